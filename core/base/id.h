@@ -1,0 +1,54 @@
+// 128-bit identity of a record: made on any laptop without asking another, never reused.
+// Not an address and not a position: order comes from fields of the record.
+#pragma once
+
+#include <array>
+#include <compare>
+#include <cstddef>
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace ww::base {
+
+struct Id {
+    std::array<std::uint8_t, 16> bytes{};
+
+    auto operator<=>(const Id&) const = default;
+    bool isNull() const { return *this == Id{}; }
+    /// 32 lower-case hexadecimal digits.
+    std::string text() const;
+    /// The id written by text(); nothing if the text is anything else.
+    static std::optional<Id> fromText(std::string_view text);
+};
+
+/// Where new ids come from. Programs use RandomIds; tests use CountingIds of tests/support.
+class IdSource {
+  public:
+    virtual ~IdSource() = default;
+    virtual Id next() = 0;
+};
+
+/// Ids from the operating system's random source (RFC 9562 version 4 layout).
+class RandomIds : public IdSource {
+  public:
+    Id next() override;
+};
+
+}  // namespace ww::base
+
+template <>
+struct std::hash<ww::base::Id> {
+    std::size_t operator()(const ww::base::Id& id) const noexcept {
+        // The bytes are random already; folding them is enough.
+        std::uint64_t low = 0;
+        std::uint64_t high = 0;
+        for (std::size_t i = 0; i < 8; ++i) {
+            low = (low << 8) | id.bytes[i];
+            high = (high << 8) | id.bytes[i + 8];
+        }
+        return static_cast<std::size_t>(low ^ (high * 0x9E3779B97F4A7C15ULL));
+    }
+};

@@ -1,0 +1,125 @@
+#include "core/quantity/measured.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+namespace ww::quantity {
+
+namespace {
+
+PressureDifference differenceFrom(double number, Unit unit, Density density) {
+    return isHeadUnit(unit) ? pressureOf(Head::from(number, unit), density)
+                            : PressureDifference::from(number, unit);
+}
+
+std::optional<Unit> unitFromLetter(char letter) {
+    switch (letter) {
+        case 'k':
+        case 'K':
+            return Unit::Kilopascal;
+        case 'm':
+        case 'M':
+            return Unit::Millibar;
+        case 'p':
+        case 'P':
+            return Unit::Psi;
+        case 'i':
+        case 'I':
+            return Unit::InchOfWater;
+        case 'f':
+        case 'F':
+            return Unit::FootOfWater;
+        default:
+            return std::nullopt;
+    }
+}
+
+bool isAsciiLetter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+}  // namespace
+
+bool isHeadUnit(Unit unit) {
+    return dimension(unit) == Dimension::Length;
+}
+
+Measured<PressureDifference> measuredDifference(base::Decimal digits, Unit unit, Density density) {
+    const double number = digits.value();
+    return {std::move(digits), unit, differenceFrom(number, unit, density)};
+}
+
+Measured<GaugePressure> measuredGauge(base::Decimal digits, Unit unit, Density density) {
+    const double number = digits.value();
+    return {std::move(digits), unit, GaugePressure::si(differenceFrom(number, unit, density).si())};
+}
+
+Measured<Head> measuredHead(base::Decimal digits, Unit unit, Density density) {
+    const double number = digits.value();
+    const Head head = isHeadUnit(unit) ? Head::from(number, unit)
+                                       : headOf(PressureDifference::from(number, unit), density);
+    return {std::move(digits), unit, head};
+}
+
+std::optional<Unit> pressureOrHeadUnit(std::string_view text) {
+    if (const auto pressure = unitFromSymbol(text, Dimension::Pressure)) {
+        return pressure;
+    }
+    return unitFromSymbol(text, Dimension::Length);
+}
+
+std::string symbolsOf(Dimension wanted) {
+    std::string out;
+    for (const UnitRow& candidate : unitTable()) {
+        if (candidate.dimension == wanted) {
+            out += (out.empty() ? "" : ", ") + std::string(candidate.symbol);
+        }
+    }
+    return out;
+}
+
+std::string pressureSymbols() {
+    return symbolsOf(Dimension::Pressure) + ", " + symbolsOf(Dimension::Length);
+}
+
+base::Result<Measured<PressureDifference>> parseDifference(std::string_view text, Unit usual, Density density) {
+    std::size_t firstLetter = 0;
+    while (firstLetter < text.size() && !isAsciiLetter(text[firstLetter])) {
+        ++firstLetter;
+    }
+    std::string_view unitText = text.substr(firstLetter);
+    while (!unitText.empty() && unitText.back() == ' ') {
+        unitText.remove_suffix(1);
+    }
+    auto digits = base::Decimal::parse(text.substr(0, firstLetter));
+    if (!digits) {
+        // The message quotes everything that was typed, not only the part before the unit.
+        return base::Fault{digits.fault().form, "", {std::string(text.substr(0, 60))}};
+    }
+    if (unitText.empty()) {
+        return measuredDifference(std::move(*digits), usual, density);
+    }
+    const auto unit = unitText.size() == 1 ? unitFromLetter(unitText.front()) : pressureOrHeadUnit(unitText);
+    if (!unit) {
+        return base::Fault{&kUnitUnknown, "", {std::string(unitText), "pressure", pressureSymbols()}};
+    }
+    return measuredDifference(std::move(*digits), *unit, density);
+}
+
+std::string significant(double number, int figures) {
+    EXPECTS(figures >= 1 && figures <= 15);
+    if (!std::isfinite(number)) {
+        return "-";
+    }
+    if (number == 0.0) {
+        return "0";
+    }
+    const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(number))));
+    const int decimals = std::clamp(figures - 1 - magnitude, 0, 12);
+    char buffer[400];
+    std::snprintf(buffer, sizeof buffer, "%.*f", decimals, number);
+    return buffer;
+}
+
+}  // namespace ww::quantity

@@ -1,0 +1,62 @@
+// What a person typed or an instrument showed: the digits and the unit as entered, and the SI value they mean.
+// Not for computed values. Switching the units of a screen never touches a Measured.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/base/decimal.h"
+#include "core/base/result.h"
+#include "core/quantity/quantity.h"
+
+namespace ww::quantity {
+
+inline constexpr base::MessageForm kUnitUnknown{
+    "unit_unknown", "\"{1}\" is not a unit of {2}; use one of {3}"};
+inline constexpr base::MessageForm kUnitMissing{"unit_missing",
+                                                "the unit is missing; write one of {1} in brackets"};
+
+/// Digits and unit as entered, with the value they mean. Equality compares what was entered.
+template <class Q>
+struct Measured {
+    base::Decimal digits;
+    Unit unit{};
+    Q value{};
+
+    /// "52.7 kPa"
+    std::string text() const { return digits.text() + " " + std::string(symbol(unit)); }
+    bool operator==(const Measured& other) const { return digits == other.digits && unit == other.unit; }
+};
+
+/// From digits and a unit that measures Q directly.
+template <class Q>
+Measured<Q> measured(base::Decimal digits, Unit unit) {
+    const double number = digits.value();
+    return Measured<Q>{std::move(digits), unit, Q::from(number, unit)};
+}
+
+/// A pressure difference, entered in a pressure unit or as a head of the flowing fluid (ft, m, in, mm), for which
+/// the fluid's density is needed.
+Measured<PressureDifference> measuredDifference(base::Decimal digits, Unit unit, Density density);
+/// A gauge pressure, entered likewise.
+Measured<GaugePressure> measuredGauge(base::Decimal digits, Unit unit, Density density);
+/// A head of the flowing fluid, entered as a length or as a pressure.
+Measured<Head> measuredHead(base::Decimal digits, Unit unit, Density density);
+
+/// A unit for a quantity that may be written as pressure or as head of the flowing fluid.
+std::optional<Unit> pressureOrHeadUnit(std::string_view symbol);
+bool isHeadUnit(Unit unit);
+
+/// All symbols of a dimension, "gpm, L/s, ...", for messages.
+std::string symbolsOf(Dimension dimension);
+/// All symbols that a pressure may be written in, heads included.
+std::string pressureSymbols();
+
+/// Digits with an optional unit behind them, as typed into one cell: "12.4", "12,4 psi", "1.8p". Unit letters:
+/// k kPa, m mbar, p psi, i inH2O, f ftH2O (conventional); or a whole symbol. Without a unit, `usual` holds.
+base::Result<Measured<PressureDifference>> parseDifference(std::string_view text, Unit usual, Density density);
+
+/// A number with so many significant figures, plain notation, decimal point: for tables and messages.
+std::string significant(double dimensionless, int figures);
+
+}  // namespace ww::quantity
