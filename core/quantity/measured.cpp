@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <cstdlib>
+#include <cstring>
 
 namespace ww::quantity {
 
@@ -57,8 +59,8 @@ Measured<GaugePressure> measuredGauge(base::Decimal digits, Unit unit, Density d
 
 Measured<Head> measuredHead(base::Decimal digits, Unit unit, Density density) {
     const double number = digits.value();
-    const Head head = isHeadUnit(unit) ? Head::from(number, unit)
-                                       : headOf(PressureDifference::from(number, unit), density);
+    const Head head =
+        isHeadUnit(unit) ? Head::from(number, unit) : headOf(PressureDifference::from(number, unit), density);
     return {std::move(digits), unit, head};
 }
 
@@ -83,7 +85,8 @@ std::string pressureSymbols() {
     return symbolsOf(Dimension::Pressure) + ", " + symbolsOf(Dimension::Length);
 }
 
-base::Result<Measured<PressureDifference>> parseDifference(std::string_view text, Unit usual, Density density) {
+base::Result<Measured<PressureDifference>> parseDifference(std::string_view text, Unit usual,
+                                                           Density density) {
     std::size_t firstLetter = 0;
     while (firstLetter < text.size() && !isAsciiLetter(text[firstLetter])) {
         ++firstLetter;
@@ -115,11 +118,25 @@ std::string significant(double number, int figures) {
     if (number == 0.0) {
         return "0";
     }
-    const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(number))));
+    // The exponent is taken after rounding: 9.996 to three figures is 10.0, one place less behind the point.
+    char rounded[32];
+    std::snprintf(rounded, sizeof rounded, "%.*e", figures - 1, number);
+    const int magnitude = std::atoi(std::strchr(rounded, 'e') + 1);
     const int decimals = std::clamp(figures - 1 - magnitude, 0, 12);
     char buffer[400];
     std::snprintf(buffer, sizeof buffer, "%.*f", decimals, number);
     return buffer;
+}
+
+std::string concise(double number, int figures) {
+    std::string out = significant(number, figures);
+    if (out.find('.') != std::string::npos) {
+        out.erase(out.find_last_not_of('0') + 1);
+    }
+    if (out.back() == '.') {
+        out.pop_back();
+    }
+    return out;
 }
 
 }  // namespace ww::quantity

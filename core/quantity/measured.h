@@ -59,4 +59,7 @@ base::Result<Measured<PressureDifference>> parseDifference(std::string_view text
 /// A number with so many significant figures, plain notation, decimal point: for tables and messages.
 std::string significant(double dimensionless, int figures);
 
+/// The same without zeros at the end behind the point: "2.5", not "2.50000"; for numbers inside sentences.
+std::string concise(double dimensionless, int figures);
+
 }  // namespace ww::quantity
