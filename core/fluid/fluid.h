@@ -21,14 +21,17 @@ enum class FluidKind { Water, EthyleneGlycol, PropyleneGlycol };
 inline constexpr base::MessageForm kFluidTemperatureOutside{
     "fluid_temperature_outside", "{1} C is outside the range of {2}, {3} to {4} C; correct the temperature"};
 inline constexpr base::MessageForm kFluidConcentrationOutside{
-    "fluid_concentration_outside", "{1} % by mass is outside the range of {2}, {3} to {4} %; correct the concentration"};
+    "fluid_concentration_outside",
+    "{1} % by mass is outside the range of {2}, {3} to {4} %; correct the concentration"};
 inline constexpr base::MessageForm kFluidFrozen{
-    "fluid_frozen", "{1} C is below the freezing point {2} C of this mixture; correct temperature or concentration"};
+    "fluid_frozen",
+    "{1} C is below the freezing point {2} C of this mixture; correct temperature or concentration"};
 
-/// Properties of one fluid at one temperature and about 0.3 MPa absolute (a closed loop).
-/// Water 0 to 150 C: IAPWS-IF97 region 1 (R7-97), saturation line (R7-97 section 8.1), viscosity IAPWS R12-08.
-/// Glycols: A. Melinder, Properties of Secondary Working Fluids, IIR 2010: mass fraction 0 to 60 %, -45 (or freezing)
-/// to 100 C for both density, viscosity and heat capacity.
+/// Properties of one fluid at one temperature and about 0.3 MPa absolute (a closed loop); hot water at 1.2
+/// times its saturation pressure where that is more. 0.1 MPa more or less changes the density by 0.005 %.
+/// Water 0 to 150 C: IAPWS-IF97 region 1 (R7-97), saturation line (R7-97 section 8.1), viscosity IAPWS
+/// R12-08. Glycols: A. Melinder, Properties of Secondary Working Fluids, IIR 2010: mass fraction 0 to 60 %,
+/// -45 (or freezing) to 100 C for both density, viscosity and heat capacity.
 class Fluid {
   public:
     /// Water at 20 C.
@@ -54,6 +57,9 @@ class Fluid {
     Head head(PressureDifference dp) const { return quantity::headOf(dp, m_density); }
 
   private:
+    /// Within the limits already.
+    Fluid(FluidKind kind, Ratio massFraction, Temperature temperature);
+
     FluidKind m_kind = FluidKind::Water;
     Ratio m_massFraction;
     Temperature m_temperature;
