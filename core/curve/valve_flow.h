@@ -11,15 +11,15 @@ using quantity::PressureDifference;
 using quantity::Ratio;
 using quantity::VolumeFlow;
 
-/// Density for which specific gravity is 1: water at 60 F, 999.0 kg/m3 (the reference of Cv tables in the trade;
-/// 0.1 % below the maximum density, common practice).
+/// Density for which specific gravity is 1: water at 60 F, 999.0 kg/m3 (the reference of Cv tables in the
+/// trade; 0.1 % below the maximum density, common practice).
 inline constexpr Density kReferenceDensity = Density::si(999.0);
 
 /// Specific gravity: density over kReferenceDensity.
 double specificGravity(Density density);
 
-/// Q = Kv sqrt(dp/SG), m3/h and bar; the same for Cv in gpm and psi (IEC 60534-2-1, turbulent and not choked).
-/// A negative dp gives the flow backwards.
+/// Q = Kv sqrt(dp/SG), m3/h and bar; the same for Cv in gpm and psi (IEC 60534-2-1, turbulent and not
+/// choked). A negative dp gives the flow backwards.
 VolumeFlow valveFlow(FlowCoefficient coefficient, PressureDifference dp, Density density);
 /// The dp that this flow needs; sign follows the flow. The coefficient must be positive.
 PressureDifference valveDrop(FlowCoefficient coefficient, VolumeFlow flow, Density density);
