@@ -20,6 +20,9 @@ VolumeFlow similarFlow(const PumpCurve& curve, VolumeFlow flow, Head head) {
     // where that would leave the bracket.
     for (int i = 0; i < 100; ++i) {
         const double miss_m = curve.head(VolumeFlow::si(at_m3s)).si() - parabola * at_m3s * at_m3s;
+        if (miss_m == 0) {
+            break;
+        }
         (miss_m > 0 ? low_m3s : high_m3s) = at_m3s;
         const double slope = curve.headSlope(VolumeFlow::si(at_m3s)) - 2 * parabola * at_m3s;
         const double newton_m3s = at_m3s - miss_m / slope;
@@ -27,7 +30,7 @@ VolumeFlow similarFlow(const PumpCurve& curve, VolumeFlow flow, Head head) {
         const double next_m3s = isInside ? newton_m3s : 0.5 * (low_m3s + high_m3s);
         const bool isSettled = std::abs(next_m3s - at_m3s) <= 1e-15 * at_m3s;
         at_m3s = next_m3s;
-        if (isSettled || miss_m == 0) {
+        if (isSettled) {
             break;
         }
     }
