@@ -57,8 +57,8 @@ inline constexpr base::MessageForm kPumpNpshNegative{
     "pump_npsh_negative",
     "the NPSH required at {1} m3/h is {2} m; it must not be below zero, correct this row"};
 
-/// Density of the water that a pump's table of power was taken with: 20 C, 998.2 kg/m3 (common practice:
-/// tables are for cold clean water; ISO 9906 allows its density to differ without a correction of head).
+/// Density of the water that a pump's table of power was taken with: 20 C at atmospheric pressure (common
+/// practice: tables are for cold clean water).
 inline constexpr Density kPumpTableDensity = Density::si(998.2);
 
 /// How a pump runs: speed as a fraction of rated, impeller as a fraction of the curve's own diameter. Both

@@ -10,7 +10,7 @@ namespace {
 using quantity::AbsolutePressure;
 using quantity::Temperature;
 
-// R7-97(2012), section 3 and equation 7.
+// R7-97(2012): specific gas constant (equation 1) and the reducing quantities of equation 7.
 constexpr double kGasConstant_JkgK = 461.526;
 constexpr double kRegion1Pressure_Pa = 16.53e6;
 constexpr double kRegion1Temperature_K = 1386;
@@ -66,7 +66,7 @@ constexpr std::array<double, 10> kRegion4{
     0.11670521452767e4, -0.72421316703206e6, -0.17073846940092e2, 0.12020824702470e5,  -0.32325550322333e7,
     0.14915108613530e2, -0.48232657361591e4, 0.40511340542057e6,  -0.23855557567849e0, 0.65017534844798e3};
 
-// R12-08, section 2.4 and 2.5.
+// R12-08, reference constants.
 constexpr double kCriticalTemperature_K = 647.096;
 constexpr double kCriticalDensity_kgm3 = 322.0;
 constexpr double kViscosityUnit_Pas = 1e-6;
