@@ -1,0 +1,85 @@
+#!/usr/bin/env bash
+# Installs what is missing, builds Waterwright, and opens the sample job in the desktop. Without a display it does
+# the main job there and then: makes the workbook, judges it, and writes the balance report.
+#
+#   bash app/run.sh                        the sample job
+#   bash app/run.sh ARGUMENT...            waterwright ARGUMENT..., for example: bash app/run.sh check job.wwj
+#
+# Exit status: that of the program; without a display 0 when verdict and report were made, whatever the verdict.
+set -euo pipefail
+# shellcheck source=app/prepare.sh
+source "$(dirname -- "${BASH_SOURCE[0]}")/prepare.sh"
+
+build="$ww_root/build"
+program="$build/app/waterwright"
+samples="$build/samples"
+
+# Whether an X display named in DISPLAY answers, as far as that can be told without an X program.
+x_display_answers() {
+    local host="${DISPLAY%:*}" number="${DISPLAY##*:}"
+    number="${number%%.*}"
+    [[ $number =~ ^[0-9]+$ ]] || return 1
+    if [[ -z $host || $host == unix ]]; then
+        [[ -S /tmp/.X11-unix/X$number ]] || grep -qs "@/tmp/.X11-unix/X$number\$" /proc/net/unix
+    else
+        timeout 3 bash -c ": <>/dev/tcp/$host/$((6000 + number))" 2>/dev/null
+    fi
+}
+
+wayland_display_answers() {
+    [[ -S $WAYLAND_DISPLAY || -S ${XDG_RUNTIME_DIR:-/run/user/$(id -u)}/$WAYLAND_DISPLAY ]]
+}
+
+has_display() {
+    { [[ -n ${DISPLAY:-} ]] && x_display_answers; } || { [[ -n ${WAYLAND_DISPLAY:-} ]] && wayland_display_answers; }
+}
+
+# Prints the path of the sample workbook, made from its folder of tables if it is not there yet. One that is there
+# is kept: somebody may have worked in it.
+sample_workbook() {
+    local folder="$1" workbook
+    workbook="$samples/$(basename -- "$folder").wwj"
+    if [[ ! -f $workbook ]]; then
+        mkdir -p -- "$samples"
+        "$program" new "$workbook" --from "$folder" >&2 || ww_stop "no workbook could be made from $folder"
+    fi
+    printf '%s\n' "$workbook"
+}
+
+# The verdict on the terminal and the report on disk, for one workbook.
+judge_and_report() {
+    local workbook="$1" status=0
+    local report="${workbook%.wwj}.pdf"
+    printf 'Workbook: %s\n\n' "$workbook"
+    "$program" check "$workbook" || status=$?
+    # 1 is a verdict too: judged and not accepted.
+    ((status <= 1)) || return "$status"
+    "$program" report "$workbook" --out "$report"
+    printf '\nBalance report: %s\n' "$report"
+}
+
+packages=("${ww_packages_to_build[@]}")
+# A desktop that speaks nothing but Wayland needs Qt's plugin for it.
+[[ -n ${WAYLAND_DISPLAY:-} && -z ${DISPLAY:-} ]] && packages+=(qt6-wayland)
+ww_install_missing "${packages[@]}"
+ww_configure "$build"
+ww_build "$build" waterwright
+
+if (($# > 0)); then
+    if (($# == 1)) && [[ $1 == *.wwj && -f $1 ]] && ! has_display; then
+        ww_say "there is no display, so the job is judged here instead of opened in the desktop"
+        judge_and_report "$1"
+        exit
+    fi
+    exec "$program" "$@"
+fi
+
+# The first sample in order of name is the one to begin with.
+tables=("$ww_root"/sample_projects/*/job.csv)
+[[ -f ${tables[0]} ]] || ww_stop "there is no sample job in $ww_root/sample_projects; name a workbook: bash app/run.sh FILE.wwj"
+workbook="$(sample_workbook "$(dirname -- "${tables[0]}")")"
+if has_display; then
+    exec "$program" "$workbook"
+fi
+ww_say "there is no display, so the sample job is judged here instead of opened in the desktop"
+judge_and_report "$workbook"

@@ -1,0 +1,100 @@
+#!/usr/bin/env bash
+# Installs what is missing, builds everything, and runs every test; the last line is ctest's.
+#
+#   bash tests/run.sh                  all tests, after the tests of core under the sanitizers
+#   bash tests/run.sh --quick          all tests, without the sanitizers
+#   bash tests/run.sh --sanitize       all tests, built with AddressSanitizer and UndefinedBehaviorSanitizer
+#   bash tests/run.sh --tidy[=COMMIT]  no tests: clang-tidy on the C++ files changed since COMMIT (main's fork point)
+#
+# Any other argument goes to ctest: bash tests/run.sh --quick -R Decimal
+# Exit status: 0 all passed, 1 something failed or did not build, 2 packages could not be installed.
+set -euo pipefail
+# shellcheck source=app/prepare.sh
+source "$(dirname -- "${BASH_SOURCE[0]}")/../app/prepare.sh"
+
+mode=all
+tidy_from=
+ctest_arguments=()
+while (($# > 0)); do
+    case "$1" in
+        --quick) mode=quick ;;
+        --sanitize) mode=sanitize ;;
+        --tidy) mode=tidy ;;
+        --tidy=*) mode=tidy tidy_from="${1#--tidy=}" ;;
+        -h | --help)
+            sed -n '2,/^set /{/^# \{0,1\}/{s///;p}}' "${BASH_SOURCE[0]}"
+            exit 0
+            ;;
+        *) ctest_arguments+=("$1") ;;
+    esac
+    shift
+done
+
+# Tests draw without a screen, read no locale and no time zone of the machine, and print in English.
+export QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8 TZ=UTC LANGUAGE=
+export ASAN_OPTIONS="${ASAN_OPTIONS:-detect_leaks=1:strict_string_checks=1}"
+export UBSAN_OPTIONS="${UBSAN_OPTIONS:-print_stacktrace=1}"
+
+run_ctest() {
+    ctest --test-dir "$1" --output-on-failure --parallel "$(nproc)" "${ctest_arguments[@]}" || exit 1
+}
+
+# The programs that test core, each as one process, under the sanitizers.
+sanitize_core() {
+    local folder="$ww_root/build-asan" program
+    ww_configure "$folder" WW_TESTS=ON WW_SANITIZE=ON
+    ww_build "$folder" core_tests reference_tests || exit 1
+    for program in core_tests reference_tests; do
+        ww_say "$program under the sanitizers"
+        "$folder/tests/$program" --gtest_brief=1 || exit 1
+    done
+}
+
+# The C++ files that differ from commit $1 (in the working tree too): each .cpp, and the .cpp beside each header.
+changed_sources() {
+    local file
+    git -C "$ww_root" diff --name-only --diff-filter=d "$1" -- '*.cpp' '*.h' | while read -r file; do
+        file="${file%.h}"
+        file="${file%.cpp}.cpp"
+        [[ ! -f $ww_root/$file ]] || printf '%s\n' "$ww_root/$file"
+    done | sort -u
+}
+
+tidy() {
+    ww_install_missing "${ww_packages_to_test[@]}" "${ww_packages_to_tidy[@]}"
+    ww_configure "$ww_root/build" WW_TESTS=ON
+    # Files that the build makes (moc, translations) must be there.
+    ww_build "$ww_root/build" || exit 1
+    local from="$tidy_from"
+    if [[ -z $from ]]; then
+        from="$(git -C "$ww_root" merge-base HEAD main 2>/dev/null || true)"
+        # On main itself: what the last commit and the working tree changed.
+        [[ -n $from && $from != "$(git -C "$ww_root" rev-parse HEAD)" ]] || from=HEAD~1
+    fi
+    local files
+    mapfile -t files < <(changed_sources "$from")
+    ww_say "clang-tidy on ${#files[@]} files changed since $from"
+    ((${#files[@]} == 0)) && return 0
+    printf '%s\0' "${files[@]}" |
+        xargs -0 -n 1 -P "$(nproc)" clang-tidy -p "$ww_root/build" --quiet --warnings-as-errors='*' 2>/dev/null || exit 1
+}
+
+case "$mode" in
+    tidy)
+        tidy
+        exit 0
+        ;;
+    sanitize)
+        ww_install_missing "${ww_packages_to_test[@]}"
+        ww_configure "$ww_root/build-asan" WW_TESTS=ON WW_SANITIZE=ON
+        ww_build "$ww_root/build-asan" || exit 1
+        run_ctest "$ww_root/build-asan"
+        ;;
+    *)
+        ww_install_missing "${ww_packages_to_test[@]}"
+        [[ $mode == quick ]] || sanitize_core
+        ww_configure "$ww_root/build" WW_TESTS=ON
+        ww_build "$ww_root/build" || exit 1
+        run_ctest "$ww_root/build"
+        ;;
+esac
