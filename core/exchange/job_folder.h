@@ -1,0 +1,43 @@
+// A job as a folder of CSV tables, in and out (RFC 4180). Reading is a dry run: it yields an edit and all faults;
+// nothing is applied here. Not for readings added later by hand.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "core/base/result.h"
+#include "core/project/edit.h"
+#include "core/project/project.h"
+
+namespace ww::exchange {
+
+/// A fault in a table: where and what. `row` counts lines from 1 (the header); 0: the file as a whole.
+struct RowFault {
+    std::string file;
+    int row = 0;
+    std::string column;
+    base::Fault fault;
+};
+/// "FILE:ROW:COLUMN: what is wrong; what to do"
+std::string text(const RowFault& fault);
+
+/// What reading a folder would do. With any fault the edit must not be applied.
+struct ImportPlan {
+    project::Edit edit;
+    std::vector<RowFault> faults;  ///< all faults of all tables, in order of file and row
+    bool isAcceptable() const { return faults.empty(); }
+};
+
+/// A new job from a folder (`new`). Every fault in every table is listed.
+ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& ids);
+/// Rounds and readings added to an existing job (`record`): readings.csv, pump_readings.csv.
+ImportPlan readReadings(const std::filesystem::path& folder, const project::Project& project, base::IdSource& ids);
+
+/// Writes the whole job as CSV tables that readJobFolder() reads back to an equal job, digits as typed.
+base::Outcome writeJobFolder(const project::Project& project, const std::filesystem::path& folder);
+
+/// The whole job as one JSON document (UTF-8), digits as typed beside SI values.
+std::string jobJson(const project::Project& project);
+
+}  // namespace ww::exchange

@@ -1,0 +1,51 @@
+// What a person does to a job, as a value: records put or erased together, with a name for undo and the journal.
+// Not for storage; a workbook carries it out.
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/project/records.h"
+
+namespace ww::project {
+
+/// The kinds of record, one table each.
+enum class RecordKind { Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading };
+
+using AnyRecord = std::variant<Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading>;
+
+RecordKind kindOf(const AnyRecord& record);
+const Id& idOf(const AnyRecord& record);
+
+/// Name of a record in the place where people see it: tag, number, model and size.
+std::string nameOf(const AnyRecord& record);
+
+struct RecordRef {
+    RecordKind kind{};
+    Id id;
+
+    bool operator==(const RecordRef&) const = default;
+};
+
+/// One user action: all of it happens, or nothing. `label` reads well after "Undo", as in "DP 52.7 kPa, B-05".
+struct Edit {
+    std::string label;
+    std::vector<AnyRecord> put;
+    std::vector<RecordRef> erase;
+    /// Sending, accepting and signing are not undone; they are withdrawn by another action.
+    bool canUndo = true;
+
+    bool isEmpty() const { return put.empty() && erase.empty(); }
+};
+
+/// What changed in a job, by id, after an action, an undo or a redo.
+struct ChangeSet {
+    std::vector<RecordRef> put;
+    std::vector<RecordRef> erased;
+
+    bool isEmpty() const { return put.empty() && erased.empty(); }
+    bool touches(RecordKind kind) const;
+};
+
+}  // namespace ww::project

@@ -1,0 +1,232 @@
+// The records of a job as plain values: what was designed, who measured with what, and what was read.
+// Not for rules of the trade (balancing/) nor for storage (store/). A record refers to another by id.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/decimal.h"
+#include "core/base/id.h"
+#include "core/base/instant.h"
+#include "core/fluid/fluid.h"
+#include "core/quantity/measured.h"
+
+namespace ww::project {
+
+using base::Decimal;
+using base::Id;
+using base::Instant;
+using quantity::GaugePressure;
+using quantity::Head;
+using quantity::Length;
+using quantity::Measured;
+using quantity::Power;
+using quantity::PressureDifference;
+using quantity::Ratio;
+using quantity::RotationalSpeed;
+using quantity::Temperature;
+using quantity::VolumeFlow;
+
+/// Units that the screens and the report of a job show. Entered digits keep their own unit.
+enum class UnitSystem { US, SI };
+
+/// The work at one site. Exactly one per workbook.
+struct Job {
+    Id id;
+    std::string name;
+    std::string site;
+    std::string client;
+    UnitSystem units = UnitSystem::SI;
+    fluid::FluidKind fluid = fluid::FluidKind::Water;
+    Measured<Ratio> concentration;     ///< mass fraction of glycol, entered in percent
+    Measured<Temperature> temperature;  ///< of the flowing fluid while balancing
+    Measured<Ratio> toleranceLow;      ///< lower limit of (flow/design - 1), e.g. -10 %
+    Measured<Ratio> toleranceHigh;     ///< upper limit of (flow/design - 1), e.g. +10 %
+    Measured<Ratio> matchingBand;      ///< half width of the band of "of target" around 1, e.g. 5 %
+    std::optional<Decimal> powerPrice;  ///< currency units a kWh
+    std::string currency;
+    std::optional<Decimal> hoursPerYear;
+
+    bool operator==(const Job&) const = default;
+};
+
+/// The scale printed on a valve's handle.
+enum class Scale { Turns, Degrees, Percent };
+
+/// One row of a valve's table, as entered.
+struct ValveTableRow {
+    Decimal setting;
+    Decimal coefficient;
+
+    bool operator==(const ValveTableRow&) const = default;
+};
+
+/// One model and size of balancing valve with its table; the highest setting is fully open.
+struct ValveModel {
+    Id id;
+    std::string model;
+    std::string size;
+    Scale scale = Scale::Turns;
+    quantity::Unit coefficientUnit = quantity::Unit::Cv;  ///< Cv or Kv
+    std::vector<ValveTableRow> rows;                      ///< in order of entry
+    std::optional<Measured<PressureDifference>> minimumDp;  ///< readable minimum, or start of a limiter's range
+    std::optional<Measured<PressureDifference>> maximumDp;  ///< end of a limiter's range
+    std::optional<Measured<Ratio>> accuracy;                ///< of the coefficient, percent
+
+    bool operator==(const ValveModel&) const = default;
+};
+
+enum class BranchKind {
+    Manual,   ///< a calibrated balancing valve
+    Orifice,  ///< a fixed meter and a valve
+    Limiter,  ///< an automatic flow limiter
+    Picv,     ///< a pressure-independent control valve
+    None,     ///< no balancing device
+};
+enum class Side { Unknown, Supply, Return };
+enum class ReturnKind { Direct, Reverse };
+
+/// Any part of the distribution that is fed at one point of its parent. A branch without children is a terminal.
+struct Branch {
+    Id id;
+    std::optional<Id> parent;  ///< nothing: fed at the pump
+    int position = 0;          ///< order along the parent, nearest first; also the walking order
+    std::string tag;
+    std::string serves;
+    BranchKind kind = BranchKind::Manual;
+    std::optional<Measured<VolumeFlow>> designFlow;           ///< required for a terminal
+    std::optional<Measured<PressureDifference>> runLoss;      ///< supply + return from the previous take-off
+    std::optional<Measured<PressureDifference>> circuitLoss;  ///< own path at design flow without its valve
+    std::optional<Id> valve;                                  ///< a ValveModel
+    std::optional<Decimal> setting;                           ///< as found or as planned, before any reading
+    Side side = Side::Unknown;
+    std::optional<Decimal> upstreamDiameters;
+    std::optional<Decimal> downstreamDiameters;
+    ReturnKind returns = ReturnKind::Direct;  ///< of the branch's children
+
+    bool operator==(const Branch&) const = default;
+};
+
+/// One row of a pump's table, as entered.
+struct PumpTableRow {
+    std::optional<Measured<Length>> impeller;
+    Measured<VolumeFlow> flow;
+    Measured<Head> head;
+    std::optional<Measured<Ratio>> efficiency;
+    std::optional<Measured<Power>> power;
+    std::optional<Measured<Head>> npshRequired;
+
+    bool operator==(const PumpTableRow&) const = default;
+};
+
+struct Pump {
+    Id id;
+    int position = 0;
+    std::string tag;
+    bool isRunning = true;
+    std::optional<Measured<RotationalSpeed>> speed;  ///< rated
+    std::optional<Measured<Length>> impeller;
+    std::optional<Measured<Length>> impellerMinimum;
+    std::optional<Measured<Power>> motorPower;
+    std::optional<Measured<Ratio>> motorEfficiency;
+    std::optional<Measured<quantity::Voltage>> volts;
+    std::optional<Measured<quantity::Current>> amps;
+    std::optional<Decimal> serviceFactor;
+    std::string throttleTag;  ///< tag of the discharge throttling valve, may be empty
+    std::vector<PumpTableRow> rows;
+
+    bool operator==(const Pump&) const = default;
+};
+
+struct Instrument {
+    Id id;
+    std::string tag;
+    std::string kind;  ///< free text, such as "dp meter"
+    std::string serial;
+    std::optional<Measured<PressureDifference>> range;          ///< full scale
+    std::optional<Measured<Ratio>> accuracy;                    ///< of reading
+    std::optional<Measured<PressureDifference>> accuracyFloor;  ///< absolute part, added in quadrature
+    std::optional<Instant> calibrated;                          ///< date
+    std::optional<Instant> due;                                 ///< date
+
+    bool operator==(const Instrument&) const = default;
+};
+
+struct Person {
+    Id id;
+    std::string name;
+
+    bool operator==(const Person&) const = default;
+};
+
+enum class RoundKind { Survey, Adjusting, Final, Witness };
+enum class RoundState { Open, Closed, Sent, Accepted, SentBack };
+
+/// One walk of readings, judged together.
+struct Round {
+    Id id;
+    int number = 0;  ///< 1, 2, 3 ...; unique in the job
+    RoundKind kind = RoundKind::Survey;
+    RoundState state = RoundState::Open;
+    std::optional<Instant> opened;
+    std::optional<Instant> closed;
+
+    bool operator==(const Round&) const = default;
+};
+
+/// Whether a reading counts.
+enum class ReadingStatus {
+    Standing,
+    Superseded,  ///< another reading corrects it; it stays for the record
+    Struck,      ///< taken back with a reason; it stays for the record
+};
+
+/// One instrument value as entered, at one branch. Standing readings of a branch in a round: the one with the
+/// highest sequence counts, together with those it repeats.
+struct Reading {
+    Id id;
+    Id round;
+    Id branch;
+    int sequence = 0;  ///< order of entry within the round, unique there
+    std::optional<Instant> time;
+    std::optional<Decimal> setting;  ///< nothing: as before
+    std::optional<Measured<PressureDifference>> dp;
+    std::optional<Measured<VolumeFlow>> flow;  ///< read directly
+    std::optional<Id> instrument;
+    std::optional<Id> person;
+    std::string note;
+    ReadingStatus status = ReadingStatus::Standing;
+    std::optional<Id> supersedes;  ///< the reading that this one corrects
+    bool isRepeat = false;         ///< taken again at the same setting: the mean with the one before counts
+    bool cannotBeRead = false;     ///< the technician could not read it; `reason` says why before closing
+    bool isDoubtful = false;       ///< marked by hand
+    std::string reason;            ///< why a doubtful or unread value stands, or why it was struck
+
+    bool operator==(const Reading&) const = default;
+};
+
+struct PumpReading {
+    Id id;
+    Id round;
+    Id pump;
+    int sequence = 0;
+    std::optional<Instant> time;
+    std::optional<Measured<GaugePressure>> suction;
+    std::optional<Measured<GaugePressure>> discharge;
+    std::optional<Measured<PressureDifference>> gaugeRise;  ///< discharge minus suction, read as one value
+    std::optional<Measured<RotationalSpeed>> speed;
+    std::optional<Decimal> throttle;  ///< setting of the discharge throttle
+    std::optional<Measured<VolumeFlow>> flow;
+    std::optional<Measured<quantity::Voltage>> volts;
+    std::optional<Measured<quantity::Current>> amps;
+    std::optional<Measured<Power>> power;
+    std::optional<Id> instrument;
+    std::optional<Id> person;
+    ReadingStatus status = ReadingStatus::Standing;
+    std::optional<Id> supersedes;
+
+    bool operator==(const PumpReading&) const = default;
+};
+
+}  // namespace ww::project
