@@ -1,0 +1,54 @@
+// Flows and pressures of one state of a network.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/hydraulics/network.h"
+#include "core/hydraulics/solve_summary.h"
+
+namespace ww::hydraulics {
+
+using quantity::GaugePressure;
+
+/// What one link does at its flow.
+enum class LinkState {
+    Normal,
+    Closed,           ///< shut, or its pump stopped
+    AtRest,           ///< open, but no water moves through it
+    HeldShut,         ///< its non-return flap is pressed shut
+    PumpBeyondCurve,  ///< more flow than the last point of the pump's curve: the rise is extrapolated
+    LimiterBelow,     ///< too little dp for the limiter to hold its flow
+    LimiterHolds,
+    LimiterAbove,  ///< more dp than the limiter can hold its flow at
+};
+
+/// A value of its own: outlives the network it came from, and may start the solve of a changed one.
+class Solution {
+  public:
+    /// Exactly 0 in closed links and where no pump moves water.
+    VolumeFlow flow(LinkIndex link) const;
+    /// Nothing for nodes cut off from the pressure reference by closed links.
+    std::optional<GaugePressure> pressure(NodeIndex node) const;
+    /// Pressure at the link's start less that at its end; of a closed link, what stands across it.
+    std::optional<PressureDifference> drop(const Network& network, LinkIndex link) const;
+    /// Of the network it was solved for.
+    LinkState state(const Network& network, LinkIndex link) const;
+    const SolveSummary& summary() const { return m_summary; }
+
+    std::size_t linkCount() const { return m_flows_m3s.size(); }
+    std::size_t bytes() const { return (m_flows_m3s.size() + m_pressures_Pa.size()) * sizeof(double); }
+
+    /// For the other files of this folder: m3/s and Pa (not a number: unknown).
+    const std::vector<double>& rawFlows() const { return m_flows_m3s; }
+    const std::vector<double>& rawPressures() const { return m_pressures_Pa; }
+    Solution(std::vector<double> flows_m3s, std::vector<double> pressures_Pa, SolveSummary summary)
+        : m_flows_m3s(std::move(flows_m3s)), m_pressures_Pa(std::move(pressures_Pa)), m_summary(summary) {}
+
+  private:
+    std::vector<double> m_flows_m3s;
+    std::vector<double> m_pressures_Pa;
+    SolveSummary m_summary;
+};
+
+}  // namespace ww::hydraulics
