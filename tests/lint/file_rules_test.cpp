@@ -38,6 +38,7 @@ TEST(FileRules, namesAreSnakeCase) {
     EXPECT_TRUE(nameViolations({"core/base/valve_flow.h", ""}).empty());
     EXPECT_TRUE(nameViolations({"sample_projects/small_office/README.md", ""}).empty());
     EXPECT_TRUE(nameViolations({"resources/licences/GPL-3.0-or-later.txt", ""}).empty());
+    EXPECT_TRUE(nameViolations({"tests/data/networks/01-direct.json", ""}).empty());
     EXPECT_EQ(nameViolations({"core/base/valveFlow.h", ""}).size(), 1u);
     EXPECT_EQ(nameViolations({"core/Base/valve_flow.h", ""}).size(), 1u);
     EXPECT_EQ(nameViolations({"ui/valve-flow.cpp", ""}).size(), 1u);
