@@ -36,7 +36,7 @@ class BranchTree {
   private:
     std::vector<std::size_t> m_parent;
     std::vector<std::size_t> m_roots;
-    std::vector<std::size_t> m_children;      ///< all children lists, one after the other
+    std::vector<std::size_t> m_children;       ///< all children lists, one after the other
     std::vector<std::size_t> m_childrenStart;  ///< size() + 1 entries
     std::vector<std::size_t> m_topDown;
     std::vector<std::size_t> m_terminals;

@@ -1,5 +1,5 @@
-// What a person does to a job, as a value: records put or erased together, with a name for undo and the journal.
-// Not for storage; a workbook carries it out.
+// What a person does to a job, as a value: records put or erased together, with a name for undo and the
+// journal. Not for storage; a workbook carries it out.
 #pragma once
 
 #include <string>
@@ -13,7 +13,8 @@ namespace ww::project {
 /// The kinds of record, one table each.
 enum class RecordKind { Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading };
 
-using AnyRecord = std::variant<Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading>;
+using AnyRecord =
+    std::variant<Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading>;
 
 RecordKind kindOf(const AnyRecord& record);
 const Id& idOf(const AnyRecord& record);
@@ -28,7 +29,8 @@ struct RecordRef {
     bool operator==(const RecordRef&) const = default;
 };
 
-/// One user action: all of it happens, or nothing. `label` reads well after "Undo", as in "DP 52.7 kPa, B-05".
+/// One user action: all of it happens, or nothing. `label` reads well after "Undo", as in "DP 52.7 kPa,
+/// B-05".
 struct Edit {
     std::string label;
     std::vector<AnyRecord> put;

@@ -1,5 +1,5 @@
-// Words for the enumerations of records, as written in tables and JSON: "survey", "manual", "propylene glycol".
-// Not for the words on the screen (ui/text).
+// Words for the enumerations of records, as written in tables and JSON: "survey", "manual", "propylene
+// glycol". Not for the words on the screen (ui/text).
 #pragma once
 
 #include <optional>
@@ -14,7 +14,7 @@ std::string_view name(UnitSystem value);
 std::string_view name(fluid::FluidKind value);
 std::string_view name(Scale value);
 std::string_view name(BranchKind value);
-std::string_view name(Side value);        ///< empty for Unknown
+std::string_view name(Side value);  ///< empty for Unknown
 std::string_view name(ReturnKind value);
 std::string_view name(RoundKind value);
 std::string_view name(RoundState value);

@@ -1,5 +1,5 @@
-// One job in memory: all its records, and what follows directly from them (fluid, valve and pump curves, the branch
-// tree, readings by round). Not for storage (store/) and not for judgment (balancing/).
+// One job in memory: all its records, and what follows directly from them (fluid, valve and pump curves, the
+// branch tree, readings by round). Not for storage (store/) and not for judgment (balancing/).
 #pragma once
 
 #include <memory>
@@ -16,8 +16,11 @@
 
 namespace ww::project {
 
-/// A copyable value. Records change only through put() and erase(), so that what follows from them stays true.
-/// Values entered as heads of the flowing fluid are resolved again when the fluid changes.
+/// The points of a valve model's table as quantities, in order of entry.
+std::vector<curve::ValvePoint> valvePoints(const ValveModel& valve);
+
+/// A copyable value. Records change only through put() and erase(), so that what follows from them stays
+/// true. Values entered as heads of the flowing fluid are resolved again when the fluid changes.
 class Project {
   public:
     const Job& job() const { return m_job; }
@@ -73,10 +76,6 @@ class Project {
     const Pump* pumpTagged(std::string_view tag) const;
 
   private:
-    void resolveFluid();
-    static void insertBySequence(std::vector<std::size_t>& indices, std::size_t index, int sequence,
-                                 const RecordTable<Reading>& table);
-
     Job m_job;
     RecordTable<ValveModel> m_valves;
     RecordTable<Branch> m_branches;

@@ -39,11 +39,11 @@ struct Job {
     std::string client;
     UnitSystem units = UnitSystem::SI;
     fluid::FluidKind fluid = fluid::FluidKind::Water;
-    Measured<Ratio> concentration;     ///< mass fraction of glycol, entered in percent
+    Measured<Ratio> concentration;      ///< mass fraction of glycol, entered in percent
     Measured<Temperature> temperature;  ///< of the flowing fluid while balancing
-    Measured<Ratio> toleranceLow;      ///< lower limit of (flow/design - 1), e.g. -10 %
-    Measured<Ratio> toleranceHigh;     ///< upper limit of (flow/design - 1), e.g. +10 %
-    Measured<Ratio> matchingBand;      ///< half width of the band of "of target" around 1, e.g. 5 %
+    Measured<Ratio> toleranceLow;       ///< lower limit of (flow/design - 1), e.g. -10 %
+    Measured<Ratio> toleranceHigh;      ///< upper limit of (flow/design - 1), e.g. +10 %
+    Measured<Ratio> matchingBand;       ///< half width of the band of "of target" around 1, e.g. 5 %
     std::optional<Decimal> powerPrice;  ///< currency units a kWh
     std::string currency;
     std::optional<Decimal> hoursPerYear;
@@ -70,7 +70,8 @@ struct ValveModel {
     Scale scale = Scale::Turns;
     quantity::Unit coefficientUnit = quantity::Unit::Cv;  ///< Cv or Kv
     std::vector<ValveTableRow> rows;                      ///< in order of entry
-    std::optional<Measured<PressureDifference>> minimumDp;  ///< readable minimum, or start of a limiter's range
+    std::optional<Measured<PressureDifference>>
+        minimumDp;  ///< readable minimum, or start of a limiter's range
     std::optional<Measured<PressureDifference>> maximumDp;  ///< end of a limiter's range
     std::optional<Measured<Ratio>> accuracy;                ///< of the coefficient, percent
 
@@ -87,7 +88,8 @@ enum class BranchKind {
 enum class Side { Unknown, Supply, Return };
 enum class ReturnKind { Direct, Reverse };
 
-/// Any part of the distribution that is fed at one point of its parent. A branch without children is a terminal.
+/// Any part of the distribution that is fed at one point of its parent. A branch without children is a
+/// terminal.
 struct Branch {
     Id id;
     std::optional<Id> parent;  ///< nothing: fed at the pump

@@ -1,0 +1,44 @@
+#include "core/project/edit.h"
+
+#include <algorithm>
+
+namespace ww::project {
+
+namespace {
+
+struct NameOf {
+    std::string operator()(const Job& job) const { return job.name; }
+    std::string operator()(const ValveModel& valve) const { return valve.model + " " + valve.size; }
+    std::string operator()(const Branch& branch) const { return branch.tag; }
+    std::string operator()(const Pump& pump) const { return pump.tag; }
+    std::string operator()(const Instrument& instrument) const { return instrument.tag; }
+    std::string operator()(const Person& person) const { return person.name; }
+    std::string operator()(const Round& round) const { return "round " + std::to_string(round.number); }
+    std::string operator()(const Reading& reading) const {
+        return "reading " + std::to_string(reading.sequence);
+    }
+    std::string operator()(const PumpReading& reading) const {
+        return "pump reading " + std::to_string(reading.sequence);
+    }
+};
+
+}  // namespace
+
+RecordKind kindOf(const AnyRecord& record) {
+    return static_cast<RecordKind>(record.index());
+}
+
+const Id& idOf(const AnyRecord& record) {
+    return std::visit([](const auto& r) -> const Id& { return r.id; }, record);
+}
+
+std::string nameOf(const AnyRecord& record) {
+    return std::visit(NameOf{}, record);
+}
+
+bool ChangeSet::touches(RecordKind kind) const {
+    const auto isKind = [&](const RecordRef& ref) { return ref.kind == kind; };
+    return std::any_of(put.begin(), put.end(), isKind) || std::any_of(erased.begin(), erased.end(), isKind);
+}
+
+}  // namespace ww::project
