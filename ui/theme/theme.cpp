@@ -1,0 +1,220 @@
+#include "ui/theme/theme.h"
+
+#include <QApplication>
+#include <algorithm>
+
+namespace ww::ui::theme {
+namespace {
+
+const Tokens& daylight(bool isDaylight) {
+    static const auto make = [](bool daylightLines) {
+        Tokens t;
+        t.paper = QColor(0xFF, 0xFF, 0xFF);
+        t.panel = QColor(0xEE, 0xF2, 0xF5);
+        t.ink = QColor(0x10, 0x18, 0x1F);
+        t.soft = QColor(0x41, 0x4F, 0x5A);
+        t.rule = QColor(0x70, 0x7C, 0x85);
+        t.shortShare = QColor(0x30, 0x43, 0xBC);
+        t.over = QColor(0x65, 0x3D, 0x05);
+        t.doubt = QColor(0x93, 0x09, 0x75);
+        t.tintShort = QColor(0xE4, 0xEB, 0xFE);
+        t.tintOver = QColor(0xFF, 0xEC, 0xCD);
+        t.tintDoubt = QColor(0xFF, 0xE6, 0xF6);
+        t.tintCurrent = QColor(0xCA, 0xF1, 0xF2);
+        t.isDaylight = daylightLines;
+        return t;
+    };
+    static const Tokens kOffice = make(false);
+    static const Tokens kDaylight = make(true);
+    return isDaylight ? kDaylight : kOffice;
+}
+
+const Tokens& dark() {
+    static const Tokens kDark = [] {
+        Tokens t;
+        t.paper = QColor(0x12, 0x17, 0x1B);
+        t.panel = QColor(0x1C, 0x24, 0x2A);
+        t.ink = QColor(0xF2, 0xF6, 0xF8);
+        t.soft = QColor(0xB3, 0xC0, 0xCA);
+        t.rule = QColor(0x76, 0x82, 0x8B);
+        t.shortShare = QColor(0x9C, 0xAA, 0xFE);
+        t.over = QColor(0xF4, 0xA2, 0x5C);
+        t.doubt = QColor(0xFE, 0xB9, 0xDB);
+        t.tintShort = QColor(0x25, 0x2A, 0x50);
+        t.tintOver = QColor(0x40, 0x27, 0x12);
+        t.tintDoubt = QColor(0x45, 0x23, 0x37);
+        t.tintCurrent = QColor(0x19, 0x3C, 0x3D);
+        t.isDark = true;
+        return t;
+    }();
+    return kDark;
+}
+
+QPalette paletteOf(const Tokens& t) {
+    QPalette p;
+    p.setColor(QPalette::Window, t.panel);
+    p.setColor(QPalette::WindowText, t.ink);
+    p.setColor(QPalette::Base, t.paper);
+    p.setColor(QPalette::AlternateBase, t.panel);
+    p.setColor(QPalette::Text, t.ink);
+    p.setColor(QPalette::PlaceholderText, t.soft);
+    p.setColor(QPalette::Button, t.panel);
+    p.setColor(QPalette::ButtonText, t.ink);
+    p.setColor(QPalette::BrightText, t.paper);
+    p.setColor(QPalette::Highlight, t.tintCurrent);
+    p.setColor(QPalette::HighlightedText, t.ink);
+    p.setColor(QPalette::ToolTipBase, t.paper);
+    p.setColor(QPalette::ToolTipText, t.ink);
+    p.setColor(QPalette::Link, t.shortShare);
+    p.setColor(QPalette::LinkVisited, t.shortShare);
+    p.setColor(QPalette::Light, t.isDark ? t.panel.lighter(140) : t.paper);
+    p.setColor(QPalette::Midlight, t.isDark ? t.panel.lighter(120) : t.panel);
+    p.setColor(QPalette::Mid, t.rule);
+    p.setColor(QPalette::Dark, t.rule);
+    p.setColor(QPalette::Shadow, t.isDark ? t.paper : t.soft);
+    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) {
+        // A disabled control stays readable; its dashed outline and its word say that it is off.
+        p.setColor(QPalette::Disabled, role, t.soft);
+    }
+    return p;
+}
+
+}  // namespace
+
+Display next(Display display) {
+    switch (display) {
+        case Display::Office:
+            return Display::Daylight;
+        case Display::Daylight:
+            return Display::PlantRoomDark;
+        case Display::PlantRoomDark:
+            break;
+    }
+    return Display::Office;
+}
+
+QString name(Display display) {
+    switch (display) {
+        case Display::Office:
+            return QStringLiteral("office");
+        case Display::Daylight:
+            return QStringLiteral("daylight");
+        case Display::PlantRoomDark:
+            break;
+    }
+    return QStringLiteral("plant_room_dark");
+}
+
+Display displayNamed(const QString& text) {
+    for (const Display display : {Display::Daylight, Display::PlantRoomDark}) {
+        if (name(display) == text) {
+            return display;
+        }
+    }
+    return Display::Office;
+}
+
+bool isDark(const QPalette& palette) {
+    return palette.color(QPalette::WindowText).lightness() > palette.color(QPalette::Window).lightness();
+}
+
+const Tokens& tokens(Display display, const QPalette& system) {
+    switch (display) {
+        case Display::Office:
+            return isDark(system) ? dark() : daylight(false);
+        case Display::Daylight:
+            return daylight(true);
+        case Display::PlantRoomDark:
+            break;
+    }
+    return dark();
+}
+
+const Tokens& tokens(Display display) {
+    return tokens(display, QApplication::palette());
+}
+
+const Tokens& printTokens() {
+    static const Tokens kPrint = [] {
+        Tokens t = daylight(true);
+        t.panel = QColor(0xF0, 0xF0, 0xF0);
+        t.ink = QColor(0, 0, 0);
+        t.soft = QColor(0x40, 0x40, 0x40);
+        t.rule = QColor(0x70, 0x70, 0x70);
+        t.tintShort = t.tintOver = t.tintDoubt = t.tintCurrent = t.panel;
+        return t;
+    }();
+    return kPrint;
+}
+
+QPalette palette(Display display, const QPalette& system) {
+    return display == Display::Office ? system : paletteOf(tokens(display, system));
+}
+
+QPalette palette(Display display) {
+    return palette(display, QApplication::palette());
+}
+
+Metrics metrics(double textPoints, bool hasLargeTargets) {
+    Metrics m;
+    m.textPoints = std::clamp(textPoints, 8.0, 24.0);
+    // 26 px at 10 pt, 34 px at 12 pt, and in step with the text above that.
+    const double scale = m.textPoints / 10.0;
+    m.rowHeight = m.textPoints <= 10.0 ? 26 : std::max(34, static_cast<int>(28.0 * scale));
+    m.controlHeight = std::max(28, static_cast<int>(28.0 * scale));
+    m.stripHeight = std::max(36, static_cast<int>(30.0 * scale));
+    m.keyLineHeight = std::max(28, static_cast<int>(26.0 * scale));
+    m.sideListWidth = std::max(112, static_cast<int>(104.0 * scale));
+    m.noticeHeight = std::max(44, static_cast<int>(40.0 * scale));
+    m.totalsHeight = std::max(28, static_cast<int>(26.0 * scale));
+    if (hasLargeTargets) {
+        m.rowHeight = std::max(m.rowHeight, 56);
+        m.controlHeight = std::max(m.controlHeight, 56);
+        m.keyLineHeight = std::max(m.keyLineHeight, 36);
+        m.sideListWidth = std::max(m.sideListWidth, 144);
+        m.gap = 12;
+    }
+    return m;
+}
+
+QString styleSheet(const Tokens& t, const Metrics& m) {
+    const QString line = t.isDaylight ? t.ink.name() : t.rule.name();
+    const QString width = t.isDaylight ? QStringLiteral("2px") : QStringLiteral("1px");
+    QString sheet = QStringLiteral(
+        "QPushButton, QToolButton { min-height: %HEIGHT%px; padding: 0 10px; border: %WIDTH% solid %LINE%;"
+        " border-radius: 3px; background: %PAPER%; color: %INK%; }\n"
+        "QPushButton:pressed, QToolButton:pressed { background: %INK%; color: %PAPER%; }\n"
+        "QPushButton:disabled, QToolButton:disabled { border-style: dashed; color: %SOFT%; background: "
+        "%PANEL%; }\n"
+        "QPushButton:focus, QToolButton:focus { border: 3px solid %INK%; }\n"
+        "QLineEdit, QComboBox { min-height: %HEIGHT%px; border: %WIDTH% solid %LINE%; border-radius: 2px;"
+        " background: %PAPER%; color: %INK%; padding: 0 6px; selection-background-color: %INK%;"
+        " selection-color: %PAPER%; }\n"
+        "QLineEdit:focus, QComboBox:focus { border: 3px solid %INK%; padding: 0 4px; }\n"
+        "QTableView, QListView, QTreeView { background: %PAPER%; color: %INK%; border: %WIDTH% solid %LINE%;"
+        " gridline-color: %GRID%; selection-background-color: %CURRENT%; selection-color: %INK%; outline: 0; "
+        "}\n"
+        "QTableView:focus, QListView:focus, QTreeView:focus { border: 3px solid %INK%; }\n"
+        "QHeaderView { background: %PANEL%; }\n"
+        "QHeaderView::section { background: %PANEL%; color: %INK%; border: 0; border-bottom: %WIDTH% solid "
+        "%LINE%;"
+        " padding: 2px 6px; }\n"
+        "QToolTip { background: %PAPER%; color: %INK%; border: 1px solid %INK%; }\n");
+    const std::initializer_list<std::pair<const char*, QString>> places = {
+        {"%HEIGHT%", QString::number(m.controlHeight - 4)},
+        {"%WIDTH%", width},
+        {"%LINE%", line},
+        {"%GRID%", t.isDark ? t.panel.lighter(130).name() : t.panel.darker(112).name()},
+        {"%PAPER%", t.paper.name()},
+        {"%PANEL%", t.panel.name()},
+        {"%INK%", t.ink.name()},
+        {"%SOFT%", t.soft.name()},
+        {"%CURRENT%", t.tintCurrent.name()},
+    };
+    for (const auto& [place, value] : places) {
+        sheet.replace(QLatin1String(place), value);
+    }
+    return sheet;
+}
+
+}  // namespace ww::ui::theme
