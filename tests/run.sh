@@ -75,8 +75,10 @@ tidy() {
     mapfile -t files < <(changed_sources "$from")
     ww_say "clang-tidy on ${#files[@]} files changed since $from"
     ((${#files[@]} == 0)) && return 0
+    # Standard error only counts the warnings of other people's headers.
     printf '%s\0' "${files[@]}" |
         xargs -0 -n 1 -P "$(nproc)" clang-tidy -p "$ww_root/build" --quiet --warnings-as-errors='*' 2>/dev/null || exit 1
+    ww_say "clang-tidy has nothing to say"
 }
 
 case "$mode" in
