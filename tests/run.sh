@@ -41,10 +41,11 @@ run_ctest() {
 
 # The programs that test core, each as one process, under the sanitizers.
 sanitize_core() {
-    local folder="$ww_root/build-asan" program
+    local folder="$ww_root/build-asan" programs program
     ww_configure "$folder" WW_TESTS=ON WW_SANITIZE=ON
-    ww_build "$folder" core_tests reference_tests || exit 1
-    for program in core_tests reference_tests; do
+    ww_build "$folder" core_programs || exit 1
+    mapfile -t programs <"$folder/tests/core_programs.txt"
+    for program in "${programs[@]}"; do
         ww_say "$program under the sanitizers"
         "$folder/tests/$program" --gtest_brief=1 || exit 1
     done
