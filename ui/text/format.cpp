@@ -1,0 +1,79 @@
+#include "ui/text/format.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace ww::ui::text {
+
+using project::UnitSystem;
+using quantity::Unit;
+
+Unit flowUnit(UnitSystem units) {
+    return units == UnitSystem::US ? Unit::GallonPerMinute : Unit::CubicMetrePerHour;
+}
+
+Unit headUnit(UnitSystem units) {
+    return units == UnitSystem::US ? Unit::Foot : Unit::Metre;
+}
+
+Unit dpUnit(const project::Project& project, const std::optional<base::Id>& instrument) {
+    const project::Instrument* record = instrument ? project.instruments().find(*instrument) : nullptr;
+    if (record != nullptr && record->range) {
+        return record->range->unit;
+    }
+    for (std::size_t i = project.readings().size(); i > 0; --i) {
+        if (const auto& dp = project.readings()[i - 1].dp) {
+            return dp->unit;
+        }
+    }
+    return project.job().units == UnitSystem::US ? Unit::FootOfWater : Unit::Kilopascal;
+}
+
+QString symbol(Unit unit) {
+    const std::string_view plain = quantity::symbol(unit);
+    QString pretty = QString::fromUtf8(plain.data(), static_cast<qsizetype>(plain.size()));
+    pretty.replace(QStringLiteral("m3"), QStringLiteral("m³"));
+    pretty.replace(QStringLiteral("H2O"), QStringLiteral("H₂O"));
+    return pretty;
+}
+
+namespace {
+
+QString figures(double number) {
+    return QString::fromStdString(quantity::significant(number, 3));
+}
+
+}  // namespace
+
+QString flow(quantity::VolumeFlow flow, UnitSystem units) {
+    return figures(flow.in(flowUnit(units)));
+}
+
+QString dp(quantity::PressureDifference dp, Unit unit, const fluid::Fluid& fluid) {
+    return figures(quantity::isHeadUnit(unit) ? fluid.head(dp).in(unit) : dp.in(unit));
+}
+
+QString head(quantity::Head head, UnitSystem units) {
+    return figures(head.in(headUnit(units)));
+}
+
+QString percent(quantity::Ratio ratio) {
+    return QString::number(ratio.in(Unit::Percent), 'f', 1);
+}
+
+QString age(const base::Instant& moment, const base::Instant& now) {
+    const qint64 seconds = std::max<qint64>(0, now.seconds - moment.seconds);
+    const auto tr = [](const char* text) { return QCoreApplication::translate("Format", text); };
+    if (seconds < 60) {
+        return tr("%1 s").arg(seconds);
+    }
+    if (seconds < 2 * 3600) {
+        return tr("%1 min").arg(seconds / 60);
+    }
+    if (seconds < 48 * 3600) {
+        return tr("%1 h").arg(seconds / 3600);
+    }
+    return tr("%1 d").arg(seconds / 86400);
+}
+
+}  // namespace ww::ui::text

@@ -1,0 +1,39 @@
+// Numbers as the screens show them, in the units of the job. Not for parsing, nor for words (words.h).
+#pragma once
+
+#include <QString>
+
+#include "core/project/project.h"
+
+namespace ww::ui::text {
+
+/// m3/h or gpm.
+quantity::Unit flowUnit(project::UnitSystem units);
+/// m or ft of the flowing fluid.
+quantity::Unit headUnit(project::UnitSystem units);
+/// The unit that a bare dp is taken in and that columns of dp show: that of the instrument's range, else that
+/// of the newest reading, else kPa or ftH2O.
+quantity::Unit dpUnit(const project::Project& project, const std::optional<base::Id>& instrument = {});
+
+/// The symbol with its small figures: "m³/h", "inH₂O".
+QString symbol(quantity::Unit unit);
+
+/// Three significant figures, without the unit.
+QString flow(quantity::VolumeFlow flow, project::UnitSystem units);
+/// Three significant figures, without the unit; `unit` may be a pressure or a head of the job's fluid.
+QString dp(quantity::PressureDifference dp, quantity::Unit unit, const fluid::Fluid& fluid);
+/// Three significant figures, without the unit.
+QString head(quantity::Head head, project::UnitSystem units);
+/// One decimal, without the sign: 1.024 gives "102.4".
+QString percent(quantity::Ratio ratio);
+/// What was entered: "52.7 kPa"; nothing entered gives "".
+template <class Q>
+QString entered(const std::optional<quantity::Measured<Q>>& value) {
+    return value ? QString::fromStdString(value->digits.text()) + QChar(0xA0) + symbol(value->unit)
+                 : QString();
+}
+
+/// "12 s", "41 min", "3 h", "2 d": the age of a moment at `now`.
+QString age(const base::Instant& moment, const base::Instant& now);
+
+}  // namespace ww::ui::text

@@ -1,0 +1,358 @@
+#include "ui/workbook_bridge.h"
+
+#include "core/base/expects.h"
+#include "ui/text/format.h"
+
+namespace ww::ui {
+namespace {
+
+base::Fault fault(const base::MessageForm& form, std::string subject = {},
+                  std::vector<std::string> arguments = {}) {
+    return base::Fault{&form, std::move(subject), std::move(arguments)};
+}
+
+/// The newest instrument and person of the record: what was used last is used next.
+std::optional<base::Id> lastInstrument(const project::Project& project) {
+    for (std::size_t i = project.readings().size(); i > 0; --i) {
+        const project::Reading& reading = project.readings()[i - 1];
+        if (reading.instrument && project.instruments().contains(*reading.instrument)) {
+            return reading.instrument;
+        }
+    }
+    if (project.instruments().empty()) {
+        return std::nullopt;
+    }
+    return project.instruments()[0].id;
+}
+
+std::optional<base::Id> personNamed(const project::Project& project, const std::string& name) {
+    for (const project::Person& person : project.people()) {
+        if (person.name == name) {
+            return person.id;
+        }
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+WorkbookBridge::WorkbookBridge(Desk desk, QObject* parent) : QObject(parent), m_desk(std::move(desk)) {}
+WorkbookBridge::~WorkbookBridge() = default;
+
+base::Outcome WorkbookBridge::guarded(const std::function<base::Outcome()>& action) const {
+    try {
+        return action();
+    } catch (const base::ContractBreach& breach) {
+        return fault(kInternalDefect, {}, {breach.what()});
+    }
+}
+
+base::Outcome WorkbookBridge::open(const QString& file, workbook::OpenMode mode) {
+    return guarded([&]() -> base::Outcome {
+        workbook::Session session{m_desk.clock, m_desk.ids, m_desk.person, m_desk.machine};
+        auto opened = workbook::Workbook::open(file.toStdString(), mode, std::move(session));
+        if (!opened) {
+            return opened.fault();
+        }
+        takeOver(std::move(opened).value());
+        return base::Done{};
+    });
+}
+
+base::Outcome WorkbookBridge::create(const QString& file, const project::Edit& content) {
+    return guarded([&]() -> base::Outcome {
+        workbook::Session session{m_desk.clock, m_desk.ids, m_desk.person, m_desk.machine};
+        auto made = workbook::Workbook::create(file.toStdString(), content, std::move(session));
+        if (!made) {
+            return made.fault();
+        }
+        takeOver(std::move(made).value());
+        return base::Done{};
+    });
+}
+
+void WorkbookBridge::close() {
+    takeOver(nullptr);
+}
+
+void WorkbookBridge::takeOver(std::unique_ptr<workbook::Workbook> workbook) {
+    m_workbook = std::move(workbook);
+    m_assessment.reset();
+    m_notStored.reset();
+    m_selectedBranch.reset();
+    m_storedCount = 0;
+    m_instrument = lastInstrument(project());
+    m_person = personNamed(project(), m_desk.person);
+    emit changed(project::ChangeSet{});
+    emit branchSelected();
+    emit instrumentChanged();
+}
+
+bool WorkbookBridge::isReadOnly() const {
+    return !m_workbook || m_workbook->isReadOnly();
+}
+
+std::optional<base::Fault> WorkbookBridge::readOnlyReason() const {
+    if (!m_workbook || !m_workbook->isReadOnly()) {
+        return std::nullopt;
+    }
+    const auto& reason = m_workbook->readOnlyReason();
+    return reason ? reason->fault : fault(kWorkbookReadOnly);
+}
+
+QString WorkbookBridge::file() const {
+    return m_workbook ? QString::fromStdString(m_workbook->file().string()) : QString();
+}
+
+const project::Project& WorkbookBridge::project() const {
+    return m_workbook ? m_workbook->project() : m_none;
+}
+
+const balancing::Assessment& WorkbookBridge::assessment() const {
+    if (!m_assessment) {
+        m_assessment = balancing::assessLast(project(), {.fillGaps = openRoundOrNull() != nullptr});
+    }
+    return *m_assessment;
+}
+
+balancing::Assessment WorkbookBridge::assessmentOf(const base::Id& round) const {
+    const bool isOpen = project().rounds().at(round).state == project::RoundState::Open;
+    return balancing::assess(project(), round, {.fillGaps = isOpen});
+}
+
+const project::Round* WorkbookBridge::openRoundOrNull() const {
+    const project::Round* last = project().lastRound();
+    return last != nullptr && last->state == project::RoundState::Open ? last : nullptr;
+}
+
+std::optional<workbook::JournalEntry> WorkbookBridge::lastStored() const {
+    return m_workbook ? std::optional(m_workbook->newestEntry()) : std::nullopt;
+}
+
+QString WorkbookBridge::undoLabel() const {
+    return m_workbook && !isReadOnly() ? QString::fromStdString(m_workbook->undoLabel().value_or(""))
+                                       : QString();
+}
+
+QString WorkbookBridge::redoLabel() const {
+    return m_workbook && !isReadOnly() ? QString::fromStdString(m_workbook->redoLabel().value_or(""))
+                                       : QString();
+}
+
+void WorkbookBridge::selectBranch(std::optional<base::Id> branch) {
+    if (branch == m_selectedBranch) {
+        return;
+    }
+    m_selectedBranch = branch;
+    emit branchSelected();
+}
+
+std::optional<base::Id> WorkbookBridge::instrument() const {
+    return m_instrument && project().instruments().contains(*m_instrument) ? m_instrument : std::nullopt;
+}
+
+std::optional<base::Id> WorkbookBridge::person() const {
+    return m_person && project().people().contains(*m_person) ? m_person : std::nullopt;
+}
+
+void WorkbookBridge::setInstrument(std::optional<base::Id> instrument) {
+    m_instrument = instrument;
+    emit instrumentChanged();
+}
+
+void WorkbookBridge::setPerson(std::optional<base::Id> person) {
+    m_person = person;
+    emit instrumentChanged();
+}
+
+base::Outcome WorkbookBridge::took(const base::Result<project::ChangeSet>& result, bool isReverted) {
+    m_assessment.reset();
+    if (!result) {
+        return result.fault();
+    }
+    m_notStored.reset();
+    if (!result->isEmpty()) {
+        ++m_storedCount;
+        emit changed(*result);
+        if (isReverted) {
+            emit reverted(*result);
+        }
+    }
+    return base::Done{};
+}
+
+base::Outcome WorkbookBridge::apply(const project::Edit& edit) {
+    if (!m_workbook) {
+        return fault(kNoWorkbookOpen);
+    }
+    if (isReadOnly()) {
+        return readOnlyReason().value_or(fault(kWorkbookReadOnly));
+    }
+    return guarded([&] { return took(m_workbook->apply(edit), false); });
+}
+
+base::Outcome WorkbookBridge::undo() {
+    return m_workbook ? guarded([&] { return took(m_workbook->undo(), true); })
+                      : base::Outcome(fault(kNoWorkbookOpen));
+}
+
+base::Outcome WorkbookBridge::redo() {
+    return m_workbook ? guarded([&] { return took(m_workbook->redo(), true); })
+                      : base::Outcome(fault(kNoWorkbookOpen));
+}
+
+balancing::WalkContext WorkbookBridge::context() const {
+    return {instrument(), person(), m_desk.ids, m_desk.clock.now()};
+}
+
+base::Result<const project::Round*> WorkbookBridge::roundForReadings() const {
+    if (!m_workbook) {
+        return fault(kNoWorkbookOpen);
+    }
+    const project::Round* last = project().lastRound();
+    if (last == nullptr) {
+        return fault(kNoRoundOpen);
+    }
+    if (last->state != project::RoundState::Open) {
+        return fault(kRoundNotOpen, {}, {std::to_string(last->number)});
+    }
+    return last;
+}
+
+base::Outcome WorkbookBridge::applyMade(const std::function<Made(const project::Round&)>& make) {
+    return guarded([&]() -> base::Outcome {
+        const auto round = roundForReadings();
+        if (!round) {
+            return round.fault();
+        }
+        const Made edit = make(**round);
+        if (!edit) {
+            return edit.fault();
+        }
+        return apply(*edit);
+    });
+}
+
+base::Outcome WorkbookBridge::openRound(project::RoundKind kind) {
+    return guarded([&]() -> base::Outcome {
+        const Made edit = balancing::openRound(project(), kind, context());
+        if (!edit) {
+            return edit.fault();
+        }
+        return apply(*edit);
+    });
+}
+
+base::Outcome WorkbookBridge::closeRound() {
+    return applyMade(
+        [&](const project::Round& round) { return balancing::closeRound(project(), round.id, context()); });
+}
+
+base::Outcome WorkbookBridge::storeDp(const base::Id& branch, const QString& text) {
+    if (text.trimmed().isEmpty()) {
+        return base::Done{};
+    }
+    return applyMade([&](const project::Round& round) -> Made {
+        auto dp = quantity::parseDifference(text.toStdString(), text::dpUnit(project(), instrument()),
+                                            project().fluid().density());
+        if (!dp) {
+            return dp.fault();
+        }
+        const project::Reading* standing = balancing::countingReading(project(), round.id, branch);
+        if (standing != nullptr && !standing->isRepeat && standing->dp == *dp) {
+            return project::Edit{};
+        }
+        return balancing::storeDp(project(), round.id, branch, std::move(dp).value(), std::nullopt,
+                                  context());
+    });
+}
+
+base::Outcome WorkbookBridge::storeRepeat(const base::Id& branch, const QString& text) {
+    return applyMade([&](const project::Round& round) -> Made {
+        auto dp = quantity::parseDifference(text.toStdString(), text::dpUnit(project(), instrument()),
+                                            project().fluid().density());
+        if (!dp) {
+            return dp.fault();
+        }
+        return balancing::storeRepeat(project(), round.id, branch, std::move(dp).value(), context());
+    });
+}
+
+base::Outcome WorkbookBridge::storeSetting(const base::Id& branch, const QString& text) {
+    return applyMade([&](const project::Round& round) -> Made {
+        auto setting = base::Decimal::parse(text.toStdString());
+        if (!setting) {
+            return setting.fault();
+        }
+        const auto standing = balancing::standingSetting(project(), round.id, branch);
+        if (standing && standing->value() == setting->value()) {
+            return project::Edit{};
+        }
+        return balancing::storeSetting(project(), round.id, branch, std::move(setting).value(), context());
+    });
+}
+
+base::Outcome WorkbookBridge::storeCannotBeRead(const base::Id& branch) {
+    return applyMade([&](const project::Round& round) {
+        return balancing::storeCannotBeRead(project(), round.id, branch, context());
+    });
+}
+
+base::Outcome WorkbookBridge::giveReason(const base::Id& reading, const QString& reason) {
+    return applyMade([&](const project::Round&) {
+        return balancing::giveReason(project(), reading, reason.trimmed().toStdString());
+    });
+}
+
+base::Outcome WorkbookBridge::editReading(const base::Id& branch,
+                                          const std::function<Made(const project::Reading&)>& make) {
+    return applyMade([&](const project::Round& round) -> Made {
+        const project::Reading* reading = balancing::countingReading(project(), round.id, branch);
+        if (reading == nullptr) {
+            const project::Branch* record = project().branches().find(branch);
+            return fault(kNothingToMark, record != nullptr ? record->tag : std::string());
+        }
+        return make(*reading);
+    });
+}
+
+base::Outcome WorkbookBridge::toggleDoubtful(const base::Id& branch) {
+    return editReading(branch, [&](const project::Reading& reading) {
+        return balancing::markDoubtful(project(), reading.id, !reading.isDoubtful);
+    });
+}
+
+base::Outcome WorkbookBridge::setNote(const base::Id& branch, const QString& note) {
+    return editReading(branch, [&](const project::Reading& reading) {
+        return balancing::setNote(project(), reading.id, note.trimmed().toStdString());
+    });
+}
+
+std::optional<balancing::OfferedFix> WorkbookBridge::offeredFix(const base::Id& branch) const {
+    const project::Round* round = openRoundOrNull();
+    if (round == nullptr) {
+        return std::nullopt;
+    }
+    const project::Reading* reading = balancing::countingReading(project(), round->id, branch);
+    return reading == nullptr ? std::nullopt : balancing::offeredFix(project(), assessment(), reading->id);
+}
+
+base::Outcome WorkbookBridge::takeOfferedFix(const base::Id& branch) {
+    return applyMade([&](const project::Round& round) -> Made {
+        const auto fix = offeredFix(branch);
+        if (!fix) {
+            const project::Branch* record = project().branches().find(branch);
+            return fault(kNoFixOffered, record != nullptr ? record->tag : std::string());
+        }
+        return balancing::storeDp(project(), round.id, branch, fix->dp, std::nullopt, context());
+    });
+}
+
+base::Outcome WorkbookBridge::saveCopy(const QString& file) const {
+    if (!m_workbook) {
+        return fault(kNoWorkbookOpen);
+    }
+    return guarded([&] { return m_workbook->saveCopy(file.toStdString()); });
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,155 @@
+// The one object that joins the screens to a workbook: intents go in, what changed comes out, by id.
+// Not for rules of the trade (balancing/) and not for words (text/).
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "core/balancing/assess.h"
+#include "core/balancing/walk.h"
+#include "core/workbook/workbook.h"
+
+namespace ww::ui {
+
+inline constexpr base::MessageForm kInternalDefect{
+    "internal_defect",
+    "the program met a defect in itself ({1}); what was stored is safe, close and open the workbook again"};
+inline constexpr base::MessageForm kNoRoundOpen{"no_round_open",
+                                                "no round is open; open the next round before reading"};
+inline constexpr base::MessageForm kRoundNotOpen{
+    "round_not_open", "round {1} is closed and takes no more readings here; open the next round"};
+inline constexpr base::MessageForm kNothingToMark{"nothing_to_mark",
+                                                  "this valve has no reading in this round; read it first"};
+inline constexpr base::MessageForm kNoFixOffered{
+    "no_fix_offered", "no other unit or sign would explain this reading; read the valve again"};
+inline constexpr base::MessageForm kNoWorkbookOpen{"no_workbook_open",
+                                                   "no workbook is open; open one or make a new job"};
+inline constexpr base::MessageForm kWorkbookReadOnly{
+    "workbook_read_only", "this workbook can only be read here; save a copy and work in that"};
+
+/// Who works at this desk, and where time and ids come from. The references must outlive the bridge.
+struct Desk {
+    base::Clock& clock;
+    base::IdSource& ids;
+    std::string person;
+    std::string machine;
+};
+
+/// One workbook at a time. Every intent is on disk when it returns; a refusal is returned and changes
+/// nothing.
+class WorkbookBridge : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit WorkbookBridge(Desk desk, QObject* parent = nullptr);
+    ~WorkbookBridge() override;
+
+    /// Opens a file in place of the one that is open. Where that fails the open one stays.
+    base::Outcome open(const QString& file, workbook::OpenMode mode = workbook::OpenMode::ReadWrite);
+    /// Makes a new file and opens it in place of the one that is open.
+    base::Outcome create(const QString& file, const project::Edit& content);
+    void close();
+
+    bool isOpen() const { return m_workbook != nullptr; }
+    /// True where nothing can be stored: no workbook, or one that can only be read.
+    bool isReadOnly() const;
+    /// Why a workbook opened for writing can only be read; nothing where it can be written.
+    std::optional<base::Fault> readOnlyReason() const;
+    QString file() const;
+    /// The open workbook; null where none is open.
+    const workbook::Workbook* workbook() const { return m_workbook.get(); }
+
+    /// The job; an empty one while no workbook is open.
+    const project::Project& project() const;
+    /// The last round, or design values alone where there is none; kept until the job changes. The gaps of an
+    /// open round are filled with earlier readings.
+    const balancing::Assessment& assessment() const;
+    /// A round judged by itself (an open one with its gaps filled). The round must exist.
+    balancing::Assessment assessmentOf(const base::Id& round) const;
+    /// The last round where it is open; null otherwise.
+    const project::Round* openRoundOrNull() const;
+
+    /// Time and label of the newest stored action; nothing while no workbook is open.
+    std::optional<workbook::JournalEntry> lastStored() const;
+    /// How many actions were stored since the workbook was opened here.
+    int storedCount() const { return m_storedCount; }
+    /// The action that could not be stored, until one is stored again.
+    const std::optional<base::Fault>& notStored() const { return m_notStored; }
+    QString undoLabel() const;  ///< empty where there is nothing to undo
+    QString redoLabel() const;
+
+    /// The branch in hand, shared by all places.
+    std::optional<base::Id> selectedBranch() const { return m_selectedBranch; }
+    void selectBranch(std::optional<base::Id> branch);
+    /// The instrument and the person that go with the next readings.
+    std::optional<base::Id> instrument() const;
+    std::optional<base::Id> person() const;
+    void setInstrument(std::optional<base::Id> instrument);
+    void setPerson(std::optional<base::Id> person);
+    base::Id newId() const { return m_desk.ids.next(); }
+    base::Instant now() const { return m_desk.clock.now(); }
+
+    /// Carries out any edit; changed() is emitted before it returns.
+    base::Outcome apply(const project::Edit& edit);
+    base::Outcome undo();
+    base::Outcome redo();
+
+    base::Outcome openRound(project::RoundKind kind);
+    base::Outcome closeRound();
+    /// Stores what was typed as the dp of a branch in the open round: digits with an optional unit. Only text
+    /// that is no number is refused. Nothing typed, or the value that stands already, changes nothing.
+    base::Outcome storeDp(const base::Id& branch, const QString& text);
+    /// Stores what was typed as a second reading beside the first: the mean counts.
+    base::Outcome storeRepeat(const base::Id& branch, const QString& text);
+    base::Outcome storeSetting(const base::Id& branch, const QString& text);
+    base::Outcome storeCannotBeRead(const base::Id& branch);
+    base::Outcome giveReason(const base::Id& reading, const QString& reason);
+    /// Marks the counting reading of a branch doubtful, or takes the mark back.
+    base::Outcome toggleDoubtful(const base::Id& branch);
+    base::Outcome setNote(const base::Id& branch, const QString& note);
+    /// Takes the offered fix of the counting reading of a branch.
+    base::Outcome takeOfferedFix(const base::Id& branch);
+    /// The fix that takeOfferedFix() would take; nothing where nothing fits.
+    std::optional<balancing::OfferedFix> offeredFix(const base::Id& branch) const;
+
+    /// Writes a whole copy under another name; the open workbook stays.
+    base::Outcome saveCopy(const QString& file) const;
+
+  signals:
+    /// What changed in the job. Empty lists mean: everything (another workbook).
+    void changed(const ww::project::ChangeSet& changes);
+    /// After changed(): this came from undo or redo, so that a place can show it.
+    void reverted(const ww::project::ChangeSet& changes);
+    void branchSelected();
+    void instrumentChanged();
+    /// A message to be shown in the reserved line.
+    void messageRaised(const ww::base::Fault& fault);
+
+  private:
+    using Made = base::Result<project::Edit>;
+
+    base::Outcome guarded(const std::function<base::Outcome()>& action) const;
+    base::Outcome applyMade(const std::function<Made(const project::Round&)>& make);
+    base::Outcome took(const base::Result<project::ChangeSet>& result, bool isReverted);
+    base::Outcome editReading(const base::Id& branch,
+                              const std::function<Made(const project::Reading&)>& make);
+    base::Result<const project::Round*> roundForReadings() const;
+    balancing::WalkContext context() const;
+    void takeOver(std::unique_ptr<workbook::Workbook> workbook);
+
+    Desk m_desk;
+    std::unique_ptr<workbook::Workbook> m_workbook;
+    project::Project m_none;
+    mutable std::optional<balancing::Assessment> m_assessment;
+    std::optional<base::Fault> m_notStored;
+    std::optional<base::Id> m_selectedBranch;
+    std::optional<base::Id> m_instrument;
+    std::optional<base::Id> m_person;
+    int m_storedCount = 0;
+};
+
+}  // namespace ww::ui
