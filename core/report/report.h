@@ -24,6 +24,7 @@ struct Cell {
     std::string text;
     std::optional<balancing::State> state;  ///< drawn as shape and word
     bool isStruck = false;
+    bool isOver = false;  ///< the direction of the state's shape: more than the target share
 };
 struct Table {
     base::Fault title;
@@ -31,6 +32,15 @@ struct Table {
     std::vector<std::vector<Cell>> rows;
     std::vector<Cell> totals;  ///< empty: no last line
     bool isLandscape = false;
+    std::vector<Statement> notes;  ///< below the table: what its marks mean
+};
+/// Whether a fact speaks for acceptance; drawn as a shape, so that it can be told without colour.
+enum class Mark { None, Pass, Fail, Open };
+/// A line "label: what is known", such as "Index valve: T4 at 4.0 of 4.0: fully open".
+struct Fact {
+    base::Fault label;
+    base::Fault value;
+    Mark mark = Mark::None;
 };
 /// What a figure shows; the numbers are taken from the report's project and assessments.
 enum class FigureKind { PumpAndSystem, Convergence };
@@ -45,12 +55,16 @@ struct Section {
     std::vector<Statement> statements;
     std::vector<Figure> figures;
     std::vector<Table> tables;
+    std::vector<Fact> facts;         ///< above the statements
+    std::vector<Statement> closing;  ///< below the tables: cautions, what the report does not say
 };
 
 struct ReportOptions {
-    std::optional<int> round;  ///< the round reported as the last; nothing: the highest number
+    std::optional<int> round;   ///< the round reported as the last; nothing: the highest number
     std::string journalDigest;  ///< of the workbook's newest record, hexadecimal
     std::string workbookId;
+    /// Written into the file as its date. Give the time of the newest journal record, so that the same job
+    /// gives the same file.
     base::Instant printed;
 };
 
@@ -61,6 +75,8 @@ struct Report {
     std::vector<Section> sections;
     std::string digest;  ///< first 12 digits of the journal digest, for the footer
     int roundNumber = 0;
+    base::Instant printed;
+    std::string workbookId;
     std::vector<balancing::Assessment> rounds;  ///< every round up to the reported one, for the figures
 };
 

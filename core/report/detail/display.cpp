@@ -1,0 +1,69 @@
+#include "core/report/detail/display.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ww::report::detail {
+
+using quantity::Unit;
+
+std::string printed(Unit unit) {
+    switch (unit) {
+        case Unit::CubicMetrePerHour:
+            return "m³/h";
+        case Unit::InchOfWater:
+            return "inH₂O";
+        case Unit::MillimetreOfWater:
+            return "mmH₂O";
+        case Unit::FootOfWater:
+            return "ftH₂O";
+        case Unit::Celsius:
+            return "°C";
+        case Unit::Fahrenheit:
+            return "°F";
+        default:
+            return std::string(quantity::symbol(unit));
+    }
+}
+
+Display::Display(const project::Project& project)
+    : m_flowUnit(project.job().units == project::UnitSystem::US ? Unit::GallonPerMinute
+                                                                : Unit::CubicMetrePerHour),
+      m_headUnit(project.job().units == project::UnitSystem::US ? Unit::Foot : Unit::Metre) {
+    // Three figures of the smallest terminal: every flow of the report then lines up at the same place.
+    std::optional<double> smallest;
+    for (const project::Branch& branch : project.branches()) {
+        if (branch.designFlow && branch.designFlow->value.si() > 0) {
+            const double flow = branch.designFlow->value.in(m_flowUnit);
+            smallest = std::min(smallest.value_or(flow), flow);
+        }
+    }
+    if (smallest) {
+        m_flowDecimals = std::clamp(2 - static_cast<int>(std::floor(std::log10(*smallest))), 0, 3);
+    }
+}
+
+std::string Display::flow(const std::optional<quantity::VolumeFlow>& flow) const {
+    return flow ? fixed(flow->in(m_flowUnit), m_flowDecimals) : std::string();
+}
+
+std::string Display::head(const std::optional<quantity::Head>& head) const {
+    return head ? fixed(head->in(m_headUnit), m_headUnit == Unit::Foot ? 1 : 2) : std::string();
+}
+
+std::string Display::percent(const std::optional<quantity::Ratio>& ratio) const {
+    return ratio ? fixed(ratio->in(Unit::Percent), 1) : std::string();
+}
+
+std::string Display::fixed(double dimensionless, int decimals) {
+    if (!std::isfinite(dimensionless)) {
+        return {};
+    }
+    std::string text = base::Decimal::fromNumber(dimensionless, decimals).text();
+    if (text.front() == '-' && text.find_first_not_of("-0.") == std::string::npos) {
+        text.erase(0, 1);
+    }
+    return text;
+}
+
+}  // namespace ww::report::detail

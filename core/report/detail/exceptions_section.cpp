@@ -1,0 +1,108 @@
+#include <map>
+
+#include "core/report/detail/sections.h"
+
+namespace ww::report::detail {
+namespace {
+
+std::string tagOf(const Source& source, const base::Id& branch) {
+    const project::Branch* found = source.project.branches().find(branch);
+    return found != nullptr ? found->tag : std::string();
+}
+
+std::string reasonOf(const project::Reading& reading) {
+    return reading.reason.empty() ? std::string(kWithoutReason.text) : reading.reason;
+}
+
+std::vector<Cell> row(std::string about, std::string round, std::string weight, std::string what) {
+    return {cell(std::move(about)), cell(std::move(round)), cell(std::move(weight)), cell(std::move(what))};
+}
+
+void addFindings(const Source& source, Table& table) {
+    for (const balancing::Finding& finding : source.last.findings) {
+        std::string about = finding.fault.subject;
+        if (about.empty() && finding.branch) {
+            about = tagOf(source, *finding.branch);
+        }
+        table.rows.push_back(row(about, std::to_string(source.last.roundNumber), word(finding.severity),
+                                 base::english(finding.fault)));
+    }
+}
+
+void addReadings(const Source& source, Table& table) {
+    for (const project::Reading* reading : source.readings()) {
+        const std::string tag = tagOf(source, reading->branch);
+        const std::string round = std::to_string(source.roundNumber(reading->round));
+        const auto add = [&](std::string weight, const base::MessageForm& form,
+                             std::vector<std::string> arguments) {
+            table.rows.push_back(
+                row(tag, round, std::move(weight), base::english(say(form, std::move(arguments)))));
+        };
+        const project::Reading* earlier =
+            reading->supersedes ? source.project.readings().find(*reading->supersedes) : nullptr;
+        if (earlier != nullptr) {
+            const std::string who = source.person(reading->person);
+            add("corrected", kCorrection,
+                {valueOf(*earlier), valueOf(*reading),
+                 reading->time ? reading->time->text() : "a time not written",
+                 who.empty() ? "a person not written" : who});
+        }
+        if (reading->status == project::ReadingStatus::Struck) {
+            add("struck", kStruck, {valueOf(*reading), reasonOf(*reading)});
+        } else if (reading->status == project::ReadingStatus::Standing && reading->cannotBeRead) {
+            add("not read", kCannotBeRead, {reasonOf(*reading)});
+        } else if (reading->status == project::ReadingStatus::Standing &&
+                   (reading->isDoubtful || !reading->reason.empty())) {
+            add("doubtful", kDoubtfulKept, {valueOf(*reading), reasonOf(*reading)});
+        }
+    }
+}
+
+void addOverdue(const Source& source, Table& table) {
+    std::map<base::Id, int> late;
+    const auto count = [&](const std::optional<base::Id>& id, const std::optional<base::Instant>& time) {
+        const project::Instrument* meter = id ? source.project.instruments().find(*id) : nullptr;
+        // The day on which it falls due still counts.
+        if (meter != nullptr && meter->due && time && time->date() > meter->due->date()) {
+            ++late[*id];
+        }
+    };
+    for (const project::Reading* reading : source.readings()) {
+        count(reading->instrument, reading->time);
+    }
+    for (const project::PumpReading* reading : source.pumpReadings()) {
+        count(reading->instrument, reading->time);
+    }
+    for (const project::Instrument& meter : source.project.instruments()) {
+        if (const auto found = late.find(meter.id); found != late.end()) {
+            table.rows.push_back(
+                row(meter.tag, "", "overdue",
+                    base::english(say(kOverdue, {std::to_string(found->second), meter.due->date()}))));
+        }
+    }
+}
+
+}  // namespace
+
+Section exceptionsSection(const Source& source) {
+    Section section;
+    section.number = kExceptions;
+    section.title = say(kExceptionsTitle);
+    Table table;
+    table.title = say(kExceptionsTable);
+    table.columns = {column(kSubjectColumn, 20), column(kRoundColumn, 12, Alignment::Center),
+                     column(kWeightColumn, 22), column(kWhatColumn, 126)};
+    if (source.hasRound()) {
+        addFindings(source, table);
+        addReadings(source, table);
+        addOverdue(source, table);
+    }
+    if (table.rows.empty()) {
+        section.statements.push_back(say(kNoExceptions));
+    } else {
+        section.tables.push_back(std::move(table));
+    }
+    return section;
+}
+
+}  // namespace ww::report::detail

@@ -1,0 +1,117 @@
+#include <algorithm>
+#include <map>
+
+#include "core/project/names.h"
+#include "core/report/detail/sections.h"
+
+namespace ww::report::detail {
+namespace {
+
+Fact fluidFact(const Source& source) {
+    const project::Job& job = source.project.job();
+    const std::string density = Display::fixed(source.project.fluid().density().si(), 1);
+    if (job.fluid == fluid::FluidKind::Water) {
+        return {say(kFluidLabel), say(kFluidWater, {typed(job.temperature), density})};
+    }
+    return {say(kFluidLabel),
+            say(kFluidMixture, {std::string(project::name(job.fluid)), typed(job.concentration),
+                                typed(job.temperature), density})};
+}
+
+Fact peopleFact(const Source& source) {
+    std::string names;
+    for (const project::Person& person : source.project.people()) {
+        names += (names.empty() ? "" : ", ") + person.name;
+    }
+    return {say(kPeopleLabel), names.empty() ? say(kNoPeople) : plain(names)};
+}
+
+Table instrumentsTable(const Source& source) {
+    std::map<base::Id, int> used;
+    for (const project::Reading* reading : source.readings()) {
+        if (reading->instrument) {
+            ++used[*reading->instrument];
+        }
+    }
+    for (const project::PumpReading* reading : source.pumpReadings()) {
+        if (reading->instrument) {
+            ++used[*reading->instrument];
+        }
+    }
+    Table table;
+    table.title = say(kInstrumentsTable);
+    table.columns = {column(kTagColumn, 10),
+                     column(kKindColumn, 22),
+                     column(kSerialColumn, 18),
+                     column(kMeterRangeColumn, 14, Alignment::Right),
+                     column(kAccuracyColumn, 13, Alignment::Right),
+                     column(kFloorColumn, 14, Alignment::Right),
+                     column(kCalibratedColumn, 16),
+                     column(kDueColumn, 16),
+                     column(kUsedColumn, 14, Alignment::Right)};
+    for (const project::Instrument& meter : source.project.instruments()) {
+        table.rows.push_back({cell(meter.tag), cell(meter.kind), cell(meter.serial), cell(typed(meter.range)),
+                              cell(typed(meter.accuracy)), cell(typed(meter.accuracyFloor)),
+                              cell(meter.calibrated ? meter.calibrated->date() : std::string()),
+                              cell(meter.due ? meter.due->date() : std::string()),
+                              cell(std::to_string(used[meter.id]))});
+    }
+    return table;
+}
+
+Table valvesTable(const Source& source) {
+    Table table;
+    table.title = say(kValvesTable);
+    table.columns = {column(kModelColumn, 24),
+                     column(kSizeColumn, 16),
+                     column(kScaleColumn, 14),
+                     column(kFullyOpenColumn, 16, Alignment::Right),
+                     column(kCoefficientColumn, 22, Alignment::Right),
+                     column(kMinimumColumn, 16, Alignment::Right),
+                     column(kAccuracyColumn, 16, Alignment::Right)};
+    for (const project::ValveModel& valve : source.project.valves()) {
+        const auto open = std::max_element(
+            valve.rows.begin(), valve.rows.end(),
+            [](const auto& left, const auto& right) { return left.setting.value() < right.setting.value(); });
+        const bool hasRows = open != valve.rows.end();
+        table.rows.push_back(
+            {cell(valve.model), cell(valve.size), cell(std::string(project::name(valve.scale))),
+             cell(hasRows ? open->setting.text() : std::string()),
+             cell(hasRows ? printed(valve.coefficientUnit) + " " + open->coefficient.text() : std::string()),
+             cell(typed(valve.minimumDp)), cell(typed(valve.accuracy))});
+    }
+    return table;
+}
+
+}  // namespace
+
+Section methodSection(const Source& source) {
+    const project::Job& job = source.project.job();
+    Section section;
+    section.number = kMethod;
+    section.title = say(kMethodTitle);
+    section.facts = {
+        {say(kMethodLabel), say(kMethodText)},
+        {say(kSharesLabel), say(kShareText)},
+        {say(kFlowLabel), say(kFlowText)},
+        {say(kUncertaintyLabel), say(kUncertaintyText)},
+        {say(kToleranceLabel),
+         say(kToleranceText, {job.toleranceLow.digits.text(), job.toleranceHigh.digits.text(),
+                              job.matchingBand.digits.text()})},
+        {say(kUnitsLabel),
+         say(kUnitsText, {printed(source.display.flowUnit()), printed(source.display.headUnit())})},
+        fluidFact(source),
+        peopleFact(source),
+    };
+    if (source.project.instruments().empty()) {
+        section.statements.push_back(say(kNoInstrument));
+    } else {
+        section.tables.push_back(instrumentsTable(source));
+    }
+    if (!source.project.valves().empty()) {
+        section.tables.push_back(valvesTable(source));
+    }
+    return section;
+}
+
+}  // namespace ww::report::detail

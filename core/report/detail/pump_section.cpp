@@ -1,0 +1,174 @@
+#include <cmath>
+
+#include "core/report/detail/sections.h"
+
+namespace ww::report::detail {
+namespace {
+
+using balancing::PumpProposal;
+using balancing::SystemCurve;
+using quantity::Unit;
+
+std::string withUncertainty(const std::string& value, const std::string& uncertainty) {
+    return value.empty() || uncertainty.empty() ? value : value + " ± " + uncertainty;
+}
+
+std::string speedOf(const Source& source, const Assessment& round, const project::Pump& pump,
+                    double fraction) {
+    for (const std::size_t index : source.project.pumpReadingsOf(*round.round)) {
+        const project::PumpReading& reading = source.project.pumpReadings()[index];
+        if (reading.pump == pump.id && reading.status == project::ReadingStatus::Standing && reading.speed) {
+            return typed(*reading.speed);
+        }
+    }
+    return Display::fixed(100 * fraction, 1) + " %";
+}
+
+Table dutyTable(const Source& source) {
+    const std::string flow = printed(source.display.flowUnit());
+    Table table;
+    table.title = say(kDutyTable);
+    table.columns = {column(kRoundColumn, 10, Alignment::Right),
+                     column(kPumpColumn, 14),
+                     column(kHeadColumn, 24, Alignment::Right, printed(source.display.headUnit())),
+                     column(kSumFlowColumn, 24, Alignment::Right, flow),
+                     column(kCurveFlowColumn, 20, Alignment::Right, flow),
+                     column(kRangeColumn, 28, Alignment::Right, flow),
+                     column(kReadFlowColumn, 18, Alignment::Right, flow),
+                     column(kSpeedColumn, 24, Alignment::Right)};
+    for (const Assessment& round : source.rounds) {
+        const auto system = balancing::systemCurve(source.project, round);
+        std::string sum = source.display.flow(round.totalFlow);
+        if (system) {
+            sum = withUncertainty(sum, source.display.flow(system->flowUncertainty));
+        }
+        for (const balancing::PumpDuty& duty : round.pumps) {
+            const project::Pump& pump = source.project.pumps()[duty.pump];
+            std::string range;
+            if (duty.flowLow && duty.flowHigh) {
+                range = source.display.flow(duty.flowLow) + " – " + source.display.flow(duty.flowHigh);
+            }
+            table.rows.push_back({cell(std::to_string(round.roundNumber)), cell(pump.tag),
+                                  cell(withUncertainty(source.display.head(duty.head),
+                                                       source.display.head(duty.headUncertainty))),
+                                  cell(sum), cell(source.display.flow(duty.flowFromCurve)), cell(range),
+                                  cell(source.display.flow(duty.flowRead)),
+                                  cell(speedOf(source, round, pump, duty.speedFraction))});
+        }
+    }
+    return table;
+}
+
+const project::Pump* runningPump(const Project& project) {
+    for (const project::Pump& pump : project.pumps()) {
+        if (pump.isRunning) {
+            return &pump;
+        }
+    }
+    return nullptr;
+}
+
+void addImpeller(const PumpProposal& proposal, const project::Pump* pump, Section& section) {
+    if (!proposal.impeller || pump == nullptr || !pump->impeller) {
+        return;
+    }
+    const Unit unit = pump->impeller->unit;
+    const int decimals = unit == Unit::Inch ? 2 : 0;
+    std::vector<std::string> arguments{pump->impeller->digits.text(),
+                                       Display::fixed(proposal.speedFraction, 3),
+                                       Display::fixed(proposal.impeller->in(unit), decimals), printed(unit)};
+    if (proposal.isBelowMinimumImpeller && pump->impellerMinimum) {
+        arguments.push_back(typed(*pump->impellerMinimum));
+        section.facts.push_back({say(kImpellerLabel), say(kImpellerBelow, arguments), Mark::Fail});
+    } else {
+        section.facts.push_back({say(kImpellerLabel), say(kImpellerFormula, arguments)});
+    }
+}
+
+void addProposal(const Source& source, const PumpProposal& proposal, Section& section) {
+    const std::string head = printed(source.display.headUnit());
+    section.facts.push_back(
+        {say(kDesignLabel), say(kDesignHead, {source.display.head(proposal.headAtDesign),
+                                              source.display.head(proposal.headAvailable),
+                                              source.display.head(proposal.excessHead), head})});
+    // The flow of similar points: where the system's parabola meets the pump curve.
+    const quantity::VolumeFlow meeting = source.last.totalDesign / proposal.speedFraction;
+    section.facts.push_back(
+        {say(kSpeedLabel),
+         say(kSpeedFormula,
+             {source.display.flow(source.last.totalDesign), source.display.flow(meeting),
+              Display::fixed(proposal.speedFraction, 3), Display::fixed(100 * proposal.speedFraction, 1),
+              std::to_string(source.last.roundNumber)})});
+    const project::Pump* pump = runningPump(source.project);
+    if (pump != nullptr && pump->speed && !source.last.pumps.empty()) {
+        const double now =
+            pump->speed->value.in(Unit::RevolutionPerMinute)*source.last.pumps.front().speedFraction;
+        section.facts.push_back(
+            {say(kSpeedLabel),
+             say(kSpeedRpm, {Display::fixed(now * proposal.speedFraction, 0), Display::fixed(now, 0)})});
+    }
+    addImpeller(proposal, pump, section);
+    if (proposal.powerRatio) {
+        const double ratio = proposal.powerRatio->si();
+        section.facts.push_back(
+            {say(kPowerLabel),
+             say(kPowerFormula, {Display::fixed(ratio, 3), Display::fixed(100 * std::abs(1 - ratio), 0),
+                                 ratio < 1 ? "less" : "more"})});
+    }
+}
+
+base::Fault readingOf(const Source& source, const std::optional<SystemCurve>& system,
+                      const std::optional<PumpProposal>& proposal) {
+    if (!system || source.last.totalDesign.si() <= 0) {
+        return say(kPumpReadingUnknown);
+    }
+    std::vector<std::string> arguments{source.display.flow(system->flow), printed(source.display.flowUnit()),
+                                       source.display.head(system->head), printed(source.display.headUnit()),
+                                       Display::fixed(100 * (system->flow / source.last.totalDesign), 1)};
+    if (!proposal) {
+        return say(kPumpReadingPlain, arguments);
+    }
+    arguments.push_back(Display::fixed(100 * proposal->speedFraction, 1));
+    arguments.push_back(source.display.flow(source.last.totalDesign));
+    return say(kPumpReading, arguments);
+}
+
+}  // namespace
+
+Section pumpSection(const Source& source) {
+    Section section;
+    section.number = kPump;
+    section.title = say(kPumpTitle);
+    if (source.project.pumps().empty()) {
+        section.statements.push_back(say(kNoPump));
+        return section;
+    }
+    if (!source.hasRound()) {
+        section.statements.push_back(say(kNoRound));
+    }
+    const auto system = balancing::systemCurve(source.project, source.last);
+    const auto proposal = balancing::pumpProposal(source.project, source.last);
+    const base::Fault reading = readingOf(source, system, proposal);
+    if (system && source.last.totalDesign.si() > 0) {
+        section.facts.push_back(
+            {say(kDutyLabel),
+             say(kDuty, {source.display.flow(system->flow), printed(source.display.flowUnit()),
+                         source.display.head(system->head), printed(source.display.headUnit()),
+                         std::to_string(system->roundNumber),
+                         Display::fixed(100 * (system->flow / source.last.totalDesign), 1)})});
+    }
+    if (proposal) {
+        addProposal(source, *proposal, section);
+    }
+    section.figures.push_back({FigureKind::PumpAndSystem, say(kPumpFigure), reading});
+    if (source.hasRound()) {
+        section.tables.push_back(dutyTable(source));
+    }
+    if (proposal) {
+        section.closing.push_back(say(kAffinityCaution));
+    }
+    section.closing.push_back(say(kElectricalCaution));
+    return section;
+}
+
+}  // namespace ww::report::detail

@@ -1,0 +1,133 @@
+#include "core/report/detail/sections.h"
+
+namespace ww::report::detail {
+namespace {
+
+bool isOut(project::ReadingStatus status) {
+    return status != project::ReadingStatus::Standing;
+}
+
+std::string timeText(const std::optional<base::Instant>& time) {
+    if (!time) {
+        return {};
+    }
+    std::string text = time->text();
+    if (const std::size_t middle = text.find('T'); middle != std::string::npos) {
+        text[middle] = ' ';
+    }
+    return text;
+}
+
+std::string noteOf(const project::Reading& reading) {
+    std::string note;
+    const auto add = [&note](std::string_view text) {
+        if (!text.empty()) {
+            note += note.empty() ? "" : "; ";
+            note += text;
+        }
+    };
+    if (reading.status == project::ReadingStatus::Superseded) {
+        add("superseded");
+    } else if (reading.status == project::ReadingStatus::Struck) {
+        add("struck");
+    }
+    add(reading.cannotBeRead ? "cannot be read" : "");
+    add(reading.isDoubtful ? "doubtful" : "");
+    add(reading.isRepeat ? "repeat" : "");
+    add(reading.supersedes ? "correction" : "");
+    add(reading.reason);
+    add(reading.note);
+    return note;
+}
+
+Table branchReadings(const Source& source) {
+    Table table;
+    table.isLandscape = true;
+    table.title = say(kReadingsTable);
+    table.columns = {column(kRoundColumn, 14, Alignment::Right),
+                     column(kTimeColumn, 44),
+                     column(kTagColumn, 24),
+                     column(kSettingColumn, 18, Alignment::Right),
+                     column(kDpColumn, 26, Alignment::Right),
+                     column(kFlowColumn, 24, Alignment::Right, "as typed"),
+                     column(kInstrumentColumn, 22),
+                     column(kPersonColumn, 34),
+                     column(kNoteColumn, 62)};
+    for (const project::Reading* reading : source.readings()) {
+        const project::Branch* branch = source.project.branches().find(reading->branch);
+        const bool isStruck = isOut(reading->status);
+        table.rows.push_back({cell(std::to_string(source.roundNumber(reading->round))),
+                              cell(timeText(reading->time)),
+                              cell(branch != nullptr ? branch->tag : std::string()),
+                              cell(reading->setting ? reading->setting->text() : "", isStruck),
+                              cell(typed(reading->dp), isStruck), cell(typed(reading->flow), isStruck),
+                              cell(source.instrument(reading->instrument)),
+                              cell(source.person(reading->person)), cell(noteOf(*reading))});
+    }
+    return table;
+}
+
+std::string electricalOf(const project::PumpReading& reading) {
+    std::string text;
+    for (const std::string& part : {typed(reading.volts), typed(reading.amps), typed(reading.power)}) {
+        if (!part.empty()) {
+            text += text.empty() ? part : ", " + part;
+        }
+    }
+    return text;
+}
+
+Table pumpReadings(const Source& source) {
+    Table table;
+    table.isLandscape = true;
+    table.title = say(kPumpReadingsTable);
+    table.columns = {column(kRoundColumn, 14, Alignment::Right),
+                     column(kTimeColumn, 44),
+                     column(kPumpColumn, 16),
+                     column(kSuctionColumn, 22, Alignment::Right),
+                     column(kDischargeColumn, 22, Alignment::Right),
+                     column(kRiseColumn, 22, Alignment::Right),
+                     column(kSpeedColumn, 24, Alignment::Right),
+                     column(kThrottleColumn, 18, Alignment::Right),
+                     column(kFlowColumn, 24, Alignment::Right),
+                     column(kElectricalColumn, 42),
+                     column(kInstrumentColumn, 22),
+                     column(kPersonColumn, 28)};
+    for (const project::PumpReading* reading : source.pumpReadings()) {
+        const project::Pump* pump = source.project.pumps().find(reading->pump);
+        const bool isStruck = isOut(reading->status);
+        table.rows.push_back(
+            {cell(std::to_string(source.roundNumber(reading->round))), cell(timeText(reading->time)),
+             cell(pump != nullptr ? pump->tag : std::string()), cell(typed(reading->suction), isStruck),
+             cell(typed(reading->discharge), isStruck), cell(typed(reading->gaugeRise), isStruck),
+             cell(typed(reading->speed), isStruck),
+             cell(reading->throttle ? reading->throttle->text() : "", isStruck),
+             cell(typed(reading->flow), isStruck), cell(electricalOf(*reading), isStruck),
+             cell(source.instrument(reading->instrument)), cell(source.person(reading->person))});
+    }
+    return table;
+}
+
+}  // namespace
+
+Section readingsSection(const Source& source) {
+    Section section;
+    section.number = kReadings;
+    section.title = say(kReadingsTitle);
+    Table readings = branchReadings(source);
+    Table pumps = pumpReadings(source);
+    if (readings.rows.empty() && pumps.rows.empty()) {
+        section.statements.push_back(say(kNoReadings));
+        return section;
+    }
+    section.statements.push_back(say(kReadingsText));
+    if (!readings.rows.empty()) {
+        section.tables.push_back(std::move(readings));
+    }
+    if (!pumps.rows.empty()) {
+        section.tables.push_back(std::move(pumps));
+    }
+    return section;
+}
+
+}  // namespace ww::report::detail

@@ -1,0 +1,117 @@
+#include "core/report/detail/sections.h"
+
+namespace ww::report::detail {
+namespace {
+
+using quantity::Unit;
+
+Fact verdictFact(const Source& source) {
+    if (!source.hasRound()) {
+        return {say(kVerdictLabel), say(kNoRound), Mark::Open};
+    }
+    switch (source.last.verdict) {
+        case balancing::Verdict::Accepted:
+            return {say(kVerdictLabel), say(kAccepted), Mark::Pass};
+        case balancing::Verdict::NotAccepted:
+            return {say(kVerdictLabel), say(kNotAccepted), Mark::Fail};
+        case balancing::Verdict::Undecidable:
+            break;
+    }
+    return {say(kVerdictLabel), say(kUndecidable), Mark::Open};
+}
+
+Fact sharesFact(const Source& source) {
+    const Assessment& last = source.last;
+    const bool areAll = last.terminalCount > 0 && last.onShareCount == last.terminalCount;
+    return {say(kSharesLabel),
+            say(kOnShare, {std::to_string(last.onShareCount), std::to_string(last.terminalCount),
+                           source.project.job().matchingBand.digits.text()}),
+            areAll ? Mark::Pass : Mark::Open};
+}
+
+Fact spreadFact(const Source& source) {
+    const Assessment& last = source.last;
+    const Assessment& first = source.rounds.front();
+    const std::string now = source.display.percent(last.spread);
+    if (first.spread && first.roundNumber != last.roundNumber) {
+        return {
+            say(kSpreadLabel),
+            say(kSpreadFrom, {now, source.display.percent(first.spread), std::to_string(first.roundNumber)}),
+            Mark::None};
+    }
+    return {say(kSpreadLabel), say(kSpreadNow, {now}), Mark::None};
+}
+
+Fact totalFact(const Source& source) {
+    const Assessment& last = source.last;
+    const std::string unit = printed(source.display.flowUnit());
+    const std::string design = source.display.flow(last.totalDesign);
+    if (!last.totalFlow || last.totalDesign.si() <= 0) {
+        return {say(kTotalLabel), say(kTotalUnknown, {design, unit}), Mark::Open};
+    }
+    const double ofDesign = *last.totalFlow / last.totalDesign;
+    return {say(kTotalLabel), say(kTotal, {source.display.flow(last.totalFlow),
+                                           Display::fixed(100 * ofDesign, 1), design, unit})};
+}
+
+Fact indexFact(const Source& source) {
+    const IndexProof proof = indexProof(source);
+    if (!proof.isKnown) {
+        return {say(kIndexLabel), say(kIndexUnknown), Mark::Open};
+    }
+    const std::size_t terminal = *source.last.index.terminal;
+    const std::string tag = source.branch(terminal).tag;
+    const std::string setting = source.setting(terminal);
+    const std::string most = source.fullyOpen(terminal);
+    if (setting.empty() || most.empty()) {
+        return {say(kIndexLabel), say(kIndexWithoutSetting, {tag}), Mark::Open};
+    }
+    const bool isOpen = source.last.index.isValveFullyOpen;
+    return {say(kIndexLabel), say(isOpen ? kIndexOpen : kIndexNotOpen, {tag, setting, most}),
+            isOpen ? Mark::Pass : Mark::Fail};
+}
+
+Fact pumpFact(const Source& source) {
+    const auto proposal = balancing::pumpProposal(source.project, source.last);
+    if (!proposal) {
+        return {say(kPumpLabel), say(kPumpUnknown), Mark::Open};
+    }
+    const std::string speed = Display::fixed(100 * proposal->speedFraction, 1);
+    if (proposal->speedFraction > 1.01) {
+        return {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump)}), Mark::Open};
+    }
+    // One percent of speed is about one percent of flow: less than what the readings can tell.
+    if (proposal->speedFraction > 0.99) {
+        return {say(kPumpLabel), say(kPumpKeep, {speed}), Mark::Pass};
+    }
+    return {say(kPumpLabel), say(kPumpAction, {speed, source.display.flow(source.last.totalDesign),
+                                               printed(source.display.flowUnit()), std::to_string(kPump)})};
+}
+
+}  // namespace
+
+Section resultSection(const Source& source, std::size_t exceptionCount) {
+    Section section;
+    section.number = kResult;
+    section.title = say(kResultTitle);
+    section.facts.push_back(verdictFact(source));
+    if (source.hasRound()) {
+        section.facts.push_back(sharesFact(source));
+        if (source.last.spread) {
+            section.facts.push_back(spreadFact(source));
+        }
+        section.facts.push_back(totalFact(source));
+        section.facts.push_back(indexFact(source));
+        section.facts.push_back(pumpFact(source));
+        section.facts.push_back({say(kExceptionsLabel),
+                                 exceptionCount == 0 ? say(kNoException)
+                                                     : say(kExceptionCount, {std::to_string(exceptionCount),
+                                                                             std::to_string(kExceptions)})});
+    }
+    section.statements = source.hasRound() ? source.last.reasons : std::vector<Statement>{};
+    section.closing.push_back(say(kDraft));
+    section.closing.push_back(say(kDisclaimer, {std::to_string(kMethod)}));
+    return section;
+}
+
+}  // namespace ww::report::detail

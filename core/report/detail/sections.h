@@ -1,0 +1,81 @@
+// The sections of the balance report, each built by one function. Not for their order (report.cpp).
+#pragma once
+
+#include "core/balancing/system_curve.h"
+#include "core/report/detail/display.h"
+#include "core/report/detail/words.h"
+#include "core/report/report.h"
+
+namespace ww::report::detail {
+
+using balancing::Assessment;
+using balancing::BranchResult;
+using project::Project;
+
+/// Numbers of the sections; sentences refer to them.
+enum SectionNumber { kResult = 1, kMethod, kFinal, kShares, kPump, kIndex, kExceptions, kReadings };
+
+/// What every section is built from.
+struct Source {
+    const Project& project;
+    const std::vector<Assessment>& rounds;  ///< of the report, by number; may be empty
+    const Assessment& last;                 ///< the round reported, or the empty picture
+    Display display;
+
+    bool hasRound() const { return !rounds.empty(); }
+    const project::Branch& branch(std::size_t index) const { return project.branches()[index]; }
+    /// The tag of an instrument or the name of a person; empty for nothing.
+    std::string instrument(const std::optional<base::Id>& id) const;
+    std::string person(const std::optional<base::Id>& id) const;
+    /// The setting that stands in the reported round, as typed; empty where none is known.
+    std::string setting(std::size_t branch) const;
+    /// The valve's highest setting as in its table; empty without a table.
+    std::string fullyOpen(std::size_t branch) const;
+    /// "2.1 / 4.0".
+    std::string settingOfMaximum(std::size_t branch) const;
+    /// Readings of the reported rounds, by round and sequence.
+    std::vector<const project::Reading*> readings() const;
+    std::vector<const project::PumpReading*> pumpReadings() const;
+    /// The number of a round.
+    int roundNumber(const base::Id& round) const;
+    /// Branches, each parent directly before its children, and how deep each stands.
+    std::vector<std::pair<std::size_t, int>> outline() const;
+};
+
+/// A sentence from a form and its arguments.
+base::Fault say(const base::MessageForm& form, std::vector<std::string> arguments = {});
+Cell cell(std::string text, bool isStruck = false);
+/// A text that stands for itself.
+base::Fault plain(std::string text);
+Column column(const base::MessageForm& heading, double widthShare, Alignment alignment = Alignment::Left,
+              std::string unit = {});
+/// One word for a verdict, a severity.
+std::string word(balancing::Verdict verdict);
+std::string word(balancing::Severity severity);
+/// What a reading says, as typed: "52.7 kPa", "2.1 m³/h", or "cannot be read".
+std::string valueOf(const project::Reading& reading);
+/// The dates on which the readings of a round were taken, "2026-03-02" or "2026-03-02 to 2026-03-04".
+std::string datesOf(const Source& source, const std::optional<base::Id>& round);
+
+Section resultSection(const Source& source, std::size_t exceptionCount);
+Section methodSection(const Source& source);
+Section finalRoundSection(const Source& source);
+Section sharesSection(const Source& source);
+Section pumpSection(const Source& source);
+Section indexSection(const Source& source);
+Section exceptionsSection(const Source& source);
+Section readingsSection(const Source& source);
+
+/// Whether the circuit's valve ended fully open with a readable dp and no other terminal stands behind it.
+struct IndexProof {
+    bool isKnown = false;
+    bool isFullyOpen = false;
+    bool isReadable = false;
+    bool isAlone = false;
+    std::string notOpen;       ///< tags of the path that are not fully open
+    std::string otherShorter;  ///< tags of other fully open terminals with less of their design flow
+    bool isProved() const { return isKnown && isFullyOpen && isReadable && isAlone; }
+};
+IndexProof indexProof(const Source& source);
+
+}  // namespace ww::report::detail

@@ -1,0 +1,164 @@
+#include <algorithm>
+
+#include "core/balancing/walk.h"
+#include "core/report/detail/sections.h"
+
+namespace ww::report::detail {
+
+using balancing::Severity;
+using balancing::Verdict;
+
+std::string Source::instrument(const std::optional<base::Id>& id) const {
+    const project::Instrument* found = id ? project.instruments().find(*id) : nullptr;
+    return found != nullptr ? found->tag : std::string();
+}
+
+std::string Source::person(const std::optional<base::Id>& id) const {
+    const project::Person* found = id ? project.people().find(*id) : nullptr;
+    return found != nullptr ? found->name : std::string();
+}
+
+std::string Source::setting(std::size_t index) const {
+    if (last.round) {
+        if (const auto standing = balancing::standingSetting(project, *last.round, branch(index).id)) {
+            return standing->text();
+        }
+    }
+    return branch(index).setting ? branch(index).setting->text() : std::string();
+}
+
+std::string Source::fullyOpen(std::size_t index) const {
+    const auto& valve = branch(index).valve;
+    const project::ValveModel* model = valve ? project.valves().find(*valve) : nullptr;
+    if (model == nullptr || model->rows.empty()) {
+        return {};
+    }
+    const auto highest = std::max_element(
+        model->rows.begin(), model->rows.end(),
+        [](const auto& left, const auto& right) { return left.setting.value() < right.setting.value(); });
+    return highest->setting.text();
+}
+
+std::string Source::settingOfMaximum(std::size_t index) const {
+    const std::string now = setting(index);
+    const std::string most = fullyOpen(index);
+    if (most.empty()) {
+        return now;
+    }
+    return (now.empty() ? std::string("?") : now) + " / " + most;
+}
+
+std::vector<const project::Reading*> Source::readings() const {
+    std::vector<const project::Reading*> all;
+    for (const Assessment& round : rounds) {
+        for (const std::size_t index : project.readingsOf(*round.round)) {
+            all.push_back(&project.readings()[index]);
+        }
+    }
+    return all;
+}
+
+std::vector<const project::PumpReading*> Source::pumpReadings() const {
+    std::vector<const project::PumpReading*> all;
+    for (const Assessment& round : rounds) {
+        for (const std::size_t index : project.pumpReadingsOf(*round.round)) {
+            all.push_back(&project.pumpReadings()[index]);
+        }
+    }
+    return all;
+}
+
+int Source::roundNumber(const base::Id& round) const {
+    const project::Round* found = project.rounds().find(round);
+    return found != nullptr ? found->number : 0;
+}
+
+std::vector<std::pair<std::size_t, int>> Source::outline() const {
+    const project::BranchTree& tree = project.tree();
+    std::vector<std::pair<std::size_t, int>> lines;
+    std::vector<std::pair<std::size_t, int>> ahead;
+    const auto add = [&ahead](std::span<const std::size_t> branches, int depth) {
+        for (auto branch = branches.rbegin(); branch != branches.rend(); ++branch) {
+            ahead.emplace_back(*branch, depth);
+        }
+    };
+    add(tree.roots(), 0);
+    while (!ahead.empty()) {
+        const auto [branch, depth] = ahead.back();
+        ahead.pop_back();
+        lines.emplace_back(branch, depth);
+        add(tree.children(branch), depth + 1);
+    }
+    return lines;
+}
+
+base::Fault say(const base::MessageForm& form, std::vector<std::string> arguments) {
+    return base::Fault{&form, {}, std::move(arguments)};
+}
+
+Cell cell(std::string text, bool isStruck) {
+    return Cell{std::move(text), {}, isStruck};
+}
+
+base::Fault plain(std::string text) {
+    return say(kPlain, {std::move(text)});
+}
+
+Column column(const base::MessageForm& heading, double widthShare, Alignment alignment, std::string unit) {
+    return Column{say(heading), std::move(unit), alignment, widthShare};
+}
+
+std::string word(Verdict verdict) {
+    switch (verdict) {
+        case Verdict::Accepted:
+            return "accepted";
+        case Verdict::NotAccepted:
+            return "not accepted";
+        case Verdict::Undecidable:
+            break;
+    }
+    return "undecidable";
+}
+
+std::string word(Severity severity) {
+    switch (severity) {
+        case Severity::Note:
+            return "note";
+        case Severity::Warning:
+            return "warning";
+        case Severity::Error:
+            return "error";
+        case Severity::BlocksSignature:
+            break;
+    }
+    return "blocks signing";
+}
+
+std::string valueOf(const project::Reading& reading) {
+    if (reading.cannotBeRead) {
+        return "cannot be read";
+    }
+    if (reading.dp) {
+        return typed(*reading.dp);
+    }
+    if (reading.flow) {
+        return typed(*reading.flow);
+    }
+    return reading.setting ? "setting " + reading.setting->text() : std::string("no value");
+}
+
+std::string datesOf(const Source& source, const std::optional<base::Id>& round) {
+    std::string first;
+    std::string last;
+    for (const project::Reading* reading : source.readings()) {
+        if ((round && reading->round != *round) || !reading->time) {
+            continue;
+        }
+        const std::string date = reading->time->date();
+        first = first.empty() ? date : std::min(first, date);
+        last = std::max(last, date);
+    }
+    return first == last ? first : first + " to " + last;
+}
+
+}  // namespace ww::report::detail

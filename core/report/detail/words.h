@@ -1,0 +1,275 @@
+// The sentences, headings and labels of the balance report, in English. Not for findings (balancing/) and not
+// for how they are drawn (ui/report).
+#pragma once
+
+#include "core/base/fault.h"
+
+namespace ww::report::detail {
+
+using base::MessageForm;
+
+/// A text that stands for itself: names, numbers, tags.
+inline constexpr MessageForm kPlain{"report_plain", "{1}"};
+
+// Titles of sections, tables and figures.
+inline constexpr MessageForm kResultTitle{"report_result_title", "Result"};
+inline constexpr MessageForm kMethodTitle{"report_method_title", "Method, tolerances and instruments"};
+inline constexpr MessageForm kFinalTitle{"report_final_title", "Final round"};
+inline constexpr MessageForm kSharesTitle{"report_shares_title", "Shares by round"};
+inline constexpr MessageForm kPumpTitle{"report_pump_title", "Pump and system"};
+inline constexpr MessageForm kIndexTitle{"report_index_title", "Index circuit"};
+inline constexpr MessageForm kExceptionsTitle{"report_exceptions_title", "Exceptions"};
+inline constexpr MessageForm kReadingsTitle{"report_readings_title", "Every reading as typed"};
+inline constexpr MessageForm kInstrumentsTable{"report_instruments_table", "Instruments"};
+inline constexpr MessageForm kValvesTable{"report_valves_table", "Balancing valves"};
+inline constexpr MessageForm kFinalTable{"report_final_table", "Round {1} ({2}), {3}"};
+inline constexpr MessageForm kRoundsTable{"report_rounds_table", "Rounds"};
+inline constexpr MessageForm kSharesTable{"report_shares_table", "Of target by round, in percent"};
+inline constexpr MessageForm kDutyTable{"report_duty_table", "Duty of each pump by round"};
+inline constexpr MessageForm kIndexTable{"report_index_table", "The index circuit from the pump outward"};
+inline constexpr MessageForm kExceptionsTable{"report_exceptions_table", "What a reader should know"};
+inline constexpr MessageForm kReadingsTable{"report_readings_table", "Readings at branches"};
+inline constexpr MessageForm kPumpReadingsTable{"report_pump_readings_table", "Readings at pumps"};
+inline constexpr MessageForm kPumpFigure{"report_pump_figure", "Pump curve and system curves"};
+inline constexpr MessageForm kConvergenceFigure{"report_convergence_figure", "Of target by round"};
+
+// Labels of facts.
+inline constexpr MessageForm kVerdictLabel{"report_verdict_label", "Verdict"};
+inline constexpr MessageForm kSharesLabel{"report_shares_label", "Shares"};
+inline constexpr MessageForm kSpreadLabel{"report_spread_label", "Spread"};
+inline constexpr MessageForm kTotalLabel{"report_total_label", "Total flow"};
+inline constexpr MessageForm kIndexLabel{"report_index_label", "Index valve"};
+inline constexpr MessageForm kPumpLabel{"report_pump_label", "Pump"};
+inline constexpr MessageForm kExceptionsLabel{"report_exceptions_label", "Exceptions"};
+inline constexpr MessageForm kMethodLabel{"report_method_label", "Method"};
+inline constexpr MessageForm kFlowLabel{"report_flow_label", "Flow"};
+inline constexpr MessageForm kToleranceLabel{"report_tolerance_label", "Tolerances"};
+inline constexpr MessageForm kUnitsLabel{"report_units_label", "Units"};
+inline constexpr MessageForm kFluidLabel{"report_fluid_label", "Fluid"};
+inline constexpr MessageForm kUncertaintyLabel{"report_uncertainty_label", "Uncertainty"};
+inline constexpr MessageForm kPeopleLabel{"report_people_label", "People"};
+inline constexpr MessageForm kDutyLabel{"report_duty_label", "Duty"};
+inline constexpr MessageForm kDesignLabel{"report_design_label", "At design flow"};
+inline constexpr MessageForm kSpeedLabel{"report_speed_label", "Speed"};
+inline constexpr MessageForm kImpellerLabel{"report_impeller_label", "Or impeller"};
+inline constexpr MessageForm kPowerLabel{"report_power_label", "Shaft power"};
+inline constexpr MessageForm kPathLabel{"report_path_label", "Path"};
+inline constexpr MessageForm kFullyOpenLabel{"report_fully_open_label", "Fully open"};
+inline constexpr MessageForm kReadableLabel{"report_readable_label", "Readable dp"};
+inline constexpr MessageForm kNoOtherLabel{"report_no_other_label", "No other"};
+
+// Section 1.
+inline constexpr MessageForm kAccepted{"report_accepted", "Accepted"};
+inline constexpr MessageForm kNotAccepted{"report_not_accepted", "Not accepted"};
+inline constexpr MessageForm kUndecidable{"report_undecidable",
+                                          "Cannot be decided within the measuring uncertainty"};
+inline constexpr MessageForm kNoRound{"report_no_round", "No round of readings has been walked yet"};
+inline constexpr MessageForm kOnShare{"report_on_share",
+                                      "{1} of {2} terminals on share (of target within 100 ± {3} %)"};
+inline constexpr MessageForm kSpreadNow{"report_spread_now",
+                                        "largest minus smallest of target in any group: {1} %"};
+inline constexpr MessageForm kSpreadFrom{
+    "report_spread_from", "largest minus smallest of target in any group: {1} %, from {2} % in round {3}"};
+inline constexpr MessageForm kTotal{"report_total", "{1} {4}, {2} % of the design flow of {3} {4}"};
+inline constexpr MessageForm kTotalUnknown{"report_total_unknown",
+                                           "not known: not every terminal has been read; design {1} {2}"};
+inline constexpr MessageForm kIndexOpen{"report_index_open", "index valve {1} at {2} of {3}: fully open"};
+inline constexpr MessageForm kIndexNotOpen{"report_index_not_open",
+                                           "index valve {1} at {2} of {3}: not fully open"};
+inline constexpr MessageForm kIndexWithoutSetting{
+    "report_index_without_setting",
+    "index terminal {1} has no setting on record: not shown to be fully open"};
+inline constexpr MessageForm kIndexUnknown{"report_index_unknown",
+                                           "the index circuit is not known from these readings"};
+inline constexpr MessageForm kPumpUnknown{
+    "report_pump_unknown", "no duty known: pump curve, pump readings or branch flows are missing"};
+inline constexpr MessageForm kPumpAction{"report_pump_action",
+                                         "speed {1} % of the present, or trim, brings {2} {3} (section {4})"};
+inline constexpr MessageForm kPumpKeep{
+    "report_pump_keep",
+    "no change of speed or impeller called for: design flow needs {1} % of the "
+    "present speed"};
+inline constexpr MessageForm kPumpTooSmall{
+    "report_pump_too_small",
+    "design flow on this system needs {1} % of the present speed: more than "
+    "the pump gives as it runs (section {2})"};
+inline constexpr MessageForm kExceptionCount{"report_exception_count", "{1}, listed in section {2}"};
+inline constexpr MessageForm kNoException{"report_no_exception", "none"};
+inline constexpr MessageForm kDraft{"report_draft", "Draft until signed: nobody has signed this report."};
+inline constexpr MessageForm kDisclaimer{
+    "report_disclaimer",
+    "This report states what was read with the instruments listed, on the dates shown, and what follows from "
+    "it by the "
+    "method of section {1}. It says nothing of plant that was not measured."};
+
+// Section 2.
+inline constexpr MessageForm kMethodText{"report_method_text",
+                                         "Proportional balance: in each group of branches the one with the "
+                                         "lowest flow over design flow is the reference "
+                                         "and its valve stays fully open; the others are set to the same "
+                                         "proportion, group by group, and the pump then "
+                                         "brings the total to design"};
+inline constexpr MessageForm kShareText{"report_share_text",
+                                        "Share: a branch's flow over the sum of the terminals. Target share: "
+                                        "the same of the design flows. Of target: share "
+                                        "over target share. Of design: flow over design flow. Spread: "
+                                        "largest minus smallest of target in a group."};
+inline constexpr MessageForm kFlowText{"report_flow_text",
+                                       "from the dp across each valve and its table: Q = Kv √(dp / SG), m³/h "
+                                       "and bar, or Cv with gpm and psi (IEC "
+                                       "60534-2-1); SG = density over 999.0 kg/m³"};
+inline constexpr MessageForm kToleranceText{
+    "report_tolerance_text", "flow {1} to {2} % of design; share within ± {3} % of the target share"};
+inline constexpr MessageForm kUnitsText{
+    "report_units_text", "flow {1}, head {2}; readings keep the unit in which they were typed"};
+inline constexpr MessageForm kFluidWater{"report_fluid_water", "water at {1}, density {2} kg/m³"};
+inline constexpr MessageForm kFluidMixture{"report_fluid_mixture",
+                                           "{1} {2} by mass at {3}, density {4} kg/m³"};
+inline constexpr MessageForm kUncertaintyText{
+    "report_uncertainty_text",
+    "standard uncertainties, combined as root of squares (JCGM 100:2008) from instrument, its floor, last "
+    "digit, valve "
+    "table and setting; a result whose uncertainty spans a limit is called undecidable"};
+inline constexpr MessageForm kNoInstrument{"report_no_instrument", "No instrument is on record."};
+inline constexpr MessageForm kNoPeople{"report_no_people", "nobody is on record"};
+
+// Section 3.
+inline constexpr MessageForm kIndexNote{"report_index_note", "*  on the index circuit"};
+inline constexpr MessageForm kCorrectedNote{"report_corrected_note", "c  corrected, see section {1}"};
+inline constexpr MessageForm kRepeatNote{"report_repeat_note", "r  read more than once; the mean counts"};
+inline constexpr MessageForm kSumNote{"report_sum_note", "s  flow is the sum of the branches behind it"};
+inline constexpr MessageForm kReadNote{"report_read_note", "f  flow read directly"};
+inline constexpr MessageForm kEarlierNote{"report_earlier_note", "e  reading of an earlier round"};
+
+// Section 4.
+inline constexpr MessageForm kConvergenceReading{
+    "report_convergence_reading", "Spread by round: {1}. On share by round: {2} of {3} terminals."};
+
+// Section 5.
+inline constexpr MessageForm kNoPump{"report_no_pump", "No pump is on record."};
+inline constexpr MessageForm kDuty{"report_duty", "{1} {2} at {3} {4} in round {5}; {6} % of design flow"};
+inline constexpr MessageForm kDesignHead{
+    "report_design_head", "the system needs {1} {4}, the pump makes {2} {4}: {3} {4} in excess"};
+inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
+                                           "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
+                                           "{2} = {3}: {4} % of the speed in round {5}"};
+inline constexpr MessageForm kSpeedRpm{"report_speed_rpm", "that is {1} from {2} 1/min"};
+inline constexpr MessageForm kImpellerFormula{"report_impeller_formula",
+                                              "D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}"};
+inline constexpr MessageForm kImpellerBelow{
+    "report_impeller_below",
+    "D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}: below the least impeller of {5}, so trimming alone cannot do it"};
+inline constexpr MessageForm kPowerFormula{"report_power_formula", "P₂/P₁ = (n₂/n₁)³ = {1}: {2} % {3}"};
+inline constexpr MessageForm kAffinityCaution{"report_affinity_caution",
+                                              "Caution: the affinity laws are a first estimate, for a loop "
+                                              "without static head. A full trim by them tends to cut "
+                                              "too much; common practice cuts 70 to 80 % of it, tests, and "
+                                              "cuts again. Check the least impeller of the casing "
+                                              "before any cut: it cannot be taken back."};
+inline constexpr MessageForm kElectricalCaution{"report_electrical_caution",
+                                                "Caution: electrical measurements, drives and work on pumps "
+                                                "are for qualified people under the local codes, with the "
+                                                "supply isolated and locked off and the pressure let down. "
+                                                "Check the motor's rating and least speed first."};
+inline constexpr MessageForm kPumpReadingUnknown{
+    "report_pump_reading_unknown", "The duty is not known, so the figure shows what is on record."};
+inline constexpr MessageForm kPumpReading{
+    "report_pump_reading",
+    "Duty {1} {2} at {3} {4}; {5} % of design. Speed {6} % of the present gives {7} {2}."};
+inline constexpr MessageForm kPumpReadingPlain{"report_pump_reading_plain",
+                                               "Duty {1} {2} at {3} {4}; {5} % of design."};
+
+// Section 6.
+inline constexpr MessageForm kIndexProved{"report_index_proved",
+                                          "Index valve ended fully open and its dp is readable: the circuit "
+                                          "that governs the pump head is not throttled."};
+inline constexpr MessageForm kIndexNotProved{
+    "report_index_not_proved",
+    "Not shown that the index circuit ended fully open; the lines below name the part that fails."};
+inline constexpr MessageForm kPathFullyOpen{"report_path_fully_open",
+                                            "{1} at {2} of {3}, and every valve on its path fully open"};
+inline constexpr MessageForm kPathNotFullyOpen{"report_path_not_fully_open",
+                                               "{1} at {2} of {3}, but not fully open on its path: {4}"};
+inline constexpr MessageForm kDpReadable{"report_dp_readable",
+                                         "dp {1} at {2}, not below the readable minimum of {3}"};
+inline constexpr MessageForm kDpTooSmall{"report_dp_too_small",
+                                         "dp {1} at {2} is below the readable minimum of {3}"};
+inline constexpr MessageForm kDpWithoutMinimum{
+    "report_dp_without_minimum", "dp {1} at {2}; no readable minimum is on record for its valve"};
+inline constexpr MessageForm kDpMissing{"report_dp_missing", "{1} has no dp in this round"};
+inline constexpr MessageForm kNoOtherShorter{"report_no_other_shorter",
+                                             "no other terminal is fully open with less of its design flow"};
+inline constexpr MessageForm kOtherShorter{"report_other_shorter",
+                                           "fully open with less of their design flow: {1}"};
+
+// Section 7.
+inline constexpr MessageForm kNoExceptions{"report_no_exceptions",
+                                           "No finding, doubtful reading, correction or overdue instrument."};
+inline constexpr MessageForm kDoubtfulKept{"report_doubtful_kept", "doubtful reading {1} kept: {2}"};
+inline constexpr MessageForm kWithoutReason{"report_without_reason", "no reason given"};
+inline constexpr MessageForm kCorrection{"report_correction", "{1} corrected to {2} at {3} by {4}"};
+inline constexpr MessageForm kStruck{"report_struck", "{1} struck: {2}"};
+inline constexpr MessageForm kCannotBeRead{"report_cannot_be_read", "could not be read: {1}"};
+inline constexpr MessageForm kOverdue{"report_overdue",
+                                      "{1} readings were taken after its calibration ran out on {2}"};
+
+// Section 8.
+inline constexpr MessageForm kReadingsText{
+    "report_readings_text",
+    "Digits and units exactly as entered. A value that was corrected or struck stays, struck out."};
+inline constexpr MessageForm kNoReadings{"report_no_readings", "No reading is on record."};
+
+// Column headings.
+inline constexpr MessageForm kTagColumn{"report_tag_column", "Tag"};
+inline constexpr MessageForm kServesColumn{"report_serves_column", "Serves"};
+inline constexpr MessageForm kSettingColumn{"report_setting_column", "Setting"};
+inline constexpr MessageForm kDpColumn{"report_dp_column", "dp as typed"};
+inline constexpr MessageForm kFlowColumn{"report_flow_column", "Flow"};
+inline constexpr MessageForm kDesignColumn{"report_design_column", "Design"};
+inline constexpr MessageForm kShareColumn{"report_share_column", "Share"};
+inline constexpr MessageForm kTargetColumn{"report_target_column", "Target"};
+inline constexpr MessageForm kOfTargetColumn{"report_of_target_column", "Of target"};
+inline constexpr MessageForm kOfDesignColumn{"report_of_design_column", "Of design"};
+inline constexpr MessageForm kStateColumn{"report_state_column", "State"};
+inline constexpr MessageForm kRoundColumn{"report_round_column", "Round"};
+inline constexpr MessageForm kRoundNumberColumn{"report_round_number_column", "R{1}"};
+inline constexpr MessageForm kKindColumn{"report_kind_column", "Kind"};
+inline constexpr MessageForm kDatesColumn{"report_dates_column", "Date"};
+inline constexpr MessageForm kReadColumn{"report_read_column", "Read"};
+inline constexpr MessageForm kOnShareColumn{"report_on_share_column", "On share"};
+inline constexpr MessageForm kSpreadColumn{"report_spread_column", "Spread"};
+inline constexpr MessageForm kVerdictColumn{"report_verdict_column", "Verdict"};
+inline constexpr MessageForm kPumpColumn{"report_pump_column", "Pump"};
+inline constexpr MessageForm kHeadColumn{"report_head_column", "Head"};
+inline constexpr MessageForm kSumFlowColumn{"report_sum_flow_column", "Flow, sum"};
+inline constexpr MessageForm kCurveFlowColumn{"report_curve_flow_column", "Flow, curve"};
+inline constexpr MessageForm kRangeColumn{"report_range_column", "Curve range"};
+inline constexpr MessageForm kReadFlowColumn{"report_read_flow_column", "Flow, read"};
+inline constexpr MessageForm kSpeedColumn{"report_speed_column", "Speed"};
+inline constexpr MessageForm kSerialColumn{"report_serial_column", "Serial"};
+inline constexpr MessageForm kMeterRangeColumn{"report_meter_range_column", "Range"};
+inline constexpr MessageForm kAccuracyColumn{"report_accuracy_column", "Accuracy"};
+inline constexpr MessageForm kFloorColumn{"report_floor_column", "At least"};
+inline constexpr MessageForm kCalibratedColumn{"report_calibrated_column", "Calibrated"};
+inline constexpr MessageForm kDueColumn{"report_due_column", "Due"};
+inline constexpr MessageForm kUsedColumn{"report_used_column", "Readings"};
+inline constexpr MessageForm kModelColumn{"report_model_column", "Model"};
+inline constexpr MessageForm kSizeColumn{"report_size_column", "Size"};
+inline constexpr MessageForm kScaleColumn{"report_scale_column", "Scale"};
+inline constexpr MessageForm kFullyOpenColumn{"report_fully_open_column", "Fully open"};
+inline constexpr MessageForm kCoefficientColumn{"report_coefficient_column", "Coefficient there"};
+inline constexpr MessageForm kMinimumColumn{"report_minimum_column", "Least dp"};
+inline constexpr MessageForm kTimeColumn{"report_time_column", "Time"};
+inline constexpr MessageForm kInstrumentColumn{"report_instrument_column", "Instrument"};
+inline constexpr MessageForm kPersonColumn{"report_person_column", "Person"};
+inline constexpr MessageForm kNoteColumn{"report_note_column", "Note"};
+inline constexpr MessageForm kSuctionColumn{"report_suction_column", "Suction"};
+inline constexpr MessageForm kDischargeColumn{"report_discharge_column", "Discharge"};
+inline constexpr MessageForm kRiseColumn{"report_rise_column", "Rise"};
+inline constexpr MessageForm kThrottleColumn{"report_throttle_column", "Throttle"};
+inline constexpr MessageForm kElectricalColumn{"report_electrical_column", "Electrical"};
+inline constexpr MessageForm kWhatColumn{"report_what_column", "What"};
+inline constexpr MessageForm kWeightColumn{"report_weight_column", "Weight"};
+inline constexpr MessageForm kSubjectColumn{"report_subject_column", "About"};
+
+}  // namespace ww::report::detail

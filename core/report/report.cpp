@@ -1,0 +1,62 @@
+#include "core/report/report.h"
+
+#include "core/balancing/assess.h"
+#include "core/report/detail/sections.h"
+
+namespace ww::report {
+namespace {
+
+std::vector<balancing::Assessment> assessedRounds(const project::Project& project, std::optional<int> upTo) {
+    std::vector<balancing::Assessment> rounds;
+    for (const std::size_t index : project.roundsByNumber()) {
+        const project::Round& round = project.rounds()[index];
+        if (!upTo || round.number <= *upTo) {
+            rounds.push_back(balancing::assess(project, round.id));
+        }
+    }
+    return rounds;
+}
+
+std::vector<std::string> titleLines(const detail::Source& source) {
+    std::vector<std::string> lines;
+    const auto add = [&lines](std::string line) {
+        if (!line.empty()) {
+            lines.push_back(std::move(line));
+        }
+    };
+    add(source.project.job().site);
+    add(source.project.job().client);
+    add(detail::datesOf(source, std::nullopt));
+    return lines;
+}
+
+}  // namespace
+
+Report build(const project::Project& project, const ReportOptions& options) {
+    Report report;
+    report.rounds = assessedRounds(project, options.round);
+    const balancing::Assessment last =
+        report.rounds.empty() ? balancing::assessLast(project) : report.rounds.back();
+    const detail::Source source{project, report.rounds, last, detail::Display(project)};
+
+    report.jobName = project.job().name;
+    report.titleLines = titleLines(source);
+    report.digest = options.journalDigest.substr(0, 12);
+    report.workbookId = options.workbookId;
+    report.printed = options.printed;
+    report.roundNumber = report.rounds.empty() ? 0 : last.roundNumber;
+
+    Section exceptions = detail::exceptionsSection(source);
+    const std::size_t count = exceptions.tables.empty() ? 0 : exceptions.tables.front().rows.size();
+    report.sections.push_back(detail::resultSection(source, count));
+    report.sections.push_back(detail::methodSection(source));
+    report.sections.push_back(detail::finalRoundSection(source));
+    report.sections.push_back(detail::sharesSection(source));
+    report.sections.push_back(detail::pumpSection(source));
+    report.sections.push_back(detail::indexSection(source));
+    report.sections.push_back(std::move(exceptions));
+    report.sections.push_back(detail::readingsSection(source));
+    return report;
+}
+
+}  // namespace ww::report
