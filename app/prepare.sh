@@ -15,7 +15,7 @@ ww_packages_to_test=(
     libgtest-dev libgmock-dev libbenchmark-dev
     xvfb xauth xdotool openbox imagemagick poppler-utils
 )
-ww_packages_to_tidy=(clang-tidy git)
+ww_packages_to_tidy=(clang-tidy clang-format git)
 
 ww_root="$(cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.." && pwd -P)"
 

@@ -8,7 +8,7 @@
 # Exit status: that of the program; without a display 0 when verdict and report were made, whatever the verdict.
 set -euo pipefail
 # shellcheck source=app/prepare.sh
-source "$(dirname -- "${BASH_SOURCE[0]}")/prepare.sh"
+source "$(dirname -- "$(readlink -f -- "${BASH_SOURCE[0]}")")/prepare.sh"
 
 build="$ww_root/build"
 program="$build/app/waterwright"
@@ -46,15 +46,14 @@ sample_workbook() {
     printf '%s\n' "$workbook"
 }
 
-# The verdict on the terminal and the report on disk, for one workbook.
+# The verdict on the terminal and the report on disk, for the sample workbook.
 judge_and_report() {
-    local workbook="$1" status=0
-    local report="${workbook%.wwj}.pdf"
+    local workbook="$1" report="${1%.wwj}.pdf" status=0
     printf 'Workbook: %s\n\n' "$workbook"
     "$program" check "$workbook" || status=$?
     # 1 is a verdict too: judged and not accepted.
-    ((status <= 1)) || return "$status"
-    "$program" report "$workbook" --out "$report"
+    ((status <= 1)) || ww_stop "the sample could not be judged; to have it made afresh, remove $workbook"
+    "$program" report "$workbook" --out "$report" || ww_stop "no report could be written to $report"
     printf '\nBalance report: %s\n' "$report"
 }
 
@@ -66,10 +65,8 @@ ww_configure "$build"
 ww_build "$build" waterwright
 
 if (($# > 0)); then
-    if (($# == 1)) && [[ $1 == *.wwj && -f $1 ]] && ! has_display; then
-        ww_say "there is no display, so the job is judged here instead of opened in the desktop"
-        judge_and_report "$1"
-        exit
+    if [[ $1 == *.wwj ]] && ! has_display; then
+        ww_stop "there is no display to open $1 on; to judge it here, run: bash app/run.sh check $1"
     fi
     exec "$program" "$@"
 fi

@@ -4,13 +4,14 @@
 #   bash tests/run.sh                  all tests, after the tests of core under the sanitizers
 #   bash tests/run.sh --quick          all tests, without the sanitizers
 #   bash tests/run.sh --sanitize       all tests, built with AddressSanitizer and UndefinedBehaviorSanitizer
-#   bash tests/run.sh --tidy[=COMMIT]  no tests: clang-tidy on the C++ files changed since COMMIT (main's fork point)
+#   bash tests/run.sh --tidy[=COMMIT]  no tests: clang-tidy and clang-format on what changed since COMMIT; without
+#                                      COMMIT since this branch left main, on main since the last commit but one
 #
 # Any other argument goes to ctest: bash tests/run.sh --quick -R Decimal
 # Exit status: 0 all passed, 1 something failed or did not build, 2 packages could not be installed.
 set -euo pipefail
 # shellcheck source=app/prepare.sh
-source "$(dirname -- "${BASH_SOURCE[0]}")/../app/prepare.sh"
+source "$(dirname -- "$(readlink -f -- "${BASH_SOURCE[0]}")")/../app/prepare.sh"
 
 mode=all
 tidy_from=
@@ -51,13 +52,17 @@ sanitize_core() {
     done
 }
 
-# The C++ files that differ from commit $1 (in the working tree too): each .cpp, and the .cpp beside each header.
-changed_sources() {
+# The C++ files that differ from commit $1, in the working tree too.
+changed_files() {
+    git -C "$ww_root" diff --name-only --diff-filter=d "$1" -- '*.cpp' '*.h'
+}
+
+# Each .cpp among the named files, and the .cpp beside each header: what clang-tidy can be run on.
+sources_of() {
     local file
-    git -C "$ww_root" diff --name-only --diff-filter=d "$1" -- '*.cpp' '*.h' | while read -r file; do
-        file="${file%.h}"
-        file="${file%.cpp}.cpp"
-        [[ ! -f $ww_root/$file ]] || printf '%s\n' "$ww_root/$file"
+    for file in "$@"; do
+        file="$ww_root/${file%.*}.cpp"
+        [[ ! -f $file ]] || printf '%s\n' "$file"
     done | sort -u
 }
 
@@ -72,14 +77,19 @@ tidy() {
         # On main itself: what the last commit and the working tree changed.
         [[ -n $from && $from != "$(git -C "$ww_root" rev-parse HEAD)" ]] || from=HEAD~1
     fi
-    local files
-    mapfile -t files < <(changed_sources "$from")
-    ww_say "clang-tidy on ${#files[@]} files changed since $from"
-    ((${#files[@]} == 0)) && return 0
+    local files sources
+    mapfile -t files < <(changed_files "$from")
+    if ((${#files[@]} == 0)); then
+        ww_say "no C++ file has changed since $from"
+        return 0
+    fi
+    (cd "$ww_root" && clang-format --dry-run --Werror "${files[@]}") || exit 1
+    mapfile -t sources < <(sources_of "${files[@]}")
+    ww_say "clang-tidy on ${#sources[@]} files changed since $from"
     # Standard error only counts the warnings of other people's headers.
-    printf '%s\0' "${files[@]}" |
-        xargs -0 -n 1 -P "$(nproc)" clang-tidy -p "$ww_root/build" --quiet --warnings-as-errors='*' 2>/dev/null || exit 1
-    ww_say "clang-tidy has nothing to say"
+    printf '%s\0' "${sources[@]}" |
+        xargs -0 -r -n 1 -P "$(nproc)" clang-tidy -p "$ww_root/build" --quiet --warnings-as-errors='*' 2>/dev/null || exit 1
+    ww_say "clang-format and clang-tidy have nothing to say"
 }
 
 case "$mode" in
