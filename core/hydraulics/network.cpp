@@ -69,6 +69,16 @@ const Plan& Plans::unfolded() const {
     return m_unfolded;
 }
 
+Plan Plans::without(std::span<const std::uint32_t> links, bool folds) const {
+    std::vector<std::uint8_t> isClosed = m_isClosed;
+    for (const std::uint32_t link : links) {
+        isClosed[link] = 1;
+    }
+    PlanInput reduced = input();
+    reduced.isClosed = isClosed;
+    return makePlan(reduced, folds);
+}
+
 bool Plans::serve(const LinkStates& states) const {
     return m_isClosed == states.isClosed && m_isSquare == squaresOf(states) &&
            m_isDriver == driversOf(states);

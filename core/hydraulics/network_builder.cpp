@@ -1,8 +1,8 @@
 #include "core/hydraulics/network_builder.h"
 
 #include <cmath>
-#include <numeric>
 
+#include "core/hydraulics/detail/node_sets.h"
 #include "core/quantity/measured.h"
 
 namespace ww::hydraulics {
@@ -10,24 +10,6 @@ namespace ww::hydraulics {
 namespace {
 
 constexpr std::uint32_t kNone = 0xFFFFFFFFU;
-
-/// Which nodes hang together.
-class Parts {
-  public:
-    explicit Parts(std::size_t count) : m_parent(count) { std::iota(m_parent.begin(), m_parent.end(), 0U); }
-
-    std::uint32_t of(std::uint32_t node) {
-        while (m_parent[node] != node) {
-            m_parent[node] = m_parent[m_parent[node]];
-            node = m_parent[node];
-        }
-        return node;
-    }
-    void join(std::uint32_t a, std::uint32_t b) { m_parent[of(a)] = of(b); }
-
-  private:
-    std::vector<std::uint32_t> m_parent;
-};
 
 }  // namespace
 
@@ -100,7 +82,7 @@ void NetworkBuilder::setReference(std::string node, GaugePressure pressure) {
 
 void NetworkBuilder::checkJoints(detail::Shape& shape, std::vector<base::Fault>& faults) const {
     const auto nodeCount = static_cast<std::uint32_t>(shape.nodeIds.size());
-    Parts parts(nodeCount);
+    detail::NodeSets parts(nodeCount);
     std::vector<std::uint8_t> isJoined(nodeCount, 0);
     for (std::size_t link = 0; link < shape.from.size(); ++link) {
         if (shape.from[link] != kNone && shape.to[link] != kNone) {
@@ -148,9 +130,13 @@ void NetworkBuilder::checkJoints(detail::Shape& shape, std::vector<base::Fault>&
         shape.references.push_back(found->second);
         shape.referencePressures_Pa.push_back(reference.pressure_Pa);
     }
-    shape.hasReference.resize(nodeCount);
     for (std::uint32_t node = 0; node < nodeCount; ++node) {
-        shape.hasReference[node] = referenceOf[parts.of(node)] != kNone ? 1 : 0;
+        std::uint32_t& reference = referenceOf[parts.of(node)];
+        if (reference == kNone) {
+            reference = node;
+            shape.references.push_back(node);
+            shape.referencePressures_Pa.push_back(0);
+        }
     }
 }
 

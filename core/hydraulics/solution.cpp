@@ -1,5 +1,6 @@
 #include "core/hydraulics/solution.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/hydraulics/detail/network_store.h"
@@ -19,13 +20,17 @@ std::optional<GaugePressure> Solution::pressure(NodeIndex node) const {
 
 std::optional<PressureDifference> Solution::drop(const Network& network, LinkIndex link) const {
     EXPECTS(network.linkCount() == m_flows_m3s.size());
-    if (!network.isClosed(link)) {
+    if (!network.isClosed(link) && !isHeldShut(link)) {
         return PressureDifference::si(
             network.store().states.evaluateLink(link.value, m_flows_m3s[link.value]).drop_Pa);
     }
     const auto start = pressure(network.from(link));
     const auto end = pressure(network.to(link));
     return start && end ? std::optional(*start - *end) : std::nullopt;
+}
+
+bool Solution::isHeldShut(LinkIndex link) const {
+    return std::binary_search(m_heldShut.begin(), m_heldShut.end(), link.value);
 }
 
 LinkState Solution::state(const Network& network, LinkIndex link) const {
@@ -35,18 +40,15 @@ LinkState Solution::state(const Network& network, LinkIndex link) const {
     }
     const double flow_m3s = m_flows_m3s[link.value];
     const detail::Law law = network.store().states.law(link.value);
+    if (isHeldShut(link)) {
+        return LinkState::HeldShut;
+    }
     if (flow_m3s == 0) {
         return LinkState::AtRest;
     }
     if (const auto* pump = std::get_if<detail::PumpLaw>(&law)) {
-        if (flow_m3s < 0 && pump->hasNonReturn) {
-            return LinkState::HeldShut;
-        }
         return flow_m3s > pump->scale * pump->shape->lastFlow_m3s() ? LinkState::PumpBeyondCurve
                                                                     : LinkState::Normal;
-    }
-    if (std::holds_alternative<detail::CheckLaw>(law)) {
-        return flow_m3s < 0 ? LinkState::HeldShut : LinkState::Normal;
     }
     if (const auto* limiter = std::get_if<detail::LimiterLaw>(&law)) {
         if (flow_m3s < limiter->flow_m3s) {

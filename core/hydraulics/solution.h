@@ -26,11 +26,12 @@ enum class LinkState {
 /// A value of its own: outlives the network it came from, and may start the solve of a changed one.
 class Solution {
   public:
-    /// Exactly 0 in closed links and where no pump moves water.
+    /// Exactly 0 in closed links, where a non-return flap is pressed shut and where no pump moves water.
     VolumeFlow flow(LinkIndex link) const;
-    /// Nothing for nodes cut off from the pressure reference by closed links.
+    /// Nothing for nodes cut off from the pressure reference by closed links or shut flaps.
     std::optional<GaugePressure> pressure(NodeIndex node) const;
-    /// Pressure at the link's start less that at its end; of a closed link, what stands across it.
+    /// Pressure at the link's start less that at its end; of a closed link or a flap pressed shut, what
+    /// stands across it (nothing where that is unknown).
     std::optional<PressureDifference> drop(const Network& network, LinkIndex link) const;
     /// Of the network it was solved for.
     LinkState state(const Network& network, LinkIndex link) const;
@@ -42,12 +43,21 @@ class Solution {
     /// For the other files of this folder: m3/s and Pa (not a number: unknown).
     const std::vector<double>& rawFlows() const { return m_flows_m3s; }
     const std::vector<double>& rawPressures() const { return m_pressures_Pa; }
-    Solution(std::vector<double> flows_m3s, std::vector<double> pressures_Pa, SolveSummary summary)
-        : m_flows_m3s(std::move(flows_m3s)), m_pressures_Pa(std::move(pressures_Pa)), m_summary(summary) {}
+    /// Links whose non-return flap is pressed shut, in rising order.
+    const std::vector<std::uint32_t>& heldShut() const { return m_heldShut; }
+    Solution(std::vector<double> flows_m3s, std::vector<double> pressures_Pa,
+             std::vector<std::uint32_t> heldShut, SolveSummary summary)
+        : m_flows_m3s(std::move(flows_m3s)),
+          m_pressures_Pa(std::move(pressures_Pa)),
+          m_heldShut(std::move(heldShut)),
+          m_summary(summary) {}
 
   private:
+    bool isHeldShut(LinkIndex link) const;
+
     std::vector<double> m_flows_m3s;
     std::vector<double> m_pressures_Pa;
+    std::vector<std::uint32_t> m_heldShut;
     SolveSummary m_summary;
 };
 

@@ -32,7 +32,8 @@ struct SolveSummary {
     VolumeFlow lastStep;
 
     VolumeFlow largestFlow;
-    PressureDifference largestDrop;
+    /// Largest drop of a link, or the shutoff pressure of a pump where that is more.
+    PressureDifference largestPressure;
     /// Largest sum of flows at a node, and the node.
     VolumeFlow massResidual;
     std::optional<NodeIndex> massWhere;
@@ -44,9 +45,9 @@ struct SolveSummary {
     std::size_t kernelLoops = 0;   ///< loops left after folding, of the largest block
     std::size_t workingBytes = 0;  ///< memory the solve took for itself, without the solution
 
-    /// The residuals as fractions of the largest flow and drop; 0 at rest.
+    /// The residuals as fractions of the largest flow and pressure; 0 at rest.
     double massFraction() const { return largestFlow.si() > 0 ? massResidual / largestFlow : 0; }
-    double energyFraction() const { return largestDrop.si() > 0 ? energyResidual / largestDrop : 0; }
+    double energyFraction() const { return largestPressure.si() > 0 ? energyResidual / largestPressure : 0; }
 };
 
 }  // namespace ww::hydraulics

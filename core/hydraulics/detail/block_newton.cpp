@@ -9,7 +9,30 @@ namespace {
 
 /// Added to every slope of the step's matrix, as a part of pressure over flow, so that a loop in which
 /// nothing moves has a matrix. It changes the path to the answer, never the answer.
-constexpr double kSlopeFloor = 1e-13;
+constexpr double kLeastFloor = 1e-17;
+constexpr double kMostFloor = 1e-8;
+
+/// Largest step that the last places of the drops may stir up, as a part of the largest flow.
+constexpr double kStirred = 1e-6;
+/// Steps after which what still moves is taken for that.
+constexpr int kMostPolish = 12;
+
+/// At this part of pressure and flow it is clear which flaps are shut.
+constexpr double kClear = 1e-2;
+
+/// Flows below this part of what a pump is made for count as none when convergence is judged.
+constexpr double kNoFlow = 1e-4;
+
+double driverFlow(const Law& law) {
+    const auto* pump = std::get_if<PumpLaw>(&law);
+    return pump == nullptr ? 0 : pump->scale * pump->shape->lastFlow_m3s();
+}
+
+/// A loop in which nothing moves in the end has no slope there. Newton's method then shortens its flows by
+/// the same ratio (a half for the square law) for ever; the sum of the series is the whole way.
+bool isSteady(double ratio, double ratioBefore) {
+    return ratio > 0.2 && ratio < 0.7 && std::abs(ratio - ratioBefore) < 0.08;
+}
 
 class Iteration {
   public:
@@ -19,6 +42,7 @@ class Iteration {
         for (std::size_t leaf = block.firstLeaf; leaf < block.endLeaf; ++leaf) {
             if (state.laws[leaf] != nullptr && isDriver(*state.laws[leaf])) {
                 m_scale_Pa = std::max(m_scale_Pa, std::abs(state.evaluateLeaf(leaf, 0).drop_Pa));
+                m_leastFlow = std::max(m_leastFlow, kNoFlow * driverFlow(*state.laws[leaf]));
             }
         }
     }
@@ -26,30 +50,43 @@ class Iteration {
     BlockEnd run(bool isStarted) {
         BlockEnd end;
         estimate();
-        end.iterations = 1;
-        if (isStarted) {
+        if (isStarted && isMovingEverywhere()) {
             m_step.balanceFlows();
         } else {
+            for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
+                m_state.flows[leaf] = 0;
+            }
+            m_step.solve();
+            ++end.iterations;
             advance(1);
         }
-        double previous = INFINITY;
-        int stalled = 0;
         double lastStep = INFINITY;
+        double beforeLast = INFINITY;
+        bool isNear = false;
         while (true) {
-            const double mismatch = linearise();
-            const bool isClosed = mismatch <= m_limits.dropToleranceFraction * m_scale_Pa;
-            const bool isSettled = lastStep <= m_limits.flowToleranceFraction * m_largestFlow || stalled >= 2;
-            end.isConverged = isClosed && isSettled;
+            const bool comesNear = !isNear && lastStep < 0.1 * m_largestFlow;
+            isNear = isNear || comesNear;
+            const double mismatch = linearise(comesNear);
+            end.isConverged = isDone(mismatch, lastStep);
             if (end.isConverged || end.iterations >= m_limits.maxIterations) {
                 break;
             }
             m_step.solve();
             ++end.iterations;
-            lastStep = largestStep();
-            advance(length(lastStep));
-            // Where the last places of the drops hide smaller flows than asked for, steps stop shrinking.
-            stalled = isClosed && lastStep > 0.5 * previous ? stalled + 1 : 0;
-            previous = lastStep;
+            const double step = largestStep();
+            const double ratio = step / lastStep;
+            const bool creeps = step < 0.01 * m_largestFlow && mismatch < 1e-6 * m_scale_Pa &&
+                                isSteady(ratio, lastStep / beforeLast);
+            const double part = creeps ? 1 / (1 - ratio) : length(step);
+            advance(part);
+            if (step > 1e-3 * m_largestFlow) {
+                // What large steps leave in the last places would spoil the balance of small flows.
+                m_step.balanceFlows();
+            }
+            const bool isClosed = mismatch <= m_limits.dropToleranceFraction * m_scale_Pa;
+            m_polished += isClosed ? 1 : 0;
+            beforeLast = creeps ? INFINITY : lastStep;
+            lastStep = step;
         }
         end.lastStep_m3s = std::isfinite(lastStep) ? lastStep : 0;
         return end;
@@ -66,25 +103,59 @@ class Iteration {
             m_steepest = std::max(m_steepest, m_state.leafSlopes[leaf]);
         }
         for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
-            m_state.leafSlopes[leaf] += 1e-15 * m_steepest;
+            m_state.leafSlopes[leaf] += 1e-12 * m_steepest;
         }
-        m_step.fold();
-        m_step.solve();
+        m_step.fold(true);
     }
 
-    double linearise() {
-        m_largestFlow = 0;
+    /// A start with still water in it, as of a circuit just opened, is worse than none: no slope there.
+    bool isMovingEverywhere() const {
+        for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
+            if (m_state.flows[leaf] == 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /// The drops are closed and the step is small enough, or the last places of the drops hide any smaller
+    /// one.
+    bool isDone(double mismatch_Pa, double step_m3s) const {
+        if (m_limits.endsAtHeldFlaps && mismatch_Pa <= kClear * m_scale_Pa &&
+            step_m3s <= kClear * m_largestFlow && hasHeldFlap()) {
+            return true;
+        }
+        if (mismatch_Pa > m_limits.dropToleranceFraction * m_scale_Pa) {
+            return false;
+        }
+        return step_m3s <= m_limits.flowToleranceFraction * m_largestFlow ||
+               (m_polished >= kMostPolish && step_m3s <= kStirred * m_largestFlow);
+    }
+
+    bool hasHeldFlap() const {
+        for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
+            if (m_state.flows[leaf] < 0 && m_state.laws[leaf] != nullptr &&
+                hasNonReturn(*m_state.laws[leaf])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    double linearise(bool choosesTree) {
+        m_largestFlow = m_leastFlow;
         for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
             m_largestFlow = std::max(m_largestFlow, std::abs(m_state.flows[leaf]));
         }
-        const double floor =
-            m_largestFlow > 0 ? kSlopeFloor * m_scale_Pa / m_largestFlow : 1e-15 * m_steepest;
+        const double part = std::clamp(1e-3 * m_lastMismatch_Pa / m_scale_Pa, kLeastFloor, kMostFloor);
+        const double floor = m_largestFlow > 0 ? part * m_scale_Pa / m_largestFlow : 1e-12 * m_steepest;
         for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
             const DropAndSlope here = m_state.evaluateLeaf(leaf, m_state.flows[leaf]);
             m_state.leafDrops[leaf] = here.drop_Pa;
             m_state.leafSlopes[leaf] = here.slope + floor;
         }
-        return m_step.fold();
+        m_lastMismatch_Pa = m_step.fold(choosesTree);
+        return m_lastMismatch_Pa;
     }
 
     double largestStep() const {
@@ -148,6 +219,9 @@ class Iteration {
     double m_scale_Pa = 0;
     double m_steepest = 0;
     double m_largestFlow = 0;
+    double m_leastFlow = 0;
+    double m_lastMismatch_Pa = INFINITY;
+    int m_polished = 0;  ///< steps taken with the drops closed
 };
 
 }  // namespace

@@ -51,8 +51,9 @@ class BlockStep {
   public:
     BlockStep(const Plan& plan, const BlockPlan& block, ActiveState& state, std::size_t maxDenseLoops);
 
-    /// Folds drops and slopes; the largest mismatch of drops round any loop of the block.
-    double fold();
+    /// Folds drops and slopes; the largest mismatch of drops round any loop of the block. With `choosesTree`
+    /// a large kernel looks for its best tree again; a small one always does.
+    double fold(bool choosesTree);
     /// Solves the kernel and unfolds the steps.
     void solve();
     /// Flows of items and edges from those of the leaves, and back, so that they balance at every node.
@@ -73,7 +74,6 @@ class BlockStep {
     const BlockPlan& m_block;
     ActiveState& m_state;
     Kernel m_kernel;
-    bool m_hasTree = false;
     std::vector<double> m_edgeDrops;
     std::vector<double> m_edgeSlopes;
     std::vector<double> m_edgeSteps;
@@ -84,6 +84,8 @@ struct BlockLimits {
     double flowToleranceFraction = 1e-12;
     double dropToleranceFraction = 1e-12;
     std::size_t maxDenseLoops = 120;
+    /// Ends as soon as it is clear which non-return flaps are pressed shut.
+    bool endsAtHeldFlaps = false;
 };
 
 struct BlockEnd {

@@ -51,7 +51,7 @@ double BlockStep::foldParallel(std::size_t item) {
     return largest - least;
 }
 
-double BlockStep::fold() {
+double BlockStep::fold(bool choosesTree) {
     double mismatch = 0;
     for (std::size_t item = m_block.firstItem; item < m_block.endItem; ++item) {
         if (m_plan.active.isParallel[item] != 0) {
@@ -74,9 +74,8 @@ double BlockStep::fold() {
         m_edgeDrops[edge] = dropOf(m_block.edges[edge].item);
         m_edgeSlopes[edge] = slopeOf(m_block.edges[edge].item);
     }
-    if (!m_hasTree || m_kernel.isTreeStale(m_edgeSlopes)) {
+    if (choosesTree || m_kernel.isDense() || m_kernel.isTreeStale(m_edgeSlopes)) {
         m_kernel.chooseTree(m_edgeSlopes);
-        m_hasTree = true;
     }
     return std::max(mismatch, m_kernel.mismatch(m_edgeDrops));
 }

@@ -8,32 +8,13 @@
 #include <cmath>
 #include <numeric>
 
+#include "core/hydraulics/detail/node_sets.h"
+
 namespace ww::hydraulics::detail {
 
 namespace {
 
 constexpr std::uint32_t kNone = 0xFFFFFFFFU;
-
-class Sets {
-  public:
-    explicit Sets(std::size_t count) : m_parent(count) { std::iota(m_parent.begin(), m_parent.end(), 0U); }
-    bool join(std::uint32_t a, std::uint32_t b) {
-        a = of(a);
-        b = of(b);
-        m_parent[a] = b;
-        return a != b;
-    }
-
-  private:
-    std::uint32_t of(std::uint32_t node) {
-        while (m_parent[node] != node) {
-            m_parent[node] = m_parent[m_parent[node]];
-            node = m_parent[node];
-        }
-        return node;
-    }
-    std::vector<std::uint32_t> m_parent;
-};
 
 /// Edges by the binary exponent of their slope: near enough to sorted, in linear time.
 std::vector<std::uint32_t> byExponent(std::span<const double> slopes) {
@@ -86,21 +67,25 @@ struct Kernel::Sparse {
 Kernel::Kernel(const BlockPlan& block, std::size_t maxDenseLoops)
     : m_block(block),
       m_maxDense(maxDenseLoops),
-      m_isTree(block.edges.size(), 0),
       m_parentEdge(block.nodeCount, kNone),
       m_depth(block.nodeCount, 0),
       m_nodeValues(block.nodeCount, 0),
+      m_nodeRests(block.nodeCount, 0),
       m_sums(block.nodeCount, 0) {}
 
 Kernel::~Kernel() = default;
 Kernel::Kernel(Kernel&&) noexcept = default;
 
 void Kernel::chooseTree(std::span<const double> slopes) {
-    Sets sets(m_block.nodeCount);
-    std::fill(m_isTree.begin(), m_isTree.end(), 0);
+    NodeSets sets(m_block.nodeCount);
+    std::vector<std::uint8_t> isTree(m_block.edges.size(), 0);
     for (const std::uint32_t edge : byExponent(slopes)) {
-        m_isTree[edge] = sets.join(m_block.edges[edge].from, m_block.edges[edge].to) ? 1 : 0;
+        isTree[edge] = sets.join(m_block.edges[edge].from, m_block.edges[edge].to) ? 1 : 0;
     }
+    if (isTree == m_isTree) {
+        return;
+    }
+    m_isTree = std::move(isTree);
     m_chords.clear();
     for (std::uint32_t edge = 0; edge < m_block.edges.size(); ++edge) {
         if (m_isTree[edge] == 0) {
@@ -175,18 +160,30 @@ void Kernel::balance(std::span<double> values) const {
 }
 
 double Kernel::mismatch(std::span<const double> drops) {
+    if (isDense()) {
+        return loopMismatch(drops);
+    }
     m_nodeValues[0] = 0;
+    m_nodeRests[0] = 0;
     for (std::size_t i = 1; i < m_order.size(); ++i) {
         const std::uint32_t node = m_order[i];
         const std::uint32_t edge = m_parentEdge[node];
         const bool leads = m_block.edges[edge].from == node;
         const std::uint32_t parent = leads ? m_block.edges[edge].to : m_block.edges[edge].from;
-        m_nodeValues[node] = m_nodeValues[parent] + (leads ? drops[edge] : -drops[edge]);
+        const double drop = leads ? drops[edge] : -drops[edge];
+        // Sums keep their rounding errors (D. Knuth's two-sum): two nodes at nearly the same pressure far
+        // from the root would otherwise lose the small drop between them.
+        const double sum = m_nodeValues[parent] + drop;
+        const double taken = sum - m_nodeValues[parent];
+        m_nodeRests[node] = m_nodeRests[parent] + ((m_nodeValues[parent] - (sum - taken)) + (drop - taken));
+        m_nodeValues[node] = sum;
     }
     double largest = 0;
     for (std::size_t i = 0; i < m_chords.size(); ++i) {
         const KernelEdge& edge = m_block.edges[m_chords[i]];
-        m_chordMismatch[i] = drops[m_chords[i]] - (m_nodeValues[edge.from] - m_nodeValues[edge.to]);
+        const double between = (m_nodeValues[edge.from] - m_nodeValues[edge.to]) +
+                               (m_nodeRests[edge.from] - m_nodeRests[edge.to]);
+        m_chordMismatch[i] = drops[m_chords[i]] - between;
         largest = std::max(largest, std::abs(m_chordMismatch[i]));
     }
     return largest;
@@ -201,7 +198,25 @@ void Kernel::step(std::span<const double> slopes, std::span<double> steps) {
     balance(steps);
 }
 
-void Kernel::solveDense(std::span<const double> slopes, std::span<double> steps) {
+/// Summed round each loop by itself, so that a loop of small drops keeps its digits.
+double Kernel::loopMismatch(std::span<const double> drops) {
+    prepareDense();
+    for (std::size_t i = 0; i < m_chords.size(); ++i) {
+        m_chordMismatch[i] = drops[m_chords[i]];
+    }
+    for (std::size_t edge = 0; edge < drops.size(); ++edge) {
+        for (const Dense::Crossing& crossing : m_dense->crossings[edge]) {
+            m_chordMismatch[crossing.chord] += crossing.sign * drops[edge];
+        }
+    }
+    double largest = 0;
+    for (const double one : m_chordMismatch) {
+        largest = std::max(largest, std::abs(one));
+    }
+    return largest;
+}
+
+void Kernel::prepareDense() {
     if (!m_dense) {
         m_dense = std::make_unique<Dense>();
         m_dense->crossings.resize(m_block.edges.size());
@@ -219,6 +234,9 @@ void Kernel::solveDense(std::span<const double> slopes, std::span<double> steps)
             }
         }
     }
+}
+
+void Kernel::solveDense(std::span<const double> slopes, std::span<double> steps) {
     const auto count = static_cast<Eigen::Index>(m_chords.size());
     m_dense->matrix.setZero(count, count);
     m_dense->right.resize(count);
@@ -319,7 +337,7 @@ void Kernel::solveSparse(std::span<const double> slopes, std::span<double> steps
 }
 
 std::size_t Kernel::bytes() const {
-    std::size_t total = m_block.edges.size() * 9 + m_block.nodeCount * 36 + m_chordMismatch.size() * 8;
+    std::size_t total = m_block.edges.size() * 9 + m_block.nodeCount * 44 + m_chordMismatch.size() * 8;
     if (m_dense) {
         total += static_cast<std::size_t>(m_dense->matrix.size()) * sizeof(double);
     }

@@ -40,17 +40,20 @@ class Kernel {
 
     void solveDense(std::span<const double> slopes, std::span<double> steps);
     void solveSparse(std::span<const double> slopes, std::span<double> steps);
+    double loopMismatch(std::span<const double> drops);
+    void prepareDense();
     void prepareSparse();
     void rootTree();
 
     const BlockPlan& m_block;
     std::size_t m_maxDense;
     std::vector<std::uint32_t> m_chords;
-    std::vector<std::uint8_t> m_isTree;
+    std::vector<std::uint8_t> m_isTree;       ///< empty before the first tree
     std::vector<std::uint32_t> m_order;       ///< nodes, parents first
     std::vector<std::uint32_t> m_parentEdge;  ///< of each node but the root
     std::vector<std::uint32_t> m_depth;
     std::vector<double> m_nodeValues;
+    std::vector<double> m_nodeRests;  ///< what rounding took from m_nodeValues
     mutable std::vector<double> m_sums;
     std::vector<double> m_chordMismatch;
     std::unique_ptr<Dense> m_dense;

@@ -179,6 +179,11 @@ double dropPerSpeed(const Law& law, double flow_m3s) {
     return 2 * here.drop_Pa - flow_m3s * here.slope;
 }
 
+bool hasNonReturn(const Law& law) {
+    const auto* pump = std::get_if<PumpLaw>(&law);
+    return std::holds_alternative<CheckLaw>(law) || (pump != nullptr && pump->hasNonReturn);
+}
+
 bool isDriver(const Law& law) {
     const auto* lift = std::get_if<LiftLaw>(&law);
     return std::holds_alternative<PumpLaw>(law) || (lift != nullptr && lift->drop_Pa != 0);

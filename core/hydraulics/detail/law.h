@@ -99,7 +99,7 @@ struct PumpLaw {
 using Law = std::variant<SquareLaw, ExponentLaw, PipeLaw, CheckLaw, LimiterLaw, LiftLaw, PumpLaw>;
 
 /// Flow through a shut non-return flap over the flow that would pass forwards.
-inline constexpr double kLeak = 1e-12;
+inline constexpr double kLeak = 1e-6;
 /// Rise of a limiter's flow over its whole range.
 inline constexpr double kLimiterRise = 1e-3;
 /// The least resistance of the square law, Pa/(m3/s)^2; smaller ones count as this.
@@ -115,6 +115,9 @@ double secantSlope(const Law& law, double scale_Pa);
 double dropPerFactor(const Law& law, double flow_m3s);
 double dropPerCoefficient(const Law& law, double flow_m3s);
 double dropPerSpeed(const Law& law, double flow_m3s);
+
+/// Whether a flap keeps the water from going backwards.
+bool hasNonReturn(const Law& law);
 
 /// Whether the law pushes by itself: a running pump or a lift.
 bool isDriver(const Law& law);

@@ -30,9 +30,8 @@ struct Shape {
     IndexOfText linkOf;
     std::vector<std::uint32_t> from;
     std::vector<std::uint32_t> to;
-    std::vector<std::uint32_t> references;  ///< nodes of given pressure
+    std::vector<std::uint32_t> references;  ///< one node of each loop
     std::vector<double> referencePressures_Pa;
-    std::vector<std::uint8_t> hasReference;  ///< of each node: its loop has one
 };
 
 /// The laws and states of the links.
@@ -63,6 +62,8 @@ class Plans {
     Plans(std::shared_ptr<const Shape> shape, const LinkStates& states);
     const Plan& folded() const { return m_folded; }
     const Plan& unfolded() const;
+    /// The same with these links closed as well.
+    Plan without(std::span<const std::uint32_t> links, bool folds) const;
     /// Whether these plans serve another state of the same loop.
     bool serve(const LinkStates& states) const;
 

@@ -198,7 +198,6 @@ void planWalk(const PlanInput& input, const Incidence& incidence, Plan& plan) {
     std::vector<std::uint32_t> waiting;
     const auto walkFrom = [&](std::uint32_t root) {
         isReached[root] = 1;
-        plan.walkRoots.push_back(root);
         waiting.push_back(root);
         while (!waiting.empty()) {
             const std::uint32_t node = waiting.back();

@@ -77,11 +77,10 @@ struct Plan {
     Program active;                  ///< leaves are positions in activeLeaves
     std::vector<BlockPlan> blocks;
     std::vector<PressureStep> walk;
-    std::vector<std::uint32_t> walkRoots;  ///< first node of each part that is joined by open links
 
     std::size_t bytes() const {
         std::size_t total = pure.bytes() + active.bytes() + activeLeaves.size() * sizeof(Code) +
-                            walk.size() * sizeof(PressureStep) + walkRoots.size() * sizeof(std::uint32_t);
+                            walk.size() * sizeof(PressureStep);
         for (const BlockPlan& block : blocks) {
             total += sizeof(BlockPlan) + block.edges.size() * sizeof(KernelEdge);
         }
