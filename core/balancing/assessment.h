@@ -44,9 +44,10 @@ struct BranchResult {
     std::optional<Ratio> dpRepeatability;  ///< half spread of repeated readings over their mean
     FlowSource source = FlowSource::None;
     std::optional<VolumeFlow> flow;
-    std::optional<VolumeFlow> flowUncertainty;     ///< standard, all parts
-    std::optional<VolumeFlow> readingUncertainty;  ///< the part that varies when read again: instrument, digits
-    std::optional<VolumeFlow> flowLow;   ///< where the dp is below the readable minimum the flow is a range
+    std::optional<VolumeFlow> flowUncertainty;  ///< standard, all parts
+    std::optional<VolumeFlow>
+        readingUncertainty;             ///< the part that varies when read again: instrument, digits
+    std::optional<VolumeFlow> flowLow;  ///< where the dp is below the readable minimum the flow is a range
     std::optional<VolumeFlow> flowHigh;
     VolumeFlow designFlow;  ///< own, or the sum of the children's where the branch gives none
     std::optional<Ratio> share;
@@ -56,18 +57,20 @@ struct BranchResult {
     std::optional<Ratio> ofDesign;
     State state = State::NotRead;
     bool isTerminal = true;
-    bool isSelfActing = false;      ///< a limiter or a pressure-independent valve: verified, not matched
-    bool isFromEarlierRound = false;  ///< the reading of an earlier round fills a gap while this round is walked
+    bool isSelfActing = false;  ///< a limiter or a pressure-independent valve: verified, not matched
+    bool isMatchable = true;    ///< takes part in its group's proportion: not self-acting, nor all below it
+    bool isFromEarlierRound =
+        false;  ///< the reading of an earlier round fills a gap while this round is walked
     std::optional<base::Instant> readAt;
     std::optional<Id> reading;  ///< the reading that counts
 };
 
 /// The children of one branch (or the branches fed at the pump).
 struct GroupResult {
-    std::optional<std::size_t> parent;      ///< nothing: the branches fed at the pump
-    std::vector<std::size_t> members;       ///< indices into Project::branches(), nearest first
-    std::optional<std::size_t> reference;   ///< lowest of design; a tie goes to the farther one
-    std::optional<Ratio> spread;            ///< largest minus smallest of target among the matched members
+    std::optional<std::size_t> parent;     ///< nothing: the branches fed at the pump
+    std::vector<std::size_t> members;      ///< indices into Project::branches(), nearest first
+    std::optional<std::size_t> reference;  ///< lowest of design; a tie goes to the farther one
+    std::optional<Ratio> spread;           ///< largest minus smallest of target among the matched members
 };
 
 struct IndexCircuit {
@@ -95,20 +98,20 @@ struct Assessment {
     int roundNumber = 0;
     project::RoundKind kind = project::RoundKind::Survey;
     Verdict verdict = Verdict::NotAccepted;
-    std::vector<base::Fault> reasons;  ///< why the verdict is not "accepted", most important first
-    bool isComplete = false;           ///< every terminal has a reading or a reason in this round
+    std::vector<base::Fault> reasons;     ///< why the verdict is not "accepted", most important first
+    bool isComplete = false;              ///< every terminal has a reading or a reason in this round
     std::optional<VolumeFlow> totalFlow;  ///< sum over terminals; nothing while one is missing everywhere
     VolumeFlow totalDesign;
     std::size_t terminalCount = 0;
-    std::size_t readCount = 0;     ///< terminals read in this round
+    std::size_t readCount = 0;  ///< terminals read in this round
     std::size_t onShareCount = 0;
     std::optional<base::Instant> oldestReading;
-    std::optional<Ratio> spread;   ///< the largest group spread
+    std::optional<Ratio> spread;         ///< the largest group spread
     std::vector<BranchResult> branches;  ///< in the order of Project::branches()
     std::vector<GroupResult> groups;     ///< top group first, then top down
     IndexCircuit index;
     std::vector<PumpDuty> pumps;
-    std::vector<Finding> findings;       ///< most severe first
+    std::vector<Finding> findings;  ///< most severe first
 };
 
 }  // namespace ww::balancing

@@ -1,4 +1,5 @@
-// The system curve through a duty point, H = k Q^2, and what the index circuit says about it. For the pump chart.
+// The system curve through a duty point, H = k Q^2, and what the index circuit says about it. For the pump
+// chart.
 #pragma once
 
 #include "core/balancing/assessment.h"
@@ -16,19 +17,19 @@ struct SystemCurve {
     Head at(VolumeFlow other) const { return head * ((other / flow) * (other / flow)); }
 };
 
-/// The duty of a round: flow from the sum of terminals where it is complete, else from the pump curve; head from the
-/// gauges, else from the pump curve at that flow. Nothing where neither is known.
+/// The duty of a round: flow from the sum of terminals where it is complete, else from the pump curve; head
+/// from the gauges, else from the pump curve at that flow. Nothing where neither is known.
 std::optional<SystemCurve> systemCurve(const project::Project& project, const Assessment& assessment);
 
 /// Pump action that brings the total flow to design on this system curve, by the affinity laws.
 struct PumpProposal {
-    double speedFraction = 1.0;                 ///< new speed over the speed of the round
-    std::optional<quantity::Length> impeller;   ///< trimmed diameter, where the present one is known
+    double speedFraction = 1.0;                ///< new speed over the speed of the round
+    std::optional<quantity::Length> impeller;  ///< trimmed diameter, where the present one is known
     bool isBelowMinimumImpeller = false;
-    Head headAtDesign;                          ///< needed at design flow
-    Head headAvailable;                         ///< the pump makes as it is, at design flow
+    Head headAtDesign;   ///< needed at design flow
+    Head headAvailable;  ///< the pump makes as it is, at design flow
     Head excessHead;
-    std::optional<Ratio> powerRatio;            ///< shaft power after over before, cube law
+    std::optional<Ratio> powerRatio;  ///< shaft power after over before, cube law
 };
 /// Nothing where the duty or the pump curve is not known.
 std::optional<PumpProposal> pumpProposal(const project::Project& project, const Assessment& assessment);

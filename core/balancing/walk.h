@@ -21,14 +21,15 @@ struct WalkContext {
 };
 
 /// Opens the next round. Refused while another round is open.
-base::Result<project::Edit> openRound(const project::Project& project, project::RoundKind kind, WalkContext context);
+base::Result<project::Edit> openRound(const project::Project& project, project::RoundKind kind,
+                                      WalkContext context);
 
-/// Stores a dp at the branch in the round, with the setting that stands (or `setting`). An earlier standing reading
-/// of that branch in the round is superseded by it. Never refuses a suspicious value: assess() marks it.
-/// Refused: branch without valve table, a setting outside the valve's scale, an accepted round.
+/// Stores a dp at the branch in the round, with the setting that stands (or `setting`). An earlier standing
+/// reading of that branch in the round is superseded by it. Never refuses a suspicious value: assess() marks
+/// it. Refused: branch without valve table, a setting outside the valve's scale, an accepted round.
 base::Result<project::Edit> storeDp(const project::Project& project, const Id& round, const Id& branch,
-                                    quantity::Measured<PressureDifference> dp, std::optional<base::Decimal> setting,
-                                    WalkContext context);
+                                    quantity::Measured<PressureDifference> dp,
+                                    std::optional<base::Decimal> setting, WalkContext context);
 /// Like storeDp, but kept beside the earlier reading: the mean counts.
 base::Result<project::Edit> storeRepeat(const project::Project& project, const Id& round, const Id& branch,
                                         quantity::Measured<PressureDifference> dp, WalkContext context);
@@ -39,10 +40,11 @@ base::Result<project::Edit> storeSetting(const project::Project& project, const 
 base::Result<project::Edit> storeFlow(const project::Project& project, const Id& round, const Id& branch,
                                       quantity::Measured<VolumeFlow> flow, WalkContext context);
 /// The valve cannot be read now; closing the round will ask for the reason once.
-base::Result<project::Edit> storeCannotBeRead(const project::Project& project, const Id& round, const Id& branch,
-                                              WalkContext context);
+base::Result<project::Edit> storeCannotBeRead(const project::Project& project, const Id& round,
+                                              const Id& branch, WalkContext context);
 /// Gives the reason why a doubtful or unread value stands; an empty reason takes it back.
-base::Result<project::Edit> giveReason(const project::Project& project, const Id& reading, std::string reason);
+base::Result<project::Edit> giveReason(const project::Project& project, const Id& reading,
+                                       std::string reason);
 base::Result<project::Edit> markDoubtful(const project::Project& project, const Id& reading, bool isDoubtful);
 base::Result<project::Edit> setNote(const project::Project& project, const Id& reading, std::string note);
 
@@ -52,16 +54,18 @@ struct OfferedFix {
     base::Fault why;  ///< for example: in psi it would be 12.4 kPa
 };
 /// What Ctrl+U would do for this reading; nothing where nothing fits.
-std::optional<OfferedFix> offeredFix(const project::Project& project, const Assessment& assessment, const Id& reading);
+std::optional<OfferedFix> offeredFix(const project::Project& project, const Assessment& assessment,
+                                     const Id& reading);
 
 /// What keeps a round from being closed: unread terminals without a reason, doubtful readings without one.
 std::vector<Finding> openItems(const project::Project& project, const Id& round);
 /// Closes the round. Refused while openItems() is not empty.
 base::Result<project::Edit> closeRound(const project::Project& project, const Id& round, WalkContext context);
 
-/// The setting that stands at a branch in a round: of its readings there, else of the newest earlier round, else
-/// the branch's own, else fully open.
-std::optional<base::Decimal> standingSetting(const project::Project& project, const Id& round, const Id& branch);
+/// The setting that stands at a branch in a round: of its readings there, else of the newest earlier round,
+/// else the branch's own, else fully open.
+std::optional<base::Decimal> standingSetting(const project::Project& project, const Id& round,
+                                             const Id& branch);
 /// The reading that counts for a branch in a round; null where there is none.
 const project::Reading* countingReading(const project::Project& project, const Id& round, const Id& branch);
 /// The newest counting reading of an earlier round with a dp; null where there is none.

@@ -1,0 +1,113 @@
+#include "core/balancing/assess.h"
+
+#include <algorithm>
+
+#include "core/balancing/checks/check.h"
+#include "core/balancing/detail/judgment.h"
+#include "core/balancing/detail/pump_duty.h"
+
+namespace ww::balancing {
+
+namespace {
+
+using detail::RoundNumbers;
+using project::Project;
+
+std::vector<bool> findDoubts(const Project& project, const RoundNumbers& numbers,
+                             std::vector<Finding>& findings) {
+    std::vector<bool> isDoubtful(numbers.branches.size(), false);
+    for (std::size_t i = 0; i < numbers.branches.size(); ++i) {
+        auto found = detail::doubts(project, numbers, i);
+        isDoubtful[i] = std::any_of(found.begin(), found.end(),
+                                    [](const Finding& f) { return f.severity != Severity::Note; });
+        std::move(found.begin(), found.end(), std::back_inserter(findings));
+    }
+    return isDoubtful;
+}
+
+/// Runs every check; gives the findings whose errors count for the verdict by index.
+std::vector<std::size_t> runChecks(const Project& project, const RoundNumbers& numbers, Assessment& out) {
+    std::vector<std::size_t> judging;
+    std::optional<RoundNumbers> before;
+    std::vector<PumpDuty> pumpsBefore;
+    if (const project::Round* previous = detail::previousRound(project, *numbers.round)) {
+        before = detail::roundNumbers(project, previous, false);
+        pumpsBefore = detail::pumpDuties(project, *previous);
+    }
+    const checks::CheckContext context{project,   *numbers.round,
+                                       numbers,   before ? &*before : nullptr,
+                                       out.pumps, before ? &pumpsBefore : nullptr};
+    for (const checks::Check& check : checks::allChecks()) {
+        const std::size_t first = out.findings.size();
+        check.run(context, out.findings);
+        for (std::size_t i = first; check.about == checks::About::Readings && i < out.findings.size(); ++i) {
+            judging.push_back(i);
+        }
+    }
+    return judging;
+}
+
+void countTerminals(const Project& project, const RoundNumbers& numbers, Assessment& out) {
+    out.isComplete = true;
+    for (const std::size_t terminal : project.tree().terminals()) {
+        const BranchResult& result = numbers.branches[terminal];
+        const detail::BranchReadings& readings = numbers.readings[terminal];
+        ++out.terminalCount;
+        out.readCount += readings.hasValue() ? 1U : 0U;
+        out.onShareCount += result.state == State::OnShare ? 1U : 0U;
+        const bool hasReason = readings.counting != nullptr && !readings.counting->reason.empty();
+        out.isComplete = out.isComplete && (readings.hasValue() || hasReason);
+        if (result.readAt && (!out.oldestReading || *result.readAt < *out.oldestReading)) {
+            out.oldestReading = result.readAt;
+        }
+    }
+    out.isComplete = out.isComplete && out.terminalCount > 0;
+}
+
+Assessment judged(const Project& project, const project::Round* round, AssessOptions options) {
+    RoundNumbers numbers = detail::roundNumbers(project, round, options.fillGaps);
+    Assessment out;
+    if (round != nullptr) {
+        out.round = round->id;
+        out.roundNumber = round->number;
+        out.kind = round->kind;
+        out.pumps = detail::pumpDuties(project, *round);
+    }
+    const std::vector<bool> isDoubtful = findDoubts(project, numbers, out.findings);
+    detail::fillStates(project, numbers, isDoubtful);
+    countTerminals(project, numbers, out);
+    std::vector<std::size_t> judging;
+    if (round != nullptr && !options.numbersOnly) {
+        judging = runChecks(project, numbers, out);
+    }
+    std::vector<const Finding*> judgingFindings;
+    for (const std::size_t index : judging) {
+        judgingFindings.push_back(&out.findings[index]);
+    }
+    detail::fillVerdict(project, numbers, judgingFindings, out);
+    std::stable_sort(out.findings.begin(), out.findings.end(),
+                     [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
+    for (const GroupResult& group : numbers.groups) {
+        if (group.spread && (!out.spread || *group.spread > *out.spread)) {
+            out.spread = group.spread;
+        }
+    }
+    out.totalFlow = numbers.total;
+    out.totalDesign = numbers.totalDesign;
+    out.branches = std::move(numbers.branches);
+    out.groups = std::move(numbers.groups);
+    out.index = std::move(numbers.index);
+    return out;
+}
+
+}  // namespace
+
+Assessment assess(const Project& project, const base::Id& round, AssessOptions options) {
+    return judged(project, &project.rounds().at(round), options);
+}
+
+Assessment assessLast(const Project& project, AssessOptions options) {
+    return judged(project, project.lastRound(), options);
+}
+
+}  // namespace ww::balancing

@@ -1,0 +1,183 @@
+#include "core/balancing/detail/doubts.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/balancing/detail/wording.h"
+#include "core/balancing/doubt_forms.h"
+#include "core/curve/valve_flow.h"
+
+namespace ww::balancing::detail {
+
+namespace {
+
+using project::Branch;
+using project::Instrument;
+using project::Project;
+using project::Reading;
+using quantity::Measured;
+using quantity::Unit;
+
+/// Units that dp instruments show.
+constexpr std::array kShownUnits{Unit::Kilopascal,  Unit::Psi,         Unit::Millibar, Unit::Bar,
+                                 Unit::InchOfWater, Unit::FootOfWater, Unit::Metre};
+
+/// Collects findings about one reading.
+struct Collector {
+    const Branch& branch;
+    const Reading& reading;
+    std::vector<Finding> found;
+
+    void add(const base::MessageForm& form, std::vector<std::string> arguments, Severity severity) {
+        found.push_back({base::Fault{&form, branch.tag, std::move(arguments)},
+                         reading.reason.empty() ? severity : Severity::Note, branch.id, reading.id});
+    }
+};
+
+void doubtSize(const Project& project, const RoundNumbers& numbers, std::size_t index, Collector& out) {
+    const Measured<PressureDifference>& dp = *out.reading.dp;
+    const auto expected = expectedDp(project, numbers, index);
+    if (!expected || isPlausible(dp.value, *expected)) {
+        return;
+    }
+    const quantity::Density density = project.fluid().density();
+    const std::string wanted = dpIn(dp.unit, expected->dp, density);
+    if (const auto fitting = inFittingUnit(dp, expected->dp, density)) {
+        out.add(kUnitSuspected, unitFault(out.branch.tag, dp, expected->dp, *fitting, density).arguments,
+                Severity::Warning);
+    } else if (expected->round > 0) {
+        out.add(kImplausible, {dp.text(), wanted, std::to_string(expected->round)}, Severity::Warning);
+    } else {
+        out.add(kImplausibleFirst, {dp.text(), wanted}, Severity::Warning);
+    }
+}
+
+void doubtValve(const Project& project, const RoundNumbers& numbers, std::size_t index, Collector& out) {
+    const BranchResult& result = numbers.branches[index];
+    const curve::ValveCharacteristic* curve = project.characteristicOf(out.branch);
+    if (curve == nullptr) {
+        if (!result.flow) {
+            out.add(kNoValveTable, {}, Severity::Error);
+        }
+        return;
+    }
+    const auto setting = settingRead(project, out.branch, numbers.readings[index], numbers.earlier[index]);
+    if (setting && !curve->covers(*setting)) {
+        out.add(kSettingOutside,
+                {settingText(*setting), settingText(curve->lowest()), settingText(curve->fullyOpen())},
+                Severity::Error);
+    }
+}
+
+void doubtDp(const Project& project, const RoundNumbers& numbers, std::size_t index,
+             const Instrument* instrument, Collector& out) {
+    const Measured<PressureDifference>& dp = *out.reading.dp;
+    const BranchResult& result = numbers.branches[index];
+    if (dp.value.si() < 0) {
+        out.add(kNegativeDp, {dp.text(), dp.text().substr(1)}, Severity::Warning);
+        return;
+    }
+    if (result.isSelfActing) {
+        return;
+    }
+    doubtValve(project, numbers, index, out);
+    doubtSize(project, numbers, index, out);
+    if (result.source == FlowSource::Range) {
+        const project::ValveModel* valve = project.valves().find(*out.branch.valve);
+        const PressureDifference minimum = readableMinimum(out.branch, valve, instrument);
+        out.add(kUnderReadable,
+                {dp.text(), dpIn(dp.unit, minimum, project.fluid().density()),
+                 flowText(project, *result.flowLow), flowText(project, *result.flowHigh)},
+                Severity::Warning);
+    }
+}
+
+}  // namespace
+
+std::optional<ExpectedDp> expectedDp(const Project& project, const RoundNumbers& numbers, std::size_t index) {
+    const Branch& branch = project.branches()[index];
+    if (isSelfActing(branch)) {
+        return std::nullopt;
+    }
+    const EarlierReading& earlier = numbers.earlier[index];
+    const auto setting = settingRead(project, branch, numbers.readings[index], earlier);
+    if (earlier.readings.dpCount > 0 && earlier.readings.dpMean.si() > 0 && setting &&
+        earlier.readAtSetting && isSameSetting(*setting, *earlier.readAtSetting)) {
+        return ExpectedDp{earlier.readings.dpMean, project.rounds()[earlier.round].number};
+    }
+    const curve::ValveCharacteristic* curve = project.characteristicOf(branch);
+    const VolumeFlow design = numbers.branches[index].designFlow;
+    if (curve == nullptr || !setting || !curve->covers(*setting) || design.si() <= 0) {
+        return std::nullopt;
+    }
+    const curve::FlowCoefficient coefficient = curve->coefficient(*setting);
+    if (coefficient.si() <= 0) {
+        return std::nullopt;
+    }
+    return ExpectedDp{curve::valveDrop(coefficient, design, project.fluid().density()), 0};
+}
+
+bool isPlausible(PressureDifference dp, const ExpectedDp& expected) {
+    const double ratio = dp / expected.dp;
+    return expected.round > 0 ? ratio >= kPlausibleLowRatio && ratio <= kPlausibleHighRatio
+                              : ratio >= kPlausibleFirstLowRatio && ratio <= kPlausibleFirstHighRatio;
+}
+
+std::optional<Measured<PressureDifference>> inFittingUnit(const Measured<PressureDifference>& dp,
+                                                          PressureDifference expected,
+                                                          quantity::Density density) {
+    std::optional<Measured<PressureDifference>> best;
+    double nearest = kUnitSlipRatio;
+    for (const Unit unit : kShownUnits) {
+        if (unit == dp.unit) {
+            continue;
+        }
+        auto candidate = quantity::measuredDifference(dp.digits, unit, density);
+        const double distance = std::abs(candidate.value / expected - 1);
+        if (distance <= nearest) {
+            nearest = distance;
+            best = std::move(candidate);
+        }
+    }
+    return best;
+}
+
+base::Fault unitFault(const std::string& tag, const Measured<PressureDifference>& dp,
+                      PressureDifference expected, const Measured<PressureDifference>& fitting,
+                      quantity::Density density) {
+    return {&kUnitSuspected,
+            tag,
+            {dp.text(), dpIn(dp.unit, expected, density), std::string(quantity::symbol(fitting.unit)),
+             dpIn(dp.unit, fitting.value, density)}};
+}
+
+bool isOverdue(const Instrument& instrument, const Reading& reading) {
+    constexpr std::int64_t kSecondsPerDay = 86400;
+    return instrument.due && reading.time &&
+           reading.time->seconds >= instrument.due->seconds + kSecondsPerDay;
+}
+
+std::vector<Finding> doubts(const Project& project, const RoundNumbers& numbers, std::size_t index) {
+    const BranchReadings& readings = numbers.readings[index];
+    if (!readings.hasValue()) {
+        return {};
+    }
+    const Reading& reading = *readings.counting;
+    Collector out{project.branches()[index], reading, {}};
+    const Instrument* instrument =
+        reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+    if (reading.dp) {
+        doubtDp(project, numbers, index, instrument, out);
+    }
+    if (reading.isDoubtful) {
+        out.add(kMarkedDoubtful, {}, Severity::Warning);
+    }
+    if (instrument != nullptr && isOverdue(*instrument, reading)) {
+        out.add(kInstrumentOverdue, {instrument->tag, instrument->due->date(), reading.time->date()},
+                Severity::BlocksSignature);
+    }
+    return std::move(out.found);
+}
+
+}  // namespace ww::balancing::detail

@@ -1,0 +1,23 @@
+// States of branches and the verdict of a round. Not for numbers (round_numbers.h) nor for findings
+// (checks/).
+#pragma once
+
+#include "core/balancing/detail/doubts.h"
+
+namespace ww::balancing::detail {
+
+/// The round before this one, null where there is none.
+const project::Round* previousRound(const project::Project& project, const project::Round& round);
+
+/// Whether a share lies within the matching band of the job.
+bool isWithinBand(const project::Project& project, Ratio ofTarget);
+
+/// Gives every branch its state. `isDoubtful` by branch.
+void fillStates(const project::Project& project, RoundNumbers& numbers, const std::vector<bool>& isDoubtful);
+
+/// Fills verdict and reasons from states, numbers and findings that are there already. `judging` are the
+/// findings whose errors count.
+void fillVerdict(const project::Project& project, const RoundNumbers& numbers,
+                 const std::vector<const Finding*>& judging, Assessment& out);
+
+}  // namespace ww::balancing::detail

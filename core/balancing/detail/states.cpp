@@ -1,0 +1,106 @@
+#include <cmath>
+
+#include "core/balancing/detail/judgment.h"
+
+namespace ww::balancing::detail {
+
+namespace {
+
+using project::Project;
+
+/// A limit is met when it is reached; this is the noise of computing with doubles.
+constexpr double kRounding = 1e-12;
+
+State selfActingState(const Project& project, const RoundNumbers& numbers, const BranchResult& result) {
+    const project::Branch& branch = project.branches()[result.branch];
+    const BranchReadings& readings = numbers.readings[result.branch];
+    if (readings.dpCount > 0 && !readings.counting->flow) {
+        const project::ValveModel* valve = branch.valve ? project.valves().find(*branch.valve) : nullptr;
+        const int place = placeInRange(valve, readings.dpMean);
+        return place < 0 ? State::Short : place > 0 ? State::Over : State::OnShare;
+    }
+    if (!result.ofDesign) {
+        return State::NotRead;
+    }
+    const double off = result.ofDesign->si() - 1;
+    if (off < project.job().toleranceLow.value.si() - kRounding) {
+        return State::Short;
+    }
+    return off > project.job().toleranceHigh.value.si() + kRounding ? State::Over : State::OnShare;
+}
+
+/// The round before, computed when the first branch asks for it.
+class Before {
+  public:
+    Before(const Project& project, const project::Round* round)
+        : m_project(project), m_round(round != nullptr ? previousRound(project, *round) : nullptr) {}
+
+    bool wasOnShareUnmoved(const BranchResult& now) {
+        if (m_round == nullptr) {
+            return false;
+        }
+        if (!m_numbers) {
+            m_numbers = roundNumbers(m_project, m_round, false);
+        }
+        const BranchResult& then = m_numbers->branches[now.branch];
+        const bool isUnmoved = then.setting.has_value() == now.setting.has_value() &&
+                               (!now.setting || isSameSetting(*now.setting, *then.setting));
+        return isUnmoved && then.ofTarget && isWithinBand(m_project, *then.ofTarget);
+    }
+
+  private:
+    const Project& m_project;
+    const project::Round* m_round;
+    std::optional<RoundNumbers> m_numbers;
+};
+
+State matchedState(const Project& project, const BranchResult& result, Before& before) {
+    if (!result.ofTarget) {
+        return State::NotRead;
+    }
+    if (isWithinBand(project, *result.ofTarget)) {
+        return State::OnShare;
+    }
+    const bool isShort = result.ofTarget->si() < 1;
+    if (isShort ? result.isFullyOpen : result.isShut) {
+        return State::AtStop;
+    }
+    if (before.wasOnShareUnmoved(result)) {
+        return State::Drifted;
+    }
+    return isShort ? State::Short : State::Over;
+}
+
+}  // namespace
+
+const project::Round* previousRound(const Project& project, const project::Round& round) {
+    const project::Round* before = nullptr;
+    for (const project::Round& candidate : project.rounds()) {
+        if (candidate.number < round.number && (before == nullptr || candidate.number > before->number)) {
+            before = &candidate;
+        }
+    }
+    return before;
+}
+
+bool isWithinBand(const Project& project, Ratio ofTarget) {
+    return std::abs(ofTarget.si() - 1) <= project.job().matchingBand.value.si() + kRounding;
+}
+
+void fillStates(const Project& project, RoundNumbers& numbers, const std::vector<bool>& isDoubtful) {
+    Before before(project, numbers.round);
+    for (BranchResult& result : numbers.branches) {
+        const bool isRead = numbers.readings[result.branch].hasValue();
+        if (isDoubtful[result.branch]) {
+            result.state = State::Doubtful;
+        } else if (!isRead && (result.isTerminal || result.source == FlowSource::None)) {
+            result.state = State::NotRead;
+        } else if (result.isSelfActing) {
+            result.state = selfActingState(project, numbers, result);
+        } else {
+            result.state = matchedState(project, result, before);
+        }
+    }
+}
+
+}  // namespace ww::balancing::detail

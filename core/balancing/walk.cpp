@@ -1,0 +1,402 @@
+#include "core/balancing/walk.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/balancing/detail/doubts.h"
+#include "core/balancing/doubt_forms.h"
+#include "core/balancing/walk_forms.h"
+
+namespace ww::balancing {
+
+namespace {
+
+using base::Decimal;
+using base::Result;
+using project::Branch;
+using project::Edit;
+using project::Project;
+using project::Reading;
+using project::ReadingStatus;
+using project::Round;
+using project::RoundState;
+using quantity::Measured;
+
+bool hasContent(const Reading& reading) {
+    return reading.dp || reading.flow || reading.cannotBeRead;
+}
+
+/// The branch's standing readings of a round, in order of entry.
+std::vector<const Reading*> standingReadings(const Project& project, const Id& round, const Id& branch) {
+    std::vector<const Reading*> found;
+    for (const std::size_t index : project.readingsOf(round)) {
+        const Reading& reading = project.readings()[index];
+        if (reading.branch == branch && reading.status == ReadingStatus::Standing) {
+            found.push_back(&reading);
+        }
+    }
+    return found;
+}
+
+int nextSequence(const Project& project, const Id& round) {
+    const auto& indices = project.readingsOf(round);
+    return indices.empty() ? 1 : project.readings()[indices.back()].sequence + 1;
+}
+
+/// The rounds before this one, newest first.
+std::vector<const Round*> roundsBefore(const Project& project, const Round& round) {
+    std::vector<const Round*> found;
+    const auto order = project.roundsByNumber();
+    for (auto at = order.rbegin(); at != order.rend(); ++at) {
+        if (project.rounds()[*at].number < round.number) {
+            found.push_back(&project.rounds()[*at]);
+        }
+    }
+    return found;
+}
+
+/// Whether a round takes a reading: an accepted one takes none, a closed one only corrections.
+std::optional<base::Fault> refusal(const Round& round, bool isCorrection) {
+    const std::string subject = "round " + std::to_string(round.number);
+    if (round.state == RoundState::Accepted) {
+        return base::Fault{&kRoundAccepted, subject, {std::to_string(round.number)}};
+    }
+    if (round.state != RoundState::Open && !isCorrection) {
+        return base::Fault{&kRoundClosed, subject, {std::to_string(round.number)}};
+    }
+    return std::nullopt;
+}
+
+std::optional<base::Fault> settingFault(const Project& project, const Branch& branch,
+                                        const Decimal& setting) {
+    const curve::ValveCharacteristic* curve = project.characteristicOf(branch);
+    if (curve == nullptr || curve->covers(Setting::si(setting.value()))) {
+        return std::nullopt;
+    }
+    return base::Fault{&kSettingBeyondScale,
+                       branch.tag,
+                       {setting.text(), quantity::concise(curve->lowest().si(), 4),
+                        quantity::concise(curve->fullyOpen().si(), 4)}};
+}
+
+/// The setting as entered at which the valve's table says fully open.
+std::optional<Decimal> fullyOpenSetting(const Project& project, const Branch& branch) {
+    const project::ValveModel* valve = branch.valve ? project.valves().find(*branch.valve) : nullptr;
+    if (valve == nullptr || valve->rows.empty()) {
+        return std::nullopt;
+    }
+    return std::max_element(
+               valve->rows.begin(), valve->rows.end(),
+               [](const auto& a, const auto& b) { return a.setting.value() < b.setting.value(); })
+        ->setting;
+}
+
+/// A reading that stands in place of all standing readings of its branch in the round.
+Result<Edit> replacing(const Project& project, const Round& round, const Branch& branch, Reading made,
+                       WalkContext context, std::string label) {
+    const auto before = standingReadings(project, round.id, branch.id);
+    if (const auto fault = refusal(round, !before.empty())) {
+        return *fault;
+    }
+    Edit edit;
+    edit.label = std::move(label);
+    for (const Reading* reading : before) {
+        Reading old = *reading;
+        old.status = ReadingStatus::Superseded;
+        edit.put.emplace_back(std::move(old));
+    }
+    made.id = context.ids.next();
+    made.round = round.id;
+    made.branch = branch.id;
+    made.sequence = nextSequence(project, round.id);
+    made.time = context.now;
+    made.instrument = context.instrument;
+    made.person = context.person;
+    if (!before.empty()) {
+        made.supersedes = before.back()->id;
+        made.note = before.back()->note;
+    }
+    edit.put.emplace_back(std::move(made));
+    return edit;
+}
+
+bool canReadDp(const Project& project, const Branch& branch) {
+    return project.characteristicOf(branch) != nullptr || detail::isSelfActing(branch);
+}
+
+template <class Change>
+Result<Edit> changedReading(const Project& project, const Id& reading, const std::string& what,
+                            Change change) {
+    Reading changed = project.readings().at(reading);
+    const Round& round = project.rounds().at(changed.round);
+    if (round.state == RoundState::Accepted) {
+        return *refusal(round, true);
+    }
+    change(changed);
+    Edit edit;
+    edit.label = what + ", " + project.branches().at(changed.branch).tag;
+    if (!(changed == project.readings().at(reading))) {
+        edit.put.emplace_back(std::move(changed));
+    }
+    return edit;
+}
+
+}  // namespace
+
+Result<Edit> openRound(const Project& project, project::RoundKind kind, WalkContext context) {
+    Round made;
+    made.number = 1;
+    for (const Round& round : project.rounds()) {
+        if (round.state == RoundState::Open) {
+            return base::Fault{&kAnotherRoundOpen, "", {std::to_string(round.number)}};
+        }
+        made.number = std::max(made.number, round.number + 1);
+    }
+    made.id = context.ids.next();
+    made.kind = kind;
+    made.opened = context.now;
+    Edit edit;
+    edit.label = "open round " + std::to_string(made.number);
+    edit.put.emplace_back(std::move(made));
+    return edit;
+}
+
+Result<Edit> storeDp(const Project& project, const Id& roundId, const Id& branchId,
+                     Measured<PressureDifference> dp, std::optional<Decimal> setting, WalkContext context) {
+    const Round& round = project.rounds().at(roundId);
+    const Branch& branch = project.branches().at(branchId);
+    if (!canReadDp(project, branch)) {
+        return base::Fault{&kBranchWithoutTable, branch.tag, {}};
+    }
+    if (!setting) {
+        setting = standingSetting(project, roundId, branchId);
+    } else if (const auto fault = settingFault(project, branch, *setting)) {
+        return *fault;
+    }
+    std::string label = "DP " + dp.text() + ", " + branch.tag;
+    Reading made;
+    made.setting = std::move(setting);
+    made.dp = std::move(dp);
+    return replacing(project, round, branch, std::move(made), context, std::move(label));
+}
+
+Result<Edit> storeRepeat(const Project& project, const Id& roundId, const Id& branchId,
+                         Measured<PressureDifference> dp, WalkContext context) {
+    const Reading* before = countingReading(project, roundId, branchId);
+    if (before == nullptr || !before->dp) {
+        return storeDp(project, roundId, branchId, std::move(dp), std::nullopt, context);
+    }
+    const Round& round = project.rounds().at(roundId);
+    if (const auto fault = refusal(round, false)) {
+        return *fault;
+    }
+    Edit edit;
+    edit.label = "DP " + dp.text() + " read again, " + project.branches().at(branchId).tag;
+    Reading made;
+    made.id = context.ids.next();
+    made.round = roundId;
+    made.branch = branchId;
+    made.sequence = nextSequence(project, roundId);
+    made.time = context.now;
+    made.setting = standingSetting(project, roundId, branchId);
+    made.dp = std::move(dp);
+    made.instrument = context.instrument;
+    made.person = context.person;
+    made.note = before->note;
+    made.isRepeat = true;
+    edit.put.emplace_back(std::move(made));
+    return edit;
+}
+
+Result<Edit> storeSetting(const Project& project, const Id& roundId, const Id& branchId, Decimal setting,
+                          WalkContext context) {
+    const Round& round = project.rounds().at(roundId);
+    const Branch& branch = project.branches().at(branchId);
+    if (!branch.valve) {
+        return base::Fault{&kBranchWithoutValve, branch.tag, {}};
+    }
+    if (const auto fault = settingFault(project, branch, setting)) {
+        return *fault;
+    }
+    std::string label = "setting " + setting.text() + ", " + branch.tag;
+    const auto before = standingReadings(project, roundId, branchId);
+    if (std::none_of(before.begin(), before.end(), [](const Reading* r) { return hasContent(*r); })) {
+        Reading made;
+        made.setting = std::move(setting);
+        return replacing(project, round, branch, std::move(made), context, std::move(label));
+    }
+    if (const auto fault = refusal(round, true)) {
+        return *fault;
+    }
+    // What was read stays read: the same values go on with the corrected setting.
+    Edit edit;
+    edit.label = std::move(label);
+    int sequence = nextSequence(project, roundId);
+    for (const Reading* reading : before) {
+        if (reading->setting == setting) {
+            continue;
+        }
+        Reading old = *reading;
+        old.status = ReadingStatus::Superseded;
+        Reading made = *reading;
+        made.id = context.ids.next();
+        made.sequence = sequence++;
+        made.setting = setting;
+        made.supersedes = reading->id;
+        edit.put.emplace_back(std::move(old));
+        edit.put.emplace_back(std::move(made));
+    }
+    return edit;
+}
+
+Result<Edit> storeFlow(const Project& project, const Id& roundId, const Id& branchId,
+                       Measured<VolumeFlow> flow, WalkContext context) {
+    const Branch& branch = project.branches().at(branchId);
+    std::string label = "flow " + flow.text() + ", " + branch.tag;
+    Reading made;
+    made.setting = standingSetting(project, roundId, branchId);
+    made.flow = std::move(flow);
+    return replacing(project, project.rounds().at(roundId), branch, std::move(made), context,
+                     std::move(label));
+}
+
+Result<Edit> storeCannotBeRead(const Project& project, const Id& roundId, const Id& branchId,
+                               WalkContext context) {
+    const Branch& branch = project.branches().at(branchId);
+    Reading made;
+    made.setting = standingSetting(project, roundId, branchId);
+    made.cannotBeRead = true;
+    return replacing(project, project.rounds().at(roundId), branch, std::move(made), context,
+                     "cannot be read, " + branch.tag);
+}
+
+Result<Edit> giveReason(const Project& project, const Id& reading, std::string reason) {
+    return changedReading(project, reading, reason.empty() ? "no reason" : "reason",
+                          [&](Reading& changed) { changed.reason = std::move(reason); });
+}
+
+Result<Edit> markDoubtful(const Project& project, const Id& reading, bool isDoubtful) {
+    return changedReading(project, reading, isDoubtful ? "doubtful" : "not doubtful",
+                          [&](Reading& changed) { changed.isDoubtful = isDoubtful; });
+}
+
+Result<Edit> setNote(const Project& project, const Id& reading, std::string note) {
+    return changedReading(project, reading, "note",
+                          [&](Reading& changed) { changed.note = std::move(note); });
+}
+
+std::optional<OfferedFix> offeredFix(const Project& project, const Assessment& assessment,
+                                     const Id& readingId) {
+    const Reading* reading = project.readings().find(readingId);
+    if (reading == nullptr || !reading->dp || !assessment.round || reading->round != *assessment.round) {
+        return std::nullopt;
+    }
+    const quantity::Density density = project.fluid().density();
+    const Measured<PressureDifference>& dp = *reading->dp;
+    const std::string& tag = project.branches().at(reading->branch).tag;
+    if (dp.digits.isNegative()) {
+        auto positive = Decimal::parse(dp.digits.text().substr(1));
+        auto fixed = quantity::measuredDifference(std::move(*positive), dp.unit, density);
+        base::Fault why{&kNegativeDp, tag, {dp.text(), fixed.text()}};
+        return OfferedFix{std::move(fixed), std::move(why)};
+    }
+    const auto numbers = detail::roundNumbers(project, project.rounds().find(reading->round), false);
+    const auto expected = detail::expectedDp(project, numbers, project.branches().indexOf(reading->branch));
+    if (!expected) {
+        return std::nullopt;
+    }
+    const double ratio = dp.value / expected->dp;
+    if (ratio >= detail::kPlausibleLowRatio && ratio <= detail::kPlausibleHighRatio) {
+        return std::nullopt;
+    }
+    auto fixed = detail::inFittingUnit(dp, expected->dp, density);
+    if (!fixed) {
+        return std::nullopt;
+    }
+    base::Fault why = detail::unitFault(tag, dp, expected->dp, *fixed, density);
+    return OfferedFix{std::move(*fixed), std::move(why)};
+}
+
+std::vector<Finding> openItems(const Project& project, const Id& roundId) {
+    const auto numbers = detail::roundNumbers(project, &project.rounds().at(roundId), false);
+    std::vector<Finding> found;
+    for (const std::size_t index : project.tree().walkingOrder()) {
+        const Branch& branch = project.branches()[index];
+        const detail::BranchReadings& readings = numbers.readings[index];
+        if (readings.hasValue()) {
+            for (Finding& doubt : detail::doubts(project, numbers, index)) {
+                if (doubt.severity != Severity::Note) {
+                    found.push_back(std::move(doubt));
+                }
+            }
+        } else if (readings.counting != nullptr) {
+            if (readings.counting->reason.empty()) {
+                found.push_back({base::Fault{&kNoReasonYet, branch.tag, {}}, Severity::Warning, branch.id,
+                                 readings.counting->id});
+            }
+        } else if (numbers.branches[index].isTerminal) {
+            found.push_back(
+                {base::Fault{&kNotReadYet, branch.tag, {}}, Severity::Warning, branch.id, std::nullopt});
+        }
+    }
+    return found;
+}
+
+Result<Edit> closeRound(const Project& project, const Id& roundId, WalkContext context) {
+    Round round = project.rounds().at(roundId);
+    const std::string number = std::to_string(round.number);
+    if (round.state != RoundState::Open) {
+        return base::Fault{round.state == RoundState::Accepted ? &kRoundAccepted : &kRoundClosedAlready,
+                           "round " + number,
+                           {number}};
+    }
+    const auto items = openItems(project, roundId);
+    if (!items.empty()) {
+        return base::Fault{&kItemsOpen,
+                           "round " + number,
+                           {std::to_string(items.size()), number, items.front().fault.subject}};
+    }
+    round.state = RoundState::Closed;
+    round.closed = context.now;
+    Edit edit;
+    edit.label = "close round " + number;
+    edit.put.emplace_back(std::move(round));
+    return edit;
+}
+
+std::optional<Decimal> standingSetting(const Project& project, const Id& roundId, const Id& branchId) {
+    const Branch& branch = project.branches().at(branchId);
+    if (!branch.valve) {
+        return std::nullopt;
+    }
+    std::vector<const Round*> rounds = roundsBefore(project, project.rounds().at(roundId));
+    rounds.insert(rounds.begin(), &project.rounds().at(roundId));
+    for (const Round* round : rounds) {
+        const auto readings = standingReadings(project, round->id, branchId);
+        const auto newest = std::find_if(readings.rbegin(), readings.rend(),
+                                         [](const Reading* reading) { return reading->setting.has_value(); });
+        if (newest != readings.rend()) {
+            return (*newest)->setting;
+        }
+    }
+    return branch.setting ? branch.setting : fullyOpenSetting(project, branch);
+}
+
+const Reading* countingReading(const Project& project, const Id& round, const Id& branch) {
+    const auto readings = standingReadings(project, round, branch);
+    const auto newest = std::find_if(readings.rbegin(), readings.rend(),
+                                     [](const Reading* reading) { return hasContent(*reading); });
+    return newest == readings.rend() ? nullptr : *newest;
+}
+
+const Reading* earlierReading(const Project& project, const Id& roundId, const Id& branch) {
+    for (const Round* round : roundsBefore(project, project.rounds().at(roundId))) {
+        const Reading* counting = countingReading(project, round->id, branch);
+        if (counting != nullptr && counting->dp) {
+            return counting;
+        }
+    }
+    return nullptr;
+}
+
+}  // namespace ww::balancing
