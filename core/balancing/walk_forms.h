@@ -13,7 +13,7 @@ inline constexpr base::MessageForm kRoundAccepted{
 inline constexpr base::MessageForm kRoundClosed{
     "round_closed",
     "round {1} is closed and takes only corrections of its readings; open a new round for new readings"};
-inline constexpr base::MessageForm kRoundClosedAlready{"round_not_open",
+inline constexpr base::MessageForm kRoundClosedAlready{"round_closed_already",
                                                        "round {1} is closed already; open a new round"};
 inline constexpr base::MessageForm kBranchWithoutTable{
     "branch_without_table",
