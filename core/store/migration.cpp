@@ -1,0 +1,76 @@
+#include "core/store/migration.h"
+
+#include <string>
+
+#include "core/store/file_steps.h"
+#include "core/store/schema.h"
+
+namespace ww::store {
+
+std::span<const MigrationStep> migrationSteps() {
+    // Schema 1 is the first; a later schema adds its step here and never changes one that stands.
+    return {};
+}
+
+base::Result<std::int64_t> schemaVersionOf(const Database& database) {
+    return database.number("PRAGMA user_version");
+}
+
+base::Outcome migrate(Database& database, int target, std::span<const MigrationStep> steps) {
+    auto version = schemaVersionOf(database);
+    if (!version) {
+        return version.fault();
+    }
+    for (const MigrationStep& step : steps) {
+        if (step.to <= *version || step.to > target) {
+            continue;
+        }
+        Transaction transaction(database);
+        if (!transaction.begun()) {
+            return transaction.begun().fault();
+        }
+        const std::string sql = std::string(step.sql) + "; PRAGMA user_version=" + std::to_string(step.to);
+        if (auto done = database.execute(sql); !done) {
+            return done.fault();
+        }
+        if (auto done = transaction.commit(); !done) {
+            return done.fault();
+        }
+    }
+    return base::Done{};
+}
+
+std::filesystem::path keptCopyOf(const std::filesystem::path& file, std::int64_t version) {
+    const std::string name =
+        file.stem().string() + ".schema-" + std::to_string(version) + file.extension().string();
+    return file.parent_path() / name;
+}
+
+base::Outcome migrateFile(Database& database, int target, std::span<const MigrationStep> steps) {
+    auto version = schemaVersionOf(database);
+    if (!version) {
+        return version.fault();
+    }
+    if (*version >= target) {
+        return base::Done{};
+    }
+    const auto part = nameBeside(database.file());
+    if (auto copied = database.copyInto(part); !copied) {
+        removeDatabaseFile(part);
+        return copied.fault();
+    }
+    if (auto kept = moveReplacing(part, keptCopyOf(database.file(), *version)); !kept) {
+        removeDatabaseFile(part);
+        return kept.fault();
+    }
+    return migrate(database, target, steps);
+}
+
+base::Outcome createCurrentSchema(Database& database) {
+    if (auto made = createSchemaOne(database); !made) {
+        return made.fault();
+    }
+    return migrate(database, kSchemaVersion, migrationSteps());
+}
+
+}  // namespace ww::store

@@ -1,0 +1,37 @@
+// From an older schema of the workbook file to the present one, step by step.
+// Not for what the tables are (schema.h).
+#pragma once
+
+#include <span>
+#include <string_view>
+
+#include "core/store/database.h"
+
+namespace ww::store {
+
+/// Brings a file to schema `to` from the one before. The SQL must give the same result for the same rows: a
+/// replay of the journal runs it again at the same place.
+struct MigrationStep {
+    int to = 0;
+    std::string_view sql;
+};
+
+/// The steps of this program, 2 first.
+std::span<const MigrationStep> migrationSteps();
+
+/// The schema of a database; its user_version.
+base::Result<std::int64_t> schemaVersionOf(const Database& database);
+
+/// Runs the steps above the database's version up to `target`, each in its own transaction.
+base::Outcome migrate(Database& database, int target, std::span<const MigrationStep> steps);
+
+/// migrate(), after a whole copy of the file was kept beside it under the name keptCopyOf() gives.
+base::Outcome migrateFile(Database& database, int target, std::span<const MigrationStep> steps);
+
+/// "job.wwj" of schema 1 is kept as "job.schema-1.wwj".
+std::filesystem::path keptCopyOf(const std::filesystem::path& file, std::int64_t version);
+
+/// The tables of kSchemaVersion in an empty database.
+base::Outcome createCurrentSchema(Database& database);
+
+}  // namespace ww::store

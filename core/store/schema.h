@@ -1,0 +1,40 @@
+// The tables of a workbook file, their version, and the check that a file has exactly these.
+// Not for turning rows into records (record_reader.h).
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+#include "core/project/edit.h"
+#include "core/store/database.h"
+
+namespace ww::store {
+
+/// "WWJ1": marks the file as a workbook (byte 68 of the file).
+inline constexpr std::int64_t kApplicationId = 0x57574A31;
+/// The schema that this program writes.
+inline constexpr int kSchemaVersion = 1;
+/// The first version of the program that writes this schema; kept in the file for older programs to name.
+inline constexpr std::string_view kSchemaNeeds = "0.1.0";
+
+/// A table whose changes the journal records, and the kind of record its rows belong to.
+struct RecordedTable {
+    std::string_view name;
+    std::optional<project::RecordKind> kind;  ///< nothing: about the file itself
+    bool holdsRowsOfOwner = false;            ///< first column is the id of the owner, second the position
+    int keyColumns = 1;                       ///< the first so many columns are the primary key
+};
+
+/// All tables but the journal, referred-to before referring.
+std::span<const RecordedTable> recordedTables();
+/// The table of that name; null for any other name.
+const RecordedTable* recordedTable(std::string_view name);
+
+/// Makes the tables of schema 1 in an empty database and marks it as a workbook.
+base::Outcome createSchemaOne(Database& database);
+
+/// Whether the tables are exactly those of kSchemaVersion, word for word; else what differs.
+base::Outcome checkSchema(const Database& database);
+
+}  // namespace ww::store
