@@ -47,14 +47,19 @@ std::optional<Cell> cellOf(sqlite3_value* value) {
             return Cell();
         default: {
             const auto* data = reinterpret_cast<const char*>(sqlite3_value_text(value));
-            return Cell(data == nullptr ? std::string()
-                                        : std::string(data, static_cast<std::size_t>(sqlite3_value_bytes(value))));
+            return Cell(data == nullptr
+                            ? std::string()
+                            : std::string(data, static_cast<std::size_t>(sqlite3_value_bytes(value))));
         }
     }
 }
 
 int refuseConflict(void*, int, sqlite3_changeset_iter*) {
     return SQLITE_CHANGESET_ABORT;
+}
+
+int leaveOut(void*, int, sqlite3_changeset_iter*) {
+    return SQLITE_CHANGESET_OMIT;
 }
 
 }  // namespace
@@ -83,7 +88,8 @@ base::Result<ChangeRecorder> ChangeRecorder::start(Database& database) {
 
 base::Result<Bytes> ChangeRecorder::changes() {
     SqliteBytes bytes;
-    if (const int code = sqlite3session_changeset(m_state->session, &bytes.size, &bytes.data); code != SQLITE_OK) {
+    if (const int code = sqlite3session_changeset(m_state->session, &bytes.size, &bytes.data);
+        code != SQLITE_OK) {
         return base::Fault{&kFileUnwritable, "", {sqlite3_errstr(code)}};
     }
     return bytes.copy();
@@ -115,8 +121,8 @@ bool ChangesetReader::next() {
         return false;
     }
     int indirect = 0;
-    m_state->code = sqlite3changeset_op(m_state->iterator, &m_state->table, &m_state->columns, &m_state->operation,
-                                        &indirect);
+    m_state->code = sqlite3changeset_op(m_state->iterator, &m_state->table, &m_state->columns,
+                                        &m_state->operation, &indirect);
     return m_state->code == SQLITE_OK;
 }
 
@@ -174,8 +180,8 @@ std::optional<project::Id> ChangesetReader::recordId() const {
 
 base::Result<Bytes> inverted(ByteSpan changeset) {
     SqliteBytes bytes;
-    if (const int code = sqlite3changeset_invert(static_cast<int>(changeset.size()), changeset.data(), &bytes.size,
-                                                 &bytes.data);
+    if (const int code = sqlite3changeset_invert(static_cast<int>(changeset.size()), changeset.data(),
+                                                 &bytes.size, &bytes.data);
         code != SQLITE_OK) {
         return base::Fault{&kFileDamaged, "", {sqlite3_errstr(code)}};
     }
@@ -188,10 +194,21 @@ base::Outcome applyChangeset(Database& database, ByteSpan changeset) {
     if (code == SQLITE_OK) {
         return base::Done{};
     }
-    if (code == SQLITE_ABORT || code == SQLITE_CORRUPT || code == SQLITE_SCHEMA || code == SQLITE_CONSTRAINT) {
-        return base::Fault{&kFileDamaged, database.file().string(), {"a recorded change does not fit its tables"}};
+    if (code == SQLITE_ABORT || code == SQLITE_CORRUPT || code == SQLITE_SCHEMA ||
+        code == SQLITE_CONSTRAINT) {
+        return base::Fault{
+            &kFileDamaged, database.file().string(), {"a recorded change does not fit its tables"}};
     }
     return database.fault();
+}
+
+base::Outcome applyWhatFits(Database& database, ByteSpan changeset) {
+    const int code = sqlite3changeset_apply(database.handle(), static_cast<int>(changeset.size()),
+                                            unconst(changeset), nullptr, leaveOut, nullptr);
+    if (code != SQLITE_OK) {
+        return base::Fault{&kFileDamaged, database.file().string(), {"a recorded change cannot be read"}};
+    }
+    return base::Done{};
 }
 
 project::ChangeSet changeSetOf(ByteSpan changeset) {

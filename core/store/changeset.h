@@ -1,5 +1,5 @@
-// What one action changed, row by row, as SQLite's session extension writes it: recorded, read, inverted, applied.
-// Not for the journal that keeps it.
+// What one action changed, row by row, as SQLite's session extension writes it: recorded, read, inverted,
+// applied. Not for the journal that keeps it.
 #pragma once
 
 #include <memory>
@@ -53,8 +53,8 @@ class ChangesetReader {
     std::string_view table() const;
     RowOperation operation() const;
     int columnCount() const;
-    /// Value before (of an updated or deleted row) or after (updated or inserted); nothing where an update leaves
-    /// the column alone. Key columns of an update are in `before`.
+    /// Value before (of an updated or deleted row) or after (updated or inserted); nothing where an update
+    /// leaves the column alone. Key columns of an update are in `before`.
     std::optional<Cell> before(int column) const;
     std::optional<Cell> after(int column) const;
     /// The id that the first column holds, of the record itself or of the owner of a row.
@@ -70,6 +70,9 @@ base::Result<Bytes> inverted(ByteSpan changeset);
 
 /// Applies all changes or none; a row that is not as the changeset expects it is a fault (kFileDamaged).
 base::Outcome applyChangeset(Database& database, ByteSpan changeset);
+
+/// Applies what fits and leaves out the rest: for following single records through a part of the journal.
+base::Outcome applyWhatFits(Database& database, ByteSpan changeset);
 
 /// Which records a changeset puts and erases; rows of a table belonging to a record count as a change of it.
 project::ChangeSet changeSetOf(ByteSpan changeset);

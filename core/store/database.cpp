@@ -113,8 +113,8 @@ base::Outcome Database::execute(const std::string& sql) {
 
 base::Result<Statement> Database::prepare(const std::string& sql) const {
     sqlite3_stmt* statement = nullptr;
-    if (sqlite3_prepare_v3(m_handle.get(), sql.c_str(), static_cast<int>(sql.size()), SQLITE_PREPARE_PERSISTENT,
-                           &statement, nullptr) != SQLITE_OK) {
+    if (sqlite3_prepare_v3(m_handle.get(), sql.c_str(), static_cast<int>(sql.size()),
+                           SQLITE_PREPARE_PERSISTENT, &statement, nullptr) != SQLITE_OK) {
         return fault();
     }
     return Statement(statement);

@@ -18,8 +18,8 @@ enum class Access {
     Read,  ///< nothing is changed, but an interrupted change of a program that died is taken back
 };
 
-/// Owns the connection. Foreign keys are held; a schema from outside is not trusted; a commit is on the disk when
-/// it returns (rollback journal, synchronous=EXTRA).
+/// Owns the connection. Foreign keys are held; a schema from outside is not trusted; a commit is on the disk
+/// when it returns (rollback journal, synchronous=EXTRA).
 class Database {
   public:
     /// Fails where the file is missing (or there, for Create), or cannot be read (or written).

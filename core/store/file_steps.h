@@ -1,4 +1,5 @@
-// The steps that put a whole file in place: beside its name, on the disk, then renamed. Not for what is in it.
+// The steps that put a whole file in place: beside its name, on the disk, then renamed. Not for what is in
+// it.
 #pragma once
 
 #include <filesystem>

@@ -57,7 +57,8 @@ base::Digest digestOf(const JournalRecord& record, ByteSpan changeset, const bas
 
 base::Outcome appendToJournal(Database& database, const JournalRecord& record, ByteSpan changeset) {
     auto statement = database.prepare(
-        "INSERT INTO journal(sequence,utc,person,machine,label,undoes,redoes,can_undo,schema_version,changeset,"
+        "INSERT INTO "
+        "journal(sequence,utc,person,machine,label,undoes,redoes,can_undo,schema_version,changeset,"
         "digest) VALUES(?,?,?,?,?,?,?,?,?,?,?)");
     if (!statement) {
         return statement.fault();
@@ -79,8 +80,8 @@ base::Outcome appendToJournal(Database& database, const JournalRecord& record, B
     return base::Done{};
 }
 
-base::Result<JournalWalk> walkJournal(const Database& database,
-                                      const std::function<bool(const JournalRecord&, ByteSpan changeset)>& visit) {
+base::Result<JournalWalk> walkJournal(
+    const Database& database, const std::function<bool(const JournalRecord&, ByteSpan changeset)>& visit) {
     auto statement = database.prepare(
         "SELECT sequence,utc,person,machine,label,undoes,redoes,can_undo,schema_version,changeset,digest "
         "FROM journal ORDER BY sequence");

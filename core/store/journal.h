@@ -39,11 +39,11 @@ struct JournalWalk {
     base::Digest newest;
 };
 
-/// Goes through the journal in order, checking the chain, and calls `visit` for each record that is sound, until it
-/// says false. Stops at the first broken record. Records of a newer schema may be chained in another way: they are
-/// visited unchecked. Fails where the table cannot be read.
-base::Result<JournalWalk> walkJournal(const Database& database,
-                                      const std::function<bool(const JournalRecord&, ByteSpan changeset)>& visit);
+/// Goes through the journal in order, checking the chain, and calls `visit` for each record that is sound,
+/// until it says false. Stops at the first broken record. Records of a newer schema may be chained in another
+/// way: they are visited unchecked. Fails where the table cannot be read.
+base::Result<JournalWalk> walkJournal(
+    const Database& database, const std::function<bool(const JournalRecord&, ByteSpan changeset)>& visit);
 
 /// The changes of one record; the record must exist.
 base::Result<Bytes> changesetOf(const Database& database, std::int64_t sequence);

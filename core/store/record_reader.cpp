@@ -32,7 +32,8 @@ Outcome eachRow(const Database& database, Statement& statement, quantity::Densit
         RowDecoder decoder(statement, density);
         fields(decoder, record);
         if (decoder.failedColumn() != nullptr) {
-            return Fault{&kRowUnreadable, database.file().string(), {kTableOf<Record>, decoder.failedColumn()}};
+            return Fault{
+                &kRowUnreadable, database.file().string(), {kTableOf<Record>, decoder.failedColumn()}};
         }
         take(std::move(record));
     }
@@ -80,13 +81,15 @@ Outcome readAllWithRows(const Database& database, const char* ownerColumn, proje
 Outcome readJob(const Database& database, project::Project& project) {
     int count = 0;
     // The job holds no head, so the density does not matter yet.
-    auto read = eachRecord<project::Job>(database, "rowid", project.fluid().density(), [&](project::Job&& job) {
-        project.put(std::move(job));
-        ++count;
-    });
+    auto read =
+        eachRecord<project::Job>(database, "rowid", project.fluid().density(), [&](project::Job&& job) {
+            project.put(std::move(job));
+            ++count;
+        });
     if (read && count != 1) {
-        return Fault{
-            &kFileDamaged, database.file().string(), {"it holds " + std::to_string(count) + " jobs instead of one"}};
+        return Fault{&kFileDamaged,
+                     database.file().string(),
+                     {"it holds " + std::to_string(count) + " jobs instead of one"}};
     }
     return read;
 }
@@ -100,7 +103,8 @@ base::Result<std::optional<project::AnyRecord>> readOne(const Database& database
     }
     statement->bind(1, ByteSpan(id.bytes));
     std::optional<project::AnyRecord> found;
-    auto read = eachRow<Record>(database, *statement, density, [&](Record&& record) { found = std::move(record); });
+    auto read =
+        eachRow<Record>(database, *statement, density, [&](Record&& record) { found = std::move(record); });
     if (!read) {
         return read.fault();
     }
@@ -109,13 +113,15 @@ base::Result<std::optional<project::AnyRecord>> readOne(const Database& database
 
 /// Adds the rows of one record.
 template <class Record, class Row>
-base::Result<std::optional<project::AnyRecord>> readOneWithRows(const Database& database, const char* ownerColumn,
-                                                                const Id& id, quantity::Density density) {
+base::Result<std::optional<project::AnyRecord>> readOneWithRows(const Database& database,
+                                                                const char* ownerColumn, const Id& id,
+                                                                quantity::Density density) {
     auto record = readOne<Record>(database, id, density);
     if (!record || !*record) {
         return record;
     }
-    auto statement = database.prepare(selectSql<OwnedRow<Row>>() + " WHERE " + ownerColumn + "=? ORDER BY position");
+    auto statement =
+        database.prepare(selectSql<OwnedRow<Row>>() + " WHERE " + ownerColumn + "=? ORDER BY position");
     if (!statement) {
         return statement.fault();
     }
@@ -156,18 +162,21 @@ base::Result<project::Project> readProject(const Database& database) {
     return project;
 }
 
-base::Result<std::optional<project::AnyRecord>> readRecord(const Database& database, const project::RecordRef& record,
+base::Result<std::optional<project::AnyRecord>> readRecord(const Database& database,
+                                                           const project::RecordRef& record,
                                                            quantity::Density density) {
     using project::RecordKind;
     switch (record.kind) {
         case RecordKind::Job:
             return readOne<project::Job>(database, record.id, density);
         case RecordKind::ValveModel:
-            return readOneWithRows<project::ValveModel, project::ValveTableRow>(database, "valve", record.id, density);
+            return readOneWithRows<project::ValveModel, project::ValveTableRow>(database, "valve", record.id,
+                                                                                density);
         case RecordKind::Branch:
             return readOne<project::Branch>(database, record.id, density);
         case RecordKind::Pump:
-            return readOneWithRows<project::Pump, project::PumpTableRow>(database, "pump", record.id, density);
+            return readOneWithRows<project::Pump, project::PumpTableRow>(database, "pump", record.id,
+                                                                         density);
         case RecordKind::Instrument:
             return readOne<project::Instrument>(database, record.id, density);
         case RecordKind::Person:

@@ -10,11 +10,14 @@
 
 namespace ww::store {
 
-/// The whole job. Fails where a value cannot be read, with table and column, or where there is not exactly one job.
+/// The whole job. Fails where a value cannot be read, with table and column, or where there is not exactly
+/// one job.
 base::Result<project::Project> readProject(const Database& database);
 
-/// One record as it stands; nothing where there is none. `density` of the job's fluid turns heads into pressures.
-base::Result<std::optional<project::AnyRecord>> readRecord(const Database& database, const project::RecordRef& record,
+/// One record as it stands; nothing where there is none. `density` of the job's fluid turns heads into
+/// pressures.
+base::Result<std::optional<project::AnyRecord>> readRecord(const Database& database,
+                                                           const project::RecordRef& record,
                                                            quantity::Density density);
 
 /// A fact about the file itself; nothing where it is not there.

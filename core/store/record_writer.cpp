@@ -28,10 +28,8 @@ class Binder {
     }
     void field(const char*, quantity::Unit unit) { m_statement.bind(m_next++, quantity::symbol(unit)); }
     template <class E>
-        requires std::is_enum_v<E>
-    void field(const char*, E word) {
-        m_statement.bind(m_next++, project::name(word));
-    }
+    requires std::is_enum_v<E>
+    void field(const char*, E word) { m_statement.bind(m_next++, project::name(word)); }
     template <class Q>
     void field(const char*, const quantity::Measured<Q>& value) {
         m_statement.bind(m_next++, std::string_view(value.digits.text()));
@@ -199,8 +197,8 @@ Outcome RecordWriter::erase(const project::RecordRef& record) {
 }
 
 Outcome RecordWriter::putMeta(std::string_view key, std::string_view value) {
-    auto statement =
-        m_statements->of("INSERT INTO meta(key,value) VALUES(?,?) ON CONFLICT(key) DO UPDATE SET value=excluded.value");
+    auto statement = m_statements->of(
+        "INSERT INTO meta(key,value) VALUES(?,?) ON CONFLICT(key) DO UPDATE SET value=excluded.value");
     if (!statement) {
         return statement.fault();
     }

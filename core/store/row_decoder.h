@@ -59,7 +59,7 @@ class RowDecoder {
         }
     }
     template <class E>
-        requires std::is_enum_v<E>
+    requires std::is_enum_v<E>
     void field(const char* column, E& word) {
         if (const auto found = project::fromName<E>(m_row.text(m_next++))) {
             word = *found;
@@ -124,7 +124,8 @@ class RowDecoder {
     template <class Q>
     static bool isFor(quantity::Unit unit) {
         constexpr bool kMayBeHead = std::is_same_v<Q, quantity::PressureDifference> ||
-                                    std::is_same_v<Q, quantity::GaugePressure> || std::is_same_v<Q, quantity::Head>;
+                                    std::is_same_v<Q, quantity::GaugePressure> ||
+                                    std::is_same_v<Q, quantity::Head>;
         const quantity::Dimension dimension = quantity::dimension(unit);
         return dimension == DimensionOf<Q>::kValue ||
                (kMayBeHead &&

@@ -28,9 +28,9 @@ constexpr std::array kTables{
     RecordedTable{"pump_readings", RecordKind::PumpReading},
 };
 
-// A value as entered takes two columns: digits, and the unit's symbol. Moments take two: seconds since 1970, and
-// minutes of the zone where one was written. Uniqueness of tags and numbers is held by the workbook and not by an
-// index: two records may exchange their tags in one edit, which a replay does row by row.
+// A value as entered takes two columns: digits, and the unit's symbol. Moments take two: seconds since 1970,
+// and minutes of the zone where one was written. Uniqueness of tags and numbers is held by the workbook and
+// not by an index: two records may exchange their tags in one edit, which a replay does row by row.
 constexpr std::string_view kSchemaOne = R"sql(
 CREATE TABLE meta(key TEXT PRIMARY KEY NOT NULL, value TEXT NOT NULL) STRICT;
 CREATE TABLE job(id BLOB PRIMARY KEY NOT NULL CHECK(length(id)=16), name TEXT NOT NULL, site TEXT NOT NULL,
@@ -121,8 +121,8 @@ const RecordedTable* recordedTable(std::string_view name) {
 }
 
 base::Outcome createSchemaOne(Database& database) {
-    return database.execute("PRAGMA application_id=" + std::to_string(kApplicationId) + "; PRAGMA user_version=1;" +
-                            std::string(kSchemaOne));
+    return database.execute("PRAGMA application_id=" + std::to_string(kApplicationId) +
+                            "; PRAGMA user_version=1;" + std::string(kSchemaOne));
 }
 
 base::Outcome checkSchema(const Database& database) {

@@ -21,13 +21,14 @@ void Statement::bind(int parameter, std::int64_t number) {
 void Statement::bind(int parameter, std::string_view text) {
     // An empty view may hold a null pointer, which SQLite would take for NULL.
     const char* data = text.data() == nullptr ? "" : text.data();
-    EXPECTS(sqlite3_bind_text64(m_statement.get(), parameter, data, text.size(), SQLITE_STATIC, SQLITE_UTF8) ==
-            SQLITE_OK);
+    EXPECTS(sqlite3_bind_text64(m_statement.get(), parameter, data, text.size(), SQLITE_STATIC,
+                                SQLITE_UTF8) == SQLITE_OK);
 }
 
 void Statement::bind(int parameter, ByteSpan bytes) {
     const void* data = bytes.empty() ? static_cast<const void*>("") : bytes.data();
-    EXPECTS(sqlite3_bind_blob64(m_statement.get(), parameter, data, bytes.size(), SQLITE_STATIC) == SQLITE_OK);
+    EXPECTS(sqlite3_bind_blob64(m_statement.get(), parameter, data, bytes.size(), SQLITE_STATIC) ==
+            SQLITE_OK);
 }
 
 Step Statement::step() {

@@ -1,0 +1,562 @@
+#include "core/workbook/workbook.h"
+
+#include <unistd.h>
+
+#include <algorithm>
+#include <functional>
+#include <unordered_map>
+
+#include "core/store/file_steps.h"
+#include "core/store/journal.h"
+#include "core/store/migration.h"
+#include "core/store/open_file.h"
+#include "core/store/owner_lock.h"
+#include "core/store/record_reader.h"
+#include "core/store/record_writer.h"
+#include "core/store/replay.h"
+#include "core/store/schema.h"
+#include "core/store/store_messages.h"
+#include "core/workbook/edit_rules.h"
+#include "core/workbook/undo_state.h"
+
+namespace ww::workbook {
+
+namespace {
+
+using base::Done;
+using base::Fault;
+using base::Outcome;
+using base::Result;
+using project::AnyRecord;
+using project::ChangeSet;
+using project::Edit;
+using project::Id;
+using project::Project;
+using project::RecordKind;
+
+constexpr std::string_view kIdKey = "workbook_id";
+constexpr std::string_view kNeedsKey = "needs_version";
+
+/// Taking more records than this out of memory one by one costs more than reading the whole job again.
+constexpr std::size_t kManyErased = 200;
+
+JournalEntry entryOf(const store::JournalRecord& record) {
+    return {record.sequence, record.time,   record.person,  record.machine, record.label,
+            record.undoes,   record.redoes, record.canUndo, record.digest};
+}
+
+void eraseFrom(Project& project, const project::RecordRef& record) {
+    switch (record.kind) {
+        case RecordKind::Job:
+            base::breach("a workbook keeps its job", __FILE__, __LINE__);
+        case RecordKind::ValveModel:
+            return project.eraseValve(record.id);
+        case RecordKind::Branch:
+            return project.eraseBranch(record.id);
+        case RecordKind::Pump:
+            return project.erasePump(record.id);
+        case RecordKind::Instrument:
+            return project.eraseInstrument(record.id);
+        case RecordKind::Person:
+            return project.erasePerson(record.id);
+        case RecordKind::Round:
+            return project.eraseRound(record.id);
+        case RecordKind::Reading:
+            return project.eraseReading(record.id);
+        case RecordKind::PumpReading:
+            return project.erasePumpReading(record.id);
+    }
+}
+
+/// What memory takes over from the file after a commit: single records, or the whole job.
+struct Refresh {
+    std::vector<AnyRecord> put;
+    std::optional<Project> whole;
+
+    void carryOut(Project& project, const ChangeSet& changes) {
+        if (whole) {
+            project = std::move(*whole);
+            return;
+        }
+        for (const project::RecordRef& record : changes.erased) {
+            eraseFrom(project, record);
+        }
+        // The job comes last: with a new fluid it resolves the heads of all other records again.
+        for (const bool isJobsTurn : {false, true}) {
+            for (AnyRecord& record : put) {
+                if (std::holds_alternative<project::Job>(record) == isJobsTurn) {
+                    std::visit([&](auto& r) { project.put(std::move(r)); }, record);
+                }
+            }
+        }
+    }
+};
+
+/// Reads what changed from the file itself, so that memory holds what is stored and nothing else. Records of
+/// the edit are taken as they are: they were just written.
+Result<Refresh> refreshAfter(const store::Database& database, const Project& project,
+                             const ChangeSet& changes, const Edit* edit) {
+    Refresh refresh;
+    if (changes.erased.size() > kManyErased) {
+        auto whole = store::readProject(database);
+        if (!whole) {
+            return whole.fault();
+        }
+        refresh.whole = std::move(*whole);
+        return refresh;
+    }
+    std::unordered_map<Id, const AnyRecord*> written;
+    if (edit != nullptr) {
+        for (const AnyRecord& record : edit->put) {
+            written[project::idOf(record)] = &record;
+        }
+    }
+    for (const project::RecordRef& record : changes.put) {
+        if (const auto found = written.find(record.id); found != written.end()) {
+            refresh.put.push_back(*found->second);
+            continue;
+        }
+        auto read = store::readRecord(database, record, project.fluid().density());
+        if (!read) {
+            return read.fault();
+        }
+        if (*read) {
+            refresh.put.push_back(std::move(**read));
+        }
+    }
+    return refresh;
+}
+
+Outcome write(store::RecordWriter& writer, const Edit& edit) {
+    for (const project::RecordRef& record : edit.erase) {
+        if (auto erased = writer.erase(record); !erased) {
+            return erased;
+        }
+    }
+    for (const AnyRecord& record : edit.put) {
+        if (auto put = writer.put(record); !put) {
+            return put;
+        }
+    }
+    return Done{};
+}
+
+bool canWrite(const std::filesystem::path& file) {
+    const std::filesystem::path folder = file.parent_path().empty() ? "." : file.parent_path();
+    return ::access(file.c_str(), W_OK) == 0 && ::access(folder.c_str(), W_OK) == 0;
+}
+
+/// What is written into a journal record beside the changes.
+struct Action {
+    std::string label;
+    std::optional<std::int64_t> undoes;
+    std::optional<std::int64_t> redoes;
+    bool canUndo = true;
+};
+
+store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const Session& session) {
+    store::JournalRecord record;
+    record.sequence = sequence;
+    record.time = session.clock.now();
+    record.person = session.person;
+    record.machine = session.machine;
+    record.label = action.label;
+    record.undoes = action.undoes;
+    record.redoes = action.redoes;
+    record.canUndo = action.canUndo;
+    record.schemaVersion = store::kSchemaVersion;
+    return record;
+}
+
+/// Changes the tables as `change` says and writes the journal record of it, inside a transaction that is
+/// open. Nothing where nothing changed.
+Result<std::optional<store::JournalRecord>> recorded(store::Database& database, store::JournalRecord record,
+                                                     const base::Digest& previous,
+                                                     const std::function<Outcome()>& change,
+                                                     store::Bytes& bytes) {
+    auto recorder = store::ChangeRecorder::start(database);
+    if (!recorder) {
+        return recorder.fault();
+    }
+    if (auto changed = change(); !changed) {
+        return changed.fault();
+    }
+    auto changes = recorder->changes();
+    if (!changes) {
+        return changes.fault();
+    }
+    bytes = std::move(*changes);
+    if (bytes.empty()) {
+        return std::optional<store::JournalRecord>();
+    }
+    record.digest = store::digestOf(record, bytes, previous);
+    if (auto appended = store::appendToJournal(database, record, bytes); !appended) {
+        return appended.fault();
+    }
+    return std::optional(std::move(record));
+}
+
+/// The tables, the facts about the file, the content, and the first journal record.
+Outcome fill(store::Database& database, const Edit& content, const Session& session) {
+    if (auto made = store::createCurrentSchema(database); !made) {
+        return made;
+    }
+    store::Transaction transaction(database);
+    if (!transaction.begun()) {
+        return transaction.begun();
+    }
+    store::RecordWriter writer(database);
+    const std::string id = session.ids.next().text();
+    const auto change = [&]() -> Outcome {
+        if (auto put = writer.putMeta(kIdKey, id); !put) {
+            return put;
+        }
+        if (auto put = writer.putMeta(kNeedsKey, store::kSchemaNeeds); !put) {
+            return put;
+        }
+        return write(writer, content);
+    };
+    store::Bytes bytes;
+    // A workbook without its job is none, so its first record cannot be taken back.
+    const Action action{content.label, {}, {}, false};
+    auto record = recorded(database, recordOf(action, 1, session), base::Digest{}, change, bytes);
+    if (!record) {
+        return record.fault();
+    }
+    return transaction.commit();
+}
+
+}  // namespace
+
+struct Workbook::State {
+    State(Session s, std::filesystem::path f, store::Database d)
+        : session(std::move(s)), file(std::move(f)), database(std::move(d)), writer(database) {}
+
+    Session session;
+    std::filesystem::path file;
+    std::optional<store::OwnerLock> lock;
+    store::Database database;
+    store::RecordWriter writer;
+    Project project;
+    std::vector<JournalEntry> entries;
+    UndoState undo;
+    Id workbookId;
+    bool isReadOnly = false;
+    std::optional<ReadOnlyReason> reason;
+
+    Outcome load();
+    Result<ChangeSet> carryOut(const Action& action, const Edit* edit,
+                               const std::function<Outcome()>& change);
+    Result<ChangeSet> takeBack(std::int64_t sequence, bool isRedo);
+    const std::string& labelOf(std::int64_t sequence) const {
+        return entries[static_cast<std::size_t>(sequence - 1)].label;
+    }
+    Fault readOnlyFault() const {
+        return reason ? reason->fault : Fault{&kOpenedForReading, file.string(), {}};
+    }
+};
+
+Outcome Workbook::State::load() {
+    // One reading transaction: another program may store in between.
+    if (auto begun = database.execute("BEGIN"); !begun) {
+        return begun;
+    }
+    auto walk = store::walkJournal(database, [&](const store::JournalRecord& record, store::ByteSpan) {
+        entries.push_back(entryOf(record));
+        undo.add(entries.back());
+        return true;
+    });
+    if (!walk) {
+        return walk.fault();
+    }
+    if (walk->firstBroken || walk->records == 0) {
+        return Fault{&store::kChainBroken, file.string(), {std::to_string(walk->firstBroken.value_or(1))}};
+    }
+    auto read = store::readProject(database);
+    if (!read) {
+        return read.fault();
+    }
+    project = std::move(*read);
+    auto id = store::readMeta(database, kIdKey);
+    if (!id) {
+        return id.fault();
+    }
+    const auto parsed = id->has_value() ? Id::fromText(**id) : std::nullopt;
+    if (!parsed) {
+        return Fault{&store::kRowUnreadable, file.string(), {"meta", std::string(kIdKey)}};
+    }
+    workbookId = *parsed;
+    return database.execute("COMMIT");
+}
+
+Result<ChangeSet> Workbook::State::carryOut(const Action& action, const Edit* edit,
+                                            const std::function<Outcome()>& change) {
+    store::Transaction transaction(database);
+    if (!transaction.begun()) {
+        return transaction.begun().fault();
+    }
+    store::Bytes bytes;
+    const auto sequence = static_cast<std::int64_t>(entries.size()) + 1;
+    auto record =
+        recorded(database, recordOf(action, sequence, session), entries.back().digest, change, bytes);
+    if (!record) {
+        return record.fault();
+    }
+    if (!record->has_value()) {
+        return ChangeSet{};
+    }
+    ChangeSet changes = store::changeSetOf(bytes);
+    // Read before the commit: what cannot be read back is not stored either.
+    auto refresh = refreshAfter(database, project, changes, edit);
+    if (!refresh) {
+        return refresh.fault();
+    }
+    if (auto committed = transaction.commit(); !committed) {
+        return committed.fault();
+    }
+    refresh->carryOut(project, changes);
+    entries.push_back(entryOf(**record));
+    undo.add(entries.back());
+    return changes;
+}
+
+Result<ChangeSet> Workbook::State::takeBack(std::int64_t sequence, bool isRedo) {
+    auto bytes = store::changesetOf(database, sequence);
+    if (!bytes) {
+        return bytes.fault();
+    }
+    if (!isRedo) {
+        bytes = store::inverted(*bytes);
+        if (!bytes) {
+            return bytes.fault();
+        }
+    }
+    Action action{labelOf(sequence), {}, {}, true};
+    (isRedo ? action.redoes : action.undoes) = sequence;
+    return carryOut(action, nullptr, [&] { return store::applyChangeset(database, *bytes); });
+}
+
+Workbook::Workbook(std::unique_ptr<State> state) : m_state(std::move(state)) {}
+Workbook::~Workbook() = default;
+
+Result<std::unique_ptr<Workbook>> Workbook::create(const std::filesystem::path& file, const Edit& content,
+                                                   Session session) {
+    if (auto refused = refusalOfContent(content)) {
+        return *refused;
+    }
+    std::error_code ignored;
+    if (std::filesystem::exists(file, ignored)) {
+        return Fault{&store::kFileExists, file.string(), {}};
+    }
+    // Made whole under another name, so that whatever happens no half workbook has this one.
+    const auto part = store::nameBeside(file);
+    const auto make = [&]() -> Outcome {
+        auto database = store::Database::open(part, store::Access::Create);
+        return database ? fill(*database, content, session) : Outcome(database.fault());
+    };
+    Outcome made = make();
+    made = made ? store::moveToNewName(part, file) : made;
+    if (!made) {
+        store::removeDatabaseFile(part);
+        Fault fault = made.fault();
+        // The name beside means nothing to the person.
+        fault.subject = fault.subject == part.string() ? file.string() : fault.subject;
+        return fault;
+    }
+    return open(file, OpenMode::ReadWrite, std::move(session));
+}
+
+Result<std::unique_ptr<Workbook>> Workbook::open(const std::filesystem::path& file, OpenMode mode,
+                                                 Session session) {
+    std::error_code ignored;
+    if (!std::filesystem::is_regular_file(file, ignored)) {
+        const bool isThere = std::filesystem::exists(file, ignored);
+        return Fault{isThere ? &store::kNotAWorkbook : &store::kFileMissing, file.string(), {}};
+    }
+    std::optional<store::OwnerLock> lock;
+    std::optional<ReadOnlyReason> reason;
+    if (mode == OpenMode::ReadWrite) {
+        if (!canWrite(file)) {
+            reason = ReadOnlyReason{{&store::kFolderUnwritable, file.string(), {}}};
+        } else if (auto taken = store::OwnerLock::take(
+                       file, {session.person, session.machine, ::getpid(), session.clock.now()});
+                   taken) {
+            lock.emplace(std::move(*taken));
+        } else {
+            reason = ReadOnlyReason{taken.fault()};
+        }
+    }
+    auto opened = store::openWorkbookFile(file, lock ? store::Access::Write : store::Access::Read);
+    if (!opened) {
+        return opened.fault();
+    }
+    auto state = std::make_unique<State>(std::move(session), file, std::move(opened->database));
+    if (auto loaded = state->load(); !loaded) {
+        return loaded.fault();
+    }
+    if (opened->isNewer) {
+        auto needs = store::readMeta(state->database, kNeedsKey);
+        const std::string version = needs && *needs ? **needs : "?";
+        lock.reset();
+        if (mode == OpenMode::ReadWrite) {
+            reason = ReadOnlyReason{{&store::kNewerSchema, file.string(), {version}}};
+        }
+    }
+    state->isReadOnly = !lock;
+    state->lock = std::move(lock);
+    state->reason = std::move(reason);
+    return std::unique_ptr<Workbook>(new Workbook(std::move(state)));
+}
+
+const Project& Workbook::project() const {
+    return m_state->project;
+}
+
+const std::filesystem::path& Workbook::file() const {
+    return m_state->file;
+}
+
+bool Workbook::isReadOnly() const {
+    return m_state->isReadOnly;
+}
+
+const std::optional<ReadOnlyReason>& Workbook::readOnlyReason() const {
+    return m_state->reason;
+}
+
+Result<ChangeSet> Workbook::apply(const Edit& edit) {
+    if (m_state->isReadOnly) {
+        return m_state->readOnlyFault();
+    }
+    if (edit.isEmpty()) {
+        return ChangeSet{};
+    }
+    if (auto refused = refusal(m_state->project, edit)) {
+        return *refused;
+    }
+    const Action action{edit.label, {}, {}, edit.canUndo && !movesReview(m_state->project, edit)};
+    return m_state->carryOut(action, &edit, [&] { return write(m_state->writer, edit); });
+}
+
+Result<ChangeSet> Workbook::undo() {
+    if (m_state->isReadOnly) {
+        return m_state->readOnlyFault();
+    }
+    const auto sequence = m_state->undo.toUndo();
+    if (!sequence) {
+        return Fault{&kNothingToUndo, m_state->file.string(), {}};
+    }
+    return m_state->takeBack(*sequence, false);
+}
+
+Result<ChangeSet> Workbook::redo() {
+    if (m_state->isReadOnly) {
+        return m_state->readOnlyFault();
+    }
+    const auto sequence = m_state->undo.toRedo();
+    if (!sequence) {
+        return Fault{&kNothingToRedo, m_state->file.string(), {}};
+    }
+    return m_state->takeBack(*sequence, true);
+}
+
+std::optional<std::string> Workbook::undoLabel() const {
+    const auto sequence = m_state->undo.toUndo();
+    return sequence ? std::optional(m_state->labelOf(*sequence)) : std::nullopt;
+}
+
+std::optional<std::string> Workbook::redoLabel() const {
+    const auto sequence = m_state->undo.toRedo();
+    return sequence ? std::optional(m_state->labelOf(*sequence)) : std::nullopt;
+}
+
+std::vector<JournalEntry> Workbook::journal() const {
+    return m_state->entries;
+}
+
+const JournalEntry& Workbook::newestEntry() const {
+    return m_state->entries.back();
+}
+
+Id Workbook::workbookId() const {
+    return m_state->workbookId;
+}
+
+Result<std::vector<RecordVersion>> Workbook::historyOf(const project::RecordRef& record) const {
+    store::Database copy = store::Database::inMemory();
+    if (auto made = store::createCurrentSchema(copy); !made) {
+        return made.fault();
+    }
+    // Only the records that changed together with this one come along; what they refer to does not.
+    if (auto off = copy.execute("PRAGMA foreign_keys=OFF"); !off) {
+        return off.fault();
+    }
+    std::vector<RecordVersion> versions;
+    std::optional<Fault> fault;
+    auto walk = store::walkJournal(
+        m_state->database, [&](const store::JournalRecord& entry, store::ByteSpan changeset) {
+            const ChangeSet changes = store::changeSetOf(changeset);
+            const bool isTouched =
+                std::find(changes.put.begin(), changes.put.end(), record) != changes.put.end() ||
+                std::find(changes.erased.begin(), changes.erased.end(), record) != changes.erased.end();
+            if (!isTouched) {
+                return true;
+            }
+            if (auto applied = store::applyWhatFits(copy, changeset); !applied) {
+                fault = applied.fault();
+                return false;
+            }
+            auto read = store::readRecord(copy, record, m_state->project.fluid().density());
+            if (!read) {
+                fault = read.fault();
+                return false;
+            }
+            versions.push_back({entry.sequence, std::move(*read)});
+            return true;
+        });
+    if (!walk || fault) {
+        return fault ? *fault : walk.fault();
+    }
+    return versions;
+}
+
+Result<Project> Workbook::asItStoodAfter(std::int64_t sequence) const {
+    EXPECTS(sequence >= 1 && sequence <= static_cast<std::int64_t>(m_state->entries.size()));
+    auto copy = store::replayed(m_state->database, sequence);
+    if (!copy) {
+        return copy.fault();
+    }
+    return store::readProject(*copy);
+}
+
+Outcome Workbook::saveCopy(const std::filesystem::path& file) const {
+    std::error_code ignored;
+    if (std::filesystem::equivalent(file, m_state->file, ignored)) {
+        return Fault{&kCopyOntoItself, file.string(), {}};
+    }
+    // A workbook that is open somewhere is not replaced under its program.
+    auto lock = store::OwnerLock::take(
+        file, {m_state->session.person, m_state->session.machine, ::getpid(), m_state->session.clock.now()});
+    if (!lock) {
+        return lock.fault().is(store::kHeldElsewhere)
+                   ? lock.fault()
+                   : Fault{&store::kFileUnwritable, file.string(), {"its folder cannot be written"}};
+    }
+    const auto part = store::nameBeside(file);
+    Outcome copied = m_state->database.copyInto(part);
+    copied = copied ? store::moveReplacing(part, file) : copied;
+    if (!copied) {
+        store::removeDatabaseFile(part);
+    }
+    return copied;
+}
+
+base::IdSource& Workbook::ids() const {
+    return m_state->session.ids;
+}
+
+base::Clock& Workbook::clock() const {
+    return m_state->session.clock;
+}
+
+}  // namespace ww::workbook
