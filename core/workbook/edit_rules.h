@@ -16,7 +16,7 @@ inline constexpr base::MessageForm kRoundTakesCorrectionsOnly{
     "corrects, or "
     "open a new round"};
 inline constexpr base::MessageForm kRoundAccepted{
-    "round_accepted", "round {1} is accepted and takes no more readings; open a new round"};
+    "accepted_round_locked", "round {1} is accepted and takes no more readings; open a new round"};
 inline constexpr base::MessageForm kReadingLocked{
     "reading_locked",
     "a reading of round {1}, which is {2}, is neither changed nor removed; enter a reading that corrects it"};

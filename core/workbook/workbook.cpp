@@ -1,5 +1,6 @@
 #include "core/workbook/workbook.h"
 
+#include <fcntl.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -143,7 +144,10 @@ Outcome write(store::RecordWriter& writer, const Edit& edit) {
 
 bool canWrite(const std::filesystem::path& file) {
     const std::filesystem::path folder = file.parent_path().empty() ? "." : file.parent_path();
-    return ::access(file.c_str(), W_OK) == 0 && ::access(folder.c_str(), W_OK) == 0;
+    const auto may = [](const std::filesystem::path& path) {
+        return ::faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0;
+    };
+    return may(file) && may(folder);
 }
 
 /// What is written into a journal record beside the changes.

@@ -1,8 +1,7 @@
 // What is found when a file was damaged, or changed behind the program's back.
 
 #include <gtest/gtest.h>
-
-#include <cstdlib>
+#include <unistd.h>
 
 #include "core/store/database.h"
 #include "core/store/store_messages.h"
@@ -90,16 +89,17 @@ TEST_F(Damage, rowsOfTablesAreNamedWithTheirOwner) {
 }
 
 TEST_F(Damage, everyFieldOfTheJournalIsUnderTheChain) {
-    const std::vector<std::string> changes{"utc=utc+1",
-                                           "person='B. Other'",
-                                           "machine='LT-2'",
-                                           "label=label || ' '",
-                                           "undoes=1",
-                                           "redoes=1",
-                                           "can_undo=0",
-                                           "schema_version=0",
-                                           "digest=zeroblob(32)",
-                                           "changeset=substr(changeset,1,length(changeset)-1) || x'37'"};
+    const std::vector<std::string> changes{
+        "utc=utc+1",
+        "person='B. Other'",
+        "machine='LT-2'",
+        "label=label || ' '",
+        "undoes=1",
+        "redoes=1",
+        "can_undo=0",
+        "schema_version=0",
+        "digest=zeroblob(32)",
+        "changeset=CAST(substr(changeset,1,length(changeset)-1) || x'37' AS BLOB)"};
     const std::string before = m_folder.read("job.wwj");
     for (const std::string& set : changes) {
         m_folder.write("job.wwj", before);
@@ -137,7 +137,7 @@ TEST_F(Damage, flippedBytesAreNeverTakenForSound) {
     const std::string whole = m_folder.read("job.wwj");
     std::size_t refused = 0;
     std::size_t tried = 0;
-    for (std::size_t at = 0; at < whole.size(); at += 97) {
+    for (std::size_t at = 0; at < whole.size(); at += 331) {
         std::string flipped = whole;
         flipped[at] = static_cast<char>(flipped[at] ^ 0x5A);
         m_folder.write("job.wwj", flipped);
@@ -178,7 +178,7 @@ TEST_F(Damage, tablesThatDoNotBelongAreRefused) {
     const std::string before = m_folder.read("job.wwj");
     for (const char* sql : {"CREATE TRIGGER t AFTER INSERT ON readings BEGIN DELETE FROM people; END",
                             "CREATE VIEW v AS SELECT * FROM readings", "CREATE TABLE extra(a)",
-                            "DROP TABLE people", "ALTER TABLE people ADD COLUMN age"}) {
+                            "DROP TABLE people", "ALTER TABLE people ADD COLUMN age TEXT"}) {
         m_folder.write("job.wwj", before);
         change(sql);
         EXPECT_EQ(codeOfOpening(), "workbook_schema_unexpected") << sql;
@@ -217,20 +217,44 @@ TEST_F(Damage, aNewerFileCanBeReadAndNamesTheVersionNeeded) {
     EXPECT_EQ(verify(path()).fault().code(), store::kNewerSchema.code);
 }
 
-TEST_F(Damage, aFolderThatCannotBeWrittenGivesAJobToRead) {
-    // The superuser may write anywhere, except where the system itself refuses: /proc is such a place, but it
-    // holds no workbook. So the right to write is taken away, and the test holds where that has an effect.
-    std::filesystem::permissions(m_folder.path(),
-                                 std::filesystem::perms::owner_read | std::filesystem::perms::owner_exec);
-    const bool hasEffect = !std::ofstream(m_folder.file("probe")).is_open();
-    if (!hasEffect) {
-        GTEST_SKIP() << "rights to write do not bind this user";
+/// Goes on as a user whose rights bind, until the end of the scope: the superuser may write anywhere.
+class OrdinaryUser {
+  public:
+    OrdinaryUser() : m_before(::geteuid()) {
+        if (m_before == 0) {
+            EXPECT_EQ(::seteuid(kNobody), 0);
+        }
     }
+    ~OrdinaryUser() { EXPECT_EQ(::seteuid(m_before), 0); }
+
+  private:
+    static constexpr uid_t kNobody = 65534;
+    uid_t m_before;
+};
+
+TEST_F(Damage, aFolderThatCannotBeWrittenGivesAJobToRead) {
+    using std::filesystem::perms;
+    const perms forReading = perms::owner_read | perms::group_read | perms::others_read;
+    std::filesystem::permissions(path(), forReading);
+    std::filesystem::permissions(m_folder.path(),
+                                 forReading | perms::owner_exec | perms::group_exec | perms::others_exec);
+    const OrdinaryUser user;
     auto opened = Workbook::open(path(), OpenMode::ReadWrite, session());
-    ASSERT_TRUE(opened.ok());
+    ASSERT_TRUE(opened.ok()) << base::english(opened.fault());
     EXPECT_TRUE((*opened)->isReadOnly());
     EXPECT_EQ((*opened)->readOnlyReason()->fault.code(), store::kFolderUnwritable.code);
     EXPECT_EQ((*opened)->project().readings().size(), 7u);
+    EXPECT_TRUE(verify(path())->isIntact);
+    EXPECT_FALSE((*opened)->saveCopy(m_folder.file("copy.wwj")).ok());
+    EXPECT_FALSE(Workbook::create(m_folder.file("new.wwj"), support::wholeJob(), session()).ok());
+}
+
+TEST_F(Damage, aFileWithoutTheRightToReadIsToldApart) {
+    std::filesystem::permissions(m_folder.path(), std::filesystem::perms::all);
+    std::filesystem::permissions(path(), std::filesystem::perms::none);
+    const OrdinaryUser user;
+    EXPECT_EQ(codeOfOpening(), "workbook_unreadable");
+    EXPECT_EQ(verify(path()).fault().code(), "workbook_unreadable");
 }
 
 }  // namespace

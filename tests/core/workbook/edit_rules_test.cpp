@@ -86,14 +86,14 @@ TEST_F(EditRules, closedRoundsTakeCorrectionsOnly) {
 
 TEST_F(EditRules, acceptedRoundsTakeNothing) {
     setState(RoundState::Accepted);
-    EXPECT_EQ(putting({newReading()}), "round_accepted");
-    EXPECT_EQ(putting({correction()}), "round_accepted");
+    EXPECT_EQ(putting({newReading()}), "accepted_round_locked");
+    EXPECT_EQ(putting({correction()}), "accepted_round_locked");
     EXPECT_EQ(putting({superseded(), correction()}), "reading_locked");
     EXPECT_EQ(erasing(RecordKind::PumpReading, m_ids.pumpReading), "reading_locked");
     auto round = m_project.rounds().at(m_ids.round);
     round.state = RoundState::SentBack;
     EXPECT_EQ(putting({round}), "") << "acceptance can be withdrawn";
-    EXPECT_EQ(putting({round, newReading()}), "round_accepted") << "but not in passing";
+    EXPECT_EQ(putting({round, newReading()}), "accepted_round_locked") << "but not in passing";
 }
 
 TEST_F(EditRules, pumpReadingsAreLockedLikewise) {
