@@ -1,0 +1,304 @@
+#include "core/balancing/hydraulic_model.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "core/balancing/walk.h"
+#include "core/curve/valve_flow.h"
+#include "core/hydraulics/network_builder.h"
+#include "core/quantity/measured.h"
+
+namespace ww::balancing {
+
+namespace {
+
+using hydraulics::Element;
+using hydraulics::LinkIndex;
+using hydraulics::NodeIndex;
+using project::Branch;
+using project::BranchKind;
+
+Resistance squareLaw(PressureDifference loss, VolumeFlow flow) {
+    return Resistance::si(loss.si() / (flow.si() * flow.si()));
+}
+
+Resistance scaled(Resistance resistance, double factor) {
+    return Resistance::si(resistance.si() * factor);
+}
+
+class ModelBuilder {
+  public:
+    ModelBuilder(const project::Project& project, const LoopState& state, const Resistances& resistances)
+        : m_project(project), m_tree(project.tree()), m_state(state), m_resistances(resistances) {}
+
+    BuiltModel build() {
+        const std::size_t count = m_project.branches().size();
+        m_circuitLink.resize(count);
+        m_valveLink.resize(count);
+        m_runLink.resize(count);
+        computeDesignFlows();
+        if (count == 0) {
+            m_faults.push_back({&kModelNoBranches, "", {}});
+        }
+        m_return = m_builder.addNode("return");
+        const NodeIndex supply = m_builder.addNode("supply");
+        addPumps(supply);
+        if (!m_tree.roots().empty()) {
+            addGroup(m_tree.roots(), supply, m_return, project::ReturnKind::Direct);
+        }
+        for (const std::size_t branch : m_tree.topDown()) {
+            if (!m_tree.isTerminal(branch)) {
+                addGroup(m_tree.children(branch), m_header[branch], m_headerReturn[branch],
+                         m_project.branches()[branch].returns);
+            }
+        }
+        return finish();
+    }
+
+  private:
+    const Branch& branchAt(std::size_t index) const { return m_project.branches()[index]; }
+
+    void fault(const base::MessageForm& form, const Branch& branch, std::vector<std::string> arguments = {}) {
+        m_faults.push_back({&form, branch.tag, std::move(arguments)});
+    }
+
+    void computeDesignFlows() {
+        const std::size_t count = m_project.branches().size();
+        m_design.assign(count, VolumeFlow());
+        m_header.resize(count);
+        m_headerReturn.resize(count);
+        const auto order = m_tree.topDown();
+        for (auto at = order.rbegin(); at != order.rend(); ++at) {
+            const Branch& branch = branchAt(*at);
+            if (branch.designFlow) {
+                m_design[*at] = branch.designFlow->value;
+            } else if (m_tree.isTerminal(*at)) {
+                fault(kModelDesignFlowUnknown, branch);
+            } else {
+                for (const std::size_t child : m_tree.children(*at)) {
+                    m_design[*at] += m_design[child];
+                }
+            }
+        }
+    }
+
+    void addPumps(NodeIndex supply) {
+        for (std::size_t i = 0; i < m_project.pumps().size(); ++i) {
+            const project::Pump& pump = m_project.pumps()[i];
+            const curve::PumpCurve* curve = m_project.pumpCurve(pump.id);
+            if (!pump.isRunning || curve == nullptr) {
+                continue;
+            }
+            hydraulics::PumpOperation operation;
+            operation.speedFraction = m_state.speedFraction;
+            operation.diameterFraction = m_state.diameterFraction;
+            operation.isRunning = m_state.speedFraction > 0;
+            const auto model = hydraulics::PumpModel::fromCurve(*curve, m_project.fluid().density());
+            m_pumpLinks.push_back(
+                m_builder.addLink("pump " + pump.tag, m_return, supply, Element::pump(model, operation)));
+            m_pumps.push_back(i);
+        }
+        if (m_pumps.empty()) {
+            m_faults.push_back({&kModelNoPump, "", {}});
+        }
+    }
+
+    /// The run of a take-off as resistance at the design flow that it carries; nothing where there is no
+    /// loss.
+    std::optional<Resistance> runOf(const Branch& branch, VolumeFlow carried) const {
+        if (const auto found = m_resistances.find(branch.id);
+            found != m_resistances.end() && found->second.run) {
+            return found->second.run;
+        }
+        if (branch.runLoss && branch.runLoss->value.si() > 0 && carried.si() > 0) {
+            return squareLaw(branch.runLoss->value, carried);
+        }
+        return std::nullopt;
+    }
+
+    void addGroup(std::span<const std::size_t> members, NodeIndex supply, NodeIndex back,
+                  project::ReturnKind returns) {
+        VolumeFlow downstream;
+        for (const std::size_t member : members) {
+            downstream += m_design[member];
+        }
+        const VolumeFlow total = downstream;
+        const bool isReverse = returns == project::ReturnKind::Reverse;
+        NodeIndex at = supply;
+        std::optional<NodeIndex> previousReturn;
+        VolumeFlow before;
+        std::optional<Resistance> firstReturn;
+        for (const std::size_t member : members) {
+            const Branch& branch = branchAt(member);
+            const auto run = runOf(branch, downstream);
+            if (run) {
+                const NodeIndex next = m_builder.addNode(branch.tag + " take-off");
+                const Resistance supplyHalf = isReverse ? scaled(*run, 0.5) : *run;
+                m_runLink[member] =
+                    m_builder.addLink(branch.tag + " run", at, next, Element::resistance(supplyHalf));
+                at = next;
+            }
+            NodeIndex circuitReturn = back;
+            if (isReverse) {
+                circuitReturn = m_builder.addNode(branch.tag + " return");
+                // The run's own loss was stated at the downstream flow; its return half has that loss at the
+                // flow which has been taken off before it.
+                const double ratio = before.si() > 0 ? downstream.si() / before.si() : 1.0;
+                const auto half = run ? std::optional(scaled(*run, 0.5 * ratio * ratio)) : std::nullopt;
+                if (previousReturn) {
+                    m_builder.addLink(branch.tag + " return run", *previousReturn, circuitReturn,
+                                      Element::resistance(half.value_or(Resistance())));
+                } else if (run) {
+                    firstReturn = scaled(*run, 0.5);
+                }
+                previousReturn = circuitReturn;
+            }
+            addCircuit(member, at, circuitReturn);
+            before += m_design[member];
+            downstream = total - before;
+        }
+        if (isReverse && previousReturn) {
+            m_builder.addLink(branchAt(members.back()).tag + " last return", *previousReturn, back,
+                              Element::resistance(firstReturn.value_or(Resistance())));
+        }
+    }
+
+    Resistance circuitOf(std::size_t index) {
+        const Branch& branch = branchAt(index);
+        if (const auto found = m_resistances.find(branch.id);
+            found != m_resistances.end() && found->second.circuit) {
+            return *found->second.circuit;
+        }
+        if (branch.circuitLoss && m_design[index].si() > 0) {
+            return squareLaw(branch.circuitLoss->value, m_design[index]);
+        }
+        if (m_tree.isTerminal(index)) {
+            fault(kModelCircuitUnknown, branch);
+        }
+        return Resistance();
+    }
+
+    std::optional<Element> valveOf(std::size_t index) {
+        const Branch& branch = branchAt(index);
+        if (branch.kind == BranchKind::None || !branch.valve) {
+            return std::nullopt;
+        }
+        if (branch.kind == BranchKind::Limiter || branch.kind == BranchKind::Picv) {
+            return limiterOf(index);
+        }
+        const auto* characteristic = m_project.characteristicOf(branch);
+        if (characteristic == nullptr) {
+            return std::nullopt;
+        }
+        const auto found = m_state.settings.find(branch.id);
+        const quantity::Setting setting =
+            found == m_state.settings.end() ? characteristic->fullyOpen() : found->second;
+        if (!characteristic->covers(setting)) {
+            fault(kModelSettingOutside, branch,
+                  {quantity::concise(setting.si(), 4), quantity::concise(characteristic->lowest().si(), 4),
+                   quantity::concise(characteristic->fullyOpen().si(), 4)});
+            return std::nullopt;
+        }
+        return Element::valve(characteristic->coefficient(setting), m_project.fluid().density());
+    }
+
+    std::optional<Element> limiterOf(std::size_t index) {
+        const Branch& branch = branchAt(index);
+        const project::ValveModel* valve = m_project.valves().find(*branch.valve);
+        if (valve == nullptr || !valve->minimumDp) {
+            fault(kModelLimiterRange, branch);
+            return std::nullopt;
+        }
+        // Without a stated end the range is taken to reach far beyond any circulator (common practice, no
+        // source).
+        const PressureDifference start = valve->minimumDp->value;
+        const PressureDifference end = valve->maximumDp ? valve->maximumDp->value : start * 40.0;
+        return Element::flowLimiter(m_design[index], start, end);
+    }
+
+    void addCircuit(std::size_t index, NodeIndex supply, NodeIndex back) {
+        const Branch& branch = branchAt(index);
+        const bool isClosed =
+            std::find(m_state.closed.begin(), m_state.closed.end(), branch.id) != m_state.closed.end();
+        const Element path = Element::resistance(circuitOf(index));
+        const std::optional<Element> valve = valveOf(index);
+        const bool isTerminal = m_tree.isTerminal(index);
+        const NodeIndex end = isTerminal ? back : m_builder.addNode(branch.tag + " header");
+        if (!isTerminal) {
+            m_header[index] = end;
+            m_headerReturn[index] = back;
+        }
+        const NodeIndex middle = valve ? m_builder.addNode(branch.tag + " valve inlet") : end;
+        m_circuitLink[index] = m_builder.addLink(branch.tag + " circuit", supply, middle, path, isClosed);
+        if (valve) {
+            m_valveLink[index] = m_builder.addLink(branch.tag + " valve", middle, end, *valve);
+        }
+    }
+
+    BuiltModel finish() {
+        BuiltModel built;
+        if (m_faults.empty()) {
+            auto network = m_builder.build();
+            m_faults = std::move(network.faults);
+            if (network.network) {
+                built.model = HydraulicModel{std::move(*network.network), std::move(m_circuitLink),
+                                             std::move(m_valveLink),      std::move(m_runLink),
+                                             std::move(m_pumpLinks),      std::move(m_pumps)};
+            }
+        }
+        built.faults = std::move(m_faults);
+        return built;
+    }
+
+    const project::Project& m_project;
+    const project::BranchTree& m_tree;
+    const LoopState& m_state;
+    const Resistances& m_resistances;
+    hydraulics::NetworkBuilder m_builder;
+    NodeIndex m_return;
+    std::vector<VolumeFlow> m_design;
+    std::vector<NodeIndex> m_header;
+    std::vector<NodeIndex> m_headerReturn;
+    std::vector<LinkIndex> m_circuitLink;
+    std::vector<std::optional<LinkIndex>> m_valveLink;
+    std::vector<std::optional<LinkIndex>> m_runLink;
+    std::vector<LinkIndex> m_pumpLinks;
+    std::vector<std::size_t> m_pumps;
+    std::vector<base::Fault> m_faults;
+};
+
+}  // namespace
+
+BuiltModel hydraulicModel(const project::Project& project, const LoopState& state,
+                          const Resistances& resistances) {
+    return ModelBuilder(project, state, resistances).build();
+}
+
+LoopState stateOfLastRound(const project::Project& project) {
+    LoopState state;
+    const project::Round* round = project.lastRound();
+    for (const Branch& branch : project.branches()) {
+        const auto setting =
+            round != nullptr ? standingSetting(project, round->id, branch.id) : branch.setting;
+        if (setting) {
+            state.settings[branch.id] = quantity::Setting::si(setting->value());
+        }
+    }
+    const std::vector<std::size_t> rounds = project.roundsByNumber();
+    for (auto at = rounds.rbegin(); at != rounds.rend(); ++at) {
+        const auto& indices = project.pumpReadingsOf(project.rounds()[*at].id);
+        for (auto index = indices.rbegin(); index != indices.rend(); ++index) {
+            const project::PumpReading& reading = project.pumpReadings()[*index];
+            const project::Pump* pump = project.pumps().find(reading.pump);
+            if (reading.status == project::ReadingStatus::Standing && reading.speed && pump != nullptr &&
+                pump->speed && pump->speed->value.si() > 0) {
+                state.speedFraction = reading.speed->value / pump->speed->value;
+                return state;
+            }
+        }
+    }
+    return state;
+}
+
+}  // namespace ww::balancing

@@ -1,0 +1,79 @@
+// The hydraulic network of a job: its branch tree, valves at their settings and pumps as elements of a loop.
+// Not for solving it (hydraulics/) nor for learning its resistances (estimation/).
+#pragma once
+
+#include <optional>
+#include <unordered_map>
+#include <vector>
+
+#include "core/balancing/assessment.h"
+#include "core/hydraulics/network.h"
+
+namespace ww::balancing {
+
+using quantity::Resistance;
+
+/// Resistances that are known better than by design, by branch. What is absent comes from the design losses.
+struct BranchResistance {
+    std::optional<Resistance> run;      ///< supply + return from the previous take-off on the same parent
+    std::optional<Resistance> circuit;  ///< own path without its balancing valve
+};
+using Resistances = std::unordered_map<Id, BranchResistance>;
+
+/// The state of the loop that a network is built for.
+struct LoopState {
+    /// Settings by branch; a branch that is absent has its valve fully open.
+    std::unordered_map<Id, quantity::Setting> settings;
+    std::vector<Id> closed;         ///< branches shut off, whatever their setting
+    double speedFraction = 1.0;     ///< of rated speed, all running pumps; 0: stopped
+    double diameterFraction = 1.0;  ///< of the impeller of the curve
+};
+
+inline constexpr base::MessageForm kModelNoPump{
+    "model_no_pump", "no running pump has a usable curve; enter at least two points of it"};
+inline constexpr base::MessageForm kModelNoBranches{"model_no_branches",
+                                                    "the job has no branches; add the first one in System"};
+inline constexpr base::MessageForm kModelCircuitUnknown{
+    "model_circuit_unknown",
+    "the loss of this circuit is not known; enter circuit_loss from the design, or learn it from a survey"};
+inline constexpr base::MessageForm kModelDesignFlowUnknown{
+    "model_design_flow_unknown",
+    "the design flow is not known; enter it, its losses are stated at that flow"};
+inline constexpr base::MessageForm kModelSettingOutside{
+    "model_setting_outside",
+    "setting {1} is outside the valve's scale, {2} to {3}; give a setting on the scale"};
+inline constexpr base::MessageForm kModelLimiterRange{
+    "model_limiter_range",
+    "the dp range of this self-acting valve is not known; enter minimum_dp in its valve table"};
+
+/// The network and where a branch stands in it.
+struct HydraulicModel {
+    hydraulics::Network network;
+    /// By branch (index into Project::branches()): the link that carries its flow.
+    std::vector<hydraulics::LinkIndex> circuitLink;
+    /// By branch: the link of its balancing valve; nothing without one.
+    std::vector<std::optional<hydraulics::LinkIndex>> valveLink;
+    /// By branch: the link of its run from the previous take-off; nothing where it has no loss.
+    std::vector<std::optional<hydraulics::LinkIndex>> runLink;
+    std::vector<hydraulics::LinkIndex> pumpLinks;
+    std::vector<std::size_t> pumps;  ///< index into Project::pumps(), beside pumpLinks
+};
+
+struct BuiltModel {
+    std::optional<HydraulicModel> model;
+    std::vector<base::Fault> faults;  ///< all that prevent it; subject: the tag
+};
+
+/// Builds the loop. Losses follow the square law through their design point: a run at the design flow of
+/// everything downstream of it on the same parent, a circuit at its own design flow. A blank run counts as no
+/// loss. Direct return is one lumped run per take-off. Reverse return splits each run in halves: the supply
+/// half carries what is downstream, the return half what has been taken off before; the first run's return
+/// half carries everything. All running pumps work in parallel, each behind a non-return valve, at the same
+/// speed and diameter fraction.
+BuiltModel hydraulicModel(const project::Project& project, const LoopState& state,
+                          const Resistances& resistances = {});
+
+/// The state as the last round left it: standing settings, speed of the last pump reading over rated.
+LoopState stateOfLastRound(const project::Project& project);
+
+}  // namespace ww::balancing

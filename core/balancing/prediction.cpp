@@ -1,0 +1,69 @@
+#include "core/balancing/prediction.h"
+
+#include "core/hydraulics/solve.h"
+
+namespace ww::balancing {
+
+PredictionResult predict(const project::Project& project, const LoopState& state,
+                         const Resistances& resistances) {
+    BuiltModel built = hydraulicModel(project, state, resistances);
+    PredictionResult result;
+    result.faults = std::move(built.faults);
+    if (!built.model) {
+        return result;
+    }
+    const HydraulicModel& model = *built.model;
+    const hydraulics::Solution solution = hydraulics::solve(model.network);
+
+    Prediction prediction;
+    prediction.summary = solution.summary();
+    prediction.speedFraction = state.speedFraction;
+    for (const hydraulics::LinkIndex link : model.pumpLinks) {
+        prediction.pumpFlow += solution.flow(link);
+        if (const auto drop = solution.drop(model.network, link)) {
+            prediction.pumpRise = -*drop;
+        }
+    }
+
+    const project::BranchTree& tree = project.tree();
+    VolumeFlow total;
+    VolumeFlow totalDesign;
+    std::vector<VolumeFlow> design(project.branches().size());
+    const auto order = tree.topDown();
+    for (auto at = order.rbegin(); at != order.rend(); ++at) {
+        const project::Branch& branch = project.branches()[*at];
+        if (branch.designFlow) {
+            design[*at] = branch.designFlow->value;
+        } else {
+            for (const std::size_t child : tree.children(*at)) {
+                design[*at] += design[child];
+            }
+        }
+        if (tree.isTerminal(*at)) {
+            total += solution.flow(model.circuitLink[*at]);
+            totalDesign += design[*at];
+        }
+    }
+    prediction.branches.resize(project.branches().size());
+    for (std::size_t i = 0; i < project.branches().size(); ++i) {
+        BranchPrediction& branch = prediction.branches[i];
+        branch.branch = i;
+        branch.flow = solution.flow(model.circuitLink[i]);
+        if (design[i].si() > 0) {
+            branch.ofDesign = Ratio::si(branch.flow / design[i]);
+        }
+        if (total.si() > 0) {
+            branch.share = Ratio::si(branch.flow / total);
+        }
+        if (branch.share && design[i].si() > 0 && totalDesign.si() > 0) {
+            branch.ofTarget = Ratio::si(branch.share->si() / (design[i] / totalDesign));
+        }
+        if (model.valveLink[i]) {
+            branch.valveDrop = solution.drop(model.network, *model.valveLink[i]);
+        }
+    }
+    result.prediction = std::move(prediction);
+    return result;
+}
+
+}  // namespace ww::balancing
