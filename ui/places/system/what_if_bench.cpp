@@ -1,0 +1,73 @@
+#include "ui/places/system/what_if_bench.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QVBoxLayout>
+
+namespace ww::ui::system {
+
+WhatIfBench::WhatIfBench(QWidget* parent)
+    : QWidget(parent),
+      m_model(new WhatIfModel(this)),
+      m_speed(new QLineEdit(this)),
+      m_reset(new QPushButton(tr("Back to the Last Round"), this)),
+      m_summary(new QLabel(this)),
+      m_table(new QTableView(this)) {
+    m_table->setModel(m_model);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(26);
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->horizontalHeader()->setMinimumSectionSize(60);
+    m_table->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
+                             QAbstractItemView::DoubleClicked);
+    m_table->setTabKeyNavigation(false);
+    m_table->setAccessibleName(tr("What if: settings tried and flows predicted"));
+    m_summary->setWordWrap(true);
+    m_summary->setAccessibleName(tr("Prediction"));
+    m_speed->setMaximumWidth(70);
+    m_speed->setAccessibleName(tr("Pump speed, percent of rated"));
+
+    auto* label = new QLabel(tr("Pump s&peed, % of rated"), this);
+    label->setBuddy(m_speed);
+    auto* note = new QLabel(tr("Computed from design losses. Nothing here is stored as a reading."), this);
+    auto* row = new QHBoxLayout;
+    row->addWidget(label);
+    row->addWidget(m_speed);
+    row->addWidget(m_reset);
+    row->addStretch(1);
+    row->addWidget(note);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 4, 0, 0);
+    column->addLayout(row);
+    column->addWidget(m_summary);
+    column->addWidget(m_table, 1);
+
+    connect(m_speed, &QLineEdit::editingFinished, this, &WhatIfBench::takeSpeed);
+    connect(m_reset, &QPushButton::clicked, m_model, &WhatIfModel::reset);
+    connect(m_model, &WhatIfModel::predicted, this, &WhatIfBench::refresh);
+    connect(m_model, &WhatIfModel::refused, m_summary, &QLabel::setText);
+}
+
+void WhatIfBench::setJob(const project::Project& project, const balancing::Assessment& assessment) {
+    m_model->setJob(project, assessment);
+}
+
+void WhatIfBench::setCurrent(const base::Id& branch) {
+    if (const auto row = m_model->rowOf(branch)) {
+        m_table->setCurrentIndex(m_model->index(*row, WhatIfModel::SettingTried));
+    }
+}
+
+void WhatIfBench::takeSpeed() {
+    if (m_speed->text() != m_model->speed() && !m_model->setSpeed(m_speed->text())) {
+        m_speed->selectAll();
+    }
+}
+
+void WhatIfBench::refresh() {
+    m_speed->setText(m_model->speed());
+    m_reset->setEnabled(m_model->isTrying());
+    m_summary->setText(m_model->summary());
+}
+
+}  // namespace ww::ui::system
