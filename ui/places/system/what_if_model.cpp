@@ -4,32 +4,15 @@
 
 #include "core/base/decimal.h"
 #include "core/quantity/measured.h"
+#include "ui/text/format.h"
+#include "ui/text/words.h"
 
 namespace ww::ui::system {
 
 namespace {
 
-using quantity::Unit;
-
-Unit flowUnit(const project::Project& project) {
-    return project.job().units == project::UnitSystem::US ? Unit::GallonPerMinute : Unit::LitrePerSecond;
-}
-
-Unit dpUnit(const project::Project& project) {
-    return project.job().units == project::UnitSystem::US ? Unit::Psi : Unit::Kilopascal;
-}
-
-QString unitText(Unit unit) {
-    const std::string_view text = quantity::symbol(unit);
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
-QString figures(double number) {
-    return QString::fromStdString(quantity::significant(number, 3));
-}
-
 QString percent(std::optional<quantity::Ratio> ratio) {
-    return ratio ? QString::number(100 * ratio->si(), 'f', 1) : QString();
+    return ratio ? text::percent(*ratio) : QString();
 }
 
 }  // namespace
@@ -82,6 +65,14 @@ bool WhatIfModel::setSpeed(const QString& typed) {
     return true;
 }
 
+quantity::Unit WhatIfModel::flowUnit() const {
+    return text::flowUnit(m_project.job().units);
+}
+
+quantity::Unit WhatIfModel::dpUnit() const {
+    return text::dpUnit(m_project);
+}
+
 QString WhatIfModel::speed() const {
     return QString::fromStdString(quantity::concise(100 * m_tried.speedFraction, 4));
 }
@@ -99,7 +90,7 @@ QString WhatIfModel::summary() const {
         if (m_result.faults.empty()) {
             return {};
         }
-        const QString first = QString::fromStdString(base::englishWithSubject(m_result.faults.front()));
+        const QString first = text::text(m_result.faults.front());
         return m_result.faults.size() == 1
                    ? tr("No prediction: %1").arg(first)
                    : tr("No prediction: %1 (and %2 more)").arg(first).arg(m_result.faults.size() - 1);
@@ -113,12 +104,12 @@ QString WhatIfModel::summary() const {
             highest = std::max(highest, branch.ofTarget->si());
         }
     }
-    const Unit headUnit = m_project.job().units == project::UnitSystem::US ? Unit::Foot : Unit::Metre;
+    const quantity::Unit headUnit = text::headUnit(m_project.job().units);
     const QString pump =
         tr("Pump %1 %2 at %3 %4, %5 % of rated speed")
-            .arg(figures(prediction.pumpFlow.in(flowUnit(m_project))), unitText(flowUnit(m_project)),
-                 figures(m_project.fluid().head(prediction.pumpRise).in(headUnit)), unitText(headUnit),
-                 speed());
+            .arg(text::flow(prediction.pumpFlow, m_project.job().units), text::symbol(flowUnit()),
+                 text::head(m_project.fluid().head(prediction.pumpRise), m_project.job().units),
+                 text::symbol(headUnit), speed());
     if (highest < lowest) {
         return tr("%1. No water moves.").arg(pump);
     }
@@ -156,7 +147,7 @@ QString WhatIfModel::settingText(std::size_t branch, const balancing::LoopState&
     return QString::fromStdString(quantity::concise(setting.si(), 5));
 }
 
-QString WhatIfModel::text(std::size_t branch, int column) const {
+QString WhatIfModel::shown(std::size_t branch, int column) const {
     const project::Branch& record = m_project.branches()[branch];
     const balancing::BranchResult* measured =
         branch < m_assessment.branches.size() ? &m_assessment.branches[branch] : nullptr;
@@ -170,17 +161,17 @@ QString WhatIfModel::text(std::size_t branch, int column) const {
         case SettingTried:
             return settingText(branch, m_tried);
         case FlowMeasured:
-            return measured != nullptr && measured->flow ? figures(measured->flow->in(flowUnit(m_project)))
+            return measured != nullptr && measured->flow ? text::flow(*measured->flow, m_project.job().units)
                                                          : QString();
         case FlowPredicted:
-            return predicted != nullptr ? figures(predicted->flow.in(flowUnit(m_project))) : QString();
+            return predicted != nullptr ? text::flow(predicted->flow, m_project.job().units) : QString();
         case OfTarget:
             return predicted != nullptr ? percent(predicted->ofTarget) : QString();
         case OfDesign:
             return predicted != nullptr ? percent(predicted->ofDesign) : QString();
         case ValveDp:
             return predicted != nullptr && predicted->valveDrop
-                       ? figures(predicted->valveDrop->in(dpUnit(m_project)))
+                       ? text::dp(*predicted->valveDrop, dpUnit(), m_project.fluid())
                        : QString();
         default:
             return {};
@@ -194,7 +185,7 @@ QVariant WhatIfModel::data(const QModelIndex& index, int role) const {
         return isClosed(record.id) ? Qt::Checked : Qt::Unchecked;
     }
     if (role == Qt::DisplayRole || role == Qt::EditRole) {
-        return text(branch, index.column());
+        return shown(branch, index.column());
     }
     if (role == Qt::TextAlignmentRole && index.column() != Tag) {
         return int(Qt::AlignRight | Qt::AlignVCenter);
@@ -204,7 +195,7 @@ QVariant WhatIfModel::data(const QModelIndex& index, int role) const {
             .arg(QString::fromStdString(record.tag),
                  headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
                  index.column() == Closed ? (isClosed(record.id) ? tr("closed") : tr("open"))
-                                          : text(branch, index.column()));
+                                          : shown(branch, index.column()));
     }
     return {};
 }
@@ -223,15 +214,15 @@ QVariant WhatIfModel::headerData(int section, Qt::Orientation orientation, int r
         case Closed:
             return tr("Shut off");
         case FlowMeasured:
-            return tr("Measured %1").arg(unitText(flowUnit(m_project)));
+            return tr("Measured %1").arg(text::symbol(flowUnit()));
         case FlowPredicted:
-            return tr("Predicted %1").arg(unitText(flowUnit(m_project)));
+            return tr("Predicted %1").arg(text::symbol(flowUnit()));
         case OfTarget:
             return tr("Of target %");
         case OfDesign:
             return tr("Of design %");
         case ValveDp:
-            return tr("Valve dp %1").arg(unitText(dpUnit(m_project)));
+            return tr("Valve dp %1").arg(text::symbol(dpUnit()));
         default:
             return {};
     }
@@ -255,7 +246,7 @@ bool WhatIfModel::trySetting(std::size_t branch, const QString& typed) {
     const auto* characteristic = m_project.characteristicOf(record);
     const auto number = base::Decimal::parse(typed.toStdString());
     if (characteristic == nullptr || !number) {
-        emit refused(number ? QString() : QString::fromStdString(base::english(number.fault())));
+        emit refused(number ? QString() : text::sentence(number.fault()));
         return false;
     }
     const quantity::Setting setting = quantity::Setting::si(number->value());

@@ -60,7 +60,9 @@ class WhatIfModel : public QAbstractTableModel {
 
   private:
     void predictAgain();
-    QString text(std::size_t branch, int column) const;
+    quantity::Unit flowUnit() const;
+    quantity::Unit dpUnit() const;
+    QString shown(std::size_t branch, int column) const;
     QString settingText(std::size_t branch, const balancing::LoopState& state) const;
     bool isClosed(const base::Id& branch) const;
     bool trySetting(std::size_t branch, const QString& typed);
