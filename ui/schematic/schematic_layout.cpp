@@ -8,10 +8,11 @@ namespace {
 
 constexpr double kValveAt = 34;      ///< from the take-off to the middle of the valve
 constexpr double kValveLength = 68;  ///< pipe used up by the branch's own valve
-constexpr double kColumn = 104;      ///< a terminal that hangs down: its width
+constexpr double kColumn = 118;      ///< a terminal that hangs down: its width
 constexpr double kColumnHeight = 92;
 constexpr double kRow = 30;  ///< a terminal that goes right: its height
 constexpr double kRowWidth = 190;
+constexpr double kLabelWidth = 128;
 constexpr double kMargin = 18;
 
 struct Size {
@@ -69,8 +70,8 @@ class Layer {
                 size.height += kValveLength;
                 size.width = std::max(size.width, kColumn) + 24;
             } else {
-                size.width += kValveLength + 90;
-                size.height += 34;
+                size.width += kValveLength + kLabelWidth;
+                size.height += 12;
             }
         }
         m_sizes[branch] = size;
@@ -84,17 +85,15 @@ class Layer {
         spot.takeOff = takeOff;
         spot.valve = takeOff + (isDown ? QPointF(0, kValveAt) : QPointF(kValveAt, 0));
         spot.label = isDown ? QRectF(spot.valve.x() + 12, spot.valve.y() - 16, kColumn - 32, 34)
-                            : QRectF(spot.valve.x() + 14, spot.valve.y() - 13, kRowWidth - kValveAt - 30, 26);
+                            : QRectF(spot.valve.x() + 14, spot.valve.y() - 20, kLabelWidth, 17);
         QPointF end = takeOff + (isDown ? QPointF(0, kValveLength) : QPointF(kValveLength, 0));
         if (m_tree.isTerminal(branch)) {
-            end = isDown ? takeOff + QPointF(0, kColumnHeight - 24) : spot.label.topRight() + QPointF(14, 13);
-        } else if (!isDown) {
-            spot.label = QRectF(spot.valve.x() - 16, spot.valve.y() - 40, 120, 26);
+            end = isDown ? takeOff + QPointF(0, kColumnHeight - 24) : takeOff + QPointF(kRowWidth - 24, 0);
         }
         QPointF next = end;
         for (const std::size_t child : m_tree.children(branch)) {
             const Size below = m_sizes[child];
-            end = next + (isDown ? QPointF(0, 12) : QPointF(70, 0));
+            end = next + (isDown ? QPointF(0, 12) : QPointF(kLabelWidth - 16, 0));
             place(child, across(direction), end);
             next += isDown ? QPointF(0, below.height) : QPointF(below.width, 0);
         }

@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/balancing/walk.h"
 #include "ui/theme/state_shape.h"
 
 namespace ww::ui::schematic {
@@ -16,6 +15,8 @@ namespace {
 
 constexpr double kMinimumZoom = 0.1;
 constexpr double kMaximumZoom = 4.0;
+/// Small loops are not blown up beyond this.
+constexpr double kFittedZoom = 1.25;
 /// Below this zoom texts are smaller than can be read and are left out.
 constexpr double kTextsFromZoom = 0.55;
 
@@ -124,8 +125,8 @@ void SchematicView::fit() {
     if (m_layout.bounds.isEmpty() || room.isEmpty()) {
         return;
     }
-    const double zoom =
-        std::min({1.0, room.width() / m_layout.bounds.width(), room.height() / m_layout.bounds.height()});
+    const double zoom = std::min(
+        {kFittedZoom, room.width() / m_layout.bounds.width(), room.height() / m_layout.bounds.height()});
     scale(std::max(zoom, kMinimumZoom), std::max(zoom, kMinimumZoom));
     centerOn(m_layout.bounds.center());
 }
@@ -224,12 +225,16 @@ void SchematicView::mouseDoubleClickEvent(QMouseEvent* event) {
 
 void SchematicView::paintPipe(QPainter& painter, const QLineF& pipe, bool isDouble) const {
     const double width = m_tokens.isDaylight ? 2.5 : 1.8;
-    painter.setPen(QPen(isDouble ? m_tokens.ink : m_tokens.rule, width, Qt::SolidLine, Qt::FlatCap));
+    painter.setPen(
+        QPen(isDouble ? m_tokens.ink : m_tokens.rule, isDouble ? 1.6 : width, Qt::SolidLine, Qt::FlatCap));
     if (!isDouble) {
         painter.drawLine(pipe);
         return;
     }
-    const QPointF aside = pipe.dx() == 0 ? QPointF(2.5, 0) : QPointF(0, 2.5);
+    painter.setPen(QPen(m_tokens.paper, 5));
+    painter.drawLine(pipe);
+    painter.setPen(QPen(m_tokens.ink, 1.6, Qt::SolidLine, Qt::FlatCap));
+    const QPointF aside = pipe.dx() == 0 ? QPointF(2.0, 0) : QPointF(0, 2.0);
     painter.drawLine(pipe.translated(aside));
     painter.drawLine(pipe.translated(-aside));
 }
@@ -276,19 +281,21 @@ void SchematicView::paintLabel(QPainter& painter, const BranchPlace& place,
     painter.setFont(font);
     painter.setPen(m_tokens.ink);
     const QString tag = picture.isIndexTerminal ? picture.tag + QStringLiteral(" *") : picture.tag;
+    const QString setting = picture.setting.isEmpty() ? QString() : tr("at %1").arg(picture.setting);
     const bool isStacked = place.direction == Direction::Down;
-    const QRectF first(shape.right() + 4, box.top() - 1, box.right() - shape.right() - 4, 16);
-    painter.drawText(first, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
-                     isStacked ? tag : tag + QStringLiteral("  ") + picture.share);
+    const QString first = isStacked ? tag : tag + QStringLiteral("  ") + picture.share;
+    const QString second =
+        !isStacked || picture.share.isEmpty() ? setting : picture.share + QStringLiteral("  ") + setting;
+    const QRectF line(shape.right() + 4, box.top(), box.right() - shape.right() - 4, 16);
+    painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, first);
+    // A branch that goes right has all in one line above its pipe.
+    const QPointF beside =
+        isStacked ? QPointF(0, 15) : QPointF(painter.fontMetrics().horizontalAdvance(first) + 8, 0);
     font.setBold(false);
     font.setPixelSize(11);
     painter.setFont(font);
     painter.setPen(m_tokens.soft);
-    const QString second = isStacked && !picture.share.isEmpty() ? picture.share : QString();
-    const QString setting = picture.setting.isEmpty() ? QString() : tr("at %1").arg(picture.setting);
-    painter.drawText(QRectF(first.left(), first.bottom() - 2, first.width(), 14),
-                     Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
-                     second.isEmpty() ? setting : second + QStringLiteral("  ") + setting);
+    painter.drawText(line.translated(beside), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, second);
 }
 
 void SchematicView::paintBranch(QPainter& painter, std::size_t branch, bool hasTexts) const {
@@ -313,7 +320,7 @@ void SchematicView::paintBranch(QPainter& painter, std::size_t branch, bool hasT
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(m_tokens.ink, 3));
         painter.drawRoundedRect(
-            place.label.united(QRectF(place.valve - QPointF(13, 13), QSizeF(26, 26))).adjusted(-3, -3, 3, 3),
+            place.label.united(QRectF(place.valve - QPointF(11, 9), QSizeF(22, 18))).adjusted(-3, -3, 3, 3),
             4, 4);
     }
 }

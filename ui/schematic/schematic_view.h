@@ -25,7 +25,7 @@ class SchematicView : public QGraphicsView {
     void setTokens(const theme::Tokens& tokens);
     /// Marks a branch and brings it into view; an unknown id marks none. Emits nothing.
     void setCurrent(const base::Id& branch);
-    /// The whole loop in the view, never larger than 100 %.
+    /// The whole loop in the view, never larger than 125 %.
     void fit();
     void zoomBy(double factor);
     const SchematicLayout& schematicLayout() const { return m_layout; }
