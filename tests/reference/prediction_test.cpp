@@ -5,71 +5,16 @@
 #include <gtest/gtest.h>
 
 #include "tests/support/counting_ids.h"
+#include "tests/support/small_loop.h"
 
 namespace ww::balancing {
 namespace {
 
 using project::Decimal;
 using quantity::Unit;
-
-constexpr double kFeetPerPsi = 2.309;
-
-struct Circuit {
-    const char* tag;
-    double design_gpm;
-    double loss_ft;  ///< of the whole circuit with its valve open, at design flow
-    double cvOpen;
-    double segment_ft;  ///< supply + return from the previous take-off at its design flow
-};
-
-template <class Q>
-quantity::Measured<Q> typed(double number, int decimals, Unit unit) {
-    return quantity::measured<Q>(Decimal::fromNumber(number, decimals), unit);
-}
-
-/// The loop with a valve table of two points: setting 4 is open, setting 1 nearly shut; ln Cv is linear
-/// between.
-project::Project loop(const std::vector<Circuit>& circuits) {
-    support::CountingIds ids;
-    project::Project project;
-    project::Job job;
-    job.id = ids.next();
-    job.temperature = typed<quantity::Temperature>(60, 0, Unit::Fahrenheit);
-    project.put(job);
-    const quantity::Density density = project.fluid().density();
-    const auto feet = [&](double number) {
-        return quantity::measuredDifference(Decimal::fromNumber(number, 9), Unit::Foot, density);
-    };
-    project::Pump pump;
-    pump.id = ids.next();
-    pump.tag = "P-1";
-    for (double flow = 0; flow <= 160; flow += 10) {
-        project::PumpTableRow row;
-        row.flow = typed<quantity::VolumeFlow>(flow, 0, Unit::GallonPerMinute);
-        row.head = typed<quantity::Head>(60 - 0.0012 * flow * flow, 4, Unit::Foot);
-        pump.rows.push_back(row);
-    }
-    project.put(pump);
-    int position = 0;
-    for (const Circuit& circuit : circuits) {
-        project::ValveModel valve;
-        valve.id = ids.next();
-        valve.rows = {{Decimal::fromNumber(1, 0), Decimal::fromNumber(circuit.cvOpen / 100, 6)},
-                      {Decimal::fromNumber(4, 0), Decimal::fromNumber(circuit.cvOpen, 6)}};
-        project.put(valve);
-        project::Branch branch;
-        branch.id = ids.next();
-        branch.position = position++;
-        branch.tag = circuit.tag;
-        branch.designFlow = typed<quantity::VolumeFlow>(circuit.design_gpm, 0, Unit::GallonPerMinute);
-        branch.runLoss = feet(circuit.segment_ft);
-        const double open_psi = (circuit.design_gpm / circuit.cvOpen) * (circuit.design_gpm / circuit.cvOpen);
-        branch.circuitLoss = feet(circuit.loss_ft - kFeetPerPsi * open_psi);
-        branch.valve = valve.id;
-        project.put(branch);
-    }
-    return project;
-}
+using support::Circuit;
+using support::kFeetPerPsi;
+using support::loop;
 
 void setCv(const project::Project& project, LoopState& state, const char* tag, double cv) {
     const project::Branch& branch = *project.branchTagged(tag);
@@ -92,12 +37,8 @@ void expectFlows(const project::Project& project, const LoopState& state, std::v
     EXPECT_NEAR(project.fluid().head(result.prediction->pumpRise).in(Unit::Foot), head_ft, 5e-4 * head_ft);
 }
 
-std::vector<Circuit> lastCircuitIsIndex() {
-    return {{"T1", 20, 12, 12, 8}, {"T2", 30, 15, 20, 4}, {"T3", 25, 10, 16, 4}, {"T4", 25, 14, 14, 3}};
-}
-
 TEST(Prediction, throttlingOneCircuitAfterAnotherMovesAllOthers) {
-    const project::Project project = loop(lastCircuitIsIndex());
+    const project::Project project = loop(support::lastCircuitIsIndex());
     LoopState state;
     expectFlows(project, state, {30.75, 36.92, 32.89, 25.23}, 125.780, 41.015);
     setCv(project, state, "T3", 10.686);
@@ -111,7 +52,7 @@ TEST(Prediction, throttlingOneCircuitAfterAnotherMovesAllOthers) {
 }
 
 TEST(Prediction, closingACircuitMovesThoseDownstreamOfItAlike) {
-    const project::Project project = loop(lastCircuitIsIndex());
+    const project::Project project = loop(support::lastCircuitIsIndex());
     LoopState state;
     setCv(project, state, "T3", 10.686);
     setCv(project, state, "T2", 13.624);
@@ -161,7 +102,7 @@ TEST(Prediction, anIndexUpstreamOfItsNeighboursNeedsSeveralPasses) {
 }
 
 TEST(Prediction, everythingShutIsADeadHeadedPump) {
-    const project::Project project = loop(lastCircuitIsIndex());
+    const project::Project project = loop(support::lastCircuitIsIndex());
     LoopState state;
     for (const project::Branch& branch : project.branches()) {
         state.closed.push_back(branch.id);
@@ -174,7 +115,7 @@ TEST(Prediction, everythingShutIsADeadHeadedPump) {
 }
 
 TEST(Prediction, aStoppedPumpMovesNothing) {
-    const project::Project project = loop(lastCircuitIsIndex());
+    const project::Project project = loop(support::lastCircuitIsIndex());
     LoopState state;
     state.speedFraction = 0;
     const PredictionResult result = predict(project, state);
@@ -183,7 +124,7 @@ TEST(Prediction, aStoppedPumpMovesNothing) {
 }
 
 TEST(Prediction, aSettingOffTheScaleAndABlankLossAreNamed) {
-    project::Project project = loop(lastCircuitIsIndex());
+    project::Project project = loop(support::lastCircuitIsIndex());
     project::Branch branch = *project.branchTagged("T2");
     branch.circuitLoss.reset();
     project.put(branch);

@@ -1,0 +1,68 @@
+#include "ui/places/system/what_if_model.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+
+#include "core/balancing/assess.h"
+#include "tests/support/small_loop.h"
+
+namespace ww::ui::system {
+namespace {
+
+struct Bench {
+    project::Project project = support::loop(support::lastCircuitIsIndex());
+    WhatIfModel model;
+    QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::Fatal};
+    QString refusal;
+
+    Bench() {
+        QObject::connect(&model, &WhatIfModel::refused, &model,
+                         [this](const QString& why) { refusal = why; });
+        model.setJob(project, balancing::assessLast(project));
+    }
+    QString at(int row, int column) {
+        return model.data(model.index(row, column), Qt::DisplayRole).toString();
+    }
+};
+
+// Flows of the fully open loop: the square law, by hand (tests/reference/prediction_test.cpp).
+TEST(WhatIfModel, answersForTheLoopAsItStands) {
+    Bench bench;
+    EXPECT_EQ(bench.model.rowCount(), 4);
+    EXPECT_EQ(bench.at(0, WhatIfModel::Tag), "T1");
+    EXPECT_EQ(bench.at(0, WhatIfModel::SettingTried), "4");
+    EXPECT_FALSE(bench.model.isTrying());
+    EXPECT_TRUE(bench.model.summary().contains("100 % of rated speed"))
+        << bench.model.summary().toStdString();
+}
+
+TEST(WhatIfModel, shuttingACircuitSendsItsWaterToTheOthers) {
+    Bench bench;
+    const double before = bench.at(3, WhatIfModel::OfDesign).toDouble();
+    ASSERT_TRUE(
+        bench.model.setData(bench.model.index(0, WhatIfModel::Closed), Qt::Checked, Qt::CheckStateRole));
+    EXPECT_GT(bench.at(3, WhatIfModel::OfDesign).toDouble(), before);
+    EXPECT_TRUE(bench.model.isTrying());
+    bench.model.reset();
+    EXPECT_DOUBLE_EQ(bench.at(3, WhatIfModel::OfDesign).toDouble(), before);
+}
+
+TEST(WhatIfModel, whatCannotBeMeantIsRefusedAndChangesNothing) {
+    Bench bench;
+    EXPECT_FALSE(bench.model.setData(bench.model.index(1, WhatIfModel::SettingTried), "4.5", Qt::EditRole));
+    EXPECT_TRUE(bench.refusal.contains("runs from 1 to 4")) << bench.refusal.toStdString();
+    EXPECT_FALSE(bench.model.setData(bench.model.index(1, WhatIfModel::SettingTried), "2..5", Qt::EditRole));
+    EXPECT_FALSE(bench.model.setSpeed("300"));
+    EXPECT_FALSE(bench.model.setSpeed("fast"));
+    EXPECT_FALSE(bench.model.isTrying());
+}
+
+TEST(WhatIfModel, aStoppedPumpIsAnAnswer) {
+    Bench bench;
+    ASSERT_TRUE(bench.model.setSpeed("0"));
+    EXPECT_TRUE(bench.model.summary().contains("No water moves")) << bench.model.summary().toStdString();
+}
+
+}  // namespace
+}  // namespace ww::ui::system
