@@ -1,5 +1,10 @@
-// A job as a folder of CSV tables, in and out (RFC 4180). Reading is a dry run: it yields an edit and all faults;
-// nothing is applied here. Not for readings added later by hand.
+// A job as a folder of CSV tables, in and out (RFC 4180). Reading is a dry run: it yields an edit and all
+// faults; nothing is applied here. Not for readings added later by hand.
+//
+// Beyond the tables of the contract, readJobFolder() takes and writeJobFolder() writes: valves.csv
+// maximum_dp; rounds.csv (round, kind, state, opened, closed), without which all rounds but the last are
+// closed; readings.csv status, repeat, cannot_read, doubtful, reason; pump_readings.csv status. A cell that
+// was entered in another unit than its column's carries that unit behind a blank: "1.8 psi".
 #pragma once
 
 #include <filesystem>
@@ -19,7 +24,7 @@ struct RowFault {
     std::string column;
     base::Fault fault;
 };
-/// "FILE:ROW:COLUMN: what is wrong; what to do"
+/// "FILE:ROW:COLUMN: what is wrong; what to do"; row 1 and column "-" where the file as a whole is meant.
 std::string text(const RowFault& fault);
 
 /// What reading a folder would do. With any fault the edit must not be applied.
@@ -32,7 +37,8 @@ struct ImportPlan {
 /// A new job from a folder (`new`). Every fault in every table is listed.
 ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& ids);
 /// Rounds and readings added to an existing job (`record`): readings.csv, pump_readings.csv.
-ImportPlan readReadings(const std::filesystem::path& folder, const project::Project& project, base::IdSource& ids);
+ImportPlan readReadings(const std::filesystem::path& folder, const project::Project& project,
+                        base::IdSource& ids);
 
 /// Writes the whole job as CSV tables that readJobFolder() reads back to an equal job, digits as typed.
 base::Outcome writeJobFolder(const project::Project& project, const std::filesystem::path& folder);

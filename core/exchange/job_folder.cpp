@@ -1,0 +1,201 @@
+#include "core/exchange/job_folder.h"
+
+#include <algorithm>
+
+#include "core/exchange/import_context.h"
+#include "core/project/names.h"
+
+namespace ww::exchange {
+
+namespace {
+
+inline constexpr base::MessageForm kFolderMissing{
+    "folder_missing", "there is no such folder; give the folder that holds job.csv and the other tables"};
+inline constexpr base::MessageForm kNothingToRecord{
+    "nothing_to_record",
+    "there is neither readings.csv nor pump_readings.csv with rows; put one into the folder"};
+inline constexpr base::MessageForm kRoundLocked{
+    "round_locked", "round {1} is {2} and takes no further readings; record them in a new round"};
+inline constexpr base::MessageForm kNoTerminals{"no_branches",
+                                                "the table has no branches; give at least one row"};
+
+/// The order in which people work: tables of a folder, then rows.
+void sortFaults(std::vector<RowFault>& faults) {
+    static constexpr const char* kOrder[] = {"job.csv",    "valves.csv",     "branches.csv",
+                                             "pumps.csv",  "pump_curve.csv", "instruments.csv",
+                                             "rounds.csv", "readings.csv",   "pump_readings.csv"};
+    const auto rank = [](const RowFault& fault) {
+        return std::find(std::begin(kOrder), std::end(kOrder), fault.file) - std::begin(kOrder);
+    };
+    std::stable_sort(faults.begin(), faults.end(), [&](const RowFault& a, const RowFault& b) {
+        return std::pair(rank(a), a.row) < std::pair(rank(b), b.row);
+    });
+}
+
+bool folderIsThere(const std::filesystem::path& folder, std::vector<RowFault>& faults) {
+    std::error_code error;
+    if (std::filesystem::is_directory(folder, error)) {
+        return true;
+    }
+    faults.push_back({folder.string(), 0, "", {&kFolderMissing, "", {}}});
+    return false;
+}
+
+}  // namespace
+
+std::string folded(std::string_view text) {
+    std::string out(text);
+    std::transform(out.begin(), out.end(), out.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return out;
+}
+
+base::Id ImportContext::personNamed(const std::string& name) {
+    const auto [found, isNew] = people.try_emplace(name);
+    if (isNew) {
+        found->second.id = ids.next();
+        found->second.name = name;
+    }
+    return found->second.id;
+}
+
+std::string text(const RowFault& fault) {
+    const std::string column = fault.column.empty() ? "-" : fault.column;
+    return fault.file + ":" + std::to_string(std::max(fault.row, 1)) + ":" + column + ": " +
+           base::englishWithSubject(fault.fault);
+}
+
+ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& ids) {
+    ImportPlan plan;
+    if (!folderIsThere(folder, plan.faults)) {
+        return plan;
+    }
+    ImportContext context{folder, ids, plan.faults, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    readJob(context);
+    readValves(context);
+    readBranches(context);
+    readPumps(context);
+    readPumpCurves(context);
+    readInstruments(context);
+    readRounds(context);
+    const bool hasRoundTable = !context.rounds.empty();
+    readReadingTable(context, true);
+    readPumpReadings(context);
+    if (context.branches.empty() && plan.faults.empty()) {
+        plan.faults.push_back({"branches.csv", 1, "tag", {&kNoTerminals, "", {}}});
+    }
+    sortFaults(plan.faults);
+    if (!plan.faults.empty()) {
+        return plan;
+    }
+    // Rounds without a table of their own: all but the last have been walked to their end.
+    if (!hasRoundTable && !context.rounds.empty()) {
+        for (auto& [number, round] : context.rounds) {
+            round.state = project::RoundState::Closed;
+        }
+        context.rounds.rbegin()->second.state = project::RoundState::Open;
+    }
+    project::Edit& edit = plan.edit;
+    edit.label = "New job " + context.job.name;
+    edit.put.emplace_back(std::move(context.job));
+    const auto putAll = [&](auto& records) {
+        for (auto& [key, record] : records) {
+            edit.put.emplace_back(std::move(record));
+        }
+    };
+    const auto putList = [&](auto& records) {
+        std::move(records.begin(), records.end(), std::back_inserter(edit.put));
+    };
+    putAll(context.valves);
+    putList(context.branches);
+    putList(context.pumps);
+    putAll(context.instruments);
+    putAll(context.people);
+    putAll(context.rounds);
+    putList(context.readings);
+    putList(context.pumpReadings);
+    return plan;
+}
+
+ImportPlan readReadings(const std::filesystem::path& folder, const project::Project& project,
+                        base::IdSource& ids) {
+    ImportPlan plan;
+    if (!folderIsThere(folder, plan.faults)) {
+        return plan;
+    }
+    ImportContext context{
+        folder, ids, plan.faults, project.job(), project.fluid().density(), {}, {}, {}, {}, {}, {}, {},
+        {},     {},  {}};
+    for (const project::ValveModel& valve : project.valves()) {
+        context.valves.emplace(valve.id.text(), valve);
+    }
+    for (const project::Branch& branch : project.branches()) {
+        context.branchByTag.emplace(folded(branch.tag), context.branches.size());
+        context.branches.push_back(branch);
+    }
+    for (const project::Pump& pump : project.pumps()) {
+        context.pumpByTag.emplace(folded(pump.tag), context.pumps.size());
+        context.pumps.push_back(pump);
+    }
+    for (const project::Instrument& instrument : project.instruments()) {
+        context.instruments.emplace(folded(instrument.tag), instrument);
+    }
+    for (const project::Person& person : project.people()) {
+        context.people.emplace(person.name, person);
+    }
+    for (const project::Round& round : project.rounds()) {
+        context.rounds.emplace(round.number, round);
+    }
+    context.readings.assign(project.readings().begin(), project.readings().end());
+    context.pumpReadings.assign(project.pumpReadings().begin(), project.pumpReadings().end());
+    readReadingTable(context, false);
+    readPumpReadings(context);
+
+    project::Edit& edit = plan.edit;
+    std::vector<base::Id> used;
+    const auto putNew = [&](auto& records, const auto& known) {
+        for (auto& record : records) {
+            if (!known.contains(record.id)) {
+                used.push_back(record.round);
+                edit.put.emplace_back(std::move(record));
+            }
+        }
+    };
+    putNew(context.readings, project.readings());
+    putNew(context.pumpReadings, project.pumpReadings());
+    if (edit.put.empty() && plan.faults.empty()) {
+        plan.faults.push_back({"readings.csv", 0, "", {&kNothingToRecord, "", {}}});
+    }
+    const int newest = context.rounds.empty() ? 0 : context.rounds.rbegin()->first;
+    std::vector<project::AnyRecord> first;
+    for (auto& [name, person] : context.people) {
+        if (!project.people().contains(person.id)) {
+            first.emplace_back(person);
+        }
+    }
+    for (auto& [number, round] : context.rounds) {
+        const bool isUsed = std::find(used.begin(), used.end(), round.id) != used.end();
+        const bool isNew = !project.rounds().contains(round.id);
+        if (isUsed && !isNew && round.state != project::RoundState::Open) {
+            plan.faults.push_back(
+                {"readings.csv",
+                 1,
+                 "round",
+                 {&kRoundLocked, "", {std::to_string(number), std::string(project::name(round.state))}}});
+        }
+        // A round that is followed by another has been walked to its end.
+        const bool isOver = number != newest && round.state == project::RoundState::Open;
+        if (isOver) {
+            round.state = project::RoundState::Closed;
+        }
+        if (isNew || isOver) {
+            first.emplace_back(round);
+        }
+    }
+    edit.put.insert(edit.put.begin(), first.begin(), first.end());
+    edit.label = "Record readings from " + folder.filename().string();
+    sortFaults(plan.faults);
+    return plan;
+}
+
+}  // namespace ww::exchange

@@ -1,0 +1,194 @@
+// pumps.csv, pump_curve.csv and instruments.csv.
+#include "core/exchange/import_context.h"
+#include "core/exchange/table_reader.h"
+
+namespace ww::exchange {
+
+namespace {
+
+inline constexpr base::MessageForm kPumpTagRepeated{
+    "pump_tag_repeated", "the pump \"{1}\" stands twice; give every pump its own tag"};
+inline constexpr base::MessageForm kPumpUnknown{
+    "pump_unknown", "the pump \"{1}\" is not in pumps.csv; did you mean \"{2}\"?"};
+inline constexpr base::MessageForm kPumpWithoutCurve{
+    "pump_without_curve", "the pump \"{1}\" has no rows in pump_curve.csv; give at least two points"};
+inline constexpr base::MessageForm kImpellerOrder{
+    "impeller_below_minimum", "the impeller {1} is smaller than its minimum {2}; correct one of them"};
+inline constexpr base::MessageForm kInstrumentRepeated{
+    "instrument_repeated", "the instrument \"{1}\" stands twice; give every instrument its own tag"};
+inline constexpr base::MessageForm kCalibrationOrder{
+    "calibration_order", "due {1} is before calibrated {2}; correct one of the dates"};
+
+Measured<quantity::Head> headOf(const TableReader::Entered& entered, quantity::Density density) {
+    return quantity::measuredHead(entered.digits, entered.unit, density);
+}
+
+std::optional<Measured<quantity::PressureDifference>> differenceOf(TableReader& table,
+                                                                   std::string_view column,
+                                                                   quantity::Density density) {
+    const auto got = table.entered(column, Sign::Positive);
+    return got ? std::optional(quantity::measuredDifference(got->digits, got->unit, density)) : std::nullopt;
+}
+
+/// Every impeller of a pump has a curve of its own, and each must be usable.
+void checkCurves(const project::Pump& pump, const std::vector<int>& rows, TableReader& table) {
+    std::map<double, std::pair<int, std::vector<curve::PumpPoint>>> byImpeller;
+    for (std::size_t i = 0; i < pump.rows.size(); ++i) {
+        const project::PumpTableRow& row = pump.rows[i];
+        curve::PumpPoint point;
+        point.flow = row.flow.value;
+        point.head = row.head.value;
+        if (row.efficiency) {
+            point.efficiency = row.efficiency->value;
+        }
+        if (row.power) {
+            point.power = row.power->value;
+        }
+        if (row.npshRequired) {
+            point.npshRequired = row.npshRequired->value;
+        }
+        auto& [first, points] = byImpeller[row.impeller ? row.impeller->value.si() : 0.0];
+        first = points.empty() ? rows[i] : first;
+        points.push_back(point);
+    }
+    for (const auto& [impeller, entry] : byImpeller) {
+        const auto made = curve::PumpCurve::make(entry.second);
+        if (!made) {
+            table.faultAt(entry.first, "head", made.fault());
+        }
+    }
+}
+
+}  // namespace
+
+void readPumps(ImportContext& context) {
+    TableReader table(context.folder / "pumps.csv",
+                      {{"tag", {}, true},
+                       {"running", {}, false},
+                       {"speed", Dimension::RotationalSpeed, false},
+                       {"impeller", Dimension::Length, false},
+                       {"impeller_min", Dimension::Length, false},
+                       {"motor_power", Dimension::Power, false},
+                       {"motor_efficiency", Dimension::Fraction, false},
+                       {"volts", Dimension::Voltage, false},
+                       {"amps", Dimension::Current, false},
+                       {"service_factor", {}, false},
+                       {"throttle_tag", {}, false}},
+                      true, context.faults);
+    while (table.next()) {
+        project::Pump pump;
+        pump.id = context.ids.next();
+        pump.position = static_cast<int>(context.pumps.size());
+        pump.tag = table.requiredText("tag");
+        pump.isRunning = table.yesNo("running", true);
+        pump.speed = table.measured<quantity::RotationalSpeed>("speed", Sign::Positive);
+        pump.impeller = table.measured<quantity::Length>("impeller", Sign::Positive);
+        pump.impellerMinimum = table.measured<quantity::Length>("impeller_min", Sign::Positive);
+        pump.motorPower = table.measured<quantity::Power>("motor_power", Sign::Positive);
+        pump.motorEfficiency = table.measured<quantity::Ratio>("motor_efficiency", Sign::Positive);
+        pump.volts = table.measured<quantity::Voltage>("volts", Sign::Positive);
+        pump.amps = table.measured<quantity::Current>("amps", Sign::Positive);
+        pump.serviceFactor = table.decimal("service_factor", Sign::Positive);
+        pump.throttleTag = table.text("throttle_tag");
+        if (pump.impeller && pump.impellerMinimum && pump.impeller->value < pump.impellerMinimum->value) {
+            table.fault("impeller", kImpellerOrder, {pump.impeller->text(), pump.impellerMinimum->text()});
+        }
+        if (!context.pumpByTag.try_emplace(folded(pump.tag), context.pumps.size()).second &&
+            !pump.tag.empty()) {
+            table.fault("tag", kPumpTagRepeated, {pump.tag});
+        }
+        context.pumps.push_back(std::move(pump));
+    }
+}
+
+void readPumpCurves(ImportContext& context) {
+    TableReader table(context.folder / "pump_curve.csv",
+                      {{"pump", {}, true},
+                       {"flow", Dimension::Flow, true},
+                       {"head", Dimension::Pressure, true},
+                       {"efficiency", Dimension::Fraction, false},
+                       {"power", Dimension::Power, false},
+                       {"npshr", Dimension::Pressure, false},
+                       {"impeller", Dimension::Length, false}},
+                      true, context.faults);
+    std::vector<std::vector<int>> rows(context.pumps.size());
+    bool hasRows = false;
+    while (table.next()) {
+        hasRows = true;
+        const std::string tag = table.requiredText("pump");
+        const auto flow = table.measured<quantity::VolumeFlow>("flow", Sign::NotNegative);
+        const auto head = table.entered("head", Sign::NotNegative);
+        const auto npsh = table.entered("npshr", Sign::NotNegative);
+        if (!flow && table.text("flow").empty()) {
+            table.fault("flow", kCellMissing);
+        }
+        if (!head && table.text("head").empty()) {
+            table.fault("head", kCellMissing);
+        }
+        const auto found = context.pumpByTag.find(folded(tag));
+        if (found == context.pumpByTag.end()) {
+            std::vector<std::string> known;
+            for (const project::Pump& pump : context.pumps) {
+                known.push_back(pump.tag);
+            }
+            if (!tag.empty()) {
+                table.fault("pump", kPumpUnknown, {tag, nearest(tag, known)});
+            }
+            continue;
+        }
+        project::PumpTableRow row;
+        row.efficiency = table.measured<quantity::Ratio>("efficiency", Sign::Positive);
+        row.power = table.measured<quantity::Power>("power", Sign::Positive);
+        row.impeller = table.measured<quantity::Length>("impeller", Sign::Positive);
+        if (npsh) {
+            row.npshRequired = headOf(*npsh, context.density);
+        }
+        if (flow && head) {
+            row.flow = *flow;
+            row.head = headOf(*head, context.density);
+            context.pumps[found->second].rows.push_back(std::move(row));
+            rows[found->second].push_back(table.row());
+        }
+    }
+    for (std::size_t i = 0; hasRows && i < context.pumps.size(); ++i) {
+        if (rows[i].empty()) {
+            table.faultAt(0, "pump", {&kPumpWithoutCurve, "", {context.pumps[i].tag}});
+        } else {
+            checkCurves(context.pumps[i], rows[i], table);
+        }
+    }
+}
+
+void readInstruments(ImportContext& context) {
+    TableReader table(context.folder / "instruments.csv",
+                      {{"tag", {}, true},
+                       {"kind", {}, false},
+                       {"serial", {}, false},
+                       {"range", Dimension::Pressure, false},
+                       {"accuracy", Dimension::Fraction, false},
+                       {"accuracy_floor", Dimension::Pressure, false},
+                       {"calibrated", {}, false},
+                       {"due", {}, false}},
+                      false, context.faults);
+    while (table.next()) {
+        project::Instrument instrument;
+        instrument.id = context.ids.next();
+        instrument.tag = table.requiredText("tag");
+        instrument.kind = table.text("kind");
+        instrument.serial = table.text("serial");
+        instrument.range = differenceOf(table, "range", context.density);
+        instrument.accuracy = table.measured<quantity::Ratio>("accuracy", Sign::NotNegative);
+        instrument.accuracyFloor = differenceOf(table, "accuracy_floor", context.density);
+        instrument.calibrated = table.instant("calibrated");
+        instrument.due = table.instant("due");
+        if (instrument.calibrated && instrument.due && *instrument.due < *instrument.calibrated) {
+            table.fault("due", kCalibrationOrder, {instrument.due->date(), instrument.calibrated->date()});
+        }
+        const std::string tag = instrument.tag;
+        if (!context.instruments.try_emplace(folded(tag), std::move(instrument)).second && !tag.empty()) {
+            table.fault("tag", kInstrumentRepeated, {tag});
+        }
+    }
+}
+
+}  // namespace ww::exchange

@@ -1,0 +1,284 @@
+// valves.csv and branches.csv: what the loop is made of.
+#include <algorithm>
+#include <set>
+
+#include "core/exchange/import_context.h"
+#include "core/exchange/table_reader.h"
+#include "core/project/names.h"
+
+namespace ww::exchange {
+
+namespace {
+
+inline constexpr base::MessageForm kValveCoefficientColumns{
+    "valve_coefficient_columns",
+    "the valve table needs one column of coefficients; name it Cv or Kv, not both"};
+inline constexpr base::MessageForm kValveChangesWithin{
+    "valve_changes_within",
+    "\"{1}\" differs from the first row of this valve, which says \"{2}\"; make them alike"};
+inline constexpr base::MessageForm kValveDpOrder{
+    "valve_dp_order", "maximum_dp {1} is not above minimum_dp {2}; correct one of them"};
+inline constexpr base::MessageForm kTagRepeated{
+    "tag_repeated", "the tag \"{1}\" stands already in row {2}; give every one its own"};
+inline constexpr base::MessageForm kParentUnknown{
+    "parent_unknown", "the parent \"{1}\" is not among the branches; did you mean \"{2}\"?"};
+inline constexpr base::MessageForm kParentCircle{
+    "parent_circle",
+    "this branch is fed through itself: {1}; correct one parent, the first is fed at the pump"};
+inline constexpr base::MessageForm kValveUnknown{
+    "valve_unknown", "the valve \"{1}\" of size \"{2}\" is not in valves.csv; did you mean \"{3}\"?"};
+inline constexpr base::MessageForm kDesignFlowMissing{
+    "design_flow_missing", "a branch without branches of its own needs its design flow; give it"};
+inline constexpr base::MessageForm kSettingOffScale{
+    "setting_off_scale", "{1} is off the valve's scale, {2} to {3}; correct the setting or the valve"};
+inline constexpr base::MessageForm kSettingWithoutValve{
+    "setting_without_valve", "a setting is given but no valve with a table; give valve_model and valve_size"};
+
+template <class Enumeration>
+std::optional<Enumeration> nameCell(TableReader& table, std::string_view column) {
+    const std::string written = table.text(column);
+    if (written.empty()) {
+        return std::nullopt;
+    }
+    const auto value = project::fromName<Enumeration>(written);
+    if (!value) {
+        table.fault(column, kCellNotOneOf, {written, project::namesOf<Enumeration>()});
+    }
+    return value;
+}
+
+std::optional<Measured<quantity::PressureDifference>> difference(TableReader& table, std::string_view column,
+                                                                 Sign sign, quantity::Density density) {
+    const auto got = table.entered(column, sign);
+    return got ? std::optional(quantity::measuredDifference(got->digits, got->unit, density)) : std::nullopt;
+}
+
+std::string valveKey(const std::string& model, const std::string& size) {
+    return folded(model) + "\n" + folded(size);
+}
+
+}  // namespace
+
+void readValves(ImportContext& context) {
+    TableReader table(context.folder / "valves.csv",
+                      {{"model", {}, true},
+                       {"size", {}, true},
+                       {"scale", {}, true},
+                       {"setting", {}, true},
+                       {"Cv", {}, false},
+                       {"Kv", {}, false},
+                       {"minimum_dp", Dimension::Pressure, false},
+                       {"maximum_dp", Dimension::Pressure, false},
+                       {"accuracy", Dimension::Fraction, false}},
+                      true, context.faults);
+    std::map<std::string, int> firstRow;
+    bool hasColumns = true;
+    while (table.next()) {
+        const bool isCv = table.hasColumn("Cv");
+        if (hasColumns && isCv == table.hasColumn("Kv")) {
+            table.faultAt(1, "Cv", {&kValveCoefficientColumns, "", {}});
+            hasColumns = false;
+        }
+        const std::string model = table.requiredText("model");
+        const std::string size = table.text("size");
+        const auto scale = nameCell<project::Scale>(table, "scale");
+        const auto setting = table.decimal("setting", Sign::NotNegative);
+        const auto coefficient = table.decimal(isCv ? "Cv" : "Kv", Sign::NotNegative);
+        if (!setting && table.text("setting").empty()) {
+            table.fault("setting", kCellMissing);
+        }
+        if (!coefficient && table.text(isCv ? "Cv" : "Kv").empty()) {
+            table.fault(isCv ? "Cv" : "Kv", kCellMissing);
+        }
+        const std::string key = valveKey(model, size);
+        const auto [found, isNew] = context.valves.try_emplace(key);
+        project::ValveModel& valve = found->second;
+        if (isNew) {
+            valve.id = context.ids.next();
+            valve.model = model;
+            valve.size = size;
+            valve.scale = scale.value_or(project::Scale::Turns);
+            valve.coefficientUnit = isCv ? Unit::Cv : Unit::Kv;
+            firstRow[key] = table.row();
+        } else if (scale && *scale != valve.scale) {
+            table.fault("scale", kValveChangesWithin,
+                        {std::string(project::name(*scale)), std::string(project::name(valve.scale))});
+        }
+        if (auto minimum = difference(table, "minimum_dp", Sign::Positive, context.density)) {
+            valve.minimumDp = minimum;
+        }
+        if (auto maximum = difference(table, "maximum_dp", Sign::Positive, context.density)) {
+            valve.maximumDp = maximum;
+        }
+        if (auto accuracy = table.measured<quantity::Ratio>("accuracy", Sign::Positive)) {
+            valve.accuracy = accuracy;
+        }
+        if (setting && coefficient) {
+            valve.rows.push_back({*setting, *coefficient});
+        }
+    }
+    for (const auto& [key, valve] : context.valves) {
+        const auto made = curve::ValveCharacteristic::make(project::valvePoints(valve));
+        if (!made) {
+            table.faultAt(firstRow[key], "setting", made.fault());
+        }
+        if (valve.minimumDp && valve.maximumDp && valve.maximumDp->value <= valve.minimumDp->value) {
+            table.faultAt(firstRow[key], "maximum_dp",
+                          {&kValveDpOrder, "", {valve.maximumDp->text(), valve.minimumDp->text()}});
+        }
+    }
+}
+
+namespace {
+
+/// The rows of branches.csv, then what must be true of them together.
+class BranchReader {
+  public:
+    explicit BranchReader(ImportContext& context)
+        : m_context(context),
+          m_table(context.folder / "branches.csv",
+                  {{"tag", {}, true},
+                   {"parent", {}, true},
+                   {"serves", {}, false},
+                   {"kind", {}, false},
+                   {"design_flow", Dimension::Flow, true},
+                   {"run_loss", Dimension::Pressure, false},
+                   {"circuit_loss", Dimension::Pressure, false},
+                   {"valve_model", {}, false},
+                   {"valve_size", {}, false},
+                   {"setting", {}, false},
+                   {"side", {}, false},
+                   {"upstream_diameters", {}, false},
+                   {"downstream_diameters", {}, false},
+                   {"return", {}, false}},
+                  true, context.faults) {}
+
+    void run() {
+        while (m_table.next()) {
+            takeRow();
+        }
+        joinParents();
+        for (std::size_t i = 0; i < m_context.branches.size(); ++i) {
+            checkCircle(i);
+            if (!m_isParent[i] && !m_context.branches[i].designFlow && !m_hasFlowFault[i]) {
+                m_table.faultAt(m_rows[i], "design_flow", {&kDesignFlowMissing, "", {}});
+            }
+        }
+    }
+
+  private:
+    void takeRow() {
+        project::Branch branch;
+        branch.id = m_context.ids.next();
+        branch.position = static_cast<int>(m_context.branches.size());
+        branch.tag = m_table.requiredText("tag");
+        const std::size_t index = m_context.branches.size();
+        const auto [found, isNew] = m_context.branchByTag.try_emplace(folded(branch.tag), index);
+        if (!isNew && !branch.tag.empty()) {
+            m_table.fault("tag", kTagRepeated, {branch.tag, std::to_string(m_rows[found->second])});
+        }
+        branch.serves = m_table.text("serves");
+        branch.designFlow = m_table.measured<quantity::VolumeFlow>("design_flow", Sign::Positive);
+        branch.runLoss = difference(m_table, "run_loss", Sign::NotNegative, m_context.density);
+        branch.circuitLoss = difference(m_table, "circuit_loss", Sign::NotNegative, m_context.density);
+        branch.side = nameCell<project::Side>(m_table, "side").value_or(project::Side::Unknown);
+        branch.upstreamDiameters = m_table.decimal("upstream_diameters", Sign::NotNegative);
+        branch.downstreamDiameters = m_table.decimal("downstream_diameters", Sign::NotNegative);
+        branch.returns =
+            nameCell<project::ReturnKind>(m_table, "return").value_or(project::ReturnKind::Direct);
+        takeValve(branch);
+        const auto kind = nameCell<project::BranchKind>(m_table, "kind");
+        branch.kind = kind.value_or(branch.valve ? project::BranchKind::Manual : project::BranchKind::None);
+        m_hasFlowFault.push_back(!branch.designFlow && !m_table.text("design_flow").empty());
+        m_rows.push_back(m_table.row());
+        m_parents.push_back(m_table.text("parent"));
+        m_context.branches.push_back(std::move(branch));
+    }
+
+    void takeValve(project::Branch& branch) {
+        const std::string model = m_table.text("valve_model");
+        const std::string size = m_table.text("valve_size");
+        branch.setting = m_table.decimal("setting", Sign::NotNegative);
+        if (model.empty()) {
+            if (branch.setting) {
+                m_table.fault("setting", kSettingWithoutValve);
+            }
+            return;
+        }
+        const auto found = m_context.valves.find(valveKey(model, size));
+        if (found == m_context.valves.end()) {
+            std::vector<std::string> known;
+            for (const auto& [key, valve] : m_context.valves) {
+                known.push_back(valve.model + " " + valve.size);
+            }
+            m_table.fault("valve_model", kValveUnknown, {model, size, nearest(model + " " + size, known)});
+            return;
+        }
+        branch.valve = found->second.id;
+        const auto curve = curve::ValveCharacteristic::make(project::valvePoints(found->second));
+        if (branch.setting && curve && !curve->covers(quantity::Setting::si(branch.setting->value()))) {
+            m_table.fault("setting", kSettingOffScale,
+                          {branch.setting->text(), quantity::concise(curve->lowest().si(), 6),
+                           quantity::concise(curve->fullyOpen().si(), 6)});
+        }
+    }
+
+    void joinParents() {
+        m_parentIndex.assign(m_context.branches.size(), kNone);
+        m_isParent.assign(m_context.branches.size(), false);
+        for (std::size_t i = 0; i < m_context.branches.size(); ++i) {
+            if (m_parents[i].empty()) {
+                continue;
+            }
+            const auto found = m_context.branchByTag.find(folded(m_parents[i]));
+            if (found == m_context.branchByTag.end()) {
+                std::vector<std::string> known;
+                for (const project::Branch& branch : m_context.branches) {
+                    known.push_back(branch.tag);
+                }
+                m_table.faultAt(m_rows[i], "parent",
+                                {&kParentUnknown, "", {m_parents[i], nearest(m_parents[i], known)}});
+                continue;
+            }
+            m_parentIndex[i] = found->second;
+            m_isParent[found->second] = true;
+            m_context.branches[i].parent = m_context.branches[found->second].id;
+        }
+    }
+
+    void checkCircle(std::size_t start) {
+        std::string path = m_context.branches[start].tag;
+        std::size_t at = m_parentIndex[start];
+        for (std::size_t steps = 0; at != kNone && steps <= m_parentIndex.size(); ++steps) {
+            if (path.size() < 200) {
+                path += " <- " + m_context.branches[at].tag;
+            }
+            if (at == start) {
+                m_table.faultAt(m_rows[start], "parent", {&kParentCircle, "", {path}});
+                return;
+            }
+            // A circle further out is reported at its own members.
+            if (steps == m_parentIndex.size()) {
+                return;
+            }
+            at = m_parentIndex[at];
+        }
+    }
+
+    static constexpr std::size_t kNone = static_cast<std::size_t>(-1);
+    ImportContext& m_context;
+    TableReader m_table;
+    std::vector<int> m_rows;
+    std::vector<std::string> m_parents;
+    std::vector<std::size_t> m_parentIndex;
+    std::vector<bool> m_isParent;
+    std::vector<bool> m_hasFlowFault;
+};
+
+}  // namespace
+
+void readBranches(ImportContext& context) {
+    BranchReader(context).run();
+}
+
+}  // namespace ww::exchange

@@ -1,0 +1,128 @@
+// One CSV table with its header understood: cells by column name, numbers with their units, every fault noted
+// with file, row and column. Not for what the rows mean together.
+#pragma once
+
+#include <initializer_list>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/exchange/csv_text.h"
+#include "core/exchange/job_folder.h"
+#include "core/quantity/measured.h"
+
+namespace ww::exchange {
+
+using quantity::Dimension;
+using quantity::Measured;
+using quantity::Unit;
+
+inline constexpr base::MessageForm kColumnMissing{"column_missing",
+                                                  "the column \"{1}\" is missing; add it to the header row"};
+inline constexpr base::MessageForm kColumnUnknown{
+    "column_unknown", "the column \"{1}\" is not known; did you mean \"{2}\"? Known are: {3}"};
+inline constexpr base::MessageForm kColumnRepeated{"column_repeated",
+                                                   "the column \"{1}\" stands twice; keep one of them"};
+inline constexpr base::MessageForm kColumnUnitMissing{
+    "column_unit_missing", "the column \"{1}\" needs its unit in brackets; use one of {2}"};
+inline constexpr base::MessageForm kColumnUnitUnknown{
+    "column_unit_unknown", "\"{1}\" is not a unit that the column \"{2}\" can have; use one of {3}"};
+inline constexpr base::MessageForm kColumnUnitUnwanted{
+    "column_unit_unwanted", "the column \"{1}\" has no unit; write it without brackets"};
+inline constexpr base::MessageForm kRowTooLong{
+    "row_too_long",
+    "the row has {1} cells and the header {2}; put a text that has a separator into quotation marks"};
+inline constexpr base::MessageForm kCellMissing{"cell_missing", "the cell is empty; give a value"};
+inline constexpr base::MessageForm kCellNegative{"cell_negative",
+                                                 "{1} is negative; this value must be {2}, correct it"};
+inline constexpr base::MessageForm kCellHuge{"cell_huge",
+                                             "{1} is too large to be true; check digits and unit"};
+inline constexpr base::MessageForm kCellNotOneOf{"cell_not_one_of",
+                                                 "\"{1}\" is not known here; use one of {2}"};
+inline constexpr base::MessageForm kCellNotADate{
+    "cell_not_a_date", "\"{1}\" is not a date or time; write it as 2026-03-04 or 2026-03-04T14:02"};
+inline constexpr base::MessageForm kCellNotWhole{"cell_not_whole",
+                                                 "\"{1}\" is not a whole number from 1 to {2}; correct it"};
+inline constexpr base::MessageForm kCellTextTooLong{"cell_text_too_long",
+                                                    "the text has more than {1} characters; shorten it"};
+
+/// What a column may carry.
+struct ColumnSpec {
+    std::string_view name;
+    std::optional<Dimension> dimension;  ///< nothing: text or a plain number, no unit
+    bool isRequired = false;             ///< the column must be there
+};
+
+enum class Sign { Any, NotNegative, Positive };
+
+/// Walks the rows of one table. Faults go to the list given; a cell with a fault reads as absent.
+class TableReader {
+  public:
+    /// Reads the file; a missing one is a fault only where `isRequired`.
+    TableReader(const std::filesystem::path& file, std::initializer_list<ColumnSpec> columns, bool isRequired,
+                std::vector<RowFault>& faults);
+
+    /// Steps to the next row; false at the end or where the table is unusable.
+    bool next();
+    /// The physical line of the row.
+    int row() const { return m_row == nullptr ? 0 : m_row->line; }
+    bool hasColumn(std::string_view column) const;
+
+    /// The trimmed text; empty where absent.
+    std::string text(std::string_view column);
+    /// The text; an empty one is a fault.
+    std::string requiredText(std::string_view column);
+    std::optional<base::Decimal> decimal(std::string_view column, Sign sign);
+    std::optional<int> wholeNumber(std::string_view column, int largest);
+    std::optional<base::Instant> instant(std::string_view column);
+    /// yes/no, true/false, 1/0; `otherwise` where empty.
+    bool yesNo(std::string_view column, bool otherwise);
+    /// Digits and unit as entered; the unit in the cell, else the header's. Nothing where empty or faulty.
+    struct Entered {
+        base::Decimal digits;
+        Unit unit{};
+    };
+    std::optional<Entered> entered(std::string_view column, Sign sign);
+    template <class Q>
+    std::optional<Measured<Q>> measured(std::string_view column, Sign sign) {
+        const auto got = entered(column, sign);
+        return got ? std::optional(quantity::measured<Q>(got->digits, got->unit)) : std::nullopt;
+    }
+
+    /// Notes a fault in this row.
+    void fault(std::string_view column, const base::MessageForm& form,
+               std::vector<std::string> arguments = {});
+    void fault(std::string_view column, base::Fault fault);
+    /// Notes a fault in an earlier row of this table.
+    void faultAt(int row, std::string_view column, base::Fault fault);
+
+  private:
+    struct Column {
+        ColumnSpec spec;
+        std::optional<std::size_t> index;
+        std::optional<Unit> unit;
+    };
+
+    void readHeader();
+    void takeHeaderCell(std::string_view cell, std::size_t index);
+    Column* find(std::string_view name);
+    const Column* find(std::string_view name) const;
+    std::string_view cell(std::string_view column) const;
+    std::optional<base::Decimal> parseNumber(std::string_view column, std::string_view digits, Sign sign);
+
+    std::string m_file;
+    std::vector<Column> m_columns;
+    std::vector<RowFault>& m_faults;
+    CsvText m_text;
+    const CsvRow* m_row = nullptr;
+    std::size_t m_next = 1;
+    bool m_isUsable = false;
+};
+
+/// The unit a column of this dimension may have; pressures may also be heads, and pump heads pressures.
+std::optional<Unit> unitFor(std::string_view symbol, Dimension dimension, std::string_view column);
+/// The known word nearest to `word` by edit distance; empty where there is none.
+std::string nearest(std::string_view word, const std::vector<std::string>& known);
+
+}  // namespace ww::exchange
