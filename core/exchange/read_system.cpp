@@ -12,7 +12,7 @@ namespace {
 
 inline constexpr base::MessageForm kValveCoefficientColumns{
     "valve_coefficient_columns",
-    "the valve table needs one column of coefficients; name it Cv or Kv, not both"};
+    "the row needs one coefficient; give it in the column Cv or Kv, not in both"};
 inline constexpr base::MessageForm kValveChangesWithin{
     "valve_changes_within",
     "\"{1}\" differs from the first row of this valve, which says \"{2}\"; make them alike"};
@@ -72,23 +72,22 @@ void readValves(ImportContext& context) {
                        {"accuracy", Dimension::Fraction, false}},
                       true, context.faults);
     std::map<std::string, int> firstRow;
-    bool hasColumns = true;
     while (table.next()) {
-        const bool isCv = table.hasColumn("Cv");
-        if (hasColumns && isCv == table.hasColumn("Kv")) {
-            table.faultAt(1, "Cv", {&kValveCoefficientColumns, "", {}});
-            hasColumns = false;
-        }
+        const bool isCv = !table.text("Cv").empty();
+        const char* column = isCv || !table.hasColumn("Kv") ? "Cv" : "Kv";
         const std::string model = table.requiredText("model");
         const std::string size = table.text("size");
         const auto scale = nameCell<project::Scale>(table, "scale");
+        if (!scale && table.text("scale").empty()) {
+            table.fault("scale", kCellMissing);
+        }
         const auto setting = table.decimal("setting", Sign::NotNegative);
-        const auto coefficient = table.decimal(isCv ? "Cv" : "Kv", Sign::NotNegative);
+        const auto coefficient = table.decimal(column, Sign::NotNegative);
         if (!setting && table.text("setting").empty()) {
             table.fault("setting", kCellMissing);
         }
-        if (!coefficient && table.text(isCv ? "Cv" : "Kv").empty()) {
-            table.fault(isCv ? "Cv" : "Kv", kCellMissing);
+        if (isCv == !table.text("Kv").empty()) {
+            table.fault(column, kValveCoefficientColumns);
         }
         const std::string key = valveKey(model, size);
         const auto [found, isNew] = context.valves.try_emplace(key);
@@ -103,6 +102,9 @@ void readValves(ImportContext& context) {
         } else if (scale && *scale != valve.scale) {
             table.fault("scale", kValveChangesWithin,
                         {std::string(project::name(*scale)), std::string(project::name(valve.scale))});
+        }
+        if (!isNew && (isCv ? Unit::Cv : Unit::Kv) != valve.coefficientUnit) {
+            table.fault(column, kValveChangesWithin, {column, isCv ? "Kv" : "Cv"});
         }
         if (auto minimum = difference(table, "minimum_dp", Sign::Positive, context.density)) {
             valve.minimumDp = minimum;

@@ -33,7 +33,7 @@ std::string unitsOf(Dimension dimension) {
     return dimension == Dimension::Pressure ? quantity::pressureSymbols() : quantity::symbolsOf(dimension);
 }
 
-std::string quoted(std::string_view text) {
+std::string shortened(std::string_view text) {
     return std::string(text.substr(0, 60));
 }
 
@@ -129,7 +129,7 @@ void TableReader::takeHeaderCell(std::string_view cell, std::size_t index) {
             known.emplace_back(candidate.spec.name);
             all += (all.empty() ? "" : ", ") + known.back();
         }
-        fault(name, kColumnUnknown, {quoted(name), nearest(name, known), all});
+        fault(name, kColumnUnknown, {shortened(name), nearest(name, known), all});
         return;
     }
     const std::string own(column->spec.name);
@@ -151,7 +151,7 @@ void TableReader::takeHeaderCell(std::string_view cell, std::size_t index) {
     }
     column->unit = unitFor(*unit, dimension, own);
     if (!column->unit) {
-        fault(own, kColumnUnitUnknown, {quoted(*unit), own, unitsOf(dimension)});
+        fault(own, kColumnUnitUnknown, {shortened(*unit), own, unitsOf(dimension)});
     }
 }
 
@@ -220,7 +220,7 @@ std::optional<base::Decimal> TableReader::parseNumber(std::string_view column, s
     const auto comma = m_text.separator == ';' ? base::CommaMeaning::Careful : base::CommaMeaning::Refused;
     auto number = base::Decimal::parse(digits, comma);
     if (!number) {
-        fault(column, number.fault());
+        fault(column, base::Fault(number.fault()));
         return std::nullopt;
     }
     if (sign != Sign::Any && (number->value() < 0 || (sign == Sign::Positive && number->value() == 0))) {
@@ -248,7 +248,7 @@ std::optional<int> TableReader::wholeNumber(std::string_view column, int largest
     const bool isGood =
         number.ok() && number->decimals() == 0 && number->value() >= 1 && number->value() <= largest;
     if (!isGood) {
-        fault(column, kCellNotWhole, {quoted(written), std::to_string(largest)});
+        fault(column, kCellNotWhole, {shortened(written), std::to_string(largest)});
         return std::nullopt;
     }
     return static_cast<int>(number->value());
@@ -261,7 +261,7 @@ std::optional<base::Instant> TableReader::instant(std::string_view column) {
     }
     const auto moment = base::Instant::fromText(written);
     if (!moment) {
-        fault(column, kCellNotADate, {quoted(written)});
+        fault(column, kCellNotADate, {shortened(written)});
     }
     return moment;
 }
@@ -281,7 +281,7 @@ bool TableReader::yesNo(std::string_view column, bool otherwise) {
             return false;
         }
     }
-    fault(column, kCellNotOneOf, {quoted(written), "yes, no"});
+    fault(column, kCellNotOneOf, {shortened(written), "yes, no"});
     return otherwise;
 }
 
@@ -302,7 +302,8 @@ std::optional<TableReader::Entered> TableReader::entered(std::string_view column
         if (isWord) {
             const auto own = unitFor(behind, dimension, column);
             if (!own) {
-                fault(column, kColumnUnitUnknown, {quoted(behind), std::string(column), unitsOf(dimension)});
+                fault(column, kColumnUnitUnknown,
+                      {shortened(behind), std::string(column), unitsOf(dimension)});
                 return std::nullopt;
             }
             unit = *own;

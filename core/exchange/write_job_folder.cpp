@@ -1,6 +1,6 @@
 // The job as CSV tables: one table a file, digits as typed.
+#include <algorithm>
 #include <fstream>
-#include <functional>
 #include <map>
 
 #include "core/exchange/csv_text.h"
@@ -143,12 +143,9 @@ Table jobTable(const Project& project) {
     return table;
 }
 
-/// Valve coefficients have one column; a job that mixes Cv and Kv cannot be told in one table without
-/// changing digits, so such valves go to the column of the first and the others are refused by the reader of
-/// none: each keeps its own.
-Table valveTable(const Project& project, Unit coefficientUnit) {
-    Table table(
-        {"model", "size", "scale", "setting", text(coefficientUnit), "minimum_dp", "maximum_dp", "accuracy"});
+/// Each valve keeps the coefficient that it was entered with; the other column stays empty.
+Table valveTable(const Project& project) {
+    Table table({"model", "size", "scale", "setting", "Cv", "Kv", "minimum_dp", "maximum_dp", "accuracy"});
     table.setUsualUnit("minimum_dp", Unit::Kilopascal);
     table.setUsualUnit("maximum_dp", Unit::Kilopascal);
     table.setUsualUnit("accuracy", Unit::Percent);
@@ -159,9 +156,9 @@ Table valveTable(const Project& project, Unit coefficientUnit) {
             table.add(valve.size);
             table.add(std::string(project::name(valve.scale)));
             table.add(row.setting.text());
-            const std::string own =
-                valve.coefficientUnit == coefficientUnit ? "" : " " + text(valve.coefficientUnit);
-            table.add(row.coefficient.text() + own);
+            const bool isCv = valve.coefficientUnit == Unit::Cv;
+            table.add(isCv ? row.coefficient.text() : std::string());
+            table.add(isCv ? std::string() : row.coefficient.text());
             table.add(valve.minimumDp);
             table.add(valve.maximumDp);
             table.add(valve.accuracy);
@@ -370,9 +367,8 @@ base::Outcome writeJobFolder(const Project& project, const std::filesystem::path
     if (error) {
         return base::Fault{&kFolderNotMade, folder.string(), {error.message()}};
     }
-    const Unit coefficientUnit = project.valves().empty() ? Unit::Kv : project.valves()[0].coefficientUnit;
     const std::pair<const char*, Table> tables[] = {{"job.csv", jobTable(project)},
-                                                    {"valves.csv", valveTable(project, coefficientUnit)},
+                                                    {"valves.csv", valveTable(project)},
                                                     {"branches.csv", branchTable(project)},
                                                     {"pumps.csv", pumpTable(project)},
                                                     {"pump_curve.csv", pumpCurveTable(project)},
