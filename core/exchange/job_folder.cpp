@@ -14,8 +14,8 @@ inline constexpr base::MessageForm kFolderMissing{
 inline constexpr base::MessageForm kNothingToRecord{
     "nothing_to_record",
     "there is neither readings.csv nor pump_readings.csv with rows; put one into the folder"};
-inline constexpr base::MessageForm kRoundLocked{
-    "round_locked", "round {1} is {2} and takes no further readings; record them in a new round"};
+inline constexpr base::MessageForm kRecordRoundLocked{
+    "record_round_locked", "round {1} is {2} and takes no further readings; record them in a new round"};
 inline constexpr base::MessageForm kNoTerminals{"no_branches",
                                                 "the table has no branches; give at least one row"};
 
@@ -177,11 +177,12 @@ ImportPlan readReadings(const std::filesystem::path& folder, const project::Proj
         const bool isUsed = std::find(used.begin(), used.end(), round.id) != used.end();
         const bool isNew = !project.rounds().contains(round.id);
         if (isUsed && !isNew && round.state != project::RoundState::Open) {
-            plan.faults.push_back(
-                {"readings.csv",
-                 1,
-                 "round",
-                 {&kRoundLocked, "", {std::to_string(number), std::string(project::name(round.state))}}});
+            plan.faults.push_back({"readings.csv",
+                                   1,
+                                   "round",
+                                   {&kRecordRoundLocked,
+                                    "",
+                                    {std::to_string(number), std::string(project::name(round.state))}}});
         }
         // A round that is followed by another has been walked to its end.
         const bool isOver = number != newest && round.state == project::RoundState::Open;
