@@ -1,9 +1,37 @@
-#include "core/balancing/checks/check.h"
+#include <array>
+
+#include "core/balancing/checks/support.h"
 
 namespace ww::balancing::checks {
 
 std::span<const Check> allChecks() {
-    return {};
+    static constexpr std::array kChecks{
+        Check{"design sum", About::Design, designSum},
+        Check{"dp at design flow", About::Design, designDp},
+        Check{"instrument range", About::Readings, instrumentRange},
+        Check{"calibration", About::Readings, calibration},
+        Check{"stale reference", About::Readings, staleReference},
+        Check{"reference open", About::Readings, referenceOpen},
+        Check{"index path open", About::Readings, indexPathOpen},
+        Check{"sum closure", About::Readings, sumClosure},
+        Check{"group spread", About::Readings, groupSpread},
+        Check{"final off design", About::Readings, finalOffDesign},
+        Check{"pump closure", About::Readings, pumpClosure},
+        Check{"pump efficiency", About::Readings, pumpEfficiency},
+        Check{"motor load", About::Readings, motorLoad},
+        Check{"conductance", About::Readings, conductance},
+        Check{"rose on closing", About::Readings, roseOnClosing},
+        Check{"group rose on closing", About::Readings, groupRoseOnClosing},
+        Check{"proportion", About::Readings, proportion},
+        Check{"setting range", About::Readings, settingRange},
+        Check{"valve noise", About::Readings, valveNoise},
+        Check{"final order", About::Readings, finalOrder},
+        Check{"too perfect", About::Readings, tooPerfect},
+        Check{"mixed units", About::Readings, mixedUnits},
+        Check{"fluid correction", About::Readings, fluidCorrection},
+        Check{"self-acting in group", About::Design, selfActingInGroup},
+    };
+    return kChecks;
 }
 
 }  // namespace ww::balancing::checks

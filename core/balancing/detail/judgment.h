@@ -15,6 +15,15 @@ bool isWithinBand(const project::Project& project, Ratio ofTarget);
 /// Gives every branch its state. `isDoubtful` by branch.
 void fillStates(const project::Project& project, RoundNumbers& numbers, const std::vector<bool>& isDoubtful);
 
+/// "2.5" and "4": where a valve stands and where it is fully open; "?" where it is not known.
+std::vector<std::string> placeOfValve(const project::Project& project, const BranchResult& branch);
+/// Set where the valve of a branch on the index circuit throttles.
+std::optional<base::Fault> indexThrottledFault(const project::Project& project, const RoundNumbers& numbers,
+                                               std::size_t branch);
+/// Set where every valve of a group with a known reference throttles.
+std::optional<base::Fault> groupShutFault(const project::Project& project, const RoundNumbers& numbers,
+                                          const GroupResult& group);
+
 /// Fills verdict and reasons from states, numbers and findings that are there already. `judging` are the
 /// findings whose errors count.
 void fillVerdict(const project::Project& project, const RoundNumbers& numbers,

@@ -125,39 +125,19 @@ Evidence weigh(const Project& project, const RoundNumbers& numbers) {
     return out;
 }
 
-/// "setting 2.5 of 4": what a throttled valve stands at.
-std::vector<std::string> placeOfValve(const Project& project, const BranchResult& result) {
-    const curve::ValveCharacteristic* curve = project.characteristicOf(project.branches()[result.branch]);
-    return {result.setting ? settingText(*result.setting) : "?",
-            curve != nullptr ? settingText(curve->fullyOpen()) : "?"};
-}
-
-/// Valves of the index circuit that throttle, then groups in which every valve throttles.
 void addOpenness(const Project& project, const RoundNumbers& numbers, std::vector<base::Fault>& failing) {
     const std::vector<std::size_t>& path = numbers.index.path;
     for (const std::size_t branch : path) {
-        const BranchResult& result = numbers.branches[branch];
-        if (!isUnthrottled(project, result)) {
-            const auto place = placeOfValve(project, result);
-            const std::string& tag = project.branches()[branch].tag;
-            failing.push_back({&kIndexValveThrottled, tag, {tag, place[0], place[1]}});
+        if (auto fault = indexThrottledFault(project, numbers, branch)) {
+            failing.push_back(std::move(*fault));
         }
     }
     for (const GroupResult& group : numbers.groups) {
-        // Where a group has an open member that is far from the lowest, the reference throttles all the same.
-        if (!group.reference || std::find(path.begin(), path.end(), *group.reference) != path.end()) {
-            continue;
+        if (group.reference && std::find(path.begin(), path.end(), *group.reference) != path.end()) {
+            continue;  // Named already.
         }
-        const bool hasOpen = std::any_of(group.members.begin(), group.members.end(), [&](std::size_t member) {
-            return numbers.branches[member].isMatchable && isUnthrottled(project, numbers.branches[member]);
-        });
-        if (!hasOpen) {
-            const auto place = placeOfValve(project, numbers.branches[*group.reference]);
-            const std::string parent = group.parent ? project.branches()[*group.parent].tag : "";
-            failing.push_back({&kGroupWithoutOpenValve,
-                               parent,
-                               {parent.empty() ? "at the pump" : parent,
-                                project.branches()[*group.reference].tag, place[0], place[1]}});
+        if (auto fault = groupShutFault(project, numbers, group)) {
+            failing.push_back(std::move(*fault));
         }
     }
 }
@@ -207,6 +187,39 @@ void addUnsure(const Evidence& e, std::size_t terminals, std::vector<base::Fault
 }
 
 }  // namespace
+
+std::vector<std::string> placeOfValve(const Project& project, const BranchResult& branch) {
+    const curve::ValveCharacteristic* curve = project.characteristicOf(project.branches()[branch.branch]);
+    return {branch.setting ? settingText(*branch.setting) : "?",
+            curve != nullptr ? settingText(curve->fullyOpen()) : "?"};
+}
+
+std::optional<base::Fault> indexThrottledFault(const Project& project, const RoundNumbers& numbers,
+                                               std::size_t branch) {
+    const BranchResult& result = numbers.branches[branch];
+    if (isUnthrottled(project, result)) {
+        return std::nullopt;
+    }
+    const auto place = placeOfValve(project, result);
+    const std::string& tag = project.branches()[branch].tag;
+    return base::Fault{&kIndexValveThrottled, tag, {tag, place[0], place[1]}};
+}
+
+std::optional<base::Fault> groupShutFault(const Project& project, const RoundNumbers& numbers,
+                                          const GroupResult& group) {
+    const bool hasOpen = std::any_of(group.members.begin(), group.members.end(), [&](std::size_t member) {
+        return numbers.branches[member].isMatchable && isUnthrottled(project, numbers.branches[member]);
+    });
+    if (!group.reference || hasOpen) {
+        return std::nullopt;
+    }
+    const auto place = placeOfValve(project, numbers.branches[*group.reference]);
+    const std::string parent = group.parent ? project.branches()[*group.parent].tag : "";
+    return base::Fault{&kGroupWithoutOpenValve,
+                       parent,
+                       {parent.empty() ? "at the pump" : parent, project.branches()[*group.reference].tag,
+                        place[0], place[1]}};
+}
 
 void fillVerdict(const Project& project, const RoundNumbers& numbers,
                  const std::vector<const Finding*>& judging, Assessment& out) {

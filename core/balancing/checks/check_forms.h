@@ -1,0 +1,117 @@
+// What the checks of a round find. Not for single readings (doubt_forms.h) nor for the verdict
+// (verdict_forms.h).
+#pragma once
+
+#include "core/base/fault.h"
+
+namespace ww::balancing {
+
+inline constexpr base::MessageForm kDesignSumOpen{"design_sum_open",
+                                                  "its design flow is {1}, those below it add up to {2}, {3} "
+                                                  "% apart; correct the schedule or state the diversity"};
+inline constexpr base::MessageForm kDesignDpLow{"design_dp_low",
+                                                "fully open, its valve makes only {1} at design flow, hard "
+                                                "to read below {2}; choose a smaller valve or another "
+                                                "way to measure"};
+inline constexpr base::MessageForm kOutsideInstrumentRange{
+    "outside_instrument_range",
+    "{1} is {2} % of the range {3} of instrument {4}; read between 10 and 95 % of it with another "
+    "instrument"};
+inline constexpr base::MessageForm kCalibrationUnknown{
+    "calibration_unknown", "the instrument was used, but its calibration due date is not given; enter it"};
+inline constexpr base::MessageForm kCalibratedLater{
+    "calibrated_later",
+    "the instrument was calibrated on {1}, after it was used on {2}; keep the certificate that held then"};
+inline constexpr base::MessageForm kPumpInstrumentOverdue{
+    "pump_instrument_overdue",
+    "instrument {1} was due for calibration on {2}, pump {3} was read with it on {4}; read again with "
+    "another one"};
+inline constexpr base::MessageForm kReferenceStale{
+    "reference_stale", "it is the reference and was read before the valve of {1} was moved; read it again"};
+inline constexpr base::MessageForm kReferenceThrottled{
+    "reference_throttled",
+    "it is the reference of its group and its valve stands at {1} of {2}; open it fully and match the others "
+    "to it"};
+inline constexpr base::MessageForm kSumOpen{"sum_open",
+                                            "its own reading gives {1}, those below it add up to {2}, {3} "
+                                            "times the uncertainty of the difference; read again "
+                                            "and look for a branch that is missing"};
+inline constexpr base::MessageForm kSpreadWide{
+    "spread_wide", "of target spreads over {1} % in the group {2}, more than {3} %; match the group again"};
+inline constexpr base::MessageForm kFinalOffDesign{
+    "final_off_design",
+    "the final flow is {1} % of design, outside {2} to {3} %; adjust it or give the reason, the report "
+    "cannot be signed "
+    "before"};
+inline constexpr base::MessageForm kPumpSumOpen{"pump_sum_open",
+                                                "the pump gives {1} by its {2}, the terminals add up to {3}; "
+                                                "check gauges, curve and impeller, and look for an open "
+                                                "bypass"};
+inline constexpr base::MessageForm kPumpEfficiencyOdd{"pump_efficiency_odd",
+                                                      "flow, head and power would mean an efficiency of {1} "
+                                                      "%; check the power reading, the gauges and the flow"};
+inline constexpr base::MessageForm kMotorOverloaded{"motor_overloaded",
+                                                    "the motor draws {1}, its plate allows {2}; throttle the "
+                                                    "pump's discharge before going on, or the motor may be "
+                                                    "damaged"};
+inline constexpr base::MessageForm kVoltageOff{
+    "voltage_off", "{1} at the motor is {2} % off its plate's {3}; have the supply checked"};
+inline constexpr base::MessageForm kConductanceChanged{
+    "conductance_changed",
+    "its flow changed by {1} % against its neighbours since round {2}, with no valve moved; look for air, a "
+    "clogged "
+    "strainer or a moving control valve"};
+inline constexpr base::MessageForm kLoopConductanceChanged{
+    "loop_conductance_changed",
+    "the flow at the same pump head changed by {1} % since round {2}, with no valve moved; look for air, "
+    "clogged "
+    "strainers or moving control valves"};
+inline constexpr base::MessageForm kRoseOnClosing{"rose_on_closing",
+                                                  "its flow rose from {1} to {2} when nothing but its own "
+                                                  "valve was closed, which cannot be; read both again"};
+inline constexpr base::MessageForm kGroupRoseOnClosing{
+    "group_rose_on_closing",
+    "the flow of the group {1} rose from {2} to {3} when valves in it were only closed, which cannot be; "
+    "read it again"};
+inline constexpr base::MessageForm kProportionBroken{
+    "proportion_broken",
+    "it lies beyond all valves that were moved and changed by {1} % against the others there, in round {2} "
+    "they kept "
+    "step; look for air, a limiter or a moving control valve"};
+inline constexpr base::MessageForm kValveNearlyShut{
+    "valve_nearly_shut",
+    "its valve stands at {1} of {2}, where its table is least accurate and it may be noisy; consider a "
+    "smaller valve or "
+    "less excess head"};
+inline constexpr base::MessageForm kValveDpHigh{"valve_dp_high",
+                                                "{1} across the valve is above {2}, it may be noisy or "
+                                                "cavitate; lower the pump's head or throttle elsewhere too"};
+inline constexpr base::MessageForm kReadBeforeLastMove{
+    "read_before_last_move",
+    "it was read before the last change in this final round, {1}; read it again, final readings come last"};
+inline constexpr base::MessageForm kTimeBeforeEarlierRound{
+    "time_before_earlier_round",
+    "its reading is dated {1}, before round {2} ended at {3}; check the clock and correct the time"};
+inline constexpr base::MessageForm kFlowsLikeDesign{"flows_like_design",
+                                                    "{1} of {2} flows equal their design flow to a tenth of "
+                                                    "a percent; check that they were read and not copied"};
+inline constexpr base::MessageForm kDigitsRepeated{
+    "digits_repeated", "{1} of {2} dps read the same {3}; check that they were read and not copied"};
+inline constexpr base::MessageForm kUnitsMixed{
+    "units_mixed",
+    "{1} was read in {2}, most readings of instrument {3} in this round are in {4}; check the unit"};
+inline constexpr base::MessageForm kFluidUnusable{
+    "fluid_unusable",
+    "the fluid of the job cannot be used, so all flows are computed for water at 20 C; correct kind, "
+    "concentration and "
+    "temperature"};
+inline constexpr base::MessageForm kGlycolWithoutConcentration{
+    "glycol_without_concentration",
+    "the fluid is {1} but its concentration is 0 %, so flows are computed as for water; enter the "
+    "concentration"};
+inline constexpr base::MessageForm kSelfActingInGroup{
+    "self_acting_in_group",
+    "it keeps its flow by itself and is left out of the proportion of the group {1}; verify its dp range "
+    "instead"};
+
+}  // namespace ww::balancing

@@ -1,0 +1,37 @@
+#include "core/balancing/checks/support.h"
+#include "core/curve/valve_flow.h"
+
+namespace ww::balancing::checks {
+
+namespace {
+
+/// One foot of water across a wide-open valve at design flow (from memory: ASHRAE Handbook, HVAC
+/// Applications).
+constexpr PressureDifference kWarnBelow = PressureDifference::si(3000);
+/// The usual smallest signal (from memory: BSRIA BG 2).
+constexpr PressureDifference kErrorBelow = PressureDifference::si(1000);
+
+}  // namespace
+
+/// Whether a valve that is fully open can be read at design flow at all.
+void designDp(const CheckContext& context, std::vector<Finding>& found) {
+    for (const BranchResult& result : context.now.branches) {
+        const curve::ValveCharacteristic* curve =
+            context.project.characteristicOf(context.project.branches()[result.branch]);
+        if (curve == nullptr || result.isSelfActing || result.designFlow.si() <= 0) {
+            continue;
+        }
+        const PressureDifference dp = curve::valveDrop(curve->coefficientFullyOpen(), result.designFlow,
+                                                       context.project.fluid().density());
+        if (dp < kWarnBelow) {
+            const bool isUnreadable = dp < kErrorBelow;
+            found.push_back(
+                aboutBranch(context, result.branch, kDesignDpLow,
+                            {detail::dpText(context.project, dp),
+                             detail::dpText(context.project, isUnreadable ? kErrorBelow : kWarnBelow)},
+                            isUnreadable ? Severity::Error : Severity::Warning));
+        }
+    }
+}
+
+}  // namespace ww::balancing::checks

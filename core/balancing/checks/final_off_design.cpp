@@ -1,0 +1,28 @@
+#include "core/balancing/checks/support.h"
+
+namespace ww::balancing::checks {
+
+/// Terminals outside the job's tolerance of design flow in a final round, without a recorded reason.
+void finalOffDesign(const CheckContext& context, std::vector<Finding>& found) {
+    if (context.round.kind != project::RoundKind::Final) {
+        return;
+    }
+    constexpr double kRounding = 1e-12;
+    const double low = 1 + context.project.job().toleranceLow.value.si();
+    const double high = 1 + context.project.job().toleranceHigh.value.si();
+    for (const BranchResult& result : context.now.branches) {
+        if (!result.isTerminal || !result.ofDesign) {
+            continue;
+        }
+        const double ratio = result.ofDesign->si();
+        if (ratio < low - kRounding || ratio > high + kRounding) {
+            found.push_back(
+                aboutBranch(context, result.branch, kFinalOffDesign,
+                            {detail::percentText(*result.ofDesign), detail::percentText(Ratio::si(low)),
+                             detail::percentText(Ratio::si(high))},
+                            Severity::BlocksSignature, true));
+        }
+    }
+}
+
+}  // namespace ww::balancing::checks

@@ -1,0 +1,93 @@
+#include "core/balancing/checks/support.h"
+
+namespace ww::balancing::checks {
+
+namespace {
+
+/// The last change in the round: a valve, or the speed of a pump.
+struct LastChange {
+    std::string what;
+    int sequence = 0;  ///< among the readings of branches; 0 for a pump
+    std::optional<base::Instant> time;
+};
+
+std::optional<LastChange> lastValveMove(const CheckContext& context) {
+    std::optional<LastChange> last;
+    const auto moves = movesInRound(context);
+    for (std::size_t i = 0; i < moves.size(); ++i) {
+        if (moves[i] && (!last || moves[i]->sequence > last->sequence)) {
+            last = LastChange{"of the valve of " + context.project.branches()[i].tag, moves[i]->sequence,
+                              moves[i]->time};
+        }
+    }
+    return last;
+}
+
+/// A speed that differs from the one read before in the same round.
+std::optional<LastChange> lastSpeedChange(const CheckContext& context) {
+    std::optional<LastChange> last;
+    std::vector<std::optional<double>> speeds(context.project.pumps().size());
+    for (const std::size_t index : context.project.pumpReadingsOf(context.round.id)) {
+        const project::PumpReading& reading = context.project.pumpReadings()[index];
+        const bool counts = reading.speed && reading.time &&
+                            reading.status == project::ReadingStatus::Standing &&
+                            context.project.pumps().contains(reading.pump);
+        if (!counts) {
+            continue;
+        }
+        auto& before = speeds[context.project.pumps().indexOf(reading.pump)];
+        if (before && *before != reading.speed->value.si()) {
+            last = LastChange{"of the speed of " + context.project.pumps().at(reading.pump).tag, 0,
+                              reading.time};
+        }
+        before = reading.speed->value.si();
+    }
+    return last;
+}
+
+void afterEarlierRound(const CheckContext& context, std::vector<Finding>& found) {
+    std::optional<base::Instant> end;
+    for (const detail::BranchReadings& readings : context.before->readings) {
+        if (readings.hasValue() && readings.counting->time && (!end || *readings.counting->time > *end)) {
+            end = readings.counting->time;
+        }
+    }
+    for (std::size_t i = 0; end && i < context.now.readings.size(); ++i) {
+        const detail::BranchReadings& readings = context.now.readings[i];
+        if (readings.hasValue() && readings.counting->time && *readings.counting->time < *end) {
+            found.push_back(aboutBranch(
+                context, i, kTimeBeforeEarlierRound,
+                {readings.counting->time->text(), std::to_string(context.before->round->number), end->text()},
+                Severity::Warning, true));
+        }
+    }
+}
+
+}  // namespace
+
+/// Final readings come after every change; and no round is read before the round before it.
+void finalOrder(const CheckContext& context, std::vector<Finding>& found) {
+    if (context.before != nullptr) {
+        afterEarlierRound(context, found);
+    }
+    if (context.round.kind != project::RoundKind::Final) {
+        return;
+    }
+    const auto valve = lastValveMove(context);
+    const auto speed = lastSpeedChange(context);
+    for (std::size_t i = 0; i < context.now.readings.size(); ++i) {
+        const detail::BranchReadings& readings = context.now.readings[i];
+        if (!readings.hasValue()) {
+            continue;
+        }
+        const project::Reading& reading = *readings.counting;
+        const bool isBeforeValve = valve && reading.sequence < valve->sequence;
+        const bool isBeforeSpeed = speed && reading.time && *reading.time < *speed->time;
+        if (isBeforeValve || isBeforeSpeed) {
+            found.push_back(aboutBranch(context, i, kReadBeforeLastMove,
+                                        {isBeforeValve ? valve->what : speed->what}, Severity::Error, true));
+        }
+    }
+}
+
+}  // namespace ww::balancing::checks

@@ -1,0 +1,136 @@
+#include "core/balancing/checks/support.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ww::balancing::checks {
+
+Finding aboutBranch(const CheckContext& context, std::size_t branch, const base::MessageForm& form,
+                    std::vector<std::string> arguments, Severity severity, bool canBeExplained) {
+    const project::Branch& record = context.project.branches()[branch];
+    Finding finding{base::Fault{&form, record.tag, std::move(arguments)}, severity, record.id, std::nullopt};
+    if (const project::Reading* reading = context.now.readings[branch].counting) {
+        finding.reading = reading->id;
+        if (canBeExplained && !reading->reason.empty()) {
+            finding.severity = Severity::Note;
+        }
+    }
+    return finding;
+}
+
+std::string groupName(const CheckContext& context, const GroupResult& group) {
+    return group.parent ? context.project.branches()[*group.parent].tag : "at the pump";
+}
+
+Turn turnOf(const CheckContext& context, std::size_t branch) {
+    if (context.before == nullptr) {
+        return Turn::Unknown;
+    }
+    const auto& now = context.now.branches[branch].setting;
+    const auto& then = context.before->branches[branch].setting;
+    if (now.has_value() != then.has_value()) {
+        return Turn::Unknown;
+    }
+    if (!now || detail::isSameSetting(*now, *then)) {
+        return Turn::Unmoved;
+    }
+    return *now > *then ? Turn::Opened : Turn::Closed;
+}
+
+std::vector<bool> movedBelow(const CheckContext& context) {
+    const project::BranchTree& tree = context.project.tree();
+    std::vector<bool> moved(tree.size(), false);
+    const auto order = tree.topDown();
+    for (auto at = order.rbegin(); at != order.rend(); ++at) {
+        moved[*at] = moved[*at] || turnOf(context, *at) != Turn::Unmoved;
+        if (moved[*at] && tree.parent(*at) != project::BranchTree::kNone) {
+            moved[tree.parent(*at)] = true;
+        }
+    }
+    return moved;
+}
+
+bool isPumpChanged(const CheckContext& context) {
+    if (context.pumpsBefore == nullptr || context.pumpsBefore->size() != context.pumps.size()) {
+        return true;
+    }
+    constexpr double kSameSpeedRatio = 0.002;  // a tachometer's last digits
+    for (std::size_t i = 0; i < context.pumps.size(); ++i) {
+        const PumpDuty& now = context.pumps[i];
+        const PumpDuty& then = (*context.pumpsBefore)[i];
+        if (now.pump != then.pump || std::abs(now.speedFraction - then.speedFraction) > kSameSpeedRatio) {
+            return true;
+        }
+        const base::Id& pump = context.project.pumps()[now.pump].id;
+        const auto* reading = detail::countingPumpReading(context.project, context.round.id, pump);
+        const auto* earlier = detail::countingPumpReading(context.project, context.before->round->id, pump);
+        if (reading != nullptr && earlier != nullptr && reading->throttle && earlier->throttle &&
+            reading->throttle->value() != earlier->throttle->value()) {
+            return true;
+        }
+    }
+    return false;
+}
+
+std::vector<bool> selfActingBelow(const CheckContext& context) {
+    const project::BranchTree& tree = context.project.tree();
+    std::vector<bool> has(tree.size(), false);
+    const auto order = tree.topDown();
+    for (auto at = order.rbegin(); at != order.rend(); ++at) {
+        has[*at] = has[*at] || context.now.branches[*at].isSelfActing;
+        if (has[*at] && tree.parent(*at) != project::BranchTree::kNone) {
+            has[tree.parent(*at)] = true;
+        }
+    }
+    return has;
+}
+
+std::vector<std::optional<MoveInRound>> movesInRound(const CheckContext& context) {
+    const auto& branches = context.project.branches();
+    const auto& readings = context.project.readings();
+    std::vector<std::optional<MoveInRound>> moves(branches.size());
+    std::vector<std::optional<Setting>> last(branches.size());
+    std::vector<bool> isOfThisRound(branches.size(), false);
+    for (std::size_t i = 0; i < branches.size(); ++i) {
+        if (context.before != nullptr) {
+            last[i] = context.before->branches[i].setting;
+        }
+    }
+    for (const std::size_t index : context.project.readingsOf(context.round.id)) {
+        const project::Reading& reading = readings[index];
+        const project::Branch* branch = branches.find(reading.branch);
+        if (branch == nullptr || !reading.setting || reading.status == project::ReadingStatus::Struck) {
+            continue;
+        }
+        const auto at = static_cast<std::size_t>(branch - &branches[0]);
+        const Setting setting = Setting::si(reading.setting->value());
+        const bool isAnother = last[at] && !detail::isSameSetting(*last[at], setting);
+        const bool isSettingOnly = !reading.dp && !reading.flow && !reading.cannotBeRead;
+        const project::Reading* corrected = reading.supersedes ? readings.find(*reading.supersedes) : nullptr;
+        const bool isCorrection = corrected != nullptr && corrected->time == reading.time;
+        if (isAnother && !isCorrection && (isOfThisRound[at] || isSettingOnly)) {
+            moves[at] = MoveInRound{reading.sequence, reading.time};
+        }
+        last[at] = setting;
+        isOfThisRound[at] = true;
+    }
+    return moves;
+}
+
+std::optional<FlowRatio> flowRatio(const CheckContext& context, std::size_t branch) {
+    if (context.before == nullptr) {
+        return std::nullopt;
+    }
+    const BranchResult& now = context.now.branches[branch];
+    const BranchResult& then = context.before->branches[branch];
+    const bool isUsable = now.flow && then.flow && now.flow->si() > 0 && then.flow->si() > 0 &&
+                          now.source != FlowSource::Range && then.source != FlowSource::Range &&
+                          !now.isFromEarlierRound;
+    if (!isUsable) {
+        return std::nullopt;
+    }
+    return FlowRatio{*now.flow / *then.flow,
+                     std::hypot(*now.readingUncertainty / *now.flow, *then.readingUncertainty / *then.flow)};
+}
+
+}  // namespace ww::balancing::checks
