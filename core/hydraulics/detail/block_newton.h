@@ -54,8 +54,10 @@ class BlockStep {
     /// Folds drops and slopes; the largest mismatch of drops round any loop of the block. With `choosesTree`
     /// a large kernel looks for its best tree again; a small one always does.
     double fold(bool choosesTree);
-    /// Solves the kernel and unfolds the steps.
-    void solve();
+    /// The same for other drops at slopes already folded.
+    void foldAgain() { foldItems(); }
+    /// Solves the kernel and unfolds the steps; without `factors`, with the slopes of the last time.
+    void solve(bool factors = true);
     /// Flows of items and edges from those of the leaves, and back, so that they balance at every node.
     void balanceFlows();
     std::size_t loops() const { return m_block.isFolded() ? 0 : m_kernel.loops(); }
@@ -67,6 +69,7 @@ class BlockStep {
     double slopeOf(Code code) const;
     void setStep(Code code, double step);
     double stepOf(Code code) const;
+    double foldItems();
     double foldParallel(std::size_t item);
     void unfoldParallel(std::size_t item);
 

@@ -52,6 +52,17 @@ double BlockStep::foldParallel(std::size_t item) {
 }
 
 double BlockStep::fold(bool choosesTree) {
+    const double mismatch = foldItems();
+    if (m_block.isFolded()) {
+        return mismatch;
+    }
+    if (choosesTree || m_kernel.isDense() || m_kernel.isTreeStale(m_edgeSlopes)) {
+        m_kernel.chooseTree(m_edgeSlopes);
+    }
+    return std::max(mismatch, m_kernel.mismatch(m_edgeDrops));
+}
+
+double BlockStep::foldItems() {
     double mismatch = 0;
     for (std::size_t item = m_block.firstItem; item < m_block.endItem; ++item) {
         if (m_plan.active.isParallel[item] != 0) {
@@ -67,17 +78,11 @@ double BlockStep::fold(bool choosesTree) {
         m_state.itemDrops[item] = drop;
         m_state.itemSlopes[item] = slope;
     }
-    if (m_block.isFolded()) {
-        return mismatch;
-    }
-    for (std::size_t edge = 0; edge < m_block.edges.size(); ++edge) {
+    for (std::size_t edge = 0; edge < m_block.edges.size() && !m_block.isFolded(); ++edge) {
         m_edgeDrops[edge] = dropOf(m_block.edges[edge].item);
         m_edgeSlopes[edge] = slopeOf(m_block.edges[edge].item);
     }
-    if (choosesTree || m_kernel.isDense() || m_kernel.isTreeStale(m_edgeSlopes)) {
-        m_kernel.chooseTree(m_edgeSlopes);
-    }
-    return std::max(mismatch, m_kernel.mismatch(m_edgeDrops));
+    return mismatch;
 }
 
 void BlockStep::unfoldParallel(std::size_t item) {
@@ -100,10 +105,15 @@ void BlockStep::unfoldParallel(std::size_t item) {
     setStep(children[easiest], total - others);
 }
 
-void BlockStep::solve() {
+void BlockStep::solve(bool factors) {
     if (m_block.isFolded()) {
         setStep(m_block.edges.front().item, 0);
     } else {
+        if (factors) {
+            m_kernel.factor(m_edgeSlopes);
+        } else {
+            m_kernel.mismatch(m_edgeDrops);
+        }
         m_kernel.step(m_edgeSlopes, m_edgeSteps);
         for (std::size_t edge = 0; edge < m_block.edges.size(); ++edge) {
             setStep(m_block.edges[edge].item, m_edgeSteps[edge]);

@@ -47,6 +47,7 @@ struct Kernel::Dense {
     };
     std::vector<std::vector<Crossing>> crossings;  ///< of each tree edge: the loops through it
     Eigen::MatrixXd matrix;
+    Eigen::LDLT<Eigen::MatrixXd> factor;
     Eigen::VectorXd right;
 };
 
@@ -189,9 +190,17 @@ double Kernel::mismatch(std::span<const double> drops) {
     return largest;
 }
 
+void Kernel::factor(std::span<const double> slopes) {
+    if (isDense()) {
+        factorDense(slopes);
+    } else {
+        factorSparse(slopes);
+    }
+}
+
 void Kernel::step(std::span<const double> slopes, std::span<double> steps) {
     if (isDense()) {
-        solveDense(slopes, steps);
+        solveDense(steps);
     } else {
         solveSparse(slopes, steps);
     }
@@ -236,10 +245,9 @@ void Kernel::prepareDense() {
     }
 }
 
-void Kernel::solveDense(std::span<const double> slopes, std::span<double> steps) {
+void Kernel::factorDense(std::span<const double> slopes) {
     const auto count = static_cast<Eigen::Index>(m_chords.size());
     m_dense->matrix.setZero(count, count);
-    m_dense->right.resize(count);
     for (std::size_t edge = 0; edge < m_block.edges.size(); ++edge) {
         for (const Dense::Crossing& one : m_dense->crossings[edge]) {
             for (const Dense::Crossing& other : m_dense->crossings[edge]) {
@@ -250,11 +258,16 @@ void Kernel::solveDense(std::span<const double> slopes, std::span<double> steps)
     for (Eigen::Index i = 0; i < count; ++i) {
         const auto chord = static_cast<std::size_t>(i);
         m_dense->matrix(i, i) += slopes[m_chords[chord]];
-        m_dense->right(i) = -m_chordMismatch[chord];
     }
-    const Eigen::VectorXd out = m_dense->matrix.ldlt().solve(m_dense->right);
-    for (Eigen::Index i = 0; i < count; ++i) {
-        steps[m_chords[static_cast<std::size_t>(i)]] = out(i);
+    m_dense->factor.compute(m_dense->matrix);
+}
+
+void Kernel::solveDense(std::span<double> steps) {
+    const auto count = static_cast<Eigen::Index>(m_chords.size());
+    m_dense->right = -Eigen::Map<const Eigen::VectorXd>(m_chordMismatch.data(), count);
+    m_dense->right = m_dense->factor.solve(m_dense->right);
+    for (std::size_t i = 0; i < m_chords.size(); ++i) {
+        steps[m_chords[i]] = m_dense->right(static_cast<Eigen::Index>(i));
     }
 }
 
@@ -293,7 +306,7 @@ void Kernel::prepareSparse() {
     m_sparse->right.resize(size);
 }
 
-void Kernel::solveSparse(std::span<const double> slopes, std::span<double> steps) {
+void Kernel::factorSparse(std::span<const double> slopes) {
     if (!m_sparse) {
         prepareSparse();
     }
@@ -313,6 +326,10 @@ void Kernel::solveSparse(std::span<const double> slopes, std::span<double> steps
             values[place.between] -= conductance;
         }
     }
+    m_sparse->factor.factorize(matrix);
+}
+
+void Kernel::solveSparse(std::span<const double> slopes, std::span<double> steps) {
     m_sparse->right.setZero();
     for (std::size_t i = 0; i < m_chords.size(); ++i) {
         const KernelEdge& edge = m_block.edges[m_chords[i]];
@@ -324,7 +341,6 @@ void Kernel::solveSparse(std::span<const double> slopes, std::span<double> steps
             m_sparse->right(edge.to - 1) -= flow;
         }
     }
-    m_sparse->factor.factorize(matrix);
     m_sparse->potentials = m_sparse->factor.solve(m_sparse->right);
     const auto potential = [&](std::uint32_t node) {
         return node == 0 ? 0.0 : m_sparse->potentials(node - 1);

@@ -30,7 +30,9 @@ class Kernel {
     void balance(std::span<double> values) const;
     /// The largest mismatch of drops round a loop; kept for step().
     double mismatch(std::span<const double> drops);
-    /// Steps of all edges that take the mismatches away.
+    /// Makes and factors the matrix of these slopes for the present tree.
+    void factor(std::span<const double> slopes);
+    /// Steps of all edges that take the mismatches away; after factor() with the same slopes.
     void step(std::span<const double> slopes, std::span<double> steps);
     std::size_t bytes() const;
 
@@ -38,7 +40,9 @@ class Kernel {
     struct Dense;
     struct Sparse;
 
-    void solveDense(std::span<const double> slopes, std::span<double> steps);
+    void factorDense(std::span<const double> slopes);
+    void factorSparse(std::span<const double> slopes);
+    void solveDense(std::span<double> steps);
     void solveSparse(std::span<const double> slopes, std::span<double> steps);
     double loopMismatch(std::span<const double> drops);
     void prepareDense();
