@@ -84,9 +84,10 @@ struct PumpOperation {
 /// faulty element is not built. Drop and slope of every law are finite at every finite flow, and the drop
 /// never falls with flow.
 ///
-/// Two places are bent a little so that this holds, both far below any reading: a shut non-return flap lets
-/// 1e-12 of its forward flow at 1 bar (of a pump: of its last flow at its shutoff pressure) pass backwards;
-/// a limiter's flow rises by 0.1 % over its range. No law is changed near zero flow.
+/// Two places are bent a little. A limiter's flow rises by 0.1 % over its range, far below any reading. A
+/// non-return flap's law has a steep line backwards (1e-6 of the forward flow at 1 bar; of a pump: of its
+/// last flow at its shutoff pressure) that only guides the solver: a solved network has exactly no flow
+/// through a flap pressed shut. No law is changed near zero flow, so none loses accuracy there.
 class Element {
   public:
     /// dp = k q |q|. A k below 1e-6 Pa/(m3/s)^2 counts as that (1e-6 Pa at 1 m3/s).

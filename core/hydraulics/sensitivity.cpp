@@ -20,7 +20,7 @@ class Derivatives {
           m_solution(solution),
           m_parameters(parameters),
           m_links(links),
-          m_linear(m_store, solution.rawFlows(), solution.heldShut()),
+          m_linear(m_store, solution.state().flows_m3s, solution.heldShut()),
           m_out(links.size(), parameters.size()) {}
 
     Sensitivities run() {
@@ -31,7 +31,7 @@ class Derivatives {
         } else {
             byParameters();
         }
-        return std::move(m_out);
+        return Sensitivities(std::move(m_out));
     }
 
   private:
@@ -48,7 +48,7 @@ class Derivatives {
             return 0;
         }
         const detail::Law law = m_store.states.law(link);
-        const double flow_m3s = m_solution.rawFlows()[link];
+        const double flow_m3s = m_solution.state().flows_m3s[link];
         switch (parameter.kind) {
             case ParameterKind::Drop:
                 return detail::dropPerFactor(law, flow_m3s);
@@ -57,6 +57,11 @@ class Derivatives {
             default:
                 return detail::dropPerSpeed(law, flow_m3s);
         }
+    }
+
+    void set(std::size_t row, std::size_t column, double flow_m3s, double drop_Pa) {
+        m_out.flows_m3s[m_out.at(row, column)] = flow_m3s;
+        m_out.drops_Pa[m_out.at(row, column)] = drop_Pa;
     }
 
     void byLinks() {
@@ -71,7 +76,7 @@ class Derivatives {
                 const std::uint32_t pushed = m_parameters[column].link.value;
                 const double flow_m3s = response[pushed] * pushes[column];
                 const double own_Pa = pushed == link ? pushes[column] : 0;
-                m_out.set(row, column, flow_m3s, m_linear.slope(link) * flow_m3s + own_Pa);
+                set(row, column, flow_m3s, m_linear.slope(link) * flow_m3s + own_Pa);
             }
         }
     }
@@ -91,8 +96,7 @@ class Derivatives {
                 const std::uint32_t link = m_links[row].value;
                 const double across_Pa =
                     pressures[m_store.shape->from[link]] - pressures[m_store.shape->to[link]];
-                m_out.set(row, column, isShut(link) ? 0 : flows[link],
-                          isShut(link) ? across_Pa : drops[link]);
+                set(row, column, isShut(link) ? 0 : flows[link], isShut(link) ? across_Pa : drops[link]);
             }
         }
     }
@@ -114,13 +118,14 @@ class Derivatives {
     std::span<const Parameter> m_parameters;
     std::span<const LinkIndex> m_links;
     detail::Linearisation m_linear;
-    Sensitivities m_out;
+    detail::DerivativeTable m_out;
 };
 
 }  // namespace
 
 std::optional<PressureDifference> Sensitivities::drop(std::size_t link, std::size_t parameter) const {
-    const double drop_Pa = m_drops_Pa[at(link, parameter)];
+    EXPECTS(link < linkCount() && parameter < parameterCount());
+    const double drop_Pa = m_table.drops_Pa[m_table.at(link, parameter)];
     return std::isnan(drop_Pa) ? std::nullopt : std::optional(PressureDifference::si(drop_Pa));
 }
 

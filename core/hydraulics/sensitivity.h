@@ -6,6 +6,7 @@
 #include <span>
 #include <vector>
 
+#include "core/hydraulics/detail/solved_state.h"
 #include "core/hydraulics/network.h"
 #include "core/hydraulics/solution.h"
 
@@ -26,42 +27,21 @@ struct Parameter {
 /// Derivatives of some links' flows and drops with some parameters, by position in the lists asked for.
 class Sensitivities {
   public:
-    std::size_t linkCount() const { return m_links; }
-    std::size_t parameterCount() const { return m_parameters; }
+    std::size_t linkCount() const { return m_table.links; }
+    std::size_t parameterCount() const { return m_table.parameters; }
     /// d(flow)/d(ln parameter).
     VolumeFlow flow(std::size_t link, std::size_t parameter) const {
-        return VolumeFlow::si(m_flows_m3s[at(link, parameter)]);
+        EXPECTS(link < linkCount() && parameter < parameterCount());
+        return VolumeFlow::si(m_table.flows_m3s[m_table.at(link, parameter)]);
     }
     /// d(drop)/d(ln parameter); of a closed link the change of what stands across it, nothing where that is
     /// not known.
     std::optional<PressureDifference> drop(std::size_t link, std::size_t parameter) const;
 
-    /// For numeric code: parameter by parameter, each with all links (column-major), m3/s and Pa; not a
-    /// number where a drop is not known.
-    std::span<const double> rawFlows() const { return m_flows_m3s; }
-    std::span<const double> rawDrops() const { return m_drops_Pa; }
-
-    Sensitivities(std::size_t links, std::size_t parameters)
-        : m_links(links),
-          m_parameters(parameters),
-          m_flows_m3s(links * parameters, 0),
-          m_drops_Pa(links * parameters, 0) {}
-    /// For sensitivity.cpp.
-    void set(std::size_t link, std::size_t parameter, double flow_m3s, double drop_Pa) {
-        m_flows_m3s[at(link, parameter)] = flow_m3s;
-        m_drops_Pa[at(link, parameter)] = drop_Pa;
-    }
+    explicit Sensitivities(detail::DerivativeTable table) : m_table(std::move(table)) {}
 
   private:
-    std::size_t at(std::size_t link, std::size_t parameter) const {
-        EXPECTS(link < m_links && parameter < m_parameters);
-        return parameter * m_links + link;
-    }
-
-    std::size_t m_links;
-    std::size_t m_parameters;
-    std::vector<double> m_flows_m3s;
-    std::vector<double> m_drops_Pa;
+    detail::DerivativeTable m_table;
 };
 
 /// From the linearisation at the solution: one folding and unfolding for every parameter, or for every link

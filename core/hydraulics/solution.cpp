@@ -8,21 +8,21 @@
 namespace ww::hydraulics {
 
 VolumeFlow Solution::flow(LinkIndex link) const {
-    EXPECTS(link.value < m_flows_m3s.size());
-    return VolumeFlow::si(m_flows_m3s[link.value]);
+    EXPECTS(link.value < m_state.flows_m3s.size());
+    return VolumeFlow::si(m_state.flows_m3s[link.value]);
 }
 
 std::optional<GaugePressure> Solution::pressure(NodeIndex node) const {
-    EXPECTS(node.value < m_pressures_Pa.size());
-    const double pressure_Pa = m_pressures_Pa[node.value];
+    EXPECTS(node.value < m_state.pressures_Pa.size());
+    const double pressure_Pa = m_state.pressures_Pa[node.value];
     return std::isnan(pressure_Pa) ? std::nullopt : std::optional(GaugePressure::si(pressure_Pa));
 }
 
 std::optional<PressureDifference> Solution::drop(const Network& network, LinkIndex link) const {
-    EXPECTS(network.linkCount() == m_flows_m3s.size());
+    EXPECTS(network.linkCount() == m_state.flows_m3s.size());
     if (!network.isClosed(link) && !isHeldShut(link)) {
         return PressureDifference::si(
-            network.store().states.evaluateLink(link.value, m_flows_m3s[link.value]).drop_Pa);
+            network.store().states.evaluateLink(link.value, m_state.flows_m3s[link.value]).drop_Pa);
     }
     const auto start = pressure(network.from(link));
     const auto end = pressure(network.to(link));
@@ -30,15 +30,15 @@ std::optional<PressureDifference> Solution::drop(const Network& network, LinkInd
 }
 
 bool Solution::isHeldShut(LinkIndex link) const {
-    return std::binary_search(m_heldShut.begin(), m_heldShut.end(), link.value);
+    return std::binary_search(m_state.heldShut.begin(), m_state.heldShut.end(), link.value);
 }
 
 LinkState Solution::state(const Network& network, LinkIndex link) const {
-    EXPECTS(network.linkCount() == m_flows_m3s.size());
+    EXPECTS(network.linkCount() == m_state.flows_m3s.size());
     if (network.isClosed(link)) {
         return LinkState::Closed;
     }
-    const double flow_m3s = m_flows_m3s[link.value];
+    const double flow_m3s = m_state.flows_m3s[link.value];
     const detail::Law law = network.store().states.law(link.value);
     if (isHeldShut(link)) {
         return LinkState::HeldShut;

@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/hydraulics/detail/solved_state.h"
 #include "core/hydraulics/network.h"
 #include "core/hydraulics/solve_summary.h"
 
@@ -37,27 +38,22 @@ class Solution {
     LinkState state(const Network& network, LinkIndex link) const;
     const SolveSummary& summary() const { return m_summary; }
 
-    std::size_t linkCount() const { return m_flows_m3s.size(); }
-    std::size_t bytes() const { return (m_flows_m3s.size() + m_pressures_Pa.size()) * sizeof(double); }
+    std::size_t linkCount() const { return m_state.flows_m3s.size(); }
+    std::size_t bytes() const {
+        return (m_state.flows_m3s.size() + m_state.pressures_Pa.size()) * sizeof(double);
+    }
+    /// Links whose non-return flap is pressed shut, in rising order of position.
+    const std::vector<std::uint32_t>& heldShut() const { return m_state.heldShut; }
 
-    /// For the other files of this folder: m3/s and Pa (not a number: unknown).
-    const std::vector<double>& rawFlows() const { return m_flows_m3s; }
-    const std::vector<double>& rawPressures() const { return m_pressures_Pa; }
-    /// Links whose non-return flap is pressed shut, in rising order.
-    const std::vector<std::uint32_t>& heldShut() const { return m_heldShut; }
-    Solution(std::vector<double> flows_m3s, std::vector<double> pressures_Pa,
-             std::vector<std::uint32_t> heldShut, SolveSummary summary)
-        : m_flows_m3s(std::move(flows_m3s)),
-          m_pressures_Pa(std::move(pressures_Pa)),
-          m_heldShut(std::move(heldShut)),
-          m_summary(summary) {}
+    /// For the other files of this folder.
+    const detail::SolvedState& state() const { return m_state; }
+    Solution(detail::SolvedState state, SolveSummary summary)
+        : m_state(std::move(state)), m_summary(summary) {}
 
   private:
     bool isHeldShut(LinkIndex link) const;
 
-    std::vector<double> m_flows_m3s;
-    std::vector<double> m_pressures_Pa;
-    std::vector<std::uint32_t> m_heldShut;
+    detail::SolvedState m_state;
     SolveSummary m_summary;
 };
 

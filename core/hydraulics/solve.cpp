@@ -51,7 +51,7 @@ class Solve {
     Solution run() {
         std::vector<double> values(m_store.shape->nodeIds.size(), 0);
         if (m_options.start != nullptr) {
-            m_start = m_options.start->rawFlows();
+            m_start = m_options.start->state().flows_m3s;
         }
         for (int round = 0;; ++round) {
             const bool isLast = round == kMostRounds;
@@ -64,7 +64,7 @@ class Solve {
         measureMass(values);
         spreadPressures(values);
         measureEnergy(values);
-        return Solution(std::move(m_flows), std::move(values), std::move(m_held), m_summary);
+        return Solution({std::move(m_flows), std::move(values), std::move(m_held)}, m_summary);
     }
 
   private:
