@@ -1,0 +1,49 @@
+// A chart figure on the screen, with its sentence under it and a table that says the same (Ctrl+T).
+// Not for numbers (chart_figure.h).
+#pragma once
+
+#include <QWidget>
+
+#include "ui/charts/chart_figure.h"
+#include "ui/theme/theme.h"
+
+class QLabel;
+class QStackedLayout;
+class QTableWidget;
+
+namespace ww::ui::charts {
+
+class ChartCanvas;
+
+/// Shows one figure; setFigure() replaces what is drawn in place. The name and the sentence are given to
+/// screen readers.
+class ChartView : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit ChartView(QWidget* parent = nullptr);
+
+    void setFigure(ChartFigure figure);
+    const ChartFigure& figure() const { return m_figure; }
+    void setTokens(const theme::Tokens& tokens);
+    bool isTableShown() const;
+
+  public slots:
+    /// Changes between the drawing and its table; the focus goes along.
+    void toggleTable();
+
+  signals:
+    void tableToggled(bool isTableShown);
+
+  private:
+    void fillTable();
+
+    ChartFigure m_figure;
+    theme::Tokens m_tokens;
+    QStackedLayout* m_stack = nullptr;
+    ChartCanvas* m_canvas = nullptr;
+    QTableWidget* m_table = nullptr;
+    QLabel* m_sentence = nullptr;
+};
+
+}  // namespace ww::ui::charts

@@ -1,0 +1,223 @@
+#include "ui/charts/pump_chart_data.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/text/format.h"
+
+namespace ww::ui::charts {
+namespace {
+
+using balancing::Assessment;
+using balancing::SystemCurve;
+using quantity::Head;
+using quantity::VolumeFlow;
+
+constexpr int kCurveSteps = 48;
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("PumpChart", text);
+}
+
+/// What the chart is drawn from, once.
+struct Picture {
+    const project::Project& project;
+    std::span<const Assessment> rounds;
+    const curve::PumpCurve* curve = nullptr;
+    double speedNow = 1.0;
+    std::vector<SystemCurve> duties;
+    std::optional<balancing::PumpProposal> proposal;
+    VolumeFlow farthest;
+
+    QPointF at(VolumeFlow flow, Head head) const {
+        const auto units = project.job().units;
+        return {flow.in(text::flowUnit(units)), head.in(text::headUnit(units))};
+    }
+    const Assessment* last() const { return rounds.empty() ? nullptr : &rounds.back(); }
+};
+
+Picture pictureOf(const project::Project& project, std::span<const Assessment> rounds) {
+    Picture picture{project, rounds, nullptr, 1.0, {}, {}, {}};
+    for (std::size_t i = 0; i < project.pumps().size(); ++i) {
+        const project::Pump& pump = project.pumps()[i];
+        if (pump.isRunning && picture.curve == nullptr) {
+            picture.curve = project.pumpCurve(pump.id);
+            if (!rounds.empty()) {
+                for (const balancing::PumpDuty& duty : rounds.back().pumps) {
+                    picture.speedNow = duty.pump == i ? duty.speedFraction : picture.speedNow;
+                }
+            }
+        }
+    }
+    for (const Assessment& round : rounds) {
+        if (const auto duty = balancing::systemCurve(project, round); duty && duty->flow.si() > 0) {
+            picture.duties.push_back(*duty);
+            picture.farthest = std::max(picture.farthest, duty->flow);
+        }
+    }
+    if (!rounds.empty()) {
+        picture.proposal = balancing::pumpProposal(project, rounds.back());
+        picture.farthest = std::max(picture.farthest, rounds.back().totalDesign);
+    }
+    picture.farthest = picture.farthest * 1.15;
+    if (picture.curve != nullptr) {
+        picture.farthest =
+            std::max(picture.farthest, picture.curve->lastFlow(curve::PumpState{picture.speedNow, 1.0}));
+    }
+    return picture;
+}
+
+Line pumpLine(const Picture& picture, double speed, LineRole role, QString name) {
+    Line line{role, std::move(name), {}};
+    const curve::PumpState state{speed, 1.0};
+    const VolumeFlow end = std::min(picture.curve->lastFlow(state), picture.farthest);
+    for (int i = 0; i <= kCurveSteps; ++i) {
+        const VolumeFlow flow = end * (static_cast<double>(i) / kCurveSteps);
+        const Head head = picture.curve->head(flow, state);
+        if (head.si() >= 0) {
+            line.points.push_back(picture.at(flow, head));
+        }
+    }
+    return line;
+}
+
+Line systemLine(const Picture& picture, const SystemCurve& duty, Head highest, LineRole role, QString name) {
+    Line line{role, std::move(name), {}};
+    for (int i = 0; i <= kCurveSteps; ++i) {
+        const VolumeFlow flow = picture.farthest * (static_cast<double>(i) / kCurveSteps);
+        const Head head = duty.at(flow);
+        if (head > highest) {
+            // The curve ends on the upper edge, not at the step before it.
+            line.points.push_back(picture.at(duty.flow * std::sqrt(highest / duty.head), highest));
+            break;
+        }
+        line.points.push_back(picture.at(flow, head));
+    }
+    return line;
+}
+
+Head highestOf(const Picture& picture) {
+    Head highest;
+    if (picture.curve != nullptr) {
+        const double speed = std::max(
+            picture.speedNow, picture.proposal ? picture.proposal->speedFraction * picture.speedNow : 0.0);
+        highest = picture.curve->shutoffHead(curve::PumpState{speed, 1.0});
+    }
+    for (const SystemCurve& duty : picture.duties) {
+        highest = std::max(highest, duty.head + duty.headUncertainty.value_or(Head{}));
+    }
+    return highest * 1.08;
+}
+
+void addLines(const Picture& picture, Head highest, ChartFigure& figure) {
+    if (picture.curve != nullptr) {
+        figure.lines.push_back(pumpLine(picture, picture.speedNow, LineRole::PumpCurve, tr("pump as found")));
+        if (picture.proposal && std::abs(picture.proposal->speedFraction - 1.0) > 0.01) {
+            const QString name =
+                tr("%1 % speed").arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)));
+            figure.lines.push_back(pumpLine(picture, picture.proposal->speedFraction * picture.speedNow,
+                                            LineRole::Proposed, name));
+        }
+    }
+    if (picture.duties.size() > 1) {
+        figure.lines.push_back(systemLine(picture, picture.duties.front(), highest, LineRole::FirstSystem,
+                                          tr("system, round %1").arg(picture.duties.front().roundNumber)));
+    }
+    if (!picture.duties.empty()) {
+        figure.lines.push_back(systemLine(picture, picture.duties.back(), highest, LineRole::LastSystem,
+                                          tr("system, round %1").arg(picture.duties.back().roundNumber)));
+    }
+}
+
+void addMarks(const Picture& picture, ChartFigure& figure) {
+    const auto units = picture.project.job().units;
+    for (const SystemCurve& duty : picture.duties) {
+        PointMark mark{MarkKind::Duty, picture.at(duty.flow, duty.head), 0, 0,
+                       QString::number(duty.roundNumber)};
+        if (duty.flowUncertainty) {
+            mark.errorX = duty.flowUncertainty->in(text::flowUnit(units));
+        }
+        if (duty.headUncertainty) {
+            mark.errorY = duty.headUncertainty->in(text::headUnit(units));
+        }
+        figure.marks.push_back(mark);
+    }
+    if (picture.proposal && picture.last() != nullptr) {
+        figure.marks.push_back({MarkKind::Design,
+                                picture.at(picture.last()->totalDesign, picture.proposal->headAtDesign), 0, 0,
+                                tr("design")});
+    }
+}
+
+void addTable(const Picture& picture, ChartFigure& figure) {
+    const auto units = picture.project.job().units;
+    figure.tableHeads = {tr("Line or point"), tr("Flow, %1").arg(text::symbol(text::flowUnit(units))),
+                         tr("Head, %1").arg(text::symbol(text::headUnit(units))), tr("Uncertainty")};
+    const auto add = [&figure](const QString& name, QPointF at, const QString& more) {
+        figure.tableRows.push_back(
+            {name, QString::number(at.x(), 'f', 2), QString::number(at.y(), 'f', 2), more});
+    };
+    for (const PointMark& mark : figure.marks) {
+        const QString more =
+            mark.errorX > 0 || mark.errorY > 0
+                ? QStringLiteral("± %1, ± %2").arg(mark.errorX, 0, 'f', 2).arg(mark.errorY, 0, 'f', 2)
+                : QString();
+        add(mark.kind == MarkKind::Duty ? tr("Duty, round %1").arg(mark.name) : tr("Design"), mark.at, more);
+    }
+    for (const Line& line : figure.lines) {
+        for (std::size_t i = 0; i < line.points.size(); i += 6) {
+            add(line.name, line.points[i], QString());
+        }
+    }
+}
+
+}  // namespace
+
+QString pumpSentence(const project::Project& project, std::span<const Assessment> rounds) {
+    const Picture picture = pictureOf(project, rounds);
+    if (picture.duties.empty() || picture.last()->totalDesign.si() <= 0) {
+        return {};
+    }
+    const auto units = project.job().units;
+    const QString flowUnit = text::symbol(text::flowUnit(units));
+    const SystemCurve& duty = picture.duties.back();
+    const VolumeFlow design = picture.last()->totalDesign;
+    QString sentence =
+        tr("Duty %1 %2 at %3 %4; %5 % of design.")
+            .arg(text::flow(duty.flow, units), flowUnit, text::head(duty.head, units),
+                 text::symbol(text::headUnit(units)), text::percent(quantity::Ratio::si(duty.flow / design)));
+    if (picture.proposal) {
+        sentence += ' ' + tr("Speed %1 % of the present gives %2 %3.")
+                              .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)),
+                                   text::flow(design, units), flowUnit);
+        if (picture.proposal->powerRatio) {
+            const double change = 100 * (picture.proposal->powerRatio->si() - 1);
+            sentence += ' ' + tr("Shaft power about %1 %.").arg(QString::asprintf("%+.0f", change));
+        }
+    }
+    return sentence;
+}
+
+ChartFigure pumpChart(const project::Project& project, std::span<const Assessment> rounds) {
+    ChartFigure figure;
+    figure.name = tr("Pump and system");
+    const Picture picture = pictureOf(project, rounds);
+    if (picture.curve == nullptr && picture.duties.empty()) {
+        return figure;
+    }
+    const auto units = project.job().units;
+    const Head highest = highestOf(picture);
+    const QPointF corner = picture.at(picture.farthest, highest);
+    figure.x =
+        niceAxis(tr("Flow, %1").arg(text::symbol(text::flowUnit(units))), 0, std::max(corner.x(), 1e-6), 6);
+    figure.y =
+        niceAxis(tr("Head, %1").arg(text::symbol(text::headUnit(units))), 0, std::max(corner.y(), 1e-6), 5);
+    addLines(picture, highest, figure);
+    addMarks(picture, figure);
+    addTable(picture, figure);
+    figure.sentence = pumpSentence(project, rounds);
+    return figure;
+}
+
+}  // namespace ww::ui::charts

@@ -1,0 +1,353 @@
+#include "ui/report/page_builder.h"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <algorithm>
+
+#include "ui/charts/chart_painter.h"
+#include "ui/report/page_size.h"
+#include "ui/theme/state_shape.h"
+
+namespace ww::ui::report {
+namespace {
+
+constexpr double kMargin = 15.0 * kDotsPerMillimetre;
+constexpr double kFooter = 9.0 * kDotsPerMillimetre;
+constexpr double kLabelWidth = 27.0 * kDotsPerMillimetre;
+constexpr double kBody = 9.0;
+
+double points(double count) {
+    return count * kDotsPerPoint;
+}
+
+double lineHeight(const QFont& font) {
+    return QFontMetricsF(font).height() * 1.06;
+}
+
+/// Breaks one word that is wider than the line between its letters.
+QString headOfWord(QString& word, const QFontMetricsF& metrics, double width) {
+    qsizetype count = word.size();
+    while (count > 1 && metrics.horizontalAdvance(word.left(count)) > width) {
+        --count;
+    }
+    const QString head = word.left(count);
+    word.remove(0, count);
+    return head;
+}
+
+}  // namespace
+
+QString words(const base::Fault& fault) {
+    const std::string source(fault.form->text);
+    const QString translated = QCoreApplication::translate("Message", source.c_str());
+    QString filled = QString::fromStdString(base::filledIn(translated.toStdString(), fault.arguments));
+    if (!filled.isEmpty() && fault.arguments != std::vector<std::string>{source}) {
+        filled[0] = filled[0].toUpper();
+    }
+    return filled;
+}
+
+QFont paperFont(double size, bool isBold) {
+    QFont font(QStringLiteral("DejaVu Sans"));
+    font.setPixelSize(static_cast<int>(points(size) + 0.5));
+    font.setBold(isBold);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setKerning(false);
+    return font;
+}
+
+PageBuilder::PageBuilder(bool isLetter) : m_isLetter(isLetter), m_tokens(theme::printTokens()) {
+    newPage(false);
+}
+
+double PageBuilder::width() const {
+    return pageSize(m_isLetter, m_pages.back().isLandscape).width() - 2 * kMargin;
+}
+
+double PageBuilder::left() const {
+    return kMargin;
+}
+
+double PageBuilder::bottom() const {
+    return pageSize(m_isLetter, m_pages.back().isLandscape).height() - kMargin - kFooter;
+}
+
+void PageBuilder::newPage(bool isLandscape) {
+    m_pages.push_back(Page{isLandscape, {}, {}});
+    if (m_section > 0) {
+        m_pages.back().sections.push_back(m_section);
+    }
+    m_y = kMargin;
+}
+
+void PageBuilder::ensure(double height) {
+    if (m_y + height > bottom() && m_y > kMargin) {
+        newPage(m_pages.back().isLandscape);
+    }
+}
+
+void PageBuilder::gap(double size) {
+    m_y += points(size);
+}
+
+void PageBuilder::add(Stroke stroke) {
+    m_pages.back().strokes.push_back(std::move(stroke));
+}
+
+void PageBuilder::addText(QPointF baseline, const QString& text, const QFont& font, const QColor& color) {
+    if (text.isEmpty()) {
+        return;
+    }
+    add([=](QPainter& painter) {
+        painter.setFont(font);
+        painter.setPen(color);
+        painter.drawText(baseline, text);
+    });
+}
+
+void PageBuilder::addLine(QPointF from, QPointF to, double size, const QColor& color) {
+    add([=](QPainter& painter) {
+        QPen pen(color, points(size));
+        pen.setCapStyle(Qt::FlatCap);
+        painter.setPen(pen);
+        painter.drawLine(from, to);
+    });
+}
+
+void PageBuilder::addMark(const QRectF& box, ww::report::Mark mark) {
+    using ww::report::Mark;
+    const theme::Tokens tokens = m_tokens;
+    add([=](QPainter& painter) {
+        if (mark == Mark::Open) {
+            theme::Tokens black = tokens;
+            black.doubt = tokens.ink;
+            theme::paintState(painter, box, balancing::State::Doubtful, false, black);
+            return;
+        }
+        QPen pen(tokens.ink, box.width() * 0.17);
+        pen.setCapStyle(Qt::FlatCap);
+        pen.setJoinStyle(Qt::MiterJoin);
+        painter.setPen(pen);
+        painter.setBrush(Qt::NoBrush);
+        const auto at = [&box](double x, double y) {
+            return QPointF(box.left() + x * box.width(), box.top() + y * box.height());
+        };
+        if (mark == Mark::Pass) {
+            painter.drawPolyline(QPolygonF{at(0.08, 0.55), at(0.38, 0.85), at(0.94, 0.14)});
+        } else {
+            painter.drawLine(at(0.12, 0.12), at(0.88, 0.88));
+            painter.drawLine(at(0.12, 0.88), at(0.88, 0.12));
+        }
+    });
+}
+
+QStringList PageBuilder::wrapped(const QString& text, const QFont& font, double width) const {
+    const QFontMetricsF metrics(font);
+    if (metrics.horizontalAdvance(text) <= width) {
+        return {text};
+    }
+    QStringList lines;
+    QString line;
+    for (QString word : text.split(' ')) {
+        const QString longer = line.isEmpty() ? word : line + ' ' + word;
+        if (metrics.horizontalAdvance(longer) <= width) {
+            line = longer;
+            continue;
+        }
+        if (!line.isEmpty()) {
+            lines << line;
+        }
+        while (metrics.horizontalAdvance(word) > width && word.size() > 1) {
+            lines << headOfWord(word, metrics, width);
+        }
+        line = word;
+    }
+    lines << line;
+    return lines;
+}
+
+double PageBuilder::addLines(const QStringList& lines, double x, double y, const QFont& font,
+                             const QColor& color) {
+    const QFontMetricsF metrics(font);
+    double used = 0;
+    for (const QString& line : lines) {
+        addText(QPointF(x, y + used + metrics.ascent()), line, font, color);
+        used += lineHeight(font);
+    }
+    return used;
+}
+
+void PageBuilder::beginSection(int number, const QString& title, bool isLandscape) {
+    m_section = number;
+    const bool isFresh = m_y <= kMargin;
+    if (m_pages.back().isLandscape != isLandscape && isFresh) {
+        m_pages.pop_back();
+        newPage(isLandscape);
+    } else if (m_pages.back().isLandscape != isLandscape || m_y > kMargin + 0.72 * (bottom() - kMargin)) {
+        newPage(isLandscape);
+    } else {
+        m_pages.back().sections.push_back(number);
+        gap(isFresh ? 0 : 14);
+    }
+    const QFont font = paperFont(13, true);
+    const double height = lineHeight(font);
+    const QString numberText = QString::number(number);
+    const double box = height * 1.05;
+    const theme::Tokens tokens = m_tokens;
+    const QRectF square(left(), m_y, box, box);
+    add([=](QPainter& painter) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(tokens.ink);
+        painter.drawRect(square);
+    });
+    const QFontMetricsF metrics(font);
+    const double baseline = m_y + (box + metrics.capHeight()) / 2;
+    addText(QPointF(left() + (box - metrics.horizontalAdvance(numberText)) / 2, baseline), numberText, font,
+            m_tokens.paper);
+    addText(QPointF(left() + box + points(7), baseline), title, font, m_tokens.ink);
+    addLine(QPointF(left() + box, m_y + box), QPointF(left() + width(), m_y + box), 1.2, m_tokens.ink);
+    m_y += box + points(7);
+}
+
+void PageBuilder::titleBlock(const QString& kind, const QString& job, const std::vector<QString>& lines,
+                             const QString& stamp) {
+    const QFont large = paperFont(22, true);
+    const QFont medium = paperFont(13, true);
+    const QFont small = paperFont(kBody);
+    const QFontMetricsF metrics(large);
+    addText(QPointF(left(), m_y + metrics.ascent()), kind, large, m_tokens.ink);
+    if (!stamp.isEmpty()) {
+        const QFont stampFont = paperFont(10, true);
+        const QFontMetricsF stampMetrics(stampFont);
+        const double boxWidth = stampMetrics.horizontalAdvance(stamp) + points(14);
+        const QRectF box(left() + width() - boxWidth, m_y + points(4), boxWidth,
+                         stampMetrics.height() + points(8));
+        const theme::Tokens tokens = m_tokens;
+        add([=](QPainter& painter) {
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen(tokens.ink, points(1.6)));
+            painter.drawRect(box);
+        });
+        addText(QPointF(box.left() + points(7), box.top() + points(4) + stampMetrics.ascent()), stamp,
+                stampFont, m_tokens.ink);
+    }
+    m_y += lineHeight(large) + points(2);
+    m_y += addLines(wrapped(job, medium, width()), left(), m_y, medium, m_tokens.ink) + points(2);
+    for (const QString& line : lines) {
+        m_y += addLines(wrapped(line, small, width()), left(), m_y, small, m_tokens.soft);
+    }
+    m_y += points(5);
+    addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 2.4, m_tokens.ink);
+    m_y += points(12);
+}
+
+void PageBuilder::verdictBox(const ww::report::Fact& fact) {
+    const QFont font = paperFont(16, true);
+    const QFontMetricsF metrics(font);
+    const double mark = points(17);
+    const double inset = points(9);
+    const QStringList lines = wrapped(words(fact.value), font, width() - mark - 4 * inset);
+    const double height = lineHeight(font) * static_cast<double>(lines.size()) + 2 * inset;
+    ensure(height);
+    const QRectF box(left(), m_y, width(), height);
+    const theme::Tokens tokens = m_tokens;
+    add([=](QPainter& painter) {
+        painter.setBrush(tokens.panel);
+        painter.setPen(QPen(tokens.ink, points(1.6)));
+        painter.drawRect(box);
+    });
+    addMark(QRectF(left() + inset, m_y + (height - mark) / 2, mark, mark), fact.mark);
+    addLines(lines, left() + mark + 2 * inset,
+             m_y + (height - lineHeight(font) * static_cast<double>(lines.size())) / 2, font, m_tokens.ink);
+    m_y += height + points(8);
+}
+
+void PageBuilder::fact(const ww::report::Fact& fact) {
+    const QFont labelFont = paperFont(kBody, true);
+    const QFont font = paperFont(kBody);
+    const double mark = points(8.5);
+    const double markRoom = points(14);
+    const QStringList lines = wrapped(words(fact.value), font, width() - kLabelWidth - markRoom);
+    const double height = lineHeight(font) * static_cast<double>(lines.size());
+    ensure(height);
+    const double labelWidth = kLabelWidth;
+    addLines(wrapped(words(fact.label), labelFont, labelWidth), left(), m_y, labelFont, m_tokens.ink);
+    if (fact.mark != ww::report::Mark::None) {
+        addMark(QRectF(left() + labelWidth, m_y + (lineHeight(font) - mark) / 2, mark, mark), fact.mark);
+    }
+    addLines(lines, left() + labelWidth + markRoom, m_y, font, m_tokens.ink);
+    m_y += height + points(3.2);
+}
+
+void PageBuilder::paragraph(const QString& text, bool isSoft) {
+    const QFont font = paperFont(isSoft ? 8 : kBody);
+    const QStringList lines = wrapped(text, font, width());
+    ensure(lineHeight(font) * static_cast<double>(lines.size()));
+    m_y += addLines(lines, left(), m_y, font, isSoft ? m_tokens.soft : m_tokens.ink) + points(3);
+}
+
+void PageBuilder::bullet(const QString& text) {
+    const QFont font = paperFont(kBody);
+    const double indent = points(12);
+    const QStringList lines = wrapped(text, font, width() - indent);
+    ensure(lineHeight(font) * static_cast<double>(lines.size()));
+    const double dash = m_y + lineHeight(font) / 2;
+    addLine(QPointF(left(), dash), QPointF(left() + points(6), dash), 1.2, m_tokens.ink);
+    m_y += addLines(lines, left() + indent, m_y, font, m_tokens.ink) + points(3);
+}
+
+void PageBuilder::caution(const QString& text) {
+    const QFont font = paperFont(8.5);
+    const double indent = points(9);
+    const QStringList lines = wrapped(text, font, width() - indent);
+    const double height = lineHeight(font) * static_cast<double>(lines.size());
+    ensure(height + points(6));
+    gap(4);
+    addLine(QPointF(left() + points(1.5), m_y), QPointF(left() + points(1.5), m_y + height), 3, m_tokens.ink);
+    m_y += addLines(lines, left() + indent, m_y, font, m_tokens.ink) + points(3);
+}
+
+void PageBuilder::figure(const QString& title, const charts::ChartFigure& figure, const QString& sentence,
+                         double heightMm) {
+    if (figure.isEmpty()) {
+        return;
+    }
+    const QFont titleFont = paperFont(kBody, true);
+    const double height = heightMm * kDotsPerMillimetre;
+    ensure(height + 3 * lineHeight(titleFont) + points(12));
+    gap(4);
+    m_y += addLines({title}, left(), m_y, titleFont, m_tokens.ink) + points(3);
+    const QRectF box(left(), m_y, width(), height);
+    const charts::ChartStyle style{m_tokens, paperFont(8), kDotsPerInch / 96.0 * 0.85};
+    add([=](QPainter& painter) { charts::paintChart(painter, box, figure, style); });
+    m_y += height + points(3);
+    paragraph(sentence);
+    gap(4);
+}
+
+std::vector<Page> PageBuilder::finish(const QString& leftText, const QString& middle) {
+    const QFont font = paperFont(7.5);
+    const QFontMetricsF metrics(font);
+    const theme::Tokens tokens = m_tokens;
+    for (std::size_t i = 0; i < m_pages.size(); ++i) {
+        const QSizeF size = pageSize(m_isLetter, m_pages[i].isLandscape);
+        const double y = size.height() - kMargin - kFooter + points(12);
+        const double right = size.width() - kMargin;
+        const QString number =
+            QCoreApplication::translate("Report", "page %1 of %2").arg(i + 1).arg(m_pages.size());
+        m_pages[i].strokes.push_back([=](QPainter& painter) {
+            painter.setPen(QPen(tokens.rule, points(0.7)));
+            painter.drawLine(QPointF(kMargin, y), QPointF(right, y));
+            painter.setFont(font);
+            painter.setPen(tokens.soft);
+            const double baseline = y + points(3) + metrics.ascent();
+            painter.drawText(QPointF(kMargin, baseline), leftText);
+            painter.drawText(QPointF((kMargin + right - metrics.horizontalAdvance(middle)) / 2, baseline),
+                             middle);
+            painter.drawText(QPointF(right - metrics.horizontalAdvance(number), baseline), number);
+        });
+    }
+    return std::move(m_pages);
+}
+
+}  // namespace ww::ui::report

@@ -1,0 +1,75 @@
+// Puts headings, facts, sentences, figures and tables one below the other and begins a new page where one is
+// full. Part of report_pages.
+#pragma once
+
+#include <QFont>
+#include <map>
+
+#include "ui/charts/chart_figure.h"
+#include "ui/report/report_pages.h"
+#include "ui/theme/theme.h"
+
+namespace ww::ui::report {
+
+/// The words of a fault without a full stop added, beginning with a capital: for labels, headings and facts.
+QString words(const base::Fault& fault);
+
+/// The typeface of the report: one that is always installed with the program, so that every report looks the
+/// same.
+QFont paperFont(double points, bool isBold = false);
+
+class PageBuilder {
+  public:
+    explicit PageBuilder(bool isLetter);
+
+    /// Begins a section: its heading, on a new page where less than a quarter of this one is left, or where
+    /// the section's page must lie the other way.
+    void beginSection(int number, const QString& title, bool isLandscape);
+    /// The head of the first page.
+    void titleBlock(const QString& kind, const QString& job, const std::vector<QString>& lines,
+                    const QString& stamp);
+    /// One line in a frame, with its mark: the verdict.
+    void verdictBox(const ww::report::Fact& fact);
+    void fact(const ww::report::Fact& fact);
+    void paragraph(const QString& text, bool isSoft = false);
+    void bullet(const QString& text);
+    /// A paragraph with a bar at its left that none may miss.
+    void caution(const QString& text);
+    void figure(const QString& title, const charts::ChartFigure& figure, const QString& sentence,
+                double heightMm);
+    void table(const ww::report::Table& table);
+    void gap(double points);
+
+    /// The pages with a footer on each: `left`, then "page x of y".
+    std::vector<Page> finish(const QString& left, const QString& middle);
+
+  private:
+    struct TableLayout;
+    struct LaidRow;
+
+    double width() const;
+    double left() const;
+    double bottom() const;
+    void newPage(bool isLandscape);
+    void ensure(double height);
+    void add(Stroke stroke);
+    void addText(QPointF baseline, const QString& text, const QFont& font, const QColor& color);
+    void addLine(QPointF from, QPointF to, double points, const QColor& color);
+    void addMark(const QRectF& box, ww::report::Mark mark);
+    /// Lines of a text that fit into a width.
+    QStringList wrapped(const QString& text, const QFont& font, double width) const;
+    /// Draws lines from y downward; gives the height used.
+    double addLines(const QStringList& lines, double x, double y, const QFont& font, const QColor& color);
+    void tableHead(const TableLayout& layout, bool isContinued);
+    LaidRow laidRow(const TableLayout& layout, const std::vector<ww::report::Cell>& cells, bool isBold) const;
+    void addRow(const TableLayout& layout, const LaidRow& row);
+    void addCell(const TableLayout& layout, std::size_t column, const LaidRow& row);
+
+    bool m_isLetter;
+    theme::Tokens m_tokens;
+    std::vector<Page> m_pages;
+    double m_y = 0;
+    int m_section = 0;
+};
+
+}  // namespace ww::ui::report

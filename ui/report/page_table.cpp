@@ -1,0 +1,194 @@
+// Tables of a report: heads that repeat, cells that wrap, states as shape and word.
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <algorithm>
+
+#include "ui/report/page_builder.h"
+#include "ui/text/words.h"
+#include "ui/theme/state_shape.h"
+
+namespace ww::ui::report {
+namespace {
+
+constexpr double kText = 8.0;
+constexpr double kHead = 7.5;
+
+double points(double count) {
+    return count * kDotsPerPoint;
+}
+
+double lineHeight(const QFont& font) {
+    return QFontMetricsF(font).height() * 1.04;
+}
+
+}  // namespace
+
+struct PageBuilder::TableLayout {
+    const ww::report::Table& table;
+    std::vector<double> lefts;
+    std::vector<double> widths;  ///< without the padding
+    QFont font = paperFont(kText);
+    QFont bold = paperFont(kText, true);
+    QFont head = paperFont(kHead, true);
+    QFont unit = paperFont(kHead);
+    double padding = points(2.6);
+};
+
+struct PageBuilder::LaidRow {
+    const std::vector<ww::report::Cell>& cells;
+    std::vector<QStringList> lines;
+    bool isBold = false;
+    double height = 0;
+};
+
+PageBuilder::LaidRow PageBuilder::laidRow(const TableLayout& layout,
+                                          const std::vector<ww::report::Cell>& cells, bool isBold) const {
+    LaidRow row{cells, {}, isBold, 0};
+    const QFont& font = isBold ? layout.bold : layout.font;
+    std::size_t most = 1;
+    for (std::size_t i = 0; i < layout.lefts.size() && i < cells.size(); ++i) {
+        const QString text =
+            cells[i].state ? text::word(*cells[i].state) : QString::fromStdString(cells[i].text);
+        const double room = layout.widths[i] - (cells[i].state ? points(11) : 0);
+        row.lines.push_back(wrapped(text, font, room));
+        most = std::max(most, static_cast<std::size_t>(row.lines.back().size()));
+    }
+    row.height = lineHeight(font) * static_cast<double>(most) + 2 * points(1.9);
+    return row;
+}
+
+void PageBuilder::addCell(const TableLayout& layout, std::size_t column, const LaidRow& row) {
+    const ww::report::Cell& cell = row.cells[column];
+    QFont font = row.isBold ? layout.bold : layout.font;
+    font.setStrikeOut(cell.isStruck);
+    const QFontMetricsF metrics(font);
+    const ww::report::Alignment alignment = layout.table.columns[column].alignment;
+    double y = m_y + points(1.9);
+    double x = layout.lefts[column] + layout.padding;
+    if (cell.state) {
+        const double side = points(8);
+        const QRectF box(x, y + (lineHeight(font) - side) / 2, side, side);
+        const theme::Tokens tokens = m_tokens;
+        const balancing::State state = *cell.state;
+        const bool isOver = cell.isOver;
+        add([=](QPainter& painter) { theme::paintState(painter, box, state, isOver, tokens); });
+        x += points(11);
+    }
+    for (const QString& line : row.lines[column]) {
+        double shift = 0;
+        if (alignment != ww::report::Alignment::Left) {
+            shift = layout.widths[column] - metrics.horizontalAdvance(line);
+            shift = alignment == ww::report::Alignment::Center ? shift / 2 : shift;
+        }
+        addText(QPointF(x + shift, y + metrics.ascent()), line, font, m_tokens.ink);
+        y += lineHeight(font);
+    }
+}
+
+void PageBuilder::addRow(const TableLayout& layout, const LaidRow& row) {
+    for (std::size_t i = 0; i < row.lines.size(); ++i) {
+        addCell(layout, i, row);
+    }
+    m_y += row.height;
+    addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 0.4, m_tokens.rule);
+}
+
+void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
+    QString title = words(layout.table.title);
+    if (isContinued) {
+        title = QCoreApplication::translate("Report", "%1 (continued)").arg(title);
+    }
+    const QFont titleFont = paperFont(9, true);
+    m_y += addLines(wrapped(title, titleFont, width()), left(), m_y, titleFont, m_tokens.ink) + points(2.5);
+    std::vector<QStringList> heads;
+    std::size_t most = 1;
+    bool hasUnits = false;
+    for (std::size_t i = 0; i < layout.lefts.size(); ++i) {
+        heads.push_back(wrapped(words(layout.table.columns[i].heading), layout.head, layout.widths[i]));
+        most = std::max(most, static_cast<std::size_t>(heads.back().size()));
+        hasUnits = hasUnits || !layout.table.columns[i].unit.empty();
+    }
+    const double headHeight = lineHeight(layout.head) * static_cast<double>(most);
+    const double height = headHeight + (hasUnits ? lineHeight(layout.unit) : 0) + 2 * points(2);
+    const QRectF box(left(), m_y, width(), height);
+    const theme::Tokens tokens = m_tokens;
+    add([=](QPainter& painter) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(tokens.panel);
+        painter.drawRect(box);
+    });
+    const auto put = [&](std::size_t column, const QString& text, const QFont& font, double y) {
+        const QFontMetricsF metrics(font);
+        double shift = 0;
+        if (layout.table.columns[column].alignment != ww::report::Alignment::Left) {
+            shift = layout.widths[column] - metrics.horizontalAdvance(text);
+            shift =
+                layout.table.columns[column].alignment == ww::report::Alignment::Center ? shift / 2 : shift;
+        }
+        addText(QPointF(layout.lefts[column] + layout.padding + shift, y + metrics.ascent()), text, font,
+                m_tokens.ink);
+    };
+    for (std::size_t i = 0; i < layout.lefts.size(); ++i) {
+        double y = m_y + points(2);
+        for (const QString& line : heads[i]) {
+            put(i, line, layout.head, y);
+            y += lineHeight(layout.head);
+        }
+        put(i, QString::fromStdString(layout.table.columns[i].unit), layout.unit,
+            m_y + points(2) + headHeight);
+    }
+    m_y += height;
+    addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 1.0, m_tokens.ink);
+}
+
+void PageBuilder::table(const ww::report::Table& table) {
+    if (m_pages.back().isLandscape != table.isLandscape) {
+        newPage(table.isLandscape);
+    }
+    TableLayout layout{table, {}, {}};
+    double sum = 0;
+    for (const ww::report::Column& column : table.columns) {
+        sum += column.widthShare;
+    }
+    double x = left();
+    for (const ww::report::Column& column : table.columns) {
+        const double wide = width() * column.widthShare / sum;
+        layout.lefts.push_back(x);
+        layout.widths.push_back(wide - 2 * layout.padding);
+        x += wide;
+    }
+    // The head never stands alone at the foot of a page.
+    ensure(points(70));
+    gap(4);
+    tableHead(layout, false);
+    for (const std::vector<ww::report::Cell>& cells : table.rows) {
+        const LaidRow row = laidRow(layout, cells, false);
+        if (m_y + row.height > bottom()) {
+            newPage(table.isLandscape);
+            tableHead(layout, true);
+        }
+        addRow(layout, row);
+    }
+    if (!table.totals.empty()) {
+        const LaidRow row = laidRow(layout, table.totals, true);
+        if (m_y + row.height > bottom()) {
+            newPage(table.isLandscape);
+            tableHead(layout, true);
+        }
+        addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 1.0, m_tokens.ink);
+        addRow(layout, row);
+    }
+    gap(4);
+    QStringList notes;
+    for (const ww::report::Statement& note : table.notes) {
+        notes << QString::fromStdString(base::filledIn(
+            QCoreApplication::translate("Message", std::string(note.form->text).c_str()).toStdString(),
+            note.arguments));
+    }
+    if (!notes.isEmpty()) {
+        paragraph(notes.join(QStringLiteral("     ")), true);
+    }
+    gap(6);
+}
+
+}  // namespace ww::ui::report

@@ -1,0 +1,44 @@
+// A balance report laid out on pages: each page is a list of strokes that any painter repeats, so that paper
+// and preview are the same. Not for the file (report_writer.h).
+#pragma once
+
+#include <QPainter>
+#include <QString>
+#include <functional>
+#include <vector>
+
+#include "core/project/project.h"
+#include "core/report/report.h"
+
+namespace ww::ui::report {
+
+/// Painters work in dots of 1/1200 inch from the upper left corner of the paper.
+inline constexpr int kDotsPerInch = 1200;
+inline constexpr double kDotsPerPoint = kDotsPerInch / 72.0;
+inline constexpr double kDotsPerMillimetre = kDotsPerInch / 25.4;
+
+using Stroke = std::function<void(QPainter&)>;
+
+struct Page {
+    bool isLandscape = false;
+    std::vector<int> sections;  ///< numbers of the sections that begin or go on here
+    std::vector<Stroke> strokes;
+};
+
+/// The pages of one report. Letter paper for US units, A4 otherwise.
+struct ReportPages {
+    bool isLetter = false;
+    std::vector<Page> pages;
+    std::vector<QString> names;  ///< of each page, for a list: the titles of its sections
+
+    /// Size of a page in dots.
+    QSizeF size(std::size_t page) const;
+};
+
+/// Lays the report out. Needs a QGuiApplication for its fonts. Equal input gives equal pages.
+ReportPages layOut(const ww::report::Report& report, const project::Project& project);
+
+/// Paints one page into `target`, which should have the page's proportions.
+void renderPage(QPainter& painter, const ReportPages& pages, std::size_t page, const QRectF& target);
+
+}  // namespace ww::ui::report

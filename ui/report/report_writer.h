@@ -1,0 +1,29 @@
+// Writes a balance report to a PDF file. Not for its layout (report_pages.h) nor for signing.
+#pragma once
+
+#include <QByteArray>
+#include <filesystem>
+
+#include "core/base/result.h"
+#include "core/project/project.h"
+#include "core/report/report.h"
+
+namespace ww::ui::report {
+
+inline constexpr base::MessageForm kReportNotWritten{
+    "report_not_written",
+    "the report could not be written to {1} ({2}); choose a folder that exists and may be written, with room "
+    "on the "
+    "disk"};
+
+/// The bytes of the PDF: vectors and text that can be searched, fonts embedded, no transparency, in PDF/A-1b
+/// mode. Equal reports of equal projects give equal bytes: dates and ids inside come from the report alone.
+/// Needs a QGuiApplication.
+QByteArray pdf(const ww::report::Report& report, const project::Project& project);
+
+/// Writes these bytes so that the file appears whole or not at all; one that was there is replaced only by a
+/// whole one.
+base::Outcome writePdf(const ww::report::Report& report, const project::Project& project,
+                       const std::filesystem::path& out);
+
+}  // namespace ww::ui::report
