@@ -1,0 +1,189 @@
+#include "core/report/report.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "core/balancing/assess.h"
+#include "core/balancing/system_curve.h"
+#include "tests/support/demo_project.h"
+
+namespace ww::report {
+namespace {
+
+using support::DemoOptions;
+using support::demoProject;
+
+Report built(const project::Project& project) {
+    ReportOptions options;
+    options.journalDigest = "3f9c01ab77e2d4f00112";
+    options.workbookId = "w";
+    return build(project, options);
+}
+
+std::string textOf(const Section& section) {
+    std::string all;
+    for (const Fact& fact : section.facts) {
+        all += base::english(fact.label) + ": " + base::english(fact.value) + "\n";
+    }
+    for (const Statement& statement : section.statements) {
+        all += base::english(statement) + "\n";
+    }
+    for (const Table& table : section.tables) {
+        for (const auto& row : table.rows) {
+            for (const Cell& cell : row) {
+                all += cell.text + "|";
+            }
+            all += "\n";
+        }
+    }
+    for (const Statement& statement : section.closing) {
+        all += base::english(statement) + "\n";
+    }
+    return all;
+}
+
+const Section& numbered(const Report& report, int number) {
+    return report.sections.at(static_cast<std::size_t>(number - 1));
+}
+
+// The order of a balance report's parts is common practice, no source.
+TEST(Report, hasEightSectionsInOrder) {
+    const Report report = built(demoProject());
+    ASSERT_EQ(report.sections.size(), 8u);
+    for (int number = 1; number <= 8; ++number) {
+        EXPECT_EQ(numbered(report, number).number, number);
+    }
+    EXPECT_TRUE(report.isDraft);
+    EXPECT_EQ(report.digest, "3f9c01ab77e2");
+    EXPECT_EQ(report.roundNumber, 3);
+    EXPECT_EQ(report.rounds.size(), 3u);
+}
+
+TEST(Report, equalInputGivesAnEqualReport) {
+    const Report first = built(demoProject());
+    const Report second = built(demoProject());
+    for (int number = 1; number <= 8; ++number) {
+        EXPECT_EQ(textOf(numbered(first, number)), textOf(numbered(second, number)));
+    }
+}
+
+TEST(Report, everyTableIsRectangular) {
+    for (const auto units : {project::UnitSystem::SI, project::UnitSystem::US}) {
+        DemoOptions options;
+        options.units = units;
+        for (const Section& section : built(demoProject(options)).sections) {
+            for (const Table& table : section.tables) {
+                for (const auto& row : table.rows) {
+                    EXPECT_EQ(row.size(), table.columns.size()) << section.number;
+                }
+                EXPECT_TRUE(table.totals.empty() || table.totals.size() == table.columns.size())
+                    << section.number;
+            }
+        }
+    }
+}
+
+TEST(Report, resultSaysThatTheIndexValveIsFullyOpen) {
+    const std::string text = textOf(numbered(built(demoProject()), 1));
+    EXPECT_NE(text.find("index valve T6 at 4.0 of 4.0: fully open"), std::string::npos) << text;
+    EXPECT_NE(text.find("Draft until signed"), std::string::npos);
+}
+
+// 9.6 m3/h is the sum of the six design flows of the demo job: 1.8 + 1.5 + 2.1 + 1.2 + 1.6 + 1.4.
+TEST(Report, totalsAreTheSumOfTheTerminals) {
+    const Section& section = numbered(built(demoProject()), 3);
+    ASSERT_EQ(section.tables.size(), 1u);
+    EXPECT_EQ(section.tables[0].rows.size(), 8u);
+    EXPECT_EQ(section.tables[0].totals[5].text, "9.60");
+    EXPECT_EQ(section.tables[0].totals[7].text, "100.0");
+}
+
+TEST(Report, finalRoundShowsTheDpAsTyped) {
+    const project::Project project = demoProject();
+    const std::string text = textOf(numbered(built(project), 3));
+    const project::Branch* branch = project.branchTagged("T6");
+    for (const std::size_t index : project.readingsOf(project.lastRound()->id)) {
+        const project::Reading& reading = project.readings()[index];
+        if (reading.branch == branch->id) {
+            EXPECT_NE(text.find("|4.0 / 4.0|" + reading.dp->digits.text() + " kPa|"), std::string::npos)
+                << text;
+        }
+    }
+}
+
+// Affinity: flow follows speed, so the factor is design flow over the flow where both curves meet (Karassik
+// et al., Pump Handbook). The demo's duty lies on its pump curve, so that flow is the total of the round.
+TEST(Report, pumpFormulaCarriesItsNumbers) {
+    const project::Project project = demoProject();
+    const Report report = built(project);
+    const auto proposal = balancing::pumpProposal(project, report.rounds.back());
+    ASSERT_TRUE(proposal.has_value());
+    EXPECT_NEAR(proposal->speedFraction, report.rounds.back().totalDesign / *report.rounds.back().totalFlow,
+                0.01);
+    const std::string text = textOf(numbered(report, 5));
+    EXPECT_NE(text.find("n₂/n₁ = Q design / Q"), std::string::npos) << text;
+    EXPECT_NE(text.find("= 9.60 / "), std::string::npos) << text;
+    EXPECT_NE(text.find("least impeller of the casing"), std::string::npos);
+    EXPECT_NE(text.find("qualified people under the local codes"), std::string::npos);
+}
+
+TEST(Report, indexSectionProvesItsThreeParts) {
+    const Section& section = numbered(built(demoProject()), 6);
+    ASSERT_EQ(section.facts.size(), 4u);
+    for (std::size_t i = 1; i < 4; ++i) {
+        EXPECT_EQ(section.facts[i].mark, Mark::Pass) << base::english(section.facts[i].value);
+    }
+    EXPECT_EQ(section.tables.at(0).rows.size(), 2u);
+}
+
+TEST(Report, exceptionsNameCorrectionDoubtAndOverdueMeter) {
+    const std::string text = textOf(numbered(built(demoProject()), 7));
+    EXPECT_NE(text.find("T4|2|corrected|48.8 kPa corrected to"), std::string::npos) << text;
+    EXPECT_NE(text.find("strainer cleaned between the rounds"), std::string::npos) << text;
+    EXPECT_NE(text.find("M-2||overdue|8 readings"), std::string::npos) << text;
+}
+
+TEST(Report, supersededReadingsStayStruck) {
+    const Section& section = numbered(built(demoProject()), 8);
+    int struck = 0;
+    for (const auto& row : section.tables.at(0).rows) {
+        for (const Cell& cell : row) {
+            struck += cell.isStruck && cell.text == "48.8 kPa" ? 1 : 0;
+        }
+    }
+    EXPECT_EQ(struck, 1);
+    EXPECT_EQ(section.tables.at(0).rows.size(), 25u);
+    EXPECT_EQ(section.tables.at(1).rows.size(), 3u);
+}
+
+TEST(Report, anEarlierRoundCanBeReported) {
+    ReportOptions options;
+    options.round = 2;
+    const Report report = build(demoProject(), options);
+    EXPECT_EQ(report.roundNumber, 2);
+    EXPECT_EQ(report.rounds.size(), 2u);
+}
+
+TEST(Report, stillBuildsWithoutRoundsOrPump) {
+    DemoOptions options;
+    options.hasRounds = false;
+    options.hasPump = false;
+    const Report report = built(demoProject(options));
+    ASSERT_EQ(report.sections.size(), 8u);
+    EXPECT_NE(textOf(numbered(report, 1)).find("No round of readings"), std::string::npos);
+    EXPECT_NE(textOf(numbered(report, 5)).find("No pump is on record"), std::string::npos);
+    EXPECT_EQ(report.roundNumber, 0);
+    EXPECT_EQ(built(project::Project()).sections.size(), 8u);
+}
+
+TEST(Report, usUnitsShowGallonsAndFeet) {
+    DemoOptions options;
+    options.units = project::UnitSystem::US;
+    const std::string text = textOf(numbered(built(demoProject(options)), 1));
+    EXPECT_NE(text.find(" gpm"), std::string::npos) << text;
+}
+
+}  // namespace
+}  // namespace ww::report

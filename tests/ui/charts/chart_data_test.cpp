@@ -1,0 +1,177 @@
+#include <gtest/gtest.h>
+
+#include <QFont>
+
+#include "core/balancing/assess.h"
+#include "tests/support/demo_project.h"
+#include "ui/charts/chart_painter.h"
+#include "ui/charts/chart_view.h"
+#include "ui/charts/convergence_chart_data.h"
+#include "ui/charts/pump_chart_data.h"
+
+namespace ww::ui::charts {
+namespace {
+
+using support::DemoOptions;
+using support::demoProject;
+
+std::vector<balancing::Assessment> assessed(const project::Project& project) {
+    std::vector<balancing::Assessment> rounds;
+    for (const std::size_t index : project.roundsByNumber()) {
+        rounds.push_back(balancing::assess(project, project.rounds()[index].id));
+    }
+    return rounds;
+}
+
+const Line* lineWith(const ChartFigure& figure, LineRole role) {
+    for (const Line& line : figure.lines) {
+        if (line.role == role) {
+            return &line;
+        }
+    }
+    return nullptr;
+}
+
+// Steps of 1, 2 or 5 times a power of ten: common practice for scales, no source.
+TEST(Axis, stepsAreRound) {
+    const Axis axis = niceAxis("Flow", 0, 23.7, 6);
+    EXPECT_DOUBLE_EQ(axis.step, 5.0);
+    EXPECT_DOUBLE_EQ(axis.most, 25.0);
+    EXPECT_EQ(axis.ticks().size(), 6u);
+    EXPECT_EQ(niceAxis("Head", 0, 0.9, 5).decimals, 1);
+    EXPECT_EQ(niceAxis("Head", 0, 930, 5).decimals, 0);
+}
+
+TEST(PumpChart, drawsCurvesDutiesAndDesign) {
+    const project::Project project = demoProject();
+    const auto rounds = assessed(project);
+    const ChartFigure figure = pumpChart(project, rounds);
+    for (const LineRole role :
+         {LineRole::PumpCurve, LineRole::Proposed, LineRole::FirstSystem, LineRole::LastSystem}) {
+        const Line* line = lineWith(figure, role);
+        ASSERT_NE(line, nullptr);
+        EXPECT_FALSE(line->name.isEmpty());
+        for (const QPointF& point : line->points) {
+            EXPECT_GE(point.x(), figure.x.least);
+            EXPECT_LE(point.x(), figure.x.most + 1e-9);
+            EXPECT_GE(point.y(), figure.y.least);
+            EXPECT_LE(point.y(), figure.y.most + 1e-9);
+        }
+    }
+    EXPECT_EQ(std::count_if(figure.marks.begin(), figure.marks.end(),
+                            [](const PointMark& mark) { return mark.kind == MarkKind::Duty; }),
+              3);
+    EXPECT_EQ(std::count_if(figure.marks.begin(), figure.marks.end(),
+                            [](const PointMark& mark) { return mark.kind == MarkKind::Design; }),
+              1);
+}
+
+// The system curve of a loop without static head is a parabola through the origin and the duty (Karassik et
+// al., Pump Handbook): at half the flow a quarter of the head.
+TEST(PumpChart, systemCurveIsASquareLawThroughTheDuty) {
+    const project::Project project = demoProject();
+    const ChartFigure figure = pumpChart(project, assessed(project));
+    const Line* line = lineWith(figure, LineRole::LastSystem);
+    ASSERT_NE(line, nullptr);
+    const PointMark& duty = figure.marks[2];
+    for (const QPointF& point : line->points) {
+        EXPECT_NEAR(point.y(), duty.at.y() * point.x() * point.x() / (duty.at.x() * duty.at.x()), 1e-9);
+    }
+}
+
+// The demo's pump table: 12.0 m at shutoff, 6.0 m at 16 m3/h; Karassik's laws bring the design point onto the
+// proposed curve.
+TEST(PumpChart, proposedCurvePassesTheDesignPoint) {
+    const project::Project project = demoProject();
+    const ChartFigure figure = pumpChart(project, assessed(project));
+    const Line* pump = lineWith(figure, LineRole::PumpCurve);
+    ASSERT_NE(pump, nullptr);
+    EXPECT_NEAR(pump->points.front().y(), 12.0, 1e-9);
+    const Line* proposed = lineWith(figure, LineRole::Proposed);
+    ASSERT_NE(proposed, nullptr);
+    const QPointF design = figure.marks.back().at;
+    double nearest = 1e9;
+    for (std::size_t i = 1; i < proposed->points.size(); ++i) {
+        const QPointF a = proposed->points[i - 1];
+        const QPointF b = proposed->points[i];
+        if (design.x() >= a.x() && design.x() <= b.x()) {
+            const double t = (design.x() - a.x()) / (b.x() - a.x());
+            nearest = std::abs(a.y() + t * (b.y() - a.y()) - design.y());
+        }
+    }
+    EXPECT_LT(nearest, 0.02);
+}
+
+TEST(PumpChart, tableTwinHoldsThePlottedPoints) {
+    const project::Project project = demoProject();
+    const ChartFigure figure = pumpChart(project, assessed(project));
+    ASSERT_GE(figure.tableRows.size(), figure.marks.size());
+    for (std::size_t i = 0; i < figure.marks.size(); ++i) {
+        EXPECT_EQ(figure.tableRows[i].size(), figure.tableHeads.size());
+        EXPECT_EQ(figure.tableRows[i][1], QString::number(figure.marks[i].at.x(), 'f', 2));
+        EXPECT_EQ(figure.tableRows[i][2], QString::number(figure.marks[i].at.y(), 'f', 2));
+    }
+    EXPECT_TRUE(figure.sentence.startsWith("Duty ")) << figure.sentence.toStdString();
+}
+
+TEST(PumpChart, isEmptyWithoutCurveAndDuty) {
+    DemoOptions options;
+    options.hasPump = false;
+    options.hasRounds = false;
+    EXPECT_TRUE(pumpChart(demoProject(options), {}).isEmpty());
+    EXPECT_TRUE(pumpChart(project::Project(), {}).isEmpty());
+}
+
+TEST(PumpChart, showsTheCurveBeforeTheFirstRound) {
+    DemoOptions options;
+    options.hasRounds = false;
+    const ChartFigure figure = pumpChart(demoProject(options), {});
+    EXPECT_NE(lineWith(figure, LineRole::PumpCurve), nullptr);
+    EXPECT_TRUE(figure.marks.empty());
+}
+
+TEST(ConvergenceChart, hasALineForEveryTerminalAndTheSpread) {
+    const project::Project project = demoProject();
+    const auto rounds = assessed(project);
+    const ChartFigure figure = convergenceChart(project, rounds);
+    EXPECT_EQ(figure.lines.size(), 6u);
+    for (const Line& line : figure.lines) {
+        EXPECT_EQ(line.points.size(), 3u);
+    }
+    EXPECT_EQ(figure.rowCells.size(), 3);
+    ASSERT_TRUE(figure.band.has_value());
+    EXPECT_DOUBLE_EQ(figure.band->low, 95);
+    EXPECT_DOUBLE_EQ(figure.band->high, 105);
+    EXPECT_EQ(figure.tableRows.size(), 6u);
+    EXPECT_TRUE(convergenceChart(project, {}).isEmpty());
+}
+
+TEST(ConvergenceChart, namesTheSelectedBranch) {
+    const project::Project project = demoProject();
+    const ChartFigure figure = convergenceChart(project, assessed(project), project.branchTagged("T3")->id);
+    const Line* line = lineWith(figure, LineRole::Singled);
+    ASSERT_NE(line, nullptr);
+    EXPECT_TRUE(line->name.startsWith("T3 "));
+}
+
+// WCAG 2.2, 1.1.1: what is drawn is also said.
+TEST(ChartView, hasNameSentenceAndTable) {
+    const project::Project project = demoProject();
+    ChartView view;
+    view.setTokens(theme::tokens(theme::Display::Daylight));
+    view.setFigure(pumpChart(project, assessed(project)));
+    view.resize(600, 400);
+    view.grab();
+    EXPECT_FALSE(view.isTableShown());
+    ASSERT_NE(view.focusProxy(), nullptr);
+    EXPECT_EQ(view.focusProxy()->accessibleName(), "Pump and system");
+    EXPECT_EQ(view.focusProxy()->accessibleDescription(), view.figure().sentence);
+    view.toggleTable();
+    EXPECT_TRUE(view.isTableShown());
+    EXPECT_TRUE(view.focusProxy()->accessibleName().contains("table"));
+    view.setFigure(ChartFigure());
+    view.grab();
+}
+
+}  // namespace
+}  // namespace ww::ui::charts

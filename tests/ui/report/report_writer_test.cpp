@@ -1,0 +1,190 @@
+#include "ui/report/report_writer.h"
+
+#include <gtest/gtest.h>
+
+#include <QImage>
+#include <QProcess>
+#include <cstdlib>
+
+#include "tests/support/demo_project.h"
+#include "tests/support/temporary_folder.h"
+#include "ui/report/report_pages.h"
+
+namespace ww::ui::report {
+namespace {
+
+using support::DemoOptions;
+using support::demoProject;
+
+ww::report::Report built(const project::Project& project) {
+    ww::report::ReportOptions options;
+    options.journalDigest = "3f9c01ab77e2d4f00112";
+    options.workbookId = "0123";
+    options.printed = *base::Instant::fromText("2026-03-04T10:00:00Z");
+    return ww::report::build(project, options);
+}
+
+std::string output(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    EXPECT_TRUE(process.waitForFinished()) << program.toStdString() << " of poppler-utils is needed";
+    EXPECT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
+    return process.readAllStandardOutput().toStdString();
+}
+
+/// A report on disk in a folder of its own.
+struct Written {
+    support::TemporaryFolder folder;
+    std::string file;
+
+    explicit Written(const project::Project& project) : file(folder.file("report.pdf")) {
+        EXPECT_TRUE(writePdf(built(project), project, file).ok());
+    }
+    std::string text() const { return output("pdftotext", {"-layout", QString::fromStdString(file), "-"}); }
+};
+
+// The tools of poppler stand for any reader; the parts of a report are common practice.
+TEST(ReportWriter, textHoldsEverySectionAndEveryTag) {
+    const project::Project project = demoProject();
+    const std::string text = Written(project).text();
+    for (const char* title :
+         {"Result", "Method, tolerances and instruments", "Final round", "Shares by round", "Pump and system",
+          "Index circuit", "Exceptions", "Every reading as typed"}) {
+        EXPECT_NE(text.find(title), std::string::npos) << title;
+    }
+    for (const project::Branch& branch : project.branches()) {
+        EXPECT_NE(text.find(branch.tag), std::string::npos) << branch.tag;
+    }
+    EXPECT_NE(text.find("Index valve T6 at 4.0 of 4.0: fully open"), std::string::npos) << text;
+    EXPECT_NE(text.find("data 3f9c 01ab 77e2"), std::string::npos);
+    EXPECT_NE(text.find("DRAFT, NOT SIGNED"), std::string::npos);
+}
+
+TEST(ReportWriter, everyPageSaysWhichOfHowMany) {
+    const project::Project project = demoProject();
+    const Written written(project);
+    const std::string text = written.text();
+    const std::size_t count = layOut(built(project), project).pages.size();
+    for (std::size_t page = 1; page <= count; ++page) {
+        const std::string footer = "page " + std::to_string(page) + " of " + std::to_string(count);
+        EXPECT_NE(text.find(footer), std::string::npos) << footer;
+    }
+    const std::string properties = output("pdfinfo", {QString::fromStdString(written.file)});
+    EXPECT_NE(properties.find("Pages:           " + std::to_string(count)), std::string::npos) << properties;
+}
+
+TEST(ReportWriter, fontsAreEmbedded) {
+    const std::string fonts = output("pdffonts", {QString::fromStdString(Written(demoProject()).file)});
+    std::size_t lines = 0;
+    std::istringstream stream(fonts);
+    for (std::string line; std::getline(stream, line); ++lines) {
+        if (lines >= 2) {
+            EXPECT_NE(line.find("DejaVuSans"), std::string::npos) << line;
+            EXPECT_NE(line.find(" yes yes yes "), std::string::npos) << line;
+        }
+    }
+    EXPECT_GE(lines, 4u) << fonts;
+}
+
+TEST(ReportWriter, equalInputGivesEqualBytes) {
+    const project::Project project = demoProject();
+    const QByteArray first = pdf(built(project), project);
+    const QByteArray second = pdf(built(demoProject()), demoProject());
+    EXPECT_EQ(first, second);
+    EXPECT_TRUE(first.contains("/CreationDate (D:20260304100000"));
+    EXPECT_FALSE(first.contains("/SMask /")) << "transparency";
+}
+
+TEST(ReportWriter, pdfIsWellFormed) {
+    const Written written(demoProject());
+    EXPECT_EQ(output("pdfinfo", {QString::fromStdString(written.file)}).find("Error"), std::string::npos);
+}
+
+// A page of paper is of one of two kinds: ISO 216 A4, or Letter where gallons are used (common practice).
+TEST(ReportWriter, paperFollowsTheUnits) {
+    const std::string metric = output("pdfinfo", {QString::fromStdString(Written(demoProject()).file)});
+    EXPECT_NE(metric.find("A4"), std::string::npos) << metric;
+    DemoOptions options;
+    options.units = project::UnitSystem::US;
+    const std::string us = output("pdfinfo", {QString::fromStdString(Written(demoProject(options)).file)});
+    EXPECT_NE(us.find("letter"), std::string::npos) << us;
+}
+
+TEST(ReportWriter, longTablesRepeatTheirHead) {
+    DemoOptions options;
+    options.fillerTerminals = 60;
+    const project::Project project = demoProject(options);
+    const std::string text = Written(project).text();
+    EXPECT_NE(text.find("Round 3 (final), 2026-03-04 (continued)"), std::string::npos);
+    EXPECT_NE(text.find("Readings at branches (continued)"), std::string::npos);
+    EXPECT_NE(text.find("F60"), std::string::npos);
+}
+
+TEST(ReportWriter, reportsOfAnEmptyJobCanBeWritten) {
+    DemoOptions options;
+    options.hasRounds = false;
+    options.hasPump = false;
+    EXPECT_NE(Written(demoProject(options)).text().find("No round of readings"), std::string::npos);
+    EXPECT_NE(Written(project::Project()).text().find("Balance report"), std::string::npos);
+}
+
+TEST(ReportWriter, refusesAFolderThatIsNotThereAndLeavesNothing) {
+    const project::Project project = demoProject();
+    const support::TemporaryFolder folder;
+    const base::Outcome outcome = writePdf(built(project), project, folder.path() / "no" / "report.pdf");
+    ASSERT_FALSE(outcome.ok());
+    EXPECT_TRUE(outcome.fault().is(kReportNotWritten));
+    EXPECT_FALSE(folder.has("no"));
+}
+
+/// The darkest and lightest greys of a page.
+QImage greyPage(const ReportPages& pages, std::size_t page) {
+    const QSizeF size = pages.size(page) / kDotsPerInch * 96;
+    QImage image(size.toSize(), QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    renderPage(painter, pages, page, QRectF(QPointF(0, 0), size));
+    painter.end();
+    return image.convertToFormat(QImage::Format_Grayscale8);
+}
+
+TEST(ReportPages, previewShowsInkOnEveryPageAlsoInGrey) {
+    const project::Project project = demoProject();
+    const ReportPages pages = layOut(built(project), project);
+    ASSERT_EQ(pages.names.size(), pages.pages.size());
+    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
+        const QImage grey = greyPage(pages, page);
+        int dark = 0;
+        for (int y = 0; y < grey.height(); ++y) {
+            for (int x = 0; x < grey.width(); ++x) {
+                dark += qGray(grey.pixel(x, y)) < 100 ? 1 : 0;
+            }
+        }
+        EXPECT_GT(dark, 1000) << page;
+        EXPECT_FALSE(pages.names[page].isEmpty());
+    }
+}
+
+// Nothing is painted outside the margins of the paper; 10 mm is what common printers need.
+TEST(ReportPages, nothingReachesTheEdge) {
+    DemoOptions options;
+    options.fillerTerminals = 60;
+    const project::Project project = demoProject(options);
+    const ReportPages pages = layOut(built(project), project);
+    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
+        const QImage grey = greyPage(pages, page);
+        const int edge = static_cast<int>(10 / 25.4 * 96);
+        for (int y = 0; y < grey.height(); ++y) {
+            for (int x = 0; x < grey.width(); ++x) {
+                const bool isEdge =
+                    x < edge || y < edge || x >= grey.width() - edge || y >= grey.height() - edge;
+                if (isEdge && qGray(grey.pixel(x, y)) < 250) {
+                    FAIL() << "page " << page + 1 << " at " << x << ", " << y;
+                }
+            }
+        }
+    }
+}
+
+}  // namespace
+}  // namespace ww::ui::report
