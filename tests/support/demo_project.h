@@ -17,7 +17,8 @@ struct DemoOptions {
     project::UnitSystem units = project::UnitSystem::SI;
     bool hasRounds = true;
     bool hasPump = true;
-    int fillerTerminals = 0;  ///< further terminals on riser 2, to fill pages
+    bool hasOverdueMeter = false;  ///< the dp meter falls due the day before the last round
+    int fillerTerminals = 0;       ///< further terminals on riser 2, to fill pages
 };
 
 /// Puts the job together; each call gives an equal project.
@@ -57,7 +58,7 @@ class DemoProject {
     static constexpr std::array<Terminal, 6> kTerminals{{
         {"T1", "Air handler 1, level 1", 1, 1.8, {1.45, 1.20, 1.09}, {"4.0", "3.1", "2.4"}},
         {"T2", "Fan coils, level 2", 1, 1.5, {1.30, 1.15, 1.08}, {"4.0", "2.9", "2.3"}},
-        {"T3", "Air handler 2, level 3", 1, 2.1, {1.12, 1.10, 1.07}, {"4.0", "3.4", "2.8"}},
+        {"T3", "Air handler 2, level 3", 1, 2.1, {1.12, 1.10, 1.07}, {"4.0", "4.0", "4.0"}},
         {"T4", "Fan coils north, level 1", 2, 1.2, {1.25, 1.12, 1.07}, {"4.0", "3.2", "2.6"}},
         {"T5", "Fan coils south, level 2", 2, 1.6, {1.05, 1.03, 1.06}, {"4.0", "3.8", "3.1"}},
         {"T6", "Radiant ceiling, level 3", 2, 1.4, {0.80, 0.94, 1.045}, {"4.0", "4.0", "4.0"}},
@@ -99,7 +100,7 @@ class DemoProject {
         meter.accuracy = entered<quantity::Ratio>("1", Unit::Percent);
         meter.accuracyFloor = entered<quantity::PressureDifference>("0.1", Unit::Kilopascal);
         meter.calibrated = moment("2025-03-03");
-        meter.due = moment("2026-03-03");
+        meter.due = moment(m_options.hasOverdueMeter ? "2026-03-03" : "2026-03-31");
         m_project.put(meter);
         project::Instrument gauge;
         gauge.id = numbered(21);
@@ -240,7 +241,7 @@ class DemoProject {
                 terminal.design_m3h * terminal.ofDesign[at];
         }
         riser_m3h[1] += 0.9 * m_options.fillerTerminals;
-        constexpr std::array<const char*, 3> kWestSetting{"4.0", "3.4", "2.9"};
+        constexpr std::array<const char*, 3> kWestSetting{"4.0", "3.0", "2.2"};
         putReading(number, riserId(1), kWestSetting[at], riser_m3h[0]);
         putReading(number, riserId(2), "4.0", riser_m3h[1]);
         for (std::size_t i = 0; i < kTerminals.size(); ++i) {

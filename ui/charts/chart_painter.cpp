@@ -1,12 +1,14 @@
 #include "ui/charts/chart_painter.h"
 
 #include <QFontMetricsF>
+#include <QLineF>
 #include <algorithm>
 
 namespace ww::ui::charts {
 namespace {
 
 constexpr double kDisc = 8.5;
+constexpr double kCross = 6.5;
 
 double nameWidth(const ChartFigure& figure, const QFontMetricsF& metrics) {
     double widest = 0;
@@ -14,6 +16,16 @@ double nameWidth(const ChartFigure& figure, const QFontMetricsF& metrics) {
         widest = std::max(widest, metrics.horizontalAdvance(line.name));
     }
     return widest;
+}
+
+/// Room left of the plot for the label of the row under the axis, clear of its first cell.
+double rowRoom(const ChartFigure& figure, const QFontMetricsF& metrics, const ChartStyle& style) {
+    if (figure.rowLabel.isEmpty()) {
+        return 0;
+    }
+    const double half =
+        figure.rowCells.isEmpty() ? 0 : metrics.horizontalAdvance(figure.rowCells.front()) / 2;
+    return metrics.horizontalAdvance(figure.rowLabel) + half + 7 * style.pixel;
 }
 
 void paintBand(QPainter& painter, const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
@@ -61,94 +73,177 @@ void paintLine(QPainter& painter, const QRectF& plot, const ChartFigure& figure,
     }
 }
 
-void paintMark(QPainter& painter, QPointF at, QSizeF error, const PointMark& mark, const ChartStyle& style) {
-    const double px = style.pixel;
-    painter.setPen(QPen(style.tokens.ink, 1.3 * px));
-    const double cap = 3.5 * px;
-    if (error.width() > 0) {
-        painter.drawLine(at - QPointF(error.width(), 0), at + QPointF(error.width(), 0));
-        for (const double side : {-1.0, 1.0}) {
+/// Where the numbered discs stand: on their points, or beside them where they would cover one another.
+std::vector<QPointF> discPlaces(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
+    const double clear = (2 * kDisc + 2) * style.pixel;
+    std::vector<QPointF> places;
+    const auto isFree = [&](QPointF at) {
+        return std::none_of(places.begin(), places.end(),
+                            [&](const QPointF& other) { return QLineF(at, other).length() < clear; });
+    };
+    for (const PointMark& mark : figure.marks) {
+        const QPointF point = place(mark.at, plot, figure);
+        QPointF best = point;
+        if (mark.kind == MarkKind::Duty && !isFree(point)) {
+            // Up and to the sides first: below lie the curves at lower speed.
+            for (const double distance : {1.4, 2.2, 3.0}) {
+                for (const double degrees : {90.0, 45.0, 135.0, 20.0, 160.0, -45.0, -135.0}) {
+                    const QPointF moved = point + QLineF::fromPolar(distance * clear, degrees).p2();
+                    if (best == point && plot.contains(moved) && isFree(moved)) {
+                        best = moved;
+                    }
+                }
+            }
+        }
+        places.push_back(best);
+    }
+    return places;
+}
+
+/// What names must not cover.
+struct Obstacles {
+    std::vector<QRectF> boxes;
+    std::vector<QPolygonF> lines;
+
+    bool isFree(const QRectF& box) const {
+        const auto overlaps = [&box](const QRectF& other) { return other.intersects(box); };
+        if (std::any_of(boxes.begin(), boxes.end(), overlaps)) {
+            return false;
+        }
+        for (const QPolygonF& line : lines) {
+            for (qsizetype i = 1; i < line.size(); ++i) {
+                for (const double t : {0.0, 0.25, 0.5, 0.75, 1.0}) {
+                    if (box.contains(line[i - 1] + t * (line[i] - line[i - 1]))) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+    /// The first free box of these, else the first; it is taken from then on.
+    QRectF take(const std::vector<QRectF>& candidates) {
+        const auto found = std::find_if(candidates.begin(), candidates.end(),
+                                        [this](const QRectF& box) { return isFree(box); });
+        boxes.push_back(found == candidates.end() ? candidates.front() : *found);
+        return boxes.back();
+    }
+};
+
+Obstacles obstaclesOf(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
+    Obstacles obstacles;
+    const double radius = (kDisc + 1) * style.pixel;
+    for (const QPointF& at : discPlaces(plot, figure, style)) {
+        obstacles.boxes.emplace_back(at - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius));
+    }
+    for (const Line& line : figure.lines) {
+        QPolygonF polygon;
+        for (const QPointF& point : line.points) {
+            polygon << place(point, plot, figure);
+        }
+        obstacles.lines.push_back(polygon);
+    }
+    return obstacles;
+}
+
+void paintBars(QPainter& painter, QPointF at, QSizeF error, const ChartStyle& style) {
+    painter.setPen(QPen(style.tokens.ink, 1.3 * style.pixel));
+    const double cap = 3.5 * style.pixel;
+    for (const double side : {-1.0, 1.0}) {
+        if (error.width() > 0) {
             const QPointF end = at + QPointF(side * error.width(), 0);
+            painter.drawLine(at, end);
             painter.drawLine(end - QPointF(0, cap), end + QPointF(0, cap));
         }
-    }
-    if (error.height() > 0) {
-        painter.drawLine(at - QPointF(0, error.height()), at + QPointF(0, error.height()));
-        for (const double side : {-1.0, 1.0}) {
+        if (error.height() > 0) {
             const QPointF end = at + QPointF(0, side * error.height());
+            painter.drawLine(at, end);
             painter.drawLine(end - QPointF(cap, 0), end + QPointF(cap, 0));
         }
     }
-    const QFontMetricsF metrics(style.font);
-    if (mark.kind == MarkKind::Duty) {
-        const double radius = kDisc * px;
-        painter.setBrush(style.tokens.paper);
-        painter.setPen(QPen(style.tokens.ink, 1.8 * px));
-        painter.drawEllipse(at, radius, radius);
-        QFont number = style.font;
-        number.setBold(true);
-        const QFontMetricsF bold(number);
-        painter.setFont(number);
-        painter.setPen(style.tokens.ink);
-        painter.drawText(at + QPointF(-bold.horizontalAdvance(mark.name) / 2, bold.capHeight() / 2),
-                         mark.name);
-        painter.setFont(style.font);
-        return;
-    }
-    if (mark.kind == MarkKind::Design) {
-        const double arm = 7 * px;
-        painter.setPen(QPen(style.tokens.ink, 2.4 * px));
-        painter.drawLine(at - QPointF(arm, arm), at + QPointF(arm, arm));
-        painter.drawLine(at - QPointF(arm, -arm), at + QPointF(arm, -arm));
-        painter.setPen(style.tokens.ink);
-        painter.drawText(
-            at + QPointF(-metrics.horizontalAdvance(mark.name) / 2, arm + 2 * px + metrics.ascent()),
-            mark.name);
-        return;
-    }
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(style.tokens.ink);
-    painter.drawEllipse(at, 3 * px, 3 * px);
 }
 
-/// Boxes that a name must not cover.
-std::vector<QRectF> boxesOfMarks(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
-    std::vector<QRectF> boxes;
-    for (const PointMark& mark : figure.marks) {
-        const double radius = (kDisc + 2) * style.pixel;
-        boxes.emplace_back(place(mark.at, plot, figure) - QPointF(radius, radius),
-                           QSizeF(2 * radius, 2 * radius));
+void paintDuty(QPainter& painter, QPointF at, QPointF disc, const PointMark& mark, const ChartStyle& style) {
+    const double radius = kDisc * style.pixel;
+    painter.setPen(QPen(style.tokens.ink, 1.0 * style.pixel));
+    if (disc != at) {
+        painter.drawLine(at, disc);
+        painter.setBrush(style.tokens.ink);
+        painter.drawEllipse(at, 2.5 * style.pixel, 2.5 * style.pixel);
     }
-    return boxes;
+    painter.setBrush(style.tokens.paper);
+    painter.setPen(QPen(style.tokens.ink, 1.8 * style.pixel));
+    painter.drawEllipse(disc, radius, radius);
+    QFont number = style.font;
+    number.setBold(true);
+    const QFontMetricsF metrics(number);
+    painter.setFont(number);
+    painter.drawText(disc + QPointF(-metrics.horizontalAdvance(mark.name) / 2, metrics.capHeight() / 2),
+                     mark.name);
+    painter.setFont(style.font);
+}
+
+void paintCross(QPainter& painter, QPointF at, const ChartStyle& style) {
+    const double arm = kCross * style.pixel;
+    painter.setPen(QPen(style.tokens.ink, 2.4 * style.pixel));
+    painter.drawLine(at - QPointF(arm, arm), at + QPointF(arm, arm));
+    painter.drawLine(at - QPointF(arm, -arm), at + QPointF(arm, -arm));
+}
+
+void paintMarks(QPainter& painter, const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
+    const std::vector<QPointF> discs = discPlaces(plot, figure, style);
+    for (std::size_t i = 0; i < figure.marks.size(); ++i) {
+        const PointMark& mark = figure.marks[i];
+        const QPointF at = place(mark.at, plot, figure);
+        const QPointF corner = place(mark.at + QPointF(mark.errorX, mark.errorY), plot, figure);
+        paintBars(painter, at, QSizeF(corner.x() - at.x(), at.y() - corner.y()), style);
+        if (mark.kind == MarkKind::Duty) {
+            paintDuty(painter, at, discs[i], mark, style);
+        } else if (mark.kind == MarkKind::Design) {
+            paintCross(painter, at, style);
+        } else {
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(style.tokens.ink);
+            painter.drawEllipse(at, 3 * style.pixel, 3 * style.pixel);
+        }
+    }
+}
+
+/// Places for a name around a point: to the right, to the left, above and below, then further along.
+std::vector<QRectF> placesAround(QPointF at, QSizeF size, double gap) {
+    const double middle = at.y() - size.height() / 2;
+    std::vector<QRectF> places{QRectF(QPointF(at.x() + gap, middle), size),
+                               QRectF(QPointF(at.x() - gap - size.width(), middle), size)};
+    for (const double shift : {0.5, -0.5, 1.0, -1.0, 1.5, -1.5, 2.0, -2.0, 3.0, -3.0}) {
+        places.emplace_back(QPointF(at.x() + gap, middle + shift * size.height()), size);
+    }
+    for (const double shift : {1.0, -1.0, 1.5, -1.5}) {
+        places.emplace_back(QPointF(at.x() - gap - size.width(), middle + shift * size.height()), size);
+    }
+    return places;
 }
 
 void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
     const QFontMetricsF metrics(style.font);
-    std::vector<QRectF> taken = boxesOfMarks(plot, figure, style);
+    Obstacles obstacles = obstaclesOf(plot, figure, style);
     painter.setFont(style.font);
+    const auto put = [&](const QString& name, QPointF at, double gap, const QColor& color) {
+        const QSizeF size(metrics.horizontalAdvance(name), metrics.height() * 0.95);
+        const QRectF box = obstacles.take(placesAround(at, size, gap));
+        painter.setPen(color);
+        painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), name);
+    };
     for (const Line& line : figure.lines) {
-        if (line.name.isEmpty() || line.points.empty()) {
-            continue;
+        if (!line.name.isEmpty() && !line.points.empty()) {
+            const QColor color = penOf(line.role, style).color();
+            put(line.name, place(line.points.back(), plot, figure), 6 * style.pixel,
+                color == style.tokens.rule ? style.tokens.soft : color);
         }
-        const QPointF end = place(line.points.back(), plot, figure);
-        QRectF box(end.x() + 6 * style.pixel, end.y() - metrics.height() / 2,
-                   metrics.horizontalAdvance(line.name), metrics.height());
-        const auto isTaken = [&taken, &box] {
-            return std::any_of(taken.begin(), taken.end(),
-                               [&box](const QRectF& other) { return other.intersects(box); });
-        };
-        // Up to four lines further down, then as many up from the end: names stay near their lines.
-        const double step = metrics.height();
-        for (const int shift : {0, 1, -1, 2, -2, 3, -3}) {
-            box.moveTop(end.y() - metrics.height() / 2 + shift * step);
-            if (!isTaken()) {
-                break;
-            }
+    }
+    for (const PointMark& mark : figure.marks) {
+        if (mark.kind == MarkKind::Design && !mark.name.isEmpty()) {
+            put(mark.name, place(mark.at, plot, figure), (kCross + 5) * style.pixel, style.tokens.ink);
         }
-        taken.push_back(box);
-        const QColor color = penOf(line.role, style).color();
-        painter.setPen(color == style.tokens.rule ? style.tokens.soft : color);
-        painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), line.name);
     }
 }
 
@@ -160,8 +255,7 @@ void paintRow(QPainter& painter, const QRectF& plot, const ChartFigure& figure, 
     const double y = plot.bottom() + 5 * style.pixel + metrics.height() + metrics.ascent();
     painter.setPen(style.tokens.ink);
     painter.setFont(style.font);
-    painter.drawText(QPointF(plot.left() - 16 * style.pixel - metrics.horizontalAdvance(figure.rowLabel), y),
-                     figure.rowLabel);
+    painter.drawText(QPointF(plot.left() - rowRoom(figure, metrics, style), y), figure.rowLabel);
     const std::vector<double> ticks = figure.x.ticks();
     for (qsizetype i = 0; i < figure.rowCells.size() && i < static_cast<qsizetype>(ticks.size()); ++i) {
         const QPointF at = place({ticks[static_cast<std::size_t>(i)], figure.y.least}, plot, figure);
@@ -178,9 +272,7 @@ QRectF plotArea(const QRectF& box, const ChartFigure& figure, const ChartStyle& 
     for (const double tick : figure.y.ticks()) {
         left = std::max(left, metrics.horizontalAdvance(QString::number(tick, 'f', figure.y.decimals)));
     }
-    if (!figure.rowLabel.isEmpty()) {
-        left = std::max(left, metrics.horizontalAdvance(figure.rowLabel) + 12 * style.pixel);
-    }
+    left = std::max(left, rowRoom(figure, metrics, style));
     const double bottom = 5 * style.pixel + (figure.rowLabel.isEmpty() ? 2.2 : 3.2) * metrics.height();
     return box.adjusted(left + 9 * style.pixel, 1.6 * metrics.height(),
                         -std::max(nameWidth(figure, metrics) + 10 * style.pixel, 2 * metrics.height()),
@@ -257,11 +349,7 @@ void paintMarksAndNames(QPainter& painter, const QRectF& plot, const ChartFigure
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(style.font);
-    for (const PointMark& mark : figure.marks) {
-        const QPointF at = place(mark.at, plot, figure);
-        const QPointF corner = place(mark.at + QPointF(mark.errorX, mark.errorY), plot, figure);
-        paintMark(painter, at, QSizeF(corner.x() - at.x(), at.y() - corner.y()), mark, style);
-    }
+    paintMarks(painter, plot, figure, style);
     paintNames(painter, plot, figure, style);
     paintRow(painter, plot, figure, style);
     painter.restore();

@@ -40,11 +40,7 @@ QString headOfWord(QString& word, const QFontMetricsF& metrics, double width) {
 QString words(const base::Fault& fault) {
     const std::string source(fault.form->text);
     const QString translated = QCoreApplication::translate("Message", source.c_str());
-    QString filled = QString::fromStdString(base::filledIn(translated.toStdString(), fault.arguments));
-    if (!filled.isEmpty() && fault.arguments != std::vector<std::string>{source}) {
-        filled[0] = filled[0].toUpper();
-    }
-    return filled;
+    return QString::fromStdString(base::filledIn(translated.toStdString(), fault.arguments));
 }
 
 QFont paperFont(double size, bool isBold) {
@@ -53,6 +49,8 @@ QFont paperFont(double size, bool isBold) {
     font.setBold(isBold);
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setKerning(false);
+    // Any spacing, however small, keeps "fi" two letters: a reader's search finds "final" then.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
     return font;
 }
 
@@ -325,7 +323,7 @@ void PageBuilder::figure(const QString& title, const charts::ChartFigure& figure
     gap(4);
 }
 
-std::vector<Page> PageBuilder::finish(const QString& leftText, const QString& middle) {
+std::vector<Page> PageBuilder::finish(const QString& text) {
     const QFont font = paperFont(7.5);
     const QFontMetricsF metrics(font);
     const theme::Tokens tokens = m_tokens;
@@ -341,9 +339,7 @@ std::vector<Page> PageBuilder::finish(const QString& leftText, const QString& mi
             painter.setFont(font);
             painter.setPen(tokens.soft);
             const double baseline = y + points(3) + metrics.ascent();
-            painter.drawText(QPointF(kMargin, baseline), leftText);
-            painter.drawText(QPointF((kMargin + right - metrics.horizontalAdvance(middle)) / 2, baseline),
-                             middle);
+            painter.drawText(QPointF(kMargin, baseline), text);
             painter.drawText(QPointF(right - metrics.horizontalAdvance(number), baseline), number);
         });
     }

@@ -11,7 +11,7 @@
 
 namespace ww::ui::report {
 
-/// The words of a fault without a full stop added, beginning with a capital: for labels, headings and facts.
+/// The words of a fault as they stand, without a full stop added: for labels, headings and facts.
 QString words(const base::Fault& fault);
 
 /// The typeface of the report: one that is always installed with the program, so that every report looks the
@@ -40,8 +40,8 @@ class PageBuilder {
     void table(const ww::report::Table& table);
     void gap(double points);
 
-    /// The pages with a footer on each: `left`, then "page x of y".
-    std::vector<Page> finish(const QString& left, const QString& middle);
+    /// The pages with a footer on each: the text, then "page x of y".
+    std::vector<Page> finish(const QString& text);
 
   private:
     struct TableLayout;

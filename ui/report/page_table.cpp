@@ -21,6 +21,36 @@ double lineHeight(const QFont& font) {
     return QFontMetricsF(font).height() * 1.04;
 }
 
+/// The widths of the columns: their shares, but none so narrow that a word of its heading breaks.
+std::vector<double> columnWidths(const ww::report::Table& table, double whole, const QFont& head,
+                                 double padding) {
+    const QFontMetricsF metrics(head);
+    std::vector<double> least;
+    double sum = 0;
+    for (const ww::report::Column& column : table.columns) {
+        double widest = 0;
+        for (const QString& word : words(column.heading).split(' ')) {
+            widest = std::max(widest, metrics.horizontalAdvance(word));
+        }
+        least.push_back(widest + padding + points(1));
+        sum += column.widthShare;
+    }
+    // What the narrow ones need more is taken from the others in proportion to what they can spare.
+    std::vector<double> widths;
+    double missing = 0;
+    double spare = 0;
+    for (std::size_t i = 0; i < least.size(); ++i) {
+        widths.push_back(whole * table.columns[i].widthShare / sum);
+        missing += std::max(0.0, least[i] - widths[i]);
+        spare += std::max(0.0, widths[i] - least[i]);
+    }
+    const double part = spare > 0 ? std::min(1.0, missing / spare) : 0;
+    for (std::size_t i = 0; i < least.size(); ++i) {
+        widths[i] = widths[i] < least[i] ? least[i] : widths[i] - part * (widths[i] - least[i]);
+    }
+    return widths;
+}
+
 }  // namespace
 
 struct PageBuilder::TableLayout {
@@ -31,7 +61,7 @@ struct PageBuilder::TableLayout {
     QFont bold = paperFont(kText, true);
     QFont head = paperFont(kHead, true);
     QFont unit = paperFont(kHead);
-    double padding = points(2.6);
+    double padding = points(3.8);
 };
 
 struct PageBuilder::LaidRow {
@@ -146,16 +176,12 @@ void PageBuilder::table(const ww::report::Table& table) {
         newPage(table.isLandscape);
     }
     TableLayout layout{table, {}, {}};
-    double sum = 0;
-    for (const ww::report::Column& column : table.columns) {
-        sum += column.widthShare;
-    }
+    const std::vector<double> wide = columnWidths(table, width(), layout.head, 2 * layout.padding);
     double x = left();
-    for (const ww::report::Column& column : table.columns) {
-        const double wide = width() * column.widthShare / sum;
+    for (const double column : wide) {
         layout.lefts.push_back(x);
-        layout.widths.push_back(wide - 2 * layout.padding);
-        x += wide;
+        layout.widths.push_back(column - 2 * layout.padding);
+        x += column;
     }
     // The head never stands alone at the foot of a page.
     ensure(points(70));

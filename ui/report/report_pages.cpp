@@ -94,7 +94,10 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
     if (!report.digest.empty()) {
         footer += QStringLiteral(" · ") + tr("data %1").arg(grouped(report.digest));
     }
-    laid.pages = builder.finish(footer, report.isDraft ? tr("draft until signed") : QString());
+    if (report.isDraft) {
+        footer += QStringLiteral(" · ") + tr("draft until signed");
+    }
+    laid.pages = builder.finish(footer);
     for (const Page& page : laid.pages) {
         QStringList titles;
         for (const int number : page.sections) {

@@ -35,17 +35,21 @@ QPageLayout pageLayout(const ReportPages& pages, std::size_t page) {
                        QMarginsF());
 }
 
-/// Puts `text` over what stands between `before` and `after`, everywhere; the length stays, so that the
-/// offsets inside the file stay right.
-void overwrite(QByteArray& bytes, const QByteArray& before, const QByteArray& after, const QByteArray& text) {
-    for (qsizetype at = bytes.indexOf(before); at >= 0; at = bytes.indexOf(before, at + 1)) {
-        const qsizetype from = at + before.size();
-        const qsizetype to = bytes.indexOf(after, from);
-        if (to < 0 || to - from > 80) {
-            continue;
-        }
-        bytes.replace(from, to - from, text.leftJustified(to - from, ' ', true));
+/// Puts `text` over what stands between `before` and `after`, at the first place of `before` from `from`
+/// onward; the length stays, so that the offsets inside the file stay right. Gives where it ended, or -1.
+qsizetype overwrite(QByteArray& bytes, const QByteArray& before, char after, const QByteArray& text,
+                    qsizetype from) {
+    const qsizetype found = bytes.indexOf(before, from);
+    if (found < 0) {
+        return -1;
     }
+    const qsizetype begin = found + before.size();
+    const qsizetype end = bytes.indexOf(after, begin);
+    if (end < 0) {
+        return -1;
+    }
+    bytes.replace(begin, end - begin, text.leftJustified(end - begin, ' ', true));
+    return end;
 }
 
 /// The clock and the random ids that Qt writes give way to the report's own date and identity.
@@ -54,22 +58,21 @@ void makeSteady(QByteArray& bytes, const ww::report::Report& report) {
         base::Instant{report.printed.seconds, std::nullopt}.text());  // 2026-03-04T14:02:07
     QByteArray compact = iso;
     compact.replace("-", "").replace(":", "").replace("T", "");
-    for (const char* key : {"/CreationDate (D:", "/ModDate (D:"}) {
-        overwrite(bytes, key, ")", compact + "+00'00'");
-    }
-    for (const char* key : {"xmp:CreateDate=\"", "xmp:ModifyDate=\"", "xmp:MetadataDate=\""}) {
-        overwrite(bytes, key, "\"", iso + "+00:00");
-    }
+    overwrite(bytes, "/CreationDate (D:", ')', compact + 'Z', 0);
+    overwrite(bytes, "xmp:CreateDate=\"", '"', iso + 'Z', 0);
+    overwrite(bytes, "xmp:ModifyDate=\"", '"', iso + 'Z', 0);
     const QByteArray identity =
         QCryptographicHash::hash(
             QByteArray::fromStdString(report.workbookId + report.digest + report.jobName),
             QCryptographicHash::Sha256)
-            .toHex();
-    const QByteArray uuid = identity.left(8) + '-' + identity.mid(8, 4) + '-' + identity.mid(12, 4) + '-' +
-                            identity.mid(16, 4) + '-' + identity.mid(20, 12);
-    overwrite(bytes, "uuid:", "\"", uuid);
-    overwrite(bytes, "/ID [ <", ">", identity.left(32));
-    overwrite(bytes, "> <", "> ]", identity.left(32));
+            .toHex()
+            .left(32);
+    // Only in the trailer: the same signs may stand in the maps of the fonts.
+    const qsizetype trailer = bytes.lastIndexOf("/ID [ <");
+    if (trailer >= 0) {
+        const qsizetype second = overwrite(bytes, "/ID [ <", '>', identity, trailer);
+        overwrite(bytes, " <", '>', identity, second);
+    }
 }
 
 }  // namespace

@@ -40,7 +40,7 @@ void paintDrifted(QPainter& painter, const QColor& color, bool isOver) {
     pen.setJoinStyle(Qt::MiterJoin);
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);
-    const QPolygonF outline = triangle({1.8, 2.8}, {14.2, 2.8}, {8, 13.6}, isOver);
+    const QPolygonF outline = triangle({1, 2}, {15, 2}, {8, 15}, isOver);
     painter.drawPolygon(outline);
     painter.setPen(Qt::NoPen);
     painter.setBrush(color);

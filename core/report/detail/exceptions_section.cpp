@@ -18,14 +18,23 @@ std::vector<Cell> row(std::string about, std::string round, std::string weight, 
     return {cell(std::move(about)), cell(std::move(round)), cell(std::move(weight)), cell(std::move(what))};
 }
 
+/// Findings that say the same of several branches stand in one row.
 void addFindings(const Source& source, Table& table) {
+    std::map<std::string, std::size_t> rowOfText;
     for (const balancing::Finding& finding : source.last.findings) {
         std::string about = finding.fault.subject;
         if (about.empty() && finding.branch) {
             about = tagOf(source, *finding.branch);
         }
-        table.rows.push_back(row(about, std::to_string(source.last.roundNumber), word(finding.severity),
-                                 base::english(finding.fault)));
+        const std::string weight = word(finding.severity);
+        const std::string what = base::english(finding.fault);
+        const auto [found, isNew] = rowOfText.emplace(weight + what, table.rows.size());
+        if (isNew) {
+            table.rows.push_back(row(about, std::to_string(source.last.roundNumber), weight, what));
+        } else if (!about.empty()) {
+            std::string& tags = table.rows[found->second].front().text;
+            tags += (tags.empty() ? "" : ", ") + about;
+        }
     }
 }
 
@@ -90,8 +99,8 @@ Section exceptionsSection(const Source& source) {
     section.title = say(kExceptionsTitle);
     Table table;
     table.title = say(kExceptionsTable);
-    table.columns = {column(kSubjectColumn, 20), column(kRoundColumn, 12, Alignment::Center),
-                     column(kWeightColumn, 22), column(kWhatColumn, 126)};
+    table.columns = {column(kSubjectColumn, 34), column(kRoundColumn, 12, Alignment::Center),
+                     column(kWeightColumn, 22), column(kWhatColumn, 112)};
     if (source.hasRound()) {
         addFindings(source, table);
         addReadings(source, table);

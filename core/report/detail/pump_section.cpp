@@ -103,9 +103,8 @@ void addProposal(const Source& source, const PumpProposal& proposal, Section& se
     if (pump != nullptr && pump->speed && !source.last.pumps.empty()) {
         const double now =
             pump->speed->value.in(Unit::RevolutionPerMinute)*source.last.pumps.front().speedFraction;
-        section.facts.push_back(
-            {say(kSpeedLabel),
-             say(kSpeedRpm, {Display::fixed(now * proposal.speedFraction, 0), Display::fixed(now, 0)})});
+        section.facts.push_back({plain(""), say(kSpeedRpm, {Display::fixed(now * proposal.speedFraction, 0),
+                                                            Display::fixed(now, 0)})});
     }
     addImpeller(proposal, pump, section);
     if (proposal.powerRatio) {

@@ -20,13 +20,26 @@ Fact verdictFact(const Source& source) {
     return {say(kVerdictLabel), say(kUndecidable), Mark::Open};
 }
 
+/// The mark of a part that is not whole: the round may be accepted all the same.
+Mark markOf(balancing::Verdict verdict) {
+    switch (verdict) {
+        case balancing::Verdict::Accepted:
+            return Mark::None;
+        case balancing::Verdict::NotAccepted:
+            return Mark::Fail;
+        case balancing::Verdict::Undecidable:
+            break;
+    }
+    return Mark::Open;
+}
+
 Fact sharesFact(const Source& source) {
     const Assessment& last = source.last;
     const bool areAll = last.terminalCount > 0 && last.onShareCount == last.terminalCount;
     return {say(kSharesLabel),
             say(kOnShare, {std::to_string(last.onShareCount), std::to_string(last.terminalCount),
                            source.project.job().matchingBand.digits.text()}),
-            areAll ? Mark::Pass : Mark::Open};
+            areAll ? Mark::Pass : markOf(last.verdict)};
 }
 
 Fact spreadFact(const Source& source) {

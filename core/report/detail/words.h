@@ -67,34 +67,34 @@ inline constexpr MessageForm kNoRound{"report_no_round", "No round of readings h
 inline constexpr MessageForm kOnShare{"report_on_share",
                                       "{1} of {2} terminals on share (of target within 100 ± {3} %)"};
 inline constexpr MessageForm kSpreadNow{"report_spread_now",
-                                        "largest minus smallest of target in any group: {1} %"};
+                                        "Largest minus smallest of target in any group: {1} %"};
 inline constexpr MessageForm kSpreadFrom{
-    "report_spread_from", "largest minus smallest of target in any group: {1} %, from {2} % in round {3}"};
+    "report_spread_from", "Largest minus smallest of target in any group: {1} %, from {2} % in round {3}"};
 inline constexpr MessageForm kTotal{"report_total", "{1} {4}, {2} % of the design flow of {3} {4}"};
 inline constexpr MessageForm kTotalUnknown{"report_total_unknown",
-                                           "not known: not every terminal has been read; design {1} {2}"};
-inline constexpr MessageForm kIndexOpen{"report_index_open", "index valve {1} at {2} of {3}: fully open"};
+                                           "Not known: not every terminal has been read; design {1} {2}"};
+inline constexpr MessageForm kIndexOpen{"report_index_open", "Index valve {1} at {2} of {3}: fully open"};
 inline constexpr MessageForm kIndexNotOpen{"report_index_not_open",
-                                           "index valve {1} at {2} of {3}: not fully open"};
+                                           "Index valve {1} at {2} of {3}: not fully open"};
 inline constexpr MessageForm kIndexWithoutSetting{
     "report_index_without_setting",
-    "index terminal {1} has no setting on record: not shown to be fully open"};
+    "Index terminal {1} has no setting on record: not shown to be fully open"};
 inline constexpr MessageForm kIndexUnknown{"report_index_unknown",
-                                           "the index circuit is not known from these readings"};
+                                           "The index circuit is not known from these readings"};
 inline constexpr MessageForm kPumpUnknown{
-    "report_pump_unknown", "no duty known: pump curve, pump readings or branch flows are missing"};
+    "report_pump_unknown", "No duty known: pump curve, pump readings or branch flows are missing"};
 inline constexpr MessageForm kPumpAction{"report_pump_action",
-                                         "speed {1} % of the present, or trim, brings {2} {3} (section {4})"};
+                                         "Speed {1} % of the present, or trim, brings {2} {3} (section {4})"};
 inline constexpr MessageForm kPumpKeep{
     "report_pump_keep",
-    "no change of speed or impeller called for: design flow needs {1} % of the "
+    "No change of speed or impeller called for: design flow needs {1} % of the "
     "present speed"};
 inline constexpr MessageForm kPumpTooSmall{
     "report_pump_too_small",
-    "design flow on this system needs {1} % of the present speed: more than "
+    "Design flow on this system needs {1} % of the present speed: more than "
     "the pump gives as it runs (section {2})"};
 inline constexpr MessageForm kExceptionCount{"report_exception_count", "{1}, listed in section {2}"};
-inline constexpr MessageForm kNoException{"report_no_exception", "none"};
+inline constexpr MessageForm kNoException{"report_no_exception", "None"};
 inline constexpr MessageForm kDraft{"report_draft", "Draft until signed: nobody has signed this report."};
 inline constexpr MessageForm kDisclaimer{
     "report_disclaimer",
@@ -115,23 +115,23 @@ inline constexpr MessageForm kShareText{"report_share_text",
                                         "over target share. Of design: flow over design flow. Spread: "
                                         "largest minus smallest of target in a group."};
 inline constexpr MessageForm kFlowText{"report_flow_text",
-                                       "from the dp across each valve and its table: Q = Kv √(dp / SG), m³/h "
+                                       "From the dp across each valve and its table: Q = Kv √(dp / SG), m³/h "
                                        "and bar, or Cv with gpm and psi (IEC "
                                        "60534-2-1); SG = density over 999.0 kg/m³"};
 inline constexpr MessageForm kToleranceText{
-    "report_tolerance_text", "flow {1} to {2} % of design; share within ± {3} % of the target share"};
+    "report_tolerance_text", "Flow {1} to {2} % of design; share within ± {3} % of the target share"};
 inline constexpr MessageForm kUnitsText{
-    "report_units_text", "flow {1}, head {2}; readings keep the unit in which they were typed"};
-inline constexpr MessageForm kFluidWater{"report_fluid_water", "water at {1}, density {2} kg/m³"};
+    "report_units_text", "Flow {1}, head {2}; readings keep the unit in which they were typed"};
+inline constexpr MessageForm kFluidWater{"report_fluid_water", "Water at {1}, density {2} kg/m³"};
 inline constexpr MessageForm kFluidMixture{"report_fluid_mixture",
                                            "{1} {2} by mass at {3}, density {4} kg/m³"};
 inline constexpr MessageForm kUncertaintyText{
     "report_uncertainty_text",
-    "standard uncertainties, combined as root of squares (JCGM 100:2008) from instrument, its floor, last "
+    "Standard uncertainties, combined as root of squares (JCGM 100:2008) from instrument, its floor, last "
     "digit, valve "
     "table and setting; a result whose uncertainty spans a limit is called undecidable"};
 inline constexpr MessageForm kNoInstrument{"report_no_instrument", "No instrument is on record."};
-inline constexpr MessageForm kNoPeople{"report_no_people", "nobody is on record"};
+inline constexpr MessageForm kNoPeople{"report_no_people", "Nobody is on record"};
 
 // Section 3.
 inline constexpr MessageForm kIndexNote{"report_index_note", "*  on the index circuit"};
@@ -149,11 +149,11 @@ inline constexpr MessageForm kConvergenceReading{
 inline constexpr MessageForm kNoPump{"report_no_pump", "No pump is on record."};
 inline constexpr MessageForm kDuty{"report_duty", "{1} {2} at {3} {4} in round {5}; {6} % of design flow"};
 inline constexpr MessageForm kDesignHead{
-    "report_design_head", "the system needs {1} {4}, the pump makes {2} {4}: {3} {4} in excess"};
+    "report_design_head", "The system needs {1} {4}, the pump makes {2} {4}: {3} {4} in excess"};
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
                                            "{2} = {3}: {4} % of the speed in round {5}"};
-inline constexpr MessageForm kSpeedRpm{"report_speed_rpm", "that is {1} from {2} 1/min"};
+inline constexpr MessageForm kSpeedRpm{"report_speed_rpm", "That is {1} from {2} 1/min"};
 inline constexpr MessageForm kImpellerFormula{"report_impeller_formula",
                                               "D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}"};
 inline constexpr MessageForm kImpellerBelow{
@@ -198,9 +198,9 @@ inline constexpr MessageForm kDpWithoutMinimum{
     "report_dp_without_minimum", "dp {1} at {2}; no readable minimum is on record for its valve"};
 inline constexpr MessageForm kDpMissing{"report_dp_missing", "{1} has no dp in this round"};
 inline constexpr MessageForm kNoOtherShorter{"report_no_other_shorter",
-                                             "no other terminal is fully open with less of its design flow"};
+                                             "No other terminal is fully open with less of its design flow"};
 inline constexpr MessageForm kOtherShorter{"report_other_shorter",
-                                           "fully open with less of their design flow: {1}"};
+                                           "Fully open with less of their design flow: {1}"};
 
 // Section 7.
 inline constexpr MessageForm kNoExceptions{"report_no_exceptions",

@@ -79,7 +79,7 @@ double difference(const QImage& left, const QImage& right) {
     int differing = 0;
     for (int y = 0; y < left.height(); ++y) {
         for (int x = 0; x < left.width(); ++x) {
-            differing += std::abs(qGray(left.pixel(x, y)) - qGray(right.pixel(x, y))) > 96 ? 1 : 0;
+            differing += std::abs(qGray(left.pixel(x, y)) - qGray(right.pixel(x, y))) > 64 ? 1 : 0;
         }
     }
     return differing / 256.0;
