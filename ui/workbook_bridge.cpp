@@ -292,9 +292,53 @@ base::Outcome WorkbookBridge::storeSetting(const base::Id& branch, const QString
     });
 }
 
-base::Outcome WorkbookBridge::storeCannotBeRead(const base::Id& branch) {
-    return applyMade([&](const project::Round& round) {
-        return balancing::storeCannotBeRead(project(), round.id, branch, context());
+base::Outcome WorkbookBridge::storeCannotBeRead(const base::Id& branch, const QString& reason) {
+    return applyMade([&](const project::Round& round) -> Made {
+        Made edit = balancing::storeCannotBeRead(project(), round.id, branch, context());
+        if (edit && !reason.trimmed().isEmpty()) {
+            for (project::AnyRecord& record : edit->put) {
+                auto* reading = std::get_if<project::Reading>(&record);
+                if (reading != nullptr && reading->cannotBeRead) {
+                    reading->reason = reason.trimmed().toStdString();
+                }
+            }
+        }
+        return edit;
+    });
+}
+
+base::Outcome WorkbookBridge::storeColumn(const std::vector<base::Id>& branches, const QStringList& texts) {
+    return applyMade([&](const project::Round& round) -> Made {
+        // Each reading is made against the job as it stands after the one before, on a copy.
+        project::Project after = project();
+        project::Edit all;
+        int count = 0;
+        for (std::size_t i = 0; i < branches.size() && i < static_cast<std::size_t>(texts.size()); ++i) {
+            const std::string typed = texts[static_cast<qsizetype>(i)].trimmed().toStdString();
+            if (typed.empty()) {
+                continue;
+            }
+            auto dp = quantity::parseDifference(typed, text::dpUnit(project(), instrument()),
+                                                project().fluid().density());
+            const std::string tag = project().branches().at(branches[i]).tag;
+            if (!dp) {
+                base::Fault refusal = dp.fault();
+                refusal.subject = tag;
+                return refusal;
+            }
+            const Made edit = balancing::storeDp(after, round.id, branches[i], std::move(dp).value(),
+                                                 std::nullopt, context());
+            if (!edit) {
+                return edit.fault();
+            }
+            ++count;
+            for (const project::AnyRecord& record : edit->put) {
+                std::visit([&](const auto& value) { after.put(value); }, record);
+                all.put.push_back(record);
+            }
+        }
+        all.label = tr("%n pasted reading(s)", nullptr, count).toStdString();
+        return all;
     });
 }
 

@@ -4,10 +4,12 @@
 
 #include <QObject>
 #include <QString>
+#include <QStringList>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/balancing/assess.h"
 #include "core/balancing/walk.h"
@@ -106,7 +108,11 @@ class WorkbookBridge : public QObject {
     /// Stores what was typed as a second reading beside the first: the mean counts.
     base::Outcome storeRepeat(const base::Id& branch, const QString& text);
     base::Outcome storeSetting(const base::Id& branch, const QString& text);
-    base::Outcome storeCannotBeRead(const base::Id& branch);
+    /// The valve cannot be read; a reason given at once needs no second question when the round is closed.
+    base::Outcome storeCannotBeRead(const base::Id& branch, const QString& reason = {});
+    /// Stores a column of typed dp values at these branches as one action; the first that is no number
+    /// refuses all.
+    base::Outcome storeColumn(const std::vector<base::Id>& branches, const QStringList& texts);
     base::Outcome giveReason(const base::Id& reading, const QString& reason);
     /// Marks the counting reading of a branch doubtful, or takes the mark back.
     base::Outcome toggleDoubtful(const base::Id& branch);
@@ -126,8 +132,9 @@ class WorkbookBridge : public QObject {
     void reverted(const ww::project::ChangeSet& changes);
     void branchSelected();
     void instrumentChanged();
-    /// A message to be shown in the reserved line.
+    /// A message to be shown in the reserved line, and the end of one.
     void messageRaised(const ww::base::Fault& fault);
+    void messageCleared();
 
   private:
     using Made = base::Result<project::Edit>;

@@ -29,7 +29,7 @@ QString percent(quantity::Ratio ratio);
 /// What was entered: "52.7 kPa"; nothing entered gives "".
 template <class Q>
 QString entered(const std::optional<quantity::Measured<Q>>& value) {
-    return value ? QString::fromStdString(value->digits.text()) + QChar(0xA0) + symbol(value->unit)
+    return value ? QString::fromStdString(value->digits.text()) + QChar(0xA0) + text::symbol(value->unit)
                  : QString();
 }
 

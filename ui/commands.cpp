@@ -1,0 +1,84 @@
+#include "ui/commands.h"
+
+#include <QMenu>
+
+namespace ww::ui {
+
+QAction* Commands::make(const QString& text, const QList<QKeySequence>& keys) {
+    auto* action = new QAction(text, this);
+    action->setShortcuts(keys);
+    m_all << action;
+    return action;
+}
+
+// Keys are written out where a desktop's own table may have none: a command must not depend on that.
+Commands::Commands(QObject* parent)
+    : QObject(parent),
+      newJob(make(tr("&New Job…"), {QKeySequence("Ctrl+N")})),
+      newFromFolder(make(tr("New Job from &Tables…"), {QKeySequence("Ctrl+Shift+I")})),
+      open(make(tr("&Open…"), {QKeySequence("Ctrl+O")})),
+      openRecent(new QMenu(tr("Open &Recent"))),
+      save(make(tr("&Save"), {QKeySequence("Ctrl+S")})),
+      saveCopy(make(tr("Save a &Copy…"), {QKeySequence("Ctrl+Shift+S")})),
+      exportCsv(make(tr("&Export Tables…"), {QKeySequence("Ctrl+Shift+E")})),
+      close(make(tr("C&lose"), {QKeySequence("Ctrl+W")})),
+      quit(make(tr("&Quit"), {QKeySequence("Ctrl+Q")})),
+      undo(make(tr("&Undo"), {QKeySequence("Ctrl+Z")})),
+      redo(make(tr("&Redo"), {QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")})),
+      findValve(make(tr("&Find Valve…"), {QKeySequence("Ctrl+J"), QKeySequence("Ctrl+F")})),
+      note(make(tr("Write &Note…"), {QKeySequence("Ctrl+M")})),
+      newRound(make(tr("&Open New Round…"), {QKeySequence("Ctrl+Shift+N")})),
+      closeRound(make(tr("&Close Round…"), {QKeySequence("Ctrl+Shift+W")})),
+      meter(new QMenu(tr("&Meter"))),
+      person(new QMenu(tr("&Person"))),
+      readAgain(make(tr("&Read Again"), {QKeySequence("Ctrl+R")})),
+      takeFix(make(tr("&Take Offered Fix"), {QKeySequence("Ctrl+U")})),
+      doubtful(make(tr("&Mark Doubtful"), {QKeySequence("Ctrl+D")})),
+      cannotRead(make(tr("Record as &Not Readable"), {QKeySequence("Ctrl+Shift+X")})),
+      addBranch(make(tr("&Add Branch"), {QKeySequence("Ctrl+Shift+A")})),
+      nextDisplay(make(tr("Switch to Next &Display"), {QKeySequence("Ctrl+Shift+D")})),
+      largerText(make(tr("Make Text &Larger"), {QKeySequence("Ctrl++"), QKeySequence("Ctrl+=")})),
+      smallerText(make(tr("Make Text &Smaller"), {QKeySequence("Ctrl+-")})),
+      normalText(make(tr("Reset &Text Size"), {QKeySequence("Ctrl+0")})),
+      fullScreen(make(tr("Show &Full Screen"), {QKeySequence("F11"), QKeySequence("Ctrl+Shift+F")})),
+      exportReport(make(tr("&Export Report as PDF…"), {QKeySequence("Ctrl+P")})),
+      keys(make(tr("Show &Keys"), {QKeySequence("F1"), QKeySequence("Ctrl+Shift+K")})),
+      about(make(tr("Show &Version and Licence"), {QKeySequence("Ctrl+Shift+V")})) {
+    // A place keeps its number also while its neighbours are not there, so that hands can learn it.
+    const struct {
+        QString name;
+        QString key;
+    } kPlaces[] = {{tr("Show &Job"), "Alt+1"},
+                   {tr("Show &System"), "Alt+2"},
+                   {tr("Show &Walk"), "Alt+3"},
+                   {tr("Show &Pump"), "Alt+5"},
+                   {tr("Show &Report"), "Alt+7"}};
+    for (const auto& place : kPlaces) {
+        QAction* action = make(place.name, {QKeySequence(place.key)});
+        action->setCheckable(true);
+        places << action;
+    }
+    fullScreen->setCheckable(true);
+}
+
+void Commands::fill(QMenuBar* bar) {
+    const auto add = [&](const QString& title, const QList<QAction*>& actions) {
+        QMenu* menu = bar->addMenu(title);
+        for (QAction* action : actions) {
+            action == nullptr ? static_cast<void>(menu->addSeparator()) : menu->addAction(action);
+        }
+        return menu;
+    };
+    add(tr("&File"), {newJob, newFromFolder, open, openRecent->menuAction(), nullptr, save, saveCopy,
+                      exportCsv, nullptr, close, quit});
+    add(tr("&Edit"), {undo, redo, nullptr, findValve, note});
+    add(tr("&Round"), {newRound, closeRound, nullptr, meter->menuAction(), person->menuAction()});
+    add(tr("&Valve"), {readAgain, takeFix, doubtful, cannotRead, nullptr, addBranch});
+    QMenu* view = add(tr("Vie&w"), places);
+    view->addSeparator();
+    view->addActions({nextDisplay, largerText, smallerText, normalText, fullScreen});
+    add(tr("Re&port"), {exportReport});
+    add(tr("&Help"), {keys, about});
+}
+
+}  // namespace ww::ui

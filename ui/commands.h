@@ -1,0 +1,68 @@
+// Every command of the desktop as one action: its words, its keys, its place in the menus. Not for what a
+// command does (main_window).
+#pragma once
+
+#include <QAction>
+#include <QMenuBar>
+#include <QObject>
+
+namespace ww::ui {
+
+/// The actions belong to this object; menus are filled in the order in which they are declared here.
+class Commands : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit Commands(QObject* parent = nullptr);
+
+    /// Adds the menus to a bar.
+    void fill(QMenuBar* bar);
+    /// Every action once, for the key list and for checks.
+    QList<QAction*> all() const { return m_all; }
+
+    // File
+    QAction* newJob;
+    QAction* newFromFolder;
+    QAction* open;
+    QMenu* openRecent;
+    QAction* save;
+    QAction* saveCopy;
+    QAction* exportCsv;
+    QAction* close;
+    QAction* quit;
+    // Edit
+    QAction* undo;
+    QAction* redo;
+    QAction* findValve;
+    QAction* note;
+    // Round
+    QAction* newRound;
+    QAction* closeRound;
+    QMenu* meter;
+    QMenu* person;
+    // Valve
+    QAction* readAgain;
+    QAction* takeFix;
+    QAction* doubtful;
+    QAction* cannotRead;
+    QAction* addBranch;
+    // View
+    QList<QAction*> places;  ///< Job, System, Walk, Pump, Report
+    QAction* nextDisplay;
+    QAction* largerText;
+    QAction* smallerText;
+    QAction* normalText;
+    QAction* fullScreen;
+    // Report
+    QAction* exportReport;
+    // Help
+    QAction* keys;
+    QAction* about;
+
+  private:
+    QAction* make(const QString& text, const QList<QKeySequence>& keys);
+
+    QList<QAction*> m_all;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,97 @@
+#include "ui/job_files.h"
+
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/exchange/job_folder.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+QString workbooks() {
+    return QObject::tr("Workbooks (*.wwj)");
+}
+
+}  // namespace
+
+QString askWorkbookToOpen(QWidget* parent, const QString& folder) {
+    return QFileDialog::getOpenFileName(parent, QObject::tr("Open a Workbook"), folder, workbooks());
+}
+
+QString askWorkbookToWrite(QWidget* parent, const QString& title, const QString& proposal) {
+    QString file = QFileDialog::getSaveFileName(parent, title, proposal, workbooks());
+    if (!file.isEmpty() && !file.endsWith(QStringLiteral(".wwj"))) {
+        file += QStringLiteral(".wwj");
+    }
+    return file;
+}
+
+QString askFolder(QWidget* parent, const QString& title, const QString& folder) {
+    return QFileDialog::getExistingDirectory(parent, title, folder);
+}
+
+project::Edit emptyJob(const base::Id& id, const QString& name) {
+    using quantity::Unit;
+    const auto percent = [](const char* digits) {
+        return quantity::measured<quantity::Ratio>(*base::Decimal::parse(digits), Unit::Percent);
+    };
+    project::Job job;
+    job.id = id;
+    job.name = name.toStdString();
+    job.concentration = percent("0");
+    const base::Decimal twenty = *base::Decimal::parse("20");
+    job.temperature = {twenty, Unit::Celsius, quantity::Temperature::from(20.0, Unit::Celsius)};
+    job.toleranceLow = percent("-10");
+    job.toleranceHigh = percent("10");
+    job.matchingBand = percent("5");
+    return {"new job", {job}, {}, false};
+}
+
+bool createFromTables(QWidget* parent, WorkbookBridge& bridge, const QString& folder, const QString& file) {
+    base::RandomIds ids;
+    const exchange::ImportPlan plan = exchange::readJobFolder(folder.toStdString(), ids);
+    if (!plan.isAcceptable()) {
+        QStringList faults;
+        for (const exchange::RowFault& fault : plan.faults) {
+            faults << QString::fromStdString(exchange::text(fault));
+        }
+        showTableFaults(parent, faults);
+        return false;
+    }
+    const base::Outcome made = bridge.create(file, plan.edit);
+    if (!made) {
+        emit bridge.messageRaised(made.fault());
+    }
+    return made.ok();
+}
+
+void showTableFaults(QWidget* parent, const QStringList& faults) {
+    QDialog dialog(parent);
+    dialog.setWindowTitle(QObject::tr("Nothing Was Made"));
+    auto* layout = new QVBoxLayout(&dialog);
+    auto* head =
+        new QLabel(QObject::tr("%n place(s) in the tables must be mended first. Each line names the file, "
+                               "the row and the column.",
+                               nullptr, static_cast<int>(faults.size())));
+    head->setWordWrap(true);
+    auto* list = new QPlainTextEdit(faults.join('\n'));
+    list->setReadOnly(true);
+    list->setLineWrapMode(QPlainTextEdit::NoWrap);
+    list->setAccessibleName(QObject::tr("Faults in the tables"));
+    list->setTabChangesFocus(true);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    layout->addWidget(head);
+    layout->addWidget(list, 1);
+    layout->addWidget(buttons);
+    dialog.resize(860, 420);
+    dialog.exec();
+}
+
+}  // namespace ww::ui

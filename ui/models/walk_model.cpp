@@ -1,0 +1,354 @@
+#include "ui/models/walk_model.h"
+
+#include <QRegularExpression>
+
+#include "ui/models/branch_roles.h"
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+bool showsTheSame(const balancing::BranchResult& a, const balancing::BranchResult& b) {
+    return a.setting == b.setting && a.dp == b.dp && a.flow == b.flow && a.share == b.share &&
+           a.targetShare == b.targetShare && a.ofTarget == b.ofTarget && a.state == b.state &&
+           a.isFromEarlierRound == b.isFromEarlierRound && a.reading == b.reading && a.flowLow == b.flowLow;
+}
+
+}  // namespace
+
+WalkModel::WalkModel(WorkbookBridge& bridge, QObject* parent)
+    : QAbstractTableModel(parent), m_bridge(bridge) {
+    connect(&bridge, &WorkbookBridge::changed, this, &WalkModel::refresh);
+    connect(&bridge, &WorkbookBridge::instrumentChanged, this, [this] {
+        // The unit of the dp columns follows the meter.
+        emit headerDataChanged(Qt::Horizontal, Dp, Last);
+        repaintRows(std::vector<bool>(m_rows.size(), true));
+    });
+    reset();
+}
+
+void WalkModel::reset() {
+    beginResetModel();
+    const project::Project& project = m_bridge.project();
+    m_rows.clear();
+    m_rowOf.clear();
+    m_earlier.clear();
+    const project::BranchTree& tree = project.tree();
+    for (const std::size_t branch : tree.walkingOrder()) {
+        const project::Branch& record = project.branches()[branch];
+        if (tree.isTerminal(branch) || record.valve) {
+            m_rowOf.emplace(record.id, static_cast<int>(m_rows.size()));
+            m_rows.push_back({branch, record.id});
+        }
+    }
+    m_shown = m_bridge.assessment();
+    endResetModel();
+}
+
+void WalkModel::refresh(const project::ChangeSet& changes) {
+    using project::RecordKind;
+    for (const RecordKind kind : {RecordKind::Job, RecordKind::ValveModel, RecordKind::Branch,
+                                  RecordKind::Round, RecordKind::Instrument}) {
+        if (changes.isEmpty() || changes.touches(kind)) {
+            reset();
+            return;
+        }
+    }
+    balancing::Assessment before = std::move(m_shown);
+    m_shown = m_bridge.assessment();
+    const bool isAllChanged = before.isComplete != m_shown.isComplete;
+    std::vector<bool> isChanged(m_rows.size(), isAllChanged);
+    for (std::size_t i = 0; i < m_rows.size() && !isAllChanged; ++i) {
+        isChanged[i] = !showsTheSame(before.branches[m_rows[i].branch], m_shown.branches[m_rows[i].branch]);
+    }
+    for (const project::RecordRef& ref : changes.put) {
+        if (ref.kind == RecordKind::Reading) {
+            const project::Reading* reading = m_bridge.project().readings().find(ref.id);
+            const int row = reading != nullptr ? rowOf(reading->branch) : -1;
+            if (row >= 0) {
+                isChanged[static_cast<std::size_t>(row)] = true;
+            }
+        }
+    }
+    repaintRows(isChanged);
+}
+
+void WalkModel::repaintRows(const std::vector<bool>& isChanged) {
+    for (std::size_t from = 0; from < isChanged.size(); ++from) {
+        if (!isChanged[from]) {
+            continue;
+        }
+        std::size_t to = from;
+        while (to + 1 < isChanged.size() && isChanged[to + 1]) {
+            ++to;
+        }
+        emit dataChanged(index(static_cast<int>(from), 0), index(static_cast<int>(to), ColumnCount - 1));
+        from = to;
+    }
+}
+
+int WalkModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+int WalkModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+Qt::ItemFlags WalkModel::flags(const QModelIndex& index) const {
+    if (!index.isValid()) {
+        return Qt::NoItemFlags;
+    }
+    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+    flags.setFlag(Qt::ItemIsEditable, index.column() == Dp || index.column() == Setting);
+    return flags;
+}
+
+const balancing::BranchResult& WalkModel::result(int row) const {
+    return m_shown.branches[m_rows[static_cast<std::size_t>(row)].branch];
+}
+
+const project::Reading* WalkModel::reading(int row) const {
+    const balancing::BranchResult& shown = result(row);
+    return shown.reading && !shown.isFromEarlierRound ? m_bridge.project().readings().find(*shown.reading)
+                                                      : nullptr;
+}
+
+const project::Reading* WalkModel::earlier(int row) const {
+    if (!m_shown.round) {
+        return nullptr;
+    }
+    const base::Id& branch = branchAt(row);
+    const auto [found, isNew] = m_earlier.try_emplace(branch);
+    if (isNew) {
+        const project::Reading* reading =
+            balancing::earlierReading(m_bridge.project(), *m_shown.round, branch);
+        found->second = reading != nullptr ? reading->id : base::Id{};
+    }
+    return found->second.isNull() ? nullptr : m_bridge.project().readings().find(found->second);
+}
+
+bool WalkModel::hasOwnReading(int row) const {
+    const project::Reading* own = reading(row);
+    return own != nullptr && (own->dp || own->flow);
+}
+
+balancing::State WalkModel::stateOf(int row) const {
+    return result(row).isFromEarlierRound ? balancing::State::NotRead : result(row).state;
+}
+
+QString WalkModel::dpText(int row, bool isForEditing) const {
+    const project::Reading* own = reading(row);
+    if (own == nullptr) {
+        return {};
+    }
+    if (own->cannotBeRead && !own->dp) {
+        return isForEditing ? QStringLiteral("x") : tr("not readable");
+    }
+    if (!own->dp) {
+        return {};
+    }
+    const quantity::Unit unit = text::dpUnit(m_bridge.project(), m_bridge.instrument());
+    const bool isUsual = own->dp->unit == unit;
+    if (isForEditing) {
+        return QString::fromStdString(isUsual ? own->dp->digits.text() : own->dp->text());
+    }
+    if (own->isRepeat && result(row).dp) {
+        return tr("%1 mean").arg(text::dp(*result(row).dp, unit, m_bridge.project().fluid()));
+    }
+    return isUsual ? QString::fromStdString(own->dp->digits.text())
+                   : text::dp(own->dp->value, unit, m_bridge.project().fluid());
+}
+
+QString WalkModel::numberText(int row, int column) const {
+    const balancing::BranchResult& shown = result(row);
+    const auto units = m_bridge.project().job().units;
+    // A share rests on all flows; while some are of an earlier round it is not this round's alone.
+    const QString about = m_shown.isComplete ? QString() : QStringLiteral("~");
+    if (column == Target) {
+        return text::percent(shown.targetShare);
+    }
+    if (!hasOwnReading(row)) {
+        // A group without a reading of its own still has the flow of its children.
+        const bool isSum = shown.source == balancing::FlowSource::SumOfChildren && !shown.isFromEarlierRound;
+        if (!isSum) {
+            return {};
+        }
+    }
+    switch (column) {
+        case Flow:
+            if (shown.source == balancing::FlowSource::Range && shown.flowLow && shown.flowHigh) {
+                return text::flow(*shown.flowLow, units) + QChar(0x2013) + text::flow(*shown.flowHigh, units);
+            }
+            return shown.flow ? text::flow(*shown.flow, units) : QString();
+        case Share:
+            return shown.share ? about + text::percent(*shown.share) : QString();
+        case OfTarget:
+            return shown.ofTarget ? about + text::percent(*shown.ofTarget) : QString();
+        default:
+            return {};
+    }
+}
+
+QString WalkModel::cellText(int row, int column, bool isForEditing) const {
+    const project::Project& project = m_bridge.project();
+    const project::Branch& branch = project.branches()[m_rows[static_cast<std::size_t>(row)].branch];
+    switch (column) {
+        case Route:
+            return QString::number(row + 1);
+        case Tag: {
+            const bool isIndex = m_shown.index.terminal == m_rows[static_cast<std::size_t>(row)].branch;
+            return QString::fromStdString(branch.tag) + (isIndex ? QStringLiteral(" *") : QString());
+        }
+        case Serves:
+            return QString::fromStdString(branch.serves);
+        case Setting: {
+            const project::Reading* own = reading(row);
+            if (own != nullptr && own->setting) {
+                return QString::fromStdString(own->setting->text());
+            }
+            const auto& setting = result(row).setting;
+            return setting ? QString::fromStdString(quantity::concise(setting->si(), 5)) : QString();
+        }
+        case Dp:
+            return dpText(row, isForEditing);
+        case Last: {
+            const project::Reading* before = earlier(row);
+            if (before == nullptr || !before->dp) {
+                return {};
+            }
+            const quantity::Unit unit = text::dpUnit(project, m_bridge.instrument());
+            return before->dp->unit == unit ? QString::fromStdString(before->dp->digits.text())
+                                            : text::dp(before->dp->value, unit, project.fluid());
+        }
+        case State:
+            return text::word(stateOf(row));
+        default:
+            return numberText(row, column);
+    }
+}
+
+QString WalkModel::spoken(int row, int column) const {
+    const QString value = cellText(row, column, false);
+    QStringList parts{cellText(row, Tag, false),
+                      headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace('\n', ' ')};
+    parts << (value.isEmpty() ? tr("empty") : value);
+    if (column == Dp && !value.isEmpty()) {
+        parts << text::word(stateOf(row));
+        const QString ofTarget = numberText(row, OfTarget);
+        if (!ofTarget.isEmpty()) {
+            parts << tr("%1 percent of target").arg(ofTarget);
+        }
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+QVariant WalkModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) {
+        return {};
+    }
+    const int row = index.row();
+    const int column = index.column();
+    switch (role) {
+        case Qt::DisplayRole:
+            return cellText(row, column, false);
+        case Qt::EditRole:
+            return cellText(row, column, true);
+        case Qt::TextAlignmentRole: {
+            const bool isText = column == Tag || column == Serves || column == State;
+            return QVariant::fromValue(int(Qt::AlignVCenter) | int(isText ? Qt::AlignLeft : Qt::AlignRight));
+        }
+        case Qt::AccessibleTextRole:
+            return spoken(row, column);
+        case StateRole:
+            return static_cast<int>(stateOf(row));
+        case IsOverRole:
+            return result(row).ofTarget && result(row).ofTarget->si() > 1.0;
+        case IsSoftRole:
+            return column == Route || column == Serves || column == Last || column == Target ||
+                   (!m_shown.isComplete && (column == Share || column == OfTarget));
+        case IsStateCellRole:
+            return column == State;
+        case IsStrongRole:
+            return column == Dp || column == Tag;
+        default:
+            return {};
+    }
+}
+
+QVariant WalkModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) {
+        return {};
+    }
+    if (role == Qt::TextAlignmentRole) {
+        const bool isText = section == Tag || section == Serves || section == State;
+        return QVariant::fromValue(int(Qt::AlignVCenter) | int(isText ? Qt::AlignLeft : Qt::AlignRight));
+    }
+    if (role != Qt::DisplayRole && role != Qt::AccessibleTextRole) {
+        return {};
+    }
+    const QString dp = text::symbol(text::dpUnit(m_bridge.project(), m_bridge.instrument()));
+    const QString flow = text::symbol(text::flowUnit(m_bridge.project().job().units));
+    const QString names[ColumnCount] = {tr("Route"),
+                                        tr("Tag"),
+                                        tr("Serves"),
+                                        tr("Setting"),
+                                        tr("DP\n%1").arg(dp),
+                                        tr("Last DP\n%1").arg(dp),
+                                        tr("Flow\n%1").arg(flow),
+                                        tr("Share\n%"),
+                                        tr("Target\n%"),
+                                        tr("Of target\n%"),
+                                        tr("State")};
+    return names[section];
+}
+
+int WalkModel::rowOf(const base::Id& branch) const {
+    const auto found = m_rowOf.find(branch);
+    return found == m_rowOf.end() ? -1 : found->second;
+}
+
+int WalkModel::rowFound(const QString& text) const {
+    const QString wanted = text.trimmed();
+    if (wanted.isEmpty()) {
+        return -1;
+    }
+    static const QRegularExpression kDigits(QStringLiteral("(\\d+)$"));
+    bool isNumber = false;
+    const int number = wanted.toInt(&isNumber);
+    int holding = -1;
+    int numbered = -1;
+    for (int row = 0; row < rowCount(); ++row) {
+        const QString tag = QString::fromStdString(
+            m_bridge.project().branches()[m_rows[static_cast<std::size_t>(row)].branch].tag);
+        if (tag.compare(wanted, Qt::CaseInsensitive) == 0) {
+            return row;
+        }
+        if (isNumber && numbered < 0 && kDigits.match(tag).captured(1).toInt() == number &&
+            kDigits.match(tag).hasMatch()) {
+            numbered = row;
+        }
+        if (holding < 0 && tag.contains(wanted, Qt::CaseInsensitive)) {
+            holding = row;
+        }
+    }
+    return numbered >= 0 ? numbered : holding;
+}
+
+bool WalkModel::isUnread(int row) const {
+    const project::Reading* own = reading(row);
+    return own == nullptr || (!own->dp && !own->flow && !own->cannotBeRead);
+}
+
+int WalkModel::unreadAfter(int row) const {
+    for (int step = 1; step <= rowCount(); ++step) {
+        const int candidate = (row + step) % rowCount();
+        if (isUnread(candidate)) {
+            return candidate;
+        }
+    }
+    return -1;
+}
+
+}  // namespace ww::ui

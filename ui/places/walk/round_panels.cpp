@@ -1,0 +1,235 @@
+#include "ui/places/walk/round_panels.h"
+
+#include <QKeyEvent>
+
+#include "ui/text/words.h"
+#include "ui/widgets/entry_field.h"
+
+namespace ww::ui {
+namespace {
+
+QLabel* head(QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setObjectName(QStringLiteral("panel_title"));
+    label->setWordWrap(true);
+    return label;
+}
+
+QLabel* labelOf(const QString& text, QWidget* buddy, QWidget* parent) {
+    auto* label = new QLabel(text, parent);
+    label->setBuddy(buddy);
+    return label;
+}
+
+}  // namespace
+
+OpenRoundPanel::OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_head(head(this)),
+      m_kind(new QuietCombo(this)),
+      m_meter(new QuietCombo(this)),
+      m_person(new QuietCombo(this)),
+      m_open(new QPushButton(this)) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(8);
+    layout->addWidget(m_head);
+    const struct {
+        QuietCombo* combo;
+        QString label;
+        QString name;
+    } kChoices[] = {{m_kind, tr("&Kind of round"), tr("Kind of round")},
+                    {m_meter, tr("&Meter"), tr("Meter")},
+                    {m_person, tr("&Person"), tr("Person")}};
+    for (const auto& choice : kChoices) {
+        layout->addWidget(labelOf(choice.label, choice.combo, this));
+        layout->addWidget(choice.combo);
+        choice.combo->setAccessibleName(choice.name);
+        choice.combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    }
+    layout->addSpacing(8);
+    layout->addWidget(m_open);
+    layout->addStretch(1);
+    m_open->setDefault(true);
+    m_open->setAutoDefault(true);
+    connect(m_open, &QPushButton::clicked, this, &OpenRoundPanel::open);
+}
+
+void OpenRoundPanel::begin() {
+    const project::Project& project = m_bridge.project();
+    const project::Round* last = project.lastRound();
+    const int number = last != nullptr ? last->number + 1 : 1;
+    m_head->setText(tr("Open round %1").arg(number));
+    m_open->setText(tr("Open Round %1").arg(number));
+    m_kind->clear();
+    for (const project::RoundKind kind : {project::RoundKind::Survey, project::RoundKind::Adjusting,
+                                          project::RoundKind::Final, project::RoundKind::Witness}) {
+        m_kind->addItem(text::word(kind), static_cast<int>(kind));
+    }
+    m_kind->setCurrentIndex(last == nullptr ? 0 : 1);
+    m_meter->clear();
+    for (const project::Instrument& meter : project.instruments()) {
+        QString words = QString::fromStdString(meter.tag);
+        if (meter.due) {
+            words += meter.due->seconds < m_bridge.now().seconds
+                         ? tr(", was due %1").arg(QString::fromStdString(meter.due->date()))
+                         : tr(", calibrated to %1").arg(QString::fromStdString(meter.due->date()));
+        }
+        m_meter->addItem(words, QString::fromStdString(meter.id.text()));
+    }
+    m_person->clear();
+    for (const project::Person& person : project.people()) {
+        m_person->addItem(QString::fromStdString(person.name), QString::fromStdString(person.id.text()));
+    }
+    const auto select = [](QComboBox* combo, const std::optional<base::Id>& id) {
+        combo->setEnabled(combo->count() > 0);
+        combo->setCurrentIndex(id ? combo->findData(QString::fromStdString(id->text())) : 0);
+    };
+    select(m_meter, m_bridge.instrument());
+    select(m_person, m_bridge.person());
+    m_open->setFocus(Qt::OtherFocusReason);
+}
+
+void OpenRoundPanel::open() {
+    m_bridge.setInstrument(base::Id::fromText(m_meter->currentData().toString().toStdString()));
+    m_bridge.setPerson(base::Id::fromText(m_person->currentData().toString().toStdString()));
+    const base::Outcome done =
+        m_bridge.openRound(static_cast<project::RoundKind>(m_kind->currentData().toInt()));
+    if (!done) {
+        emit m_bridge.messageRaised(done.fault());
+        return;
+    }
+    emit opened();
+}
+
+void OpenRoundPanel::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        emit givenUp();
+        return;
+    }
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        open();
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_head(head(this)),
+      m_area(new QScrollArea(this)),
+      m_close(new QPushButton(this)),
+      m_back(new QPushButton(tr("Go Back to Grid"), this)) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(8);
+    layout->addWidget(m_head);
+    layout->addWidget(m_area, 1);
+    layout->addWidget(m_close);
+    layout->addWidget(m_back);
+    m_area->setWidgetResizable(true);
+    m_area->setFrameShape(QFrame::NoFrame);
+    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_area->setFocusPolicy(Qt::NoFocus);
+    m_area->setAccessibleName(tr("Open items of the round"));
+    connect(m_close, &QPushButton::clicked, this, [this] {
+        const base::Outcome done = m_bridge.closeRound();
+        if (!done) {
+            emit m_bridge.messageRaised(done.fault());
+            return;
+        }
+        emit closed();
+    });
+    connect(m_back, &QPushButton::clicked, this, &CloseRoundPanel::givenUp);
+    connect(&bridge, &WorkbookBridge::changed, this, [this] {
+        if (isVisible()) {
+            // A field that is just being left must outlive its own event.
+            QMetaObject::invokeMethod(this, &CloseRoundPanel::list, Qt::QueuedConnection);
+        }
+    });
+}
+
+void CloseRoundPanel::begin() {
+    list();
+    if (m_close->isEnabled()) {
+        m_close->setFocus(Qt::OtherFocusReason);
+    } else if (auto* first = m_area->findChild<EntryField*>()) {
+        first->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void CloseRoundPanel::list() {
+    const project::Round* round = m_bridge.openRoundOrNull();
+    if (round == nullptr) {
+        return;
+    }
+    constexpr std::size_t kShown = 40;
+    const std::vector<balancing::Finding> items = balancing::openItems(m_bridge.project(), round->id);
+    m_close->setText(tr("Close Round %1").arg(round->number));
+    m_close->setEnabled(items.empty());
+    m_head->setText(items.empty() ? tr("Round %1 has no open items.").arg(round->number)
+                                  : tr("%n item(s) need a reading or a reason before round %1 is closed.",
+                                       nullptr, static_cast<int>(items.size()))
+                                        .arg(round->number));
+    auto* page = new QWidget;
+    auto* rows = new QVBoxLayout(page);
+    rows->setContentsMargins(0, 0, 4, 0);
+    for (std::size_t i = 0; i < std::min(items.size(), kShown); ++i) {
+        addItem(items[i], page, rows);
+    }
+    if (items.size() > kShown) {
+        rows->addWidget(new QLabel(tr("and %1 more").arg(items.size() - kShown), page));
+    }
+    rows->addStretch(1);
+    const bool hadFocus = m_area->isAncestorOf(focusWidget());
+    m_area->setWidget(page);
+    if (hadFocus) {
+        auto* first = page->findChild<EntryField*>();
+        (first != nullptr ? static_cast<QWidget*>(first) : m_close)->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void CloseRoundPanel::addItem(const balancing::Finding& item, QWidget* page, QVBoxLayout* rows) {
+    auto* words = new QLabel(text::text(item.fault), page);
+    words->setWordWrap(true);
+    words->setTextFormat(Qt::PlainText);
+    rows->addWidget(words);
+    const QString tag = QString::fromStdString(item.fault.subject);
+    auto* reason = new EntryField(page);
+    reason->setPlaceholderText(tr("reason"));
+    reason->setAccessibleName(tr("Reason for %1").arg(tag));
+    reason->setStore([this, item](const QString& text) { return giveReason(item, text); });
+    auto* read = new QPushButton(tr("Read"), page);
+    read->setAccessibleName(tr("Read %1").arg(tag));
+    read->setEnabled(item.branch.has_value());
+    connect(read, &QPushButton::clicked, this, [this, item] { emit valveWanted(*item.branch); });
+    auto* line = new QHBoxLayout;
+    line->addWidget(reason, 1);
+    line->addWidget(read);
+    rows->addLayout(line);
+}
+
+bool CloseRoundPanel::giveReason(const balancing::Finding& item, const QString& reason) {
+    base::Outcome done = base::Done{};
+    if (item.reading) {
+        done = m_bridge.giveReason(*item.reading, reason);
+    } else if (item.branch) {
+        done = m_bridge.storeCannotBeRead(*item.branch, reason);
+    }
+    if (!done) {
+        emit m_bridge.messageRaised(done.fault());
+    }
+    return done.ok();
+}
+
+void CloseRoundPanel::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        emit givenUp();
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+}  // namespace ww::ui

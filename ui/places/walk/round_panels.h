@@ -1,0 +1,73 @@
+// Opening and closing a round, beside the grid: choices before the first reading, reasons after the last.
+// Not for the rules of either (balancing/walk.h).
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <QWidget>
+
+#include "ui/widgets/quiet_combo.h"
+#include "ui/workbook_bridge.h"
+
+namespace ww::ui {
+
+/// Kind, meter and person of the next round; Enter opens it with what stands there.
+class OpenRoundPanel : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
+    /// Fills the choices from the job and puts the keys on the button.
+    void begin();
+
+  signals:
+    void opened();
+    void givenUp();
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    void open();
+
+    WorkbookBridge& m_bridge;
+    QLabel* m_head;
+    QuietCombo* m_kind;
+    QuietCombo* m_meter;
+    QuietCombo* m_person;
+    QPushButton* m_open;
+};
+
+/// What keeps the round from being closed, each with a field for its reason.
+class CloseRoundPanel : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit CloseRoundPanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
+    /// Lists the open items and puts the keys on the first.
+    void begin();
+
+  signals:
+    void closed();
+    void givenUp();
+    /// A valve of the list is to be read after all.
+    void valveWanted(const ww::base::Id& branch);
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
+  private:
+    void list();
+    void addItem(const balancing::Finding& item, QWidget* page, QVBoxLayout* rows);
+    bool giveReason(const balancing::Finding& item, const QString& reason);
+
+    WorkbookBridge& m_bridge;
+    QLabel* m_head;
+    QScrollArea* m_area;
+    QPushButton* m_close;
+    QPushButton* m_back;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,199 @@
+#include "ui/places/walk/valve_panel.h"
+
+#include <QVBoxLayout>
+
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+
+ValvePanel::ValvePanel(WorkbookBridge& bridge, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_tag(new QLabel(this)),
+      m_serves(new QLabel(this)),
+      m_facts(new QLabel(this)),
+      m_byRound(new QLabel(this)),
+      m_sparkline(new Sparkline(this)),
+      m_reading(new QLabel(this)),
+      m_note(new EntryField(this)) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(8);
+    auto* roundHead = new QLabel(tr("Of target by round, %"), this);
+    roundHead->setObjectName(QStringLiteral("panel_head"));
+    auto* readingHead = new QLabel(tr("This reading"), this);
+    readingHead->setObjectName(QStringLiteral("panel_head"));
+    auto* noteHead = new QLabel(tr("&Note (Ctrl+M)"), this);
+    noteHead->setObjectName(QStringLiteral("panel_head"));
+    noteHead->setBuddy(m_note);
+    for (QLabel* label : {m_tag, m_serves, m_facts, m_byRound, m_reading}) {
+        label->setTextFormat(Qt::PlainText);
+        label->setWordWrap(true);
+        label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    }
+    m_tag->setAccessibleName(tr("Valve in hand"));
+    m_facts->setAccessibleName(tr("Design and valve"));
+    m_byRound->setAccessibleName(tr("Of target by round"));
+    m_sparkline->setAccessibleName(tr("Of target by round, drawn"));
+    m_reading->setAccessibleName(tr("Reading as entered"));
+    m_note->setAccessibleName(tr("Note"));
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{m_tag, m_serves, m_facts, roundHead, m_sparkline, m_byRound,
+                                         readingHead, m_reading, noteHead, m_note}) {
+        layout->addWidget(widget);
+    }
+    layout->addStretch(1);
+    m_note->setStore([this](const QString& text) {
+        const auto branch = m_bridge.selectedBranch();
+        if (!branch) {
+            return true;
+        }
+        const base::Outcome stored = m_bridge.setNote(*branch, text);
+        if (!stored) {
+            emit m_bridge.messageRaised(stored.fault());
+        }
+        return stored.ok();
+    });
+    connect(m_note, &QLineEdit::returnPressed, this, &ValvePanel::noteDone);
+    connect(&bridge, &WorkbookBridge::changed, this, &ValvePanel::refresh);
+    connect(&bridge, &WorkbookBridge::branchSelected, this, &ValvePanel::showBranch);
+    showBranch();
+}
+
+void ValvePanel::setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics) {
+    m_sparkline->setTokens(tokens);
+    QFont large = font();
+    large.setPointSizeF(metrics.textPoints * 1.6);
+    large.setBold(true);
+    m_tag->setFont(large);
+}
+
+void ValvePanel::editNote() {
+    m_note->setFocus(Qt::ShortcutFocusReason);
+    m_note->selectAll();
+}
+
+void ValvePanel::refresh(const project::ChangeSet& changes) {
+    using project::RecordKind;
+    const bool isDesign = changes.isEmpty() || changes.touches(RecordKind::Job) ||
+                          changes.touches(RecordKind::Branch) || changes.touches(RecordKind::ValveModel) ||
+                          changes.touches(RecordKind::Round);
+    if (isDesign) {
+        m_earlierRounds.clear();
+    }
+    showBranch();
+}
+
+QString ValvePanel::valveText(const project::Branch& branch, const balancing::BranchResult& result) const {
+    const project::Project& project = m_bridge.project();
+    const project::ValveModel* valve = branch.valve ? project.valves().find(*branch.valve) : nullptr;
+    if (valve == nullptr) {
+        return text::word(branch.kind);
+    }
+    QString words =
+        tr("valve %1 %2").arg(QString::fromStdString(valve->model), QString::fromStdString(valve->size));
+    const curve::ValveCharacteristic* curve = project.characteristic(valve->id);
+    if (curve != nullptr && result.setting) {
+        words +=
+            '\n' + tr("setting %1 of %2 %3%4")
+                       .arg(QString::fromStdString(quantity::concise(result.setting->si(), 5)),
+                            QString::fromStdString(quantity::concise(curve->fullyOpen().si(), 5)),
+                            text::word(valve->scale), result.isFullyOpen ? tr(", fully open") : QString());
+    }
+    if (valve->minimumDp) {
+        words += '\n' + tr("readable from %1").arg(text::entered(valve->minimumDp));
+    }
+    return words;
+}
+
+QString ValvePanel::readingText(const project::Reading* reading) const {
+    if (reading == nullptr) {
+        return tr("not read in this round");
+    }
+    QStringList parts;
+    if (reading->cannotBeRead) {
+        parts << tr("cannot be read");
+    }
+    if (reading->dp) {
+        parts << text::entered(reading->dp);
+    }
+    if (reading->flow) {
+        parts << text::entered(reading->flow);
+    }
+    if (reading->time) {
+        parts << QString::fromStdString(reading->time->timeOfDay());
+    }
+    const project::Instrument* meter =
+        reading->instrument ? m_bridge.project().instruments().find(*reading->instrument) : nullptr;
+    if (meter != nullptr) {
+        parts << QString::fromStdString(meter->tag);
+    }
+    QString words = parts.join(QStringLiteral("  "));
+    if (reading->isDoubtful) {
+        words += '\n' + tr("marked doubtful");
+    }
+    if (!reading->reason.empty()) {
+        words += '\n' + tr("reason: %1").arg(QString::fromStdString(reading->reason));
+    }
+    return words;
+}
+
+void ValvePanel::showBranch() {
+    const project::Project& project = m_bridge.project();
+    const auto selected = m_bridge.selectedBranch();
+    const project::Branch* branch = selected ? project.branches().find(*selected) : nullptr;
+    m_note->setEnabled(branch != nullptr);
+    if (branch == nullptr) {
+        m_tag->setText(tr("No valve in hand"));
+        for (QLabel* label : {m_serves, m_facts, m_byRound, m_reading}) {
+            label->clear();
+        }
+        m_note->setStored(QString());
+        m_sparkline->setRatios({}, 0.05);
+        return;
+    }
+    const std::size_t index = project.branches().indexOf(branch->id);
+    const balancing::BranchResult& result = m_bridge.assessment().branches[index];
+    m_tag->setText(QString::fromStdString(branch->tag));
+    m_serves->setText(QString::fromStdString(branch->serves));
+    const auto units = project.job().units;
+    m_facts->setText(
+        tr("design %1 %2").arg(text::flow(result.designFlow, units), text::symbol(text::flowUnit(units))) +
+        '\n' + valveText(*branch, result));
+    const project::Round* round = project.lastRound();
+    const project::Reading* reading =
+        round != nullptr ? balancing::countingReading(project, round->id, branch->id) : nullptr;
+    m_reading->setText(readingText(reading));
+    if (!m_note->hasFocus()) {
+        m_note->setStored(reading != nullptr ? QString::fromStdString(reading->note) : QString());
+    }
+    showByRound(index);
+}
+
+void ValvePanel::showByRound(std::size_t branch) {
+    const project::Project& project = m_bridge.project();
+    QStringList words;
+    std::vector<std::optional<double>> ratios;
+    const project::Round* last = project.lastRound();
+    for (const std::size_t i : project.roundsByNumber()) {
+        const project::Round& round = project.rounds()[i];
+        const bool isLast = last != nullptr && round.id == last->id;
+        if (!isLast && !m_earlierRounds.contains(round.id)) {
+            m_earlierRounds.emplace(round.id, m_bridge.assessmentOf(round.id));
+        }
+        const balancing::Assessment& judged = isLast ? m_bridge.assessment() : m_earlierRounds.at(round.id);
+        const balancing::BranchResult& result = judged.branches[branch];
+        const bool isShown = result.ofTarget && !result.isFromEarlierRound;
+        ratios.push_back(isShown ? std::optional(result.ofTarget->si()) : std::nullopt);
+        words << QStringLiteral("R%1 %2%3")
+                     .arg(round.number)
+                     .arg(isShown && !judged.isComplete ? QStringLiteral("~") : QString(),
+                          isShown ? text::percent(*result.ofTarget) : QString(QChar(0x2013)));
+    }
+    m_byRound->setText(words.join(QStringLiteral("   ")));
+    m_sparkline->setAccessibleDescription(m_byRound->text());
+    m_sparkline->setRatios(std::move(ratios), project.job().matchingBand.value.si());
+}
+
+}  // namespace ww::ui

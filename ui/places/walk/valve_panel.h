@@ -1,0 +1,47 @@
+// The valve in hand beside the grid: what it is, how its share went from round to round, its note. Not for
+// the reading itself (the grid).
+#pragma once
+
+#include <QLabel>
+#include <QWidget>
+#include <unordered_map>
+
+#include "ui/widgets/entry_field.h"
+#include "ui/widgets/sparkline.h"
+#include "ui/workbook_bridge.h"
+
+namespace ww::ui {
+
+class ValvePanel : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit ValvePanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
+    void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
+    /// Puts the keys into the note of the valve in hand.
+    void editNote();
+
+  signals:
+    /// The note is done: the keys go back to the grid.
+    void noteDone();
+
+  private:
+    void refresh(const project::ChangeSet& changes);
+    void showBranch();
+    void showByRound(std::size_t branch);
+    QString valveText(const project::Branch& branch, const balancing::BranchResult& result) const;
+    QString readingText(const project::Reading* reading) const;
+
+    WorkbookBridge& m_bridge;
+    QLabel* m_tag;
+    QLabel* m_serves;
+    QLabel* m_facts;
+    QLabel* m_byRound;
+    Sparkline* m_sparkline;
+    QLabel* m_reading;
+    EntryField* m_note;
+    /// Judged rounds that are over; they change only when the job's design does.
+    std::unordered_map<base::Id, balancing::Assessment> m_earlierRounds;
+};
+
+}  // namespace ww::ui

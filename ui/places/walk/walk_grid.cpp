@@ -1,0 +1,120 @@
+#include "ui/places/walk/walk_grid.h"
+
+#include <QHeaderView>
+#include <QScrollBar>
+#include <QTimer>
+
+namespace ww::ui {
+
+WalkGrid::WalkGrid(WalkModel& model, QWidget* parent)
+    : EntryTable(parent), m_model(model), m_delegate(new BranchDelegate(this)) {
+    setModel(&model);
+    setItemDelegate(m_delegate);
+    setAutoScroll(false);
+    setAccessibleName(tr("Valves in walking order"));
+    setAccessibleDescription(tr("Type the dp and press Enter; Ctrl+Tab or F6 leaves the grid"));
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+}
+
+void WalkGrid::setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics) {
+    m_delegate->setTokens(tokens);
+    verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
+    verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
+    horizontalHeader()->setFixedHeight(std::max(metrics.noticeHeight, 2 * fontMetrics().height() + 8));
+    fitColumns();
+    viewport()->update();
+}
+
+void WalkGrid::fitColumns() {
+    // Widths by what a column must hold, so that a row never changes the layout; "Serves" takes what is left.
+    const QFontMetrics metrics(font());
+    const int digit = metrics.horizontalAdvance('0');
+    const auto wide = [&](int characters) { return characters * digit + 18; };
+    const int widths[WalkModel::ColumnCount] = {wide(5), wide(8), 0,       wide(6), wide(9), wide(7),
+                                                wide(7), wide(6), wide(6), wide(8), wide(13)};
+    int used = 0;
+    for (int column = 0; column < WalkModel::ColumnCount; ++column) {
+        used += widths[column];
+        if (column != WalkModel::Serves) {
+            setColumnWidth(column, widths[column]);
+        }
+    }
+    setColumnWidth(WalkModel::Serves, std::max(wide(8), viewport()->width() - used));
+}
+
+void WalkGrid::resizeEvent(QResizeEvent* event) {
+    EntryTable::resizeEvent(event);
+    fitColumns();
+}
+
+void WalkGrid::goToRow(int row, bool isJump) {
+    if (row < 0 || row >= m_model.rowCount()) {
+        return;
+    }
+    setCurrentIndex(m_model.index(row, WalkModel::Dp));
+    m_isAfterJump = isJump;
+}
+
+void WalkGrid::flash(int row) {
+    constexpr int kFlashMilliseconds = 150;
+    m_delegate->setFlashedRow(row);
+    viewport()->update();
+    QTimer::singleShot(kFlashMilliseconds, this, [this] {
+        m_delegate->setFlashedRow(-1);
+        viewport()->update();
+    });
+}
+
+QModelIndex WalkGrid::typingCell(const QModelIndex& current) const {
+    if (!current.isValid() || current.column() == WalkModel::Setting) {
+        return current;
+    }
+    return current.siblingAtColumn(WalkModel::Dp);
+}
+
+QModelIndex WalkGrid::cellAfterEnter(const QModelIndex& cell) {
+    int row = cell.row() + 1;
+    if (m_isAfterJump) {
+        m_isAfterJump = false;
+        const int unread = m_model.unreadAfter(cell.row());
+        row = unread >= 0 ? unread : row;
+    }
+    return m_model.index(row, WalkModel::Dp);
+}
+
+QModelIndex WalkGrid::cellBeforeEnter(const QModelIndex& cell) {
+    return m_model.index(cell.row() - 1, WalkModel::Dp);
+}
+
+QModelIndex WalkGrid::cellAfterTab(const QModelIndex& cell) const {
+    return cell.column() == WalkModel::Setting ? m_model.index(cell.row() + 1, WalkModel::Dp)
+                                               : cell.siblingAtColumn(WalkModel::Setting);
+}
+
+QModelIndex WalkGrid::cellBeforeTab(const QModelIndex& cell) const {
+    return cell.column() == WalkModel::Setting ? cell.siblingAtColumn(WalkModel::Dp)
+                                               : m_model.index(cell.row() - 1, WalkModel::Setting);
+}
+
+void WalkGrid::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+    EntryTable::currentChanged(current, previous);
+    if (current.isValid()) {
+        keepInMiddleThird(current.row());
+    }
+}
+
+void WalkGrid::keepInMiddleThird(int row) {
+    const int height = verticalHeader()->defaultSectionSize();
+    const int shown = std::max(1, viewport()->height() / std::max(1, height));
+    QScrollBar* bar = verticalScrollBar();
+    const int first = bar->value();
+    if (row < first + shown / 3) {
+        bar->setValue(row - shown / 3);
+    } else if (row > first + 2 * shown / 3) {
+        bar->setValue(row - 2 * shown / 3);
+    }
+}
+
+}  // namespace ww::ui

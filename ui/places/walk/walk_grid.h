@@ -1,0 +1,43 @@
+// The grid of a walk: digits and Enter, from valve to valve along the route. Not for storing (WalkPlace
+// does).
+#pragma once
+
+#include "ui/delegates/branch_delegate.h"
+#include "ui/models/walk_model.h"
+#include "ui/widgets/entry_table.h"
+
+namespace ww::ui {
+
+class WalkGrid : public EntryTable {
+    Q_OBJECT
+
+  public:
+    explicit WalkGrid(WalkModel& model, QWidget* parent = nullptr);
+
+    /// Puts the cursor on the dp of a row. After a jump the next Enter goes to the next unread valve.
+    void goToRow(int row, bool isJump);
+    int currentRow() const { return currentIndex().row(); }
+    /// Shows for a moment that a row was stored.
+    void flash(int row);
+    void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
+
+  protected:
+    QModelIndex typingCell(const QModelIndex& current) const override;
+    QModelIndex cellAfterEnter(const QModelIndex& cell) override;
+    QModelIndex cellBeforeEnter(const QModelIndex& cell) override;
+    QModelIndex cellAfterTab(const QModelIndex& cell) const override;
+    QModelIndex cellBeforeTab(const QModelIndex& cell) const override;
+    bool keepsTab() const override { return true; }
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void keepInMiddleThird(int row);
+    void fitColumns();
+
+    WalkModel& m_model;
+    BranchDelegate* m_delegate;
+    bool m_isAfterJump = false;
+};
+
+}  // namespace ww::ui

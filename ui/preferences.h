@@ -1,0 +1,41 @@
+// What this desk remembers between sessions: window, display, text size, recent files. Facts of a job are in
+// its workbook, never here. Unknown keys stay as they are.
+#pragma once
+
+#include <QByteArray>
+#include <QSettings>
+#include <QStringList>
+
+#include "ui/theme/theme.h"
+
+namespace ww::ui {
+
+class Preferences {
+  public:
+    static constexpr int kRecentCount = 8;
+
+    /// Kept in the desk's settings file of this program.
+    Preferences();
+    /// Kept in a file of its own; for tests.
+    explicit Preferences(const QString& file);
+
+    theme::Display display() const;
+    void setDisplay(theme::Display display);
+
+    /// Text size in points, 10 (100 %) to 20 (200 %).
+    double textPoints() const;
+    void setTextPoints(double points);
+
+    /// Workbooks opened here, newest first, at most kRecentCount; some may be gone.
+    QStringList recentFiles() const;
+    void rememberFile(const QString& file);
+    void forgetFile(const QString& file);
+
+    QByteArray windowGeometry() const;
+    void setWindowGeometry(const QByteArray& geometry);
+
+  private:
+    QSettings m_settings;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,34 @@
+// A field for one value: Enter or leaving it stores, Esc restores, a refused text stays selected. Knows no
+// workbook.
+#pragma once
+
+#include <QLineEdit>
+#include <functional>
+
+namespace ww::ui {
+
+class EntryField : public QLineEdit {
+    Q_OBJECT
+
+  public:
+    /// Stores what was typed. False: refused; the text stays, selected.
+    using Store = std::function<bool(const QString& text)>;
+
+    explicit EntryField(QWidget* parent = nullptr);
+    void setStore(Store store) { m_store = std::move(store); }
+    /// The stored value as text; ends what was being typed.
+    void setStored(const QString& text);
+    QString stored() const { return m_stored; }
+    /// Stores what was typed; false where it was refused.
+    bool commit();
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+  private:
+    Store m_store;
+    QString m_stored;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,265 @@
+#include "ui/widgets/entry_table.h"
+
+#include <QApplication>
+#include <QHeaderView>
+#include <QKeyEvent>
+
+namespace ww::ui {
+
+EntryTable::EntryTable(QWidget* parent) : QTableView(parent), m_editor(new QLineEdit(viewport())) {
+    setEditTriggers(NoEditTriggers);
+    setTabKeyNavigation(false);
+    setSelectionMode(SingleSelection);
+    setSelectionBehavior(SelectItems);
+    setCornerButtonEnabled(false);
+    setWordWrap(false);
+    setAlternatingRowColors(false);
+    setHorizontalScrollMode(ScrollPerPixel);
+    verticalHeader()->hide();
+    horizontalHeader()->setHighlightSections(false);
+    m_editor->hide();
+    m_editor->installEventFilter(this);
+    m_editor->setObjectName(QStringLiteral("cell_editor"));
+    m_editor->setAttribute(Qt::WA_InputMethodEnabled);
+}
+
+QModelIndex EntryTable::typingCell(const QModelIndex& current) const {
+    return current.isValid() && current.flags().testFlag(Qt::ItemIsEditable) ? current : QModelIndex();
+}
+
+QModelIndex EntryTable::cellAfterEnter(const QModelIndex& cell) {
+    return cell.siblingAtRow(cell.row() + 1);
+}
+
+QModelIndex EntryTable::cellBeforeEnter(const QModelIndex& cell) {
+    return cell.siblingAtRow(cell.row() - 1);
+}
+
+QModelIndex EntryTable::cellAfterTab(const QModelIndex& cell) const {
+    for (int column = cell.column() + 1; column < model()->columnCount(); ++column) {
+        const QModelIndex next = cell.siblingAtColumn(column);
+        if (next.flags().testFlag(Qt::ItemIsEditable)) {
+            return next;
+        }
+    }
+    return cell;
+}
+
+QModelIndex EntryTable::cellBeforeTab(const QModelIndex& cell) const {
+    for (int column = cell.column() - 1; column >= 0; --column) {
+        const QModelIndex next = cell.siblingAtColumn(column);
+        if (next.flags().testFlag(Qt::ItemIsEditable)) {
+            return next;
+        }
+    }
+    return cell;
+}
+
+void EntryTable::beginEdit(const QModelIndex& cell, const QString* text) {
+    if (!cell.isValid()) {
+        return;
+    }
+    if (currentIndex() != cell) {
+        setCurrentIndex(cell);
+    }
+    m_cell = cell;
+    m_before = cell.data(Qt::EditRole).toString();
+    m_editor->setText(text != nullptr ? *text : m_before);
+    m_editor->setAlignment(Qt::Alignment(cell.data(Qt::TextAlignmentRole).toInt()));
+    m_editor->setAccessibleName(cell.data(Qt::AccessibleTextRole).toString());
+    placeEditor();
+    m_editor->show();
+    m_editor->setFocus(Qt::OtherFocusReason);
+    if (text == nullptr) {
+        m_editor->selectAll();
+    } else {
+        m_editor->end(false);
+    }
+}
+
+bool EntryTable::commitEdit() {
+    if (!isEditing() || m_isCommitting) {
+        return true;
+    }
+    m_isCommitting = true;
+    const QString text = m_editor->text();
+    const QModelIndex cell = m_cell;
+    const bool isTaken = !cell.isValid() || text == m_before || !m_store || m_store(cell, text);
+    if (isTaken) {
+        cancelEdit();
+    } else {
+        m_editor->selectAll();
+    }
+    m_isCommitting = false;
+    return isTaken;
+}
+
+void EntryTable::cancelEdit() {
+    if (!isEditing()) {
+        return;
+    }
+    // Focus first: hiding a focused widget would hand the focus to whatever comes next in the tab order.
+    if (m_editor->hasFocus()) {
+        setFocus(Qt::OtherFocusReason);
+    }
+    m_editor->hide();
+    m_cell = QModelIndex();
+}
+
+void EntryTable::goTo(const QModelIndex& cell) {
+    if (cell.isValid()) {
+        setCurrentIndex(cell);
+    }
+}
+
+void EntryTable::leave(bool forward) {
+    if (commitEdit()) {
+        focusNextPrevChild(forward);
+    }
+}
+
+bool EntryTable::handleMovingKey(QKeyEvent* event) {
+    const QModelIndex cell = m_cell.isValid() && isEditing() ? QModelIndex(m_cell) : currentIndex();
+    const bool isShift = event->modifiers().testFlag(Qt::ShiftModifier);
+    const bool isCtrl = event->modifiers().testFlag(Qt::ControlModifier);
+    switch (event->key()) {
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            if (isCtrl) {
+                return false;
+            }
+            if (commitEdit()) {
+                const QModelIndex next = isShift ? cellBeforeEnter(cell) : cellAfterEnter(cell);
+                goTo(next);
+                if (!isShift && !next.isValid()) {
+                    emit enteredAtEnd();
+                }
+            }
+            return true;
+        case Qt::Key_Tab:
+        case Qt::Key_Backtab: {
+            const bool isBack = event->key() == Qt::Key_Backtab || isShift;
+            if (isCtrl) {
+                leave(!isBack);
+                return true;
+            }
+            if (!isEditing() && !keepsTab()) {
+                return false;
+            }
+            if (commitEdit()) {
+                const QModelIndex next = isBack ? cellBeforeTab(cell) : cellAfterTab(cell);
+                goTo(next);
+                if (next.isValid() && next != cell && typingCell(next) == next) {
+                    beginEdit(next);
+                }
+            }
+            return true;
+        }
+        case Qt::Key_Up:
+        case Qt::Key_Down: {
+            if (isCtrl || !commitEdit()) {
+                return !isCtrl;
+            }
+            goTo(cell.siblingAtRow(cell.row() + (event->key() == Qt::Key_Up ? -1 : 1)));
+            return true;
+        }
+        case Qt::Key_F6:
+            leave(!isShift);
+            return true;
+        default:
+            return false;
+    }
+}
+
+bool EntryTable::event(QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        // Tab never reaches keyPressEvent: the widget hands it to the focus chain before.
+        if ((key->key() == Qt::Key_Tab || key->key() == Qt::Key_Backtab) && handleMovingKey(key)) {
+            return true;
+        }
+    }
+    return QTableView::event(event);
+}
+
+void EntryTable::keyPressEvent(QKeyEvent* event) {
+    if (handleMovingKey(event)) {
+        event->accept();
+        return;
+    }
+    if (event->key() == Qt::Key_Escape) {
+        event->ignore();
+        return;
+    }
+    if (event->key() == Qt::Key_F2) {
+        beginEdit(typingCell(currentIndex()));
+        return;
+    }
+    const QString text = event->text();
+    const bool isTyped = !text.isEmpty() && text.front().isPrint() &&
+                         !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+    if (isTyped) {
+        beginEdit(typingCell(currentIndex()), &text);
+        event->accept();
+        return;
+    }
+    QTableView::keyPressEvent(event);
+}
+
+bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != m_editor) {
+        return QTableView::eventFilter(watched, event);
+    }
+    if (event->type() == QEvent::KeyPress) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Escape) {
+            cancelEdit();
+            return true;
+        }
+        return handleMovingKey(key);
+    }
+    if (event->type() == QEvent::FocusOut && isEditing()) {
+        const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
+        const bool isBrief = reason == Qt::PopupFocusReason || reason == Qt::ActiveWindowFocusReason ||
+                             reason == Qt::MenuBarFocusReason;
+        if (!isBrief && !m_isCommitting) {
+            // A refused text is given up here, with the message that says so; the cell keeps its old value.
+            if (!commitEdit()) {
+                cancelEdit();
+            }
+        }
+    }
+    return false;
+}
+
+void EntryTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+    QTableView::currentChanged(current, previous);
+    if (isEditing() && current != m_cell && !m_isCommitting && !commitEdit()) {
+        cancelEdit();
+    }
+    viewport()->update();
+}
+
+void EntryTable::mouseDoubleClickEvent(QMouseEvent* event) {
+    QTableView::mouseDoubleClickEvent(event);
+    const QModelIndex cell = indexAt(event->pos());
+    beginEdit(typingCell(cell));
+}
+
+void EntryTable::resizeEvent(QResizeEvent* event) {
+    QTableView::resizeEvent(event);
+    placeEditor();
+}
+
+void EntryTable::scrollContentsBy(int dx, int dy) {
+    QTableView::scrollContentsBy(dx, dy);
+    placeEditor();
+}
+
+void EntryTable::placeEditor() {
+    if (m_cell.isValid()) {
+        m_editor->setGeometry(visualRect(m_cell));
+    }
+}
+
+}  // namespace ww::ui

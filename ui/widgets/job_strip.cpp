@@ -1,0 +1,115 @@
+#include "ui/widgets/job_strip.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QStyle>
+
+namespace ww::ui {
+
+/// A bar that fills as valves are read.
+class JobStrip::Progress : public QWidget {
+  public:
+    explicit Progress(QWidget* parent) : QWidget(parent) { setFixedSize(90, 12); }
+    void set(int done, int all) {
+        m_done = done;
+        m_all = all;
+        update();
+    }
+    void setTokens(const theme::Tokens& tokens) {
+        m_tokens = tokens;
+        update();
+    }
+
+  protected:
+    void paintEvent(QPaintEvent*) override {
+        if (m_all <= 0) {
+            return;
+        }
+        QPainter painter(this);
+        const QRect frame = rect().adjusted(0, 0, -1, -1);
+        painter.setPen(m_tokens.rule);
+        painter.setBrush(m_tokens.paper);
+        painter.drawRect(frame);
+        const int width = static_cast<int>((frame.width() - 3) * std::min(1.0, double(m_done) / m_all));
+        painter.fillRect(QRect(frame.left() + 2, frame.top() + 2, width, frame.height() - 3), m_tokens.ink);
+    }
+
+  private:
+    int m_done = 0;
+    int m_all = 0;
+    theme::Tokens m_tokens;
+};
+
+JobStrip::JobStrip(QWidget* parent)
+    : QWidget(parent),
+      m_job(new QLabel(this)),
+      m_round(new QLabel(this)),
+      m_read(new QLabel(this)),
+      m_progress(new Progress(this)),
+      m_meter(new QLabel(this)),
+      m_stored(new QLabel(this)),
+      m_display(new QLabel(this)) {
+    setObjectName(QStringLiteral("job_strip"));
+    setAccessibleName(tr("Job strip"));
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(12, 0, 12, 0);
+    layout->setSpacing(20);
+    QFont bold = m_job->font();
+    bold.setBold(true);
+    m_job->setFont(bold);
+    const struct {
+        QLabel* label;
+        QString name;
+    } kLabels[] = {{m_job, tr("Job")},     {m_round, tr("Round")},   {m_read, tr("Progress")},
+                   {m_meter, tr("Meter")}, {m_stored, tr("Stored")}, {m_display, tr("Display")}};
+    for (const auto& [label, name] : kLabels) {
+        label->setAccessibleName(name);
+        label->setTextFormat(Qt::PlainText);
+        label->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
+    }
+    m_job->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+    m_progress->setAccessibleName(tr("Valves read"));
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_job, m_round, m_read, m_progress}) {
+        layout->addWidget(widget);
+    }
+    layout->addStretch(1);
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_meter, m_stored, m_display}) {
+        layout->addWidget(widget);
+    }
+}
+
+void JobStrip::show(const StripText& text) {
+    m_job->setText(text.job);
+    m_round->setText(text.round);
+    m_read->setText(text.terminalCount > 0 ? tr("read %1 of %2").arg(text.readCount).arg(text.terminalCount)
+                                           : QString());
+    m_progress->set(text.readCount, text.terminalCount);
+    m_progress->setVisible(text.terminalCount > 0);
+    m_meter->setText(text.meter);
+    m_stored->setText(text.stored);
+    m_display->setText(text.display);
+    if (m_stored->property("inverse").toBool() != text.isNotStored) {
+        m_stored->setProperty("inverse", text.isNotStored);
+        m_stored->style()->unpolish(m_stored);
+        m_stored->style()->polish(m_stored);
+    }
+}
+
+void JobStrip::setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics) {
+    m_tokens = tokens;
+    m_progress->setTokens(tokens);
+    setFixedHeight(metrics.stripHeight);
+    QFont font = this->font();
+    font.setBold(true);
+    m_job->setFont(font);
+    update();
+}
+
+void JobStrip::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), m_tokens.panel);
+    painter.setPen(m_tokens.isDaylight ? m_tokens.ink : m_tokens.rule);
+    painter.drawLine(0, height() - 1, width(), height() - 1);
+}
+
+}  // namespace ww::ui

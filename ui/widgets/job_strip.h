@@ -1,0 +1,46 @@
+// The strip on top: job, round, progress, meter, what was stored, display. Knows no workbook.
+#pragma once
+
+#include <QLabel>
+#include <QWidget>
+
+#include "ui/theme/theme.h"
+
+namespace ww::ui {
+
+/// What the strip says; empty texts leave their place empty.
+struct StripText {
+    QString job;
+    QString round;
+    int readCount = 0;
+    int terminalCount = 0;  ///< 0: no progress is shown
+    QString meter;
+    QString stored;
+    bool isNotStored = false;  ///< the stored text is a warning
+    QString display;
+};
+
+class JobStrip : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit JobStrip(QWidget* parent = nullptr);
+    void show(const StripText& text);
+    void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    class Progress;
+    QLabel* m_job;
+    QLabel* m_round;
+    QLabel* m_read;
+    Progress* m_progress;
+    QLabel* m_meter;
+    QLabel* m_stored;
+    QLabel* m_display;
+    theme::Tokens m_tokens;
+};
+
+}  // namespace ww::ui
