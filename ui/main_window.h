@@ -1,0 +1,102 @@
+// The window of one workbook: places at the side, menus, the job strip, the reserved line and the key line.
+// Holds no rule of the trade.
+#pragma once
+
+#include <QLabel>
+#include <QMainWindow>
+#include <QStackedWidget>
+#include <functional>
+#include <vector>
+
+#include "ui/commands.h"
+#include "ui/preferences.h"
+#include "ui/widgets/job_strip.h"
+#include "ui/widgets/notice_line.h"
+#include "ui/widgets/side_list.h"
+#include "ui/workbook_bridge.h"
+
+namespace ww::ui {
+
+class JobPlace;
+class SystemPlace;
+class WalkPlace;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+  public:
+    /// The places in the order of the side list.
+    enum Place { Job, System, Walk, Pump, Report };
+
+    /// `preferences` must outlive the window.
+    MainWindow(Desk desk, Preferences& preferences, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    WorkbookBridge& bridge() { return m_bridge; }
+    const Commands& commands() const { return *m_commands; }
+    WalkPlace* walk() const { return m_walk; }
+
+    /// Opens a workbook in this window; a refusal is shown in the reserved line.
+    bool openFile(const QString& file);
+    void showPlace(Place place);
+    Place place() const;
+    void setDisplay(theme::Display display);
+    QString notice() const { return m_notice->message(); }
+
+  signals:
+    /// Another workbook is wanted while this window already has one.
+    void anotherWindowWanted(const QString& file);
+
+  protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
+    bool event(QEvent* event) override;
+
+  private:
+    struct PlaceEntry {
+        QWidget* widget;
+        std::function<void(const theme::Tokens&)> setTokens;
+        std::function<void()> takeFocus;
+        QString hint;
+    };
+
+    void buildFrame();
+    void buildPlaces();
+    void connectFileCommands();
+    void connectEditCommands();
+    void connectWalkCommands();
+    void connectViewCommands();
+    void onWalk(QAction* action, void (WalkPlace::*slot)());
+    void refresh();
+    void refreshCommands();
+    void refreshStrip();
+    void refreshRecent();
+    void refreshPeopleAndMeters();
+    void applyLook();
+    void showReverted(const project::ChangeSet& changes);
+    void raise(const base::Fault& fault);
+    bool canTake(const QString& file) const;
+    void newJob();
+    void newJobFromTables();
+    void exportTables();
+    void saveCopy();
+    void showAbout();
+
+    Preferences& m_preferences;
+    WorkbookBridge m_bridge;
+    Commands* m_commands;
+    JobStrip* m_strip;
+    SideList* m_sideList;
+    QStackedWidget* m_stack;
+    QLabel* m_readOnly;
+    NoticeLine* m_notice;
+    QLabel* m_keyLine;
+    JobPlace* m_job = nullptr;
+    SystemPlace* m_system = nullptr;
+    WalkPlace* m_walk = nullptr;
+    std::vector<PlaceEntry> m_places;
+    bool m_isApplyingLook = false;
+};
+
+}  // namespace ww::ui

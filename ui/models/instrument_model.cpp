@@ -1,0 +1,302 @@
+#include "ui/models/instrument_model.h"
+
+#include "ui/models/branch_roles.h"
+#include "ui/text/format.h"
+#include "ui/text/parse.h"
+
+namespace ww::ui {
+namespace {
+
+using quantity::Measured;
+using quantity::PressureDifference;
+using quantity::Ratio;
+using quantity::Unit;
+using Refusal = std::optional<base::Fault>;
+
+constexpr base::MessageForm kNameEmpty{"name_empty", "a name is missing; type one, or press Esc"};
+constexpr base::MessageForm kDueBeforeCalibrated{
+    "due_before_calibrated", "{1} is not after the calibration of {2}; correct one of the dates"};
+
+QString date(const std::optional<base::Instant>& instant) {
+    return instant ? QString::fromStdString(instant->date()) : QString();
+}
+
+/// Takes what a reader made of the text into a place of the record; an empty text empties the place.
+template <class Value, class Read>
+Refusal take(std::optional<Value>& place, const QString& text, Read read) {
+    if (text.isEmpty()) {
+        place.reset();
+        return {};
+    }
+    auto value = read(text);
+    if (!value) {
+        return value.fault();
+    }
+    place = std::move(value).value();
+    return {};
+}
+
+Refusal positive(const std::optional<Measured<PressureDifference>>& value) {
+    if (value && !(value->value.si() > 0.0)) {
+        return base::Fault{&text::kMustBePositive, {}, {value->text()}};
+    }
+    return {};
+}
+
+Refusal setColumn(const project::Project& project, project::Instrument& record, int column,
+                  const QString& typed) {
+    const auto pressure = [&](const QString& text) {
+        return quantity::parseDifference(text.toStdString(), text::dpUnit(project, record.id),
+                                         project.fluid().density());
+    };
+    Refusal refusal;
+    switch (column) {
+        case InstrumentModel::Tag:
+            if (typed.isEmpty()) {
+                return base::Fault{&kNameEmpty, {}, {}};
+            }
+            record.tag = typed.toStdString();
+            return {};
+        case InstrumentModel::Kind:
+            record.kind = typed.toStdString();
+            return {};
+        case InstrumentModel::Serial:
+            record.serial = typed.toStdString();
+            return {};
+        case InstrumentModel::Range:
+            refusal = take(record.range, typed, pressure);
+            return refusal ? refusal : positive(record.range);
+        case InstrumentModel::Accuracy:
+            refusal = take(record.accuracy, typed, [](const QString& text) {
+                return text::parseMeasured<Ratio>(text, Unit::Percent);
+            });
+            if (!refusal && record.accuracy && !(record.accuracy->value.si() > 0.0)) {
+                refusal = base::Fault{&text::kMustBePositive, {}, {record.accuracy->text()}};
+            }
+            return refusal;
+        case InstrumentModel::Floor:
+            refusal = take(record.accuracyFloor, typed, pressure);
+            return refusal ? refusal : positive(record.accuracyFloor);
+        case InstrumentModel::Calibrated:
+            refusal = take(record.calibrated, typed, text::parseDate);
+            break;
+        case InstrumentModel::Due:
+            refusal = take(record.due, typed, text::parseDate);
+            break;
+        default:
+            return {};
+    }
+    if (!refusal && record.calibrated && record.due && record.due->seconds <= record.calibrated->seconds) {
+        refusal = base::Fault{&kDueBeforeCalibrated, {}, {record.due->date(), record.calibrated->date()}};
+    }
+    return refusal;
+}
+
+}  // namespace
+
+InstrumentModel::InstrumentModel(WorkbookBridge& bridge, QObject* parent)
+    : QAbstractTableModel(parent),
+      m_bridge(bridge),
+      m_rowCount(static_cast<int>(bridge.project().instruments().size())) {
+    connect(&bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
+        const bool isOther = changes.isEmpty() || !changes.erased.empty();
+        const int count = static_cast<int>(m_bridge.project().instruments().size());
+        if (isOther || count < m_rowCount) {
+            beginResetModel();
+            m_rowCount = count;
+            endResetModel();
+        } else if (changes.touches(project::RecordKind::Instrument)) {
+            if (count > m_rowCount) {
+                beginInsertRows({}, m_rowCount, count - 1);
+                m_rowCount = count;
+                endInsertRows();
+            }
+            emit dataChanged(index(0, 0), index(count - 1, columnCount() - 1));
+        }
+    });
+}
+
+int InstrumentModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : m_rowCount;
+}
+
+int InstrumentModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+Qt::ItemFlags InstrumentModel::flags(const QModelIndex& index) const {
+    if (!index.isValid()) {
+        return Qt::NoItemFlags;
+    }
+    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+    flags.setFlag(Qt::ItemIsEditable, !m_bridge.isReadOnly());
+    return flags;
+}
+
+QVariant InstrumentModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) {
+        return {};
+    }
+    const project::Instrument& record =
+        m_bridge.project().instruments()[static_cast<std::size_t>(index.row())];
+    const auto text = [&]() -> QString {
+        switch (index.column()) {
+            case Tag:
+                return QString::fromStdString(record.tag);
+            case Kind:
+                return QString::fromStdString(record.kind);
+            case Serial:
+                return QString::fromStdString(record.serial);
+            case Range:
+                return text::entered(record.range);
+            case Accuracy:
+                return text::entered(record.accuracy);
+            case Floor:
+                return text::entered(record.accuracyFloor);
+            case Calibrated:
+                return date(record.calibrated);
+            default:
+                return date(record.due);
+        }
+    };
+    switch (role) {
+        case Qt::DisplayRole:
+            return text();
+        case Qt::EditRole:
+            return text().replace(QChar(0xA0), ' ');
+        case Qt::TextAlignmentRole:
+            return QVariant::fromValue(
+                int(Qt::AlignVCenter) |
+                int(index.column() >= Range && index.column() <= Floor ? Qt::AlignRight : Qt::AlignLeft));
+        case Qt::AccessibleTextRole:
+            return QStringList{QString::fromStdString(record.tag),
+                               headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                               text().isEmpty() ? tr("empty") : text()}
+                .join(QStringLiteral(", "));
+        case IsStrongRole:
+            return index.column() == Tag;
+        default:
+            return {};
+    }
+}
+
+QVariant InstrumentModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) {
+        return {};
+    }
+    if (role == Qt::TextAlignmentRole) {
+        return QVariant::fromValue(
+            int(Qt::AlignVCenter) |
+            int(section >= Range && section <= Floor ? Qt::AlignRight : Qt::AlignLeft));
+    }
+    if (role != Qt::DisplayRole) {
+        return {};
+    }
+    const QString names[ColumnCount] = {tr("Tag"),      tr("Kind"),  tr("Serial"),     tr("Range"),
+                                        tr("Accuracy"), tr("Floor"), tr("Calibrated"), tr("Due")};
+    return names[section];
+}
+
+base::Outcome InstrumentModel::store(const QModelIndex& cell, const QString& text) {
+    const project::Project& project = m_bridge.project();
+    const project::Instrument& before = project.instruments()[static_cast<std::size_t>(cell.row())];
+    project::Instrument record = before;
+    if (auto refusal = setColumn(project, record, cell.column(), text.trimmed())) {
+        refusal->subject = before.tag;
+        return *refusal;
+    }
+    if (record == before) {
+        return base::Done{};
+    }
+    return m_bridge.apply({"instrument " + record.tag, {record}, {}, true});
+}
+
+base::Outcome InstrumentModel::add() {
+    project::Instrument record;
+    record.id = m_bridge.newId();
+    record.tag = "M-" + std::to_string(rowCount() + 1);
+    record.kind = "dp meter";
+    return m_bridge.apply({"new instrument " + record.tag, {record}, {}, true});
+}
+
+PeopleModel::PeopleModel(WorkbookBridge& bridge, QObject* parent)
+    : QAbstractTableModel(parent),
+      m_bridge(bridge),
+      m_rowCount(static_cast<int>(bridge.project().people().size())) {
+    connect(&bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
+        const bool isOther = changes.isEmpty() || !changes.erased.empty();
+        const int count = static_cast<int>(m_bridge.project().people().size());
+        if (isOther || count < m_rowCount) {
+            beginResetModel();
+            m_rowCount = count;
+            endResetModel();
+        } else if (changes.touches(project::RecordKind::Person)) {
+            if (count > m_rowCount) {
+                beginInsertRows({}, m_rowCount, count - 1);
+                m_rowCount = count;
+                endInsertRows();
+            }
+            emit dataChanged(index(0, 0), index(count - 1, columnCount() - 1));
+        }
+    });
+}
+
+int PeopleModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : m_rowCount;
+}
+
+int PeopleModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : 1;
+}
+
+Qt::ItemFlags PeopleModel::flags(const QModelIndex& index) const {
+    if (!index.isValid()) {
+        return Qt::NoItemFlags;
+    }
+    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+    flags.setFlag(Qt::ItemIsEditable, !m_bridge.isReadOnly());
+    return flags;
+}
+
+QVariant PeopleModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) {
+        return {};
+    }
+    if (role == Qt::DisplayRole || role == Qt::EditRole || role == Qt::AccessibleTextRole) {
+        return QString::fromStdString(
+            m_bridge.project().people()[static_cast<std::size_t>(index.row())].name);
+    }
+    return {};
+}
+
+QVariant PeopleModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || section != 0) {
+        return {};
+    }
+    if (role == Qt::TextAlignmentRole) {
+        return QVariant::fromValue(int(Qt::AlignVCenter) | int(Qt::AlignLeft));
+    }
+    return role == Qt::DisplayRole ? QVariant(tr("Name")) : QVariant();
+}
+
+base::Outcome PeopleModel::store(const QModelIndex& cell, const QString& text) {
+    project::Person record = m_bridge.project().people()[static_cast<std::size_t>(cell.row())];
+    const std::string name = text.trimmed().toStdString();
+    if (name.empty()) {
+        return base::Fault{&kNameEmpty, record.name, {}};
+    }
+    if (name == record.name) {
+        return base::Done{};
+    }
+    record.name = name;
+    return m_bridge.apply({"person " + name, {record}, {}, true});
+}
+
+base::Outcome PeopleModel::add() {
+    project::Person record;
+    record.id = m_bridge.newId();
+    record.name = "Person " + std::to_string(rowCount() + 1);
+    return m_bridge.apply({"new person", {record}, {}, true});
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,165 @@
+#include "ui/places/job/job_edit.h"
+
+#include "ui/text/format.h"
+#include "ui/text/parse.h"
+
+namespace ww::ui {
+namespace {
+
+using project::Job;
+using quantity::Measured;
+using quantity::Ratio;
+using quantity::Temperature;
+using quantity::Unit;
+
+constexpr base::MessageForm kNameMissing{"job_name_missing", "a job needs a name; type one"};
+constexpr base::MessageForm kLowNotNegative{"tolerance_low_not_negative",
+                                            "{1} is not below zero; type the lower limit as -10"};
+constexpr base::MessageForm kLimitTooWide{"tolerance_too_wide",
+                                          "{1} is out of reason; type a value within {2} %"};
+
+template <class Q>
+QString plain(const Measured<Q>& value) {
+    return text::entered(std::optional(value)).replace(QChar(0xA0), ' ');
+}
+
+template <class Q>
+std::optional<base::Fault> take(Measured<Q>& place, const QString& text, Unit usual) {
+    auto value = text::parseMeasured<Q>(text, usual);
+    if (!value) {
+        return value.fault();
+    }
+    place = std::move(value).value();
+    return {};
+}
+
+std::optional<base::Fault> takeNumber(std::optional<base::Decimal>& place, const QString& text) {
+    if (text.isEmpty()) {
+        place.reset();
+        return {};
+    }
+    auto value = base::Decimal::parse(text.toStdString());
+    if (!value) {
+        return value.fault();
+    }
+    if (!(value->value() > 0.0)) {
+        return base::Fault{&text::kMustBePositive, {}, {value->text()}};
+    }
+    place = std::move(value).value();
+    return {};
+}
+
+std::optional<base::Fault> faultOfFluid(const Job& job) {
+    const auto made = fluid::Fluid::make(job.fluid, job.concentration.value, job.temperature.value);
+    return made ? std::nullopt : std::optional(made.fault());
+}
+
+/// A limit above zero and at most one half.
+std::optional<base::Fault> faultOfLimit(const Measured<Ratio>& limit) {
+    if (!(limit.value.si() > 0.0)) {
+        return base::Fault{&text::kMustBePositive, {}, {limit.text()}};
+    }
+    if (limit.value.si() > 0.5) {
+        return base::Fault{&kLimitTooWide, {}, {limit.text(), "50"}};
+    }
+    return {};
+}
+
+std::optional<base::Fault> set(Job& job, JobField field, const QString& text) {
+    std::optional<base::Fault> refusal;
+    switch (field) {
+        case JobField::Name:
+            job.name = text.toStdString();
+            return job.name.empty() ? std::optional(base::Fault{&kNameMissing, {}, {}}) : std::nullopt;
+        case JobField::Site:
+            job.site = text.toStdString();
+            return {};
+        case JobField::Client:
+            job.client = text.toStdString();
+            return {};
+        case JobField::Currency:
+            job.currency = text.toStdString();
+            return {};
+        case JobField::Concentration:
+            refusal = take<Ratio>(job.concentration, text, Unit::Percent);
+            return refusal ? refusal : faultOfFluid(job);
+        case JobField::Temperature:
+            refusal = take<Temperature>(job.temperature, text, job.temperature.unit);
+            return refusal ? refusal : faultOfFluid(job);
+        case JobField::ToleranceLow:
+            refusal = take<Ratio>(job.toleranceLow, text, Unit::Percent);
+            if (!refusal && !(job.toleranceLow.value.si() < 0.0)) {
+                refusal = base::Fault{&kLowNotNegative, {}, {job.toleranceLow.text()}};
+            }
+            if (!refusal && job.toleranceLow.value.si() < -0.5) {
+                refusal = base::Fault{&kLimitTooWide, {}, {job.toleranceLow.text(), "-50"}};
+            }
+            return refusal;
+        case JobField::ToleranceHigh:
+            refusal = take<Ratio>(job.toleranceHigh, text, Unit::Percent);
+            return refusal ? refusal : faultOfLimit(job.toleranceHigh);
+        case JobField::MatchingBand:
+            refusal = take<Ratio>(job.matchingBand, text, Unit::Percent);
+            return refusal ? refusal : faultOfLimit(job.matchingBand);
+        case JobField::PowerPrice:
+            return takeNumber(job.powerPrice, text);
+        case JobField::HoursPerYear:
+            return takeNumber(job.hoursPerYear, text);
+    }
+    return {};
+}
+
+}  // namespace
+
+QString jobFieldText(const Job& job, JobField field) {
+    const auto number = [](const std::optional<base::Decimal>& value) {
+        return value ? QString::fromStdString(value->text()) : QString();
+    };
+    switch (field) {
+        case JobField::Name:
+            return QString::fromStdString(job.name);
+        case JobField::Site:
+            return QString::fromStdString(job.site);
+        case JobField::Client:
+            return QString::fromStdString(job.client);
+        case JobField::Currency:
+            return QString::fromStdString(job.currency);
+        case JobField::Concentration:
+            return plain(job.concentration);
+        case JobField::Temperature:
+            return plain(job.temperature);
+        case JobField::ToleranceLow:
+            return plain(job.toleranceLow);
+        case JobField::ToleranceHigh:
+            return plain(job.toleranceHigh);
+        case JobField::MatchingBand:
+            return plain(job.matchingBand);
+        case JobField::PowerPrice:
+            return number(job.powerPrice);
+        case JobField::HoursPerYear:
+            return number(job.hoursPerYear);
+    }
+    return {};
+}
+
+base::Result<Job> withJobField(const Job& job, JobField field, const QString& text) {
+    Job changed = job;
+    if (auto refusal = set(changed, field, text.trimmed())) {
+        return *refusal;
+    }
+    return changed;
+}
+
+base::Result<Job> withFluid(const Job& job, fluid::FluidKind kind) {
+    Job changed = job;
+    changed.fluid = kind;
+    if (kind == fluid::FluidKind::Water) {
+        changed.concentration = quantity::measured<Ratio>(*base::Decimal::parse("0"), Unit::Percent);
+    }
+    if (auto refusal = faultOfFluid(changed)) {
+        return *refusal;
+    }
+    return changed;
+}
+
+}  // namespace ww::ui

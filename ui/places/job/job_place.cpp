@@ -1,0 +1,244 @@
+#include "ui/places/job/job_place.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+QLabel* heading(const QString& text, QWidget* parent) {
+    auto* label = new QLabel(text, parent);
+    label->setObjectName(QStringLiteral("panel_title"));
+    return label;
+}
+
+}  // namespace
+
+JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_units(new QuietCombo(this)),
+      m_fluid(new QuietCombo(this)),
+      m_instruments(new InstrumentModel(bridge, this)),
+      m_people(new PeopleModel(bridge, this)),
+      m_instrumentTable(new EntryTable(this)),
+      m_peopleTable(new EntryTable(this)),
+      m_delegate(new BranchDelegate(this)),
+      m_addInstrument(new QPushButton(tr("Add Instrument"), this)),
+      m_addPerson(new QPushButton(tr("Add Person"), this)) {
+    setAccessibleName(tr("Job"));
+    auto* area = new QScrollArea(this);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setAccessibleName(tr("Facts of the job"));
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setWidget(buildFacts());
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(16, 8, 12, 8);
+    layout->setSpacing(24);
+    layout->addWidget(area, 2);
+    layout->addWidget(buildTables(), 3);
+    connect(&bridge, &WorkbookBridge::changed, this, &JobPlace::refresh);
+    refresh({});
+}
+
+void JobPlace::buildChoices(QFormLayout* form) {
+    for (const auto units : {project::UnitSystem::SI, project::UnitSystem::US}) {
+        m_units->addItem(text::word(units), static_cast<int>(units));
+    }
+    for (const auto kind :
+         {fluid::FluidKind::Water, fluid::FluidKind::EthyleneGlycol, fluid::FluidKind::PropyleneGlycol}) {
+        m_fluid->addItem(text::word(kind), static_cast<int>(kind));
+    }
+    m_units->setAccessibleName(tr("Units"));
+    m_fluid->setAccessibleName(tr("Fluid"));
+    form->addRow(tr("&Units shown"), m_units);
+    form->addRow(tr("&Fluid"), m_fluid);
+    connect(m_units, &QComboBox::activated, this, [this] {
+        project::Job job = m_bridge.project().job();
+        job.units = static_cast<project::UnitSystem>(m_units->currentData().toInt());
+        storeJob(job, "units of the job");
+    });
+    connect(m_fluid, &QComboBox::activated, this, [this] {
+        const auto kind = static_cast<fluid::FluidKind>(m_fluid->currentData().toInt());
+        storeJob(withFluid(m_bridge.project().job(), kind), "fluid of the job");
+    });
+}
+
+void JobPlace::addField(QFormLayout* form, JobField field, const QString& label) {
+    auto* entry = new EntryField(this);
+    QString name = label;
+    entry->setAccessibleName(name.remove('&'));
+    entry->setStore([this, field](const QString& text) { return store(field, text); });
+    form->addRow(label, entry);
+    m_fields.emplace_back(field, entry);
+}
+
+QWidget* JobPlace::buildFacts() {
+    auto* page = new QWidget(this);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 8, 0);
+    column->setSpacing(6);
+    const auto section = [&](const QString& title) {
+        if (column->count() > 0) {
+            column->addSpacing(6);
+        }
+        column->addWidget(heading(title, page));
+        auto* form = new QFormLayout;
+        form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+        form->setVerticalSpacing(4);
+        form->setHorizontalSpacing(12);
+        column->addLayout(form);
+        return form;
+    };
+    QFormLayout* job = section(tr("Job"));
+    addField(job, JobField::Name, tr("&Name"));
+    addField(job, JobField::Site, tr("&Site"));
+    addField(job, JobField::Client, tr("C&lient"));
+    QFormLayout* loop = section(tr("Loop"));
+    buildChoices(loop);
+    addField(loop, JobField::Concentration, tr("&Glycol by mass"));
+    addField(loop, JobField::Temperature, tr("&Temperature"));
+    QFormLayout* limits = section(tr("Limits"));
+    addField(limits, JobField::ToleranceLow, tr("Flow, l&owest of design"));
+    addField(limits, JobField::ToleranceHigh, tr("Flow, &highest of design"));
+    addField(limits, JobField::MatchingBand, tr("&Band of target, ±"));
+    QFormLayout* cost = section(tr("Pump energy"));
+    addField(cost, JobField::PowerPrice, tr("&Price of a kWh"));
+    addField(cost, JobField::Currency, tr("Currenc&y"));
+    addField(cost, JobField::HoursPerYear, tr("Hours a yea&r"));
+    // Labels of all sections are equally wide, so that the fields stand in one line.
+    int widest = 0;
+    const QList<QLabel*> labels = page->findChildren<QLabel*>();
+    for (QLabel* label : labels) {
+        widest = std::max(widest, label->buddy() != nullptr ? label->sizeHint().width() : 0);
+    }
+    for (QLabel* label : labels) {
+        if (label->buddy() != nullptr) {
+            label->setMinimumWidth(widest);
+        }
+    }
+    column->addStretch(1);
+    return page;
+}
+
+QWidget* JobPlace::buildTables() {
+    auto* page = new QWidget(this);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    const auto add = [&](const QString& title, EntryTable* table, QPushButton* button, int stretch) {
+        auto* line = new QHBoxLayout;
+        line->addWidget(heading(title, page));
+        line->addStretch(1);
+        line->addWidget(button);
+        column->addLayout(line);
+        column->addWidget(table, stretch);
+        table->setAccessibleName(title);
+        table->setItemDelegate(m_delegate);
+        table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+        table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    };
+    add(tr("Instruments"), m_instrumentTable, m_addInstrument, 3);
+    add(tr("People"), m_peopleTable, m_addPerson, 2);
+    m_instrumentTable->setModel(m_instruments);
+    m_peopleTable->setModel(m_people);
+    m_instrumentTable->setStore([this](const QModelIndex& cell, const QString& text) {
+        return took(m_instruments->store(cell, text));
+    });
+    m_peopleTable->setStore(
+        [this](const QModelIndex& cell, const QString& text) { return took(m_people->store(cell, text)); });
+    const auto addTo = [this](EntryTable* table, auto* model) {
+        if (took(model->add())) {
+            table->setFocus(Qt::OtherFocusReason);
+            table->beginEdit(model->index(model->rowCount() - 1, 0));
+        }
+    };
+    connect(m_addInstrument, &QPushButton::clicked, this,
+            [this, addTo] { addTo(m_instrumentTable, m_instruments); });
+    connect(m_addPerson, &QPushButton::clicked, this, [this, addTo] { addTo(m_peopleTable, m_people); });
+    return page;
+}
+
+void JobPlace::setTokens(const theme::Tokens& tokens) {
+    m_delegate->setTokens(tokens);
+    m_instrumentTable->viewport()->update();
+    m_peopleTable->viewport()->update();
+}
+
+void JobPlace::setMetrics(const theme::Metrics& metrics) {
+    for (EntryTable* table : {m_instrumentTable, m_peopleTable}) {
+        table->verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
+        table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
+    }
+}
+
+void JobPlace::takeFocus() {
+    m_fields.front().second->setFocus(Qt::OtherFocusReason);
+}
+
+EntryField* JobPlace::field(JobField field) const {
+    for (const auto& [name, entry] : m_fields) {
+        if (name == field) {
+            return entry;
+        }
+    }
+    return nullptr;
+}
+
+void JobPlace::refresh(const project::ChangeSet& changes) {
+    if (!changes.isEmpty() && !changes.touches(project::RecordKind::Job)) {
+        return;
+    }
+    const project::Job& job = m_bridge.project().job();
+    const bool isWritable = !m_bridge.isReadOnly();
+    for (const auto& [name, entry] : m_fields) {
+        entry->setStored(m_bridge.isOpen() ? jobFieldText(job, name) : QString());
+        entry->setReadOnly(!isWritable);
+    }
+    m_units->setCurrentIndex(m_units->findData(static_cast<int>(job.units)));
+    m_fluid->setCurrentIndex(m_fluid->findData(static_cast<int>(job.fluid)));
+    field(JobField::Concentration)->setEnabled(job.fluid != fluid::FluidKind::Water);
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_units, m_fluid, m_addInstrument, m_addPerson}) {
+        widget->setEnabled(isWritable);
+    }
+}
+
+bool JobPlace::took(const base::Outcome& outcome) {
+    if (outcome) {
+        emit m_bridge.messageCleared();
+    } else {
+        emit m_bridge.messageRaised(outcome.fault());
+    }
+    return outcome.ok();
+}
+
+bool JobPlace::storeJob(const base::Result<project::Job>& job, const std::string& label) {
+    const bool isTaken = took(job ? m_bridge.apply({label, {*job}, {}, true}) : base::Outcome(job.fault()));
+    if (!isTaken) {
+        refresh({});
+    }
+    return isTaken;
+}
+
+bool JobPlace::store(JobField name, const QString& text) {
+    if (!m_bridge.isOpen()) {
+        return true;
+    }
+    const project::Job& before = m_bridge.project().job();
+    const base::Result<project::Job> job = withJobField(before, name, text);
+    if (!job) {
+        return took(job.fault());
+    }
+    if (*job == before) {
+        field(name)->setStored(jobFieldText(before, name));
+        return true;
+    }
+    const std::string label = field(name)->accessibleName().toLower().toStdString();
+    return took(m_bridge.apply({label + " of the job", {*job}, {}, true}));
+}
+
+}  // namespace ww::ui

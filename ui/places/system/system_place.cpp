@@ -1,0 +1,205 @@
+#include "ui/places/system/system_place.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QVBoxLayout>
+
+#include "ui/places/system/branch_edit.h"
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+
+SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_model(new SystemModel(bridge, this)),
+      m_table(new EntryTable(this)),
+      m_delegate(new BranchDelegate(this)),
+      m_content(new QStackedWidget(this)),
+      m_empty(new QLabel(this)),
+      m_sums(new QLabel(this)),
+      m_find(new QLineEdit(this)),
+      m_add(new QPushButton(tr("Add Branch"), this)) {
+    setAccessibleName(tr("System"));
+    m_table->setModel(m_model);
+    m_table->setItemDelegate(m_delegate);
+    m_table->setAccessibleName(tr("Branches"));
+    m_table->setAccessibleDescription(tr("Type to change a cell; Enter goes down, Tab goes right"));
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_table->setStore([this](const QModelIndex& cell, const QString& text) { return store(cell, text); });
+    m_sums->setTextFormat(Qt::RichText);
+    m_sums->setAccessibleName(tr("Sums of the system"));
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setWordWrap(true);
+    m_empty->setObjectName(QStringLiteral("empty_state"));
+    m_empty->setAccessibleName(tr("What is missing here"));
+    m_content->addWidget(m_table);
+    m_content->addWidget(m_empty);
+
+    auto* findLabel = new QLabel(tr("&Find branch"), this);
+    findLabel->setBuddy(m_find);
+    m_find->setAccessibleName(tr("Find branch"));
+    m_find->setPlaceholderText(tr("tag"));
+    m_find->setMaximumWidth(180);
+    auto* top = new QHBoxLayout;
+    top->addWidget(m_add);
+    top->addStretch(1);
+    top->addWidget(findLabel);
+    top->addWidget(m_find);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(8, 4, 12, 8);
+    layout->addLayout(top);
+    layout->addWidget(m_content, 1);
+    layout->addWidget(m_sums);
+
+    connect(m_add, &QPushButton::clicked, this, &SystemPlace::addBranch);
+    connect(m_find, &QLineEdit::returnPressed, this, &SystemPlace::jump);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex& current) {
+                if (current.isValid() && isVisible()) {
+                    m_bridge.selectBranch(m_model->branchAt(current.row()));
+                }
+            });
+    connect(&bridge, &WorkbookBridge::branchSelected, this, [this] {
+        if (const auto branch = m_bridge.selectedBranch()) {
+            showBranch(*branch);
+        }
+    });
+    connect(&bridge, &WorkbookBridge::changed, this, &SystemPlace::refresh);
+    refresh();
+}
+
+void SystemPlace::setTokens(const theme::Tokens& tokens) {
+    m_tokens = tokens;
+    m_delegate->setTokens(tokens);
+    refresh();
+}
+
+void SystemPlace::setMetrics(const theme::Metrics& metrics) {
+    m_table->verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
+    m_table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
+    m_table->horizontalHeader()->setFixedHeight(
+        std::max(metrics.noticeHeight, 2 * m_table->fontMetrics().height() + 8));
+    m_sums->setFixedHeight(metrics.totalsHeight);
+    fitColumns();
+}
+
+void SystemPlace::takeFocus() {
+    (m_model->rowCount() > 0 ? static_cast<QWidget*>(m_table) : m_add)->setFocus(Qt::OtherFocusReason);
+}
+
+void SystemPlace::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitColumns();
+}
+
+void SystemPlace::fitColumns() {
+    const int digit = m_table->fontMetrics().horizontalAdvance('0');
+    const auto wide = [&](int characters) { return characters * digit + 18; };
+    const int widths[SystemModel::ColumnCount] = {wide(10), 0,       wide(7), wide(13), wide(12), wide(6),
+                                                  wide(10), wide(9), wide(6), wide(10), wide(10), wide(10)};
+    int used = 0;
+    for (int column = 0; column < SystemModel::ColumnCount; ++column) {
+        used += widths[column];
+        if (column != SystemModel::Serves) {
+            m_table->setColumnWidth(column, widths[column]);
+        }
+    }
+    m_table->setColumnWidth(SystemModel::Serves, std::max(wide(9), m_table->viewport()->width() - used));
+}
+
+void SystemPlace::refresh() {
+    const bool hasBranches = m_model->rowCount() > 0;
+    m_add->setEnabled(!m_bridge.isReadOnly());
+    m_find->setEnabled(hasBranches);
+    m_empty->setText(m_bridge.isOpen()
+                         ? tr("Add the first branch (Ctrl+Shift+A), or make the job from tables "
+                              "(Ctrl+Shift+I).")
+                         : tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N)."));
+    m_content->setCurrentWidget(hasBranches ? static_cast<QWidget*>(m_table) : m_empty);
+    if (!hasBranches) {
+        m_sums->clear();
+        return;
+    }
+    if (!m_table->currentIndex().isValid()) {
+        const auto selected = m_bridge.selectedBranch();
+        const int row = selected ? m_model->rowOf(*selected) : 0;
+        m_table->setCurrentIndex(m_model->index(std::max(0, row), SystemModel::Tag));
+    }
+    const project::Project& project = m_bridge.project();
+    const balancing::Assessment& all = m_bridge.assessment();
+    const auto units = project.job().units;
+    quantity::Ratio shares;
+    int withoutTable = 0;
+    for (const std::size_t terminal : project.tree().terminals()) {
+        shares += all.branches[terminal].targetShare;
+        withoutTable += project.characteristicOf(project.branches()[terminal]) == nullptr ? 1 : 0;
+    }
+    const QString gap = QStringLiteral("&nbsp;&nbsp;&nbsp;&nbsp; ");
+    QString words = tr("%n terminal(s)", nullptr, static_cast<int>(all.terminalCount)) + gap +
+                    tr("sum of design <b>%1 %2</b>")
+                        .arg(text::flow(all.totalDesign, units), text::symbol(text::flowUnit(units))) +
+                    gap + tr("target shares add to <b>%1 %</b>").arg(text::percent(shares));
+    if (withoutTable > 0) {
+        words += gap + tr("%n terminal(s) without a valve table", nullptr, withoutTable);
+    }
+    m_sums->setText(words);
+}
+
+void SystemPlace::findBranch() {
+    m_find->setFocus(Qt::ShortcutFocusReason);
+    m_find->selectAll();
+}
+
+void SystemPlace::jump() {
+    const QString wanted = m_find->text().trimmed();
+    for (int row = 0; row < m_model->rowCount() && !wanted.isEmpty(); ++row) {
+        const QModelIndex cell = m_model->index(row, SystemModel::Tag);
+        if (cell.data().toString().contains(wanted, Qt::CaseInsensitive)) {
+            m_table->setCurrentIndex(cell);
+            m_table->setFocus(Qt::OtherFocusReason);
+            m_find->clear();
+            return;
+        }
+    }
+    m_find->selectAll();
+}
+
+void SystemPlace::addBranch() {
+    const base::Id id = m_bridge.newId();
+    const base::Outcome done = m_bridge.apply(newBranch(m_bridge.project(), m_bridge.selectedBranch(), id));
+    if (!done) {
+        emit m_bridge.messageRaised(done.fault());
+        return;
+    }
+    m_bridge.selectBranch(id);
+    m_table->setFocus(Qt::OtherFocusReason);
+}
+
+void SystemPlace::showBranch(const base::Id& branch) {
+    const int row = m_model->rowOf(branch);
+    if (row >= 0 && row != m_table->currentIndex().row()) {
+        const int column = std::max(0, m_table->currentIndex().column());
+        m_table->setCurrentIndex(m_model->index(row, column));
+    }
+}
+
+bool SystemPlace::store(const QModelIndex& cell, const QString& text) {
+    const auto edit = branchEdit(m_bridge.project(), m_model->branchAt(cell.row()),
+                                 static_cast<SystemModel::Column>(cell.column()), text);
+    if (!edit) {
+        emit m_bridge.messageRaised(edit.fault());
+        return false;
+    }
+    const base::Outcome done = edit->isEmpty() ? base::Outcome(base::Done{}) : m_bridge.apply(*edit);
+    if (!done) {
+        emit m_bridge.messageRaised(done.fault());
+        return false;
+    }
+    emit m_bridge.messageCleared();
+    return true;
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,74 @@
+#include "ui/run_desktop.h"
+
+#include <QApplication>
+#include <QFileInfo>
+#include <QIcon>
+#include <QSysInfo>
+#include <iostream>
+
+#include "core/base/expects.h"
+#include "ui/main_window.h"
+
+namespace ww::ui {
+namespace {
+
+/// A defect met in an event must not take the window down: everything acknowledged is on disk already.
+class Application : public QApplication {
+  public:
+    using QApplication::QApplication;
+
+    bool notify(QObject* receiver, QEvent* event) override {
+        try {
+            return QApplication::notify(receiver, event);
+        } catch (const base::ContractBreach& breach) {
+            std::cerr << "waterwright: " << breach.what() << '\n';
+            for (QWidget* widget : topLevelWidgets()) {
+                if (auto* window = qobject_cast<MainWindow*>(widget)) {
+                    emit window->bridge().messageRaised(base::Fault{&kInternalDefect, {}, {breach.what()}});
+                }
+            }
+            return false;
+        }
+    }
+};
+
+std::string loginName() {
+    const QString name =
+        qEnvironmentVariable("USER", qEnvironmentVariable("LOGNAME", QStringLiteral("someone")));
+    return name.toStdString();
+}
+
+void openWindow(const Desk& desk, Preferences& preferences, const QString& file) {
+    auto* window = new MainWindow(desk, preferences);
+    window->setAttribute(Qt::WA_DeleteOnClose);
+    QObject::connect(window, &MainWindow::anotherWindowWanted, window,
+                     [&preferences, desk](const QString& other) { openWindow(desk, preferences, other); });
+    window->show();
+    if (!file.isEmpty()) {
+        window->openFile(file);
+    }
+}
+
+}  // namespace
+
+int runDesktop(int argc, char** argv) {
+    Application application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("waterwright"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Waterwright"));
+    QApplication::setApplicationVersion(QStringLiteral(WW_VERSION));
+    QApplication::setDesktopFileName(QStringLiteral("org.waterwright.Waterwright"));
+    base::SystemClock clock;
+    base::RandomIds ids;
+    Preferences preferences;
+    const Desk desk{clock, ids, loginName(), QSysInfo::machineHostName().toStdString()};
+    const QStringList files = QApplication::arguments().mid(1);
+    for (const QString& file : files) {
+        openWindow(desk, preferences, file);
+    }
+    if (files.isEmpty()) {
+        openWindow(desk, preferences, QString());
+    }
+    return QApplication::exec();
+}
+
+}  // namespace ww::ui

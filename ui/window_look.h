@@ -1,0 +1,31 @@
+// How the windows look, and what the strip on top says. Not for the colour tokens themselves (theme/).
+#pragma once
+
+#include <QFont>
+#include <QPalette>
+
+#include "ui/theme/theme.h"
+#include "ui/widgets/job_strip.h"
+#include "ui/workbook_bridge.h"
+
+namespace ww::ui {
+
+/// Everything that follows from a display and a text size.
+struct Look {
+    theme::Tokens tokens;
+    theme::Metrics metrics;
+    QPalette palette;
+    QFont font;
+    QString styleSheet;
+};
+Look lookOf(theme::Display display, double textPoints);
+
+/// Gives the whole program this look.
+void applyToProgram(const Look& look);
+
+QString displayName(theme::Display display);
+
+/// What the strip says about the open workbook.
+StripText stripText(const WorkbookBridge& bridge, theme::Display display);
+
+}  // namespace ww::ui
