@@ -1,0 +1,65 @@
+// One command of the command line. Not for the desktop.
+#pragma once
+
+#include <functional>
+#include <filesystem>
+#include <iosfwd>
+#include <memory>
+#include <string>
+
+#include "core/base/id.h"
+#include "core/base/instant.h"
+#include "core/base/result.h"
+#include "core/project/project.h"
+#include "core/report/report.h"
+
+namespace CLI {
+class App;
+}
+
+namespace ww::app {
+
+/// Exit status of a command (the outside contract).
+enum Exit {
+    kDone = 0,           ///< done; of a judging command: accepted, valid
+    kNotAccepted = 1,    ///< judged and not accepted or not valid
+    kBadInput = 2,       ///< bad usage or bad input
+    kFileTrouble = 3,    ///< a file could not be read or written
+};
+
+/// Draws a report as PDF. Given by the main, since drawing needs what core does not have.
+using ReportWriter =
+    std::function<base::Outcome(const report::Report&, const project::Project&, const std::filesystem::path&)>;
+
+/// What a command works with. The references outlive it.
+struct Surroundings {
+    std::ostream& out;
+    std::ostream& err;
+    base::Clock& clock;
+    base::IdSource& ids;
+    std::string person;
+    std::string machine;
+    ReportWriter writeReport;
+};
+
+class Command {
+  public:
+    virtual ~Command() = default;
+    /// Declares name, arguments and options.
+    virtual void describe(CLI::App& app) = 0;
+    /// Does it; called once, after the arguments have been read.
+    virtual int run(Surroundings& surroundings) = 0;
+};
+
+/// Prints "subject: sentence" and gives the exit status of a fault that a file caused.
+int fileTrouble(Surroundings& surroundings, const base::Fault& fault);
+
+std::unique_ptr<Command> newCommand();
+std::unique_ptr<Command> recordCommand();
+std::unique_ptr<Command> checkCommand();
+std::unique_ptr<Command> predictCommand();
+std::unique_ptr<Command> reportCommand();
+std::unique_ptr<Command> exportCommand();
+std::unique_ptr<Command> verifyCommand();
+
+}  // namespace ww::app

@@ -1,0 +1,75 @@
+#include "app/commands/run_commands.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <ostream>
+
+namespace ww::app {
+
+namespace {
+
+struct NamedCommand {
+    const char* name;
+    const char* purpose;
+    std::unique_ptr<Command> (*make)();
+};
+
+constexpr NamedCommand kCommands[] = {
+    {"new", "Make a workbook from a folder of CSV tables", newCommand},
+    {"record", "Add rounds and readings from CSV tables to a workbook", recordCommand},
+    {"check", "Shares, groups, index circuit, findings and verdict of a round", checkCommand},
+    {"predict", "Flows in another state of the loop: settings, closures, speed, impeller", predictCommand},
+    {"report", "Write the balance report as PDF", reportCommand},
+    {"export", "Write the job as CSV tables or as JSON", exportCommand},
+    {"verify", "Prove that a workbook is intact and follows from its journal", verifyCommand},
+};
+
+}  // namespace
+
+int fileTrouble(Surroundings& surroundings, const base::Fault& fault) {
+    surroundings.err << base::englishWithSubject(fault) << "\n";
+    return kFileTrouble;
+}
+
+bool isCommandLine(const std::vector<std::string>& arguments) {
+    if (arguments.empty()) {
+        return false;
+    }
+    const std::string& first = arguments.front();
+    if (first == "-h" || first == "--help" || first == "--version") {
+        return true;
+    }
+    return std::any_of(std::begin(kCommands), std::end(kCommands),
+                       [&](const NamedCommand& command) { return first == command.name; });
+}
+
+int runCommands(const std::vector<std::string>& arguments, Surroundings& surroundings) {
+    CLI::App app{"Waterwright: a field-balancing workbook for closed water loops.\n"
+                 "Without a command the desktop opens: waterwright [FILE.wwj ...]",
+                 "waterwright"};
+    app.set_version_flag("--version", std::string("waterwright ") + WW_VERSION);
+    app.require_subcommand(1);
+    app.footer("Exit status: 0 done or accepted, 1 judged and not accepted, 2 bad usage or input, 3 file trouble.");
+    std::vector<std::pair<CLI::App*, std::unique_ptr<Command>>> commands;
+    for (const NamedCommand& named : kCommands) {
+        CLI::App* sub = app.add_subcommand(named.name, named.purpose);
+        commands.emplace_back(sub, named.make());
+        commands.back().second->describe(*sub);
+    }
+    // CLI11 takes arguments from the back.
+    std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
+    try {
+        app.parse(reversed);
+    } catch (const CLI::ParseError& error) {
+        const bool isAnswer = app.exit(error, surroundings.out, surroundings.err) == 0;
+        return isAnswer ? kDone : kBadInput;
+    }
+    for (const auto& [sub, command] : commands) {
+        if (sub->parsed()) {
+            return command->run(surroundings);
+        }
+    }
+    return kBadInput;
+}
+
+}  // namespace ww::app

@@ -1,0 +1,54 @@
+// waterwright: with a command it does that on the terminal, needing no display; without one the desktop opens.
+#include <QGuiApplication>
+#include <cstdlib>
+#include <iostream>
+
+#include <pwd.h>
+#include <unistd.h>
+
+#include "app/commands/run_commands.h"
+#include "ui/report/report_writer.h"
+#include "ui/run_desktop.h"
+
+namespace {
+
+std::string userName() {
+    const passwd* entry = getpwuid(geteuid());
+    if (entry == nullptr) {
+        return "unknown";
+    }
+    const std::string full(entry->pw_gecos == nullptr ? "" : entry->pw_gecos);
+    const std::string first = full.substr(0, full.find(','));
+    return first.empty() ? entry->pw_name : first;
+}
+
+std::string machineName() {
+    char buffer[256] = {};
+    return gethostname(buffer, sizeof buffer - 1) == 0 ? buffer : "unknown";
+}
+
+int runCommand(int argc, char** argv, const std::vector<std::string>& arguments) {
+    ww::base::SystemClock clock;
+    ww::base::RandomIds ids;
+    ww::app::Surroundings surroundings{std::cout, std::cerr, clock, ids, userName(), machineName(), {}};
+    surroundings.writeReport = [&](const ww::report::Report& report, const ww::project::Project& project,
+                                   const std::filesystem::path& out) {
+        // Fonts and PDF need a Qt application; no screen is touched, with or without a display.
+        setenv("QT_QPA_PLATFORM", "offscreen", 1);
+        const QGuiApplication application(argc, argv);
+        return ww::ui::report::writePdf(report, project, out);
+    };
+    return ww::app::runCommands(arguments, surroundings);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const std::vector<std::string> arguments(argv + 1, argv + argc);
+    try {
+        return ww::app::isCommandLine(arguments) ? runCommand(argc, argv, arguments) : ww::ui::runDesktop(argc, argv);
+    } catch (const ww::base::ContractBreach& breach) {
+        std::cerr << "Waterwright has a defect and stops: " << breach.what() << "\nNothing stored is lost.\n";
+        return EXIT_FAILURE;
+    }
+}
