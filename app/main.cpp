@@ -1,4 +1,5 @@
-// waterwright: with a command it does that on the terminal, needing no display; without one the desktop opens.
+// waterwright: with a command it does that on the terminal, needing no display; without one the desktop
+// opens.
 #include <QGuiApplication>
 #include <cstdlib>
 #include <iostream>
@@ -46,7 +47,8 @@ int runCommand(int argc, char** argv, const std::vector<std::string>& arguments)
 int main(int argc, char** argv) {
     const std::vector<std::string> arguments(argv + 1, argv + argc);
     try {
-        return ww::app::isCommandLine(arguments) ? runCommand(argc, argv, arguments) : ww::ui::runDesktop(argc, argv);
+        return ww::app::isCommandLine(arguments) ? runCommand(argc, argv, arguments)
+                                                 : ww::ui::runDesktop(argc, argv);
     } catch (const ww::base::ContractBreach& breach) {
         std::cerr << "Waterwright has a defect and stops: " << breach.what() << "\nNothing stored is lost.\n";
         return EXIT_FAILURE;

@@ -33,8 +33,9 @@ std::string branchTable(const project::Project& project, const Assessment& asses
     const Unit flowUnit = isUs ? Unit::GallonPerMinute : Unit::LitrePerSecond;
     const Unit dpUnit = isUs ? Unit::Psi : Unit::Kilopascal;
     const auto symbol = [](Unit unit) { return std::string(quantity::symbol(unit)); };
-    std::vector<std::vector<std::string>> rows{{"tag", "setting", "dp " + symbol(dpUnit), "flow " + symbol(flowUnit),
-                                                "share %", "target %", "of target %", "of design %", "state"}};
+    std::vector<std::vector<std::string>> rows{{"tag", "setting", "dp " + symbol(dpUnit),
+                                                "flow " + symbol(flowUnit), "share %", "target %",
+                                                "of target %", "of design %", "state"}};
     for (const std::size_t index : project.tree().walkingOrder()) {
         const balancing::BranchResult& result = assessment.branches[index];
         const bool isIndex = assessment.index.terminal == index;
@@ -45,9 +46,9 @@ std::string branchTable(const project::Project& project, const Assessment& asses
         }
         rows.push_back({project.branches()[index].tag + (isIndex ? " *" : ""),
                         result.setting ? quantity::concise(result.setting->si(), 5) : "-",
-                        result.dp ? quantity::significant(result.dp->in(dpUnit), 3) : "-", flow, percent(result.share),
-                        percent(result.targetShare), percent(result.ofTarget), percent(result.ofDesign),
-                        word(result.state)});
+                        result.dp ? quantity::significant(result.dp->in(dpUnit), 3) : "-", flow,
+                        percent(result.share), percent(result.targetShare), percent(result.ofTarget),
+                        percent(result.ofDesign), word(result.state)});
     }
     return textTable(rows, {0, 8});
 }
@@ -63,7 +64,8 @@ std::string indexSentence(const project::Project& project, const balancing::Inde
     std::string out = "Index circuit " + path + ": the valve of " + project.branches()[*index.terminal].tag +
                       (index.isValveFullyOpen ? " is fully open" : " is NOT fully open");
     if (index.path.size() > 1) {
-        out += index.isPathFullyOpen ? ", and so is every valve on its path" : ", and not every valve on its path is";
+        out += index.isPathFullyOpen ? ", and so is every valve on its path"
+                                     : ", and not every valve on its path is";
     }
     return out + ".";
 }
@@ -99,7 +101,8 @@ class CheckCommand : public Command {
     }
 
   private:
-    static void print(Surroundings& surroundings, const project::Project& project, const Assessment& assessment) {
+    static void print(Surroundings& surroundings, const project::Project& project,
+                      const Assessment& assessment) {
         std::ostream& out = surroundings.out;
         out << project.job().name;
         if (assessment.round) {
@@ -111,14 +114,15 @@ class CheckCommand : public Command {
             out << ", largest spread in a group " << percent(assessment.spread) << " %";
         }
         if (assessment.totalFlow) {
-            out << ", total "
-                << percent(quantity::Ratio::si(*assessment.totalFlow / assessment.totalDesign)) << " % of design";
+            out << ", total " << percent(quantity::Ratio::si(*assessment.totalFlow / assessment.totalDesign))
+                << " % of design";
         }
         out << ".\n" << indexSentence(project, assessment.index) << "\n";
         if (!assessment.findings.empty()) {
             out << "\nFindings\n";
             for (const balancing::Finding& finding : assessment.findings) {
-                out << "  " << jsonName(finding.severity) << "  " << base::englishWithSubject(finding.fault) << "\n";
+                out << "  " << jsonName(finding.severity) << "  " << base::englishWithSubject(finding.fault)
+                    << "\n";
             }
         }
         out << "\nVerdict: " << verdictWords(assessment.verdict) << "\n";

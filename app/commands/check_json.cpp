@@ -108,7 +108,8 @@ std::string checkJson(const project::Project& project, const Assessment& assessm
     Json document;
     document["job"] = project.job().name;
     document["round"] = assessment.round ? Json(assessment.roundNumber) : Json(nullptr);
-    document["round_kind"] = assessment.round ? Json(std::string(project::name(assessment.kind))) : Json(nullptr);
+    document["round_kind"] =
+        assessment.round ? Json(std::string(project::name(assessment.kind))) : Json(nullptr);
     document["verdict"] = std::string(jsonName(assessment.verdict));
     document["total_flow_m3s"] = si(assessment.totalFlow);
     document["total_design_m3s"] = assessment.totalDesign.si();

@@ -1,8 +1,8 @@
 // One command of the command line. Not for the desktop.
 #pragma once
 
-#include <functional>
 #include <filesystem>
+#include <functional>
 #include <iosfwd>
 #include <memory>
 #include <string>
@@ -21,15 +21,15 @@ namespace ww::app {
 
 /// Exit status of a command (the outside contract).
 enum Exit {
-    kDone = 0,           ///< done; of a judging command: accepted, valid
-    kNotAccepted = 1,    ///< judged and not accepted or not valid
-    kBadInput = 2,       ///< bad usage or bad input
-    kFileTrouble = 3,    ///< a file could not be read or written
+    kDone = 0,         ///< done; of a judging command: accepted, valid
+    kNotAccepted = 1,  ///< judged and not accepted or not valid
+    kBadInput = 2,     ///< bad usage or bad input
+    kFileTrouble = 3,  ///< a file could not be read or written
 };
 
 /// Draws a report as PDF. Given by the main, since drawing needs what core does not have.
-using ReportWriter =
-    std::function<base::Outcome(const report::Report&, const project::Project&, const std::filesystem::path&)>;
+using ReportWriter = std::function<base::Outcome(const report::Report&, const project::Project&,
+                                                 const std::filesystem::path&)>;
 
 /// What a command works with. The references outlive it.
 struct Surroundings {

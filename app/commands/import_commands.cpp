@@ -18,7 +18,8 @@ int answer(Surroundings& surroundings, bool isJson, const std::string& written,
     }
     if (isJson) {
         nlohmann::ordered_json document;
-        document["written"] = written.empty() ? nlohmann::ordered_json(nullptr) : nlohmann::ordered_json(written);
+        document["written"] =
+            written.empty() ? nlohmann::ordered_json(nullptr) : nlohmann::ordered_json(written);
         document["faults"] = nlohmann::ordered_json::array();
         for (const exchange::RowFault& fault : faults) {
             document["faults"].push_back({{"file", fault.file},
@@ -27,11 +28,13 @@ int answer(Surroundings& surroundings, bool isJson, const std::string& written,
                                           {"text", base::englishWithSubject(fault.fault)}});
         }
         document["conflicts"] = nlohmann::ordered_json::array();
-        surroundings.out << document.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) << "\n";
+        surroundings.out << document.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace)
+                         << "\n";
     } else if (!written.empty()) {
         surroundings.out << summary << "\n";
     } else {
-        surroundings.err << faults.size() << (faults.size() == 1 ? " fault" : " faults") << "; nothing was written\n";
+        surroundings.err << faults.size() << (faults.size() == 1 ? " fault" : " faults")
+                         << "; nothing was written\n";
     }
     return written.empty() ? kBadInput : kDone;
 }
@@ -61,7 +64,8 @@ class NewCommand : public ImportCommand {
         if (!plan.isAcceptable()) {
             return answer(surroundings, m_isJson, "", plan.faults, "");
         }
-        workbook::Session session{surroundings.clock, surroundings.ids, surroundings.person, surroundings.machine};
+        workbook::Session session{surroundings.clock, surroundings.ids, surroundings.person,
+                                  surroundings.machine};
         const auto made = workbook::Workbook::create(m_file, plan.edit, session);
         if (!made) {
             return fileTrouble(surroundings, made.fault());

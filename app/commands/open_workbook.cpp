@@ -4,7 +4,8 @@ namespace ww::app {
 
 std::unique_ptr<workbook::Workbook> openWorkbook(Surroundings& surroundings, const std::string& file,
                                                  workbook::OpenMode mode) {
-    workbook::Session session{surroundings.clock, surroundings.ids, surroundings.person, surroundings.machine};
+    workbook::Session session{surroundings.clock, surroundings.ids, surroundings.person,
+                              surroundings.machine};
     auto opened = workbook::Workbook::open(file, mode, session);
     if (!opened) {
         fileTrouble(surroundings, opened.fault());

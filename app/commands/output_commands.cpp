@@ -11,8 +11,8 @@ namespace ww::app {
 
 namespace {
 
-inline constexpr base::MessageForm kNotWritten{"output_not_written",
-                                               "the file cannot be written; choose a place with room that can be written"};
+inline constexpr base::MessageForm kNotWritten{
+    "output_not_written", "the file cannot be written; choose a place with room that can be written"};
 
 class ReportCommand : public Command {
   public:
@@ -123,8 +123,9 @@ class VerifyCommand : public Command {
             document["kind"] = "workbook";
             document["intact"] = result->isIntact;
             document["journal_records"] = result->journalRecords;
-            document["first_bad_record"] = result->firstBadRecord ? nlohmann::ordered_json(*result->firstBadRecord)
-                                                                  : nlohmann::ordered_json(nullptr);
+            document["first_bad_record"] = result->firstBadRecord
+                                               ? nlohmann::ordered_json(*result->firstBadRecord)
+                                               : nlohmann::ordered_json(nullptr);
             document["signatures"] = nlohmann::ordered_json::array();
             surroundings.out << document.dump(2) << "\n";
         } else if (result->isIntact) {

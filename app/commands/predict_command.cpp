@@ -41,7 +41,8 @@ class PredictCommand : public Command {
     void describe(CLI::App& app) override {
         app.add_option("FILE", m_file, "the workbook, FILE.wwj")->required();
         app.add_option("--set", m_set, "TAG=SETTING, may be given several times")->allow_extra_args(false);
-        app.add_option("--close", m_close, "TAG to shut off, may be given several times")->allow_extra_args(false);
+        app.add_option("--close", m_close, "TAG to shut off, may be given several times")
+            ->allow_extra_args(false);
         app.add_option("--speed", m_speed, "PERCENT of rated speed");
         app.add_option("--impeller", m_impeller, "diameter in mm, or in inches as in 8.5in");
         app.add_flag("--json", m_isJson, "print one JSON document");
@@ -62,7 +63,8 @@ class PredictCommand : public Command {
             balancing::PredictionResult result = balancing::predict(project, state);
             faults = std::move(result.faults);
             if (result.prediction) {
-                surroundings.out << (m_isJson ? json(project, *result.prediction) : table(project, *result.prediction));
+                surroundings.out << (m_isJson ? json(project, *result.prediction)
+                                              : table(project, *result.prediction));
                 return kDone;
             }
         }
@@ -73,7 +75,8 @@ class PredictCommand : public Command {
     }
 
   private:
-    void takeSettings(const project::Project& project, LoopState& state, std::vector<base::Fault>& faults) const {
+    void takeSettings(const project::Project& project, LoopState& state,
+                      std::vector<base::Fault>& faults) const {
         for (const std::string& pair : m_set) {
             const std::size_t equals = pair.rfind('=');
             const auto number = equals == std::string::npos ? base::Decimal::parse("")
@@ -114,7 +117,8 @@ class PredictCommand : public Command {
         state.speedFraction = number->value() / 100;
     }
 
-    void takeImpeller(const project::Project& project, LoopState& state, std::vector<base::Fault>& faults) const {
+    void takeImpeller(const project::Project& project, LoopState& state,
+                      std::vector<base::Fault>& faults) const {
         if (m_impeller.empty()) {
             return;
         }
@@ -141,13 +145,16 @@ class PredictCommand : public Command {
                 return;
             }
         }
-        faults.push_back({&kImpellerOutside,
-                          "--impeller",
-                          {m_impeller, quantity::concise((present * kSmallestTrimFraction).in(Unit::Millimetre), 4),
-                           quantity::concise(present.in(Unit::Millimetre), 4)}});
+        faults.push_back(
+            {&kImpellerOutside,
+             "--impeller",
+             {m_impeller, quantity::concise((present * kSmallestTrimFraction).in(Unit::Millimetre), 4),
+              quantity::concise(present.in(Unit::Millimetre), 4)}});
     }
 
-    static Json optional(const std::optional<quantity::Ratio>& ratio) { return ratio ? Json(ratio->si()) : Json(nullptr); }
+    static Json optional(const std::optional<quantity::Ratio>& ratio) {
+        return ratio ? Json(ratio->si()) : Json(nullptr);
+    }
 
     static std::string json(const project::Project& project, const Prediction& prediction) {
         Json document;
@@ -181,8 +188,9 @@ class PredictCommand : public Command {
         const auto percent = [](const std::optional<quantity::Ratio>& ratio) {
             return ratio ? base::Decimal::fromNumber(100 * ratio->si(), 1).text() : "-";
         };
-        std::vector<std::vector<std::string>> rows{
-            {"tag", "flow " + symbol(flowUnit), "share %", "of target %", "of design %", "valve dp " + symbol(dpUnit)}};
+        std::vector<std::vector<std::string>> rows{{"tag", "flow " + symbol(flowUnit), "share %",
+                                                    "of target %", "of design %",
+                                                    "valve dp " + symbol(dpUnit)}};
         for (const std::size_t index : project.tree().walkingOrder()) {
             const balancing::BranchPrediction& branch = prediction.branches[index];
             rows.push_back({project.branches()[index].tag, quantity::significant(branch.flow.in(flowUnit), 4),
@@ -191,9 +199,10 @@ class PredictCommand : public Command {
         }
         std::string out = project.job().name + ", predicted from the design losses (not a reading)\n\n";
         out += textTable(rows, {0}) + "\n";
-        out += "Pump " + quantity::significant(prediction.pumpFlow.in(flowUnit), 4) + " " + symbol(flowUnit) + " at " +
-               quantity::significant(project.fluid().head(prediction.pumpRise).in(headUnit), 4) + " " +
-               symbol(headUnit) + ", " + quantity::concise(100 * prediction.speedFraction, 4) + " % of rated speed\n";
+        out += "Pump " + quantity::significant(prediction.pumpFlow.in(flowUnit), 4) + " " + symbol(flowUnit) +
+               " at " + quantity::significant(project.fluid().head(prediction.pumpRise).in(headUnit), 4) +
+               " " + symbol(headUnit) + ", " + quantity::concise(100 * prediction.speedFraction, 4) +
+               " % of rated speed\n";
         if (prediction.summary.outcome == hydraulics::SolveOutcome::NotConverged) {
             out += "The solution has not settled; take these numbers as rough.\n";
         }

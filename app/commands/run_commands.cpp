@@ -44,12 +44,14 @@ bool isCommandLine(const std::vector<std::string>& arguments) {
 }
 
 int runCommands(const std::vector<std::string>& arguments, Surroundings& surroundings) {
-    CLI::App app{"Waterwright: a field-balancing workbook for closed water loops.\n"
-                 "Without a command the desktop opens: waterwright [FILE.wwj ...]",
-                 "waterwright"};
+    CLI::App app{
+        "Waterwright: a field-balancing workbook for closed water loops.\n"
+        "Without a command the desktop opens: waterwright [FILE.wwj ...]",
+        "waterwright"};
     app.set_version_flag("--version", std::string("waterwright ") + WW_VERSION);
     app.require_subcommand(1);
-    app.footer("Exit status: 0 done or accepted, 1 judged and not accepted, 2 bad usage or input, 3 file trouble.");
+    app.footer(
+        "Exit status: 0 done or accepted, 1 judged and not accepted, 2 bad usage or input, 3 file trouble.");
     std::vector<std::pair<CLI::App*, std::unique_ptr<Command>>> commands;
     for (const NamedCommand& named : kCommands) {
         CLI::App* sub = app.add_subcommand(named.name, named.purpose);

@@ -13,7 +13,8 @@ std::size_t width(const std::string& text) {
 
 }  // namespace
 
-std::string textTable(const std::vector<std::vector<std::string>>& rows, const std::vector<std::size_t>& leftAligned) {
+std::string textTable(const std::vector<std::vector<std::string>>& rows,
+                      const std::vector<std::size_t>& leftAligned) {
     std::vector<std::size_t> widths;
     for (const auto& row : rows) {
         widths.resize(std::max(widths.size(), row.size()));
