@@ -28,6 +28,13 @@ std::string machineName() {
     return gethostname(buffer, sizeof buffer - 1) == 0 ? buffer : "unknown";
 }
 
+/// What Qt says of the machine (no runtime folder, no session bus) does not concern a report.
+void printOnlyCritical(QtMsgType type, const QMessageLogContext&, const QString& text) {
+    if (type == QtCriticalMsg || type == QtFatalMsg) {
+        std::cerr << text.toStdString() << "\n";
+    }
+}
+
 int runCommand(int argc, char** argv, const std::vector<std::string>& arguments) {
     ww::base::SystemClock clock;
     ww::base::RandomIds ids;
@@ -36,6 +43,7 @@ int runCommand(int argc, char** argv, const std::vector<std::string>& arguments)
                                    const std::filesystem::path& out) {
         // Fonts and PDF need a Qt application; no screen is touched, with or without a display.
         setenv("QT_QPA_PLATFORM", "offscreen", 1);
+        qInstallMessageHandler(printOnlyCritical);
         const QGuiApplication application(argc, argv);
         return ww::ui::report::writePdf(report, project, out);
     };
