@@ -13,7 +13,7 @@ inline constexpr base::MessageForm kJobKeyUnknown{
     "job_key_unknown", "the key \"{1}\" is not known; did you mean \"{2}\"? Known are: {3}"};
 inline constexpr base::MessageForm kJobKeyRepeated{"job_key_repeated",
                                                    "the key \"{1}\" stands twice; keep one row for it"};
-inline constexpr base::MessageForm kJobNameMissing{"job_name_missing",
+inline constexpr base::MessageForm kJobNameMissing{"job_row_name_missing",
                                                    "the job has no name; add a row with the key \"name\""};
 inline constexpr base::MessageForm kJobToleranceOrder{
     "job_tolerance_order", "the lower limit {1} % is not below the upper limit {2} %; correct one of them"};
