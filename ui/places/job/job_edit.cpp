@@ -12,7 +12,7 @@ using quantity::Ratio;
 using quantity::Temperature;
 using quantity::Unit;
 
-constexpr base::MessageForm kNameMissing{"job_name_missing", "a job needs a name; type one"};
+constexpr base::MessageForm kNameMissing{"job_name_empty", "a job needs a name; type one"};
 constexpr base::MessageForm kLowNotNegative{"tolerance_low_not_negative",
                                             "{1} is not below zero; type the lower limit as -10"};
 constexpr base::MessageForm kLimitTooWide{"tolerance_too_wide",

@@ -229,6 +229,9 @@ QVariant WhatIfModel::headerData(int section, Qt::Orientation orientation, int r
 }
 
 Qt::ItemFlags WhatIfModel::flags(const QModelIndex& index) const {
+    if (!index.isValid()) {
+        return Qt::NoItemFlags;
+    }
     Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
     const std::size_t branch = m_rows[static_cast<std::size_t>(index.row())];
     if (index.column() == SettingTried &&
