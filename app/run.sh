@@ -13,6 +13,8 @@ source "$(dirname -- "$(readlink -f -- "${BASH_SOURCE[0]}")")/prepare.sh"
 build="$ww_root/build"
 program="$build/app/waterwright"
 samples="$build/samples"
+# The small job to begin with; its folder stands in sample_projects/.
+first_sample=library_heating
 
 # Whether an X display named in DISPLAY answers, as far as that can be told without an X program.
 x_display_answers() {
@@ -34,16 +36,16 @@ has_display() {
     { [[ -n ${DISPLAY:-} ]] && x_display_answers; } || { [[ -n ${WAYLAND_DISPLAY:-} ]] && wayland_display_answers; }
 }
 
-# Prints the path of the sample workbook, made from its folder of tables if it is not there yet. One that is there
-# is kept: somebody may have worked in it.
-sample_workbook() {
-    local folder="$1" workbook
-    workbook="$samples/$(basename -- "$folder").wwj"
-    if [[ ! -f $workbook ]]; then
-        mkdir -p -- "$samples"
-        "$program" new "$workbook" --from "$folder" >&2 || ww_stop "no workbook could be made from $folder"
-    fi
-    printf '%s\n' "$workbook"
+# Makes the workbook of every sample folder that has none yet. One that is there is kept: somebody may have worked
+# in it.
+make_samples() {
+    local folder workbook
+    mkdir -p -- "$samples"
+    for folder in "$ww_root"/sample_projects/*/; do
+        workbook="$samples/$(basename -- "$folder").wwj"
+        [[ -f $workbook ]] || "$program" new "$workbook" --from "$folder" >&2 ||
+            ww_stop "no workbook could be made from $folder"
+    done
 }
 
 # The verdict on the terminal and the report on disk, for the sample workbook.
@@ -71,10 +73,8 @@ if (($# > 0)); then
     exec "$program" "$@"
 fi
 
-# The first sample in order of name is the one to begin with.
-tables=("$ww_root"/sample_projects/*/job.csv)
-[[ -f ${tables[0]} ]] || ww_stop "there is no sample job in $ww_root/sample_projects; name a workbook: bash app/run.sh FILE.wwj"
-workbook="$(sample_workbook "$(dirname -- "${tables[0]}")")"
+make_samples
+workbook="$samples/$first_sample.wwj"
 if has_display; then
     exec "$program" "$workbook"
 fi
