@@ -101,7 +101,6 @@ class Loop:
     def solve(self):
         """Flows of all terminals by Newton's method; limiters are free, holding or at an end of their range."""
         resistances = [(below, self._resistance(*rest)) for below, *rest in self._elements]
-        count = len(self.terminals)
         flows = [terminal.design for terminal in self.terminals]
         limiter_ends = {i: None for i, t in enumerate(self.terminals) if t.kind == "limiter"}
         for _ in range(10):
@@ -122,7 +121,6 @@ class Loop:
             self.flows[branch.tag] = sum(flows[i] for i in self._below[branch.tag])
         self.limiter_dp = {self.terminals[i].tag: self._residuals(resistances, flows)[i] for i in limiter_ends}
         self.total = sum(flows)
-        assert count == len(flows)
         return self.flows
 
     def _residuals(self, resistances, flows):

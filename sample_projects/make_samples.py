@@ -9,6 +9,8 @@ import pathlib
 import random
 import sys
 
+sys.dont_write_bytecode = True  # the folder keeps only what is committed
+
 from fieldwork import Meter, Pump, Walk, pump_row
 from loop_model import GRAVITY, KV_OPEN, Branch, Loop, Noise, shape_flanged, shape_screwed
 
