@@ -18,6 +18,10 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
       m_delegate(new BranchDelegate(this)),
       m_content(new QStackedWidget(this)),
       m_empty(new QLabel(this)),
+      m_diagram(new schematic::SchematicView(this)),
+      m_bench(new system::WhatIfBench(this)),
+      m_splitter(new QSplitter(Qt::Vertical, this)),
+      m_whatIf(new QPushButton(tr("&Try What If"), this)),
       m_sums(new QLabel(this)),
       m_find(new QLineEdit(this)),
       m_add(new QPushButton(tr("Add Branch"), this)) {
@@ -37,6 +41,13 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_empty->setAccessibleName(tr("What is missing here"));
     m_content->addWidget(m_table);
     m_content->addWidget(m_empty);
+    m_content->addWidget(m_bench);
+    m_splitter->addWidget(m_diagram);
+    m_splitter->addWidget(m_content);
+    m_splitter->setSizes({260, 300});
+    m_splitter->setChildrenCollapsible(false);
+    m_whatIf->setCheckable(true);
+    m_whatIf->setAccessibleName(tr("Try what if"));
 
     auto* findLabel = new QLabel(tr("&Find branch"), this);
     findLabel->setBuddy(m_find);
@@ -45,17 +56,24 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_find->setMaximumWidth(180);
     auto* top = new QHBoxLayout;
     top->addWidget(m_add);
+    top->addWidget(m_whatIf);
     top->addStretch(1);
     top->addWidget(findLabel);
     top->addWidget(m_find);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(8, 4, 12, 8);
     layout->addLayout(top);
-    layout->addWidget(m_content, 1);
+    layout->addWidget(m_splitter, 1);
     layout->addWidget(m_sums);
 
     connect(m_add, &QPushButton::clicked, this, &SystemPlace::addBranch);
     connect(m_find, &QLineEdit::returnPressed, this, &SystemPlace::jump);
+    connect(m_whatIf, &QPushButton::toggled, this, &SystemPlace::showWhatIf);
+    connect(m_diagram, &schematic::SchematicView::currentChanged, &bridge, &WorkbookBridge::selectBranch);
+    connect(m_diagram, &schematic::SchematicView::activated, this, [this](const base::Id& branch) {
+        showBranch(branch);
+        (m_whatIf->isChecked() ? static_cast<QWidget*>(m_bench) : m_table)->setFocus(Qt::OtherFocusReason);
+    });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& current) {
                 if (current.isValid() && isVisible()) {
@@ -74,6 +92,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
 void SystemPlace::setTokens(const theme::Tokens& tokens) {
     m_tokens = tokens;
     m_delegate->setTokens(tokens);
+    m_diagram->setTokens(tokens);
     refresh();
 }
 
@@ -110,6 +129,36 @@ void SystemPlace::fitColumns() {
     m_table->setColumnWidth(SystemModel::Serves, std::max(wide(9), m_table->viewport()->width() - used));
 }
 
+void SystemPlace::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refreshDiagram();
+}
+
+void SystemPlace::showWhatIf(bool isShown) {
+    m_whatIf->setChecked(isShown);
+    refresh();
+    if (isShown && isVisible()) {
+        m_bench->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+/// Diagram and bench cost more than a row; they follow the job only while they are seen.
+void SystemPlace::refreshDiagram() {
+    const bool hasBranches = m_model->rowCount() > 0;
+    m_diagram->setVisible(hasBranches);
+    if (!hasBranches || !isVisible()) {
+        return;
+    }
+    m_diagram->show(m_bridge.project(), m_bridge.assessment());
+    if (m_whatIf->isChecked()) {
+        m_bench->setJob(m_bridge.project(), m_bridge.assessment());
+    }
+    if (const auto selected = m_bridge.selectedBranch()) {
+        m_diagram->setCurrent(*selected);
+        m_bench->setCurrent(*selected);
+    }
+}
+
 void SystemPlace::refresh() {
     const bool hasBranches = m_model->rowCount() > 0;
     m_add->setEnabled(!m_bridge.isReadOnly());
@@ -118,7 +167,10 @@ void SystemPlace::refresh() {
                          ? tr("Add the first branch (Ctrl+Shift+A), or make the job from tables "
                               "(Ctrl+Shift+I).")
                          : tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N)."));
-    m_content->setCurrentWidget(hasBranches ? static_cast<QWidget*>(m_table) : m_empty);
+    m_whatIf->setEnabled(hasBranches);
+    QWidget* const full = m_whatIf->isChecked() ? static_cast<QWidget*>(m_bench) : m_table;
+    m_content->setCurrentWidget(hasBranches ? full : m_empty);
+    refreshDiagram();
     if (!hasBranches) {
         m_sums->clear();
         return;
@@ -184,6 +236,8 @@ void SystemPlace::showBranch(const base::Id& branch) {
         const int column = std::max(0, m_table->currentIndex().column());
         m_table->setCurrentIndex(m_model->index(row, column));
     }
+    m_diagram->setCurrent(branch);
+    m_bench->setCurrent(branch);
 }
 
 bool SystemPlace::store(const QModelIndex& cell, const QString& text) {

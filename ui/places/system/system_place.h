@@ -1,14 +1,18 @@
-// The place System: what was designed, branch by branch. Not for readings (Walk).
+// The place System: the loop as a one-line diagram, what was designed, branch by branch, and a bench to try
+// settings without touching anything. Not for readings (Walk).
 #pragma once
 
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSplitter>
 #include <QStackedWidget>
 #include <QWidget>
 
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/system_model.h"
+#include "ui/places/system/what_if_bench.h"
+#include "ui/schematic/schematic_view.h"
 #include "ui/widgets/entry_table.h"
 
 namespace ww::ui {
@@ -29,12 +33,16 @@ class SystemPlace : public QWidget {
     void findBranch();
     void addBranch();
     void showBranch(const ww::base::Id& branch);
+    /// Puts the bench in the place of the branch table, or takes it away.
+    void showWhatIf(bool isShown);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
   private:
     void refresh();
+    void refreshDiagram();
     void fitColumns();
     void jump();
     bool store(const QModelIndex& cell, const QString& text);
@@ -45,6 +53,10 @@ class SystemPlace : public QWidget {
     BranchDelegate* m_delegate;
     QStackedWidget* m_content;
     QLabel* m_empty;
+    schematic::SchematicView* m_diagram;
+    system::WhatIfBench* m_bench;
+    QSplitter* m_splitter;
+    QPushButton* m_whatIf;
     QLabel* m_sums;
     QLineEdit* m_find;
     QPushButton* m_add;

@@ -42,6 +42,7 @@ WhatIfBench::WhatIfBench(QWidget* parent)
     column->addWidget(m_summary);
     column->addWidget(m_table, 1);
 
+    setFocusProxy(m_table);
     connect(m_speed, &QLineEdit::editingFinished, this, &WhatIfBench::takeSpeed);
     connect(m_reset, &QPushButton::clicked, m_model, &WhatIfModel::reset);
     connect(m_model, &WhatIfModel::predicted, this, &WhatIfBench::refresh);
