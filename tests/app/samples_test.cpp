@@ -9,9 +9,11 @@
 #include <fstream>
 #include <map>
 #include <nlohmann/json.hpp>
+#include <regex>
 #include <sstream>
 
 #include "app/commands/run_commands.h"
+#include "core/fluid/fluid.h"
 #include "tests/support/counting_ids.h"
 #include "tests/support/fixed_clock.h"
 #include "tests/support/temporary_folder.h"
@@ -194,6 +196,48 @@ TEST(SamplesTest, ClinicGroupsThatWereMatchedAreTight) {
     }
     EXPECT_GT(spreads.at("RA"), 0.3);
     EXPECT_GT(spreads.at(""), 0.1);
+}
+
+/// The density that the script took, kg/m3.
+double densityOfScript(const std::string& name) {
+    const std::string script = bytesOf(kSamples / "make_samples.py");
+    std::smatch found;
+    return std::regex_search(script, found, std::regex(name + " = ([0-9.]+)")) ? std::stod(found[1]) : 0;
+}
+
+TEST(SamplesTest, TheScriptTakesTheDensitiesOfTheProgram) {
+    using ww::quantity::Ratio;
+    using ww::quantity::Temperature;
+    using ww::quantity::Unit;
+    const auto water = ww::fluid::Fluid::make(ww::fluid::FluidKind::Water, Ratio::si(0),
+                                              Temperature::from(170, Unit::Fahrenheit));
+    const auto glycol = ww::fluid::Fluid::make(ww::fluid::FluidKind::PropyleneGlycol, Ratio::si(0.3),
+                                               Temperature::from(7, Unit::Celsius));
+    ASSERT_TRUE(water && glycol);
+    EXPECT_NEAR(densityOfScript("WATER_170F"), water->density().si(), 1e-3);
+    EXPECT_NEAR(densityOfScript("GLYCOL_30_7C"), glycol->density().si(), 1e-3);
+}
+
+TEST(SamplesTest, ExportedTablesMakeAnEqualJob) {
+    for (const char* name : {"library_heating", "clinic_cooling"}) {
+        const TemporaryFolder folder;
+        const auto make = [&](const std::string& from, const std::string& to) {
+            const std::string file = folder.file(to + ".wwj");
+            EXPECT_EQ(run({"new", file, "--from", from}).status, 0) << name;
+            EXPECT_EQ(run({"export", file, "--csv", folder.file(to)}).status, 0) << name;
+            return run({"check", file, "--json"}).out;
+        };
+        const std::string first = make((kSamples / name).string(), "first");
+        const std::string second = make(folder.file("first"), "second");
+        EXPECT_EQ(first, second) << name;
+        int compared = 0;
+        for (const auto& entry : std::filesystem::directory_iterator(folder.path() / "first")) {
+            const std::string table = entry.path().filename().string();
+            EXPECT_EQ(folder.read("first/" + table), folder.read("second/" + table)) << name << ", " << table;
+            ++compared;
+        }
+        EXPECT_GE(compared, 8);
+    }
 }
 
 TEST(SamplesTest, TheScriptMakesTheSameBytesAgain) {
