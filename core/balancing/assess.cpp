@@ -26,17 +26,15 @@ std::vector<bool> findDoubts(const Project& project, const RoundNumbers& numbers
 }
 
 /// Runs every check; gives the findings whose errors count for the verdict by index.
-std::vector<std::size_t> runChecks(const Project& project, const RoundNumbers& numbers, Assessment& out) {
+std::vector<std::size_t> runChecks(const Project& project, const RoundNumbers& numbers,
+                                   const RoundNumbers* before, Assessment& out) {
     std::vector<std::size_t> judging;
-    std::optional<RoundNumbers> before;
     std::vector<PumpDuty> pumpsBefore;
-    if (const project::Round* previous = detail::previousRound(project, *numbers.round)) {
-        before = detail::roundNumbers(project, previous, false);
-        pumpsBefore = detail::pumpDuties(project, *previous);
+    if (before != nullptr) {
+        pumpsBefore = detail::pumpDuties(project, *before->round);
     }
-    const checks::CheckContext context{project,   *numbers.round,
-                                       numbers,   before ? &*before : nullptr,
-                                       out.pumps, before ? &pumpsBefore : nullptr};
+    const checks::CheckContext context{project, *numbers.round, numbers,
+                                       before,  out.pumps,      before != nullptr ? &pumpsBefore : nullptr};
     for (const checks::Check& check : checks::allChecks()) {
         const std::size_t first = out.findings.size();
         check.run(context, out.findings);
@@ -74,11 +72,12 @@ Assessment judged(const Project& project, const project::Round* round, AssessOpt
         out.pumps = detail::pumpDuties(project, *round);
     }
     const std::vector<bool> isDoubtful = findDoubts(project, numbers, out.findings);
-    detail::fillStates(project, numbers, isDoubtful);
+    detail::Before before(project, round);
+    detail::fillStates(project, numbers, before, isDoubtful);
     countTerminals(project, numbers, out);
     std::vector<std::size_t> judging;
     if (round != nullptr && !options.numbersOnly) {
-        judging = runChecks(project, numbers, out);
+        judging = runChecks(project, numbers, before.numbers(), out);
     }
     std::vector<const Finding*> judgingFindings;
     for (const std::size_t index : judging) {

@@ -9,11 +9,26 @@ namespace ww::balancing::detail {
 /// The round before this one, null where there is none.
 const project::Round* previousRound(const project::Project& project, const project::Round& round);
 
+/// The round before the judged one, computed when something first asks for it.
+class Before {
+  public:
+    /// A null round has none before it.
+    Before(const project::Project& project, const project::Round* round);
+    /// Null where there is no round before.
+    const RoundNumbers* numbers();
+
+  private:
+    const project::Project& m_project;
+    const project::Round* m_round;
+    std::optional<RoundNumbers> m_numbers;
+};
+
 /// Whether a share lies within the matching band of the job.
 bool isWithinBand(const project::Project& project, Ratio ofTarget);
 
 /// Gives every branch its state. `isDoubtful` by branch.
-void fillStates(const project::Project& project, RoundNumbers& numbers, const std::vector<bool>& isDoubtful);
+void fillStates(const project::Project& project, RoundNumbers& numbers, Before& before,
+                const std::vector<bool>& isDoubtful);
 
 /// "2.5" and "4": where a valve stands and where it is fully open; "?" where it is not known.
 std::vector<std::string> placeOfValve(const project::Project& project, const BranchResult& branch);

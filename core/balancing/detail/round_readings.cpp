@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <unordered_map>
 
 namespace ww::balancing::detail {
 
@@ -62,29 +63,74 @@ std::optional<Setting> settingFrom(const Project& project, const Branch& branch,
     return defaultSetting(project, branch);
 }
 
-/// Takes what one earlier round answers; gives the number of wishes that it fulfilled.
-std::size_t answer(std::vector<Wish>& wishes, std::vector<EarlierReading>& out, const Project& project,
-                   std::size_t roundIndex) {
-    std::size_t fulfilled = 0;
-    const auto then = readingsByBranch(project, project.rounds()[roundIndex].id);
-    for (std::size_t i = 0; i < wishes.size(); ++i) {
-        if (wishes[i].reading && then[i].hasValue()) {
-            wishes[i].reading = false;
-            ++fulfilled;
-            out[i].readings = then[i];
-            out[i].round = roundIndex;
-            if (then[i].setAt != nullptr) {
-                out[i].readAtSetting = Setting::si(then[i].setAt->setting->value());
+/// The branches that still wish for something, and what one earlier round says about them.
+class Asking {
+  public:
+    Asking(const Project& project, std::vector<Wish> wishes)
+        : m_project(project), m_wishes(std::move(wishes)), m_then(m_wishes.size()) {
+        for (std::size_t i = 0; i < m_wishes.size(); ++i) {
+            if (m_wishes[i].reading || m_wishes[i].setting) {
+                m_open.push_back(i);
             }
         }
-        if (wishes[i].setting && then[i].standing != nullptr) {
-            wishes[i].setting = false;
-            ++fulfilled;
-            out[i].settingBefore = then[i].standing->setting;
+    }
+    bool isDone() const { return m_open.empty(); }
+
+    void ask(std::size_t roundIndex, std::vector<EarlierReading>& out) {
+        collect(m_project.rounds()[roundIndex].id);
+        std::erase_if(m_open, [&](std::size_t branch) {
+            answer(m_wishes[branch], m_then[branch], roundIndex, out[branch]);
+            m_then[branch] = {};
+            return !m_wishes[branch].reading && !m_wishes[branch].setting;
+        });
+    }
+
+  private:
+    /// Fills m_then for the branches that ask. Few of many are looked up in a table of their own, which stays
+    /// in the processor's cache while the readings of many rounds go by.
+    void collect(const base::Id& round) {
+        constexpr std::size_t kFew = 8;
+        const auto& branches = m_project.branches();
+        const bool areFew = m_open.size() * kFew < branches.size();
+        std::unordered_map<base::Id, std::size_t> asking;
+        for (std::size_t i = 0; areFew && i < m_open.size(); ++i) {
+            asking.emplace(branches[m_open[i]].id, m_open[i]);
+        }
+        for (const std::size_t index : m_project.readingsOf(round)) {
+            const Reading& reading = m_project.readings()[index];
+            if (areFew) {
+                const auto found = asking.find(reading.branch);
+                if (found != asking.end() && reading.status == project::ReadingStatus::Standing) {
+                    take(m_then[found->second], reading);
+                }
+            } else if (reading.status == project::ReadingStatus::Standing) {
+                if (const Branch* branch = branches.find(reading.branch)) {
+                    take(m_then[static_cast<std::size_t>(branch - &branches[0])], reading);
+                }
+            }
         }
     }
-    return fulfilled;
-}
+
+    static void answer(Wish& wish, const BranchReadings& then, std::size_t roundIndex, EarlierReading& out) {
+        if (wish.reading && then.hasValue()) {
+            wish.reading = false;
+            out.readings = then;
+            out.round = roundIndex;
+            if (then.setAt != nullptr) {
+                out.readAtSetting = Setting::si(then.setAt->setting->value());
+            }
+        }
+        if (wish.setting && then.standing != nullptr) {
+            wish.setting = false;
+            out.settingBefore = then.standing->setting;
+        }
+    }
+
+    const Project& m_project;
+    std::vector<Wish> m_wishes;
+    std::vector<BranchReadings> m_then;
+    std::vector<std::size_t> m_open;
+};
 
 }  // namespace
 
@@ -113,18 +159,17 @@ std::vector<EarlierReading> earlierReadings(const Project& project, const projec
     const std::size_t count = now.size();
     std::vector<EarlierReading> out(count);
     std::vector<Wish> wishes(count);
-    std::size_t open = 0;
     for (std::size_t i = 0; i < count; ++i) {
         const bool isRead = now[i].hasValue();
         wishes[i].reading = isRead ? now[i].dpCount > 0 : fillGaps;
         wishes[i].setting =
             project.branches()[i].valve && (isRead ? now[i].setAt : now[i].standing) == nullptr;
-        open += (wishes[i].reading ? 1U : 0U) + (wishes[i].setting ? 1U : 0U);
     }
+    Asking asking(project, std::move(wishes));
     const auto order = project.roundsByNumber();
-    for (auto at = order.rbegin(); at != order.rend() && open > 0; ++at) {
+    for (auto at = order.rbegin(); at != order.rend() && !asking.isDone(); ++at) {
         if (project.rounds()[*at].number < round.number) {
-            open -= answer(wishes, out, project, *at);
+            asking.ask(*at, out);
         }
     }
     for (std::size_t i = 0; i < count; ++i) {

@@ -29,30 +29,15 @@ State selfActingState(const Project& project, const RoundNumbers& numbers, const
     return off > project.job().toleranceHigh.value.si() + kRounding ? State::Over : State::OnShare;
 }
 
-/// The round before, computed when the first branch asks for it.
-class Before {
-  public:
-    Before(const Project& project, const project::Round* round)
-        : m_project(project), m_round(round != nullptr ? previousRound(project, *round) : nullptr) {}
-
-    bool wasOnShareUnmoved(const BranchResult& now) {
-        if (m_round == nullptr) {
-            return false;
-        }
-        if (!m_numbers) {
-            m_numbers = roundNumbers(m_project, m_round, false);
-        }
-        const BranchResult& then = m_numbers->branches[now.branch];
-        const bool isUnmoved = then.setting.has_value() == now.setting.has_value() &&
-                               (!now.setting || isSameSetting(*now.setting, *then.setting));
-        return isUnmoved && then.ofTarget && isWithinBand(m_project, *then.ofTarget);
+bool wasOnShareUnmoved(const Project& project, const BranchResult& now, const RoundNumbers* before) {
+    if (before == nullptr) {
+        return false;
     }
-
-  private:
-    const Project& m_project;
-    const project::Round* m_round;
-    std::optional<RoundNumbers> m_numbers;
-};
+    const BranchResult& then = before->branches[now.branch];
+    const bool isUnmoved = then.setting.has_value() == now.setting.has_value() &&
+                           (!now.setting || isSameSetting(*now.setting, *then.setting));
+    return isUnmoved && then.ofTarget && isWithinBand(project, *then.ofTarget);
+}
 
 State matchedState(const Project& project, const BranchResult& result, Before& before) {
     if (!result.ofTarget) {
@@ -65,7 +50,7 @@ State matchedState(const Project& project, const BranchResult& result, Before& b
     if (isShort ? result.isFullyOpen : result.isShut) {
         return State::AtStop;
     }
-    if (before.wasOnShareUnmoved(result)) {
+    if (wasOnShareUnmoved(project, result, before.numbers())) {
         return State::Drifted;
     }
     return isShort ? State::Short : State::Over;
@@ -83,12 +68,22 @@ const project::Round* previousRound(const Project& project, const project::Round
     return before;
 }
 
+Before::Before(const Project& project, const project::Round* round)
+    : m_project(project), m_round(round != nullptr ? previousRound(project, *round) : nullptr) {}
+
+const RoundNumbers* Before::numbers() {
+    if (m_round != nullptr && !m_numbers) {
+        m_numbers = roundNumbers(m_project, m_round, false);
+    }
+    return m_numbers ? &*m_numbers : nullptr;
+}
+
 bool isWithinBand(const Project& project, Ratio ofTarget) {
     return std::abs(ofTarget.si() - 1) <= project.job().matchingBand.value.si() + kRounding;
 }
 
-void fillStates(const Project& project, RoundNumbers& numbers, const std::vector<bool>& isDoubtful) {
-    Before before(project, numbers.round);
+void fillStates(const Project& project, RoundNumbers& numbers, Before& before,
+                const std::vector<bool>& isDoubtful) {
     for (BranchResult& result : numbers.branches) {
         const bool isRead = numbers.readings[result.branch].hasValue();
         if (isDoubtful[result.branch]) {

@@ -1,0 +1,484 @@
+// Each check of a round with a case that it finds and one that it leaves alone. Thresholds: a usual list of
+// automatic checks for a balance (common practice, no source) unless a line says otherwise.
+#include <gtest/gtest.h>
+
+#include <array>
+
+#include "core/balancing/checks/check_forms.h"
+#include "core/balancing/verdict_forms.h"
+#include "core/balancing/walk.h"
+#include "tests/core/balancing/small_loop.h"
+
+namespace ww::balancing {
+namespace {
+
+using project::BranchKind;
+using project::RoundKind;
+using quantity::Unit;
+
+std::optional<Severity> severityOf(const FieldJob& job, const base::MessageForm& form,
+                                   std::string_view subject = "") {
+    const Assessment a = assessNewest(job);
+    const Finding* finding = findingOf(a, form, subject);
+    return finding != nullptr ? std::optional(finding->severity) : std::nullopt;
+}
+
+/// A riser R of a stated design flow with two terminals A and B of 4 m3/h.
+FieldJob riser(const char* design) {
+    FieldJob job;
+    const base::Id valve = usualValve(job);
+    job.branch("R", "", design, valve);
+    job.branch("A", "R", "4", valve);
+    job.branch("B", "R", "4", valve);
+    job.round(RoundKind::Survey);
+    return job;
+}
+
+TEST(Checks, designSum) {
+    EXPECT_EQ(severityOf(riser("8.05"), kDesignSumOpen), std::nullopt);
+    EXPECT_EQ(severityOf(riser("8.2"), kDesignSumOpen, "R"), Severity::Warning);
+    EXPECT_EQ(severityOf(riser("9"), kDesignSumOpen, "R"), Severity::Error);
+    EXPECT_EQ(severityOf(riser(""), kDesignSumOpen), std::nullopt);
+}
+
+TEST(Checks, anErrorOfTheDesignKeepsNoRoundFromBeingAccepted) {
+    FieldJob job;
+    job.branch("A", "", "4",
+               job.valve({{"1", "1"}, {"4", "41"}}));  // too large to be read: by another meter then
+    job.round(RoundKind::Final);
+    job.flow("A", "4.05", "4");
+    EXPECT_EQ(severityOf(job, kDesignDpLow), Severity::Error);
+    EXPECT_EQ(assessNewest(job).verdict, Verdict::Accepted);
+}
+
+TEST(Checks, dpAtDesignFlow) {
+    const auto withOpenKv = [](const char* kv) {
+        FieldJob job;
+        job.branch("A", "", "4", job.valve({{"1", "1"}, {"4", kv}}));
+        job.round(RoundKind::Survey);
+        return severityOf(job, kDesignDpLow, "A");
+    };
+    EXPECT_EQ(withOpenKv("23"), std::nullopt);       // 3.02 kPa
+    EXPECT_EQ(withOpenKv("24"), Severity::Warning);  // 2.78 kPa
+    EXPECT_EQ(withOpenKv("41"), Severity::Error);    // 0.95 kPa
+}
+
+TEST(Checks, instrumentRange) {
+    FieldJob job = flatLoop(1);
+    const base::Id meter = job.instrument("1", "");
+    job.change(job.project().instruments().at(meter),
+               [&](project::Instrument& i) { i.range = job.pressure("100"); });
+    job.round(RoundKind::Survey);
+    job.dp("A", "50", "4");
+    EXPECT_EQ(severityOf(job, kOutsideInstrumentRange), std::nullopt);
+    job.dp("A", "9.9", "4");
+    EXPECT_EQ(severityOf(job, kOutsideInstrumentRange, "A"), Severity::Warning);
+    const base::Id high = job.dp("A", "96", "4");
+    EXPECT_EQ(severityOf(job, kOutsideInstrumentRange, "A"), Severity::Warning);
+    job.change(job.project().readings().at(high), [](project::Reading& r) { r.reason = "no other"; });
+    EXPECT_EQ(severityOf(job, kOutsideInstrumentRange, "A"), Severity::Note);
+}
+
+TEST(Checks, calibration) {
+    FieldJob job = flatLoop(1);
+    const base::Id meter = job.instrument("1", "");
+    job.pump("P-1", {{"0", "10"}, {"10", "5"}});
+    job.round(RoundKind::Survey);
+    job.dp("A", "25", "4");
+    EXPECT_EQ(severityOf(job, kCalibrationUnknown, "M-1"), Severity::Note);
+    const auto setDates = [&](const char* calibrated, const char* due) {
+        job.change(job.project().instruments().at(meter), [&](project::Instrument& i) {
+            i.calibrated = base::Instant::fromText(calibrated);
+            i.due = base::Instant::fromText(due);
+        });
+    };
+    setDates("2025-10-01", "2026-10-01");
+    EXPECT_EQ(severityOf(job, kCalibrationUnknown), std::nullopt);
+    EXPECT_EQ(severityOf(job, kCalibratedLater), std::nullopt);
+    setDates("2026-03-05", "2027-03-05");
+    EXPECT_EQ(severityOf(job, kCalibratedLater, "M-1"), Severity::Warning);
+    const base::Id rise = job.pumpRise("8");
+    job.change(job.project().pumpReadings().at(rise), [&](project::PumpReading& r) {
+        r.instrument = meter;
+        r.time = base::Instant::fromText("2026-03-02T09:00:00");
+    });
+    EXPECT_EQ(severityOf(job, kPumpInstrumentOverdue), std::nullopt);
+    setDates("2025-01-01", "2026-01-01");
+    EXPECT_EQ(severityOf(job, kPumpInstrumentOverdue, "P-1"), Severity::BlocksSignature);
+}
+
+TEST(Checks, staleReference) {
+    FieldJob job = flatLoop(2);
+    job.round(RoundKind::Survey);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.4);
+    job.round(RoundKind::Adjusting);
+    readAs(job, "A", 1.1);
+    readAs(job, "B", 1.1, "3");  // set before the walk began, as far as the record says
+    EXPECT_EQ(severityOf(job, kReferenceStale), std::nullopt);
+    job.settingOnly("B", "2");
+    EXPECT_EQ(severityOf(job, kReferenceStale, "A"), Severity::Warning);
+    readAs(job, "A", 1.1);
+    EXPECT_EQ(severityOf(job, kReferenceStale), std::nullopt);
+}
+
+TEST(Checks, referenceOpenAtTheFinish) {
+    const auto severityIn = [](RoundKind kind, const char* setting) {
+        FieldJob job;
+        const base::Id valve = usualValve(job);
+        job.branch("R1", "", "", valve);
+        job.branch("R2", "", "", valve);
+        for (const char* tag : {"A", "B"}) {
+            job.branch(tag, "R1", "4", valve);
+        }
+        for (const char* tag : {"C", "D"}) {
+            job.branch(tag, "R2", "4", valve);
+        }
+        job.round(kind);
+        readAs(job, "A", 1.2, "4");
+        readAs(job, "B", 1.0, setting);  // the reference of R1, which is not on the index circuit
+        readAs(job, "C", 0.9, "4");
+        readAs(job, "D", 0.9, "4");
+        return severityOf(job, kReferenceThrottled, "B");
+    };
+    EXPECT_EQ(severityIn(RoundKind::Final, "3"), Severity::Error);
+    EXPECT_EQ(severityIn(RoundKind::Adjusting, "3"), Severity::Warning);
+    EXPECT_EQ(severityIn(RoundKind::Final, "4"), std::nullopt);
+}
+
+TEST(Checks, indexPathOpen) {
+    const auto withRiserAt = [](const char* setting) {
+        FieldJob job = riser("");
+        readAs(job, "A", 1.0, "4");
+        readAs(job, "B", 1.0, "4");
+        job.settingOnly("R", setting);
+        return severityOf(job, kIndexValveThrottled, "R");
+    };
+    EXPECT_EQ(withRiserAt("4"), std::nullopt);
+    EXPECT_EQ(withRiserAt("3"), Severity::Error);
+}
+
+TEST(Checks, sumClosure) {
+    const auto withRiserFlow = [](double ratio) {
+        FieldJob job = riser("");
+        readAs(job, "A", 1.0, "4");
+        readAs(job, "B", 1.0, "4");
+        job.dp("R", dpFor(2 * ratio, 8), "4");
+        return severityOf(job, kSumOpen, "R");
+    };
+    // Every valve 5 %: u = sqrt(0.4^2 + 0.2^2 + 0.2^2) = 0.49 m3/h at a sum of 8 (by hand).
+    EXPECT_EQ(withRiserFlow(1.10), std::nullopt);
+    EXPECT_EQ(withRiserFlow(1.15), Severity::Warning);  // z = 2.2
+    EXPECT_EQ(withRiserFlow(1.30), Severity::Error);    // z = 4
+}
+
+TEST(Checks, groupSpread) {
+    const auto spreadIn = [](RoundKind kind, double high) {
+        FieldJob job = flatLoop(2);
+        job.round(kind);
+        readAs(job, "A", high);
+        readAs(job, "B", 2 - high);
+        return severityOf(job, kSpreadWide);
+    };
+    EXPECT_EQ(spreadIn(RoundKind::Adjusting, 1.02), std::nullopt);
+    EXPECT_EQ(spreadIn(RoundKind::Adjusting, 1.03), Severity::Warning);
+    EXPECT_EQ(spreadIn(RoundKind::Survey, 1.3), std::nullopt);
+}
+
+TEST(Checks, finalOffDesign) {
+    const auto finalAt = [](double ratio, RoundKind kind) {
+        FieldJob job = flatLoop(2);
+        job.round(kind);
+        readAs(job, "A", ratio);
+        const base::Id reading = readAs(job, "B", ratio);
+        const auto bare = severityOf(job, kFinalOffDesign, "B");
+        job.change(job.project().readings().at(reading),
+                   [](project::Reading& r) { r.reason = "pump too small"; });
+        const auto explained = severityOf(job, kFinalOffDesign, "B");
+        return std::pair{bare, explained};
+    };
+    EXPECT_EQ(finalAt(0.88, RoundKind::Final),
+              (std::pair{std::optional(Severity::BlocksSignature), std::optional(Severity::Note)}));
+    EXPECT_EQ(finalAt(0.92, RoundKind::Final).first, std::nullopt);
+    EXPECT_EQ(finalAt(0.88, RoundKind::Adjusting).first, std::nullopt);
+}
+
+/// Two terminals at design flow (8 m3/h) and a pump that gives 8 m3/h at 6 m.
+FieldJob pumped(const char* rise) {
+    FieldJob job = flatLoop(2);
+    job.pump("P-1", {{"0", "10"}, {"4", "9"}, {"8", "6"}, {"12", "1"}});
+    job.round(RoundKind::Survey);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    job.pumpRise(rise);
+    return job;
+}
+
+TEST(Checks, pumpClosure) {
+    EXPECT_EQ(severityOf(pumped("6.00"), kPumpSumOpen), std::nullopt);
+    EXPECT_EQ(severityOf(pumped("3.50"), kPumpSumOpen, "P-1"),
+              Severity::Warning);  // about 10 m3/h by the curve
+}
+
+TEST(Checks, pumpEfficiency) {
+    const auto withPower = [](const char* kW) {
+        FieldJob job = pumped("6.00");  // water power 0.131 kW
+        job.change(job.project().pumpReadings()[0], [&](project::PumpReading& r) {
+            r.power = quantity::measured<quantity::Power>(FieldJob::decimal(kW), Unit::Kilowatt);
+        });
+        return severityOf(job, kPumpEfficiencyOdd, "P-1");
+    };
+    EXPECT_EQ(withPower("0.25"), std::nullopt);
+    EXPECT_EQ(withPower("0.14"), Severity::Warning);  // 104 %
+    EXPECT_EQ(withPower("1.0"), Severity::Warning);   // 15 %
+}
+
+TEST(Checks, motorLoad) {
+    const auto withReading = [](const char* amps, const char* volts, const base::MessageForm& form) {
+        FieldJob job = pumped("6.00");
+        job.change(job.project().pumps()[0], [&](project::Pump& p) {
+            p.amps = quantity::measured<quantity::Current>(FieldJob::decimal("10"), Unit::Ampere);
+            p.volts = quantity::measured<quantity::Voltage>(FieldJob::decimal("400"), Unit::Volt);
+            p.serviceFactor = FieldJob::decimal("1.15");
+        });
+        job.change(job.project().pumpReadings()[0], [&](project::PumpReading& r) {
+            r.amps = quantity::measured<quantity::Current>(FieldJob::decimal(amps), Unit::Ampere);
+            r.volts = quantity::measured<quantity::Voltage>(FieldJob::decimal(volts), Unit::Volt);
+        });
+        return severityOf(job, form, "P-1");
+    };
+    EXPECT_EQ(withReading("11.4", "400", kMotorOverloaded), std::nullopt);
+    EXPECT_EQ(withReading("11.6", "400", kMotorOverloaded), Severity::Warning);
+    EXPECT_EQ(withReading("8", "365", kVoltageOff), std::nullopt);
+    EXPECT_EQ(withReading("8", "355", kVoltageOff), Severity::Warning);
+}
+
+/// Four terminals read twice; the second time with these flows and settings.
+FieldJob twice(const std::array<double, 4>& flows, const std::array<const char*, 4>& settings) {
+    FieldJob job = flatLoop(4);
+    job.round(RoundKind::Adjusting);
+    for (const char* tag : {"A", "B", "C", "D"}) {
+        readAs(job, tag, 1.0, "3");
+    }
+    job.round(RoundKind::Adjusting);
+    for (std::size_t i = 0; i < 4; ++i) {
+        readAs(job, std::string(1, static_cast<char>('A' + i)), flows[i], settings[i]);
+    }
+    return job;
+}
+
+TEST(Checks, conductanceOfACircuitThatWasNotTouched) {
+    const std::array<const char*, 4> same{"3", "3", "3", "3"};
+    EXPECT_EQ(severityOf(twice({1.1, 1.1, 1.1, 1.1}, same), kConductanceChanged), std::nullopt);
+    EXPECT_EQ(severityOf(twice({1.0, 1.0, 0.96, 1.0}, same), kConductanceChanged), std::nullopt);
+    EXPECT_EQ(severityOf(twice({1.1, 1.1, 1.0, 1.1}, same), kConductanceChanged, "C"), Severity::Warning);
+    EXPECT_EQ(severityOf(twice({1.1, 1.1, 1.0, 1.1}, {"3", "3", "2", "3"}), kConductanceChanged),
+              std::nullopt);
+}
+
+TEST(Checks, conductanceOfTheWholeLoop) {
+    const auto secondRise = [](const char* rise) {
+        FieldJob job = pumped("6.00");
+        job.round(RoundKind::Adjusting);
+        readAs(job, "A", 0.9);
+        readAs(job, "B", 0.9);
+        job.pumpRise(rise);
+        return severityOf(job, kLoopConductanceChanged);
+    };
+    EXPECT_EQ(secondRise("4.86"), std::nullopt);  // 0.9 squared of 6 m
+    EXPECT_EQ(secondRise("6.00"), Severity::Warning);
+}
+
+TEST(Checks, flowThatRoseWhenItsOwnValveWasClosed) {
+    EXPECT_EQ(severityOf(twice({1.0, 1.2, 1.0, 1.0}, {"3", "2", "3", "3"}), kRoseOnClosing, "B"),
+              Severity::Error);
+    EXPECT_EQ(severityOf(twice({1.0, 0.8, 1.0, 1.0}, {"3", "2", "3", "3"}), kRoseOnClosing), std::nullopt);
+    // With another valve closed too, the pump's head may rise enough.
+    EXPECT_EQ(severityOf(twice({1.0, 1.2, 0.5, 1.0}, {"3", "2", "2", "3"}), kRoseOnClosing), std::nullopt);
+    EXPECT_EQ(assessNewest(twice({1.0, 1.2, 1.0, 1.0}, {"3", "2", "3", "3"})).verdict, Verdict::NotAccepted);
+}
+
+TEST(Checks, groupThatRoseWhenItsValvesWereClosed) {
+    EXPECT_EQ(severityOf(twice({1.2, 1.0, 1.2, 1.2}, {"3", "2", "3", "3"}), kGroupRoseOnClosing),
+              Severity::Error);
+    EXPECT_EQ(severityOf(twice({1.05, 0.8, 1.05, 1.05}, {"3", "2", "3", "3"}), kGroupRoseOnClosing),
+              std::nullopt);
+    EXPECT_EQ(severityOf(twice({1.2, 1.2, 1.2, 1.2}, {"3", "4", "3", "3"}), kGroupRoseOnClosing),
+              std::nullopt);
+}
+
+TEST(Checks, membersBeyondAMovedValveKeepStep) {
+    EXPECT_EQ(severityOf(twice({0.8, 1.1, 1.1, 1.1}, {"2", "3", "3", "3"}), kProportionBroken), std::nullopt);
+    EXPECT_EQ(severityOf(twice({0.8, 1.1, 1.1, 1.0}, {"2", "3", "3", "3"}), kProportionBroken, "D"),
+              Severity::Warning);
+    // Upstream of the moved valve, members need not keep step.
+    EXPECT_EQ(severityOf(twice({1.02, 1.05, 1.1, 0.8}, {"3", "3", "3", "2"}), kProportionBroken),
+              std::nullopt);
+}
+
+TEST(Checks, membersOfAReverseReturnNeedNotKeepStep) {
+    FieldJob job;
+    const base::Id valve = usualValve(job);
+    job.branch("R", "", "", std::nullopt, BranchKind::None);
+    job.change(job.project().branches()[0],
+               [](project::Branch& b) { b.returns = project::ReturnKind::Reverse; });
+    for (const char* tag : {"A", "B", "C"}) {
+        job.branch(tag, "R", "4", valve);
+    }
+    for (const double last : {1.0, 0.9}) {
+        job.round(RoundKind::Adjusting);
+        readAs(job, "A", last, last == 1.0 ? "3" : "2");
+        readAs(job, "B", 1.0, "3");
+        readAs(job, "C", last, "3");
+    }
+    EXPECT_EQ(severityOf(job, kProportionBroken), std::nullopt);
+}
+
+TEST(Checks, valveNearlyShut) {
+    const auto at = [](const char* setting) {
+        FieldJob job = flatLoop(1);
+        job.round(RoundKind::Survey);
+        job.settingOnly("A", setting);
+        return severityOf(job, kValveNearlyShut, "A");
+    };
+    EXPECT_EQ(at("0.9"), std::nullopt);
+    EXPECT_EQ(at("0.7"), Severity::Warning);
+}
+
+TEST(Checks, valveNoise) {
+    FieldJob job = flatLoop(1);
+    job.round(RoundKind::Survey);
+    job.dp("A", "199", "2");
+    EXPECT_EQ(severityOf(job, kValveDpHigh), std::nullopt);
+    job.dp("A", "201", "2");
+    EXPECT_EQ(severityOf(job, kValveDpHigh, "A"), Severity::Warning);
+}
+
+TEST(Checks, finalReadingsComeLast) {
+    FieldJob job = flatLoop(2);
+    job.round(RoundKind::Adjusting);
+    readAs(job, "A", 1.0, "3");
+    readAs(job, "B", 1.0, "4");
+    job.round(RoundKind::Final);
+    readAs(job, "A", 1.0, "3");
+    readAs(job, "B", 1.0, "4");
+    EXPECT_EQ(severityOf(job, kReadBeforeLastMove), std::nullopt);
+    readAs(job, "A", 1.0, "2");  // moved in the middle of the final round
+    EXPECT_EQ(severityOf(job, kReadBeforeLastMove, "B"), Severity::Error);
+    EXPECT_EQ(severityOf(job, kReadBeforeLastMove, "A"), std::nullopt);
+    EXPECT_EQ(assessNewest(job).verdict, Verdict::NotAccepted);
+    readAs(job, "B", 1.0, "4");
+    EXPECT_EQ(severityOf(job, kReadBeforeLastMove), std::nullopt);
+}
+
+TEST(Checks, aCorrectedSettingIsNoMove) {
+    FieldJob job = flatLoop(2);
+    job.round(RoundKind::Final, project::RoundState::Open);
+    readAs(job, "A", 1.0, "3");
+    readAs(job, "B", 1.0, "4");
+    support::CountingIds ids(500);
+    const auto edit = storeSetting(job.project(), job.newestRound(), job.idOf("B"), job.decimal("3"),
+                                   WalkContext{std::nullopt, std::nullopt, ids, {}});
+    ASSERT_TRUE(edit);
+    for (const project::AnyRecord& record : edit->put) {
+        job.project().put(std::get<project::Reading>(record));
+    }
+    EXPECT_EQ(severityOf(job, kReadBeforeLastMove), std::nullopt);
+}
+
+TEST(Checks, finalReadingsComeAfterTheLastSpeed) {
+    FieldJob job = pumped("6.00");
+    job.round(RoundKind::Final);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    const auto timed = [&](const char* rpm, const char* time) {
+        const base::Id id = job.pumpRise("6.00", rpm);
+        job.change(job.project().pumpReadings().at(id),
+                   [&](project::PumpReading& r) { r.time = base::Instant::fromText(time); });
+    };
+    timed("1750", "2026-03-02T08:00:00");
+    EXPECT_EQ(severityOf(job, kReadBeforeLastMove), std::nullopt);
+    timed("1600", "2026-03-02T12:00:00");
+    EXPECT_EQ(severityOf(job, kReadBeforeLastMove, "A"), Severity::Error);
+}
+
+TEST(Checks, aRoundIsNotOlderThanTheOneBefore) {
+    FieldJob job = twice({1, 1, 1, 1}, {"3", "3", "3", "3"});
+    EXPECT_EQ(severityOf(job, kTimeBeforeEarlierRound), std::nullopt);
+    const base::Id last = readAs(job, "D", 1.0, "3");
+    job.change(job.project().readings().at(last),
+               [](project::Reading& r) { r.time = base::Instant::fromText("2026-03-01T08:00:00"); });
+    EXPECT_EQ(severityOf(job, kTimeBeforeEarlierRound, "D"), Severity::Warning);
+}
+
+TEST(Checks, tooPerfect) {
+    const auto withFlows = [](const std::array<double, 6>& flows, const base::MessageForm& form) {
+        FieldJob job = flatLoop(6);
+        job.round(RoundKind::Survey);
+        for (std::size_t i = 0; i < 6; ++i) {
+            readAs(job, std::string(1, static_cast<char>('A' + i)), flows[i]);
+        }
+        return severityOf(job, form);
+    };
+    EXPECT_EQ(withFlows({1.0, 1.02, 0.98, 1.03, 0.97, 1.04}, kFlowsLikeDesign), std::nullopt);
+    EXPECT_EQ(withFlows({1.0, 1.0, 0.98, 1.03, 0.97, 1.04}, kFlowsLikeDesign), Severity::Warning);
+    EXPECT_EQ(withFlows({1.1, 1.1, 0.98, 1.03, 0.97, 1.04}, kDigitsRepeated), Severity::Warning);
+    EXPECT_EQ(withFlows({1.1, 1.12, 0.98, 1.03, 0.97, 1.04}, kDigitsRepeated), std::nullopt);
+}
+
+TEST(Checks, mixedUnits) {
+    FieldJob job = flatLoop(3);
+    job.instrument("1", "");
+    job.round(RoundKind::Survey);
+    job.dp("A", "25.0", "4");
+    job.dp("B", "25.2", "4");
+    const base::Id third = job.dp("C", "25.1", "4");
+    EXPECT_EQ(severityOf(job, kUnitsMixed), std::nullopt);
+    job.change(job.project().readings().at(third), [&](project::Reading& r) {
+        r.dp = quantity::measuredDifference(FieldJob::decimal("3.6"), Unit::Psi,
+                                            job.project().fluid().density());
+    });
+    EXPECT_EQ(severityOf(job, kUnitsMixed, "C"), Severity::Warning);
+    const base::Id other = job.instrument("1", "");
+    job.change(job.project().readings().at(third), [&](project::Reading& r) { r.instrument = other; });
+    EXPECT_EQ(severityOf(job, kUnitsMixed), std::nullopt);
+}
+
+TEST(Checks, fluidCorrection) {
+    FieldJob job = flatLoop(1);
+    job.round(RoundKind::Survey);
+    EXPECT_EQ(severityOf(job, kGlycolWithoutConcentration), std::nullopt);
+    EXPECT_EQ(severityOf(job, kFluidUnusable), std::nullopt);
+    job.change(job.project().job(), [](project::Job& j) { j.fluid = fluid::FluidKind::PropyleneGlycol; });
+    EXPECT_EQ(severityOf(job, kGlycolWithoutConcentration), Severity::Error);
+    job.change(job.project().job(), [](project::Job& j) {
+        j.concentration = quantity::measured<Ratio>(FieldJob::decimal("30"), Unit::Percent);
+    });
+    EXPECT_EQ(severityOf(job, kGlycolWithoutConcentration), std::nullopt);
+    EXPECT_EQ(severityOf(job, kFluidUnusable), std::nullopt);
+    job.change(job.project().job(), [](project::Job& j) {
+        j.concentration = quantity::measured<Ratio>(FieldJob::decimal("95"), Unit::Percent);
+    });
+    EXPECT_EQ(severityOf(job, kFluidUnusable), Severity::Error);
+}
+
+TEST(Checks, selfActingInGroup) {
+    FieldJob job = flatLoop(2);
+    EXPECT_EQ(severityOf((job.round(RoundKind::Survey), job), kSelfActingInGroup), std::nullopt);
+    job.branch("L", "", "4", std::nullopt, BranchKind::Picv);
+    EXPECT_EQ(severityOf(job, kSelfActingInGroup, "L"), Severity::Note);
+}
+
+TEST(Checks, findingsComeMostSevereFirst) {
+    FieldJob job = riser("9");
+    readAs(job, "A", 1.3, "3");
+    readAs(job, "B", 1.0, "4");
+    const Assessment a = assessNewest(job);
+    ASSERT_GE(a.findings.size(), 1u);
+    for (std::size_t i = 1; i < a.findings.size(); ++i) {
+        EXPECT_GE(a.findings[i - 1].severity, a.findings[i].severity);
+    }
+}
+
+}  // namespace
+}  // namespace ww::balancing

@@ -1,0 +1,174 @@
+// What makes a single reading doubtful, each with a case beside it that is not. Limits: common practice, no
+// source.
+#include <gtest/gtest.h>
+
+#include "core/balancing/doubt_forms.h"
+#include "core/balancing/walk.h"
+#include "tests/core/balancing/small_loop.h"
+
+namespace ww::balancing {
+namespace {
+
+using project::RoundKind;
+
+/// One terminal among three, read as 25 kPa at setting 4 in round 1, now as `digits`.
+struct Reread {
+    explicit Reread(const char* digits, const char* setting = "4") : job(flatLoop(3)) {
+        job.round(RoundKind::Survey);
+        for (const char* tag : {"A", "B", "C"}) {
+            job.dp(tag, "25.0", "4");
+        }
+        job.round(RoundKind::Adjusting);
+        job.dp("A", "25.0", "4");
+        job.dp("B", "25.0", "4");
+        reading = job.dp("C", digits, setting);
+    }
+    State state() const { return resultOf(job, assessNewest(job), "C").state; }
+    const Finding* finding(const base::MessageForm& form) const {
+        m_assessment = assessNewest(job);
+        return findingOf(m_assessment, form, "C");
+    }
+
+    FieldJob job;
+    base::Id reading;
+    mutable Assessment m_assessment;
+};
+
+TEST(Doubts, farFromTheSameSettingBefore) {
+    EXPECT_EQ(Reread("9.9").state(), State::Doubtful);  // under 0.4
+    EXPECT_NE(Reread("10.1").state(), State::Doubtful);
+    EXPECT_NE(Reread("62").state(), State::Doubtful);
+    EXPECT_EQ(Reread("63").state(), State::Doubtful);  // over 2.5
+    const Reread odd("150");                           // six times: no unit fits
+    ASSERT_NE(odd.finding(kImplausible), nullptr);
+    EXPECT_EQ(
+        base::english(odd.finding(kImplausible)->fault),
+        "150 kPa is far from 25.0 kPa read at the same setting in round 1; read again or give the reason");
+}
+
+TEST(Doubts, aSlipOfTheUnit) {
+    const Reread psi("3.63");  // 25.0 kPa
+    ASSERT_NE(psi.finding(kUnitSuspected), nullptr);
+    EXPECT_EQ(base::english(psi.finding(kUnitSuspected)->fault),
+              "3.63 kPa is far from the expected 25.0 kPa, in psi it would be 25.0 kPa; correct the unit, "
+              "read again or "
+              "give the reason");
+    EXPECT_NE(Reread("100.4").finding(kUnitSuspected), nullptr);  // inches of water
+    EXPECT_NE(Reread("8.36").finding(kUnitSuspected), nullptr);   // feet of water
+    EXPECT_NE(Reread("250").finding(kUnitSuspected), nullptr);    // mbar
+    EXPECT_NE(Reread("0.25").finding(kUnitSuspected), nullptr);   // bar
+    EXPECT_EQ(Reread("27").finding(kUnitSuspected), nullptr);
+}
+
+TEST(Doubts, theFirstReadingIsComparedWithDesign) {
+    const auto stateAt = [](const char* digits) {
+        FieldJob job = flatLoop(1);  // design flow needs 25 kPa
+        job.round(RoundKind::Survey);
+        job.dp("A", digits, "4");
+        return assessNewest(job).branches[0].state;
+    };
+    EXPECT_EQ(stateAt("1.2"), State::Doubtful);
+    EXPECT_NE(stateAt("1.3"), State::Doubtful);
+    EXPECT_NE(stateAt("199"), State::Doubtful);
+    EXPECT_EQ(stateAt("201"), State::Doubtful);
+}
+
+TEST(Doubts, anotherSettingIsNotComparable) {
+    // 80 kPa at setting 3 after 25 kPa at setting 4: compared with design (100 kPa), not with round 1.
+    EXPECT_NE(Reread("80", "3").state(), State::Doubtful);
+}
+
+TEST(Doubts, negative) {
+    const Reread negative("-3.2");
+    EXPECT_EQ(negative.state(), State::Doubtful);
+    ASSERT_NE(negative.finding(kNegativeDp), nullptr);
+    EXPECT_EQ(negative.finding(kNegativeDp)->fault.arguments[1], "3.2 kPa");
+}
+
+TEST(Doubts, underTheReadableMinimum) {
+    FieldJob job = flatLoop(1);
+    job.round(RoundKind::Survey);
+    job.dp("A", "0.6", "4");
+    const Assessment a = assessNewest(job);
+    ASSERT_NE(findingOf(a, kUnderReadable), nullptr);
+    EXPECT_EQ(findingOf(a, kUnderReadable)->fault.arguments[1], "1.00 kPa");
+    EXPECT_EQ(a.branches[0].source, FlowSource::Range);
+    // 0.6 +- 2 x 0.1 kPa at Kv 8.
+    EXPECT_NEAR(a.branches[0].flowLow->in(quantity::Unit::CubicMetrePerHour), 8 * std::sqrt(0.004), 0.001);
+    EXPECT_NEAR(a.branches[0].flowHigh->in(quantity::Unit::CubicMetrePerHour), 8 * std::sqrt(0.008), 0.001);
+    // The valve's own table may ask for more.
+    FieldJob strict = flatLoop(1);
+    strict.change(strict.project().valves()[0],
+                  [&](project::ValveModel& v) { v.minimumDp = strict.pressure("30"); });
+    strict.round(RoundKind::Survey);
+    strict.dp("A", "29", "4");
+    EXPECT_EQ(assessNewest(strict).branches[0].source, FlowSource::Range);
+    strict.dp("A", "31", "4");
+    EXPECT_EQ(assessNewest(strict).branches[0].source, FlowSource::ValveDp);
+}
+
+TEST(Doubts, anInstrumentOverdueOnTheDayOfTheReading) {
+    Reread reread("25.0");
+    const base::Id meter = reread.job.instrument("1", "");
+    const auto stateWithDue = [&](const char* due) {
+        reread.job.change(reread.job.project().instruments().at(meter),
+                          [&](project::Instrument& i) { i.due = base::Instant::fromText(due); });
+        reread.job.change(reread.job.project().readings().at(reread.reading),
+                          [&](project::Reading& r) { r.instrument = meter; });
+        return reread.state();
+    };
+    EXPECT_EQ(stateWithDue("2026-03-01"), State::Doubtful);
+    ASSERT_NE(reread.finding(kInstrumentOverdue), nullptr);
+    EXPECT_EQ(reread.finding(kInstrumentOverdue)->severity, Severity::BlocksSignature);
+    EXPECT_EQ(stateWithDue("2026-03-02"), State::OnShare);  // the last day counts
+}
+
+TEST(Doubts, markedByHandAndExplained) {
+    Reread reread("25.0");
+    reread.job.change(reread.job.project().readings().at(reread.reading),
+                      [](project::Reading& r) { r.isDoubtful = true; });
+    EXPECT_EQ(reread.state(), State::Doubtful);
+    reread.job.change(reread.job.project().readings().at(reread.reading),
+                      [](project::Reading& r) { r.reason = "read twice, same value"; });
+    EXPECT_EQ(reread.state(), State::OnShare);
+    ASSERT_NE(reread.finding(kMarkedDoubtful), nullptr);
+    EXPECT_EQ(reread.finding(kMarkedDoubtful)->severity, Severity::Note);
+}
+
+TEST(Doubts, aSettingOutsideTheTableGivesNoFlow) {
+    const Reread outside("25.0", "4.6");
+    EXPECT_EQ(outside.state(), State::Doubtful);
+    ASSERT_NE(outside.finding(kSettingOutside), nullptr);
+    EXPECT_EQ(outside.finding(kSettingOutside)->severity, Severity::Error);
+    EXPECT_FALSE(outside.m_assessment.branches[2].flow);
+}
+
+TEST(Doubts, aDpWithoutATable) {
+    FieldJob job;
+    job.branch("A", "", "4");
+    job.round(RoundKind::Survey);
+    job.dp("A", "20");
+    EXPECT_NE(findingOf(assessNewest(job), kNoValveTable), nullptr);
+    job.flow("A", "4.0");
+    EXPECT_EQ(findingOf(assessNewest(job), kNoValveTable), nullptr);
+    EXPECT_EQ(assessNewest(job).branches[0].source, FlowSource::DirectReading);
+}
+
+TEST(OfferedFix, theUnitOrTheSign) {
+    const Reread psi("3.63");
+    const auto unit = offeredFix(psi.job.project(), assessNewest(psi.job), psi.reading);
+    ASSERT_TRUE(unit);
+    EXPECT_EQ(unit->dp.text(), "3.63 psi");
+    EXPECT_TRUE(unit->why.is(kUnitSuspected));
+    const Reread negative("-25.0");
+    const auto sign = offeredFix(negative.job.project(), assessNewest(negative.job), negative.reading);
+    ASSERT_TRUE(sign);
+    EXPECT_EQ(sign->dp.text(), "25.0 kPa");
+    const Reread fine("26");
+    EXPECT_FALSE(offeredFix(fine.job.project(), assessNewest(fine.job), fine.reading));
+    const Reread odd("150");
+    EXPECT_FALSE(offeredFix(odd.job.project(), assessNewest(odd.job), odd.reading));
+}
+
+}  // namespace
+}  // namespace ww::balancing

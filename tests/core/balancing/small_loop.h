@@ -1,0 +1,77 @@
+// A loop of equal terminals for the tests of balancing: design 4 m3/h each, one valve table, flows set by
+// number. Not for hydraulics: a flow here is whatever the test says.
+#pragma once
+
+#include <cmath>
+#include <string>
+#include <string_view>
+
+#include "core/balancing/assess.h"
+#include "tests/support/field_job.h"
+
+namespace ww::balancing {
+
+using support::FieldJob;
+
+/// The valve's table: settings 0 (shut), 1, 2, 3 and 4 (open) with Kv 0, 1, 2, 4 and 8.
+inline base::Id usualValve(FieldJob& job) {
+    return job.valve({{"0", "0"}, {"1", "1"}, {"2", "2"}, {"3", "4"}, {"4", "8"}});
+}
+
+/// dp in kPa, as text, at which a valve with this Kv passes a flow (SG of water at 20 C against 60 F,
+/// 0.9992).
+inline std::string dpFor(double flowRatio, double kvRatio) {
+    const double flow = 4 * flowRatio;
+    return base::Decimal::fromNumber(100 * 0.99924 * std::pow(flow / kvRatio, 2), 4).text();
+}
+
+/// Kv at one of the table's settings.
+inline double kvAt(std::string_view setting) {
+    return setting == "4" ? 8 : setting == "3" ? 4 : setting == "2" ? 2 : 1;
+}
+
+/// Stores the dp that makes the terminal's flow this share of its design, at a setting of the table.
+inline base::Id readAs(FieldJob& job, std::string_view tag, double flowRatio,
+                       std::string_view setting = "4") {
+    return job.dp(tag, dpFor(flowRatio, kvAt(setting)), setting);
+}
+
+/// Terminals A, B, C ... at the pump, nearest first.
+inline FieldJob flatLoop(std::size_t count) {
+    FieldJob job;
+    const base::Id valve = usualValve(job);
+    for (std::size_t i = 0; i < count; ++i) {
+        job.branch(std::string(1, static_cast<char>('A' + i)), "", "4", valve);
+    }
+    return job;
+}
+
+inline Assessment assessNewest(const FieldJob& job, AssessOptions options = {}) {
+    return assess(job.project(), job.newestRound(), options);
+}
+
+inline const BranchResult& resultOf(const FieldJob& job, const Assessment& assessment, std::string_view tag) {
+    return assessment.branches[job.indexOf(tag)];
+}
+
+/// The finding of this form (and subject, where one is given); null where there is none.
+inline const Finding* findingOf(const Assessment& assessment, const base::MessageForm& form,
+                                std::string_view subject = "") {
+    for (const Finding& finding : assessment.findings) {
+        if (finding.fault.is(form) && (subject.empty() || finding.fault.subject == subject)) {
+            return &finding;
+        }
+    }
+    return nullptr;
+}
+
+inline bool hasReason(const Assessment& assessment, const base::MessageForm& form) {
+    for (const base::Fault& fault : assessment.reasons) {
+        if (fault.is(form)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+}  // namespace ww::balancing

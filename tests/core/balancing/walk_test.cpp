@@ -1,0 +1,221 @@
+// Walking a round: the edits, what they refuse, and what is kept.
+#include "core/balancing/walk.h"
+
+#include <gtest/gtest.h>
+
+#include "core/balancing/walk_forms.h"
+#include "tests/core/balancing/small_loop.h"
+#include "tests/support/fixed_clock.h"
+
+namespace ww::balancing {
+namespace {
+
+using project::Edit;
+using project::Reading;
+using project::ReadingStatus;
+using project::RoundKind;
+using project::RoundState;
+
+/// A loop of three and what a workbook would do with edits.
+class WalkTest : public ::testing::Test {
+  protected:
+    WalkTest() : m_job(flatLoop(3)) { m_round = m_job.round(RoundKind::Survey, RoundState::Open); }
+
+    const project::Project& project() const { return m_job.project(); }
+    WalkContext context() { return {m_meter, m_person, m_ids, m_clock.now()}; }
+    base::Id branch(std::string_view tag) const { return m_job.idOf(tag); }
+    quantity::Measured<PressureDifference> kPa(std::string_view digits) const {
+        return m_job.pressure(digits);
+    }
+    /// Carries an edit out; gives its label, or the code of the refusal.
+    std::string apply(const base::Result<Edit>& edit) {
+        if (!edit) {
+            return std::string(edit.fault().code());
+        }
+        for (const project::AnyRecord& record : edit->put) {
+            std::visit([&](const auto& r) { m_job.project().put(r); }, record);
+        }
+        m_clock.advance(std::chrono::minutes(1));
+        return edit->label;
+    }
+    std::string storeDpAt(std::string_view tag, std::string_view digits,
+                          std::optional<base::Decimal> setting = {}) {
+        return apply(storeDp(project(), m_round, branch(tag), kPa(digits), std::move(setting), context()));
+    }
+    const Reading* counting(std::string_view tag) const {
+        return countingReading(project(), m_round, branch(tag));
+    }
+    void setState(RoundState state) {
+        m_job.change(project().rounds().at(m_round), [&](project::Round& r) { r.state = state; });
+    }
+
+    FieldJob m_job;
+    base::Id m_round;
+    support::CountingIds m_ids{1000};
+    support::FixedClock m_clock;
+    std::optional<base::Id> m_meter;
+    std::optional<base::Id> m_person;
+};
+
+TEST_F(WalkTest, opensTheNextRoundOnceTheLastIsClosed) {
+    EXPECT_EQ(apply(openRound(project(), RoundKind::Adjusting, context())), "another_round_open");
+    setState(RoundState::Closed);
+    EXPECT_EQ(apply(openRound(project(), RoundKind::Adjusting, context())), "open round 2");
+    ASSERT_NE(project().roundNumbered(2), nullptr);
+    EXPECT_EQ(project().roundNumbered(2)->kind, RoundKind::Adjusting);
+    EXPECT_EQ(project().roundNumbered(2)->state, RoundState::Open);
+    EXPECT_TRUE(project().roundNumbered(2)->opened);
+}
+
+TEST_F(WalkTest, storesADpWithTheSettingThatStands) {
+    EXPECT_EQ(storeDpAt("B", "25.0"), "DP 25.0 kPa, B");
+    const Reading* reading = counting("B");
+    ASSERT_NE(reading, nullptr);
+    EXPECT_EQ(reading->dp->digits.text(), "25.0");
+    EXPECT_EQ(reading->setting->text(), "4");  // fully open where nothing else is known
+    EXPECT_EQ(reading->sequence, 1);
+    EXPECT_TRUE(reading->time);
+    EXPECT_EQ(storeDpAt("C", "24.0", m_job.decimal("3.5")), "DP 24.0 kPa, C");
+    EXPECT_EQ(counting("C")->sequence, 2);
+    EXPECT_EQ(standingSetting(project(), m_round, branch("C"))->text(), "3.5");
+}
+
+TEST_F(WalkTest, aSecondDpSupersedesTheFirstAndKeepsIt) {
+    storeDpAt("B", "2.50", m_job.decimal("3"));
+    const base::Id first = counting("B")->id;
+    apply(setNote(project(), first, "noisy"));
+    storeDpAt("B", "25.0");
+    const Reading* second = counting("B");
+    EXPECT_EQ(second->supersedes, first);
+    EXPECT_EQ(second->setting->text(), "3");
+    EXPECT_EQ(second->note, "noisy");
+    EXPECT_EQ(project().readings().at(first).status, ReadingStatus::Superseded);
+    EXPECT_EQ(project().readings().at(first).dp->digits.text(), "2.50");
+    EXPECT_EQ(project().readings().size(), 2u);
+}
+
+TEST_F(WalkTest, aRepeatStandsBesideTheFirst) {
+    EXPECT_EQ(apply(storeRepeat(project(), m_round, branch("A"), kPa("24"), context())), "DP 24 kPa, A");
+    EXPECT_EQ(apply(storeRepeat(project(), m_round, branch("A"), kPa("26"), context())),
+              "DP 26 kPa read again, A");
+    const Assessment a = assess(project(), m_round);
+    EXPECT_NEAR(a.branches[0].dp->in(quantity::Unit::Kilopascal), 25, 1e-9);
+    storeDpAt("A", "30");
+    EXPECT_NEAR(assess(project(), m_round).branches[0].dp->in(quantity::Unit::Kilopascal), 30, 1e-9);
+}
+
+TEST_F(WalkTest, aSettingBeforeTheDp) {
+    EXPECT_EQ(apply(storeSetting(project(), m_round, branch("A"), m_job.decimal("2.5"), context())),
+              "setting 2.5, A");
+    EXPECT_EQ(counting("A"), nullptr);
+    EXPECT_EQ(standingSetting(project(), m_round, branch("A"))->text(), "2.5");
+    EXPECT_EQ(assess(project(), m_round).branches[0].setting->si(), 2.5);
+    EXPECT_EQ(assess(project(), m_round).branches[0].state, State::NotRead);
+    storeDpAt("A", "25");
+    EXPECT_EQ(counting("A")->setting->text(), "2.5");
+}
+
+TEST_F(WalkTest, aSettingAfterTheDpKeepsWhatWasRead) {
+    storeDpAt("A", "24");
+    apply(storeRepeat(project(), m_round, branch("A"), kPa("26"), context()));
+    const std::optional<base::Instant> readAt = counting("A")->time;
+    apply(storeSetting(project(), m_round, branch("A"), m_job.decimal("3"), context()));
+    EXPECT_EQ(counting("A")->setting->text(), "3");
+    EXPECT_EQ(counting("A")->dp->digits.text(), "26");
+    EXPECT_EQ(counting("A")->time, readAt);
+    EXPECT_NEAR(assess(project(), m_round).branches[0].dp->in(quantity::Unit::Kilopascal), 25, 1e-9);
+    const auto again = storeSetting(project(), m_round, branch("A"), m_job.decimal("3"), context());
+    ASSERT_TRUE(again);
+    EXPECT_TRUE(again->isEmpty());
+}
+
+TEST_F(WalkTest, refusesWhatCannotBeStored) {
+    EXPECT_EQ(storeDpAt("A", "25", m_job.decimal("4.6")), "setting_beyond_scale");
+    EXPECT_EQ(apply(storeSetting(project(), m_round, branch("A"), m_job.decimal("-1"), context())),
+              "setting_beyond_scale");
+    const auto refused = storeSetting(project(), m_round, branch("A"), m_job.decimal("4.6"), context());
+    EXPECT_EQ(base::englishWithSubject(refused.fault()),
+              "A: 4.6 is not on this valve's scale, 0 to 4, and is not stored; correct the setting");
+    m_job.branch("N", "", "4");
+    EXPECT_EQ(storeDpAt("N", "25"), "branch_without_table");
+    EXPECT_EQ(apply(storeSetting(project(), m_round, branch("N"), m_job.decimal("1"), context())),
+              "branch_without_valve");
+    EXPECT_TRUE(project().readings().empty());
+}
+
+TEST_F(WalkTest, suspiciousValuesAreStoredAllTheSame) {
+    EXPECT_EQ(storeDpAt("A", "-3.2"), "DP -3.2 kPa, A");
+    EXPECT_EQ(assess(project(), m_round).branches[0].state, State::Doubtful);
+}
+
+TEST_F(WalkTest, aClosedRoundTakesCorrectionsOnly) {
+    storeDpAt("A", "25");
+    setState(RoundState::Closed);
+    EXPECT_EQ(storeDpAt("A", "26"), "DP 26 kPa, A");
+    EXPECT_EQ(storeDpAt("B", "26"), "round_closed");
+    EXPECT_EQ(apply(storeRepeat(project(), m_round, branch("A"), kPa("27"), context())), "round_closed");
+    setState(RoundState::Accepted);
+    EXPECT_EQ(storeDpAt("A", "28"), "round_accepted");
+    EXPECT_EQ(apply(giveReason(project(), counting("A")->id, "why")), "round_accepted");
+    EXPECT_EQ(counting("A")->dp->digits.text(), "26");
+}
+
+TEST_F(WalkTest, aFlowIsStoredWithoutAValve) {
+    m_job.branch("N", "", "4", std::nullopt, project::BranchKind::None);
+    EXPECT_EQ(apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context())),
+              "flow 3.9 m3/h, N");
+    const Assessment a = assess(project(), m_round);
+    EXPECT_EQ(resultOf(m_job, a, "N").source, FlowSource::DirectReading);
+}
+
+TEST_F(WalkTest, closingAsksForEveryTerminal) {
+    storeDpAt("A", "25");
+    apply(storeCannotBeRead(project(), m_round, branch("B"), context()));
+    storeDpAt("C", "-25");
+    auto items = openItems(project(), m_round);
+    ASSERT_EQ(items.size(), 2u);
+    EXPECT_TRUE(items[0].fault.is(kNoReasonYet));
+    EXPECT_EQ(items[0].fault.subject, "B");
+    EXPECT_EQ(items[1].fault.subject, "C");
+    EXPECT_EQ(apply(closeRound(project(), m_round, context())), "items_open");
+    EXPECT_EQ(apply(giveReason(project(), counting("B")->id, "port blocked")), "reason, B");
+    EXPECT_EQ(apply(giveReason(project(), counting("C")->id, "hoses swapped")), "reason, C");
+    EXPECT_TRUE(openItems(project(), m_round).empty());
+    EXPECT_EQ(apply(closeRound(project(), m_round, context())), "close round 1");
+    EXPECT_EQ(project().rounds().at(m_round).state, RoundState::Closed);
+    EXPECT_TRUE(project().rounds().at(m_round).closed);
+    EXPECT_EQ(apply(closeRound(project(), m_round, context())), "round_closed_already");
+}
+
+TEST_F(WalkTest, anUnreadTerminalIsAnOpenItem) {
+    const auto items = openItems(project(), m_round);
+    ASSERT_EQ(items.size(), 3u);
+    EXPECT_TRUE(items[0].fault.is(kNotReadYet));
+}
+
+TEST_F(WalkTest, aMarkAndItsReason) {
+    storeDpAt("A", "25");
+    const base::Id id = counting("A")->id;
+    EXPECT_EQ(apply(markDoubtful(project(), id, true)), "doubtful, A");
+    EXPECT_TRUE(project().readings().at(id).isDoubtful);
+    EXPECT_EQ(apply(markDoubtful(project(), id, false)), "not doubtful, A");
+    const auto same = markDoubtful(project(), id, false);
+    ASSERT_TRUE(same);
+    EXPECT_TRUE(same->isEmpty());
+}
+
+TEST_F(WalkTest, earlierReadingsAndSettings) {
+    storeDpAt("A", "25", m_job.decimal("3"));
+    EXPECT_EQ(earlierReading(project(), m_round, branch("A")), nullptr);
+    setState(RoundState::Closed);
+    const base::Id second = m_job.round(RoundKind::Adjusting, RoundState::Open);
+    ASSERT_NE(earlierReading(project(), second, branch("A")), nullptr);
+    EXPECT_EQ(earlierReading(project(), second, branch("A"))->dp->digits.text(), "25");
+    EXPECT_EQ(standingSetting(project(), second, branch("A"))->text(), "3");
+    m_job.change(project().branches().at(branch("B")),
+                 [&](project::Branch& b) { b.setting = m_job.decimal("2.2"); });
+    EXPECT_EQ(standingSetting(project(), second, branch("B"))->text(), "2.2");
+}
+
+}  // namespace
+}  // namespace ww::balancing
