@@ -12,6 +12,8 @@ namespace ww::ui {
 class Commands : public QObject {
     Q_OBJECT
 
+    QList<QAction*> m_all;  ///< stands before the actions, which enter themselves here
+
   public:
     explicit Commands(QObject* parent = nullptr);
 
@@ -61,8 +63,6 @@ class Commands : public QObject {
 
   private:
     QAction* make(const QString& text, const QList<QKeySequence>& keys);
-
-    QList<QAction*> m_all;
 };
 
 }  // namespace ww::ui
