@@ -77,9 +77,9 @@ const std::vector<Confined> kConfined{
 /// Headers of the operating system: files, locks and processes are the business of these.
 const std::vector<std::string_view> kSystemPlaces{"core/store/", "core/exchange/", "core/workbook/",
                                                   "ui/",         "app/",           "tests/"};
-constexpr std::array<std::string_view, 13> kSystemHeaders{
-    "arpa/",    "dirent.h", "fcntl.h",  "limits.h", "netdb.h", "poll.h",  "pwd.h",
-    "signal.h", "spawn.h",  "stdlib.h", "sys/",     "time.h",  "unistd.h"};
+constexpr std::array<std::string_view, 14> kSystemHeaders{
+    "arpa/", "dirent.h", "fcntl.h", "limits.h", "malloc.h", "netdb.h", "poll.h",
+    "pwd.h", "signal.h", "spawn.h", "stdlib.h", "sys/",     "time.h",  "unistd.h"};
 
 /// Qt's classes for charts begin or end like this; all other Qt headers are free in ui, app and tests.
 constexpr std::array<std::string_view, 5> kChartBeginnings{"QtCharts", "QChart", "QPolarChart", "QLegend",
