@@ -73,7 +73,10 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     showPlace(Walk);
 }
 
-MainWindow::~MainWindow() = default;
+MainWindow::~MainWindow() {
+    // The places read through the bridge to their end, so they go first.
+    delete takeCentralWidget();
+}
 
 void MainWindow::buildFrame() {
     m_readOnly->setObjectName(QStringLiteral("read_only_banner"));
@@ -381,26 +384,20 @@ void MainWindow::refreshRecent() {
 }
 
 void MainWindow::showReverted(const project::ChangeSet& changes) {
-    std::optional<base::Id> branch;
+    using project::RecordKind;
     Place shown = place();
-    for (const project::RecordRef& ref : changes.put) {
-        if (ref.kind == project::RecordKind::Reading) {
-            branch = m_bridge.project().readings().at(ref.id).branch;
-            shown = Walk;
-        } else if (ref.kind == project::RecordKind::Branch) {
-            branch = ref.id;
-            shown = System;
-        } else if (ref.kind == project::RecordKind::Round) {
-            shown = Walk;
-        } else if (ref.kind == project::RecordKind::Job || ref.kind == project::RecordKind::Instrument ||
-                   ref.kind == project::RecordKind::Person) {
-            shown = Job;
-        }
+    if (changes.touches(RecordKind::Reading) || changes.touches(RecordKind::Round)) {
+        shown = Walk;
+    } else if (changes.touches(RecordKind::Branch)) {
+        shown = System;
+    } else if (changes.touches(RecordKind::Job) || changes.touches(RecordKind::Instrument) ||
+               changes.touches(RecordKind::Person)) {
+        shown = Job;
     }
     if (shown != place()) {
         showPlace(shown);
     }
-    if (branch) {
+    if (const auto branch = m_bridge.revertedBranch()) {
         m_bridge.selectBranch(branch);
         shown == System ? m_system->showBranch(*branch) : m_walk->showBranch(*branch);
     }

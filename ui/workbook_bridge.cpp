@@ -1,5 +1,7 @@
 #include "ui/workbook_bridge.h"
 
+#include <unordered_map>
+
 #include "core/base/expects.h"
 #include "ui/text/format.h"
 
@@ -168,6 +170,11 @@ void WorkbookBridge::setPerson(std::optional<base::Id> person) {
 base::Outcome WorkbookBridge::took(const base::Result<project::ChangeSet>& result, bool isReverted) {
     m_assessment.reset();
     if (!result) {
+        // Refusals of a rule leave the file well; only those of the file itself mean that nothing can be
+        // kept.
+        if (result.fault().code().starts_with("workbook_")) {
+            m_notStored = result.fault();
+        }
         return result.fault();
     }
     m_notStored.reset();
@@ -192,13 +199,44 @@ base::Outcome WorkbookBridge::apply(const project::Edit& edit) {
 }
 
 base::Outcome WorkbookBridge::undo() {
-    return m_workbook ? guarded([&] { return took(m_workbook->undo(), true); })
-                      : base::Outcome(fault(kNoWorkbookOpen));
+    return revert(&workbook::Workbook::undo);
 }
 
 base::Outcome WorkbookBridge::redo() {
-    return m_workbook ? guarded([&] { return took(m_workbook->redo(), true); })
-                      : base::Outcome(fault(kNoWorkbookOpen));
+    return revert(&workbook::Workbook::redo);
+}
+
+base::Outcome WorkbookBridge::revert(base::Result<project::ChangeSet> (workbook::Workbook::*step)()) {
+    if (!m_workbook) {
+        return fault(kNoWorkbookOpen);
+    }
+    return guarded([&]() -> base::Outcome {
+        // A reading that is taken back is gone afterwards; whose it was must be known before.
+        std::unordered_map<base::Id, base::Id> branchOf;
+        if (const project::Round* last = project().lastRound()) {
+            for (const std::size_t index : project().readingsOf(last->id)) {
+                const project::Reading& reading = project().readings()[index];
+                branchOf.emplace(reading.id, reading.branch);
+            }
+        }
+        const auto result = (m_workbook.get()->*step)();
+        m_revertedBranch.reset();
+        if (result) {
+            for (const auto* refs : {&result->erased, &result->put}) {
+                for (const project::RecordRef& ref : *refs) {
+                    const project::Reading* reading = project().readings().find(ref.id);
+                    if (reading != nullptr) {
+                        m_revertedBranch = reading->branch;
+                    } else if (const auto found = branchOf.find(ref.id); found != branchOf.end()) {
+                        m_revertedBranch = found->second;
+                    } else if (project().branches().contains(ref.id)) {
+                        m_revertedBranch = ref.id;
+                    }
+                }
+            }
+        }
+        return took(result, true);
+    });
 }
 
 balancing::WalkContext WorkbookBridge::context() const {

@@ -99,6 +99,9 @@ class WorkbookBridge : public QObject {
     base::Outcome apply(const project::Edit& edit);
     base::Outcome undo();
     base::Outcome redo();
+    /// The branch whose record or reading the last undo or redo changed; nothing where it was about something
+    /// else.
+    std::optional<base::Id> revertedBranch() const { return m_revertedBranch; }
 
     base::Outcome openRound(project::RoundKind kind);
     base::Outcome closeRound();
@@ -142,6 +145,7 @@ class WorkbookBridge : public QObject {
     base::Outcome guarded(const std::function<base::Outcome()>& action) const;
     base::Outcome applyMade(const std::function<Made(const project::Round&)>& make);
     base::Outcome took(const base::Result<project::ChangeSet>& result, bool isReverted);
+    base::Outcome revert(base::Result<project::ChangeSet> (workbook::Workbook::*step)());
     base::Outcome editReading(const base::Id& branch,
                               const std::function<Made(const project::Reading&)>& make);
     base::Result<const project::Round*> roundForReadings() const;
@@ -156,6 +160,7 @@ class WorkbookBridge : public QObject {
     std::optional<base::Id> m_selectedBranch;
     std::optional<base::Id> m_instrument;
     std::optional<base::Id> m_person;
+    std::optional<base::Id> m_revertedBranch;
     int m_storedCount = 0;
 };
 

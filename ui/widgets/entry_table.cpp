@@ -98,12 +98,15 @@ void EntryTable::cancelEdit() {
     if (!isEditing()) {
         return;
     }
-    // Focus first: hiding a focused widget would hand the focus to whatever comes next in the tab order.
+    // Focus first: hiding a focused widget would hand the focus to whatever comes next in the tab order. The
+    // editor must not take this loss of focus for a wish to store.
+    m_isClosing = true;
     if (m_editor->hasFocus()) {
         setFocus(Qt::OtherFocusReason);
     }
     m_editor->hide();
     m_cell = QModelIndex();
+    m_isClosing = false;
 }
 
 void EntryTable::goTo(const QModelIndex& cell) {
@@ -222,7 +225,7 @@ bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
         const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
         const bool isBrief = reason == Qt::PopupFocusReason || reason == Qt::ActiveWindowFocusReason ||
                              reason == Qt::MenuBarFocusReason;
-        if (!isBrief && !m_isCommitting) {
+        if (!isBrief && !m_isCommitting && !m_isClosing) {
             // A refused text is given up here, with the message that says so; the cell keeps its old value.
             if (!commitEdit()) {
                 cancelEdit();

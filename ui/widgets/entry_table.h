@@ -67,6 +67,7 @@ class EntryTable : public QTableView {
     QString m_before;  ///< text of the cell when the editor opened
     Store m_store;
     bool m_isCommitting = false;
+    bool m_isClosing = false;
 };
 
 }  // namespace ww::ui

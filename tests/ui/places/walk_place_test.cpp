@@ -1,0 +1,418 @@
+#include "ui/places/walk/walk_place.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QClipboard>
+#include <QElapsedTimer>
+#include <QLocale>
+#include <QPushButton>
+#include <QWheelEvent>
+
+#include "tests/support/whole_job.h"
+#include "tests/ui/support/desk_window.h"
+
+// The source of these checks is the interaction design of this project: keys, words and counts are its own
+// decisions; no outside source.
+namespace ww::ui {
+namespace {
+
+using support::DeskWindow;
+using support::walkTag;
+
+TEST(WalkPlace, storesTwentyFourReadingsWithDigitsAndEnterAlone) {
+    DeskWindow desk;
+    const auto readings = support::walkReadings(desk.project());
+    ASSERT_EQ(readings.size(), 24U);
+    int keysBeyondDigits = 0;
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        EXPECT_EQ(desk.currentTag(), walkTag(static_cast<int>(i) + 1));
+        EXPECT_EQ(desk.currentColumn(), WalkModel::Dp);
+        desk.type(QString::fromStdString(readings[i]));
+        desk.key(i % 2 == 0 ? Qt::Key_Return : Qt::Key_Enter,
+                 i % 2 == 0 ? Qt::NoModifier : Qt::KeypadModifier);
+        ++keysBeyondDigits;
+    }
+    EXPECT_EQ(keysBeyondDigits, 24);
+    EXPECT_EQ(desk.storedCount(), 24);
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        EXPECT_EQ(desk.stored(walkTag(static_cast<int>(i) + 1)), readings[i] + " kPa");
+    }
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    // The last Enter lands on closing the round.
+    const auto* button = qobject_cast<QPushButton*>(QApplication::focusWidget());
+    ASSERT_NE(button, nullptr);
+    EXPECT_TRUE(button->text().startsWith("Close Round"));
+}
+
+TEST(WalkPlace, survivesABurstOfQueuedKeys) {
+    DeskWindow desk;
+    const auto readings = support::walkReadings(desk.project());
+    // All keys stand in the event queue before the first is handled, addressed as they are taken out: this is
+    // what a source without pauses does.
+    QString keys;
+    for (const std::string& reading : readings) {
+        keys += QString::fromStdString(reading) + '\r';
+    }
+    class Pump : public QObject {
+      public:
+        bool event(QEvent* event) override {
+            if (event->type() != QEvent::User) {
+                return QObject::event(event);
+            }
+            const QChar c = keys[at++];
+            const int code = c == '\r' ? int(Qt::Key_Return) : c.toLatin1();
+            QWidget* target = QApplication::focusWidget();
+            QKeyEvent press(QEvent::KeyPress, code, Qt::NoModifier, c == '\r' ? QString("\r") : QString(c));
+            QApplication::sendEvent(target, &press);
+            QKeyEvent release(QEvent::KeyRelease, code, Qt::NoModifier);
+            QApplication::sendEvent(target, &release);
+            return true;
+        }
+        QString keys;
+        qsizetype at = 0;
+    } pump;
+    pump.keys = keys;
+    for (qsizetype i = 0; i < keys.size(); ++i) {
+        QCoreApplication::postEvent(&pump, new QEvent(QEvent::User));
+    }
+    QCoreApplication::processEvents();
+    EXPECT_EQ(desk.storedCount(), 24);
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        EXPECT_EQ(desk.stored(walkTag(static_cast<int>(i) + 1)), readings[i] + " kPa");
+    }
+}
+
+TEST(WalkPlace, tabGoesToTheSettingAndEnterFromThereToTheNextValve) {
+    DeskWindow desk;
+    desk.enter("20.1");
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    desk.key(Qt::Key_Tab);
+    EXPECT_EQ(desk.currentColumn(), WalkModel::Setting);
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    desk.enter("2.5");
+    EXPECT_EQ(desk.currentTag(), "B-03");
+    EXPECT_EQ(desk.currentColumn(), WalkModel::Dp);
+    EXPECT_EQ(balancing::standingSetting(desk.project(), desk.project().lastRound()->id,
+                                         desk.project().branchTagged("B-02")->id)
+                  ->text(),
+              "2.5");
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_EQ(desk.currentColumn(), WalkModel::Dp);
+    // A reading at the wrong setting keeps its value when the setting is corrected.
+    desk.enter("31.5");
+    EXPECT_EQ(desk.stored("B-02"), "31.5 kPa");
+    EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
+}
+
+TEST(WalkPlace, readsPointAndCommaTheSameInEveryLocale) {
+    const QLocale before;
+    for (const char* name : {"C", "en_GB", "de_DE", "fr_FR", "es_ES"}) {
+        QLocale::setDefault(QLocale(name));
+        DeskWindow desk;
+        desk.enter("12.5");
+        desk.enter("12,5");
+        desk.enter("1.250");
+        desk.enter("1,250");
+        const auto value = [&](const char* tag) {
+            return balancing::countingReading(desk.project(), desk.project().lastRound()->id,
+                                              desk.project().branchTagged(tag)->id)
+                ->dp->value.in(quantity::Unit::Kilopascal);
+        };
+        EXPECT_DOUBLE_EQ(value("B-01"), 12.5) << name;
+        EXPECT_DOUBLE_EQ(value("B-02"), 12.5) << name;
+        EXPECT_DOUBLE_EQ(value("B-03"), 1.25) << name;
+        EXPECT_DOUBLE_EQ(value("B-04"), 1.25) << name;
+    }
+    QLocale::setDefault(before);
+}
+
+TEST(WalkPlace, neverClampsWhatIsTyped) {
+    DeskWindow desk;
+    desk.enter("250");
+    EXPECT_EQ(desk.stored("B-01"), "250 kPa");
+    desk.key(Qt::Key_Tab);
+    desk.enter("250");
+    // Refused in place: the valve stops at 4, the text stays selected, nothing is stored.
+    EXPECT_TRUE(desk.grid().isEditing());
+    EXPECT_EQ(desk.grid().editor()->text(), "250");
+    EXPECT_EQ(desk.grid().editor()->selectedText(), "250");
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_FALSE(desk.window.notice().isEmpty());
+}
+
+TEST(WalkPlace, refusesOnlyWhatIsNoNumberAndKeepsItInPlace) {
+    DeskWindow desk;
+    desk.enter("12..4");
+    EXPECT_TRUE(desk.grid().isEditing());
+    EXPECT_EQ(desk.currentTag(), "B-01");
+    EXPECT_EQ(desk.grid().editor()->selectedText(), "12..4");
+    EXPECT_TRUE(desk.window.notice().contains("12..4"));
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    desk.enter("12.4");
+    EXPECT_EQ(desk.stored("B-01"), "12.4 kPa");
+    EXPECT_EQ(desk.currentTag(), "B-02");
+}
+
+TEST(WalkPlace, aWheelChangesNoValue) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    const auto before = support::recordsOf(desk.project());
+    for (int place = 0; place < 3; ++place) {
+        desk.window.showPlace(static_cast<MainWindow::Place>(place));
+        for (QWidget* widget : desk.window.findChildren<QWidget*>()) {
+            QWheelEvent wheel({5, 5}, widget->mapToGlobal(QPointF(5, 5)), {}, {0, 120}, Qt::NoButton,
+                              Qt::NoModifier, Qt::NoScrollPhase, false);
+            QApplication::sendEvent(widget, &wheel);
+        }
+    }
+    EXPECT_EQ(support::recordsOf(desk.project()), before);
+}
+
+TEST(WalkPlace, aDigitOnAReadOnlyCellEditsTheDpOfItsRow) {
+    DeskWindow desk;
+    for (const int column : {WalkModel::Tag, WalkModel::Flow, WalkModel::State}) {
+        desk.grid().setCurrentIndex(desk.model().index(6, column));
+        desk.type("3");
+        EXPECT_EQ(desk.grid().currentRow(), 6);
+        EXPECT_EQ(desk.currentColumn(), WalkModel::Dp);
+        EXPECT_EQ(desk.grid().editor()->text(), "3");
+        desk.key(Qt::Key_Escape);
+    }
+    EXPECT_EQ(desk.stored("B-07"), "");
+}
+
+TEST(WalkPlace, escapeRestoresAndOnAnUneditedCellDoesNothing) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    desk.type("99");
+    desk.key(Qt::Key_Escape);
+    EXPECT_FALSE(desk.grid().isEditing());
+    EXPECT_EQ(desk.model().index(0, WalkModel::Dp).data().toString(), "20.0");
+    desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(desk.window.isVisible());
+    EXPECT_EQ(desk.currentTag(), "B-01");
+    EXPECT_EQ(desk.stored("B-01"), "20.0 kPa");
+}
+
+TEST(WalkPlace, anEmptyEnterWalksPastAndXRecordsThatItCannotBeRead) {
+    DeskWindow desk;
+    desk.key(Qt::Key_Return);
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_EQ(desk.stored("B-01"), "");
+    desk.enter("x");
+    EXPECT_EQ(desk.currentTag(), "B-03");
+    const project::Reading* reading = balancing::countingReading(
+        desk.project(), desk.project().lastRound()->id, desk.project().branchTagged("B-02")->id);
+    ASSERT_NE(reading, nullptr);
+    EXPECT_TRUE(reading->cannotBeRead);
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+}
+
+TEST(WalkPlace, arrowsStoreAndMove) {
+    DeskWindow desk;
+    desk.type("21.0");
+    desk.key(Qt::Key_Down);
+    EXPECT_EQ(desk.stored("B-01"), "21.0 kPa");
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    desk.type("22.0");
+    desk.key(Qt::Key_Up);
+    EXPECT_EQ(desk.stored("B-02"), "22.0 kPa");
+    EXPECT_EQ(desk.currentTag(), "B-01");
+}
+
+TEST(WalkPlace, afterAJumpEnterGoesToTheNextUnreadValve) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    desk.grid().goToRow(9, false);
+    desk.enter("25.0");  // B-10 is read before
+    desk.window.walk()->findValve();
+    desk.enter("9");
+    EXPECT_EQ(desk.currentTag(), "B-09");
+    desk.enter("30.0");
+    EXPECT_EQ(desk.stored("B-09"), "30.0 kPa");
+    EXPECT_EQ(desk.currentTag(), "B-11");
+    desk.enter("30.0");
+    EXPECT_EQ(desk.currentTag(), "B-12");
+}
+
+TEST(WalkPlace, keepsTheUnitThatWasTypedAndShowsTheUnitOfTheColumn) {
+    DeskWindow desk;
+    desk.enter("1.8p");
+    EXPECT_EQ(desk.stored("B-01"), "1.8 psi");
+    EXPECT_EQ(desk.model().index(0, WalkModel::Dp).data().toString(), "12.4");
+    EXPECT_EQ(desk.model().index(0, WalkModel::Dp).data(Qt::EditRole).toString(), "1.8 psi");
+}
+
+TEST(WalkPlace, aSlipOfUnitIsKeptDoubtfulAndOneKeyMendsIt) {
+    DeskWindow desk;
+    // The survey read B-01 at a dp of D; D in psi digits is what a meter left in psi would show.
+    const double last = desk.project().readings()[0].dp->value.in(quantity::Unit::Psi);
+    const std::string typed = base::Decimal::fromNumber(last, 2).text();
+    desk.enter(QString::fromStdString(typed));
+    EXPECT_EQ(desk.currentTag(), "B-02");  // the walk goes on, nothing is asked
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    EXPECT_EQ(desk.stored("B-01"), typed + " kPa");
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+    EXPECT_TRUE(desk.window.notice().contains("psi")) << desk.window.notice().toStdString();
+    desk.window.walk()->takeFix();
+    EXPECT_EQ(desk.stored("B-01"), typed + " psi");
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(desk.stored("B-01"), typed + " kPa");
+}
+
+TEST(WalkPlace, anImplausibleValueGivesOneNoticeAndNoDialog) {
+    DeskWindow desk;
+    int notices = 0;
+    QObject::connect(&desk.bridge(), &WorkbookBridge::messageRaised, [&](const base::Fault&) { ++notices; });
+    desk.enter("190");
+    EXPECT_EQ(notices, 1);
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_TRUE(desk.grid().hasFocus());
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+}
+
+TEST(WalkPlace, belowTheReadableMinimumTheFlowIsARangeAndTheRoundStaysOpen) {
+    DeskWindow desk;
+    desk.enter("0.6");
+    EXPECT_TRUE(desk.model().index(0, WalkModel::Flow).data().toString().contains(QChar(0x2013)))
+        << desk.model().index(0, WalkModel::Flow).data().toString().toStdString();
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+    EXPECT_FALSE(desk.bridge().closeRound().ok());
+}
+
+TEST(WalkPlace, aRepeatedReadingIsKeptBesideTheFirstAndTheMeanCounts) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    desk.window.walk()->readAgain();
+    desk.enter("22.0");
+    EXPECT_EQ(desk.model().index(0, WalkModel::Dp).data().toString(), "21.0 mean");
+    EXPECT_EQ(desk.storedCount(), 2);
+}
+
+TEST(WalkPlace, undoAndRedoOfAWholeWalkGiveTheSameJob) {
+    DeskWindow desk;
+    const auto readings = support::walkReadings(desk.project());
+    const auto before = support::recordsOf(desk.project());
+    for (const std::string& reading : readings) {
+        desk.enter(QString::fromStdString(reading));
+        const QString label = desk.bridge().undoLabel();
+        EXPECT_TRUE(label.contains(QString::fromStdString(reading))) << label.toStdString();
+    }
+    const auto after = support::recordsOf(desk.project());
+    for (std::size_t i = readings.size(); i > 0; --i) {
+        EXPECT_TRUE(desk.bridge().undoLabel().contains(QString::fromStdString(walkTag(static_cast<int>(i)))));
+        ASSERT_TRUE(desk.bridge().undo().ok());
+    }
+    EXPECT_EQ(support::recordsOf(desk.project()), before);
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        ASSERT_TRUE(desk.bridge().redo().ok());
+    }
+    EXPECT_EQ(support::recordsOf(desk.project()), after);
+}
+
+TEST(WalkPlace, undoFromAnotherPlaceShowsWhatItChanged) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    desk.enter("21.0");
+    desk.window.showPlace(MainWindow::Job);
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(desk.window.place(), MainWindow::Walk);
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    desk.grid().goToRow(8, false);
+    ASSERT_TRUE(desk.bridge().redo().ok());
+    EXPECT_EQ(desk.currentTag(), "B-02");
+}
+
+TEST(WalkPlace, aPastedColumnIsOneStep) {
+    DeskWindow desk;
+    QApplication::clipboard()->setText("20.1\n20,2\n\n20.4p\n");
+    desk.window.walk()->paste();
+    EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
+    EXPECT_EQ(desk.stored("B-02"), "20.2 kPa");
+    EXPECT_EQ(desk.stored("B-03"), "");
+    EXPECT_EQ(desk.stored("B-04"), "20.4 psi");
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(desk.storedCount(), 0);
+    QApplication::clipboard()->setText("20.1\nabc\n");
+    desk.grid().goToRow(0, false);
+    desk.window.walk()->paste();
+    EXPECT_EQ(desk.storedCount(), 0);
+    EXPECT_TRUE(desk.window.notice().contains("B-02")) << desk.window.notice().toStdString();
+}
+
+TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {
+    support::WalkJobOptions options;
+    options.terminals = 3;
+    DeskWindow desk(options);
+    const auto readings = support::walkReadings(desk.project());
+    desk.enter(QString::fromStdString(readings[0]));
+    desk.enter("x");
+    desk.key(Qt::Key_Return);  // B-03 is walked past
+    desk.window.walk()->beginClosing();
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    desk.enter("no test points");
+    QTest::qWait(0);
+    desk.enter("locked room");
+    QTest::qWait(0);
+    const auto* button = qobject_cast<QPushButton*>(QApplication::focusWidget());
+    ASSERT_NE(button, nullptr);
+    EXPECT_TRUE(button->isEnabled());
+    desk.key(Qt::Key_Space);
+    EXPECT_EQ(desk.project().lastRound()->state, project::RoundState::Closed);
+}
+
+TEST(WalkPlace, cellsSpeakTagQuantityValueAndState) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    const QString spoken = desk.model().index(0, WalkModel::Dp).data(Qt::AccessibleTextRole).toString();
+    for (const char* part : {"B-01", "DP", "kPa", "20.0", "percent of target"}) {
+        EXPECT_TRUE(spoken.contains(part)) << spoken.toStdString();
+    }
+}
+
+TEST(WalkPlace, modelKeepsTheRulesOfModels) {
+    DeskWindow desk;
+    const QAbstractItemModelTester tester(&desk.model(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    desk.enter("20.0");
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    desk.bridge().close();
+    EXPECT_EQ(desk.model().rowCount(), 0);
+}
+
+TEST(WalkPlace, aReadingOfAThousandBranchesCostsLittleBesideTheDisk) {
+    support::WalkJobOptions options;
+    options.terminals = 1000;
+    DeskWindow desk(options);
+    QElapsedTimer timer;
+    // What the screens do after a reading, without the disk: judge the round and repaint what changed.
+    desk.enter("20.0");
+    timer.start();
+    constexpr int kTimes = 20;
+    for (int i = 0; i < kTimes; ++i) {
+        emit desk.bridge().changed(
+            project::ChangeSet{{{project::RecordKind::Reading,
+                                 desk.project().readings()[desk.project().readings().size() - 1].id}},
+                               {}});
+        QCoreApplication::processEvents();
+    }
+    const double repaint_ms = static_cast<double>(timer.nsecsElapsed()) / 1e6 / kTimes;
+    timer.start();
+    for (int i = 0; i < kTimes; ++i) {
+        (void)balancing::assessLast(desk.project(), {.fillGaps = true});
+    }
+    const double assess_ms = static_cast<double>(timer.nsecsElapsed()) / 1e6 / kTimes;
+    RecordProperty("repaint_ms", std::to_string(repaint_ms));
+    RecordProperty("assess_ms", std::to_string(assess_ms));
+    std::printf("repaint %.2f ms, assess %.2f ms at 1,000 terminals\n", repaint_ms, assess_ms);
+    // Wide of the mark on purpose: a busy machine must not fail the build; the figure is printed.
+    EXPECT_LT(repaint_ms, 50.0);
+}
+
+}  // namespace
+}  // namespace ww::ui
