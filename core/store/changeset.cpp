@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "core/store/changeset_form.h"
 #include "core/store/schema.h"
 #include "core/store/store_messages.h"
 
@@ -62,6 +63,27 @@ int leaveOut(void*, int, sqlite3_changeset_iter*) {
     return SQLITE_CHANGESET_OMIT;
 }
 
+base::Fault unfit(const std::string& file) {
+    return {&kFileDamaged, file, {"a recorded change does not fit its tables"}};
+}
+
+base::Outcome applied(Database& database, ByteSpan changeset,
+                      int (*onConflict)(void*, int, sqlite3_changeset_iter*)) {
+    if (!isChangeset(changeset)) {
+        return unfit(database.file().string());
+    }
+    const int code = sqlite3changeset_apply(database.handle(), static_cast<int>(changeset.size()),
+                                            unconst(changeset), nullptr, onConflict, nullptr);
+    if (code == SQLITE_OK) {
+        return base::Done{};
+    }
+    if (code == SQLITE_ABORT || code == SQLITE_CORRUPT || code == SQLITE_SCHEMA ||
+        code == SQLITE_CONSTRAINT) {
+        return unfit(database.file().string());
+    }
+    return database.fault();
+}
+
 }  // namespace
 
 struct ChangeRecorder::State {
@@ -106,8 +128,10 @@ struct ChangesetReader::State {
 };
 
 ChangesetReader::ChangesetReader(ByteSpan changeset) : m_state(std::make_unique<State>()) {
-    m_state->code =
-        sqlite3changeset_start(&m_state->iterator, static_cast<int>(changeset.size()), unconst(changeset));
+    m_state->code = isChangeset(changeset)
+                        ? sqlite3changeset_start(&m_state->iterator, static_cast<int>(changeset.size()),
+                                                 unconst(changeset))
+                        : SQLITE_CORRUPT;
 }
 
 ChangesetReader::~ChangesetReader() = default;
@@ -179,6 +203,9 @@ std::optional<project::Id> ChangesetReader::recordId() const {
 }
 
 base::Result<Bytes> inverted(ByteSpan changeset) {
+    if (!isChangeset(changeset)) {
+        return unfit("");
+    }
     SqliteBytes bytes;
     if (const int code = sqlite3changeset_invert(static_cast<int>(changeset.size()), changeset.data(),
                                                  &bytes.size, &bytes.data);
@@ -189,26 +216,11 @@ base::Result<Bytes> inverted(ByteSpan changeset) {
 }
 
 base::Outcome applyChangeset(Database& database, ByteSpan changeset) {
-    const int code = sqlite3changeset_apply(database.handle(), static_cast<int>(changeset.size()),
-                                            unconst(changeset), nullptr, refuseConflict, nullptr);
-    if (code == SQLITE_OK) {
-        return base::Done{};
-    }
-    if (code == SQLITE_ABORT || code == SQLITE_CORRUPT || code == SQLITE_SCHEMA ||
-        code == SQLITE_CONSTRAINT) {
-        return base::Fault{
-            &kFileDamaged, database.file().string(), {"a recorded change does not fit its tables"}};
-    }
-    return database.fault();
+    return applied(database, changeset, refuseConflict);
 }
 
 base::Outcome applyWhatFits(Database& database, ByteSpan changeset) {
-    const int code = sqlite3changeset_apply(database.handle(), static_cast<int>(changeset.size()),
-                                            unconst(changeset), nullptr, leaveOut, nullptr);
-    if (code != SQLITE_OK) {
-        return base::Fault{&kFileDamaged, database.file().string(), {"a recorded change cannot be read"}};
-    }
-    return base::Done{};
+    return applied(database, changeset, leaveOut);
 }
 
 project::ChangeSet changeSetOf(ByteSpan changeset) {
