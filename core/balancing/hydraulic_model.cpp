@@ -23,8 +23,13 @@ Resistance squareLaw(PressureDifference loss, VolumeFlow flow) {
     return Resistance::si(loss.si() / (flow.si() * flow.si()));
 }
 
-Resistance scaled(Resistance resistance, double factor) {
-    return Resistance::si(resistance.si() * factor);
+/// Supply and return half of a run of reverse return, as pipes of equal resistance: the run's loss (its
+/// resistance times the square of the downstream flow) is made by the downstream flow in one and by what was
+/// taken off before in the other. Before the first take-off both carry everything.
+Resistance halfOf(Resistance run, VolumeFlow downstream, VolumeFlow before) {
+    const VolumeFlow back = before.si() > 0 ? before : downstream;
+    const double square = downstream.si() * downstream.si();
+    return Resistance::si(run.si() * square / (square + back.si() * back.si()));
 }
 
 class ModelBuilder {
@@ -134,7 +139,7 @@ class ModelBuilder {
             const auto run = runOf(branch, downstream);
             if (run) {
                 const NodeIndex next = m_builder.addNode(branch.tag + " take-off");
-                const Resistance supplyHalf = isReverse ? scaled(*run, 0.5) : *run;
+                const Resistance supplyHalf = isReverse ? halfOf(*run, downstream, before) : *run;
                 m_runLink[member] =
                     m_builder.addLink(branch.tag + " run", at, next, Element::resistance(supplyHalf));
                 at = next;
@@ -142,15 +147,12 @@ class ModelBuilder {
             NodeIndex circuitReturn = back;
             if (isReverse) {
                 circuitReturn = m_builder.addNode(branch.tag + " return");
-                // The run's own loss was stated at the downstream flow; its return half has that loss at the
-                // flow which has been taken off before it.
-                const double ratio = before.si() > 0 ? downstream.si() / before.si() : 1.0;
-                const auto half = run ? std::optional(scaled(*run, 0.5 * ratio * ratio)) : std::nullopt;
+                const auto half = run ? std::optional(halfOf(*run, downstream, before)) : std::nullopt;
                 if (previousReturn) {
                     m_builder.addLink(branch.tag + " return run", *previousReturn, circuitReturn,
                                       Element::resistance(half.value_or(Resistance())));
-                } else if (run) {
-                    firstReturn = scaled(*run, 0.5);
+                } else {
+                    firstReturn = half;
                 }
                 previousReturn = circuitReturn;
             }
