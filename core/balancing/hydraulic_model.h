@@ -66,10 +66,10 @@ struct BuiltModel {
 
 /// Builds the loop. Losses follow the square law through their design point: a run at the design flow of
 /// everything downstream of it on the same parent, a circuit at its own design flow. A blank run counts as no
-/// loss. Direct return is one lumped run per take-off. Reverse return splits each run in halves: the supply
-/// half carries what is downstream, the return half what has been taken off before; the first run's return
-/// half carries everything. All running pumps work in parallel, each behind a non-return valve, at the same
-/// speed and diameter fraction.
+/// loss. Direct return is one lumped run per take-off. Reverse return splits each run in a supply and a
+/// return pipe of equal resistance: one carries what is downstream, the other what has been taken off before;
+/// before the first take-off both carry all. All running pumps work in parallel, each behind a non-return
+/// valve, at the same speed and diameter fraction.
 BuiltModel hydraulicModel(const project::Project& project, const LoopState& state,
                           const Resistances& resistances = {});
 

@@ -158,10 +158,13 @@ TEST(Prediction, equalCircuitsOnReverseReturnTakeNearlyEqualFlows) {
     for (const project::Branch& branch : direct.branches()) {
         project::Branch moved = branch;
         moved.parent = main.id;
-        // Segments as pipes of equal resistance: the loss stated at the flow each carries by design.
+        // Segments as pipes of equal resistance, 2 ft at 100 gpm each way; before the first take-off both
+        // carry all.
         const double carried = 20.0 * (5 - branch.position);
-        moved.runLoss = quantity::measuredDifference(Decimal::fromNumber(2.0 * carried * carried / 1e4, 6),
-                                                     Unit::Foot, direct.fluid().density());
+        const double back = branch.position == 0 ? 100.0 : 20.0 * branch.position;
+        moved.runLoss = quantity::measuredDifference(
+            Decimal::fromNumber(2.0 * (carried * carried + back * back) / 1e4, 6), Unit::Foot,
+            direct.fluid().density());
         reverse.put(moved);
     }
     const PredictionResult result = predict(reverse, {});
