@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -79,6 +80,7 @@ class FieldJob {
             made.designFlow = flowOf(design);
         }
         m_project.put(made);
+        m_idByTag[made.tag] = made.id;
         return made.id;
     }
     base::Id round(project::RoundKind kind, project::RoundState state = project::RoundState::Closed) {
@@ -164,7 +166,7 @@ class FieldJob {
         return made.id;
     }
 
-    base::Id idOf(std::string_view tag) const { return m_project.branchTagged(tag)->id; }
+    base::Id idOf(std::string_view tag) const { return m_idByTag.at(std::string(tag)); }
     std::size_t indexOf(std::string_view tag) const { return m_project.branches().indexOf(idOf(tag)); }
     base::Id newestRound() const { return m_round; }
     /// Changes a record that is there: change(record) on a copy that is put back.
@@ -195,6 +197,7 @@ class FieldJob {
     }
 
     CountingIds m_ids;
+    std::unordered_map<std::string, base::Id> m_idByTag;
     project::Project m_project;
     Unit m_flowUnit{};
     Unit m_dpUnit{};

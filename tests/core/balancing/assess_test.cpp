@@ -358,7 +358,7 @@ TEST(Verdict, missingTerminal) {
     EXPECT_EQ(a.verdict, Verdict::NotAccepted);
     ASSERT_FALSE(a.reasons.empty());
     EXPECT_TRUE(a.reasons[0].is(kTerminalsUnread));
-    EXPECT_EQ(base::english(a.reasons[0]), "1 of 2 terminals have no reading in this round (B); read them");
+    EXPECT_EQ(base::english(a.reasons[0]), "not read in this round: 1 of 2 terminals (B); read them");
 }
 
 TEST(Verdict, aTerminalThatCannotBeReadLeavesItUndecided) {
@@ -426,9 +426,9 @@ TEST(Verdict, theFartherOffTheSooner) {
     const Assessment a = assessNewest(job);
     ASSERT_TRUE(hasReason(a, kOffShare));
     EXPECT_EQ(base::english(a.reasons[0]),
-              "2 of 3 branches are outside 5.0 % around their target share (A, C), the farthest is A with "
-              "130.0 % of "
-              "target; adjust them");
+              "outside 5.0 % around their target share: 2 of 3 branches (A, C), the farthest is A with 130.0 "
+              "% of target; "
+              "adjust them");
 }
 
 TEST(Verdict, aGroupOffTheIndexCircuitNeedsAnOpenValveToo) {
