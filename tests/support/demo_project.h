@@ -7,6 +7,7 @@
 #include <string>
 
 #include "core/curve/valve_flow.h"
+#include "core/project/edit.h"
 #include "core/project/project.h"
 #include "tests/support/counting_ids.h"
 
@@ -96,7 +97,7 @@ class DemoProject {
         meter.tag = "M-2";
         meter.kind = "dp meter";
         meter.serial = "DP-20418";
-        meter.range = entered<quantity::PressureDifference>("200", Unit::Kilopascal);
+        meter.range = entered<quantity::PressureDifference>("50", Unit::Kilopascal);
         meter.accuracy = entered<quantity::Ratio>("1", Unit::Percent);
         meter.accuracyFloor = entered<quantity::PressureDifference>("0.1", Unit::Kilopascal);
         meter.calibrated = moment("2025-03-03");
@@ -311,6 +312,27 @@ class DemoProject {
 
 inline project::Project demoProject(DemoOptions options = {}) {
     return DemoProject(options).take();
+}
+
+/// Everything of a job as one edit, to make a workbook from.
+inline project::Edit contentOf(const project::Project& project) {
+    project::Edit edit;
+    edit.label = "New job";
+    edit.put.emplace_back(project.job());
+    const auto putAll = [&edit](const auto& table) {
+        for (const auto& record : table) {
+            edit.put.emplace_back(record);
+        }
+    };
+    putAll(project.people());
+    putAll(project.instruments());
+    putAll(project.valves());
+    putAll(project.branches());
+    putAll(project.pumps());
+    putAll(project.rounds());
+    putAll(project.readings());
+    putAll(project.pumpReadings());
+    return edit;
 }
 
 }  // namespace ww::support

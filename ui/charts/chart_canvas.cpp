@@ -103,6 +103,9 @@ void ChartCanvas::layOut() {
     const QRectF box(QPointF(0, 0), QSizeF(viewport()->size()));
     if (!m_figure.isEmpty() && box.width() > 150 && box.height() > 100) {
         chart()->setPlotArea(plotArea(box.adjusted(4, 4, -4, -4), m_figure, style()));
+        // The axes follow at once, not with the next event: labels and grid are drawn by different hands.
+        chart()->layout()->invalidate();
+        chart()->layout()->activate();
     }
 }
 

@@ -100,6 +100,20 @@ std::vector<QPointF> discPlaces(const QRectF& plot, const ChartFigure& figure, c
     return places;
 }
 
+bool crosses(const QLineF& line, const QRectF& box) {
+    if (box.contains(line.p1()) || box.contains(line.p2())) {
+        return true;
+    }
+    const QPolygonF corners{box.topLeft(), box.topRight(), box.bottomRight(), box.bottomLeft(),
+                            box.topLeft()};
+    for (qsizetype i = 1; i < corners.size(); ++i) {
+        if (line.intersects(QLineF(corners[i - 1], corners[i]), nullptr) == QLineF::BoundedIntersection) {
+            return true;
+        }
+    }
+    return false;
+}
+
 /// What names must not cover.
 struct Obstacles {
     std::vector<QRectF> boxes;
@@ -112,10 +126,8 @@ struct Obstacles {
         }
         for (const QPolygonF& line : lines) {
             for (qsizetype i = 1; i < line.size(); ++i) {
-                for (const double t : {0.0, 0.25, 0.5, 0.75, 1.0}) {
-                    if (box.contains(line[i - 1] + t * (line[i] - line[i - 1]))) {
-                        return false;
-                    }
+                if (crosses(QLineF(line[i - 1], line[i]), box)) {
+                    return false;
                 }
             }
         }
@@ -209,16 +221,23 @@ void paintMarks(QPainter& painter, const QRectF& plot, const ChartFigure& figure
     }
 }
 
-/// Places for a name around a point: to the right, to the left, above and below, then further along.
-std::vector<QRectF> placesAround(QPointF at, QSizeF size, double gap) {
+/// Places for a name around a point: to the right, to the left where it may stand inside the plot, then
+/// further along.
+std::vector<QRectF> placesAround(QPointF at, QSizeF size, double gap, bool mayBeLeft) {
     const double middle = at.y() - size.height() / 2;
-    std::vector<QRectF> places{QRectF(QPointF(at.x() + gap, middle), size),
-                               QRectF(QPointF(at.x() - gap - size.width(), middle), size)};
-    for (const double shift : {0.5, -0.5, 1.0, -1.0, 1.5, -1.5, 2.0, -2.0, 3.0, -3.0}) {
-        places.emplace_back(QPointF(at.x() + gap, middle + shift * size.height()), size);
+    const QPointF right(at.x() + gap, middle);
+    const QPointF left(at.x() - gap - size.width(), middle);
+    std::vector<QRectF> places{QRectF(right, size)};
+    if (mayBeLeft) {
+        places.emplace_back(left, size);
     }
-    for (const double shift : {1.0, -1.0, 1.5, -1.5}) {
-        places.emplace_back(QPointF(at.x() - gap - size.width(), middle + shift * size.height()), size);
+    for (const double shift : {0.5, -0.5, 1.0, -1.0, 1.5, -1.5, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0}) {
+        places.emplace_back(right + QPointF(0, shift * size.height()), size);
+    }
+    if (mayBeLeft) {
+        for (const double shift : {1.0, -1.0, 1.5, -1.5}) {
+            places.emplace_back(left + QPointF(0, shift * size.height()), size);
+        }
     }
     return places;
 }
@@ -229,7 +248,8 @@ void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure
     painter.setFont(style.font);
     const auto put = [&](const QString& name, QPointF at, double gap, const QColor& color) {
         const QSizeF size(metrics.horizontalAdvance(name), metrics.height() * 0.95);
-        const QRectF box = obstacles.take(placesAround(at, size, gap));
+        const QRectF box =
+            obstacles.take(placesAround(at, size, gap, at.x() < plot.right() - 0.05 * plot.width()));
         painter.setPen(color);
         painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), name);
     };

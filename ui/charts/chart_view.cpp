@@ -59,7 +59,6 @@ void ChartView::setFigure(ChartFigure figure) {
     m_table->setAccessibleName(tr("%1, as a table").arg(m_figure.name));
     m_table->setAccessibleDescription(m_figure.sentence);
     m_sentence->setText(m_figure.sentence);
-    m_sentence->setVisible(!m_figure.sentence.isEmpty());
     fillTable();
 }
 

@@ -6,7 +6,7 @@
 
 #include "ui/charts/chart_painter.h"
 #include "ui/report/page_size.h"
-#include "ui/theme/state_shape.h"
+#include "ui/theme/mark_shape.h"
 
 namespace ww::ui::report {
 namespace {
@@ -113,30 +113,8 @@ void PageBuilder::addLine(QPointF from, QPointF to, double size, const QColor& c
 }
 
 void PageBuilder::addMark(const QRectF& box, ww::report::Mark mark) {
-    using ww::report::Mark;
     const theme::Tokens tokens = m_tokens;
-    add([=](QPainter& painter) {
-        if (mark == Mark::Open) {
-            theme::Tokens black = tokens;
-            black.doubt = tokens.ink;
-            theme::paintState(painter, box, balancing::State::Doubtful, false, black);
-            return;
-        }
-        QPen pen(tokens.ink, box.width() * 0.17);
-        pen.setCapStyle(Qt::FlatCap);
-        pen.setJoinStyle(Qt::MiterJoin);
-        painter.setPen(pen);
-        painter.setBrush(Qt::NoBrush);
-        const auto at = [&box](double x, double y) {
-            return QPointF(box.left() + x * box.width(), box.top() + y * box.height());
-        };
-        if (mark == Mark::Pass) {
-            painter.drawPolyline(QPolygonF{at(0.08, 0.55), at(0.38, 0.85), at(0.94, 0.14)});
-        } else {
-            painter.drawLine(at(0.12, 0.12), at(0.88, 0.88));
-            painter.drawLine(at(0.12, 0.88), at(0.88, 0.12));
-        }
-    });
+    add([=](QPainter& painter) { theme::paintMark(painter, box, mark, tokens); });
 }
 
 QStringList PageBuilder::wrapped(const QString& text, const QFont& font, double width) const {

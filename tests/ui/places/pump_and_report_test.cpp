@@ -1,0 +1,151 @@
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QStackedWidget>
+
+#include "tests/support/counting_ids.h"
+#include "tests/support/demo_project.h"
+#include "tests/support/fixed_clock.h"
+#include "tests/support/temporary_folder.h"
+#include "ui/charts/chart_view.h"
+#include "ui/places/pump/pump_place.h"
+#include "ui/places/report/report_place.h"
+
+namespace ww::ui {
+namespace {
+
+/// A desk with a workbook of its own.
+struct Rig {
+    support::TemporaryFolder folder;
+    support::FixedClock clock;
+    support::CountingIds ids{100000};
+    WorkbookBridge bridge{Desk{clock, ids, "A. Fields", "LT-1"}};
+
+    void open(const project::Project& project) {
+        const base::Outcome made =
+            bridge.create(QString::fromStdString(folder.file("job.wwj")), support::contentOf(project));
+        ASSERT_TRUE(made.ok()) << base::english(made.fault());
+    }
+};
+
+/// All words that a widget shows.
+QString textsOf(const QWidget& widget) {
+    QStringList texts;
+    for (const QLabel* label : widget.findChildren<QLabel*>()) {
+        if (label->isVisibleTo(&widget)) {
+            texts << label->text();
+        }
+    }
+    return texts.join('\n');
+}
+
+template <class Place>
+void showAt(Place& place, QSize size) {
+    place.setTokens(theme::tokens(theme::Display::Daylight));
+    place.resize(size);
+    place.show();
+    for (int i = 0; i < 3; ++i) {
+        QApplication::processEvents();
+    }
+}
+
+/// Widgets that reach over their parent's edge, or labels that need more room than they have.
+int clippedIn(const QWidget& root) {
+    int clipped = 0;
+    for (const QWidget* child : root.findChildren<QWidget*>()) {
+        const auto* label = qobject_cast<const QLabel*>(child);
+        if (label != nullptr && label->isVisibleTo(&root) && label->wordWrap() &&
+            label->heightForWidth(label->width()) > label->height() + 1) {
+            ADD_FAILURE() << "clipped: " << label->text().toStdString();
+            ++clipped;
+        }
+    }
+    return clipped;
+}
+
+TEST(PumpPlace, saysWhatToDoWhileThereIsNothing) {
+    Rig rig;
+    PumpPlace place(rig.bridge);
+    showAt(place, {1254, 606});
+    EXPECT_TRUE(textsOf(place).contains("No job is open"));
+    support::DemoOptions options;
+    options.hasPump = false;
+    options.hasRounds = false;
+    rig.open(support::demoProject(options));
+    EXPECT_TRUE(textsOf(place).contains("Enter two pump points"));
+}
+
+TEST(PumpPlace, showsDutyProposalAndIndexCheck) {
+    Rig rig;
+    rig.open(support::demoProject());
+    PumpPlace place(rig.bridge);
+    showAt(place, {1254, 606});
+    const QString texts = textsOf(place);
+    EXPECT_TRUE(texts.contains("T6 at 4.0 of 4.0")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("Q design")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("qualified people")) << texts.toStdString();
+    EXPECT_EQ(clippedIn(place), 0);
+}
+
+TEST(PumpPlace, chartTurnsIntoItsTable) {
+    Rig rig;
+    rig.open(support::demoProject());
+    PumpPlace place(rig.bridge);
+    showAt(place, {1254, 606});
+    const auto views = place.findChildren<charts::ChartView*>();
+    ASSERT_EQ(views.size(), 2);
+    place.toggleTable();
+    EXPECT_TRUE(views[0]->isTableShown() != views[1]->isTableShown());
+}
+
+TEST(ReportPlace, listsPagesAndChecks) {
+    Rig rig;
+    rig.open(support::demoProject());
+    ReportPlace place(rig.bridge);
+    showAt(place, {1254, 606});
+    const auto* list = place.findChild<QListWidget*>();
+    ASSERT_NE(list, nullptr);
+    EXPECT_GE(list->count(), 5);
+    const QString texts = textsOf(place);
+    EXPECT_TRUE(texts.contains("6 of 6 terminals read in round 3")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("Index-circuit check passed")) << texts.toStdString();
+    EXPECT_EQ(clippedIn(place), 0);
+}
+
+TEST(ReportPlace, aMissingRoundLeadsToTheWalk) {
+    Rig rig;
+    support::DemoOptions options;
+    options.hasRounds = false;
+    rig.open(support::demoProject(options));
+    ReportPlace place(rig.bridge);
+    showAt(place, {1254, 606});
+    QSignalSpy wanted(&place, &ReportPlace::placeWanted);
+    for (QPushButton* button : place.findChildren<QPushButton*>()) {
+        if (button->text() == "To Walk") {
+            button->click();
+        }
+    }
+    ASSERT_EQ(wanted.size(), 1);
+    EXPECT_EQ(wanted[0][0].value<ReportPlace::Target>(), ReportPlace::Target::Walk);
+}
+
+TEST(ReportPlace, exportsTwiceTheSameBytes) {
+    Rig rig;
+    rig.open(support::demoProject());
+    ReportPlace place(rig.bridge);
+    showAt(place, {1254, 606});
+    ASSERT_TRUE(place.exportTo(rig.folder.file("a.pdf")).ok());
+    EXPECT_TRUE(textsOf(place).contains("Written: "));
+    rig.clock.advance(std::chrono::hours(5));
+    ASSERT_TRUE(place.exportTo(rig.folder.file("b.pdf")).ok());
+    EXPECT_EQ(rig.folder.read("a.pdf"), rig.folder.read("b.pdf"));
+    EXPECT_FALSE(place.exportTo(rig.folder.path() / "no" / "c.pdf").ok());
+    EXPECT_TRUE(textsOf(place).contains("choose a folder"));
+}
+
+}  // namespace
+}  // namespace ww::ui

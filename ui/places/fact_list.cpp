@@ -1,0 +1,72 @@
+#include "ui/places/fact_list.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QPainter>
+
+#include "ui/report/page_builder.h"
+#include "ui/theme/mark_shape.h"
+
+namespace ww::ui {
+
+MarkShape::MarkShape(QWidget* parent) : QWidget(parent) {
+    setFixedSize(sizeHint());
+}
+
+void MarkShape::show(ww::report::Mark mark, const theme::Tokens& tokens) {
+    m_mark = mark;
+    m_tokens = tokens;
+    switch (mark) {
+        case ww::report::Mark::None:
+            setAccessibleName(QString());
+            break;
+        case ww::report::Mark::Pass:
+            setAccessibleName(tr("passed"));
+            break;
+        case ww::report::Mark::Fail:
+            setAccessibleName(tr("failed"));
+            break;
+        case ww::report::Mark::Open:
+            setAccessibleName(tr("open"));
+            break;
+    }
+    update();
+}
+
+void MarkShape::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    theme::paintMark(painter, QRectF(2, 2, 14, 14), m_mark, m_tokens);
+}
+
+FactList::FactList(QWidget* parent) : QWidget(parent), m_grid(new QGridLayout(this)) {
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(8);
+    m_grid->setVerticalSpacing(6);
+    m_grid->setColumnStretch(2, 1);
+}
+
+void FactList::show(const std::vector<ww::report::Fact>& facts, const theme::Tokens& tokens) {
+    while (QLayoutItem* item = m_grid->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    int row = 0;
+    for (const ww::report::Fact& fact : facts) {
+        auto* label = new QLabel(report::words(fact.label), this);
+        QFont bold = font();
+        bold.setBold(true);
+        label->setFont(bold);
+        auto* mark = new MarkShape(this);
+        mark->show(fact.mark, tokens);
+        auto* value = new QLabel(report::words(fact.value), this);
+        value->setWordWrap(true);
+        value->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        value->setAccessibleName(label->text() + QStringLiteral(": ") + value->text());
+        m_grid->addWidget(label, row, 0, Qt::AlignTop);
+        m_grid->addWidget(mark, row, 1, Qt::AlignTop);
+        m_grid->addWidget(value, row, 2, Qt::AlignTop);
+        ++row;
+    }
+}
+
+}  // namespace ww::ui

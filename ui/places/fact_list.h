@@ -1,0 +1,45 @@
+// Facts of a report on the screen: label, mark and value in three columns. Knows no workbook.
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "core/report/report.h"
+#include "ui/theme/theme.h"
+
+class QGridLayout;
+
+namespace ww::ui {
+
+/// The mark of a fact: tick, cross or a question in a square, told apart without colour.
+class MarkShape : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit MarkShape(QWidget* parent = nullptr);
+
+    void show(ww::report::Mark mark, const theme::Tokens& tokens);
+    QSize sizeHint() const override { return {18, 18}; }
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    ww::report::Mark m_mark = ww::report::Mark::None;
+    theme::Tokens m_tokens;
+};
+
+/// A list of facts that is filled anew as a whole.
+class FactList : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit FactList(QWidget* parent = nullptr);
+
+    void show(const std::vector<ww::report::Fact>& facts, const theme::Tokens& tokens);
+
+  private:
+    QGridLayout* m_grid = nullptr;
+};
+
+}  // namespace ww::ui
