@@ -80,6 +80,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     m_list->setFixedWidth(kListWidth);
     m_list->setWordWrap(true);
     m_list->setSpacing(3);
+    m_list->setResizeMode(QListView::Adjust);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setAccessibleName(tr("Pages of the report"));
     m_scroll->setWidget(m_preview);
