@@ -8,7 +8,7 @@ namespace {
 
 constexpr double kValveAt = 34;      ///< from the take-off to the middle of the valve
 constexpr double kValveLength = 68;  ///< pipe used up by the branch's own valve
-constexpr double kColumn = 118;      ///< a terminal that hangs down: its width
+constexpr double kColumn = 128;      ///< a terminal that hangs down: its width
 constexpr double kColumnHeight = 92;
 constexpr double kRow = 30;  ///< a terminal that goes right: its height
 constexpr double kRowWidth = 190;

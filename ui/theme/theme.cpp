@@ -183,7 +183,8 @@ QString styleSheet(const Tokens& t, const Metrics& m) {
     QString sheet = QStringLiteral(
         "QPushButton, QToolButton { min-height: %HEIGHT%px; padding: 0 10px; border: %WIDTH% solid %LINE%;"
         " border-radius: 3px; background: %PAPER%; color: %INK%; }\n"
-        "QPushButton:pressed, QToolButton:pressed { background: %INK%; color: %PAPER%; }\n"
+        "QPushButton:pressed, QToolButton:pressed, QPushButton:checked { background: %INK%; color: %PAPER%; "
+        "}\n"
         "QPushButton:disabled, QToolButton:disabled { border-style: dashed; color: %SOFT%; background: "
         "%PANEL%; }\n"
         "QPushButton:focus, QToolButton:focus { border: 3px solid %INK%; }\n"
