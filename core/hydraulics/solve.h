@@ -21,7 +21,7 @@ struct SolveOptions {
     double dropToleranceFraction = 1e-12;
     /// Loops of a kernel up to which it is solved by a dense matrix on its loops; above, by a sparse one on
     /// its nodes. At least 0.
-    int maxDenseLoops = 120;
+    int maxDenseLoops = 40;
     /// Flows to start from, of any state of the same loop; nothing is needed. Borrowed.
     const Solution* start = nullptr;
 };

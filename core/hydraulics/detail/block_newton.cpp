@@ -149,13 +149,25 @@ class Iteration {
         }
         const double part = std::clamp(1e-3 * m_lastMismatch_Pa / m_scale_Pa, kLeastFloor, kMostFloor);
         const double floor = m_largestFlow > 0 ? part * m_scale_Pa / m_largestFlow : 1e-12 * m_steepest;
+        if (!m_isAhead) {
+            evaluateAt(0);
+        }
+        m_isAhead = false;
         for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
-            const DropAndSlope here = m_state.evaluateLeaf(leaf, m_state.flows[leaf]);
-            m_state.leafDrops[leaf] = here.drop_Pa;
-            m_state.leafSlopes[leaf] = here.slope + floor;
+            m_state.leafSlopes[leaf] += floor;
         }
         m_lastMismatch_Pa = m_step.fold(choosesTree);
         return m_lastMismatch_Pa;
+    }
+
+    /// Drops and slopes of all leaves after a part of the step.
+    void evaluateAt(double part) {
+        for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
+            const double flow = m_state.flows[leaf] + part * m_state.leafSteps[leaf];
+            const DropAndSlope here = m_state.evaluateLeaf(leaf, flow);
+            m_state.leafDrops[leaf] = here.drop_Pa;
+            m_state.leafSlopes[leaf] = here.slope;
+        }
     }
 
     double largestStep() const {
@@ -172,7 +184,16 @@ class Iteration {
         }
     }
 
-    /// Derivative of the content along the step.
+    /// Derivative of the content along the step, from the drops at hand.
+    double climbHere() const {
+        double sum = 0;
+        for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
+            sum += m_state.leafSteps[leaf] * m_state.leafDrops[leaf];
+        }
+        return sum;
+    }
+
+    /// The same after a part of the step.
     double climb(double part) const {
         double sum = 0;
         for (std::size_t leaf = m_block.firstLeaf; leaf < m_block.endLeaf; ++leaf) {
@@ -184,13 +205,16 @@ class Iteration {
 
     /// How much of the step to take: all of it, unless the content rises again before its end as steeply as
     /// it fell at the start; then to where it is nearly level.
-    double length(double largestStep) const {
+    double length(double largestStep) {
         if (largestStep <= 1e-6 * m_largestFlow) {
             return 1;
         }
-        const double atEnd = climb(1);
-        const double atStart = climb(0);
-        if (atEnd <= 0.9 * std::abs(atStart)) {
+        const double atStart = climbHere();
+        // Most steps are taken whole, and then this is the next linearisation already.
+        evaluateAt(1);
+        const double atEnd = climbHere();
+        m_isAhead = atEnd <= 0.9 * std::abs(atStart);
+        if (m_isAhead) {
             return 1;
         }
         double low = 0;
@@ -221,7 +245,8 @@ class Iteration {
     double m_largestFlow = 0;
     double m_leastFlow = 0;
     double m_lastMismatch_Pa = INFINITY;
-    int m_polished = 0;  ///< steps taken with the drops closed
+    bool m_isAhead = false;  ///< drops and slopes are those after the step
+    int m_polished = 0;      ///< steps taken with the drops closed
 };
 
 }  // namespace

@@ -86,7 +86,7 @@ struct BlockLimits {
     int maxIterations = 60;
     double flowToleranceFraction = 1e-12;
     double dropToleranceFraction = 1e-12;
-    std::size_t maxDenseLoops = 120;
+    std::size_t maxDenseLoops = 40;
     /// Ends as soon as it is clear which non-return flaps are pressed shut.
     bool endsAtHeldFlaps = false;
 };

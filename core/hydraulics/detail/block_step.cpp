@@ -6,13 +6,13 @@
 namespace ww::hydraulics::detail {
 
 BlockStep::BlockStep(const Plan& plan, const BlockPlan& block, ActiveState& state, std::size_t maxDenseLoops)
-    : m_plan(plan),
-      m_block(block),
-      m_state(state),
-      m_kernel(block, maxDenseLoops),
-      m_edgeDrops(block.edges.size(), 0),
-      m_edgeSlopes(block.edges.size(), 0),
-      m_edgeSteps(block.edges.size(), 0) {}
+    : m_plan(plan), m_block(block), m_state(state), m_kernel(block, maxDenseLoops) {
+    if (!block.isFolded()) {
+        m_edgeDrops.resize(block.edges.size(), 0);
+        m_edgeSlopes.resize(block.edges.size(), 0);
+        m_edgeSteps.resize(block.edges.size(), 0);
+    }
+}
 
 double BlockStep::dropOf(Code code) const {
     const auto& drops = code.kind() == Code::Kind::Leaf ? m_state.leafDrops : m_state.itemDrops;

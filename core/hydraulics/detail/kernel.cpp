@@ -66,18 +66,17 @@ struct Kernel::Sparse {
 };
 
 Kernel::Kernel(const BlockPlan& block, std::size_t maxDenseLoops)
-    : m_block(block),
-      m_maxDense(maxDenseLoops),
-      m_parentEdge(block.nodeCount, kNone),
-      m_depth(block.nodeCount, 0),
-      m_nodeValues(block.nodeCount, 0),
-      m_nodeRests(block.nodeCount, 0),
-      m_sums(block.nodeCount, 0) {}
+    : m_block(block), m_maxDense(maxDenseLoops) {}
 
 Kernel::~Kernel() = default;
 Kernel::Kernel(Kernel&&) noexcept = default;
 
 void Kernel::chooseTree(std::span<const double> slopes) {
+    m_parentEdge.resize(m_block.nodeCount, kNone);
+    m_depth.resize(m_block.nodeCount, 0);
+    m_nodeValues.resize(m_block.nodeCount, 0);
+    m_nodeRests.resize(m_block.nodeCount, 0);
+    m_sums.resize(m_block.nodeCount, 0);
     NodeSets sets(m_block.nodeCount);
     std::vector<std::uint8_t> isTree(m_block.edges.size(), 0);
     for (const std::uint32_t edge : byExponent(slopes)) {

@@ -9,7 +9,7 @@ namespace {
 
 /// As a part of pressure over flow: keeps the matrix of still water regular.
 constexpr double kSlopeFloor = 1e-14;
-constexpr std::size_t kDenseLoops = 120;
+constexpr std::size_t kDenseLoops = 40;
 
 }  // namespace
 
