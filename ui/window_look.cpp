@@ -34,7 +34,7 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QMenu::separator { height: 1px; background: %4; margin: 4px 8px; }"
                "QLabel { color: %3; background: transparent; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }"
-               "QListWidget#side_list { background: %1; border: 0; border-right: 1px solid %4; outline: 0; }"
+               "QListWidget#side_list, QListWidget#side_list:focus { background: %1; border: 0; padding: 0; }"
                "QListWidget#side_list::item { padding: 6px 10px; color: %3; border: 2px solid transparent; }"
                "QListWidget#side_list::item:selected { background: %3; color: %2; font-weight: bold; }"
                "QListWidget#side_list:focus::item:selected { border: 2px solid %2; }"
@@ -117,13 +117,13 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display) {
         strip.stored = tr("Not stored: %1").arg(text::sentence(*bridge.notStored()));
         strip.isNotStored = true;
     } else if (const auto stored = bridge.lastStored()) {
-        strip.stored = bridge.storedCount() > 0 ? tr("%1 stored, %2")
-                                                      .arg(bridge.storedCount())
-                                                      .arg(QString::fromStdString(stored->time.timeOfDay()))
-                                                : tr("last stored %1 %2: %3")
-                                                      .arg(QString::fromStdString(stored->time.date()),
-                                                           QString::fromStdString(stored->time.timeOfDay()),
-                                                           QString::fromStdString(stored->label));
+        const QString time = QString::fromStdString(stored->time.timeOfDay());
+        const bool isToday = stored->time.date() == bridge.now().date();
+        strip.stored = bridge.storedCount() > 0
+                           ? tr("%1 stored, %2").arg(QString::number(bridge.storedCount()), time)
+                           : tr("last stored %1: %2")
+                                 .arg(isToday ? time : QString::fromStdString(stored->time.date()),
+                                      QString::fromStdString(stored->label));
     }
     return strip;
 }

@@ -9,7 +9,7 @@
 namespace ww::ui {
 namespace {
 
-constexpr int kMargin = 8;
+constexpr int kMargin = 6;
 constexpr int kIndent = 16;
 
 }  // namespace

@@ -34,6 +34,9 @@ QString symbol(Unit unit) {
     QString pretty = QString::fromUtf8(plain.data(), static_cast<qsizetype>(plain.size()));
     pretty.replace(QStringLiteral("m3"), QStringLiteral("m³"));
     pretty.replace(QStringLiteral("H2O"), QStringLiteral("H₂O"));
+    if (unit == Unit::Celsius || unit == Unit::Fahrenheit) {
+        pretty.prepend(QChar(0xB0));
+    }
     return pretty;
 }
 

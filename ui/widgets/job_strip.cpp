@@ -40,14 +40,33 @@ class JobStrip::Progress : public QWidget {
     theme::Tokens m_tokens;
 };
 
+/// A label that gives up its end where the strip is too short for all; the whole text is its tooltip.
+class JobStrip::Yielding : public QLabel {
+  public:
+    using QLabel::QLabel;
+    QSize minimumSizeHint() const override { return {40, QLabel::minimumSizeHint().height()}; }
+
+  protected:
+    void paintEvent(QPaintEvent* event) override {
+        if (property("inverse").toBool() || QLabel::sizeHint().width() <= width()) {
+            QLabel::paintEvent(event);
+            return;
+        }
+        QPainter painter(this);
+        painter.setPen(palette().color(QPalette::WindowText));
+        painter.drawText(rect(), int(Qt::AlignVCenter | Qt::AlignLeft),
+                         fontMetrics().elidedText(text(), Qt::ElideRight, width()));
+    }
+};
+
 JobStrip::JobStrip(QWidget* parent)
     : QWidget(parent),
-      m_job(new QLabel(this)),
+      m_job(new Yielding(this)),
       m_round(new QLabel(this)),
       m_read(new QLabel(this)),
       m_progress(new Progress(this)),
       m_meter(new QLabel(this)),
-      m_stored(new QLabel(this)),
+      m_stored(new Yielding(this)),
       m_display(new QLabel(this)) {
     setObjectName(QStringLiteral("job_strip"));
     setAccessibleName(tr("Job strip"));
@@ -87,6 +106,8 @@ void JobStrip::show(const StripText& text) {
     m_progress->setVisible(text.terminalCount > 0);
     m_meter->setText(text.meter);
     m_stored->setText(text.stored);
+    m_stored->setToolTip(text.stored);
+    m_job->setToolTip(text.job);
     m_display->setText(text.display);
     if (m_stored->property("inverse").toBool() != text.isNotStored) {
         m_stored->setProperty("inverse", text.isNotStored);

@@ -33,6 +33,7 @@ class JobStrip : public QWidget {
 
   private:
     class Progress;
+    class Yielding;
     QLabel* m_job;
     QLabel* m_round;
     QLabel* m_read;

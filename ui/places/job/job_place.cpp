@@ -39,8 +39,8 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(16, 8, 12, 8);
     layout->setSpacing(24);
-    layout->addWidget(area, 2);
-    layout->addWidget(buildTables(), 3);
+    layout->addWidget(area, 5);
+    layout->addWidget(buildTables(), 9);
     connect(&bridge, &WorkbookBridge::changed, this, &JobPlace::refresh);
     refresh({});
 }
@@ -79,49 +79,33 @@ void JobPlace::addField(QFormLayout* form, JobField field, const QString& label)
 
 QWidget* JobPlace::buildFacts() {
     auto* page = new QWidget(this);
-    auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 8, 0);
-    column->setSpacing(6);
+    // One form for all sections, so that the fields stand in one line.
+    auto* form = new QFormLayout(page);
+    form->setContentsMargins(0, 0, 8, 0);
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    form->setVerticalSpacing(4);
+    form->setHorizontalSpacing(12);
     const auto section = [&](const QString& title) {
-        if (column->count() > 0) {
-            column->addSpacing(6);
-        }
-        column->addWidget(heading(title, page));
-        auto* form = new QFormLayout;
-        form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-        form->setVerticalSpacing(4);
-        form->setHorizontalSpacing(12);
-        column->addLayout(form);
-        return form;
+        QLabel* label = heading(title, page);
+        label->setContentsMargins(0, form->rowCount() > 0 ? 8 : 0, 0, 0);
+        form->addRow(label);
     };
-    QFormLayout* job = section(tr("Job"));
-    addField(job, JobField::Name, tr("&Name"));
-    addField(job, JobField::Site, tr("&Site"));
-    addField(job, JobField::Client, tr("C&lient"));
-    QFormLayout* loop = section(tr("Loop"));
-    buildChoices(loop);
-    addField(loop, JobField::Concentration, tr("&Glycol by mass"));
-    addField(loop, JobField::Temperature, tr("&Temperature"));
-    QFormLayout* limits = section(tr("Limits"));
-    addField(limits, JobField::ToleranceLow, tr("Flow, l&owest of design"));
-    addField(limits, JobField::ToleranceHigh, tr("Flow, &highest of design"));
-    addField(limits, JobField::MatchingBand, tr("&Band of target, ±"));
-    QFormLayout* cost = section(tr("Pump energy"));
-    addField(cost, JobField::PowerPrice, tr("&Price of a kWh"));
-    addField(cost, JobField::Currency, tr("Currenc&y"));
-    addField(cost, JobField::HoursPerYear, tr("Hours a yea&r"));
-    // Labels of all sections are equally wide, so that the fields stand in one line.
-    int widest = 0;
-    const QList<QLabel*> labels = page->findChildren<QLabel*>();
-    for (QLabel* label : labels) {
-        widest = std::max(widest, label->buddy() != nullptr ? label->sizeHint().width() : 0);
-    }
-    for (QLabel* label : labels) {
-        if (label->buddy() != nullptr) {
-            label->setMinimumWidth(widest);
-        }
-    }
-    column->addStretch(1);
+    section(tr("Job"));
+    addField(form, JobField::Name, tr("&Name"));
+    addField(form, JobField::Site, tr("&Site"));
+    addField(form, JobField::Client, tr("C&lient"));
+    section(tr("Loop"));
+    buildChoices(form);
+    addField(form, JobField::Concentration, tr("&Glycol by mass"));
+    addField(form, JobField::Temperature, tr("&Temperature"));
+    section(tr("Limits"));
+    addField(form, JobField::ToleranceLow, tr("Flow, l&owest of design"));
+    addField(form, JobField::ToleranceHigh, tr("Flow, &highest of design"));
+    addField(form, JobField::MatchingBand, tr("&Band of target, ±"));
+    section(tr("Pump energy"));
+    addField(form, JobField::PowerPrice, tr("&Price of a kWh"));
+    addField(form, JobField::Currency, tr("Currenc&y"));
+    addField(form, JobField::HoursPerYear, tr("Hours a yea&r"));
     return page;
 }
 
@@ -140,12 +124,13 @@ QWidget* JobPlace::buildTables() {
         table->setAccessibleName(title);
         table->setItemDelegate(m_delegate);
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-        table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+        table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     };
     add(tr("Instruments"), m_instrumentTable, m_addInstrument, 3);
     add(tr("People"), m_peopleTable, m_addPerson, 2);
     m_instrumentTable->setModel(m_instruments);
     m_peopleTable->setModel(m_people);
+    m_peopleTable->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_instrumentTable->setStore([this](const QModelIndex& cell, const QString& text) {
         return took(m_instruments->store(cell, text));
     });
@@ -174,6 +159,26 @@ void JobPlace::setMetrics(const theme::Metrics& metrics) {
         table->verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
         table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
     }
+    fitColumns();
+}
+
+void JobPlace::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitColumns();
+}
+
+void JobPlace::fitColumns() {
+    const int digit = m_instrumentTable->fontMetrics().horizontalAdvance('0');
+    const int characters[InstrumentModel::ColumnCount] = {6, 9, 8, 8, 8, 8, 10, 10};
+    int left = m_instrumentTable->viewport()->width();
+    for (int column = 0; column < InstrumentModel::ColumnCount; ++column) {
+        const int width = characters[column] * digit + 14;
+        m_instrumentTable->setColumnWidth(column, width);
+        left -= width;
+    }
+    // What is left over goes to the words.
+    const int kind = m_instrumentTable->columnWidth(InstrumentModel::Kind);
+    m_instrumentTable->setColumnWidth(InstrumentModel::Kind, kind + std::max(0, left));
 }
 
 void JobPlace::takeFocus() {

@@ -30,7 +30,11 @@ class JobPlace : public QWidget {
     void takeFocus();
     EntryField* field(JobField field) const;
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
+    void fitColumns();
     void refresh(const project::ChangeSet& changes);
     void addField(QFormLayout* form, JobField field, const QString& label);
     QWidget* buildFacts();

@@ -116,9 +116,9 @@ void SystemPlace::resizeEvent(QResizeEvent* event) {
 
 void SystemPlace::fitColumns() {
     const int digit = m_table->fontMetrics().horizontalAdvance('0');
-    const auto wide = [&](int characters) { return characters * digit + 18; };
-    const int widths[SystemModel::ColumnCount] = {wide(10), 0,       wide(7), wide(13), wide(12), wide(6),
-                                                  wide(10), wide(9), wide(6), wide(10), wide(10), wide(10)};
+    const auto wide = [&](int characters) { return characters * digit + 14; };
+    const int widths[SystemModel::ColumnCount] = {wide(9), 0,        wide(6), wide(12), wide(11), wide(6),
+                                                  wide(8), wide(10), wide(7), wide(8),  wide(8),  wide(8)};
     int used = 0;
     for (int column = 0; column < SystemModel::ColumnCount; ++column) {
         used += widths[column];

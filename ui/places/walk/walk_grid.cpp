@@ -29,19 +29,28 @@ void WalkGrid::setTokens(const theme::Tokens& tokens, const theme::Metrics& metr
 
 void WalkGrid::fitColumns() {
     // Widths by what a column must hold, so that a row never changes the layout; "Serves" takes what is left.
-    const QFontMetrics metrics(font());
-    const int digit = metrics.horizontalAdvance('0');
-    const auto wide = [&](int characters) { return characters * digit + 18; };
-    const int widths[WalkModel::ColumnCount] = {wide(5), wide(8), 0,       wide(6), wide(9), wide(7),
-                                                wide(7), wide(6), wide(6), wide(8), wide(13)};
-    int used = 0;
+    const int digit = QFontMetrics(font()).horizontalAdvance('0');
+    const auto wide = [&](int characters) { return characters * digit + 14; };
+    const int widths[WalkModel::ColumnCount] = {wide(5),  wide(7), wide(9), wide(7), wide(9), wide(7),
+                                                wide(11), wide(6), wide(6), wide(8), wide(12)};
+    int left = viewport()->width();
     for (int column = 0; column < WalkModel::ColumnCount; ++column) {
-        used += widths[column];
-        if (column != WalkModel::Serves) {
-            setColumnWidth(column, widths[column]);
-        }
+        setColumnWidth(column, widths[column]);
+        left -= widths[column];
+        setColumnHidden(column, false);
     }
-    setColumnWidth(WalkModel::Serves, std::max(wide(8), viewport()->width() - used));
+    // Where the text is large, what the panel beside the grid says too is left out here.
+    for (const int column :
+         {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share, WalkModel::Last}) {
+        if (left >= 0) {
+            break;
+        }
+        setColumnHidden(column, true);
+        left += widths[column];
+    }
+    if (!isColumnHidden(WalkModel::Serves)) {
+        setColumnWidth(WalkModel::Serves, widths[WalkModel::Serves] + left);
+    }
 }
 
 void WalkGrid::resizeEvent(QResizeEvent* event) {
