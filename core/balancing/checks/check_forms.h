@@ -44,9 +44,12 @@ inline constexpr base::MessageForm kFinalOffDesign{
     "cannot be signed "
     "before"};
 inline constexpr base::MessageForm kPumpSumOpen{"pump_sum_open",
-                                                "the pump gives {1} by its {2}, the terminals add up to {3}; "
-                                                "check gauges, curve and impeller, and look for an open "
-                                                "bypass"};
+                                                "the pump gives {1} by its curve, the terminals add up to "
+                                                "{2}; check gauges, curve and impeller, and look for an "
+                                                "open bypass"};
+inline constexpr base::MessageForm kPumpMeterSumOpen{"pump_meter_sum_open",
+                                                     "the flow read at the pump is {1}, the terminals add up "
+                                                     "to {2}; check the meter and look for an open bypass"};
 inline constexpr base::MessageForm kPumpEfficiencyOdd{"pump_efficiency_odd",
                                                       "flow, head and power would mean an efficiency of {1} "
                                                       "%; check the power reading, the gauges and the flow"};
@@ -78,6 +81,11 @@ inline constexpr base::MessageForm kProportionBroken{
     "it lies beyond all valves that were moved and changed by {1} % against the others there, in round {2} "
     "they kept "
     "step; look for air, a limiter or a moving control valve"};
+inline constexpr base::MessageForm kFarFromDesign{
+    "far_from_design",
+    "with everything open it takes {1} % of design flow; verify its setting, its valve table, air and "
+    "strainer before "
+    "adjusting"};
 inline constexpr base::MessageForm kValveNearlyShut{
     "valve_nearly_shut",
     "its valve stands at {1} of {2}, where its table is least accurate and it may be noisy; consider a "
@@ -88,7 +96,13 @@ inline constexpr base::MessageForm kValveDpHigh{"valve_dp_high",
                                                 "cavitate; lower the pump's head or throttle elsewhere too"};
 inline constexpr base::MessageForm kReadBeforeLastMove{
     "read_before_last_move",
-    "it was read before the last change in this final round, {1}; read it again, final readings come last"};
+    "it was read before the valve of {1} was moved in this final round; read it again, final readings come "
+    "last"};
+inline constexpr base::MessageForm kReadBeforeLastSpeed{
+    "read_before_last_speed",
+    "it was read before the speed of pump {1} was changed in this final round; read it again, final readings "
+    "come "
+    "last"};
 inline constexpr base::MessageForm kTimeBeforeEarlierRound{
     "time_before_earlier_round",
     "its reading is dated {1}, before round {2} ended at {3}; check the clock and correct the time"};

@@ -6,7 +6,7 @@ namespace {
 
 /// The last change in the round: a valve, or the speed of a pump.
 struct LastChange {
-    std::string what;
+    std::string tag;
     int sequence = 0;  ///< among the readings of branches; 0 for a pump
     std::optional<base::Instant> time;
 };
@@ -16,8 +16,7 @@ std::optional<LastChange> lastValveMove(const CheckContext& context) {
     const auto moves = movesInRound(context);
     for (std::size_t i = 0; i < moves.size(); ++i) {
         if (moves[i] && (!last || moves[i]->sequence > last->sequence)) {
-            last = LastChange{"of the valve of " + context.project.branches()[i].tag, moves[i]->sequence,
-                              moves[i]->time};
+            last = LastChange{context.project.branches()[i].tag, moves[i]->sequence, moves[i]->time};
         }
     }
     return last;
@@ -37,8 +36,7 @@ std::optional<LastChange> lastSpeedChange(const CheckContext& context) {
         }
         auto& before = speeds[context.project.pumps().indexOf(reading.pump)];
         if (before && *before != reading.speed->value.si()) {
-            last = LastChange{"of the speed of " + context.project.pumps().at(reading.pump).tag, 0,
-                              reading.time};
+            last = LastChange{context.project.pumps().at(reading.pump).tag, 0, reading.time};
         }
         before = reading.speed->value.si();
     }
@@ -84,8 +82,9 @@ void finalOrder(const CheckContext& context, std::vector<Finding>& found) {
         const bool isBeforeValve = valve && reading.sequence < valve->sequence;
         const bool isBeforeSpeed = speed && reading.time && *reading.time < *speed->time;
         if (isBeforeValve || isBeforeSpeed) {
-            found.push_back(aboutBranch(context, i, kReadBeforeLastMove,
-                                        {isBeforeValve ? valve->what : speed->what}, Severity::Error, true));
+            found.push_back(aboutBranch(context, i,
+                                        isBeforeValve ? kReadBeforeLastMove : kReadBeforeLastSpeed,
+                                        {isBeforeValve ? valve->tag : speed->tag}, Severity::Error, true));
         }
     }
 }

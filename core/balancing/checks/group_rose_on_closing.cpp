@@ -58,12 +58,12 @@ void groupRoseOnClosing(const CheckContext& context, std::vector<Finding>& found
         const double rise = now->flow / then->flow - 1;
         const double u = std::sqrt(now->square + then->square) / then->flow.si();
         if (rise > std::max(kLeastChangeRatio, kSignificantFactor * u)) {
-            Finding finding{
-                base::Fault{&kGroupRoseOnClosing,
-                            group.parent ? groupName(context, group) : "",
-                            {groupName(context, group), detail::flowText(context.project, then->flow),
-                             detail::flowText(context.project, now->flow)}},
-                Severity::Error, std::nullopt, std::nullopt};
+            Finding finding{base::Fault{&kGroupRoseOnClosing,
+                                        detail::groupName(context.project, group),
+                                        {detail::groupName(context.project, group),
+                                         detail::flowText(context.project, then->flow),
+                                         detail::flowText(context.project, now->flow)}},
+                            Severity::Error, std::nullopt, std::nullopt};
             if (group.parent) {
                 finding.branch = context.project.branches()[*group.parent].id;
             }

@@ -13,9 +13,9 @@ void groupSpread(const CheckContext& context, std::vector<Finding>& found) {
             continue;
         }
         Finding finding{base::Fault{&kSpreadWide,
-                                    group.parent ? groupName(context, group) : "",
-                                    {detail::percentText(*group.spread), groupName(context, group),
-                                     detail::percentText(limit)}},
+                                    detail::groupName(context.project, group),
+                                    {detail::percentText(*group.spread),
+                                     detail::groupName(context.project, group), detail::percentText(limit)}},
                         Severity::Warning, std::nullopt, std::nullopt};
         if (group.parent) {
             finding.branch = context.project.branches()[*group.parent].id;

@@ -9,8 +9,8 @@ namespace {
 constexpr double kApartRatio = 0.10;
 constexpr double kScore = 2;
 
-void compare(const CheckContext& context, VolumeFlow pumps, double uncertainty_m3s, const char* basis,
-             std::vector<Finding>& found) {
+void compare(const CheckContext& context, VolumeFlow pumps, double uncertainty_m3s,
+             const base::MessageForm& form, std::vector<Finding>& found) {
     const VolumeFlow total = *context.now.total;
     double square = uncertainty_m3s * uncertainty_m3s;
     for (const BranchResult& result : context.now.branches) {
@@ -21,9 +21,9 @@ void compare(const CheckContext& context, VolumeFlow pumps, double uncertainty_m
     const double apart_m3s = std::abs((pumps - total).si());
     if (apart_m3s > kApartRatio * total.si() && apart_m3s > kScore * std::sqrt(square)) {
         const project::Pump& first = context.project.pumps()[context.pumps.front().pump];
-        found.push_back({base::Fault{&kPumpSumOpen,
+        found.push_back({base::Fault{&form,
                                      context.pumps.size() == 1 ? first.tag : "",
-                                     {detail::flowText(context.project, pumps), basis,
+                                     {detail::flowText(context.project, pumps),
                                       detail::flowText(context.project, total)}},
                          Severity::Warning, std::nullopt, std::nullopt});
     }
@@ -56,10 +56,10 @@ void pumpClosure(const CheckContext& context, std::vector<Finding>& found) {
         byMeter += duty.flowRead.value_or(VolumeFlow());
     }
     if (hasCurve && byCurve.si() > 0) {
-        compare(context, byCurve, std::sqrt(curveSquare), "curve", found);
+        compare(context, byCurve, std::sqrt(curveSquare), kPumpSumOpen, found);
     }
     if (hasMeter && byMeter.si() > 0) {
-        compare(context, byMeter, 0, "meter", found);
+        compare(context, byMeter, 0, kPumpMeterSumOpen, found);
     }
 }
 

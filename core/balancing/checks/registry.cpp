@@ -23,6 +23,7 @@ std::span<const Check> allChecks() {
         Check{"rose on closing", About::Readings, roseOnClosing},
         Check{"group rose on closing", About::Readings, groupRoseOnClosing},
         Check{"proportion", About::Readings, proportion},
+        Check{"survey extremes", About::Readings, surveyExtremes},
         Check{"setting range", About::Readings, settingRange},
         Check{"valve noise", About::Readings, valveNoise},
         Check{"final order", About::Readings, finalOrder},

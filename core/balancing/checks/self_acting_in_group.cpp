@@ -12,8 +12,8 @@ void selfActingInGroup(const CheckContext& context, std::vector<Finding>& found)
                         [&](std::size_t member) { return context.now.branches[member].isMatchable; });
         for (const std::size_t member : group.members) {
             if (isMatched && context.now.branches[member].isSelfActing) {
-                found.push_back(aboutBranch(context, member, kSelfActingInGroup, {groupName(context, group)},
-                                            Severity::Note));
+                found.push_back(aboutBranch(context, member, kSelfActingInGroup,
+                                            {detail::groupName(context.project, group)}, Severity::Note));
             }
         }
     }

@@ -18,10 +18,6 @@ Finding aboutBranch(const CheckContext& context, std::size_t branch, const base:
     return finding;
 }
 
-std::string groupName(const CheckContext& context, const GroupResult& group) {
-    return group.parent ? context.project.branches()[*group.parent].tag : "at the pump";
-}
-
 Turn turnOf(const CheckContext& context, std::size_t branch) {
     if (context.before == nullptr) {
         return Turn::Unknown;

@@ -16,8 +16,6 @@ namespace ww::balancing::checks {
 /// A finding about a branch; `reason` of its reading turns it into a note where `canBeExplained`.
 Finding aboutBranch(const CheckContext& context, std::size_t branch, const base::MessageForm& form,
                     std::vector<std::string> arguments, Severity severity, bool canBeExplained = false);
-/// The tag of a group's parent, "at the pump" for the top group.
-std::string groupName(const CheckContext& context, const GroupResult& group);
 enum class Turn { Unmoved, Opened, Closed, Unknown };
 /// How a valve's standing setting changed since the round before; Unknown without one.
 Turn turnOf(const CheckContext& context, std::size_t branch);
@@ -68,6 +66,7 @@ void conductance(const CheckContext& context, std::vector<Finding>& found);
 void roseOnClosing(const CheckContext& context, std::vector<Finding>& found);
 void groupRoseOnClosing(const CheckContext& context, std::vector<Finding>& found);
 void proportion(const CheckContext& context, std::vector<Finding>& found);
+void surveyExtremes(const CheckContext& context, std::vector<Finding>& found);
 void settingRange(const CheckContext& context, std::vector<Finding>& found);
 void valveNoise(const CheckContext& context, std::vector<Finding>& found);
 void finalOrder(const CheckContext& context, std::vector<Finding>& found);

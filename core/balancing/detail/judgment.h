@@ -30,6 +30,9 @@ bool isWithinBand(const project::Project& project, Ratio ofTarget);
 void fillStates(const project::Project& project, RoundNumbers& numbers, Before& before,
                 const std::vector<bool>& isDoubtful);
 
+/// The name of a group: the tag of its parent, or of the first pump for the branches fed there ("-" without
+/// one).
+std::string groupName(const project::Project& project, const GroupResult& group);
 /// "2.5" and "4": where a valve stands and where it is fully open; "?" where it is not known.
 std::vector<std::string> placeOfValve(const project::Project& project, const BranchResult& branch);
 /// Set where the valve of a branch on the index circuit throttles.

@@ -188,6 +188,13 @@ void addUnsure(const Evidence& e, std::size_t terminals, std::vector<base::Fault
 
 }  // namespace
 
+std::string groupName(const Project& project, const GroupResult& group) {
+    if (group.parent) {
+        return project.branches()[*group.parent].tag;
+    }
+    return project.pumps().empty() ? "-" : project.pumps()[0].tag;
+}
+
 std::vector<std::string> placeOfValve(const Project& project, const BranchResult& branch) {
     const curve::ValveCharacteristic* curve = project.characteristicOf(project.branches()[branch.branch]);
     return {branch.setting ? settingText(*branch.setting) : "?",
@@ -214,11 +221,9 @@ std::optional<base::Fault> groupShutFault(const Project& project, const RoundNum
         return std::nullopt;
     }
     const auto place = placeOfValve(project, numbers.branches[*group.reference]);
-    const std::string parent = group.parent ? project.branches()[*group.parent].tag : "";
-    return base::Fault{&kGroupWithoutOpenValve,
-                       parent,
-                       {parent.empty() ? "at the pump" : parent, project.branches()[*group.reference].tag,
-                        place[0], place[1]}};
+    const std::string name = groupName(project, group);
+    return base::Fault{
+        &kGroupWithoutOpenValve, name, {name, project.branches()[*group.reference].tag, place[0], place[1]}};
 }
 
 void fillVerdict(const Project& project, const RoundNumbers& numbers,

@@ -220,6 +220,17 @@ TEST(Checks, pumpClosure) {
               Severity::Warning);  // about 10 m3/h by the curve
 }
 
+TEST(Checks, pumpClosureByMeter) {
+    const auto withMeter = [](const char* flow) {
+        FieldJob job = pumped("6.00");
+        job.change(job.project().pumpReadings()[0],
+                   [&](project::PumpReading& r) { r.flow = job.flowOf(flow); });
+        return severityOf(job, kPumpMeterSumOpen, "P-1");
+    };
+    EXPECT_EQ(withMeter("8.5"), std::nullopt);
+    EXPECT_EQ(withMeter("10"), Severity::Warning);
+}
+
 TEST(Checks, pumpEfficiency) {
     const auto withPower = [](const char* kW) {
         FieldJob job = pumped("6.00");  // water power 0.131 kW
@@ -334,6 +345,21 @@ TEST(Checks, membersOfAReverseReturnNeedNotKeepStep) {
     EXPECT_EQ(severityOf(job, kProportionBroken), std::nullopt);
 }
 
+TEST(Checks, surveyExtremes) {
+    const auto at = [](double ratio, RoundKind kind) {
+        FieldJob job = flatLoop(2);
+        job.round(kind);
+        readAs(job, "A", 1.0);
+        readAs(job, "B", ratio);
+        return severityOf(job, kFarFromDesign, "B");
+    };
+    EXPECT_EQ(at(0.39, RoundKind::Survey), Severity::Warning);
+    EXPECT_EQ(at(0.41, RoundKind::Survey), std::nullopt);
+    EXPECT_EQ(at(1.99, RoundKind::Survey), std::nullopt);
+    EXPECT_EQ(at(2.01, RoundKind::Survey), Severity::Warning);
+    EXPECT_EQ(at(2.01, RoundKind::Adjusting), std::nullopt);
+}
+
 TEST(Checks, valveNearlyShut) {
     const auto at = [](const char* setting) {
         FieldJob job = flatLoop(1);
@@ -397,9 +423,9 @@ TEST(Checks, finalReadingsComeAfterTheLastSpeed) {
                    [&](project::PumpReading& r) { r.time = base::Instant::fromText(time); });
     };
     timed("1750", "2026-03-02T08:00:00");
-    EXPECT_EQ(severityOf(job, kReadBeforeLastMove), std::nullopt);
+    EXPECT_EQ(severityOf(job, kReadBeforeLastSpeed), std::nullopt);
     timed("1600", "2026-03-02T12:00:00");
-    EXPECT_EQ(severityOf(job, kReadBeforeLastMove, "A"), Severity::Error);
+    EXPECT_EQ(severityOf(job, kReadBeforeLastSpeed, "A"), Severity::Error);
 }
 
 TEST(Checks, aRoundIsNotOlderThanTheOneBefore) {
