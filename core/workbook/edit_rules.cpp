@@ -481,12 +481,14 @@ std::optional<Fault> refusalOfContent(const Edit& content) {
 }
 
 bool movesReview(const Project& project, const Edit& edit) {
+    const auto isUnderReview = [](const Round* round) {
+        return round != nullptr && round->state != RoundState::Open && round->state != RoundState::Closed;
+    };
     return std::any_of(edit.put.begin(), edit.put.end(), [&](const AnyRecord& record) {
         const auto* after = std::get_if<Round>(&record);
         const Round* before = after == nullptr ? nullptr : project.rounds().find(after->id);
-        const bool isUnderReview =
-            after != nullptr && after->state != RoundState::Open && after->state != RoundState::Closed;
-        return isUnderReview && (before == nullptr || before->state != after->state);
+        const bool isMoved = after != nullptr && (before == nullptr || before->state != after->state);
+        return isMoved && (isUnderReview(before) || isUnderReview(after));
     });
 }
 

@@ -46,7 +46,8 @@ std::optional<base::Fault> refusal(const project::Project& project, const projec
 /// The same for the first content of a new workbook: exactly one Job among it.
 std::optional<base::Fault> refusalOfContent(const project::Edit& content);
 
-/// Whether the edit sends, accepts or sends back a round: such an action is withdrawn, not undone.
+/// Whether the edit sends, accepts or sends back a round, or withdraws one of these: such an action is not
+/// undone.
 bool movesReview(const project::Project& project, const project::Edit& edit);
 
 }  // namespace ww::workbook

@@ -4,21 +4,16 @@
 #include <unistd.h>
 
 #include <algorithm>
-#include <functional>
-#include <unordered_map>
 
 #include "core/store/file_steps.h"
-#include "core/store/journal.h"
 #include "core/store/migration.h"
 #include "core/store/open_file.h"
-#include "core/store/owner_lock.h"
 #include "core/store/record_reader.h"
-#include "core/store/record_writer.h"
 #include "core/store/replay.h"
 #include "core/store/schema.h"
 #include "core/store/store_messages.h"
 #include "core/workbook/edit_rules.h"
-#include "core/workbook/undo_state.h"
+#include "core/workbook/workbook_state.h"
 
 namespace ww::workbook {
 
@@ -35,169 +30,12 @@ using project::Id;
 using project::Project;
 using project::RecordKind;
 
-constexpr std::string_view kIdKey = "workbook_id";
-constexpr std::string_view kNeedsKey = "needs_version";
-
-/// Taking more records than this out of memory one by one costs more than reading the whole job again.
-constexpr std::size_t kManyErased = 200;
-
-JournalEntry entryOf(const store::JournalRecord& record) {
-    return {record.sequence, record.time,   record.person,  record.machine, record.label,
-            record.undoes,   record.redoes, record.canUndo, record.digest};
-}
-
-void eraseFrom(Project& project, const project::RecordRef& record) {
-    switch (record.kind) {
-        case RecordKind::Job:
-            base::breach("a workbook keeps its job", __FILE__, __LINE__);
-        case RecordKind::ValveModel:
-            return project.eraseValve(record.id);
-        case RecordKind::Branch:
-            return project.eraseBranch(record.id);
-        case RecordKind::Pump:
-            return project.erasePump(record.id);
-        case RecordKind::Instrument:
-            return project.eraseInstrument(record.id);
-        case RecordKind::Person:
-            return project.erasePerson(record.id);
-        case RecordKind::Round:
-            return project.eraseRound(record.id);
-        case RecordKind::Reading:
-            return project.eraseReading(record.id);
-        case RecordKind::PumpReading:
-            return project.erasePumpReading(record.id);
-    }
-}
-
-/// What memory takes over from the file after a commit: single records, or the whole job.
-struct Refresh {
-    std::vector<AnyRecord> put;
-    std::optional<Project> whole;
-
-    void carryOut(Project& project, const ChangeSet& changes) {
-        if (whole) {
-            project = std::move(*whole);
-            return;
-        }
-        for (const project::RecordRef& record : changes.erased) {
-            eraseFrom(project, record);
-        }
-        // The job comes last: with a new fluid it resolves the heads of all other records again.
-        for (const bool isJobsTurn : {false, true}) {
-            for (AnyRecord& record : put) {
-                if (std::holds_alternative<project::Job>(record) == isJobsTurn) {
-                    std::visit([&](auto& r) { project.put(std::move(r)); }, record);
-                }
-            }
-        }
-    }
-};
-
-/// Reads what changed from the file itself, so that memory holds what is stored and nothing else. Records of
-/// the edit are taken as they are: they were just written.
-Result<Refresh> refreshAfter(const store::Database& database, const Project& project,
-                             const ChangeSet& changes, const Edit* edit) {
-    Refresh refresh;
-    if (changes.erased.size() > kManyErased) {
-        auto whole = store::readProject(database);
-        if (!whole) {
-            return whole.fault();
-        }
-        refresh.whole = std::move(*whole);
-        return refresh;
-    }
-    std::unordered_map<Id, const AnyRecord*> written;
-    if (edit != nullptr) {
-        for (const AnyRecord& record : edit->put) {
-            written[project::idOf(record)] = &record;
-        }
-    }
-    for (const project::RecordRef& record : changes.put) {
-        if (const auto found = written.find(record.id); found != written.end()) {
-            refresh.put.push_back(*found->second);
-            continue;
-        }
-        auto read = store::readRecord(database, record, project.fluid().density());
-        if (!read) {
-            return read.fault();
-        }
-        if (*read) {
-            refresh.put.push_back(std::move(**read));
-        }
-    }
-    return refresh;
-}
-
-Outcome write(store::RecordWriter& writer, const Edit& edit) {
-    for (const project::RecordRef& record : edit.erase) {
-        if (auto erased = writer.erase(record); !erased) {
-            return erased;
-        }
-    }
-    for (const AnyRecord& record : edit.put) {
-        if (auto put = writer.put(record); !put) {
-            return put;
-        }
-    }
-    return Done{};
-}
-
 bool canWrite(const std::filesystem::path& file) {
     const std::filesystem::path folder = file.parent_path().empty() ? "." : file.parent_path();
     const auto may = [](const std::filesystem::path& path) {
         return ::faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0;
     };
     return may(file) && may(folder);
-}
-
-/// What is written into a journal record beside the changes.
-struct Action {
-    std::string label;
-    std::optional<std::int64_t> undoes;
-    std::optional<std::int64_t> redoes;
-    bool canUndo = true;
-};
-
-store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const Session& session) {
-    store::JournalRecord record;
-    record.sequence = sequence;
-    record.time = session.clock.now();
-    record.person = session.person;
-    record.machine = session.machine;
-    record.label = action.label;
-    record.undoes = action.undoes;
-    record.redoes = action.redoes;
-    record.canUndo = action.canUndo;
-    record.schemaVersion = store::kSchemaVersion;
-    return record;
-}
-
-/// Changes the tables as `change` says and writes the journal record of it, inside a transaction that is
-/// open. Nothing where nothing changed.
-Result<std::optional<store::JournalRecord>> recorded(store::Database& database, store::JournalRecord record,
-                                                     const base::Digest& previous,
-                                                     const std::function<Outcome()>& change,
-                                                     store::Bytes& bytes) {
-    auto recorder = store::ChangeRecorder::start(database);
-    if (!recorder) {
-        return recorder.fault();
-    }
-    if (auto changed = change(); !changed) {
-        return changed.fault();
-    }
-    auto changes = recorder->changes();
-    if (!changes) {
-        return changes.fault();
-    }
-    bytes = std::move(*changes);
-    if (bytes.empty()) {
-        return std::optional<store::JournalRecord>();
-    }
-    record.digest = store::digestOf(record, bytes, previous);
-    if (auto appended = store::appendToJournal(database, record, bytes); !appended) {
-        return appended.fault();
-    }
-    return std::optional(std::move(record));
 }
 
 /// The tables, the facts about the file, the content, and the first journal record.
@@ -231,114 +69,6 @@ Outcome fill(store::Database& database, const Edit& content, const Session& sess
 }
 
 }  // namespace
-
-struct Workbook::State {
-    State(Session s, std::filesystem::path f, store::Database d)
-        : session(std::move(s)), file(std::move(f)), database(std::move(d)), writer(database) {}
-
-    Session session;
-    std::filesystem::path file;
-    std::optional<store::OwnerLock> lock;
-    store::Database database;
-    store::RecordWriter writer;
-    Project project;
-    std::vector<JournalEntry> entries;
-    UndoState undo;
-    Id workbookId;
-    bool isReadOnly = false;
-    std::optional<ReadOnlyReason> reason;
-
-    Outcome load();
-    Result<ChangeSet> carryOut(const Action& action, const Edit* edit,
-                               const std::function<Outcome()>& change);
-    Result<ChangeSet> takeBack(std::int64_t sequence, bool isRedo);
-    const std::string& labelOf(std::int64_t sequence) const {
-        return entries[static_cast<std::size_t>(sequence - 1)].label;
-    }
-    Fault readOnlyFault() const {
-        return reason ? reason->fault : Fault{&kOpenedForReading, file.string(), {}};
-    }
-};
-
-Outcome Workbook::State::load() {
-    // One reading transaction: another program may store in between.
-    if (auto begun = database.execute("BEGIN"); !begun) {
-        return begun;
-    }
-    auto walk = store::walkJournal(database, [&](const store::JournalRecord& record, store::ByteSpan) {
-        entries.push_back(entryOf(record));
-        undo.add(entries.back());
-        return true;
-    });
-    if (!walk) {
-        return walk.fault();
-    }
-    if (walk->firstBroken || walk->records == 0) {
-        return Fault{&store::kChainBroken, file.string(), {std::to_string(walk->firstBroken.value_or(1))}};
-    }
-    auto read = store::readProject(database);
-    if (!read) {
-        return read.fault();
-    }
-    project = std::move(*read);
-    auto id = store::readMeta(database, kIdKey);
-    if (!id) {
-        return id.fault();
-    }
-    const auto parsed = id->has_value() ? Id::fromText(**id) : std::nullopt;
-    if (!parsed) {
-        return Fault{&store::kRowUnreadable, file.string(), {"meta", std::string(kIdKey)}};
-    }
-    workbookId = *parsed;
-    return database.execute("COMMIT");
-}
-
-Result<ChangeSet> Workbook::State::carryOut(const Action& action, const Edit* edit,
-                                            const std::function<Outcome()>& change) {
-    store::Transaction transaction(database);
-    if (!transaction.begun()) {
-        return transaction.begun().fault();
-    }
-    store::Bytes bytes;
-    const auto sequence = static_cast<std::int64_t>(entries.size()) + 1;
-    auto record =
-        recorded(database, recordOf(action, sequence, session), entries.back().digest, change, bytes);
-    if (!record) {
-        return record.fault();
-    }
-    if (!record->has_value()) {
-        return ChangeSet{};
-    }
-    ChangeSet changes = store::changeSetOf(bytes);
-    // Read before the commit: what cannot be read back is not stored either.
-    auto refresh = refreshAfter(database, project, changes, edit);
-    if (!refresh) {
-        return refresh.fault();
-    }
-    if (auto committed = transaction.commit(); !committed) {
-        return committed.fault();
-    }
-    refresh->carryOut(project, changes);
-    entries.push_back(entryOf(**record));
-    undo.add(entries.back());
-    return changes;
-}
-
-Result<ChangeSet> Workbook::State::takeBack(std::int64_t sequence, bool isRedo) {
-    auto bytes = store::changesetOf(database, sequence);
-    if (!bytes) {
-        return bytes.fault();
-    }
-    if (!isRedo) {
-        bytes = store::inverted(*bytes);
-        if (!bytes) {
-            return bytes.fault();
-        }
-    }
-    Action action{labelOf(sequence), {}, {}, true};
-    (isRedo ? action.redoes : action.undoes) = sequence;
-    return carryOut(action, nullptr, [&] { return store::applyChangeset(database, *bytes); });
-}
 
 Workbook::Workbook(std::unique_ptr<State> state) : m_state(std::move(state)) {}
 Workbook::~Workbook() = default;

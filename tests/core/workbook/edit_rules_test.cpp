@@ -220,6 +220,21 @@ TEST_F(EditRules, noBranchIsFedFromItself) {
     EXPECT_EQ(putting({riser, near}), "") << "the two change places";
 }
 
+TEST_F(EditRules, movesOfReviewAreToldFromOtherWork) {
+    auto round = m_project.rounds().at(m_ids.round);
+    const auto moving = [&](RoundState to) {
+        round.state = to;
+        return movesReview(m_project, {"", {round}, {}, true});
+    };
+    EXPECT_FALSE(moving(RoundState::Open));
+    EXPECT_FALSE(moving(RoundState::Closed));
+    EXPECT_TRUE(moving(RoundState::Sent));
+    setState(RoundState::Accepted);
+    EXPECT_FALSE(moving(RoundState::Accepted)) << "the state stays";
+    EXPECT_TRUE(moving(RoundState::Closed)) << "an acceptance is withdrawn";
+    EXPECT_FALSE(movesReview(m_project, {"", {newReading()}, {}, true}));
+}
+
 TEST_F(EditRules, aContentMayHoldClosedRounds) {
     Edit content = support::wholeJob();
     for (AnyRecord& record : content.put) {

@@ -1,0 +1,75 @@
+// An open workbook from inside: the file, the job in memory, and how an action goes into both at once.
+// Not for what is asked of it from outside (workbook.h).
+#pragma once
+
+#include <functional>
+
+#include "core/store/changeset.h"
+#include "core/store/database.h"
+#include "core/store/journal.h"
+#include "core/store/owner_lock.h"
+#include "core/store/record_writer.h"
+#include "core/workbook/undo_state.h"
+#include "core/workbook/workbook.h"
+
+namespace ww::workbook {
+
+/// Facts about the file that its table meta keeps.
+inline constexpr std::string_view kIdKey = "workbook_id";
+inline constexpr std::string_view kNeedsKey = "needs_version";
+
+/// What is written into a journal record beside the changes.
+struct Action {
+    std::string label;
+    std::optional<std::int64_t> undoes;
+    std::optional<std::int64_t> redoes;
+    bool canUndo = true;
+};
+
+/// A journal record of the action by the session's person, now; its digest is not set yet.
+store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const Session& session);
+
+/// Changes the tables as `change` says and writes the journal record of it, inside a transaction that is
+/// open. `bytes` are the changes then. Nothing where nothing changed.
+base::Result<std::optional<store::JournalRecord>> recorded(store::Database& database,
+                                                           store::JournalRecord record,
+                                                           const base::Digest& previous,
+                                                           const std::function<base::Outcome()>& change,
+                                                           store::Bytes& bytes);
+
+/// Carries an edit out in the tables: what goes first, then what comes.
+base::Outcome write(store::RecordWriter& writer, const project::Edit& edit);
+
+struct Workbook::State {
+    State(Session s, std::filesystem::path f, store::Database d)
+        : session(std::move(s)), file(std::move(f)), database(std::move(d)), writer(database) {}
+
+    Session session;
+    std::filesystem::path file;
+    std::optional<store::OwnerLock> lock;
+    store::Database database;
+    store::RecordWriter writer;
+    project::Project project;
+    std::vector<JournalEntry> entries;
+    UndoState undo;
+    base::Id workbookId;
+    bool isReadOnly = false;
+    std::optional<ReadOnlyReason> reason;
+
+    /// Takes entries, records and identity from the file; checks the chain on the way.
+    base::Outcome load();
+    /// One transaction: the change, its journal record, and memory after it. `edit` is what `change` writes,
+    /// where it is an edit.
+    base::Result<project::ChangeSet> carryOut(const Action& action, const project::Edit* edit,
+                                              const std::function<base::Outcome()>& change);
+    /// Takes back the changes of a journal record, or applies them again, as a new record.
+    base::Result<project::ChangeSet> takeBack(std::int64_t sequence, bool isRedo);
+    const std::string& labelOf(std::int64_t sequence) const {
+        return entries[static_cast<std::size_t>(sequence - 1)].label;
+    }
+    base::Fault readOnlyFault() const {
+        return reason ? reason->fault : base::Fault{&kOpenedForReading, file.string(), {}};
+    }
+};
+
+}  // namespace ww::workbook
