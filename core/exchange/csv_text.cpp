@@ -9,12 +9,17 @@ namespace ww::exchange {
 
 namespace {
 
+/// Text without null bytes; `badAt` is where it is none.
 bool isUtf8(std::string_view text, std::size_t& badAt) {
     const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
     for (std::size_t i = 0; i < text.size();) {
         const unsigned char lead = byte(i);
         std::size_t length = 0;
         std::uint32_t point = 0;
+        if (lead == 0) {
+            badAt = i;
+            return false;
+        }
         if (lead < 0x80) {
             ++i;
             continue;
@@ -47,7 +52,8 @@ bool isUtf8(std::string_view text, std::size_t& badAt) {
 int lineOf(std::string_view text, std::size_t position) {
     int line = 1;
     for (std::size_t i = 0; i < position; ++i) {
-        line += text[i] == '\n' ? 1 : 0;
+        const bool isLoneReturn = text[i] == '\r' && (i + 1 == text.size() || text[i + 1] != '\n');
+        line += text[i] == '\n' || isLoneReturn ? 1 : 0;
     }
     return line;
 }

@@ -14,26 +14,47 @@ namespace ww::exchange {
 
 /// Names are compared without regard to case; the value is the record as read.
 struct ImportContext {
+    ImportContext(std::filesystem::path from, base::IdSource& source, std::vector<RowFault>& found)
+        : folder(std::move(from)), ids(source), faults(found) {}
+
     std::filesystem::path folder;
     base::IdSource& ids;
     std::vector<RowFault>& faults;
 
     project::Job job;
     quantity::Density density;
-    std::map<std::string, project::ValveModel> valves;  ///< by "model\nsize", lower case
-    std::vector<project::Branch> branches;              ///< in order of rows
-    std::map<std::string, std::size_t> branchByTag;     ///< lower case; index into branches
+    std::vector<project::ValveModel> valves;
+    std::map<std::string, std::size_t> valveByName;  ///< by valveKey()
+    std::vector<project::Branch> branches;           ///< in order of rows
+    std::map<std::string, std::size_t> branchByTag;  ///< lower case; index into branches
     std::vector<project::Pump> pumps;
     std::map<std::string, std::size_t> pumpByTag;
-    std::map<std::string, project::Instrument> instruments;  ///< by tag, lower case
-    std::map<std::string, project::Person> people;           ///< by name, as written
-    std::map<int, project::Round> rounds;                    ///< by number
+    std::vector<project::Instrument> instruments;
+    std::map<std::string, std::size_t> instrumentByTag;
+    std::vector<project::Person> people;
+    std::map<std::string, std::size_t> personByName;  ///< as written
+    std::map<int, project::Round> rounds;             ///< by number
+    bool hasRoundTable = false;                       ///< rounds.csv says when rounds were walked
+    bool isRecording = false;                         ///< the rounds so far stand in a workbook
     std::vector<project::Reading> readings;
     std::vector<project::PumpReading> pumpReadings;
 
     /// The id of a person by name; a new one is made on first use.
     base::Id personNamed(const std::string& name);
 };
+
+/// Tags of records, for suggestions.
+template <class Records>
+std::vector<std::string> tagsOf(const Records& records) {
+    std::vector<std::string> tags;
+    for (const auto& record : records) {
+        tags.push_back(record.tag);
+    }
+    return tags;
+}
+
+/// How a valve is found: by model and size.
+std::string valveKey(const std::string& model, const std::string& size);
 
 /// Lower case of ASCII letters, for comparing tags.
 std::string folded(std::string_view text);
@@ -44,6 +65,7 @@ void readBranches(ImportContext& context);
 void readPumps(ImportContext& context);
 void readPumpCurves(ImportContext& context);
 void readInstruments(ImportContext& context);
+void readPeople(ImportContext& context);
 void readRounds(ImportContext& context);
 void readReadingTable(ImportContext& context, bool isRequired);
 void readPumpReadings(ImportContext& context);

@@ -14,16 +14,12 @@ inline constexpr base::MessageForm kFolderMissing{
 inline constexpr base::MessageForm kNothingToRecord{
     "nothing_to_record",
     "there is neither readings.csv nor pump_readings.csv with rows; put one into the folder"};
-inline constexpr base::MessageForm kRecordRoundLocked{
-    "record_round_locked", "round {1} is {2} and takes no further readings; record them in a new round"};
-inline constexpr base::MessageForm kNoTerminals{"no_branches",
-                                                "the table has no branches; give at least one row"};
 
 /// The order in which people work: tables of a folder, then rows.
 void sortFaults(std::vector<RowFault>& faults) {
-    static constexpr const char* kOrder[] = {"job.csv",    "valves.csv",     "branches.csv",
-                                             "pumps.csv",  "pump_curve.csv", "instruments.csv",
-                                             "rounds.csv", "readings.csv",   "pump_readings.csv"};
+    static constexpr const char* kOrder[] = {
+        "job.csv",         "valves.csv", "branches.csv", "pumps.csv",    "pump_curve.csv",
+        "instruments.csv", "people.csv", "rounds.csv",   "readings.csv", "pump_readings.csv"};
     const auto rank = [](const RowFault& fault) {
         return std::find(std::begin(kOrder), std::end(kOrder), fault.file) - std::begin(kOrder);
     };
@@ -51,12 +47,11 @@ std::string folded(std::string_view text) {
 }
 
 base::Id ImportContext::personNamed(const std::string& name) {
-    const auto [found, isNew] = people.try_emplace(name);
+    const auto [found, isNew] = personByName.try_emplace(name, people.size());
     if (isNew) {
-        found->second.id = ids.next();
-        found->second.name = name;
+        people.push_back({ids.next(), name});
     }
-    return found->second.id;
+    return people[found->second].id;
 }
 
 std::string text(const RowFault& fault) {
@@ -70,26 +65,23 @@ ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& id
     if (!folderIsThere(folder, plan.faults)) {
         return plan;
     }
-    ImportContext context{folder, ids, plan.faults, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    ImportContext context(folder, ids, plan.faults);
     readJob(context);
     readValves(context);
     readBranches(context);
     readPumps(context);
     readPumpCurves(context);
     readInstruments(context);
+    readPeople(context);
     readRounds(context);
-    const bool hasRoundTable = !context.rounds.empty();
     readReadingTable(context, true);
     readPumpReadings(context);
-    if (context.branches.empty() && plan.faults.empty()) {
-        plan.faults.push_back({"branches.csv", 1, "tag", {&kNoTerminals, "", {}}});
-    }
     sortFaults(plan.faults);
     if (!plan.faults.empty()) {
         return plan;
     }
     // Rounds without a table of their own: all but the last have been walked to their end.
-    if (!hasRoundTable && !context.rounds.empty()) {
+    if (!context.hasRoundTable && !context.rounds.empty()) {
         for (auto& [number, round] : context.rounds) {
             round.state = project::RoundState::Closed;
         }
@@ -98,20 +90,17 @@ ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& id
     project::Edit& edit = plan.edit;
     edit.label = "New job " + context.job.name;
     edit.put.emplace_back(std::move(context.job));
-    const auto putAll = [&](auto& records) {
-        for (auto& [key, record] : records) {
-            edit.put.emplace_back(std::move(record));
-        }
-    };
     const auto putList = [&](auto& records) {
         std::move(records.begin(), records.end(), std::back_inserter(edit.put));
     };
-    putAll(context.valves);
+    putList(context.valves);
     putList(context.branches);
     putList(context.pumps);
-    putAll(context.instruments);
-    putAll(context.people);
-    putAll(context.rounds);
+    putList(context.instruments);
+    putList(context.people);
+    for (auto& [number, round] : context.rounds) {
+        edit.put.emplace_back(std::move(round));
+    }
     putList(context.readings);
     putList(context.pumpReadings);
     return plan;
@@ -123,25 +112,23 @@ ImportPlan readReadings(const std::filesystem::path& folder, const project::Proj
     if (!folderIsThere(folder, plan.faults)) {
         return plan;
     }
-    ImportContext context{
-        folder, ids, plan.faults, project.job(), project.fluid().density(), {}, {}, {}, {}, {}, {}, {},
-        {},     {},  {}};
-    for (const project::ValveModel& valve : project.valves()) {
-        context.valves.emplace(valve.id.text(), valve);
-    }
-    for (const project::Branch& branch : project.branches()) {
-        context.branchByTag.emplace(folded(branch.tag), context.branches.size());
-        context.branches.push_back(branch);
-    }
-    for (const project::Pump& pump : project.pumps()) {
-        context.pumpByTag.emplace(folded(pump.tag), context.pumps.size());
-        context.pumps.push_back(pump);
-    }
-    for (const project::Instrument& instrument : project.instruments()) {
-        context.instruments.emplace(folded(instrument.tag), instrument);
-    }
+    ImportContext context(folder, ids, plan.faults);
+    context.job = project.job();
+    context.density = project.fluid().density();
+    context.isRecording = true;
+    context.valves.assign(project.valves().begin(), project.valves().end());
+    const auto takeTagged = [](const auto& records, auto& list, auto& byTag) {
+        for (const auto& record : records) {
+            byTag.emplace(folded(record.tag), list.size());
+            list.push_back(record);
+        }
+    };
+    takeTagged(project.branches(), context.branches, context.branchByTag);
+    takeTagged(project.pumps(), context.pumps, context.pumpByTag);
+    takeTagged(project.instruments(), context.instruments, context.instrumentByTag);
     for (const project::Person& person : project.people()) {
-        context.people.emplace(person.name, person);
+        context.personByName.emplace(person.name, context.people.size());
+        context.people.push_back(person);
     }
     for (const project::Round& round : project.rounds()) {
         context.rounds.emplace(round.number, round);
@@ -152,11 +139,9 @@ ImportPlan readReadings(const std::filesystem::path& folder, const project::Proj
     readPumpReadings(context);
 
     project::Edit& edit = plan.edit;
-    std::vector<base::Id> used;
     const auto putNew = [&](auto& records, const auto& known) {
         for (auto& record : records) {
             if (!known.contains(record.id)) {
-                used.push_back(record.round);
                 edit.put.emplace_back(std::move(record));
             }
         }
@@ -168,22 +153,13 @@ ImportPlan readReadings(const std::filesystem::path& folder, const project::Proj
     }
     const int newest = context.rounds.empty() ? 0 : context.rounds.rbegin()->first;
     std::vector<project::AnyRecord> first;
-    for (auto& [name, person] : context.people) {
+    for (const project::Person& person : context.people) {
         if (!project.people().contains(person.id)) {
             first.emplace_back(person);
         }
     }
     for (auto& [number, round] : context.rounds) {
-        const bool isUsed = std::find(used.begin(), used.end(), round.id) != used.end();
         const bool isNew = !project.rounds().contains(round.id);
-        if (isUsed && !isNew && round.state != project::RoundState::Open) {
-            plan.faults.push_back({"readings.csv",
-                                   1,
-                                   "round",
-                                   {&kRecordRoundLocked,
-                                    "",
-                                    {std::to_string(number), std::string(project::name(round.state))}}});
-        }
         // A round that is followed by another has been walked to its end.
         const bool isOver = number != newest && round.state == project::RoundState::Open;
         if (isOver) {

@@ -112,9 +112,7 @@ void readPumpCurves(ImportContext& context) {
                        {"impeller", Dimension::Length, false}},
                       true, context.faults);
     std::vector<std::vector<int>> rows(context.pumps.size());
-    bool hasRows = false;
     while (table.next()) {
-        hasRows = true;
         const std::string tag = table.requiredText("pump");
         const auto flow = table.measured<quantity::VolumeFlow>("flow", Sign::NotNegative);
         const auto head = table.entered("head", Sign::NotNegative);
@@ -127,12 +125,9 @@ void readPumpCurves(ImportContext& context) {
         }
         const auto found = context.pumpByTag.find(folded(tag));
         if (found == context.pumpByTag.end()) {
-            std::vector<std::string> known;
-            for (const project::Pump& pump : context.pumps) {
-                known.push_back(pump.tag);
-            }
             if (!tag.empty()) {
-                table.fault("pump", kPumpUnknown, {tag, nearest(tag, known)});
+                table.unknown(table.row(), "pump", kPumpUnknown, {tag}, tag, "pumps.csv",
+                              [&] { return tagsOf(context.pumps); });
             }
             continue;
         }
@@ -150,7 +145,7 @@ void readPumpCurves(ImportContext& context) {
             rows[found->second].push_back(table.row());
         }
     }
-    for (std::size_t i = 0; hasRows && i < context.pumps.size(); ++i) {
+    for (std::size_t i = 0; table.isUsable() && i < context.pumps.size(); ++i) {
         if (rows[i].empty()) {
             table.faultAt(0, "pump", {&kPumpWithoutCurve, "", {context.pumps[i].tag}});
         } else {
@@ -184,10 +179,11 @@ void readInstruments(ImportContext& context) {
         if (instrument.calibrated && instrument.due && *instrument.due < *instrument.calibrated) {
             table.fault("due", kCalibrationOrder, {instrument.due->date(), instrument.calibrated->date()});
         }
-        const std::string tag = instrument.tag;
-        if (!context.instruments.try_emplace(folded(tag), std::move(instrument)).second && !tag.empty()) {
-            table.fault("tag", kInstrumentRepeated, {tag});
+        if (!context.instrumentByTag.try_emplace(folded(instrument.tag), context.instruments.size()).second &&
+            !instrument.tag.empty()) {
+            table.fault("tag", kInstrumentRepeated, {instrument.tag});
         }
+        context.instruments.push_back(std::move(instrument));
     }
 }
 

@@ -58,12 +58,10 @@ class JobReader {
         job.toleranceLow = typed<quantity::Ratio>("-10", Unit::Percent);
         job.toleranceHigh = typed<quantity::Ratio>("10", Unit::Percent);
         job.matchingBand = typed<quantity::Ratio>("5", Unit::Percent);
-        bool hasRows = false;
         while (m_table.next()) {
-            hasRows = true;
             takeRow();
         }
-        if (hasRows && job.name.empty()) {
+        if (m_table.isUsable() && job.name.empty()) {
             m_table.faultAt(1, "key", {&kJobNameMissing, "", {}});
         }
         checkWhole();

@@ -3,8 +3,7 @@
 #include <set>
 
 #include "core/exchange/import_context.h"
-#include "core/exchange/table_reader.h"
-#include "core/project/names.h"
+#include "core/exchange/name_cell.h"
 
 namespace ww::exchange {
 
@@ -20,6 +19,8 @@ inline constexpr base::MessageForm kValveDpOrder{
     "valve_dp_order", "maximum_dp {1} is not above minimum_dp {2}; correct one of them"};
 inline constexpr base::MessageForm kTagRepeated{
     "tag_repeated", "the tag \"{1}\" stands already in row {2}; give every one its own"};
+inline constexpr base::MessageForm kNoBranches{"no_branches",
+                                               "the table has no branches; give at least one row"};
 inline constexpr base::MessageForm kParentUnknown{
     "parent_unknown", "the parent \"{1}\" is not among the branches; did you mean \"{2}\"?"};
 inline constexpr base::MessageForm kParentCircle{
@@ -34,30 +35,17 @@ inline constexpr base::MessageForm kSettingOffScale{
 inline constexpr base::MessageForm kSettingWithoutValve{
     "setting_without_valve", "a setting is given but no valve with a table; give valve_model and valve_size"};
 
-template <class Enumeration>
-std::optional<Enumeration> nameCell(TableReader& table, std::string_view column) {
-    const std::string written = table.text(column);
-    if (written.empty()) {
-        return std::nullopt;
-    }
-    const auto value = project::fromName<Enumeration>(written);
-    if (!value) {
-        table.fault(column, kCellNotOneOf, {written, project::namesOf<Enumeration>()});
-    }
-    return value;
-}
-
 std::optional<Measured<quantity::PressureDifference>> difference(TableReader& table, std::string_view column,
                                                                  Sign sign, quantity::Density density) {
     const auto got = table.entered(column, sign);
     return got ? std::optional(quantity::measuredDifference(got->digits, got->unit, density)) : std::nullopt;
 }
 
+}  // namespace
+
 std::string valveKey(const std::string& model, const std::string& size) {
     return folded(model) + "\n" + folded(size);
 }
-
-}  // namespace
 
 void readValves(ImportContext& context) {
     TableReader table(context.folder / "valves.csv",
@@ -71,7 +59,7 @@ void readValves(ImportContext& context) {
                        {"maximum_dp", Dimension::Pressure, false},
                        {"accuracy", Dimension::Fraction, false}},
                       true, context.faults);
-    std::map<std::string, int> firstRow;
+    std::vector<int> firstRow;
     while (table.next()) {
         const bool isCv = !table.text("Cv").empty();
         const char* column = isCv || !table.hasColumn("Kv") ? "Cv" : "Kv";
@@ -90,15 +78,18 @@ void readValves(ImportContext& context) {
             table.fault(column, kValveCoefficientColumns);
         }
         const std::string key = valveKey(model, size);
-        const auto [found, isNew] = context.valves.try_emplace(key);
-        project::ValveModel& valve = found->second;
+        const auto [found, isNew] = context.valveByName.try_emplace(key, context.valves.size());
+        if (isNew) {
+            context.valves.emplace_back();
+            firstRow.push_back(table.row());
+        }
+        project::ValveModel& valve = context.valves[found->second];
         if (isNew) {
             valve.id = context.ids.next();
             valve.model = model;
             valve.size = size;
             valve.scale = scale.value_or(project::Scale::Turns);
             valve.coefficientUnit = isCv ? Unit::Cv : Unit::Kv;
-            firstRow[key] = table.row();
         } else if (scale && *scale != valve.scale) {
             table.fault("scale", kValveChangesWithin,
                         {std::string(project::name(*scale)), std::string(project::name(valve.scale))});
@@ -119,13 +110,14 @@ void readValves(ImportContext& context) {
             valve.rows.push_back({*setting, *coefficient});
         }
     }
-    for (const auto& [key, valve] : context.valves) {
+    for (std::size_t i = 0; i < context.valves.size(); ++i) {
+        const project::ValveModel& valve = context.valves[i];
         const auto made = curve::ValveCharacteristic::make(project::valvePoints(valve));
         if (!made) {
-            table.faultAt(firstRow[key], "setting", made.fault());
+            table.faultAt(firstRow[i], "setting", made.fault());
         }
         if (valve.minimumDp && valve.maximumDp && valve.maximumDp->value <= valve.minimumDp->value) {
-            table.faultAt(firstRow[key], "maximum_dp",
+            table.faultAt(firstRow[i], "maximum_dp",
                           {&kValveDpOrder, "", {valve.maximumDp->text(), valve.minimumDp->text()}});
         }
     }
@@ -158,6 +150,9 @@ class BranchReader {
     void run() {
         while (m_table.next()) {
             takeRow();
+        }
+        if (m_table.isUsable() && m_context.branches.empty()) {
+            m_table.faultAt(0, "tag", {&kNoBranches, "", {}});
         }
         joinParents();
         for (std::size_t i = 0; i < m_context.branches.size(); ++i) {
@@ -207,17 +202,21 @@ class BranchReader {
             }
             return;
         }
-        const auto found = m_context.valves.find(valveKey(model, size));
-        if (found == m_context.valves.end()) {
-            std::vector<std::string> known;
-            for (const auto& [key, valve] : m_context.valves) {
-                known.push_back(valve.model + " " + valve.size);
-            }
-            m_table.fault("valve_model", kValveUnknown, {model, size, nearest(model + " " + size, known)});
+        const auto found = m_context.valveByName.find(valveKey(model, size));
+        if (found == m_context.valveByName.end()) {
+            m_table.unknown(m_table.row(), "valve_model", kValveUnknown, {model, size}, model + " " + size,
+                            "valves.csv", [&] {
+                                std::vector<std::string> known;
+                                for (const project::ValveModel& valve : m_context.valves) {
+                                    known.push_back(valve.model + " " + valve.size);
+                                }
+                                return known;
+                            });
             return;
         }
-        branch.valve = found->second.id;
-        const auto curve = curve::ValveCharacteristic::make(project::valvePoints(found->second));
+        const project::ValveModel& valve = m_context.valves[found->second];
+        branch.valve = valve.id;
+        const auto curve = curve::ValveCharacteristic::make(project::valvePoints(valve));
         if (branch.setting && curve && !curve->covers(quantity::Setting::si(branch.setting->value()))) {
             m_table.fault("setting", kSettingOffScale,
                           {branch.setting->text(), quantity::concise(curve->lowest().si(), 6),
@@ -234,12 +233,8 @@ class BranchReader {
             }
             const auto found = m_context.branchByTag.find(folded(m_parents[i]));
             if (found == m_context.branchByTag.end()) {
-                std::vector<std::string> known;
-                for (const project::Branch& branch : m_context.branches) {
-                    known.push_back(branch.tag);
-                }
-                m_table.faultAt(m_rows[i], "parent",
-                                {&kParentUnknown, "", {m_parents[i], nearest(m_parents[i], known)}});
+                m_table.unknown(m_rows[i], "parent", kParentUnknown, {m_parents[i]}, m_parents[i],
+                                "branches.csv", [&] { return tagsOf(m_context.branches); });
                 continue;
             }
             m_parentIndex[i] = found->second;

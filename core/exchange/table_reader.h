@@ -54,6 +54,12 @@ struct ColumnSpec {
     bool isRequired = false;             ///< the column must be there
 };
 
+inline constexpr base::MessageForm kNameNotKnown{"name_not_known",
+                                                 "\"{1}\" is not known; write it as in {2}, or add it there"};
+
+/// The known word nearest to `word` by edit distance; empty where there is none.
+std::string nearest(std::string_view word, const std::vector<std::string>& known);
+
 enum class Sign { Any, NotNegative, Positive };
 
 /// Walks the rows of one table. Faults go to the list given; a cell with a fault reads as absent.
@@ -63,6 +69,8 @@ class TableReader {
     TableReader(const std::filesystem::path& file, std::initializer_list<ColumnSpec> columns, bool isRequired,
                 std::vector<RowFault>& faults);
 
+    /// Whether the file could be read and its header understood.
+    bool isUsable() const { return m_isUsable; }
     /// Steps to the next row; false at the end or where the table is unusable.
     bool next();
     /// The physical line of the row.
@@ -96,8 +104,25 @@ class TableReader {
     void fault(std::string_view column, base::Fault fault);
     /// Notes a fault in an earlier row of this table.
     void faultAt(int row, std::string_view column, base::Fault fault);
+    /// Notes that `word` is none of the names given by known(), which belong to the table `where`. The form's
+    /// last argument is the nearest of them. Without any, and after many such faults, it is told plainly.
+    template <class Known>
+    void unknown(int row, std::string_view column, const base::MessageForm& form,
+                 std::vector<std::string> arguments, const std::string& word, const char* where,
+                 Known known) {
+        const std::vector<std::string> names =
+            ++m_suggestions <= kMostSuggestions ? known() : std::vector<std::string>{};
+        if (names.empty()) {
+            faultAt(row, column, {&kNameNotKnown, "", {word, where}});
+            return;
+        }
+        arguments.push_back(nearest(word, names));
+        faultAt(row, column, {&form, "", std::move(arguments)});
+    }
 
   private:
+    /// Looking for the nearest name costs time; nobody reads more of them in one table.
+    static constexpr int kMostSuggestions = 200;
     struct Column {
         ColumnSpec spec;
         std::optional<std::size_t> index;
@@ -118,11 +143,10 @@ class TableReader {
     const CsvRow* m_row = nullptr;
     std::size_t m_next = 1;
     bool m_isUsable = false;
+    int m_suggestions = 0;
 };
 
 /// The unit a column of this dimension may have; pressures may also be heads, and pump heads pressures.
 std::optional<Unit> unitFor(std::string_view symbol, Dimension dimension, std::string_view column);
-/// The known word nearest to `word` by edit distance; empty where there is none.
-std::string nearest(std::string_view word, const std::vector<std::string>& known);
 
 }  // namespace ww::exchange

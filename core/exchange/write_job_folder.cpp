@@ -39,6 +39,9 @@ std::string text(const quantity::Unit unit) {
     return std::string(quantity::symbol(unit));
 }
 
+/// Behind the name of a table that is not yet whole.
+constexpr const char* kPart = ".part";
+
 /// A table being built: a unit column takes the unit that most of its cells were entered in.
 class Table {
   public:
@@ -293,9 +296,30 @@ std::string statusText(project::ReadingStatus status) {
     return status == project::ReadingStatus::Standing ? std::string() : std::string(project::name(status));
 }
 
+/// Which row of its round, counted from 1, holds the reading with this id; empty where there is none.
+template <class Readings>
+std::string placeInRound(const Readings& readings, const std::vector<std::size_t>& rows,
+                         const std::optional<base::Id>& id) {
+    for (std::size_t i = 0; id && i < rows.size(); ++i) {
+        if (readings[rows[i]].id == *id) {
+            return std::to_string(i + 1);
+        }
+    }
+    return {};
+}
+
+Table peopleTable(const Project& project) {
+    Table table({"name"});
+    for (const project::Person& person : project.people()) {
+        table.begin();
+        table.add(person.name);
+    }
+    return table;
+}
+
 Table readingTable(const Project& project) {
     Table table({"round", "kind", "time", "tag", "setting", "dp", "flow", "instrument", "person", "note",
-                 "status", "repeat", "cannot_read", "doubtful", "reason"});
+                 "status", "repeat", "cannot_read", "doubtful", "reason", "corrects"});
     table.setUsualUnit("dp", Unit::Kilopascal);
     table.setUsualUnit("flow", Unit::LitrePerSecond);
     for (const std::size_t roundIndex : project.roundsByNumber()) {
@@ -318,6 +342,7 @@ Table readingTable(const Project& project) {
             table.add(yes(reading.cannotBeRead));
             table.add(yes(reading.isDoubtful));
             table.add(reading.reason);
+            table.add(placeInRound(project.readings(), project.readingsOf(round.id), reading.supersedes));
         }
     }
     return table;
@@ -325,7 +350,7 @@ Table readingTable(const Project& project) {
 
 Table pumpReadingTable(const Project& project) {
     Table table({"round", "time", "pump", "suction", "discharge", "gauge_rise", "speed", "throttle", "flow",
-                 "volts", "amps", "power", "instrument", "person", "status"});
+                 "volts", "amps", "power", "instrument", "person", "status", "corrects"});
     for (const char* column : {"suction", "discharge", "gauge_rise"}) {
         table.setUsualUnit(column, Unit::Kilopascal);
     }
@@ -354,6 +379,8 @@ Table pumpReadingTable(const Project& project) {
             table.add(instrumentTag(project, reading.instrument));
             table.add(personName(project, reading.person));
             table.add(statusText(reading.status));
+            table.add(
+                placeInRound(project.pumpReadings(), project.pumpReadingsOf(round.id), reading.supersedes));
         }
     }
     return table;
@@ -373,16 +400,26 @@ base::Outcome writeJobFolder(const Project& project, const std::filesystem::path
                                                     {"pumps.csv", pumpTable(project)},
                                                     {"pump_curve.csv", pumpCurveTable(project)},
                                                     {"instruments.csv", instrumentTable(project)},
+                                                    {"people.csv", peopleTable(project)},
                                                     {"rounds.csv", roundTable(project)},
                                                     {"readings.csv", readingTable(project)},
                                                     {"pump_readings.csv", pumpReadingTable(project)}};
+    // All tables stand beside their places before the first takes its place, so that a full disk spoils none.
+    base::Outcome outcome = base::Done{};
     for (const auto& [name, table] : tables) {
-        const base::Outcome written = table.write(folder / name);
-        if (!written) {
-            return written.fault();
-        }
+        outcome = outcome ? table.write(folder / (std::string(name) + kPart)) : outcome;
     }
-    return base::Done{};
+    for (const auto& [name, table] : tables) {
+        const std::filesystem::path part = folder / (std::string(name) + kPart);
+        if (outcome) {
+            std::filesystem::rename(part, folder / name, error);
+            outcome =
+                error ? base::Outcome(base::Fault{&kTableNotWritten, (folder / name).string(), {}}) : outcome;
+        }
+        std::error_code ignored;
+        std::filesystem::remove(part, ignored);
+    }
+    return outcome;
 }
 
 }  // namespace ww::exchange
