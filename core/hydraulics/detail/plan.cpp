@@ -171,7 +171,8 @@ void planBlock(const PlanInput& input, std::span<const std::uint32_t> links, boo
     if (folds) {
         SeriesParallelFold fold(nodes.count());
         for (const std::uint32_t link : links) {
-            fold.addEdge(nodes.of(input.from[link]), nodes.of(input.to[link]), Code(Code::Kind::Leaf, link));
+            fold.addEdge(nodes.of(input.from[link]), nodes.of(input.to[link]), Code(Code::Kind::Leaf, link),
+                         input.isDriver[link] != 0);
         }
         fold.fold();
         block.edges = fold.edges();

@@ -37,8 +37,8 @@ void SeriesParallelFold::detach(std::uint32_t end) {
     --m_degree[node];
 }
 
-void SeriesParallelFold::addEdge(std::uint32_t from, std::uint32_t to, Code item) {
-    m_edges.push_back({{from, to}, {kNone, kNone}, {kNone, kNone}, item, true});
+void SeriesParallelFold::addEdge(std::uint32_t from, std::uint32_t to, Code item, bool hasDriver) {
+    m_edges.push_back({{from, to}, {kNone, kNone}, {kNone, kNone}, item, hasDriver, true});
     place(static_cast<std::uint32_t>(m_edges.size() - 1));
 }
 
@@ -94,6 +94,7 @@ Code SeriesParallelFold::joined(bool isParallel, Code first, Code second) {
 void SeriesParallelFold::mergeParallel(std::uint32_t into, std::uint32_t from) {
     const bool isOpposite = m_edges[into].node[0] != m_edges[from].node[0];
     m_edges[into].item = joined(true, m_edges[into].item, m_edges[from].item.reversedIf(isOpposite));
+    m_edges[into].hasDriver = m_edges[into].hasDriver || m_edges[from].hasDriver;
     m_edges[from].isAlive = false;
     m_waiting.push_back(m_edges[into].node[0]);
     m_waiting.push_back(m_edges[into].node[1]);
@@ -114,11 +115,24 @@ void SeriesParallelFold::mergeSeriesAt(std::uint32_t node) {
     m_edges[first].node[0] = start;
     m_edges[first].node[1] = end;
     m_edges[first].item = joined(false, into, onward);
+    m_edges[first].hasDriver = m_edges[first].hasDriver || m_edges[second].hasDriver;
     m_edges[first].isAlive = true;
     place(first);
 }
 
+/// Of a node with two edges.
+bool SeriesParallelFold::touchesDriver(std::uint32_t node) const {
+    const std::uint32_t end = m_ends[node];
+    const std::uint32_t other = m_edges[end / 2].next[end % 2];
+    return m_edges[end / 2].hasDriver || m_edges[other / 2].hasDriver;
+}
+
 void SeriesParallelFold::fold() {
+    foldNodes(false);
+    foldNodes(true);
+}
+
+void SeriesParallelFold::foldNodes(bool withDrivers) {
     for (std::uint32_t node = 0; node < m_ends.size(); ++node) {
         m_waiting.push_back(node);
     }
@@ -126,7 +140,7 @@ void SeriesParallelFold::fold() {
     while (!m_waiting.empty()) {
         const std::uint32_t node = m_waiting.back();
         m_waiting.pop_back();
-        if (m_degree[node] == 2) {
+        if (m_degree[node] == 2 && (withDrivers || !touchesDriver(node))) {
             mergeSeriesAt(node);
         }
     }

@@ -16,8 +16,9 @@ class SeriesParallelFold {
   public:
     explicit SeriesParallelFold(std::uint32_t nodeCount) : m_ends(nodeCount, kNone), m_degree(nodeCount, 0) {}
 
-    void addEdge(std::uint32_t from, std::uint32_t to, Code item);
-    /// Folds as far as possible.
+    void addEdge(std::uint32_t from, std::uint32_t to, Code item, bool hasDriver);
+    /// Folds as far as possible: first what has no driver, so that a pump ends up beside one item of all its
+    /// circuits and not deep inside the items along a riser.
     void fold();
     /// What is left.
     std::vector<KernelEdge> edges() const;
@@ -43,6 +44,7 @@ class SeriesParallelFold {
         std::uint32_t next[2];  ///< in the list of ends at node[i]; an end is 2 * edge + i
         std::uint32_t previous[2];
         Code item;
+        bool hasDriver = false;
         bool isAlive = true;
     };
 
@@ -53,6 +55,8 @@ class SeriesParallelFold {
     void remove(std::uint32_t edge);
     void mergeParallel(std::uint32_t into, std::uint32_t from);
     void mergeSeriesAt(std::uint32_t node);
+    void foldNodes(bool withDrivers);
+    bool touchesDriver(std::uint32_t node) const;
     Code joined(bool isParallel, Code first, Code second);
     void append(std::uint32_t item, Code child);
 
