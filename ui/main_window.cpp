@@ -16,6 +16,8 @@
 #include "ui/job_files.h"
 #include "ui/key_list.h"
 #include "ui/places/job/job_place.h"
+#include "ui/places/pump/pump_place.h"
+#include "ui/places/report/report_place.h"
 #include "ui/places/system/system_place.h"
 #include "ui/places/walk/walk_place.h"
 #include "ui/text/words.h"
@@ -119,6 +121,8 @@ void MainWindow::buildPlaces() {
     m_job = new JobPlace(m_bridge, this);
     m_system = new SystemPlace(m_bridge, this);
     m_walk = new WalkPlace(m_bridge, this);
+    m_pump = new PumpPlace(m_bridge, this);
+    m_report = new ReportPlace(m_bridge, this);
     const QString grid =
         tr("digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   "
            "Ctrl+R again   |   F6 leaves the grid");
@@ -131,6 +135,10 @@ void MainWindow::buildPlaces() {
             "table")},
         {m_walk, [this](const theme::Tokens& tokens) { m_walk->setTokens(tokens); },
          [this] { m_walk->takeFocus(); }, grid},
+        {m_pump, [this](const theme::Tokens& tokens) { m_pump->setTokens(tokens); },
+         [this] { m_pump->takeFocus(); }, tr("Ctrl+T numbers as a table   |   Alt+3 back to the walk")},
+        {m_report, [this](const theme::Tokens& tokens) { m_report->setTokens(tokens); },
+         [this] { m_report->takeFocus(); }, tr("Up, Down pages   |   Ctrl+P export as PDF")},
     };
     const QString names[] = {tr("Job"), tr("System"), tr("Walk"), tr("Pump"), tr("Report")};
     for (std::size_t i = 0; i < m_places.size(); ++i) {
@@ -253,6 +261,19 @@ void MainWindow::connectViewCommands() {
     connect(m_commands->normalText, &QAction::triggered, this, [=] { resizeText(10.0); });
     connect(m_commands->fullScreen, &QAction::triggered, this,
             [this](bool isFull) { isFull ? showFullScreen() : showNormal(); });
+    connect(m_commands->exportReport, &QAction::triggered, this, [this] {
+        showPlace(Report);
+        m_report->exportReport();
+    });
+    connect(m_report, &ReportPlace::placeWanted, this, [this](ReportPlace::Target target) {
+        // The targets stand in the order of the side list.
+        showPlace(static_cast<Place>(target));
+    });
+    connect(m_report, &ReportPlace::branchWanted, this, [this](const base::Id& branch) {
+        showPlace(Walk);
+        m_bridge.selectBranch(branch);
+        m_walk->showBranch(branch);
+    });
     connect(m_commands->keys, &QAction::triggered, this, [this] { KeyList(*m_commands, this).exec(); });
     connect(m_commands->about, &QAction::triggered, this, &MainWindow::showAbout);
     // F6 and Ctrl+Tab lead from a grid to the next field; from everywhere else F6 leads back to the place.

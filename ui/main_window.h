@@ -18,6 +18,8 @@
 namespace ww::ui {
 
 class JobPlace;
+class PumpPlace;
+class ReportPlace;
 class SystemPlace;
 class WalkPlace;
 
@@ -95,6 +97,8 @@ class MainWindow : public QMainWindow {
     JobPlace* m_job = nullptr;
     SystemPlace* m_system = nullptr;
     WalkPlace* m_walk = nullptr;
+    PumpPlace* m_pump = nullptr;
+    ReportPlace* m_report = nullptr;
     std::vector<PlaceEntry> m_places;
     bool m_isApplyingLook = false;
 };

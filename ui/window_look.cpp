@@ -34,7 +34,7 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QMenu::separator { height: 1px; background: %4; margin: 4px 8px; }"
                "QLabel { color: %3; background: transparent; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }"
-               "QListWidget#side_list, QListWidget#side_list:focus { background: %1; border: 0; padding: 0; }"
+               "QListWidget#side_list, QListWidget#side_list:focus { background: %1; border: none; padding: 0; }"
                "QListWidget#side_list::item { padding: 6px 10px; color: %3; border: 2px solid transparent; }"
                "QListWidget#side_list::item:selected { background: %3; color: %2; font-weight: bold; }"
                "QListWidget#side_list:focus::item:selected { border: 2px solid %2; }"

@@ -252,6 +252,7 @@ void EntryTable::mouseDoubleClickEvent(QMouseEvent* event) {
 void EntryTable::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
     placeEditor();
+    emit resized();
 }
 
 void EntryTable::scrollContentsBy(int dx, int dy) {

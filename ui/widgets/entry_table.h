@@ -35,6 +35,8 @@ class EntryTable : public QTableView {
   signals:
     /// Enter was pressed in the last cell.
     void enteredAtEnd();
+    /// The room for columns changed.
+    void resized();
 
   protected:
     /// The cell that typing changes while `current` is in hand; invalid where nothing can be typed.

@@ -41,6 +41,7 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
     layout->setSpacing(24);
     layout->addWidget(area, 5);
     layout->addWidget(buildTables(), 9);
+    connect(m_instrumentTable, &EntryTable::resized, this, &JobPlace::fitColumns);
     connect(&bridge, &WorkbookBridge::changed, this, &JobPlace::refresh);
     refresh({});
 }
@@ -159,11 +160,6 @@ void JobPlace::setMetrics(const theme::Metrics& metrics) {
         table->verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
         table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
     }
-    fitColumns();
-}
-
-void JobPlace::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
     fitColumns();
 }
 

@@ -30,9 +30,6 @@ class JobPlace : public QWidget {
     void takeFocus();
     EntryField* field(JobField field) const;
 
-  protected:
-    void resizeEvent(QResizeEvent* event) override;
-
   private:
     void fitColumns();
     void refresh(const project::ChangeSet& changes);

@@ -85,6 +85,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
             showBranch(*branch);
         }
     });
+    connect(m_table, &EntryTable::resized, this, &SystemPlace::fitColumns);
     connect(&bridge, &WorkbookBridge::changed, this, &SystemPlace::refresh);
     refresh();
 }
@@ -107,11 +108,6 @@ void SystemPlace::setMetrics(const theme::Metrics& metrics) {
 
 void SystemPlace::takeFocus() {
     (m_model->rowCount() > 0 ? static_cast<QWidget*>(m_table) : m_add)->setFocus(Qt::OtherFocusReason);
-}
-
-void SystemPlace::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    fitColumns();
 }
 
 void SystemPlace::fitColumns() {

@@ -37,7 +37,6 @@ class SystemPlace : public QWidget {
     void showWhatIf(bool isShown);
 
   protected:
-    void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
   private:

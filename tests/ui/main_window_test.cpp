@@ -1,0 +1,240 @@
+#include "ui/main_window.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QDropEvent>
+#include <QLabel>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QPushButton>
+#include <set>
+
+#include "tests/support/whole_job.h"
+#include "tests/ui/support/desk_window.h"
+#include "ui/places/job/job_place.h"
+#include "ui/places/system/system_place.h"
+
+// The source of these checks is the interaction design of this project; where a guideline says the same it is
+// named.
+namespace ww::ui {
+namespace {
+
+using support::DeskWindow;
+
+template <class PlaceWidget>
+PlaceWidget& placeOf(DeskWindow& desk, MainWindow::Place place) {
+    desk.window.showPlace(place);
+    return *desk.window.findChild<PlaceWidget*>();
+}
+
+TEST(MainWindow, everyCommandHasItsOwnChordAndAPlaceInAMenu) {
+    DeskWindow desk;
+    std::set<QString> seen;
+    std::set<const QAction*> inMenus;
+    for (const QAction* top : desk.window.menuBar()->actions()) {
+        for (const QAction* action : top->menu()->actions()) {
+            inMenus.insert(action);
+        }
+    }
+    for (const QAction* action : desk.window.commands().all()) {
+        bool hasChord = false;
+        for (const QKeySequence& key : action->shortcuts()) {
+            const QString text = key.toString(QKeySequence::PortableText);
+            EXPECT_TRUE(seen.insert(text).second) << text.toStdString() << " stands twice";
+            hasChord = hasChord || text.startsWith("Ctrl+") || text.startsWith("Alt+");
+        }
+        EXPECT_TRUE(hasChord) << action->text().toStdString();
+        EXPECT_TRUE(inMenus.contains(action)) << action->text().toStdString();
+        EXPECT_FALSE(action->text() == "OK" || action->text() == "Yes");
+    }
+}
+
+TEST(MainWindow, tabReachesEveryEnabledControlAndComesBack) {
+    DeskWindow desk;
+    for (const auto place : {MainWindow::Job, MainWindow::System, MainWindow::Walk}) {
+        desk.window.showPlace(place);
+        QCoreApplication::processEvents();
+        std::set<const QWidget*> reached;
+        const QWidget* first = QApplication::focusWidget();
+        ASSERT_NE(first, nullptr);
+        for (int i = 0; i < 200; ++i) {
+            reached.insert(QApplication::focusWidget());
+            // Tables keep Tab for their cells and are left with Ctrl+Tab.
+            const bool isTable = qobject_cast<EntryTable*>(QApplication::focusWidget()) != nullptr;
+            desk.key(Qt::Key_Tab, isTable ? Qt::ControlModifier : Qt::NoModifier);
+            if (QApplication::focusWidget() == first) {
+                break;
+            }
+        }
+        EXPECT_EQ(QApplication::focusWidget(), first) << "place " << place;
+        for (const QWidget* widget : desk.window.findChildren<QWidget*>()) {
+            const bool isControl =
+                qobject_cast<const QLineEdit*>(widget) || qobject_cast<const QPushButton*>(widget) ||
+                qobject_cast<const QComboBox*>(widget) || qobject_cast<const EntryTable*>(widget);
+            if (isControl && widget->isVisible() && widget->isEnabled() &&
+                widget->focusPolicy() & Qt::TabFocus) {
+                EXPECT_TRUE(reached.contains(widget))
+                    << "place " << place << ": " << widget->accessibleName().toStdString();
+            }
+        }
+    }
+}
+
+TEST(MainWindow, everyControlHasAnAccessibleName) {
+    // WCAG 2.2, 4.1.2 Name, Role, Value.
+    DeskWindow desk;
+    for (const auto place : {MainWindow::Job, MainWindow::System, MainWindow::Walk}) {
+        desk.window.showPlace(place);
+        for (const QWidget* widget : desk.window.findChildren<QWidget*>()) {
+            const auto* button = qobject_cast<const QPushButton*>(widget);
+            const bool isControl = button != nullptr || qobject_cast<const QLineEdit*>(widget) != nullptr ||
+                                   qobject_cast<const QComboBox*>(widget) != nullptr ||
+                                   qobject_cast<const EntryTable*>(widget) != nullptr;
+            if (isControl && widget->isVisible()) {
+                EXPECT_FALSE(widget->accessibleName().isEmpty() &&
+                             (button == nullptr || button->text().isEmpty()))
+                    << widget->metaObject()->className() << " in place " << place;
+            }
+        }
+    }
+}
+
+TEST(MainWindow, opensAWorkbookThatIsDropped) {
+    DeskWindow desk;
+    const QString copy = QString::fromStdString(desk.folder.file("copy.wwj"));
+    ASSERT_TRUE(desk.bridge().saveCopy(copy).ok());
+    desk.bridge().close();
+    EXPECT_FALSE(desk.bridge().isOpen());
+    QMimeData mime;
+    mime.setUrls({QUrl::fromLocalFile(copy)});
+    QDragEnterEvent enter({10, 10}, Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&desk.window, &enter);
+    EXPECT_TRUE(enter.isAccepted());
+    QDropEvent drop({10, 10}, Qt::CopyAction, &mime, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&desk.window, &drop);
+    EXPECT_EQ(desk.bridge().file(), copy);
+    EXPECT_EQ(desk.preferences.recentFiles(), QStringList{copy});
+    EXPECT_TRUE(desk.window.windowTitle().startsWith("Test job"));
+}
+
+TEST(MainWindow, aSecondWindowReadsAndNamesTheHolder) {
+    DeskWindow desk;
+    MainWindow second(Desk{desk.clock, desk.ids, "K. Mills", "LT-2"}, desk.preferences);
+    second.show();
+    ASSERT_TRUE(second.openFile(desk.bridge().file()));
+    EXPECT_TRUE(second.bridge().isReadOnly());
+    const auto* banner = second.findChild<QLabel*>("read_only_banner");
+    ASSERT_NE(banner, nullptr);
+    EXPECT_TRUE(banner->isVisible());
+    EXPECT_TRUE(banner->text().contains("A. Fields")) << banner->text().toStdString();
+    EXPECT_TRUE(banner->text().contains("LT-1")) << banner->text().toStdString();
+}
+
+TEST(MainWindow, nothingOpenSaysHowToBegin) {
+    DeskWindow desk;
+    desk.bridge().close();
+    for (const auto place : {MainWindow::System, MainWindow::Walk}) {
+        desk.window.showPlace(place);
+        bool isSaid = false;
+        for (const QLabel* label : desk.window.findChildren<QLabel*>("empty_state")) {
+            isSaid = isSaid || (label->isVisible() && label->text().contains("Ctrl+O"));
+        }
+        EXPECT_TRUE(isSaid) << "place " << place;
+    }
+}
+
+TEST(JobPlace, storesFieldsAndRefusesWhatIsNoValue) {
+    DeskWindow desk;
+    JobPlace& job = placeOf<JobPlace>(desk, MainWindow::Job);
+    EntryField& band = *job.field(JobField::MatchingBand);
+    const auto typeInto = [&](EntryField& field, const QString& text) {
+        field.setFocus();
+        field.selectAll();
+        desk.enter(text);
+    };
+    typeInto(band, "7,5");
+    EXPECT_EQ(desk.project().job().matchingBand.digits.text(), "7.5");
+    typeInto(band, "250");
+    EXPECT_EQ(band.text(), "250");  // never made into 25
+    EXPECT_EQ(desk.project().job().matchingBand.digits.text(), "7.5");
+    EXPECT_FALSE(desk.window.notice().isEmpty());
+    desk.key(Qt::Key_Escape);
+    EXPECT_EQ(band.text(), "7.5 %");
+    typeInto(*job.field(JobField::Temperature), "45 F");
+    EXPECT_EQ(desk.project().job().temperature.unit, quantity::Unit::Fahrenheit);
+    typeInto(*job.field(JobField::Temperature), "400");
+    EXPECT_EQ(desk.project().job().temperature.digits.text(), "45");
+    desk.key(Qt::Key_Escape);
+    typeInto(*job.field(JobField::Name), "Riverside");
+    EXPECT_TRUE(desk.window.windowTitle().startsWith("Riverside"));
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(desk.project().job().name, "Test job");
+}
+
+TEST(JobPlace, instrumentsTakeDatesAndRefuseOthers) {
+    DeskWindow desk;
+    InstrumentModel model(desk.bridge());
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    ASSERT_TRUE(model.add().ok());
+    EXPECT_EQ(model.rowCount(), 2);
+    EXPECT_TRUE(model.store(model.index(1, InstrumentModel::Due), "2027-04-30").ok());
+    EXPECT_FALSE(model.store(model.index(1, InstrumentModel::Calibrated), "2027-05-01").ok());
+    EXPECT_FALSE(model.store(model.index(1, InstrumentModel::Calibrated), "30.4.2026").ok());
+    EXPECT_TRUE(model.store(model.index(1, InstrumentModel::Range), "15 psi").ok());
+    EXPECT_FALSE(model.store(model.index(1, InstrumentModel::Range), "-15 psi").ok());
+    EXPECT_EQ(desk.project().instruments()[1].range->text(), "15 psi");
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(model.rowCount(), 1);
+}
+
+TEST(SystemPlace, editsTheBranchInHand) {
+    DeskWindow desk;
+    SystemPlace& system = placeOf<SystemPlace>(desk, MainWindow::System);
+    const QAbstractItemModelTester tester(system.model(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    const auto typeInto = [&](SystemModel::Column column, const QString& text) {
+        system.table()->setCurrentIndex(system.model()->index(system.model()->rowOf(branch), column));
+        system.table()->setFocus();
+        desk.enter(text);
+    };
+    const auto record = [&] { return desk.project().branches().at(branch); };
+    typeInto(SystemModel::Design, "2.5");
+    EXPECT_EQ(record().designFlow->text(), "2.5 m3/h");
+    typeInto(SystemModel::Design, "0.5 L/s");
+    EXPECT_EQ(record().designFlow->text(), "0.5 L/s");
+    typeInto(SystemModel::Design, "-1");
+    EXPECT_EQ(record().designFlow->text(), "0.5 L/s");
+    EXPECT_TRUE(system.table()->isEditing());
+    desk.key(Qt::Key_Escape);
+    typeInto(SystemModel::Tag, "B-02");  // taken
+    EXPECT_EQ(record().tag, "B-01");
+    desk.key(Qt::Key_Escape);
+    typeInto(SystemModel::Parent, "R3");
+    EXPECT_EQ(desk.project().branches().at(*record().parent).tag, "R3");
+    typeInto(SystemModel::Valve, "no such");
+    EXPECT_TRUE(record().valve.has_value());
+    desk.key(Qt::Key_Escape);
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+}
+
+TEST(SystemPlace, addsABranchBesideTheOneInHand) {
+    DeskWindow desk;
+    SystemPlace& system = placeOf<SystemPlace>(desk, MainWindow::System);
+    const std::size_t before = desk.project().branches().size();
+    desk.bridge().selectBranch(desk.project().branchTagged("B-05")->id);
+    system.addBranch();
+    ASSERT_EQ(desk.project().branches().size(), before + 1);
+    const project::Branch& made = desk.project().branches()[before];
+    EXPECT_EQ(made.parent, desk.project().branchTagged("B-05")->parent);
+    EXPECT_EQ(desk.bridge().selectedBranch(), made.id);
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(desk.project().branches().size(), before);
+}
+
+}  // namespace
+}  // namespace ww::ui
