@@ -18,16 +18,14 @@ std::vector<balancing::Assessment> assessedRounds(const project::Project& projec
 }
 
 std::vector<std::string> titleLines(const detail::Source& source) {
-    std::vector<std::string> lines;
-    const auto add = [&lines](std::string line) {
-        if (!line.empty()) {
-            lines.push_back(std::move(line));
+    std::string line;
+    for (const std::string& part :
+         {source.project.job().site, source.project.job().client, detail::datesOf(source, std::nullopt)}) {
+        if (!part.empty()) {
+            line += (line.empty() ? "" : " · ") + part;
         }
-    };
-    add(source.project.job().site);
-    add(source.project.job().client);
-    add(detail::datesOf(source, std::nullopt));
-    return lines;
+    }
+    return line.empty() ? std::vector<std::string>{} : std::vector<std::string>{line};
 }
 
 }  // namespace

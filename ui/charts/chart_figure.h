@@ -14,6 +14,7 @@ namespace ww::ui::charts {
 /// alone.
 enum class LineRole {
     PumpCurve,    ///< solid, 2.5 px, ink
+    FirstPump,    ///< solid, 1.2 px: the pump at its speed in the first round, where that was another
     Proposed,     ///< long dash
     FirstSystem,  ///< dotted
     LastSystem,   ///< solid, 1.5 px

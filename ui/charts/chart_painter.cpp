@@ -312,6 +312,9 @@ QPen penOf(LineRole role, const ChartStyle& style) {
         case LineRole::PumpCurve:
             pen = QPen(style.tokens.ink, 2.5 * px);
             break;
+        case LineRole::FirstPump:
+            pen = QPen(style.tokens.soft, 1.2 * px);
+            break;
         case LineRole::Proposed:
             pen = QPen(style.tokens.shortShare, 2.0 * px);
             pen.setDashPattern({7, 3.5});

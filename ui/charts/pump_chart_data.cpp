@@ -25,6 +25,7 @@ struct Picture {
     const project::Project& project;
     std::span<const Assessment> rounds;
     const curve::PumpCurve* curve = nullptr;
+    double speedFirst = 1.0;
     double speedNow = 1.0;
     std::vector<SystemCurve> duties;
     std::optional<balancing::PumpProposal> proposal;
@@ -37,16 +38,25 @@ struct Picture {
     const Assessment* last() const { return rounds.empty() ? nullptr : &rounds.back(); }
 };
 
+/// Speed of a pump in a round as a fraction of rated; 1 where none was read.
+double speedOf(const Assessment& round, std::size_t pump) {
+    for (const balancing::PumpDuty& duty : round.pumps) {
+        if (duty.pump == pump) {
+            return duty.speedFraction;
+        }
+    }
+    return 1.0;
+}
+
 Picture pictureOf(const project::Project& project, std::span<const Assessment> rounds) {
-    Picture picture{project, rounds, nullptr, 1.0, {}, {}, {}};
+    Picture picture{project, rounds, nullptr, 1.0, 1.0, {}, {}, {}};
     for (std::size_t i = 0; i < project.pumps().size(); ++i) {
         const project::Pump& pump = project.pumps()[i];
         if (pump.isRunning && picture.curve == nullptr) {
             picture.curve = project.pumpCurve(pump.id);
             if (!rounds.empty()) {
-                for (const balancing::PumpDuty& duty : rounds.back().pumps) {
-                    picture.speedNow = duty.pump == i ? duty.speedFraction : picture.speedNow;
-                }
+                picture.speedFirst = speedOf(rounds.front(), i);
+                picture.speedNow = speedOf(rounds.back(), i);
             }
         }
     }
@@ -62,8 +72,9 @@ Picture pictureOf(const project::Project& project, std::span<const Assessment> r
     }
     picture.farthest = picture.farthest * 1.15;
     if (picture.curve != nullptr) {
-        picture.farthest =
-            std::max(picture.farthest, picture.curve->lastFlow(curve::PumpState{picture.speedNow, 1.0}));
+        picture.farthest = std::max(
+            picture.farthest,
+            picture.curve->lastFlow(curve::PumpState{std::max(picture.speedNow, picture.speedFirst), 1.0}));
     }
     return picture;
 }
@@ -100,8 +111,8 @@ Line systemLine(const Picture& picture, const SystemCurve& duty, Head highest, L
 Head highestOf(const Picture& picture) {
     Head highest;
     if (picture.curve != nullptr) {
-        const double speed = std::max(
-            picture.speedNow, picture.proposal ? picture.proposal->speedFraction * picture.speedNow : 0.0);
+        const double proposed = picture.proposal ? picture.proposal->speedFraction * picture.speedNow : 0.0;
+        const double speed = std::max({picture.speedFirst, picture.speedNow, proposed});
         highest = picture.curve->shutoffHead(curve::PumpState{speed, 1.0});
     }
     for (const SystemCurve& duty : picture.duties) {
@@ -112,7 +123,14 @@ Head highestOf(const Picture& picture) {
 
 void addLines(const Picture& picture, Head highest, ChartFigure& figure) {
     if (picture.curve != nullptr) {
-        figure.lines.push_back(pumpLine(picture, picture.speedNow, LineRole::PumpCurve, tr("pump as found")));
+        const bool isChanged = std::abs(picture.speedNow - picture.speedFirst) > 0.01;
+        if (isChanged) {
+            figure.lines.push_back(pumpLine(picture, picture.speedFirst, LineRole::FirstPump,
+                                            tr("pump, round %1").arg(picture.rounds.front().roundNumber)));
+        }
+        figure.lines.push_back(pumpLine(
+            picture, picture.speedNow, LineRole::PumpCurve,
+            isChanged ? tr("pump, round %1").arg(picture.last()->roundNumber) : tr("pump as found")));
         if (picture.proposal && std::abs(picture.proposal->speedFraction - 1.0) > 0.01) {
             const QString name =
                 tr("%1 % speed").arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)));

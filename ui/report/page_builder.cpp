@@ -163,7 +163,7 @@ void PageBuilder::beginSection(int number, const QString& title, bool isLandscap
         newPage(isLandscape);
     } else {
         m_pages.back().sections.push_back(number);
-        gap(isFresh ? 0 : 14);
+        gap(isFresh ? 0 : 11);
     }
     const QFont font = paperFont(13, true);
     const double height = lineHeight(font);

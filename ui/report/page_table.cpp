@@ -51,6 +51,14 @@ std::vector<double> columnWidths(const ww::report::Table& table, double whole, c
     return widths;
 }
 
+QString notesOf(const ww::report::Table& table) {
+    QStringList notes;
+    for (const ww::report::Statement& note : table.notes) {
+        notes << words(note);
+    }
+    return notes.join(QStringLiteral("     "));
+}
+
 }  // namespace
 
 struct PageBuilder::TableLayout {
@@ -187,32 +195,30 @@ void PageBuilder::table(const ww::report::Table& table) {
     ensure(points(70));
     gap(4);
     tableHead(layout, false);
-    for (const std::vector<ww::report::Cell>& cells : table.rows) {
-        const LaidRow row = laidRow(layout, cells, false);
-        if (m_y + row.height > bottom()) {
+    // The last rows, their sum and what the marks mean stay together.
+    const QString notes = notesOf(table);
+    const LaidRow totals = laidRow(layout, table.totals, true);
+    double tail = table.totals.empty() ? 0 : totals.height;
+    if (!notes.isEmpty()) {
+        tail += points(10) +
+                lineHeight(layout.font) * static_cast<double>(wrapped(notes, layout.font, width()).size());
+    }
+    for (std::size_t i = 0; i < table.rows.size(); ++i) {
+        const LaidRow row = laidRow(layout, table.rows[i], false);
+        const bool isLast = i + 1 == table.rows.size();
+        if (m_y + row.height + (isLast ? tail : 0) > bottom()) {
             newPage(table.isLandscape);
             tableHead(layout, true);
         }
         addRow(layout, row);
     }
     if (!table.totals.empty()) {
-        const LaidRow row = laidRow(layout, table.totals, true);
-        if (m_y + row.height > bottom()) {
-            newPage(table.isLandscape);
-            tableHead(layout, true);
-        }
         addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 1.0, m_tokens.ink);
-        addRow(layout, row);
+        addRow(layout, totals);
     }
     gap(4);
-    QStringList notes;
-    for (const ww::report::Statement& note : table.notes) {
-        notes << QString::fromStdString(base::filledIn(
-            QCoreApplication::translate("Message", std::string(note.form->text).c_str()).toStdString(),
-            note.arguments));
-    }
     if (!notes.isEmpty()) {
-        paragraph(notes.join(QStringLiteral("     ")), true);
+        paragraph(notes, true);
     }
     gap(6);
 }

@@ -1,5 +1,7 @@
 #include "ui/report/report_writer.h"
 
+#include <time.h>
+
 #include <QBuffer>
 #include <QCryptographicHash>
 #include <QHashSeed>
@@ -27,6 +29,30 @@ class SteadyHashes {
 
   private:
     bool m_wasSteady;
+};
+
+/// Qt writes the local time with its offset, whose length differs from zone to zone. While a report is
+/// written the zone is UTC; reports are written from the main thread only.
+class UniversalTime {
+  public:
+    UniversalTime() : m_was(qgetenv("TZ")), m_wasSet(qEnvironmentVariableIsSet("TZ")) {
+        qputenv("TZ", "UTC");
+        tzset();
+    }
+    ~UniversalTime() {
+        if (m_wasSet) {
+            qputenv("TZ", m_was);
+        } else {
+            qunsetenv("TZ");
+        }
+        tzset();
+    }
+    UniversalTime(const UniversalTime&) = delete;
+    UniversalTime& operator=(const UniversalTime&) = delete;
+
+  private:
+    QByteArray m_was;
+    bool m_wasSet;
 };
 
 QPageLayout pageLayout(const ReportPages& pages, std::size_t page) {
@@ -79,6 +105,7 @@ void makeSteady(QByteArray& bytes, const ww::report::Report& report) {
 
 QByteArray pdf(const ww::report::Report& report, const project::Project& project) {
     const SteadyHashes steady;
+    const UniversalTime universal;
     const ReportPages pages = layOut(report, project);
     QByteArray bytes;
     QBuffer buffer(&bytes);

@@ -30,7 +30,7 @@ Display::Display(const project::Project& project)
     : m_flowUnit(project.job().units == project::UnitSystem::US ? Unit::GallonPerMinute
                                                                 : Unit::CubicMetrePerHour),
       m_headUnit(project.job().units == project::UnitSystem::US ? Unit::Foot : Unit::Metre) {
-    // Three figures of the smallest terminal: every flow of the report then lines up at the same place.
+    // By the smallest terminal: about one part in two hundred of it, and all flows of the report line up.
     std::optional<double> smallest;
     for (const project::Branch& branch : project.branches()) {
         if (branch.designFlow && branch.designFlow->value.si() > 0) {
@@ -39,7 +39,7 @@ Display::Display(const project::Project& project)
         }
     }
     if (smallest) {
-        m_flowDecimals = std::clamp(2 - static_cast<int>(std::floor(std::log10(*smallest))), 0, 3);
+        m_flowDecimals = *smallest < 0.1 ? 3 : *smallest < 3 ? 2 : *smallest < 30 ? 1 : 0;
     }
 }
 

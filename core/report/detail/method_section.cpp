@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cctype>
 #include <map>
 
 #include "core/project/names.h"
@@ -13,9 +14,15 @@ Fact fluidFact(const Source& source) {
     if (job.fluid == fluid::FluidKind::Water) {
         return {say(kFluidLabel), say(kFluidWater, {typed(job.temperature), density})};
     }
+    std::string name(project::name(job.fluid));
+    name.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(name.front())));
     return {say(kFluidLabel),
-            say(kFluidMixture, {std::string(project::name(job.fluid)), typed(job.concentration),
-                                typed(job.temperature), density})};
+            say(kFluidMixture, {name, typed(job.concentration), typed(job.temperature), density})};
+}
+
+/// "+10" and "-10": the sign says which limit it is.
+std::string withSign(const base::Decimal& digits) {
+    return digits.isNegative() ? digits.text() : "+" + digits.text();
 }
 
 Fact peopleFact(const Source& source) {
@@ -41,7 +48,7 @@ Table instrumentsTable(const Source& source) {
     Table table;
     table.title = say(kInstrumentsTable);
     table.columns = {column(kTagColumn, 10),
-                     column(kKindColumn, 22),
+                     column(kKindColumn, 34),
                      column(kSerialColumn, 18),
                      column(kMeterRangeColumn, 14, Alignment::Right),
                      column(kAccuracyColumn, 13, Alignment::Right),
@@ -96,7 +103,7 @@ Section methodSection(const Source& source) {
         {say(kFlowLabel), say(kFlowText)},
         {say(kUncertaintyLabel), say(kUncertaintyText)},
         {say(kToleranceLabel),
-         say(kToleranceText, {job.toleranceLow.digits.text(), job.toleranceHigh.digits.text(),
+         say(kToleranceText, {withSign(job.toleranceLow.digits), withSign(job.toleranceHigh.digits),
                               job.matchingBand.digits.text()})},
         {say(kUnitsLabel),
          say(kUnitsText, {printed(source.display.flowUnit()), printed(source.display.headUnit())})},

@@ -90,9 +90,9 @@ Table pumpReadings(const Source& source) {
                      column(kSpeedColumn, 24, Alignment::Right),
                      column(kThrottleColumn, 18, Alignment::Right),
                      column(kFlowColumn, 24, Alignment::Right),
-                     column(kElectricalColumn, 42),
+                     column(kElectricalColumn, 50),
                      column(kInstrumentColumn, 22),
-                     column(kPersonColumn, 28)};
+                     column(kPersonColumn, 36)};
     for (const project::PumpReading* reading : source.pumpReadings()) {
         const project::Pump* pump = source.project.pumps().find(reading->pump);
         const bool isStruck = isOut(reading->status);

@@ -102,6 +102,17 @@ TEST(ReportWriter, equalInputGivesEqualBytes) {
     EXPECT_FALSE(std::regex_search(first.toStdString(), std::regex("/SMask [0-9]|/ca 0"))) << "transparency";
 }
 
+TEST(ReportWriter, theTimeZoneOfTheMachineDoesNotMatter) {
+    const project::Project project = demoProject();
+    const QByteArray here = pdf(built(project), project);
+    const QByteArray before = qgetenv("TZ");
+    qputenv("TZ", "America/New_York");
+    const QByteArray there = pdf(built(project), project);
+    EXPECT_EQ(qgetenv("TZ"), "America/New_York");
+    qputenv("TZ", before);
+    EXPECT_EQ(here, there);
+}
+
 TEST(ReportWriter, pdfIsWellFormed) {
     const Written written(demoProject());
     EXPECT_EQ(output("pdfinfo", {QString::fromStdString(written.file)}).find("Error"), std::string::npos);
