@@ -77,9 +77,19 @@ void paintLine(QPainter& painter, const QRectF& plot, const ChartFigure& figure,
 std::vector<QPointF> discPlaces(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
     const double clear = (2 * kDisc + 2) * style.pixel;
     std::vector<QPointF> places;
+    // A disc on the design cross would hide it.
+    std::vector<QPointF> crosses;
+    for (const PointMark& mark : figure.marks) {
+        if (mark.kind == MarkKind::Design) {
+            crosses.push_back(place(mark.at, plot, figure));
+        }
+    }
     const auto isFree = [&](QPointF at) {
-        return std::none_of(places.begin(), places.end(),
-                            [&](const QPointF& other) { return QLineF(at, other).length() < clear; });
+        const auto isNear = [&at](const std::vector<QPointF>& others, double distance) {
+            return std::any_of(others.begin(), others.end(),
+                               [&](const QPointF& other) { return QLineF(at, other).length() < distance; });
+        };
+        return !isNear(places, clear) && !isNear(crosses, (kDisc + kCross) * style.pixel);
     };
     for (const PointMark& mark : figure.marks) {
         const QPointF point = place(mark.at, plot, figure);

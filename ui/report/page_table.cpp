@@ -91,7 +91,7 @@ PageBuilder::LaidRow PageBuilder::laidRow(const TableLayout& layout,
         row.lines.push_back(wrapped(text, font, room));
         most = std::max(most, static_cast<std::size_t>(row.lines.back().size()));
     }
-    row.height = lineHeight(font) * static_cast<double>(most) + 2 * points(1.9);
+    row.height = lineHeight(font) * static_cast<double>(most) + 2 * points(1.45);
     return row;
 }
 
@@ -101,7 +101,7 @@ void PageBuilder::addCell(const TableLayout& layout, std::size_t column, const L
     font.setStrikeOut(cell.isStruck);
     const QFontMetricsF metrics(font);
     const ww::report::Alignment alignment = layout.table.columns[column].alignment;
-    double y = m_y + points(1.9);
+    double y = m_y + points(1.45);
     double x = layout.lefts[column] + layout.padding;
     if (cell.state) {
         const double side = points(8);
