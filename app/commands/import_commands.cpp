@@ -48,6 +48,15 @@ class ImportCommand : public Command {
     }
 
   protected:
+    /// The tables were good and the workbook did not take them.
+    int notWritten(Surroundings& surroundings, const base::Fault& fault) const {
+        if (m_isJson) {
+            answer(surroundings, true, "", {{m_file, 0, "", fault}}, "");
+            return kFileTrouble;
+        }
+        return fileTrouble(surroundings, fault);
+    }
+
     std::string m_file;
     std::string m_folder;
     bool m_isJson = false;
@@ -68,7 +77,7 @@ class NewCommand : public ImportCommand {
                                   surroundings.machine};
         const auto made = workbook::Workbook::create(m_file, plan.edit, session);
         if (!made) {
-            return fileTrouble(surroundings, made.fault());
+            return notWritten(surroundings, made.fault());
         }
         const project::Project& project = (*made)->project();
         return answer(surroundings, m_isJson, m_file, {},
@@ -91,7 +100,7 @@ class RecordCommand : public ImportCommand {
         }
         const auto applied = workbook->apply(plan.edit);
         if (!applied) {
-            return fileTrouble(surroundings, applied.fault());
+            return notWritten(surroundings, applied.fault());
         }
         return answer(surroundings, m_isJson, m_file, {},
                       m_file + ": " + count(plan.edit.put.size(), "record", "records") + " added");

@@ -137,6 +137,18 @@ Json instrumentArray(const Project& project) {
     return out;
 }
 
+/// Place in the list of the round, from 1, of the reading with this id; null where there is none.
+template <class Readings>
+Json placeOf(const Readings& readings, const std::vector<std::size_t>& list,
+             const std::optional<base::Id>& id) {
+    for (std::size_t i = 0; id && i < list.size(); ++i) {
+        if (readings[list[i]].id == *id) {
+            return i + 1;
+        }
+    }
+    return nullptr;
+}
+
 Json readingArray(const Project& project, const base::Id& round) {
     Json out = Json::array();
     for (const std::size_t index : project.readingsOf(round)) {
@@ -154,7 +166,8 @@ Json readingArray(const Project& project, const base::Id& round) {
              {"repeat", reading.isRepeat},
              {"cannot_read", reading.cannotBeRead},
              {"doubtful", reading.isDoubtful},
-             {"reason", reading.reason}});
+             {"reason", reading.reason},
+             {"corrects", placeOf(project.readings(), project.readingsOf(round), reading.supersedes)}});
     }
     return out;
 }
@@ -177,7 +190,9 @@ Json pumpReadingArray(const Project& project, const base::Id& round) {
              {"power", entered(reading.power)},
              {"instrument", nameOf(project.instruments(), reading.instrument, &project::Instrument::tag)},
              {"person", nameOf(project.people(), reading.person, &project::Person::name)},
-             {"status", std::string(project::name(reading.status))}});
+             {"status", std::string(project::name(reading.status))},
+             {"corrects",
+              placeOf(project.pumpReadings(), project.pumpReadingsOf(round), reading.supersedes)}});
     }
     return out;
 }
@@ -185,6 +200,10 @@ Json pumpReadingArray(const Project& project, const base::Id& round) {
 }  // namespace
 
 std::string jobJson(const Project& project) {
+    Json people = Json::array();
+    for (const project::Person& person : project.people()) {
+        people.push_back(person.name);
+    }
     Json rounds = Json::array();
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
@@ -196,9 +215,13 @@ std::string jobJson(const Project& project) {
                           {"readings", readingArray(project, round.id)},
                           {"pump_readings", pumpReadingArray(project, round.id)}});
     }
-    const Json document = {{"job", jobObject(project.job())},         {"valves", valveArray(project)},
-                           {"branches", branchArray(project)},        {"pumps", pumpArray(project)},
-                           {"instruments", instrumentArray(project)}, {"rounds", std::move(rounds)}};
+    const Json document = {{"job", jobObject(project.job())},
+                           {"valves", valveArray(project)},
+                           {"branches", branchArray(project)},
+                           {"pumps", pumpArray(project)},
+                           {"instruments", instrumentArray(project)},
+                           {"people", std::move(people)},
+                           {"rounds", std::move(rounds)}};
     // Names come from people and files; anything that is not UTF-8 is replaced rather than refused.
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -58,6 +58,14 @@ TEST_F(Commands, NewNeverReplacesAWorkbook) {
     EXPECT_EQ(folder.read("job.wwj"), before);
 }
 
+TEST_F(Commands, NewGivesFileTroubleAsJsonToo) {
+    const auto run = runCommand({"new", file, "--from", from, "--json"});
+    EXPECT_EQ(run.status, 3);
+    const json document = json::parse(run.out);
+    EXPECT_TRUE(document["written"].is_null());
+    EXPECT_EQ(document["faults"].size(), 1U);
+}
+
 TEST_F(Commands, NewGivesFaultsAsJsonToo) {
     JobTables tables;
     tables.replace("readings.csv", "T1,4,1.10", "T9,4,1.10");
