@@ -275,6 +275,21 @@ TEST(WalkPlace, anImplausibleValueGivesOneNoticeAndNoDialog) {
     EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
 }
 
+TEST(WalkPlace, anOverdueMeterIsNamedInTheStripAndEntryGoesOn) {
+    support::WalkJobOptions options;
+    options.due = "2026-02-01";  // the desk's clock stands in March
+    DeskWindow desk(options);
+    desk.enter(QString::fromStdString(support::walkReadings(desk.project())[0]));
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_TRUE(desk.window.notice().isEmpty()) << desk.window.notice().toStdString();
+    bool isNamed = false;
+    for (const QLabel* label : desk.window.findChildren<QLabel*>()) {
+        isNamed =
+            isNamed || (label->accessibleName() == "Meter" && label->text().contains("was due 2026-02-01"));
+    }
+    EXPECT_TRUE(isNamed);
+}
+
 TEST(WalkPlace, belowTheReadableMinimumTheFlowIsARangeAndTheRoundStaysOpen) {
     DeskWindow desk;
     desk.enter("0.6");

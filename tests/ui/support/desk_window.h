@@ -80,7 +80,7 @@ class DeskWindow {
     }
 
     TemporaryFolder folder;
-    FixedClock clock;
+    FixedClock clock{"2026-03-02T10:00:00Z"};  ///< after the survey's readings
     ui::Preferences preferences;
     CountingIds ids;
     ui::MainWindow window;

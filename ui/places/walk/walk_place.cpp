@@ -6,6 +6,7 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include "core/balancing/doubt_forms.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -268,7 +269,10 @@ void WalkPlace::noticeOf(const base::Id& branch) {
     for (const balancing::Finding& finding : all.findings) {
         const bool isHere =
             finding.branch == branch && (!finding.reading || finding.reading == result.reading);
-        if (!isHere || finding.severity == balancing::Severity::Note) {
+        // A meter that is overdue is named in the strip all the time; here it would hide what is wrong with a
+        // reading.
+        const bool isInStrip = finding.fault.is(balancing::kInstrumentOverdue);
+        if (!isHere || isInStrip || finding.severity == balancing::Severity::Note) {
             continue;
         }
         const auto fix = m_bridge.offeredFix(branch);
