@@ -114,6 +114,12 @@ void NetworkBuilder::checkJoints(detail::Shape& shape, std::vector<base::Fault>&
             faults.push_back({&kNoPathToPump, shape.nodeIds[node], {std::to_string(sizes[part])}});
         }
     }
+    placeReferences(shape, parts, faults);
+}
+
+void NetworkBuilder::placeReferences(detail::Shape& shape, detail::NodeSets& parts,
+                                     std::vector<base::Fault>& faults) const {
+    const auto nodeCount = static_cast<std::uint32_t>(shape.nodeIds.size());
     std::vector<std::uint32_t> referenceOf(nodeCount, kNone);
     for (const Reference& reference : m_references) {
         const auto found = shape.nodeOf.find(reference.node);

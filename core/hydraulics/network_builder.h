@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/hydraulics/detail/network_store.h"
+#include "core/hydraulics/detail/node_sets.h"
 #include "core/hydraulics/network.h"
 
 namespace ww::hydraulics {
@@ -67,6 +68,8 @@ class NetworkBuilder {
 
     std::uint32_t resolved(const std::string& link, std::string_view node);
     void checkJoints(detail::Shape& shape, std::vector<base::Fault>& faults) const;
+    void placeReferences(detail::Shape& shape, detail::NodeSets& parts,
+                         std::vector<base::Fault>& faults) const;
 
     detail::Shape m_shape;
     std::vector<Element> m_elements;
