@@ -27,6 +27,25 @@ std::string word(balancing::State state) {
     return text;
 }
 
+/// The reading's digits as typed where they are what was judged, in the unit of the column; else the value.
+std::string dpCell(const balancing::BranchResult& result, const project::Reading* reading, Unit unit) {
+    if (!result.dp) {
+        return "-";
+    }
+    const bool isAsTyped =
+        reading != nullptr && reading->dp && reading->dp->unit == unit && reading->dp->value == *result.dp;
+    return isAsTyped ? reading->dp->digits.text() : quantity::significant(result.dp->in(unit), 3);
+}
+
+std::string settingCell(const balancing::BranchResult& result, const project::Reading* reading) {
+    if (!result.setting) {
+        return "-";
+    }
+    const bool isAsTyped =
+        reading != nullptr && reading->setting && reading->setting->value() == result.setting->si();
+    return isAsTyped ? reading->setting->text() : quantity::concise(result.setting->si(), 5);
+}
+
 /// The table of branches for a person.
 std::string branchTable(const project::Project& project, const Assessment& assessment) {
     const bool isUs = project.job().units == project::UnitSystem::US;
@@ -44,11 +63,11 @@ std::string branchTable(const project::Project& project, const Assessment& asses
             flow = quantity::significant(result.flowLow->in(flowUnit), 2) + ".." +
                    quantity::significant(result.flowHigh->in(flowUnit), 2);
         }
-        rows.push_back({project.branches()[index].tag + (isIndex ? " *" : ""),
-                        result.setting ? quantity::concise(result.setting->si(), 5) : "-",
-                        result.dp ? quantity::significant(result.dp->in(dpUnit), 3) : "-", flow,
-                        percent(result.share), percent(result.targetShare), percent(result.ofTarget),
-                        percent(result.ofDesign), word(result.state)});
+        const project::Reading* reading = result.reading ? project.readings().find(*result.reading) : nullptr;
+        rows.push_back({project.branches()[index].tag + (isIndex ? " *" : ""), settingCell(result, reading),
+                        dpCell(result, reading, dpUnit), flow, percent(result.share),
+                        percent(result.targetShare), percent(result.ofTarget), percent(result.ofDesign),
+                        word(result.state)});
     }
     return textTable(rows, {0, 8});
 }
