@@ -24,6 +24,21 @@ constexpr NamedCommand kCommands[] = {
     {"verify", "Prove that a workbook is intact and follows from its journal", verifyCommand},
 };
 
+bool isCommand(const std::string& word) {
+    return std::any_of(std::begin(kCommands), std::end(kCommands),
+                       [&](const NamedCommand& command) { return word == command.name; });
+}
+
+bool isOption(const std::string& word) {
+    return word.empty() || word.front() == '-';
+}
+
+/// Whether the desktop can open it: a file that is there, or the name of a workbook.
+bool isForDesktop(const std::string& word) {
+    std::error_code error;
+    return word.ends_with(".wwj") || std::filesystem::exists(word, error);
+}
+
 }  // namespace
 
 int fileTrouble(Surroundings& surroundings, const base::Fault& fault) {
@@ -39,11 +54,15 @@ bool isCommandLine(const std::vector<std::string>& arguments) {
     if (first == "-h" || first == "--help" || first == "--version") {
         return true;
     }
-    return std::any_of(std::begin(kCommands), std::end(kCommands),
-                       [&](const NamedCommand& command) { return first == command.name; });
+    return isCommand(first) || (!isOption(first) && !isForDesktop(first));
 }
 
 int runCommands(const std::vector<std::string>& arguments, Surroundings& surroundings) {
+    if (!arguments.empty() && !isOption(arguments.front()) && !isCommand(arguments.front())) {
+        surroundings.err << "\"" << arguments.front()
+                         << "\" is no command and no workbook; see waterwright --help\n";
+        return kBadInput;
+    }
     CLI::App app{
         "Waterwright: a field-balancing workbook for closed water loops.\n"
         "Without a command the desktop opens: waterwright [FILE.wwj ...]",

@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -27,6 +28,7 @@ struct ImportContext {
     std::map<std::string, std::size_t> valveByName;  ///< by valveKey()
     std::vector<project::Branch> branches;           ///< in order of rows
     std::map<std::string, std::size_t> branchByTag;  ///< lower case; index into branches
+    std::set<base::Id> branchesOfUnknownValve;       ///< reported in branches.csv or valves.csv
     std::vector<project::Pump> pumps;
     std::map<std::string, std::size_t> pumpByTag;
     std::vector<project::Instrument> instruments;

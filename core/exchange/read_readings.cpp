@@ -115,7 +115,7 @@ class ReadingReader {
         const auto found = branch.valve ? m_curves.find(*branch.valve) : m_curves.end();
         if (found == m_curves.end()) {
             // A table with faults of its own is reported where it stands.
-            if (!branch.valve && reading.dp) {
+            if (!branch.valve && reading.dp && !m_context.branchesOfUnknownValve.contains(branch.id)) {
                 m_table.fault("dp", kReadingNoTable);
             }
             return;

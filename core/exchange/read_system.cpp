@@ -204,6 +204,7 @@ class BranchReader {
         }
         const auto found = m_context.valveByName.find(valveKey(model, size));
         if (found == m_context.valveByName.end()) {
+            m_context.branchesOfUnknownValve.insert(branch.id);
             m_table.unknown(m_table.row(), "valve_model", kValveUnknown, {model, size}, model + " " + size,
                             "valves.csv", [&] {
                                 std::vector<std::string> known;

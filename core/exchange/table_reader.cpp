@@ -323,6 +323,11 @@ void TableReader::fault(std::string_view column, base::Fault made) {
     faultAt(row(), column, std::move(made));
 }
 
+bool TableReader::hasFaults(std::string_view file) const {
+    return std::any_of(m_faults.begin(), m_faults.end(),
+                       [&](const RowFault& fault) { return fault.file == file; });
+}
+
 void TableReader::faultAt(int row, std::string_view column, base::Fault made) {
     m_faults.push_back({m_file, row, std::string(column), std::move(made)});
 }

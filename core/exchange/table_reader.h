@@ -105,13 +105,18 @@ class TableReader {
     /// Notes a fault in an earlier row of this table.
     void faultAt(int row, std::string_view column, base::Fault fault);
     /// Notes that `word` is none of the names given by known(), which belong to the table `where`. The form's
-    /// last argument is the nearest of them. Without any, and after many such faults, it is told plainly.
+    /// last argument is the nearest of them. Without any, and after many such faults, it is told plainly; not
+    /// at all where there are no names because that table is itself at fault.
     template <class Known>
     void unknown(int row, std::string_view column, const base::MessageForm& form,
                  std::vector<std::string> arguments, const std::string& word, const char* where,
                  Known known) {
         const std::vector<std::string> names =
             ++m_suggestions <= kMostSuggestions ? known() : std::vector<std::string>{};
+        if (names.empty() && m_suggestions <= kMostSuggestions && hasFaults(where)) {
+            --m_suggestions;
+            return;
+        }
         if (names.empty()) {
             faultAt(row, column, {&kNameNotKnown, "", {word, where}});
             return;
@@ -131,6 +136,8 @@ class TableReader {
 
     void readHeader();
     void takeHeaderCell(std::string_view cell, std::size_t index);
+    /// Whether a table has been told to be at fault.
+    bool hasFaults(std::string_view file) const;
     Column* find(std::string_view name);
     const Column* find(std::string_view name) const;
     std::string_view cell(std::string_view column) const;

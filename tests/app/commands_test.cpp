@@ -221,12 +221,5 @@ TEST(Usage, BadUsageIsStatusTwoAndHelpIsZero) {
     EXPECT_EQ(runCommand({"check", "--help"}).status, 0);
 }
 
-TEST(Usage, OnlyNamedCommandsKeepTheDesktopClosed) {
-    EXPECT_TRUE(isCommandLine({"check", "a.wwj"}));
-    EXPECT_TRUE(isCommandLine({"--version"}));
-    EXPECT_FALSE(isCommandLine({}));
-    EXPECT_FALSE(isCommandLine({"job.wwj"}));
-}
-
 }  // namespace
 }  // namespace ww::app

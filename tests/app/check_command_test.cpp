@@ -1,0 +1,83 @@
+// waterwright check: verdict, index circuit and spread of each round; digits as typed.
+// The loops of four circuits are computed from the square law H = k Q², pump H = 60 − 0.0012 Q² (ft, gpm);
+// own derivation, exact.
+#include <gtest/gtest.h>
+
+#include "tests/support/command_job.h"
+#include "tests/support/job_tables.h"
+
+namespace {
+
+using Json = nlohmann::json;
+using ww::support::CommandJob;
+using ww::support::CommandRun;
+using ww::support::JobTables;
+using ww::support::runCommand;
+using ww::support::TemporaryFolder;
+using Arguments = std::vector<std::string>;
+
+CommandJob farIndex() {
+    return CommandJob(CommandJob::ofLoop("four_circuits_far_index"));
+}
+CommandJob nearIndex() {
+    return CommandJob(CommandJob::ofLoop("four_circuits_near_index"));
+}
+
+TEST(CheckCommandTest, FarIndexIsAcceptedOnceItsCircuitsAreMatched) {
+    // Spread of each round from the exact flows over the exact total, of target.
+    static constexpr double kSpreads[] = {(1.5373 - 1.0091) / 1.25780, (1.5698 - 1.0755) / 1.23344,
+                                          (1.6020 - 1.1099) / 1.20834, 0, 0};
+    const CommandJob job = farIndex();
+    for (int number = 1; number <= 5; ++number) {
+        SCOPED_TRACE(number);
+        const Arguments round{"--round", std::to_string(number)};
+        const Json json = job.json("check", round);
+        EXPECT_NEAR(json.at("spread").get<double>(), kSpreads[number - 1], 1e-3);
+        EXPECT_EQ(json.at("index").at("path"), Json::array({"T4"}));
+        EXPECT_TRUE(json.at("index").at("valve_fully_open").get<bool>());
+        EXPECT_TRUE(json.at("index").at("path_fully_open").get<bool>());
+        EXPECT_EQ(json.at("groups").at(0).at("reference"), "T4");
+        // A round that still adjusts is judged by shares alone: in the fourth they are right, 15 % above
+        // design.
+        EXPECT_EQ(json.at("verdict"), number >= 4 ? "accepted" : "not_accepted");
+        EXPECT_EQ(job.run("check", round).status, number >= 4 ? 0 : 1);
+    }
+}
+
+TEST(CheckCommandTest, NearIndexStaysSpreadAfterOnePass) {
+    const CommandJob job = nearIndex();
+    const Json onePass = job.json("check", {"--round", "4"});
+    // T4 above T1: one pass in which each circuit is matched to the first leaves the last ones behind.
+    EXPECT_NEAR(onePass.at("spread").get<double>(), (1.1829 - 1.1079) / 1.13204, 1e-3);
+    // Yet none is more than 5 % off its target share, the band of this job.
+    EXPECT_NEAR(onePass.at("branches")[3].at("of_target").get<double>(), 1.1829 / 1.13204, 1e-3);
+    EXPECT_EQ(onePass.at("verdict"), "accepted");
+    const Json exact = job.json("check", {"--round", "5"});
+    EXPECT_NEAR(exact.at("spread").get<double>(), 0, 1e-3);
+    EXPECT_EQ(exact.at("index").at("tag"), "T1");
+    EXPECT_EQ(exact.at("verdict"), "accepted");
+}
+
+TEST(CheckCommandTest, ErrorsGoToStandardErrorAlone) {
+    const CommandRun ran = farIndex().run("check", {"--round", "9", "--json"});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_EQ(ran.out, "");
+    EXPECT_NE(ran.err.find("no round 9; "), std::string::npos) << ran.err;
+}
+
+TEST(CheckCommandTest, TextShowsDigitsAsTyped) {
+    const CommandRun survey = farIndex().run("check", {"--round", "1"});
+    EXPECT_NE(survey.out.find("6.565"), std::string::npos) << survey.out;
+    EXPECT_NE(survey.out.find("Verdict: not accepted"), std::string::npos);
+    JobTables tables;
+    tables.replace("readings.csv", "T1,3.0,1.20", "T1,3.00,1.20");
+    tables.replace("readings.csv", "T2,4,2.85", "T2,4,19.65 kPa");
+    const TemporaryFolder folder;
+    const CommandRun typed = CommandJob(tables.writeTo(folder)).run("check");
+    EXPECT_NE(typed.out.find(" 3.00 "), std::string::npos) << typed.out;
+    EXPECT_NE(typed.out.find(" 1.20 "), std::string::npos);
+    // 19.65 kPa are 2.850 psi (6.894757 kPa each, NIST SP 811); the column is in psi.
+    EXPECT_NE(typed.out.find(" 2.85 "), std::string::npos);
+}
+
+}  // namespace
