@@ -49,7 +49,7 @@ std::string settingCell(const balancing::BranchResult& result, const project::Re
 /// The table of branches for a person.
 std::string branchTable(const project::Project& project, const Assessment& assessment) {
     const bool isUs = project.job().units == project::UnitSystem::US;
-    const Unit flowUnit = isUs ? Unit::GallonPerMinute : Unit::LitrePerSecond;
+    const Unit flowUnit = project.shownFlowUnit();
     const Unit dpUnit = isUs ? Unit::Psi : Unit::Kilopascal;
     const auto symbol = [](Unit unit) { return std::string(quantity::symbol(unit)); };
     std::vector<std::vector<std::string>> rows{{"tag", "setting", "dp " + symbol(dpUnit),

@@ -181,7 +181,7 @@ class PredictCommand : public Command {
 
     static std::string table(const project::Project& project, const Prediction& prediction) {
         const bool isUs = project.job().units == project::UnitSystem::US;
-        const Unit flowUnit = isUs ? Unit::GallonPerMinute : Unit::LitrePerSecond;
+        const Unit flowUnit = project.shownFlowUnit();
         const Unit dpUnit = isUs ? Unit::Psi : Unit::Kilopascal;
         const Unit headUnit = isUs ? Unit::Foot : Unit::Metre;
         const auto symbol = [](Unit unit) { return std::string(quantity::symbol(unit)); };

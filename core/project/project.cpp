@@ -183,6 +183,7 @@ std::vector<curve::ValvePoint> valvePoints(const ValveModel& valve) {
 void Project::put(Job job) {
     const quantity::Density before = m_fluid.density();
     m_job = std::move(job);
+    m_shownFlowUnit.reset();
     auto made = fluid::Fluid::make(m_job.fluid, m_job.concentration.value, m_job.temperature.value);
     m_fluid = made ? *made : fluid::Fluid();
     if (m_fluid.density() == before) {
@@ -213,6 +214,7 @@ void Project::put(Branch branch) {
     resolve(branch, m_fluid.density());
     m_branches.put(std::move(branch));
     m_tree.reset();
+    m_shownFlowUnit.reset();
 }
 
 void Project::put(Pump pump) {
@@ -255,6 +257,7 @@ void Project::eraseValve(const Id& id) {
 void Project::eraseBranch(const Id& id) {
     m_branches.erase(id);
     m_tree.reset();
+    m_shownFlowUnit.reset();
 }
 
 void Project::erasePump(const Id& id) {
@@ -294,6 +297,24 @@ const curve::ValveCharacteristic* Project::characteristicOf(const Branch& branch
 const curve::PumpCurve* Project::pumpCurve(const Id& pump) const {
     const auto found = m_pumpCurves.find(pump);
     return found == m_pumpCurves.end() ? nullptr : &found->second;
+}
+
+quantity::Unit Project::shownFlowUnit() const {
+    using quantity::Unit;
+    if (!m_shownFlowUnit) {
+        const bool isUs = m_job.units == UnitSystem::US;
+        const Unit usual = isUs ? Unit::GallonPerMinute : Unit::LitrePerSecond;
+        const Unit other = isUs ? Unit::ImperialGallonPerMinute : Unit::CubicMetrePerHour;
+        int balance = 0;
+        for (const Branch& branch : m_branches) {
+            if (branch.designFlow) {
+                balance +=
+                    (branch.designFlow->unit == other ? 1 : 0) - (branch.designFlow->unit == usual ? 1 : 0);
+            }
+        }
+        m_shownFlowUnit = balance > 0 ? other : usual;
+    }
+    return *m_shownFlowUnit;
 }
 
 const BranchTree& Project::tree() const {

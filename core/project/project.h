@@ -61,6 +61,11 @@ class Project {
     /// The curve of a pump for the impeller that is in it (or for its only impeller); null where unusable.
     const curve::PumpCurve* pumpCurve(const Id& pump) const;
 
+    /// The flow unit of screens, findings and report: the one in which most design flows were entered, as
+    /// long as it belongs to the job's system of units; else gpm or L/s. What was entered keeps its own unit,
+    /// always.
+    quantity::Unit shownFlowUnit() const;
+
     /// The branch tree: built on first use after a change of branches.
     const BranchTree& tree() const;
 
@@ -92,6 +97,7 @@ class Project {
     std::unordered_map<Id, std::vector<std::size_t>> m_readingsByRound;
     std::unordered_map<Id, std::vector<std::size_t>> m_pumpReadingsByRound;
     mutable std::shared_ptr<const BranchTree> m_tree;
+    mutable std::optional<quantity::Unit> m_shownFlowUnit;
 };
 
 }  // namespace ww::project

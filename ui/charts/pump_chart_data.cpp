@@ -33,7 +33,7 @@ struct Picture {
 
     QPointF at(VolumeFlow flow, Head head) const {
         const auto units = project.job().units;
-        return {flow.in(text::flowUnit(units)), head.in(text::headUnit(units))};
+        return {flow.in(text::flowUnit(project)), head.in(text::headUnit(units))};
     }
     const Assessment* last() const { return rounds.empty() ? nullptr : &rounds.back(); }
 };
@@ -154,7 +154,7 @@ void addMarks(const Picture& picture, ChartFigure& figure) {
         PointMark mark{MarkKind::Duty, picture.at(duty.flow, duty.head), 0, 0,
                        QString::number(duty.roundNumber)};
         if (duty.flowUncertainty) {
-            mark.errorX = duty.flowUncertainty->in(text::flowUnit(units));
+            mark.errorX = duty.flowUncertainty->in(text::flowUnit(picture.project));
         }
         if (duty.headUncertainty) {
             mark.errorY = duty.headUncertainty->in(text::headUnit(units));
@@ -170,7 +170,8 @@ void addMarks(const Picture& picture, ChartFigure& figure) {
 
 void addTable(const Picture& picture, ChartFigure& figure) {
     const auto units = picture.project.job().units;
-    figure.tableHeads = {tr("Line or point"), tr("Flow, %1").arg(text::symbol(text::flowUnit(units))),
+    figure.tableHeads = {tr("Line or point"),
+                         tr("Flow, %1").arg(text::symbol(text::flowUnit(picture.project))),
                          tr("Head, %1").arg(text::symbol(text::headUnit(units))), tr("Uncertainty")};
     const auto add = [&figure](const QString& name, QPointF at, const QString& more) {
         figure.tableRows.push_back(
@@ -198,17 +199,17 @@ QString pumpSentence(const project::Project& project, std::span<const Assessment
         return {};
     }
     const auto units = project.job().units;
-    const QString flowUnit = text::symbol(text::flowUnit(units));
+    const QString flowUnit = text::symbol(text::flowUnit(project));
     const SystemCurve& duty = picture.duties.back();
     const VolumeFlow design = picture.last()->totalDesign;
     QString sentence =
         tr("Duty %1 %2 at %3 %4; %5 % of design.")
-            .arg(text::flow(duty.flow, units), flowUnit, text::head(duty.head, units),
+            .arg(text::flow(duty.flow, project), flowUnit, text::head(duty.head, units),
                  text::symbol(text::headUnit(units)), text::percent(quantity::Ratio::si(duty.flow / design)));
     if (picture.proposal) {
         sentence += ' ' + tr("Speed %1 % of the present gives %2 %3.")
                               .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)),
-                                   text::flow(design, units), flowUnit);
+                                   text::flow(design, project), flowUnit);
         if (picture.proposal->powerRatio) {
             const double change = 100 * (picture.proposal->powerRatio->si() - 1);
             sentence += ' ' + tr("Shaft power about %1 %.").arg(QString::asprintf("%+.0f", change));
@@ -228,7 +229,7 @@ ChartFigure pumpChart(const project::Project& project, std::span<const Assessmen
     const Head highest = highestOf(picture);
     const QPointF corner = picture.at(picture.farthest, highest);
     figure.x =
-        niceAxis(tr("Flow, %1").arg(text::symbol(text::flowUnit(units))), 0, std::max(corner.x(), 1e-6), 6);
+        niceAxis(tr("Flow, %1").arg(text::symbol(text::flowUnit(project))), 0, std::max(corner.x(), 1e-6), 6);
     figure.y =
         niceAxis(tr("Head, %1").arg(text::symbol(text::headUnit(units))), 0, std::max(corner.y(), 1e-6), 5);
     addLines(picture, highest, figure);

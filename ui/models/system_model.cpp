@@ -126,8 +126,8 @@ QString SystemModel::cellText(const Row& row, int column) const {
             if (branch.designFlow) {
                 return text::entered(branch.designFlow);
             }
-            return text::flow(result.designFlow, project.job().units) + QChar(0xA0) +
-                   text::symbol(text::flowUnit(project.job().units));
+            return text::flow(result.designFlow, project) + QChar(0xA0) +
+                   text::symbol(text::flowUnit(project));
         case TargetShare:
             return text::percent(result.targetShare);
         case RunLoss:

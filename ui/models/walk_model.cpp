@@ -163,7 +163,6 @@ QString WalkModel::dpText(int row, bool isForEditing) const {
 
 QString WalkModel::numberText(int row, int column) const {
     const balancing::BranchResult& shown = result(row);
-    const auto units = m_bridge.project().job().units;
     // A share rests on all flows; while some are of an earlier round it is not this round's alone.
     const QString about = m_shown.isComplete ? QString() : QStringLiteral("~");
     if (column == Target) {
@@ -179,9 +178,10 @@ QString WalkModel::numberText(int row, int column) const {
     switch (column) {
         case Flow:
             if (shown.source == balancing::FlowSource::Range && shown.flowLow && shown.flowHigh) {
-                return text::flow(*shown.flowLow, units) + QChar(0x2013) + text::flow(*shown.flowHigh, units);
+                return text::flow(*shown.flowLow, m_bridge.project()) + QChar(0x2013) +
+                       text::flow(*shown.flowHigh, m_bridge.project());
             }
-            return shown.flow ? text::flow(*shown.flow, units) : QString();
+            return shown.flow ? text::flow(*shown.flow, m_bridge.project()) : QString();
         case Share:
             return shown.share ? about + text::percent(*shown.share) : QString();
         case OfTarget:
@@ -289,7 +289,7 @@ QVariant WalkModel::headerData(int section, Qt::Orientation orientation, int rol
         return {};
     }
     const QString dp = text::symbol(text::dpUnit(m_bridge.project(), m_bridge.instrument()));
-    const QString flow = text::symbol(text::flowUnit(m_bridge.project().job().units));
+    const QString flow = text::symbol(text::flowUnit(m_bridge.project()));
     const QString names[ColumnCount] = {tr("Route"),
                                         tr("Tag"),
                                         tr("Serves"),

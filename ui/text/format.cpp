@@ -8,8 +8,8 @@ namespace ww::ui::text {
 using project::UnitSystem;
 using quantity::Unit;
 
-Unit flowUnit(UnitSystem units) {
-    return units == UnitSystem::US ? Unit::GallonPerMinute : Unit::CubicMetrePerHour;
+Unit flowUnit(const project::Project& project) {
+    return project.shownFlowUnit();
 }
 
 Unit headUnit(UnitSystem units) {
@@ -48,8 +48,8 @@ QString figures(double number) {
 
 }  // namespace
 
-QString flow(quantity::VolumeFlow flow, UnitSystem units) {
-    return figures(flow.in(flowUnit(units)));
+QString flow(quantity::VolumeFlow flow, const project::Project& project) {
+    return figures(flow.in(flowUnit(project)));
 }
 
 QString dp(quantity::PressureDifference dp, Unit unit, const fluid::Fluid& fluid) {

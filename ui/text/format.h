@@ -7,8 +7,8 @@
 
 namespace ww::ui::text {
 
-/// m3/h or gpm.
-quantity::Unit flowUnit(project::UnitSystem units);
+/// The unit in which most design flows were entered: gpm, L/s or m3/h.
+quantity::Unit flowUnit(const project::Project& project);
 /// m or ft of the flowing fluid.
 quantity::Unit headUnit(project::UnitSystem units);
 /// The unit that a bare dp is taken in and that columns of dp show: that of the instrument's range, else that
@@ -19,7 +19,7 @@ quantity::Unit dpUnit(const project::Project& project, const std::optional<base:
 QString symbol(quantity::Unit unit);
 
 /// Three significant figures, without the unit.
-QString flow(quantity::VolumeFlow flow, project::UnitSystem units);
+QString flow(quantity::VolumeFlow flow, const project::Project& project);
 /// Three significant figures, without the unit; `unit` may be a pressure or a head of the job's fluid.
 QString dp(quantity::PressureDifference dp, quantity::Unit unit, const fluid::Fluid& fluid);
 /// Three significant figures, without the unit.

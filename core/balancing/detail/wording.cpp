@@ -27,7 +27,7 @@ std::string dpText(const project::Project& project, quantity::PressureDifference
 }
 
 std::string flowText(const project::Project& project, quantity::VolumeFlow flow) {
-    const Unit unit = isUS(project) ? Unit::GallonPerMinute : Unit::CubicMetrePerHour;
+    const Unit unit = project.shownFlowUnit();
     return withUnit(flow.in(unit), unit);
 }
 

@@ -27,8 +27,7 @@ std::string printed(Unit unit) {
 }
 
 Display::Display(const project::Project& project)
-    : m_flowUnit(project.job().units == project::UnitSystem::US ? Unit::GallonPerMinute
-                                                                : Unit::CubicMetrePerHour),
+    : m_flowUnit(project.shownFlowUnit()),
       m_headUnit(project.job().units == project::UnitSystem::US ? Unit::Foot : Unit::Metre) {
     // By the smallest terminal: about one part in two hundred of it, and all flows of the report line up.
     std::optional<double> smallest;

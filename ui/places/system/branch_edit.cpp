@@ -115,8 +115,7 @@ Result setDesign(const Project& project, Branch& branch, const QString& text) {
         branch.designFlow.reset();
         return {};
     }
-    const quantity::Unit usual =
-        branch.designFlow ? branch.designFlow->unit : text::flowUnit(project.job().units);
+    const quantity::Unit usual = branch.designFlow ? branch.designFlow->unit : text::flowUnit(project);
     auto flow = text::parseMeasured<quantity::VolumeFlow>(text, usual);
     if (!flow) {
         return flow.fault();
@@ -205,8 +204,8 @@ project::Edit newBranch(const Project& project, const std::optional<base::Id>& n
         }
     }
     // A terminal must have a design flow; the one beside it is the likeliest to begin with.
-    const auto one = quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("1"),
-                                                              text::flowUnit(project.job().units));
+    const auto one =
+        quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("1"), text::flowUnit(project));
     branch.designFlow = beside != nullptr && beside->designFlow ? beside->designFlow : std::optional(one);
     return {"new branch " + branch.tag, {branch}, {}, true};
 }

@@ -178,7 +178,6 @@ void SystemPlace::refresh() {
     }
     const project::Project& project = m_bridge.project();
     const balancing::Assessment& all = m_bridge.assessment();
-    const auto units = project.job().units;
     quantity::Ratio shares;
     int withoutTable = 0;
     for (const std::size_t terminal : project.tree().terminals()) {
@@ -188,7 +187,7 @@ void SystemPlace::refresh() {
     const QString gap = QStringLiteral("&nbsp;&nbsp;&nbsp;&nbsp; ");
     QString words = tr("%n terminal(s)", nullptr, static_cast<int>(all.terminalCount)) + gap +
                     tr("sum of design <b>%1 %2</b>")
-                        .arg(text::flow(all.totalDesign, units), text::symbol(text::flowUnit(units))) +
+                        .arg(text::flow(all.totalDesign, project), text::symbol(text::flowUnit(project))) +
                     gap + tr("target shares add to <b>%1 %</b>").arg(text::percent(shares));
     if (withoutTable > 0) {
         words += gap + tr("%n terminal(s) without a valve table", nullptr, withoutTable);

@@ -66,7 +66,7 @@ bool WhatIfModel::setSpeed(const QString& typed) {
 }
 
 quantity::Unit WhatIfModel::flowUnit() const {
-    return text::flowUnit(m_project.job().units);
+    return text::flowUnit(m_project);
 }
 
 quantity::Unit WhatIfModel::dpUnit() const {
@@ -107,7 +107,7 @@ QString WhatIfModel::summary() const {
     const quantity::Unit headUnit = text::headUnit(m_project.job().units);
     const QString pump =
         tr("Pump %1 %2 at %3 %4, %5 % of rated speed")
-            .arg(text::flow(prediction.pumpFlow, m_project.job().units), text::symbol(flowUnit()),
+            .arg(text::flow(prediction.pumpFlow, m_project), text::symbol(flowUnit()),
                  text::head(m_project.fluid().head(prediction.pumpRise), m_project.job().units),
                  text::symbol(headUnit), speed());
     if (highest < lowest) {
@@ -161,10 +161,9 @@ QString WhatIfModel::shown(std::size_t branch, int column) const {
         case SettingTried:
             return settingText(branch, m_tried);
         case FlowMeasured:
-            return measured != nullptr && measured->flow ? text::flow(*measured->flow, m_project.job().units)
-                                                         : QString();
+            return measured != nullptr && measured->flow ? text::flow(*measured->flow, m_project) : QString();
         case FlowPredicted:
-            return predicted != nullptr ? text::flow(predicted->flow, m_project.job().units) : QString();
+            return predicted != nullptr ? text::flow(predicted->flow, m_project) : QString();
         case OfTarget:
             return predicted != nullptr ? percent(predicted->ofTarget) : QString();
         case OfDesign:

@@ -157,10 +157,9 @@ void ValvePanel::showBranch() {
     const balancing::BranchResult& result = m_bridge.assessment().branches[index];
     m_tag->setText(QString::fromStdString(branch->tag));
     m_serves->setText(QString::fromStdString(branch->serves));
-    const auto units = project.job().units;
-    m_facts->setText(
-        tr("design %1 %2").arg(text::flow(result.designFlow, units), text::symbol(text::flowUnit(units))) +
-        '\n' + valveText(*branch, result));
+    m_facts->setText(tr("design %1 %2")
+                         .arg(text::flow(result.designFlow, project), text::symbol(text::flowUnit(project))) +
+                     '\n' + valveText(*branch, result));
     const project::Round* round = project.lastRound();
     const project::Reading* reading =
         round != nullptr ? balancing::countingReading(project, round->id, branch->id) : nullptr;

@@ -197,7 +197,6 @@ void WalkPlace::showPanel(QWidget* panel) {
 void WalkPlace::refreshTotals() {
     const balancing::Assessment& all = m_bridge.assessment();
     const project::Project& project = m_bridge.project();
-    const auto units = project.job().units;
     // Figures that rest partly on an earlier round are marked and drawn soft.
     const QString about = all.isComplete ? QString() : QStringLiteral("~");
     const QString color = (all.isComplete ? m_tokens.ink : m_tokens.soft).name();
@@ -206,8 +205,8 @@ void WalkPlace::refreshTotals() {
         parts << QStringLiteral("%1 <b style='color:%2'>%3</b>").arg(label.toHtmlEscaped(), color, value);
     };
     if (all.totalFlow) {
-        part(tr("total"),
-             about + text::flow(*all.totalFlow, units) + QChar(0xA0) + text::symbol(text::flowUnit(units)));
+        part(tr("total"), about + text::flow(*all.totalFlow, project) + QChar(0xA0) +
+                              text::symbol(text::flowUnit(project)));
         if (all.totalDesign.si() > 0.0) {
             part(tr("of design"),
                  about + text::percent(quantity::Ratio::si(*all.totalFlow / all.totalDesign)) + tr(" %"));
