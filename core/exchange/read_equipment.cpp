@@ -23,13 +23,6 @@ Measured<quantity::Head> headOf(const TableReader::Entered& entered, quantity::D
     return quantity::measuredHead(entered.digits, entered.unit, density);
 }
 
-std::optional<Measured<quantity::PressureDifference>> differenceOf(TableReader& table,
-                                                                   std::string_view column,
-                                                                   quantity::Density density) {
-    const auto got = table.entered(column, Sign::Positive);
-    return got ? std::optional(quantity::measuredDifference(got->digits, got->unit, density)) : std::nullopt;
-}
-
 /// Every impeller of a pump has a curve of its own, and each must be usable.
 void checkCurves(const project::Pump& pump, const std::vector<int>& rows, TableReader& table) {
     std::map<double, std::pair<int, std::vector<curve::PumpPoint>>> byImpeller;
@@ -171,9 +164,9 @@ void readInstruments(ImportContext& context) {
         instrument.tag = table.requiredText("tag");
         instrument.kind = table.text("kind");
         instrument.serial = table.text("serial");
-        instrument.range = differenceOf(table, "range", context.density);
+        instrument.range = table.difference("range", Sign::Positive, context.density);
         instrument.accuracy = table.measured<quantity::Ratio>("accuracy", Sign::NotNegative);
-        instrument.accuracyFloor = differenceOf(table, "accuracy_floor", context.density);
+        instrument.accuracyFloor = table.difference("accuracy_floor", Sign::Positive, context.density);
         instrument.calibrated = table.instant("calibrated");
         instrument.due = table.instant("due");
         if (instrument.calibrated && instrument.due && *instrument.due < *instrument.calibrated) {

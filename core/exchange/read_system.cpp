@@ -1,4 +1,4 @@
-// valves.csv and branches.csv: what the loop is made of.
+// branches.csv: how the loop branches, and what stands where.
 #include <algorithm>
 #include <set>
 
@@ -9,14 +9,6 @@ namespace ww::exchange {
 
 namespace {
 
-inline constexpr base::MessageForm kValveCoefficientColumns{
-    "valve_coefficient_columns",
-    "the row needs one coefficient; give it in the column Cv or Kv, not in both"};
-inline constexpr base::MessageForm kValveChangesWithin{
-    "valve_changes_within",
-    "\"{1}\" differs from the first row of this valve, which says \"{2}\"; make them alike"};
-inline constexpr base::MessageForm kValveDpOrder{
-    "valve_dp_order", "maximum_dp {1} is not above minimum_dp {2}; correct one of them"};
 inline constexpr base::MessageForm kTagRepeated{
     "tag_repeated", "the tag \"{1}\" stands already in row {2}; give every one its own"};
 inline constexpr base::MessageForm kNoBranches{"no_branches",
@@ -28,102 +20,16 @@ inline constexpr base::MessageForm kParentCircle{
     "this branch is fed through itself: {1}; correct one parent, the first is fed at the pump"};
 inline constexpr base::MessageForm kValveUnknown{
     "valve_unknown", "the valve \"{1}\" of size \"{2}\" is not in valves.csv; did you mean \"{3}\"?"};
+inline constexpr base::MessageForm kValveWithoutTable{
+    "valve_without_table",
+    "the valve \"{1}\" has a range of dp and no table, which only a limiter or a picv can do with; give its "
+    "table in valves.csv or correct the kind"};
 inline constexpr base::MessageForm kDesignFlowMissing{
     "design_flow_missing", "a branch without branches of its own needs its design flow; give it"};
 inline constexpr base::MessageForm kSettingOffScale{
     "setting_off_scale", "{1} is off the valve's scale, {2} to {3}; correct the setting or the valve"};
 inline constexpr base::MessageForm kSettingWithoutValve{
     "setting_without_valve", "a setting is given but no valve with a table; give valve_model and valve_size"};
-
-std::optional<Measured<quantity::PressureDifference>> difference(TableReader& table, std::string_view column,
-                                                                 Sign sign, quantity::Density density) {
-    const auto got = table.entered(column, sign);
-    return got ? std::optional(quantity::measuredDifference(got->digits, got->unit, density)) : std::nullopt;
-}
-
-}  // namespace
-
-std::string valveKey(const std::string& model, const std::string& size) {
-    return folded(model) + "\n" + folded(size);
-}
-
-void readValves(ImportContext& context) {
-    TableReader table(context.folder / "valves.csv",
-                      {{"model", {}, true},
-                       {"size", {}, true},
-                       {"scale", {}, true},
-                       {"setting", {}, true},
-                       {"Cv", {}, false},
-                       {"Kv", {}, false},
-                       {"minimum_dp", Dimension::Pressure, false},
-                       {"maximum_dp", Dimension::Pressure, false},
-                       {"accuracy", Dimension::Fraction, false}},
-                      true, context.faults);
-    std::vector<int> firstRow;
-    while (table.next()) {
-        const bool isCv = !table.text("Cv").empty();
-        const char* column = isCv || !table.hasColumn("Kv") ? "Cv" : "Kv";
-        const std::string model = table.requiredText("model");
-        const std::string size = table.text("size");
-        const auto scale = nameCell<project::Scale>(table, "scale");
-        if (!scale && table.text("scale").empty()) {
-            table.fault("scale", kCellMissing);
-        }
-        const auto setting = table.decimal("setting", Sign::NotNegative);
-        const auto coefficient = table.decimal(column, Sign::NotNegative);
-        if (!setting && table.text("setting").empty()) {
-            table.fault("setting", kCellMissing);
-        }
-        if (isCv == !table.text("Kv").empty()) {
-            table.fault(column, kValveCoefficientColumns);
-        }
-        const std::string key = valveKey(model, size);
-        const auto [found, isNew] = context.valveByName.try_emplace(key, context.valves.size());
-        if (isNew) {
-            context.valves.emplace_back();
-            firstRow.push_back(table.row());
-        }
-        project::ValveModel& valve = context.valves[found->second];
-        if (isNew) {
-            valve.id = context.ids.next();
-            valve.model = model;
-            valve.size = size;
-            valve.scale = scale.value_or(project::Scale::Turns);
-            valve.coefficientUnit = isCv ? Unit::Cv : Unit::Kv;
-        } else if (scale && *scale != valve.scale) {
-            table.fault("scale", kValveChangesWithin,
-                        {std::string(project::name(*scale)), std::string(project::name(valve.scale))});
-        }
-        if (!isNew && (isCv ? Unit::Cv : Unit::Kv) != valve.coefficientUnit) {
-            table.fault(column, kValveChangesWithin, {column, isCv ? "Kv" : "Cv"});
-        }
-        if (auto minimum = difference(table, "minimum_dp", Sign::Positive, context.density)) {
-            valve.minimumDp = minimum;
-        }
-        if (auto maximum = difference(table, "maximum_dp", Sign::Positive, context.density)) {
-            valve.maximumDp = maximum;
-        }
-        if (auto accuracy = table.measured<quantity::Ratio>("accuracy", Sign::Positive)) {
-            valve.accuracy = accuracy;
-        }
-        if (setting && coefficient) {
-            valve.rows.push_back({*setting, *coefficient});
-        }
-    }
-    for (std::size_t i = 0; i < context.valves.size(); ++i) {
-        const project::ValveModel& valve = context.valves[i];
-        const auto made = curve::ValveCharacteristic::make(project::valvePoints(valve));
-        if (!made) {
-            table.faultAt(firstRow[i], "setting", made.fault());
-        }
-        if (valve.minimumDp && valve.maximumDp && valve.maximumDp->value <= valve.minimumDp->value) {
-            table.faultAt(firstRow[i], "maximum_dp",
-                          {&kValveDpOrder, "", {valve.maximumDp->text(), valve.minimumDp->text()}});
-        }
-    }
-}
-
-namespace {
 
 /// The rows of branches.csv, then what must be true of them together.
 class BranchReader {
@@ -176,8 +82,8 @@ class BranchReader {
         }
         branch.serves = m_table.text("serves");
         branch.designFlow = m_table.measured<quantity::VolumeFlow>("design_flow", Sign::Positive);
-        branch.runLoss = difference(m_table, "run_loss", Sign::NotNegative, m_context.density);
-        branch.circuitLoss = difference(m_table, "circuit_loss", Sign::NotNegative, m_context.density);
+        branch.runLoss = m_table.difference("run_loss", Sign::NotNegative, m_context.density);
+        branch.circuitLoss = m_table.difference("circuit_loss", Sign::NotNegative, m_context.density);
         branch.side = nameCell<project::Side>(m_table, "side").value_or(project::Side::Unknown);
         branch.upstreamDiameters = m_table.decimal("upstream_diameters", Sign::NotNegative);
         branch.downstreamDiameters = m_table.decimal("downstream_diameters", Sign::NotNegative);
@@ -186,6 +92,7 @@ class BranchReader {
         takeValve(branch);
         const auto kind = nameCell<project::BranchKind>(m_table, "kind");
         branch.kind = kind.value_or(branch.valve ? project::BranchKind::Manual : project::BranchKind::None);
+        checkTable(branch);
         m_hasFlowFault.push_back(!branch.designFlow && !m_table.text("design_flow").empty());
         m_rows.push_back(m_table.row());
         m_parents.push_back(m_table.text("parent"));
@@ -222,6 +129,18 @@ class BranchReader {
             m_table.fault("setting", kSettingOffScale,
                           {branch.setting->text(), quantity::concise(curve->lowest().si(), 6),
                            quantity::concise(curve->fullyOpen().si(), 6)});
+        }
+    }
+
+    /// Flow is told from dp by a table; a valve that holds its flow by itself is told by its range.
+    void checkTable(const project::Branch& branch) {
+        const bool isSelfActing =
+            branch.kind == project::BranchKind::Limiter || branch.kind == project::BranchKind::Picv;
+        const auto valve =
+            std::find_if(m_context.valves.begin(), m_context.valves.end(),
+                         [&](const project::ValveModel& candidate) { return candidate.id == branch.valve; });
+        if (valve != m_context.valves.end() && valve->rows.empty() && valve->minimumDp && !isSelfActing) {
+            m_table.fault("kind", kValveWithoutTable, {valve->model});
         }
     }
 

@@ -314,6 +314,13 @@ std::optional<TableReader::Entered> TableReader::entered(std::string_view column
     return number ? std::optional(Entered{std::move(*number), unit}) : std::nullopt;
 }
 
+std::optional<Measured<quantity::PressureDifference>> TableReader::difference(std::string_view column,
+                                                                              Sign sign,
+                                                                              quantity::Density density) {
+    const auto got = entered(column, sign);
+    return got ? std::optional(quantity::measuredDifference(got->digits, got->unit, density)) : std::nullopt;
+}
+
 void TableReader::fault(std::string_view column, const base::MessageForm& form,
                         std::vector<std::string> arguments) {
     fault(column, base::Fault{&form, "", std::move(arguments)});

@@ -97,6 +97,9 @@ class TableReader {
         const auto got = entered(column, sign);
         return got ? std::optional(quantity::measured<Q>(got->digits, got->unit)) : std::nullopt;
     }
+    /// A difference of pressure, or a head of the flowing fluid for which its density is needed.
+    std::optional<Measured<quantity::PressureDifference>> difference(std::string_view column, Sign sign,
+                                                                     quantity::Density density);
 
     /// Notes a fault in this row.
     void fault(std::string_view column, const base::MessageForm& form,

@@ -146,25 +146,32 @@ Table jobTable(const Project& project) {
     return table;
 }
 
-/// Each valve keeps the coefficient that it was entered with; the other column stays empty.
+/// Each valve keeps the coefficient that it was entered with; the other column stays empty. One without a
+/// table has a row for its range of dp.
 Table valveTable(const Project& project) {
     Table table({"model", "size", "scale", "setting", "Cv", "Kv", "minimum_dp", "maximum_dp", "accuracy"});
     table.setUsualUnit("minimum_dp", Unit::Kilopascal);
     table.setUsualUnit("maximum_dp", Unit::Kilopascal);
     table.setUsualUnit("accuracy", Unit::Percent);
     for (const project::ValveModel& valve : project.valves()) {
-        for (const project::ValveTableRow& row : valve.rows) {
+        const auto addRow = [&](const std::string& setting, const std::string& coefficient) {
+            const bool isCv = valve.coefficientUnit == Unit::Cv;
             table.begin();
             table.add(valve.model);
             table.add(valve.size);
             table.add(std::string(project::name(valve.scale)));
-            table.add(row.setting.text());
-            const bool isCv = valve.coefficientUnit == Unit::Cv;
-            table.add(isCv ? row.coefficient.text() : std::string());
-            table.add(isCv ? std::string() : row.coefficient.text());
+            table.add(setting);
+            table.add(isCv ? coefficient : std::string());
+            table.add(isCv ? std::string() : coefficient);
             table.add(valve.minimumDp);
             table.add(valve.maximumDp);
             table.add(valve.accuracy);
+        };
+        for (const project::ValveTableRow& row : valve.rows) {
+            addRow(row.setting.text(), row.coefficient.text());
+        }
+        if (valve.rows.empty()) {
+            addRow("", "");
         }
     }
     return table;

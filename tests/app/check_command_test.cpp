@@ -80,4 +80,33 @@ TEST(CheckCommandTest, TextShowsDigitsAsTyped) {
     EXPECT_NE(typed.out.find(" 2.85 "), std::string::npos);
 }
 
+TEST(CheckCommandTest, LimiterKnownByItsRangeAlone) {
+    JobTables tables;
+    tables.replace("valves.csv", "V,1,turns,4,12,0.3,5\n", "V,1,turns,4,12,0.3,5\nL,15,,,,2.0,\n");
+    tables.replace("branches.csv", "T1,R1,office,manual,12,2,8,V,1,4", "T1,R1,office,limiter,12,2,8,L,15,");
+    tables.replace("readings.csv", "T1,4,1.10", "T1,,1.10");
+    tables.replace("readings.csv", "T1,3.0,1.20", "T1,,5.20");
+    const TemporaryFolder folder;
+    const CommandJob job(tables.writeTo(folder));
+    EXPECT_EQ(job.run("verify").status, 0);
+    const auto stateOfLimiter = [&](const char* round) {
+        const Json json = job.json("check", {"--round", round});
+        for (const Json& branch : json.at("branches")) {
+            if (branch.at("tag") == "T1") {
+                EXPECT_EQ(branch.at("self_acting"), true);
+                return branch.at("state").get<std::string>();
+            }
+        }
+        return std::string();
+    };
+    // 1.10 psi lies below the 2.0 psi from which it holds its flow, 5.20 psi above.
+    EXPECT_EQ(stateOfLimiter("1"), "short");
+    EXPECT_EQ(stateOfLimiter("2"), "on_share");
+    EXPECT_EQ(job.run("predict").status, 0) << job.run("predict").err;
+    EXPECT_EQ(job.run("report", {"--out", folder.file("r.pdf")}).status, 0);
+    EXPECT_EQ(job.run("export", {"--csv", folder.file("out")}).status, 0);
+    const CommandJob again(folder.file("out"));
+    EXPECT_EQ(again.json("check"), job.json("check"));
+}
+
 }  // namespace
