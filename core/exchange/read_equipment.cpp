@@ -110,11 +110,10 @@ void readPumpCurves(ImportContext& context) {
         const auto flow = table.measured<quantity::VolumeFlow>("flow", Sign::NotNegative);
         const auto head = table.entered("head", Sign::NotNegative);
         const auto npsh = table.entered("npshr", Sign::NotNegative);
-        if (!flow && table.text("flow").empty()) {
-            table.fault("flow", kCellMissing);
-        }
-        if (!head && table.text("head").empty()) {
-            table.fault("head", kCellMissing);
+        for (const char* column : {"flow", "head"}) {
+            if (table.text(column).empty()) {
+                table.fault(column, kCellMissing);
+            }
         }
         const auto found = context.pumpByTag.find(folded(tag));
         if (found == context.pumpByTag.end()) {
