@@ -6,6 +6,7 @@
 
 #include "app/commands/open_workbook.h"
 #include "core/exchange/job_folder.h"
+#include "core/workbook/output_target.h"
 
 namespace ww::app {
 
@@ -13,6 +14,11 @@ namespace {
 
 inline constexpr base::MessageForm kNotWritten{
     "output_not_written", "the file cannot be written; choose a place with room that can be written"};
+
+int refused(Surroundings& surroundings, const base::Fault& fault) {
+    surroundings.err << base::englishWithSubject(fault) << "\n";
+    return kBadInput;
+}
 
 class ReportCommand : public Command {
   public:
@@ -31,6 +37,9 @@ class ReportCommand : public Command {
             surroundings.err << m_file << ": there is no round " << *m_round << "; it has "
                              << workbook->project().rounds().size() << "\n";
             return kBadInput;
+        }
+        if (const auto refusal = workbook::refusalToReplace(m_out)) {
+            return refused(surroundings, *refusal);
         }
         report::ReportOptions options;
         options.round = m_round;
@@ -75,6 +84,9 @@ class ExportCommand : public Command {
             }
             surroundings.out << m_csv << "\n";
             return kDone;
+        }
+        if (const auto refusal = workbook::refusalToReplace(m_json)) {
+            return refused(surroundings, *refusal);
         }
         return writeJson(surroundings, exchange::jobJson(workbook->project()));
     }

@@ -21,6 +21,22 @@ CommandJob farIndex() {
     return CommandJob(CommandJob::ofLoop("four_circuits_far_index"));
 }
 
+// A workbook is told by its content, so neither its name nor a slip of the hand makes it a target.
+TEST(OutputTargetTest, NoOutputReplacesAWorkbook) {
+    const CommandJob job = farIndex();
+    const std::string sound = job.folder().read("job.wwj");
+    job.folder().write("old report.pdf", sound);
+    for (const std::string name : {"job.wwj", "old report.pdf"}) {
+        for (const auto& [command, option] : {std::pair("report", "--out"), std::pair("export", "--json")}) {
+            const CommandRun ran = job.run(command, {option, job.folder().file(name)});
+            EXPECT_EQ(ran.status, 2) << command << ran.err;
+            EXPECT_NE(ran.err.find("would be lost; give the output another name"), std::string::npos)
+                << ran.err;
+            EXPECT_EQ(job.folder().read(name), sound) << command;
+        }
+    }
+}
+
 TEST(VerifyCommandTest, OneFlippedByteWhereverTheNameStands) {
     const CommandJob job = farIndex();
     const std::string sound = job.folder().read("job.wwj");

@@ -10,6 +10,7 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 
+#include "core/workbook/output_target.h"
 #include "ui/report/report_pages.h"
 
 namespace ww::ui::report {
@@ -136,6 +137,9 @@ base::Outcome writePdf(const ww::report::Report& report, const project::Project&
     const auto failed = [&out](const QString& why) {
         return base::Fault{&kReportNotWritten, {}, {out.string(), why.toStdString()}};
     };
+    if (auto refusal = workbook::refusalToReplace(out)) {
+        return *refusal;
+    }
     QSaveFile file(QString::fromStdString(out.string()));
     if (!file.open(QIODevice::WriteOnly)) {
         return failed(file.errorString());
