@@ -9,6 +9,7 @@
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
 
@@ -56,6 +57,10 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     m_commands->fill(menuBar());
     buildFrame();
     buildPlaces();
+    // Enter presses the button in hand, as it does in a dialog.
+    for (QPushButton* button : findChildren<QPushButton*>()) {
+        button->setAutoDefault(true);
+    }
     connectFileCommands();
     connectEditCommands();
     connectWalkCommands();
@@ -345,7 +350,7 @@ void MainWindow::refreshCommands() {
                             m_commands->cannotRead, m_commands->note, m_commands->closeRound}) {
         action->setEnabled(isRoundOpen);
     }
-    m_commands->newRound->setEnabled(isWritable && !isRoundOpen && !m_bridge.project().branches().empty());
+    m_commands->newRound->setEnabled(isWritable && !m_bridge.project().branches().empty());
     m_commands->addBranch->setEnabled(isWritable);
     for (QAction* action : {m_commands->save, m_commands->saveCopy, m_commands->exportCsv, m_commands->close,
                             m_commands->exportReport, m_commands->findValve}) {

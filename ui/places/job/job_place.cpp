@@ -100,8 +100,8 @@ QWidget* JobPlace::buildFacts() {
     addField(form, JobField::Concentration, tr("&Glycol by mass"));
     addField(form, JobField::Temperature, tr("&Temperature"));
     section(tr("Limits"));
-    addField(form, JobField::ToleranceLow, tr("Flow, l&owest of design"));
-    addField(form, JobField::ToleranceHigh, tr("Flow, &highest of design"));
+    addField(form, JobField::ToleranceLow, tr("Off design, l&owest"));
+    addField(form, JobField::ToleranceHigh, tr("Off design, &highest"));
     addField(form, JobField::MatchingBand, tr("&Band of target, ±"));
     section(tr("Pump energy"));
     addField(form, JobField::PowerPrice, tr("&Price of a kWh"));

@@ -202,6 +202,7 @@ void CloseRoundPanel::addItem(const balancing::Finding& item, QWidget* page, QVB
     reason->setAccessibleName(tr("Reason for %1").arg(tag));
     reason->setStore([this, item](const QString& text) { return giveReason(item, text); });
     auto* read = new QPushButton(tr("Read"), page);
+    read->setAutoDefault(true);
     read->setAccessibleName(tr("Read %1").arg(tag));
     read->setEnabled(item.branch.has_value());
     connect(read, &QPushButton::clicked, this, [this, item] { emit valveWanted(*item.branch); });

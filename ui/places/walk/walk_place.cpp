@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/doubt_forms.h"
+#include "core/balancing/walk_forms.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -315,6 +316,11 @@ void WalkPlace::editNote() {
 }
 
 void WalkPlace::beginRound() {
+    if (const project::Round* open = m_bridge.openRoundOrNull()) {
+        emit m_bridge.messageRaised(
+            base::Fault{&balancing::kAnotherRoundOpen, {}, {std::to_string(open->number)}});
+        return;
+    }
     showPanel(m_opening);
     m_opening->begin();
 }
