@@ -128,4 +128,9 @@ inline constexpr base::MessageForm kSelfActingInGroup{
     "it keeps its flow by itself and is left out of the proportion of the group {1}; verify its dp range "
     "instead"};
 
+inline constexpr base::MessageForm kIndexRival{"index_rival",
+                                               "its valve is fully open and it takes {1} % of design, less "
+                                               "than {2} on the index circuit with {3} %; balance its "
+                                               "group and riser before trusting the index circuit"};
+
 }  // namespace ww::balancing

@@ -13,6 +13,7 @@ std::span<const Check> allChecks() {
         Check{"stale reference", About::Readings, staleReference},
         Check{"reference open", About::Readings, referenceOpen},
         Check{"index path open", About::Readings, indexPathOpen},
+        Check{"index rival", About::Readings, indexRival},
         Check{"sum closure", About::Readings, sumClosure},
         Check{"group spread", About::Readings, groupSpread},
         Check{"final off design", About::Readings, finalOffDesign},

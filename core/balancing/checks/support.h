@@ -56,6 +56,7 @@ void calibration(const CheckContext& context, std::vector<Finding>& found);
 void staleReference(const CheckContext& context, std::vector<Finding>& found);
 void referenceOpen(const CheckContext& context, std::vector<Finding>& found);
 void indexPathOpen(const CheckContext& context, std::vector<Finding>& found);
+void indexRival(const CheckContext& context, std::vector<Finding>& found);
 void sumClosure(const CheckContext& context, std::vector<Finding>& found);
 void groupSpread(const CheckContext& context, std::vector<Finding>& found);
 void finalOffDesign(const CheckContext& context, std::vector<Finding>& found);

@@ -153,7 +153,7 @@ inline constexpr MessageForm kDesignHead{
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
                                            "{2} = {3}: {4} % of the speed in round {5}"};
-inline constexpr MessageForm kSpeedRpm{"report_speed_rpm", "That is {1} from {2} 1/min"};
+inline constexpr MessageForm kSpeedRpm{"report_speed_rpm", "That is {1} from {2} rpm"};
 inline constexpr MessageForm kImpellerFormula{"report_impeller_formula",
                                               "D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}"};
 inline constexpr MessageForm kImpellerBelow{
