@@ -158,6 +158,27 @@ TEST(Checks, indexPathOpen) {
     EXPECT_EQ(withRiserAt("3"), Severity::Error);
 }
 
+TEST(Checks, noOtherOpenTerminalTakesLessThanTheIndex) {
+    const auto withNeighbourAt = [](const char* setting) {
+        FieldJob job;
+        const base::Id valve = usualValve(job);
+        job.branch("R1", "", "", valve);
+        job.branch("R2", "", "", valve);
+        job.branch("A", "R1", "4", valve);
+        job.branch("B", "R1", "4", valve);
+        job.branch("C", "R2", "4", valve);
+        job.branch("D", "R2", "4", valve);
+        job.round(RoundKind::Survey);
+        readAs(job, "A", 0.85, setting);  // the least of all, in a riser that takes more than the other
+        readAs(job, "B", 1.5, "4");
+        readAs(job, "C", 0.95, "4");
+        readAs(job, "D", 0.95, "4");
+        return severityOf(job, kIndexRival, "A");
+    };
+    EXPECT_EQ(withNeighbourAt("4"), Severity::Warning);
+    EXPECT_EQ(withNeighbourAt("3"), std::nullopt);
+}
+
 TEST(Checks, sumClosure) {
     const auto withRiserFlow = [](double ratio) {
         FieldJob job = riser("");
