@@ -60,6 +60,11 @@ PredictionResult predict(const project::Project& project, const LoopState& state
         }
         if (model.valveLink[i]) {
             branch.valveDrop = solution.drop(model.network, *model.valveLink[i]);
+            const auto shutOff = solution.drop(model.network, model.circuitLink[i]);
+            if (branch.valveDrop && shutOff && model.network.isClosed(model.circuitLink[i])) {
+                // A circuit is shut at its valve: all the pressure available there stands across it.
+                branch.valveDrop = *branch.valveDrop + *shutOff;
+            }
         }
     }
     result.prediction = std::move(prediction);

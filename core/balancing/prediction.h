@@ -17,7 +17,7 @@ struct BranchPrediction {
     std::optional<Ratio> share;  ///< nothing where no water moves
     std::optional<Ratio> ofTarget;
     std::optional<Ratio> ofDesign;
-    std::optional<PressureDifference> valveDrop;
+    std::optional<PressureDifference> valveDrop;  ///< of a shut-off branch: all that is available there
 };
 
 struct Prediction {

@@ -64,6 +64,12 @@ TEST(Prediction, closingACircuitMovesThoseDownstreamOfItAlike) {
         EXPECT_NEAR(first.prediction->branches[i].ofDesign->si(), 1.2599, 7e-4);
     }
     EXPECT_EQ(first.prediction->branches[0].flow.si(), 0.0);
+    // With T1 shut its take-off stands at the pump's head less the run's loss, 8 ft at 100 gpm.
+    const double total_gpm = first.prediction->pumpFlow.in(Unit::GallonPerMinute);
+    const double available_ft =
+        project.fluid().head(first.prediction->pumpRise).in(Unit::Foot)-8.0 * total_gpm * total_gpm / 1e4;
+    EXPECT_NEAR(project.fluid().head(*first.prediction->branches[0].valveDrop).in(Unit::Foot), available_ft,
+                0.01);
     LoopState farClosed = state;
     farClosed.closed = {project.branchTagged("T4")->id};
     const PredictionResult last = predict(project, farClosed);
