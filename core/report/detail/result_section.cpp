@@ -115,6 +115,10 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
         }
         section.facts.push_back(totalFact(source));
         section.facts.push_back(indexFact(source));
+        if (const IndexProof proof = indexProof(source); proof.isKnown && !proof.isAlone) {
+            section.facts.push_back(
+                {say(kNoOtherLabel), say(kOtherShorter, {proof.otherShorter}), Mark::Fail});
+        }
         section.facts.push_back(pumpFact(source));
         section.facts.push_back({say(kExceptionsLabel),
                                  exceptionCount == 0 ? say(kNoException)
