@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <bit>
 #include <compare>
 #include <cstddef>
 #include <cstdint>
@@ -17,6 +18,13 @@ struct Id {
     std::array<std::uint8_t, 16> bytes{};
 
     auto operator<=>(const Id&) const = default;
+    /// Two words at once: ids are compared in the innermost loops.
+    bool operator==(const Id& other) const {
+        const auto mine = words();
+        const auto its = other.words();
+        return mine[0] == its[0] && mine[1] == its[1];
+    }
+    std::array<std::uint64_t, 2> words() const { return std::bit_cast<std::array<std::uint64_t, 2>>(bytes); }
     bool isNull() const { return *this == Id{}; }
     /// 32 lower-case hexadecimal digits.
     std::string text() const;
@@ -43,12 +51,7 @@ template <>
 struct std::hash<ww::base::Id> {
     std::size_t operator()(const ww::base::Id& id) const noexcept {
         // The bytes are random already; folding them is enough.
-        std::uint64_t low = 0;
-        std::uint64_t high = 0;
-        for (std::size_t i = 0; i < 8; ++i) {
-            low = (low << 8) | id.bytes[i];
-            high = (high << 8) | id.bytes[i + 8];
-        }
-        return static_cast<std::size_t>(low ^ (high * 0x9E3779B97F4A7C15ULL));
+        const auto words = id.words();
+        return static_cast<std::size_t>(words[0] ^ (words[1] * 0x9E3779B97F4A7C15ULL));
     }
 };
