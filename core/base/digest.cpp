@@ -3,6 +3,7 @@
 #include <openssl/evp.h>
 
 #include "core/base/expects.h"
+#include "core/base/hex.h"
 
 namespace ww::base {
 
@@ -21,13 +22,7 @@ struct Digester::State {
 };
 
 std::string Digest::text() const {
-    constexpr char kHex[] = "0123456789abcdef";
-    std::string out;
-    for (const std::uint8_t byte : bytes) {
-        out += kHex[byte >> 4];
-        out += kHex[byte & 15];
-    }
-    return out;
+    return hex(bytes);
 }
 
 Digester::Digester() : m_state(std::make_unique<State>()) {

@@ -2,11 +2,11 @@
 
 #include <random>
 
+#include "core/base/hex.h"
+
 namespace ww::base {
 
 namespace {
-
-constexpr char kHex[] = "0123456789abcdef";
 
 int hexValue(char c) {
     if (c >= '0' && c <= '9') {
@@ -21,13 +21,7 @@ int hexValue(char c) {
 }  // namespace
 
 std::string Id::text() const {
-    std::string out;
-    out.reserve(32);
-    for (const std::uint8_t byte : bytes) {
-        out += kHex[byte >> 4];
-        out += kHex[byte & 15];
-    }
-    return out;
+    return hex(bytes);
 }
 
 std::optional<Id> Id::fromText(std::string_view text) {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "core/base/hex.h"
 #include "core/store/changeset_form.h"
 #include "core/store/schema.h"
 #include "core/store/store_messages.h"
@@ -261,12 +262,7 @@ std::optional<std::string> text(const Cell& cell) {
         return *words;
     }
     if (const auto* bytes = std::get_if<Bytes>(&cell)) {
-        constexpr char kHex[] = "0123456789abcdef";
-        std::string out;
-        for (const std::uint8_t byte : *bytes) {
-            out += {kHex[byte >> 4], kHex[byte & 15]};
-        }
-        return out;
+        return base::hex(*bytes);
     }
     return std::nullopt;
 }
