@@ -1,3 +1,4 @@
+#include "core/balancing/index_rivals.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -98,13 +99,8 @@ IndexProof indexProof(const Source& source) {
         }
     }
     proof.isReadable = isReadable(source, *index.terminal);
-    const auto least = source.last.branches[*index.terminal].ofDesign;
-    for (const BranchResult& result : source.last.branches) {
-        const bool isRival = result.isTerminal && !result.isSelfActing && result.branch != *index.terminal &&
-                             result.isFullyOpen && result.ofDesign && least;
-        if (isRival && *result.ofDesign < *least) {
-            proof.otherShorter += (proof.otherShorter.empty() ? "" : ", ") + source.branch(result.branch).tag;
-        }
+    for (const std::size_t rival : balancing::indexRivals(source.last.branches, index)) {
+        proof.otherShorter += (proof.otherShorter.empty() ? "" : ", ") + source.branch(rival).tag;
     }
     proof.isAlone = proof.otherShorter.empty();
     return proof;

@@ -1,0 +1,21 @@
+#include "core/balancing/index_rivals.h"
+
+namespace ww::balancing {
+
+std::vector<std::size_t> indexRivals(std::span<const BranchResult> branches, const IndexCircuit& index) {
+    std::vector<std::size_t> rivals;
+    if (!index.terminal || !branches[*index.terminal].ofDesign) {
+        return rivals;
+    }
+    const Ratio least = *branches[*index.terminal].ofDesign;
+    for (const BranchResult& result : branches) {
+        const bool isCandidate =
+            result.isTerminal && !result.isSelfActing && result.branch != *index.terminal;
+        if (isCandidate && result.isFullyOpen && result.ofDesign && *result.ofDesign < least) {
+            rivals.push_back(result.branch);
+        }
+    }
+    return rivals;
+}
+
+}  // namespace ww::balancing
