@@ -69,21 +69,13 @@ class ModelBuilder {
     }
 
     void computeDesignFlows() {
-        const std::size_t count = m_project.branches().size();
-        m_design.assign(count, VolumeFlow());
-        m_header.resize(count);
-        m_headerReturn.resize(count);
+        m_design = project::designFlows(m_project);
+        m_header.resize(m_design.size());
+        m_headerReturn.resize(m_design.size());
         const auto order = m_tree.topDown();
         for (auto at = order.rbegin(); at != order.rend(); ++at) {
-            const Branch& branch = branchAt(*at);
-            if (branch.designFlow) {
-                m_design[*at] = branch.designFlow->value;
-            } else if (m_tree.isTerminal(*at)) {
-                fault(kModelDesignFlowUnknown, branch);
-            } else {
-                for (const std::size_t child : m_tree.children(*at)) {
-                    m_design[*at] += m_design[child];
-                }
+            if (m_tree.isTerminal(*at) && !branchAt(*at).designFlow) {
+                fault(kModelDesignFlowUnknown, branchAt(*at));
             }
         }
     }

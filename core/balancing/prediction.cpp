@@ -28,21 +28,10 @@ PredictionResult predict(const project::Project& project, const LoopState& state
     const project::BranchTree& tree = project.tree();
     VolumeFlow total;
     VolumeFlow totalDesign;
-    std::vector<VolumeFlow> design(project.branches().size());
-    const auto order = tree.topDown();
-    for (auto at = order.rbegin(); at != order.rend(); ++at) {
-        const project::Branch& branch = project.branches()[*at];
-        if (branch.designFlow) {
-            design[*at] = branch.designFlow->value;
-        } else {
-            for (const std::size_t child : tree.children(*at)) {
-                design[*at] += design[child];
-            }
-        }
-        if (tree.isTerminal(*at)) {
-            total += solution.flow(model.circuitLink[*at]);
-            totalDesign += design[*at];
-        }
+    const std::vector<VolumeFlow> design = project::designFlows(project);
+    for (const std::size_t terminal : tree.terminals()) {
+        total += solution.flow(model.circuitLink[terminal]);
+        totalDesign += design[terminal];
     }
     prediction.branches.resize(project.branches().size());
     for (std::size_t i = 0; i < project.branches().size(); ++i) {

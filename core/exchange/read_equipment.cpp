@@ -28,21 +28,9 @@ void checkCurves(const project::Pump& pump, const std::vector<int>& rows, TableR
     std::map<double, std::pair<int, std::vector<curve::PumpPoint>>> byImpeller;
     for (std::size_t i = 0; i < pump.rows.size(); ++i) {
         const project::PumpTableRow& row = pump.rows[i];
-        curve::PumpPoint point;
-        point.flow = row.flow.value;
-        point.head = row.head.value;
-        if (row.efficiency) {
-            point.efficiency = row.efficiency->value;
-        }
-        if (row.power) {
-            point.power = row.power->value;
-        }
-        if (row.npshRequired) {
-            point.npshRequired = row.npshRequired->value;
-        }
         auto& [first, points] = byImpeller[row.impeller ? row.impeller->value.si() : 0.0];
         first = points.empty() ? rows[i] : first;
-        points.push_back(point);
+        points.push_back(project::pumpPoint(row));
     }
     for (const auto& [impeller, entry] : byImpeller) {
         const auto made = curve::PumpCurve::make(entry.second);

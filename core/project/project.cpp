@@ -150,19 +150,7 @@ std::optional<curve::PumpCurve> curveOf(const Pump& pump) {
         if (chosen_m && row.impeller && row.impeller->value.si() != *chosen_m) {
             continue;
         }
-        curve::PumpPoint point;
-        point.flow = row.flow.value;
-        point.head = row.head.value;
-        if (row.efficiency) {
-            point.efficiency = row.efficiency->value;
-        }
-        if (row.power) {
-            point.power = row.power->value;
-        }
-        if (row.npshRequired) {
-            point.npshRequired = row.npshRequired->value;
-        }
-        points.push_back(point);
+        points.push_back(pumpPoint(row));
     }
     auto curve = curve::PumpCurve::make(std::move(points));
     return curve ? std::optional(std::move(*curve)) : std::nullopt;
@@ -178,6 +166,42 @@ std::vector<curve::ValvePoint> valvePoints(const ValveModel& valve) {
                           quantity::FlowCoefficient::from(row.coefficient.value(), valve.coefficientUnit)});
     }
     return points;
+}
+
+curve::PumpPoint pumpPoint(const PumpTableRow& row) {
+    curve::PumpPoint point;
+    point.flow = row.flow.value;
+    point.head = row.head.value;
+    if (row.efficiency) {
+        point.efficiency = row.efficiency->value;
+    }
+    if (row.power) {
+        point.power = row.power->value;
+    }
+    if (row.npshRequired) {
+        point.npshRequired = row.npshRequired->value;
+    }
+    if (row.impeller) {
+        point.impeller = row.impeller->value;
+    }
+    return point;
+}
+
+std::vector<VolumeFlow> designFlows(const Project& project) {
+    const BranchTree& tree = project.tree();
+    std::vector<VolumeFlow> flows(project.branches().size());
+    const auto order = tree.topDown();
+    for (auto at = order.rbegin(); at != order.rend(); ++at) {
+        const Branch& branch = project.branches()[*at];
+        if (branch.designFlow) {
+            flows[*at] = branch.designFlow->value;
+            continue;
+        }
+        for (const std::size_t child : tree.children(*at)) {
+            flows[*at] += flows[child];
+        }
+    }
+    return flows;
 }
 
 void Project::put(Job job) {

@@ -16,8 +16,17 @@
 
 namespace ww::project {
 
+class Project;
+
 /// The points of a valve model's table as quantities, in order of entry.
 std::vector<curve::ValvePoint> valvePoints(const ValveModel& valve);
+
+/// One row of a pump's table as quantities, its impeller among them.
+curve::PumpPoint pumpPoint(const PumpTableRow& row);
+
+/// The design flow of every branch, by index into Project::branches(): its own, else the sum of its
+/// children's; 0 for a terminal that gives none.
+std::vector<VolumeFlow> designFlows(const Project& project);
 
 /// A copyable value. Records change only through put() and erase(), so that what follows from them stays
 /// true. Values entered as heads of the flowing fluid are resolved again when the fluid changes.

@@ -18,6 +18,7 @@ struct Sums {
 };
 
 void fillDesign(const Project& project, const BranchTree& tree, RoundNumbers& out) {
+    const std::vector<VolumeFlow> design = project::designFlows(project);
     const auto order = tree.topDown();
     for (auto at = order.rbegin(); at != order.rend(); ++at) {
         BranchResult& result = out.branches[*at];
@@ -27,13 +28,10 @@ void fillDesign(const Project& project, const BranchTree& tree, RoundNumbers& ou
         result.isSelfActing = isSelfActing(branch);
         result.isMatchable = result.isTerminal;
         for (const std::size_t child : tree.children(*at)) {
-            result.designFlow += out.branches[child].designFlow;
             result.isMatchable = result.isMatchable || out.branches[child].isMatchable;
         }
         result.isMatchable = result.isMatchable && !result.isSelfActing;
-        if (branch.designFlow) {
-            result.designFlow = branch.designFlow->value;
-        }
+        result.designFlow = design[*at];
         if (result.isTerminal) {
             out.totalDesign += result.designFlow;
         }
