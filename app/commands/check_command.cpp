@@ -105,9 +105,7 @@ class CheckCommand : public Command {
         const project::Project& project = workbook->project();
         const project::Round* round = m_round ? project.roundNumbered(*m_round) : project.lastRound();
         if (m_round && round == nullptr) {
-            surroundings.err << m_file << ": there is no round " << *m_round << "; it has "
-                             << project.rounds().size() << "\n";
-            return kBadInput;
+            return badInput(surroundings, roundUnknown(m_file, project, *m_round));
         }
         const Assessment assessment =
             round != nullptr ? balancing::assess(project, round->id) : balancing::assessLast(project);

@@ -53,6 +53,15 @@ class Command {
 
 /// Prints "subject: sentence" and gives the exit status of a fault that a file caused.
 int fileTrouble(Surroundings& surroundings, const base::Fault& fault);
+/// The same for a fault of usage or input.
+int badInput(Surroundings& surroundings, const base::Fault& fault);
+
+inline constexpr base::MessageForm kRoundUnknown{"command_round_unknown",
+                                                 "there is no round {1}; it has {2}"};
+/// The fault of a round number that the job does not have; subject: the workbook's file.
+inline base::Fault roundUnknown(const std::string& file, const project::Project& project, int number) {
+    return {&kRoundUnknown, file, {std::to_string(number), std::to_string(project.rounds().size())}};
+}
 
 std::unique_ptr<Command> newCommand();
 std::unique_ptr<Command> recordCommand();

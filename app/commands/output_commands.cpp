@@ -15,11 +15,6 @@ namespace {
 inline constexpr base::MessageForm kNotWritten{
     "output_not_written", "the file cannot be written; choose a place with room that can be written"};
 
-int refused(Surroundings& surroundings, const base::Fault& fault) {
-    surroundings.err << base::englishWithSubject(fault) << "\n";
-    return kBadInput;
-}
-
 class ReportCommand : public Command {
   public:
     void describe(CLI::App& app) override {
@@ -34,12 +29,10 @@ class ReportCommand : public Command {
             return kFileTrouble;
         }
         if (m_round && workbook->project().roundNumbered(*m_round) == nullptr) {
-            surroundings.err << m_file << ": there is no round " << *m_round << "; it has "
-                             << workbook->project().rounds().size() << "\n";
-            return kBadInput;
+            return badInput(surroundings, roundUnknown(m_file, workbook->project(), *m_round));
         }
         if (const auto refusal = workbook::refusalToReplace(m_out)) {
-            return refused(surroundings, *refusal);
+            return badInput(surroundings, *refusal);
         }
         report::ReportOptions options;
         options.round = m_round;
@@ -86,7 +79,7 @@ class ExportCommand : public Command {
             return kDone;
         }
         if (const auto refusal = workbook::refusalToReplace(m_json)) {
-            return refused(surroundings, *refusal);
+            return badInput(surroundings, *refusal);
         }
         return writeJson(surroundings, exchange::jobJson(workbook->project()));
     }

@@ -46,6 +46,11 @@ int fileTrouble(Surroundings& surroundings, const base::Fault& fault) {
     return kFileTrouble;
 }
 
+int badInput(Surroundings& surroundings, const base::Fault& fault) {
+    surroundings.err << base::englishWithSubject(fault) << "\n";
+    return kBadInput;
+}
+
 bool isCommandLine(const std::vector<std::string>& arguments) {
     if (arguments.empty()) {
         return false;
