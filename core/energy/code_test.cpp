@@ -1,0 +1,96 @@
+#include "core/energy/code_test.h"
+
+#include <algorithm>
+
+#include "core/quantity/measured.h"
+
+namespace ww::energy {
+
+namespace {
+
+using quantity::Unit;
+
+/// Limits and plates come from rounded units: what differs in the tenth digit is equal.
+constexpr double kEqual = 1 + 1e-9;
+
+std::string horsepower(Power power) {
+    return quantity::concise(power.in(Unit::Horsepower), 4);
+}
+std::string percent(Ratio ratio) {
+    return quantity::concise(100 * ratio.si(), 4);
+}
+
+std::string orYourCode(const std::string& typed, const char* otherwise) {
+    return typed.empty() ? otherwise : typed;
+}
+
+base::Fault formula(const CodeTestInput& in, const CodeThresholds& thresholds) {
+    std::vector<std::string> arguments{quantity::concise(in.flow.in(Unit::CubicMetrePerHour), 4),
+                                       quantity::concise(in.headThrottled.si(), 4),
+                                       quantity::concise(in.headNeeded.si(), 4),
+                                       percent(*in.efficiency),
+                                       percent(in.efficiencyReduced.value_or(*in.efficiency)),
+                                       percent(thresholds.plateShare)};
+    if (!thresholds.floor) {
+        return {&kCodeFormulaPlate, "", std::move(arguments)};
+    }
+    arguments.push_back(horsepower(*thresholds.floor));
+    return {&kCodeFormula, "", std::move(arguments)};
+}
+
+}  // namespace
+
+CodeThresholds percentOrFloorThresholds(bool isPlateMetric) {
+    CodeThresholds out;
+    out.smallMotor = isPlateMetric ? Power::si(7500) : Power::from(10, Unit::Horsepower);
+    out.floor = isPlateMetric ? Power::si(2200) : Power::from(3, Unit::Horsepower);
+    return out;
+}
+
+CodeThresholds percentOnlyThresholds(bool isPlateMetric) {
+    CodeThresholds out;
+    out.smallMotor = isPlateMetric ? Power::si(3700) : Power::from(5, Unit::Horsepower);
+    return out;
+}
+
+CodeTest codeTest(const CodeTestInput& in, const CodeThresholds& thresholds) {
+    CodeTest out;
+    if (in.edition.empty() || in.clause.empty()) {
+        out.findings.push_back({&kCodeNotNamed, "", {}});
+    }
+    if (in.efficiency && in.flow.si() > 0) {
+        const Ratio reduced = in.efficiencyReduced.value_or(*in.efficiency);
+        out.excess = shaftPower(in.flow, in.headThrottled, in.density, *in.efficiency) -
+                     shaftPower(in.flow, in.headNeeded, in.density, reduced);
+    }
+    if (!in.plate) {
+        out.findings.push_back({&kCodePlateUnknown, "", {}});
+        return out;
+    }
+    out.limit = std::max(*in.plate * thresholds.plateShare.si(), thresholds.floor.value_or(Power()));
+    if (*in.plate <= thresholds.smallMotor * kEqual) {
+        out.decision = CodeDecision::ExemptSmallMotor;
+        out.basis.push_back(
+            {&kCodeSmallMotor, "", {horsepower(*in.plate), horsepower(thresholds.smallMotor)}});
+    } else if (!out.excess) {
+        out.findings.push_back({&kCodeEfficiencyUnknown, "", {}});
+        return out;
+    } else {
+        const bool isSmall = *out.excess <= *out.limit * kEqual;
+        out.decision = isSmall ? CodeDecision::ExemptSmallExcess : CodeDecision::MustReduce;
+        out.basis.push_back({isSmall ? &kCodeSmallExcess : &kCodeMustReduce,
+                             "",
+                             {horsepower(*out.excess), horsepower(*out.limit)}});
+        out.basis.push_back(formula(in, thresholds));
+    }
+    out.basis.push_back({&kCodeReference,
+                         "",
+                         {orYourCode(in.edition, "the adopted energy code"),
+                          orYourCode(in.clause, "its clause on hydronic balancing")}});
+    if (!in.exceptionClaimed.empty()) {
+        out.basis.push_back({&kCodeClaimed, "", {in.exceptionClaimed}});
+    }
+    return out;
+}
+
+}  // namespace ww::energy

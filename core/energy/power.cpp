@@ -1,0 +1,37 @@
+#include "core/energy/power.h"
+
+namespace ww::energy {
+
+namespace {
+
+bool isEfficiency(Ratio efficiency) {
+    return efficiency.si() > 0 && efficiency.si() <= 1;
+}
+
+}  // namespace
+
+Power waterPower(VolumeFlow flow, Head head, Density density) {
+    return Power::si(quantity::pressureOf(head, density).si() * flow.si());
+}
+
+Power shaftPower(VolumeFlow flow, Head head, Density density, Ratio efficiency) {
+    EXPECTS(isEfficiency(efficiency));
+    return waterPower(flow, head, density) / efficiency.si();
+}
+
+Head headOfPower(Power shaft, VolumeFlow flow, Density density, Ratio efficiency) {
+    EXPECTS(flow.si() > 0 && density.si() > 0 && isEfficiency(efficiency));
+    return quantity::headOf(quantity::PressureDifference::si(shaft.si() * efficiency.si() / flow.si()),
+                            density);
+}
+
+Power wirePower(Power shaft, Ratio motorEfficiency, Ratio driveEfficiency) {
+    EXPECTS(isEfficiency(motorEfficiency) && isEfficiency(driveEfficiency));
+    return shaft / (motorEfficiency.si() * driveEfficiency.si());
+}
+
+Energy energyOver(Power power, quantity::Duration time) {
+    return Energy::si(power.si() * time.si());
+}
+
+}  // namespace ww::energy
