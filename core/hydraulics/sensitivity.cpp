@@ -12,6 +12,17 @@ namespace {
 
 constexpr double kUnknown = std::numeric_limits<double>::quiet_NaN();
 
+double lawPush(const detail::Law& law, ParameterKind kind, double flow_m3s) {
+    switch (kind) {
+        case ParameterKind::Drop:
+            return detail::dropPerFactor(law, flow_m3s);
+        case ParameterKind::Coefficient:
+            return detail::dropPerCoefficient(law, flow_m3s);
+        default:
+            return detail::dropPerSpeed(law, flow_m3s);
+    }
+}
+
 class Derivatives {
   public:
     Derivatives(const Network& network, const Solution& solution, std::span<const Parameter> parameters,
@@ -47,16 +58,7 @@ class Derivatives {
         if (isShut(link)) {
             return 0;
         }
-        const detail::Law law = m_store.states.law(link);
-        const double flow_m3s = m_solution.state().flows_m3s[link];
-        switch (parameter.kind) {
-            case ParameterKind::Drop:
-                return detail::dropPerFactor(law, flow_m3s);
-            case ParameterKind::Coefficient:
-                return detail::dropPerCoefficient(law, flow_m3s);
-            default:
-                return detail::dropPerSpeed(law, flow_m3s);
-        }
+        return lawPush(m_store.states.law(link), parameter.kind, m_solution.state().flows_m3s[link]);
     }
 
     void set(std::size_t row, std::size_t column, double flow_m3s, double drop_Pa) {
@@ -122,6 +124,27 @@ class Derivatives {
 };
 
 }  // namespace
+
+Element scaled(const Element& element, ParameterKind kind, double factor) {
+    EXPECTS(!element.isShut() && factor > 0);
+    detail::Law law = element.law();
+    switch (kind) {
+        case ParameterKind::Drop:
+            detail::scaleDrop(law, factor);
+            break;
+        case ParameterKind::Coefficient:
+            detail::scaleCoefficient(law, factor);
+            break;
+        default:
+            detail::scaleSpeed(law, factor);
+    }
+    return Element(std::move(law));
+}
+
+PressureDifference dropPerLogarithm(const Element& element, ParameterKind kind, VolumeFlow flow) {
+    EXPECTS(!element.isShut());
+    return PressureDifference::si(lawPush(element.law(), kind, flow.si()));
+}
 
 std::optional<PressureDifference> Sensitivities::drop(std::size_t link, std::size_t parameter) const {
     EXPECTS(link < linkCount() && parameter < parameterCount());

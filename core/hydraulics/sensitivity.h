@@ -24,6 +24,12 @@ struct Parameter {
     ParameterKind kind = ParameterKind::Drop;
 };
 
+/// The element with that parameter multiplied by a factor, above 0. A shut element has none.
+Element scaled(const Element& element, ParameterKind kind, double factor);
+
+/// d(drop)/d(ln parameter) of the element alone, at a flow that does not change.
+PressureDifference dropPerLogarithm(const Element& element, ParameterKind kind, VolumeFlow flow);
+
 /// Derivatives of some links' flows and drops with some parameters, by position in the lists asked for.
 class Sensitivities {
   public:

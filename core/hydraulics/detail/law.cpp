@@ -179,6 +179,40 @@ double dropPerSpeed(const Law& law, double flow_m3s) {
     return 2 * here.drop_Pa - flow_m3s * here.slope;
 }
 
+void scaleDrop(Law& law, double factor) {
+    std::visit(
+        [factor](auto& one) {
+            using Kind = std::decay_t<decltype(one)>;
+            if constexpr (std::is_same_v<Kind, SquareLaw> || std::is_same_v<Kind, CheckLaw>) {
+                one.resistance = std::max(one.resistance * factor, kLeastResistance);
+            } else if constexpr (std::is_same_v<Kind, ExponentLaw>) {
+                one.coefficient *= factor;
+            } else if constexpr (std::is_same_v<Kind, LimiterLaw>) {
+                one.start_Pa *= factor;
+                one.end_Pa *= factor;
+            } else if constexpr (std::is_same_v<Kind, LiftLaw>) {
+                one.drop_Pa *= factor;
+            } else {
+                one.factor *= factor;
+            }
+        },
+        law);
+}
+
+void scaleCoefficient(Law& law, double factor) {
+    if (auto* limiter = std::get_if<LimiterLaw>(&law)) {
+        limiter->flow_m3s *= factor;
+    } else {
+        scaleDrop(law, 1 / (factor * factor));
+    }
+}
+
+void scaleSpeed(Law& law, double factor) {
+    if (auto* pump = std::get_if<PumpLaw>(&law)) {
+        pump->scale *= factor;
+    }
+}
+
 bool hasNonReturn(const Law& law) {
     const auto* pump = std::get_if<PumpLaw>(&law);
     return std::holds_alternative<CheckLaw>(law) || (pump != nullptr && pump->hasNonReturn);

@@ -116,6 +116,12 @@ double dropPerFactor(const Law& law, double flow_m3s);
 double dropPerCoefficient(const Law& law, double flow_m3s);
 double dropPerSpeed(const Law& law, double flow_m3s);
 
+/// Makes the drop, the flow coefficient (or set flow) or the pump's speed the factor times what it was; the
+/// three derivatives above are those of its logarithm. Where a flap is pressed shut nothing changes.
+void scaleDrop(Law& law, double factor);
+void scaleCoefficient(Law& law, double factor);
+void scaleSpeed(Law& law, double factor);
+
 /// Whether a flap keeps the water from going backwards.
 bool hasNonReturn(const Law& law);
 

@@ -1,0 +1,123 @@
+#include "core/estimation/detail/factorisation.h"
+
+#include <cmath>
+
+namespace ww::estimation::detail {
+
+Factorisation::Factorisation(FreeUnknowns unknowns, std::unique_ptr<const FlowSystem> base,
+                             DenseReadings dense)
+    : m_unknowns(std::move(unknowns)), m_base(std::move(base)), m_dense(std::move(dense)) {
+    m_weighted = m_dense.rows;
+    for (Eigen::Index row = 0; row < m_weighted.rows(); ++row) {
+        m_weighted.row(row) *= std::sqrt(m_dense.weightOfReadings[static_cast<std::size_t>(row)]);
+    }
+    m_isByUnknowns = !m_base && m_unknowns.count() <= m_weighted.rows();
+    Eigen::MatrixXd small;
+    if (m_isByUnknowns) {
+        small = Eigen::MatrixXd::Identity(m_unknowns.count(), m_unknowns.count());
+        small.selfadjointView<Eigen::Lower>().rankUpdate(m_weighted.transpose());
+    } else {
+        small = Eigen::MatrixXd::Identity(m_weighted.rows(), m_weighted.rows());
+        if (m_base) {
+            m_baseWeighted = m_base->solve(m_weighted.transpose());
+            small.noalias() += m_weighted * m_baseWeighted;
+        } else {
+            small.selfadjointView<Eigen::Lower>().rankUpdate(m_weighted);
+        }
+    }
+    m_small.compute(small);
+}
+
+Eigen::MatrixXd Factorisation::solve(const Eigen::MatrixXd& columns) const {
+    if (m_isByUnknowns) {
+        return m_small.solve(columns);
+    }
+    Eigen::MatrixXd out = baseTimes(columns);
+    if (m_weighted.rows() == 0) {
+        return out;
+    }
+    const Eigen::MatrixXd corrections = m_small.solve(m_weighted * out);
+    if (m_base) {
+        out.noalias() -= m_baseWeighted * corrections;
+    } else {
+        out.noalias() -= m_weighted.transpose() * corrections;
+    }
+    return out;
+}
+
+Eigen::VectorXd Factorisation::step(const Eigen::VectorXd& byReading,
+                                    const Eigen::VectorXd& byUnknown) const {
+    Eigen::VectorXd right = byUnknown;
+    for (std::size_t i = 0; i < m_dense.readings.size(); ++i) {
+        right += byReading[static_cast<Eigen::Index>(m_dense.readings[i])] *
+                 m_dense.rows.row(static_cast<Eigen::Index>(i)).transpose();
+    }
+    if (!m_base) {
+        return solve(right);
+    }
+    Eigen::VectorXd inBase(static_cast<Eigen::Index>(m_base->readings().size()));
+    for (Eigen::Index i = 0; i < inBase.size(); ++i) {
+        inBase[i] = byReading[static_cast<Eigen::Index>(m_base->readings()[static_cast<std::size_t>(i)])];
+    }
+    Eigen::VectorXd out = m_base->step(inBase, right);
+    if (m_weighted.rows() > 0) {
+        out -= m_baseWeighted * m_small.solve(m_weighted * out);
+    }
+    return out;
+}
+
+std::vector<double> Factorisation::variancesOfReadings(std::size_t observationCount) const {
+    std::vector<double> out(observationCount, 0);
+    if (m_base) {
+        const std::vector<double> base = m_base->variances();
+        Eigen::MatrixXd across;
+        if (m_weighted.rows() > 0) {
+            across = m_base->readingsOf(m_weighted.transpose());
+        }
+        for (std::size_t i = 0; i < base.size(); ++i) {
+            double variance = base[i];
+            if (m_weighted.rows() > 0) {
+                const Eigen::VectorXd row = across.row(static_cast<Eigen::Index>(i));
+                variance -= m_small.matrixL().solve(row).squaredNorm();
+            }
+            out[m_base->readings()[i]] = variance;
+        }
+    }
+    if (m_weighted.rows() > 0) {
+        const Eigen::MatrixXd columns = m_dense.rows.transpose();
+        const Eigen::MatrixXd covered = solve(columns);
+        for (std::size_t i = 0; i < m_dense.readings.size(); ++i) {
+            const auto column = static_cast<Eigen::Index>(i);
+            out[m_dense.readings[i]] = columns.col(column).dot(covered.col(column));
+        }
+    }
+    return out;
+}
+
+Eigen::VectorXd Factorisation::variancesOfUnknowns() const {
+    const Eigen::Index count = m_unknowns.count();
+    if (m_isByUnknowns) {
+        return m_small.solve(Eigen::MatrixXd::Identity(count, count)).diagonal();
+    }
+    if (!m_base) {
+        // C = I - J' S^-1 J; with S = L L' the part taken away is |L^-1 J|^2 column by column.
+        const Eigen::MatrixXd halves = m_small.matrixL().solve(m_weighted);
+        return Eigen::VectorXd::Ones(count) - halves.colwise().squaredNorm().transpose();
+    }
+    Eigen::VectorXd out(count);
+    constexpr Eigen::Index kBatch = 64;
+    for (Eigen::Index first = 0; first < count; first += kBatch) {
+        const Eigen::Index many = std::min(kBatch, count - first);
+        Eigen::MatrixXd units = Eigen::MatrixXd::Zero(count, many);
+        for (Eigen::Index i = 0; i < many; ++i) {
+            units(first + i, i) = 1;
+        }
+        const Eigen::MatrixXd columns = solve(units);
+        for (Eigen::Index i = 0; i < many; ++i) {
+            out[first + i] = columns(first + i, i);
+        }
+    }
+    return out;
+}
+
+}  // namespace ww::estimation::detail

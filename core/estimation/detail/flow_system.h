@@ -1,0 +1,55 @@
+// The linearised fit of whole cases as one sparse system: unknowns, node pressures of every case and the
+// multipliers of the flow balance at every node. Inside estimation only.
+#pragma once
+
+#include <Eigen/Core>
+#include <memory>
+#include <span>
+#include <vector>
+
+#include "core/estimation/detail/case_state.h"
+#include "core/estimation/detail/frontal_factor.h"
+
+namespace ww::estimation::detail {
+
+/// How one reading depends on the variables of the system: few of them.
+struct SparseRow {
+    std::vector<std::uint32_t> variables;
+    std::vector<double> weights;
+};
+
+/// Minimises |x|^2/2 + sum w (a z - r)^2/2 over x (unknowns in prior standard deviations) and the pressures
+/// p, where the flows (dp - P x)/S of the links balance at every node: S the slope of a link at its flow, P
+/// what x does to its drop. The matrix is [I + .., .., B'; .., .., G; B, G, 0] in x, p and multipliers, G the
+/// nodal matrix of the conductances 1/S. Eliminated from the far ends inwards, with a node's pressures and
+/// multipliers in all cases as one block; unknowns that touch many links come last.
+class FlowSystem {
+  public:
+    /// `states` and `cases` side by side; `weightOfReadings` (1/sd^2, 0: none) by position in `readings`, the
+    /// readings of these cases.
+    FlowSystem(const Learning& learning, const FreeUnknowns& unknowns, std::span<const std::size_t> cases,
+               std::span<const CaseState* const> states, std::vector<std::size_t> readings,
+               std::vector<double> weightOfReadings);
+
+    const std::vector<std::size_t>& readings() const { return m_readings; }
+    /// C times columns over the free unknowns.
+    Eigen::MatrixXd solve(const Eigen::MatrixXd& columns) const;
+    /// J C times columns over the free unknowns: one row a reading of this system.
+    Eigen::MatrixXd readingsOf(const Eigen::MatrixXd& columns) const;
+    /// C (J' byReading + byUnknown): one number a reading of this system, one a free unknown.
+    Eigen::VectorXd step(const Eigen::VectorXd& byReading, const Eigen::VectorXd& byUnknown) const;
+    /// The diagonal of J C J': the variance of what is fitted at each reading.
+    std::vector<double> variances() const;
+    std::size_t bytes() const { return m_factor->bytes(); }
+
+  private:
+    class Assembly;
+
+    Eigen::Index m_unknownCount = 0;
+    Eigen::Index m_variableCount = 0;
+    std::vector<std::size_t> m_readings;
+    std::vector<SparseRow> m_rows;
+    std::unique_ptr<const FrontalFactor> m_factor;
+};
+
+}  // namespace ww::estimation::detail

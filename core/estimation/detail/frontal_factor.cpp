@@ -1,0 +1,154 @@
+#include "core/estimation/detail/frontal_factor.h"
+
+#include <algorithm>
+
+#include "core/base/expects.h"
+
+namespace ww::estimation::detail {
+
+FrontalFactor::FrontalFactor(const std::vector<std::vector<std::uint32_t>>& groups,
+                             const std::vector<MatrixTerm>& terms) {
+    analyse(groups, terms);
+    eliminate(terms);
+}
+
+void FrontalFactor::analyse(const std::vector<std::vector<std::uint32_t>>& groups,
+                            const std::vector<MatrixTerm>& terms) {
+    std::size_t count = 0;
+    for (const auto& group : groups) {
+        count += group.size();
+    }
+    m_positionOf.assign(count, 0);
+    m_fronts.resize(groups.size());
+    for (std::uint32_t front = 0; front < groups.size(); ++front) {
+        for (const std::uint32_t variable : groups[front]) {
+            m_positionOf[variable] = static_cast<std::uint32_t>(m_frontOf.size());
+            m_fronts[front].own.push_back(m_positionOf[variable]);
+            m_frontOf.push_back(front);
+        }
+    }
+    m_termsOf.resize(groups.size());
+    m_childrenOf.resize(groups.size());
+    const auto couple = [this](std::uint32_t front, std::uint32_t position) {
+        if (m_frontOf[position] > front) {
+            m_fronts[front].rows.push_back(position);
+        }
+    };
+    for (std::uint32_t term = 0; term < terms.size(); ++term) {
+        std::uint32_t first = static_cast<std::uint32_t>(groups.size());
+        for (const std::uint32_t variable : terms[term].variables) {
+            first = std::min(first, m_frontOf[m_positionOf[variable]]);
+        }
+        if (first == groups.size()) {
+            continue;
+        }
+        m_termsOf[first].push_back(term);
+        for (const std::uint32_t variable : terms[term].variables) {
+            couple(first, m_positionOf[variable]);
+        }
+    }
+    for (std::uint32_t front = 0; front < groups.size(); ++front) {
+        for (const std::uint32_t child : m_childrenOf[front]) {
+            for (const std::uint32_t position : m_fronts[child].rows) {
+                couple(front, position);
+            }
+        }
+        auto& rows = m_fronts[front].rows;
+        std::sort(rows.begin(), rows.end());
+        rows.erase(std::unique(rows.begin(), rows.end()), rows.end());
+        if (!rows.empty()) {
+            m_childrenOf[m_frontOf[rows.front()]].push_back(front);
+        }
+    }
+}
+
+void FrontalFactor::eliminate(const std::vector<MatrixTerm>& terms) {
+    std::vector<Eigen::MatrixXd> updates(m_fronts.size());
+    std::vector<Eigen::Index> placeOf(m_positionOf.size(), 0);
+    std::vector<Eigen::Index> places;
+    for (std::size_t index = 0; index < m_fronts.size(); ++index) {
+        Front& front = m_fronts[index];
+        const auto own = static_cast<Eigen::Index>(front.own.size());
+        const auto rest = static_cast<Eigen::Index>(front.rows.size());
+        for (Eigen::Index i = 0; i < own; ++i) {
+            placeOf[front.own[static_cast<std::size_t>(i)]] = i;
+        }
+        for (Eigen::Index i = 0; i < rest; ++i) {
+            placeOf[front.rows[static_cast<std::size_t>(i)]] = own + i;
+        }
+        Eigen::MatrixXd matrix = Eigen::MatrixXd::Zero(own + rest, own + rest);
+        for (const std::uint32_t number : m_termsOf[index]) {
+            const MatrixTerm& term = terms[number];
+            const std::size_t size = term.variables.size();
+            for (std::size_t row = 0; row < size; ++row) {
+                for (std::size_t column = 0; column < size; ++column) {
+                    matrix(placeOf[m_positionOf[term.variables[row]]],
+                           placeOf[m_positionOf[term.variables[column]]]) +=
+                        term.entries[row * size + column];
+                }
+            }
+        }
+        for (const std::uint32_t child : m_childrenOf[index]) {
+            places.clear();
+            for (const std::uint32_t position : m_fronts[child].rows) {
+                places.push_back(placeOf[position]);
+            }
+            matrix(places, places) += updates[child];
+            updates[child].resize(0, 0);
+        }
+        front.pivot.compute(matrix.topLeftCorner(own, own));
+        front.below = matrix.bottomLeftCorner(rest, own);
+        updates[index] = matrix.bottomRightCorner(rest, rest);
+        updates[index].noalias() -= front.below * front.pivot.solve(front.below.transpose());
+    }
+}
+
+void FrontalFactor::solve(Eigen::MatrixXd& columns) const {
+    EXPECTS(columns.rows() == static_cast<Eigen::Index>(m_positionOf.size()));
+    // Row-major: the rows of a front are gathered by whole rows.
+    using Rows = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+    Rows ordered(columns.rows(), columns.cols());
+    for (std::size_t variable = 0; variable < m_positionOf.size(); ++variable) {
+        ordered.row(m_positionOf[variable]) = columns.row(static_cast<Eigen::Index>(variable));
+    }
+    Rows part;
+    for (const Front& front : m_fronts) {
+        if (front.own.empty()) {
+            continue;
+        }
+        auto own = ordered.middleRows(front.own.front(), static_cast<Eigen::Index>(front.own.size()));
+        own = front.pivot.solve(own).eval();
+        part.noalias() = front.below * own;
+        for (std::size_t i = 0; i < front.rows.size(); ++i) {
+            ordered.row(front.rows[i]) -= part.row(static_cast<Eigen::Index>(i));
+        }
+    }
+    Rows later;
+    for (auto front = m_fronts.rbegin(); front != m_fronts.rend(); ++front) {
+        if (front->own.empty() || front->rows.empty()) {
+            continue;
+        }
+        later.resize(static_cast<Eigen::Index>(front->rows.size()), columns.cols());
+        for (std::size_t i = 0; i < front->rows.size(); ++i) {
+            later.row(static_cast<Eigen::Index>(i)) = ordered.row(front->rows[i]);
+        }
+        part.noalias() = front->below.transpose() * later;
+        ordered.middleRows(front->own.front(), static_cast<Eigen::Index>(front->own.size())) -=
+            front->pivot.solve(part);
+    }
+    for (std::size_t variable = 0; variable < m_positionOf.size(); ++variable) {
+        columns.row(static_cast<Eigen::Index>(variable)) = ordered.row(m_positionOf[variable]);
+    }
+}
+
+std::size_t FrontalFactor::bytes() const {
+    std::size_t sum = m_positionOf.size() * 2 * sizeof(std::uint32_t);
+    for (const Front& front : m_fronts) {
+        sum += sizeof(Front) + (front.own.size() + front.rows.size()) * sizeof(std::uint32_t);
+        sum += static_cast<std::size_t>(front.below.size() + front.pivot.rows() * front.pivot.cols()) *
+               sizeof(double);
+    }
+    return sum;
+}
+
+}  // namespace ww::estimation::detail
