@@ -26,7 +26,8 @@ const std::map<std::string, std::vector<std::string>> kCoreTable{
     {"store", {"project"}},
     {"seal", {"base"}},
     {"exchange", {"project"}},
-    {"report", {"balancing", "energy"}},
+    {"pump_room", {"balancing", "energy"}},
+    {"report", {"balancing", "energy", "pump_room"}},
     {"workbook", {"store", "project", "seal"}},
     {"practice", {"balancing"}},
 };

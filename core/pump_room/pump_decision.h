@@ -1,0 +1,106 @@
+// Whether the pump makes more head than the loop needs, and what to do about it: required head by every way
+// there is, options with their duty proved by a solve of the loop, the energy code's test. Rests on balancing
+// and energy and joins them. Not for drawing.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/balancing/hydraulic_model.h"
+#include "core/energy/code_test.h"
+#include "core/energy/pump_options.h"
+#include "core/pump_room/confirmed_duty.h"
+#include "core/pump_room/least_throttling.h"
+#include "core/pump_room/required_head.h"
+#include "core/pump_room/running_pumps.h"
+
+namespace ww::pump_room {
+
+using quantity::Power;
+using quantity::Ratio;
+using quantity::VolumeFlow;
+
+struct DecidedOption {
+    energy::PumpOption option;
+    std::optional<ConfirmedDuty> confirmed;  ///< nothing where the loop cannot be built
+};
+
+/// The last round's duty of the running pumps together.
+struct PresentDuty {
+    int roundNumber = 0;
+    VolumeFlow flow;
+    Head head;
+    std::optional<Power> shaft;       ///< from the motor's readings, else from the table
+    std::optional<Ratio> efficiency;  ///< water power over shaft power
+    bool isPowerMeasured = false;
+    Ratio speedFraction = Ratio::si(1);
+    std::optional<Ratio> ofBestFlow;
+};
+
+struct PumpDecisionOptions {
+    balancing::Resistances learned;  ///< empty: nothing was learned
+    std::vector<Id> running;         ///< these pumps instead of those marked as running
+    energy::PartLoad partLoad = energy::PartLoad::RidesCurve;  ///< of a slowed pump
+    Head heldHead;                                             ///< of PartLoad::HoldsHead
+    double trimFlowExponent = 1.0;
+    Ratio firstCut = Ratio::si(0.75);
+    std::optional<Ratio> driveEfficiency;
+    std::optional<HeadSource> source;  ///< that counts; nothing: learned, else measured, else design
+};
+
+inline constexpr base::MessageForm kRequiredUnknown{
+    "pump_required_unknown",
+    "the head that the index circuit needs is not known; enter the design losses, or finish a round whose "
+    "shares are within the band"};
+inline constexpr base::MessageForm kRequiredApart{
+    "pump_required_apart",
+    "the head required is {1} m by one way and {2} m by another; find out why before the pump is changed"};
+inline constexpr base::MessageForm kConfirmedApart{"pump_confirmed_apart",
+                                                   "solved with this impeller or speed the loop takes {1} % "
+                                                   "of design flow; the affinity laws do not hold for "
+                                                   "this loop, take the solved figure"};
+inline constexpr base::MessageForm kDutyUnknown{
+    "pump_duty_unknown", "no round has flow and head of the pumps; read suction and discharge, and a round"};
+inline constexpr base::MessageForm kHoursUnknown{
+    "pump_hours_unknown",
+    "neither hours a year nor a load profile is entered, so no yearly energy is computed; enter one in Job"};
+inline constexpr base::MessageForm kMotorEfficiencyUnknown{
+    "pump_motor_efficiency_unknown",
+    "the motor's efficiency is not entered, so no energy is computed; enter it with the pump"};
+inline constexpr base::MessageForm kSpeedAboveFull{
+    "pump_speed_above_full",
+    "the pump was read at {1} % of rated speed; a motor does not run above 100 % without a drive that allows "
+    "it, check the reading and the rated speed"};
+inline constexpr base::MessageForm kCodeMet{"pump_code_met",
+                                            "the pump runs at {1} % of full speed, where it makes no excess "
+                                            "head; it is reduced as asked, keep it so"};
+inline constexpr base::MessageForm kCodeFormUnset{
+    "pump_code_form_unset",
+    "the form of the energy code's clause is not chosen, the one with 10 hp and 3 hp is tested; choose it in "
+    "Job"};
+
+struct PumpDecision {
+    std::optional<PresentDuty> duty;
+    VolumeFlow designFlow;
+    std::vector<RequiredHead> required;  ///< side by side, in the order of HeadSource
+    std::optional<std::size_t> counted;  ///< index into required
+    /// At design flow, at full speed, with the impeller that is in the pump. Full speed: rated, or what was
+    /// read within 3 % of it.
+    std::optional<Head> headAvailable;
+    std::optional<Head> excess;         ///< headAvailable over the head that counts
+    std::optional<Head> presentExcess;  ///< the same at the last round's speed
+    std::vector<DecidedOption> options;
+    energy::CodeTest code;  ///< of the pump nearest to its limit, one efficiency for both duties
+    std::optional<energy::CodeTest> codeOwnEfficiencies;  ///< the same with each duty's own efficiency
+    bool isCodeMet = false;                               ///< exempt, or the pump was reduced already
+    ThrottlingProof throttling;
+    std::vector<base::Fault> findings;
+};
+
+/// Pure: same job and options, same answer.
+PumpDecision decidePump(const project::Project& project, const PumpDecisionOptions& options = {});
+
+/// The load of a year: the job's rows, else its hours at full flow; empty where neither is entered.
+std::vector<energy::LoadStep> loadOf(const project::Job& job);
+
+}  // namespace ww::pump_room
