@@ -20,6 +20,20 @@ struct NameOf {
     std::string operator()(const PumpReading& reading) const {
         return "pump reading " + std::to_string(reading.sequence);
     }
+    std::string operator()(const SetPoint& point) const { return point.sensor; }
+    std::string operator()(const ReadinessLine& line) const { return line.text; }
+    std::string operator()(const Deficiency& deficiency) const {
+        return "deficiency " + std::to_string(deficiency.number);
+    }
+    std::string operator()(const Comment& comment) const { return comment.text; }
+    std::string operator()(const Attachment& attachment) const { return attachment.name; }
+    std::string operator()(const FindingReason& reason) const {
+        return reason.code + (reason.subject.empty() ? "" : " " + reason.subject);
+    }
+    std::string operator()(const SignedReport& report) const {
+        return "revision " + std::to_string(report.revision) + ", " + report.role;
+    }
+    std::string operator()(const MergeConflict& conflict) const { return conflict.place; }
 };
 
 }  // namespace

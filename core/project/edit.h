@@ -6,15 +6,16 @@
 #include <variant>
 #include <vector>
 
+#include "core/project/record_kind.h"
 #include "core/project/records.h"
+#include "core/project/review_records.h"
 
 namespace ww::project {
 
-/// The kinds of record, one table each.
-enum class RecordKind { Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading };
-
+/// In the order of RecordKind.
 using AnyRecord =
-    std::variant<Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading>;
+    std::variant<Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading, SetPoint,
+                 ReadinessLine, Deficiency, Comment, Attachment, FindingReason, SignedReport, MergeConflict>;
 
 RecordKind kindOf(const AnyRecord& record);
 const Id& idOf(const AnyRecord& record);

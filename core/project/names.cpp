@@ -64,6 +64,105 @@ struct Words<ReadingStatus> {
                                      std::pair{ReadingStatus::Superseded, "superseded"},
                                      std::pair{ReadingStatus::Struck, "struck"}};
 };
+template <>
+struct Words<CodeForm> {
+    static constexpr std::array kAll{std::pair{CodeForm::NotStated, ""},
+                                     std::pair{CodeForm::PercentOrFloor, "percent or floor"},
+                                     std::pair{CodeForm::PercentOnly, "percent only"}};
+};
+template <>
+struct Words<Disturbance> {
+    static constexpr std::array kAll{std::pair{Disturbance::Ordinary, ""},
+                                     std::pair{Disturbance::Pump, "pump"},
+                                     std::pair{Disturbance::TwoElbows, "two elbows"}};
+};
+template <>
+struct Words<BalancingPolicy> {
+    static constexpr std::array kAll{
+        std::pair{BalancingPolicy::Unstated, ""}, std::pair{BalancingPolicy::Proportional, "proportional"},
+        std::pair{BalancingPolicy::VerifyLimiter, "verify limiter"},
+        std::pair{BalancingPolicy::VerifyPressureIndependent, "verify pressure-independent valve"},
+        std::pair{BalancingPolicy::NotBalanced, "not balanced"}};
+};
+template <>
+struct Words<PumpArrangement> {
+    static constexpr std::array kAll{std::pair{PumpArrangement::Parallel, "parallel"},
+                                     std::pair{PumpArrangement::Series, "series"}};
+};
+template <>
+struct Words<PersonRole> {
+    static constexpr std::array kAll{
+        std::pair{PersonRole::Unstated, ""}, std::pair{PersonRole::Technician, "technician"},
+        std::pair{PersonRole::Supervisor, "supervisor"}, std::pair{PersonRole::Engineer, "engineer"},
+        std::pair{PersonRole::Witness, "witness"}};
+};
+template <>
+struct Words<ReadingPurpose> {
+    static constexpr std::array kAll{
+        std::pair{ReadingPurpose::Walk, "walk"}, std::pair{ReadingPurpose::Try, "try"},
+        std::pair{ReadingPurpose::Hold, "hold"}, std::pair{ReadingPurpose::Reference, "reference"},
+        std::pair{ReadingPurpose::ShutValve, "shut valve"}};
+};
+template <>
+struct Words<PumpPoint> {
+    static constexpr std::array kAll{std::pair{PumpPoint::Running, "running"},
+                                     std::pair{PumpPoint::Static, "static"},
+                                     std::pair{PumpPoint::Shutoff, "shutoff"},
+                                     std::pair{PumpPoint::FullOpen, "full open"},
+                                     std::pair{PumpPoint::ThrottledToDesign, "throttled to design"},
+                                     std::pair{PumpPoint::Final, "final"}};
+};
+template <>
+struct Words<ResetLaw> {
+    static constexpr std::array kAll{std::pair{ResetLaw::None, "none"}, std::pair{ResetLaw::Square, "square"},
+                                     std::pair{ResetLaw::Linear, "linear"}};
+};
+template <>
+struct Words<SetPointMethod> {
+    static constexpr std::array kAll{std::pair{SetPointMethod::Unstated, ""},
+                                     std::pair{SetPointMethod::IndexAtDesign, "index at design"},
+                                     std::pair{SetPointMethod::WorstCoil, "worst coil"},
+                                     std::pair{SetPointMethod::Estimated, "estimated"}};
+};
+template <>
+struct Words<RecordKind> {
+    static constexpr std::array kAll{std::pair{RecordKind::Job, "job"},
+                                     std::pair{RecordKind::ValveModel, "valve"},
+                                     std::pair{RecordKind::Branch, "branch"},
+                                     std::pair{RecordKind::Pump, "pump"},
+                                     std::pair{RecordKind::Instrument, "instrument"},
+                                     std::pair{RecordKind::Person, "person"},
+                                     std::pair{RecordKind::Round, "round"},
+                                     std::pair{RecordKind::Reading, "reading"},
+                                     std::pair{RecordKind::PumpReading, "pump reading"},
+                                     std::pair{RecordKind::SetPoint, "set-point"},
+                                     std::pair{RecordKind::ReadinessLine, "readiness line"},
+                                     std::pair{RecordKind::Deficiency, "deficiency"},
+                                     std::pair{RecordKind::Comment, "comment"},
+                                     std::pair{RecordKind::Attachment, "attachment"},
+                                     std::pair{RecordKind::FindingReason, "reason"},
+                                     std::pair{RecordKind::SignedReport, "signed report"},
+                                     std::pair{RecordKind::MergeConflict, "merge conflict"}};
+};
+template <>
+struct Words<ReadinessState> {
+    static constexpr std::array kAll{std::pair{ReadinessState::Open, "open"},
+                                     std::pair{ReadinessState::Done, "done"},
+                                     std::pair{ReadinessState::DoesNotApply, "does not apply"}};
+};
+template <>
+struct Words<DeficiencyStatus> {
+    static constexpr std::array kAll{std::pair{DeficiencyStatus::Open, "open"},
+                                     std::pair{DeficiencyStatus::Remedied, "remedied"},
+                                     std::pair{DeficiencyStatus::Closed, "closed"},
+                                     std::pair{DeficiencyStatus::LeftAsItIs, "left as it is"}};
+};
+template <>
+struct Words<ConflictChoice> {
+    static constexpr std::array kAll{
+        std::pair{ConflictChoice::Open, "open"}, std::pair{ConflictChoice::Ours, "ours"},
+        std::pair{ConflictChoice::Theirs, "theirs"}, std::pair{ConflictChoice::Both, "both"}};
+};
 
 template <class Enumeration>
 std::string_view wordOf(Enumeration value) {
@@ -108,6 +207,45 @@ std::string_view name(RoundState value) {
 std::string_view name(ReadingStatus value) {
     return wordOf(value);
 }
+std::string_view name(CodeForm value) {
+    return wordOf(value);
+}
+std::string_view name(Disturbance value) {
+    return wordOf(value);
+}
+std::string_view name(BalancingPolicy value) {
+    return wordOf(value);
+}
+std::string_view name(PumpArrangement value) {
+    return wordOf(value);
+}
+std::string_view name(PersonRole value) {
+    return wordOf(value);
+}
+std::string_view name(ReadingPurpose value) {
+    return wordOf(value);
+}
+std::string_view name(PumpPoint value) {
+    return wordOf(value);
+}
+std::string_view name(ResetLaw value) {
+    return wordOf(value);
+}
+std::string_view name(SetPointMethod value) {
+    return wordOf(value);
+}
+std::string_view name(RecordKind value) {
+    return wordOf(value);
+}
+std::string_view name(ReadinessState value) {
+    return wordOf(value);
+}
+std::string_view name(DeficiencyStatus value) {
+    return wordOf(value);
+}
+std::string_view name(ConflictChoice value) {
+    return wordOf(value);
+}
 
 template <class Enumeration>
 std::optional<Enumeration> fromName(std::string_view text) {
@@ -144,6 +282,19 @@ WW_NAMED(ReturnKind)
 WW_NAMED(RoundKind)
 WW_NAMED(RoundState)
 WW_NAMED(ReadingStatus)
+WW_NAMED(CodeForm)
+WW_NAMED(Disturbance)
+WW_NAMED(BalancingPolicy)
+WW_NAMED(PumpArrangement)
+WW_NAMED(PersonRole)
+WW_NAMED(ReadingPurpose)
+WW_NAMED(PumpPoint)
+WW_NAMED(ResetLaw)
+WW_NAMED(SetPointMethod)
+WW_NAMED(RecordKind)
+WW_NAMED(ReadinessState)
+WW_NAMED(DeficiencyStatus)
+WW_NAMED(ConflictChoice)
 #undef WW_NAMED
 
 }  // namespace ww::project

@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "core/project/records.h"
+#include "core/project/review_records.h"
 
 namespace ww::project {
 
@@ -19,6 +20,19 @@ std::string_view name(ReturnKind value);
 std::string_view name(RoundKind value);
 std::string_view name(RoundState value);
 std::string_view name(ReadingStatus value);
+std::string_view name(CodeForm value);
+std::string_view name(Disturbance value);
+std::string_view name(BalancingPolicy value);
+std::string_view name(PumpArrangement value);
+std::string_view name(PersonRole value);
+std::string_view name(ReadingPurpose value);
+std::string_view name(PumpPoint value);
+std::string_view name(ResetLaw value);
+std::string_view name(SetPointMethod value);
+std::string_view name(RecordKind value);
+std::string_view name(ReadinessState value);
+std::string_view name(DeficiencyStatus value);
+std::string_view name(ConflictChoice value);
 
 /// The value written as `text` (case does not matter); nothing where there is none.
 template <class Enumeration>

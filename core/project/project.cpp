@@ -105,6 +105,17 @@ void resolve(Pump& pump, quantity::Density density) {
 void resolve(Instrument& instrument, quantity::Density density) {
     resolve(instrument.range, density);
     resolve(instrument.accuracyFloor, density);
+    resolve(instrument.resolution, density);
+    resolve(instrument.zeroStart, density);
+    resolve(instrument.zeroEnd, density);
+}
+
+void resolve(SetPoint& point, quantity::Density density) {
+    resolve(point.zero, density);
+    resolve(point.dp, density);
+    resolve(point.margin, density);
+    resolve(point.lowLimit, density);
+    resolve(point.highLimit, density);
 }
 
 void resolve(Reading& reading, quantity::Density density) {
@@ -210,15 +221,17 @@ void Project::put(Job job) {
     m_shownFlowUnit.reset();
     auto made = fluid::Fluid::make(m_job.fluid, m_job.concentration.value, m_job.temperature.value);
     m_fluid = made ? *made : fluid::Fluid();
-    if (m_fluid.density() == before) {
+    const quantity::Density density = m_fluid.density();
+    resolve(m_job.fillPressure, density);
+    if (density == before) {
         return;
     }
-    const quantity::Density density = m_fluid.density();
     resolveAll(m_valves, density);
     resolveAll(m_branches, density);
     resolveAll(m_instruments, density);
     resolveAll(m_readings, density);
     resolveAll(m_pumpReadings, density);
+    resolveAll(m_setPoints, density);
     for (std::size_t i = 0; i < m_pumps.size(); ++i) {
         put(Pump(m_pumps[i]));
     }
@@ -273,6 +286,39 @@ void Project::put(PumpReading reading) {
     putInRound(m_pumpReadingsByRound, m_pumpReadings, std::move(reading));
 }
 
+void Project::put(SetPoint setPoint) {
+    resolve(setPoint, m_fluid.density());
+    m_setPoints.put(std::move(setPoint));
+}
+
+void Project::put(ReadinessLine line) {
+    m_readiness.put(std::move(line));
+}
+
+void Project::put(Deficiency deficiency) {
+    m_deficiencies.put(std::move(deficiency));
+}
+
+void Project::put(Comment comment) {
+    m_comments.put(std::move(comment));
+}
+
+void Project::put(Attachment attachment) {
+    m_attachments.put(std::move(attachment));
+}
+
+void Project::put(FindingReason reason) {
+    m_findingReasons.put(std::move(reason));
+}
+
+void Project::put(SignedReport report) {
+    m_signedReports.put(std::move(report));
+}
+
+void Project::put(MergeConflict conflict) {
+    m_mergeConflicts.put(std::move(conflict));
+}
+
 void Project::eraseValve(const Id& id) {
     m_characteristics.erase(id);
     m_valves.erase(id);
@@ -307,6 +353,38 @@ void Project::eraseReading(const Id& id) {
 
 void Project::erasePumpReading(const Id& id) {
     eraseFromRound(m_pumpReadingsByRound, m_pumpReadings, id);
+}
+
+void Project::eraseSetPoint(const Id& id) {
+    m_setPoints.erase(id);
+}
+
+void Project::eraseReadinessLine(const Id& id) {
+    m_readiness.erase(id);
+}
+
+void Project::eraseDeficiency(const Id& id) {
+    m_deficiencies.erase(id);
+}
+
+void Project::eraseComment(const Id& id) {
+    m_comments.erase(id);
+}
+
+void Project::eraseAttachment(const Id& id) {
+    m_attachments.erase(id);
+}
+
+void Project::eraseFindingReason(const Id& id) {
+    m_findingReasons.erase(id);
+}
+
+void Project::eraseSignedReport(const Id& id) {
+    m_signedReports.erase(id);
+}
+
+void Project::eraseMergeConflict(const Id& id) {
+    m_mergeConflicts.erase(id);
 }
 
 const curve::ValveCharacteristic* Project::characteristic(const Id& valve) const {

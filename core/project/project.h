@@ -13,6 +13,7 @@
 #include "core/project/branch_tree.h"
 #include "core/project/record_table.h"
 #include "core/project/records.h"
+#include "core/project/review_records.h"
 
 namespace ww::project {
 
@@ -41,6 +42,14 @@ class Project {
     const RecordTable<Round>& rounds() const { return m_rounds; }
     const RecordTable<Reading>& readings() const { return m_readings; }
     const RecordTable<PumpReading>& pumpReadings() const { return m_pumpReadings; }
+    const RecordTable<SetPoint>& setPoints() const { return m_setPoints; }
+    const RecordTable<ReadinessLine>& readiness() const { return m_readiness; }
+    const RecordTable<Deficiency>& deficiencies() const { return m_deficiencies; }
+    const RecordTable<Comment>& comments() const { return m_comments; }
+    const RecordTable<Attachment>& attachments() const { return m_attachments; }
+    const RecordTable<FindingReason>& findingReasons() const { return m_findingReasons; }
+    const RecordTable<SignedReport>& signedReports() const { return m_signedReports; }
+    const RecordTable<MergeConflict>& mergeConflicts() const { return m_mergeConflicts; }
 
     void put(Job job);
     void put(ValveModel valve);
@@ -51,6 +60,14 @@ class Project {
     void put(Round round);
     void put(Reading reading);
     void put(PumpReading reading);
+    void put(SetPoint setPoint);
+    void put(ReadinessLine line);
+    void put(Deficiency deficiency);
+    void put(Comment comment);
+    void put(Attachment attachment);
+    void put(FindingReason reason);
+    void put(SignedReport report);
+    void put(MergeConflict conflict);
 
     void eraseValve(const Id& id);
     void eraseBranch(const Id& id);
@@ -60,6 +77,14 @@ class Project {
     void eraseRound(const Id& id);
     void eraseReading(const Id& id);
     void erasePumpReading(const Id& id);
+    void eraseSetPoint(const Id& id);
+    void eraseReadinessLine(const Id& id);
+    void eraseDeficiency(const Id& id);
+    void eraseComment(const Id& id);
+    void eraseAttachment(const Id& id);
+    void eraseFindingReason(const Id& id);
+    void eraseSignedReport(const Id& id);
+    void eraseMergeConflict(const Id& id);
 
     /// The fluid of the job; water at 20 C while the job's fluid is unusable.
     const fluid::Fluid& fluid() const { return m_fluid; }
@@ -99,6 +124,14 @@ class Project {
     RecordTable<Round> m_rounds;
     RecordTable<Reading> m_readings;
     RecordTable<PumpReading> m_pumpReadings;
+    RecordTable<SetPoint> m_setPoints;
+    RecordTable<ReadinessLine> m_readiness;
+    RecordTable<Deficiency> m_deficiencies;
+    RecordTable<Comment> m_comments;
+    RecordTable<Attachment> m_attachments;
+    RecordTable<FindingReason> m_findingReasons;
+    RecordTable<SignedReport> m_signedReports;
+    RecordTable<MergeConflict> m_mergeConflicts;
 
     fluid::Fluid m_fluid;
     std::unordered_map<Id, curve::ValveCharacteristic> m_characteristics;

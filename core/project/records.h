@@ -31,6 +31,21 @@ using quantity::VolumeFlow;
 /// Units that the screens and the report of a job show. Entered digits keep their own unit.
 enum class UnitSystem { US, SI };
 
+/// Which form of the energy code's balancing clause is tested.
+enum class CodeForm {
+    NotStated,
+    PercentOrFloor,  ///< motors to 10 hp exempt; excess to 5 % of the plate or 3 hp, whichever is more
+    PercentOnly,     ///< motors to 5 hp exempt; excess to 5 % of the plate
+};
+
+/// How long in a year the loop runs at a part of its design flow.
+struct LoadRow {
+    Decimal hours;                 ///< a year
+    Measured<Ratio> flowFraction;  ///< of design flow, percent
+
+    bool operator==(const LoadRow&) const = default;
+};
+
 /// The work at one site. Exactly one per workbook.
 struct Job {
     Id id;
@@ -47,6 +62,15 @@ struct Job {
     std::optional<Decimal> powerPrice;  ///< currency units a kWh
     std::string currency;
     std::optional<Decimal> hoursPerYear;
+    std::string practice;  ///< of a practice job: which simulated building answers; else empty
+    std::optional<Measured<Length>> altitude;             ///< of the site, for the air pressure
+    std::optional<Measured<GaugePressure>> fillPressure;  ///< at the expansion vessel, pumps off
+    std::optional<Decimal> readingAgeLimit;               ///< minutes after which a reference reading is old
+    CodeForm codeForm = CodeForm::NotStated;
+    std::string codeEdition;    ///< as the adopted code calls itself
+    std::string codeClause;     ///< number of the clause, typed by the user
+    std::string codeException;  ///< the exception claimed and why; empty: none
+    std::vector<LoadRow> loadRows;
 
     bool operator==(const Job&) const = default;
 };
@@ -86,6 +110,16 @@ enum class BranchKind {
     None,     ///< no balancing device
 };
 enum class Side { Unknown, Supply, Return };
+/// What stands in the pipe before the device and wants more straight length.
+enum class Disturbance { Ordinary, Pump, TwoElbows };
+/// How a branch is dealt with while balancing.
+enum class BalancingPolicy {
+    Unstated,
+    Proportional,
+    VerifyLimiter,
+    VerifyPressureIndependent,
+    NotBalanced,  ///< with a reason
+};
 enum class ReturnKind { Direct, Reverse };
 
 /// Any part of the distribution that is fed at one point of its parent. A branch without children is a
@@ -106,6 +140,11 @@ struct Branch {
     std::optional<Decimal> upstreamDiameters;
     std::optional<Decimal> downstreamDiameters;
     ReturnKind returns = ReturnKind::Direct;  ///< of the branch's children
+    Disturbance disturbance = Disturbance::Ordinary;
+    std::optional<Measured<Length>> elevation;  ///< of the unit above the pump
+    BalancingPolicy policy = BalancingPolicy::Unstated;
+    std::string policyReason;
+    std::string notes;
 
     bool operator==(const Branch&) const = default;
 };
@@ -122,6 +161,9 @@ struct PumpTableRow {
     bool operator==(const PumpTableRow&) const = default;
 };
 
+/// How several running pumps stand to each other.
+enum class PumpArrangement { Parallel, Series };
+
 struct Pump {
     Id id;
     int position = 0;
@@ -137,6 +179,19 @@ struct Pump {
     std::optional<Decimal> serviceFactor;
     std::string throttleTag;  ///< tag of the discharge throttling valve, may be empty
     std::vector<PumpTableRow> rows;
+    PumpArrangement arrangement = PumpArrangement::Parallel;
+    std::optional<Measured<Length>> suctionDiameter;        ///< inside, at the gauge tap
+    std::optional<Measured<Length>> dischargeDiameter;      ///< inside, at the gauge tap
+    std::optional<Measured<Length>> suctionGaugeHeight;     ///< gauge centre above the shaft
+    std::optional<Measured<Length>> dischargeGaugeHeight;   ///< gauge centre above the shaft
+    std::optional<Measured<Ratio>> powerFactor;             ///< of the motor's plate
+    std::optional<Measured<quantity::Current>> noLoadAmps;  ///< uncoupled
+    std::optional<Measured<RotationalSpeed>> plateSpeed;    ///< of the motor at full load
+    std::optional<Measured<RotationalSpeed>> synchronousSpeed;
+    std::optional<Measured<Ratio>> minimumSpeed;  ///< of rated speed, as the drive or the pump allows
+    bool hasDrive = false;                        ///< a variable-frequency drive feeds the motor
+    bool isPositiveDisplacement = false;
+    bool guardsSource = false;  ///< the only pump that keeps water moving through a chiller or boiler
 
     bool operator==(const Pump&) const = default;
 };
@@ -151,19 +206,36 @@ struct Instrument {
     std::optional<Measured<PressureDifference>> accuracyFloor;  ///< absolute part, added in quadrature
     std::optional<Instant> calibrated;                          ///< date
     std::optional<Instant> due;                                 ///< date
+    std::optional<Measured<PressureDifference>> resolution;     ///< of the display
+    std::string certificate;                                    ///< number of the calibration certificate
+    std::optional<Measured<PressureDifference>> zeroStart;      ///< zero check before the day's readings
+    std::optional<Measured<PressureDifference>> zeroEnd;        ///< and after them
+    std::string overdueReason;  ///< why readings with an overdue instrument stand
 
     bool operator==(const Instrument&) const = default;
 };
 
+enum class PersonRole { Unstated, Technician, Supervisor, Engineer, Witness };
+
 struct Person {
     Id id;
     std::string name;
+    PersonRole role = PersonRole::Unstated;
+    std::string certificate{};  ///< number
+    std::string firm{};
 
     bool operator==(const Person&) const = default;
 };
 
 enum class RoundKind { Survey, Adjusting, Final, Witness };
 enum class RoundState { Open, Closed, Sent, Accepted, SentBack };
+
+/// One terminal of a witness round's sample.
+struct SampleRow {
+    Id branch;
+
+    bool operator==(const SampleRow&) const = default;
+};
 
 /// One walk of readings, judged together.
 struct Round {
@@ -173,6 +245,14 @@ struct Round {
     RoundState state = RoundState::Open;
     std::optional<Instant> opened;
     std::optional<Instant> closed;
+    std::optional<Instant> sent;
+    std::optional<Instant> decided;  ///< accepted or sent back
+    std::string sentBy;
+    std::string decidedBy;
+    std::string reason;     ///< why it was sent back or withdrawn
+    std::string readiness;  ///< of a survey opened while mandatory lines were open: who says so, and why
+    std::optional<Decimal> sampleSeed;  ///< of a witness round
+    std::vector<SampleRow> sample;      ///< likewise
 
     bool operator==(const Round&) const = default;
 };
@@ -182,6 +262,15 @@ enum class ReadingStatus {
     Standing,
     Superseded,  ///< another reading corrects it; it stays for the record
     Struck,      ///< taken back with a reason; it stays for the record
+};
+
+/// What a reading was taken for.
+enum class ReadingPurpose {
+    Walk,       ///< on the round's walk
+    Try,        ///< while the valve was being adjusted
+    Hold,       ///< the try at which the valve was left
+    Reference,  ///< to renew the reference while another valve was being adjusted
+    ShutValve,  ///< the valve shut for a moment: the head available there, never a flow
 };
 
 /// One instrument value as entered, at one branch. Standing readings of a branch in a round: the one with the
@@ -204,9 +293,13 @@ struct Reading {
     bool cannotBeRead = false;     ///< the technician could not read it; `reason` says why before closing
     bool isDoubtful = false;       ///< marked by hand
     std::string reason;            ///< why a doubtful or unread value stands, or why it was struck
+    ReadingPurpose purpose = ReadingPurpose::Walk;
 
     bool operator==(const Reading&) const = default;
 };
+
+/// What a pump was doing when it was read.
+enum class PumpPoint { Running, Static, Shutoff, FullOpen, ThrottledToDesign, Final };
 
 struct PumpReading {
     Id id;
@@ -227,8 +320,49 @@ struct PumpReading {
     std::optional<Id> person;
     ReadingStatus status = ReadingStatus::Standing;
     std::optional<Id> supersedes;
+    PumpPoint point = PumpPoint::Running;
+    std::optional<Measured<quantity::Voltage>>
+        voltsSecond;  ///< phases 2 and 3; `volts` is phase 1 or the mean
+    std::optional<Measured<quantity::Voltage>> voltsThird;
+    std::optional<Measured<quantity::Current>> ampsSecond;
+    std::optional<Measured<quantity::Current>> ampsThird;
+    std::optional<Measured<Ratio>> powerFactor;
+    bool isDoubtful = false;
+    std::string note;
+    std::string reason;
 
     bool operator==(const PumpReading&) const = default;
+};
+
+/// How a drive's dp set-point follows the flow.
+enum class ResetLaw { None, Square, Linear };
+enum class SetPointMethod {
+    Unstated,
+    IndexAtDesign,  ///< pump slowed until the index terminal just takes its design flow
+    WorstCoil,      ///< pump slowed until the control valve of the worst coil stands at about 85 %
+    Estimated,      ///< sensor dp less what the worst coil and its valve have too much
+};
+
+/// The dp that a pump's drive is to hold, and how it was found.
+struct SetPoint {
+    Id id;
+    std::optional<Id> pump;
+    std::string sensor;    ///< tag
+    std::string location;  ///< where in the loop
+    SetPointMethod method = SetPointMethod::Unstated;
+    std::optional<Measured<PressureDifference>> zero;  ///< sensor reading with the pumps off
+    std::optional<Measured<PressureDifference>> dp;    ///< the set-point
+    std::optional<Measured<VolumeFlow>> flow;          ///< while it was found
+    std::optional<Measured<RotationalSpeed>> speed;    ///< likewise
+    std::optional<Measured<PressureDifference>> margin;
+    std::optional<Measured<PressureDifference>> lowLimit;
+    std::optional<Measured<PressureDifference>> highLimit;
+    ResetLaw reset = ResetLaw::None;
+    std::string setBy;
+    std::optional<Instant> time;
+    std::string note;
+
+    bool operator==(const SetPoint&) const = default;
 };
 
 }  // namespace ww::project

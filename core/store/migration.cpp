@@ -1,15 +1,18 @@
 #include "core/store/migration.h"
 
+#include <array>
 #include <string>
 
 #include "core/store/file_steps.h"
 #include "core/store/schema.h"
+#include "core/store/schema_two.h"
 
 namespace ww::store {
 
 std::span<const MigrationStep> migrationSteps() {
     // Schema 1 is the first; a later schema adds its step here and never changes one that stands.
-    return {};
+    static constexpr std::array kSteps{MigrationStep{2, kSchemaTwo}};
+    return kSteps;
 }
 
 base::Result<std::int64_t> schemaVersionOf(const Database& database) {

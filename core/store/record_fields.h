@@ -44,6 +44,48 @@ template <>
 inline constexpr const char* kTableOf<project::Reading> = "readings";
 template <>
 inline constexpr const char* kTableOf<project::PumpReading> = "pump_readings";
+template <>
+inline constexpr const char* kTableOf<project::SetPoint> = "set_points";
+template <>
+inline constexpr const char* kTableOf<OwnedRow<project::LoadRow>> = "job_load_rows";
+template <>
+inline constexpr const char* kTableOf<OwnedRow<project::SampleRow>> = "round_sample";
+
+/// The column that names the owner of a row.
+template <class Row>
+constexpr const char* kOwnerColumnOf = nullptr;
+template <>
+inline constexpr const char* kOwnerColumnOf<project::ValveTableRow> = "valve";
+template <>
+inline constexpr const char* kOwnerColumnOf<project::PumpTableRow> = "pump";
+template <>
+inline constexpr const char* kOwnerColumnOf<project::LoadRow> = "job";
+template <>
+inline constexpr const char* kOwnerColumnOf<project::SampleRow> = "round";
+
+/// Rows that belong to a record, in a table of their own. Only such records have an overload.
+template <Like<project::ValveModel> R>
+auto& rowsOf(R& r) {
+    return r.rows;
+}
+template <Like<project::Pump> R>
+auto& rowsOf(R& r) {
+    return r.rows;
+}
+template <Like<project::Job> R>
+auto& rowsOf(R& r) {
+    return r.loadRows;
+}
+template <Like<project::Round> R>
+auto& rowsOf(R& r) {
+    return r.sample;
+}
+template <class R>
+concept HasRows = requires(R& r) {
+    rowsOf(r);
+};
+template <HasRows R>
+using RowOf = typename std::remove_cvref_t<decltype(rowsOf(std::declval<R&>()))>::value_type;
 
 // fields(io, record) calls io.field(column, member) for every column in the tables' order, the key first.
 
@@ -63,6 +105,14 @@ void fields(Io& io, R& r) {
     io.field("power_price", r.powerPrice);
     io.field("currency", r.currency);
     io.field("hours_per_year", r.hoursPerYear);
+    io.field("practice", r.practice);
+    io.field("altitude", r.altitude);
+    io.field("fill_pressure", r.fillPressure);
+    io.field("reading_age_limit", r.readingAgeLimit);
+    io.field("code_form", r.codeForm);
+    io.field("code_edition", r.codeEdition);
+    io.field("code_clause", r.codeClause);
+    io.field("code_exception", r.codeException);
 }
 
 template <class Io, Like<project::ValveModel> R>
@@ -96,12 +146,20 @@ void fields(Io& io, R& r) {
     io.field("accuracy_floor", r.accuracyFloor);
     io.field("calibrated", r.calibrated);
     io.field("due", r.due);
+    io.field("resolution", r.resolution);
+    io.field("certificate", r.certificate);
+    io.field("zero_start", r.zeroStart);
+    io.field("zero_end", r.zeroEnd);
+    io.field("overdue_reason", r.overdueReason);
 }
 
 template <class Io, Like<project::Person> R>
 void fields(Io& io, R& r) {
     io.field("id", r.id);
     io.field("name", r.name);
+    io.field("role", r.role);
+    io.field("certificate", r.certificate);
+    io.field("firm", r.firm);
 }
 
 template <class Io, Like<project::Branch> R>
@@ -121,6 +179,11 @@ void fields(Io& io, R& r) {
     io.field("upstream_diameters", r.upstreamDiameters);
     io.field("downstream_diameters", r.downstreamDiameters);
     io.field("returns", r.returns);
+    io.field("disturbance", r.disturbance);
+    io.field("elevation", r.elevation);
+    io.field("policy", r.policy);
+    io.field("policy_reason", r.policyReason);
+    io.field("notes", r.notes);
 }
 
 template <class Io, Like<project::Pump> R>
@@ -138,6 +201,19 @@ void fields(Io& io, R& r) {
     io.field("amps", r.amps);
     io.field("service_factor", r.serviceFactor);
     io.field("throttle_tag", r.throttleTag);
+    io.field("arrangement", r.arrangement);
+    io.field("suction_diameter", r.suctionDiameter);
+    io.field("discharge_diameter", r.dischargeDiameter);
+    io.field("suction_gauge_height", r.suctionGaugeHeight);
+    io.field("discharge_gauge_height", r.dischargeGaugeHeight);
+    io.field("power_factor", r.powerFactor);
+    io.field("no_load_amps", r.noLoadAmps);
+    io.field("plate_speed", r.plateSpeed);
+    io.field("synchronous_speed", r.synchronousSpeed);
+    io.field("minimum_speed", r.minimumSpeed);
+    io.field("has_drive", r.hasDrive);
+    io.field("is_positive_displacement", r.isPositiveDisplacement);
+    io.field("guards_source", r.guardsSource);
 }
 
 template <class Io, Like<OwnedRow<project::PumpTableRow>> R>
@@ -160,6 +236,13 @@ void fields(Io& io, R& r) {
     io.field("state", r.state);
     io.field("opened", r.opened);
     io.field("closed", r.closed);
+    io.field("sent", r.sent);
+    io.field("decided", r.decided);
+    io.field("sent_by", r.sentBy);
+    io.field("decided_by", r.decidedBy);
+    io.field("reason", r.reason);
+    io.field("readiness", r.readiness);
+    io.field("sample_seed", r.sampleSeed);
 }
 
 template <class Io, Like<project::Reading> R>
@@ -181,6 +264,7 @@ void fields(Io& io, R& r) {
     io.field("cannot_be_read", r.cannotBeRead);
     io.field("is_doubtful", r.isDoubtful);
     io.field("reason", r.reason);
+    io.field("purpose", r.purpose);
 }
 
 template <class Io, Like<project::PumpReading> R>
@@ -203,6 +287,48 @@ void fields(Io& io, R& r) {
     io.field("person", r.person);
     io.field("status", r.status);
     io.field("supersedes", r.supersedes);
+    io.field("point", r.point);
+    io.field("volts_second", r.voltsSecond);
+    io.field("volts_third", r.voltsThird);
+    io.field("amps_second", r.ampsSecond);
+    io.field("amps_third", r.ampsThird);
+    io.field("power_factor", r.powerFactor);
+    io.field("is_doubtful", r.isDoubtful);
+    io.field("note", r.note);
+    io.field("reason", r.reason);
+}
+
+template <class Io, Like<project::SetPoint> R>
+void fields(Io& io, R& r) {
+    io.field("id", r.id);
+    io.field("pump", r.pump);
+    io.field("sensor", r.sensor);
+    io.field("location", r.location);
+    io.field("method", r.method);
+    io.field("zero", r.zero);
+    io.field("dp", r.dp);
+    io.field("flow", r.flow);
+    io.field("speed", r.speed);
+    io.field("margin", r.margin);
+    io.field("low_limit", r.lowLimit);
+    io.field("high_limit", r.highLimit);
+    io.field("reset", r.reset);
+    io.field("set_by", r.setBy);
+    io.field("time", r.time);
+    io.field("note", r.note);
+}
+template <class Io, Like<OwnedRow<project::LoadRow>> R>
+void fields(Io& io, R& r) {
+    io.field("job", r.owner);
+    io.field("position", r.position);
+    io.field("hours", r.row.hours);
+    io.field("flow_fraction", r.row.flowFraction);
+}
+template <class Io, Like<OwnedRow<project::SampleRow>> R>
+void fields(Io& io, R& r) {
+    io.field("round", r.owner);
+    io.field("position", r.position);
+    io.field("branch", r.row.branch);
 }
 
 /// Collects the columns that fields() names: one, or two for values with a unit and for moments.

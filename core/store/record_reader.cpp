@@ -1,9 +1,11 @@
 #include "core/store/record_reader.h"
 
+#include <array>
 #include <string>
 #include <unordered_map>
+#include <utility>
 
-#include "core/store/record_fields.h"
+#include "core/store/review_fields.h"
 #include "core/store/row_decoder.h"
 #include "core/store/store_messages.h"
 
@@ -59,33 +61,38 @@ Outcome readAll(const Database& database, project::Project& project) {
                               [&](Record&& record) { project.put(std::move(record)); });
 }
 
-/// Records that have rows of their own.
-template <class Record, class Row>
-Outcome readAllWithRows(const Database& database, const char* ownerColumn, project::Project& project) {
+/// Records that have rows of their own; gives each to `take`.
+template <HasRows Record, class Take>
+Outcome eachWithRows(const Database& database, quantity::Density density, Take take) {
+    using Row = RowOf<Record>;
     std::unordered_map<Id, std::vector<Row>> rows;
-    const quantity::Density density = project.fluid().density();
     if (auto read = eachRecord<OwnedRow<Row>>(
-            database, std::string(ownerColumn) + ",position", density,
+            database, std::string(kOwnerColumnOf<Row>) + ",position", density,
             [&](OwnedRow<Row>&& row) { rows[row.owner].push_back(std::move(row.row)); });
         !read) {
         return read;
     }
     return eachRecord<Record>(database, "rowid", density, [&](Record&& record) {
         if (const auto found = rows.find(record.id); found != rows.end()) {
-            record.rows = std::move(found->second);
+            rowsOf(record) = std::move(found->second);
         }
-        project.put(std::move(record));
+        take(std::move(record));
     });
+}
+
+template <HasRows Record>
+Outcome readAllWithRows(const Database& database, project::Project& project) {
+    return eachWithRows<Record>(database, project.fluid().density(),
+                                [&](Record&& record) { project.put(std::move(record)); });
 }
 
 Outcome readJob(const Database& database, project::Project& project) {
     int count = 0;
-    // The job holds no head, so the density does not matter yet.
-    auto read =
-        eachRecord<project::Job>(database, "rowid", project.fluid().density(), [&](project::Job&& job) {
-            project.put(std::move(job));
-            ++count;
-        });
+    // The density does not matter yet: putting the job resolves its heads with its own fluid.
+    auto read = eachWithRows<project::Job>(database, project.fluid().density(), [&](project::Job&& job) {
+        project.put(std::move(job));
+        ++count;
+    });
     if (read && count != 1) {
         return Fault{&kFileDamaged,
                      database.file().string(),
@@ -111,28 +118,43 @@ base::Result<std::optional<project::AnyRecord>> readOne(const Database& database
     return found;
 }
 
-/// Adds the rows of one record.
-template <class Record, class Row>
-base::Result<std::optional<project::AnyRecord>> readOneWithRows(const Database& database,
-                                                                const char* ownerColumn, const Id& id,
-                                                                quantity::Density density) {
+/// One record, with its rows where it has some of its own.
+template <class Record>
+base::Result<std::optional<project::AnyRecord>> readWhole(const Database& database, const Id& id,
+                                                          quantity::Density density) {
     auto record = readOne<Record>(database, id, density);
-    if (!record || !*record) {
-        return record;
-    }
-    auto statement =
-        database.prepare(selectSql<OwnedRow<Row>>() + " WHERE " + ownerColumn + "=? ORDER BY position");
-    if (!statement) {
-        return statement.fault();
-    }
-    statement->bind(1, ByteSpan(id.bytes));
-    auto& rows = std::get<Record>(**record).rows;
-    auto read = eachRow<OwnedRow<Row>>(database, *statement, density,
-                                       [&](OwnedRow<Row>&& row) { rows.push_back(std::move(row.row)); });
-    if (!read) {
-        return read.fault();
+    if constexpr (HasRows<Record>) {
+        using Row = RowOf<Record>;
+        if (!record || !*record) {
+            return record;
+        }
+        auto statement = database.prepare(selectSql<OwnedRow<Row>>() + " WHERE " + kOwnerColumnOf<Row> +
+                                          "=? ORDER BY position");
+        if (!statement) {
+            return statement.fault();
+        }
+        statement->bind(1, ByteSpan(id.bytes));
+        auto& rows = rowsOf(std::get<Record>(**record));
+        auto read = eachRow<OwnedRow<Row>>(database, *statement, density,
+                                           [&](OwnedRow<Row>&& row) { rows.push_back(std::move(row.row)); });
+        if (!read) {
+            return read.fault();
+        }
     }
     return record;
+}
+
+/// Calls readWhole() for the type of a kind.
+template <std::size_t... kinds>
+base::Result<std::optional<project::AnyRecord>> readOfKind(const Database& database,
+                                                           const project::RecordRef& record,
+                                                           quantity::Density density,
+                                                           std::index_sequence<kinds...>) {
+    using Read =
+        base::Result<std::optional<project::AnyRecord>> (*)(const Database&, const Id&, quantity::Density);
+    static constexpr std::array<Read, sizeof...(kinds)> kReaders{
+        &readWhole<std::variant_alternative_t<kinds, project::AnyRecord>>...};
+    return kReaders.at(static_cast<std::size_t>(record.kind))(database, record.id, density);
 }
 
 }  // namespace
@@ -140,19 +162,23 @@ base::Result<std::optional<project::AnyRecord>> readOneWithRows(const Database& 
 base::Result<project::Project> readProject(const Database& database) {
     project::Project project;
     const auto steps = {
-        +[](const Database& db, project::Project& p) { return readJob(db, p); },
-        +[](const Database& db, project::Project& p) {
-            return readAllWithRows<project::ValveModel, project::ValveTableRow>(db, "valve", p);
-        },
-        +[](const Database& db, project::Project& p) {
-            return readAllWithRows<project::Pump, project::PumpTableRow>(db, "pump", p);
-        },
-        +[](const Database& db, project::Project& p) { return readAll<project::Instrument>(db, p); },
-        +[](const Database& db, project::Project& p) { return readAll<project::Person>(db, p); },
-        +[](const Database& db, project::Project& p) { return readAll<project::Branch>(db, p); },
-        +[](const Database& db, project::Project& p) { return readAll<project::Round>(db, p); },
-        +[](const Database& db, project::Project& p) { return readAll<project::Reading>(db, p); },
-        +[](const Database& db, project::Project& p) { return readAll<project::PumpReading>(db, p); },
+        &readJob,
+        &readAllWithRows<project::ValveModel>,
+        &readAllWithRows<project::Pump>,
+        &readAll<project::Instrument>,
+        &readAll<project::Person>,
+        &readAll<project::Branch>,
+        &readAllWithRows<project::Round>,
+        &readAll<project::Reading>,
+        &readAll<project::PumpReading>,
+        &readAll<project::SetPoint>,
+        &readAll<project::ReadinessLine>,
+        &readAll<project::Deficiency>,
+        &readAll<project::Comment>,
+        &readAll<project::Attachment>,
+        &readAll<project::FindingReason>,
+        &readAll<project::SignedReport>,
+        &readAll<project::MergeConflict>,
     };
     for (const auto step : steps) {
         if (auto read = step(database, project); !read) {
@@ -165,30 +191,8 @@ base::Result<project::Project> readProject(const Database& database) {
 base::Result<std::optional<project::AnyRecord>> readRecord(const Database& database,
                                                            const project::RecordRef& record,
                                                            quantity::Density density) {
-    using project::RecordKind;
-    switch (record.kind) {
-        case RecordKind::Job:
-            return readOne<project::Job>(database, record.id, density);
-        case RecordKind::ValveModel:
-            return readOneWithRows<project::ValveModel, project::ValveTableRow>(database, "valve", record.id,
-                                                                                density);
-        case RecordKind::Branch:
-            return readOne<project::Branch>(database, record.id, density);
-        case RecordKind::Pump:
-            return readOneWithRows<project::Pump, project::PumpTableRow>(database, "pump", record.id,
-                                                                         density);
-        case RecordKind::Instrument:
-            return readOne<project::Instrument>(database, record.id, density);
-        case RecordKind::Person:
-            return readOne<project::Person>(database, record.id, density);
-        case RecordKind::Round:
-            return readOne<project::Round>(database, record.id, density);
-        case RecordKind::Reading:
-            return readOne<project::Reading>(database, record.id, density);
-        case RecordKind::PumpReading:
-            return readOne<project::PumpReading>(database, record.id, density);
-    }
-    base::breach("a kind of record without a table", __FILE__, __LINE__);
+    return readOfKind(database, record, density,
+                      std::make_index_sequence<std::variant_size_v<project::AnyRecord>>());
 }
 
 base::Result<std::optional<std::string>> readMeta(const Database& database, std::string_view key) {

@@ -4,7 +4,7 @@
 #include <string>
 
 #include "core/project/names.h"
-#include "core/store/record_fields.h"
+#include "core/store/review_fields.h"
 #include "core/store/schema.h"
 
 namespace ww::store {
@@ -23,6 +23,9 @@ class Binder {
     void field(const char*, int number) { m_statement.bind(m_next++, std::int64_t{number}); }
     void field(const char*, bool isSet) { m_statement.bind(m_next++, std::int64_t{isSet ? 1 : 0}); }
     void field(const char*, const std::string& text) { m_statement.bind(m_next++, std::string_view(text)); }
+    void field(const char*, const base::SharedBytes& content) {
+        m_statement.bind(m_next++, ByteSpan(content.bytes()));
+    }
     void field(const char*, const project::Decimal& digits) {
         m_statement.bind(m_next++, std::string_view(digits.text()));
     }
@@ -96,6 +99,21 @@ std::string_view tableOf(project::RecordKind kind, bool holdsRowsOfOwner) {
     return {};
 }
 
+std::string_view ownerColumnOf(project::RecordKind kind) {
+    switch (kind) {
+        case project::RecordKind::ValveModel:
+            return kOwnerColumnOf<project::ValveTableRow>;
+        case project::RecordKind::Pump:
+            return kOwnerColumnOf<project::PumpTableRow>;
+        case project::RecordKind::Job:
+            return kOwnerColumnOf<project::LoadRow>;
+        case project::RecordKind::Round:
+            return kOwnerColumnOf<project::SampleRow>;
+        default:
+            base::breach("a kind of record without rows of its own", __FILE__, __LINE__);
+    }
+}
+
 }  // namespace
 
 struct RecordWriter::Statements {
@@ -149,9 +167,9 @@ struct RecordWriter::Statements {
 
     /// Replaces the rows of a record's table.
     template <class Row>
-    Outcome putRows(std::string_view ownerColumn, const project::Id& owner, const std::vector<Row>& rows) {
+    Outcome putRows(const project::Id& owner, const std::vector<Row>& rows) {
         static const std::string sql = addRowSql<OwnedRow<Row>>();
-        if (auto erased = eraseWhere(kTableOf<OwnedRow<Row>>, ownerColumn, owner); !erased) {
+        if (auto erased = eraseWhere(kTableOf<OwnedRow<Row>>, kOwnerColumnOf<Row>, owner); !erased) {
             return erased;
         }
         for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -176,10 +194,8 @@ Outcome RecordWriter::put(const project::AnyRecord& any) {
             if (auto done = m_statements->run(sql, record); !done) {
                 return done;
             }
-            if constexpr (std::same_as<Record, project::ValveModel>) {
-                return m_statements->putRows("valve", record.id, record.rows);
-            } else if constexpr (std::same_as<Record, project::Pump>) {
-                return m_statements->putRows("pump", record.id, record.rows);
+            if constexpr (HasRows<const Record>) {
+                return m_statements->putRows(record.id, rowsOf(record));
             }
             return Done{};
         },
@@ -188,8 +204,7 @@ Outcome RecordWriter::put(const project::AnyRecord& any) {
 
 Outcome RecordWriter::erase(const project::RecordRef& record) {
     if (const std::string_view rows = tableOf(record.kind, true); !rows.empty()) {
-        const auto* column = record.kind == project::RecordKind::Pump ? "pump" : "valve";
-        if (auto erased = m_statements->eraseWhere(rows, column, record.id); !erased) {
+        if (auto erased = m_statements->eraseWhere(rows, ownerColumnOf(record.kind), record.id); !erased) {
             return erased;
         }
     }

@@ -8,6 +8,7 @@
 
 #include "core/project/names.h"
 #include "core/project/records.h"
+#include "core/project/review_records.h"
 #include "core/store/statement.h"
 
 namespace ww::store {
@@ -44,6 +45,10 @@ class RowDecoder {
     void field(const char*, int& number) { number = static_cast<int>(m_row.integer(m_next++)); }
     void field(const char*, bool& isSet) { isSet = m_row.integer(m_next++) != 0; }
     void field(const char*, std::string& text) { text = m_row.text(m_next++); }
+    void field(const char*, base::SharedBytes& content) {
+        const ByteSpan bytes = m_row.blob(m_next++);
+        content = base::SharedBytes(std::vector<std::uint8_t>(bytes.begin(), bytes.end()));
+    }
     void field(const char* column, project::Decimal& digits) {
         if (auto parsed = base::Decimal::parse(m_row.text(m_next++))) {
             digits = std::move(*parsed);

@@ -35,6 +35,19 @@ constexpr std::array kPatterns{
         "SELECT 'reading ' || r.sequence || ' of pump ' || coalesce(p.tag,'?') || ' in round ' || "
         "coalesce(o.number,'?') FROM pump_readings r LEFT JOIN pumps p ON p.id=r.pump LEFT JOIN rounds o ON "
         "o.id=r.round WHERE r.id=?1"},
+    NamePattern{"job_load_rows", "SELECT 'load row ' || (?2+1) || ' of job ' || name FROM job WHERE id=?1"},
+    NamePattern{"round_sample",
+                "SELECT 'sample row ' || (?2+1) || ' of round ' || number FROM rounds WHERE id=?1"},
+    NamePattern{"set_points", "SELECT 'set-point of sensor ' || sensor FROM set_points WHERE id=?1"},
+    NamePattern{"readiness", "SELECT 'readiness line ' || (position+1) FROM readiness WHERE id=?1"},
+    NamePattern{"deficiencies", "SELECT 'deficiency ' || number FROM deficiencies WHERE id=?1"},
+    NamePattern{"comments", "SELECT 'comment of ' || person FROM comments WHERE id=?1"},
+    NamePattern{"attachments", "SELECT 'attachment ' || name FROM attachments WHERE id=?1"},
+    NamePattern{"finding_reasons",
+                "SELECT 'reason for ' || code || ' ' || subject FROM finding_reasons WHERE id=?1"},
+    NamePattern{"signed_reports",
+                "SELECT 'signed report, revision ' || revision FROM signed_reports WHERE id=?1"},
+    NamePattern{"merge_conflicts", "SELECT 'merge conflict ' || place FROM merge_conflicts WHERE id=?1"},
 };
 
 std::string keyText(const Statement& row) {

@@ -26,6 +26,16 @@ constexpr std::array kTables{
     RecordedTable{"rounds", RecordKind::Round},
     RecordedTable{"readings", RecordKind::Reading},
     RecordedTable{"pump_readings", RecordKind::PumpReading},
+    RecordedTable{"job_load_rows", RecordKind::Job, true, 2},
+    RecordedTable{"round_sample", RecordKind::Round, true, 2},
+    RecordedTable{"set_points", RecordKind::SetPoint},
+    RecordedTable{"readiness", RecordKind::ReadinessLine},
+    RecordedTable{"deficiencies", RecordKind::Deficiency},
+    RecordedTable{"comments", RecordKind::Comment},
+    RecordedTable{"attachments", RecordKind::Attachment},
+    RecordedTable{"finding_reasons", RecordKind::FindingReason},
+    RecordedTable{"signed_reports", RecordKind::SignedReport},
+    RecordedTable{"merge_conflicts", RecordKind::MergeConflict},
 };
 
 // A value as entered takes two columns: digits, and the unit's symbol. Moments take two: seconds since 1970,

@@ -35,27 +35,9 @@ const RecordTable<PumpReading>& tableOf(const Project& project, const PumpReadin
     return project.pumpReadings();
 }
 
-const char* wordFor(RecordKind kind) {
-    switch (kind) {
-        case RecordKind::Job:
-            return "job";
-        case RecordKind::ValveModel:
-            return "valve";
-        case RecordKind::Branch:
-            return "branch";
-        case RecordKind::Pump:
-            return "pump";
-        case RecordKind::Instrument:
-            return "instrument";
-        case RecordKind::Person:
-            return "person";
-        case RecordKind::Round:
-            return "round";
-        case RecordKind::Reading:
-        case RecordKind::PumpReading:
-            return "reading";
-    }
-    base::breach("a kind of record without a word", __FILE__, __LINE__);
+/// What a refusal calls a record of that kind.
+std::string wordFor(RecordKind kind) {
+    return std::string(project::name(kind == RecordKind::PumpReading ? RecordKind::Reading : kind));
 }
 
 /// Calls `visit(kind, id)` for everything that a record refers to.
@@ -81,6 +63,25 @@ void eachReference(const AnyRecord& any, Visit visit) {
         visitOptional(RecordKind::Instrument, pumpReading->instrument);
         visitOptional(RecordKind::Person, pumpReading->person);
         visitOptional(RecordKind::PumpReading, pumpReading->supersedes);
+    } else if (const auto* round = std::get_if<Round>(&any)) {
+        for (const project::SampleRow& row : round->sample) {
+            visit(RecordKind::Branch, row.branch);
+        }
+    } else if (const auto* point = std::get_if<project::SetPoint>(&any)) {
+        visitOptional(RecordKind::Pump, point->pump);
+    } else if (const auto* deficiency = std::get_if<project::Deficiency>(&any)) {
+        visitOptional(RecordKind::Branch, deficiency->branch);
+        visitOptional(RecordKind::Pump, deficiency->pump);
+        visitOptional(RecordKind::Reading, deficiency->reading);
+        visitOptional(RecordKind::Reading, deficiency->retestReading);
+    } else if (const auto* comment = std::get_if<project::Comment>(&any)) {
+        visitOptional(RecordKind::Round, comment->round);
+        visitOptional(RecordKind::Branch, comment->branch);
+        visitOptional(RecordKind::Pump, comment->pump);
+        visitOptional(RecordKind::Comment, comment->answers);
+    } else if (const auto* attachment = std::get_if<project::Attachment>(&any)) {
+        visitOptional(RecordKind::Branch, attachment->branch);
+        visitOptional(RecordKind::Deficiency, attachment->deficiency);
     }
 }
 
@@ -104,6 +105,22 @@ bool isIn(const Project& project, RecordKind kind, const Id& id) {
             return project.readings().contains(id);
         case RecordKind::PumpReading:
             return project.pumpReadings().contains(id);
+        case RecordKind::SetPoint:
+            return project.setPoints().contains(id);
+        case RecordKind::ReadinessLine:
+            return project.readiness().contains(id);
+        case RecordKind::Deficiency:
+            return project.deficiencies().contains(id);
+        case RecordKind::Comment:
+            return project.comments().contains(id);
+        case RecordKind::Attachment:
+            return project.attachments().contains(id);
+        case RecordKind::FindingReason:
+            return project.findingReasons().contains(id);
+        case RecordKind::SignedReport:
+            return project.signedReports().contains(id);
+        case RecordKind::MergeConflict:
+            return project.mergeConflicts().contains(id);
     }
     return false;
 }
@@ -119,6 +136,14 @@ void eachTable(const Project& project, Visit visit) {
     visit(project.rounds());
     visit(project.readings());
     visit(project.pumpReadings());
+    visit(project.setPoints());
+    visit(project.readiness());
+    visit(project.deficiencies());
+    visit(project.comments());
+    visit(project.attachments());
+    visit(project.findingReasons());
+    visit(project.signedReports());
+    visit(project.mergeConflicts());
 }
 
 /// The name that must be unique among records of one kind; empty where there is none.
@@ -236,14 +261,12 @@ class Examination {
             if (!isUntouched(record.id)) {
                 continue;
             }
-            if constexpr (std::same_as<R, Branch> || AnyReading<R>) {
-                const AnyRecord any = record;
-                eachReference(any, [&](RecordKind kind, const Id& id) {
-                    if (m_erased.contains(id)) {
-                        refuse(kStillInUse, "", {nameOfErased(kind, id), usedBy(any)});
-                    }
-                });
-            }
+            const AnyRecord any = record;
+            eachReference(any, [&](RecordKind kind, const Id& id) {
+                if (m_erased.contains(id)) {
+                    refuse(kStillInUse, "", {nameOfErased(kind, id), usedBy(any)});
+                }
+            });
         }
     }
     std::string nameOfErased(RecordKind kind, const Id& id) const {
@@ -256,9 +279,12 @@ class Examination {
         return name.empty() ? std::string("the ") + wordFor(kind) : wordFor(kind) + (" " + name);
     }
     std::string usedBy(const AnyRecord& user) const {
-        const std::string name = nameFor(user);
-        const bool isReading = !std::holds_alternative<Branch>(user);
-        return isReading ? "a reading of " + name : "branch " + name;
+        const RecordKind kind = project::kindOf(user);
+        const bool isReading = kind == RecordKind::Reading || kind == RecordKind::PumpReading;
+        if (isReading) {
+            return "a reading of " + nameFor(user);
+        }
+        return kind == RecordKind::Branch ? "branch " + nameFor(user) : "a " + wordFor(kind);
     }
 
     /// Names among records of one kind: those put against each other and against those that stay.

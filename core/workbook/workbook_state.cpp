@@ -49,6 +49,22 @@ void eraseFrom(Project& project, const project::RecordRef& record) {
             return project.eraseReading(record.id);
         case RecordKind::PumpReading:
             return project.erasePumpReading(record.id);
+        case RecordKind::SetPoint:
+            return project.eraseSetPoint(record.id);
+        case RecordKind::ReadinessLine:
+            return project.eraseReadinessLine(record.id);
+        case RecordKind::Deficiency:
+            return project.eraseDeficiency(record.id);
+        case RecordKind::Comment:
+            return project.eraseComment(record.id);
+        case RecordKind::Attachment:
+            return project.eraseAttachment(record.id);
+        case RecordKind::FindingReason:
+            return project.eraseFindingReason(record.id);
+        case RecordKind::SignedReport:
+            return project.eraseSignedReport(record.id);
+        case RecordKind::MergeConflict:
+            return project.eraseMergeConflict(record.id);
     }
 }
 

@@ -110,7 +110,9 @@ inline project::Edit wholeJob() {
     instrument.calibrated = *base::Instant::fromText("2025-11-03");
     instrument.due = *base::Instant::fromText("2026-11-03");
 
-    const project::Person person{ids.person, "A. Fields"};
+    project::Person person;
+    person.id = ids.person;
+    person.name = "A. Fields";
 
     project::Branch riser;
     riser.id = ids.riser;
@@ -226,6 +228,14 @@ inline std::vector<project::AnyRecord> recordsOf(const project::Project& project
     add(project.rounds());
     add(project.readings());
     add(project.pumpReadings());
+    add(project.setPoints());
+    add(project.readiness());
+    add(project.deficiencies());
+    add(project.comments());
+    add(project.attachments());
+    add(project.findingReasons());
+    add(project.signedReports());
+    add(project.mergeConflicts());
     std::sort(records.begin(), records.end(), [](const auto& a, const auto& b) {
         return std::pair(a.index(), project::idOf(a)) < std::pair(b.index(), project::idOf(b));
     });

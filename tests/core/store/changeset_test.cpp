@@ -5,6 +5,7 @@
 #include "core/store/changeset_form.h"
 #include "core/store/record_reader.h"
 #include "core/store/record_writer.h"
+#include "core/store/migration.h"
 #include "core/store/schema.h"
 #include "tests/support/whole_job.h"
 
@@ -18,7 +19,7 @@ using support::WholeJobIds;
 class Changeset : public testing::Test {
   protected:
     Changeset() {
-        EXPECT_TRUE(createSchemaOne(m_database).ok());
+        EXPECT_TRUE(createCurrentSchema(m_database).ok());
         RecordWriter writer(m_database);
         Transaction transaction(m_database);
         for (const auto& record : support::wholeJob().put) {

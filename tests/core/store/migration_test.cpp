@@ -5,6 +5,7 @@
 #include "core/store/open_file.h"
 #include "core/store/record_reader.h"
 #include "core/store/schema.h"
+#include "core/store/schema_two.h"
 #include "core/store/store_messages.h"
 #include "core/workbook/workbook.h"
 #include "tests/support/fixed_clock.h"
@@ -20,14 +21,16 @@ constexpr const char* kFrozenFile = WW_SOURCE_DIR "/tests/data/schema_1.wwj";
 
 /// Steps as a later program might have them.
 constexpr std::array kLaterSteps{
-    MigrationStep{2, "ALTER TABLE readings ADD COLUMN weather TEXT"},
-    MigrationStep{3,
+    MigrationStep{2, kSchemaTwo},
+    MigrationStep{3, "ALTER TABLE readings ADD COLUMN weather TEXT"},
+    MigrationStep{4,
                   "CREATE TABLE notes(id BLOB PRIMARY KEY NOT NULL, text TEXT NOT NULL) STRICT; "
                   "INSERT INTO notes SELECT id, note FROM readings WHERE note<>''"},
 };
 constexpr std::array kFailingSteps{
-    MigrationStep{2, "ALTER TABLE readings ADD COLUMN weather TEXT"},
-    MigrationStep{3, "CREATE TABLE notes(id BLOB) STRICT; INSERT INTO no_such_table VALUES(1)"},
+    MigrationStep{2, kSchemaTwo},
+    MigrationStep{3, "ALTER TABLE readings ADD COLUMN weather TEXT"},
+    MigrationStep{4, "CREATE TABLE notes(id BLOB) STRICT; INSERT INTO no_such_table VALUES(1)"},
 };
 
 class Migration : public testing::Test {
@@ -81,15 +84,16 @@ TEST_F(Migration, schemaOneIsWhatThisProgramMakes) {
     ASSERT_TRUE(createSchemaOne(fresh).ok());
     const std::string sql = "SELECT count(*) FROM sqlite_schema";
     EXPECT_EQ(*opened->number(sql), *fresh.number(sql));
-    if (kSchemaVersion == 1) {
-        EXPECT_TRUE(checkSchema(*opened).ok());
-    }
+    auto copy = opened->copyInMemory();
+    ASSERT_TRUE(copy.ok());
+    ASSERT_TRUE(migrate(*copy, kSchemaVersion, migrationSteps()).ok());
+    EXPECT_TRUE(checkSchema(*copy).ok()) << "and its steps lead to the present schema";
 }
 
 TEST_F(Migration, stepsRunInOrderAfterACopyWasKept) {
     Database database = openForWriting();
-    ASSERT_TRUE(migrateFile(database, 3, kLaterSteps).ok());
-    EXPECT_EQ(*schemaVersionOf(database), 3);
+    ASSERT_TRUE(migrateFile(database, 4, kLaterSteps).ok());
+    EXPECT_EQ(*schemaVersionOf(database), 4);
     EXPECT_EQ(*database.number("SELECT count(*) FROM notes"), 1);
     EXPECT_EQ(*database.number("SELECT count(weather) FROM readings"), 0);
     const auto kept = m_folder.file("job.schema-1.wwj");
@@ -99,18 +103,18 @@ TEST_F(Migration, stepsRunInOrderAfterACopyWasKept) {
 
 TEST_F(Migration, aTargetInBetweenStopsThere) {
     Database database = openForWriting();
-    ASSERT_TRUE(migrate(database, 2, kLaterSteps).ok());
-    EXPECT_EQ(*schemaVersionOf(database), 2);
-    EXPECT_FALSE(database.number("SELECT count(*) FROM notes").ok());
     ASSERT_TRUE(migrate(database, 3, kLaterSteps).ok());
     EXPECT_EQ(*schemaVersionOf(database), 3);
-    ASSERT_TRUE(migrate(database, 3, kLaterSteps).ok()) << "nothing is left to do";
+    EXPECT_FALSE(database.number("SELECT count(*) FROM notes").ok());
+    ASSERT_TRUE(migrate(database, 4, kLaterSteps).ok());
+    EXPECT_EQ(*schemaVersionOf(database), 4);
+    ASSERT_TRUE(migrate(database, 4, kLaterSteps).ok()) << "nothing is left to do";
 }
 
 TEST_F(Migration, aStepThatFailsLeavesTheSchemaBeforeIt) {
     Database database = openForWriting();
-    EXPECT_FALSE(migrateFile(database, 3, kFailingSteps).ok());
-    EXPECT_EQ(*schemaVersionOf(database), 2);
+    EXPECT_FALSE(migrateFile(database, 4, kFailingSteps).ok());
+    EXPECT_EQ(*schemaVersionOf(database), 3);
     EXPECT_FALSE(database.number("SELECT count(*) FROM notes").ok()) << "nothing of the failed step is left";
     EXPECT_EQ(*database.number("SELECT count(weather) FROM readings"), 0);
     EXPECT_TRUE(m_folder.has("job.schema-1.wwj"));
@@ -128,7 +132,7 @@ TEST_F(Migration, anOlderFileCanBeBroughtUpToDateInMemoryAlone) {
     ASSERT_TRUE(file.ok());
     auto copy = file->copyInMemory();
     ASSERT_TRUE(copy.ok());
-    ASSERT_TRUE(migrate(*copy, 3, kLaterSteps).ok());
+    ASSERT_TRUE(migrate(*copy, 4, kLaterSteps).ok());
     EXPECT_EQ(readProject(*copy)->readings().size(), 3u);
     EXPECT_EQ(m_folder.read("job.wwj"), before);
 }

@@ -205,7 +205,7 @@ TEST_F(Damage, valuesThatCannotBeReadAreNamed) {
 
 TEST_F(Damage, aNewerFileCanBeReadAndNamesTheVersionNeeded) {
     change(
-        "ALTER TABLE readings ADD COLUMN weather TEXT; PRAGMA user_version=2; "
+        "ALTER TABLE readings ADD COLUMN weather TEXT; PRAGMA user_version=3; "
         "UPDATE meta SET value='7.1.0' WHERE key='needs_version'");
     auto opened = Workbook::open(path(), OpenMode::ReadWrite, session());
     ASSERT_TRUE(opened.ok()) << base::english(opened.fault());

@@ -108,8 +108,9 @@ TEST_F(EditRules, pumpReadingsAreLockedLikewise) {
 
 TEST_F(EditRules, readingsDoNotSlipOutOfALockedRound) {
     setState(RoundState::Closed);
-    project::Round other{CountingIds::numbered(502), 2,  project::RoundKind::Adjusting,
-                         RoundState::Open,           {}, {}};
+    project::Round other;
+    other.id = CountingIds::numbered(502);
+    other.number = 2;
     m_project.put(other);
     Reading moved = m_project.readings().at(m_ids.first);
     moved.round = other.id;
@@ -188,7 +189,9 @@ TEST_F(EditRules, namesAreUniqueAmongTheirKind) {
 }
 
 TEST_F(EditRules, roundNumbersAndSequencesAreUnique) {
-    const project::Round twin{CountingIds::numbered(604), 1, {}, {}, {}, {}};
+    project::Round twin;
+    twin.id = CountingIds::numbered(604);
+    twin.number = 1;
     EXPECT_EQ(putting({twin}), "round_number_taken");
     EXPECT_EQ(putting({newReading(1)}), "sequence_taken");
     Reading second = newReading(8);

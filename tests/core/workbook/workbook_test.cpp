@@ -4,6 +4,7 @@
 
 #include "core/store/store_messages.h"
 #include "tests/support/fixed_clock.h"
+#include "tests/support/review_job.h"
 #include "tests/support/temporary_folder.h"
 #include "tests/support/whole_job.h"
 
@@ -65,6 +66,28 @@ TEST_F(WorkbookTest, everyFieldOfEveryRecordComesBackAsEntered) {
     EXPECT_DOUBLE_EQ(far.dp->value.si(), 0.20 * 9.80665 * workbook->project().fluid().density().si());
     EXPECT_EQ(far.dp->text(), "0.20 m");
     expectIntact(1);
+}
+
+TEST_F(WorkbookTest, recordsOfReviewComeBackAsEntered) {
+    project::Project expected;
+    for (AnyRecord& record : support::wholeJob().put) {
+        std::visit([&](auto& r) { expected.put(r); }, record);
+    }
+    auto workbook = create();
+    const Edit review = support::reviewOf(workbook->project());
+    for (const AnyRecord& record : review.put) {
+        std::visit([&](const auto& r) { expected.put(r); }, record);
+    }
+    const auto applied = workbook->apply(review);
+    ASSERT_TRUE(applied.ok()) << base::englishWithSubject(applied.fault());
+    EXPECT_EQ(recordsOf(workbook->project()), recordsOf(expected));
+    workbook.reset();
+    workbook = open();
+    EXPECT_EQ(recordsOf(workbook->project()), recordsOf(expected));
+    ASSERT_TRUE(workbook->undo().ok());
+    EXPECT_TRUE(workbook->project().comments().empty());
+    EXPECT_TRUE(workbook->project().rounds().at(WholeJobIds{}.round).sample.empty());
+    expectIntact(3);
 }
 
 TEST_F(WorkbookTest, momentsKeepTheirZone) {
