@@ -1,0 +1,19 @@
+// Draws the papers of a practice building: what its engineer designed. Not for how it was really built
+// (detail/truth.h).
+#pragma once
+
+#include <cstdint>
+
+#include "core/practice/building_plan.h"
+#include "core/project/project.h"
+
+namespace ww::practice::detail {
+
+/// An id that follows from the seed alone.
+base::Id seededId(std::uint64_t seed, std::uint64_t number);
+
+/// A job without rounds: branches with design flows and losses, valves sized for a drop of at most 7 kPa wide
+/// open, one pump with a reserve of head, a dp meter and a pump gauge. All invented.
+project::Project makeDesign(const BuildingPlan& plan, std::uint64_t seed);
+
+}  // namespace ww::practice::detail
