@@ -186,8 +186,13 @@ double Building::noise(std::uint64_t what, std::size_t branch, ReadingMoment mom
 }
 
 DpAnswer Building::readDp(const LoopState& state, std::size_t branch, ReadingMoment moment) const {
+    return readDp(stateAt(state, moment), state, branch, moment);
+}
+
+DpAnswer Building::readDp(const TrueState& real, const LoopState& state, std::size_t branch,
+                          ReadingMoment moment) const {
     EXPECTS(m_loop.valveLink[branch].has_value());
-    PressureDifference dp = stateAt(state, moment).valveDrops[branch];
+    PressureDifference dp = real.valveDrops[branch];
     DpAnswer answer;
     for (const PlantedFault& fault : m_truth.faults) {
         if (fault.branch != branch || fault.round != moment.round) {

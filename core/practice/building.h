@@ -59,6 +59,9 @@ class Building {
     /// The dp that the meter shows at a branch's valve; `branch` is an index into the design's branches and
     /// has a valve. A branch listed in state.closed gives its closed-valve dp.
     DpAnswer readDp(const LoopState& state, std::size_t branch, ReadingMoment moment) const;
+    /// The same where stateAt() of that state and moment is at hand.
+    DpAnswer readDp(const TrueState& real, const LoopState& state, std::size_t branch,
+                    ReadingMoment moment) const;
     /// The rise that the pump's gauges show, kPa.
     Measured<PressureDifference> readPumpRise(const LoopState& state, ReadingMoment moment) const;
     /// The flow that a clamp-on meter shows at a branch, m3/h.

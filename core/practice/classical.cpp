@@ -74,7 +74,11 @@ class Player {
 
     /// The flow that the meter and the valve's table give at a setting.
     double readFlow_m3s(std::size_t branch) {
-        const auto answer = m_building.readDp(m_game.state, branch, nextMoment(branch));
+        const ReadingMoment moment = nextMoment(branch);
+        if (!m_real) {
+            m_real = m_building.stateAt(m_game.state, moment);
+        }
+        const auto answer = m_building.readDp(*m_real, m_game.state, branch, moment);
         const auto& characteristic = *m_project.characteristicOf(m_project.branches()[branch]);
         const double flow_m3s = curve::valveFlow(characteristic.coefficient(setting(branch)),
                                                  answer.dp.value, m_project.fluid().density())
@@ -95,6 +99,11 @@ class Player {
         const auto found = m_game.state.settings.find(record.id);
         return found == m_game.state.settings.end() ? m_project.characteristicOf(record)->fullyOpen()
                                                     : found->second;
+    }
+
+    void turn(const project::Branch& branch, quantity::Setting to) {
+        m_game.state.settings[branch.id] = to;
+        m_real.reset();
     }
 
     void survey() {
@@ -189,7 +198,7 @@ class Player {
         double least = std::abs(found);
         while (open - shut > m_building.plan().settingStep * 1.5) {
             const quantity::Setting middle = m_building.onScale((open + shut) * 0.5, member);
-            m_game.state.settings[branch.id] = middle;
+            turn(branch, middle);
             const double now = excess();
             if (std::abs(now) < least) {
                 least = std::abs(now);
@@ -200,7 +209,7 @@ class Player {
             }
             (now > 0 ? open : shut) = middle;
         }
-        m_game.state.settings[branch.id] = best;
+        turn(branch, best);
         m_moves += best == before ? 0 : 1;
     }
 
@@ -212,6 +221,7 @@ class Player {
     VolumeFlow m_designTotal;
     std::vector<std::vector<std::size_t>> m_groups;
     ClassicalGame m_game;
+    std::optional<TrueState> m_real;  ///< since the last turn
     int m_moves = 0;
     int m_readings = 0;
     std::vector<int> m_looks;  ///< readings by branch within the pass, and of the gauges
