@@ -44,8 +44,8 @@ Resistance squareLaw(PressureDifference loss, VolumeFlow flow) {
     return Resistance::si(loss.si() / (flow.si() * flow.si()));
 }
 
-balancing::HydraulicModel openLoop(const project::Project& design, const HiddenTruth& truth,
-                                   const std::vector<VolumeFlow>& own, const std::vector<VolumeFlow>& runs) {
+balancing::HydraulicModel squareLoop(const project::Project& design, const HiddenTruth& truth,
+                                     const std::vector<VolumeFlow>& own, const std::vector<VolumeFlow>& runs) {
     balancing::Resistances resistances;
     for (std::size_t i = 0; i < own.size(); ++i) {
         resistances[design.branches()[i].id] = {squareLaw(truth.branches[i].runLoss, runs[i]),
@@ -72,7 +72,9 @@ Building::Building(BuildingPlan plan, std::uint64_t seed)
       m_designFlows(project::designFlows(m_design)),
       m_runFlows(flowsOfRuns(m_design, m_designFlows)),
       m_truth(detail::drawTruth(m_plan, seed, m_design)),
-      m_loop(openLoop(m_design, m_truth, m_designFlows, m_runFlows)) {}
+      m_loop(squareLoop(m_design, m_truth, m_designFlows, m_runFlows)) {
+    buildOpenLoop();
+}
 
 quantity::Setting Building::onScale(quantity::Setting wanted, std::size_t branch) const {
     const auto* characteristic = m_design.characteristicOf(m_design.branches()[branch]);
@@ -124,42 +126,79 @@ double Building::growth(std::size_t branch, ReadingMoment moment) const {
     return factor;
 }
 
-hydraulics::Network Building::networkAt(const LoopState& state, ReadingMoment moment) const {
+Element Building::circuitLaw(std::size_t branch, ReadingMoment moment) const {
+    return Element::exponentLaw(m_truth.branches[branch].circuitLoss * growth(branch, moment),
+                                m_designFlows[branch], m_plan.coilExponent);
+}
+
+Element Building::pumpLaw(std::size_t pump, const LoopState& state) const {
+    hydraulics::PumpOperation operation;
+    operation.speedFraction = state.speedFraction;
+    operation.diameterFraction = state.diameterFraction;
+    operation.isRunning = state.speedFraction > 0;
+    operation.curveFactor = m_truth.pumpFactor;
+    const auto* curve = m_design.pumpCurve(m_design.pumps()[pump].id);
+    return Element::pump(hydraulics::PumpModel::fromCurve(*curve, m_design.fluid().density()), operation);
+}
+
+hydraulics::Network Building::changed(const std::vector<LinkChange>& changes) const {
+    auto made = m_loop.network.with(changes);
+    EXPECTS(made.network);
+    return std::move(*made.network);
+}
+
+void Building::buildOpenLoop() {
     std::vector<LinkChange> changes;
-    const auto density = m_design.fluid().density();
     for (std::size_t i = 0; i < m_design.branches().size(); ++i) {
-        const project::Branch& branch = m_design.branches()[i];
         const TrueBranch& truth = m_truth.branches[i];
         if (truth.circuitLoss.si() > 0) {
-            changes.push_back({m_loop.circuitLink[i],
-                               Element::exponentLaw(truth.circuitLoss * growth(i, moment), m_designFlows[i],
-                                                    m_plan.coilExponent)});
+            changes.push_back({m_loop.circuitLink[i], circuitLaw(i, {})});
         }
         if (m_loop.runLink[i]) {
             changes.push_back({*m_loop.runLink[i],
                                Element::exponentLaw(truth.runLoss, m_runFlows[i], m_plan.runExponent)});
         }
         if (m_loop.valveLink[i]) {
-            const bool isClosed =
-                std::find(state.closed.begin(), state.closed.end(), branch.id) != state.closed.end();
-            const FlowCoefficient coefficient = trueCoefficient(i, handle(state, i, moment));
-            changes.push_back({*m_loop.valveLink[i], Element::valve(coefficient, density),
-                               isClosed || coefficient.si() <= 0});
+            const auto* characteristic = m_design.characteristicOf(m_design.branches()[i]);
+            changes.push_back(
+                {*m_loop.valveLink[i], Element::valve(trueCoefficient(i, characteristic->fullyOpen()),
+                                                      m_design.fluid().density())});
         }
     }
     for (std::size_t i = 0; i < m_loop.pumpLinks.size(); ++i) {
-        hydraulics::PumpOperation operation;
-        operation.speedFraction = state.speedFraction;
-        operation.diameterFraction = state.diameterFraction;
-        operation.isRunning = state.speedFraction > 0;
-        operation.curveFactor = m_truth.pumpFactor;
-        const auto* curve = m_design.pumpCurve(m_design.pumps()[m_loop.pumps[i]].id);
-        changes.push_back({m_loop.pumpLinks[i],
-                           Element::pump(hydraulics::PumpModel::fromCurve(*curve, density), operation)});
+        changes.push_back({m_loop.pumpLinks[i], pumpLaw(m_loop.pumps[i], {})});
     }
-    auto changed = m_loop.network.with(changes);
-    EXPECTS(changed.network);
-    return std::move(*changed.network);
+    m_loop.network = changed(changes);
+}
+
+hydraulics::Network Building::networkAt(const LoopState& state, ReadingMoment moment) const {
+    std::vector<LinkChange> changes;
+    for (std::size_t i = 0; i < m_design.branches().size(); ++i) {
+        if (!m_loop.valveLink[i]) {
+            continue;
+        }
+        const project::Branch& branch = m_design.branches()[i];
+        const bool isClosed =
+            std::find(state.closed.begin(), state.closed.end(), branch.id) != state.closed.end();
+        const quantity::Setting setting = handle(state, i, moment);
+        if (isClosed || setting < m_design.characteristicOf(branch)->fullyOpen()) {
+            const FlowCoefficient coefficient = trueCoefficient(i, setting);
+            changes.push_back({*m_loop.valveLink[i],
+                               Element::valve(coefficient, m_design.fluid().density()),
+                               isClosed || coefficient.si() <= 0});
+        }
+    }
+    for (const PlantedFault& fault : m_truth.faults) {
+        if (fault.kind == FaultKind::CloggingStrainer) {
+            changes.push_back({m_loop.circuitLink[fault.branch], circuitLaw(fault.branch, moment)});
+        }
+    }
+    if (state.speedFraction != 1 || state.diameterFraction != 1) {
+        for (std::size_t i = 0; i < m_loop.pumpLinks.size(); ++i) {
+            changes.push_back({m_loop.pumpLinks[i], pumpLaw(m_loop.pumps[i], state)});
+        }
+    }
+    return changed(changes);
 }
 
 TrueState Building::stateAt(const LoopState& state, ReadingMoment moment) const {
@@ -212,8 +251,12 @@ DpAnswer Building::readDp(const TrueState& real, const LoopState& state, std::si
 }
 
 Measured<PressureDifference> Building::readPumpRise(const LoopState& state, ReadingMoment moment) const {
+    return readPumpRise(stateAt(state, moment), moment);
+}
+
+Measured<PressureDifference> Building::readPumpRise(const TrueState& real, ReadingMoment moment) const {
     const double factor = 1 + m_plan.gaugeNoise.si() * noise(kPumpRise, 0, moment);
-    return shown(stateAt(state, moment).pumpRise * factor, m_plan.gaugeResolution, Unit::Kilopascal, 1);
+    return shown(real.pumpRise * factor, m_plan.gaugeResolution, Unit::Kilopascal, 1);
 }
 
 Measured<VolumeFlow> Building::readFlow(const LoopState& state, std::size_t branch,

@@ -64,6 +64,7 @@ class Building {
                     ReadingMoment moment) const;
     /// The rise that the pump's gauges show, kPa.
     Measured<PressureDifference> readPumpRise(const LoopState& state, ReadingMoment moment) const;
+    Measured<PressureDifference> readPumpRise(const TrueState& real, ReadingMoment moment) const;
     /// The flow that a clamp-on meter shows at a branch, m3/h.
     Measured<VolumeFlow> readFlow(const LoopState& state, std::size_t branch, ReadingMoment moment) const;
 
@@ -80,6 +81,10 @@ class Building {
     double noise(std::uint64_t what, std::size_t branch, ReadingMoment moment) const;
     double growth(std::size_t branch, ReadingMoment moment) const;
     quantity::FlowCoefficient trueCoefficient(std::size_t branch, quantity::Setting setting) const;
+    hydraulics::Element circuitLaw(std::size_t branch, ReadingMoment moment) const;
+    hydraulics::Element pumpLaw(std::size_t pump, const LoopState& state) const;
+    hydraulics::Network changed(const std::vector<hydraulics::LinkChange>& changes) const;
+    void buildOpenLoop();
     hydraulics::Network networkAt(const LoopState& state, ReadingMoment moment) const;
 
     BuildingPlan m_plan;
@@ -88,7 +93,7 @@ class Building {
     std::vector<VolumeFlow> m_designFlows;  ///< by branch
     std::vector<VolumeFlow> m_runFlows;     ///< by branch: the design flow that its run carries
     HiddenTruth m_truth;
-    balancing::HydraulicModel m_loop;  ///< every valve open, square laws
+    balancing::HydraulicModel m_loop;  ///< as built, every valve open
 };
 
 }  // namespace ww::practice

@@ -72,13 +72,17 @@ class Player {
         return moment;
     }
 
-    /// The flow that the meter and the valve's table give at a setting.
-    double readFlow_m3s(std::size_t branch) {
-        const ReadingMoment moment = nextMoment(branch);
+    const TrueState& realAt(ReadingMoment moment) {
         if (!m_real) {
             m_real = m_building.stateAt(m_game.state, moment);
         }
-        const auto answer = m_building.readDp(*m_real, m_game.state, branch, moment);
+        return *m_real;
+    }
+
+    /// The flow that the meter and the valve's table give at a setting.
+    double readFlow_m3s(std::size_t branch) {
+        const ReadingMoment moment = nextMoment(branch);
+        const auto answer = m_building.readDp(realAt(moment), m_game.state, branch, moment);
         const auto& characteristic = *m_project.characteristicOf(m_project.branches()[branch]);
         const double flow_m3s = curve::valveFlow(characteristic.coefficient(setting(branch)),
                                                  answer.dp.value, m_project.fluid().density())
@@ -88,7 +92,8 @@ class Player {
     }
 
     double totalByPumpCurve_m3s() {
-        const auto rise = m_building.readPumpRise(m_game.state, nextMoment(m_design.size()));
+        const ReadingMoment moment = nextMoment(m_design.size());
+        const auto rise = m_building.readPumpRise(realAt(moment), moment);
         const auto* curve = m_project.pumpCurve(m_project.pumps()[0].id);
         const auto flow = curve->flowAtHead(m_project.fluid().head(rise.value));
         return flow ? flow->si() : 0.0;

@@ -22,20 +22,18 @@ double lowestOfDesignFraction(const Building& building, const std::vector<Volume
 /// Rise of the pump at the speed that brings the least supplied terminal to design.
 std::optional<quantity::Head> headNeeded(const Building& building, const std::vector<VolumeFlow>& design,
                                          LoopState state, ReadingMoment moment) {
-    double low = 0.05;
-    double high = 20;
-    const auto lowestAt = [&](double speedFraction) {
-        state.speedFraction = speedFraction;
-        return lowestOfDesignFraction(building, design, building.stateAt(state, moment));
-    };
-    if (lowestAt(high) < 1) {
-        return std::nullopt;
+    // Flows grow nearly in proportion to speed, exactly so with square laws: a few corrections are enough.
+    for (int i = 0; i < 12; ++i) {
+        const TrueState real = building.stateAt(state, moment);
+        const double lowest = lowestOfDesignFraction(building, design, real);
+        if (lowest <= 0) {
+            return std::nullopt;
+        }
+        if (std::abs(lowest - 1) < 1e-9) {
+            return building.design().fluid().head(real.pumpRise);
+        }
+        state.speedFraction /= lowest;
     }
-    for (int i = 0; i < 40; ++i) {
-        const double middle = std::sqrt(low * high);
-        (lowestAt(middle) < 1 ? low : high) = middle;
-    }
-    state.speedFraction = high;
     return building.design().fluid().head(building.stateAt(state, moment).pumpRise);
 }
 
