@@ -64,7 +64,7 @@ project::Edit practiceContent(const PracticeKey& key, const std::string& jobName
     if (!jobName.empty()) {
         job.name = jobName;
     }
-    //PRACTICE
+    job.practice = text(key);
     project::Edit edit;
     edit.label = "New practice job";
     edit.canUndo = false;
