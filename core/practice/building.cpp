@@ -45,7 +45,8 @@ Resistance squareLaw(PressureDifference loss, VolumeFlow flow) {
 }
 
 balancing::HydraulicModel squareLoop(const project::Project& design, const HiddenTruth& truth,
-                                     const std::vector<VolumeFlow>& own, const std::vector<VolumeFlow>& runs) {
+                                     const std::vector<VolumeFlow>& own,
+                                     const std::vector<VolumeFlow>& runs) {
     balancing::Resistances resistances;
     for (std::size_t i = 0; i < own.size(); ++i) {
         resistances[design.branches()[i].id] = {squareLaw(truth.branches[i].runLoss, runs[i]),
@@ -86,8 +87,7 @@ quantity::Setting Building::onScale(quantity::Setting wanted, std::size_t branch
 quantity::Setting Building::handle(const LoopState& state, std::size_t branch, ReadingMoment moment) const {
     const auto* characteristic = m_design.characteristicOf(m_design.branches()[branch]);
     const auto found = state.settings.find(m_design.branches()[branch].id);
-    quantity::Setting setting =
-        found == state.settings.end() ? characteristic->fullyOpen() : found->second;
+    quantity::Setting setting = found == state.settings.end() ? characteristic->fullyOpen() : found->second;
     for (const PlantedFault& fault : m_truth.faults) {
         if (fault.kind == FaultKind::SettingMisread && fault.branch == branch &&
             fault.round == moment.round && !moment.isHandleSeen) {
@@ -105,8 +105,8 @@ quantity::Setting Building::handle(const LoopState& state, std::size_t branch, R
 FlowCoefficient Building::trueCoefficient(std::size_t branch, quantity::Setting setting) const {
     const auto& characteristic = *m_design.characteristicOf(m_design.branches()[branch]);
     const TrueBranch& truth = m_truth.branches[branch];
-    const double closed = 1 - (setting - characteristic.lowest()) /
-                                  (characteristic.fullyOpen() - characteristic.lowest());
+    const double closed =
+        1 - (setting - characteristic.lowest()) / (characteristic.fullyOpen() - characteristic.lowest());
     return characteristic.coefficient(setting) *
            (truth.tableBiasFactor * std::exp(truth.tableTilt_ratio * closed));
 }
@@ -155,8 +155,8 @@ void Building::buildOpenLoop() {
             changes.push_back({m_loop.circuitLink[i], circuitLaw(i, {})});
         }
         if (m_loop.runLink[i]) {
-            changes.push_back({*m_loop.runLink[i],
-                               Element::exponentLaw(truth.runLoss, m_runFlows[i], m_plan.runExponent)});
+            changes.push_back(
+                {*m_loop.runLink[i], Element::exponentLaw(truth.runLoss, m_runFlows[i], m_plan.runExponent)});
         }
         if (m_loop.valveLink[i]) {
             const auto* characteristic = m_design.characteristicOf(m_design.branches()[i]);
@@ -183,8 +183,7 @@ hydraulics::Network Building::networkAt(const LoopState& state, ReadingMoment mo
         const quantity::Setting setting = handle(state, i, moment);
         if (isClosed || setting < m_design.characteristicOf(branch)->fullyOpen()) {
             const FlowCoefficient coefficient = trueCoefficient(i, setting);
-            changes.push_back({*m_loop.valveLink[i],
-                               Element::valve(coefficient, m_design.fluid().density()),
+            changes.push_back({*m_loop.valveLink[i], Element::valve(coefficient, m_design.fluid().density()),
                                isClosed || coefficient.si() <= 0});
         }
     }
@@ -207,8 +206,7 @@ TrueState Building::stateAt(const LoopState& state, ReadingMoment moment) const 
     TrueState real;
     for (std::size_t i = 0; i < m_design.branches().size(); ++i) {
         real.flows.push_back(solution.flow(m_loop.circuitLink[i]));
-        const auto drop =
-            m_loop.valveLink[i] ? solution.drop(network, *m_loop.valveLink[i]) : std::nullopt;
+        const auto drop = m_loop.valveLink[i] ? solution.drop(network, *m_loop.valveLink[i]) : std::nullopt;
         real.valveDrops.push_back(drop.value_or(PressureDifference()));
     }
     for (const hydraulics::LinkIndex pump : m_loop.pumpLinks) {

@@ -16,13 +16,13 @@ using quantity::Setting;
 
 /// What can be wrong on a job.
 enum class FaultKind {
-    AirInCoil,          ///< one circuit resists 2.5 times as much
-    CloggingStrainer,   ///< one circuit's resistance grows with every reading taken on the job
-    ControlValve,       ///< one control valve does not open fully: twice the resistance
-    SettingMisread,     ///< one handle stands a turn off what was noted; a second look in that round shows it
-    WrongUnit,          ///< one dp was noted in kPa and the meter stood on another unit
-    DpHalved,           ///< one dp was read at half its value
-    DpDoubled,          ///< one dp was read at twice its value
+    AirInCoil,         ///< one circuit resists 2.5 times as much
+    CloggingStrainer,  ///< one circuit's resistance grows with every reading taken on the job
+    ControlValve,      ///< one control valve does not open fully: twice the resistance
+    SettingMisread,    ///< one handle stands a turn off what was noted; a second look in that round shows it
+    WrongUnit,         ///< one dp was noted in kPa and the meter stood on another unit
+    DpHalved,          ///< one dp was read at half its value
+    DpDoubled,         ///< one dp was read at twice its value
 };
 
 /// Standard deviations of logarithms: how far the truth lies from the design, which the engineer of the

@@ -84,8 +84,8 @@ class Player {
         const ReadingMoment moment = nextMoment(branch);
         const auto answer = m_building.readDp(realAt(moment), m_game.state, branch, moment);
         const auto& characteristic = *m_project.characteristicOf(m_project.branches()[branch]);
-        const double flow_m3s = curve::valveFlow(characteristic.coefficient(setting(branch)),
-                                                 answer.dp.value, m_project.fluid().density())
+        const double flow_m3s = curve::valveFlow(characteristic.coefficient(setting(branch)), answer.dp.value,
+                                                 m_project.fluid().density())
                                     .si();
         m_read[branch] = VolumeFlow::si(flow_m3s);
         return flow_m3s;
@@ -113,14 +113,12 @@ class Player {
 
     void survey() {
         for (std::size_t branch = 0; branch < m_design.size(); ++branch) {
-            const bool isWanted =
-                m_rules.isByGroups || m_project.tree().isTerminal(branch);
+            const bool isWanted = m_rules.isByGroups || m_project.tree().isTerminal(branch);
             if (isWanted && hasValve(branch)) {
                 readFlow_m3s(branch);
             }
         }
-        m_game.passes.push_back(
-            {m_moves, m_readings, outcomeOf(m_building, m_game.state, m_readings)});
+        m_game.passes.push_back({m_moves, m_readings, outcomeOf(m_building, m_game.state, m_readings)});
         std::fill(m_looks.begin(), m_looks.end(), 0);
     }
 

@@ -36,7 +36,7 @@ struct ClassicalPass {
 
 struct ClassicalGame {
     std::vector<ClassicalPass> passes;
-    LoopState state;  ///< at the end
+    LoopState state;            ///< at the end
     bool isWithinBand = false;  ///< by the last readings
 };
 

@@ -14,7 +14,7 @@ struct TrueBranch {
     PressureDifference runLoss;      ///< of its run at the design flow that the run carries
     PressureDifference circuitLoss;  ///< of its circuit without the valve at its own design flow, as built
     double tableBiasFactor = 1;      ///< true over tabulated coefficient, fully open
-    double tableTilt_ratio = 0;      ///< added to the logarithm of that, times the way closed (0 open, 1 shut)
+    double tableTilt_ratio = 0;  ///< added to the logarithm of that, times the way closed (0 open, 1 shut)
 };
 
 /// A fault with its place.

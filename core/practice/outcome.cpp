@@ -59,8 +59,7 @@ Outcome outcomeOf(const Building& building, const LoopState& state, int takenBef
     for (const std::size_t terminal : terminals) {
         const double target = design[terminal].si() / designTotal_m3s;
         const double share = real.flows[terminal].si() / trueTotal_m3s;
-        const double indicated =
-            building.indicatedFlow(state, real, terminal).si() / indicatedTotal_m3s;
+        const double indicated = building.indicatedFlow(state, real, terminal).si() / indicatedTotal_m3s;
         outcome.worstTrue = std::max(outcome.worstTrue, Ratio::si(std::abs(share / target - 1)));
         outcome.worstIndicated =
             std::max(outcome.worstIndicated, Ratio::si(std::abs(indicated / target - 1)));
@@ -73,8 +72,8 @@ Outcome outcomeOf(const Building& building, const LoopState& state, int takenBef
         bool hasValve = false;
         bool isAnyOpen = false;
         for (const std::size_t member : members) {
-            const double ofTarget = real.flows[member].si() / trueTotal_m3s /
-                                    (design[member].si() / designTotal_m3s);
+            const double ofTarget =
+                real.flows[member].si() / trueTotal_m3s / (design[member].si() / designTotal_m3s);
             lowest = std::min(lowest, ofTarget);
             highest = std::max(highest, ofTarget);
             const project::Branch& branch = project.branches()[member];
@@ -87,8 +86,7 @@ Outcome outcomeOf(const Building& building, const LoopState& state, int takenBef
         }
         if (!members.empty()) {
             outcome.spread = std::max(outcome.spread, Ratio::si(highest - lowest));
-            outcome.hasOpenMemberInEveryGroup =
-                outcome.hasOpenMemberInEveryGroup && (isAnyOpen || !hasValve);
+            outcome.hasOpenMemberInEveryGroup = outcome.hasOpenMemberInEveryGroup && (isAnyOpen || !hasValve);
         }
     };
     weighGroup(project.tree().roots());

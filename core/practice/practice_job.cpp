@@ -13,7 +13,9 @@ constexpr std::string_view kDifficultyKey = "difficulty=";
 constexpr std::string_view kSeedKey = ";seed=";
 constexpr std::uint64_t kLargestSeed = 999'999'999;
 
-base::Fault unreadable(std::string_view text) { return {&kPracticeUnreadable, "", {std::string(text)}}; }
+base::Fault unreadable(std::string_view text) {
+    return {&kPracticeUnreadable, "", {std::string(text)}};
+}
 
 bool isValueAt(const project::Reading& reading, const base::Id& branch) {
     return reading.branch == branch && (reading.dp || reading.flow);

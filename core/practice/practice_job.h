@@ -19,8 +19,8 @@ inline constexpr base::MessageForm kPracticeSeed{
 inline constexpr base::MessageForm kPracticeNotABranch{
     "practice_not_a_branch",
     "the practice building has no branch {1}; read one of those that the job was made with"};
-inline constexpr base::MessageForm kPracticeNoValve{
-    "practice_no_valve", "{1} has no valve to be read; read its neighbours"};
+inline constexpr base::MessageForm kPracticeNoValve{"practice_no_valve",
+                                                    "{1} has no valve to be read; read its neighbours"};
 inline constexpr base::MessageForm kPracticeNoPump{
     "practice_no_pump", "the practice building has no pump {1}; read the one that the job was made with"};
 

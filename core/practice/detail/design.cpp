@@ -78,8 +78,8 @@ class DesignDraft {
         made.range = typed<PressureDifference>(range_kPa, 0, Unit::Kilopascal);
         made.accuracy = typed<Ratio>(100 * noise.si(), 2, Unit::Percent);
         // A rounded value is uniformly distributed within its resolution (JCGM 100:2008, 4.3.7).
-        made.accuracyFloor = typed<PressureDifference>(resolution.in(Unit::Kilopascal) / std::sqrt(12.0), 3,
-                                                       Unit::Kilopascal);
+        made.accuracyFloor =
+            typed<PressureDifference>(resolution.in(Unit::Kilopascal) / std::sqrt(12.0), 3, Unit::Kilopascal);
         return made;
     }
 
@@ -106,8 +106,7 @@ class DesignDraft {
             } else {
                 m_flows_m3h[at] = std::round(100 * 0.3 * std::exp(between(0, std::log(5.0)))) / 100;
                 m_branches[at].designFlow = typed<VolumeFlow>(m_flows_m3h[at], 2, Unit::CubicMetrePerHour);
-                m_branches[at].circuitLoss =
-                    typed<PressureDifference>(between(15, 30), 1, Unit::Kilopascal);
+                m_branches[at].circuitLoss = typed<PressureDifference>(between(15, 30), 1, Unit::Kilopascal);
                 m_branches[at].serves = "Cooling coil " + branch.tag;
             }
             total_m3h += m_flows_m3h[at];
@@ -121,8 +120,7 @@ class DesignDraft {
             const bool isFirst = at == 0;
             // The first run holds the plant room too: strainers, boiler or chiller, headers.
             const double plant_kPa = isFirst ? between(12, 18) : 0;
-            branch.runLoss =
-                typed<PressureDifference>(plant_kPa + between(1.2, 4.5), 2, Unit::Kilopascal);
+            branch.runLoss = typed<PressureDifference>(plant_kPa + between(1.2, 4.5), 2, Unit::Kilopascal);
             if (branch.circuitLoss || m_plan.hasBranchValves) {
                 branch.valve = valveFor(m_flows_m3h[at]);
                 branch.setting = number(4, 0);
@@ -135,8 +133,8 @@ class DesignDraft {
 
     Id valveFor(double flow_m3h) {
         constexpr std::array kFullCv{1.6, 2.7, 4.6, 8.0, 14.0, 24.0, 41.0, 70.0, 120.0, 205.0, 350.0, 600.0};
-        static constexpr std::array<const char*, 12> kSizes{"DN 15 low", "DN 15", "DN 20",  "DN 25",
-                                                            "DN 32",     "DN 40", "DN 50",  "DN 65",
+        static constexpr std::array<const char*, 12> kSizes{"DN 15 low", "DN 15",  "DN 20",  "DN 25",
+                                                            "DN 32",     "DN 40",  "DN 50",  "DN 65",
                                                             "DN 80",     "DN 100", "DN 125", "DN 150"};
         // Share of the full coefficient at each half turn, a mildly equal-percentage shape.
         constexpr std::array kShape{0.0, 0.035, 0.09, 0.17, 0.28, 0.42, 0.59, 0.79, 1.0};
@@ -152,8 +150,8 @@ class DesignDraft {
             model.model = "Practice valve";
             model.size = kSizes[size];
             for (std::size_t i = 0; i < kShape.size(); ++i) {
-                model.rows.push_back({number(0.5 * static_cast<double>(i), 1),
-                                      number(kFullCv[size] * kShape[i], 4)});
+                model.rows.push_back(
+                    {number(0.5 * static_cast<double>(i), 1), number(kFullCv[size] * kShape[i], 4)});
             }
             m_project.put(model);
         }
@@ -181,9 +179,9 @@ class DesignDraft {
                 upTo[at] += branch.circuitLoss->value;
             }
             if (branch.valve) {
-                upTo[at] += curve::valveDrop(
-                    m_project.characteristicOf(branch)->coefficientFullyOpen(),
-                    VolumeFlow::from(m_flows_m3h[at], Unit::CubicMetrePerHour), m_project.fluid().density());
+                upTo[at] += curve::valveDrop(m_project.characteristicOf(branch)->coefficientFullyOpen(),
+                                             VolumeFlow::from(m_flows_m3h[at], Unit::CubicMetrePerHour),
+                                             m_project.fluid().density());
             }
             largest = std::max(largest, upTo[at]);
         }

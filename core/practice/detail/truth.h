@@ -1,4 +1,5 @@
-// Draws how a practice building was really built, and places its faults. Not for its design (detail/design.h).
+// Draws how a practice building was really built, and places its faults. Not for its design
+// (detail/design.h).
 #pragma once
 
 #include <cstdint>

@@ -16,9 +16,13 @@ const project::Branch& branchOf(const Building& building, std::size_t index) {
     return building.design().branches()[index];
 }
 
-std::size_t firstTerminal(const Building& building) { return building.design().tree().terminals()[0]; }
+std::size_t firstTerminal(const Building& building) {
+    return building.design().tree().terminals()[0];
+}
 
-BuildingPlan twelve() { return planOf(Difficulty::Steady); }
+BuildingPlan twelve() {
+    return planOf(Difficulty::Steady);
+}
 
 const PlantedFault& onlyFault(const Building& building) {
     EXPECT_EQ(building.truth().faults.size(), 1u);
@@ -92,8 +96,7 @@ TEST(BuildingTest, aLadderOfThreeFlowsAsFoldedByHand) {
         const double kv =
             building.design().characteristicOf(branchOf(building, i))->coefficientFullyOpen().si();
         // Kv: m3/h at 1 bar for the reference density of 999.0 kg/m3.
-        const double valve =
-            1e5 * building.design().fluid().density().si() / 999.0 * std::pow(3600 / kv, 2);
+        const double valve = 1e5 * building.design().fluid().density().si() / 999.0 * std::pow(3600 / kv, 2);
         run[i] = truth.runLoss.si() / (carried[i] * carried[i]);
         circuit[i] = truth.circuitLoss.si() / (own[i] * own[i]) + valve;
     }
