@@ -42,6 +42,8 @@ class ModelBuilder {
         m_circuitLink.resize(count);
         m_valveLink.resize(count);
         m_runLink.resize(count);
+        m_returnRunLink.resize(count);
+        m_lastReturnLink.resize(count);
         computeDesignFlows();
         if (count == 0) {
             m_faults.push_back({&kModelNoBranches, "", {}});
@@ -50,12 +52,11 @@ class ModelBuilder {
         const NodeIndex supply = m_builder.addNode("supply");
         addPumps(supply);
         if (!m_tree.roots().empty()) {
-            addGroup(m_tree.roots(), supply, m_return, project::ReturnKind::Direct);
+            addGroup(m_tree.roots(), supply, m_return, std::nullopt);
         }
         for (const std::size_t branch : m_tree.topDown()) {
             if (!m_tree.isTerminal(branch)) {
-                addGroup(m_tree.children(branch), m_header[branch], m_headerReturn[branch],
-                         m_project.branches()[branch].returns);
+                addGroup(m_tree.children(branch), m_header[branch], m_headerReturn[branch], branch);
             }
         }
         return finish();
@@ -91,6 +92,7 @@ class ModelBuilder {
             operation.speedFraction = m_state.speedFraction;
             operation.diameterFraction = m_state.diameterFraction;
             operation.isRunning = m_state.speedFraction > 0;
+            operation.curveFactor = m_state.pumpCurveFactor;
             const auto model = hydraulics::PumpModel::fromCurve(*curve, m_project.fluid().density());
             m_pumpLinks.push_back(
                 m_builder.addLink("pump " + pump.tag, m_return, supply, Element::pump(model, operation)));
@@ -114,14 +116,15 @@ class ModelBuilder {
         return std::nullopt;
     }
 
+    /// The children of `parent`, or the branches fed at the pump.
     void addGroup(std::span<const std::size_t> members, NodeIndex supply, NodeIndex back,
-                  project::ReturnKind returns) {
+                  std::optional<std::size_t> parent) {
         VolumeFlow downstream;
         for (const std::size_t member : members) {
             downstream += m_design[member];
         }
         const VolumeFlow total = downstream;
-        const bool isReverse = returns == project::ReturnKind::Reverse;
+        const bool isReverse = parent && branchAt(*parent).returns == project::ReturnKind::Reverse;
         NodeIndex at = supply;
         std::optional<NodeIndex> previousReturn;
         VolumeFlow before;
@@ -141,8 +144,9 @@ class ModelBuilder {
                 circuitReturn = m_builder.addNode(branch.tag + " return");
                 const auto half = run ? std::optional(halfOf(*run, downstream, before)) : std::nullopt;
                 if (previousReturn) {
-                    m_builder.addLink(branch.tag + " return run", *previousReturn, circuitReturn,
-                                      Element::resistance(half.value_or(Resistance())));
+                    m_returnRunLink[member] =
+                        m_builder.addLink(branch.tag + " return run", *previousReturn, circuitReturn,
+                                          Element::resistance(half.value_or(Resistance())));
                 } else {
                     firstReturn = half;
                 }
@@ -153,8 +157,9 @@ class ModelBuilder {
             downstream = total - before;
         }
         if (isReverse && previousReturn) {
-            m_builder.addLink(branchAt(members.back()).tag + " last return", *previousReturn, back,
-                              Element::resistance(firstReturn.value_or(Resistance())));
+            m_lastReturnLink[*parent] =
+                m_builder.addLink(branchAt(members.back()).tag + " last return", *previousReturn, back,
+                                  Element::resistance(firstReturn.value_or(Resistance())));
         }
     }
 
@@ -238,6 +243,7 @@ class ModelBuilder {
             if (network.network) {
                 built.model = HydraulicModel{std::move(*network.network), std::move(m_circuitLink),
                                              std::move(m_valveLink),      std::move(m_runLink),
+                                             std::move(m_returnRunLink),  std::move(m_lastReturnLink),
                                              std::move(m_pumpLinks),      std::move(m_pumps)};
             }
         }
@@ -257,6 +263,8 @@ class ModelBuilder {
     std::vector<LinkIndex> m_circuitLink;
     std::vector<std::optional<LinkIndex>> m_valveLink;
     std::vector<std::optional<LinkIndex>> m_runLink;
+    std::vector<std::optional<LinkIndex>> m_returnRunLink;
+    std::vector<std::optional<LinkIndex>> m_lastReturnLink;
     std::vector<LinkIndex> m_pumpLinks;
     std::vector<std::size_t> m_pumps;
     std::vector<base::Fault> m_faults;

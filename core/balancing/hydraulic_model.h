@@ -27,6 +27,8 @@ struct LoopState {
     std::vector<Id> closed;         ///< branches shut off, whatever their setting
     double speedFraction = 1.0;     ///< of rated speed, all running pumps; 0: stopped
     double diameterFraction = 1.0;  ///< of the impeller of the curve
+    double pumpCurveFactor =
+        1.0;  ///< on the rise of every pump: a worn pump, or a curve that is a little off
 };
 
 inline constexpr base::MessageForm kModelNoPump{
@@ -55,6 +57,10 @@ struct HydraulicModel {
     std::vector<std::optional<hydraulics::LinkIndex>> valveLink;
     /// By branch: the link of its run from the previous take-off; nothing where it has no loss.
     std::vector<std::optional<hydraulics::LinkIndex>> runLink;
+    /// By branch in a group of reverse return: the return pipe from the take-off before it.
+    std::vector<std::optional<hydraulics::LinkIndex>> returnRunLink;
+    /// By branch: the return pipe of its children from the last of them back, where they return in reverse.
+    std::vector<std::optional<hydraulics::LinkIndex>> lastReturnLink;
     std::vector<hydraulics::LinkIndex> pumpLinks;
     std::vector<std::size_t> pumps;  ///< index into Project::pumps(), beside pumpLinks
 };
