@@ -1,0 +1,63 @@
+// Whether a reading still says how the loop stands, and whether a reference is fresh enough to match to.
+// Not for whether a reading is right (learning/).
+#pragma once
+
+#include "core/balancing/history.h"
+#include "core/quantity/quantity.h"
+
+namespace ww::balancing {
+
+inline constexpr base::MessageForm kReadingHolds{"reading_holds",
+                                                 "read at {1}, nothing was moved since; it holds"};
+inline constexpr base::MessageForm kReadingMovedOver{"reading_moved_over",
+                                                     "the valve of {1} was moved from {2} to {3} in round "
+                                                     "{4}, after this was read; read again to judge by it"};
+inline constexpr base::MessageForm kReadingPumpChanged{
+    "reading_pump_changed",
+    "pump {1} went from {2} to {3} % of its speed in round {4}, after this was read; read again to judge by "
+    "it"};
+inline constexpr base::MessageForm kReadingOtherMoves{"reading_other_moves",
+                                                      "the valve of {1} was moved from {2} to {3} in round "
+                                                      "{4}, after this was read, and {5} more after it; read "
+                                                      "again to judge by it"};
+
+enum class Validity {
+    Valid,        ///< nothing was moved since
+    ValveMoved,   ///< superseded by a move of a valve
+    PumpChanged,  ///< superseded by a change of the pumps
+};
+
+struct ReadingValidity {
+    Id reading;
+    std::size_t branch = 0;  ///< index into Project::branches()
+    Validity validity = Validity::Valid;
+    std::optional<Move> supersededBy;  ///< the first move after it
+    base::Fault reason;                ///< subject: the tag
+};
+
+/// Of every standing reading with a value, in the order they were taken. Any move of any valve moves every
+/// flow of a loop, so the first move after a reading ends it.
+std::vector<ReadingValidity> readingValidity(const project::Project& project, const History& history);
+
+inline constexpr base::MessageForm kReferenceUnread{"reference_unread",
+                                                    "the reference has not been read; read it first"};
+inline constexpr base::MessageForm kReferenceOld{
+    "reference_old", "the reference was read {1} min ago, the limit is {2} min; read it again"};
+inline constexpr base::MessageForm kReferenceMovedOver{
+    "reference_moved_over",
+    "the valve of {1} was moved after the reference was read; read the reference again"};
+inline constexpr base::MessageForm kReferenceDrifted{"reference_drifted",
+                                                     "the reference went from {1} to {2} % of design between "
+                                                     "its last two readings, more than the band of {3} %; "
+                                                     "read it again"};
+
+inline constexpr quantity::Duration kUsualReferenceAge = quantity::Duration::si(30 * 60);
+
+/// What makes a reference unfit to match to at a moment; empty: it is fresh. Subject: its tag. Not read;
+/// older than `limit` (of the wall clock where times are known); a valve of its group or above moved since;
+/// its last two readings further apart than the matching band without a move of its own valve.
+std::vector<base::Fault> staleReference(const project::Project& project, const History& history,
+                                        std::size_t reference, std::optional<base::Instant> now,
+                                        quantity::Duration limit = kUsualReferenceAge);
+
+}  // namespace ww::balancing
