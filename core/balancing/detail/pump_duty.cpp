@@ -31,33 +31,10 @@ double speedFractionOf(const Project& project, const project::Round& round, cons
     return 1;
 }
 
-struct Rise {
-    PressureDifference value;
-    PressureDifference uncertainty;
-};
-
 /// A gauge pressure as a dp, for its digits and the instrument's accuracy.
 quantity::Measured<PressureDifference> asDifference(
     const quantity::Measured<quantity::GaugePressure>& gauge) {
     return {gauge.digits, gauge.unit, PressureDifference::si(gauge.value.si())};
-}
-
-std::optional<Rise> riseOf(const Project& project, const PumpReading& reading) {
-    const project::Instrument* instrument =
-        reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
-    const quantity::Density density = project.fluid().density();
-    if (reading.gaugeRise) {
-        const auto& rise = *reading.gaugeRise;
-        return Rise{rise.value, dpUncertainty(rise, rise.value, instrument, density)};
-    }
-    if (!reading.suction || !reading.discharge) {
-        return std::nullopt;
-    }
-    const auto suction = asDifference(*reading.suction);
-    const auto discharge = asDifference(*reading.discharge);
-    const double u_Pa = std::hypot(dpUncertainty(suction, suction.value, instrument, density).si(),
-                                   dpUncertainty(discharge, discharge.value, instrument, density).si());
-    return Rise{discharge.value - suction.value, PressureDifference::si(u_Pa)};
 }
 
 PumpDuty dutyOf(const Project& project, const project::Round& round, std::size_t index) {
@@ -92,6 +69,24 @@ PumpDuty dutyOf(const Project& project, const project::Round& round, std::size_t
 }
 
 }  // namespace
+
+std::optional<PumpRise> riseOf(const Project& project, const PumpReading& reading) {
+    const project::Instrument* instrument =
+        reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+    const quantity::Density density = project.fluid().density();
+    if (reading.gaugeRise) {
+        const auto& rise = *reading.gaugeRise;
+        return PumpRise{rise.value, dpUncertainty(rise, rise.value, instrument, density)};
+    }
+    if (!reading.suction || !reading.discharge) {
+        return std::nullopt;
+    }
+    const auto suction = asDifference(*reading.suction);
+    const auto discharge = asDifference(*reading.discharge);
+    const double u_Pa = std::hypot(dpUncertainty(suction, suction.value, instrument, density).si(),
+                                   dpUncertainty(discharge, discharge.value, instrument, density).si());
+    return PumpRise{discharge.value - suction.value, PressureDifference::si(u_Pa)};
+}
 
 const PumpReading* countingPumpReading(const Project& project, const base::Id& round, const base::Id& pump) {
     const PumpReading* counting = nullptr;

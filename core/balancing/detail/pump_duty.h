@@ -14,6 +14,14 @@ const project::PumpReading* countingPumpReading(const project::Project& project,
 /// an earlier round stands where this one gives none.
 std::vector<PumpDuty> pumpDuties(const project::Project& project, const project::Round& round);
 
+/// The rise of a pump as read: the gauge rise, else discharge less suction; and its standard uncertainty.
+struct PumpRise {
+    PressureDifference value;
+    PressureDifference uncertainty;
+};
+/// Nothing where the gauges were not both read.
+std::optional<PumpRise> riseOf(const project::Project& project, const project::PumpReading& reading);
+
 /// Flow that all running pumps of a round give together at a head, from their curves; nothing where one has
 /// no curve. `speedFactor` multiplies the speed of each.
 std::optional<VolumeFlow> flowOfPumps(const project::Project& project, const std::vector<PumpDuty>& pumps,

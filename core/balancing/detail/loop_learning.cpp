@@ -1,0 +1,352 @@
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "core/balancing/detail/branch_flow.h"
+#include "core/balancing/detail/loop_fits.h"
+#include "core/balancing/detail/pump_duty.h"
+#include "core/balancing/learning/learn_forms.h"
+
+namespace ww::balancing::detail {
+
+namespace {
+
+using estimation::Observation;
+using estimation::Observed;
+using estimation::ScaledLink;
+using estimation::Unknown;
+using estimation::UnknownKind;
+using hydraulics::LinkIndex;
+using hydraulics::ParameterKind;
+using project::Branch;
+using project::Instrument;
+using project::Project;
+using project::Reading;
+
+ScaledLink scaled(LinkIndex link) {
+    return {link, ParameterKind::Drop, 1, {}};
+}
+
+/// Turns a job into a Learning, step by step.
+class Builder {
+  public:
+    Builder(const Project& project, const History& history, const LearnLoopOptions& options,
+            LoopStates& states, const HydraulicModel& model)
+        : m_project(project), m_history(history), m_options(options), m_states(states) {
+        m_out.model = std::make_shared<const HydraulicModel>(model);
+        m_out.priors = states.priors();
+        m_out.branches.resize(project.branches().size());
+    }
+
+    LoopLearning build(std::optional<std::size_t> lastRound) {
+        addResistances();
+        addTables();
+        addInstruments();
+        walk(lastRound);
+        return std::move(m_out);
+    }
+
+  private:
+    estimation::Learning& learning() { return m_out.learning; }
+    std::size_t add(Unknown unknown) {
+        learning().unknowns.push_back(std::move(unknown));
+        return learning().unknowns.size() - 1;
+    }
+
+    void addResistances() {
+        Unknown common{UnknownKind::Common, 0, m_options.commonRunPrior.si(), {}};
+        const project::BranchTree& tree = m_project.tree();
+        for (std::size_t i = 0; i < m_project.branches().size(); ++i) {
+            const Branch& branch = m_project.branches()[i];
+            const auto prior = m_out.priors.find(branch.id);
+            const bool hasCircuit = prior != m_out.priors.end() && prior->second.circuit;
+            std::vector<ScaledLink> runs = runLinks(tree, i);
+            if (!runs.empty()) {
+                if (branch.runLoss) {
+                    common.links.insert(common.links.end(), runs.begin(), runs.end());
+                }
+                const double sd = (branch.runLoss ? m_options.runPrior : m_options.blankPrior).si();
+                m_out.branches[i].run = add({UnknownKind::Run, 0, sd, std::move(runs)});
+            }
+            if (hasCircuit) {
+                const double sd = (branch.circuitLoss ? m_options.circuitPrior : m_options.blankPrior).si();
+                m_out.branches[i].circuit =
+                    add({UnknownKind::Circuit, 0, sd, {scaled(m_out.model->circuitLink[i])}});
+            }
+        }
+        constexpr std::size_t kFewestForCommon = 2;
+        if (common.links.size() >= kFewestForCommon) {
+            m_out.commonRun = add(std::move(common));
+        }
+        Unknown pump{UnknownKind::Pump, 0, m_options.pumpPrior.si(), {}};
+        for (const LinkIndex link : m_out.model->pumpLinks) {
+            pump.links.push_back(scaled(link));
+        }
+        m_out.pump = add(std::move(pump));
+    }
+
+    std::vector<ScaledLink> runLinks(const project::BranchTree& tree, std::size_t branch) const {
+        std::vector<ScaledLink> links;
+        if (m_out.model->runLink[branch]) {
+            links.push_back(scaled(*m_out.model->runLink[branch]));
+        }
+        if (m_out.model->returnRunLink[branch]) {
+            links.push_back(scaled(*m_out.model->returnRunLink[branch]));
+        }
+        const std::size_t parent = tree.parent(branch);
+        if (parent != project::BranchTree::kNone && m_out.model->lastReturnLink[parent] &&
+            tree.children(parent).front() == branch) {
+            links.push_back(scaled(*m_out.model->lastReturnLink[parent]));
+        }
+        return links;
+    }
+
+    void addTables() {
+        for (std::size_t i = 0; i < m_project.branches().size(); ++i) {
+            const Branch& branch = m_project.branches()[i];
+            if (!m_out.model->valveLink[i] || isSelfActing(branch) ||
+                m_project.characteristicOf(branch) == nullptr) {
+                continue;
+            }
+            const project::ValveModel* valve = m_project.valves().find(*branch.valve);
+            const Ratio bias = valve->accuracy ? valve->accuracy->value : m_options.tableBias;
+            const LinkIndex link = *m_out.model->valveLink[i];
+            m_out.branches[i].tableBias =
+                add({UnknownKind::ValveTable, 0, bias.si(), {{link, ParameterKind::Coefficient, 1, {}}}});
+            m_out.branches[i].tableTilt = add({UnknownKind::ValveTable,
+                                               0,
+                                               m_options.tableTilt.si(),
+                                               {{link, ParameterKind::Coefficient, 1, {}}}});
+        }
+    }
+
+    /// With two instruments or more for dp, each has a factor of its own: readings of different instruments
+    /// then need not agree better than these do. One alone is the measure of all shares.
+    void addInstruments() {
+        std::set<Id> used;
+        for (const TakenReading& taken : m_history.readings) {
+            const Reading& reading = m_project.readings().at(taken.reading);
+            if (reading.dp && reading.instrument && m_project.instruments().contains(*reading.instrument)) {
+                used.insert(*reading.instrument);
+            }
+        }
+        if (used.size() < 2) {
+            return;
+        }
+        for (const Instrument& instrument : m_project.instruments()) {
+            if (used.contains(instrument.id)) {
+                m_instruments[instrument.id] =
+                    add({UnknownKind::Instrument, 0, accuracy(&instrument) * std::sqrt(0.5), {}});
+            }
+        }
+    }
+
+    double accuracy(const Instrument* instrument) const {
+        return instrument != nullptr && instrument->accuracy ? instrument->accuracy->value.si()
+                                                             : m_options.meterAccuracy.si();
+    }
+
+    const Instrument* instrumentOf(const std::optional<Id>& id) const {
+        return id ? m_project.instruments().find(*id) : nullptr;
+    }
+
+    bool isWanted(std::size_t round, std::optional<std::size_t> lastRound) const {
+        return !lastRound || m_project.rounds()[round].number <= m_project.rounds()[*lastRound].number;
+    }
+
+    /// Goes through the job, state by state.
+    void walk(std::optional<std::size_t> lastRound) {
+        LoopState state = m_history.start;
+        std::size_t moves = 0;
+        auto pump = m_history.pumpReadings.begin();
+        auto branch = m_history.readings.begin();
+        while (true) {
+            m_case.reset();
+            const auto inState = [&](const auto& at, const auto& end) {
+                return at != end && at->movesBefore == moves;
+            };
+            for (; inState(pump, m_history.pumpReadings.end()); ++pump) {
+                if (pump->isStateKnown && isWanted(pump->round, lastRound)) {
+                    takePump(state, *pump);
+                }
+            }
+            const std::size_t first = learning().observations.size();
+            for (; inState(branch, m_history.readings.end()); ++branch) {
+                if (isWanted(branch->round, lastRound)) {
+                    takeReading(state, *branch, first);
+                }
+            }
+            if (moves == m_history.moves.size()) {
+                return;
+            }
+            const Move& move = m_history.moves[moves++];
+            if (move.branch) {
+                state.settings[m_project.branches()[*move.branch].id] = *move.to;
+            } else {
+                state.speedFraction = move.speedFractionTo;
+            }
+        }
+    }
+
+    /// The case of the state, made when something was read in it.
+    std::size_t caseOf(const LoopState& state) {
+        if (!m_case) {
+            m_case = m_out.addCase(m_states, state);
+        }
+        return *m_case;
+    }
+
+    /// The state with one valve shut for a moment.
+    std::size_t shutCaseOf(LoopState state, const Branch& branch) {
+        state.closed.push_back(branch.id);
+        return m_out.addCase(m_states, state);
+    }
+
+    void addObservation(Observation made, ObservationSource source) {
+        learning().observations.push_back(std::move(made));
+        m_out.sources.push_back(std::move(source));
+    }
+
+    double relativeSd(const quantity::Measured<PressureDifference>& dp, const Instrument* instrument) const {
+        const PressureDifference u = dpUncertainty(dp, dp.value, instrument, m_project.fluid().density());
+        const double stated =
+            instrument != nullptr && instrument->accuracy ? 0 : m_options.meterAccuracy.si();
+        return std::hypot(u.si() / std::abs(dp.value.si()), stated, m_options.unsteadiness.si());
+    }
+
+    void takeReading(const LoopState& state, const TakenReading& taken, std::size_t first) {
+        const Reading& reading = m_project.readings().at(taken.reading);
+        if (reading.isDoubtful || reading.cannotBeRead || state.speedFraction <= 0) {
+            return;
+        }
+        const std::size_t index = m_project.branches().indexOf(reading.branch);
+        const Branch& branch = m_project.branches()[index];
+        ObservationSource source{{reading.id}, index, std::nullopt, taken.round, false};
+        const Instrument* instrument = instrumentOf(reading.instrument);
+        if (reading.flow && !taken.isShutForMoment && reading.flow->value.si() > 0) {
+            Observation made;
+            made.caseIndex = caseOf(state);
+            made.link = m_out.model->circuitLink[index];
+            made.what = Observed::Flow;
+            made.value = reading.flow->value;
+            const double place = VolumeFlow::from(reading.flow->digits.lastPlace(), reading.flow->unit) /
+                                 reading.flow->value / std::sqrt(12.0);
+            made.relativeSd = std::hypot(accuracy(instrument), place, m_options.unsteadiness.si());
+            made.place = index;
+            if (!learning().cases[made.caseIndex].isClosed(made.link)) {
+                addObservation(std::move(made), source);
+            }
+        }
+        if (!reading.dp || !m_out.model->valveLink[index] || reading.dp->value.si() == 0) {
+            return;
+        }
+        if (!isSelfActing(branch) && !taken.isShutForMoment && isOffTable(branch, reading)) {
+            m_out.faults.push_back({&kLearnSettingOutside, branch.tag, {reading.setting->text()}});
+            return;
+        }
+        Observation made;
+        made.caseIndex = taken.isShutForMoment ? shutCaseOf(state, branch) : caseOf(state);
+        made.link = *m_out.model->valveLink[index];
+        source.isClosedValve = learning().cases[made.caseIndex].isClosed(made.link);
+        made.what = source.isClosedValve ? Observed::AvailableDrop : Observed::Drop;
+        made.value = reading.dp->value;
+        made.relativeSd = relativeSd(*reading.dp, instrument);
+        made.place = index;
+        if (const auto known =
+                reading.instrument ? m_instruments.find(*reading.instrument) : m_instruments.end();
+            known != m_instruments.end()) {
+            made.instrument = known->second;
+            made.relativeSd = std::max(made.relativeSd * std::sqrt(0.5), m_options.unsteadiness.si());
+        }
+        if (!joinRepeat(made, source, first)) {
+            addObservation(std::move(made), std::move(source));
+        }
+    }
+
+    /// A dp read again in the same state with the same instrument counts with the one before, by their mean.
+    bool joinRepeat(const Observation& made, const ObservationSource& source, std::size_t first) {
+        for (std::size_t i = first; i < learning().observations.size(); ++i) {
+            Observation& before = learning().observations[i];
+            if (before.link != made.link || before.what != made.what ||
+                before.instrument != made.instrument || m_out.sources[i].round != source.round) {
+                continue;
+            }
+            const auto count = static_cast<double>(m_out.sources[i].readings.size());
+            const auto mean = (std::get<PressureDifference>(before.value) * count +
+                               std::get<PressureDifference>(made.value)) /
+                              (count + 1);
+            before.value = mean;
+            before.relativeSd *= std::sqrt(count / (count + 1));
+            m_out.sources[i].readings.push_back(source.readings.front());
+            return true;
+        }
+        return false;
+    }
+
+    bool isOffTable(const Branch& branch, const Reading& reading) const {
+        const curve::ValveCharacteristic* curve = m_project.characteristicOf(branch);
+        return reading.setting && curve != nullptr && reading.setting->value() != 0 &&
+               !curve->covers(Setting::si(reading.setting->value()));
+    }
+
+    void takePump(const LoopState& state, const TakenReading& taken) {
+        const project::PumpReading& reading = m_project.pumpReadings().at(taken.reading);
+        const std::size_t index = m_project.pumps().indexOf(reading.pump);
+        const auto at = std::find(m_out.model->pumps.begin(), m_out.model->pumps.end(), index);
+        if (at == m_out.model->pumps.end() || state.speedFraction <= 0) {
+            return;
+        }
+        const LinkIndex link =
+            m_out.model->pumpLinks[static_cast<std::size_t>(at - m_out.model->pumps.begin())];
+        const Instrument* instrument = instrumentOf(reading.instrument);
+        const ObservationSource source{{reading.id}, std::nullopt, index, taken.round, false};
+        const std::size_t place = m_project.branches().size() + index;
+        if (reading.flow && reading.flow->value.si() > 0) {
+            Observation made;
+            made.caseIndex = caseOf(state);
+            made.link = link;
+            made.what = Observed::Flow;
+            made.value = reading.flow->value;
+            made.relativeSd = std::hypot(m_options.meterAccuracy.si(), m_options.unsteadiness.si());
+            made.place = place;
+            addObservation(std::move(made), source);
+        }
+        const auto rise = riseOf(m_project, reading);
+        if (!rise || rise->value.si() <= 0) {
+            return;
+        }
+        Observation made;
+        made.caseIndex = caseOf(state);
+        made.link = link;
+        made.what = Observed::Rise;
+        made.value = rise->value;
+        const double stated =
+            instrument != nullptr && instrument->accuracy ? 0 : m_options.meterAccuracy.si();
+        made.relativeSd = std::hypot(rise->uncertainty / rise->value, stated, m_options.unsteadiness.si());
+        made.place = place;
+        addObservation(std::move(made), source);
+    }
+
+    const Project& m_project;
+    const History& m_history;
+    const LearnLoopOptions& m_options;
+    LoopStates& m_states;
+    LoopLearning m_out;
+    std::unordered_map<Id, std::size_t> m_instruments;
+    std::optional<std::size_t> m_case;
+};
+
+}  // namespace
+
+LoopLearning loopLearning(const Project& project, const History& history, const LearnLoopOptions& options,
+                          LoopStates& states, std::optional<std::size_t> lastRound) {
+    const BuiltModel& open = states.openAt(history.start.speedFraction);
+    if (!open.model) {
+        LoopLearning nothing;
+        nothing.faults = open.faults;
+        return nothing;
+    }
+    return Builder(project, history, options, states, *open.model).build(lastRound);
+}
+
+}  // namespace ww::balancing::detail

@@ -1,0 +1,51 @@
+// What is said about learning a loop from its readings. Not for the advice (advice_forms.h).
+#pragma once
+
+#include "core/base/fault.h"
+
+namespace ww::balancing {
+
+inline constexpr base::MessageForm kLearnNoReadings{
+    "loop_learn_no_readings", "nothing has been read yet; take a survey with every valve fully open"};
+inline constexpr base::MessageForm kLearnSettingOutside{
+    "loop_learn_setting_outside",
+    "a reading at setting {1} is outside the valve's table and is left out of the learning; correct the "
+    "setting"};
+inline constexpr base::MessageForm kLearnStopped{"loop_learn_stopped",
+                                                 "the learning was stopped; start it again"};
+inline constexpr base::MessageForm kModelMisfit{
+    "model_misfit",
+    "the readings do not fit the loop as designed (probability {1} %); look for a control valve that moves, "
+    "air, a strainer or a pipe that the schedule lacks, the uncertainties given are too small"};
+inline constexpr base::MessageForm kModelPriorWidened{
+    "model_prior_widened",
+    "some design losses are far from what is read, so less is made of them all; check the schedule"};
+inline constexpr base::MessageForm kModelWrongReading{
+    "model_wrong_reading",
+    "{1} in round {2} does not fit the other readings, which expect {3} (z {4}); read it again"};
+inline constexpr base::MessageForm kModelDoubtfulPlace{
+    "model_doubtful_place",
+    "one of its readings does not fit the others: {1} in round {2}, expected {3} (z {4}); read it again now, "
+    "that tells which one it is"};
+inline constexpr base::MessageForm kModelReread{
+    "model_reread",
+    "{1} in round {2} stands out, {3} was expected (z {4}); read it again before anything rests on it, one "
+    "round alone cannot tell a wrong reading from an obstruction"};
+inline constexpr base::MessageForm kModelWrongUnit{"model_wrong_unit",
+                                                   "{1} in round {2} does not fit the other readings, which "
+                                                   "expect {3} (z {4}); the same digits in {5} would, "
+                                                   "correct the unit or read it again"};
+inline constexpr base::MessageForm kModelWrongSetting{
+    "model_wrong_setting",
+    "{1} in round {2} does not fit the other readings, which expect {3} (z {4}); setting {5} instead of {6} "
+    "would explain it, look at the handle and read it again"};
+inline constexpr base::MessageForm kModelWrongValve{
+    "model_wrong_valve",
+    "{1} in round {2} does not fit the other readings, which expect {3} (z {4}); valve {5} instead of {6} "
+    "would explain it, look at the valve's size and read it again"};
+inline constexpr base::MessageForm kModelWrongSign{
+    "model_wrong_sign",
+    "{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the hoses are probably "
+    "reversed, swap them and read it again"};
+
+}  // namespace ww::balancing

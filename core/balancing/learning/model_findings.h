@@ -1,0 +1,19 @@
+// What the learned loop finds about a round, as findings to stand beside those of the checks. Not a check
+// itself: learning is too much work for every stored reading.
+#pragma once
+
+#include "core/balancing/assessment.h"
+#include "core/balancing/learning/learned_loop.h"
+
+namespace ww::balancing {
+
+/// Doubtful readings of the round as warnings; with `isLast` also that the readings misfit the loop (warning)
+/// and that design losses are far off (note). None where nothing was learned. They do not change the verdict.
+std::vector<Finding> modelFindings(const project::Project& project, const LearnedLoop& learned,
+                                   const Id& round, bool isLast);
+
+/// Learns the loop and adds its findings to an assessment, in their place by severity. For the command line
+/// and for work in the background.
+void addModelFindings(const project::Project& project, Assessment& assessment);
+
+}  // namespace ww::balancing
