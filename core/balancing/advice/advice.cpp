@@ -1,0 +1,377 @@
+#include "core/balancing/advice/advice.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/balancing/advice/advice_forms.h"
+#include "core/balancing/advice/order_of_work.h"
+#include "core/balancing/advice/pump_advice.h"
+#include "core/balancing/detail/advice_numbers.h"
+#include "core/balancing/detail/band_probability.h"
+#include "core/balancing/detail/round_numbers.h"
+#include "core/balancing/detail/wording.h"
+#include "core/balancing/learning/learn_forms.h"
+#include "core/balancing/prediction.h"
+#include "core/curve/valve_flow.h"
+
+namespace ww::balancing {
+
+namespace {
+
+using project::Branch;
+using project::Project;
+
+/// Below this part of its scale a valve's table and marks are not reliable: half a turn of four (common
+/// practice, no source).
+Setting lowestReliable(const project::ValveModel& valve, const curve::ValveCharacteristic& curve) {
+    constexpr double kHalfTurn = 0.5;
+    constexpr double kPartOfScale = 0.125;
+    return valve.scale == project::Scale::Turns ? Setting::si(kHalfTurn) : curve.fullyOpen() * kPartOfScale;
+}
+
+class Adviser {
+  public:
+    Adviser(const Project& project, const LearnedLoop& learned, const AdviceOptions& options)
+        : m_project(project),
+          m_learned(learned),
+          m_options(options),
+          m_states(project, detail::priorResistances(project)) {}
+
+    Advice advise() {
+        if (m_learned.fits == nullptr) {
+            m_out.whyNot = m_learned.faults;
+            return std::move(m_out);
+        }
+        BalanceResult result = proportionalBalance(m_project, m_learned.present, m_learned.resistances);
+        if (!result.balance) {
+            m_out.whyNot = std::move(result.faults);
+            return std::move(m_out);
+        }
+        m_balance = std::move(*result.balance);
+        m_out.indexPath = m_balance.indexPath;
+        roundSettings();
+        forecast();
+        fillSettings();
+        m_out.pump = pumpAdvice(m_project, m_balance, m_learned.present, m_learned.resistances);
+        fillNotes();
+        judge();
+        findNext();
+        findHelpful();
+        return std::move(m_out);
+    }
+
+  private:
+    const Branch& branchAt(std::size_t index) const { return m_project.branches()[index]; }
+
+    std::optional<Setting> present(std::size_t branch) const {
+        const auto found = m_learned.present.settings.find(branchAt(branch).id);
+        return found == m_learned.present.settings.end() ? std::nullopt : std::optional(found->second);
+    }
+
+    static bool isSettable(const BalancedBranch& branch) {
+        return branch.reach == BalanceReach::Set || branch.reach == BalanceReach::FullyOpen ||
+               branch.reach == BalanceReach::BelowScale;
+    }
+
+    void roundSettings() {
+        m_advised = m_learned.present;
+        m_rounded.resize(m_balance.branches.size());
+        m_steps.resize(m_balance.branches.size());
+        std::unordered_map<Id, Setting> steps;
+        for (const BalancedBranch& branch : m_balance.branches) {
+            if (!isSettable(branch)) {
+                continue;
+            }
+            const Branch& record = branchAt(branch.branch);
+            const auto& curve = *m_project.characteristicOf(record);
+            const auto [step, isNew] = steps.try_emplace(*record.valve);
+            if (isNew) {
+                step->second = m_options.step.value_or(readableStep(m_project, record));
+            }
+            m_steps[branch.branch] = step->second;
+            Setting rounded = *branch.setting;
+            if (branch.reach == BalanceReach::Set) {
+                rounded = std::clamp(step->second * std::round(rounded / step->second), curve.lowest(),
+                                     curve.fullyOpen());
+                if (curve.coefficient(rounded).si() <= 0) {
+                    rounded = step->second * std::ceil(*branch.setting / step->second);
+                }
+            }
+            m_rounded[branch.branch] = rounded;
+            m_advised.settings[record.id] = rounded;
+        }
+    }
+
+    void forecast() {
+        m_loop = m_learned.fits->loop;
+        m_forecast = detail::adviceForecast(m_project, *m_learned.fits, m_loop, m_states, m_advised);
+        m_out.totalFlow = m_forecast.totalFlow;
+        m_out.pumpRise = m_forecast.pumpRise;
+        double low = 0;
+        double high = 0;
+        bool isFirst = true;
+        std::vector<double> indicated;
+        std::vector<double> actual;
+        std::vector<double> indicatedSds;
+        std::vector<double> actualSds;
+        for (const std::size_t branch : m_forecast.matched) {
+            const double share = m_forecast.indicated[branch].si();
+            low = isFirst ? share : std::min(low, share);
+            high = isFirst ? share : std::max(high, share);
+            isFirst = false;
+            indicated.push_back(share);
+            actual.push_back(m_forecast.actual[branch].si());
+            indicatedSds.push_back(m_forecast.indicatedSd[branch].si());
+            actualSds.push_back(m_forecast.actualSd[branch].si());
+        }
+        m_out.spread = Ratio::si(high - low);
+        const double from = 1 - band();
+        const double to = 1 + band();
+        m_out.isProbabilityBound = m_forecast.matched.size() > kMostExactTerminals;
+        if (m_out.isProbabilityBound) {
+            m_out.indicatedProbability =
+                Ratio::si(detail::leastProbabilityWithin(indicated, indicatedSds, from, to));
+            m_out.actualProbability = Ratio::si(detail::leastProbabilityWithin(actual, actualSds, from, to));
+        } else {
+            m_out.indicatedProbability = Ratio::si(
+                detail::probabilityWithin(indicated, m_forecast.indicatedCovarianceRatio, from, to));
+            m_out.actualProbability =
+                Ratio::si(detail::probabilityWithin(actual, m_forecast.actualCovarianceRatio, from, to));
+        }
+    }
+
+    double band() const { return m_project.job().matchingBand.value.si(); }
+
+    void fillSettings() {
+        const PredictionResult now = predict(m_project, m_learned.present, m_learned.resistances);
+        m_now.resize(m_balance.branches.size());
+        if (now.prediction) {
+            for (const BranchPrediction& branch : now.prediction->branches) {
+                m_now[branch.branch] = branch.ofTarget.value_or(Ratio());
+            }
+        }
+        for (const std::size_t branch : orderOfWork(m_project, m_now)) {
+            if (isSettable(m_balance.branches[branch])) {
+                m_out.settings.push_back(settingOf(m_balance.branches[branch]));
+            }
+        }
+    }
+
+    SettingAdvice settingOf(const BalancedBranch& balanced) const {
+        const std::size_t index = balanced.branch;
+        const auto& curve = *m_project.characteristicOf(branchAt(index));
+        SettingAdvice made;
+        made.branch = index;
+        made.reach = balanced.reach;
+        made.setting = *m_rounded[index];
+        made.exact = *balanced.setting;
+        made.step = m_steps[index];
+        made.coefficient = curve.coefficient(made.setting);
+        made.isFullyOpen = made.setting >= curve.fullyOpen();
+        made.isReference = balanced.isReference;
+        made.present = present(index);
+        constexpr double kHalf = 0.5 - 1e-9;
+        made.isSet =
+            made.present && std::abs(made.present->si() - made.setting.si()) <= kHalf * made.step.si();
+        made.flow = m_forecast.flows[index];
+        made.dp = m_forecast.drops[index].value_or(PressureDifference());
+        made.indicated = {m_forecast.indicated[index], m_forecast.indicatedSd[index]};
+        made.actual = {m_forecast.actual[index], m_forecast.actualSd[index]};
+        // The setting is as uncertain as the share it makes, by how the share answers the handle.
+        const double answer = m_forecast.ownResponse[index].si() * curve.logSlope(made.setting);
+        if (!made.isFullyOpen && answer > 0 && made.indicated.ofTarget.si() > 0) {
+            made.settingUncertainty =
+                Setting::si(made.indicated.uncertainty.si() / made.indicated.ofTarget.si() / answer);
+        }
+        addNotes(balanced, made);
+        return made;
+    }
+
+    void addNotes(const BalancedBranch& balanced, SettingAdvice& made) const {
+        const Branch& branch = branchAt(balanced.branch);
+        const project::ValveModel& valve = m_project.valves().at(*branch.valve);
+        const auto& curve = *m_project.characteristicOf(branch);
+        const PressureDifference minimum = detail::readableMinimum(branch, &valve, nullptr);
+        if (made.dp < minimum) {
+            made.notes.push_back({&kAdviceValveTooLarge,
+                                  branch.tag,
+                                  {detail::dpText(m_project, made.dp), detail::dpText(m_project, minimum)}});
+        }
+        const Setting reliable = lowestReliable(valve, curve);
+        if (balanced.reach == BalanceReach::BelowScale) {
+            made.notes.push_back({&kAdviceBelowScale,
+                                  branch.tag,
+                                  {detail::settingText(curve.lowest()),
+                                   detail::percentText(m_forecast.indicated[balanced.branch])}});
+        } else if (made.setting < reliable) {
+            made.notes.push_back({&kAdviceBelowReliable,
+                                  branch.tag,
+                                  {detail::settingText(made.setting), detail::settingText(reliable)}});
+        }
+    }
+
+    void fillNotes() {
+        if (m_learned.isMisfit) {
+            m_out.notes.push_back(
+                {&kModelMisfit, "", {quantity::significant(100 * m_learned.misfitProbability, 2)}});
+        }
+        if (m_learned.isPriorWidened) {
+            m_out.notes.push_back({&kModelPriorWidened, "", {}});
+        }
+        for (const BalancedBranch& branch : m_balance.branches) {
+            const std::string& tag = branchAt(branch.branch).tag;
+            if (branch.reach == BalanceReach::SelfActing) {
+                m_out.notes.push_back({&kAdviceSelfActing, tag, {}});
+            } else if (branch.reach == BalanceReach::NoValve && branch.unspent.si() > 0 &&
+                       m_project.tree().isTerminal(branch.branch) &&
+                       std::abs(m_forecast.indicated[branch.branch].si() - 1) > band()) {
+                m_out.notes.push_back(
+                    {&kAdviceNoValve, tag, {detail::percentText(m_forecast.indicated[branch.branch])}});
+            }
+        }
+    }
+
+    void judge() {
+        if (m_out.settings.empty()) {
+            m_out.whyNot.push_back({&kAdviceNothingToSet, "", {}});
+        }
+        if (m_learned.outcome != LoopLearnOutcome::Learned) {
+            m_out.whyNot.push_back({&kAdviceNotSettled, "", {}});
+        }
+        for (const std::size_t terminal : m_forecast.matched) {
+            if (!isRead(terminal)) {
+                const bool wasRead =
+                    std::any_of(m_learned.readings.begin(), m_learned.readings.end(),
+                                [&](const ComparedReading& reading) { return reading.branch == terminal; });
+                m_out.whyNot.push_back(
+                    {wasRead ? &kAdviceAllDoubtful : &kAdviceUnread, branchAt(terminal).tag, {}});
+            }
+        }
+        std::optional<std::size_t> worst;
+        for (const std::size_t terminal : m_forecast.matched) {
+            if (!worst || m_forecast.indicatedSd[terminal] > m_forecast.indicatedSd[*worst]) {
+                worst = terminal;
+            }
+        }
+        constexpr double kTwoSided = 2;
+        if (worst && kTwoSided * m_forecast.indicatedSd[*worst].si() > band()) {
+            m_out.whyNot.push_back({&kAdviceUncertain,
+                                    branchAt(*worst).tag,
+                                    {detail::percentText(Ratio::si(band())),
+                                     detail::percentText(m_forecast.indicatedSd[*worst])}});
+        }
+        if (m_out.whyNot.empty()) {
+            m_out.status = isVerified() ? AdviceStatus::Verified : AdviceStatus::Unverified;
+        }
+    }
+
+    bool isRead(std::size_t branch) const {
+        return std::any_of(
+            m_learned.readings.begin(), m_learned.readings.end(),
+            [&](const ComparedReading& reading) { return reading.branch == branch && !reading.isLeftOut; });
+    }
+
+    /// Every matched terminal was read in the state that stands, its share was within the band, and every
+    /// valve on the index path stands open.
+    bool isVerified() const {
+        const project::Round* round = m_project.lastRound();
+        if (round == nullptr || !m_learned.doubtful.empty()) {
+            return false;
+        }
+        std::vector<bool> isReadNow(m_balance.branches.size(), false);
+        for (const TakenReading& taken : m_learned.history.readings) {
+            if (taken.movesBefore == m_learned.history.moves.size()) {
+                isReadNow[m_project.branches().indexOf(m_project.readings().at(taken.reading).branch)] = true;
+            }
+        }
+        const auto numbers = detail::roundNumbers(m_project, round, true);
+        const bool isWithin =
+            std::all_of(m_forecast.matched.begin(), m_forecast.matched.end(), [&](std::size_t terminal) {
+                const auto& share = numbers.branches[terminal].ofTarget;
+                return isReadNow[terminal] && share && std::abs(share->si() - 1) <= band();
+            });
+        return isWithin && !m_forecast.matched.empty() &&
+               std::all_of(m_out.indexPath.begin(), m_out.indexPath.end(), [&](std::size_t branch) {
+                   return detail::isUnthrottled(m_project, numbers.branches[branch]);
+               });
+    }
+
+    void findNext() {
+        if (m_out.status == AdviceStatus::Verified) {
+            return;
+        }
+        const auto next = std::find_if(m_out.settings.begin(), m_out.settings.end(),
+                                       [](const SettingAdvice& s) { return !s.isSet; });
+        if (next == m_out.settings.end()) {
+            return;
+        }
+        LoopState state = m_learned.present;
+        state.settings[branchAt(next->branch).id] = next->setting;
+        NextMove move;
+        move.branch = next->branch;
+        move.setting = next->setting;
+        move.dp = next->dp;
+        if (const auto then = predict(m_project, state, m_learned.resistances); then.prediction) {
+            move.dp = then.prediction->branches[next->branch].valveDrop.value_or(next->dp);
+        }
+        const std::string from = next->present ? detail::settingText(*next->present) : "?";
+        const std::string to = detail::settingText(next->setting);
+        const std::string& tag = branchAt(next->branch).tag;
+        move.reason =
+            next->isFullyOpen
+                ? base::Fault{&kAdviceOpenFirst, tag, {from, to}}
+                : base::Fault{&kAdviceNextMove, tag, {detail::percentText(m_now[next->branch]), from, to}};
+        m_out.next = std::move(move);
+    }
+
+    void findHelpful() {
+        if (!m_learned.doubtful.empty()) {
+            m_out.helpful =
+                readingOf(m_learned.doubtful.front().branch, ReadingKind::RepeatedDp, kHelpfulDoubtful);
+            return;
+        }
+        for (const std::size_t terminal : m_forecast.matched) {
+            if (!isRead(terminal)) {
+                m_out.helpful = readingOf(terminal, ReadingKind::UnreadValveDp, kHelpfulUnread);
+                return;
+            }
+        }
+        if (m_options.findHelpfulReading) {
+            m_out.helpful = detail::helpfulReading(m_project, m_learned, m_loop, m_states, m_forecast);
+        }
+    }
+
+    HelpfulReading readingOf(std::size_t branch, ReadingKind kind, const base::MessageForm& form) const {
+        HelpfulReading made;
+        made.branch = branch;
+        made.kind = kind;
+        made.setting = present(branch);
+        made.largestUncertaintyFactor = Ratio::si(1);
+        if (const auto now = predict(m_project, m_learned.present, m_learned.resistances); now.prediction) {
+            made.expectedDp = now.prediction->branches[branch].valveDrop.value_or(PressureDifference());
+        }
+        made.why = {&form, branchAt(branch).tag, {}};
+        return made;
+    }
+
+    const Project& m_project;
+    const LearnedLoop& m_learned;
+    const AdviceOptions& m_options;
+    detail::LoopStates m_states;
+    detail::LoopLearning m_loop;
+    ProportionalBalance m_balance;
+    LoopState m_advised;
+    std::vector<std::optional<Setting>> m_rounded;
+    std::vector<Setting> m_steps;
+    detail::AdviceForecast m_forecast;
+    std::vector<Ratio> m_now;  ///< of target by branch, as the loop stands
+    Advice m_out;
+};
+
+}  // namespace
+
+Advice advise(const Project& project, const LearnedLoop& learned, const AdviceOptions& options) {
+    return Adviser(project, learned, options).advise();
+}
+
+}  // namespace ww::balancing
