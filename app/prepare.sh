@@ -6,14 +6,14 @@
 ww_packages_to_build=(
     g++ cmake ninja-build ccache lld pkgconf
     qt6-base-dev qt6-charts-dev libqt6opengl6-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
-    libsqlite3-dev libssl-dev libeigen3-dev libxlsxwriter-dev libzip-dev libcli11-dev nlohmann-json3-dev
+    libsqlite3-dev libssl-dev zlib1g-dev libeigen3-dev libxlsxwriter-dev libzip-dev libcli11-dev nlohmann-json3-dev
     fonts-dejavu-core
 )
 # The tests need these too: the desktop is driven on a screen of its own, report pages are read back.
 ww_packages_to_test=(
     "${ww_packages_to_build[@]}"
     libgtest-dev libgmock-dev libbenchmark-dev
-    xvfb xauth xdotool openbox imagemagick poppler-utils
+    xvfb xauth xdotool openbox imagemagick poppler-utils openssl
 )
 ww_packages_to_tidy=(clang-tidy clang-format git)
 
