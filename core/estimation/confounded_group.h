@@ -10,7 +10,7 @@ namespace ww::estimation {
 
 enum class ConfoundedKind {
     NotSeen,       ///< one unknown of which the readings say next to nothing
-    OnlyTogether,  ///< each is open, though something of them together is known
+    OnlyTogether,  ///< more is known of a combination of them than of each
 };
 
 struct ConfoundedGroup {
@@ -18,8 +18,9 @@ struct ConfoundedGroup {
     std::vector<std::size_t> unknowns;  ///< positions in Learning::unknowns, rising
 };
 
-/// Unknowns whose standard deviation the readings bring down to no less than 0.7 of the prior's, joined where
-/// the readings correlate two of them by more than 0.3. Held unknowns are never named.
+/// Joined are unknowns that are known to no better than 5 % and that the readings correlate by more than 0.9;
+/// not seen is one that is in no such group and whose standard deviation is no less than 0.9 of its prior's.
+/// Held unknowns are never named.
 std::vector<ConfoundedGroup> confoundedGroups(const Learned& learned);
 
 }  // namespace ww::estimation

@@ -19,7 +19,7 @@ struct LearnOptions {
     double lnFactorLeastPriorSd = 0;
     int maxIterations = 40;  ///< at least 1
     /// The largest step, in prior standard deviations, below which the fit has converged; 1e-12 to 0.1.
-    double stepToleranceRatio = 1e-6;
+    double stepToleranceRatio = 1e-4;
     /// Where to start, one number an unknown; empty: at the priors.
     std::vector<double> lnFactorStart;
     /// Asked between solves: the fit ends as LearnOutcome::Stopped.
@@ -27,7 +27,7 @@ struct LearnOptions {
     /// Cases with at least this many readings enter by a sparse matrix over all their flows and pressures,
     /// the others reading by reading through a dense one. Both give the same answer; the first is faster
     /// where both circuits and readings are many. At least 1.
-    std::size_t leastSparseReadings = 200;
+    std::size_t leastSparseReadings = 40;
     /// Cases in the sparse matrix at most: its blocks grow with them.
     std::size_t maxSparseCases = 8;
 };

@@ -34,7 +34,8 @@ struct LearnedReading {
     ObservedValue fitted;         ///< what the loop makes there, instrument factor included
     double relativeResidual = 0;  ///< ln(value) - ln(fitted); of a left-out reading without logarithm 0
     /// Residual over its own standard deviation, sigma x sqrt(redundancy); of a left-out reading over that of
-    /// its prediction. 0 where it cannot be checked.
+    /// its prediction. A small one says nothing of a reading that cannot be checked; 0 below a redundancy of
+    /// 0.01, where it is rounding.
     double score = 0;
     double redundancyFraction = 0;  ///< part of an error that shows in its residual; 0 to 1
     /// ln of the least factor on the reading that would be noticed with 80 % probability at the 0.1 % level:

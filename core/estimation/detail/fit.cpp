@@ -18,6 +18,8 @@ constexpr double kLeastFall = 1e-4;
 constexpr double kNoFall = 1e-13;
 /// W. Baarda: an error is noticed with 80 % probability at the 0.1 % level.
 constexpr double kLeastDetectableScore = 4.13;
+/// Below this redundancy a residual is rounding.
+constexpr double kLeastScoredRedundancy = 0.01;
 
 double instrumentFactor(const Observation& observation, const std::vector<double>& lnFactors) {
     return observation.instrument ? lnFactors[*observation.instrument] : 0;
@@ -272,7 +274,7 @@ Learned Fit::result(const Point& point, LearnOutcome outcome, int iterations,
             observation.hasWeight() ? std::clamp(1 - one.robustWeight * share, 0.0, 1.0) : 1 / (1 + share);
         const double root = std::sqrt(std::max(one.redundancyFraction, 1e-12));
         one.relativeLeastDetectable = kLeastDetectableScore * sd / root;
-        if (one.canBeChecked()) {
+        if (one.redundancyFraction >= kLeastScoredRedundancy) {
             // Of a left-out reading the residual is all its own, and its prediction's variance adds to it.
             one.score = observation.hasWeight() ? one.relativeResidual / (sd * root)
                                                 : one.relativeResidual * root / sd;

@@ -1,403 +1,139 @@
 #include "core/estimation/detail/flow_system.h"
 
-#include <Eigen/OrderingMethods>
-#include <Eigen/SparseCore>
 #include <algorithm>
-#include <cmath>
-
-#include "core/hydraulics/sensitivity.h"
 
 namespace ww::estimation::detail {
 
-using hydraulics::LinkIndex;
-using hydraulics::LinkState;
-using hydraulics::NodeIndex;
-
 namespace {
 
-constexpr std::uint32_t kNone = 0xFFFFFFFFU;
-/// An unknown that touches more nodes than this is eliminated last.
-constexpr std::size_t kMostLocalNodes = 8;
-/// Slopes below this part of pressure over flow count as that, so that no conductance is endless.
-constexpr double kLeastSlope = 1e-10;
 /// Columns solved at once: enough to use the caches, few enough to stay small.
 constexpr Eigen::Index kBatch = 32;
 
-/// The root of a node's part.
-std::uint32_t rootOf(std::vector<std::uint32_t>& parents, std::uint32_t node) {
-    while (parents[node] != node) {
-        parents[node] = parents[parents[node]];
-        node = parents[node];
+template <class Column>
+double times(const SparseRow& row, const Column& column) {
+    double sum = 0;
+    for (std::size_t i = 0; i < row.variables.size(); ++i) {
+        sum += row.weights[i] * column[row.variables[i]];
     }
-    return node;
+    return sum;
 }
 
-bool isOpen(const CaseState& state, LinkIndex link) {
-    if (state.network.isClosed(link)) {
-        return false;
+template <class Column>
+void addTo(Column& column, const SparseRow& row, double factor) {
+    for (std::size_t i = 0; i < row.variables.size(); ++i) {
+        column[row.variables[i]] += row.weights[i] * factor;
     }
-    return state.solution.state(state.network, link) != LinkState::HeldShut;
-}
-
-/// For every node the one whose pressure its part is measured from: the node with most links.
-std::vector<std::uint8_t> grounds(const CaseState& state) {
-    const std::size_t nodes = state.network.nodeCount();
-    std::vector<std::uint32_t> parents(nodes);
-    std::vector<std::uint32_t> degrees(nodes, 0);
-    for (std::uint32_t node = 0; node < nodes; ++node) {
-        parents[node] = node;
-    }
-    for (std::uint32_t link = 0; link < state.network.linkCount(); ++link) {
-        if (isOpen(state, LinkIndex{link})) {
-            const std::uint32_t from = state.network.from(LinkIndex{link}).value;
-            const std::uint32_t to = state.network.to(LinkIndex{link}).value;
-            ++degrees[from];
-            ++degrees[to];
-            parents[rootOf(parents, from)] = rootOf(parents, to);
-        }
-    }
-    std::vector<std::uint32_t> best(nodes, kNone);
-    for (std::uint32_t node = 0; node < nodes; ++node) {
-        std::uint32_t& ofPart = best[rootOf(parents, node)];
-        if (ofPart == kNone || degrees[node] > degrees[ofPart]) {
-            ofPart = node;
-        }
-    }
-    std::vector<std::uint8_t> out(nodes, 0);
-    for (const std::uint32_t node : best) {
-        if (node != kNone) {
-            out[node] = 1;
-        }
-    }
-    return out;
 }
 
 }  // namespace
-
-class FlowSystem::Assembly {
-  public:
-    Assembly(const Learning& learning, const FreeUnknowns& unknowns, std::span<const std::size_t> cases,
-             std::span<const CaseState* const> states)
-        : m_learning(learning),
-          m_unknowns(unknowns),
-          m_cases(cases),
-          m_states(states),
-          m_nodes(states.front()->network.nodeCount()) {
-        numberVariables();
-        collectUses();
-        for (std::size_t position = 0; position < cases.size(); ++position) {
-            addLinks(position);
-        }
-        for (Eigen::Index free = 0; free < unknowns.count(); ++free) {
-            MatrixTerm prior({static_cast<std::uint32_t>(free)});
-            prior.at(0, 0) = 1;
-            m_terms.push_back(std::move(prior));
-        }
-    }
-
-    std::uint32_t variableCount() const { return m_variables; }
-    const std::vector<MatrixTerm>& terms() const { return m_terms; }
-
-    SparseRow addReading(const Observation& observation, double weight);
-    std::vector<std::vector<std::uint32_t>> groups() const;
-
-  private:
-    struct Use {
-        std::uint32_t free;
-        const ScaledLink* scaled;
-    };
-
-    std::uint32_t pressureOf(std::size_t position, NodeIndex node) const {
-        return m_pressureOf[position * m_nodes + node.value];
-    }
-
-    void numberVariables() {
-        m_variables = static_cast<std::uint32_t>(m_unknowns.count());
-        m_pressureOf.assign(m_cases.size() * m_nodes, kNone);
-        for (std::size_t position = 0; position < m_cases.size(); ++position) {
-            const auto isGround = grounds(*m_states[position]);
-            for (std::uint32_t node = 0; node < m_nodes; ++node) {
-                if (isGround[node] == 0) {
-                    m_pressureOf[position * m_nodes + node] = m_variables;
-                    m_variables += 2;  // the pressure and the multiplier of its balance
-                }
-            }
-        }
-    }
-
-    void collectUses() {
-        m_usesOf.resize(m_states.front()->network.linkCount());
-        for (Eigen::Index free = 0; free < m_unknowns.count(); ++free) {
-            const std::size_t unknown = m_unknowns.unknownOf[static_cast<std::size_t>(free)];
-            for (const ScaledLink& scaled : m_learning.unknowns[unknown].links) {
-                m_usesOf[scaled.link.value].push_back({static_cast<std::uint32_t>(free), &scaled});
-            }
-        }
-    }
-
-    /// The change of a link's flow over the largest flow of its case as a row of few variables.
-    SparseRow flowRow(std::size_t position, LinkIndex link) const;
-    /// The same of the drop between its ends over the largest pressure.
-    SparseRow dropRow(std::size_t position, LinkIndex link) const;
-    void addLinks(std::size_t position);
-
-    const Learning& m_learning;
-    const FreeUnknowns& m_unknowns;
-    std::span<const std::size_t> m_cases;
-    std::span<const CaseState* const> m_states;
-    std::size_t m_nodes;
-    std::uint32_t m_variables = 0;
-    std::vector<std::uint32_t> m_pressureOf;  ///< by case and node; kNone where it is the ground
-    std::vector<std::vector<Use>> m_usesOf;   ///< by link
-    std::vector<MatrixTerm> m_terms;
-};
-
-SparseRow FlowSystem::Assembly::dropRow(std::size_t position, LinkIndex link) const {
-    SparseRow row;
-    const auto& network = m_states[position]->network;
-    for (const auto& [node, sign] : {std::pair(network.from(link), 1.0), std::pair(network.to(link), -1.0)}) {
-        const std::uint32_t pressure = pressureOf(position, node);
-        if (pressure != kNone) {
-            row.variables.push_back(pressure);
-            row.weights.push_back(sign);
-        }
-    }
-    return row;
-}
-
-SparseRow FlowSystem::Assembly::flowRow(std::size_t position, LinkIndex link) const {
-    const CaseState& state = *m_states[position];
-    const double pressure_Pa = state.solution.summary().largestPressure.si();
-    const double largest_m3s = state.solution.summary().largestFlow.si();
-    const VolumeFlow flow = state.solution.flow(link);
-    SparseRow row = dropRow(position, link);
-    double conductance = 1;
-    const bool isAtRest = flow.si() == 0;
-    if (!isAtRest) {
-        const double scale = pressure_Pa / largest_m3s;
-        const hydraulics::Element element = state.network.element(link);
-        conductance = scale / std::max(element.slope(flow).si(), kLeastSlope * scale);
-        for (const Use& use : m_usesOf[link.value]) {
-            const std::size_t unknown = m_unknowns.unknownOf[use.free];
-            const double weight = use.scaled->weightIn(m_cases[position]) * m_unknowns.priorSds[unknown];
-            const double push_Pa = hydraulics::dropPerLogarithm(element, use.scaled->kind, flow).si();
-            row.variables.push_back(use.free);
-            row.weights.push_back(-weight * push_Pa / pressure_Pa);
-        }
-    }
-    for (double& weight : row.weights) {
-        weight *= conductance;
-    }
-    return row;
-}
-
-void FlowSystem::Assembly::addLinks(std::size_t position) {
-    const CaseState& state = *m_states[position];
-    for (std::uint32_t index = 0; index < state.network.linkCount(); ++index) {
-        const LinkIndex link{index};
-        if (!isOpen(state, link)) {
-            continue;
-        }
-        const SparseRow row = flowRow(position, link);
-        const std::size_t size = row.variables.size();
-        MatrixTerm term(row.variables);
-        const std::uint32_t from = pressureOf(position, state.network.from(link));
-        const std::uint32_t to = pressureOf(position, state.network.to(link));
-        std::vector<std::pair<std::uint32_t, double>> balances;
-        if (from != kNone) {
-            balances.emplace_back(from + 1, 1.0);
-        }
-        if (to != kNone) {
-            balances.emplace_back(to + 1, -1.0);
-        }
-        std::vector<std::uint32_t> variables = row.variables;
-        for (const auto& [multiplier, sign] : balances) {
-            variables.push_back(multiplier);
-        }
-        MatrixTerm balance(std::move(variables));
-        for (std::size_t i = 0; i < balances.size(); ++i) {
-            for (std::size_t j = 0; j < size; ++j) {
-                balance.addBoth(size + i, j, balances[i].second * row.weights[j]);
-            }
-        }
-        m_terms.push_back(std::move(balance));
-    }
-}
-
-SparseRow FlowSystem::Assembly::addReading(const Observation& observation, double weight) {
-    const auto at = std::find(m_cases.begin(), m_cases.end(), observation.caseIndex);
-    const auto position = static_cast<std::size_t>(at - m_cases.begin());
-    const CaseState& state = *m_states[position];
-    const double fitted = fittedSi(state, observation).value_or(0);
-    const double ln = observation.lnValueRatio().value_or(std::log(std::max(std::abs(fitted), 1e-300)));
-    double factor = logValue(fitted, ln).perSi * (observation.what == Observed::Rise ? -1 : 1);
-    SparseRow row;
-    if (observation.what == Observed::Flow) {
-        row = flowRow(position, observation.link);
-        factor *= state.solution.summary().largestFlow.si();
-    } else {
-        row = dropRow(position, observation.link);
-        factor *= state.solution.summary().largestPressure.si();
-    }
-    for (double& one : row.weights) {
-        one *= factor;
-    }
-    if (observation.instrument && m_unknowns.freeOf[*observation.instrument] != FreeUnknowns::kHeld) {
-        row.variables.push_back(static_cast<std::uint32_t>(m_unknowns.freeOf[*observation.instrument]));
-        row.weights.push_back(m_unknowns.priorSds[*observation.instrument]);
-    }
-    MatrixTerm term(row.variables);
-    for (std::size_t i = 0; i < row.variables.size(); ++i) {
-        for (std::size_t j = 0; j < row.variables.size(); ++j) {
-            term.at(i, j) = weight * row.weights[i] * row.weights[j];
-        }
-    }
-    m_terms.push_back(std::move(term));
-    return row;
-}
-
-std::vector<std::vector<std::uint32_t>> FlowSystem::Assembly::groups() const {
-    const auto count = static_cast<std::uint32_t>(m_unknowns.count());
-    std::vector<std::uint32_t> nodeOf(m_variables, kNone);
-    for (std::size_t at = 0; at < m_pressureOf.size(); ++at) {
-        if (m_pressureOf[at] != kNone) {
-            nodeOf[m_pressureOf[at]] = nodeOf[m_pressureOf[at] + 1] =
-                static_cast<std::uint32_t>(at % m_nodes);
-        }
-    }
-    // Nodes that meet in a term, and those that each unknown meets.
-    std::vector<std::vector<std::uint32_t>> metBy(count);
-    std::vector<Eigen::Triplet<double>> pairs;
-    const auto join = [&pairs](const std::vector<std::uint32_t>& nodes) {
-        for (const std::uint32_t one : nodes) {
-            for (const std::uint32_t other : nodes) {
-                pairs.emplace_back(static_cast<int>(one), static_cast<int>(other), 1.0);
-            }
-        }
-    };
-    for (const MatrixTerm& term : m_terms) {
-        std::vector<std::uint32_t> nodes;
-        for (const std::uint32_t variable : term.variables) {
-            if (nodeOf[variable] != kNone &&
-                std::find(nodes.begin(), nodes.end(), nodeOf[variable]) == nodes.end()) {
-                nodes.push_back(nodeOf[variable]);
-            }
-        }
-        join(nodes);
-        for (const std::uint32_t variable : term.variables) {
-            if (variable < count) {
-                metBy[variable].insert(metBy[variable].end(), nodes.begin(), nodes.end());
-            }
-        }
-    }
-    for (auto& nodes : metBy) {
-        std::sort(nodes.begin(), nodes.end());
-        nodes.erase(std::unique(nodes.begin(), nodes.end()), nodes.end());
-        if (nodes.size() <= kMostLocalNodes) {
-            join(nodes);
-        }
-    }
-    Eigen::SparseMatrix<double> pattern(static_cast<Eigen::Index>(m_nodes),
-                                        static_cast<Eigen::Index>(m_nodes));
-    pattern.setFromTriplets(pairs.begin(), pairs.end());
-    Eigen::PermutationMatrix<Eigen::Dynamic, Eigen::Dynamic, int> order;
-    Eigen::AMDOrdering<int>()(pattern, order);
-
-    std::vector<std::uint32_t> turnOf(m_nodes);
-    for (std::uint32_t turn = 0; turn < m_nodes; ++turn) {
-        turnOf[static_cast<std::size_t>(order.indices()[turn])] = turn;
-    }
-    std::vector<std::vector<std::uint32_t>> out(m_nodes + 1);
-    for (std::uint32_t variable = count; variable < m_variables; ++variable) {
-        out[turnOf[nodeOf[variable]]].push_back(variable);
-    }
-    for (std::uint32_t unknown = 0; unknown < count; ++unknown) {
-        const auto& nodes = metBy[unknown];
-        std::uint32_t turn = static_cast<std::uint32_t>(m_nodes);
-        if (nodes.size() <= kMostLocalNodes) {
-            for (const std::uint32_t node : nodes) {
-                turn = std::min(turn, turnOf[node]);
-            }
-        }
-        out[turn].push_back(unknown);
-    }
-    return out;
-}
 
 FlowSystem::FlowSystem(const Learning& learning, const FreeUnknowns& unknowns,
                        std::span<const std::size_t> cases, std::span<const CaseState* const> states,
                        std::vector<std::size_t> readings, std::vector<double> weightOfReadings)
     : m_unknownCount(unknowns.count()), m_readings(std::move(readings)) {
-    Assembly assembly(learning, unknowns, cases, states);
+    FlowAssembly assembly(learning, unknowns, cases, states);
     for (std::size_t i = 0; i < m_readings.size(); ++i) {
         m_rows.push_back(assembly.addReading(learning.observations[m_readings[i]], weightOfReadings[i]));
     }
     m_variableCount = assembly.variableCount();
     m_factor = std::make_unique<const FrontalFactor>(assembly.groups(), assembly.terms());
+    for (std::uint32_t unknown = 0; unknown < m_unknownCount; ++unknown) {
+        m_positionOfUnknown.push_back(m_factor->positionOf(unknown));
+    }
+    for (SparseRow& row : m_rows) {
+        for (std::uint32_t& variable : row.variables) {
+            variable = m_factor->positionOf(variable);
+        }
+    }
 }
+
+/// Solves many columns a few at a time in the same memory.
+class FlowSystem::Batches {
+  public:
+    explicit Batches(const FlowSystem& system) : m_system(system) {}
+
+    /// fill(column, into) sets up one right side in zeros, `into` a column of the variables by position;
+    /// take(column, solved) gets the answer.
+    template <class Fill, class Take>
+    void run(Eigen::Index count, const Fill& fill, const Take& take) {
+        for (Eigen::Index first = 0; first < count; first += kBatch) {
+            const Eigen::Index many = std::min(kBatch, count - first);
+            m_columns.setZero(m_system.m_variableCount, many);
+            for (Eigen::Index column = 0; column < many; ++column) {
+                fill(first + column, m_columns.col(column));
+            }
+            m_system.m_factor->solve(m_columns);
+            for (Eigen::Index column = 0; column < many; ++column) {
+                take(first + column, m_columns.col(column));
+            }
+        }
+    }
+    /// Right sides over the free unknowns.
+    template <class Take>
+    void run(const Eigen::MatrixXd& columns, const Take& take) {
+        const auto fill = [&](Eigen::Index column, auto into) {
+            for (std::size_t unknown = 0; unknown < m_system.m_positionOfUnknown.size(); ++unknown) {
+                into[m_system.m_positionOfUnknown[unknown]] =
+                    columns(static_cast<Eigen::Index>(unknown), column);
+            }
+        };
+        run(columns.cols(), fill, take);
+    }
+
+  private:
+    const FlowSystem& m_system;
+    FrontalFactor::Rows m_columns;
+};
 
 Eigen::MatrixXd FlowSystem::solve(const Eigen::MatrixXd& columns) const {
     Eigen::MatrixXd out(m_unknownCount, columns.cols());
-    for (Eigen::Index first = 0; first < columns.cols(); first += kBatch) {
-        const Eigen::Index many = std::min(kBatch, columns.cols() - first);
-        Eigen::MatrixXd all = Eigen::MatrixXd::Zero(m_variableCount, many);
-        all.topRows(m_unknownCount) = columns.middleCols(first, many);
-        m_factor->solve(all);
-        out.middleCols(first, many) = all.topRows(m_unknownCount);
-    }
+    Batches(*this).run(columns, [&](Eigen::Index column, const auto& solved) {
+        for (std::size_t unknown = 0; unknown < m_positionOfUnknown.size(); ++unknown) {
+            out(static_cast<Eigen::Index>(unknown), column) = solved[m_positionOfUnknown[unknown]];
+        }
+    });
     return out;
 }
 
 Eigen::MatrixXd FlowSystem::readingsOf(const Eigen::MatrixXd& columns) const {
-    Eigen::MatrixXd out = Eigen::MatrixXd::Zero(static_cast<Eigen::Index>(m_rows.size()), columns.cols());
-    for (Eigen::Index first = 0; first < columns.cols(); first += kBatch) {
-        const Eigen::Index many = std::min(kBatch, columns.cols() - first);
-        Eigen::MatrixXd all = Eigen::MatrixXd::Zero(m_variableCount, many);
-        all.topRows(m_unknownCount) = columns.middleCols(first, many);
-        m_factor->solve(all);
+    Eigen::MatrixXd out(static_cast<Eigen::Index>(m_rows.size()), columns.cols());
+    Batches(*this).run(columns, [&](Eigen::Index column, const auto& solved) {
         for (std::size_t reading = 0; reading < m_rows.size(); ++reading) {
-            for (std::size_t i = 0; i < m_rows[reading].variables.size(); ++i) {
-                out.row(static_cast<Eigen::Index>(reading)).segment(first, many) +=
-                    m_rows[reading].weights[i] * all.row(m_rows[reading].variables[i]);
-            }
+            out(static_cast<Eigen::Index>(reading), column) = times(m_rows[reading], solved);
         }
-    }
+    });
     return out;
 }
 
 Eigen::VectorXd FlowSystem::step(const Eigen::VectorXd& byReading, const Eigen::VectorXd& byUnknown) const {
-    Eigen::MatrixXd all = Eigen::MatrixXd::Zero(m_variableCount, 1);
-    all.topRows(m_unknownCount) = byUnknown;
-    for (std::size_t reading = 0; reading < m_rows.size(); ++reading) {
-        for (std::size_t i = 0; i < m_rows[reading].variables.size(); ++i) {
-            all(m_rows[reading].variables[i], 0) +=
-                m_rows[reading].weights[i] * byReading[static_cast<Eigen::Index>(reading)];
+    Eigen::VectorXd out(m_unknownCount);
+    const auto fill = [&](Eigen::Index, auto into) {
+        for (std::size_t unknown = 0; unknown < m_positionOfUnknown.size(); ++unknown) {
+            into[m_positionOfUnknown[unknown]] = byUnknown[static_cast<Eigen::Index>(unknown)];
         }
-    }
-    m_factor->solve(all);
-    return all.topRows(m_unknownCount);
+        for (std::size_t reading = 0; reading < m_rows.size(); ++reading) {
+            addTo(into, m_rows[reading], byReading[static_cast<Eigen::Index>(reading)]);
+        }
+    };
+    Batches(*this).run(1, fill, [&](Eigen::Index, const auto& solved) {
+        for (std::size_t unknown = 0; unknown < m_positionOfUnknown.size(); ++unknown) {
+            out[static_cast<Eigen::Index>(unknown)] = solved[m_positionOfUnknown[unknown]];
+        }
+    });
+    return out;
 }
 
 std::vector<double> FlowSystem::variances() const {
     std::vector<double> out(m_rows.size(), 0);
-    for (std::size_t first = 0; first < m_rows.size(); first += kBatch) {
-        const std::size_t many = std::min(static_cast<std::size_t>(kBatch), m_rows.size() - first);
-        Eigen::MatrixXd all = Eigen::MatrixXd::Zero(m_variableCount, static_cast<Eigen::Index>(many));
-        for (std::size_t column = 0; column < many; ++column) {
-            const SparseRow& row = m_rows[first + column];
-            for (std::size_t i = 0; i < row.variables.size(); ++i) {
-                all(row.variables[i], static_cast<Eigen::Index>(column)) += row.weights[i];
-            }
-        }
-        m_factor->solve(all);
-        for (std::size_t column = 0; column < many; ++column) {
-            const SparseRow& row = m_rows[first + column];
-            for (std::size_t i = 0; i < row.variables.size(); ++i) {
-                out[first + column] +=
-                    row.weights[i] * all(row.variables[i], static_cast<Eigen::Index>(column));
-            }
-        }
-    }
+    const auto rowOf = [&](Eigen::Index column) -> const SparseRow& {
+        return m_rows[static_cast<std::size_t>(column)];
+    };
+    Batches(*this).run(
+        static_cast<Eigen::Index>(m_rows.size()),
+        [&](Eigen::Index column, auto into) { addTo(into, rowOf(column), 1); },
+        [&](Eigen::Index column, const auto& solved) {
+            out[static_cast<std::size_t>(column)] = times(rowOf(column), solved);
+        });
     return out;
 }
 

@@ -7,16 +7,9 @@
 #include <span>
 #include <vector>
 
-#include "core/estimation/detail/case_state.h"
-#include "core/estimation/detail/frontal_factor.h"
+#include "core/estimation/detail/flow_assembly.h"
 
 namespace ww::estimation::detail {
-
-/// How one reading depends on the variables of the system: few of them.
-struct SparseRow {
-    std::vector<std::uint32_t> variables;
-    std::vector<double> weights;
-};
 
 /// Minimises |x|^2/2 + sum w (a z - r)^2/2 over x (unknowns in prior standard deviations) and the pressures
 /// p, where the flows (dp - P x)/S of the links balance at every node: S the slope of a link at its flow, P
@@ -43,12 +36,13 @@ class FlowSystem {
     std::size_t bytes() const { return m_factor->bytes(); }
 
   private:
-    class Assembly;
+    class Batches;
 
     Eigen::Index m_unknownCount = 0;
     Eigen::Index m_variableCount = 0;
     std::vector<std::size_t> m_readings;
-    std::vector<SparseRow> m_rows;
+    std::vector<SparseRow> m_rows;  ///< with positions in the order of elimination
+    std::vector<std::uint32_t> m_positionOfUnknown;
     std::unique_ptr<const FrontalFactor> m_factor;
 };
 

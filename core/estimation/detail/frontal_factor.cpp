@@ -103,41 +103,32 @@ void FrontalFactor::eliminate(const std::vector<MatrixTerm>& terms) {
     }
 }
 
-void FrontalFactor::solve(Eigen::MatrixXd& columns) const {
+void FrontalFactor::solve(Rows& columns) const {
     EXPECTS(columns.rows() == static_cast<Eigen::Index>(m_positionOf.size()));
-    // Row-major: the rows of a front are gathered by whole rows.
-    using Rows = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
-    Rows ordered(columns.rows(), columns.cols());
-    for (std::size_t variable = 0; variable < m_positionOf.size(); ++variable) {
-        ordered.row(m_positionOf[variable]) = columns.row(static_cast<Eigen::Index>(variable));
-    }
     Rows part;
+    Rows later;
     for (const Front& front : m_fronts) {
         if (front.own.empty()) {
             continue;
         }
-        auto own = ordered.middleRows(front.own.front(), static_cast<Eigen::Index>(front.own.size()));
+        auto own = columns.middleRows(front.own.front(), static_cast<Eigen::Index>(front.own.size()));
         own = front.pivot.solve(own).eval();
         part.noalias() = front.below * own;
         for (std::size_t i = 0; i < front.rows.size(); ++i) {
-            ordered.row(front.rows[i]) -= part.row(static_cast<Eigen::Index>(i));
+            columns.row(front.rows[i]) -= part.row(static_cast<Eigen::Index>(i));
         }
     }
-    Rows later;
     for (auto front = m_fronts.rbegin(); front != m_fronts.rend(); ++front) {
         if (front->own.empty() || front->rows.empty()) {
             continue;
         }
         later.resize(static_cast<Eigen::Index>(front->rows.size()), columns.cols());
         for (std::size_t i = 0; i < front->rows.size(); ++i) {
-            later.row(static_cast<Eigen::Index>(i)) = ordered.row(front->rows[i]);
+            later.row(static_cast<Eigen::Index>(i)) = columns.row(front->rows[i]);
         }
         part.noalias() = front->below.transpose() * later;
-        ordered.middleRows(front->own.front(), static_cast<Eigen::Index>(front->own.size())) -=
+        columns.middleRows(front->own.front(), static_cast<Eigen::Index>(front->own.size())) -=
             front->pivot.solve(part);
-    }
-    for (std::size_t variable = 0; variable < m_positionOf.size(); ++variable) {
-        columns.row(static_cast<Eigen::Index>(variable)) = ordered.row(m_positionOf[variable]);
     }
 }
 

@@ -37,8 +37,12 @@ class FrontalFactor {
     FrontalFactor(const std::vector<std::vector<std::uint32_t>>& groups,
                   const std::vector<MatrixTerm>& terms);
 
-    /// Overwrites every column with the solution.
-    void solve(Eigen::MatrixXd& columns) const;
+    /// Row-major: the rows of a front are gathered by whole rows.
+    using Rows = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+
+    /// Overwrites every column with the solution. Rows stand in the order of elimination: see positionOf().
+    void solve(Rows& columns) const;
+    std::uint32_t positionOf(std::uint32_t variable) const { return m_positionOf[variable]; }
     std::size_t bytes() const;
 
   private:

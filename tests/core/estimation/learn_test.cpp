@@ -70,6 +70,7 @@ TEST(Learn, bothWaysOfAlgebraAgree) {
     for (const std::size_t leastSparse : {1U, 5U}) {
         LearnOptions dense;
         dense.hasTableErrors = true;
+        dense.stepToleranceRatio = 1e-9;
         dense.leastSparseReadings = 100000;
         LearnOptions sparse = dense;
         sparse.leastSparseReadings = leastSparse;
@@ -136,7 +137,9 @@ TEST(Learn, endsWhereTheSumOfSquaresIsLeast) {
     options.branches = 1;
     options.terminalsOfBranch = 3;
     HiddenLoop loop = surveyed(options);
-    const Learned fit = learned(loop.learning());
+    LearnOptions tight;
+    tight.stepToleranceRatio = 1e-8;
+    const Learned fit = learned(loop.learning(), tight);
     const std::vector<double> best = fit.lnFactorOfUnknowns();
     const double least = sumOfSquares(loop.learning(), best);
     EXPECT_NEAR(fit.misfit.chiSquareScore, least, 1e-6 * least);

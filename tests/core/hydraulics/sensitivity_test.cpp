@@ -149,6 +149,30 @@ TEST(Sensitivity, oneCircuitByHand) {
     EXPECT_NEAR(out.flow(1, 1).si(), q, 1e-12 * q);
 }
 
+TEST(Sensitivity, scaledElementsFollowTheirOwnDerivative) {
+    const auto flow = VolumeFlow::si(1e-3);
+    const auto bar = PressureDifference::si(1e5);
+    const std::vector<PumpDuty> duties{{VolumeFlow(), bar}, {flow, bar * 0.9}, {flow * 2, bar * 0.4}};
+    Pipe pipe{Length::si(20), Length::si(0.03), Length::si(5e-5), 3, FrictionLaw::Colebrook};
+    const std::vector<Element> elements{Element::resistance(Resistance::si(2e10)),
+                                        Element::exponentLaw(bar * 0.1, flow, 1.85),
+                                        Element::valve(FlowCoefficient::si(4), Density::si(998)),
+                                        Element::pipe(pipe, Density::si(998), KinematicViscosity::si(1e-6)),
+                                        Element::checkValve(Resistance::si(2e10)),
+                                        Element::flowLimiter(flow * 1.5, bar * 0.2, bar),
+                                        Element::staticLift(bar * 0.3),
+                                        Element::pump(PumpModel::powerThroughThree(duties).value())};
+    for (const ParameterKind kind : {ParameterKind::Drop, ParameterKind::Coefficient, ParameterKind::Speed}) {
+        for (const Element& element : elements) {
+            const double up = scaled(element, kind, std::exp(kStep)).drop(flow).si();
+            const double down = scaled(element, kind, std::exp(-kStep)).drop(flow).si();
+            EXPECT_NEAR(dropPerLogarithm(element, kind, flow).si(), (up - down) / (2 * kStep),
+                        1e-6 * std::abs(element.drop(flow).si()))
+                << element.law().index();
+        }
+    }
+}
+
 TEST(Sensitivity, fewLinksGiveTheSameAsAll) {
     const Network network = meshWith(77, false);
     const Solution solution = solve(network);
