@@ -60,7 +60,7 @@ double misfitOf(const LoopLearning& loop, const std::vector<double>& lnFactors, 
     return sum;
 }
 
-/// Decides for each adjusting round whether its valves were set before it was read.
+/// Decides for each round whether its valves and pumps were set before it was read.
 class OrderFinder {
   public:
     OrderFinder(const Project& project, const LearnLoopOptions& options, LoopStates& states)
@@ -73,8 +73,7 @@ class OrderFinder {
     std::vector<RoundOrder> find() {
         std::optional<std::size_t> before;
         for (const std::size_t round : m_project.roundsByNumber()) {
-            if (m_orders[round] == RoundOrder::AsRead &&
-                !isReadValveByValve(m_project, m_project.rounds()[round]) && differs(round)) {
+            if (!isReadValveByValve(m_project, m_project.rounds()[round]) && differs(round)) {
                 decide(round, before);
             }
             if (!m_project.readingsOf(m_project.rounds()[round].id).empty()) {
@@ -91,12 +90,12 @@ class OrderFinder {
         return history(m_project, orders);
     }
 
-    /// Whether the two orders put a reading of the round in different states: a valve was moved after it.
+    /// Whether the two orders put a reading of the round in different states: something was moved after it.
     bool differs(std::size_t round) const {
         const History asRead = with(round, RoundOrder::AsRead);
         std::size_t movesAtEnd = 0;
         for (std::size_t i = 0; i < asRead.moves.size(); ++i) {
-            movesAtEnd = asRead.moves[i].round == round && asRead.moves[i].branch ? i + 1 : movesAtEnd;
+            movesAtEnd = asRead.moves[i].round == round ? i + 1 : movesAtEnd;
         }
         return std::any_of(asRead.readings.begin(), asRead.readings.end(), [&](const TakenReading& taken) {
             return taken.round == round && taken.movesBefore < movesAtEnd;

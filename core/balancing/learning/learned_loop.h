@@ -109,8 +109,8 @@ struct LearnedLoop {
 };
 
 /// Learns from every standing reading of all rounds, each in the state of the loop at the moment it was taken
-/// (history.h). Readings marked doubtful by hand are left out. Repeats count by their mean. Whether an
-/// adjusting round was set first and then read, or valve by valve, is decided by which fits better. Pure and
+/// (history.h). Readings marked doubtful by hand are left out. Repeats count by their mean. Whether a
+/// round was set first and then read, or valve by valve, is decided by which fits better. Pure and
 /// usable from any thread. Limiters and pressure-independent valves stay as the project has them.
 LearnedLoop learn(const project::Project& project, const LearnLoopOptions& options = {});
 
