@@ -7,6 +7,7 @@
 #include "app/commands/open_workbook.h"
 #include "app/commands/text_table.h"
 #include "core/balancing/assess.h"
+#include "core/balancing/learning/model_findings.h"
 #include "core/project/names.h"
 #include "core/quantity/measured.h"
 
@@ -107,8 +108,9 @@ class CheckCommand : public Command {
         if (m_round && round == nullptr) {
             return badInput(surroundings, roundUnknown(m_file, project, *m_round));
         }
-        const Assessment assessment =
+        Assessment assessment =
             round != nullptr ? balancing::assess(project, round->id) : balancing::assessLast(project);
+        balancing::addModelFindings(project, assessment);
         if (m_isJson) {
             surroundings.out << checkJson(project, assessment);
         } else {

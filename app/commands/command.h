@@ -67,6 +67,7 @@ std::unique_ptr<Command> newCommand();
 std::unique_ptr<Command> recordCommand();
 std::unique_ptr<Command> checkCommand();
 std::unique_ptr<Command> predictCommand();
+std::unique_ptr<Command> adviseCommand();
 std::unique_ptr<Command> reportCommand();
 std::unique_ptr<Command> exportCommand();
 std::unique_ptr<Command> verifyCommand();

@@ -19,6 +19,7 @@ constexpr NamedCommand kCommands[] = {
     {"record", "Add rounds and readings from CSV tables to a workbook", recordCommand},
     {"check", "Shares, groups, index circuit, findings and verdict of a round", checkCommand},
     {"predict", "Flows in another state of the loop: settings, closures, speed, impeller", predictCommand},
+    {"advise", "Every valve's setting for a proportional balance, learned from the readings", adviseCommand},
     {"report", "Write the balance report as PDF", reportCommand},
     {"export", "Write the job as CSV tables or as JSON", exportCommand},
     {"verify", "Prove that a workbook is intact and follows from its journal", verifyCommand},

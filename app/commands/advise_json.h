@@ -1,0 +1,14 @@
+// The JSON of `advise`. Not for its text.
+#pragma once
+
+#include <string>
+
+#include "core/balancing/advice/advice.h"
+
+namespace ww::app {
+
+/// The document of the outside contract, with more fields; numbers in SI.
+std::string adviseJson(const project::Project& project, const balancing::LearnedLoop& learned,
+                       const balancing::Advice& advice);
+
+}  // namespace ww::app
