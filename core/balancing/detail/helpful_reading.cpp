@@ -115,23 +115,33 @@ class Search {
         if (links.empty()) {
             return;
         }
-        const auto forecast = forecastOf(m_learned.present, links);
+        const auto forecast = forecastOf(m_loop.addCase(m_states, m_learned.present), links);
         for (std::size_t i = 0; i < links.size(); ++i) {
             add(branches[i], m_isRead[branches[i]] ? ReadingKind::RepeatedDp : ReadingKind::UnreadValveDp,
                 forecast.links[i]);
         }
     }
 
+    /// The valve is taken as all but shut: what stands across it is then as good as the head available, and
+    /// one folding of the loop tells how it depends on all unknowns, where a shut link would need one for
+    /// each.
     void closedReading(std::size_t terminal) {
-        LoopState state = m_learned.present;
-        state.closed.push_back(m_project.branches()[terminal].id);
-        const std::vector<hydraulics::LinkIndex> links{*m_loop.model->valveLink[terminal]};
-        add(terminal, ReadingKind::ClosedValveDp, forecastOf(state, links).links.front());
+        constexpr double kAllButShut = 1e-4;
+        const project::Branch& branch = m_project.branches()[terminal];
+        const curve::ValveCharacteristic& curve = *m_project.characteristicOf(branch);
+        const hydraulics::LinkIndex link = *m_loop.model->valveLink[terminal];
+        const hydraulics::LinkChange change{
+            link, hydraulics::Element::valve(curve.coefficientFullyOpen() * kAllButShut,
+                                             m_project.fluid().density())};
+        const std::size_t added = m_loop.addCase(m_states, m_learned.present);
+        hydraulics::Network& network = m_loop.learning.cases[added];
+        network = *network.with(std::span(&change, 1)).network;
+        add(terminal, ReadingKind::ClosedValveDp, forecastOf(added, std::span(&link, 1)).links.front());
     }
 
-    estimation::Forecast forecastOf(const LoopState& state, const std::vector<hydraulics::LinkIndex>& links) {
-        const std::size_t added = m_loop.addCase(m_states, state);
-        return estimation::forecast(m_loop.learning, m_learned.fits->doubting.lnFactorOfUnknowns(), added,
+    estimation::Forecast forecastOf(std::size_t caseIndex,
+                                    std::span<const hydraulics::LinkIndex> links) const {
+        return estimation::forecast(m_loop.learning, m_learned.fits->doubting.lnFactorOfUnknowns(), caseIndex,
                                     links);
     }
 
