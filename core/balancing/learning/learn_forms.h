@@ -17,6 +17,9 @@ inline constexpr base::MessageForm kModelMisfit{
     "model_misfit",
     "the readings do not fit the loop as designed (probability {1} %); look for a control valve that moves, "
     "air, a strainer or a pipe that the schedule lacks, the uncertainties given are too small"};
+inline constexpr base::MessageForm kModelNotAsked{
+    "model_not_asked",
+    "with {1} terminals the readings are not compared with a learned loop here; use advise for that"};
 inline constexpr base::MessageForm kModelPriorWidened{
     "model_prior_widened",
     "some design losses are far from what is read, so less is made of them all; check the schedule"};

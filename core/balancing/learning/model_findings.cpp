@@ -32,6 +32,12 @@ void addModelFindings(const project::Project& project, Assessment& assessment) {
     if (!assessment.round) {
         return;
     }
+    const std::size_t terminals = project.tree().terminals().size();
+    if (terminals > kMostTerminalsToCompare) {
+        assessment.findings.push_back(
+            {{&kModelNotAsked, "", {std::to_string(terminals)}}, Severity::Note, std::nullopt, std::nullopt});
+        return;
+    }
     const project::Round* last = project.lastRound();
     const bool isLast = last != nullptr && last->id == *assessment.round;
     auto found = modelFindings(project, learn(project), *assessment.round, isLast);
