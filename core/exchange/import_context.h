@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/exchange/job_folder.h"
+#include "core/project/edit.h"
 #include "core/project/project.h"
 
 namespace ww::exchange {
@@ -40,7 +41,12 @@ struct ImportContext {
     bool isRecording = false;                         ///< the rounds so far stand in a workbook
     std::vector<project::Reading> readings;
     std::vector<project::PumpReading> pumpReadings;
+    std::map<project::RecordKind, std::map<int, base::Id>> idsByRow;  ///< of the tables of review
+    std::map<int, base::Id> deficiencyByNumber;
+    std::vector<project::AnyRecord> reviewRecords;  ///< in order of tables and rows
 
+    /// The id of the record in a row, counted from 1, of a table of review; made on first use.
+    base::Id idOfRow(project::RecordKind kind, int row);
     /// The id of a person by name; a new one is made on first use.
     base::Id personNamed(const std::string& name);
 };
@@ -71,5 +77,6 @@ void readPeople(ImportContext& context);
 void readRounds(ImportContext& context);
 void readReadingTable(ImportContext& context, bool isRequired);
 void readPumpReadings(ImportContext& context);
+void readReviewTables(ImportContext& context);
 
 }  // namespace ww::exchange

@@ -17,9 +17,26 @@ inline constexpr base::MessageForm kNothingToRecord{
 
 /// The order in which people work: tables of a folder, then rows.
 void sortFaults(std::vector<RowFault>& faults) {
-    static constexpr const char* kOrder[] = {
-        "job.csv",         "valves.csv", "branches.csv", "pumps.csv",    "pump_curve.csv",
-        "instruments.csv", "people.csv", "rounds.csv",   "readings.csv", "pump_readings.csv"};
+    static constexpr const char* kOrder[] = {"job.csv",
+                                             "load.csv",
+                                             "valves.csv",
+                                             "branches.csv",
+                                             "pumps.csv",
+                                             "pump_curve.csv",
+                                             "instruments.csv",
+                                             "people.csv",
+                                             "rounds.csv",
+                                             "witness_sample.csv",
+                                             "readings.csv",
+                                             "pump_readings.csv",
+                                             "set_points.csv",
+                                             "readiness.csv",
+                                             "deficiencies.csv",
+                                             "comments.csv",
+                                             "attachments.csv",
+                                             "finding_reasons.csv",
+                                             "signed_reports.csv",
+                                             "merge_conflicts.csv"};
     const auto rank = [](const RowFault& fault) {
         return std::find(std::begin(kOrder), std::end(kOrder), fault.file) - std::begin(kOrder);
     };
@@ -49,9 +66,20 @@ std::string folded(std::string_view text) {
 base::Id ImportContext::personNamed(const std::string& name) {
     const auto [found, isNew] = personByName.try_emplace(name, people.size());
     if (isNew) {
-        people.push_back({ids.next(), name});
+        project::Person person;
+        person.id = ids.next();
+        person.name = name;
+        people.push_back(std::move(person));
     }
     return people[found->second].id;
+}
+
+base::Id ImportContext::idOfRow(project::RecordKind kind, int row) {
+    const auto [found, isNew] = idsByRow[kind].try_emplace(row);
+    if (isNew) {
+        found->second = ids.next();
+    }
+    return found->second;
 }
 
 std::string text(const RowFault& fault) {
@@ -76,6 +104,7 @@ ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& id
     readRounds(context);
     readReadingTable(context, true);
     readPumpReadings(context);
+    readReviewTables(context);
     sortFaults(plan.faults);
     if (!plan.faults.empty()) {
         return plan;
@@ -103,6 +132,7 @@ ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& id
     }
     putList(context.readings);
     putList(context.pumpReadings);
+    putList(context.reviewRecords);
     return plan;
 }
 

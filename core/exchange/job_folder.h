@@ -10,6 +10,13 @@
 // corrects the superseded one before it at the same place. A cell that was entered in another unit than its
 // column's carries that unit behind a blank: "1.8 psi". Text that begins like a formula (= + - @) has an
 // apostrophe in front, which reading takes off.
+//
+// What else a job holds stands in optional columns of these tables and in optional tables of its own:
+// load.csv (hours, flow[%]), witness_sample.csv (round, tag), set_points.csv, readiness.csv,
+// deficiencies.csv, comments.csv, attachments.csv (its files in the folder attachments, named by what they
+// hold), finding_reasons.csv, signed_reports.csv, merge_conflicts.csv. record_columns.h lists their columns.
+// A cell that names another record holds a tag, a name or a number; a reading is "round:row", the row
+// counted within its round; a comment is answered by the number of its row.
 #pragma once
 
 #include <filesystem>

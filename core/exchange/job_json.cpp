@@ -1,7 +1,8 @@
 // The whole job as one JSON document: what was typed beside what it means in SI.
 #include <nlohmann/json.hpp>
 
-#include "core/exchange/job_folder.h"
+#include "core/base/digest.h"
+#include "core/exchange/record_columns.h"
 #include "core/project/names.h"
 
 namespace ww::exchange {
@@ -37,20 +38,79 @@ Json nameOf(const Table& table, const std::optional<base::Id>& id, Field field) 
     return record != nullptr ? Json(record->*field) : Json(nullptr);
 }
 
-Json jobObject(const project::Job& job) {
-    return {{"name", job.name},
-            {"site", job.site},
-            {"client", job.client},
-            {"units", std::string(project::name(job.units))},
-            {"fluid", std::string(project::name(job.fluid))},
-            {"concentration", entered(job.concentration)},
-            {"temperature", entered(job.temperature)},
-            {"tolerance_low", entered(job.toleranceLow)},
-            {"tolerance_high", entered(job.toleranceHigh)},
-            {"matching_band", entered(job.matchingBand)},
-            {"power_price", number(job.powerPrice)},
-            {"currency", job.currency},
-            {"hours", number(job.hoursPerYear)}};
+/// Adds the columns of a record to its object.
+class JsonCells {
+  public:
+    JsonCells(Json& object, const Project& project) : m_object(object), m_project(project) {}
+
+    void cell(const char* key, const std::string& text) { m_object[key] = text; }
+    void cell(const char* key, bool value) { m_object[key] = value; }
+    void cell(const char* key, int number) { m_object[key] = number; }
+    void cell(const char* key, const base::Decimal& digits) { m_object[key] = digits.text(); }
+    void cell(const char* key, const std::optional<base::Decimal>& digits) { m_object[key] = number(digits); }
+    void cell(const char* key, const std::optional<base::Instant>& time) { m_object[key] = moment(time); }
+    template <class Enumeration>
+    requires std::is_enum_v<Enumeration>
+    void cell(const char* key, Enumeration word) { m_object[key] = std::string(project::name(word)); }
+    template <class Q>
+    void cell(const char* key, const std::optional<quantity::Measured<Q>>& value, Sign) {
+        m_object[key] = entered(value);
+    }
+    void refers(const char* key, RecordKind kind, const std::optional<base::Id>& id) {
+        m_object[key] = id ? Json(referenceText(m_project, kind, *id)) : Json(nullptr);
+    }
+    void record(const char* key, RecordKind kind, const base::Id& id) {
+        m_object[key] = referenceText(m_project, kind, id);
+    }
+    void file(const char* key, const base::SharedBytes& bytes, const std::string&) {
+        m_object[key] = {{"bytes", bytes.bytes().size()}, {"sha256", base::sha256(bytes.bytes()).text()}};
+    }
+
+  private:
+    Json& m_object;
+    const Project& m_project;
+};
+
+/// The object with the columns that its table gained behind those given.
+template <class Record>
+Json withGained(Json object, const Project& project, const Record& record) {
+    JsonCells io(object, project);
+    columns(io, record);
+    return object;
+}
+
+/// Every table of review under the name of its file.
+void addReviewTables(Json& document, const Project& project) {
+    eachReviewTable([&](const char* file, auto records) {
+        Json list = Json::array();
+        for (const auto& record : (project.*records)()) {
+            list.push_back(withGained(Json::object(), project, record));
+        }
+        document[std::filesystem::path(file).stem().string()] = std::move(list);
+    });
+}
+
+Json jobObject(const Project& project) {
+    const project::Job& job = project.job();
+    Json load = Json::array();
+    for (const project::LoadRow& row : job.loadRows) {
+        load.push_back({{"hours", row.hours.text()}, {"flow", entered(row.flowFraction)}});
+    }
+    Json out = {{"name", job.name},
+                {"site", job.site},
+                {"client", job.client},
+                {"units", std::string(project::name(job.units))},
+                {"fluid", std::string(project::name(job.fluid))},
+                {"concentration", entered(job.concentration)},
+                {"temperature", entered(job.temperature)},
+                {"tolerance_low", entered(job.toleranceLow)},
+                {"tolerance_high", entered(job.toleranceHigh)},
+                {"matching_band", entered(job.matchingBand)},
+                {"power_price", number(job.powerPrice)},
+                {"currency", job.currency},
+                {"hours", number(job.hoursPerYear)},
+                {"load", std::move(load)}};
+    return withGained(std::move(out), project, job);
 }
 
 Json valveArray(const Project& project) {
@@ -76,20 +136,22 @@ Json branchArray(const Project& project) {
     Json out = Json::array();
     for (const std::size_t index : project.tree().walkingOrder()) {
         const project::Branch& branch = project.branches()[index];
-        out.push_back({{"tag", branch.tag},
-                       {"parent", nameOf(project.branches(), branch.parent, &project::Branch::tag)},
-                       {"serves", branch.serves},
-                       {"kind", std::string(project::name(branch.kind))},
-                       {"design_flow", entered(branch.designFlow)},
-                       {"run_loss", entered(branch.runLoss)},
-                       {"circuit_loss", entered(branch.circuitLoss)},
-                       {"valve_model", nameOf(project.valves(), branch.valve, &project::ValveModel::model)},
-                       {"valve_size", nameOf(project.valves(), branch.valve, &project::ValveModel::size)},
-                       {"setting", number(branch.setting)},
-                       {"side", std::string(project::name(branch.side))},
-                       {"upstream_diameters", number(branch.upstreamDiameters)},
-                       {"downstream_diameters", number(branch.downstreamDiameters)},
-                       {"return", std::string(project::name(branch.returns))}});
+        out.push_back(
+            withGained({{"tag", branch.tag},
+                        {"parent", nameOf(project.branches(), branch.parent, &project::Branch::tag)},
+                        {"serves", branch.serves},
+                        {"kind", std::string(project::name(branch.kind))},
+                        {"design_flow", entered(branch.designFlow)},
+                        {"run_loss", entered(branch.runLoss)},
+                        {"circuit_loss", entered(branch.circuitLoss)},
+                        {"valve_model", nameOf(project.valves(), branch.valve, &project::ValveModel::model)},
+                        {"valve_size", nameOf(project.valves(), branch.valve, &project::ValveModel::size)},
+                        {"setting", number(branch.setting)},
+                        {"side", std::string(project::name(branch.side))},
+                        {"upstream_diameters", number(branch.upstreamDiameters)},
+                        {"downstream_diameters", number(branch.downstreamDiameters)},
+                        {"return", std::string(project::name(branch.returns))}},
+                       project, branch));
     }
     return out;
 }
@@ -106,18 +168,19 @@ Json pumpArray(const Project& project) {
                              {"power", entered(row.power)},
                              {"npshr", entered(row.npshRequired)}});
         }
-        out.push_back({{"tag", pump.tag},
-                       {"running", pump.isRunning},
-                       {"speed", entered(pump.speed)},
-                       {"impeller", entered(pump.impeller)},
-                       {"impeller_min", entered(pump.impellerMinimum)},
-                       {"motor_power", entered(pump.motorPower)},
-                       {"motor_efficiency", entered(pump.motorEfficiency)},
-                       {"volts", entered(pump.volts)},
-                       {"amps", entered(pump.amps)},
-                       {"service_factor", number(pump.serviceFactor)},
-                       {"throttle_tag", pump.throttleTag},
-                       {"curve", std::move(curve)}});
+        out.push_back(withGained({{"tag", pump.tag},
+                                  {"running", pump.isRunning},
+                                  {"speed", entered(pump.speed)},
+                                  {"impeller", entered(pump.impeller)},
+                                  {"impeller_min", entered(pump.impellerMinimum)},
+                                  {"motor_power", entered(pump.motorPower)},
+                                  {"motor_efficiency", entered(pump.motorEfficiency)},
+                                  {"volts", entered(pump.volts)},
+                                  {"amps", entered(pump.amps)},
+                                  {"service_factor", number(pump.serviceFactor)},
+                                  {"throttle_tag", pump.throttleTag},
+                                  {"curve", std::move(curve)}},
+                                 project, pump));
     }
     return out;
 }
@@ -125,14 +188,15 @@ Json pumpArray(const Project& project) {
 Json instrumentArray(const Project& project) {
     Json out = Json::array();
     for (const project::Instrument& instrument : project.instruments()) {
-        out.push_back({{"tag", instrument.tag},
-                       {"kind", instrument.kind},
-                       {"serial", instrument.serial},
-                       {"range", entered(instrument.range)},
-                       {"accuracy", entered(instrument.accuracy)},
-                       {"accuracy_floor", entered(instrument.accuracyFloor)},
-                       {"calibrated", moment(instrument.calibrated)},
-                       {"due", moment(instrument.due)}});
+        out.push_back(withGained({{"tag", instrument.tag},
+                                  {"kind", instrument.kind},
+                                  {"serial", instrument.serial},
+                                  {"range", entered(instrument.range)},
+                                  {"accuracy", entered(instrument.accuracy)},
+                                  {"accuracy_floor", entered(instrument.accuracyFloor)},
+                                  {"calibrated", moment(instrument.calibrated)},
+                                  {"due", moment(instrument.due)}},
+                                 project, instrument));
     }
     return out;
 }
@@ -153,7 +217,7 @@ Json readingArray(const Project& project, const base::Id& round) {
     Json out = Json::array();
     for (const std::size_t index : project.readingsOf(round)) {
         const project::Reading& reading = project.readings()[index];
-        out.push_back(
+        out.push_back(withGained(
             {{"tag", project.branches().at(reading.branch).tag},
              {"time", moment(reading.time)},
              {"setting", number(reading.setting)},
@@ -167,7 +231,8 @@ Json readingArray(const Project& project, const base::Id& round) {
              {"cannot_read", reading.cannotBeRead},
              {"doubtful", reading.isDoubtful},
              {"reason", reading.reason},
-             {"corrects", placeOf(project.readings(), project.readingsOf(round), reading.supersedes)}});
+             {"corrects", placeOf(project.readings(), project.readingsOf(round), reading.supersedes)}},
+            project, reading));
     }
     return out;
 }
@@ -176,7 +241,7 @@ Json pumpReadingArray(const Project& project, const base::Id& round) {
     Json out = Json::array();
     for (const std::size_t index : project.pumpReadingsOf(round)) {
         const project::PumpReading& reading = project.pumpReadings()[index];
-        out.push_back(
+        out.push_back(withGained(
             {{"pump", project.pumps().at(reading.pump).tag},
              {"time", moment(reading.time)},
              {"suction", entered(reading.suction)},
@@ -192,7 +257,8 @@ Json pumpReadingArray(const Project& project, const base::Id& round) {
              {"person", nameOf(project.people(), reading.person, &project::Person::name)},
              {"status", std::string(project::name(reading.status))},
              {"corrects",
-              placeOf(project.pumpReadings(), project.pumpReadingsOf(round), reading.supersedes)}});
+              placeOf(project.pumpReadings(), project.pumpReadingsOf(round), reading.supersedes)}},
+            project, reading));
     }
     return out;
 }
@@ -201,27 +267,37 @@ Json pumpReadingArray(const Project& project, const base::Id& round) {
 
 std::string jobJson(const Project& project) {
     Json people = Json::array();
+    Json persons = Json::array();
     for (const project::Person& person : project.people()) {
         people.push_back(person.name);
+        persons.push_back(withGained({{"name", person.name}}, project, person));
     }
     Json rounds = Json::array();
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
-        rounds.push_back({{"round", round.number},
-                          {"kind", std::string(project::name(round.kind))},
-                          {"state", std::string(project::name(round.state))},
-                          {"opened", moment(round.opened)},
-                          {"closed", moment(round.closed)},
-                          {"readings", readingArray(project, round.id)},
-                          {"pump_readings", pumpReadingArray(project, round.id)}});
+        Json sample = Json::array();
+        for (const project::SampleRow& row : round.sample) {
+            sample.push_back(referenceText(project, RecordKind::Branch, row.branch));
+        }
+        rounds.push_back(withGained({{"round", round.number},
+                                     {"kind", std::string(project::name(round.kind))},
+                                     {"state", std::string(project::name(round.state))},
+                                     {"opened", moment(round.opened)},
+                                     {"closed", moment(round.closed)},
+                                     {"readings", readingArray(project, round.id)},
+                                     {"pump_readings", pumpReadingArray(project, round.id)},
+                                     {"sample", std::move(sample)}},
+                                    project, round));
     }
-    const Json document = {{"job", jobObject(project.job())},
-                           {"valves", valveArray(project)},
-                           {"branches", branchArray(project)},
-                           {"pumps", pumpArray(project)},
-                           {"instruments", instrumentArray(project)},
-                           {"people", std::move(people)},
-                           {"rounds", std::move(rounds)}};
+    Json document = {{"job", jobObject(project)},
+                     {"valves", valveArray(project)},
+                     {"branches", branchArray(project)},
+                     {"pumps", pumpArray(project)},
+                     {"instruments", instrumentArray(project)},
+                     {"people", std::move(people)},
+                     {"persons", std::move(persons)},
+                     {"rounds", std::move(rounds)}};
+    addReviewTables(document, project);
     // Names come from people and files; anything that is not UTF-8 is replaced rather than refused.
     return document.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -1,6 +1,5 @@
 // pumps.csv, pump_curve.csv and instruments.csv.
-#include "core/exchange/import_context.h"
-#include "core/exchange/table_reader.h"
+#include "core/exchange/read_cells.h"
 
 namespace ww::exchange {
 
@@ -44,17 +43,17 @@ void checkCurves(const project::Pump& pump, const std::vector<int>& rows, TableR
 
 void readPumps(ImportContext& context) {
     TableReader table(context.folder / "pumps.csv",
-                      {{"tag", {}, true},
-                       {"running", {}, false},
-                       {"speed", Dimension::RotationalSpeed, false},
-                       {"impeller", Dimension::Length, false},
-                       {"impeller_min", Dimension::Length, false},
-                       {"motor_power", Dimension::Power, false},
-                       {"motor_efficiency", Dimension::Fraction, false},
-                       {"volts", Dimension::Voltage, false},
-                       {"amps", Dimension::Current, false},
-                       {"service_factor", {}, false},
-                       {"throttle_tag", {}, false}},
+                      columnsOf<project::Pump>({{"tag", {}, true},
+                                                {"running", {}, false},
+                                                {"speed", Dimension::RotationalSpeed, false},
+                                                {"impeller", Dimension::Length, false},
+                                                {"impeller_min", Dimension::Length, false},
+                                                {"motor_power", Dimension::Power, false},
+                                                {"motor_efficiency", Dimension::Fraction, false},
+                                                {"volts", Dimension::Voltage, false},
+                                                {"amps", Dimension::Current, false},
+                                                {"service_factor", {}, false},
+                                                {"throttle_tag", {}, false}}),
                       true, context.faults);
     while (table.next()) {
         project::Pump pump;
@@ -71,6 +70,8 @@ void readPumps(ImportContext& context) {
         pump.amps = table.measured<quantity::Current>("amps", Sign::Positive);
         pump.serviceFactor = table.decimal("service_factor", Sign::Positive);
         pump.throttleTag = table.text("throttle_tag");
+        ReadCells io(table, context);
+        columns(io, pump);
         if (pump.impeller && pump.impellerMinimum && pump.impeller->value < pump.impellerMinimum->value) {
             table.fault("impeller", kImpellerOrder, {pump.impeller->text(), pump.impellerMinimum->text()});
         }
@@ -136,14 +137,14 @@ void readPumpCurves(ImportContext& context) {
 
 void readInstruments(ImportContext& context) {
     TableReader table(context.folder / "instruments.csv",
-                      {{"tag", {}, true},
-                       {"kind", {}, false},
-                       {"serial", {}, false},
-                       {"range", Dimension::Pressure, false},
-                       {"accuracy", Dimension::Fraction, false},
-                       {"accuracy_floor", Dimension::Pressure, false},
-                       {"calibrated", {}, false},
-                       {"due", {}, false}},
+                      columnsOf<project::Instrument>({{"tag", {}, true},
+                                                      {"kind", {}, false},
+                                                      {"serial", {}, false},
+                                                      {"range", Dimension::Pressure, false},
+                                                      {"accuracy", Dimension::Fraction, false},
+                                                      {"accuracy_floor", Dimension::Pressure, false},
+                                                      {"calibrated", {}, false},
+                                                      {"due", {}, false}}),
                       false, context.faults);
     while (table.next()) {
         project::Instrument instrument;
@@ -156,6 +157,8 @@ void readInstruments(ImportContext& context) {
         instrument.accuracyFloor = table.difference("accuracy_floor", Sign::Positive, context.density);
         instrument.calibrated = table.instant("calibrated");
         instrument.due = table.instant("due");
+        ReadCells io(table, context);
+        columns(io, instrument);
         if (instrument.calibrated && instrument.due && *instrument.due < *instrument.calibrated) {
             table.fault("due", kCalibrationOrder, {instrument.due->date(), instrument.calibrated->date()});
         }

@@ -1,8 +1,7 @@
 // job.csv: the facts of the job, one a row.
 #include <array>
 
-#include "core/exchange/import_context.h"
-#include "core/exchange/table_reader.h"
+#include "core/exchange/read_cells.h"
 #include "core/project/names.h"
 
 namespace ww::exchange {
@@ -36,7 +35,15 @@ constexpr std::array kKeys{Key{"name", {}, ""},
                            Key{"matching_band", Dimension::Fraction, "%"},
                            Key{"power_price", {}, "1/kWh"},
                            Key{"currency", {}, ""},
-                           Key{"hours", {}, "h/yr"}};
+                           Key{"hours", {}, "h/yr"},
+                           Key{"practice", {}, ""},
+                           Key{"altitude", Dimension::Length, ""},
+                           Key{"fill_pressure", Dimension::Pressure, ""},
+                           Key{"reading_age_limit", {}, "min"},
+                           Key{"code_form", {}, ""},
+                           Key{"code_edition", {}, ""},
+                           Key{"code_clause", {}, ""},
+                           Key{"code_exception", {}, ""}};
 
 template <class Q>
 Measured<Q> typed(const char* digits, Unit unit) {
@@ -122,10 +129,57 @@ class JobReader {
             if (job.hoursPerYear && job.hoursPerYear->value() > 8784) {
                 m_table.fault("value", kJobOutside, {job.hoursPerYear->text(), "0", "8784 hours a year"});
             }
-        } else {
+        } else if (!takeGained(key, unit)) {
             takeMeasured(key, unit);
         }
     }
+
+    /// One of the keys that columns() names; false where the key is none of them.
+    bool takeGained(const Key& key, const std::string& unit) {
+        KeyCell io{*this, key, unit};
+        columns(io, m_context.job);
+        return io.isTaken;
+    }
+    struct KeyCell {
+        JobReader& reader;
+        const Key& key;
+        const std::string& unit;
+        bool isTaken = false;
+
+        bool isMine(const char* name) {
+            isTaken = isTaken || key.name == name;
+            return key.name == name;
+        }
+        void cell(const char* name, std::string& value) {
+            if (isMine(name)) {
+                value = reader.m_table.text("value");
+            }
+        }
+        void cell(const char* name, std::optional<base::Decimal>& value) {
+            if (isMine(name)) {
+                value = reader.m_table.decimal("value", Sign::NotNegative);
+            }
+        }
+        void cell(const char* name, project::CodeForm& value) {
+            if (isMine(name)) {
+                reader.takeName(value);
+            }
+        }
+        template <class Q>
+        void cell(const char* name, std::optional<Measured<Q>>& value, Sign sign) {
+            const auto known = isMine(name) ? reader.unitOf(key, unit) : std::nullopt;
+            const auto digits = known ? reader.m_table.decimal("value", sign) : std::nullopt;
+            if (!digits) {
+                return;
+            }
+            if constexpr (std::same_as<Q, quantity::GaugePressure>) {
+                // A head is resolved again when the job takes its fluid.
+                value = quantity::measuredGauge(*digits, *known, fluid::Fluid().density());
+            } else {
+                value = quantity::measured<Q>(*digits, *known);
+            }
+        }
+    };
 
     template <class Enumeration>
     void takeName(Enumeration& out) {
@@ -137,16 +191,25 @@ class JobReader {
         }
     }
 
-    void takeMeasured(const Key& key, const std::string& unitText) {
-        const auto unit =
-            quantity::unitFromSymbol(unitText.empty() ? key.defaultUnit : unitText, *key.dimension);
+    /// The unit of a key; nothing, with a fault, where it is none of its dimension.
+    std::optional<Unit> unitOf(const Key& key, const std::string& unitText) {
+        const auto unit = unitFor(unitText.empty() ? key.defaultUnit : unitText, *key.dimension, key.name);
         if (!unit) {
-            const std::string known = quantity::symbolsOf(*key.dimension);
+            const std::string known = *key.dimension == Dimension::Pressure
+                                          ? quantity::pressureSymbols()
+                                          : quantity::symbolsOf(*key.dimension);
             if (unitText.empty()) {
                 m_table.fault("key", kColumnUnitMissing, {std::string(key.name), known});
             } else {
                 m_table.fault("key", kColumnUnitUnknown, {unitText, std::string(key.name), known});
             }
+        }
+        return unit;
+    }
+
+    void takeMeasured(const Key& key, const std::string& unitText) {
+        const auto unit = unitOf(key, unitText);
+        if (!unit) {
             return;
         }
         const auto digits = m_table.decimal("value", Sign::Any);

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/exchange/read_cells.h"
 #include "core/exchange/reading_rows.h"
 
 namespace ww::exchange {
@@ -22,22 +23,22 @@ class PumpReadingReader {
     explicit PumpReadingReader(ImportContext& context)
         : m_context(context),
           m_table(context.folder / "pump_readings.csv",
-                  {{"round", {}, true},
-                   {"time", {}, false},
-                   {"pump", {}, true},
-                   {"suction", Dimension::Pressure, false},
-                   {"discharge", Dimension::Pressure, false},
-                   {"gauge_rise", Dimension::Pressure, false},
-                   {"speed", Dimension::RotationalSpeed, false},
-                   {"throttle", {}, false},
-                   {"flow", Dimension::Flow, false},
-                   {"volts", Dimension::Voltage, false},
-                   {"amps", Dimension::Current, false},
-                   {"power", Dimension::Power, false},
-                   {"instrument", {}, false},
-                   {"person", {}, false},
-                   {"status", {}, false},
-                   {"corrects", {}, false}},
+                  columnsOf<project::PumpReading>({{"round", {}, true},
+                                                   {"time", {}, false},
+                                                   {"pump", {}, true},
+                                                   {"suction", Dimension::Pressure, false},
+                                                   {"discharge", Dimension::Pressure, false},
+                                                   {"gauge_rise", Dimension::Pressure, false},
+                                                   {"speed", Dimension::RotationalSpeed, false},
+                                                   {"throttle", {}, false},
+                                                   {"flow", Dimension::Flow, false},
+                                                   {"volts", Dimension::Voltage, false},
+                                                   {"amps", Dimension::Current, false},
+                                                   {"power", Dimension::Power, false},
+                                                   {"instrument", {}, false},
+                                                   {"person", {}, false},
+                                                   {"status", {}, false},
+                                                   {"corrects", {}, false}}),
                   false, context.faults),
           m_rounds(context) {}
 
@@ -63,6 +64,8 @@ class PumpReadingReader {
         takeValues(reading);
         reading.instrument = instrumentOf(m_context, m_table);
         reading.person = personOf(m_context, m_table);
+        ReadCells io(m_table, m_context);
+        columns(io, reading);
         reading.status =
             nameCell<project::ReadingStatus>(m_table, "status").value_or(project::ReadingStatus::Standing);
         if (std::all_of(kValueColumns.begin(), kValueColumns.end(),

@@ -1,4 +1,5 @@
 // readings.csv: what was read at the branches, in which round, by whom.
+#include "core/exchange/read_cells.h"
 #include "core/exchange/reading_rows.h"
 
 namespace ww::exchange {
@@ -21,22 +22,22 @@ class ReadingReader {
     ReadingReader(ImportContext& context, bool isRequired)
         : m_context(context),
           m_table(context.folder / "readings.csv",
-                  {{"round", {}, true},
-                   {"kind", {}, false},
-                   {"time", {}, false},
-                   {"tag", {}, true},
-                   {"setting", {}, false},
-                   {"dp", Dimension::Pressure, false},
-                   {"flow", Dimension::Flow, false},
-                   {"instrument", {}, false},
-                   {"person", {}, false},
-                   {"note", {}, false},
-                   {"status", {}, false},
-                   {"repeat", {}, false},
-                   {"cannot_read", {}, false},
-                   {"doubtful", {}, false},
-                   {"reason", {}, false},
-                   {"corrects", {}, false}},
+                  columnsOf<project::Reading>({{"round", {}, true},
+                                               {"kind", {}, false},
+                                               {"time", {}, false},
+                                               {"tag", {}, true},
+                                               {"setting", {}, false},
+                                               {"dp", Dimension::Pressure, false},
+                                               {"flow", Dimension::Flow, false},
+                                               {"instrument", {}, false},
+                                               {"person", {}, false},
+                                               {"note", {}, false},
+                                               {"status", {}, false},
+                                               {"repeat", {}, false},
+                                               {"cannot_read", {}, false},
+                                               {"doubtful", {}, false},
+                                               {"reason", {}, false},
+                                               {"corrects", {}, false}}),
                   isRequired, context.faults),
           m_rounds(context) {
         for (const project::ValveModel& valve : context.valves) {
@@ -82,6 +83,8 @@ class ReadingReader {
         reading.cannotBeRead = m_table.yesNo("cannot_read", false);
         reading.isDoubtful = m_table.yesNo("doubtful", false);
         reading.reason = m_table.text("reason");
+        ReadCells io(m_table, m_context);
+        columns(io, reading);
         const bool hasAnything = !m_table.text("setting").empty() || !m_table.text("dp").empty() ||
                                  !m_table.text("flow").empty() || reading.cannotBeRead ||
                                  !reading.note.empty();

@@ -2,8 +2,7 @@
 #include <algorithm>
 #include <set>
 
-#include "core/exchange/import_context.h"
-#include "core/exchange/name_cell.h"
+#include "core/exchange/read_cells.h"
 
 namespace ww::exchange {
 
@@ -37,20 +36,20 @@ class BranchReader {
     explicit BranchReader(ImportContext& context)
         : m_context(context),
           m_table(context.folder / "branches.csv",
-                  {{"tag", {}, true},
-                   {"parent", {}, true},
-                   {"serves", {}, false},
-                   {"kind", {}, false},
-                   {"design_flow", Dimension::Flow, true},
-                   {"run_loss", Dimension::Pressure, false},
-                   {"circuit_loss", Dimension::Pressure, false},
-                   {"valve_model", {}, false},
-                   {"valve_size", {}, false},
-                   {"setting", {}, false},
-                   {"side", {}, false},
-                   {"upstream_diameters", {}, false},
-                   {"downstream_diameters", {}, false},
-                   {"return", {}, false}},
+                  columnsOf<project::Branch>({{"tag", {}, true},
+                                              {"parent", {}, true},
+                                              {"serves", {}, false},
+                                              {"kind", {}, false},
+                                              {"design_flow", Dimension::Flow, true},
+                                              {"run_loss", Dimension::Pressure, false},
+                                              {"circuit_loss", Dimension::Pressure, false},
+                                              {"valve_model", {}, false},
+                                              {"valve_size", {}, false},
+                                              {"setting", {}, false},
+                                              {"side", {}, false},
+                                              {"upstream_diameters", {}, false},
+                                              {"downstream_diameters", {}, false},
+                                              {"return", {}, false}}),
                   true, context.faults) {}
 
     void run() {
@@ -89,6 +88,8 @@ class BranchReader {
         branch.downstreamDiameters = m_table.decimal("downstream_diameters", Sign::NotNegative);
         branch.returns =
             nameCell<project::ReturnKind>(m_table, "return").value_or(project::ReturnKind::Direct);
+        ReadCells io(m_table, m_context);
+        columns(io, branch);
         takeValve(branch);
         const auto kind = nameCell<project::BranchKind>(m_table, "kind");
         branch.kind = kind.value_or(branch.valve ? project::BranchKind::Manual : project::BranchKind::None);

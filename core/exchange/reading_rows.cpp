@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/exchange/read_cells.h"
+
 namespace ww::exchange {
 
 namespace {
@@ -117,11 +119,11 @@ void RoundTimes::check(TableReader& table) const {
 
 void readRounds(ImportContext& context) {
     TableReader table(context.folder / "rounds.csv",
-                      {{"round", {}, true},
-                       {"kind", {}, true},
-                       {"state", {}, false},
-                       {"opened", {}, false},
-                       {"closed", {}, false}},
+                      columnsOf<project::Round>({{"round", {}, true},
+                                                 {"kind", {}, true},
+                                                 {"state", {}, false},
+                                                 {"opened", {}, false},
+                                                 {"closed", {}, false}}),
                       false, context.faults);
     while (table.next()) {
         const auto number = roundNumber(table);
@@ -146,18 +148,23 @@ void readRounds(ImportContext& context) {
         round.state = nameCell<project::RoundState>(table, "state").value_or(project::RoundState::Closed);
         round.opened = table.instant("opened");
         round.closed = table.instant("closed");
+        ReadCells io(table, context);
+        columns(io, round);
     }
     context.hasRoundTable = !context.rounds.empty();
 }
 
 void readPeople(ImportContext& context) {
-    TableReader table(context.folder / "people.csv", {{"name", {}, true}}, false, context.faults);
+    TableReader table(context.folder / "people.csv", columnsOf<project::Person>({{"name", {}, true}}), false,
+                      context.faults);
     while (table.next()) {
         const std::string name = table.requiredText("name");
         if (context.personByName.contains(name)) {
             table.fault("name", kPersonRepeated, {name});
         } else if (!name.empty()) {
             context.personNamed(name);
+            ReadCells io(table, context);
+            columns(io, context.people.back());
         }
     }
 }

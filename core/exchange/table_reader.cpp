@@ -78,10 +78,10 @@ std::optional<Unit> unitFor(std::string_view symbol, Dimension dimension, std::s
                                             : quantity::unitFromSymbol(symbol, dimension);
 }
 
-TableReader::TableReader(const std::filesystem::path& file, std::initializer_list<ColumnSpec> columns,
-                         bool isRequired, std::vector<RowFault>& faults)
+TableReader::TableReader(const std::filesystem::path& file, std::vector<ColumnSpec> columns, bool isRequired,
+                         std::vector<RowFault>& faults)
     : m_file(file.filename().string()), m_faults(faults) {
-    for (const ColumnSpec& spec : columns) {
+    for (ColumnSpec& spec : columns) {
         m_columns.push_back({spec, std::nullopt, std::nullopt});
     }
     CsvResult result = readCsv(file);

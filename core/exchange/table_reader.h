@@ -2,7 +2,6 @@
 // with file, row and column. Not for what the rows mean together.
 #pragma once
 
-#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -10,10 +9,12 @@
 
 #include "core/exchange/csv_text.h"
 #include "core/exchange/job_folder.h"
+#include "core/project/record_kind.h"
 #include "core/quantity/measured.h"
 
 namespace ww::exchange {
 
+using project::RecordKind;
 using quantity::Dimension;
 using quantity::Measured;
 using quantity::Unit;
@@ -66,7 +67,7 @@ enum class Sign { Any, NotNegative, Positive };
 class TableReader {
   public:
     /// Reads the file; a missing one is a fault only where `isRequired`.
-    TableReader(const std::filesystem::path& file, std::initializer_list<ColumnSpec> columns, bool isRequired,
+    TableReader(const std::filesystem::path& file, std::vector<ColumnSpec> columns, bool isRequired,
                 std::vector<RowFault>& faults);
 
     /// Whether the file could be read and its header understood.

@@ -1,11 +1,8 @@
 // The job as CSV tables: one table a file, digits as typed.
-#include <algorithm>
 #include <fstream>
-#include <map>
 
-#include "core/exchange/csv_text.h"
 #include "core/exchange/job_folder.h"
-#include "core/project/names.h"
+#include "core/exchange/write_tables.h"
 
 namespace ww::exchange {
 
@@ -16,8 +13,6 @@ using quantity::Unit;
 
 inline constexpr base::MessageForm kFolderNotMade{
     "folder_not_made", "the folder cannot be made ({1}); choose a place that can be written"};
-inline constexpr base::MessageForm kTableNotWritten{
-    "table_not_written", "the table cannot be written; check room and permissions there"};
 
 std::string text(const std::optional<base::Decimal>& number) {
     return number ? number->text() : std::string();
@@ -25,10 +20,6 @@ std::string text(const std::optional<base::Decimal>& number) {
 
 std::string text(const std::optional<base::Instant>& moment) {
     return moment ? moment->text() : std::string();
-}
-
-std::string dateText(const std::optional<base::Instant>& moment) {
-    return moment ? moment->date() : std::string();
 }
 
 std::string yes(bool value) {
@@ -42,86 +33,32 @@ std::string text(const quantity::Unit unit) {
 /// Behind the name of a table that is not yet whole.
 constexpr const char* kPart = ".part";
 
-/// A table being built: a unit column takes the unit that most of its cells were entered in.
-class Table {
+/// One row of job.csv for each key that columns() names.
+class WriteKeys {
   public:
-    explicit Table(std::vector<std::string> columns) : m_columns(std::move(columns)) {}
-
-    void begin() { m_rows.emplace_back(); }
-    void add(std::string cell) { m_rows.back().push_back({std::move(cell), std::nullopt}); }
+    explicit WriteKeys(CsvTable& table) : m_table(table) {}
+    void cell(const char* key, const std::string& value) { add(key, value); }
+    void cell(const char* key, const std::optional<base::Decimal>& value) { add(key, text(value)); }
+    void cell(const char* key, project::CodeForm value) { add(key, std::string(project::name(value))); }
     template <class Q>
-    void add(const quantity::Measured<Q>& value) {
-        m_rows.back().push_back({value.digits.text(), value.unit});
-    }
-    template <class Q>
-    void add(const std::optional<quantity::Measured<Q>>& value) {
+    void cell(const char* key, const std::optional<quantity::Measured<Q>>& value, Sign) {
         if (value) {
-            add(*value);
-        } else {
-            add(std::string());
+            add(std::string(key) + "[" + text(value->unit) + "]", value->digits.text());
         }
-    }
-
-    /// Unit of a column where no cell has one: still needed in the header.
-    void setUsualUnit(const std::string& column, Unit unit) { m_usual.emplace(column, unit); }
-
-    base::Outcome write(const std::filesystem::path& file) const {
-        std::vector<std::string> header;
-        std::vector<std::optional<Unit>> units;
-        for (std::size_t i = 0; i < m_columns.size(); ++i) {
-            units.push_back(unitOf(i));
-            header.push_back(units[i] ? m_columns[i] + bracketed(*units[i]) : m_columns[i]);
-        }
-        std::string out = csvRecord(header);
-        for (const auto& row : m_rows) {
-            std::vector<std::string> cells;
-            for (std::size_t i = 0; i < row.size(); ++i) {
-                const bool isForeign = row[i].unit && row[i].unit != units[i];
-                cells.push_back(isForeign ? row[i].text + " " + text(*row[i].unit) : row[i].text);
-            }
-            out += csvRecord(cells);
-        }
-        std::ofstream stream(file, std::ios::binary | std::ios::trunc);
-        stream << out;
-        stream.close();
-        if (!stream) {
-            return base::Fault{&kTableNotWritten, file.string(), {}};
-        }
-        return base::Done{};
     }
 
   private:
-    struct Cell {
-        std::string text;
-        std::optional<Unit> unit;
-    };
-
-    static std::string bracketed(Unit unit) { return "[" + text(unit) + "]"; }
-
-    std::optional<Unit> unitOf(std::size_t column) const {
-        std::map<Unit, int> votes;
-        for (const auto& row : m_rows) {
-            if (row[column].unit) {
-                ++votes[*row[column].unit];
-            }
-        }
-        const auto usual = m_usual.find(m_columns[column]);
-        if (votes.empty()) {
-            return usual == m_usual.end() ? std::nullopt : std::optional(usual->second);
-        }
-        return std::max_element(votes.begin(), votes.end(),
-                                [](const auto& a, const auto& b) { return a.second < b.second; })
-            ->first;
+    void add(std::string key, std::string value) {
+        m_table.begin();
+        m_table.add(std::move(key));
+        m_table.add(std::move(value));
     }
-
-    std::vector<std::string> m_columns;
-    std::vector<std::vector<Cell>> m_rows;
-    std::map<std::string, Unit> m_usual;
+    CsvTable& m_table;
 };
 
-Table jobTable(const Project& project) {
+CsvTable jobTable(const Project& project) {
     const project::Job& job = project.job();
-    Table table({"key", "value"});
+    CsvTable table(std::vector<std::string>{"key", "value"});
     const auto add = [&](std::string key, std::string value) {
         table.begin();
         table.add(std::move(key));
@@ -143,140 +80,14 @@ Table jobTable(const Project& project) {
     add("power_price[1/kWh]", text(job.powerPrice));
     add("currency", job.currency);
     add("hours[h/yr]", text(job.hoursPerYear));
+    WriteKeys io(table);
+    columns(io, job);
     return table;
 }
 
-/// Each valve keeps the coefficient that it was entered with; the other column stays empty. One without a
-/// table has a row for its range of dp.
-Table valveTable(const Project& project) {
-    Table table({"model", "size", "scale", "setting", "Cv", "Kv", "minimum_dp", "maximum_dp", "accuracy"});
-    table.setUsualUnit("minimum_dp", Unit::Kilopascal);
-    table.setUsualUnit("maximum_dp", Unit::Kilopascal);
-    table.setUsualUnit("accuracy", Unit::Percent);
-    for (const project::ValveModel& valve : project.valves()) {
-        const auto addRow = [&](const std::string& setting, const std::string& coefficient) {
-            const bool isCv = valve.coefficientUnit == Unit::Cv;
-            table.begin();
-            table.add(valve.model);
-            table.add(valve.size);
-            table.add(std::string(project::name(valve.scale)));
-            table.add(setting);
-            table.add(isCv ? coefficient : std::string());
-            table.add(isCv ? std::string() : coefficient);
-            table.add(valve.minimumDp);
-            table.add(valve.maximumDp);
-            table.add(valve.accuracy);
-        };
-        for (const project::ValveTableRow& row : valve.rows) {
-            addRow(row.setting.text(), row.coefficient.text());
-        }
-        if (valve.rows.empty()) {
-            addRow("", "");
-        }
-    }
-    return table;
-}
-
-Table branchTable(const Project& project) {
-    Table table({"tag", "parent", "serves", "kind", "design_flow", "run_loss", "circuit_loss", "valve_model",
-                 "valve_size", "setting", "side", "upstream_diameters", "downstream_diameters", "return"});
-    table.setUsualUnit("design_flow", Unit::LitrePerSecond);
-    table.setUsualUnit("run_loss", Unit::Kilopascal);
-    table.setUsualUnit("circuit_loss", Unit::Kilopascal);
-    for (const std::size_t index : project.tree().walkingOrder()) {
-        const project::Branch& branch = project.branches()[index];
-        const project::ValveModel* valve = branch.valve ? project.valves().find(*branch.valve) : nullptr;
-        const project::Branch* parent = branch.parent ? project.branches().find(*branch.parent) : nullptr;
-        table.begin();
-        table.add(branch.tag);
-        table.add(parent != nullptr ? parent->tag : std::string());
-        table.add(branch.serves);
-        table.add(std::string(project::name(branch.kind)));
-        table.add(branch.designFlow);
-        table.add(branch.runLoss);
-        table.add(branch.circuitLoss);
-        table.add(valve != nullptr ? valve->model : std::string());
-        table.add(valve != nullptr ? valve->size : std::string());
-        table.add(text(branch.setting));
-        table.add(std::string(project::name(branch.side)));
-        table.add(text(branch.upstreamDiameters));
-        table.add(text(branch.downstreamDiameters));
-        table.add(std::string(project::name(branch.returns)));
-    }
-    return table;
-}
-
-Table pumpTable(const Project& project) {
-    Table table({"tag", "running", "speed", "impeller", "impeller_min", "motor_power", "motor_efficiency",
-                 "volts", "amps", "service_factor", "throttle_tag"});
-    table.setUsualUnit("speed", Unit::RevolutionPerMinute);
-    table.setUsualUnit("impeller", Unit::Millimetre);
-    table.setUsualUnit("impeller_min", Unit::Millimetre);
-    table.setUsualUnit("motor_power", Unit::Kilowatt);
-    table.setUsualUnit("motor_efficiency", Unit::Percent);
-    table.setUsualUnit("volts", Unit::Volt);
-    table.setUsualUnit("amps", Unit::Ampere);
-    for (const project::Pump& pump : project.pumps()) {
-        table.begin();
-        table.add(pump.tag);
-        table.add(std::string(pump.isRunning ? "yes" : "no"));
-        table.add(pump.speed);
-        table.add(pump.impeller);
-        table.add(pump.impellerMinimum);
-        table.add(pump.motorPower);
-        table.add(pump.motorEfficiency);
-        table.add(pump.volts);
-        table.add(pump.amps);
-        table.add(text(pump.serviceFactor));
-        table.add(pump.throttleTag);
-    }
-    return table;
-}
-
-Table pumpCurveTable(const Project& project) {
-    Table table({"pump", "flow", "head", "efficiency", "power", "npshr", "impeller"});
-    table.setUsualUnit("flow", Unit::LitrePerSecond);
-    table.setUsualUnit("head", Unit::Metre);
-    table.setUsualUnit("efficiency", Unit::Percent);
-    table.setUsualUnit("power", Unit::Kilowatt);
-    table.setUsualUnit("npshr", Unit::Metre);
-    table.setUsualUnit("impeller", Unit::Millimetre);
-    for (const project::Pump& pump : project.pumps()) {
-        for (const project::PumpTableRow& row : pump.rows) {
-            table.begin();
-            table.add(pump.tag);
-            table.add(row.flow);
-            table.add(row.head);
-            table.add(row.efficiency);
-            table.add(row.power);
-            table.add(row.npshRequired);
-            table.add(row.impeller);
-        }
-    }
-    return table;
-}
-
-Table instrumentTable(const Project& project) {
-    Table table({"tag", "kind", "serial", "range", "accuracy", "accuracy_floor", "calibrated", "due"});
-    table.setUsualUnit("range", Unit::Kilopascal);
-    table.setUsualUnit("accuracy", Unit::Percent);
-    table.setUsualUnit("accuracy_floor", Unit::Kilopascal);
-    for (const project::Instrument& instrument : project.instruments()) {
-        table.begin();
-        table.add(instrument.tag);
-        table.add(instrument.kind);
-        table.add(instrument.serial);
-        table.add(instrument.range);
-        table.add(instrument.accuracy);
-        table.add(instrument.accuracyFloor);
-        table.add(dateText(instrument.calibrated));
-        table.add(dateText(instrument.due));
-    }
-    return table;
-}
-
-Table roundTable(const Project& project) {
-    Table table({"round", "kind", "state", "opened", "closed"});
+CsvTable roundTable(const Project& project) {
+    CsvTable table(std::vector<std::string>{"round", "kind", "state", "opened", "closed"});
+    table.addColumns(columnsOf<project::Round>());
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
         table.begin();
@@ -285,6 +96,7 @@ Table roundTable(const Project& project) {
         table.add(std::string(project::name(round.state)));
         table.add(text(round.opened));
         table.add(text(round.closed));
+        addGained(table, project, round);
     }
     return table;
 }
@@ -315,18 +127,22 @@ std::string placeInRound(const Readings& readings, const std::vector<std::size_t
     return {};
 }
 
-Table peopleTable(const Project& project) {
-    Table table({"name"});
+CsvTable peopleTable(const Project& project) {
+    CsvTable table(std::vector<std::string>{"name"});
+    table.addColumns(columnsOf<project::Person>());
     for (const project::Person& person : project.people()) {
         table.begin();
         table.add(person.name);
+        addGained(table, project, person);
     }
     return table;
 }
 
-Table readingTable(const Project& project) {
-    Table table({"round", "kind", "time", "tag", "setting", "dp", "flow", "instrument", "person", "note",
-                 "status", "repeat", "cannot_read", "doubtful", "reason", "corrects"});
+CsvTable readingTable(const Project& project) {
+    CsvTable table(std::vector<std::string>{"round", "kind", "time", "tag", "setting", "dp", "flow",
+                                            "instrument", "person", "note", "status", "repeat", "cannot_read",
+                                            "doubtful", "reason", "corrects"});
+    table.addColumns(columnsOf<project::Reading>());
     table.setUsualUnit("dp", Unit::Kilopascal);
     table.setUsualUnit("flow", Unit::LitrePerSecond);
     for (const std::size_t roundIndex : project.roundsByNumber()) {
@@ -350,14 +166,17 @@ Table readingTable(const Project& project) {
             table.add(yes(reading.isDoubtful));
             table.add(reading.reason);
             table.add(placeInRound(project.readings(), project.readingsOf(round.id), reading.supersedes));
+            addGained(table, project, reading);
         }
     }
     return table;
 }
 
-Table pumpReadingTable(const Project& project) {
-    Table table({"round", "time", "pump", "suction", "discharge", "gauge_rise", "speed", "throttle", "flow",
-                 "volts", "amps", "power", "instrument", "person", "status", "corrects"});
+CsvTable pumpReadingTable(const Project& project) {
+    CsvTable table(std::vector<std::string>{"round", "time", "pump", "suction", "discharge", "gauge_rise",
+                                            "speed", "throttle", "flow", "volts", "amps", "power",
+                                            "instrument", "person", "status", "corrects"});
+    table.addColumns(columnsOf<project::PumpReading>());
     for (const char* column : {"suction", "discharge", "gauge_rise"}) {
         table.setUsualUnit(column, Unit::Kilopascal);
     }
@@ -388,9 +207,28 @@ Table pumpReadingTable(const Project& project) {
             table.add(statusText(reading.status));
             table.add(
                 placeInRound(project.pumpReadings(), project.pumpReadingsOf(round.id), reading.supersedes));
+            addGained(table, project, reading);
         }
     }
     return table;
+}
+
+/// Files named by what they hold: one that is there already holds the same.
+base::Outcome writeFiles(const FilesBeside& files, const std::filesystem::path& folder) {
+    std::error_code error;
+    if (!files.empty()) {
+        std::filesystem::create_directories(folder, error);
+    }
+    for (const auto& [name, bytes] : files) {
+        std::ofstream stream(folder / name, std::ios::binary | std::ios::trunc);
+        stream.write(reinterpret_cast<const char*>(bytes.bytes().data()),
+                     static_cast<std::streamsize>(bytes.bytes().size()));
+        stream.close();
+        if (!stream) {
+            return base::Fault{&kTableNotWritten, (folder / name).string(), {}};
+        }
+    }
+    return base::Done{};
 }
 
 }  // namespace
@@ -401,18 +239,20 @@ base::Outcome writeJobFolder(const Project& project, const std::filesystem::path
     if (error) {
         return base::Fault{&kFolderNotMade, folder.string(), {error.message()}};
     }
-    const std::pair<const char*, Table> tables[] = {{"job.csv", jobTable(project)},
-                                                    {"valves.csv", valveTable(project)},
-                                                    {"branches.csv", branchTable(project)},
-                                                    {"pumps.csv", pumpTable(project)},
-                                                    {"pump_curve.csv", pumpCurveTable(project)},
-                                                    {"instruments.csv", instrumentTable(project)},
-                                                    {"people.csv", peopleTable(project)},
-                                                    {"rounds.csv", roundTable(project)},
-                                                    {"readings.csv", readingTable(project)},
-                                                    {"pump_readings.csv", pumpReadingTable(project)}};
+    std::vector<NamedTable> tables = {{"job.csv", jobTable(project)},
+                                      {"people.csv", peopleTable(project)},
+                                      {"rounds.csv", roundTable(project)},
+                                      {"readings.csv", readingTable(project)},
+                                      {"pump_readings.csv", pumpReadingTable(project)}};
+    for (NamedTable& table : systemTables(project)) {
+        tables.push_back(std::move(table));
+    }
+    FilesBeside files;
+    for (NamedTable& table : reviewTables(project, files)) {
+        tables.push_back(std::move(table));
+    }
     // All tables stand beside their places before the first takes its place, so that a full disk spoils none.
-    base::Outcome outcome = base::Done{};
+    base::Outcome outcome = writeFiles(files, folder / kAttachmentFolder);
     for (const auto& [name, table] : tables) {
         outcome = outcome ? table.write(folder / (std::string(name) + kPart)) : outcome;
     }

@@ -6,7 +6,7 @@
 
 #include "tests/support/demo_project.h"
 #include "tests/support/job_tables.h"
-#include "tests/support/whole_job.h"
+#include "tests/support/review_job.h"
 
 namespace ww::exchange {
 namespace {
@@ -59,14 +59,93 @@ void expectRoundTrip(const Project& project) {
     EXPECT_EQ(corrections(back), corrections(project));
     EXPECT_EQ(back.people().size(), project.people().size());
     ASSERT_TRUE(writeJobFolder(back, folder.path() / "again"));
-    for (const auto& entry : std::filesystem::directory_iterator(folder.path() / "out")) {
-        const std::string name = entry.path().filename().string();
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(folder.path() / "out")) {
+        if (entry.is_directory()) {
+            continue;
+        }
+        const std::string name = entry.path().lexically_relative(folder.path() / "out").string();
         EXPECT_EQ(folder.read("out/" + name), folder.read("again/" + name)) << name;
     }
 }
 
 TEST(JobFolder, BringsEveryFieldBack) {
     expectRoundTrip(applied({}, support::wholeJob()));
+}
+
+/// wholeJob() with everything of review on top.
+Project reviewedJob() {
+    const Project whole = applied({}, support::wholeJob());
+    return applied(whole, support::reviewOf(whole));
+}
+
+TEST(JobFolder, BringsReviewAndPhotosBack) {
+    const Project project = reviewedJob();
+    expectRoundTrip(project);
+    const TemporaryFolder folder;
+    ASSERT_TRUE(writeJobFolder(project, folder.path() / "out"));
+    const Project back = readBack(folder.path() / "out");
+    ASSERT_EQ(back.attachments().size(), 1U);
+    EXPECT_EQ(back.attachments()[0].content, project.attachments()[0].content);
+    ASSERT_EQ(back.comments().size(), 2U);
+    EXPECT_EQ(back.comments()[1].answers, back.comments()[0].id);
+    ASSERT_EQ(back.mergeConflicts().size(), 1U);
+    EXPECT_TRUE(back.readings().contains(back.mergeConflicts()[0].record));
+    ASSERT_EQ(back.deficiencies().size(), 1U);
+    EXPECT_EQ(back.readings().at(*back.deficiencies()[0].reading).sequence, 2);
+    EXPECT_EQ(back.job().loadRows, project.job().loadRows);
+    EXPECT_EQ(back.rounds()[0].sample.size(), project.rounds()[0].sample.size());
+}
+
+/// Codes of the faults of a written review job in which one file was replaced.
+std::vector<std::string> faultsWith(const std::string& file, const std::string& from, const std::string& to) {
+    const TemporaryFolder folder;
+    EXPECT_TRUE(writeJobFolder(reviewedJob(), folder.path() / "out"));
+    std::string text = folder.read("out/" + file);
+    const std::size_t at = text.find(from);
+    EXPECT_NE(at, std::string::npos) << text;
+    folder.write("out/" + file, text.replace(at, from.size(), to));
+    CountingIds ids(50'000);
+    std::vector<std::string> codes;
+    for (const RowFault& fault : readJobFolder(folder.path() / "out", ids).faults) {
+        EXPECT_EQ(fault.file, file) << text;
+        codes.emplace_back(fault.fault.code());
+    }
+    return codes;
+}
+
+TEST(JobFolder, NamesWhatATableOfReviewDoesNotFind) {
+    using Codes = std::vector<std::string>;
+    EXPECT_EQ(faultsWith("deficiencies.csv", "1:2", "1:99"), Codes{"table_reference_unknown"});
+    EXPECT_EQ(faultsWith("deficiencies.csv", "remedied", "mended"), Codes{"cell_not_one_of"});
+    EXPECT_EQ(faultsWith("comments.csv", "dp,1,", "dp,7,"), Codes{"row_reference_unknown"});
+    EXPECT_EQ(faultsWith("attachments.csv", ".jpg,image", ".jpg,image"), Codes{});
+    const TemporaryFolder folder;
+    ASSERT_TRUE(writeJobFolder(reviewedJob(), folder.path() / "out"));
+    std::filesystem::remove_all(folder.path() / "out" / "attachments");
+    CountingIds ids(50'000);
+    const ImportPlan plan = readJobFolder(folder.path() / "out", ids);
+    ASSERT_EQ(plan.faults.size(), 1U);
+    EXPECT_EQ(plan.faults[0].fault.code(), "attachment_missing");
+}
+
+TEST(JobFolder, TakesNoFileFromOutsideTheFolder) {
+    const TemporaryFolder folder;
+    ASSERT_TRUE(writeJobFolder(reviewedJob(), folder.path() / "out"));
+    folder.write("secret.txt", "not for this job");
+    const std::string table = folder.read("out/attachments.csv");
+    const auto faultFor = [&](const std::string& name) {
+        const std::size_t end = table.rfind("\r\n");
+        const std::size_t cell = table.rfind(',', end) + 1;
+        folder.write("out/attachments.csv", table.substr(0, cell) + name + "\r\n");
+        CountingIds ids(50'000);
+        const ImportPlan plan = readJobFolder(folder.path() / "out", ids);
+        return plan.faults.empty() ? std::string() : std::string(plan.faults[0].fault.code());
+    };
+    EXPECT_EQ(faultFor("../../secret.txt"), "attachment_missing");
+    EXPECT_EQ(faultFor((folder.path() / "secret.txt").string()), "attachment_missing");
+    std::filesystem::create_symlink(folder.path() / "secret.txt",
+                                    folder.path() / "out" / "attachments" / "link.txt");
+    EXPECT_EQ(faultFor("link.txt"), "attachment_missing");
 }
 
 TEST(JobFolder, BringsRoundsAndCorrectionsBack) {
@@ -88,7 +167,10 @@ TEST(JobFolder, KeepsACorrectionThatIsNotTheNextReadingOfItsPlace) {
     for (const project::Reading& reading : {slip, repeat, correction, struck}) {
         project.put(reading);
     }
-    project.put(project::Person{CountingIds::numbered(703), "=HYPERLINK(1)"});
+    project::Person formula;
+    formula.id = CountingIds::numbered(703);
+    formula.name = "=HYPERLINK(1)";
+    project.put(formula);
     EXPECT_EQ(corrections(project), (std::vector<std::size_t>{0, 0, 0, 1, 0}));
     expectRoundTrip(project);
 }

@@ -1,0 +1,80 @@
+#include "core/project/review.h"
+
+#include <algorithm>
+
+namespace ww::project {
+
+bool reviews(const Project& project, std::string_view person) {
+    return std::any_of(project.people().begin(), project.people().end(), [&](const Person& candidate) {
+        const bool decides =
+            candidate.role == PersonRole::Supervisor || candidate.role == PersonRole::Engineer;
+        return decides && candidate.name == person;
+    });
+}
+
+std::vector<const ReadinessLine*> openMandatory(const Project& project) {
+    std::vector<const ReadinessLine*> open;
+    for (const ReadinessLine& line : project.readiness()) {
+        if (line.isMandatory && line.state == ReadinessState::Open) {
+            open.push_back(&line);
+        }
+    }
+    std::stable_sort(open.begin(), open.end(), [](const ReadinessLine* a, const ReadinessLine* b) {
+        return a->position < b->position;
+    });
+    return open;
+}
+
+std::vector<const Comment*> openComments(const Project& project, const Id& round) {
+    std::vector<const Comment*> open;
+    for (const Comment& comment : project.comments()) {
+        if (comment.round == round && !comment.answers && !comment.isResolved) {
+            open.push_back(&comment);
+        }
+    }
+    const auto order = project.tree().walkingOrder();
+    const auto rank = [&](const Comment* comment) {
+        if (!comment->branch || !project.branches().contains(*comment->branch)) {
+            return order.size();
+        }
+        const auto at = std::find(order.begin(), order.end(), project.branches().indexOf(*comment->branch));
+        return static_cast<std::size_t>(at - order.begin());
+    };
+    std::stable_sort(open.begin(), open.end(),
+                     [&](const Comment* a, const Comment* b) { return rank(a) < rank(b); });
+    return open;
+}
+
+std::vector<const Comment*> answersTo(const Project& project, const Id& comment) {
+    std::vector<const Comment*> answers;
+    for (const Comment& candidate : project.comments()) {
+        if (candidate.answers == comment) {
+            answers.push_back(&candidate);
+        }
+    }
+    return answers;
+}
+
+int nextDeficiencyNumber(const Project& project) {
+    int highest = 0;
+    for (const Deficiency& deficiency : project.deficiencies()) {
+        highest = std::max(highest, deficiency.number);
+    }
+    return highest + 1;
+}
+
+bool hasDeficiency(const Project& project, const Id& branch) {
+    return std::any_of(project.deficiencies().begin(), project.deficiencies().end(),
+                       [&](const Deficiency& deficiency) { return deficiency.branch == branch; });
+}
+
+const FindingReason* reasonFor(const Project& project, std::string_view code, std::string_view subject) {
+    for (const FindingReason& reason : project.findingReasons()) {
+        if (reason.code == code && reason.subject == subject && !reason.reason.empty()) {
+            return &reason;
+        }
+    }
+    return nullptr;
+}
+
+}  // namespace ww::project

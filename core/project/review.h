@@ -1,0 +1,34 @@
+// What follows directly from the records of review: who may decide, what is open. Not for rules of steps
+// (workbook/) nor for readings (balancing/).
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "core/project/project.h"
+
+namespace ww::project {
+
+/// Whether a person of the job reviews: a supervisor or an engineer. The name as in Person::name.
+bool reviews(const Project& project, std::string_view person);
+
+/// The mandatory lines of readiness that are open, in order of position.
+std::vector<const ReadinessLine*> openMandatory(const Project& project);
+
+/// First comments of a round that are not resolved, along the walking order, then those on pumps and on the
+/// round as a whole.
+std::vector<const Comment*> openComments(const Project& project, const Id& round);
+
+/// The answers to a comment, in order of entry.
+std::vector<const Comment*> answersTo(const Project& project, const Id& comment);
+
+/// The number that the next deficiency takes: one above the highest.
+int nextDeficiencyNumber(const Project& project);
+
+/// Whether a deficiency of any status names the branch.
+bool hasDeficiency(const Project& project, const Id& branch);
+
+/// The reason given for a finding of this code and subject; null where there is none.
+const FindingReason* reasonFor(const Project& project, std::string_view code, std::string_view subject);
+
+}  // namespace ww::project
