@@ -6,6 +6,7 @@
 #include <unordered_set>
 
 #include "core/project/names.h"
+#include "core/workbook/review_rules.h"
 
 namespace ww::workbook {
 
@@ -343,7 +344,11 @@ class Examination {
     void checkRoundPut(const AnyRecord& record) {
         const auto* after = std::get_if<Round>(&record);
         const Round* before = after == nullptr ? nullptr : m_project.rounds().find(after->id);
-        if (isLocked(before) && (before->number != after->number || before->kind != after->kind)) {
+        const bool isRenamed =
+            isLocked(before) && (before->number != after->number || before->kind != after->kind);
+        const bool isTouched = before != nullptr && before->state == RoundState::Accepted &&
+                               after->state == RoundState::Accepted && !(*before == *after);
+        if (isRenamed || isTouched) {
             refuse(kRoundLocked, "", {std::to_string(before->number), stateOf(*before)});
         }
     }
@@ -485,7 +490,8 @@ class Examination {
 }  // namespace
 
 std::optional<Fault> refusal(const Project& project, const Edit& edit) {
-    return Examination(project, edit).run();
+    const auto fault = Examination(project, edit).run();
+    return fault ? fault : reviewRefusal(project, edit);
 }
 
 std::optional<Fault> refusalOfContent(const Edit& content) {

@@ -92,6 +92,7 @@ TEST_F(EditRules, acceptedRoundsTakeNothing) {
     EXPECT_EQ(erasing(RecordKind::PumpReading, m_ids.pumpReading), "reading_locked");
     auto round = m_project.rounds().at(m_ids.round);
     round.state = RoundState::SentBack;
+    round.reason = "meter was off";
     EXPECT_EQ(putting({round}), "") << "acceptance can be withdrawn";
     EXPECT_EQ(putting({round, newReading()}), "accepted_round_locked") << "but not in passing";
 }

@@ -255,6 +255,7 @@ TEST_F(WorkbookTest, whatCannotBeUndoneIsAWall) {
     EXPECT_EQ(workbook->undoLabel(), "Close Round 1");
     // Sending is never undone, whatever the edit says.
     round.state = project::RoundState::Sent;
+    round.sentBy = "A. Fields";
     ASSERT_TRUE(workbook->apply({"Send Round 1", {round}, {}, true}).ok());
     EXPECT_FALSE(workbook->newestEntry().canUndo);
     EXPECT_EQ(workbook->undo().fault().code(), kNothingToUndo.code);

@@ -1,0 +1,53 @@
+// The steps of a review that a job allows: close, send, accept, send back, withdraw; comments; readiness.
+// Not for locks of readings (edit_rules.h).
+#pragma once
+
+#include <optional>
+
+#include "core/base/fault.h"
+#include "core/project/edit.h"
+#include "core/project/project.h"
+
+namespace ww::workbook {
+
+inline constexpr base::MessageForm kRoundStep{
+    "round_step", "round {1} is {2} and cannot become {3}; close it, send it, then have it decided"};
+inline constexpr base::MessageForm kWithdrawWithReason{
+    "withdraw_with_reason", "round {1} is {2}, and withdrawing that needs a reason; give it"};
+inline constexpr base::MessageForm kSendBackWithComment{
+    "send_back_with_comment",
+    "round {1} has no open comment, so nobody would know what to correct; comment on a cell first"};
+inline constexpr base::MessageForm kSenderMissing{
+    "sender_missing", "round {1} is sent by nobody; say who works at this desk, Round, Person"};
+inline constexpr base::MessageForm kDeciderWithoutRole{
+    "decider_without_role",
+    "\"{1}\" is not among the people of this job as supervisor or engineer; give the role on the place Job"};
+inline constexpr base::MessageForm kDeciderIsSender{
+    "decider_is_sender", "round {1} was sent by {2}; another supervisor or engineer decides on it"};
+inline constexpr base::MessageForm kSurveyNotReady{"survey_not_ready",
+                                                   "mandatory lines of readiness that are open: {1}, the "
+                                                   "first is \"{2}\"; see to them, or have a supervisor "
+                                                   "say why the survey may begin"};
+inline constexpr base::MessageForm kOverrideWithoutRole{
+    "override_without_role",
+    "\"{1}\" lets a survey begin before the loop is ready, but no supervisor or engineer of this job says "
+    "so; "
+    "write name, colon, reason"};
+inline constexpr base::MessageForm kCommentEmpty{"comment_empty",
+                                                 "a comment without words says nothing; write it"};
+inline constexpr base::MessageForm kCommentStays{
+    "comment_stays", "a comment stays as it was written; write an answer to it instead"};
+inline constexpr base::MessageForm kAnswerToAnswer{
+    "answer_to_answer", "this would answer an answer; answer the first comment instead"};
+inline constexpr base::MessageForm kDeficiencyNumber{
+    "deficiency_number", "{1} is not a number that a deficiency can have; give one that is free, from 1"};
+
+/// Why the edit is no step that a review allows; nothing where it is one. Steps of a round: open, closed,
+/// sent, accepted or sent back; sent back is corrected and sent again; sent and accepted are withdrawn with a
+/// reason. Accepted and sent back need a supervisor or engineer of the job other than the sender, sending
+/// back an open comment too. A round that the job does not hold yet may have any state (it was imported),
+/// but a new survey is refused while mandatory lines of readiness are open, unless its `readiness` says
+/// "name: reason" with the name of a supervisor or engineer. A comment's words stay as they were written.
+std::optional<base::Fault> reviewRefusal(const project::Project& project, const project::Edit& edit);
+
+}  // namespace ww::workbook
