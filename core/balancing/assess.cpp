@@ -5,6 +5,7 @@
 #include "core/balancing/checks/check.h"
 #include "core/balancing/detail/judgment.h"
 #include "core/balancing/detail/pump_duty.h"
+#include "core/project/review.h"
 
 namespace ww::balancing {
 
@@ -45,11 +46,35 @@ std::vector<std::size_t> runChecks(const Project& project, const RoundNumbers& n
     return judging;
 }
 
+/// A reason given for a finding that blocks signature makes it one that is only told.
+void takeReasons(const Project& project, std::vector<Finding>& findings) {
+    for (Finding& finding : findings) {
+        const project::FindingReason* reason =
+            finding.severity == Severity::BlocksSignature
+                ? project::reasonFor(project, finding.fault.code(), finding.fault.subject)
+                : nullptr;
+        if (reason != nullptr) {
+            finding.severity = Severity::Note;
+            finding.reason = reason->reason;
+        }
+    }
+}
+
+/// Whether a terminal belongs to the round: all do, but of a witness round only its sample.
+bool belongs(const project::Round* round, const base::Id& branch) {
+    return round == nullptr || round->sample.empty() ||
+           std::any_of(round->sample.begin(), round->sample.end(),
+                       [&](const project::SampleRow& row) { return row.branch == branch; });
+}
+
 void countTerminals(const Project& project, const RoundNumbers& numbers, Assessment& out) {
     out.isComplete = true;
     for (const std::size_t terminal : project.tree().terminals()) {
         const BranchResult& result = numbers.branches[terminal];
         const detail::BranchReadings& readings = numbers.readings[terminal];
+        if (!belongs(numbers.round, project.branches()[terminal].id)) {
+            continue;
+        }
         ++out.terminalCount;
         out.readCount += readings.hasValue() ? 1U : 0U;
         out.onShareCount += result.state == State::OnShare ? 1U : 0U;
@@ -84,6 +109,7 @@ Assessment judged(const Project& project, const project::Round* round, AssessOpt
         judgingFindings.push_back(&out.findings[index]);
     }
     detail::fillVerdict(project, numbers, judgingFindings, out);
+    takeReasons(project, out.findings);
     std::stable_sort(out.findings.begin(), out.findings.end(),
                      [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
     for (const GroupResult& group : numbers.groups) {

@@ -29,6 +29,7 @@ struct Finding {
     Severity severity = Severity::Note;
     std::optional<Id> branch;   ///< where it is about a branch
     std::optional<Id> reading;  ///< where it is about a reading
+    std::string reason = {};    ///< why a finding that would block a signature stands; empty: none given
 };
 
 /// Where a branch's flow comes from.

@@ -26,12 +26,13 @@ bool hasContent(const Reading& reading) {
     return reading.dp || reading.flow || reading.cannotBeRead;
 }
 
-/// The branch's standing readings of a round, in order of entry.
+/// The branch's standing readings of a round, in order of entry, without those of a shut valve.
 std::vector<const Reading*> standingReadings(const Project& project, const Id& round, const Id& branch) {
     std::vector<const Reading*> found;
     for (const std::size_t index : project.readingsOf(round)) {
         const Reading& reading = project.readings()[index];
-        if (reading.branch == branch && reading.status == ReadingStatus::Standing) {
+        const bool isOfShutValve = reading.purpose == project::ReadingPurpose::ShutValve;
+        if (reading.branch == branch && reading.status == ReadingStatus::Standing && !isOfShutValve) {
             found.push_back(&reading);
         }
     }
@@ -143,7 +144,8 @@ Result<Edit> changedReading(const Project& project, const Id& reading, const std
 
 }  // namespace
 
-Result<Edit> openRound(const Project& project, project::RoundKind kind, WalkContext context) {
+Result<Edit> openRound(const Project& project, project::RoundKind kind, WalkContext context,
+                       std::string readiness) {
     Round made;
     made.number = 1;
     for (const Round& round : project.rounds()) {
@@ -155,6 +157,7 @@ Result<Edit> openRound(const Project& project, project::RoundKind kind, WalkCont
     made.id = context.ids.next();
     made.kind = kind;
     made.opened = context.now;
+    made.readiness = std::move(readiness);
     Edit edit;
     edit.label = "open round " + std::to_string(made.number);
     edit.put.emplace_back(std::move(made));
@@ -318,11 +321,16 @@ std::optional<OfferedFix> offeredFix(const Project& project, const Assessment& a
 }
 
 std::vector<Finding> openItems(const Project& project, const Id& roundId) {
-    const auto numbers = detail::roundNumbers(project, &project.rounds().at(roundId), false);
+    const Round& round = project.rounds().at(roundId);
+    const auto numbers = detail::roundNumbers(project, &round, false);
+    const std::vector<project::SampleRow>& sample = round.sample;
     std::vector<Finding> found;
     for (const std::size_t index : project.tree().walkingOrder()) {
         const Branch& branch = project.branches()[index];
         const detail::BranchReadings& readings = numbers.readings[index];
+        const bool isAsked =
+            sample.empty() || std::any_of(sample.begin(), sample.end(),
+                                          [&](const auto& row) { return row.branch == branch.id; });
         if (readings.hasValue()) {
             for (Finding& doubt : detail::doubts(project, numbers, index)) {
                 if (doubt.severity != Severity::Note) {
@@ -334,7 +342,7 @@ std::vector<Finding> openItems(const Project& project, const Id& roundId) {
                 found.push_back({base::Fault{&kNoReasonYet, branch.tag, {}}, Severity::Warning, branch.id,
                                  readings.counting->id});
             }
-        } else if (numbers.branches[index].isTerminal) {
+        } else if (numbers.branches[index].isTerminal && isAsked) {
             found.push_back(
                 {base::Fault{&kNotReadYet, branch.tag, {}}, Severity::Warning, branch.id, std::nullopt});
         }

@@ -20,9 +20,10 @@ struct WalkContext {
     base::Instant now;
 };
 
-/// Opens the next round. Refused while another round is open.
+/// Opens the next round. Refused while another round is open. `readiness`: for a survey that begins while
+/// mandatory lines of readiness are open, "name: reason" of the supervisor who says so.
 base::Result<project::Edit> openRound(const project::Project& project, project::RoundKind kind,
-                                      WalkContext context);
+                                      WalkContext context, std::string readiness = {});
 
 /// Stores a dp at the branch in the round, with the setting that stands (or `setting`). An earlier standing
 /// reading of that branch in the round is superseded by it. Never refuses a suspicious value: assess() marks
@@ -57,7 +58,8 @@ struct OfferedFix {
 std::optional<OfferedFix> offeredFix(const project::Project& project, const Assessment& assessment,
                                      const Id& reading);
 
-/// What keeps a round from being closed: unread terminals without a reason, doubtful readings without one.
+/// What keeps a round from being closed: unread terminals (of a witness round: of its sample) without a
+/// reason, doubtful readings without one.
 std::vector<Finding> openItems(const project::Project& project, const Id& round);
 /// Closes the round. Refused while openItems() is not empty.
 base::Result<project::Edit> closeRound(const project::Project& project, const Id& round, WalkContext context);

@@ -26,6 +26,8 @@ inline constexpr base::MessageForm kSettingBeyondScale{
 inline constexpr base::MessageForm kNotReadYet{
     "not_read_yet", "not read yet; read it, or mark it as unreadable with the reason"};
 inline constexpr base::MessageForm kNoReasonYet{"no_reason_yet", "could not be read; give the reason"};
+inline constexpr base::MessageForm kNothingToWitness{
+    "nothing_to_witness", "no terminal has a flow that could be read again; read and close a final round"};
 inline constexpr base::MessageForm kItemsOpen{
     "items_open", "{1} items of round {2} are open, the first is {3}; give each a reading or a reason"};
 

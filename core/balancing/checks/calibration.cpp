@@ -48,7 +48,8 @@ void calibration(const CheckContext& context, std::vector<Finding>& found) {
                 {base::Fault{&kPumpInstrumentOverdue,
                              pump.tag,
                              {instrument.tag, instrument.due->date(), pump.tag, reading->time->date()}},
-                 Severity::BlocksSignature, std::nullopt, std::nullopt});
+                 instrument.overdueReason.empty() ? Severity::BlocksSignature : Severity::Note, std::nullopt,
+                 std::nullopt, instrument.overdueReason});
         }
     }
     for (std::size_t i = 0; i < uses.size(); ++i) {

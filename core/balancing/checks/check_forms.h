@@ -40,9 +40,8 @@ inline constexpr base::MessageForm kSpreadWide{
     "spread_wide", "of target spreads over {1} % in the group {2}, more than {3} %; match the group again"};
 inline constexpr base::MessageForm kFinalOffDesign{
     "final_off_design",
-    "the final flow is {1} % of design, outside {2} to {3} %; adjust it or give the reason, the report "
-    "cannot be signed "
-    "before"};
+    "the final flow is {1} % of design, outside {2} to {3} %; adjust it, list the deficiency that keeps it "
+    "there, or give the reason, the report cannot be signed before"};
 inline constexpr base::MessageForm kPumpSumOpen{"pump_sum_open",
                                                 "the pump gives {1} by its curve, the terminals add up to "
                                                 "{2}; check gauges, curve and impeller, and look for an "
@@ -111,6 +110,42 @@ inline constexpr base::MessageForm kFlowsLikeDesign{"flows_like_design",
                                                     "a percent; check that they were read and not copied"};
 inline constexpr base::MessageForm kDigitsRepeated{
     "digits_repeated", "{1} of {2} dps read the same {3}; check that they were read and not copied"};
+inline constexpr base::MessageForm kDigitsCopied{
+    "digits_copied",
+    "{1} of {2} dps are digit for digit those of round {3}; check that they were read and not copied"};
+inline constexpr base::MessageForm kLastDigitsOdd{"last_digits_odd",
+                                                  "the last digits of {1} dps read with instrument {2} are "
+                                                  "too uneven to be chance, {3} of them end in {4}; "
+                                                  "check that they were read and not made up"};
+inline constexpr base::MessageForm kFlowTyped{
+    "flow_typed",
+    "a flow of {1} was typed in although its valve has a table; read its dp, or give the reason"};
+inline constexpr base::MessageForm kClockWentBack{
+    "clock_went_back",
+    "{1} readings of this round are dated before the one entered before them, the first is of {2} after {3}; "
+    "check the clock and correct the time"};
+inline constexpr base::MessageForm kZeroDrifted{"zero_drifted",
+                                                "its zero moved by {1} in the course of the day, more than "
+                                                "half of the {2} that can just be read with it; "
+                                                "take a new zero and read the low dps again"};
+inline constexpr base::MessageForm kReadinessOpen{
+    "readiness_open",
+    "mandatory lines of readiness that are still open: {1}, the first is \"{2}\"; see to them or give the "
+    "reason, the report cannot be signed before"};
+inline constexpr base::MessageForm kCommentsOpen{
+    "comments_open",
+    "comments that are not resolved: {1}, the first is \"{2}\"; answer and resolve them, the report cannot "
+    "be signed before"};
+inline constexpr base::MessageForm kWitnessSameReader{
+    "witness_same_reader", "{1} read it again who had read it before; have somebody else read the sample"};
+inline constexpr base::MessageForm kWitnessSameInstrument{
+    "witness_same_instrument",
+    "it was read again with the same instrument {1}; use another one, or take its zero anew and give the "
+    "reason"};
+inline constexpr base::MessageForm kWitnessDeviates{
+    "witness_deviates",
+    "read again it takes {1}, {2} % of the {3} reported; find out why, a sample of which more than 10 % "
+    "deviates calls for reading all again"};
 inline constexpr base::MessageForm kUnitsMixed{
     "units_mixed",
     "{1} was read in {2}, most readings of instrument {3} in this round are in {4}; check the unit"};

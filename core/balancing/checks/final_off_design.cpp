@@ -1,8 +1,10 @@
 #include "core/balancing/checks/support.h"
+#include "core/project/review.h"
 
 namespace ww::balancing::checks {
 
-/// Terminals outside the job's tolerance of design flow in a final round, without a recorded reason.
+/// Terminals outside the job's tolerance of design flow in a final round, without a recorded reason. One that
+/// a deficiency names is told and blocks no signature (common practice, no source).
 void finalOffDesign(const CheckContext& context, std::vector<Finding>& found) {
     if (context.round.kind != project::RoundKind::Final) {
         return;
@@ -20,7 +22,10 @@ void finalOffDesign(const CheckContext& context, std::vector<Finding>& found) {
                 aboutBranch(context, result.branch, kFinalOffDesign,
                             {detail::percentText(*result.ofDesign), detail::percentText(Ratio::si(low)),
                              detail::percentText(Ratio::si(high))},
-                            Severity::BlocksSignature, true));
+                            hasDeficiency(context.project, context.project.branches()[result.branch].id)
+                                ? Severity::Warning
+                                : Severity::BlocksSignature,
+                            true));
         }
     }
 }

@@ -31,6 +31,14 @@ std::span<const Check> allChecks() {
         Check{"too perfect", About::Readings, tooPerfect},
         Check{"mixed units", About::Readings, mixedUnits},
         Check{"fluid correction", About::Readings, fluidCorrection},
+        Check{"typed flow", About::Readings, typedFlow},
+        Check{"clock", About::Readings, clock},
+        Check{"zero drift", About::Readings, zeroDrift},
+        Check{"copied digits", About::Readings, copiedDigits},
+        Check{"last digits", About::Readings, lastDigits},
+        Check{"witness", About::Readings, witness},
+        Check{"readiness", About::Readings, readinessOpen},
+        Check{"comments", About::Readings, commentsOpen},
         Check{"self-acting in group", About::Design, selfActingInGroup},
     };
     return kChecks;

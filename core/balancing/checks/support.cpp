@@ -95,7 +95,8 @@ std::vector<std::optional<MoveInRound>> movesInRound(const CheckContext& context
     for (const std::size_t index : context.project.readingsOf(context.round.id)) {
         const project::Reading& reading = readings[index];
         const project::Branch* branch = branches.find(reading.branch);
-        if (branch == nullptr || !reading.setting || reading.status == project::ReadingStatus::Struck) {
+        if (branch == nullptr || !reading.setting || reading.status == project::ReadingStatus::Struck ||
+            reading.purpose == project::ReadingPurpose::ShutValve) {
             continue;
         }
         const auto at = static_cast<std::size_t>(branch - &branches[0]);

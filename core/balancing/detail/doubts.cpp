@@ -175,7 +175,8 @@ std::vector<Finding> doubts(const Project& project, const RoundNumbers& numbers,
     }
     if (instrument != nullptr && isOverdue(*instrument, reading)) {
         out.add(kInstrumentOverdue, {instrument->tag, instrument->due->date(), reading.time->date()},
-                Severity::BlocksSignature);
+                instrument->overdueReason.empty() ? Severity::BlocksSignature : Severity::Note);
+        out.found.back().reason = instrument->overdueReason;
     }
     return std::move(out.found);
 }

@@ -12,6 +12,12 @@ using project::Branch;
 using project::Project;
 using project::Reading;
 
+/// A valve shut for a moment shows the head available there: neither a flow nor where the valve stands.
+bool isCounted(const Reading& reading) {
+    return reading.status == project::ReadingStatus::Standing &&
+           reading.purpose != project::ReadingPurpose::ShutValve;
+}
+
 void take(BranchReadings& branch, const Reading& reading) {
     if (reading.setting) {
         branch.standing = &reading;
@@ -100,10 +106,10 @@ class Asking {
             const Reading& reading = m_project.readings()[index];
             if (areFew) {
                 const auto found = asking.find(reading.branch);
-                if (found != asking.end() && reading.status == project::ReadingStatus::Standing) {
+                if (found != asking.end() && isCounted(reading)) {
                     take(m_then[found->second], reading);
                 }
-            } else if (reading.status == project::ReadingStatus::Standing) {
+            } else if (isCounted(reading)) {
                 if (const Branch* branch = branches.find(reading.branch)) {
                     take(m_then[static_cast<std::size_t>(branch - &branches[0])], reading);
                 }
@@ -144,7 +150,7 @@ std::vector<BranchReadings> readingsByBranch(const Project& project, const base:
     std::vector<BranchReadings> out(branches.size());
     for (const std::size_t index : project.readingsOf(round)) {
         const Reading& reading = project.readings()[index];
-        if (reading.status != project::ReadingStatus::Standing) {
+        if (!isCounted(reading)) {
             continue;
         }
         if (const Branch* branch = branches.find(reading.branch)) {

@@ -29,7 +29,8 @@ struct BranchReadings {
     }
 };
 
-/// The readings of one round by branch (index into Project::branches()).
+/// The readings of one round by branch (index into Project::branches()). Readings of a shut valve are left
+/// out: they are no flow and change no setting.
 std::vector<BranchReadings> readingsByBranch(const project::Project& project, const base::Id& round);
 
 /// What earlier rounds say about a branch: the newest reading with a value, and the newest setting.

@@ -1,0 +1,71 @@
+#include "core/balancing/readiness.h"
+
+#include <algorithm>
+#include <array>
+
+namespace ww::balancing {
+
+namespace {
+
+struct UsualLine {
+    const char* text;
+    bool isMandatory;
+};
+constexpr std::array kUsualLines{
+    UsualLine{"Pipework is complete and pressure tested", true},
+    UsualLine{"The loop is flushed and chemically cleaned", true},
+    UsualLine{"Strainers are cleaned and start-up screens are out", true},
+    UsualLine{"The loop is filled and vented at its high points; the pressure with the pumps off is noted",
+              true},
+    UsualLine{"The expansion vessel works and its pre-charge is checked", true},
+    UsualLine{"Pumps turn the right way, are aligned and lubricated", true},
+    UsualLine{"Motor protection is set to the motor's plate", true},
+    UsualLine{"All isolating and balancing valves are open", true},
+    UsualLine{"Bypasses are closed", true},
+    UsualLine{"Control valves stand at full flow through their coils, seen at the valve", true},
+    UsualLine{"The controls hold that position until balancing is done", true},
+    UsualLine{"Chillers or boilers keep their design temperatures", false},
+    UsualLine{"The air side is balanced, where heat is to be checked", false},
+};
+
+int lastPosition(const project::Project& project) {
+    int last = 0;
+    for (const project::ReadinessLine& line : project.readiness()) {
+        last = std::max(last, line.position);
+    }
+    return last;
+}
+
+}  // namespace
+
+project::Edit addUsualReadiness(const project::Project& project, base::IdSource& ids) {
+    project::Edit edit;
+    edit.label = "usual readiness list";
+    int position = lastPosition(project);
+    for (const UsualLine& usual : kUsualLines) {
+        const bool isThere =
+            std::any_of(project.readiness().begin(), project.readiness().end(),
+                        [&](const project::ReadinessLine& line) { return line.text == usual.text; });
+        if (!isThere) {
+            project::ReadinessLine line;
+            line.id = ids.next();
+            line.position = ++position;
+            line.text = usual.text;
+            line.isMandatory = usual.isMandatory;
+            edit.put.emplace_back(std::move(line));
+        }
+    }
+    return edit;
+}
+
+project::Edit putReadinessLine(const project::Project& project, project::ReadinessLine line) {
+    if (line.position == 0) {
+        line.position = lastPosition(project) + 1;
+    }
+    project::Edit edit;
+    edit.label = "readiness: " + line.text;
+    edit.put.emplace_back(std::move(line));
+    return edit;
+}
+
+}  // namespace ww::balancing

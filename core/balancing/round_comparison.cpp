@@ -1,0 +1,84 @@
+#include "core/balancing/round_comparison.h"
+
+#include <unordered_map>
+
+#include "core/balancing/walk.h"
+
+namespace ww::balancing {
+
+namespace {
+
+using project::Project;
+using project::Reading;
+
+std::unordered_map<Id, std::vector<Correction>> correctionsOf(const Project& project, const Id& round) {
+    std::unordered_map<Id, Id> replacedBy;
+    for (const std::size_t index : project.readingsOf(round)) {
+        const Reading& reading = project.readings()[index];
+        if (reading.supersedes) {
+            replacedBy[*reading.supersedes] = reading.id;
+        }
+    }
+    std::unordered_map<Id, std::vector<Correction>> found;
+    for (const std::size_t index : project.readingsOf(round)) {
+        const Reading& reading = project.readings()[index];
+        if (reading.status == project::ReadingStatus::Standing) {
+            continue;
+        }
+        const auto replacement = replacedBy.find(reading.id);
+        found[reading.branch].push_back({reading.id, replacement == replacedBy.end()
+                                                         ? std::nullopt
+                                                         : std::optional(replacement->second)});
+    }
+    return found;
+}
+
+bool isSameValue(const Reading* before, const Reading* after) {
+    if (before == nullptr || after == nullptr) {
+        return before == after;
+    }
+    return before->dp == after->dp && before->flow == after->flow &&
+           before->cannotBeRead == after->cannotBeRead;
+}
+
+template <class Value>
+std::optional<Value> valueIf(bool isThere, const std::optional<Value>& value) {
+    return isThere ? value : std::nullopt;
+}
+
+}  // namespace
+
+std::vector<ComparedBranch> compareRounds(const Project& project, const Assessment& before,
+                                          const Assessment& after) {
+    auto corrections = correctionsOf(project, *after.round);
+    std::vector<ComparedBranch> rows;
+    for (const std::size_t index : project.tree().walkingOrder()) {
+        ComparedBranch row;
+        row.branch = project.branches()[index].id;
+        const Reading* then = countingReading(project, *before.round, row.branch);
+        const Reading* now = countingReading(project, *after.round, row.branch);
+        if (const auto found = corrections.find(row.branch); found != corrections.end()) {
+            row.corrections = std::move(found->second);
+        }
+        if (then == nullptr && now == nullptr && row.corrections.empty()) {
+            continue;
+        }
+        const BranchResult& old = before.branches[index];
+        const BranchResult& fresh = after.branches[index];
+        row.readingBefore = then != nullptr ? std::optional(then->id) : std::nullopt;
+        row.readingAfter = now != nullptr ? std::optional(now->id) : std::nullopt;
+        row.settingBefore = old.setting;
+        row.settingAfter = fresh.setting;
+        row.ofTargetBefore = valueIf(then != nullptr, old.ofTarget);
+        row.ofTargetAfter = valueIf(now != nullptr, fresh.ofTarget);
+        row.stateBefore = old.state;
+        row.stateAfter = fresh.state;
+        row.isSettingChanged = old.setting != fresh.setting;
+        row.isDpChanged = !isSameValue(then, now);
+        row.isStateChanged = old.state != fresh.state;
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+}  // namespace ww::balancing

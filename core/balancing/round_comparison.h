@@ -1,0 +1,44 @@
+// What two rounds say about the same branches, side by side, with the corrections made in the later one.
+// Not for judging (assess.h).
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/balancing/assessment.h"
+
+namespace ww::balancing {
+
+/// One reading that was corrected or struck: what it was, and what stands in its place.
+struct Correction {
+    Id reading;                     ///< the old one
+    std::optional<Id> replacement;  ///< the one that corrects it; nothing: struck
+};
+
+/// One branch in both rounds. Absent means: not read in that round.
+struct ComparedBranch {
+    Id branch;
+    std::optional<Id> readingBefore;  ///< the one that counts
+    std::optional<Id> readingAfter;
+    std::optional<Setting> settingBefore;
+    std::optional<Setting> settingAfter;
+    std::optional<Ratio> ofTargetBefore;
+    std::optional<Ratio> ofTargetAfter;
+    State stateBefore = State::NotRead;
+    State stateAfter = State::NotRead;
+    bool isSettingChanged = false;
+    bool isDpChanged = false;  ///< digits and unit as entered, or a flow likewise
+    bool isStateChanged = false;
+    std::vector<Correction> corrections;  ///< of the later round, in order of entry
+
+    bool isChanged() const {
+        return isSettingChanged || isDpChanged || isStateChanged || !corrections.empty();
+    }
+};
+
+/// Every branch that either round has a reading of, in walking order. Both must be assessed by themselves
+/// (no gaps filled) and of rounds of the project.
+std::vector<ComparedBranch> compareRounds(const project::Project& project, const Assessment& before,
+                                          const Assessment& after);
+
+}  // namespace ww::balancing

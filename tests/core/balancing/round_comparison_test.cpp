@@ -1,0 +1,85 @@
+// Comparing two rounds: what is seeded as changed is found, and nothing else. Own cases.
+#include "core/balancing/round_comparison.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "tests/core/balancing/small_loop.h"
+
+namespace ww::balancing {
+namespace {
+
+TEST(RoundComparison, findsExactlyWhatChanged) {
+    FieldJob job = flatLoop(5);
+    const auto readAll = [&] {
+        for (const char* tag : {"A", "B", "C", "D", "E"}) {
+            readAs(job, tag, 1.0, "3");
+        }
+    };
+    const Id first = job.round(project::RoundKind::Survey);
+    readAll();
+    job.round(project::RoundKind::Adjusting);
+    readAll();
+    const auto rows = [&] {
+        return compareRounds(job.project(), assess(job.project(), first), assessNewest(job));
+    };
+    EXPECT_EQ(rows().size(), 5U);
+    for (const ComparedBranch& row : rows()) {
+        EXPECT_FALSE(row.isChanged());
+    }
+    const Id second = job.newestRound();
+    const auto readingAt = [&](const char* tag) {
+        for (const std::size_t i : job.project().readingsOf(second)) {
+            if (job.project().readings()[i].branch == job.idOf(tag)) {
+                return job.project().readings()[i];
+            }
+        }
+        return project::Reading{};
+    };
+    // B: other digits. D: a slip that was corrected back to what was read before.
+    job.change(readingAt("B"), [&](project::Reading& r) { r.dp = job.pressure("99.2"); });
+    project::Reading slip = readingAt("D");
+    const auto right = slip.dp;
+    slip.dp = job.pressure("9.99");
+    slip.status = project::ReadingStatus::Superseded;
+    slip.reason = "lost a digit";
+    job.project().put(slip);
+    project::Reading correction = slip;
+    correction.id = job.ids().next();
+    correction.sequence = 900;
+    correction.status = project::ReadingStatus::Standing;
+    correction.supersedes = slip.id;
+    correction.dp = right;
+    job.project().put(correction);
+    for (const ComparedBranch& row : rows()) {
+        const bool isB = row.branch == job.idOf("B");
+        const bool isD = row.branch == job.idOf("D");
+        EXPECT_EQ(row.isDpChanged, isB);
+        EXPECT_FALSE(row.isSettingChanged);
+        EXPECT_EQ(row.corrections.size(), isD ? 1U : 0U);
+        if (isD) {
+            EXPECT_EQ(row.corrections.front().reading, slip.id);
+            EXPECT_EQ(row.corrections.front().replacement, correction.id);
+        }
+    }
+}
+
+TEST(RoundComparison, tellsTheSettingsAndLeavesOutWhatNeitherRead) {
+    FieldJob job = flatLoop(3);
+    const Id first = job.round(project::RoundKind::Survey);
+    readAs(job, "A", 1.0, "4");
+    job.round(project::RoundKind::Adjusting);
+    readAs(job, "A", 0.9, "3");
+    readAs(job, "B", 1.0, "4");
+    const auto rows = compareRounds(job.project(), assess(job.project(), first), assessNewest(job));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_TRUE(rows[0].isSettingChanged);
+    EXPECT_EQ(rows[0].settingBefore->si(), 4);
+    EXPECT_EQ(rows[0].settingAfter->si(), 3);
+    EXPECT_FALSE(rows[1].readingBefore.has_value());
+    EXPECT_TRUE(rows[1].isDpChanged);
+}
+
+}  // namespace
+}  // namespace ww::balancing
