@@ -50,7 +50,7 @@ class ModelBuilder {
         }
         m_return = m_builder.addNode("return");
         const NodeIndex supply = m_builder.addNode("supply");
-        addPumps(supply);
+        addPumps(behindPumps(supply));
         if (!m_tree.roots().empty()) {
             addGroup(m_tree.roots(), supply, m_return, std::nullopt);
         }
@@ -81,11 +81,44 @@ class ModelBuilder {
         }
     }
 
+    /// Where the pumps end: at the loop, or before their throttled discharge valve.
+    NodeIndex behindPumps(NodeIndex supply) {
+        if (!m_state.throttle) {
+            return supply;
+        }
+        const NodeIndex header = m_builder.addNode("pump header");
+        m_builder.addLink("discharge valve", header, supply, Element::resistance(*m_state.throttle));
+        return header;
+    }
+
+    bool isDriven(const project::Pump& pump) const {
+        return pump.isRunning && m_project.pumpCurve(pump.id) != nullptr;
+    }
+
+    /// Whether there are several running pumps, all recorded in series.
+    bool arePumpsInSeries() const {
+        std::size_t running = 0;
+        for (const project::Pump& pump : m_project.pumps()) {
+            if (isDriven(pump)) {
+                running += 1;
+                if (pump.arrangement != project::PumpArrangement::Series) {
+                    return false;
+                }
+            }
+        }
+        return running > 1;
+    }
+
     void addPumps(NodeIndex supply) {
+        const auto last = std::find_if(std::make_reverse_iterator(m_project.pumps().end()),
+                                       std::make_reverse_iterator(m_project.pumps().begin()),
+                                       [&](const project::Pump& pump) { return isDriven(pump); });
+        const bool isSeries = arePumpsInSeries();
+        NodeIndex from = m_return;
         for (std::size_t i = 0; i < m_project.pumps().size(); ++i) {
             const project::Pump& pump = m_project.pumps()[i];
             const curve::PumpCurve* curve = m_project.pumpCurve(pump.id);
-            if (!pump.isRunning || curve == nullptr) {
+            if (!isDriven(pump)) {
                 continue;
             }
             hydraulics::PumpOperation operation;
@@ -94,9 +127,12 @@ class ModelBuilder {
             operation.isRunning = m_state.speedFraction > 0;
             operation.curveFactor = m_state.pumpCurveFactor;
             const auto model = hydraulics::PumpModel::fromCurve(*curve, m_project.fluid().density());
+            const bool isLast = pump.id == last->id;
+            const NodeIndex to = isSeries && !isLast ? m_builder.addNode("behind pump " + pump.tag) : supply;
             m_pumpLinks.push_back(
-                m_builder.addLink("pump " + pump.tag, m_return, supply, Element::pump(model, operation)));
+                m_builder.addLink("pump " + pump.tag, from, to, Element::pump(model, operation)));
             m_pumps.push_back(i);
+            from = isSeries ? to : m_return;
         }
         if (m_pumps.empty()) {
             m_faults.push_back({&kModelNoPump, "", {}});
@@ -247,6 +283,9 @@ class ModelBuilder {
                                              std::move(m_pumpLinks),      std::move(m_pumps)};
             }
         }
+        if (built.model) {
+            built.model->arePumpsInSeries = arePumpsInSeries();
+        }
         built.faults = std::move(m_faults);
         return built;
     }
@@ -275,6 +314,17 @@ class ModelBuilder {
 BuiltModel hydraulicModel(const project::Project& project, const LoopState& state,
                           const Resistances& resistances) {
     return ModelBuilder(project, state, resistances).build();
+}
+
+PumpsTogether pumpsTogether(const HydraulicModel& model, const hydraulics::Solution& solution) {
+    PumpsTogether together;
+    for (const LinkIndex link : model.pumpLinks) {
+        const VolumeFlow flow = solution.flow(link);
+        const PressureDifference rise = -solution.drop(model.network, link).value_or(PressureDifference());
+        together.flow = model.arePumpsInSeries ? flow : together.flow + flow;
+        together.rise = model.arePumpsInSeries ? together.rise + rise : rise;
+    }
+    return together;
 }
 
 LoopState stateOfLastRound(const project::Project& project) {

@@ -8,6 +8,7 @@
 
 #include "core/balancing/assessment.h"
 #include "core/hydraulics/network.h"
+#include "core/hydraulics/solution.h"
 
 namespace ww::balancing {
 
@@ -22,6 +23,9 @@ using Resistances = std::unordered_map<Id, BranchResistance>;
 
 /// The state of the loop that a network is built for.
 struct LoopState {
+    /// Of a throttled discharge valve behind all running pumps; nothing: fully open, its loss is in the
+    /// design.
+    std::optional<Resistance> throttle;
     /// Settings by branch; a branch that is absent has its valve fully open.
     std::unordered_map<Id, quantity::Setting> settings;
     std::vector<Id> closed;         ///< branches shut off, whatever their setting
@@ -63,6 +67,7 @@ struct HydraulicModel {
     std::vector<std::optional<hydraulics::LinkIndex>> lastReturnLink;
     std::vector<hydraulics::LinkIndex> pumpLinks;
     std::vector<std::size_t> pumps;  ///< index into Project::pumps(), beside pumpLinks
+    bool arePumpsInSeries = false;   ///< one behind the other; else side by side
 };
 
 struct BuiltModel {
@@ -74,10 +79,17 @@ struct BuiltModel {
 /// everything downstream of it on the same parent, a circuit at its own design flow. A blank run counts as no
 /// loss. Direct return is one lumped run per take-off. Reverse return splits each run in a supply and a
 /// return pipe of equal resistance: one carries what is downstream, the other what has been taken off before;
-/// before the first take-off both carry all. All running pumps work in parallel, each behind a non-return
-/// valve, at the same speed and diameter fraction.
+/// before the first take-off both carry all. Running pumps work in parallel, each behind a non-return valve,
+/// or one behind the other where all of them are recorded in series; at the same speed and diameter fraction.
 BuiltModel hydraulicModel(const project::Project& project, const LoopState& state,
                           const Resistances& resistances = {});
+
+/// What a network's pumps do together.
+struct PumpsTogether {
+    VolumeFlow flow;          ///< sum in parallel; of one in series
+    PressureDifference rise;  ///< sum in series; of one in parallel
+};
+PumpsTogether pumpsTogether(const HydraulicModel& model, const hydraulics::Solution& solution);
 
 /// The state as the last round left it: standing settings, speed of the last pump reading over rated.
 LoopState stateOfLastRound(const project::Project& project);

@@ -18,12 +18,9 @@ PredictionResult predict(const project::Project& project, const LoopState& state
     Prediction prediction;
     prediction.summary = solution.summary();
     prediction.speedFraction = state.speedFraction;
-    for (const hydraulics::LinkIndex link : model.pumpLinks) {
-        prediction.pumpFlow += solution.flow(link);
-        if (const auto drop = solution.drop(model.network, link)) {
-            prediction.pumpRise = -*drop;
-        }
-    }
+    const PumpsTogether pumps = pumpsTogether(model, solution);
+    prediction.pumpFlow = pumps.flow;
+    prediction.pumpRise = pumps.rise;
 
     const project::BranchTree& tree = project.tree();
     VolumeFlow total;

@@ -48,7 +48,7 @@ double fallingRoot(Function f, double low, double high, double atLow, double atH
 /// The pumps of a loop as one: rise over total flow at a speed times that of the network.
 class Pumps {
   public:
-    explicit Pumps(const HydraulicModel& model) {
+    explicit Pumps(const HydraulicModel& model) : m_isSeries(model.arePumpsInSeries) {
         for (const LinkIndex link : model.pumpLinks) {
             if (!model.network.isClosed(link)) {
                 m_elements.push_back(model.network.element(link));
@@ -81,8 +81,12 @@ class Pumps {
         return fallingRoot(left, 0, high_m3s, left(0), left(high_m3s));
     }
     double ratedRise_Pa(double total_m3s) const {
-        if (m_elements.size() == 1) {
-            return one_Pa(m_elements.front(), total_m3s);
+        if (m_isSeries || m_elements.size() == 1) {
+            double sum_Pa = 0;
+            for (const Element& pump : m_elements) {
+                sum_Pa += one_Pa(pump, total_m3s);
+            }
+            return sum_Pa;
         }
         double high_Pa = 0;
         for (const Element& pump : m_elements) {
@@ -103,6 +107,7 @@ class Pumps {
     }
 
     std::vector<Element> m_elements;
+    bool m_isSeries = false;
 };
 
 class Balancer {
