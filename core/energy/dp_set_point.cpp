@@ -1,0 +1,72 @@
+#include "core/energy/dp_set_point.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/quantity/measured.h"
+
+namespace ww::energy {
+
+namespace {
+
+std::string kilopascals(PressureDifference dp) {
+    return quantity::concise(dp.in(quantity::Unit::Kilopascal), 4);
+}
+
+std::string percent(double fraction) {
+    return quantity::concise(100 * fraction, 4);
+}
+
+}  // namespace
+
+DpAtFlow dpAtFlow(const DpResetLaw& law, VolumeFlow flow) {
+    DpAtFlow out;
+    out.computed = law.dpAtReference;
+    if (law.form != ResetLaw::None) {
+        EXPECTS(law.reference.si() > 0);
+        const double part = flow / law.reference;
+        out.computed = law.dpAtReference * (law.form == ResetLaw::Square ? part * part : part) + law.margin;
+    }
+    out.setPoint = out.computed;
+    if (law.low) {
+        out.setPoint = std::max(out.setPoint, *law.low);
+    }
+    if (law.high) {
+        out.setPoint = std::min(out.setPoint, *law.high);
+    }
+    return out;
+}
+
+Ratio flowWhenAlone(PressureDifference held, PressureDifference atDesign) {
+    EXPECTS(held.si() > 0 && atDesign.si() > 0);
+    return Ratio::si(std::sqrt(held / atDesign));
+}
+
+std::vector<base::Fault> setPointFindings(const SetPointCheckInput& in) {
+    std::vector<base::Fault> findings;
+    if (!in.zero) {
+        findings.push_back({&kSetPointZeroMissing, "", {}});
+    } else if (in.accuracy && std::abs(in.zero->si()) > in.accuracy->si()) {
+        findings.push_back({&kSetPointZero, "", {kilopascals(*in.zero), kilopascals(*in.accuracy)}});
+    }
+    constexpr double kMostOfNeed = 1.10;
+    if (in.need && in.need->si() > 0 && in.setPoint / *in.need > kMostOfNeed * (1 + 1e-9)) {
+        findings.push_back(
+            {&kSetPointTooHigh, "", {kilopascals(in.setPoint), percent(in.setPoint / *in.need)}});
+    }
+    if (in.indexOfDesign) {
+        const double low = 1 + in.toleranceLow.si();
+        const double high = 1 + in.toleranceHigh.si();
+        if (in.indexOfDesign->si() < low || in.indexOfDesign->si() > high) {
+            findings.push_back(
+                {&kSetPointIndex, "", {percent(in.indexOfDesign->si()), percent(low), percent(high)}});
+        }
+    }
+    if (in.low && in.high && *in.low > *in.high) {
+        findings.push_back({&kSetPointLimits, "", {kilopascals(*in.low), kilopascals(*in.high)}});
+    }
+    findings.push_back({&kSetPointVariable, "", {}});
+    return findings;
+}
+
+}  // namespace ww::energy
