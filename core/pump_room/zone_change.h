@@ -46,15 +46,23 @@ inline constexpr base::MessageForm kZoneLossesMoved{
     "same "
     "pipes; keep the designer's figures with the former revision"};
 
+/// A run of a branch that was taken away and now belongs to the next take-off on the same pipe.
+struct MergedRun {
+    Id from;
+    Id to;
+};
+
 struct ChangedJob {
-    project::Project project;         ///< the changed copy
-    project::Edit edit;               ///< what makes the job the same; empty where it cannot
+    project::Project project;  ///< the changed copy
+    project::Edit edit;        ///< what makes the job the same; empty where it cannot
+    std::vector<MergedRun> mergedRuns;
     std::vector<base::Fault> notes;   ///< subject: a tag
     std::vector<base::Fault> faults;  ///< what prevents the change; subject: a tag
 };
 
 /// The changes in their order. Pipes and coils that stay keep their resistance: a loss that is stated at a
-/// design flow which changes is restated at the new one, by the square law.
+/// design flow which changes is restated at the new one, by the square law; the run to a take-off that is
+/// taken away becomes part of the next one's. An added branch's run is new pipe; the runs of others stay.
 ChangedJob changed(const project::Project& project, const std::vector<ZoneChange>& changes);
 
 }  // namespace ww::pump_room

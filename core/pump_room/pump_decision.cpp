@@ -1,0 +1,358 @@
+#include "core/pump_room/pump_decision.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/balancing/assess.h"
+#include "core/balancing/system_curve.h"
+#include "core/energy/best_point.h"
+#include "core/pump_room/code_decision.h"
+#include "core/pump_room/test_sheet.h"
+#include "core/quantity/measured.h"
+
+namespace ww::pump_room {
+
+namespace {
+
+using project::Project;
+using quantity::Duration;
+
+/// A speed read this near to rated is full speed: a motor's slip differs that much between loads (common
+/// practice, no source).
+constexpr double kFullSpeedBand = 0.03;
+/// Two ways to the required head that differ by more are worth a search (common practice, no source).
+constexpr double kRequiredApartShare = 0.10;
+/// A solved flow this far off design is no longer the affinity laws' (common practice, no source).
+constexpr double kConfirmedApartShare = 0.02;
+
+std::string percent(double fraction) {
+    return quantity::concise(100 * fraction, 4);
+}
+std::string metres(Head head) {
+    return quantity::concise(head.si(), 4);
+}
+
+class Decision {
+  public:
+    Decision(const Project& project, const PumpDecisionOptions& options)
+        : m_project(project), m_options(options) {}
+
+    PumpDecision take() {
+        const std::vector<VolumeFlow> design = project::designFlows(m_project);
+        for (const std::size_t terminal : m_project.tree().terminals()) {
+            m_out.designFlow += design[terminal];
+        }
+        const auto picture = balancing::assessLast(m_project);
+        m_out.throttling = proveLeastThrottling(m_project, picture, !m_project.job().codeException.empty());
+        takeRequired();
+        RunningPumps running = runningPumps(m_project, fullSpeedFraction());
+        addFindings(running.faults);
+        m_pumps = running.pumps;
+        if (running.set) {
+            takeDuty(picture, *running.set);
+            if (m_out.counted && m_out.designFlow.si() > 0) {
+                takeOptions(*running.set);
+                takeCode(*running.set);
+            }
+        }
+        return std::move(m_out);
+    }
+
+  private:
+    void addFindings(const std::vector<base::Fault>& faults) {
+        m_out.findings.insert(m_out.findings.end(), faults.begin(), faults.end());
+    }
+
+    const project::Pump& firstPump() const { return m_project.pumps()[m_pumps.front()]; }
+
+    /// Highest speed over rated in any standing reading of a running pump.
+    std::optional<double> highestSpeedRead() const {
+        std::optional<double> highest;
+        for (const project::PumpReading& reading : m_project.pumpReadings()) {
+            const project::Pump* pump = m_project.pumps().find(reading.pump);
+            const bool counts = pump != nullptr && pump->isRunning && pump->speed &&
+                                pump->speed->value.si() > 0 && reading.speed &&
+                                reading.status == project::ReadingStatus::Standing;
+            if (counts) {
+                highest = std::max(highest.value_or(0), reading.speed->value / pump->speed->value);
+            }
+        }
+        return highest;
+    }
+
+    double fullSpeedFraction() {
+        const auto highest = highestSpeedRead();
+        if (highest && *highest > 1 + kFullSpeedBand) {
+            m_out.findings.push_back({&kSpeedAboveFull, "", {percent(*highest)}});
+        }
+        return highest && std::abs(*highest - 1) <= kFullSpeedBand ? *highest : 1.0;
+    }
+
+    void takeRequired() {
+        m_out.required = requiredHeads(m_project, m_options.learned);
+        if (m_out.required.empty()) {
+            m_out.findings.push_back({&kRequiredUnknown, "", {}});
+            return;
+        }
+        const auto rank = [&](HeadSource source) {
+            if (m_options.source == source) {
+                return 0;
+            }
+            switch (source) {
+                case HeadSource::Learned:
+                    return 1;
+                case HeadSource::Measured:
+                    return 2;
+                case HeadSource::Design:
+                    return 3;
+            }
+            return 4;
+        };
+        const auto best = std::min_element(
+            m_out.required.begin(), m_out.required.end(),
+            [&](const RequiredHead& a, const RequiredHead& b) { return rank(a.source) < rank(b.source); });
+        m_out.counted = static_cast<std::size_t>(best - m_out.required.begin());
+        for (const RequiredHead& other : m_out.required) {
+            if (std::abs(other.head / best->head - 1) > kRequiredApartShare) {
+                m_out.findings.push_back({&kRequiredApart, "", {metres(best->head), metres(other.head)}});
+            }
+        }
+    }
+
+    /// Measured shaft power of the running pumps in a round; nothing where one has none.
+    std::optional<Power> measuredPower(int roundNumber) const {
+        const std::vector<PumpSheet> sheets = pumpSheets(m_project);
+        Power sum;
+        for (const std::size_t pump : m_pumps) {
+            std::optional<Power> own;
+            const PumpSheet& sheet = sheets[pump];
+            for (std::size_t i = 0; i < sheet.rounds.size(); ++i) {
+                const energy::PumpPointResult& point = sheet.sheet.points[i];
+                const bool isDuty = point.kind == project::PumpPoint::Running ||
+                                    point.kind == project::PumpPoint::FullOpen ||
+                                    point.kind == project::PumpPoint::Final;
+                if (sheet.rounds[i] == roundNumber && isDuty && point.motor.shaft()) {
+                    own = point.motor.shaft();
+                }
+            }
+            if (!own) {
+                return std::nullopt;
+            }
+            sum += *own;
+        }
+        return sum;
+    }
+
+    void takeDuty(const balancing::Assessment& picture, const curve::PumpSet& full) {
+        const auto at = balancing::systemCurve(m_project, picture);
+        if (!at) {
+            m_out.findings.push_back({&kDutyUnknown, "", {}});
+            return;
+        }
+        PresentDuty duty;
+        duty.roundNumber = at->roundNumber;
+        duty.flow = at->flow;
+        duty.head = at->head;
+        for (const balancing::PumpDuty& pump : picture.pumps) {
+            if (pump.pump == m_pumps.front()) {
+                duty.speedFraction = Ratio::si(pump.speedFraction);
+            }
+        }
+        const double fullFraction = full.members().front().state.speedFraction;
+        const double part = duty.speedFraction.si() / fullFraction;
+        if (part <= 0) {
+            return;
+        }
+        const curve::PumpSet present = full.atSpeed(part);
+        const quantity::Density density = m_project.fluid().density();
+        duty.shaft = measuredPower(duty.roundNumber);
+        duty.isPowerMeasured = duty.shaft.has_value();
+        const Power water = energy::waterPower(duty.flow, duty.head, density);
+        if (!duty.shaft && present.isWithinPoints(duty.flow)) {
+            // The table's efficiency at this flow, with the head that was read.
+            const auto efficiency = present.efficiency(duty.flow, density);
+            duty.shaft = efficiency ? std::optional(water / efficiency->si()) : std::nullopt;
+        }
+        if (duty.shaft && duty.shaft->si() > 0) {
+            duty.efficiency = Ratio::si(water / *duty.shaft);
+        }
+        const std::vector<VolumeFlow> flows = present.flowsOfMembers(duty.flow);
+        if (!flows.empty()) {
+            const curve::PumpMember& first = present.members().front();
+            if (const auto best = energy::bestEfficiencyFlow(first.curve, first.state)) {
+                duty.ofBestFlow = Ratio::si(flows.front() / *best);
+            }
+        }
+        m_out.duty = duty;
+    }
+
+    energy::EnergyTerms terms() {
+        energy::EnergyTerms out;
+        out.load = loadOf(m_project.job());
+        if (out.load.empty()) {
+            m_out.findings.push_back({&kHoursUnknown, "", {}});
+        }
+        if (firstPump().motorEfficiency) {
+            out.motorEfficiency = firstPump().motorEfficiency->value;
+        } else {
+            m_out.findings.push_back({&kMotorEfficiencyUnknown, firstPump().tag, {}});
+        }
+        out.driveEfficiency = m_options.driveEfficiency;
+        if (m_project.job().powerPrice) {
+            out.price = energy::pricePerKilowattHour(*m_project.job().powerPrice);
+        }
+        if (m_out.duty && m_out.duty->isPowerMeasured && m_out.duty->efficiency &&
+            m_out.duty->efficiency->si() <= 1) {
+            out.measuredEfficiency = m_out.duty->efficiency;
+        }
+        out.heldHead = m_options.heldHead;
+        return out;
+    }
+
+    /// The family where every running pump has the same table and impeller.
+    std::optional<curve::ImpellerFamily> commonFamily() const {
+        const project::Pump& first = firstPump();
+        const bool isAlike = std::all_of(m_pumps.begin(), m_pumps.end(), [&](std::size_t index) {
+            const project::Pump& pump = m_project.pumps()[index];
+            return pump.rows == first.rows && pump.impeller == first.impeller;
+        });
+        return isAlike ? familyOf(first) : std::nullopt;
+    }
+
+    void takeOptions(const curve::PumpSet& set) {
+        const project::Pump& pump = firstPump();
+        const auto family = commonFamily();
+        energy::PumpOptionsInput input;
+        input.set = &set;
+        input.designFlow = m_out.designFlow;
+        input.requiredHead = m_out.required[*m_out.counted].head;
+        input.density = m_project.fluid().density();
+        input.terms = terms();
+        input.partLoad = m_options.partLoad;
+        input.hasDrive = pump.hasDrive;
+        if (pump.speed) {
+            input.fullSpeed = pump.speed->value * set.members().front().state.speedFraction;
+        }
+        if (pump.impeller) {
+            input.impeller = pump.impeller->value;
+        }
+        if (pump.impellerMinimum) {
+            input.impellerMinimum = pump.impellerMinimum->value;
+        }
+        if (family) {
+            input.family = &*family;
+            input.impellerMaximum = family->members().back().diameter;
+        }
+        input.trimFlowExponent = m_options.trimFlowExponent;
+        input.firstCut = m_options.firstCut;
+        if (pump.minimumSpeed) {
+            input.minimumSpeed = pump.minimumSpeed->value;
+        }
+        energy::PumpOptions found = energy::pumpOptions(input);
+        m_out.headAvailable = found.headAvailable;
+        m_out.excess = found.excess;
+        for (base::Fault& finding : found.findings) {
+            finding.subject = pump.tag;
+            m_out.findings.push_back(std::move(finding));
+        }
+        takePresentExcess(set);
+        confirm(std::move(found.options));
+    }
+
+    void takePresentExcess(const curve::PumpSet& set) {
+        if (!m_out.duty) {
+            return;
+        }
+        const double part = m_out.duty->speedFraction.si() / set.members().front().state.speedFraction;
+        const curve::PumpSet present = set.atSpeed(part);
+        const auto head = present.head(m_out.designFlow);
+        if (head && present.isWithinPoints(m_out.designFlow)) {
+            m_out.presentExcess = *head - m_out.required[*m_out.counted].head;
+        }
+    }
+
+    void confirm(std::vector<energy::PumpOption> options) {
+        const BalancedLoop loop(m_project, m_options.learned);
+        addFindings(loop.faults());
+        bool isApart = false;
+        for (energy::PumpOption& option : options) {
+            DecidedOption decided;
+            decided.confirmed = loop.solve(*option.set, option.throttled, m_out.designFlow, option.head);
+            if (decided.confirmed && !isApart &&
+                std::abs(decided.confirmed->flowDifference.si()) > kConfirmedApartShare) {
+                isApart = true;
+                m_out.findings.push_back(
+                    {&kConfirmedApart, "", {percent(1 + decided.confirmed->flowDifference.si())}});
+            }
+            decided.option = std::move(option);
+            m_out.options.push_back(std::move(decided));
+        }
+    }
+
+    const energy::PumpOption* find(energy::PumpAction action) const {
+        for (const DecidedOption& decided : m_out.options) {
+            if (decided.option.action == action) {
+                return &decided.option;
+            }
+        }
+        return nullptr;
+    }
+
+    void takeCode(const curve::PumpSet& set) {
+        const energy::PumpOption* throttle = find(energy::PumpAction::Throttle);
+        if (throttle == nullptr) {
+            return;
+        }
+        if (m_project.job().codeForm == project::CodeForm::NotStated) {
+            m_out.findings.push_back({&kCodeFormUnset, "", {}});
+        }
+        const energy::PumpOption* slow = find(energy::PumpAction::Slow);
+        CodeCase what;
+        what.set = &set;
+        what.pumps = m_pumps;
+        what.designFlow = m_out.designFlow;
+        what.available = *m_out.headAvailable;
+        what.required = m_out.required[*m_out.counted].head;
+        what.presentExcess = m_out.presentExcess;
+        what.efficiency = throttle->efficiency;
+        what.efficiencyReduced = slow != nullptr ? slow->efficiency : std::nullopt;
+        CodeOutcome outcome = testCode(m_project, what);
+        if (outcome.isReduced) {
+            m_out.findings.push_back({&kCodeMet, "", {percent(m_out.duty->speedFraction.si())}});
+        }
+        m_out.isCodeMet = outcome.isMet;
+        m_out.code = std::move(outcome.test);
+        m_out.codeOwnEfficiencies = std::move(outcome.ownEfficiencies);
+    }
+
+    const Project& m_project;
+    const PumpDecisionOptions& m_options;
+    std::vector<std::size_t> m_pumps;
+    PumpDecision m_out;
+};
+
+}  // namespace
+
+std::vector<energy::LoadStep> loadOf(const project::Job& job) {
+    constexpr double kHour_s = 3600;
+    std::vector<energy::LoadStep> load;
+    for (const project::LoadRow& row : job.loadRows) {
+        if (row.hours.value() > 0 && row.flowFraction.value.si() > 0) {
+            load.push_back({Duration::si(row.hours.value() * kHour_s), row.flowFraction.value});
+        }
+    }
+    if (load.empty() && job.hoursPerYear && job.hoursPerYear->value() > 0) {
+        load.push_back({Duration::si(job.hoursPerYear->value() * kHour_s), Ratio::si(1)});
+    }
+    return load;
+}
+
+PumpDecision decidePump(const Project& project, const PumpDecisionOptions& options) {
+    if (options.running.empty()) {
+        return Decision(project, options).take();
+    }
+    const Project chosen = withRunning(project, options.running);
+    return Decision(chosen, options).take();
+}
+
+}  // namespace ww::pump_room

@@ -1,0 +1,199 @@
+#include "core/pump_room/test_sheet.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/balancing/assess.h"
+#include "core/balancing/detail/branch_flow.h"
+
+namespace ww::pump_room {
+
+namespace {
+
+using energy::PumpTestPoint;
+using project::Project;
+using project::PumpReading;
+using quantity::PressureDifference;
+using quantity::VolumeFlow;
+
+template <class Q>
+std::optional<Q> valueOf(const std::optional<quantity::Measured<Q>>& typed) {
+    return typed ? std::optional(typed->value) : std::nullopt;
+}
+
+template <class Q>
+void addPhase(const std::optional<quantity::Measured<Q>>& typed, std::vector<Q>& phases) {
+    if (typed) {
+        phases.push_back(typed->value);
+    }
+}
+
+/// Standard uncertainty of discharge less suction: instrument and digits of each.
+PressureDifference riseUncertainty(const Project& project, const PumpReading& reading) {
+    const project::Instrument* instrument =
+        reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+    const quantity::Density density = project.fluid().density();
+    const auto of = [&](const quantity::Measured<PressureDifference>& typed) {
+        return balancing::detail::dpUncertainty(typed, typed.value, instrument, density).si();
+    };
+    if (reading.gaugeRise) {
+        return PressureDifference::si(of(*reading.gaugeRise));
+    }
+    const auto ofGauge = [&](const std::optional<quantity::Measured<quantity::GaugePressure>>& gauge) {
+        return gauge ? of({gauge->digits, gauge->unit, PressureDifference::si(gauge->value.si())}) : 0.0;
+    };
+    return PressureDifference::si(std::hypot(ofGauge(reading.suction), ofGauge(reading.discharge)));
+}
+
+/// Sum of the terminals of each round that read them all, with its uncertainty; by index into rounds().
+std::vector<std::optional<energy::FlowValue>> sumsByRound(const Project& project) {
+    std::vector<std::optional<energy::FlowValue>> sums(project.rounds().size());
+    for (std::size_t i = 0; i < sums.size(); ++i) {
+        balancing::AssessOptions options;
+        options.numbersOnly = true;
+        const auto picture = balancing::assess(project, project.rounds()[i].id, options);
+        if (!picture.totalFlow || !picture.isComplete) {
+            continue;
+        }
+        double square = 0;
+        for (const balancing::BranchResult& branch : picture.branches) {
+            if (branch.isTerminal && branch.flowUncertainty) {
+                square += branch.flowUncertainty->si() * branch.flowUncertainty->si();
+            }
+        }
+        sums[i] = energy::FlowValue{*picture.totalFlow, VolumeFlow::si(std::sqrt(square))};
+    }
+    return sums;
+}
+
+PumpTestPoint pointOf(const Project& project, const PumpReading& reading,
+                      const std::optional<energy::FlowValue>& terminals) {
+    PumpTestPoint point;
+    point.kind = reading.point;
+    point.gauges = {valueOf(reading.suction), valueOf(reading.discharge), valueOf(reading.gaugeRise)};
+    point.riseUncertainty = riseUncertainty(project, reading);
+    point.speed = valueOf(reading.speed);
+    if (reading.flow) {
+        // A meter whose accuracy nobody states: its last written place.
+        const double place = VolumeFlow::from(reading.flow->digits.lastPlace(), reading.flow->unit).si();
+        const project::Instrument* instrument =
+            reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+        const double share =
+            instrument != nullptr && instrument->accuracy ? instrument->accuracy->value.si() : 0;
+        point.meter = energy::FlowValue{
+            reading.flow->value,
+            VolumeFlow::si(std::hypot(place / std::sqrt(12.0), share * reading.flow->value.si()))};
+    }
+    point.branches = terminals;
+    addPhase(reading.volts, point.motor.volts);
+    addPhase(reading.voltsSecond, point.motor.volts);
+    addPhase(reading.voltsThird, point.motor.volts);
+    addPhase(reading.amps, point.motor.amps);
+    addPhase(reading.ampsSecond, point.motor.amps);
+    addPhase(reading.ampsThird, point.motor.amps);
+    point.motor.powerFactor = valueOf(reading.powerFactor);
+    point.motor.inputPower = valueOf(reading.power);
+    point.motor.speed = valueOf(reading.speed);
+    return point;
+}
+
+/// The sum of the terminals belongs to the state of the walk, not to a pump run shut or throttled for a test.
+bool takesTerminals(project::PumpPoint kind) {
+    return kind == project::PumpPoint::Running || kind == project::PumpPoint::FullOpen ||
+           kind == project::PumpPoint::Final;
+}
+
+energy::PumpTestInput inputOf(const Project& project, const project::Pump& pump) {
+    energy::PumpTestInput input;
+    input.curve = project.pumpCurve(pump.id);
+    input.statedImpeller = valueOf(pump.impeller);
+    input.ratedSpeed = valueOf(pump.speed);
+    input.station = {valueOf(pump.suctionGaugeHeight), valueOf(pump.dischargeGaugeHeight),
+                     valueOf(pump.suctionDiameter), valueOf(pump.dischargeDiameter)};
+    input.plate = motorPlate(pump);
+    input.density = project.fluid().density();
+    input.vapour = project.fluid().vapourPressure();
+    if (project.job().altitude) {
+        const double height_m = std::clamp(project.job().altitude->value.si(), -500.0, 11000.0);
+        input.air = energy::airPressure(quantity::Length::si(height_m));
+    }
+    return input;
+}
+
+}  // namespace
+
+std::optional<curve::ImpellerFamily> familyOf(const project::Pump& pump) {
+    std::vector<curve::PumpPoint> points;
+    for (const project::PumpTableRow& row : pump.rows) {
+        points.push_back(project::pumpPoint(row));
+        if (!points.back().impeller) {
+            return std::nullopt;
+        }
+    }
+    auto family = curve::ImpellerFamily::make(std::move(points));
+    if (!family || family->members().size() < 2) {
+        return std::nullopt;
+    }
+    return std::move(family).value();
+}
+
+energy::MotorPlate motorPlate(const project::Pump& pump) {
+    energy::MotorPlate plate;
+    plate.power = valueOf(pump.motorPower);
+    plate.volts = valueOf(pump.volts);
+    plate.amps = valueOf(pump.amps);
+    plate.efficiency = valueOf(pump.motorEfficiency);
+    plate.powerFactor = valueOf(pump.powerFactor);
+    plate.speed = valueOf(pump.plateSpeed);
+    plate.synchronousSpeed = valueOf(pump.synchronousSpeed);
+    plate.noLoadAmps = valueOf(pump.noLoadAmps);
+    plate.serviceFactor =
+        pump.serviceFactor && pump.serviceFactor->value() > 0 ? pump.serviceFactor->value() : 1;
+    plate.isBehindDrive = pump.hasDrive;
+    return plate;
+}
+
+std::vector<PumpSheet> pumpSheets(const Project& project) {
+    const auto sums = sumsByRound(project);
+    std::size_t running = 0;
+    for (const project::Pump& pump : project.pumps()) {
+        running += pump.isRunning ? 1 : 0;
+    }
+    std::vector<PumpSheet> sheets;
+    for (std::size_t i = 0; i < project.pumps().size(); ++i) {
+        const project::Pump& pump = project.pumps()[i];
+        PumpSheet out;
+        out.pump = i;
+        const auto family = familyOf(pump);
+        energy::PumpTestInput input = inputOf(project, pump);
+        input.family = family ? &*family : nullptr;
+        const bool isAlone = running == 1 && pump.isRunning;
+        for (const std::size_t roundIndex : project.roundsByNumber()) {
+            const project::Round& round = project.rounds()[roundIndex];
+            for (const std::size_t index : project.pumpReadingsOf(round.id)) {
+                const PumpReading& reading = project.pumpReadings()[index];
+                if (reading.pump != pump.id || reading.status != project::ReadingStatus::Standing) {
+                    continue;
+                }
+                out.readings.push_back(reading.id);
+                out.rounds.push_back(round.number);
+                input.points.push_back(
+                    pointOf(project, reading,
+                            isAlone && takesTerminals(reading.point) ? sums[roundIndex] : std::nullopt));
+            }
+        }
+        out.sheet = energy::evaluate(input);
+        energy::ShutoffCase shut;
+        shut.curve = input.curve;
+        shut.speed = input.ratedSpeed;
+        shut.motor = input.plate.power;
+        shut.temperature = project.fluid().temperature();
+        shut.isPositiveDisplacement = pump.isPositiveDisplacement;
+        shut.guardsSource = pump.guardsSource;
+        out.shutoff = energy::shutoffAdvice(shut);
+        sheets.push_back(std::move(out));
+    }
+    return sheets;
+}
+
+}  // namespace ww::pump_room

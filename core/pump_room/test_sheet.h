@@ -1,0 +1,35 @@
+// The test sheets of a job's pumps: what their records say, put before the evaluation of energy/. Not for the
+// decision (pump_decision.h).
+#pragma once
+
+#include <vector>
+
+#include "core/energy/pump_test.h"
+#include "core/project/project.h"
+
+namespace ww::pump_room {
+
+using base::Id;
+
+/// One pump's sheet.
+struct PumpSheet {
+    std::size_t pump = 0;      ///< index into Project::pumps()
+    std::vector<Id> readings;  ///< the standing readings, by round and order; beside sheet.points
+    std::vector<int> rounds;   ///< number of the round of each
+    energy::PumpTestSheet sheet;
+    energy::ShutoffAdvice shutoff;  ///< to be shown before anybody runs the pump shut
+};
+
+/// Of every pump, in the order of the project. The sum of the terminals counts beside a reading where its
+/// round has one for every terminal and the pump runs alone. A reading's stated accuracy is that of its
+/// instrument.
+std::vector<PumpSheet> pumpSheets(const project::Project& project);
+
+/// The family of a pump's curves where its table has several impellers; nothing otherwise, or where it is
+/// unusable.
+std::optional<curve::ImpellerFamily> familyOf(const project::Pump& pump);
+
+/// What a pump's plate and data say of its motor.
+energy::MotorPlate motorPlate(const project::Pump& pump);
+
+}  // namespace ww::pump_room

@@ -1,0 +1,210 @@
+#include "core/pump_room/what_if.h"
+
+#include <algorithm>
+
+#include "core/balancing/advice/proportional_balance.h"
+#include "core/pump_room/test_sheet.h"
+#include "core/quantity/measured.h"
+
+namespace ww::pump_room {
+
+namespace {
+
+using project::Project;
+using quantity::Unit;
+
+std::string percent(double fraction) {
+    return quantity::concise(100 * fraction, 3);
+}
+
+class Answer {
+  public:
+    Answer(const Project& before, ChangedJob changed, const balancing::Resistances& learned)
+        : m_before(before), m_learnedBefore(learned), m_learned(learned) {
+        for (const MergedRun& merged : changed.mergedRuns) {
+            handRunOn(merged);
+        }
+        m_out.project = std::move(changed.project);
+        m_out.edit = std::move(changed.edit);
+        m_out.findings = std::move(changed.notes);
+    }
+
+    WhatIf take() {
+        if (const project::Round* last = m_before.lastRound()) {
+            m_out.findings.push_back({&kZoneStale, "", {std::to_string(last->number)}});
+        }
+        takeBefore();
+        takeAfter();
+        return std::move(m_out);
+    }
+
+  private:
+    const Project& job() const { return m_out.project; }
+
+    /// The learned run of a take-off that is gone, added to the next one's where both were learned; else the
+    /// next one's comes from the losses of the changed job, which have it already.
+    void handRunOn(const MergedRun& merged) {
+        const auto from = m_learned.find(merged.from);
+        const auto to = m_learned.find(merged.to);
+        if (to == m_learned.end() || !to->second.run) {
+            return;
+        }
+        if (from != m_learned.end() && from->second.run) {
+            to->second.run = quantity::Resistance::si(to->second.run->si() + from->second.run->si());
+        } else {
+            to->second.run.reset();
+        }
+    }
+
+    void takeBefore() {
+        const balancing::LoopState state = balancing::stateOfLastRound(job());
+        balancing::PredictionResult found = balancing::predict(job(), state, m_learned);
+        m_out.faults = std::move(found.faults);
+        m_out.branches.resize(job().branches().size());
+        for (std::size_t i = 0; i < m_out.branches.size(); ++i) {
+            ZoneBranch& branch = m_out.branches[i];
+            branch.branch = i;
+            const auto setting = state.settings.find(job().branches()[i].id);
+            if (setting != state.settings.end()) {
+                branch.present = setting->second;
+            }
+            if (found.prediction) {
+                const balancing::BranchPrediction& predicted = found.prediction->branches[i];
+                branch.flowBefore = predicted.flow;
+                branch.ofTargetBefore = predicted.ofTarget;
+                branch.ofDesignBefore = predicted.ofDesign;
+            }
+        }
+        m_out.before = std::move(found.prediction);
+        const double low = 1 + job().job().toleranceLow.value.si();
+        for (const std::size_t terminal : job().tree().terminals()) {
+            const auto& share = m_out.branches[terminal].ofDesignBefore;
+            if (share && share->si() < low) {
+                m_out.findings.push_back(
+                    {&kZoneShort, job().branches()[terminal].tag, {percent(share->si())}});
+            }
+        }
+    }
+
+    void takeAfter() {
+        const auto found = balancing::proportionalBalance(job(), balancing::LoopState{}, m_learned);
+        if (!found.balance) {
+            if (m_out.faults.empty()) {
+                m_out.faults = found.faults;
+            }
+            return;
+        }
+        const balancing::ProportionalBalance& balance = *found.balance;
+        for (const balancing::BalancedBranch& balanced : balance.branches) {
+            ZoneBranch& branch = m_out.branches[balanced.branch];
+            branch.setting = balanced.setting;
+            const auto* curve = job().characteristicOf(job().branches()[balanced.branch]);
+            branch.isFullyOpen =
+                balanced.setting && curve != nullptr && *balanced.setting >= curve->fullyOpen();
+            if (balanced.valveDrop && balance.ofDesign.si() > 0) {
+                const double share = balance.ofDesign.si();
+                branch.dp = *balanced.valveDrop / (share * share);
+            }
+        }
+        m_out.indexPath = balance.indexPath;
+        compareIndex();
+        m_out.requiredHead = job().fluid().head(balance.neededAtDesign);
+        takePump(balance.designFlow);
+    }
+
+    static std::string last(const std::vector<std::string>& tags) { return tags.empty() ? "-" : tags.back(); }
+
+    void compareIndex() {
+        const auto former = balancing::proportionalBalance(m_before, balancing::LoopState{}, m_learnedBefore);
+        std::vector<std::string> formerTags;
+        if (former.balance) {
+            for (const std::size_t branch : former.balance->indexPath) {
+                m_out.formerIndexPath.push_back(m_before.branches()[branch].id);
+                formerTags.push_back(m_before.branches()[branch].tag);
+            }
+        }
+        std::vector<Id> path;
+        std::vector<std::string> tags;
+        for (const std::size_t branch : m_out.indexPath) {
+            path.push_back(job().branches()[branch].id);
+            tags.push_back(job().branches()[branch].tag);
+        }
+        if (former.balance && path != m_out.formerIndexPath) {
+            m_out.findings.push_back({&kZoneIndexMoves, "", {last(formerTags), last(tags)}});
+        }
+    }
+
+    void takePump(VolumeFlow design) {
+        const RunningPumps running = runningPumps(job());
+        m_out.findings.insert(m_out.findings.end(), running.faults.begin(), running.faults.end());
+        if (!running.set || design.si() <= 0) {
+            return;
+        }
+        const curve::PumpSet& set = *running.set;
+        const project::Pump& pump = job().pumps()[running.pumps.front()];
+        const auto available = set.head(design);
+        if (!available || !set.isWithinPoints(design)) {
+            m_out.findings.push_back(
+                {&energy::kDutyBeyondCurve,
+                 pump.tag,
+                 {quantity::concise(set.members().front().curve.lastFlow().in(Unit::CubicMetrePerHour), 4)}});
+            return;
+        }
+        m_out.headAvailable = available;
+        m_out.canPump = *available >= *m_out.requiredHead * (1 - 1e-9);
+        if (!m_out.canPump) {
+            m_out.findings.push_back(
+                {&kZonePumpShort,
+                 pump.tag,
+                 {quantity::concise(available->si(), 4), quantity::concise(m_out.requiredHead->si(), 4)}});
+        }
+        const auto factor = energy::speedFactorThrough(set, design, *m_out.requiredHead);
+        if (factor && *factor <= 1 + 1e-9) {
+            m_out.speedFraction = Ratio::si(*factor);
+        }
+        takeMotor(set, pump, running.pumps.size(), design);
+    }
+
+    /// At full speed, where the pump stands until it is reduced.
+    void takeMotor(const curve::PumpSet& set, const project::Pump& pump, std::size_t count,
+                   VolumeFlow design) {
+        if (m_out.speedFraction) {
+            m_out.shaft = set.atSpeed(m_out.speedFraction->si()).shaftPower(design, job().fluid().density());
+        }
+        const auto full = set.shaftPower(design, job().fluid().density());
+        const energy::MotorPlate plate = motorPlate(pump);
+        if (!full || !plate.power) {
+            m_out.findings.push_back({&kZoneMotorUnknown, pump.tag, {}});
+            return;
+        }
+        const Power allowed = *plate.power * (plate.serviceFactor * static_cast<double>(count));
+        m_out.canMotor = *full <= allowed;
+        if (!*m_out.canMotor) {
+            m_out.findings.push_back({&kZoneMotorShort,
+                                      pump.tag,
+                                      {quantity::concise(full->in(Unit::Kilowatt), 3),
+                                       quantity::concise(allowed.in(Unit::Kilowatt), 3)}});
+        }
+    }
+
+    const Project& m_before;
+    const balancing::Resistances& m_learnedBefore;
+    balancing::Resistances m_learned;
+    WhatIf m_out;
+};
+
+}  // namespace
+
+WhatIf whatIf(const Project& project, const std::vector<ZoneChange>& changes,
+              const balancing::Resistances& learned) {
+    ChangedJob job = changed(project, changes);
+    if (!job.faults.empty()) {
+        WhatIf out;
+        out.project = std::move(job.project);
+        out.faults = std::move(job.faults);
+        return out;
+    }
+    return Answer(project, std::move(job), learned).take();
+}
+
+}  // namespace ww::pump_room

@@ -1,0 +1,190 @@
+// The decision about a pump on exact loops: required and excess head, options proved by a solve, the code.
+// The loops are of the square law, computed by hand.
+
+#include "core/pump_room/pump_decision.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <stdexcept>
+
+#include "tests/support/faults.h"
+#include "tests/support/pump_loop.h"
+#include "tests/support/us_units.h"
+
+namespace ww::pump_room {
+namespace {
+
+using energy::PumpAction;
+using project::Project;
+using quantity::Unit;
+using support::ft;
+using support::gpm;
+using support::has;
+using support::typedAs;
+
+const DecidedOption& find(const PumpDecision& decision, PumpAction action) {
+    for (const DecidedOption& decided : decision.options) {
+        if (decided.option.action == action) {
+            return decided;
+        }
+    }
+    throw std::runtime_error("no such option");
+}
+
+void expectConfirmed(const DecidedOption& decided) {
+    ASSERT_TRUE(decided.confirmed.has_value());
+    EXPECT_EQ(decided.confirmed->summary.outcome, hydraulics::SolveOutcome::Converged);
+    EXPECT_LT(std::abs(decided.confirmed->flowDifference.si()), 1e-6);
+    EXPECT_LT(std::abs(decided.confirmed->headDifference.si()), 1e-6);
+}
+
+TEST(PumpDecisionTest, fourCircuitsEndToEnd) {
+    // Computed by hand: 8 + 4 + 4 + 3 + 14 ft round the last circuit, 33 ft at 100 gpm; the pump makes 48 ft
+    // there: 15.0 ft of excess; speed 0.86603, power 1.7316 against 1.1905 hp at 70 %.
+    const Project project = support::pumpLoop();
+    const PumpDecision decision = decidePump(project);
+    EXPECT_NEAR(decision.designFlow.in(Unit::GallonPerMinute), 100, 1e-9);
+    ASSERT_TRUE(decision.counted.has_value());
+    const RequiredHead& required = decision.required[*decision.counted];
+    EXPECT_EQ(required.source, HeadSource::Design);
+    EXPECT_NEAR(required.head.in(Unit::Foot), 33, 0.02);
+    ASSERT_EQ(required.indexPath.size(), 1U);
+    EXPECT_EQ(project.branches()[required.indexPath[0]].tag, "T4");
+    EXPECT_NEAR(decision.excess->in(Unit::Foot), 15.0, 0.02);
+    const DecidedOption& throttle = find(decision, PumpAction::Throttle);
+    const DecidedOption& slow = find(decision, PumpAction::Slow);
+    const DecidedOption& trim = find(decision, PumpAction::Trim);
+    EXPECT_NEAR(throttle.option.shaft->in(Unit::Horsepower), 1.7316, 0.0020);
+    EXPECT_NEAR(slow.option.shaft->in(Unit::Horsepower), 1.1905, 0.0020);
+    EXPECT_NEAR(slow.option.ratio.si(), 0.86603, 0.0003);
+    EXPECT_NEAR(trim.option.impeller->in(Unit::Inch), 7.361, 0.003);
+    expectConfirmed(throttle);
+    expectConfirmed(slow);
+    expectConfirmed(trim);
+    EXPECT_EQ(decision.code.decision, energy::CodeDecision::ExemptSmallMotor) << "a motor of 2 hp";
+    EXPECT_TRUE(decision.isCodeMet);
+}
+
+TEST(PumpDecisionTest, learnedLossesGoBeforeDesign) {
+    const Project project = support::pumpLoop();
+    PumpDecisionOptions options;
+    // The last circuit's own path takes 2 ft more than the papers say.
+    const project::Branch* last = project.branchTagged("T4");
+    const double flow_m3s = gpm(25).si();
+    const double more_Pa = quantity::pressureOf(ft(2), project.fluid().density()).si();
+    options.learned[last->id].circuit =
+        balancing::Resistance::si((last->circuitLoss->value.si() + more_Pa) / (flow_m3s * flow_m3s));
+    const PumpDecision decision = decidePump(project, options);
+    ASSERT_EQ(decision.required.size(), 2U);
+    EXPECT_EQ(decision.required[*decision.counted].source, HeadSource::Learned);
+    EXPECT_NEAR(decision.required[*decision.counted].head.in(Unit::Foot), 35, 0.02);
+    expectConfirmed(find(decision, PumpAction::Slow));
+    options.source = HeadSource::Design;
+    const PumpDecision byDesign = decidePump(project, options);
+    EXPECT_NEAR(byDesign.required[*byDesign.counted].head.in(Unit::Foot), 33, 0.02);
+    EXPECT_LT(find(byDesign, PumpAction::Slow).confirmed->flowDifference.si(), -0.01)
+        << "the learned loop does not take design flow at that speed, and the solve says so";
+}
+
+TEST(PumpDecisionTest, twinPumpsInParallelAndInSeries) {
+    // Computed by hand on the loop of 33 ft at 100 gpm. Parallel: each gives 50 gpm at 57 ft, n = sqrt((33 +
+    // 0.0003 * 10000)/60) = 0.77460. Series: 96 ft, each gives 16.5 ft, n = sqrt(28.5/60) = 0.68920.
+    Project parallel = support::pumpLoop();
+    support::addTwin(parallel, project::PumpArrangement::Parallel, support::idOf(1));
+    const PumpDecision side = decidePump(parallel);
+    EXPECT_NEAR(side.excess->in(Unit::Foot), 24, 0.05);
+    EXPECT_NEAR(find(side, PumpAction::Slow).option.ratio.si(), 0.77460, 0.0004);
+    expectConfirmed(find(side, PumpAction::Slow));
+    expectConfirmed(find(side, PumpAction::Throttle));
+    EXPECT_TRUE(has(find(side, PumpAction::Trim).option.cautions, energy::kTrimPairAlike));
+    Project series = support::pumpLoop();
+    support::addTwin(series, project::PumpArrangement::Series, support::idOf(1));
+    const PumpDecision chain = decidePump(series);
+    EXPECT_NEAR(chain.excess->in(Unit::Foot), 63, 0.05);
+    EXPECT_NEAR(find(chain, PumpAction::Slow).option.ratio.si(), 0.68920, 0.0004);
+    expectConfirmed(find(chain, PumpAction::Slow));
+    expectConfirmed(find(chain, PumpAction::Throttle));
+    // One of the two alone is the single pump again.
+    PumpDecisionOptions one;
+    one.running = {parallel.pumps()[0].id};
+    EXPECT_NEAR(decidePump(parallel, one).excess->in(Unit::Foot), 15, 0.05);
+    project::Pump second = parallel.pumps()[1];
+    second.arrangement = project::PumpArrangement::Series;
+    parallel.put(second);
+    EXPECT_TRUE(has(decidePump(parallel).findings, kRoomMixedJoint));
+}
+
+TEST(PumpDecisionTest, whatIsMissingIsSaid) {
+    Project project = support::pumpLoop();
+    project::Pump pump = project.pumps()[0];
+    for (project::PumpTableRow& row : pump.rows) {
+        row.efficiency.reset();
+    }
+    pump.motorEfficiency.reset();
+    pump.motorPower.reset();
+    project.put(pump);
+    project::Job job = project.job();
+    job.hoursPerYear.reset();
+    project.put(job);
+    const PumpDecision decision = decidePump(project);
+    EXPECT_TRUE(has(decision.findings, energy::kEfficiencyUnknown));
+    EXPECT_TRUE(has(decision.findings, kHoursUnknown));
+    EXPECT_TRUE(has(decision.findings, kMotorEfficiencyUnknown));
+    EXPECT_TRUE(has(decision.findings, kDutyUnknown));
+    EXPECT_FALSE(decision.code.decision.has_value());
+    EXPECT_FALSE(find(decision, PumpAction::Slow).option.shaft.has_value());
+    EXPECT_NEAR(decision.excess->in(Unit::Foot), 15.0, 0.02) << "head needs no efficiency";
+}
+
+TEST(PumpDecisionTest, curveThatIsNone) {
+    Project project = support::pumpLoop();
+    project::Pump pump = project.pumps()[0];
+    pump.rows.resize(1);
+    project.put(pump);
+    EXPECT_TRUE(has(decidePump(project).findings, kRoomNoCurve));
+    EXPECT_FALSE(decidePump(project).excess.has_value());
+    // A curve that rises.
+    pump = support::pumpLoop().pumps()[0];
+    std::swap(pump.rows[3].head, pump.rows[8].head);
+    project.put(pump);
+    EXPECT_TRUE(has(decidePump(project).findings, kRoomNoCurve));
+}
+
+TEST(PumpDecisionTest, speedReadAboveFull) {
+    Project project = support::pumpLoop();
+    project::Round round;
+    round.id = support::idOf(7);
+    round.number = 1;
+    project.put(round);
+    project::PumpReading reading;
+    reading.id = support::idOf(8);
+    reading.round = round.id;
+    reading.pump = project.pumps()[0].id;
+    reading.speed = typedAs<quantity::RotationalSpeed>("1900", Unit::RevolutionPerMinute);
+    project.put(reading);
+    EXPECT_TRUE(has(decidePump(project).findings, kSpeedAboveFull));
+}
+
+TEST(PumpDecisionTest, codeOfLargerMotors) {
+    Project project = support::pumpLoop();
+    project::Pump pump = project.pumps()[0];
+    pump.motorPower = typedAs<Power>("15", Unit::Horsepower);
+    project.put(pump);
+    project::Job job = project.job();
+    job.codeForm = project::CodeForm::PercentOnly;
+    job.codeEdition = "State Energy Code 2024";
+    job.codeClause = "4.7.2";
+    project.put(job);
+    // Computed by hand: 15 ft at 100 gpm and 70 %: 0.541 hp, against 5 % of 15 hp and of 7.5 hp.
+    const PumpDecision small = decidePump(project);
+    EXPECT_NEAR(small.code.excess->in(Unit::Horsepower), 0.541, 0.002);
+    EXPECT_EQ(small.code.decision, energy::CodeDecision::ExemptSmallExcess);
+    pump.motorPower = typedAs<Power>("7.5", Unit::Horsepower);
+    project.put(pump);
+    EXPECT_EQ(decidePump(project).code.decision, energy::CodeDecision::MustReduce);
+    EXPECT_FALSE(decidePump(project).isCodeMet);
+}
+
+}  // namespace
+}  // namespace ww::pump_room
