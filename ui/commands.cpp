@@ -27,14 +27,19 @@ Commands::Commands(QObject* parent)
       redo(make(tr("&Redo"), {QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")})),
       findValve(make(tr("&Find Valve…"), {QKeySequence("Ctrl+J"), QKeySequence("Ctrl+F")})),
       note(make(tr("Write &Note…"), {QKeySequence("Ctrl+M")})),
+      history(make(tr("Show &History…"), {QKeySequence("Ctrl+H")})),
+      nextOpen(make(tr("Go to Next &Open Item"), {QKeySequence("Ctrl+Shift+Down")})),
+      previousOpen(make(tr("Go to &Previous Open Item"), {QKeySequence("Ctrl+Shift+Up")})),
       newRound(make(tr("&Open New Round…"), {QKeySequence("Ctrl+Shift+N")})),
       closeRound(make(tr("&Close Round…"), {QKeySequence("Ctrl+Shift+W")})),
+      comment(make(tr("Write Co&mment"), {QKeySequence("Ctrl+Alt+C")})),
       meter(new QMenu(tr("&Meter"))),
       person(new QMenu(tr("&Person"))),
       readAgain(make(tr("&Read Again"), {QKeySequence("Ctrl+R")})),
       takeFix(make(tr("&Take Offered Fix"), {QKeySequence("Ctrl+U")})),
       doubtful(make(tr("&Mark Doubtful"), {QKeySequence("Ctrl+D")})),
       cannotRead(make(tr("Record as &Not Readable"), {QKeySequence("Ctrl+Shift+X")})),
+      deficiency(make(tr("List De&ficiency"), {QKeySequence("Ctrl+Shift+Y")})),
       addBranch(make(tr("&Add Branch"), {QKeySequence("Ctrl+Shift+A")})),
       nextDisplay(make(tr("Switch to Next &Display"), {QKeySequence("Ctrl+Shift+D")})),
       largerText(make(tr("Make Text &Larger"), {QKeySequence("Ctrl++"), QKeySequence("Ctrl+=")})),
@@ -48,11 +53,8 @@ Commands::Commands(QObject* parent)
     const struct {
         QString name;
         QString key;
-    } kPlaces[] = {{tr("Show &Job"), "Alt+1"},
-                   {tr("Show &System"), "Alt+2"},
-                   {tr("Show &Walk"), "Alt+3"},
-                   {tr("Show &Pump"), "Alt+5"},
-                   {tr("Show &Report"), "Alt+7"}};
+    } kPlaces[] = {{tr("Show &Job"), "Alt+1"},  {tr("Show &System"), "Alt+2"}, {tr("Show &Walk"), "Alt+3"},
+                   {tr("Show &Pump"), "Alt+5"}, {tr("Show Re&view"), "Alt+6"}, {tr("Show &Report"), "Alt+7"}};
     for (const auto& place : kPlaces) {
         QAction* action = make(place.name, {QKeySequence(place.key)});
         action->setCheckable(true);
@@ -71,9 +73,9 @@ void Commands::fill(QMenuBar* bar) {
     };
     add(tr("&File"), {newJob, newFromFolder, open, openRecent->menuAction(), nullptr, save, saveCopy,
                       exportCsv, nullptr, close, quit});
-    add(tr("&Edit"), {undo, redo, nullptr, findValve, note});
-    add(tr("&Round"), {newRound, closeRound, nullptr, meter->menuAction(), person->menuAction()});
-    add(tr("&Valve"), {readAgain, takeFix, doubtful, cannotRead, nullptr, addBranch});
+    add(tr("&Edit"), {undo, redo, nullptr, findValve, note, history, nullptr, nextOpen, previousOpen});
+    add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});
+    add(tr("&Valve"), {readAgain, takeFix, doubtful, cannotRead, deficiency, nullptr, addBranch});
     QMenu* view = add(tr("Vie&w"), places);
     view->addSeparator();
     view->addActions({nextDisplay, largerText, smallerText, normalText, fullScreen});

@@ -37,9 +37,13 @@ class Commands : public QObject {
     QAction* redo;
     QAction* findValve;
     QAction* note;
+    QAction* history;
+    QAction* nextOpen;
+    QAction* previousOpen;
     // Round
     QAction* newRound;
     QAction* closeRound;
+    QAction* comment;
     QMenu* meter;
     QMenu* person;
     // Valve
@@ -47,9 +51,10 @@ class Commands : public QObject {
     QAction* takeFix;
     QAction* doubtful;
     QAction* cannotRead;
+    QAction* deficiency;
     QAction* addBranch;
     // View
-    QList<QAction*> places;  ///< Job, System, Walk, Pump, Report
+    QList<QAction*> places;  ///< in the order of the side list
     QAction* nextDisplay;
     QAction* largerText;
     QAction* smallerText;

@@ -19,6 +19,7 @@
 #include "ui/places/job/job_place.h"
 #include "ui/places/pump/pump_place.h"
 #include "ui/places/report/report_place.h"
+#include "ui/places/review/review_place.h"
 #include "ui/places/system/system_place.h"
 #include "ui/places/walk/walk_place.h"
 #include "ui/text/words.h"
@@ -35,7 +36,7 @@ constexpr base::MessageForm kTablesWritten{
     "tables_written", "the tables of this job are in {1}; open them with any spreadsheet"};
 
 /// Numbers of the places' keys: a place keeps its number while its neighbors are not there.
-constexpr int kPlaceNumbers[] = {1, 2, 3, 5, 7};
+constexpr int kPlaceNumbers[] = {1, 2, 3, 5, 6, 7};
 
 QString folderOf(const QString& file) {
     return file.isEmpty() ? QDir::homePath() : QFileInfo(file).absolutePath();
@@ -65,6 +66,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectEditCommands();
     connectWalkCommands();
     connectViewCommands();
+    connectReviewCommands();
     connect(&m_bridge, &WorkbookBridge::changed, this, &MainWindow::refresh);
     connect(&m_bridge, &WorkbookBridge::reverted, this, &MainWindow::showReverted);
     connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, &MainWindow::refresh);
@@ -127,6 +129,7 @@ void MainWindow::buildPlaces() {
     m_system = new SystemPlace(m_bridge, this);
     m_walk = new WalkPlace(m_bridge, this);
     m_pump = new PumpPlace(m_bridge, this);
+    m_review = new ReviewPlace(m_bridge, this);
     m_report = new ReportPlace(m_bridge, this);
     const QString grid =
         tr("digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   "
@@ -142,10 +145,13 @@ void MainWindow::buildPlaces() {
          [this] { m_walk->takeFocus(); }, grid},
         {m_pump, [this](const theme::Tokens& tokens) { m_pump->setTokens(tokens); },
          [this] { m_pump->takeFocus(); }, tr("Ctrl+T numbers as a table   |   Alt+3 back to the walk")},
+        {m_review, [this](const theme::Tokens& tokens) { m_review->setTokens(tokens); },
+         [this] { m_review->takeFocus(); },
+         tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open item")},
         {m_report, [this](const theme::Tokens& tokens) { m_report->setTokens(tokens); },
          [this] { m_report->takeFocus(); }, tr("Up, Down pages   |   Ctrl+P export as PDF")},
     };
-    const QString names[] = {tr("Job"), tr("System"), tr("Walk"), tr("Pump"), tr("Report")};
+    const QString names[] = {tr("Job"), tr("System"), tr("Walk"), tr("Pump"), tr("Review"), tr("Report")};
     for (std::size_t i = 0; i < m_places.size(); ++i) {
         m_stack->addWidget(m_places[i].widget);
         m_sideList->addPlace(kPlaceNumbers[i], names[i]);
@@ -303,6 +309,7 @@ void MainWindow::applyLook() {
     m_job->setMetrics(look.metrics);
     m_system->setMetrics(look.metrics);
     m_walk->setMetrics(look.metrics);
+    m_review->setMetrics(look.metrics);
     for (const PlaceEntry& entry : m_places) {
         entry.setTokens(look.tokens);
     }
@@ -352,6 +359,11 @@ void MainWindow::refreshCommands() {
     }
     m_commands->newRound->setEnabled(isWritable && !m_bridge.project().branches().empty());
     m_commands->addBranch->setEnabled(isWritable);
+    m_commands->comment->setEnabled(isWritable && !m_bridge.project().rounds().empty());
+    m_commands->deficiency->setEnabled(isWritable);
+    for (QAction* action : {m_commands->history, m_commands->nextOpen, m_commands->previousOpen}) {
+        action->setEnabled(m_bridge.isOpen());
+    }
     for (QAction* action : {m_commands->save, m_commands->saveCopy, m_commands->exportCsv, m_commands->close,
                             m_commands->exportReport, m_commands->findValve}) {
         action->setEnabled(m_bridge.isOpen());
@@ -412,12 +424,15 @@ void MainWindow::refreshRecent() {
 void MainWindow::showReverted(const project::ChangeSet& changes) {
     using project::RecordKind;
     Place shown = place();
-    if (changes.touches(RecordKind::Reading) || changes.touches(RecordKind::Round)) {
+    if (changes.touches(RecordKind::Comment)) {
+        shown = Review;
+    } else if (changes.touches(RecordKind::Reading) || changes.touches(RecordKind::Round)) {
         shown = Walk;
     } else if (changes.touches(RecordKind::Branch)) {
         shown = System;
     } else if (changes.touches(RecordKind::Job) || changes.touches(RecordKind::Instrument) ||
-               changes.touches(RecordKind::Person)) {
+               changes.touches(RecordKind::Person) || changes.touches(RecordKind::ReadinessLine) ||
+               changes.touches(RecordKind::Deficiency) || changes.touches(RecordKind::Attachment)) {
         shown = Job;
     }
     if (shown != place()) {

@@ -20,6 +20,7 @@ namespace ww::ui {
 class JobPlace;
 class PumpPlace;
 class ReportPlace;
+class ReviewPlace;
 class SystemPlace;
 class WalkPlace;
 
@@ -28,7 +29,7 @@ class MainWindow : public QMainWindow {
 
   public:
     /// The places in the order of the side list.
-    enum Place { Job, System, Walk, Pump, Report };
+    enum Place { Job, System, Walk, Pump, Review, Report };
 
     /// `preferences` must outlive the window.
     MainWindow(Desk desk, Preferences& preferences, QWidget* parent = nullptr);
@@ -69,6 +70,10 @@ class MainWindow : public QMainWindow {
     void connectEditCommands();
     void connectWalkCommands();
     void connectViewCommands();
+    void connectReviewCommands();
+    void goToOpenItem(bool isForward);
+    void showHistory();
+    void listDeficiency();
     void onWalk(QAction* action, void (WalkPlace::*slot)());
     void refresh();
     void refreshCommands();
@@ -98,6 +103,7 @@ class MainWindow : public QMainWindow {
     SystemPlace* m_system = nullptr;
     WalkPlace* m_walk = nullptr;
     PumpPlace* m_pump = nullptr;
+    ReviewPlace* m_review = nullptr;
     ReportPlace* m_report = nullptr;
     std::vector<PlaceEntry> m_places;
     bool m_isApplyingLook = false;

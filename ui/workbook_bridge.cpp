@@ -2,6 +2,7 @@
 
 #include <unordered_map>
 
+#include "core/balancing/witness.h"
 #include "core/base/expects.h"
 #include "ui/text/format.h"
 
@@ -251,7 +252,8 @@ base::Result<const project::Round*> WorkbookBridge::roundForReadings() const {
     if (last == nullptr) {
         return fault(kNoRoundOpen);
     }
-    if (last->state != project::RoundState::Open) {
+    // A round that was sent back takes corrections, and only those.
+    if (last->state != project::RoundState::Open && last->state != project::RoundState::SentBack) {
         return fault(kRoundNotOpen, {}, {std::to_string(last->number)});
     }
     return last;
@@ -271,9 +273,19 @@ base::Outcome WorkbookBridge::applyMade(const std::function<Made(const project::
     });
 }
 
-base::Outcome WorkbookBridge::openRound(project::RoundKind kind) {
+balancing::ReviewContext WorkbookBridge::reviewContext() const {
+    const project::Person* chosen = person() ? project().people().find(*person()) : nullptr;
+    return {chosen != nullptr ? chosen->name : m_desk.person, m_desk.ids, m_desk.clock.now()};
+}
+
+base::Outcome WorkbookBridge::openRound(project::RoundKind kind, const QString& readiness) {
     return guarded([&]() -> base::Outcome {
-        const Made edit = balancing::openRound(project(), kind, context());
+        const auto seed = static_cast<std::uint32_t>(m_desk.ids.next().words()[1]);
+        const Made edit =
+            kind == project::RoundKind::Witness
+                ? balancing::openWitnessRound(project(), seed,
+                                              quantity::Ratio::si(balancing::kUsualSampleFraction), context())
+                : balancing::openRound(project(), kind, context(), readiness.trimmed().toStdString());
         if (!edit) {
             return edit.fault();
         }

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/balancing/assess.h"
+#include "core/balancing/review_steps.h"
 #include "core/balancing/walk.h"
 #include "core/workbook/workbook.h"
 
@@ -103,7 +104,12 @@ class WorkbookBridge : public QObject {
     /// else.
     std::optional<base::Id> revertedBranch() const { return m_revertedBranch; }
 
-    base::Outcome openRound(project::RoundKind kind);
+    /// Who acts in a review, and when: the person chosen, else the one whose desk this is.
+    balancing::ReviewContext reviewContext() const;
+
+    /// Opens the next round; a witness round draws its sample by chance. `readiness`: "name: reason" for a
+    /// survey that begins before the loop is ready.
+    base::Outcome openRound(project::RoundKind kind, const QString& readiness = {});
     base::Outcome closeRound();
     /// Stores what was typed as the dp of a branch in the open round: digits with an optional unit. Only text
     /// that is no number is refused. Nothing typed, or the value that stands already, changes nothing.

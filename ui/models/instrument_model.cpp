@@ -3,6 +3,7 @@
 #include "ui/models/branch_roles.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
+#include "ui/text/typed_word.h"
 
 namespace ww::ui {
 namespace {
@@ -77,6 +78,12 @@ Refusal setColumn(const project::Project& project, project::Instrument& record, 
         case InstrumentModel::Floor:
             refusal = take(record.accuracyFloor, typed, pressure);
             return refusal ? refusal : positive(record.accuracyFloor);
+        case InstrumentModel::Certificate:
+            record.certificate = typed.toStdString();
+            return {};
+        case InstrumentModel::Reason:
+            record.overdueReason = typed.toStdString();
+            return {};
         case InstrumentModel::Calibrated:
             refusal = take(record.calibrated, typed, text::parseDate);
             break;
@@ -155,8 +162,12 @@ QVariant InstrumentModel::data(const QModelIndex& index, int role) const {
                 return text::entered(record.accuracyFloor);
             case Calibrated:
                 return date(record.calibrated);
-            default:
+            case Due:
                 return date(record.due);
+            case Certificate:
+                return QString::fromStdString(record.certificate);
+            default:
+                return QString::fromStdString(record.overdueReason);
         }
     };
     switch (role) {
@@ -192,8 +203,9 @@ QVariant InstrumentModel::headerData(int section, Qt::Orientation orientation, i
     if (role != Qt::DisplayRole) {
         return {};
     }
-    const QString names[ColumnCount] = {tr("Tag"),      tr("Kind"),  tr("Serial"),     tr("Range"),
-                                        tr("Accuracy"), tr("Floor"), tr("Calibrated"), tr("Due")};
+    const QString names[ColumnCount] = {
+        tr("Tag"),   tr("Kind"),       tr("Serial"), tr("Range"),       tr("Accuracy"),
+        tr("Floor"), tr("Calibrated"), tr("Due"),    tr("Certificate"), tr("If overdue, why")};
     return names[section];
 }
 
@@ -246,7 +258,7 @@ int PeopleModel::rowCount(const QModelIndex& parent) const {
 }
 
 int PeopleModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : 1;
+    return parent.isValid() ? 0 : ColumnCount;
 }
 
 Qt::ItemFlags PeopleModel::flags(const QModelIndex& index) const {
@@ -262,34 +274,73 @@ QVariant PeopleModel::data(const QModelIndex& index, int role) const {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid)) {
         return {};
     }
-    if (role == Qt::DisplayRole || role == Qt::EditRole || role == Qt::AccessibleTextRole) {
-        return QString::fromStdString(
-            m_bridge.project().people()[static_cast<std::size_t>(index.row())].name);
+    const project::Person& record = m_bridge.project().people()[static_cast<std::size_t>(index.row())];
+    const auto text = [&]() -> QString {
+        switch (index.column()) {
+            case Name:
+                return QString::fromStdString(record.name);
+            case Role:
+                return QString::fromStdString(std::string(project::name(record.role)));
+            case Certificate:
+                return QString::fromStdString(record.certificate);
+            default:
+                return QString::fromStdString(record.firm);
+        }
+    };
+    switch (role) {
+        case Qt::DisplayRole:
+        case Qt::EditRole:
+            return text();
+        case Qt::AccessibleTextRole:
+            return QStringList{QString::fromStdString(record.name),
+                               headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                               text().isEmpty() ? tr("empty") : text()}
+                .join(QStringLiteral(", "));
+        case IsStrongRole:
+            return index.column() == Name;
+        default:
+            return {};
     }
-    return {};
 }
 
 QVariant PeopleModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || section != 0) {
+    if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) {
         return {};
     }
     if (role == Qt::TextAlignmentRole) {
         return QVariant::fromValue(int(Qt::AlignVCenter) | int(Qt::AlignLeft));
     }
-    return role == Qt::DisplayRole ? QVariant(tr("Name")) : QVariant();
+    const QString names[ColumnCount] = {tr("Name"), tr("Role"), tr("Certificate"), tr("Firm")};
+    return role == Qt::DisplayRole ? QVariant(names[section]) : QVariant();
 }
 
-base::Outcome PeopleModel::store(const QModelIndex& cell, const QString& text) {
-    project::Person record = m_bridge.project().people()[static_cast<std::size_t>(cell.row())];
-    const std::string name = text.trimmed().toStdString();
-    if (name.empty()) {
-        return base::Fault{&kNameEmpty, record.name, {}};
+base::Outcome PeopleModel::store(const QModelIndex& cell, const QString& typed) {
+    const project::Person& before = m_bridge.project().people()[static_cast<std::size_t>(cell.row())];
+    project::Person record = before;
+    const std::string text = typed.trimmed().toStdString();
+    switch (cell.column()) {
+        case Name:
+            if (text.empty()) {
+                return base::Fault{&kNameEmpty, record.name, {}};
+            }
+            record.name = text;
+            break;
+        case Role:
+            if (!text::takeWord(record.role, typed)) {
+                return text::wordFault<project::PersonRole>(typed);
+            }
+            break;
+        case Certificate:
+            record.certificate = text;
+            break;
+        default:
+            record.firm = text;
+            break;
     }
-    if (name == record.name) {
+    if (record == before) {
         return base::Done{};
     }
-    record.name = name;
-    return m_bridge.apply({"person " + name, {record}, {}, true});
+    return m_bridge.apply({"person " + record.name, {record}, {}, true});
 }
 
 base::Outcome PeopleModel::add() {

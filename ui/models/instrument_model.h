@@ -11,7 +11,19 @@ class InstrumentModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
-    enum Column { Tag, Kind, Serial, Range, Accuracy, Floor, Calibrated, Due, ColumnCount };
+    enum Column {
+        Tag,
+        Kind,
+        Serial,
+        Range,
+        Accuracy,
+        Floor,
+        Calibrated,
+        Due,
+        Certificate,
+        Reason,
+        ColumnCount
+    };
 
     explicit InstrumentModel(WorkbookBridge& bridge, QObject* parent = nullptr);
 
@@ -31,11 +43,13 @@ class InstrumentModel : public QAbstractTableModel {
     int m_rowCount = 0;  ///< as last told to the views
 };
 
-/// The people of a job, one name a row.
+/// The people of a job: name, role, number of the certificate, firm.
 class PeopleModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
+    enum Column { Name, Role, Certificate, Firm, ColumnCount };
+
     explicit PeopleModel(WorkbookBridge& bridge, QObject* parent = nullptr);
 
     int rowCount(const QModelIndex& parent = {}) const override;

@@ -63,6 +63,13 @@ void WalkModel::refresh(const project::ChangeSet& changes) {
         isChanged[i] = !showsTheSame(before.branches[m_rows[i].branch], m_shown.branches[m_rows[i].branch]);
     }
     for (const project::RecordRef& ref : changes.put) {
+        if (ref.kind == RecordKind::Comment) {
+            const project::Comment* comment = m_bridge.project().comments().find(ref.id);
+            const int row = comment != nullptr && comment->branch ? rowOf(*comment->branch) : -1;
+            if (row >= 0) {
+                isChanged[static_cast<std::size_t>(row)] = true;
+            }
+        }
         if (ref.kind == RecordKind::Reading) {
             const project::Reading* reading = m_bridge.project().readings().find(ref.id);
             const int row = reading != nullptr ? rowOf(reading->branch) : -1;
@@ -196,7 +203,8 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
     const project::Branch& branch = project.branches()[m_rows[static_cast<std::size_t>(row)].branch];
     switch (column) {
         case Route:
-            return QString::number(row + 1);
+            return QString::number(row + 1) +
+                   (openComment(row) != nullptr ? QStringLiteral(" !") : QString());
         case Tag: {
             const bool isIndex = m_shown.index.terminal == m_rows[static_cast<std::size_t>(row)].branch;
             return QString::fromStdString(branch.tag) + (isIndex ? QStringLiteral(" *") : QString());
@@ -241,7 +249,21 @@ QString WalkModel::spoken(int row, int column) const {
             parts << tr("%1 percent of target").arg(ofTarget);
         }
     }
+    if (const project::Comment* comment = openComment(row)) {
+        parts << tr("comment: %1").arg(QString::fromStdString(comment->text));
+    }
     return parts.join(QStringLiteral(", "));
+}
+
+const project::Comment* WalkModel::openComment(int row) const {
+    const base::Id& branch = branchAt(row);
+    for (const project::Comment& comment : m_bridge.project().comments()) {
+        if (comment.round == m_shown.round && comment.branch == branch && !comment.answers &&
+            !comment.isResolved) {
+            return &comment;
+        }
+    }
+    return nullptr;
 }
 
 QVariant WalkModel::data(const QModelIndex& index, int role) const {

@@ -55,6 +55,8 @@ class WalkModel : public QAbstractTableModel {
     QString spoken(int row, int column) const;
     balancing::State stateOf(int row) const;
     bool hasOwnReading(int row) const;
+    /// The first open comment of the round on the row; null where there is none.
+    const project::Comment* openComment(int row) const;
 
     WorkbookBridge& m_bridge;
     std::vector<Row> m_rows;

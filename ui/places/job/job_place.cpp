@@ -27,7 +27,10 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
       m_peopleTable(new EntryTable(this)),
       m_delegate(new BranchDelegate(this)),
       m_addInstrument(new QPushButton(tr("Add Instrument"), this)),
-      m_addPerson(new QPushButton(tr("Add Person"), this)) {
+      m_addPerson(new QPushButton(tr("Add Person"), this)),
+      m_pages(new QTabWidget(this)),
+      m_readiness(new ReadinessPage(bridge, m_delegate, this)),
+      m_deficiencies(new DeficiencyPage(bridge, m_delegate, this)) {
     setAccessibleName(tr("Job"));
     auto* area = new QScrollArea(this);
     area->setWidgetResizable(true);
@@ -40,7 +43,12 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
     layout->setContentsMargins(16, 8, 12, 8);
     layout->setSpacing(24);
     layout->addWidget(area, 5);
-    layout->addWidget(buildTables(), 9);
+    m_pages->setAccessibleName(tr("Pages of the job"));
+    m_pages->setDocumentMode(true);
+    m_pages->addTab(buildTables(), tr("Instruments and people"));
+    m_pages->addTab(m_readiness, tr("Readiness"));
+    m_pages->addTab(m_deficiencies, tr("Deficiencies"));
+    layout->addWidget(m_pages, 11);
     connect(m_instrumentTable, &EntryTable::resized, this, &JobPlace::fitColumns);
     connect(&bridge, &WorkbookBridge::changed, this, &JobPlace::refresh);
     refresh({});
@@ -113,7 +121,7 @@ QWidget* JobPlace::buildFacts() {
 QWidget* JobPlace::buildTables() {
     auto* page = new QWidget(this);
     auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 0, 0);
+    column->setContentsMargins(0, 6, 0, 0);
     column->setSpacing(8);
     const auto add = [&](const QString& title, EntryTable* table, QPushButton* button, int stretch) {
         auto* line = new QHBoxLayout;
@@ -153,10 +161,13 @@ void JobPlace::setTokens(const theme::Tokens& tokens) {
     m_delegate->setTokens(tokens);
     m_instrumentTable->viewport()->update();
     m_peopleTable->viewport()->update();
+    m_readiness->table()->viewport()->update();
+    m_deficiencies->table()->viewport()->update();
 }
 
 void JobPlace::setMetrics(const theme::Metrics& metrics) {
-    for (EntryTable* table : {m_instrumentTable, m_peopleTable}) {
+    for (EntryTable* table :
+         {m_instrumentTable, m_peopleTable, m_readiness->table(), m_deficiencies->table()}) {
         table->verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
         table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
     }
@@ -165,7 +176,7 @@ void JobPlace::setMetrics(const theme::Metrics& metrics) {
 
 void JobPlace::fitColumns() {
     const int digit = m_instrumentTable->fontMetrics().horizontalAdvance('0');
-    const int characters[InstrumentModel::ColumnCount] = {6, 9, 8, 8, 8, 8, 10, 10};
+    const int characters[InstrumentModel::ColumnCount] = {6, 9, 8, 8, 8, 8, 10, 10, 10, 12};
     int left = m_instrumentTable->viewport()->width();
     for (int column = 0; column < InstrumentModel::ColumnCount; ++column) {
         const int width = characters[column] * digit + 14;
@@ -175,6 +186,11 @@ void JobPlace::fitColumns() {
     // What is left over goes to the words.
     const int kind = m_instrumentTable->columnWidth(InstrumentModel::Kind);
     m_instrumentTable->setColumnWidth(InstrumentModel::Kind, kind + std::max(0, left));
+}
+
+void JobPlace::addDeficiency(std::optional<base::Id> branch) {
+    m_pages->setCurrentWidget(m_deficiencies);
+    m_deficiencies->add(branch);
 }
 
 void JobPlace::takeFocus() {

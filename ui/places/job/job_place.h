@@ -1,10 +1,11 @@
-// The place Job: facts, limits, instruments and people. Not for branches (System).
+// The place Job: facts, limits, instruments, people, readiness and deficiencies. Not for branches (System).
 #pragma once
 
 #include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QTabWidget>
 #include <QVBoxLayout>
 #include <QWidget>
 #include <utility>
@@ -12,7 +13,9 @@
 
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/instrument_model.h"
+#include "ui/places/job/deficiency_page.h"
 #include "ui/places/job/job_edit.h"
+#include "ui/places/job/readiness_page.h"
 #include "ui/widgets/entry_field.h"
 #include "ui/widgets/entry_table.h"
 #include "ui/widgets/quiet_combo.h"
@@ -29,6 +32,12 @@ class JobPlace : public QWidget {
     void setMetrics(const theme::Metrics& metrics);
     void takeFocus();
     EntryField* field(JobField field) const;
+    /// Lists a new deficiency at a branch, or at none, and puts the keys there.
+    void addDeficiency(std::optional<base::Id> branch);
+    DeficiencyPage* deficiencies() const { return m_deficiencies; }
+    ReadinessPage* readiness() const { return m_readiness; }
+    /// The pages beside the facts.
+    QTabWidget* pages() const { return m_pages; }
 
   private:
     void fitColumns();
@@ -52,6 +61,9 @@ class JobPlace : public QWidget {
     BranchDelegate* m_delegate;
     QPushButton* m_addInstrument;
     QPushButton* m_addPerson;
+    QTabWidget* m_pages;
+    ReadinessPage* m_readiness;
+    DeficiencyPage* m_deficiencies;
 };
 
 }  // namespace ww::ui

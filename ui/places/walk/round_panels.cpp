@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 
+#include "core/project/review.h"
 #include "ui/text/words.h"
 #include "ui/widgets/entry_field.h"
 
@@ -30,6 +31,8 @@ OpenRoundPanel::OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent)
       m_kind(new QuietCombo(this)),
       m_meter(new QuietCombo(this)),
       m_person(new QuietCombo(this)),
+      m_readiness(new QLabel(this)),
+      m_override(new QLineEdit(this)),
       m_open(new QPushButton(this)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -48,12 +51,19 @@ OpenRoundPanel::OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent)
         choice.combo->setAccessibleName(choice.name);
         choice.combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     }
+    m_readiness->setWordWrap(true);
+    m_readiness->setTextFormat(Qt::PlainText);
+    m_override->setAccessibleName(tr("Who lets the survey begin, and why"));
+    m_override->setPlaceholderText(tr("name: reason"));
+    layout->addWidget(m_readiness);
+    layout->addWidget(m_override);
     layout->addSpacing(8);
     layout->addWidget(m_open);
     layout->addStretch(1);
     m_open->setDefault(true);
     m_open->setAutoDefault(true);
     connect(m_open, &QPushButton::clicked, this, &OpenRoundPanel::open);
+    connect(m_kind, &QComboBox::currentIndexChanged, this, &OpenRoundPanel::showReadiness);
 }
 
 void OpenRoundPanel::begin() {
@@ -88,14 +98,31 @@ void OpenRoundPanel::begin() {
     };
     select(m_meter, m_bridge.instrument());
     select(m_person, m_bridge.person());
+    m_override->clear();
+    showReadiness();
     m_open->setFocus(Qt::OtherFocusReason);
+}
+
+void OpenRoundPanel::showReadiness() {
+    const bool isSurvey = m_kind->currentData().toInt() == static_cast<int>(project::RoundKind::Survey);
+    const auto open = project::openMandatory(m_bridge.project());
+    const bool isGated = isSurvey && !open.empty();
+    m_readiness->setVisible(isGated);
+    m_override->setVisible(isGated);
+    if (isGated) {
+        m_readiness->setText(tr("%n mandatory line(s) of readiness are open, the first: %1. A supervisor may "
+                                "let the survey begin and say why.",
+                                nullptr, static_cast<int>(open.size()))
+                                 .arg(QString::fromStdString(open.front()->text)));
+    }
 }
 
 void OpenRoundPanel::open() {
     m_bridge.setInstrument(base::Id::fromText(m_meter->currentData().toString().toStdString()));
     m_bridge.setPerson(base::Id::fromText(m_person->currentData().toString().toStdString()));
     const base::Outcome done =
-        m_bridge.openRound(static_cast<project::RoundKind>(m_kind->currentData().toInt()));
+        m_bridge.openRound(static_cast<project::RoundKind>(m_kind->currentData().toInt()),
+                           m_override->isVisibleTo(this) ? m_override->text() : QString());
     if (!done) {
         emit m_bridge.messageRaised(done.fault());
         return;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -31,12 +32,15 @@ class OpenRoundPanel : public QWidget {
 
   private:
     void open();
+    void showReadiness();
 
     WorkbookBridge& m_bridge;
     QLabel* m_head;
     QuietCombo* m_kind;
     QuietCombo* m_meter;
     QuietCombo* m_person;
+    QLabel* m_readiness;
+    QLineEdit* m_override;
     QPushButton* m_open;
 };
 

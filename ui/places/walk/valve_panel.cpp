@@ -2,6 +2,7 @@
 
 #include <QVBoxLayout>
 
+#include "core/project/review.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -16,6 +17,7 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, QWidget* parent)
       m_byRound(new QLabel(this)),
       m_sparkline(new Sparkline(this)),
       m_reading(new QLabel(this)),
+      m_comments(new QLabel(this)),
       m_note(new EntryField(this)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -27,7 +29,7 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, QWidget* parent)
     auto* noteHead = new QLabel(tr("&Note (Ctrl+M)"), this);
     noteHead->setObjectName(QStringLiteral("panel_head"));
     noteHead->setBuddy(m_note);
-    for (QLabel* label : {m_tag, m_serves, m_facts, m_byRound, m_reading}) {
+    for (QLabel* label : {m_tag, m_serves, m_facts, m_byRound, m_reading, m_comments}) {
         label->setTextFormat(Qt::PlainText);
         label->setWordWrap(true);
         label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
@@ -37,10 +39,11 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, QWidget* parent)
     m_byRound->setAccessibleName(tr("Of target by round"));
     m_sparkline->setAccessibleName(tr("Of target by round, drawn"));
     m_reading->setAccessibleName(tr("Reading as entered"));
+    m_comments->setAccessibleName(tr("Open comments"));
     m_note->setAccessibleName(tr("Note"));
     for (QWidget* widget :
          std::initializer_list<QWidget*>{m_tag, m_serves, m_facts, roundHead, m_sparkline, m_byRound,
-                                         readingHead, m_reading, noteHead, m_note}) {
+                                         readingHead, m_reading, m_comments, noteHead, m_note}) {
         layout->addWidget(widget);
     }
     layout->addStretch(1);
@@ -139,6 +142,23 @@ QString ValvePanel::readingText(const project::Reading* reading) const {
     return words;
 }
 
+QString ValvePanel::commentText(const base::Id& branch) const {
+    QStringList lines;
+    for (const project::Comment& comment : m_bridge.project().comments()) {
+        if (comment.branch != branch || comment.answers || comment.isResolved) {
+            continue;
+        }
+        lines << tr("Open comment: %1, %2: %3")
+                     .arg(QString::fromStdString(balancing::placeText(m_bridge.project(), comment)),
+                          QString::fromStdString(comment.person), QString::fromStdString(comment.text));
+        for (const project::Comment* answer : project::answersTo(m_bridge.project(), comment.id)) {
+            lines << QStringLiteral("   %1: %2")
+                         .arg(QString::fromStdString(answer->person), QString::fromStdString(answer->text));
+        }
+    }
+    return lines.join('\n');
+}
+
 void ValvePanel::showBranch() {
     const project::Project& project = m_bridge.project();
     const auto selected = m_bridge.selectedBranch();
@@ -146,7 +166,7 @@ void ValvePanel::showBranch() {
     m_note->setEnabled(branch != nullptr);
     if (branch == nullptr) {
         m_tag->setText(tr("No valve in hand"));
-        for (QLabel* label : {m_serves, m_facts, m_byRound, m_reading}) {
+        for (QLabel* label : {m_serves, m_facts, m_byRound, m_reading, m_comments}) {
             label->clear();
         }
         m_note->setStored(QString());
@@ -155,6 +175,8 @@ void ValvePanel::showBranch() {
     }
     const std::size_t index = project.branches().indexOf(branch->id);
     const balancing::BranchResult& result = m_bridge.assessment().branches[index];
+    m_comments->setText(commentText(branch->id));
+    m_comments->setVisible(!m_comments->text().isEmpty());
     m_tag->setText(QString::fromStdString(branch->tag));
     m_serves->setText(QString::fromStdString(branch->serves));
     m_facts->setText(tr("design %1 %2")

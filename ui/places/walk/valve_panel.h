@@ -30,6 +30,7 @@ class ValvePanel : public QWidget {
     void showBranch();
     void showByRound(std::size_t branch);
     QString valveText(const project::Branch& branch, const balancing::BranchResult& result) const;
+    QString commentText(const base::Id& branch) const;
     QString readingText(const project::Reading* reading) const;
 
     WorkbookBridge& m_bridge;
@@ -39,6 +40,7 @@ class ValvePanel : public QWidget {
     QLabel* m_byRound;
     Sparkline* m_sparkline;
     QLabel* m_reading;
+    QLabel* m_comments;
     EntryField* m_note;
     /// Judged rounds that are over; they change only when the job's design does.
     std::unordered_map<base::Id, balancing::Assessment> m_earlierRounds;

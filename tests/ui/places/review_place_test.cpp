@@ -1,0 +1,304 @@
+// The place Review, comments, history and the pages of the place Job. The source of these checks is the
+// interaction design of this project.
+#include "ui/places/review/review_place.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QCheckBox>
+#include <QImage>
+#include <QLabel>
+#include <QPushButton>
+
+#include "core/project/review.h"
+#include "core/workbook/cell_history.h"
+#include "tests/ui/support/desk_window.h"
+#include "ui/history_dialog.h"
+#include "ui/places/job/job_place.h"
+
+namespace ww::ui {
+namespace {
+
+using project::RoundState;
+using support::DeskWindow;
+
+/// A desk whose second round was read, closed and sent, and a supervisor in the job.
+class ReviewDesk : public DeskWindow {
+  public:
+    explicit ReviewDesk(bool isSent = true) : DeskWindow({.terminals = 6}) {
+        project::Person boss;
+        boss.id = bridge().newId();
+        boss.name = "K. Moor";
+        boss.role = project::PersonRole::Supervisor;
+        EXPECT_TRUE(bridge().apply({"supervisor", {boss}, {}, true}).ok());
+        m_boss = boss.id;
+        int index = 0;
+        for (const project::Reading& reading :
+             std::vector<project::Reading>(project().readings().begin(), project().readings().end())) {
+            // Two valves read otherwise than in the survey, the rest digit for digit the same.
+            const bool isChanged = index == 1 || index == 4;
+            const double dp = reading.dp->digits.value() * (isChanged ? 1.1 : 1.0);
+            const std::string digits =
+                isChanged ? base::Decimal::fromNumber(dp, 1).text() : reading.dp->digits.text();
+            EXPECT_TRUE(bridge().storeDp(reading.branch, QString::fromStdString(digits)).ok());
+            ++index;
+        }
+        EXPECT_TRUE(bridge().closeRound().ok());
+        if (isSent) {
+            send();
+        }
+    }
+    void send() {
+        actAs(false);
+        const auto edit =
+            balancing::sendRound(project(), project().lastRound()->id, bridge().reviewContext());
+        ASSERT_TRUE(edit.ok());
+        ASSERT_TRUE(bridge().apply(*edit).ok());
+    }
+    void actAs(bool isSupervisor) {
+        bridge().setPerson(isSupervisor ? std::optional(m_boss) : std::optional(project().people()[0].id));
+    }
+    ReviewPlace& review() {
+        window.showPlace(MainWindow::Review);
+        QCoreApplication::processEvents();
+        return *window.findChild<ReviewPlace*>();
+    }
+    QPushButton* button(const QString& text) {
+        for (QPushButton* found : window.findChildren<QPushButton*>()) {
+            if (found->text() == text && found->isVisible()) {
+                return found;
+            }
+        }
+        ADD_FAILURE() << "no button " << text.toStdString();
+        return nullptr;
+    }
+    RoundState state() { return project().lastRound()->state; }
+    base::Id branch(const std::string& tag) { return project().branchTagged(tag)->id; }
+    void comment(const std::string& tag, const QString& text) {
+        ReviewPlace& place = review();
+        place.showBranch(branch(tag));
+        key(Qt::Key_C, Qt::ControlModifier | Qt::AltModifier);
+        type(text);
+        key(Qt::Key_Return);
+    }
+
+  private:
+    base::Id m_boss;
+};
+
+TEST(ReviewPlace, sendBackWaitsForACommentAndTheTechnicianFindsItAtItsCell) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.review();
+    QPushButton* sendBack = desk.button("Send Back");
+    EXPECT_FALSE(sendBack->isEnabled());
+    EXPECT_FALSE(sendBack->accessibleDescription().isEmpty()) << "it says what it waits for";
+    desk.comment("B-05", "Meter zeroed?");
+    ASSERT_EQ(desk.project().comments().size(), 1U);
+    EXPECT_EQ(desk.project().comments()[0].branch, desk.branch("B-05"));
+    EXPECT_EQ(desk.project().comments()[0].field, "dp");
+    EXPECT_EQ(desk.project().comments()[0].person, "K. Moor");
+    EXPECT_TRUE(sendBack->isEnabled());
+    sendBack->click();
+    EXPECT_EQ(desk.state(), RoundState::SentBack);
+    EXPECT_EQ(desk.project().lastRound()->decidedBy, "K. Moor");
+
+    // The technician opens a copy of it on his own laptop.
+    const QString copy = QString::fromStdString(desk.folder.file("back.wwj"));
+    ASSERT_TRUE(desk.bridge().saveCopy(copy).ok());
+    MainWindow technician(Desk{desk.clock, desk.ids, "A. Fields", "LT-2"}, desk.preferences);
+    technician.resize(1366, 694);
+    technician.show();
+    technician.activateWindow();
+    ASSERT_TRUE(technician.openFile(copy));
+    technician.showPlace(MainWindow::Walk);
+    QTest::qWait(0);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(technician.bridge().selectedBranch(), desk.branch("B-05"));
+    EXPECT_TRUE(technician.notice().contains("Meter zeroed?")) << technician.notice().toStdString();
+    WalkModel& model = *technician.walk()->model();
+    const int row = model.rowOf(desk.branch("B-05"));
+    EXPECT_TRUE(model.index(row, WalkModel::Dp)
+                    .data(Qt::AccessibleTextRole)
+                    .toString()
+                    .contains("comment: Meter zeroed?"));
+    EXPECT_TRUE(model.index(row, WalkModel::Route).data().toString().endsWith("!"));
+    // He reads the valve again: a correction, the old value stays.
+    EXPECT_TRUE(technician.bridge().storeDp(desk.branch("B-05"), "33.3").ok());
+    EXPECT_FALSE(technician.bridge().storeDp(desk.branch("B-05"), "not a number").ok());
+}
+
+TEST(ReviewPlace, onlyASupervisorAcceptsAndWithdrawingNeedsAReason) {
+    ReviewDesk desk;
+    desk.review();
+    desk.actAs(false);
+    desk.button("Accept Round")->click();
+    EXPECT_EQ(desk.state(), RoundState::Sent) << "the sender does not accept";
+    desk.actAs(true);
+    desk.button("Accept Round")->click();
+    EXPECT_EQ(desk.state(), RoundState::Accepted);
+    EXPECT_FALSE(desk.bridge().storeDp(desk.branch("B-01"), "20").ok());
+    EXPECT_FALSE(desk.bridge().undoLabel().contains("accept"));
+    QPushButton* withdraw = desk.button("Withdraw");
+    EXPECT_FALSE(withdraw->isEnabled());
+    auto* reason = desk.window.findChild<DecisionPanel*>()->findChild<QLineEdit*>();
+    reason->setText("wrong meter");
+    EXPECT_TRUE(withdraw->isEnabled());
+    withdraw->click();
+    EXPECT_EQ(desk.state(), RoundState::Sent);
+    EXPECT_EQ(desk.project().lastRound()->reason, "wrong meter");
+}
+
+TEST(ReviewPlace, comparesExactlyTheChangedRowsAndStrikesCorrections) {
+    ReviewDesk desk(false);
+    desk.send();
+    ReviewPlace& place = desk.review();
+    const auto tags = [&] {
+        QStringList tags;
+        for (int row = 0; row < place.comparison()->rowCount(); ++row) {
+            tags << place.comparison()->row(row).cells.value(ReviewPlace::Tag);
+        }
+        return tags;
+    };
+    // A state may follow from another valve's reading; digits are what was seeded.
+    QStringList changedDps;
+    for (int row = 0; row < place.comparison()->rowCount(); ++row) {
+        if (place.comparison()->row(row).cells.value(ReviewPlace::Dp).contains("→")) {
+            changedDps << place.comparison()->row(row).cells.value(ReviewPlace::Tag);
+        }
+    }
+    EXPECT_EQ(changedDps, (QStringList{"B-02", "B-05"}));
+    place.findChild<QCheckBox*>()->setChecked(false);
+    EXPECT_EQ(tags().size(), 6);
+    // A correction in the sent-back round: the old value struck through, with who, when and why.
+    desk.actAs(true);
+    desk.comment("B-02", "Once more, please");
+    desk.button("Send Back")->click();
+    desk.actAs(false);
+    const std::string old = desk.stored("B-02");
+    ASSERT_TRUE(desk.bridge().storeDp(desk.branch("B-02"), "31.7").ok());
+    QCoreApplication::processEvents();
+    const int row = place.comparison()->rowOf(desk.branch("B-02"));
+    const TextRow struck = place.comparison()->row(row + 1);
+    EXPECT_TRUE(struck.isStruck);
+    EXPECT_TRUE(struck.cells.value(ReviewPlace::Dp).startsWith(QString::fromStdString(old).left(4)));
+    EXPECT_TRUE(struck.cells.value(ReviewPlace::Who).contains("A. Fields"));
+    EXPECT_TRUE(place.comparison()->row(row).cells.value(ReviewPlace::Why).contains("corrected"));
+    const QVariant font = place.comparison()->index(row + 1, ReviewPlace::Dp).data(Qt::FontRole);
+    EXPECT_TRUE(font.value<QFont>().strikeOut());
+    const QAbstractItemModelTester tester(place.comparison());
+}
+
+TEST(ReviewPlace, commentsAreAnsweredAndResolved) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.comment("B-03", "Which meter?");
+    auto* panel = desk.window.findChild<CommentPanel*>();
+    auto* field = panel->findChild<QLineEdit*>();
+    desk.actAs(false);
+    field->setText("M-1, as before");
+    desk.button("Answer")->click();
+    ASSERT_EQ(desk.project().comments().size(), 2U);
+    EXPECT_EQ(desk.project().comments()[1].answers, desk.project().comments()[0].id);
+    EXPECT_EQ(desk.project().comments()[1].person, "A. Fields");
+    EXPECT_TRUE(panel->list()->item(0)->text().contains("M-1, as before"));
+    desk.actAs(true);
+    desk.button("Resolve")->click();
+    EXPECT_TRUE(desk.project().comments()[0].isResolved);
+    EXPECT_EQ(desk.project().comments()[0].resolvedBy, "K. Moor");
+    EXPECT_TRUE(project::openComments(desk.project(), desk.project().lastRound()->id).empty());
+    EXPECT_TRUE(desk.bridge().undo().ok());
+    EXPECT_FALSE(desk.project().comments()[0].isResolved) << "a review action is undone as any other";
+}
+
+TEST(History, listsEveryValueWithWhoAndWhen) {
+    DeskWindow desk({.terminals = 6});
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "21.2").ok());
+    const auto history = workbook::cellHistory(*desk.bridge().workbook(), branch);
+    ASSERT_TRUE(history.ok());
+    // Survey, first reading, its mark as superseded and the second reading.
+    ASSERT_EQ(history->size(), 4U);
+    EXPECT_EQ(history->at(1).reading.dp->digits.text(), "20.1");
+    EXPECT_EQ(history->at(1).person, "A. Fields");
+    EXPECT_TRUE(history->at(3).label.find("21.2") != std::string::npos);
+    HistoryDialog dialog(desk.bridge(), branch);
+    EXPECT_EQ(dialog.values()->rowCount(), 4);
+}
+
+TEST(JobPages, theUsualReadinessGatesTheSurveyUntilItIsDoneOrOverruled) {
+    DeskWindow desk({.terminals = 3, .hasSurvey = false}, false);
+    desk.window.showPlace(MainWindow::Job);
+    auto* job = desk.window.findChild<JobPlace*>();
+    job->pages()->setCurrentWidget(job->readiness());
+    for (QPushButton* button : job->readiness()->findChildren<QPushButton*>()) {
+        if (button->text() == "Take Usual List") {
+            button->click();
+        }
+    }
+    const int count = job->readiness()->model()->rowCount();
+    ASSERT_GT(count, 8);
+    EXPECT_FALSE(desk.bridge().openRound(project::RoundKind::Survey).ok());
+    EXPECT_FALSE(desk.bridge().openRound(project::RoundKind::Survey, "A. Fields: in a hurry").ok());
+    RecordTableModel* model = job->readiness()->model();
+    EXPECT_FALSE(model->store(model->index(0, ReadinessPage::State), "maybe").ok());
+    for (int row = 0; row < count; ++row) {
+        ASSERT_TRUE(model->store(model->index(row, ReadinessPage::State), "done").ok());
+    }
+    EXPECT_EQ(model->index(0, ReadinessPage::Date).data().toString(), "2026-03-02");
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(model->index(count - 1, ReadinessPage::State).data().toString(), "open");
+    ASSERT_TRUE(model->store(model->index(count - 1, ReadinessPage::State), "does not").ok());
+    EXPECT_TRUE(desk.bridge().openRound(project::RoundKind::Survey).ok());
+    const QAbstractItemModelTester tester(model);
+}
+
+TEST(JobPages, aDeficiencyOfTheValveInHandKeepsItsPhotoSmall) {
+    DeskWindow desk({.terminals = 3});
+    desk.bridge().selectBranch(desk.project().branchTagged("B-02")->id);
+    ASSERT_TRUE(desk.bridge().storeDp(*desk.bridge().selectedBranch(), "20.1").ok());
+    desk.key(Qt::Key_Y, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(desk.window.place(), MainWindow::Job);
+    ASSERT_EQ(desk.project().deficiencies().size(), 1U);
+    EXPECT_EQ(desk.project().deficiencies()[0].branch, desk.project().branchTagged("B-02")->id);
+    EXPECT_TRUE(desk.project().deficiencies()[0].reading.has_value());
+    desk.enter("no access");
+    EXPECT_EQ(desk.project().deficiencies()[0].description, "no access");
+
+    const QString large = QString::fromStdString(desk.folder.file("ceiling.png"));
+    QImage image(3200, 1000, QImage::Format_RGB32);
+    image.fill(Qt::darkCyan);
+    ASSERT_TRUE(image.save(large));
+    DeficiencyPage* page = desk.window.findChild<JobPlace*>()->deficiencies();
+    ASSERT_TRUE(page->attach(large));
+    ASSERT_EQ(desk.project().attachments().size(), 1U);
+    const project::Attachment& kept = desk.project().attachments()[0];
+    EXPECT_EQ(kept.name, "ceiling.jpg");
+    EXPECT_EQ(kept.mediaType, "image/jpeg");
+    EXPECT_EQ(kept.deficiency, desk.project().deficiencies()[0].id);
+    const auto& bytes = kept.content.bytes();
+    const QImage small = QImage::fromData(bytes.data(), static_cast<int>(bytes.size()));
+    EXPECT_EQ(small.size(), QSize(1600, 500));
+
+    EXPECT_FALSE(page->attach(desk.bridge().file())) << "no picture";
+    EXPECT_EQ(desk.project().attachments().size(), 1U);
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_TRUE(desk.project().attachments().empty());
+}
+
+TEST(JobPages, rolesAreTypedByTheirFirstLetters) {
+    DeskWindow desk({.terminals = 3});
+    PeopleModel model(desk.bridge());
+    EXPECT_TRUE(model.store(model.index(0, PeopleModel::Role), "sup").ok());
+    EXPECT_EQ(desk.project().people()[0].role, project::PersonRole::Supervisor);
+    EXPECT_FALSE(model.store(model.index(0, PeopleModel::Role), "chief").ok());
+    EXPECT_TRUE(model.store(model.index(0, PeopleModel::Role), "").ok());
+    EXPECT_EQ(desk.project().people()[0].role, project::PersonRole::Unstated);
+    EXPECT_TRUE(model.store(model.index(0, PeopleModel::Certificate), "C-112").ok());
+    EXPECT_EQ(desk.project().people()[0].certificate, "C-112");
+    const QAbstractItemModelTester tester(&model);
+}
+
+}  // namespace
+}  // namespace ww::ui

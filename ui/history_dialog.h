@@ -1,0 +1,32 @@
+// Every value that a valve ever had, with who, when and why, as the journal holds it; any can be used again.
+#pragma once
+
+#include <QDialog>
+#include <QPushButton>
+#include <QTableView>
+
+#include "core/workbook/cell_history.h"
+#include "ui/models/text_table.h"
+#include "ui/workbook_bridge.h"
+
+namespace ww::ui {
+
+class HistoryDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWidget* parent = nullptr);
+    TextTable* values() const { return m_values; }
+
+  private:
+    void use();
+
+    WorkbookBridge& m_bridge;
+    base::Id m_branch;
+    std::vector<workbook::CellValue> m_history;
+    TextTable* m_values;
+    QTableView* m_table;
+    QPushButton* m_use;
+};
+
+}  // namespace ww::ui

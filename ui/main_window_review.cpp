@@ -1,0 +1,87 @@
+// The commands of the main window that belong to a review: comments, history, open items, deficiencies.
+#include "core/balancing/review_steps.h"
+#include "core/project/review.h"
+#include "ui/history_dialog.h"
+#include "ui/main_window.h"
+#include "ui/places/job/job_place.h"
+#include "ui/places/review/review_place.h"
+#include "ui/places/walk/walk_place.h"
+
+namespace ww::ui {
+namespace {
+
+constexpr base::MessageForm kNothingOpen{"nothing_open",
+                                         "no comment is open and no item waits; go on with the next step"};
+constexpr base::MessageForm kCommentHere{
+    "comment_here", "{1} asks: \"{2}\"; correct the reading, or answer on the place Review (Alt+6)"};
+constexpr base::MessageForm kNoBranchInHand{"no_branch_in_hand",
+                                            "no valve is in hand; choose one on the place Walk or Review"};
+
+}  // namespace
+
+void MainWindow::connectReviewCommands() {
+    connect(m_commands->comment, &QAction::triggered, this, [this] {
+        showPlace(Review);
+        m_review->comment();
+    });
+    connect(m_commands->history, &QAction::triggered, this, &MainWindow::showHistory);
+    connect(m_commands->nextOpen, &QAction::triggered, this, [this] { goToOpenItem(true); });
+    connect(m_commands->previousOpen, &QAction::triggered, this, [this] { goToOpenItem(false); });
+    connect(m_commands->deficiency, &QAction::triggered, this, &MainWindow::listDeficiency);
+}
+
+void MainWindow::showHistory() {
+    const auto branch = m_bridge.selectedBranch();
+    if (!branch || !m_bridge.project().branches().contains(*branch)) {
+        raise(base::Fault{&kNoBranchInHand, {}, {}});
+        return;
+    }
+    HistoryDialog(m_bridge, *branch, this).exec();
+}
+
+void MainWindow::goToOpenItem(bool isForward) {
+    const project::Project& project = m_bridge.project();
+    const std::vector<base::Id> open = balancing::openBranches(project);
+    if (open.empty()) {
+        raise(base::Fault{&kNothingOpen, {}, {}});
+        return;
+    }
+    const auto order = project.tree().walkingOrder();
+    const auto rank = [&](const base::Id& branch) {
+        return std::find(order.begin(), order.end(), project.branches().indexOf(branch)) - order.begin();
+    };
+    const auto selected = m_bridge.selectedBranch();
+    const std::ptrdiff_t here = selected && project.branches().contains(*selected)
+                                    ? rank(*selected)
+                                    : (isForward ? -1 : static_cast<std::ptrdiff_t>(order.size()));
+    // From the last on to the first again, and back.
+    base::Id target = isForward ? open.front() : open.back();
+    for (std::size_t i = 0; i < open.size(); ++i) {
+        const base::Id& candidate = isForward ? open[i] : open[open.size() - 1 - i];
+        if (isForward ? rank(candidate) > here : rank(candidate) < here) {
+            target = candidate;
+            break;
+        }
+    }
+    if (place() != Review) {
+        showPlace(Walk);
+    }
+    m_bridge.selectBranch(target);
+    place() == Review ? m_review->showBranch(target) : m_walk->showBranch(target);
+    for (const project::Comment& comment : project.comments()) {
+        if (comment.branch == target && !comment.answers && !comment.isResolved) {
+            raise(base::Fault{
+                &kCommentHere, balancing::placeText(project, comment), {comment.person, comment.text}});
+            return;
+        }
+    }
+}
+
+void MainWindow::listDeficiency() {
+    const auto selected = m_bridge.selectedBranch();
+    const bool isKnown = selected && m_bridge.project().branches().contains(*selected);
+    showPlace(Job);
+    m_job->addDeficiency(isKnown ? selected : std::nullopt);
+}
+
+}  // namespace ww::ui

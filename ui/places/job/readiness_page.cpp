@@ -1,0 +1,191 @@
+#include "ui/places/job/readiness_page.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include "core/balancing/readiness.h"
+#include "ui/text/parse.h"
+#include "ui/text/typed_word.h"
+
+namespace ww::ui {
+namespace {
+
+constexpr base::MessageForm kLineEmpty{"readiness_line_empty",
+                                       "a line of readiness has no words; type them, or remove the line"};
+
+}  // namespace
+
+ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_model(new RecordTableModel(
+          bridge,
+          {{tr("Line"), tr("Must"), tr("State"), tr("Owner"), tr("Date"), tr("Evidence")},
+           project::RecordKind::ReadinessLine,
+           [this] { return static_cast<int>(m_bridge.project().readiness().size()); },
+           [this](int row, int column) { return text(row, column); },
+           [](int) { return true; },
+           [this](int row, int column, const QString& typed) { return store(row, column, typed); }},
+          this)),
+      m_table(new EntryTable(this)),
+      m_usual(new QPushButton(tr("Take Usual List"), this)),
+      m_add(new QPushButton(tr("Add Line"), this)),
+      m_remove(new QPushButton(tr("Remove Line"), this)) {
+    auto* hint = new QLabel(tr("State: open, done or does not apply. A survey waits for every open line that "
+                               "must hold."),
+                            this);
+    hint->setWordWrap(true);
+    auto* line = new QHBoxLayout;
+    line->addWidget(hint, 1);
+    line->addWidget(m_usual);
+    line->addWidget(m_add);
+    line->addWidget(m_remove);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 6, 0, 0);
+    column->addLayout(line);
+    column->addWidget(m_table, 1);
+    m_table->setModel(m_model);
+    m_table->setItemDelegate(delegate);
+    m_table->setAccessibleName(tr("Readiness list"));
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_table->setStore(
+        [this](const QModelIndex& cell, const QString& typed) { return took(m_model->store(cell, typed)); });
+    connect(m_table, &EntryTable::resized, this, &ReadinessPage::fitColumns);
+    connect(m_usual, &QPushButton::clicked, this, [this] {
+        balancing::ReviewContext context = m_bridge.reviewContext();
+        took(m_bridge.apply(balancing::addUsualReadiness(m_bridge.project(), context.ids)));
+    });
+    connect(m_add, &QPushButton::clicked, this, [this] {
+        project::ReadinessLine made;
+        made.id = m_bridge.newId();
+        made.text = tr("New line").toStdString();
+        if (took(m_bridge.apply(balancing::putReadinessLine(m_bridge.project(), std::move(made))))) {
+            m_table->setFocus(Qt::OtherFocusReason);
+            m_table->beginEdit(m_model->index(m_model->rowCount() - 1, Line));
+        }
+    });
+    connect(m_remove, &QPushButton::clicked, this, [this] {
+        const QModelIndex cell = m_table->currentIndex();
+        if (cell.isValid()) {
+            const project::ReadinessLine removed = lines()[static_cast<std::size_t>(cell.row())];
+            took(m_bridge.apply({"remove readiness line: " + removed.text,
+                                 {},
+                                 {{project::RecordKind::ReadinessLine, removed.id}},
+                                 true}));
+        }
+    });
+    connect(&bridge, &WorkbookBridge::changed, this, &ReadinessPage::refresh);
+    refresh();
+}
+
+std::vector<project::ReadinessLine> ReadinessPage::lines() const {
+    std::vector<project::ReadinessLine> lines(m_bridge.project().readiness().begin(),
+                                              m_bridge.project().readiness().end());
+    std::stable_sort(lines.begin(), lines.end(),
+                     [](const auto& a, const auto& b) { return a.position < b.position; });
+    return lines;
+}
+
+QString ReadinessPage::text(int row, int column) const {
+    const project::ReadinessLine line = lines()[static_cast<std::size_t>(row)];
+    switch (column) {
+        case Line:
+            return QString::fromStdString(line.text);
+        case Mandatory:
+            return line.isMandatory ? tr("yes") : tr("no");
+        case State:
+            return QString::fromStdString(std::string(project::name(line.state)));
+        case Owner:
+            return QString::fromStdString(line.owner);
+        case Date:
+            return line.date ? QString::fromStdString(line.date->date()) : QString();
+        default:
+            return QString::fromStdString(line.evidence);
+    }
+}
+
+base::Outcome ReadinessPage::store(int row, int column, const QString& typed) {
+    project::ReadinessLine line = lines()[static_cast<std::size_t>(row)];
+    const project::ReadinessLine before = line;
+    const QString words = typed.trimmed();
+    switch (column) {
+        case Line:
+            if (words.isEmpty()) {
+                return base::Fault{&kLineEmpty, {}, {}};
+            }
+            line.text = words.toStdString();
+            break;
+        case Mandatory: {
+            const bool isYes = !words.isEmpty() && tr("yes").startsWith(words.toLower());
+            const bool isNo = !words.isEmpty() && tr("no").startsWith(words.toLower());
+            if (!isYes && !isNo) {
+                return base::Fault{&text::kNotOneOf, {}, {words.toStdString(), "yes, no"}};
+            }
+            line.isMandatory = isYes;
+            break;
+        }
+        case State:
+            if (!text::takeWord(line.state, words)) {
+                return text::wordFault<project::ReadinessState>(words);
+            }
+            // The day on which a line was done is the day on which that is said, unless it is typed.
+            if (line.state == project::ReadinessState::Done && !line.date) {
+                line.date = m_bridge.now();
+            }
+            break;
+        case Owner:
+            line.owner = words.toStdString();
+            break;
+        case Date: {
+            if (words.isEmpty()) {
+                line.date.reset();
+                break;
+            }
+            auto date = text::parseDate(words);
+            if (!date) {
+                return date.fault();
+            }
+            line.date = *date;
+            break;
+        }
+        default:
+            line.evidence = words.toStdString();
+            break;
+    }
+    if (line == before) {
+        return base::Done{};
+    }
+    return m_bridge.apply(balancing::putReadinessLine(m_bridge.project(), std::move(line)));
+}
+
+void ReadinessPage::fitColumns() {
+    const int digit = m_table->fontMetrics().horizontalAdvance('0');
+    const int characters[ColumnCount] = {26, 5, 13, 11, 10, 14};
+    int left = m_table->viewport()->width();
+    for (int column = 0; column < ColumnCount; ++column) {
+        m_table->setColumnWidth(column, characters[column] * digit + 12);
+        left -= characters[column] * digit + 12;
+    }
+    m_table->setColumnWidth(Line, m_table->columnWidth(Line) + std::max(0, left));
+}
+
+void ReadinessPage::refresh() {
+    const bool isWritable = !m_bridge.isReadOnly();
+    m_usual->setEnabled(isWritable);
+    m_add->setEnabled(isWritable);
+    m_remove->setEnabled(isWritable && m_model->rowCount() > 0);
+}
+
+bool ReadinessPage::took(const base::Outcome& outcome) {
+    if (outcome) {
+        emit m_bridge.messageCleared();
+    } else {
+        emit m_bridge.messageRaised(outcome.fault());
+    }
+    return outcome.ok();
+}
+
+}  // namespace ww::ui

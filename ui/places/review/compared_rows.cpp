@@ -1,0 +1,123 @@
+#include "ui/places/review/compared_rows.h"
+
+#include <QCoreApplication>
+
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("ReviewPlace", text);
+}
+
+/// "old → new", or one of them where they are the same.
+QString step(const QString& before, const QString& after) {
+    if (before == after) {
+        return after;
+    }
+    const QString none = QStringLiteral("–");
+    return QStringLiteral("%1 → %2").arg(before.isEmpty() ? none : before, after.isEmpty() ? none : after);
+}
+
+QString valueText(const project::Reading* reading) {
+    if (reading == nullptr) {
+        return {};
+    }
+    if (reading->cannotBeRead) {
+        return tr("cannot be read");
+    }
+    return reading->dp ? text::entered(reading->dp) : text::entered(reading->flow);
+}
+
+QString settingText(const std::optional<quantity::Setting>& setting) {
+    return setting ? QString::fromStdString(quantity::concise(setting->si(), 5)) : QString();
+}
+
+QString ratioText(const std::optional<quantity::Ratio>& ratio) {
+    return ratio ? text::percent(*ratio) : QString();
+}
+
+QString whoText(const project::Project& project, const project::Reading* reading) {
+    if (reading == nullptr) {
+        return {};
+    }
+    const project::Person* person = reading->person ? project.people().find(*reading->person) : nullptr;
+    QStringList parts;
+    if (person != nullptr) {
+        parts << QString::fromStdString(person->name);
+    }
+    if (reading->time) {
+        parts << QString::fromStdString(reading->time->timeOfDay()).left(5);
+    }
+    return parts.join(QStringLiteral(" "));
+}
+
+QString whyText(const balancing::ComparedBranch& branch, const project::Reading* reading) {
+    QStringList parts;
+    if (!branch.corrections.empty()) {
+        parts << tr("corrected");
+    } else if (branch.isSettingChanged) {
+        parts << tr("adjusted");
+    }
+    if (reading != nullptr && !reading->reason.empty()) {
+        parts << QString::fromStdString(reading->reason);
+    }
+    if (reading != nullptr && !reading->note.empty()) {
+        parts << QString::fromStdString(reading->note);
+    }
+    return parts.join(QStringLiteral("; "));
+}
+
+TextRow correctionRow(const project::Project& project, const balancing::ComparedBranch& branch,
+                      const balancing::Correction& correction) {
+    const project::Reading& old = project.readings().at(correction.reading);
+    TextRow row;
+    row.id = branch.branch;
+    row.isStruck = true;
+    row.cells = {QString(),
+                 old.setting ? QString::fromStdString(old.setting->text()) : QString(),
+                 valueText(&old),
+                 QString(),
+                 correction.replacement ? tr("was, corrected") : tr("struck"),
+                 QString::fromStdString(old.reason),
+                 whoText(project, &old)};
+    return row;
+}
+
+}  // namespace
+
+std::vector<TextRow> comparedRows(const project::Project& project,
+                                  const std::vector<balancing::ComparedBranch>& branches,
+                                  bool isChangedOnly) {
+    std::vector<TextRow> rows;
+    for (const balancing::ComparedBranch& branch : branches) {
+        if (isChangedOnly && !branch.isChanged()) {
+            continue;
+        }
+        const auto reading = [&](const std::optional<base::Id>& id) {
+            return id ? project.readings().find(*id) : nullptr;
+        };
+        const project::Reading* before = reading(branch.readingBefore);
+        const project::Reading* after = reading(branch.readingAfter);
+        TextRow row;
+        row.id = branch.branch;
+        row.state = static_cast<int>(branch.stateAfter);
+        row.isOver = branch.ofTargetAfter && branch.ofTargetAfter->si() > 1.0;
+        row.cells = {QString::fromStdString(project.branches().at(branch.branch).tag),
+                     step(settingText(branch.settingBefore), settingText(branch.settingAfter)),
+                     step(valueText(before), valueText(after)),
+                     step(ratioText(branch.ofTargetBefore), ratioText(branch.ofTargetAfter)),
+                     text::word(branch.stateAfter),
+                     whyText(branch, after),
+                     whoText(project, after)};
+        rows.push_back(std::move(row));
+        for (const balancing::Correction& correction : branch.corrections) {
+            rows.push_back(correctionRow(project, branch, correction));
+        }
+    }
+    return rows;
+}
+
+}  // namespace ww::ui

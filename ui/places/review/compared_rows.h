@@ -1,0 +1,14 @@
+// A comparison of two rounds as the rows of a table. Not for showing them.
+#pragma once
+
+#include "core/balancing/round_comparison.h"
+#include "ui/models/text_table.h"
+
+namespace ww::ui {
+
+/// One row for each branch and, below it, one struck through for each of its corrections, in the columns of
+/// ReviewPlace.
+std::vector<TextRow> comparedRows(const project::Project& project,
+                                  const std::vector<balancing::ComparedBranch>& branches, bool isChangedOnly);
+
+}  // namespace ww::ui

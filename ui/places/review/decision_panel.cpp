@@ -1,0 +1,120 @@
+#include "ui/places/review/decision_panel.h"
+
+#include <QGridLayout>
+
+#include "core/balancing/review_steps.h"
+#include "core/project/review.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+using project::RoundState;
+
+QString whenText(const std::optional<base::Instant>& time) {
+    return time ? QString::fromStdString(time->text()).left(16).replace('T', ' ') : QString();
+}
+
+}  // namespace
+
+DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_state(new QLabel(this)),
+      m_reason(new QLineEdit(this)),
+      m_send(new QPushButton(tr("Send Round"), this)),
+      m_accept(new QPushButton(tr("Accept Round"), this)),
+      m_sendBack(new QPushButton(tr("Send Back"), this)),
+      m_withdraw(new QPushButton(tr("Withdraw"), this)),
+      m_hint(new QLabel(this)) {
+    m_state->setWordWrap(true);
+    m_state->setTextFormat(Qt::PlainText);
+    m_state->setAccessibleName(tr("State of the round"));
+    m_hint->setWordWrap(true);
+    m_reason->setAccessibleName(tr("Reason for sending back or withdrawing"));
+    m_reason->setPlaceholderText(tr("reason, to send back or withdraw"));
+    auto* layout = new QGridLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setVerticalSpacing(6);
+    layout->addWidget(m_state, 0, 0, 1, 2);
+    layout->addWidget(m_reason, 1, 0, 1, 2);
+    layout->addWidget(m_send, 2, 0);
+    layout->addWidget(m_accept, 2, 1);
+    layout->addWidget(m_withdraw, 3, 0);
+    layout->addWidget(m_sendBack, 3, 1);
+    layout->addWidget(m_hint, 4, 0, 1, 2);
+    const auto reason = [this] { return m_reason->text().trimmed().toStdString(); };
+    connect(m_send, &QPushButton::clicked, this,
+            [this] { take(balancing::sendRound(m_bridge.project(), *m_round, m_bridge.reviewContext())); });
+    connect(m_accept, &QPushButton::clicked, this,
+            [this] { take(balancing::acceptRound(m_bridge.project(), *m_round, m_bridge.reviewContext())); });
+    connect(m_sendBack, &QPushButton::clicked, this, [this, reason] {
+        take(balancing::sendBackRound(m_bridge.project(), *m_round, reason(), m_bridge.reviewContext()));
+    });
+    connect(m_withdraw, &QPushButton::clicked, this, [this, reason] {
+        take(balancing::withdrawRound(m_bridge.project(), *m_round, reason(), m_bridge.reviewContext()));
+    });
+    connect(m_reason, &QLineEdit::textChanged, this, &DecisionPanel::refresh);
+    refresh();
+}
+
+void DecisionPanel::setRound(std::optional<base::Id> round) {
+    m_round = round;
+    refresh();
+}
+
+void DecisionPanel::refresh() {
+    const project::Project& project = m_bridge.project();
+    const project::Round* round = m_round ? project.rounds().find(*m_round) : nullptr;
+    const bool isWritable = round != nullptr && !m_bridge.isReadOnly();
+    const auto is = [&](RoundState state) { return isWritable && round->state == state; };
+    const bool hasReason = !m_reason->text().trimmed().isEmpty();
+    const bool hasComment = round != nullptr && !project::openComments(project, round->id).empty();
+    m_send->setEnabled(is(RoundState::Closed) || is(RoundState::SentBack));
+    m_accept->setEnabled(is(RoundState::Sent));
+    m_sendBack->setEnabled(is(RoundState::Sent) && hasComment);
+    m_withdraw->setEnabled((is(RoundState::Sent) || is(RoundState::Accepted)) && hasReason);
+    m_reason->setEnabled(is(RoundState::Sent) || is(RoundState::Accepted));
+    const QString needs = tr("Sending back needs an open comment that says what to correct.");
+    m_sendBack->setToolTip(hasComment ? QString() : needs);
+    m_sendBack->setAccessibleDescription(m_sendBack->toolTip());
+    m_hint->setText(is(RoundState::Sent) && !hasComment ? needs
+                    : (is(RoundState::Sent) || is(RoundState::Accepted)) && !hasReason
+                        ? tr("Withdrawing needs a reason.")
+                        : QString());
+    m_state->clear();
+    if (round == nullptr) {
+        return;
+    }
+    QStringList lines{tr("Round %1: %2").arg(round->number).arg(text::word(round->state).toLower())};
+    const auto by = [](const QString& what, const std::string& who,
+                       const std::optional<base::Instant>& time) {
+        return QStringLiteral("%1 %2, %3").arg(what, QString::fromStdString(who), whenText(time));
+    };
+    if (!round->sentBy.empty()) {
+        lines << by(tr("sent by"), round->sentBy, round->sent);
+    }
+    if (!round->decidedBy.empty()) {
+        lines << by(tr("decided by"), round->decidedBy, round->decided);
+    }
+    if (!round->reason.empty()) {
+        lines << tr("reason: %1").arg(QString::fromStdString(round->reason));
+    }
+    if (!round->readiness.empty()) {
+        lines << tr("begun early: %1").arg(QString::fromStdString(round->readiness));
+    }
+    lines << tr("at this desk: %1").arg(QString::fromStdString(m_bridge.reviewContext().person));
+    m_state->setText(lines.join('\n'));
+}
+
+void DecisionPanel::take(const base::Result<project::Edit>& edit) {
+    const base::Outcome done = edit ? m_bridge.apply(*edit) : base::Outcome(edit.fault());
+    if (!done) {
+        emit m_bridge.messageRaised(done.fault());
+        return;
+    }
+    m_reason->clear();
+    emit m_bridge.messageCleared();
+}
+
+}  // namespace ww::ui

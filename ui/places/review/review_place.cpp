@@ -1,0 +1,312 @@
+#include "ui/places/review/review_place.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QVBoxLayout>
+
+#include "core/project/review.h"
+#include "ui/places/review/compared_rows.h"
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+constexpr int kSideWidth = 292;
+constexpr int kRoundsWidth = 232;
+
+void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* delegate) {
+    table->setModel(model);
+    table->setItemDelegate(delegate);
+    table->setTabKeyNavigation(false);
+    table->setSelectionBehavior(QAbstractItemView::SelectItems);
+    table->setSelectionMode(QAbstractItemView::SingleSelection);
+    table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    table->setShowGrid(false);
+    table->verticalHeader()->hide();
+    table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table->horizontalHeader()->setHighlightSections(false);
+}
+
+QString idText(const base::Id& id) {
+    return QString::fromStdString(id.text());
+}
+
+}  // namespace
+
+ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_content(new QStackedWidget(this)),
+      m_page(new QWidget(this)),
+      m_empty(new QLabel(this)),
+      m_rounds(new TextTable({tr("Round"), tr("State"), tr("On share"), tr("Spread")}, -1, this)),
+      m_roundTable(new QTableView(this)),
+      m_spread(new QLabel(this)),
+      m_before(new QuietCombo(this)),
+      m_after(new QuietCombo(this)),
+      m_changedOnly(new QCheckBox(tr("Changed &only"), this)),
+      m_count(new QLabel(this)),
+      m_comparison(new TextTable(
+          {tr("Tag"), tr("Setting"), tr("DP"), tr("Of target, %"), tr("State"), tr("Why"), tr("Who, when")},
+          State, this)),
+      m_table(new QTableView(this)),
+      m_delegate(new BranchDelegate(this)),
+      m_comments(new CommentPanel(bridge, this)),
+      m_decision(new DecisionPanel(bridge, this)) {
+    setAccessibleName(tr("Review"));
+    makeReadable(m_roundTable, m_rounds, m_delegate);
+    makeReadable(m_table, m_comparison, m_delegate);
+    m_roundTable->setAccessibleName(tr("Rounds"));
+    m_table->setAccessibleName(tr("Two rounds compared"));
+    m_before->setAccessibleName(tr("Earlier round"));
+    m_after->setAccessibleName(tr("Later round"));
+    m_changedOnly->setChecked(true);
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setWordWrap(true);
+    m_empty->setObjectName(QStringLiteral("empty_state"));
+
+    auto* left = new QVBoxLayout;
+    left->addWidget(m_roundTable, 1);
+    left->addWidget(m_decision);
+    auto* choices = new QHBoxLayout;
+    auto* compare = new QLabel(tr("&Compare"), this);
+    compare->setBuddy(m_before);
+    auto* with = new QLabel(tr("&with"), this);
+    with->setBuddy(m_after);
+    for (QWidget* widget : std::initializer_list<QWidget*>{compare, m_before, with, m_after, m_changedOnly}) {
+        choices->addWidget(widget);
+    }
+    choices->addStretch(1);
+    choices->addWidget(m_count);
+    auto* centre = new QVBoxLayout;
+    centre->addLayout(choices);
+    centre->addWidget(m_table, 1);
+    auto* layout = new QHBoxLayout(m_page);
+    layout->setContentsMargins(12, 8, 12, 8);
+    layout->setSpacing(14);
+    auto* rounds = new QWidget(m_page);
+    rounds->setLayout(left);
+    left->setContentsMargins(0, 0, 0, 0);
+    rounds->setFixedWidth(kRoundsWidth);
+    m_comments->setFixedWidth(kSideWidth);
+    layout->addWidget(rounds);
+    layout->addLayout(centre, 1);
+    layout->addWidget(m_comments);
+    m_content->addWidget(m_page);
+    m_content->addWidget(m_empty);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(m_content);
+    m_spread->hide();
+
+    for (QuietCombo* combo : {m_before, m_after}) {
+        connect(combo, &QComboBox::activated, this, [this] {
+            refreshComparison();
+            showInHand();
+        });
+    }
+    connect(m_changedOnly, &QCheckBox::toggled, this, [this] { refreshComparison(); });
+    connect(m_roundTable->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& current) {
+                if (!current.isValid()) {
+                    return;
+                }
+                const int chosen = m_after->findData(idText(*m_rounds->row(current.row()).id));
+                m_after->setCurrentIndex(chosen);
+                m_before->setCurrentIndex(std::max(0, chosen - 1));
+                refreshComparison();
+                showInHand();
+            });
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { showInHand(); });
+    connect(m_comments, &CommentPanel::branchWanted, this, [this](const base::Id& branch) {
+        m_bridge.selectBranch(branch);
+        showBranch(branch);
+    });
+    connect(&bridge, &WorkbookBridge::changed, this, &ReviewPlace::markStale);
+    connect(&bridge, &WorkbookBridge::instrumentChanged, m_decision, &DecisionPanel::refresh);
+}
+
+std::optional<base::Id> ReviewPlace::chosenRound(const QuietCombo* combo) const {
+    const auto id = base::Id::fromText(combo->currentData().toString().toStdString());
+    return id && m_bridge.project().rounds().contains(*id) ? id : std::nullopt;
+}
+
+void ReviewPlace::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (m_isStale) {
+        refresh();
+    }
+}
+
+void ReviewPlace::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitColumns();
+}
+
+void ReviewPlace::markStale() {
+    m_isStale = true;
+    if (isVisible()) {
+        refresh();
+    }
+}
+
+void ReviewPlace::refresh() {
+    m_isStale = false;
+    const project::Project& project = m_bridge.project();
+    if (!m_bridge.isOpen() || project.rounds().empty()) {
+        m_empty->setText(m_bridge.isOpen()
+                             ? tr("Nothing to review yet. Read and close a round on the place Walk (Alt+3).")
+                             : tr("No job is open. Open one, or make a new job, in the menu File."));
+        m_content->setCurrentWidget(m_empty);
+        return;
+    }
+    m_content->setCurrentWidget(m_page);
+    fillChoices();
+    refreshRounds();
+    refreshComparison();
+    m_comments->refresh();
+    showInHand();
+}
+
+void ReviewPlace::fillChoices() {
+    const project::Project& project = m_bridge.project();
+    const auto keptBefore = chosenRound(m_before);
+    const auto keptAfter = chosenRound(m_after);
+    const bool isAnother = m_after->count() != static_cast<int>(project.rounds().size());
+    for (QuietCombo* combo : {m_before, m_after}) {
+        combo->clear();
+        for (const std::size_t index : project.roundsByNumber()) {
+            const project::Round& round = project.rounds()[index];
+            combo->addItem(
+                tr("Round %1, %2").arg(QString::number(round.number), text::word(round.kind).toLower()),
+                idText(round.id));
+        }
+    }
+    const int last = m_after->count() - 1;
+    const auto select = [](QuietCombo* combo, const std::optional<base::Id>& kept, int otherwise) {
+        const int found = kept ? combo->findData(idText(*kept)) : -1;
+        combo->setCurrentIndex(found >= 0 ? found : otherwise);
+    };
+    select(m_after, isAnother ? std::nullopt : keptAfter, last);
+    select(m_before, isAnother ? std::nullopt : keptBefore, std::max(0, last - 1));
+}
+
+void ReviewPlace::refreshRounds() {
+    const project::Project& project = m_bridge.project();
+    std::vector<TextRow> rows;
+    for (const std::size_t index : project.roundsByNumber()) {
+        const project::Round& round = project.rounds()[index];
+        const balancing::Assessment all =
+            balancing::assess(project, round.id, {.fillGaps = false, .numbersOnly = true});
+        const auto open = project::openComments(project, round.id).size();
+        TextRow row;
+        row.id = round.id;
+        row.cells = {
+            QString::number(round.number) + (open > 0 ? QStringLiteral("  !%1").arg(open) : QString()),
+            text::word(round.state), QStringLiteral("%1/%2").arg(all.onShareCount).arg(all.terminalCount),
+            all.spread ? text::percent(*all.spread) : QString()};
+        rows.push_back(std::move(row));
+    }
+    const QSignalBlocker blocker(m_roundTable->selectionModel());
+    m_rounds->setRows(std::move(rows));
+    if (const auto after = chosenRound(m_after)) {
+        m_roundTable->setCurrentIndex(m_rounds->index(m_rounds->rowOf(*after), 0));
+    }
+}
+
+void ReviewPlace::refreshComparison() {
+    const auto before = chosenRound(m_before);
+    const auto after = chosenRound(m_after);
+    if (!before || !after) {
+        m_comparison->setRows({});
+        return;
+    }
+    const auto inHand = m_table->currentIndex();
+    const auto kept = inHand.isValid() ? m_comparison->row(inHand.row()).id : m_bridge.selectedBranch();
+    const project::Project& project = m_bridge.project();
+    const balancing::AssessOptions numbers{.fillGaps = false, .numbersOnly = true};
+    const auto compared = balancing::compareRounds(project, balancing::assess(project, *before, numbers),
+                                                   balancing::assess(project, *after, numbers));
+    // A round by itself has no changes to show.
+    const bool isChangedOnly = m_changedOnly->isChecked() && before != after;
+    m_comparison->setRows(comparedRows(project, compared, isChangedOnly));
+    const auto changed = std::count_if(compared.begin(), compared.end(),
+                                       [](const auto& branch) { return branch.isChanged(); });
+    m_count->setText(tr("%1 of %2 changed").arg(changed).arg(compared.size()));
+    const int row = kept ? m_comparison->rowOf(*kept) : -1;
+    if (m_comparison->rowCount() > 0) {
+        m_table->setCurrentIndex(
+            m_comparison->index(std::max(0, row), inHand.isValid() ? inHand.column() : Dp));
+    }
+    fitColumns();
+}
+
+void ReviewPlace::showInHand() {
+    const QModelIndex cell = m_table->currentIndex();
+    balancing::CommentPlace place;
+    place.round = chosenRound(m_after);
+    if (cell.isValid()) {
+        place.branch = m_comparison->row(cell.row()).id;
+        place.field = cell.column() == Dp ? "dp" : cell.column() == Setting ? "setting" : "";
+        m_bridge.selectBranch(place.branch);
+    }
+    m_comments->setPlace(place);
+    m_decision->setRound(place.round);
+}
+
+void ReviewPlace::showBranch(const base::Id& branch) {
+    if (m_isStale) {
+        refresh();
+    }
+    if (m_comparison->rowOf(branch) < 0) {
+        m_changedOnly->setChecked(false);
+    }
+    const int row = m_comparison->rowOf(branch);
+    if (row >= 0) {
+        m_table->setCurrentIndex(m_comparison->index(row, Dp));
+    }
+}
+
+void ReviewPlace::comment() {
+    if (const auto branch = m_bridge.selectedBranch()) {
+        showBranch(*branch);
+    }
+    m_comments->write();
+}
+
+void ReviewPlace::takeFocus() {
+    m_table->setFocus(Qt::OtherFocusReason);
+}
+
+void ReviewPlace::setTokens(const theme::Tokens& tokens) {
+    m_delegate->setTokens(tokens);
+    m_table->viewport()->update();
+    m_roundTable->viewport()->update();
+}
+
+void ReviewPlace::setMetrics(const theme::Metrics& metrics) {
+    for (QTableView* table : {m_table, m_roundTable}) {
+        table->verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
+        table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
+    }
+    fitColumns();
+}
+
+void ReviewPlace::fitColumns() {
+    const int digit = m_table->fontMetrics().horizontalAdvance('0');
+    const int characters[ColumnCount] = {8, 10, 18, 13, 13, 10, 13};
+    int left = m_table->viewport()->width();
+    for (int column = 0; column < ColumnCount; ++column) {
+        m_table->setColumnWidth(column, characters[column] * digit + 12);
+        left -= characters[column] * digit + 12;
+    }
+    m_table->setColumnWidth(Why, m_table->columnWidth(Why) + std::max(0, left));
+    const int rounds[] = {7, 9, 8, 6};
+    for (int column = 0; column < 4; ++column) {
+        m_roundTable->setColumnWidth(column, rounds[column] * digit);
+    }
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,73 @@
+// The place Review: rounds with their states, any two of them side by side, comments, and the decision.
+// Not for reading valves (Walk).
+#pragma once
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QWidget>
+
+#include "ui/delegates/branch_delegate.h"
+#include "ui/models/text_table.h"
+#include "ui/places/review/comment_panel.h"
+#include "ui/places/review/decision_panel.h"
+#include "ui/widgets/quiet_combo.h"
+
+namespace ww::ui {
+
+class ReviewPlace : public QWidget {
+    Q_OBJECT
+
+  public:
+    enum Column { Tag, Setting, Dp, OfTarget, State, Why, Who, ColumnCount };
+
+    explicit ReviewPlace(WorkbookBridge& bridge, QWidget* parent = nullptr);
+
+    void setTokens(const theme::Tokens& tokens);
+    void setMetrics(const theme::Metrics& metrics);
+    void takeFocus();
+    /// Shows a branch in the comparison, all rows if need be.
+    void showBranch(const base::Id& branch);
+    QTableView* table() const { return m_table; }
+    TextTable* comparison() const { return m_comparison; }
+    CommentPanel* comments() const { return m_comments; }
+
+  public slots:
+    /// Puts the keys into a comment on the cell in hand.
+    void comment();
+
+  protected:
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void markStale();
+    void refresh();
+    void refreshRounds();
+    void refreshComparison();
+    void fillChoices();
+    void showInHand();
+    void fitColumns();
+    std::optional<base::Id> chosenRound(const QuietCombo* combo) const;
+
+    WorkbookBridge& m_bridge;
+    QStackedWidget* m_content;
+    QWidget* m_page;
+    QLabel* m_empty;
+    TextTable* m_rounds;
+    QTableView* m_roundTable;
+    QLabel* m_spread;
+    QuietCombo* m_before;
+    QuietCombo* m_after;
+    QCheckBox* m_changedOnly;
+    QLabel* m_count;
+    TextTable* m_comparison;
+    QTableView* m_table;
+    BranchDelegate* m_delegate;
+    CommentPanel* m_comments;
+    DecisionPanel* m_decision;
+    bool m_isStale = true;
+};
+
+}  // namespace ww::ui
