@@ -126,9 +126,15 @@ double Building::growth(std::size_t branch, ReadingMoment moment) const {
     return factor;
 }
 
+PressureDifference Building::circuitLossAfter(std::size_t branch, int takenBefore) const {
+    ReadingMoment moment;
+    moment.takenBefore = takenBefore;
+    return m_truth.branches[branch].circuitLoss * growth(branch, moment);
+}
+
 Element Building::circuitLaw(std::size_t branch, ReadingMoment moment) const {
-    return Element::exponentLaw(m_truth.branches[branch].circuitLoss * growth(branch, moment),
-                                m_designFlows[branch], m_plan.coilExponent);
+    return Element::exponentLaw(circuitLossAfter(branch, moment.takenBefore), m_designFlows[branch],
+                                m_plan.coilExponent);
 }
 
 Element Building::pumpLaw(std::size_t pump, const LoopState& state) const {

@@ -51,6 +51,8 @@ class Building {
     /// The job that the trainee is given: no rounds, every valve open. Ids follow from the seed.
     const project::Project& design() const { return m_design; }
     const HiddenTruth& truth() const { return m_truth; }
+    /// By branch: the design flow that its run carries, everything from its take-off on along its parent.
+    const std::vector<VolumeFlow>& runFlows() const { return m_runFlows; }
 
     /// The loop as it really runs, with faults that stand always. Settings must lie on their scales; a branch
     /// that is absent stands fully open. A misread handle stands off all through its round, until seen.
@@ -71,6 +73,10 @@ class Building {
     /// The flow that the valve's table gives for its true dp in that state: what a second reader without
     /// noise would indicate. The true flow where there is no valve.
     VolumeFlow indicatedFlow(const LoopState& state, const TrueState& real, std::size_t branch) const;
+
+    /// What a circuit without its valve takes at design flow after so many readings on the job, faults
+    /// included.
+    PressureDifference circuitLossAfter(std::size_t branch, int takenBefore) const;
 
     /// The nearest position that the handle can be set to.
     quantity::Setting onScale(quantity::Setting wanted, std::size_t branch) const;
