@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/balancing/straight_pipe.h"
 #include "core/curve/valve_flow.h"
 
 namespace ww::balancing::detail {
@@ -67,7 +68,7 @@ BranchFlow fromValve(const Project& project, const Branch& branch, const ValveMo
     parts.pressure = u_Pa / std::abs(dp.si());
     const double size_m3s = std::abs(out.flow->si());
     out.readingUncertainty = VolumeFlow::si(size_m3s * curve::flowUncertainty(parts));
-    parts.coefficient = accuracyRatio(&valve);
+    parts.coefficient = std::hypot(accuracyRatio(&valve), straightPipe(branch).addedUncertainty.si());
     parts.position = positionUncertaintyRatio(valve, typed, curve, setting);
     out.uncertainty = VolumeFlow::si(size_m3s * curve::flowUncertainty(parts));
     return out;

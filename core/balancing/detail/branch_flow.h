@@ -44,7 +44,8 @@ struct BranchFlow {
 /// dp gives a backward flow. Below the readable minimum the flow is a range (two standard uncertainties of dp
 /// either way, the absolute part taken as a tenth of the minimum where no instrument says it). A limiter or
 /// pressure-independent valve keeps its design flow over its dp range; outside it passes like a fixed
-/// orifice.
+/// orifice. Too little straight pipe at a hand valve (straight_pipe.h) makes the flow less certain, not the
+/// reading.
 BranchFlow branchFlow(const project::Project& project, const project::Branch& branch,
                       const BranchReadings& readings, std::optional<Setting> setting);
 
