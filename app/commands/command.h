@@ -68,6 +68,7 @@ std::unique_ptr<Command> recordCommand();
 std::unique_ptr<Command> checkCommand();
 std::unique_ptr<Command> predictCommand();
 std::unique_ptr<Command> adviseCommand();
+std::unique_ptr<Command> pumpCommand();
 std::unique_ptr<Command> reportCommand();
 std::unique_ptr<Command> exportCommand();
 std::unique_ptr<Command> verifyCommand();

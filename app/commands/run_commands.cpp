@@ -20,6 +20,7 @@ constexpr NamedCommand kCommands[] = {
     {"check", "Shares, groups, index circuit, findings and verdict of a round", checkCommand},
     {"predict", "Flows in another state of the loop: settings, closures, speed, impeller", predictCommand},
     {"advise", "Every valve's setting for a proportional balance, learned from the readings", adviseCommand},
+    {"pump", "Duty, excess head, trim, speed or throttle, energy code and cost", pumpCommand},
     {"report", "Write the balance report as PDF", reportCommand},
     {"export", "Write the job as CSV tables or as JSON", exportCommand},
     {"verify", "Prove that a workbook is intact and follows from its journal", verifyCommand},
