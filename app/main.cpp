@@ -3,12 +3,14 @@
 #include <QGuiApplication>
 #include <cstdlib>
 #include <iostream>
+#include <memory>
 
 #include <pwd.h>
 #include <unistd.h>
 
 #include "app/commands/run_commands.h"
 #include "ui/report/report_writer.h"
+#include "ui/report/signature_drawing.h"
 #include "ui/run_desktop.h"
 
 namespace {
@@ -39,13 +41,27 @@ int runCommand(int argc, char** argv, const std::vector<std::string>& arguments)
     ww::base::SystemClock clock;
     ww::base::RandomIds ids;
     ww::app::Surroundings surroundings{std::cout, std::cerr, clock, ids, userName(), machineName(), {}};
+    std::unique_ptr<QGuiApplication> application;
+    const auto needFonts = [&] {
+        // Fonts and PDF need a Qt application; no screen is touched, with or without a display.
+        if (application == nullptr) {
+            setenv("QT_QPA_PLATFORM", "offscreen", 1);
+            qInstallMessageHandler(printOnlyCritical);
+            application = std::make_unique<QGuiApplication>(argc, argv);
+        }
+    };
     surroundings.writeReport = [&](const ww::report::Report& report, const ww::project::Project& project,
                                    const std::filesystem::path& out) {
-        // Fonts and PDF need a Qt application; no screen is touched, with or without a display.
-        setenv("QT_QPA_PLATFORM", "offscreen", 1);
-        qInstallMessageHandler(printOnlyCritical);
-        const QGuiApplication application(argc, argv);
+        needFonts();
         return ww::ui::report::writePdf(report, project, out);
+    };
+    surroundings.reportToSign = [&](const ww::report::Report& report, const ww::project::Project& project) {
+        needFonts();
+        return ww::ui::report::reportToSign(report, project);
+    };
+    surroundings.drawBlock = [&](const ww::seal::BlockText& text, const ww::seal::PaperSize& size) {
+        needFonts();
+        return ww::ui::report::drawBlock(text, size);
     };
     return ww::app::runCommands(arguments, surroundings);
 }

@@ -16,10 +16,13 @@ Commands::Commands(QObject* parent)
     : QObject(parent),
       newJob(make(tr("&New Job…"), {QKeySequence("Ctrl+N")})),
       newFromFolder(make(tr("New Job from &Tables…"), {QKeySequence("Ctrl+Shift+I")})),
+      newPractice(make(tr("New &Practice Job…"), {QKeySequence("Ctrl+Shift+P")})),
       open(make(tr("&Open…"), {QKeySequence("Ctrl+O")})),
       openRecent(new QMenu(tr("Open &Recent"))),
       save(make(tr("&Save"), {QKeySequence("Ctrl+S")})),
       saveCopy(make(tr("Save a &Copy…"), {QKeySequence("Ctrl+Shift+S")})),
+      mergeCopy(make(tr("&Merge Another Laptop…"), {QKeySequence("Ctrl+Shift+M")})),
+      decideConflicts(make(tr("&Decide Conflicts…"), {QKeySequence("Ctrl+Shift+J")})),
       exportCsv(make(tr("&Export Tables…"), {QKeySequence("Ctrl+Shift+E")})),
       close(make(tr("C&lose"), {QKeySequence("Ctrl+W")})),
       quit(make(tr("&Quit"), {QKeySequence("Ctrl+Q")})),
@@ -28,8 +31,8 @@ Commands::Commands(QObject* parent)
       findValve(make(tr("&Find Valve…"), {QKeySequence("Ctrl+J"), QKeySequence("Ctrl+F")})),
       note(make(tr("Write &Note…"), {QKeySequence("Ctrl+M")})),
       history(make(tr("Show &History…"), {QKeySequence("Ctrl+H")})),
-      nextOpen(make(tr("Go to Next &Open Item"), {QKeySequence("Ctrl+Shift+Down")})),
-      previousOpen(make(tr("Go to &Previous Open Item"), {QKeySequence("Ctrl+Shift+Up")})),
+      nextOpen(make(tr("Go to Ne&xt Open Item"), {QKeySequence("Ctrl+Shift+Down")})),
+      previousOpen(make(tr("Go to Pre&vious Open Item"), {QKeySequence("Ctrl+Shift+Up")})),
       newRound(make(tr("&Open New Round…"), {QKeySequence("Ctrl+Shift+N")})),
       closeRound(make(tr("&Close Round…"), {QKeySequence("Ctrl+Shift+W")})),
       comment(make(tr("Write Co&mment"), {QKeySequence("Ctrl+Alt+C")})),
@@ -40,21 +43,33 @@ Commands::Commands(QObject* parent)
       doubtful(make(tr("&Mark Doubtful"), {QKeySequence("Ctrl+D")})),
       cannotRead(make(tr("Record as &Not Readable"), {QKeySequence("Ctrl+Shift+X")})),
       deficiency(make(tr("List De&ficiency"), {QKeySequence("Ctrl+Shift+Y")})),
+      takeMeter(make(tr("Take the Meter's &Value (Practice)"), {QKeySequence("Ctrl+L")})),
+      takeGauges(make(tr("Take the Pump's &Gauges (Practice)"), {QKeySequence("Ctrl+Shift+L")})),
       addBranch(make(tr("&Add Branch"), {QKeySequence("Ctrl+Shift+A")})),
+      adjustOrHold(make(tr("&Adjust This Valve"), {QKeySequence("Ctrl+Return"), QKeySequence("Ctrl+Enter")})),
+      readReference(make(tr("Read R&eference"), {QKeySequence("Ctrl+B")})),
+      readShutValve(make(tr("Read with Valve &Shut"), {QKeySequence("Ctrl+Shift+B")})),
+      takeAdvice(make(tr("Take Advised Sett&ing"), {QKeySequence("Ctrl+Shift+T")})),
+      advice(make(tr("Show Ad&vice"), {QKeySequence("Ctrl+I")})),
+      convergence(make(tr("Show &Convergence"), {QKeySequence("Ctrl+G")})),
+      tableTwin(make(tr("Change Chart and &Table"), {QKeySequence("Ctrl+T")})),
       nextDisplay(make(tr("Switch to Next &Display"), {QKeySequence("Ctrl+Shift+D")})),
       largerText(make(tr("Make Text &Larger"), {QKeySequence("Ctrl++"), QKeySequence("Ctrl+=")})),
       smallerText(make(tr("Make Text &Smaller"), {QKeySequence("Ctrl+-")})),
       normalText(make(tr("Reset &Text Size"), {QKeySequence("Ctrl+0")})),
       fullScreen(make(tr("Show &Full Screen"), {QKeySequence("F11"), QKeySequence("Ctrl+Shift+F")})),
       exportReport(make(tr("&Export Report as PDF…"), {QKeySequence("Ctrl+P")})),
+      showTruth(make(tr("Show &Truth against Found (Practice)…"), {QKeySequence("Ctrl+Shift+U")})),
       keys(make(tr("Show &Keys"), {QKeySequence("F1"), QKeySequence("Ctrl+Shift+K")})),
       about(make(tr("Show &Version and Licence"), {QKeySequence("Ctrl+Shift+V")})) {
     // A place keeps its number also while its neighbours are not there, so that hands can learn it.
     const struct {
         QString name;
         QString key;
-    } kPlaces[] = {{tr("Show &Job"), "Alt+1"},  {tr("Show &System"), "Alt+2"}, {tr("Show &Walk"), "Alt+3"},
-                   {tr("Show &Pump"), "Alt+5"}, {tr("Show Re&view"), "Alt+6"}, {tr("Show &Report"), "Alt+7"}};
+    } kPlaces[] = {{tr("Show &Job"), "Alt+1"},   {tr("Show &System"), "Alt+2"},
+                   {tr("Show &Walk"), "Alt+3"},  {tr("Show Ad&just"), "Alt+4"},
+                   {tr("Show &Pump"), "Alt+5"},  {tr("Show Re&view"), "Alt+6"},
+                   {tr("Show &Report"), "Alt+7"}};
     for (const auto& place : kPlaces) {
         QAction* action = make(place.name, {QKeySequence(place.key)});
         action->setCheckable(true);
@@ -71,15 +86,18 @@ void Commands::fill(QMenuBar* bar) {
         }
         return menu;
     };
-    add(tr("&File"), {newJob, newFromFolder, open, openRecent->menuAction(), nullptr, save, saveCopy,
-                      exportCsv, nullptr, close, quit});
+    add(tr("&File"), {newJob, newFromFolder, newPractice, open, openRecent->menuAction(), nullptr, save, saveCopy,
+                      mergeCopy, decideConflicts, exportCsv, nullptr, close, quit});
     add(tr("&Edit"), {undo, redo, nullptr, findValve, note, history, nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});
-    add(tr("&Valve"), {readAgain, takeFix, doubtful, cannotRead, deficiency, nullptr, addBranch});
+    add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
+                       doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch});
     QMenu* view = add(tr("Vie&w"), places);
     view->addSeparator();
+    view->addActions({advice, convergence, tableTwin});
+    view->addSeparator();
     view->addActions({nextDisplay, largerText, smallerText, normalText, fullScreen});
-    add(tr("Re&port"), {exportReport});
+    add(tr("Re&port"), {exportReport, nullptr, showTruth});
     add(tr("&Help"), {keys, about});
 }
 

@@ -25,10 +25,13 @@ class Commands : public QObject {
     // File
     QAction* newJob;
     QAction* newFromFolder;
+    QAction* newPractice;
     QAction* open;
     QMenu* openRecent;
     QAction* save;
     QAction* saveCopy;
+    QAction* mergeCopy;
+    QAction* decideConflicts;
     QAction* exportCsv;
     QAction* close;
     QAction* quit;
@@ -52,8 +55,17 @@ class Commands : public QObject {
     QAction* doubtful;
     QAction* cannotRead;
     QAction* deficiency;
+    QAction* takeMeter;
+    QAction* takeGauges;
     QAction* addBranch;
+    QAction* adjustOrHold;  ///< from other places: adjust this valve; in Adjust: hold, next valve
+    QAction* readReference;
+    QAction* readShutValve;
+    QAction* takeAdvice;
     // View
+    QAction* advice;
+    QAction* convergence;
+    QAction* tableTwin;
     QList<QAction*> places;  ///< in the order of the side list
     QAction* nextDisplay;
     QAction* largerText;
@@ -62,6 +74,7 @@ class Commands : public QObject {
     QAction* fullScreen;
     // Report
     QAction* exportReport;
+    QAction* showTruth;
     // Help
     QAction* keys;
     QAction* about;

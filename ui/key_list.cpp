@@ -38,6 +38,9 @@ KeyList::KeyList(const Commands& commands, QWidget* parent) : QDialog(parent) {
         {tr("Take back what is being typed"), tr("Esc")},
         {tr("Type a unit behind the digits"), tr("k kPa, m mbar, p psi, i inH₂O, f ftH₂O")},
         {tr("Leave the grid"), tr("Ctrl+Tab, F6")},
+        {tr("In Adjust: log a try at the setting shown"), tr("digits, Enter")},
+        {tr("In Adjust: follow the hand by one step, by one turn"), tr("Up, Down; PgUp, PgDn")},
+        {tr("In Adjust: take an advised setting from the table"), tr("Enter in the table")},
     };
     auto* table = new QTableWidget(0, 2, this);
     table->setHorizontalHeaderLabels({tr("Command"), tr("Keys")});

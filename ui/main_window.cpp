@@ -16,12 +16,15 @@
 #include "core/exchange/job_folder.h"
 #include "ui/job_files.h"
 #include "ui/key_list.h"
+#include "ui/merge/merge_messages.h"
+#include "ui/places/adjust/adjust_place.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/pump/pump_place.h"
 #include "ui/places/report/report_place.h"
 #include "ui/places/review/review_place.h"
 #include "ui/places/system/system_place.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/plain_labels.h"
 #include "ui/text/words.h"
 #include "ui/window_look.h"
 
@@ -36,7 +39,7 @@ constexpr base::MessageForm kTablesWritten{
     "tables_written", "the tables of this job are in {1}; open them with any spreadsheet"};
 
 /// Numbers of the places' keys: a place keeps its number while its neighbors are not there.
-constexpr int kPlaceNumbers[] = {1, 2, 3, 5, 6, 7};
+constexpr int kPlaceNumbers[] = {1, 2, 3, 4, 5, 6, 7};
 
 QString folderOf(const QString& file) {
     return file.isEmpty() ? QDir::homePath() : QFileInfo(file).absolutePath();
@@ -48,6 +51,8 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     : QMainWindow(parent),
       m_preferences(preferences),
       m_bridge(std::move(desk)),
+      m_advisor(m_bridge),
+      m_practice(m_bridge),
       m_commands(new Commands(this)),
       m_strip(new JobStrip(this)),
       m_sideList(new SideList(this)),
@@ -55,6 +60,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_readOnly(new QLabel(this)),
       m_notice(new NoticeLine(this)),
       m_keyLine(new QLabel(this)) {
+    qApp->installEventFilter(new PlainLabels(this));
     m_commands->fill(menuBar());
     buildFrame();
     buildPlaces();
@@ -65,6 +71,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectFileCommands();
     connectEditCommands();
     connectWalkCommands();
+    connectAdjustCommands();
     connectViewCommands();
     connectReviewCommands();
     connect(&m_bridge, &WorkbookBridge::changed, this, &MainWindow::refresh);
@@ -127,31 +134,37 @@ void MainWindow::buildFrame() {
 void MainWindow::buildPlaces() {
     m_job = new JobPlace(m_bridge, this);
     m_system = new SystemPlace(m_bridge, this);
-    m_walk = new WalkPlace(m_bridge, this);
+    m_walk = new WalkPlace(m_bridge, m_advisor, this);
+    m_adjust = new AdjustPlace(m_bridge, m_advisor, this);
     m_pump = new PumpPlace(m_bridge, this);
     m_review = new ReviewPlace(m_bridge, this);
     m_report = new ReportPlace(m_bridge, this);
-    const QString grid =
-        tr("digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   "
-           "Ctrl+R again   |   F6 leaves the grid");
+    const auto always = [](const QString& hint) { return [hint] { return hint; }; };
     m_places = {
         {m_job, [this](const theme::Tokens& tokens) { m_job->setTokens(tokens); },
-         [this] { m_job->takeFocus(); }, tr("Enter stores   |   Esc restores   |   Tab next field")},
+         [this] { m_job->takeFocus(); }, always(tr("Enter stores   |   Esc restores   |   Tab next field"))},
         {m_system, [this](const theme::Tokens& tokens) { m_system->setTokens(tokens); },
          [this] { m_system->takeFocus(); },
-         tr("type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   F6 leaves the "
-            "table")},
+         always(tr("type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   F6 leaves "
+                   "the table"))},
         {m_walk, [this](const theme::Tokens& tokens) { m_walk->setTokens(tokens); },
-         [this] { m_walk->takeFocus(); }, grid},
+         [this] { m_walk->takeFocus(); }, [this] { return m_walk->hint(); }},
+        {m_adjust, [this](const theme::Tokens& tokens) { m_adjust->setTokens(tokens); },
+         [this] { m_adjust->takeFocus(); }, [this] { return m_adjust->hint(); }},
         {m_pump, [this](const theme::Tokens& tokens) { m_pump->setTokens(tokens); },
-         [this] { m_pump->takeFocus(); }, tr("Ctrl+T numbers as a table   |   Alt+3 back to the walk")},
+         [this] { m_pump->takeFocus(); },
+         always(tr("Ctrl+T numbers as a table   |   Alt+3 back to the walk"))},
         {m_review, [this](const theme::Tokens& tokens) { m_review->setTokens(tokens); },
          [this] { m_review->takeFocus(); },
-         tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open item")},
+         always(tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open "
+                   "item"))},
         {m_report, [this](const theme::Tokens& tokens) { m_report->setTokens(tokens); },
-         [this] { m_report->takeFocus(); }, tr("Up, Down pages   |   Ctrl+P export as PDF")},
+         [this] { m_report->takeFocus(); }, always(tr("Up, Down pages   |   Ctrl+P export as PDF"))},
     };
-    const QString names[] = {tr("Job"), tr("System"), tr("Walk"), tr("Pump"), tr("Review"), tr("Report")};
+    connect(m_walk, &WalkPlace::hintChanged, this, &MainWindow::refreshCommands);
+    connect(m_adjust, &AdjustPlace::hintChanged, this, &MainWindow::refreshCommands);
+    const QString names[] = {tr("Job"),  tr("System"), tr("Walk"),  tr("Adjust"),
+                             tr("Pump"), tr("Review"), tr("Report")};
     for (std::size_t i = 0; i < m_places.size(); ++i) {
         m_stack->addWidget(m_places[i].widget);
         m_sideList->addPlace(kPlaceNumbers[i], names[i]);
@@ -181,7 +194,7 @@ MainWindow::Place MainWindow::place() const {
 bool MainWindow::openFile(const QString& file) {
     const base::Outcome opened = m_bridge.open(file);
     if (!opened) {
-        raise(opened.fault());
+        raiseWithAdvice(opened.fault(), file);
         return false;
     }
     m_notice->clearMessage();
@@ -194,6 +207,7 @@ bool MainWindow::openFile(const QString& file) {
 void MainWindow::connectFileCommands() {
     connect(m_commands->newJob, &QAction::triggered, this, &MainWindow::newJob);
     connect(m_commands->newFromFolder, &QAction::triggered, this, &MainWindow::newJobFromTables);
+    connectPracticeCommands();
     connect(m_commands->open, &QAction::triggered, this, [this] {
         const QString file = askWorkbookToOpen(this, folderOf(m_bridge.file()));
         if (!file.isEmpty()) {
@@ -206,6 +220,9 @@ void MainWindow::connectFileCommands() {
         }
     });
     connect(m_commands->saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
+    connect(m_commands->mergeCopy, &QAction::triggered, this, &MainWindow::mergeCopy);
+    connect(m_commands->decideConflicts, &QAction::triggered, this, &MainWindow::decideConflicts);
+    connect(m_strip, &JobStrip::conflictsWanted, m_commands->decideConflicts, &QAction::trigger);
     connect(m_commands->exportCsv, &QAction::triggered, this, &MainWindow::exportTables);
     connect(m_commands->close, &QAction::triggered, this, [this] {
         m_notice->clearMessage();
@@ -227,6 +244,8 @@ void MainWindow::connectEditCommands() {
     connect(m_commands->findValve, &QAction::triggered, this, [this] {
         if (place() == System) {
             m_system->findBranch();
+        } else if (place() == Adjust) {
+            m_adjust->findValve();
         } else {
             showPlace(Walk);
             m_walk->findValve();
@@ -251,10 +270,42 @@ void MainWindow::connectWalkCommands() {
     onWalk(m_commands->newRound, &WalkPlace::beginRound);
     onWalk(m_commands->closeRound, &WalkPlace::beginClosing);
     onWalk(m_commands->note, &WalkPlace::editNote);
-    onWalk(m_commands->readAgain, &WalkPlace::readAgain);
-    onWalk(m_commands->takeFix, &WalkPlace::takeFix);
-    onWalk(m_commands->doubtful, &WalkPlace::toggleDoubtful);
     onWalk(m_commands->cannotRead, &WalkPlace::recordNotReadable);
+    onWalk(m_commands->convergence, &WalkPlace::toggleConvergence);
+}
+
+void MainWindow::connectAdjustCommands() {
+    // Some keys mean the same at a valve in hand and in the walk.
+    const auto onBoth = [this](QAction* action, void (WalkPlace::*walking)(),
+                               void (AdjustPlace::*adjusting)()) {
+        connect(action, &QAction::triggered, this, [this, walking, adjusting] {
+            if (place() == Adjust) {
+                (m_adjust->*adjusting)();
+                return;
+            }
+            showPlace(Walk);
+            (m_walk->*walking)();
+        });
+    };
+    onBoth(m_commands->readAgain, &WalkPlace::readAgain, &AdjustPlace::readAgain);
+    onBoth(m_commands->takeFix, &WalkPlace::takeFix, &AdjustPlace::takeFix);
+    onBoth(m_commands->doubtful, &WalkPlace::toggleDoubtful, &AdjustPlace::toggleDoubtful);
+    connect(m_commands->adjustOrHold, &QAction::triggered, this,
+            [this] { place() == Adjust ? m_adjust->holdAndNext() : showPlace(Adjust); });
+    const auto onAdjust = [this](QAction* action, void (AdjustPlace::*slot)()) {
+        connect(action, &QAction::triggered, this, [this, slot] {
+            if (place() != Adjust) {
+                showPlace(Adjust);
+            }
+            (m_adjust->*slot)();
+        });
+    };
+    onAdjust(m_commands->readReference, &AdjustPlace::readReference);
+    onAdjust(m_commands->readShutValve, &AdjustPlace::readShutValve);
+    onAdjust(m_commands->takeAdvice, &AdjustPlace::takeAdvice);
+    onAdjust(m_commands->advice, &AdjustPlace::goToAdvice);
+    connect(m_commands->tableTwin, &QAction::triggered, this,
+            [this] { place() == Pump ? m_pump->toggleTable() : m_walk->toggleTable(); });
 }
 
 void MainWindow::connectViewCommands() {
@@ -277,8 +328,16 @@ void MainWindow::connectViewCommands() {
         m_report->exportReport();
     });
     connect(m_report, &ReportPlace::placeWanted, this, [this](ReportPlace::Target target) {
-        // The targets stand in the order of the side list.
-        showPlace(static_cast<Place>(target));
+        switch (target) {
+            case ReportPlace::Target::Job:
+                return showPlace(Job);
+            case ReportPlace::Target::System:
+                return showPlace(System);
+            case ReportPlace::Target::Walk:
+                return showPlace(Walk);
+            case ReportPlace::Target::Pump:
+                return showPlace(Pump);
+        }
     });
     connect(m_report, &ReportPlace::branchWanted, this, [this](const base::Id& branch) {
         showPlace(Walk);
@@ -309,6 +368,7 @@ void MainWindow::applyLook() {
     m_job->setMetrics(look.metrics);
     m_system->setMetrics(look.metrics);
     m_walk->setMetrics(look.metrics);
+    m_adjust->setMetrics(look.metrics);
     m_review->setMetrics(look.metrics);
     for (const PlaceEntry& entry : m_places) {
         entry.setTokens(look.tokens);
@@ -353,24 +413,34 @@ void MainWindow::refreshCommands() {
     m_commands->redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo %1").arg(redo));
     m_commands->undo->setEnabled(!undo.isEmpty());
     m_commands->redo->setEnabled(!redo.isEmpty());
-    for (QAction* action : {m_commands->readAgain, m_commands->takeFix, m_commands->doubtful,
-                            m_commands->cannotRead, m_commands->note, m_commands->closeRound}) {
+    m_commands->adjustOrHold->setText(place() == Adjust ? tr("&Hold Here, Go to Next Valve")
+                                                        : tr("&Adjust This Valve"));
+    for (QAction* action : {m_commands->takeFix, m_commands->adjustOrHold, m_commands->readReference,
+                            m_commands->readShutValve, m_commands->takeAdvice}) {
+        action->setEnabled(isWritable);
+    }
+    m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk);
+    for (QAction* action : {m_commands->readAgain, m_commands->doubtful, m_commands->cannotRead,
+                            m_commands->note, m_commands->closeRound}) {
         action->setEnabled(isRoundOpen);
     }
     m_commands->newRound->setEnabled(isWritable && !m_bridge.project().branches().empty());
     m_commands->addBranch->setEnabled(isWritable);
+    m_commands->mergeCopy->setEnabled(isWritable);
+    m_commands->decideConflicts->setEnabled(isWritable && !m_bridge.openConflicts().empty());
     m_commands->comment->setEnabled(isWritable && !m_bridge.project().rounds().empty());
     m_commands->deficiency->setEnabled(isWritable);
     for (QAction* action : {m_commands->history, m_commands->nextOpen, m_commands->previousOpen}) {
         action->setEnabled(m_bridge.isOpen());
     }
+    refreshPracticeCommands();
     for (QAction* action : {m_commands->save, m_commands->saveCopy, m_commands->exportCsv, m_commands->close,
                             m_commands->exportReport, m_commands->findValve}) {
         action->setEnabled(m_bridge.isOpen());
     }
     const QString back = undo.isEmpty() ? QString() : tr("   |   Ctrl+Z undo %1").arg(undo);
     const std::size_t index = static_cast<std::size_t>(std::max(0, m_stack->currentIndex()));
-    m_keyLine->setText(m_places[index].hint + back);
+    m_keyLine->setText(m_places[index].hint() + back);
 }
 
 void MainWindow::refreshStrip() {
@@ -426,6 +496,8 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
     Place shown = place();
     if (changes.touches(RecordKind::Comment)) {
         shown = Review;
+    } else if (shown == Adjust && changes.touches(RecordKind::Reading)) {
+        // The valve in hand shows its readings as well as the walk does.
     } else if (changes.touches(RecordKind::Reading) || changes.touches(RecordKind::Round)) {
         shown = Walk;
     } else if (changes.touches(RecordKind::Branch)) {
@@ -441,11 +513,15 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
     if (const auto branch = m_bridge.revertedBranch()) {
         m_bridge.selectBranch(branch);
         shown == System ? m_system->showBranch(*branch) : m_walk->showBranch(*branch);
+        if (shown == Adjust) {
+            m_adjust->showBranch(*branch);
+        }
     }
 }
 
 void MainWindow::raise(const base::Fault& fault) {
-    const bool isGood = fault.is(kStoredAlready) || fault.is(kCopySaved) || fault.is(kTablesWritten);
+    const bool isGood = fault.is(kStoredAlready) || fault.is(kCopySaved) || fault.is(kTablesWritten) ||
+                        fault.is(kMerged) || fault.is(kNothingNew);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());

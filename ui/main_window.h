@@ -9,6 +9,9 @@
 #include <vector>
 
 #include "ui/commands.h"
+#include "ui/merge/merge_dialog.h"
+#include "ui/loop_advisor.h"
+#include "ui/practice/practice_desk.h"
 #include "ui/preferences.h"
 #include "ui/widgets/job_strip.h"
 #include "ui/widgets/notice_line.h"
@@ -17,6 +20,7 @@
 
 namespace ww::ui {
 
+class AdjustPlace;
 class JobPlace;
 class PumpPlace;
 class ReportPlace;
@@ -29,7 +33,7 @@ class MainWindow : public QMainWindow {
 
   public:
     /// The places in the order of the side list.
-    enum Place { Job, System, Walk, Pump, Review, Report };
+    enum Place { Job, System, Walk, Adjust, Pump, Review, Report };
 
     /// `preferences` must outlive the window.
     MainWindow(Desk desk, Preferences& preferences, QWidget* parent = nullptr);
@@ -38,9 +42,13 @@ class MainWindow : public QMainWindow {
     WorkbookBridge& bridge() { return m_bridge; }
     const Commands& commands() const { return *m_commands; }
     WalkPlace* walk() const { return m_walk; }
+    AdjustPlace* adjust() const { return m_adjust; }
+    LoopAdvisor& advisor() { return m_advisor; }
 
     /// Opens a workbook in this window; a refusal is shown in the reserved line.
     bool openFile(const QString& file);
+    /// Shows what merging another copy would do, and does it when that is wanted.
+    void mergeFile(const QString& copy);
     void showPlace(Place place);
     Place place() const;
     void setDisplay(theme::Display display);
@@ -61,7 +69,7 @@ class MainWindow : public QMainWindow {
         QWidget* widget;
         std::function<void(const theme::Tokens&)> setTokens;
         std::function<void()> takeFocus;
-        QString hint;
+        std::function<QString()> hint;
     };
 
     void buildFrame();
@@ -69,6 +77,7 @@ class MainWindow : public QMainWindow {
     void connectFileCommands();
     void connectEditCommands();
     void connectWalkCommands();
+    void connectAdjustCommands();
     void connectViewCommands();
     void connectReviewCommands();
     void goToOpenItem(bool isForward);
@@ -86,12 +95,24 @@ class MainWindow : public QMainWindow {
     bool canTake(const QString& file) const;
     void newJob();
     void newJobFromTables();
+    void newPracticeJob();
+    void connectPracticeCommands();
+    void refreshPracticeCommands();
+    void takeMeter();
+    void showTruth();
     void exportTables();
     void saveCopy();
+    /// Says too which sound copy lies beside a damaged file.
+    void raiseWithAdvice(const base::Fault& fault, const QString& file);
+    void mergeCopy();
+    void decideConflicts();
+    bool storeChoices(const MergeDialog::Choices& choices);
     void showAbout();
 
     Preferences& m_preferences;
     WorkbookBridge m_bridge;
+    LoopAdvisor m_advisor;
+    PracticeDesk m_practice;
     Commands* m_commands;
     JobStrip* m_strip;
     SideList* m_sideList;
@@ -102,6 +123,7 @@ class MainWindow : public QMainWindow {
     JobPlace* m_job = nullptr;
     SystemPlace* m_system = nullptr;
     WalkPlace* m_walk = nullptr;
+    AdjustPlace* m_adjust = nullptr;
     PumpPlace* m_pump = nullptr;
     ReviewPlace* m_review = nullptr;
     ReportPlace* m_report = nullptr;

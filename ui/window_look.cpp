@@ -34,7 +34,8 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QMenu::separator { height: 1px; background: %4; margin: 4px 8px; }"
                "QLabel { color: %3; background: transparent; }"
                "QScrollArea, QScrollArea > QWidget > QWidget { background: transparent; }"
-               "QListWidget#side_list, QListWidget#side_list:focus { background: %1; border: none; padding: 0; }"
+               "QListWidget#side_list, QListWidget#side_list:focus { background: %1; border: none; padding: "
+               "0; }"
                "QListWidget#side_list::item { padding: 6px 10px; color: %3; border: 2px solid transparent; }"
                "QListWidget#side_list::item:selected { background: %3; color: %2; font-weight: bold; }"
                "QListWidget#side_list:focus::item:selected { border: 2px solid %2; }"
@@ -97,6 +98,9 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display) {
     }
     const project::Project& project = bridge.project();
     strip.job = QString::fromStdString(project.job().name);
+    if (!project.job().practice.empty()) {
+        strip.job = tr("PRACTICE · %1").arg(strip.job);
+    }
     if (const project::Round* round = project.lastRound()) {
         strip.round = tr("Round %1, %2, %3")
                           .arg(QString::number(round->number), text::word(round->kind).toLower(),
@@ -113,6 +117,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display) {
                                .arg(QString::fromStdString(meter.due->date()));
         }
     }
+    strip.conflictCount = static_cast<int>(bridge.openConflicts().size());
     if (bridge.notStored()) {
         strip.stored = tr("Not stored: %1").arg(text::sentence(*bridge.notStored()));
         strip.isNotStored = true;

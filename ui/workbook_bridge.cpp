@@ -2,6 +2,7 @@
 
 #include <unordered_map>
 
+#include "core/balancing/adjusting.h"
 #include "core/balancing/witness.h"
 #include "core/base/expects.h"
 #include "ui/text/format.h"
@@ -438,7 +439,8 @@ base::Outcome WorkbookBridge::takeOfferedFix(const base::Id& branch) {
             const project::Branch* record = project().branches().find(branch);
             return fault(kNoFixOffered, record != nullptr ? record->tag : std::string());
         }
-        return balancing::storeDp(project(), round.id, branch, fix->dp, std::nullopt, context());
+        const project::Reading* reading = balancing::countingReading(project(), round.id, branch);
+        return balancing::correctReading(project(), reading->id, fix->dp, std::nullopt, context());
     });
 }
 

@@ -95,11 +95,22 @@ class WorkbookBridge : public QObject {
     void setPerson(std::optional<base::Id> person);
     base::Id newId() const { return m_desk.ids.next(); }
     base::Instant now() const { return m_desk.clock.now(); }
+    /// Who reads with what, and when: for edits that are made outside and carried out by apply().
+    balancing::WalkContext context() const;
 
     /// Carries out any edit; changed() is emitted before it returns.
     base::Outcome apply(const project::Edit& edit);
     base::Outcome undo();
     base::Outcome redo();
+    /// Takes over what another copy of this workbook did, as one step for undo; previewMerge() only says what
+    /// would come of it.
+    base::Result<workbook::MergeReport> merge(const QString& other);
+    base::Result<workbook::MergeReport> previewMerge(const QString& other);
+    /// Picks one side of a conflict that merging left open.
+    base::Outcome choose(const base::Id& conflict, project::ConflictChoice choice);
+    std::vector<project::MergeConflict> openConflicts() const;
+    /// The open conflict about two readings of this branch in this round; nothing where there is none.
+    std::optional<project::MergeConflict> conflictAt(const base::Id& branch, const base::Id& round) const;
     /// The branch whose record or reading the last undo or redo changed; nothing where it was about something
     /// else.
     std::optional<base::Id> revertedBranch() const { return m_revertedBranch; }
@@ -155,7 +166,6 @@ class WorkbookBridge : public QObject {
     base::Outcome editReading(const base::Id& branch,
                               const std::function<Made(const project::Reading&)>& make);
     base::Result<const project::Round*> roundForReadings() const;
-    balancing::WalkContext context() const;
     void takeOver(std::unique_ptr<workbook::Workbook> workbook);
 
     Desk m_desk;

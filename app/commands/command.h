@@ -12,6 +12,7 @@
 #include "core/base/result.h"
 #include "core/project/project.h"
 #include "core/report/report.h"
+#include "core/workbook/report_signing.h"
 
 namespace CLI {
 class App;
@@ -22,7 +23,7 @@ namespace ww::app {
 /// Exit status of a command (the outside contract).
 enum Exit {
     kDone = 0,         ///< done; of a judging command: accepted, valid
-    kNotAccepted = 1,  ///< judged and not accepted or not valid
+    kNotAccepted = 1,  ///< judged and not accepted or not valid; conflicts are left
     kBadInput = 2,     ///< bad usage or bad input
     kFileTrouble = 3,  ///< a file could not be read or written
 };
@@ -40,6 +41,9 @@ struct Surroundings {
     std::string person;
     std::string machine;
     ReportWriter writeReport;
+    /// Draws a report with places for signatures; given by the main likewise.
+    std::function<workbook::ReportToSign(const report::Report&, const project::Project&)> reportToSign = {};
+    seal::BlockDrawer drawBlock = {};
 };
 
 class Command {
@@ -71,6 +75,7 @@ std::unique_ptr<Command> adviseCommand();
 std::unique_ptr<Command> pumpCommand();
 std::unique_ptr<Command> reportCommand();
 std::unique_ptr<Command> exportCommand();
+std::unique_ptr<Command> mergeCommand();
 std::unique_ptr<Command> verifyCommand();
 
 }  // namespace ww::app

@@ -1,5 +1,7 @@
 #include "app/commands/open_workbook.h"
 
+#include "core/workbook/sound_copy.h"
+
 namespace ww::app {
 
 std::unique_ptr<workbook::Workbook> openWorkbook(Surroundings& surroundings, const std::string& file,
@@ -9,6 +11,9 @@ std::unique_ptr<workbook::Workbook> openWorkbook(Surroundings& surroundings, con
     auto opened = workbook::Workbook::open(file, mode, session);
     if (!opened) {
         fileTrouble(surroundings, opened.fault());
+        if (workbook::isDamage(opened.fault())) {
+            fileTrouble(surroundings, workbook::adviceFor(file));
+        }
         return nullptr;
     }
     if (mode == workbook::OpenMode::ReadWrite && (*opened)->isReadOnly()) {

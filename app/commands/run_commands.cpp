@@ -23,7 +23,8 @@ constexpr NamedCommand kCommands[] = {
     {"pump", "Duty, excess head, trim, speed or throttle, energy code and cost", pumpCommand},
     {"report", "Write the balance report as PDF", reportCommand},
     {"export", "Write the job as CSV tables or as JSON", exportCommand},
-    {"verify", "Prove that a workbook is intact and follows from its journal", verifyCommand},
+    {"merge", "Bring two copies of one workbook together", mergeCommand},
+    {"verify", "Prove a workbook by its journal, or a signed report by its signatures", verifyCommand},
 };
 
 bool isCommand(const std::string& word) {

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include "core/balancing/detail/doubts.h"
+#include "core/balancing/detail/setting_rule.h"
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/walk_forms.h"
 
@@ -13,6 +15,7 @@ namespace {
 
 using base::Decimal;
 using base::Result;
+using detail::settingFault;
 using project::Branch;
 using project::Edit;
 using project::Project;
@@ -68,18 +71,6 @@ std::optional<base::Fault> refusal(const Round& round, bool isCorrection) {
     return std::nullopt;
 }
 
-std::optional<base::Fault> settingFault(const Project& project, const Branch& branch,
-                                        const Decimal& setting) {
-    const curve::ValveCharacteristic* curve = project.characteristicOf(branch);
-    if (curve == nullptr || curve->covers(Setting::si(setting.value()))) {
-        return std::nullopt;
-    }
-    return base::Fault{&kSettingBeyondScale,
-                       branch.tag,
-                       {setting.text(), quantity::concise(curve->lowest().si(), 4),
-                        quantity::concise(curve->fullyOpen().si(), 4)}};
-}
-
 /// The setting as entered at which the valve's table says fully open.
 std::optional<Decimal> fullyOpenSetting(const Project& project, const Branch& branch) {
     const project::ValveModel* valve = branch.valve ? project.valves().find(*branch.valve) : nullptr;
@@ -92,10 +83,13 @@ std::optional<Decimal> fullyOpenSetting(const Project& project, const Branch& br
         ->setting;
 }
 
-/// A reading that stands in place of all standing readings of its branch in the round.
+/// A reading that stands in place of what was read of its branch on the round's walk. Tries stay: each is
+/// true for its own setting and moment.
 Result<Edit> replacing(const Project& project, const Round& round, const Branch& branch, Reading made,
                        WalkContext context, std::string label) {
-    const auto before = standingReadings(project, round.id, branch.id);
+    auto before = standingReadings(project, round.id, branch.id);
+    std::erase_if(before,
+                  [](const Reading* reading) { return reading->purpose != project::ReadingPurpose::Walk; });
     if (const auto fault = refusal(round, !before.empty())) {
         return *fault;
     }
@@ -140,6 +134,17 @@ Result<Edit> changedReading(const Project& project, const Id& reading, const std
         edit.put.emplace_back(std::move(changed));
     }
     return edit;
+}
+
+/// Where a correction of the setting begins: the counting reading with what it repeats and all after it.
+std::size_t countingGroup(const std::vector<const Reading*>& standing) {
+    std::size_t start = 0;
+    for (std::size_t i = 0; i < standing.size(); ++i) {
+        if (hasContent(*standing[i]) && !(standing[i]->isRepeat && i > 0)) {
+            start = i;
+        }
+    }
+    return start;
 }
 
 }  // namespace
@@ -235,7 +240,8 @@ Result<Edit> storeSetting(const Project& project, const Id& roundId, const Id& b
     Edit edit;
     edit.label = std::move(label);
     int sequence = nextSequence(project, roundId);
-    for (const Reading* reading : before) {
+    const std::size_t first = countingGroup(before);
+    for (const Reading* reading : std::span(before).subspan(first)) {
         if (reading->setting == setting) {
             continue;
         }

@@ -50,7 +50,7 @@ void CsvTable::addColumns(const std::vector<ColumnSpec>& columns) {
     }
 }
 
-base::Outcome CsvTable::write(const std::filesystem::path& file) const {
+std::string CsvTable::written() const {
     std::vector<std::string> header;
     std::vector<std::optional<Unit>> units;
     for (std::size_t i = 0; i < m_columns.size(); ++i) {
@@ -66,8 +66,12 @@ base::Outcome CsvTable::write(const std::filesystem::path& file) const {
         }
         out += csvRecord(cells);
     }
+    return out;
+}
+
+base::Outcome CsvTable::write(const std::filesystem::path& file) const {
     std::ofstream stream(file, std::ios::binary | std::ios::trunc);
-    stream << out;
+    stream << written();
     stream.close();
     if (!stream) {
         return base::Fault{&kTableNotWritten, file.string(), {}};

@@ -41,6 +41,8 @@ class CsvTable {
     /// Unit of a column where no cell has one: still needed in the header.
     void setUsualUnit(const std::string& column, Unit unit) { m_usual.insert_or_assign(column, unit); }
 
+    /// The table as it would be written.
+    std::string written() const;
     base::Outcome write(const std::filesystem::path& file) const;
 
   private:

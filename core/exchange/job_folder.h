@@ -55,6 +55,14 @@ ImportPlan readReadings(const std::filesystem::path& folder, const project::Proj
 /// Writes the whole job as CSV tables that readJobFolder() reads back to an equal job, digits as typed.
 base::Outcome writeJobFolder(const project::Project& project, const std::filesystem::path& folder);
 
+/// One table as it would be written.
+struct JobTable {
+    std::string file;  ///< "readings.csv"
+    std::string text;
+};
+/// The tables that writeJobFolder() writes.
+std::vector<JobTable> jobTables(const project::Project& project);
+
 /// The whole job as one JSON document (UTF-8), digits as typed beside SI values.
 std::string jobJson(const project::Project& project);
 

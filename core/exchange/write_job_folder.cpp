@@ -231,14 +231,8 @@ base::Outcome writeFiles(const FilesBeside& files, const std::filesystem::path& 
     return base::Done{};
 }
 
-}  // namespace
-
-base::Outcome writeJobFolder(const Project& project, const std::filesystem::path& folder) {
-    std::error_code error;
-    std::filesystem::create_directories(folder, error);
-    if (error) {
-        return base::Fault{&kFolderNotMade, folder.string(), {error.message()}};
-    }
+/// All tables, and the files that stand beside them.
+std::vector<NamedTable> tablesOf(const Project& project, FilesBeside& files) {
     std::vector<NamedTable> tables = {{"job.csv", jobTable(project)},
                                       {"people.csv", peopleTable(project)},
                                       {"rounds.csv", roundTable(project)},
@@ -247,10 +241,31 @@ base::Outcome writeJobFolder(const Project& project, const std::filesystem::path
     for (NamedTable& table : systemTables(project)) {
         tables.push_back(std::move(table));
     }
-    FilesBeside files;
     for (NamedTable& table : reviewTables(project, files)) {
         tables.push_back(std::move(table));
     }
+    return tables;
+}
+
+}  // namespace
+
+std::vector<JobTable> jobTables(const Project& project) {
+    std::vector<JobTable> all;
+    FilesBeside files;
+    for (const auto& [name, table] : tablesOf(project, files)) {
+        all.push_back({name, table.written()});
+    }
+    return all;
+}
+
+base::Outcome writeJobFolder(const Project& project, const std::filesystem::path& folder) {
+    std::error_code error;
+    std::filesystem::create_directories(folder, error);
+    if (error) {
+        return base::Fault{&kFolderNotMade, folder.string(), {error.message()}};
+    }
+    FilesBeside files;
+    const std::vector<NamedTable> tables = tablesOf(project, files);
     // All tables stand beside their places before the first takes its place, so that a full disk spoils none.
     base::Outcome outcome = writeFiles(files, folder / kAttachmentFolder);
     for (const auto& [name, table] : tables) {

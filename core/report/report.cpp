@@ -40,6 +40,9 @@ Report build(const project::Project& project, const ReportOptions& options) {
     report.jobName = project.job().name;
     report.titleLines = titleLines(source);
     report.digest = options.journalDigest.substr(0, 12);
+    report.journalDigest = options.journalDigest;
+    report.signers = options.signers;
+    report.isDraft = options.signers == Signers::None;
     report.workbookId = options.workbookId;
     report.printed = options.printed;
     report.roundNumber = report.rounds.empty() ? 0 : last.roundNumber;
@@ -55,6 +58,18 @@ Report build(const project::Project& project, const ReportOptions& options) {
     report.sections.push_back(std::move(exceptions));
     report.sections.push_back(detail::readingsSection(source));
     return report;
+}
+
+std::vector<base::Fault> obstaclesToSigning(const Report& report) {
+    std::vector<base::Fault> obstacles;
+    if (!report.rounds.empty()) {
+        for (const balancing::Finding& finding : report.rounds.back().findings) {
+            if (finding.severity == balancing::Severity::BlocksSignature) {
+                obstacles.push_back(finding.fault);
+            }
+        }
+    }
+    return obstacles;
 }
 
 }  // namespace ww::report

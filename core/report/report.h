@@ -59,6 +59,9 @@ struct Section {
     std::vector<Statement> closing;  ///< below the tables: cautions, what the report does not say
 };
 
+/// Who is to sign the report; blocks for them stand on its last page.
+enum class Signers { None, Technician, TechnicianAndSupervisor };
+
 struct ReportOptions {
     std::optional<int> round;   ///< the round reported as the last; nothing: the highest number
     std::string journalDigest;  ///< of the workbook's newest record, hexadecimal
@@ -66,6 +69,7 @@ struct ReportOptions {
     /// Written into the file as its date. Give the time of the newest journal record, so that the same job
     /// gives the same file.
     base::Instant printed;
+    Signers signers = Signers::None;  ///< none: a draft, marked as such on every page
 };
 
 struct Report {
@@ -73,7 +77,9 @@ struct Report {
     std::vector<std::string> titleLines;  ///< system, site, client, dates, people
     bool isDraft = true;
     std::vector<Section> sections;
-    std::string digest;  ///< first 12 digits of the journal digest, for the footer
+    std::string digest;         ///< first 12 digits of the journal digest, for the footer
+    std::string journalDigest;  ///< the whole of it
+    Signers signers = Signers::None;
     int roundNumber = 0;
     base::Instant printed;
     std::string workbookId;
@@ -82,5 +88,8 @@ struct Report {
 
 /// Builds the report. Pure; equal input gives an equal report.
 Report build(const project::Project& project, const ReportOptions& options);
+
+/// The findings of the reported round that block signing; empty where the report may be signed.
+std::vector<base::Fault> obstaclesToSigning(const Report& report);
 
 }  // namespace ww::report

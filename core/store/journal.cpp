@@ -9,6 +9,13 @@ namespace ww::store {
 
 namespace {
 
+/// can_undo of a record that is part of a merge; else 0 or 1.
+constexpr std::int64_t kPartOfMerge = 2;
+
+std::int64_t undoMarkOf(const JournalRecord& record) {
+    return record.isPartOfMerge ? kPartOfMerge : record.canUndo ? 1 : 0;
+}
+
 std::optional<std::int64_t> optionalInteger(const Statement& row, int column) {
     return row.isNull(column) ? std::nullopt : std::optional(row.integer(column));
 }
@@ -24,6 +31,7 @@ JournalRecord recordFrom(const Statement& row) {
     record.undoes = optionalInteger(row, 5);
     record.redoes = optionalInteger(row, 6);
     record.canUndo = row.integer(7) != 0;
+    record.isPartOfMerge = row.integer(7) == kPartOfMerge;
     record.schemaVersion = row.integer(8);
     const ByteSpan digest = row.blob(10);
     if (digest.size() == record.digest.bytes.size()) {
@@ -49,7 +57,7 @@ base::Digest digestOf(const JournalRecord& record, ByteSpan changeset, const bas
     // Sequences begin at 1, so 0 stands for none.
     digester.addNumber(record.undoes.value_or(0));
     digester.addNumber(record.redoes.value_or(0));
-    digester.addNumber(record.canUndo ? 1 : 0);
+    digester.addNumber(undoMarkOf(record));
     digester.addNumber(record.schemaVersion);
     digester.add(changeset);
     return digester.finish();
@@ -70,7 +78,7 @@ base::Outcome appendToJournal(Database& database, const JournalRecord& record, B
     statement->bind(5, std::string_view(record.label));
     bindOptional(*statement, 6, record.undoes);
     bindOptional(*statement, 7, record.redoes);
-    statement->bind(8, std::int64_t{record.canUndo ? 1 : 0});
+    statement->bind(8, undoMarkOf(record));
     statement->bind(9, record.schemaVersion);
     statement->bind(10, changeset);
     statement->bind(11, ByteSpan(record.digest.bytes));

@@ -22,6 +22,9 @@ struct JournalRecord {
     std::optional<std::int64_t> undoes;
     std::optional<std::int64_t> redoes;
     bool canUndo = true;
+    /// One of the other laptop's actions, taken over by a merge: undone together with the record that ends
+    /// the merge, which is the first behind it without this mark.
+    bool isPartOfMerge = false;
     std::int64_t schemaVersion = 0;
     base::Digest digest;
 };

@@ -5,13 +5,14 @@
 
 #include "core/store/file_steps.h"
 #include "core/store/schema.h"
+#include "core/store/schema_three.h"
 #include "core/store/schema_two.h"
 
 namespace ww::store {
 
 std::span<const MigrationStep> migrationSteps() {
     // Schema 1 is the first; a later schema adds its step here and never changes one that stands.
-    static constexpr std::array kSteps{MigrationStep{2, kSchemaTwo}};
+    static constexpr std::array kSteps{MigrationStep{2, kSchemaTwo}, MigrationStep{3, kSchemaThree}};
     return kSteps;
 }
 

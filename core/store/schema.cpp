@@ -36,6 +36,8 @@ constexpr std::array kTables{
     RecordedTable{"finding_reasons", RecordKind::FindingReason},
     RecordedTable{"signed_reports", RecordKind::SignedReport},
     RecordedTable{"merge_conflicts", RecordKind::MergeConflict},
+    RecordedTable{"merged_records", std::nullopt},
+    RecordedTable{"conflict_values", std::nullopt},
 };
 
 // A value as entered takes two columns: digits, and the unit's symbol. Moments take two: seconds since 1970,

@@ -18,6 +18,9 @@ void UndoState::add(const JournalEntry& entry) {
         return;
     }
     m_undone.clear();
+    if (entry.isPartOfMerge) {
+        return;
+    }
     if (entry.canUndo) {
         m_done.push_back(entry.sequence);
     } else {

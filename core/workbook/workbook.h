@@ -44,6 +44,7 @@ struct JournalEntry {
     std::optional<std::int64_t> undoes;  ///< the record whose changes this one takes back
     std::optional<std::int64_t> redoes;  ///< the record whose changes this one applies again
     bool canUndo = true;
+    bool isPartOfMerge = false;  ///< taken over from another laptop; undone with the merge that follows
     base::Digest digest;
 };
 
@@ -63,6 +64,38 @@ inline constexpr base::MessageForm kNothingToRedo{
 inline constexpr base::MessageForm kCopyOntoItself{
     "copy_onto_itself", "a workbook cannot be copied onto itself; choose another name"};
 
+inline constexpr base::MessageForm kNotACopy{
+    "merge_not_a_copy",
+    "this is not a copy of the open workbook: their journals have no record in common; choose the file that "
+    "the other laptop worked in"};
+inline constexpr base::MessageForm kMergeWithItself{
+    "merge_with_itself",
+    "a workbook cannot be merged with itself; choose the copy that the other laptop worked in"};
+inline constexpr base::MessageForm kMergeUnfit{
+    "merge_unfit",
+    "the changes of the other copy do not fit together ({1}), so nothing was taken over; verify both files"};
+inline constexpr base::MessageForm kConflictUnknown{
+    "conflict_unknown", "this conflict is not in the job any more; look at the list again"};
+inline constexpr base::MessageForm kCannotKeepBoth{"conflict_not_both",
+                                                   "both values cannot stand here; choose one of them"};
+inline constexpr base::MessageForm kChoiceSealed{
+    "choice_in_sealed_round",
+    "round {1} is {2}, so nothing in it is chosen; withdraw that first, with a reason"};
+
+/// What came of merging another copy.
+struct MergeReport {
+    std::string person;       ///< who did the newest action there
+    std::string machine;      ///< and on which machine
+    std::size_t actions = 0;  ///< journal records taken over; 0: the other copy had nothing new
+    std::size_t readingsAdded = 0;
+    std::size_t readingsIdentical = 0;              ///< places read on both sides with the same values
+    std::vector<project::MergeConflict> conflicts;  ///< new ones, all open
+    project::ChangeSet changes;
+};
+
+/// Whether both texts of a conflict about this field can stand together: notes and reasons.
+bool canKeepBoth(const project::MergeConflict& conflict);
+
 /// An open workbook. Every change is on disk when apply(), undo() or redo() returns.
 class Workbook {
   public:
@@ -74,8 +107,8 @@ class Workbook {
     /// behind, where the file exists or cannot be written.
     static base::Result<std::unique_ptr<Workbook>> create(const std::filesystem::path& file,
                                                           const project::Edit& content, Session session);
-    /// Opens a file after checking its integrity and its whole journal chain. A damaged file is refused with
-    /// what was found; it is never opened half.
+    /// Opens a file after checking its integrity, its whole journal chain, and that every row follows from
+    /// the journal. A damaged or changed file is refused with what was found; it is never opened half.
     static base::Result<std::unique_ptr<Workbook>> open(const std::filesystem::path& file, OpenMode mode,
                                                         Session session);
 
@@ -98,6 +131,19 @@ class Workbook {
     /// Label of the action that undo() would take back; nothing where there is none.
     std::optional<std::string> undoLabel() const;
     std::optional<std::string> redoLabel() const;
+
+    /// Takes over what another copy of this workbook did since both were one: each of its actions as a record
+    /// of its own that keeps person, machine and time, all of them one step for undo. Of a field that both
+    /// changed ours stands, both values are kept as a MergeConflict, and a person picks with choose(). The
+    /// other file is only read. Fails, changing nothing, where it is no copy of this workbook (kNotACopy), is
+    /// damaged, or was written by a newer program.
+    base::Result<MergeReport> merge(const std::filesystem::path& other);
+    /// What merge() would do; nothing is stored.
+    base::Result<MergeReport> previewMerge(const std::filesystem::path& other);
+    /// Puts one side's value of a conflict, or both texts one below the other, as one action; the other value
+    /// stays in the conflict and in the journal. Fails where the conflict is not there, both cannot stand, or
+    /// the value would break a rule of the job.
+    base::Result<project::ChangeSet> choose(const base::Id& conflict, project::ConflictChoice choice);
 
     /// All journal entries, oldest first.
     std::vector<JournalEntry> journal() const;

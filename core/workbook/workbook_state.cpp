@@ -1,8 +1,12 @@
 #include "core/workbook/workbook_state.h"
 
+#include <algorithm>
+#include <limits>
 #include <unordered_map>
 
+#include "core/store/migration.h"
 #include "core/store/record_reader.h"
+#include "core/store/replay.h"
 #include "core/store/schema.h"
 #include "core/store/store_messages.h"
 
@@ -23,11 +27,6 @@ using project::RecordKind;
 
 /// Taking more records than this out of memory one by one costs more than reading the whole job again.
 constexpr std::size_t kManyErased = 200;
-
-JournalEntry entryOf(const store::JournalRecord& record) {
-    return {record.sequence, record.time,   record.person,  record.machine, record.label,
-            record.undoes,   record.redoes, record.canUndo, record.digest};
-}
 
 void eraseFrom(Project& project, const project::RecordRef& record) {
     switch (record.kind) {
@@ -129,6 +128,11 @@ Result<Refresh> refreshAfter(const store::Database& database, const Project& pro
 
 }  // namespace
 
+JournalEntry entryOf(const store::JournalRecord& record) {
+    return {record.sequence, record.time,   record.person,  record.machine,       record.label,
+            record.undoes,   record.redoes, record.canUndo, record.isPartOfMerge, record.digest};
+}
+
 store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const Session& session) {
     store::JournalRecord record;
     record.sequence = sequence;
@@ -148,7 +152,7 @@ store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const
 Result<std::optional<store::JournalRecord>> recorded(store::Database& database, store::JournalRecord record,
                                                      const base::Digest& previous,
                                                      const std::function<Outcome()>& change,
-                                                     store::Bytes& bytes) {
+                                                     store::Bytes& bytes, bool mayBeEmpty) {
     auto recorder = store::ChangeRecorder::start(database);
     if (!recorder) {
         return recorder.fault();
@@ -161,7 +165,7 @@ Result<std::optional<store::JournalRecord>> recorded(store::Database& database, 
         return changes.fault();
     }
     bytes = std::move(*changes);
-    if (bytes.empty()) {
+    if (bytes.empty() && !mayBeEmpty) {
         return std::optional<store::JournalRecord>();
     }
     record.digest = store::digestOf(record, bytes, previous);
@@ -215,7 +219,29 @@ Outcome Workbook::State::load() {
         return Fault{&store::kRowUnreadable, file.string(), {"meta", std::string(kIdKey)}};
     }
     workbookId = *parsed;
+    if (auto sound = checkRows(); !sound) {
+        return sound;
+    }
     return database.execute("COMMIT");
+}
+
+Outcome Workbook::State::checkRows() const {
+    auto version = store::schemaVersionOf(database);
+    if (!version) {
+        return version.fault();
+    }
+    if (*version > store::kSchemaVersion) {
+        return Done{};
+    }
+    auto expected = store::replayed(database, std::numeric_limits<std::int64_t>::max());
+    if (!expected) {
+        return expected.fault();
+    }
+    auto rows = store::differences(database, *expected, 1);
+    if (!rows) {
+        return rows.fault();
+    }
+    return rows->empty() ? Outcome(Done{}) : Outcome(rows->front());
 }
 
 Result<ChangeSet> Workbook::State::carryOut(const Action& action, const Edit* edit,
@@ -249,20 +275,39 @@ Result<ChangeSet> Workbook::State::carryOut(const Action& action, const Edit* ed
     return changes;
 }
 
-Result<ChangeSet> Workbook::State::takeBack(std::int64_t sequence, bool isRedo) {
-    auto bytes = store::changesetOf(database, sequence);
-    if (!bytes) {
-        return bytes.fault();
+std::int64_t Workbook::State::firstOf(std::int64_t sequence) const {
+    while (sequence > 1 && entries[static_cast<std::size_t>(sequence - 2)].isPartOfMerge) {
+        --sequence;
     }
-    if (!isRedo) {
-        bytes = store::inverted(*bytes);
+    return sequence;
+}
+
+Result<ChangeSet> Workbook::State::takeBack(std::int64_t sequence, bool isRedo) {
+    // A merge is several records and one step.
+    std::vector<store::Bytes> steps;
+    for (std::int64_t at = firstOf(sequence); at <= sequence; ++at) {
+        auto bytes = store::changesetOf(database, at);
+        if (bytes && !isRedo) {
+            bytes = store::inverted(*bytes);
+        }
         if (!bytes) {
             return bytes.fault();
         }
+        steps.push_back(std::move(*bytes));
+    }
+    if (!isRedo) {
+        std::reverse(steps.begin(), steps.end());
     }
     Action action{labelOf(sequence), {}, {}, true};
     (isRedo ? action.redoes : action.undoes) = sequence;
-    return carryOut(action, nullptr, [&] { return store::applyChangeset(database, *bytes); });
+    return carryOut(action, nullptr, [&]() -> Outcome {
+        for (const store::Bytes& step : steps) {
+            if (auto applied = store::applyChangeset(database, step); !applied) {
+                return applied;
+            }
+        }
+        return Done{};
+    });
 }
 
 }  // namespace ww::workbook

@@ -26,16 +26,20 @@ struct Action {
     bool canUndo = true;
 };
 
+/// A journal record without its changes, as people see it.
+JournalEntry entryOf(const store::JournalRecord& record);
+
 /// A journal record of the action by the session's person, now; its digest is not set yet.
 store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const Session& session);
 
 /// Changes the tables as `change` says and writes the journal record of it, inside a transaction that is
-/// open. `bytes` are the changes then. Nothing where nothing changed.
+/// open. `bytes` are the changes then. Nothing where nothing changed, unless a record without changes is
+/// wanted.
 base::Result<std::optional<store::JournalRecord>> recorded(store::Database& database,
                                                            store::JournalRecord record,
                                                            const base::Digest& previous,
                                                            const std::function<base::Outcome()>& change,
-                                                           store::Bytes& bytes);
+                                                           store::Bytes& bytes, bool mayBeEmpty = false);
 
 /// Carries an edit out in the tables: what goes first, then what comes.
 base::Outcome write(store::RecordWriter& writer, const project::Edit& edit);
@@ -58,12 +62,19 @@ struct Workbook::State {
 
     /// Takes entries, records and identity from the file; checks the chain on the way.
     base::Outcome load();
+    /// The rows must follow from the journal; else the first that does not. A newer schema is not checked.
+    base::Outcome checkRows() const;
     /// One transaction: the change, its journal record, and memory after it. `edit` is what `change` writes,
     /// where it is an edit.
     base::Result<project::ChangeSet> carryOut(const Action& action, const project::Edit* edit,
                                               const std::function<base::Outcome()>& change);
     /// Takes back the changes of a journal record, or applies them again, as a new record.
     base::Result<project::ChangeSet> takeBack(std::int64_t sequence, bool isRedo);
+    base::Result<MergeReport> merge(const std::filesystem::path& other, bool isPreview);
+    class Merging;
+    class Choosing;
+    /// The first record of the step that this record ends: itself, or the first that a merge took over.
+    std::int64_t firstOf(std::int64_t sequence) const;
     const std::string& labelOf(std::int64_t sequence) const {
         return entries[static_cast<std::size_t>(sequence - 1)].label;
     }

@@ -2,8 +2,6 @@
 // kept.
 
 #include <gtest/gtest.h>
-#include <signal.h>
-#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -11,12 +9,14 @@
 #include "core/store/store_messages.h"
 #include "core/workbook/workbook.h"
 #include "tests/support/fixed_clock.h"
+#include "tests/support/full_disk.h"
 #include "tests/support/temporary_folder.h"
 #include "tests/support/whole_job.h"
 
 namespace ww::workbook {
 namespace {
 
+using support::FullDisk;
 using support::WholeJobIds;
 
 class Disk : public testing::Test {
@@ -33,25 +33,6 @@ class Disk : public testing::Test {
     support::TemporaryFolder m_folder;
     support::FixedClock m_clock;
     support::CountingIds m_ids{support::kFirstFreeId};
-};
-
-/// Files of this process may not grow past a size until the end of the scope, as on a disk that is full.
-class FullDisk {
-  public:
-    explicit FullDisk(std::uintmax_t size) {
-        m_handler = ::signal(SIGXFSZ, SIG_IGN);
-        ::getrlimit(RLIMIT_FSIZE, &m_before);
-        const rlimit narrow{static_cast<rlim_t>(size), m_before.rlim_max};
-        EXPECT_EQ(::setrlimit(RLIMIT_FSIZE, &narrow), 0);
-    }
-    ~FullDisk() {
-        EXPECT_EQ(::setrlimit(RLIMIT_FSIZE, &m_before), 0);
-        ::signal(SIGXFSZ, m_handler);
-    }
-
-  private:
-    rlimit m_before{};
-    void (*m_handler)(int) = nullptr;
 };
 
 TEST_F(Disk, fullRefusesTheEditAndKeepsFileAndMemoryAsTheyWere) {

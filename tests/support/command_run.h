@@ -9,6 +9,7 @@
 #include "app/commands/run_commands.h"
 #include "tests/support/counting_ids.h"
 #include "tests/support/fixed_clock.h"
+#include "tests/support/small_report.h"
 
 namespace ww::support {
 
@@ -19,7 +20,8 @@ struct CommandRun {
     std::string err;
 };
 
-/// Fixed clock, random ids (a workbook may be opened by several runs), a report writer that writes one line.
+/// Fixed clock, random ids (a workbook may be opened by several runs), a report writer that writes one line;
+/// reports to be signed are one small page.
 inline CommandRun runCommand(const std::vector<std::string>& arguments) {
     std::ostringstream out;
     std::ostringstream err;
@@ -30,6 +32,13 @@ inline CommandRun runCommand(const std::vector<std::string>& arguments) {
                                   const std::filesystem::path& file) -> base::Outcome {
         std::ofstream(file) << "report\n";
         return base::Done{};
+    };
+    surroundings.reportToSign = [](const report::Report&, const project::Project&) {
+        const seal::Preparation small = smallPreparation();
+        return workbook::ReportToSign{smallPdf(), small.fields, small.attachments};
+    };
+    surroundings.drawBlock = [](const seal::BlockText& text, const seal::PaperSize&) {
+        return squareDrawing(text.isWaiting ? 200 : 0);
     };
     CommandRun run;
     run.status = app::runCommands(arguments, surroundings);

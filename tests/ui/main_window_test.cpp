@@ -53,7 +53,7 @@ TEST(MainWindow, everyCommandHasItsOwnChordAndAPlaceInAMenu) {
 
 TEST(MainWindow, tabReachesEveryEnabledControlAndComesBack) {
     DeskWindow desk;
-    for (const auto place : {MainWindow::Job, MainWindow::System, MainWindow::Walk}) {
+    for (const auto place : {MainWindow::Job, MainWindow::System, MainWindow::Walk, MainWindow::Adjust}) {
         desk.window.showPlace(place);
         QCoreApplication::processEvents();
         std::set<const QWidget*> reached;
@@ -85,7 +85,7 @@ TEST(MainWindow, tabReachesEveryEnabledControlAndComesBack) {
 TEST(MainWindow, everyControlHasAnAccessibleName) {
     // WCAG 2.2, 4.1.2 Name, Role, Value.
     DeskWindow desk;
-    for (const auto place : {MainWindow::Job, MainWindow::System, MainWindow::Walk}) {
+    for (const auto place : {MainWindow::Job, MainWindow::System, MainWindow::Walk, MainWindow::Adjust}) {
         desk.window.showPlace(place);
         for (const QWidget* widget : desk.window.findChildren<QWidget*>()) {
             const auto* button = qobject_cast<const QPushButton*>(widget);

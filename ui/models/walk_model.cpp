@@ -1,7 +1,6 @@
 #include "ui/models/walk_model.h"
 
-#include <QRegularExpression>
-
+#include "ui/models/branch_finder.h"
 #include "ui/models/branch_roles.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
@@ -158,6 +157,9 @@ QString WalkModel::dpText(int row, bool isForEditing) const {
     }
     const quantity::Unit unit = text::dpUnit(m_bridge.project(), m_bridge.instrument());
     const bool isUsual = own->dp->unit == unit;
+    if (const auto both = isForEditing ? std::nullopt : conflictText(row)) {
+        return *both;
+    }
     if (isForEditing) {
         return QString::fromStdString(isUsual ? own->dp->digits.text() : own->dp->text());
     }
@@ -166,6 +168,23 @@ QString WalkModel::dpText(int row, bool isForEditing) const {
     }
     return isUsual ? QString::fromStdString(own->dp->digits.text())
                    : text::dp(own->dp->value, unit, m_bridge.project().fluid());
+}
+
+std::optional<QString> WalkModel::conflictText(int row) const {
+    const project::Project& project = m_bridge.project();
+    const project::Reading* own = reading(row);
+    if (own == nullptr || project.mergeConflicts().empty()) {
+        return std::nullopt;
+    }
+    const auto conflict = m_bridge.conflictAt(branchAt(row), own->round);
+    if (!conflict) {
+        return std::nullopt;
+    }
+    // The digits alone: the column has room for two numbers.
+    const auto first = [](const std::string& text) {
+        return QString::fromStdString(text.substr(0, text.find_first_of(" ,")));
+    };
+    return tr("%1 | %2").arg(first(conflict->ours), first(conflict->theirs));
 }
 
 QString WalkModel::numberText(int row, int column) const {
@@ -230,8 +249,11 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
             return before->dp->unit == unit ? QString::fromStdString(before->dp->digits.text())
                                             : text::dp(before->dp->value, unit, project.fluid());
         }
-        case State:
-            return text::word(stateOf(row));
+        case State: {
+            const project::Reading* own = reading(row);
+            const bool isExplained = own != nullptr && !own->reason.empty();
+            return isExplained ? tr("%1, reason").arg(text::word(stateOf(row))) : text::word(stateOf(row));
+        }
         default:
             return numberText(row, column);
     }
@@ -332,30 +354,12 @@ int WalkModel::rowOf(const base::Id& branch) const {
 }
 
 int WalkModel::rowFound(const QString& text) const {
-    const QString wanted = text.trimmed();
-    if (wanted.isEmpty()) {
-        return -1;
+    std::vector<std::size_t> order;
+    for (const Row& row : m_rows) {
+        order.push_back(row.branch);
     }
-    static const QRegularExpression kDigits(QStringLiteral("(\\d+)$"));
-    bool isNumber = false;
-    const int number = wanted.toInt(&isNumber);
-    int holding = -1;
-    int numbered = -1;
-    for (int row = 0; row < rowCount(); ++row) {
-        const QString tag = QString::fromStdString(
-            m_bridge.project().branches()[m_rows[static_cast<std::size_t>(row)].branch].tag);
-        if (tag.compare(wanted, Qt::CaseInsensitive) == 0) {
-            return row;
-        }
-        if (isNumber && numbered < 0 && kDigits.match(tag).captured(1).toInt() == number &&
-            kDigits.match(tag).hasMatch()) {
-            numbered = row;
-        }
-        if (holding < 0 && tag.contains(wanted, Qt::CaseInsensitive)) {
-            holding = row;
-        }
-    }
-    return numbered >= 0 ? numbered : holding;
+    const auto place = placeFound(m_bridge.project(), order, text);
+    return place ? static_cast<int>(*place) : -1;
 }
 
 bool WalkModel::isUnread(int row) const {

@@ -51,6 +51,8 @@ class WalkModel : public QAbstractTableModel {
     const project::Reading* earlier(int row) const;
     QString cellText(int row, int column, bool isForEditing) const;
     QString dpText(int row, bool isForEditing) const;
+    /// Both values while merging left the reading to decide; nothing otherwise.
+    std::optional<QString> conflictText(int row) const;
     QString numberText(int row, int column) const;
     QString spoken(int row, int column) const;
     balancing::State stateOf(int row) const;

@@ -301,6 +301,20 @@ void PageBuilder::figure(const QString& title, const charts::ChartFigure& figure
     gap(4);
 }
 
+std::vector<QRectF> PageBuilder::spaces(std::size_t count, double heightMm) {
+    const double height = heightMm * kDotsPerMillimetre;
+    const double between = points(12);
+    ensure(height);
+    // Never wider than half a page, so that one block looks like two.
+    const double each = (width() - between) / 2;
+    std::vector<QRectF> places;
+    for (std::size_t i = 0; i < count; ++i) {
+        places.emplace_back(left() + static_cast<double>(i) * (each + between), m_y, each, height);
+    }
+    m_y += height + points(6);
+    return places;
+}
+
 std::vector<Page> PageBuilder::finish(const QString& text) {
     const QFont font = paperFont(7.5);
     const QFontMetricsF metrics(font);

@@ -39,6 +39,9 @@ class PageBuilder {
                 double heightMm);
     void table(const ww::report::Table& table);
     void gap(double points);
+    /// Keeps room for blocks side by side, drawn later; their places on the last page, in dots.
+    std::vector<QRectF> spaces(std::size_t count, double heightMm);
+    std::size_t lastPage() const { return m_pages.size() - 1; }
 
     /// The pages with a footer on each: the text, then "page x of y".
     std::vector<Page> finish(const QString& text);

@@ -1,6 +1,7 @@
 #include "ui/report/report_pages.h"
 
 #include <QCoreApplication>
+#include <cmath>
 
 #include "ui/charts/convergence_chart_data.h"
 #include "ui/charts/pump_chart_data.h"
@@ -70,6 +71,37 @@ QString grouped(const std::string& digest) {
     return text;
 }
 
+/// A place on a page as PDF counts it, from below. Qt rounds a page to whole points.
+seal::PaperPlace paperPlace(const QRectF& place, std::size_t page, const QSizeF& size) {
+    constexpr double kPerDot = 1000.0 / kDotsPerPoint;
+    const double height = std::round(size.height() / kDotsPerPoint) * 1000.0;
+    const auto whole = [](double value) { return static_cast<int>(std::lround(value)); };
+    return {static_cast<int>(page),
+            {whole(place.left() * kPerDot), whole(height - place.bottom() * kPerDot)},
+            {whole(place.width() * kPerDot), whole(place.height() * kPerDot)}};
+}
+
+/// What is signed, in full, and white places for the signatures.
+void addSignatures(PageBuilder& builder, const ww::report::Report& report, ReportPages& laid) {
+    std::vector<seal::Role> roles{seal::Role::Technician};
+    if (report.signers == ww::report::Signers::TechnicianAndSupervisor) {
+        roles.push_back(seal::Role::Supervisor);
+    }
+    builder.beginSection(static_cast<int>(report.sections.size()) + 1, tr("Signatures"), false);
+    builder.paragraph(tr("Workbook %1").arg(grouped(report.workbookId)));
+    builder.paragraph(tr("Newest record %1").arg(grouped(report.journalDigest)));
+    builder.paragraph(
+        tr("The signatures cover this file with the tables attached to it. A block is only a "
+           "picture: the signature panel of a PDF viewer, or Waterwright's verify, tells whether "
+           "the file is unchanged and who signed it."));
+    builder.gap(4);
+    const std::vector<QRectF> places = builder.spaces(roles.size(), 27);
+    const QSizeF size = pageSize(laid.isLetter, false);
+    for (std::size_t i = 0; i < roles.size(); ++i) {
+        laid.spaces.push_back({roles[i], paperPlace(places[i], builder.lastPage(), size)});
+    }
+}
+
 }  // namespace
 
 QSizeF ReportPages::size(std::size_t page) const {
@@ -90,6 +122,9 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
     for (const ww::report::Section& section : report.sections) {
         addSection(builder, section, report, project);
     }
+    if (!report.isDraft) {
+        addSignatures(builder, report, laid);
+    }
     QString footer = job + QStringLiteral(" · ") + tr("round %1").arg(report.roundNumber);
     if (!report.digest.empty()) {
         footer += QStringLiteral(" · ") + tr("data %1").arg(grouped(report.digest));
@@ -106,6 +141,9 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
                     titles << QStringLiteral("%1 %2").arg(number).arg(words(section.title));
                 }
             }
+        }
+        if (!laid.spaces.empty() && &page == &laid.pages.back()) {
+            titles << tr("Signatures");
         }
         laid.names.push_back(titles.join(QStringLiteral(", ")));
     }

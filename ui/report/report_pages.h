@@ -9,6 +9,7 @@
 
 #include "core/project/project.h"
 #include "core/report/report.h"
+#include "core/seal/signature_block.h"
 
 namespace ww::ui::report {
 
@@ -25,11 +26,18 @@ struct Page {
     std::vector<Stroke> strokes;
 };
 
+/// Where a signature's block is to stand; the page is left white there.
+struct SignatureSpace {
+    seal::Role role{};
+    seal::PaperPlace place;
+};
+
 /// The pages of one report. Letter paper for US units, A4 otherwise.
 struct ReportPages {
     bool isLetter = false;
     std::vector<Page> pages;
-    std::vector<QString> names;  ///< of each page, for a list: the titles of its sections
+    std::vector<QString> names;          ///< of each page, for a list: the titles of its sections
+    std::vector<SignatureSpace> spaces;  ///< one for each signer
 
     /// Size of a page in dots.
     QSizeF size(std::size_t page) const;

@@ -10,8 +10,10 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 
+#include "core/exchange/job_folder.h"
 #include "core/workbook/output_target.h"
 #include "ui/report/report_pages.h"
+#include "ui/report/signature_drawing.h"
 
 namespace ww::ui::report {
 namespace {
@@ -102,12 +104,7 @@ void makeSteady(QByteArray& bytes, const ww::report::Report& report) {
     }
 }
 
-}  // namespace
-
-QByteArray pdf(const ww::report::Report& report, const project::Project& project) {
-    const SteadyHashes steady;
-    const UniversalTime universal;
-    const ReportPages pages = layOut(report, project);
+QByteArray written(const ww::report::Report& report, const ReportPages& pages) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
@@ -132,12 +129,42 @@ QByteArray pdf(const ww::report::Report& report, const project::Project& project
     return bytes;
 }
 
+}  // namespace
+
+QByteArray pdf(const ww::report::Report& report, const project::Project& project) {
+    const SteadyHashes steady;
+    const UniversalTime universal;
+    return written(report, layOut(report, project));
+}
+
+workbook::ReportToSign reportToSign(const ww::report::Report& report, const project::Project& project) {
+    const SteadyHashes steady;
+    const UniversalTime universal;
+    const ReportPages pages = layOut(report, project);
+    workbook::ReportToSign drawn;
+    drawn.pdf = written(report, pages).toStdString();
+    for (const SignatureSpace& space : pages.spaces) {
+        drawn.fields.push_back(
+            {space.role, space.place, drawBlock(seal::waitingText(space.role), space.place.size)});
+    }
+    for (exchange::JobTable& table : exchange::jobTables(project)) {
+        drawn.attachments.push_back({std::move(table.file), "text/csv", "A table of the job, digits as typed",
+                                     std::move(table.text)});
+    }
+    drawn.attachments.push_back(
+        {"job.json", "application/json", "The whole job as one document", exchange::jobJson(project)});
+    return drawn;
+}
+
 base::Outcome writePdf(const ww::report::Report& report, const project::Project& project,
                        const std::filesystem::path& out) {
     const auto failed = [&out](const QString& why) {
         return base::Fault{&kReportNotWritten, {}, {out.string(), why.toStdString()}};
     };
     if (auto refusal = workbook::refusalToReplace(out)) {
+        return *refusal;
+    }
+    if (auto refusal = workbook::refusalToReplaceSigned(out)) {
         return *refusal;
     }
     QSaveFile file(QString::fromStdString(out.string()));

@@ -1,4 +1,5 @@
-// Writes a balance report to a PDF file. Not for its layout (report_pages.h) nor for signing.
+// Writes a balance report to a PDF file. Not for its layout (report_pages.h) nor for signing
+// (core/workbook/report_signing.h).
 #pragma once
 
 #include <QByteArray>
@@ -7,6 +8,7 @@
 #include "core/base/result.h"
 #include "core/project/project.h"
 #include "core/report/report.h"
+#include "core/workbook/report_signing.h"
 
 namespace ww::ui::report {
 
@@ -21,8 +23,12 @@ inline constexpr base::MessageForm kReportNotWritten{
 /// Needs a QGuiApplication.
 QByteArray pdf(const ww::report::Report& report, const project::Project& project);
 
+/// The same bytes with the fields of those who are to sign, their waiting blocks, and the record as tables
+/// and JSON. The report must have signers.
+workbook::ReportToSign reportToSign(const ww::report::Report& report, const project::Project& project);
+
 /// Writes these bytes so that the file appears whole or not at all; one that was there is replaced only by a
-/// whole one.
+/// whole one; a workbook or a signed report never.
 base::Outcome writePdf(const ww::report::Report& report, const project::Project& project,
                        const std::filesystem::path& out);
 

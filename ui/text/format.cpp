@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 
 namespace ww::ui::text {
 
@@ -54,6 +55,19 @@ QString flow(quantity::VolumeFlow flow, const project::Project& project) {
 
 QString dp(quantity::PressureDifference dp, Unit unit, const fluid::Fluid& fluid) {
     return figures(quantity::isHeadUnit(unit) ? fluid.head(dp).in(unit) : dp.in(unit));
+}
+
+base::Decimal setting(quantity::Setting setting, quantity::Setting step) {
+    constexpr double kSamePlace = 1e-6;
+    int decimals = 0;
+    double mark = step.si();
+    while (decimals < 4 && std::abs(mark - std::round(mark)) > kSamePlace) {
+        mark *= 10;
+        ++decimals;
+    }
+    const double marks = setting.si() * std::pow(10.0, decimals);
+    const bool isOnMark = std::abs(marks - std::round(marks)) < 100 * kSamePlace;
+    return base::Decimal::fromNumber(setting.si(), isOnMark ? decimals : decimals + 2);
 }
 
 QString head(quantity::Head head, UnitSystem units) {

@@ -50,6 +50,22 @@ QString word(balancing::State state) {
     return tr("Doubtful");
 }
 
+QString word(balancing::AimWord word) {
+    switch (word) {
+        case balancing::AimWord::Open:
+            return tr("OPEN");
+        case balancing::AimWord::Close:
+            return tr("CLOSE");
+        case balancing::AimWord::Hold:
+            return tr("HOLD");
+        case balancing::AimWord::ReadAgain:
+            return tr("READ AGAIN");
+        case balancing::AimWord::AtStop:
+            break;
+    }
+    return tr("At stop");
+}
+
 QString word(balancing::Verdict verdict) {
     switch (verdict) {
         case balancing::Verdict::Accepted:

@@ -3,6 +3,7 @@
 
 #include <QString>
 
+#include "core/balancing/aim.h"
 #include "core/balancing/assessment.h"
 #include "core/base/fault.h"
 
@@ -16,6 +17,8 @@ QString sentence(const base::Fault& fault);
 /// "Not read", "Short", "Over", "On share", "Drifted", "At stop", "Doubtful".
 QString word(balancing::State state);
 QString word(balancing::Verdict verdict);
+/// "OPEN", "CLOSE", "HOLD", "READ AGAIN", "At stop".
+QString word(balancing::AimWord word);
 QString word(project::RoundKind kind);
 QString word(project::RoundState state);
 QString word(project::BranchKind kind);

@@ -67,6 +67,7 @@ JobStrip::JobStrip(QWidget* parent)
       m_progress(new Progress(this)),
       m_meter(new QLabel(this)),
       m_stored(new Yielding(this)),
+      m_conflicts(new QPushButton(this)),
       m_display(new QLabel(this)) {
     setObjectName(QStringLiteral("job_strip"));
     setAccessibleName(tr("Job strip"));
@@ -87,12 +88,16 @@ JobStrip::JobStrip(QWidget* parent)
         label->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
     }
     m_job->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+    m_conflicts->setObjectName(QStringLiteral("conflict_badge"));
+    m_conflicts->setAccessibleName(tr("Conflicts to decide"));
+    m_conflicts->hide();
+    connect(m_conflicts, &QPushButton::clicked, this, &JobStrip::conflictsWanted);
     m_progress->setAccessibleName(tr("Valves read"));
     for (QWidget* widget : std::initializer_list<QWidget*>{m_job, m_round, m_read, m_progress}) {
         layout->addWidget(widget);
     }
     layout->addStretch(1);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_meter, m_stored, m_display}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_conflicts, m_meter, m_stored, m_display}) {
         layout->addWidget(widget);
     }
 }
@@ -109,6 +114,8 @@ void JobStrip::show(const StripText& text) {
     m_stored->setToolTip(text.stored);
     m_job->setToolTip(text.job);
     m_display->setText(text.display);
+    m_conflicts->setText(tr("%n to decide", nullptr, text.conflictCount));
+    m_conflicts->setVisible(text.conflictCount > 0);
     if (m_stored->property("inverse").toBool() != text.isNotStored) {
         m_stored->setProperty("inverse", text.isNotStored);
         m_stored->style()->unpolish(m_stored);

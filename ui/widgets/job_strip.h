@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QLabel>
+#include <QPushButton>
 #include <QWidget>
 
 #include "ui/theme/theme.h"
@@ -17,6 +18,7 @@ struct StripText {
     QString meter;
     QString stored;
     bool isNotStored = false;  ///< the stored text is a warning
+    int conflictCount = 0;     ///< values that merging left to decide; 0: no badge
     QString display;
 };
 
@@ -27,6 +29,10 @@ class JobStrip : public QWidget {
     explicit JobStrip(QWidget* parent = nullptr);
     void show(const StripText& text);
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
+
+  signals:
+    /// The badge was pressed.
+    void conflictsWanted();
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -40,6 +46,7 @@ class JobStrip : public QWidget {
     Progress* m_progress;
     QLabel* m_meter;
     QLabel* m_stored;
+    QPushButton* m_conflicts;
     QLabel* m_display;
     theme::Tokens m_tokens;
 };

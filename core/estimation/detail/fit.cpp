@@ -112,7 +112,9 @@ void Fit::evaluate(Point& point) const {
 std::shared_ptr<const Factorisation> Fit::linearised(const Point& point) const {
     const auto weightOf = [&](std::size_t reading) {
         const double sd = m_learning.observations[reading].relativeSd;
-        return robustWeight(reading, point.residuals[reading]) / (sd * sd);
+        const Observation& observation = m_learning.observations[reading];
+        const bool isKnown = fittedSi(*point.states[observation.caseIndex], observation).has_value();
+        return isKnown ? robustWeight(reading, point.residuals[reading]) / (sd * sd) : 0;
     };
     std::unique_ptr<const FlowSystem> base;
     if (!m_sparseCases.empty()) {
@@ -262,24 +264,26 @@ Learned Fit::result(const Point& point, LearnOutcome outcome, int iterations,
     for (std::size_t reading = 0; reading < point.residuals.size(); ++reading) {
         const Observation& observation = m_learning.observations[reading];
         const double sd = observation.relativeSd;
-        const double fitted = fittedSi(*point.states[observation.caseIndex], observation).value_or(0) *
-                              std::exp(instrumentFactor(observation, point.lnFactors));
+        // A shut valve that is cut off from the pump on one side says nothing: as if it were left out.
+        const auto known = fittedSi(*point.states[observation.caseIndex], observation);
+        const bool hasWeight = observation.hasWeight() && known;
+        const double fitted = known.value_or(0) * std::exp(instrumentFactor(observation, point.lnFactors));
         LearnedReading one;
         one.fitted = observation.what == Observed::Flow ? ObservedValue(VolumeFlow::si(fitted))
                                                         : ObservedValue(PressureDifference::si(fitted));
         one.relativeResidual = point.residuals[reading];
-        one.robustWeight = robustWeight(reading, one.relativeResidual);
+        one.robustWeight = known ? robustWeight(reading, one.relativeResidual) : 0;
         const double share = ofReadings[reading] / (sd * sd);
-        one.redundancyFraction =
-            observation.hasWeight() ? std::clamp(1 - one.robustWeight * share, 0.0, 1.0) : 1 / (1 + share);
+        one.redundancyFraction = !known      ? 0
+                                 : hasWeight ? std::clamp(1 - one.robustWeight * share, 0.0, 1.0)
+                                             : 1 / (1 + share);
         const double root = std::sqrt(std::max(one.redundancyFraction, 1e-12));
         one.relativeLeastDetectable = kLeastDetectableScore * sd / root;
         if (one.redundancyFraction >= kLeastScoredRedundancy) {
             // Of a left-out reading the residual is all its own, and its prediction's variance adds to it.
-            one.score = observation.hasWeight() ? one.relativeResidual / (sd * root)
-                                                : one.relativeResidual * root / sd;
+            one.score = hasWeight ? one.relativeResidual / (sd * root) : one.relativeResidual * root / sd;
         }
-        if (observation.hasWeight()) {
+        if (hasWeight) {
             ++out.misfit.degreesOfFreedom;
             out.misfit.chiSquareScore += one.relativeResidual * one.relativeResidual / (sd * sd);
         }

@@ -219,6 +219,34 @@ TEST(Learn, refusesWhatCannotBeLearnedFrom) {
     EXPECT_THROW(learn(elsewhere), base::ContractBreach);
 }
 
+TEST(Learn, cutOffReadingSaysNothing) {
+    HiddenLoop loop;
+    loop.readRound(loop.addOpenCase());
+    const Learned without = learned(loop.learning());
+    const std::size_t shut = loop.addShutCase(1);
+    // The circuit before the shut valve shut as well: nothing joins the valve's tap with the pump.
+    auto& network = loop.learning().cases[shut];
+    const hydraulics::LinkChange closing{loop.circuits()[1], network.element(loop.circuits()[1]), true};
+    network = *network.with({&closing, 1}).network;
+    Observation lost;
+    lost.caseIndex = shut;
+    lost.link = loop.valves()[1];
+    lost.what = Observed::AvailableDrop;
+    lost.value = PressureDifference::si(3e4);
+    loop.learning().observations.push_back(lost);
+    for (const std::size_t leastSparse : {1U, 100000U}) {
+        LearnOptions options;
+        options.leastSparseReadings = leastSparse;
+        const Learned with = learned(loop.learning(), options);
+        EXPECT_EQ(with.misfit.degreesOfFreedom, without.misfit.degreesOfFreedom);
+        EXPECT_NEAR(with.misfit.chiSquareScore, without.misfit.chiSquareScore, 1e-6);
+        EXPECT_EQ(with.readings.back().robustWeight, 0);
+        for (std::size_t i = 0; i < without.unknowns.size(); ++i) {
+            EXPECT_NEAR(with.unknowns[i].lnFactorSd, without.unknowns[i].lnFactorSd, 1e-5) << i;
+        }
+    }
+}
+
 TEST(Learn, robustWeightsBendOneOutlier) {
     HiddenLoopOptions loopOptions;
     HiddenLoop loop(loopOptions);

@@ -4,6 +4,7 @@
 #include <unistd.h>
 
 #include "core/store/database.h"
+#include "core/store/schema.h"
 #include "core/store/store_messages.h"
 #include "core/workbook/workbook.h"
 #include "tests/support/fixed_clock.h"
@@ -204,9 +205,10 @@ TEST_F(Damage, valuesThatCannotBeReadAreNamed) {
 }
 
 TEST_F(Damage, aNewerFileCanBeReadAndNamesTheVersionNeeded) {
-    change(
-        "ALTER TABLE readings ADD COLUMN weather TEXT; PRAGMA user_version=3; "
-        "UPDATE meta SET value='7.1.0' WHERE key='needs_version'");
+    change("ALTER TABLE readings ADD COLUMN weather TEXT; PRAGMA user_version=" +
+           std::to_string(store::kSchemaVersion + 1) +
+           "; "
+           "UPDATE meta SET value='7.1.0' WHERE key='needs_version'");
     auto opened = Workbook::open(path(), OpenMode::ReadWrite, session());
     ASSERT_TRUE(opened.ok()) << base::english(opened.fault());
     EXPECT_TRUE((*opened)->isReadOnly());

@@ -11,6 +11,7 @@
 
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
+#include "ui/charts/chart_view.h"
 
 // The source of these checks is the interaction design of this project: keys, words and counts are its own
 // decisions; no outside source.
@@ -302,9 +303,8 @@ TEST(WalkPlace, belowTheReadableMinimumTheFlowIsARangeAndTheRoundStaysOpen) {
 TEST(WalkPlace, aRepeatedReadingIsKeptBesideTheFirstAndTheMeanCounts) {
     DeskWindow desk;
     desk.enter("20.0");
-    desk.key(Qt::Key_Return, Qt::ShiftModifier);
-    desk.window.walk()->readAgain();
-    desk.enter("22.0");
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeRepeat(branch, "22.0").ok());
     EXPECT_EQ(desk.model().index(0, WalkModel::Dp).data().toString(), "21.0 mean");
     EXPECT_EQ(desk.storedCount(), 2);
 }
@@ -427,6 +427,65 @@ TEST(WalkPlace, aReadingOfAThousandBranchesCostsLittleBesideTheDisk) {
     std::printf("repaint %.2f ms, assess %.2f ms at 1,000 terminals\n", repaint_ms, assess_ms);
     // Wide of the mark on purpose: a busy machine must not fail the build; the figure is printed.
     EXPECT_LT(repaint_ms, 50.0);
+}
+
+TEST(WalkPlace, theKeyLineNamesTheKeysOfThePanelThatIsOpen) {
+    DeskWindow desk;
+    const auto* keys = desk.window.findChild<QLabel*>("key_line");
+    EXPECT_TRUE(keys->text().contains("next valve"));
+    desk.window.walk()->beginClosing();
+    EXPECT_TRUE(keys->text().contains("Enter stores the reason"));
+    EXPECT_FALSE(keys->text().contains("next valve"));
+}
+
+TEST(WalkPlace, aNewRoundSaysHowManyReadingsAreCarriedOver) {
+    DeskWindow desk;
+    const auto isSaid = [&](const QString& words) {
+        for (const QLabel* label : desk.window.walk()->findChildren<QLabel*>()) {
+            if (label->accessibleName() == "Totals of the round" && label->text().contains(words)) {
+                return true;
+            }
+        }
+        return false;
+    };
+    EXPECT_TRUE(isSaid("24 of 24"));
+    desk.enter("20.0");
+    EXPECT_TRUE(isSaid("23 of 24"));
+}
+
+TEST(WalkPlace, aReasonLeavesAMarkInTheGrid) {
+    DeskWindow desk;
+    desk.enter("190");
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+    const project::Reading* reading = balancing::countingReading(
+        desk.project(), desk.project().lastRound()->id, desk.project().branchTagged("B-01")->id);
+    ASSERT_TRUE(desk.bridge().giveReason(reading->id, "read twice").ok());
+    EXPECT_TRUE(desk.model().index(0, WalkModel::State).data().toString().endsWith(", reason"));
+}
+
+TEST(WalkPlace, readingADoubtfulValueAgainTakesItsPlace) {
+    DeskWindow desk;
+    desk.enter("190");
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    desk.window.walk()->readAgain();
+    desk.enter("20.0");
+    EXPECT_EQ(desk.model().index(0, WalkModel::Dp).data().toString(), "20.0");
+    EXPECT_EQ(desk.storedCount(), 1);
+}
+
+TEST(WalkPlace, convergenceStandsInPlaceOfTheGridWithItsTable) {
+    DeskWindow desk;
+    desk.window.walk()->toggleConvergence();
+    auto* chart = desk.window.walk()->findChild<charts::ChartView*>();
+    ASSERT_TRUE(chart->isVisible());
+    EXPECT_FALSE(desk.grid().isVisible());
+    EXPECT_FALSE(chart->figure().name.isEmpty());
+    EXPECT_FALSE(chart->figure().sentence.isEmpty());
+    EXPECT_EQ(chart->figure().tableRows.size(), 24U);
+    desk.window.walk()->toggleTable();
+    EXPECT_TRUE(chart->isTableShown());
+    desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(desk.grid().hasFocus());
 }
 
 }  // namespace

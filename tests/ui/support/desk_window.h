@@ -17,11 +17,13 @@ namespace ww::support {
 class DeskWindow {
   public:
     explicit DeskWindow(const WalkJobOptions& options = {}, bool isRoundOpen = true)
+        : DeskWindow(walkJob(options), isRoundOpen) {}
+    DeskWindow(const project::Edit& content, bool isRoundOpen)
         : preferences(QString::fromStdString(folder.file("settings.ini"))),
           ids(1'000'000),
           window(ui::Desk{clock, ids, "A. Fields", "LT-1"}, preferences) {
         const base::Outcome made =
-            window.bridge().create(QString::fromStdString(folder.file("walk.wwj")), walkJob(options));
+            window.bridge().create(QString::fromStdString(folder.file("walk.wwj")), content);
         if (!made) {
             throw std::runtime_error(base::englishWithSubject(made.fault()));
         }

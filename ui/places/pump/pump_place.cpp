@@ -4,7 +4,6 @@
 #include <QLabel>
 #include <QResizeEvent>
 #include <QScrollArea>
-#include <QShortcut>
 #include <QShowEvent>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -63,9 +62,6 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_content);
 
-    auto* table = new QShortcut(QKeySequence(tr("Ctrl+T")), this);
-    table->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(table, &QShortcut::activated, this, &PumpPlace::toggleTable);
     connect(&m_bridge, &WorkbookBridge::changed, this, &PumpPlace::markStale);
     connect(&m_bridge, &WorkbookBridge::branchSelected, this, &PumpPlace::markStale);
 }

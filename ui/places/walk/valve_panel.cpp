@@ -3,20 +3,23 @@
 #include <QVBoxLayout>
 
 #include "core/project/review.h"
+#include "ui/places/reading_fix.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
 
-ValvePanel::ValvePanel(WorkbookBridge& bridge, QWidget* parent)
+ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
+      m_advisor(advisor),
       m_tag(new QLabel(this)),
       m_serves(new QLabel(this)),
       m_facts(new QLabel(this)),
       m_byRound(new QLabel(this)),
       m_sparkline(new Sparkline(this)),
       m_reading(new QLabel(this)),
+      m_learned(new QLabel(this)),
       m_comments(new QLabel(this)),
       m_note(new EntryField(this)) {
     auto* layout = new QVBoxLayout(this);
@@ -29,7 +32,7 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, QWidget* parent)
     auto* noteHead = new QLabel(tr("&Note (Ctrl+M)"), this);
     noteHead->setObjectName(QStringLiteral("panel_head"));
     noteHead->setBuddy(m_note);
-    for (QLabel* label : {m_tag, m_serves, m_facts, m_byRound, m_reading, m_comments}) {
+    for (QLabel* label : {m_tag, m_serves, m_facts, m_byRound, m_reading, m_learned, m_comments}) {
         label->setTextFormat(Qt::PlainText);
         label->setWordWrap(true);
         label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
@@ -39,11 +42,12 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, QWidget* parent)
     m_byRound->setAccessibleName(tr("Of target by round"));
     m_sparkline->setAccessibleName(tr("Of target by round, drawn"));
     m_reading->setAccessibleName(tr("Reading as entered"));
+    m_learned->setAccessibleName(tr("Reading against the learned loop"));
     m_comments->setAccessibleName(tr("Open comments"));
     m_note->setAccessibleName(tr("Note"));
-    for (QWidget* widget :
-         std::initializer_list<QWidget*>{m_tag, m_serves, m_facts, roundHead, m_sparkline, m_byRound,
-                                         readingHead, m_reading, m_comments, noteHead, m_note}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{
+             m_tag, m_serves, m_facts, roundHead, m_sparkline, m_byRound, readingHead, m_reading, m_comments,
+             noteHead, m_note, m_learned}) {
         layout->addWidget(widget);
     }
     layout->addStretch(1);
@@ -61,6 +65,7 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, QWidget* parent)
     connect(m_note, &QLineEdit::returnPressed, this, &ValvePanel::noteDone);
     connect(&bridge, &WorkbookBridge::changed, this, &ValvePanel::refresh);
     connect(&bridge, &WorkbookBridge::branchSelected, this, &ValvePanel::showBranch);
+    connect(&advisor, &LoopAdvisor::changed, this, &ValvePanel::showLearned);
     showBranch();
 }
 
@@ -164,6 +169,7 @@ void ValvePanel::showBranch() {
     const auto selected = m_bridge.selectedBranch();
     const project::Branch* branch = selected ? project.branches().find(*selected) : nullptr;
     m_note->setEnabled(branch != nullptr);
+    showLearned();
     if (branch == nullptr) {
         m_tag->setText(tr("No valve in hand"));
         for (QLabel* label : {m_serves, m_facts, m_byRound, m_reading, m_comments}) {
@@ -215,6 +221,20 @@ void ValvePanel::showByRound(std::size_t branch) {
     m_byRound->setText(words.join(QStringLiteral("   ")));
     m_sparkline->setAccessibleDescription(m_byRound->text());
     m_sparkline->setRatios(std::move(ratios), project.job().matchingBand.value.si());
+}
+
+void ValvePanel::showLearned() {
+    const auto selected = m_bridge.selectedBranch();
+    const balancing::DoubtfulReading* doubtful =
+        selected ? doubtfulAt(m_advisor, m_bridge.project(), *selected) : nullptr;
+    if (doubtful == nullptr) {
+        m_learned->clear();
+        return;
+    }
+    const bool hasFix = learnedFix(m_bridge.project(), *doubtful).has_value();
+    m_learned->setText(
+        text::sentence(doubtful->why) + '\n' +
+        (hasFix ? tr("Ctrl+U takes what explains it, Ctrl+R reads again.") : tr("Ctrl+R reads again.")));
 }
 
 }  // namespace ww::ui

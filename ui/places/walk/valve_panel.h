@@ -6,6 +6,7 @@
 #include <QWidget>
 #include <unordered_map>
 
+#include "ui/loop_advisor.h"
 #include "ui/widgets/entry_field.h"
 #include "ui/widgets/sparkline.h"
 #include "ui/workbook_bridge.h"
@@ -16,7 +17,7 @@ class ValvePanel : public QWidget {
     Q_OBJECT
 
   public:
-    explicit ValvePanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
+    ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
     /// Puts the keys into the note of the valve in hand.
     void editNote();
@@ -29,17 +30,20 @@ class ValvePanel : public QWidget {
     void refresh(const project::ChangeSet& changes);
     void showBranch();
     void showByRound(std::size_t branch);
+    void showLearned();
     QString valveText(const project::Branch& branch, const balancing::BranchResult& result) const;
     QString commentText(const base::Id& branch) const;
     QString readingText(const project::Reading* reading) const;
 
     WorkbookBridge& m_bridge;
+    const LoopAdvisor& m_advisor;
     QLabel* m_tag;
     QLabel* m_serves;
     QLabel* m_facts;
     QLabel* m_byRound;
     Sparkline* m_sparkline;
     QLabel* m_reading;
+    QLabel* m_learned;
     QLabel* m_comments;
     EntryField* m_note;
     /// Judged rounds that are over; they change only when the job's design does.

@@ -32,7 +32,7 @@ void WalkGrid::fitColumns() {
     const int digit = QFontMetrics(font()).horizontalAdvance('0');
     const auto wide = [&](int characters) { return characters * digit + 14; };
     const int widths[WalkModel::ColumnCount] = {wide(5),  wide(7), wide(9), wide(7), wide(9), wide(7),
-                                                wide(11), wide(6), wide(6), wide(8), wide(12)};
+                                                wide(11), wide(6), wide(6), wide(8), wide(17)};
     int left = viewport()->width();
     for (int column = 0; column < WalkModel::ColumnCount; ++column) {
         setColumnWidth(column, widths[column]);

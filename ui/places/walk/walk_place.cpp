@@ -5,9 +5,14 @@
 #include <QHBoxLayout>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <algorithm>
 
-#include "core/balancing/doubt_forms.h"
 #include "core/balancing/walk_forms.h"
+#include "ui/charts/chart_view.h"
+#include "ui/charts/convergence_chart_data.h"
+#include "ui/models/branch_roles.h"
+#include "ui/places/reading_fix.h"
+#include "ui/places/reading_notice.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -18,22 +23,25 @@ constexpr base::MessageForm kValveNotFound{
     "valve_not_found", "no valve of the route is called \"{1}\"; type its tag or its number"};
 constexpr base::MessageForm kTypeAgain{
     "type_again", "the next value typed is kept beside the first, the mean counts; type it and press Enter"};
-constexpr base::MessageForm kFixOffered{"fix_offered", "{1}. {2}; press Ctrl+U to store {3}"};
+constexpr base::MessageForm kTypeOver{
+    "type_over", "the next value typed takes the place of the doubtful one; type it and press Enter"};
 
 }  // namespace
 
-WalkPlace::WalkPlace(WorkbookBridge& bridge, QWidget* parent)
+WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
+      m_advisor(advisor),
       m_model(new WalkModel(bridge, this)),
       m_grid(new WalkGrid(*m_model, this)),
       m_content(new QStackedWidget(this)),
       m_gridPage(new QWidget(this)),
+      m_convergence(new charts::ChartView(this)),
       m_empty(new QLabel(this)),
       m_totals(new QLabel(this)),
       m_find(new QLineEdit(this)),
       m_side(new QStackedWidget(this)),
-      m_valve(new ValvePanel(bridge, this)),
+      m_valve(new ValvePanel(bridge, advisor, this)),
       m_opening(new OpenRoundPanel(bridge, this)),
       m_closing(new CloseRoundPanel(bridge, this)),
       m_roundButton(new QPushButton(this)) {
@@ -59,6 +67,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, QWidget* parent)
             showBranch(*branch);
         }
     });
+    connect(&advisor, &LoopAdvisor::changed, this, &WalkPlace::refreshTotals);
     connect(m_find, &QLineEdit::returnPressed, this, &WalkPlace::jump);
     connect(m_valve, &ValvePanel::noteDone, this, &WalkPlace::takeFocus);
     connect(m_roundButton, &QPushButton::clicked, this,
@@ -91,6 +100,7 @@ void WalkPlace::buildLayout() {
     gridLayout->addWidget(m_grid, 1);
     gridLayout->addWidget(m_totals);
     m_totals->setTextFormat(Qt::RichText);
+    m_totals->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_totals->setAccessibleName(tr("Totals of the round"));
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
@@ -98,6 +108,7 @@ void WalkPlace::buildLayout() {
     m_empty->setAccessibleName(tr("What is missing here"));
     m_content->addWidget(m_gridPage);
     m_content->addWidget(m_empty);
+    m_content->addWidget(m_convergence);
 
     auto* findLabel = new QLabel(tr("&Find valve"), this);
     findLabel->setBuddy(m_find);
@@ -125,6 +136,9 @@ void WalkPlace::buildLayout() {
     // A field that is left with Escape hands the keys back to the grid.
     auto* escape = new QShortcut(QKeySequence(Qt::Key_Escape), m_find, nullptr, nullptr, Qt::WidgetShortcut);
     connect(escape, &QShortcut::activated, this, &WalkPlace::takeFocus);
+    auto* back = new QShortcut(QKeySequence(Qt::Key_Escape), m_convergence, nullptr, nullptr,
+                               Qt::WidgetWithChildrenShortcut);
+    connect(back, &QShortcut::activated, this, &WalkPlace::toggleConvergence);
     auto* pasting = new QShortcut(QKeySequence::Paste, m_grid, nullptr, nullptr, Qt::WidgetShortcut);
     connect(pasting, &QShortcut::activated, this, &WalkPlace::paste);
 }
@@ -133,6 +147,7 @@ void WalkPlace::setTokens(const theme::Tokens& tokens) {
     m_tokens = tokens;
     m_grid->setTokens(tokens, m_metrics);
     m_valve->setTokens(tokens, m_metrics);
+    m_convergence->setTokens(tokens);
     refreshTotals();
 }
 
@@ -151,6 +166,8 @@ void WalkPlace::takeFocus() {
         m_opening->begin();
     } else if (m_content->currentWidget() == m_gridPage) {
         m_grid->setFocus(Qt::OtherFocusReason);
+    } else if (isConvergenceShown()) {
+        m_convergence->setFocus(Qt::OtherFocusReason);
     }
 }
 
@@ -181,7 +198,11 @@ void WalkPlace::showWhatThereIs() {
         missing = tr("No round yet. Open Round 1 (Ctrl+Shift+N).");
     }
     m_empty->setText(missing);
-    m_content->setCurrentWidget(missing.isEmpty() ? static_cast<QWidget*>(m_gridPage) : m_empty);
+    if (!missing.isEmpty() || !isConvergenceShown()) {
+        m_content->setCurrentWidget(missing.isEmpty() ? static_cast<QWidget*>(m_gridPage) : m_empty);
+    } else {
+        showConvergence();
+    }
     m_roundButton->setText(isOpen            ? tr("Close Round %1…").arg(last->number)
                            : last == nullptr ? tr("Open Round 1…")
                                              : tr("Open Round %1…").arg(last->number + 1));
@@ -193,6 +214,22 @@ void WalkPlace::showWhatThereIs() {
 void WalkPlace::showPanel(QWidget* panel) {
     m_side->setCurrentWidget(panel);
     m_roundButton->setVisible(panel == m_valve);
+    emit hintChanged();
+}
+
+QString WalkPlace::hint() const {
+    if (isConvergenceShown()) {
+        return tr("Ctrl+T numbers as a table   |   Ctrl+G back to the grid");
+    }
+    if (m_side->currentWidget() == m_opening) {
+        return tr("Enter opens the round   |   Tab next choice   |   Esc back to the grid");
+    }
+    if (m_side->currentWidget() == m_closing) {
+        return tr("Enter stores the reason   |   Tab next item   |   Esc back to the grid");
+    }
+    return tr(
+        "digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   "
+        "Ctrl+R again   |   F6 leaves the grid");
 }
 
 void WalkPlace::refreshTotals() {
@@ -216,13 +253,23 @@ void WalkPlace::refreshTotals() {
     if (all.round) {
         part(tr("on share"), QStringLiteral("%1/%2").arg(all.onShareCount).arg(all.terminalCount));
     }
+    const auto carried = std::count_if(
+        all.branches.begin(), all.branches.end(),
+        [](const balancing::BranchResult& branch) { return branch.isTerminal && branch.isFromEarlierRound; });
+    if (carried > 0) {
+        part(tr("carried over"), tr("%1 of %2").arg(carried).arg(all.terminalCount));
+    }
     if (all.spread) {
         part(tr("spread"), about + text::percent(*all.spread) + tr(" %"));
+    }
+    const LoopPicture* picture = m_advisor.picture();
+    if (picture != nullptr && !picture->learned.doubtful.empty()) {
+        part(tr("doubts"), QString::number(picture->learned.doubtful.size()));
     }
     if (all.oldestReading && m_bridge.openRoundOrNull() != nullptr) {
         part(tr("oldest reading"), text::age(*all.oldestReading, m_bridge.now()));
     }
-    m_totals->setText(parts.join(QStringLiteral("&nbsp;&nbsp;&nbsp;&nbsp; ")));
+    m_totals->setText(parts.join(QStringLiteral("&nbsp;&nbsp; ")));
 }
 
 std::optional<base::Id> WalkPlace::branchInHand() const {
@@ -258,39 +305,8 @@ bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
         m_repeatBranch.reset();
     }
     m_grid->flash(cell.row());
-    noticeOf(branch);
+    tellDoubt(m_bridge, branch);
     return true;
-}
-
-void WalkPlace::noticeOf(const base::Id& branch) {
-    const balancing::Assessment& all = m_bridge.assessment();
-    const std::size_t index = m_bridge.project().branches().indexOf(branch);
-    const balancing::BranchResult& result = all.branches[index];
-    for (const balancing::Finding& finding : all.findings) {
-        const bool isHere =
-            finding.branch == branch && (!finding.reading || finding.reading == result.reading);
-        // A meter that is overdue is named in the strip all the time; here it would hide what is wrong with a
-        // reading.
-        const bool isInStrip = finding.fault.is(balancing::kInstrumentOverdue);
-        if (!isHere || isInStrip || finding.severity == balancing::Severity::Note) {
-            continue;
-        }
-        const auto fix = m_bridge.offeredFix(branch);
-        if (fix) {
-            const auto bare = [](const base::Fault& fault) {
-                QString words = text::sentence(fault);
-                words.chop(words.endsWith('.') ? 1 : 0);
-                return words.toStdString();
-            };
-            emit m_bridge.messageRaised(base::Fault{&kFixOffered,
-                                                    m_bridge.project().branches()[index].tag,
-                                                    {bare(finding.fault), bare(fix->why), fix->dp.text()}});
-        } else {
-            emit m_bridge.messageRaised(finding.fault);
-        }
-        return;
-    }
-    emit m_bridge.messageCleared();
 }
 
 void WalkPlace::findValve() {
@@ -339,8 +355,21 @@ void WalkPlace::readAgain() {
     if (!branch) {
         return;
     }
-    m_repeatBranch = branch;
-    emit m_bridge.messageRaised(base::Fault{&kTypeAgain, m_bridge.project().branches().at(*branch).tag, {}});
+    // A doubtful value must not enter a mean: what is typed now takes its place.
+    const balancing::DoubtfulReading* doubtful = doubtfulAt(m_advisor, m_bridge.project(), *branch);
+    const project::Round* round = m_bridge.openRoundOrNull();
+    const project::Reading* counting =
+        round != nullptr ? balancing::countingReading(m_bridge.project(), round->id, *branch) : nullptr;
+    const bool isDoubted = m_model->index(m_grid->currentRow(), WalkModel::State).data(StateRole).toInt() ==
+                               static_cast<int>(balancing::State::Doubtful) ||
+                           (doubtful != nullptr && counting != nullptr &&
+                            std::find(doubtful->readings.begin(), doubtful->readings.end(), counting->id) !=
+                                doubtful->readings.end());
+    const std::string tag = m_bridge.project().branches().at(*branch).tag;
+    if (!isDoubted) {
+        m_repeatBranch = branch;
+    }
+    emit m_bridge.messageRaised(base::Fault{isDoubted ? &kTypeOver : &kTypeAgain, tag, {}});
     const QString nothing;
     m_grid->beginEdit(m_model->index(m_grid->currentRow(), WalkModel::Dp), &nothing);
 }
@@ -348,16 +377,49 @@ void WalkPlace::readAgain() {
 void WalkPlace::takeFix() {
     // The fix belongs to the valve in hand or, right after Enter, to the one just left.
     for (const int row : {m_grid->currentRow(), m_grid->currentRow() - 1}) {
-        if (row >= 0 && m_bridge.offeredFix(m_model->branchAt(row))) {
-            const base::Id branch = m_model->branchAt(row);
-            if (took(m_bridge.takeOfferedFix(branch))) {
+        if (row < 0) {
+            continue;
+        }
+        const base::Id branch = m_model->branchAt(row);
+        if (const auto taken = takeFixOf(m_bridge, m_advisor, branch)) {
+            if (took(*taken)) {
                 m_grid->flash(row);
-                noticeOf(branch);
+                tellDoubt(m_bridge, branch);
             }
             return;
         }
     }
     emit m_bridge.messageRaised(base::Fault{&kNoFixOffered, {}, {}});
+}
+
+bool WalkPlace::isConvergenceShown() const {
+    return m_content->currentWidget() == m_convergence;
+}
+
+void WalkPlace::showConvergence() {
+    const project::Project& project = m_bridge.project();
+    std::vector<balancing::Assessment> rounds;
+    for (const std::size_t i : project.roundsByNumber()) {
+        rounds.push_back(m_bridge.assessmentOf(project.rounds()[i].id));
+    }
+    m_convergence->setFigure(charts::convergenceChart(project, rounds, m_bridge.selectedBranch()));
+}
+
+void WalkPlace::toggleConvergence() {
+    if (isConvergenceShown()) {
+        m_content->setCurrentWidget(m_gridPage);
+    } else if (m_content->currentWidget() == m_gridPage) {
+        showConvergence();
+        m_content->setCurrentWidget(m_convergence);
+    }
+    takeFocus();
+    emit hintChanged();
+}
+
+void WalkPlace::toggleTable() {
+    if (isConvergenceShown()) {
+        m_convergence->toggleTable();
+    }
 }
 
 void WalkPlace::toggleDoubtful() {
@@ -382,6 +444,26 @@ void WalkPlace::paste() {
     if (took(m_bridge.storeColumn(branches, lines))) {
         m_grid->goToRow(std::min(from + static_cast<int>(lines.size()), m_model->rowCount() - 1), false);
     }
+}
+
+void WalkPlace::takeMeter(PracticeDesk& desk) {
+    const auto branch = branchInHand();
+    if (!branch) {
+        return;
+    }
+    const auto taken = desk.takeDp(*branch, m_repeatBranch == branch);
+    if (!taken) {
+        emit m_bridge.messageRaised(taken.fault());
+        return;
+    }
+    m_repeatBranch.reset();
+    const int row = m_grid->currentRow();
+    m_grid->flash(row);
+    tellDoubt(m_bridge, *branch);
+    if (*taken) {
+        emit m_bridge.messageRaised(**taken);
+    }
+    m_grid->goToRow(std::min(row + 1, m_model->rowCount() - 1), false);
 }
 
 void WalkPlace::showBranch(const base::Id& branch) {

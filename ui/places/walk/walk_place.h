@@ -11,19 +11,26 @@
 #include "ui/places/walk/round_panels.h"
 #include "ui/places/walk/valve_panel.h"
 #include "ui/places/walk/walk_grid.h"
+#include "ui/practice/practice_desk.h"
 
 namespace ww::ui {
+
+namespace charts {
+class ChartView;
+}
 
 class WalkPlace : public QWidget {
     Q_OBJECT
 
   public:
-    explicit WalkPlace(WorkbookBridge& bridge, QWidget* parent = nullptr);
+    WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
 
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     /// Puts the keys where the next reading is typed.
     void takeFocus();
+    /// The keys that work in what the place shows now.
+    QString hint() const;
     WalkGrid* grid() const { return m_grid; }
     WalkModel* model() const { return m_model; }
 
@@ -37,26 +44,38 @@ class WalkPlace : public QWidget {
     void toggleDoubtful();
     void recordNotReadable();
     void paste();
+    /// The convergence of the rounds in place of the grid, and back.
+    void toggleConvergence();
+    /// The convergence becomes its table, or comes back.
+    void toggleTable();
+    /// Stores what the practice building's meter shows at the valve in hand and goes to the next one.
+    void takeMeter(PracticeDesk& desk);
     /// Shows a branch: the cursor goes to its dp.
     void showBranch(const ww::base::Id& branch);
+
+  signals:
+    void hintChanged();
 
   private:
     void refresh(const project::ChangeSet& changes);
     void refreshTotals();
     void showWhatThereIs();
     void showPanel(QWidget* panel);
+    void showConvergence();
+    bool isConvergenceShown() const;
     bool store(const QModelIndex& cell, const QString& text);
     bool took(const base::Outcome& outcome);
-    void noticeOf(const base::Id& branch);
     void jump();
     void buildLayout();
     std::optional<base::Id> branchInHand() const;
 
     WorkbookBridge& m_bridge;
+    const LoopAdvisor& m_advisor;
     WalkModel* m_model;
     WalkGrid* m_grid;
     QStackedWidget* m_content;
     QWidget* m_gridPage;
+    charts::ChartView* m_convergence;
     QLabel* m_empty;
     QLabel* m_totals;
     QLineEdit* m_find;

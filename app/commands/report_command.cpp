@@ -1,0 +1,125 @@
+// waterwright report: the balance report as PDF, with a signature where one is asked for.
+#include <CLI/CLI.hpp>
+#include <ostream>
+
+#include "app/commands/open_workbook.h"
+#include "app/commands/whole_file.h"
+#include "core/seal/seal_messages.h"
+#include "core/workbook/output_target.h"
+#include "core/workbook/report_signing.h"
+
+namespace ww::app {
+
+namespace {
+
+inline constexpr base::MessageForm kSigningBlocked{
+    "signing_blocked", "not signed: a finding blocks it ({1}); settle it in the workbook first"};
+
+/// The first line of a file, without what ends it.
+std::string firstLine(const std::string& text) {
+    return text.substr(0, text.find_first_of("\r\n"));
+}
+
+class ReportCommand : public Command {
+  public:
+    void describe(CLI::App& app) override {
+        app.add_option("FILE", m_file, "the workbook, FILE.wwj")->required();
+        app.add_option("--out", m_out, "the report, REPORT.pdf")->required();
+        app.add_option("--round", m_round, "number of the round reported as the last");
+        auto* sign = app.add_option("--sign", m_key, "sign with this key, KEY.p12");
+        auto* role =
+            app.add_option("--role", m_role, "technician: readings taken; supervisor: reviewed and accepted")
+                ->check(CLI::IsMember({"technician", "supervisor"}));
+        auto* pass =
+            app.add_option("--pass-file", m_passFile, "file whose first line is the key's passphrase");
+        sign->needs(role)->needs(pass);
+        role->needs(sign);
+        pass->needs(sign);
+    }
+
+    int run(Surroundings& surroundings) override {
+        const bool isSigning = !m_key.empty();
+        const auto workbook = openWorkbook(
+            surroundings, m_file, isSigning ? workbook::OpenMode::ReadWrite : workbook::OpenMode::ReadOnly);
+        if (workbook == nullptr) {
+            return kFileTrouble;
+        }
+        if (m_round && workbook->project().roundNumbered(*m_round) == nullptr) {
+            return badInput(surroundings, roundUnknown(m_file, workbook->project(), *m_round));
+        }
+        if (const auto refusal = workbook::refusalToReplace(m_out)) {
+            return badInput(surroundings, *refusal);
+        }
+        report::ReportOptions options;
+        options.round = m_round;
+        options.journalDigest = workbook->newestEntry().digest.text();
+        options.workbookId = workbook->workbookId().text();
+        // The time of the newest record, so that an unchanged workbook gives an unchanged report.
+        options.printed = workbook->newestEntry().time;
+        options.signers = isSigning ? report::Signers::TechnicianAndSupervisor : report::Signers::None;
+        const report::Report report = report::build(workbook->project(), options);
+        return isSigning ? sign(surroundings, *workbook, report) : write(surroundings, *workbook, report);
+    }
+
+  private:
+    int write(Surroundings& surroundings, const workbook::Workbook& workbook,
+              const report::Report& report) const {
+        if (const auto refusal = workbook::refusalToReplaceSigned(m_out)) {
+            return badInput(surroundings, *refusal);
+        }
+        const base::Outcome written = surroundings.writeReport(report, workbook.project(), m_out);
+        if (!written) {
+            return fileTrouble(surroundings, written.fault());
+        }
+        surroundings.out << m_out << "\n";
+        return kDone;
+    }
+
+    int sign(Surroundings& surroundings, workbook::Workbook& workbook, const report::Report& report) const {
+        const auto obstacles = report::obstaclesToSigning(report);
+        for (const base::Fault& obstacle : obstacles) {
+            surroundings.err << base::englishWithSubject(
+                                    {&kSigningBlocked, obstacle.subject, {base::english(obstacle)}})
+                             << "\n";
+        }
+        if (!obstacles.empty()) {
+            return kNotAccepted;
+        }
+        const auto key = wholeFile(m_key);
+        const auto passphrase = wholeFile(m_passFile);
+        if (!key || !passphrase) {
+            return fileTrouble(surroundings, key ? passphrase.fault() : key.fault());
+        }
+        const auto identity = seal::Identity::open(*key, firstLine(*passphrase));
+        if (!identity) {
+            return badInput(surroundings, {identity.fault().form, m_key, identity.fault().arguments});
+        }
+        const workbook::SigningRequest request{
+            *seal::roleNamed(m_role), *identity, m_out,
+            [&] { return surroundings.reportToSign(report, workbook.project()); }, surroundings.drawBlock};
+        const auto done = workbook::signReport(workbook, request);
+        if (!done) {
+            return badInput(surroundings, done.fault());
+        }
+        surroundings.out << m_out << ": signed by " << done->signer << " as " << done->role << "\n";
+        if (done->isSelfMade) {
+            surroundings.err << "the certificate is self-made: nobody else vouches for the name\n";
+        }
+        return kDone;
+    }
+
+    std::string m_file;
+    std::string m_out;
+    std::optional<int> m_round;
+    std::string m_key;
+    std::string m_role;
+    std::string m_passFile;
+};
+
+}  // namespace
+
+std::unique_ptr<Command> reportCommand() {
+    return std::make_unique<ReportCommand>();
+}
+
+}  // namespace ww::app

@@ -1,0 +1,271 @@
+#include "core/balancing/adjusting.h"
+
+#include <algorithm>
+
+#include "core/balancing/advice/order_of_work.h"
+#include "core/balancing/detail/branch_flow.h"
+#include "core/balancing/detail/setting_rule.h"
+#include "core/balancing/walk_forms.h"
+
+namespace ww::balancing {
+
+namespace {
+
+using base::Decimal;
+using base::Result;
+using detail::settingFault;
+using project::Branch;
+using project::Edit;
+using project::Project;
+using project::Reading;
+using project::ReadingPurpose;
+using project::ReadingStatus;
+using project::Round;
+using project::RoundKind;
+using project::RoundState;
+using quantity::Measured;
+
+const Round* openRoundOf(const Project& project) {
+    const Round* last = project.lastRound();
+    return last != nullptr && last->state == RoundState::Open ? last : nullptr;
+}
+
+bool isTry(const Reading& reading) {
+    return reading.purpose == ReadingPurpose::Try || reading.purpose == ReadingPurpose::Hold;
+}
+
+/// An edit that stores one reading in the open round, or in one that it opens.
+Result<Edit> stored(const Project& project, const Branch& branch, Reading made, WalkContext context,
+                    std::string label) {
+    Edit edit;
+    const Round* round = openRoundOf(project);
+    if (round == nullptr) {
+        auto opened = openRound(project, RoundKind::Adjusting, context);
+        if (!opened) {
+            return opened.fault();
+        }
+        edit = std::move(opened).value();
+        made.round = std::get<Round>(edit.put.front()).id;
+        made.sequence = 1;
+    } else {
+        made.round = round->id;
+        const auto& indices = project.readingsOf(round->id);
+        made.sequence = indices.empty() ? 1 : project.readings()[indices.back()].sequence + 1;
+    }
+    made.id = context.ids.next();
+    made.branch = branch.id;
+    made.time = context.now;
+    made.instrument = context.instrument;
+    made.person = context.person;
+    edit.label = std::move(label);
+    edit.put.emplace_back(std::move(made));
+    return edit;
+}
+
+/// The setting that stands at a branch now.
+std::optional<Decimal> settingNow(const Project& project, const Branch& branch) {
+    const Round* last = project.lastRound();
+    return last != nullptr ? standingSetting(project, last->id, branch.id) : branch.setting;
+}
+
+std::optional<base::Fault> valveFault(const Project& project, const Branch& branch) {
+    if (project.characteristicOf(branch) == nullptr) {
+        return base::Fault{&kBranchWithoutTable, branch.tag, {}};
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<Edit> storeTry(const Project& project, const Id& branchId, TryEntry entry, WalkContext context) {
+    const Branch& branch = project.branches().at(branchId);
+    if (const auto fault = valveFault(project, branch)) {
+        return *fault;
+    }
+    if (const auto fault = settingFault(project, branch, entry.setting)) {
+        return *fault;
+    }
+    const Round* round = openRoundOf(project);
+    if (round != nullptr && round->kind != RoundKind::Adjusting) {
+        return base::Fault{&kRoundOfOneState, branch.tag, {std::to_string(round->number)}};
+    }
+    Reading made;
+    made.purpose = entry.isHold ? ReadingPurpose::Hold : ReadingPurpose::Try;
+    made.isRepeat = entry.isRepeat;
+    std::string label = "DP " + entry.dp.text() + " at " + entry.setting.text() + ", " + branch.tag;
+    made.dp = std::move(entry.dp);
+    made.setting = std::move(entry.setting);
+    return stored(project, branch, std::move(made), context, std::move(label));
+}
+
+Result<Edit> holdHere(const Project& project, const Id& branchId, const Decimal& setting) {
+    const Branch& branch = project.branches().at(branchId);
+    const auto tries = triesOf(project, branchId);
+    if (tries.empty() || !tries.back()->setting || tries.back()->setting->value() != setting.value()) {
+        return base::Fault{&kNotTriedHere, branch.tag, {setting.text()}};
+    }
+    Edit edit;
+    edit.label = "hold at " + setting.text() + ", " + branch.tag;
+    if (tries.back()->purpose != ReadingPurpose::Hold) {
+        Reading held = *tries.back();
+        held.purpose = ReadingPurpose::Hold;
+        edit.put.emplace_back(std::move(held));
+    }
+    return edit;
+}
+
+Result<Edit> storeReference(const Project& project, const Id& branchId, Measured<PressureDifference> dp,
+                            WalkContext context) {
+    const Branch& branch = project.branches().at(branchId);
+    if (const auto fault = valveFault(project, branch)) {
+        return *fault;
+    }
+    Reading made;
+    made.purpose = ReadingPurpose::Reference;
+    made.setting = settingNow(project, branch);
+    std::string label = "DP " + dp.text() + " at the reference, " + branch.tag;
+    made.dp = std::move(dp);
+    return stored(project, branch, std::move(made), context, std::move(label));
+}
+
+Result<Edit> storeShutValve(const Project& project, const Id& branchId, Measured<PressureDifference> dp,
+                            WalkContext context) {
+    const Branch& branch = project.branches().at(branchId);
+    if (!branch.valve) {
+        return base::Fault{&kBranchWithoutValve, branch.tag, {}};
+    }
+    if (dp.value.si() <= 0) {
+        return base::Fault{&kShutDpUnreadable, branch.tag, {dp.text()}};
+    }
+    Reading made;
+    made.purpose = ReadingPurpose::ShutValve;
+    made.setting = *Decimal::parse("0");
+    std::string label = "DP " + dp.text() + " with the valve shut, " + branch.tag;
+    made.dp = std::move(dp);
+    return stored(project, branch, std::move(made), context, std::move(label));
+}
+
+Result<Edit> correctReading(const Project& project, const Id& readingId,
+                            std::optional<Measured<PressureDifference>> dp, std::optional<Decimal> setting,
+                            WalkContext context) {
+    const Reading& before = project.readings().at(readingId);
+    const Branch& branch = project.branches().at(before.branch);
+    const Round& round = project.rounds().at(before.round);
+    if (round.state == RoundState::Accepted) {
+        return base::Fault{
+            &kRoundAccepted, "round " + std::to_string(round.number), {std::to_string(round.number)}};
+    }
+    if (setting) {
+        if (const auto fault = settingFault(project, branch, *setting)) {
+            return *fault;
+        }
+    }
+    Edit edit;
+    edit.label = (dp ? "DP " + dp->text() : "setting " + (setting ? setting->text() : "")) + " in place of " +
+                 (dp && before.dp  ? before.dp->text()
+                  : before.setting ? before.setting->text()
+                                   : "") +
+                 ", " + branch.tag;
+    Reading old = before;
+    old.status = ReadingStatus::Superseded;
+    Reading made = before;
+    made.id = context.ids.next();
+    made.sequence = project.readings()[project.readingsOf(round.id).back()].sequence + 1;
+    made.supersedes = before.id;
+    made.isDoubtful = false;
+    made.reason.clear();
+    if (dp) {
+        made.dp = std::move(dp);
+    }
+    if (setting) {
+        made.setting = std::move(setting);
+    }
+    edit.put.emplace_back(std::move(old));
+    edit.put.emplace_back(std::move(made));
+    return edit;
+}
+
+std::vector<const Reading*> triesOf(const Project& project, const Id& branch) {
+    std::vector<const Reading*> found;
+    const Round* round = openRoundOf(project);
+    if (round == nullptr) {
+        return found;
+    }
+    const auto& indices = project.readingsOf(round->id);
+    for (auto at = indices.rbegin(); at != indices.rend(); ++at) {
+        const Reading& reading = project.readings()[*at];
+        if (reading.status != ReadingStatus::Standing || !isTry(reading) || !reading.dp) {
+            continue;
+        }
+        if (reading.branch != branch) {
+            break;
+        }
+        found.push_back(&reading);
+    }
+    std::reverse(found.begin(), found.end());
+    return found;
+}
+
+bool isHeld(const Project& project, const Id& branch) {
+    const Round* round = openRoundOf(project);
+    if (round == nullptr) {
+        return false;
+    }
+    const auto& indices = project.readingsOf(round->id);
+    for (auto at = indices.rbegin(); at != indices.rend(); ++at) {
+        const Reading& reading = project.readings()[*at];
+        if (reading.branch == branch && reading.status == ReadingStatus::Standing && isTry(reading)) {
+            return reading.purpose == ReadingPurpose::Hold;
+        }
+    }
+    return false;
+}
+
+std::vector<std::size_t> workingOrder(const Project& project, const Assessment& assessment,
+                                      const Advice* advice) {
+    std::vector<std::size_t> order;
+    const auto canBeSet = [&](std::size_t branch) {
+        const Branch& record = project.branches()[branch];
+        return project.characteristicOf(record) != nullptr && !detail::isSelfActing(record) &&
+               assessment.branches[branch].designFlow.si() > 0;
+    };
+    if (advice != nullptr && !advice->settings.empty()) {
+        for (const SettingAdvice& setting : advice->settings) {
+            if (canBeSet(setting.branch) && !setting.isReference) {
+                order.push_back(setting.branch);
+            }
+        }
+        return order;
+    }
+    std::vector<bool> isReference(project.branches().size(), false);
+    for (const GroupResult& group : assessment.groups) {
+        if (group.reference) {
+            isReference[*group.reference] = true;
+        }
+    }
+    std::vector<Ratio> excess;
+    for (const BranchResult& result : assessment.branches) {
+        excess.push_back(result.ofTarget.value_or(Ratio()));
+    }
+    for (const std::size_t branch : orderOfWork(project, excess)) {
+        if (canBeSet(branch) && !isReference[branch]) {
+            order.push_back(branch);
+        }
+    }
+    return order;
+}
+
+std::optional<std::size_t> nextToAdjust(const Project& project, const std::vector<std::size_t>& order,
+                                        std::size_t branch) {
+    const auto own = std::find(order.begin(), order.end(), branch);
+    const std::size_t start = own == order.end() ? 0 : static_cast<std::size_t>(own - order.begin()) + 1;
+    for (std::size_t step = 0; step < order.size(); ++step) {
+        const std::size_t candidate = order[(start + step) % order.size()];
+        if (candidate != branch && !isHeld(project, project.branches()[candidate].id)) {
+            return candidate;
+        }
+    }
+    return std::nullopt;
+}
+
+}  // namespace ww::balancing

@@ -1,0 +1,175 @@
+#include "core/workbook/report_signing.h"
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+
+#include "core/seal/sign_report.h"
+#include "core/seal/verify_report.h"
+#include "core/store/file_steps.h"
+#include "core/workbook/output_target.h"
+
+namespace ww::workbook {
+namespace {
+
+inline constexpr base::MessageForm kSignedNotWritten{
+    "signed_not_written",
+    "the signed report could not be written; choose a place with room that can be written"};
+
+/// What is written into the journal; every entry of this label only notes a signature.
+constexpr const char* kSigningLabel = "Sign the report";
+
+std::string bytesOf(const std::filesystem::path& file) {
+    std::ifstream stream(file, std::ios::binary);
+    return std::string(std::istreambuf_iterator<char>(stream), {});
+}
+
+base::Digest digestOf(const std::string& bytes) {
+    return base::sha256({reinterpret_cast<const std::uint8_t*>(bytes.data()), bytes.size()});
+}
+
+seal::ReportBinding bindingOf(const Workbook& workbook) {
+    return {workbook.workbookId().text(), workbook.newestEntry().digest.text()};
+}
+
+/// The report that is to be signed: a new one, or the one that stands there and waits for this role.
+base::Result<std::string> prepared(const Workbook& workbook, const SigningRequest& request) {
+    const std::string standing = bytesOf(request.out);
+    if (!seal::hasSignature(standing)) {
+        const ReportToSign report = request.report();
+        return seal::prepareReport(report.pdf, {report.fields, report.attachments, bindingOf(workbook),
+                                                workbook.newestEntry().time});
+    }
+    const seal::ReportVerification found = seal::verifyReport(standing);
+    if (!found.isIntact || !found.binding) {
+        const std::string why = found.faults.empty() ? "not intact" : base::english(found.faults.front());
+        return base::Fault{&kSignedFileDamaged, request.out.string(), {why.substr(0, why.find(';'))}};
+    }
+    switch (stateOf(workbook, *found.binding)) {
+        case ReportState::Foreign:
+            return base::Fault{&kSignedFileOfOther, request.out.string(), {}};
+        case ReportState::Superseded:
+            return base::Fault{&kSignedFileOutdated, request.out.string(), {}};
+        case ReportState::Current:
+            break;
+    }
+    return standing;
+}
+
+base::Outcome writeWhole(const std::string& bytes, const std::filesystem::path& out) {
+    const std::filesystem::path part = store::nameBeside(out);
+    std::ofstream stream(part, std::ios::binary | std::ios::trunc);
+    stream << bytes;
+    stream.close();
+    base::Outcome outcome = base::Fault{&kSignedNotWritten, out.string(), {}};
+    if (stream) {
+        outcome = store::syncFile(part);
+        outcome = outcome ? store::moveReplacing(part, out) : outcome;
+    }
+    if (!outcome) {
+        std::error_code ignored;
+        std::filesystem::remove(part, ignored);
+    }
+    return outcome;
+}
+
+/// The number of the report's revision: one more than the highest, or that of the report signed on.
+int revisionOf(const Workbook& workbook, const seal::ReportBinding& binding) {
+    int highest = 0;
+    for (const project::SignedReport& report : workbook.project().signedReports()) {
+        if (report.journalDigest == binding.journalDigest) {
+            return report.revision;
+        }
+        highest = std::max(highest, report.revision);
+    }
+    return highest + 1;
+}
+
+project::SignedReport noteOf(const Workbook& workbook, const SigningRequest& request,
+                             const base::Instant& time, const std::string& pdf) {
+    const seal::ReportBinding binding = seal::verifyReport(pdf).binding.value_or(bindingOf(workbook));
+    project::SignedReport note;
+    note.id = workbook.ids().next();
+    note.revision = revisionOf(workbook, binding);
+    note.role = seal::name(request.role);
+    note.signer = request.identity.facts().name;
+    note.certificate = request.identity.facts().fingerprint;
+    note.isSelfMade = request.identity.facts().isSelfMade;
+    note.time = time;
+    note.fileName = request.out.filename().string();
+    note.fileDigest = digestOf(pdf).text();
+    note.journalDigest = binding.journalDigest;
+    for (const JournalEntry& entry : workbook.journal()) {
+        if (entry.digest.text() == binding.journalDigest) {
+            note.journalSequence = base::Decimal::fromNumber(static_cast<double>(entry.sequence), 0);
+        }
+    }
+    return note;
+}
+
+}  // namespace
+
+std::optional<base::Fault> refusalToReplaceSigned(const std::filesystem::path& target) {
+    if (seal::hasSignature(bytesOf(target))) {
+        return base::Fault{&kSignedFileStands, target.string(), {}};
+    }
+    return std::nullopt;
+}
+
+ReportState stateOf(const Workbook& workbook, const seal::ReportBinding& binding) {
+    if (binding.workbookId != workbook.workbookId().text()) {
+        return ReportState::Foreign;
+    }
+    const std::vector<JournalEntry> journal = workbook.journal();
+    ReportState state = ReportState::Current;
+    for (auto entry = journal.rbegin(); entry != journal.rend(); ++entry) {
+        if (entry->digest.text() == binding.journalDigest) {
+            return state;
+        }
+        if (entry->label != kSigningLabel) {
+            state = ReportState::Superseded;
+        }
+    }
+    return ReportState::Foreign;
+}
+
+base::Result<project::SignedReport> signReport(Workbook& workbook, const SigningRequest& request) {
+    const base::Instant now = workbook.clock().now();
+    if (workbook.isReadOnly()) {
+        return base::Fault{&kOpenedForReading, workbook.file().string(), {}};
+    }
+    if (auto refusal = request.identity.refusal(now)) {
+        return *refusal;
+    }
+    if (auto refusal = refusalToReplace(request.out)) {
+        return *refusal;
+    }
+    const auto report = prepared(workbook, request);
+    if (!report) {
+        return report.fault();
+    }
+    const auto size = seal::blockSize(*report, request.role);
+    if (!size) {
+        return size.fault();
+    }
+    const seal::BlockDrawing drawing =
+        request.draw(seal::signedText(request.role, request.identity.facts().name, now), *size);
+    const auto signedPdf = seal::signReport(*report, request.identity, {request.role, now, drawing});
+    if (!signedPdf) {
+        return signedPdf.fault();
+    }
+    // What is handed out is what would be found when it is checked.
+    EXPECTS(seal::verifyReport(*signedPdf).isIntact);
+    const project::SignedReport note = noteOf(workbook, request, now, *signedPdf);
+    const base::Outcome written = writeWhole(*signedPdf, request.out);
+    if (!written) {
+        return written.fault();
+    }
+    const auto noted = workbook.apply({kSigningLabel, {note}, {}, false});
+    if (!noted) {
+        return base::Fault{&kSignedNotNoted, request.out.string(), {base::english(noted.fault())}};
+    }
+    return note;
+}
+
+}  // namespace ww::workbook

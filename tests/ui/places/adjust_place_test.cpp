@@ -1,0 +1,313 @@
+#include "ui/places/adjust/adjust_place.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QElapsedTimer>
+#include <QImage>
+#include <QPainter>
+
+#include "tests/support/solved_job.h"
+#include "tests/support/whole_job.h"
+#include "tests/ui/support/desk_window.h"
+#include "ui/places/adjust/adjust_words.h"
+#include "ui/text/words.h"
+
+// The source of these checks is the interaction design of this project: keys, words and counts are its own
+// decisions; where a standard says the same it is named.
+namespace ww::ui {
+namespace {
+
+using project::ReadingPurpose;
+using support::DeskWindow;
+using support::SolvedJob;
+
+/// A desk in Adjust on a solved loop, the first terminal in hand, what is to be learned learned.
+class AdjustDesk : public ::testing::Test {
+  protected:
+    AdjustDesk() : m_job(6), m_desk(m_job.content(), false) {
+        m_desk.bridge().selectBranch(idOf("T-01"));
+        m_desk.window.showPlace(MainWindow::Adjust);
+        settle();
+    }
+    AdjustPlace& place() { return *m_desk.window.adjust(); }
+    base::Id idOf(const std::string& tag) { return m_desk.project().branchTagged(tag)->id; }
+    /// Lets the learning come to its end.
+    void settle() {
+        QElapsedTimer time;
+        time.start();
+        while (m_desk.window.advisor().isComputing() && time.elapsed() < 60'000) {
+            QTest::qWait(5);
+        }
+        ASSERT_FALSE(m_desk.window.advisor().isComputing());
+    }
+    double setting() { return place().valve().setting().si(); }
+    const project::Reading* newest() {
+        const auto& indices = m_desk.project().readingsOf(m_desk.project().lastRound()->id);
+        return &m_desk.project().readings()[indices.back()];
+    }
+    /// Whether it lies in a view that scrolls: there it may move, the view itself may not.
+    static bool scrolls(const QWidget* widget) {
+        for (const QWidget* at = widget->parentWidget(); at != nullptr; at = at->parentWidget()) {
+            if (at->inherits("QAbstractScrollArea")) {
+                return true;
+            }
+        }
+        return false;
+    }
+    std::vector<QRect> shapes() {
+        std::vector<QRect> all;
+        for (const QWidget* widget : place().findChildren<QWidget*>()) {
+            if (widget->isVisible() && !scrolls(widget)) {
+                all.emplace_back(widget->mapTo(&place(), QPoint(0, 0)), widget->size());
+            }
+        }
+        return all;
+    }
+
+    SolvedJob m_job;
+    DeskWindow m_desk;
+};
+
+TEST_F(AdjustDesk, logsTriesWithDigitsAndEnterAlone) {
+    ASSERT_TRUE(place().field()->hasFocus());
+    m_desk.enter("30.0");
+    EXPECT_EQ(m_desk.project().rounds().size(), 2U);
+    EXPECT_EQ(newest()->purpose, ReadingPurpose::Try);
+    EXPECT_EQ(newest()->setting->text(), "4.0");
+    m_desk.key(Qt::Key_Down);
+    m_desk.enter("31,5");
+    EXPECT_EQ(newest()->dp->text(), "31.5 kPa");
+    EXPECT_LT(newest()->setting->value(), 4.0);
+    EXPECT_EQ(place().valve().tries().size(), 2U);
+    EXPECT_TRUE(place().field()->hasFocus());
+    EXPECT_TRUE(place().field()->text().isEmpty());
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    m_desk.enter("3..1");  // refused in place, nothing is lost
+    EXPECT_EQ(place().field()->text(), "3..1");
+    EXPECT_EQ(place().field()->selectedText(), "3..1");
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+}
+
+TEST_F(AdjustDesk, arrowsStepTheSettingAndEndAtTheStops) {
+    EXPECT_DOUBLE_EQ(setting(), 4.0);
+    EXPECT_TRUE(place().valve().isAtStop());
+    EXPECT_TRUE(place().findChildren<BigFigure*>().front()->accessibleDescription().contains("At stop"));
+    m_desk.key(Qt::Key_Up);
+    EXPECT_DOUBLE_EQ(setting(), 4.0);
+    QElapsedTimer time;
+    time.start();
+    m_desk.key(Qt::Key_Down);
+    place().repaint();
+    EXPECT_LT(time.elapsed(), 100);
+    EXPECT_NEAR(4.0 - setting(), place().valve().step().si(), 1e-9);
+    m_desk.key(Qt::Key_PageDown);
+    EXPECT_NEAR(setting(), 3.0 - place().valve().step().si(), 1e-9);
+    m_desk.key(Qt::Key_PageUp);
+    m_desk.key(Qt::Key_PageUp);
+    EXPECT_DOUBLE_EQ(setting(), 4.0);
+    // A typed setting off the scale is kept as typed and not taken.
+    m_desk.key(Qt::Key_Tab);
+    m_desk.enter("45");
+    EXPECT_DOUBLE_EQ(setting(), 4.0);
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+    EXPECT_EQ(m_desk.project().rounds().size(), 1U);  // nothing was stored by moving
+}
+
+TEST_F(AdjustDesk, theWordChangesOnlyWhenAReadingIsStored) {
+    auto* sign = place().findChild<WordSign*>();
+    m_desk.enter("300");  // far above any aim
+    EXPECT_EQ(sign->word(), balancing::AimWord::Close);
+    EXPECT_TRUE(sign->accessibleDescription().contains("CLOSE"));
+    EXPECT_TRUE(sign->accessibleDescription().contains("T-01"));
+    settle();
+    m_desk.type("0.2");
+    EXPECT_EQ(sign->word(), balancing::AimWord::Close);
+    m_desk.key(Qt::Key_Return);
+    EXPECT_EQ(sign->word(), balancing::AimWord::ReadAgain);
+    m_desk.enter("2.0");
+    EXPECT_EQ(sign->word(), balancing::AimWord::AtStop);  // fully open, and still too little
+}
+
+TEST_F(AdjustDesk, nothingMovesBetweenTries) {
+    const auto before = shapes();
+    for (const char* typed : {"300", "45.6", "0.2", "12"}) {
+        m_desk.enter(typed);
+        EXPECT_TRUE(shapes() == before) << typed;
+        m_desk.key(Qt::Key_Down);
+        EXPECT_TRUE(shapes() == before) << typed;
+        settle();
+        EXPECT_TRUE(shapes() == before) << typed;
+    }
+}
+
+TEST_F(AdjustDesk, holdsAndGoesToTheNextOfTheWorkingOrder) {
+    m_desk.enter("30.0");
+    settle();
+    place().holdAndNext();
+    EXPECT_EQ(newest()->purpose, ReadingPurpose::Hold);
+    EXPECT_EQ(m_desk.project().branches().at(newest()->branch).tag, "T-01");
+    EXPECT_NE(place().valve().branch(), idOf("T-01"));
+    EXPECT_EQ(m_desk.bridge().selectedBranch(), place().valve().branch());
+    EXPECT_TRUE(place().field()->hasFocus());
+    // Nothing was read at the next valve: it cannot be held.
+    const auto second = place().valve().branch();
+    place().holdAndNext();
+    EXPECT_EQ(place().valve().branch(), second);
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+    // Digits and Ctrl+Enter in one go.
+    m_desk.type("28.0");
+    place().holdAndNext();
+    EXPECT_EQ(newest()->purpose, ReadingPurpose::Hold);
+    EXPECT_EQ(newest()->branch, *second);
+}
+
+TEST_F(AdjustDesk, readsTheReferenceOnceAndReturns) {
+    place().readReference();
+    m_desk.enter("22.2");
+    EXPECT_EQ(newest()->purpose, ReadingPurpose::Reference);
+    EXPECT_NE(newest()->branch, idOf("T-01"));
+    EXPECT_EQ(place().valve().branch(), idOf("T-01"));
+    m_desk.enter("30.0");
+    EXPECT_EQ(newest()->purpose, ReadingPurpose::Try);
+    EXPECT_EQ(newest()->branch, idOf("T-01"));
+    place().readReference();
+    m_desk.key(Qt::Key_Escape);
+    m_desk.enter("30.5");
+    EXPECT_EQ(newest()->purpose, ReadingPurpose::Try);
+}
+
+TEST_F(AdjustDesk, aDpAcrossTheShutValveChangesNoSetting) {
+    place().readShutValve();
+    m_desk.enter("95.0");
+    EXPECT_EQ(newest()->purpose, ReadingPurpose::ShutValve);
+    EXPECT_DOUBLE_EQ(setting(), 4.0);
+    EXPECT_TRUE(place().valve().tries().empty());
+}
+
+TEST_F(AdjustDesk, triesComeBackByUndoAndRedo) {
+    const auto before = support::recordsOf(m_desk.project());
+    for (int i = 0; i < 12; ++i) {
+        m_desk.enter(QString::number(30 + i));
+        EXPECT_TRUE(m_desk.bridge().undoLabel().contains(QString::number(30 + i)));
+        EXPECT_TRUE(m_desk.bridge().undoLabel().contains("T-01"));
+        m_desk.key(Qt::Key_Down);
+    }
+    const auto after = support::recordsOf(m_desk.project());
+    for (int i = 0; i < 12; ++i) {
+        ASSERT_TRUE(m_desk.bridge().undo().ok());
+    }
+    EXPECT_EQ(support::recordsOf(m_desk.project()), before);
+    for (int i = 0; i < 12; ++i) {
+        ASSERT_TRUE(m_desk.bridge().redo().ok());
+    }
+    EXPECT_EQ(support::recordsOf(m_desk.project()), after);
+    EXPECT_EQ(m_desk.window.place(), MainWindow::Adjust);
+}
+
+TEST_F(AdjustDesk, theAimDigitsAreAsTallAsTheyMustBe) {
+    // 22 arc minutes at two meters on a 14 inch panel: 57 px, own calculation.
+    BigFigure figure("Aim");
+    figure.setTokens(theme::tokens(theme::Display::Daylight));
+    figure.show("52.3", {}, false);
+    figure.resize(figure.sizeHint());
+    QImage image(figure.size(), QImage::Format_ARGB32);
+    image.fill(Qt::white);
+    figure.render(&image);
+    int top = image.height();
+    int bottom = 0;
+    // Below the head line: the digits alone.
+    for (int y = QFontMetrics(figure.font()).height() + 1; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            if (qGray(image.pixel(x, y)) < 96) {
+                top = std::min(top, y);
+                bottom = std::max(bottom, y);
+            }
+        }
+    }
+    EXPECT_GE(bottom - top + 1, 57);
+}
+
+TEST_F(AdjustDesk, showsFiveNeighborsAndTheAimOfEach) {
+    m_desk.key(Qt::Key_PageDown);
+    const auto& rows = place().valve().rows();
+    ASSERT_EQ(rows.size(), 5U);
+    for (std::size_t i = 1; i < rows.size(); ++i) {
+        EXPECT_GT(rows[i].setting, rows[i - 1].setting);
+        EXPECT_LT(rows[i].dp, rows[i - 1].dp);  // the wider the valve, the less dp for the same flow
+    }
+    AimStripModel model(m_desk.bridge(), place().valve());
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    EXPECT_EQ(model.currentColumn(), 2);
+    const QString spoken = model.index(AimStripModel::AimRow, 2).data(Qt::AccessibleTextRole).toString();
+    EXPECT_TRUE(spoken.contains("setting 3") && spoken.contains("aim kPa")) << spoken.toStdString();
+    EXPECT_FALSE(basisWords(m_desk.bridge(), place().valve()).front().isEmpty());
+}
+
+TEST_F(AdjustDesk, takingAdviceStoresNothing) {
+    const LoopPicture* picture = m_desk.window.advisor().picture();
+    ASSERT_NE(picture, nullptr);
+    ASSERT_FALSE(picture->advice.settings.empty());
+    EXPECT_TRUE(place().advice()->words().contains("unverified")) << place().advice()->words().toStdString();
+    AdviceModel& model = *place().advice()->model();
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    const auto before = support::recordsOf(m_desk.project());
+    place().goToAdvice();
+    ASSERT_TRUE(place().advice()->table()->hasFocus());
+    place().advice()->table()->selectRow(0);
+    m_desk.key(Qt::Key_Return);
+    EXPECT_EQ(place().valve().branch(), model.branchAt(0));
+    EXPECT_NEAR(setting(), model.at(0).setting.si(), 1e-9);
+    EXPECT_EQ(support::recordsOf(m_desk.project()), before);
+    EXPECT_TRUE(place().field()->hasFocus());
+}
+
+TEST_F(AdjustDesk, theHandThatTypesIsNotDisturbedByWhatIsLearned) {
+    m_desk.enter("300");
+    m_desk.type("4");
+    settle();
+    EXPECT_EQ(place().field()->text(), "4");
+    m_desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(place().field()->text().isEmpty());
+    EXPECT_TRUE(m_desk.window.advisor().isCurrent());
+}
+
+TEST(AdjustPlace, withoutARoundSaysWhatToReadFirst) {
+    support::WalkJobOptions options;
+    options.hasSurvey = false;
+    DeskWindow desk(options, false);
+    desk.window.showPlace(MainWindow::Adjust);
+    bool isSaid = false;
+    for (const QLabel* label : desk.window.adjust()->findChildren<QLabel*>("empty_state")) {
+        isSaid = isSaid || (label->isVisible() && label->text().contains("round first"));
+    }
+    EXPECT_TRUE(isSaid);
+}
+
+TEST(LoopAdvisor, theNewestStateWinsAndTheScreenStaysFree) {
+    const SolvedJob job(60);
+    DeskWindow desk(job.content(), true);
+    const LoopAdvisor& advisor = desk.window.advisor();
+    QElapsedTimer time;
+    qint64 longest = 0;
+    for (int i = 1; i <= 20; ++i) {
+        time.start();
+        desk.enter(QString::number(20 + i));
+        QCoreApplication::processEvents();
+        longest = std::max(longest, time.elapsed());
+    }
+    EXPECT_LT(longest, 500);
+    time.start();
+    while (advisor.isComputing() && time.elapsed() < 120'000) {
+        QTest::qWait(5);
+    }
+    ASSERT_NE(advisor.picture(), nullptr);
+    EXPECT_TRUE(advisor.isCurrent());
+    // All that was typed is in what was learned.
+    EXPECT_GE(advisor.picture()->learned.readings.size(), 80U);
+    desk.bridge().close();
+    EXPECT_EQ(advisor.picture(), nullptr);
+}
+
+}  // namespace
+}  // namespace ww::ui

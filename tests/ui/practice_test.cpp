@@ -1,0 +1,119 @@
+// Practice jobs on the desktop: made by a dialog, read by one key, compared with the truth at the end.
+#include <gtest/gtest.h>
+
+#include <QAction>
+#include <QDialogButtonBox>
+#include <QLabel>
+#include <QPushButton>
+#include <algorithm>
+
+#include "tests/ui/support/desk_window.h"
+#include "ui/practice/new_practice_dialog.h"
+#include "ui/practice/truth_window.h"
+#include "ui/widgets/job_strip.h"
+
+namespace ww::ui {
+namespace {
+
+class PracticeTest : public ::testing::Test {
+  protected:
+    PracticeTest() {
+        const auto made =
+            m_desk.bridge().create(QString::fromStdString(m_desk.folder.file("practice.wwj")),
+                                   practice::practiceContent({practice::Difficulty::Steady, 17}, "Exercise"));
+        EXPECT_TRUE(made.ok());
+        m_desk.window.showPlace(MainWindow::Walk);
+    }
+    void openRound() {
+        ASSERT_TRUE(m_desk.bridge().openRound(project::RoundKind::Survey).ok());
+        m_desk.window.showPlace(MainWindow::Walk);
+    }
+    QAction* action(const QString& key) {
+        for (QAction* each : m_desk.window.findChildren<QAction*>()) {
+            if (each->shortcuts().contains(QKeySequence(key))) {
+                return each;
+            }
+        }
+        return nullptr;
+    }
+
+    support::DeskWindow m_desk;
+};
+
+TEST_F(PracticeTest, theStripSaysPractice) {
+    QStringList texts;
+    for (const QLabel* label : m_desk.window.findChild<JobStrip*>()->findChildren<QLabel*>()) {
+        texts << label->text();
+    }
+    EXPECT_TRUE(texts.contains(QStringLiteral("PRACTICE · Exercise"))) << texts.join('|').toStdString();
+}
+
+TEST_F(PracticeTest, oneKeyReadsEveryValveInTurn) {
+    openRound();
+    QAction* take = action(QStringLiteral("Ctrl+L"));
+    ASSERT_NE(take, nullptr);
+    ASSERT_TRUE(take->isEnabled());
+    m_desk.grid().goToRow(0, false);
+    for (int row = 0; row < m_desk.model().rowCount(); ++row) {
+        take->trigger();
+    }
+    EXPECT_EQ(m_desk.storedCount(), 15);
+    EXPECT_EQ(m_desk.stored("B3-T4").substr(m_desk.stored("B3-T4").size() - 3), "kPa");
+    action(QStringLiteral("Ctrl+Shift+L"))->trigger();
+    ASSERT_EQ(m_desk.project().pumpReadings().size(), 1u);
+    EXPECT_TRUE(m_desk.project().pumpReadings()[0].gaugeRise.has_value());
+    action(QStringLiteral("Ctrl+Shift+L"))->trigger();
+    ASSERT_EQ(m_desk.project().pumpReadings().size(), 2u);
+    EXPECT_EQ(m_desk.project().pumpReadings()[0].status, project::ReadingStatus::Superseded);
+}
+
+TEST_F(PracticeTest, nothingIsTakenWithoutAnOpenRound) {
+    EXPECT_FALSE(action(QStringLiteral("Ctrl+L"))->isEnabled());
+    EXPECT_TRUE(action(QStringLiteral("Ctrl+Shift+U"))->isEnabled());
+}
+
+TEST_F(PracticeTest, truthStandsBesideWhatWasFound) {
+    openRound();
+    m_desk.grid().goToRow(0, false);
+    for (int row = 0; row < m_desk.model().rowCount(); ++row) {
+        action(QStringLiteral("Ctrl+L"))->trigger();
+    }
+    const practice::PracticeJob job({practice::Difficulty::Steady, 17});
+    const TruthWindow window(job, m_desk.project());
+    EXPECT_EQ(window.summary()->rowCount(), 10);
+    // Fifteen runs and twelve circuits.
+    EXPECT_EQ(window.losses()->rowCount(), 27);
+    EXPECT_EQ(window.summary()->item(8, 2)->text(), QStringLiteral("15"));
+    for (int row = 0; row < window.losses()->rowCount(); ++row) {
+        EXPECT_NE(window.losses()->item(row, 3)->text(), QStringLiteral("–"));
+    }
+}
+
+TEST(PracticeOfRealJobsTest, aRealJobIsNeverAnswered) {
+    support::DeskWindow desk;
+    PracticeDesk practice(desk.bridge());
+    EXPECT_FALSE(practice.isPractice());
+    const auto refused = practice.takeDp(desk.model().branchAt(0), false);
+    ASSERT_FALSE(refused);
+    EXPECT_TRUE(refused.fault().is(kNotPractice));
+    EXPECT_TRUE(practice.takeGauges().fault().is(kNotPractice));
+}
+
+TEST(NewPracticeDialogTest, asksForNameDifficultyAndSeed) {
+    NewPracticeDialog dialog(17);
+    EXPECT_EQ(dialog.key(), (practice::PracticeKey{practice::Difficulty::Steady, 17}));
+    auto* seed = dialog.findChildren<QLineEdit*>().at(1);
+    const auto buttons = dialog.findChild<QDialogButtonBox*>()->buttons();
+    const auto* make = *std::find_if(buttons.begin(), buttons.end(), [&](const QAbstractButton* button) {
+        return button->text().contains(QStringLiteral("Make"));
+    });
+    seed->setText(QStringLiteral("x"));
+    EXPECT_FALSE(make->isEnabled());
+    seed->setText(QStringLiteral("4"));
+    EXPECT_TRUE(make->isEnabled());
+    dialog.findChild<QComboBox*>()->setCurrentIndex(4);
+    EXPECT_EQ(dialog.key(), (practice::PracticeKey{practice::Difficulty::LargeFaulty, 4}));
+}
+
+}  // namespace
+}  // namespace ww::ui

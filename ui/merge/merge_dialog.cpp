@@ -1,0 +1,144 @@
+#include "ui/merge/merge_dialog.h"
+
+#include <QButtonGroup>
+#include <QDialogButtonBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QRadioButton>
+#include <QVBoxLayout>
+
+namespace ww::ui {
+namespace {
+
+using project::ConflictChoice;
+using project::MergeConflict;
+
+enum Column { Place, Ours, Theirs, Both, ColumnCount };
+constexpr const char* kChoiceProperty = "choice";
+
+/// "48.8 kPa — A. Fields, 14:00:00, M-1". Radio buttons show plain text; "&" would mark a key.
+QString sideText(const std::string& value, const std::string& person,
+                 const std::optional<base::Instant>& time, const std::string& instrument) {
+    QString text = value.empty() ? QObject::tr("nothing") : QString::fromStdString(value);
+    QStringList by;
+    if (!person.empty()) {
+        by << QString::fromStdString(person);
+    }
+    if (time) {
+        by << QString::fromStdString(time->timeOfDay());
+    }
+    if (!instrument.empty()) {
+        by << QString::fromStdString(instrument);
+    }
+    text += by.isEmpty() ? QString() : QStringLiteral(" — ") + by.join(QStringLiteral(", "));
+    return text.simplified().replace('&', QStringLiteral("&&"));
+}
+
+QLabel* plainLabel(const QString& text, QWidget* parent) {
+    auto* label = new QLabel(text, parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    return label;
+}
+
+}  // namespace
+
+MergeDialog::MergeDialog(const workbook::MergeReport& preview, const QString& copyName, QWidget* parent)
+    : QDialog(parent),
+      m_summary(plainLabel(QString(), this)),
+      m_table(new QTableWidget(0, ColumnCount, this)) {
+    setWindowTitle(tr("Merge Another Laptop's Work"));
+    QStringList lines{
+        tr("“%1”, last changed by %2 on %3.")
+            .arg(copyName, QString::fromStdString(preview.person), QString::fromStdString(preview.machine))};
+    lines << tr("%n action(s) will be taken over as one step for undo.", nullptr,
+                static_cast<int>(preview.actions));
+    lines << tr("%n reading(s) only there will be added.", nullptr, static_cast<int>(preview.readingsAdded));
+    lines << tr("%n place(s) read alike on both: nothing to do.", nullptr,
+                static_cast<int>(preview.readingsIdentical));
+    lines << tr("%n value(s) differ: pick now or later, none is picked yet.", nullptr,
+                static_cast<int>(preview.conflicts.size()));
+    m_summary->setText(lines.join('\n'));
+    build(preview.conflicts, tr("&Merge"));
+}
+
+MergeDialog::MergeDialog(const std::vector<MergeConflict>& open, QWidget* parent)
+    : QDialog(parent),
+      m_summary(plainLabel(QString(), this)),
+      m_table(new QTableWidget(0, ColumnCount, this)) {
+    setWindowTitle(tr("Decide What Merging Left Open"));
+    m_summary->setText(tr("%n value(s) differ between the laptops. What you do not pick stays open.", nullptr,
+                          static_cast<int>(open.size())));
+    build(open, tr("&Store Choices"));
+}
+
+void MergeDialog::build(const std::vector<MergeConflict>& conflicts, const QString& accept) {
+    m_summary->setAccessibleName(tr("What merging does"));
+    m_table->setAccessibleName(tr("Values that differ"));
+    m_table->setHorizontalHeaderLabels({tr("Place"), tr("This laptop"), tr("Other laptop"), tr("Both")});
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setSelectionMode(QAbstractItemView::NoSelection);
+    m_table->setFocusPolicy(Qt::NoFocus);
+    m_table->verticalHeader()->hide();
+    for (const MergeConflict& conflict : conflicts) {
+        addConflict(conflict);
+    }
+    m_table->resizeColumnsToContents();
+    m_table->resizeRowsToContents();
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->setVisible(!conflicts.empty());
+    auto* buttons = new QDialogButtonBox(this);
+    QPushButton* yes = buttons->addButton(accept, QDialogButtonBox::AcceptRole);
+    buttons->addButton(QDialogButtonBox::Cancel);
+    yes->setObjectName(QStringLiteral("merge_accept"));
+    yes->setAccessibleName(windowTitle());
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_summary);
+    layout->addWidget(m_table, 1);
+    layout->addWidget(plainLabel(tr("The value that is not picked stays in the history."), this));
+    layout->addWidget(buttons);
+    resize(900, conflicts.empty() ? 220 : 480);
+}
+
+void MergeDialog::addConflict(const MergeConflict& conflict) {
+    const int row = m_table->rowCount();
+    m_table->insertRow(row);
+    const QString place = QString::fromStdString(conflict.place);
+    m_table->setItem(row, Place, new QTableWidgetItem(place));
+    auto* group = new QButtonGroup(m_table);
+    const auto add = [&](Column column, ConflictChoice choice, const QString& text, const QString& spoken) {
+        auto* button = new QRadioButton(text, m_table);
+        button->setProperty(kChoiceProperty, static_cast<int>(choice));
+        button->setAccessibleName(tr("%1: %2").arg(place, spoken));
+        group->addButton(button);
+        m_table->setCellWidget(row, column, button);
+    };
+    const QString ours =
+        sideText(conflict.ours, conflict.ourPerson, conflict.ourTime, conflict.ourInstrument);
+    const QString theirs =
+        sideText(conflict.theirs, conflict.theirPerson, conflict.theirTime, conflict.theirInstrument);
+    add(Ours, ConflictChoice::Ours, ours, tr("this laptop, %1").arg(ours));
+    add(Theirs, ConflictChoice::Theirs, theirs, tr("other laptop, %1").arg(theirs));
+    if (workbook::canKeepBoth(conflict)) {
+        add(Both, ConflictChoice::Both, tr("both"), tr("both"));
+    }
+    m_ids.push_back(conflict.id);
+}
+
+MergeDialog::Choices MergeDialog::choices() const {
+    Choices choices;
+    for (int row = 0; row < m_table->rowCount(); ++row) {
+        for (const int column : {Ours, Theirs, Both}) {
+            const auto* button = qobject_cast<QRadioButton*>(m_table->cellWidget(row, column));
+            if (button != nullptr && button->isChecked()) {
+                choices[m_ids[static_cast<std::size_t>(row)]] =
+                    static_cast<ConflictChoice>(button->property(kChoiceProperty).toInt());
+            }
+        }
+    }
+    return choices;
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,42 @@
+// Both values of every conflict that merging left open, side by side, for a person to pick. Nothing is picked
+// beforehand. Not for merging (workbook_bridge).
+#pragma once
+
+#include <QDialog>
+#include <QLabel>
+#include <QPushButton>
+#include <QTableWidget>
+#include <map>
+#include <vector>
+
+#include "core/workbook/workbook.h"
+
+namespace ww::ui {
+
+class MergeDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    using Choices = std::map<base::Id, project::ConflictChoice>;
+
+    /// Before merging: what would be added, and what is left to pick.
+    MergeDialog(const workbook::MergeReport& preview, const QString& copyName, QWidget* parent = nullptr);
+    /// Later: what is still open.
+    explicit MergeDialog(const std::vector<project::MergeConflict>& open, QWidget* parent = nullptr);
+
+    /// What was picked; conflicts that stay open are not in it.
+    Choices choices() const;
+    QTableWidget* table() const { return m_table; }
+    /// What stands above the table, line by line.
+    QString summary() const { return m_summary->text(); }
+
+  private:
+    void build(const std::vector<project::MergeConflict>& conflicts, const QString& accept);
+    void addConflict(const project::MergeConflict& conflict);
+
+    QLabel* m_summary;
+    QTableWidget* m_table;
+    std::vector<base::Id> m_ids;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,211 @@
+// The parts of the place Adjust and where they stand. What they show is in adjust_place.cpp.
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include "ui/places/adjust/adjust_place.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+QLabel* plain(const QString& name, QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setAccessibleName(name);
+    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    return label;
+}
+
+}  // namespace
+
+AdjustPlace::AdjustPlace(WorkbookBridge& bridge, LoopAdvisor& advisor, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_advisor(advisor),
+      m_valve(bridge, advisor),
+      m_title(new QLabel(this)),
+      m_state(plain(tr("Share of the valve in hand"), this)),
+      m_basis(plain(tr("What the aim rests on"), this)),
+      m_find(new QLineEdit(this)),
+      m_content(new QStackedWidget(this)),
+      m_page(new QWidget(this)),
+      m_empty(new QLabel(this)),
+      m_setting(new BigFigure(tr("Setting"), this)),
+      m_aim(new BigFigure(tr("Aim DP"), this)),
+      m_reading(new BigFigure(tr("Reading"), this)),
+      m_word(new WordSign(this)),
+      m_stripModel(new AimStripModel(bridge, m_valve, this)),
+      m_stripDelegate(new StripDelegate(this)),
+      m_strip(new QTableView(this)),
+      m_tries(plain(tr("Tries"), this)),
+      m_proposal(plain(tr("Setting to try next"), this)),
+      m_fieldLabel(new QLabel(this)),
+      m_field(new TryField(this)),
+      m_settingField(new TryField(this)),
+      m_hold(new QPushButton(tr("Hold Here, Next Valve"), this)),
+      m_next(plain(tr("Next valve"), this)),
+      m_ladder(new Ladder(this)),
+      m_advice(new AdvicePanel(bridge, advisor, this)) {
+    setAccessibleName(tr("Adjust"));
+    buildLayout();
+    connectAll();
+}
+
+void AdjustPlace::buildLayout() {
+    m_title->setAccessibleName(tr("Valve in hand"));
+    m_title->setTextFormat(Qt::PlainText);
+    m_basis->setWordWrap(true);
+    m_basis->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_empty->setObjectName(QStringLiteral("empty_state"));
+    m_empty->setAccessibleName(tr("What is missing here"));
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setWordWrap(true);
+    m_find->setAccessibleName(tr("Find valve to adjust"));
+    m_find->setPlaceholderText(tr("tag or number"));
+    m_find->setFixedWidth(140);
+    auto* findLabel = new QLabel(tr("&Find valve"), this);
+    findLabel->setBuddy(m_find);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(16);
+    head->addWidget(m_title);
+    head->addWidget(m_state, 1);
+    head->addWidget(findLabel);
+    head->addWidget(m_find);
+
+    auto* left = new QVBoxLayout;
+    left->setSpacing(4);
+    left->addWidget(buildFigures());
+    left->addWidget(m_strip);
+    left->addWidget(m_tries);
+    left->addWidget(m_proposal);
+    left->addWidget(buildEntry());
+    left->addStretch(1);
+    auto* upper = new QHBoxLayout;
+    upper->setSpacing(16);
+    upper->addLayout(left, 1);
+    upper->addWidget(m_ladder);
+    auto* page = new QVBoxLayout(m_page);
+    page->setContentsMargins(0, 0, 0, 0);
+    page->setSpacing(6);
+    page->addWidget(m_basis);
+    page->addLayout(upper);
+    page->addWidget(m_advice, 1);
+    m_content->addWidget(m_page);
+    m_content->addWidget(m_empty);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(12, 4, 12, 8);
+    layout->setSpacing(4);
+    layout->addLayout(head);
+    layout->addWidget(m_content, 1);
+}
+
+QWidget* AdjustPlace::buildFigures() {
+    QString longest;
+    for (const auto word : {balancing::AimWord::Open, balancing::AimWord::Close, balancing::AimWord::Hold,
+                            balancing::AimWord::ReadAgain, balancing::AimWord::AtStop}) {
+        const QString words = text::word(word);
+        longest = words.size() > longest.size() ? words : longest;
+    }
+    m_word->setLongest(longest);
+    auto* figures = new QWidget(m_page);
+    auto* row = new QHBoxLayout(figures);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(12);
+    for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
+        row->addWidget(figure, 2);
+    }
+    row->addWidget(m_word, 3);
+
+    m_strip->setModel(m_stripModel);
+    m_strip->setItemDelegate(m_stripDelegate);
+    m_strip->horizontalHeader()->hide();
+    m_strip->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_strip->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_strip->verticalHeader()->setHighlightSections(false);
+    m_strip->setSelectionMode(QAbstractItemView::NoSelection);
+    m_strip->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_strip->setTabKeyNavigation(false);
+    m_strip->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_strip->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_strip->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    m_strip->setAccessibleName(tr("Neighboring settings and their aims"));
+    return figures;
+}
+
+QWidget* AdjustPlace::buildEntry() {
+    m_fieldLabel->setBuddy(m_field);
+    m_fieldLabel->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_field->setAccessibleName(tr("DP read at this setting"));
+    m_field->setFixedWidth(110);
+    auto* settingLabel = new QLabel(tr("&Setting"), this);
+    settingLabel->setBuddy(m_settingField);
+    m_settingField->setAccessibleName(tr("Setting of the handle"));
+    m_settingField->setFixedWidth(80);
+    auto* entry = new QWidget(m_page);
+    auto* row = new QHBoxLayout(entry);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(10);
+    row->addWidget(m_fieldLabel);
+    row->addWidget(m_field);
+    row->addSpacing(8);
+    row->addWidget(settingLabel);
+    row->addWidget(m_settingField);
+    row->addSpacing(8);
+    row->addWidget(m_hold);
+    row->addWidget(m_next, 1);
+    return entry;
+}
+
+void AdjustPlace::connectAll() {
+    m_field->setStore([this](const QString& text) { return store(text); });
+    m_settingField->setStore([this](const QString& text) { return moveSetting(text); });
+    for (TryField* field : {m_field, m_settingField}) {
+        connect(field, &TryField::stepped, this, [this](int steps) {
+            m_valve.stepBy(steps);
+            showValve();
+        });
+        connect(field, &TryField::turned, this, [this](int turns) {
+            m_valve.turnBy(turns);
+            showValve();
+        });
+    }
+    connect(m_field, &TryField::givenUp, this, [this] { expect(TypedDp::Try); });
+    connect(m_settingField, &TryField::givenUp, this, &AdjustPlace::takeFocus);
+    connect(m_field, &QLineEdit::textChanged, this, [this](const QString& text) {
+        if (text.isEmpty() && m_isPictureWaiting) {
+            takePicture();
+        }
+    });
+    connect(m_hold, &QPushButton::clicked, this, &AdjustPlace::holdAndNext);
+    connect(m_find, &QLineEdit::returnPressed, this, &AdjustPlace::jump);
+    auto* escape = new QShortcut(QKeySequence(Qt::Key_Escape), m_find, nullptr, nullptr, Qt::WidgetShortcut);
+    connect(escape, &QShortcut::activated, this, &AdjustPlace::takeFocus);
+    connect(m_advice, &AdvicePanel::taken, this, [this](const base::Id& branch) {
+        showBranch(branch);
+        takeAdvice();
+        takeFocus();
+    });
+    connect(m_advice, &AdvicePanel::left, this, &AdjustPlace::takeFocus);
+    connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
+        if (changes.isEmpty()) {
+            m_what = TypedDp::Try;
+            m_field->clear();
+        }
+        refreshWhenShown();
+    });
+    connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, &AdjustPlace::refreshWhenShown);
+    connect(&m_bridge, &WorkbookBridge::branchSelected, this, &AdjustPlace::refreshWhenShown);
+    connect(&m_advisor, &LoopAdvisor::changed, this, [this] {
+        if (m_field->text().isEmpty()) {
+            takePicture();
+        } else {
+            // The word must not change under a hand that types.
+            m_isPictureWaiting = true;
+        }
+    });
+    connect(&m_clock, &QTimer::timeout, this, &AdjustPlace::tick);
+}
+
+}  // namespace ww::ui

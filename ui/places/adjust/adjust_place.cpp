@@ -1,0 +1,496 @@
+#include "ui/places/adjust/adjust_place.h"
+
+#include <QAccessible>
+#include <QHeaderView>
+#include <cmath>
+
+#include "ui/models/branch_finder.h"
+#include "ui/places/adjust/adjust_words.h"
+#include "ui/places/reading_fix.h"
+#include "ui/places/reading_notice.h"
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+constexpr base::MessageForm kNoSuchValve{"no_valve_to_adjust",
+                                         "no valve of the job is called \"{1}\"; type its tag or its number"};
+constexpr base::MessageForm kIsReference{
+    "valve_is_reference",
+    "this valve is the reference of its group; read it as a try, or find another valve"};
+constexpr base::MessageForm kNoReferenceYet{
+    "no_reference_yet", "the group of this valve has no reference yet; read its members in a survey first"};
+constexpr base::MessageForm kAllHeld{
+    "all_held",
+    "every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)"};
+constexpr base::MessageForm kHandleMoved{
+    "handle_moved",
+    "{1} was set to {2} here, but nothing was read there; the record still says {3}, go back and read it"};
+constexpr base::MessageForm kNothingAdvised{"nothing_advised",
+                                            "no setting is advised for this valve; see the remark beside "
+                                            "the table"};
+constexpr base::MessageForm kNoRoomForAdvice{
+    "no_room_for_advice",
+    "the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)"};
+constexpr base::MessageForm kSettingOffScale{
+    "handle_off_scale", "{1} is not on the scale, {2} to {3}; type what the handle shows"};
+
+constexpr int kSecond = 1000;
+constexpr int kRestMilliseconds = 20 * kSecond;
+/// Below this height the table of advice gives way.
+constexpr int kRoomForAdvice = 430;
+constexpr int kRoomForLarge = 330;
+constexpr int kWideEnough = 760;
+
+}  // namespace
+
+void AdjustPlace::setTokens(const theme::Tokens& tokens) {
+    m_tokens = tokens;
+    for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
+        figure->setTokens(tokens);
+    }
+    m_word->setTokens(tokens);
+    m_ladder->setTokens(tokens);
+    m_stripDelegate->setTokens(tokens);
+    m_strip->viewport()->update();
+}
+
+void AdjustPlace::setMetrics(const theme::Metrics& metrics) {
+    QFont large = font();
+    large.setPointSizeF(metrics.textPoints * 1.3);
+    large.setBold(true);
+    m_title->setFont(large);
+    const int row = std::max(22, fontMetrics().height() + 6);
+    m_strip->verticalHeader()->setMinimumSectionSize(row);
+    m_strip->verticalHeader()->setDefaultSectionSize(row);
+    m_strip->verticalHeader()->setFixedWidth(
+        QFontMetrics(font()).horizontalAdvance(tr("expect %1").arg(QStringLiteral("ftH₂O"))) + 20);
+    m_strip->setFixedHeight(row * AimStripModel::RowCount + 2 * m_strip->frameWidth() + 4);
+    // As wide as the longest label, so that the field never moves.
+    m_fieldLabel->setFixedWidth(QFontMetrics(font()).horizontalAdvance(
+        tr("&DP %1 at reference %2").arg(QStringLiteral("ftH₂O"), QStringLiteral("AHU-00"))));
+    m_basis->setFixedHeight(2 * fontMetrics().height() + 2);
+    m_advice->setMetrics(metrics);
+}
+
+void AdjustPlace::takeFocus() {
+    m_content->currentWidget() == m_page ? m_field->setFocus(Qt::OtherFocusReason)
+                                         : m_find->setFocus(Qt::OtherFocusReason);
+}
+
+QString AdjustPlace::hint() const {
+    if (m_what == TypedDp::Reference || m_what == TypedDp::ShutValve) {
+        return tr("digits Enter stores this one reading and returns   |   Esc gives it up");
+    }
+    return tr(
+        "digits Enter logs a try   |   Up, Down setting   |   Ctrl+Enter hold, next   |   Ctrl+B reference"
+        "   |   Ctrl+I advice   |   Ctrl+J find");
+}
+
+void AdjustPlace::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (m_isStale) {
+        refresh();
+    }
+    m_clock.start(kSecond);
+}
+
+void AdjustPlace::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    m_clock.stop();
+}
+
+void AdjustPlace::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const bool isSmall = height() < kRoomForLarge || width() < kWideEnough;
+    for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
+        figure->setSmall(isSmall);
+    }
+    m_ladder->setVisible(width() >= kWideEnough);
+    m_advice->setVisible(height() >= kRoomForAdvice);
+}
+
+void AdjustPlace::tick() {
+    // Ages grow; what rests on them is asked for now and then only.
+    const auto& last = m_valve.last();
+    const bool isFresh =
+        last && last->reading->time && m_bridge.now().seconds - last->reading->time->seconds < 60;
+    m_clock.setInterval(isFresh ? kSecond : kRestMilliseconds);
+    if (!m_field->text().isEmpty() || m_content->currentWidget() != m_page) {
+        return;
+    }
+    isFresh ? showFigures() : refresh();
+}
+
+void AdjustPlace::refreshWhenShown() {
+    m_isStale = true;
+    if (isVisible()) {
+        refresh();
+        m_clock.start(kSecond);
+    }
+}
+
+void AdjustPlace::takePicture() {
+    m_isPictureWaiting = false;
+    refreshWhenShown();
+}
+
+void AdjustPlace::refresh() {
+    m_isStale = false;
+    auto branch = m_bridge.selectedBranch();
+    if (!branch && m_bridge.isOpen()) {
+        const auto order = workingOrder();
+        branch =
+            order.empty() ? std::nullopt : std::optional(m_bridge.project().branches()[order.front()].id);
+    }
+    if (m_valve.branch() && m_valve.branch() != branch) {
+        tellMoved();
+        m_what = TypedDp::Try;
+    }
+    m_valve.take(branch);
+    const QString missing = whatIsMissing();
+    m_empty->setText(missing);
+    m_content->setCurrentWidget(missing.isEmpty() ? m_page : static_cast<QWidget*>(m_empty));
+    m_advice->refresh(branch);
+    if (missing.isEmpty()) {
+        showValve();
+    } else {
+        const project::Branch* record = branch ? m_bridge.project().branches().find(*branch) : nullptr;
+        m_title->setText(record != nullptr ? QString::fromStdString(record->tag) : tr("No valve in hand"));
+        m_state->clear();
+    }
+    emit hintChanged();
+}
+
+void AdjustPlace::tellMoved() {
+    if (m_bridge.project().branches().contains(*m_valve.branch()) && m_valve.isMoved()) {
+        const project::Branch& branch = m_bridge.project().branches().at(*m_valve.branch());
+        emit m_bridge.messageRaised(base::Fault{&kHandleMoved,
+                                                branch.tag,
+                                                {branch.tag, m_valve.settingText(m_valve.setting()).text(),
+                                                 m_valve.settingText(m_valve.standing()).text()}});
+    }
+}
+
+QString AdjustPlace::whatIsMissing() const {
+    if (!m_bridge.isOpen()) {
+        return tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).");
+    }
+    if (m_bridge.project().branches().empty()) {
+        return tr("No valve to adjust yet. Add the branches in System (Alt+2).");
+    }
+    if (!m_valve.branch() || m_bridge.project().rounds().empty()) {
+        return tr("Read one full round first (Alt+3); the aim needs every branch.");
+    }
+    if (!m_valve.hasAim()) {
+        return m_valve.aim().faults.empty() ? tr("This branch has no valve to adjust. Find another (Ctrl+J).")
+                                            : tr("%1 Find another valve with Ctrl+J.")
+                                                  .arg(text::sentence(m_valve.aim().faults.front()));
+    }
+    return {};
+}
+
+void AdjustPlace::showValve() {
+    showHead();
+    showFigures();
+    showLadder();
+    m_stripDelegate->setSoft(!m_valve.aim().stale.empty());
+    m_stripModel->refresh();
+    m_tries->setText(triesWords(m_bridge, m_valve));
+    m_proposal->setText(proposalWords(m_bridge, m_valve));
+    showEntry();
+}
+
+void AdjustPlace::showHead() {
+    const project::Branch& branch = m_bridge.project().branches().at(*m_valve.branch());
+    QString title = QString::fromStdString(branch.tag);
+    if (!branch.serves.empty()) {
+        title += QStringLiteral("   ") + QString::fromStdString(branch.serves);
+    }
+    m_title->setText(title);
+    m_state->setText(stateWords(m_bridge, m_valve.index()));
+    m_basis->setText(basisWords(m_bridge, m_valve).join('\n'));
+    m_basis->setToolTip(m_basis->text());
+}
+
+void AdjustPlace::showFigures() {
+    const project::Project& project = m_bridge.project();
+    const project::Branch& branch = project.branches().at(*m_valve.branch());
+    const project::ValveModel& valve = project.valves().at(*branch.valve);
+    const bool isSoft = !m_valve.aim().stale.empty();
+    const curve::ValveCharacteristic& curve = *project.characteristicOf(branch);
+    const QString scale = tr("of %1 %2")
+                              .arg(QString::fromStdString(m_valve.settingText(curve.fullyOpen()).text()),
+                                   text::word(valve.scale));
+    m_setting->show(
+        QString::fromStdString(m_valve.settingText(m_valve.setting()).text()),
+        {scale,
+         m_valve.isAtStop() ? tr("At stop")
+         : m_valve.isMoved()
+             ? tr("not read here yet")
+             : tr("Up, Down %1").arg(QString::fromStdString(m_valve.settingText(m_valve.step()).text()))},
+        false);
+    const QString unit = text::symbol(text::dpUnit(project, m_bridge.instrument()));
+    if (const auto& row = m_valve.row()) {
+        m_aim->show(dpNumber(m_bridge, row->dp),
+                    {unit, tr("hold %1–%2").arg(dpNumber(m_bridge, row->low), dpNumber(m_bridge, row->high))},
+                    isSoft);
+    } else {
+        m_aim->show(QString(QChar(0x2013)), {unit, tr("the valve is shut")}, true);
+    }
+    const auto& last = m_valve.last();
+    const bool isHere =
+        last && !m_valve.tries().empty() && std::abs((last->setting - m_valve.setting()).si()) < 1e-6;
+    m_reading->show(last ? dpNumber(m_bridge, last->dp) : QString(QChar(0x2013)),
+                    readingNotes(m_bridge, m_valve), !isHere);
+    m_word->show(last ? std::optional(last->word) : std::nullopt, last ? text::word(last->word) : QString(),
+                 wordNote(m_bridge, m_valve));
+}
+
+void AdjustPlace::showLadder() {
+    const quantity::Unit unit = text::dpUnit(m_bridge.project(), m_bridge.instrument());
+    if (!m_valve.row()) {
+        m_ladder->show(std::nullopt, text::symbol(unit), tr("the valve is shut"));
+        return;
+    }
+    const balancing::AimRow& row = *m_valve.row();
+    const auto mark = [&](quantity::PressureDifference dp) {
+        return LadderMark{dp.si(), dpNumber(m_bridge, dp)};
+    };
+    LadderMarks marks;
+    marks.aim = mark(row.dp);
+    marks.low = mark(row.low);
+    marks.high = mark(row.high);
+    marks.isSoft = !m_valve.aim().stale.empty();
+    const auto& tries = m_valve.tries();
+    for (std::size_t i = 0; i < tries.size(); ++i) {
+        marks.tries.push_back({tries[i].dp.si(), QString::number(i + 1)});
+    }
+    m_ladder->show(std::move(marks), text::symbol(unit),
+                   tr("aim %1, hold %2 to %3").arg(marks.aim.words, marks.low.words, marks.high.words));
+}
+
+void AdjustPlace::showEntry() {
+    const QString unit = text::symbol(text::dpUnit(m_bridge.project(), m_bridge.instrument()));
+    QString label = tr("&DP %1").arg(unit);
+    if (m_what == TypedDp::Reference) {
+        const auto tagged = reference();
+        label = tr("&DP %1 at reference %2")
+                    .arg(unit, tagged ? QString::fromStdString(m_bridge.project().branches().at(*tagged).tag)
+                                      : QString());
+    } else if (m_what == TypedDp::ShutValve) {
+        label = tr("&DP %1, valve shut").arg(unit);
+    } else if (m_what == TypedDp::RepeatedTry) {
+        label = tr("&DP %1, read again").arg(unit);
+    }
+    m_fieldLabel->setText(label);
+    m_settingField->setPlaceholderText(QString::fromStdString(m_valve.settingText(m_valve.setting()).text()));
+    const auto following = next();
+    m_next->setText(following
+                        ? tr("next: %1, %2")
+                              .arg(QString::fromStdString(m_bridge.project().branches()[*following].tag),
+                                   stateWords(m_bridge, *following))
+                        : tr("no valve is left to adjust"));
+    m_hold->setEnabled(!m_bridge.isReadOnly());
+    m_field->setEnabled(!m_bridge.isReadOnly());
+}
+
+void AdjustPlace::speak() {
+    m_word->setAccessibleDescription(spokenWords(m_bridge, m_valve));
+    QAccessibleEvent event(m_word, QAccessible::Alert);
+    QAccessible::updateAccessibility(&event);
+}
+
+bool AdjustPlace::took(const base::Outcome& outcome) {
+    if (!outcome) {
+        emit m_bridge.messageRaised(outcome.fault());
+    }
+    return outcome.ok();
+}
+
+bool AdjustPlace::store(const QString& text) {
+    if (!m_valve.branch() || !m_valve.hasAim()) {
+        return false;
+    }
+    const base::Id branch = *m_valve.branch();
+    const TypedDp what = m_what;
+    const auto place = what == TypedDp::Reference ? reference() : std::optional(branch);
+    if (!place) {
+        return took(base::Fault{&kNoReferenceYet, {}, {}});
+    }
+    m_what = TypedDp::Try;
+    if (!took(
+            storeTyped(m_bridge, *place, text, what, m_valve.settingText(m_valve.setting()), m_isHolding))) {
+        m_what = what;
+        return false;
+    }
+    tellDoubt(m_bridge, *place);
+    if (m_valve.branch() && m_valve.hasAim()) {
+        speak();
+    }
+    return true;
+}
+
+bool AdjustPlace::moveSetting(const QString& text) {
+    const auto typed = base::Decimal::parse(text.toStdString());
+    if (!typed) {
+        return took(typed.fault());
+    }
+    const auto* curve =
+        m_bridge.project().characteristicOf(m_bridge.project().branches().at(*m_valve.branch()));
+    const quantity::Setting setting = quantity::Setting::si(typed->value());
+    if (!curve->covers(setting)) {
+        return took(base::Fault{&kSettingOffScale,
+                                {},
+                                {typed->text(), quantity::concise(curve->lowest().si(), 4),
+                                 quantity::concise(curve->fullyOpen().si(), 4)}});
+    }
+    m_valve.moveTo(setting);
+    showValve();
+    takeFocus();
+    return true;
+}
+
+void AdjustPlace::expect(TypedDp what) {
+    m_what = what;
+    showEntry();
+    emit hintChanged();
+    m_field->setFocus(Qt::ShortcutFocusReason);
+}
+
+std::optional<base::Id> AdjustPlace::reference() const {
+    for (const balancing::GroupResult& group : m_bridge.assessment().groups) {
+        for (const std::size_t member : group.members) {
+            if (m_valve.branch() && member == m_valve.index() && group.reference) {
+                return m_bridge.project().branches()[*group.reference].id;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+std::vector<std::size_t> AdjustPlace::workingOrder() const {
+    const LoopPicture* picture = m_advisor.picture();
+    return balancing::workingOrder(
+        m_bridge.project(), m_bridge.assessment(),
+        picture != nullptr && picture->advice.isReady() ? &picture->advice : nullptr);
+}
+
+std::optional<std::size_t> AdjustPlace::next() const {
+    return balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index());
+}
+
+void AdjustPlace::showBranch(const base::Id& branch) {
+    m_bridge.selectBranch(branch);
+    refreshWhenShown();
+}
+
+void AdjustPlace::findValve() {
+    m_find->setFocus(Qt::ShortcutFocusReason);
+    m_find->selectAll();
+}
+
+void AdjustPlace::jump() {
+    const auto order = m_bridge.project().tree().walkingOrder();
+    const auto place = placeFound(m_bridge.project(), order, m_find->text());
+    if (!place) {
+        took(base::Fault{&kNoSuchValve, {}, {m_find->text().toStdString()}});
+        m_find->selectAll();
+        return;
+    }
+    // What is typed belongs to the valve that is left.
+    if (!m_field->commit()) {
+        m_field->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    m_find->clear();
+    showBranch(m_bridge.project().branches()[order[*place]].id);
+    takeFocus();
+}
+
+void AdjustPlace::holdAndNext() {
+    if (!m_valve.branch() || !m_valve.hasAim()) {
+        return;
+    }
+    if (m_field->text().trimmed().isEmpty() || m_what != TypedDp::Try) {
+        if (!m_field->commit() ||
+            !took(holdTyped(m_bridge, *m_valve.branch(), m_valve.settingText(m_valve.setting())))) {
+            return;
+        }
+    } else {
+        m_isHolding = true;
+        const bool isStored = m_field->commit();
+        m_isHolding = false;
+        if (!isStored) {
+            return;
+        }
+    }
+    const auto following = next();
+    if (!following) {
+        took(base::Fault{&kAllHeld, {}, {}});
+        return;
+    }
+    showBranch(m_bridge.project().branches()[*following].id);
+    takeFocus();
+}
+
+void AdjustPlace::readReference() {
+    if (!m_valve.branch()) {
+        return;
+    }
+    const auto tagged = reference();
+    if (!tagged || tagged == m_valve.branch()) {
+        took(base::Fault{tagged ? &kIsReference : &kNoReferenceYet, {}, {}});
+        return;
+    }
+    expect(TypedDp::Reference);
+}
+
+void AdjustPlace::readShutValve() {
+    if (m_valve.branch() && m_valve.hasAim()) {
+        expect(TypedDp::ShutValve);
+    }
+}
+
+void AdjustPlace::readAgain() {
+    if (m_valve.branch() && m_valve.hasAim()) {
+        expect(m_valve.tries().empty() ? TypedDp::Try : TypedDp::RepeatedTry);
+    }
+}
+
+void AdjustPlace::takeFix() {
+    if (!m_valve.branch()) {
+        return;
+    }
+    const auto taken = takeFixOf(m_bridge, m_advisor, *m_valve.branch());
+    if (took(taken.value_or(base::Fault{&kNoFixOffered, {}, {}}))) {
+        tellDoubt(m_bridge, *m_valve.branch());
+    }
+}
+
+void AdjustPlace::toggleDoubtful() {
+    if (m_valve.branch()) {
+        took(m_bridge.toggleDoubtful(*m_valve.branch()));
+    }
+}
+
+void AdjustPlace::goToAdvice() {
+    if (!m_advice->isVisible()) {
+        took(base::Fault{&kNoRoomForAdvice, {}, {}});
+    } else if (m_advice->model()->rowCount() > 0) {
+        m_advice->table()->setFocus(Qt::ShortcutFocusReason);
+    }
+}
+
+void AdjustPlace::takeAdvice() {
+    const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
+    if (row < 0) {
+        took(base::Fault{&kNothingAdvised, {}, {}});
+        return;
+    }
+    m_valve.moveTo(m_advice->model()->at(row).setting);
+    showValve();
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,128 @@
+// The place Adjust: one valve, the dp to aim at, what was read, and the word that says what the hand does
+// next. Not for rules of the trade (core/balancing).
+#pragma once
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QTimer>
+#include <QWidget>
+
+#include "ui/places/adjust/adjust_edit.h"
+#include "ui/places/adjust/advice_panel.h"
+#include "ui/places/adjust/aim_strip_model.h"
+#include "ui/places/adjust/strip_delegate.h"
+#include "ui/places/adjust/valve_in_hand.h"
+#include "ui/widgets/big_figure.h"
+#include "ui/widgets/ladder.h"
+#include "ui/widgets/try_field.h"
+#include "ui/widgets/word_sign.h"
+
+namespace ww::ui {
+
+class AdjustPlace : public QWidget {
+    Q_OBJECT
+
+  public:
+    AdjustPlace(WorkbookBridge& bridge, LoopAdvisor& advisor, QWidget* parent = nullptr);
+
+    void setTokens(const theme::Tokens& tokens);
+    void setMetrics(const theme::Metrics& metrics);
+    /// Puts the keys where the next reading is typed.
+    void takeFocus();
+    /// Takes a branch in hand.
+    void showBranch(const base::Id& branch);
+    const ValveInHand& valve() const { return m_valve; }
+    AdvicePanel* advice() const { return m_advice; }
+    TryField* field() const { return m_field; }
+    /// The keys that work now.
+    QString hint() const;
+
+  public slots:
+    void findValve();
+    /// Leaves the valve where it stands with what is typed or was last read, and takes the next in hand.
+    void holdAndNext();
+    /// The next dp typed is one of the reference, or one across the shut valve, or a second one at this try.
+    void readReference();
+    void readShutValve();
+    void readAgain();
+    /// Takes the fix offered for the last try.
+    void takeFix();
+    void toggleDoubtful();
+    /// Puts the keys into the table of advised settings.
+    void goToAdvice();
+    /// Takes the advised setting of the valve in hand as where the handle is to stand; stores nothing.
+    void takeAdvice();
+
+  signals:
+    void hintChanged();
+
+  protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void buildLayout();
+    QWidget* buildFigures();
+    QWidget* buildEntry();
+    void connectAll();
+    void refresh();
+    void refreshWhenShown();
+    void showValve();
+    void showHead();
+    void showFigures();
+    void showLadder();
+    void showEntry();
+    void speak();
+    bool store(const QString& text);
+    bool took(const base::Outcome& outcome);
+    bool moveSetting(const QString& text);
+    void expect(TypedDp what);
+    void jump();
+    void takePicture();
+    void tick();
+    void tellMoved();
+    std::optional<base::Id> reference() const;
+    std::optional<std::size_t> next() const;
+    std::vector<std::size_t> workingOrder() const;
+    QString whatIsMissing() const;
+
+    WorkbookBridge& m_bridge;
+    LoopAdvisor& m_advisor;
+    ValveInHand m_valve;
+    TypedDp m_what = TypedDp::Try;
+    bool m_isStale = true;
+    bool m_isHolding = false;
+    bool m_isPictureWaiting = false;
+    theme::Tokens m_tokens;
+    QTimer m_clock;
+
+    QLabel* m_title;
+    QLabel* m_state;
+    QLabel* m_basis;
+    QLineEdit* m_find;
+    QStackedWidget* m_content;
+    QWidget* m_page;
+    QLabel* m_empty;
+    BigFigure* m_setting;
+    BigFigure* m_aim;
+    BigFigure* m_reading;
+    WordSign* m_word;
+    AimStripModel* m_stripModel;
+    StripDelegate* m_stripDelegate;
+    QTableView* m_strip;
+    QLabel* m_tries;
+    QLabel* m_proposal;
+    QLabel* m_fieldLabel;
+    TryField* m_field;
+    TryField* m_settingField;
+    QPushButton* m_hold;
+    QLabel* m_next;
+    Ladder* m_ladder;
+    AdvicePanel* m_advice;
+};
+
+}  // namespace ww::ui

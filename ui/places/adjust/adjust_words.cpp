@@ -1,0 +1,162 @@
+#include "ui/places/adjust/adjust_words.h"
+
+#include <QCoreApplication>
+
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+constexpr std::size_t kShownTries = 5;
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Adjust", text);
+}
+
+QString settingWords(const ValveInHand& valve, quantity::Setting setting) {
+    return QString::fromStdString(valve.settingText(setting).text());
+}
+
+QString basisName(const project::Project& project, const balancing::AimFlow& flow) {
+    switch (flow.basis) {
+        case balancing::AimBasis::Model:
+            return tr("learned loop");
+        case balancing::AimBasis::Reference:
+            return tr("ratio of %1").arg(QString::fromStdString(project.branches()[*flow.reference].tag));
+        case balancing::AimBasis::Branches:
+            break;
+    }
+    return tr("sum of branches");
+}
+
+}  // namespace
+
+QString dpNumber(const WorkbookBridge& bridge, quantity::PressureDifference dp) {
+    return text::dp(dp, text::dpUnit(bridge.project(), bridge.instrument()), bridge.project().fluid());
+}
+
+QString dpWithUnit(const WorkbookBridge& bridge, quantity::PressureDifference dp) {
+    return dpNumber(bridge, dp) + QChar(0xA0) +
+           text::symbol(text::dpUnit(bridge.project(), bridge.instrument()));
+}
+
+QString stateWords(const WorkbookBridge& bridge, std::size_t branch) {
+    const balancing::Assessment& all = bridge.assessment();
+    const balancing::BranchResult& result = all.branches[branch];
+    if (!all.round || !result.ofTarget) {
+        return text::word(balancing::State::NotRead);
+    }
+    const QString about = all.isComplete ? QString() : QStringLiteral("~");
+    if (result.isFromEarlierRound) {
+        return tr("last %1 % of target").arg(about + text::percent(*result.ofTarget));
+    }
+    const QString words = text::word(result.state);
+    return tr("%1, %2 % of target in round %3")
+        .arg(words, about + text::percent(*result.ofTarget), QString::number(all.roundNumber));
+}
+
+QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
+    const project::Project& project = bridge.project();
+    const balancing::Aim& aim = valve.aim();
+    QString first = tr("Aim: %1").arg(text::sentence(aim.basisLine));
+    if (aim.isDivergent && valve.row()) {
+        QStringList each;
+        for (const balancing::AimFlow& flow : aim.all) {
+            each << tr("%1 %2").arg(basisName(project, flow), dpWithUnit(bridge, valve.rowOf(flow).dp));
+        }
+        first += ' ' + tr("The bases differ by %1 % of flow: %2.")
+                           .arg(QString::number(aim.divergence.in(quantity::Unit::Percent), 'f', 0),
+                                each.join(QStringLiteral(", ")));
+    }
+    QStringList lines{first};
+    if (!aim.stale.empty()) {
+        lines << text::text(aim.stale.front()) + ' ' + tr("Ctrl+B reads the reference.");
+    }
+    return lines;
+}
+
+QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
+    const auto& tries = valve.tries();
+    if (tries.empty()) {
+        return tr("No try yet at this valve.");
+    }
+    QStringList parts;
+    const std::size_t first = tries.size() > kShownTries ? tries.size() - kShownTries : 0;
+    for (std::size_t i = first; i < tries.size(); ++i) {
+        parts << tr("%1: %2, %3 %4")
+                     .arg(QString::number(i + 1), settingWords(valve, tries[i].setting),
+                          dpNumber(bridge, tries[i].dp), text::word(tries[i].word));
+    }
+    return tr("Tries   %1").arg(parts.join(QStringLiteral("     ")));
+}
+
+QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
+    const auto& proposed = valve.proposed();
+    if (!proposed) {
+        return valve.tries().empty() ? tr("Type the dp at this setting and press Enter.")
+                                     : tr("A try at another setting tells where this valve will land.");
+    }
+    const QString setting = settingWords(valve, proposed->setting);
+    if (proposed->isStop) {
+        return tr("The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.")
+            .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim));
+    }
+    return tr("%1 should land at %2, aim %3.")
+        .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim));
+}
+
+QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve) {
+    const auto& last = valve.last();
+    const QString unit = text::symbol(text::dpUnit(bridge.project(), bridge.instrument()));
+    if (!last) {
+        return {unit, tr("not read yet")};
+    }
+    QStringList notes{tr("%1 at %2").arg(unit, settingWords(valve, last->setting))};
+    QString when =
+        last->reading->time ? tr("%1 ago").arg(text::age(*last->reading->time, bridge.now())) : QString();
+    if (valve.tries().empty()) {
+        const int number = bridge.project().rounds().at(last->reading->round).number;
+        when = tr("round %1%2").arg(QString::number(number), when.isEmpty() ? when : ", " + when);
+    }
+    notes << when;
+    return notes;
+}
+
+QString wordNote(const WorkbookBridge& bridge, const ValveInHand& valve) {
+    const auto& last = valve.last();
+    if (!last) {
+        return tr("read the valve");
+    }
+    if (!last->row) {
+        return tr("no water passes at that setting");
+    }
+    const QString aim =
+        tr("aim %1 at %2").arg(dpWithUnit(bridge, last->row->dp), settingWords(valve, last->setting));
+    switch (last->word) {
+        case balancing::AimWord::Close:
+            return tr("too much flow, %1").arg(aim);
+        case balancing::AimWord::Open:
+            return tr("too little flow, %1").arg(aim);
+        case balancing::AimWord::Hold:
+            return tr("on share if the others hold, %1").arg(aim);
+        case balancing::AimWord::ReadAgain:
+            return tr("below what can be read; close further or change the meter (menu Round)");
+        case balancing::AimWord::AtStop:
+            break;
+    }
+    return tr("the valve goes no further, %1").arg(aim);
+}
+
+QString spokenWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
+    const auto& last = valve.last();
+    const QString tag = QString::fromStdString(bridge.project().branches()[valve.index()].tag);
+    if (!last) {
+        return tr("%1: read the valve.").arg(tag);
+    }
+    return tr("%1: %2. %3 read at setting %4; %5.")
+        .arg(tag, text::word(last->word), dpWithUnit(bridge, last->dp), settingWords(valve, last->setting),
+             wordNote(bridge, valve));
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,156 @@
+#include "ui/places/adjust/advice_model.h"
+
+#include <QFont>
+
+#include "ui/text/format.h"
+
+namespace ww::ui {
+namespace {
+
+QString percent(const balancing::ExpectedShare& share) {
+    return QStringLiteral("%1 ± %2").arg(
+        QString::number(share.ofTarget.in(quantity::Unit::Percent), 'f', 0),
+        QString::number(share.uncertainty.in(quantity::Unit::Percent), 'f', 1));
+}
+
+}  // namespace
+
+AdviceModel::AdviceModel(const WorkbookBridge& bridge, const LoopAdvisor& advisor, QObject* parent)
+    : QAbstractTableModel(parent), m_bridge(bridge), m_advisor(advisor) {
+    connect(&advisor, &LoopAdvisor::changed, this, [this] {
+        if (m_advisor.picture() == nullptr && m_shown != nullptr) {
+            refresh();
+        }
+    });
+}
+
+void AdviceModel::refresh() {
+    auto next = m_advisor.sharedPicture();
+    const int count = next != nullptr ? static_cast<int>(next->advice.settings.size()) : 0;
+    if (count != rowCount()) {
+        beginResetModel();
+        m_shown = std::move(next);
+        endResetModel();
+    } else {
+        m_shown = std::move(next);
+        if (count > 0) {
+            emit dataChanged(index(0, 0), index(count - 1, ColumnCount - 1));
+        }
+    }
+    emit headerDataChanged(Qt::Horizontal, 0, ColumnCount - 1);
+}
+
+int AdviceModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() || m_shown == nullptr ? 0 : static_cast<int>(m_shown->advice.settings.size());
+}
+
+int AdviceModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+const balancing::SettingAdvice& AdviceModel::at(int row) const {
+    return m_shown->advice.settings[static_cast<std::size_t>(row)];
+}
+
+const base::Id& AdviceModel::branchAt(int row) const {
+    return m_bridge.project().branches()[at(row).branch].id;
+}
+
+int AdviceModel::rowOf(const base::Id& branch) const {
+    for (int row = 0; row < rowCount(); ++row) {
+        if (branchAt(row) == branch) {
+            return row;
+        }
+    }
+    return -1;
+}
+
+QString AdviceModel::settingOf(const balancing::SettingAdvice& advised, quantity::Setting setting) const {
+    return QString::fromStdString(text::setting(setting, advised.step).text());
+}
+
+QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int column) const {
+    const project::Project& project = m_bridge.project();
+    const bool hasSetting = advised.reach != balancing::BalanceReach::NoValve &&
+                            advised.reach != balancing::BalanceReach::SelfActing &&
+                            advised.reach != balancing::BalanceReach::NoFlow;
+    switch (column) {
+        case Order:
+            return QString::number(row + 1);
+        case Tag:
+            return QString::fromStdString(project.branches()[advised.branch].tag);
+        case Now:
+            return advised.present ? settingOf(advised, *advised.present) : QString();
+        case SetTo:
+            return hasSetting ? settingOf(advised, advised.setting) : QString();
+        case AimDp:
+            return hasSetting
+                       ? text::dp(advised.dp, text::dpUnit(project, m_bridge.instrument()), project.fluid())
+                       : QString();
+        case AsRead:
+            return percent(advised.indicated);
+        case InTruth:
+            return percent(advised.actual);
+        case Note:
+            if (!hasSetting) {
+                return advised.reach == balancing::BalanceReach::SelfActing ? tr("self-acting")
+                                                                            : tr("cannot be set");
+            }
+            if (advised.reach == balancing::BalanceReach::BelowScale) {
+                return tr("scale too short");
+            }
+            if (advised.isFullyOpen) {
+                return tr("fully open");
+            }
+            return advised.isSet ? tr("set") : QString();
+        default:
+            return {};
+    }
+}
+
+QVariant AdviceModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) {
+        return {};
+    }
+    const balancing::SettingAdvice& advised = at(index.row());
+    const QString words = cell(advised, index.row(), index.column());
+    switch (role) {
+        case Qt::DisplayRole:
+            return words;
+        case Qt::TextAlignmentRole:
+            return int(Qt::AlignVCenter) |
+                   int(index.column() == Tag || index.column() == Note ? Qt::AlignLeft : Qt::AlignRight);
+        case Qt::FontRole: {
+            QFont font;
+            font.setBold(index.column() == SetTo || index.column() == AimDp);
+            return font;
+        }
+        case Qt::AccessibleTextRole:
+            return QStringLiteral("%1, %2, %3")
+                .arg(cell(advised, index.row(), Tag),
+                     headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                     words.isEmpty() ? tr("empty") : words);
+        default:
+            return {};
+    }
+}
+
+QVariant AdviceModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) {
+        return {};
+    }
+    if (role == Qt::TextAlignmentRole) {
+        return int(Qt::AlignVCenter) |
+               int(section == Tag || section == Note ? Qt::AlignLeft : Qt::AlignRight);
+    }
+    if (role != Qt::DisplayRole && role != Qt::AccessibleTextRole) {
+        return {};
+    }
+    const QString unit = text::symbol(text::dpUnit(m_bridge.project(), m_bridge.instrument()));
+    const QString names[ColumnCount] = {
+        tr("Order"),      tr("Tag"),         tr("Now"),   tr("Set to"), tr("Aim %1").arg(unit),
+        tr("As read, %"), tr("In truth, %"), tr("Remark")};
+    return names[section];
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,42 @@
+// The advice as a table: every valve in the order of work with its setting and what it will bring. Not for
+// making it (core/balancing/advice).
+#pragma once
+
+#include <QAbstractTableModel>
+
+#include "ui/loop_advisor.h"
+
+namespace ww::ui {
+
+class AdviceModel : public QAbstractTableModel {
+    Q_OBJECT
+
+  public:
+    enum Column { Order, Tag, Now, SetTo, AimDp, AsRead, InTruth, Note, ColumnCount };
+
+    AdviceModel(const WorkbookBridge& bridge, const LoopAdvisor& advisor, QObject* parent = nullptr);
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    /// Shows what is advised now. What is gone is taken off at once, without being asked.
+    void refresh();
+    /// What is shown; null where there is nothing.
+    const LoopPicture* shown() const { return m_shown.get(); }
+    const balancing::SettingAdvice& at(int row) const;
+    /// The row of a branch; -1 where nothing is advised for it.
+    int rowOf(const base::Id& branch) const;
+    /// The branch of a row.
+    const base::Id& branchAt(int row) const;
+
+  private:
+    QString cell(const balancing::SettingAdvice& advised, int row, int column) const;
+    QString settingOf(const balancing::SettingAdvice& advised, quantity::Setting setting) const;
+
+    const WorkbookBridge& m_bridge;
+    const LoopAdvisor& m_advisor;
+    std::shared_ptr<const LoopPicture> m_shown;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,227 @@
+#include "ui/places/adjust/advice_panel.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+QString wholePercent(quantity::Ratio ratio) {
+    return QString::number(ratio.in(quantity::Unit::Percent), 'f', 0);
+}
+
+}  // namespace
+
+AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_advisor(advisor),
+      m_model(new AdviceModel(bridge, advisor, this)),
+      m_table(new QTableView(this)),
+      m_status(new QLabel(this)),
+      m_busy(new QLabel(this)),
+      m_words(new QLabel(this)) {
+    m_table->setModel(m_model);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setTabKeyNavigation(false);
+    m_table->setWordWrap(false);
+    m_table->verticalHeader()->hide();
+    m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_table->setAccessibleName(tr("Advised settings in the order of work"));
+    m_table->setAccessibleDescription(tr("Enter takes the valve in hand at its advised setting"));
+    m_table->installEventFilter(this);
+    m_status->setObjectName(QStringLiteral("panel_title"));
+    m_status->setAccessibleName(tr("State of the advice"));
+    m_busy->setObjectName(QStringLiteral("panel_head"));
+    m_busy->setAccessibleName(tr("Computing"));
+    m_busy->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_words->setWordWrap(true);
+    m_words->setTextFormat(Qt::PlainText);
+    m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_words->setAccessibleName(tr("About the advice"));
+
+    auto* head = new QHBoxLayout;
+    // Both keep their widths whatever they say.
+    for (QLabel* label : {m_status, m_busy}) {
+        label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    }
+    head->addWidget(m_status, 3);
+    head->addWidget(m_busy, 1);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(2);
+    left->addLayout(head);
+    // A long text scrolls: it must not move what stands above.
+    auto* area = new QScrollArea(this);
+    area->setWidget(m_words);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setAccessibleName(tr("About the advice, scrolled"));
+    area->setMinimumHeight(0);
+    left->addWidget(area, 1);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(16);
+    layout->addLayout(left, 2);
+    layout->addWidget(m_table, 3);
+    connect(m_table, &QTableView::doubleClicked, this,
+            [this](const QModelIndex& index) { emit taken(m_model->branchAt(index.row())); });
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &AdvicePanel::showWords);
+}
+
+void AdvicePanel::setMetrics(const theme::Metrics& metrics) {
+    m_table->verticalHeader()->setMinimumSectionSize(20);
+    m_table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight - 2);
+    fitColumns();
+}
+
+void AdvicePanel::fitColumns() {
+    const int digit = QFontMetrics(font()).horizontalAdvance('0');
+    const auto wide = [&](int characters) { return characters * digit + 16; };
+    const int widths[AdviceModel::ColumnCount] = {wide(5), wide(7),  wide(5),  wide(6),
+                                                  wide(8), wide(10), wide(10), wide(14)};
+    int left = m_table->viewport()->width();
+    for (int column = 0; column < AdviceModel::ColumnCount; ++column) {
+        m_table->setColumnHidden(column, false);
+        m_table->setColumnWidth(column, widths[column]);
+        left -= widths[column];
+    }
+    // The remark of the row in hand is also said in full beside the table.
+    for (const int column : {AdviceModel::Note, AdviceModel::Order, AdviceModel::InTruth}) {
+        if (left >= 0) {
+            break;
+        }
+        m_table->setColumnHidden(column, true);
+        left += widths[column];
+    }
+    const int last = m_table->isColumnHidden(AdviceModel::Note) ? AdviceModel::AsRead : AdviceModel::Note;
+    if (left > 0) {
+        m_table->setColumnWidth(last, widths[last] + left);
+    }
+}
+
+void AdvicePanel::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitColumns();
+}
+
+std::optional<base::Id> AdvicePanel::branchInHand() const {
+    const QModelIndex current = m_table->currentIndex();
+    return current.isValid() && current.row() < m_model->rowCount()
+               ? std::optional(m_model->branchAt(current.row()))
+               : std::nullopt;
+}
+
+QString AdvicePanel::words() const {
+    return m_status->text() + QStringLiteral(". ") + m_words->text();
+}
+
+void AdvicePanel::refresh(const std::optional<base::Id>& branch) {
+    m_model->refresh();
+    if (branch && !m_table->hasFocus()) {
+        const int row = m_model->rowOf(*branch);
+        if (row >= 0) {
+            m_table->setCurrentIndex(m_model->index(row, AdviceModel::Tag));
+        } else {
+            m_table->clearSelection();
+            m_table->setCurrentIndex({});
+        }
+    }
+    m_busy->setText(m_advisor.isComputing() ? tr("computing…") : QString());
+    showWords();
+}
+
+void AdvicePanel::showWords() {
+    const LoopPicture* picture = m_model->shown();
+    if (picture == nullptr) {
+        m_status->setText(tr("No advice yet"));
+        m_words->setText(m_advisor.isComputing() ? QString()
+                                                 : tr("The loop is learned from the first survey on."));
+        return;
+    }
+    const balancing::Advice& advice = picture->advice;
+    QStringList lines;
+    switch (advice.status) {
+        case balancing::AdviceStatus::NotReady:
+            m_status->setText(tr("Advice not ready"));
+            break;
+        case balancing::AdviceStatus::Unverified:
+            m_status->setText(tr("Advice, unverified"));
+            break;
+        case balancing::AdviceStatus::Verified:
+            m_status->setText(tr("Advice, verified by a round"));
+            break;
+    }
+    for (const base::Fault& why : advice.whyNot) {
+        lines << text::text(why);
+    }
+    if (!advice.settings.empty()) {
+        const QString band = QString::fromStdString(m_bridge.project().job().matchingBand.digits.text());
+        lines << (advice.isProbabilityBound
+                      ? tr("All within ±%1 % with at least %2 % probability as read, %3 % in truth.")
+                      : tr("All within ±%1 % with %2 % probability as read, %3 % in truth."))
+                     .arg(band, wholePercent(advice.indicatedProbability),
+                          wholePercent(advice.actualProbability));
+    }
+    if (advice.helpful) {
+        lines << text::text(advice.helpful->why);
+    }
+    if (const auto branch = branchInHand()) {
+        for (const base::Fault& note : m_model->at(m_model->rowOf(*branch)).notes) {
+            lines << text::text(note);
+        }
+    }
+    if (advice.pump) {
+        const project::Project& project = m_bridge.project();
+        const quantity::Unit unit = text::headUnit(project.job().units);
+        const auto head = [&](quantity::PressureDifference rise) {
+            return text::head(project.fluid().head(rise), project.job().units) + QChar(0xA0) +
+                   text::symbol(unit);
+        };
+        QString words = tr("Pump then: %1 at design flow, %2 needed")
+                            .arg(head(advice.pump->available), head(advice.pump->needed));
+        if (advice.pump->speedFraction) {
+            words += tr("; %1 % of rated speed would do").arg(wholePercent(*advice.pump->speedFraction));
+        }
+        lines << words + '.';
+        for (const base::Fault& note : advice.pump->notes) {
+            lines << text::text(note);
+        }
+    }
+    for (const base::Fault& note : advice.notes) {
+        lines << text::text(note);
+    }
+    m_words->setText(lines.join('\n'));
+    m_words->setToolTip(m_words->text());
+}
+
+bool AdvicePanel::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_table && event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
+            if (const auto branch = branchInHand();
+                branch && !key->modifiers().testFlag(Qt::ControlModifier)) {
+                emit taken(*branch);
+                return true;
+            }
+        }
+        if (key->key() == Qt::Key_Escape || key->key() == Qt::Key_F6) {
+            emit left();
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,53 @@
+// The advice beside the valve in hand: how sure it is, what would make it surer, what the pump should do
+// then, and the table of all settings. Not for making it (core/balancing/advice).
+#pragma once
+
+#include <QLabel>
+#include <QTableView>
+#include <QWidget>
+
+#include "ui/places/adjust/advice_model.h"
+#include "ui/theme/theme.h"
+
+namespace ww::ui {
+
+class AdvicePanel : public QWidget {
+    Q_OBJECT
+
+  public:
+    AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
+
+    void setMetrics(const theme::Metrics& metrics);
+    /// Shows what is advised now; `branch` is the valve in hand.
+    void refresh(const std::optional<base::Id>& branch);
+    QTableView* table() const { return m_table; }
+    AdviceModel* model() const { return m_model; }
+    /// The branch of the row in hand; nothing without one.
+    std::optional<base::Id> branchInHand() const;
+    /// All that is said beside the table.
+    QString words() const;
+
+  signals:
+    /// Enter in the table: this valve is to be taken in hand with its advised setting.
+    void taken(const ww::base::Id& branch);
+    /// Escape in the table.
+    void left();
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void fitColumns();
+    void showWords();
+
+    const WorkbookBridge& m_bridge;
+    const LoopAdvisor& m_advisor;
+    AdviceModel* m_model;
+    QTableView* m_table;
+    QLabel* m_status;
+    QLabel* m_busy;
+    QLabel* m_words;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,86 @@
+#include "ui/places/reading_fix.h"
+
+#include <array>
+#include <cmath>
+
+#include "core/balancing/adjusting.h"
+
+namespace ww::ui {
+
+std::optional<LearnedFix> learnedFix(const project::Project& project,
+                                     const balancing::DoubtfulReading& doubtful) {
+    const project::Reading* reading =
+        doubtful.readings.empty() ? nullptr : project.readings().find(doubtful.readings.back());
+    if (reading == nullptr || !reading->dp || reading->status != project::ReadingStatus::Standing) {
+        return std::nullopt;
+    }
+    LearnedFix fix;
+    fix.reading = reading->id;
+    if (doubtful.explainedSetting) {
+        fix.setting = base::Decimal::parse(quantity::concise(doubtful.explainedSetting->si(), 5)).value();
+        return fix;
+    }
+    if (!doubtful.explainedDp) {
+        return std::nullopt;
+    }
+    // The explanation is one of value; what was typed keeps its digits.
+    constexpr std::array kUnits{quantity::Unit::Kilopascal,  quantity::Unit::Psi,
+                                quantity::Unit::Millibar,    quantity::Unit::Bar,
+                                quantity::Unit::InchOfWater, quantity::Unit::FootOfWater,
+                                quantity::Unit::Metre};
+    constexpr double kSameValue = 1e-3;
+    const auto& typed = *reading->dp;
+    std::vector<base::Decimal> digits{typed.digits};
+    if (typed.digits.isNegative()) {
+        digits.push_back(base::Decimal::parse(typed.digits.text().substr(1)).value());
+    }
+    for (const base::Decimal& candidate : digits) {
+        for (const quantity::Unit unit : kUnits) {
+            auto made = quantity::measuredDifference(candidate, unit, project.fluid().density());
+            if (std::abs(made.value / *doubtful.explainedDp - 1) < kSameValue && !(made == typed)) {
+                fix.dp = std::move(made);
+                return fix;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+base::Outcome takeLearnedFix(WorkbookBridge& bridge, const LearnedFix& fix) {
+    const auto made =
+        balancing::correctReading(bridge.project(), fix.reading, fix.dp, fix.setting, bridge.context());
+    if (!made) {
+        return made.fault();
+    }
+    return bridge.apply(*made);
+}
+
+const balancing::DoubtfulReading* doubtfulAt(const LoopAdvisor& advisor, const project::Project& project,
+                                             const base::Id& branch) {
+    const LoopPicture* picture = advisor.picture();
+    if (picture == nullptr || !project.branches().contains(branch)) {
+        return nullptr;
+    }
+    const std::size_t index = project.branches().indexOf(branch);
+    for (const balancing::DoubtfulReading& doubtful : picture->learned.doubtful) {
+        if (doubtful.branch == index) {
+            return &doubtful;
+        }
+    }
+    return nullptr;
+}
+
+std::optional<base::Outcome> takeFixOf(WorkbookBridge& bridge, const LoopAdvisor& advisor,
+                                       const base::Id& branch) {
+    if (bridge.offeredFix(branch)) {
+        return bridge.takeOfferedFix(branch);
+    }
+    const balancing::DoubtfulReading* doubtful = doubtfulAt(advisor, bridge.project(), branch);
+    const auto fix = doubtful != nullptr ? learnedFix(bridge.project(), *doubtful) : std::nullopt;
+    if (!fix) {
+        return std::nullopt;
+    }
+    return takeLearnedFix(bridge, *fix);
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,101 @@
+#include "ui/practice/new_practice_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QVBoxLayout>
+
+#include "ui/text/words.h"
+
+namespace ww::ui {
+
+namespace {
+
+struct DifficultyWords {
+    practice::Difficulty difficulty;
+    QString name;
+    QString about;
+};
+
+QList<DifficultyWords> difficulties() {
+    using practice::Difficulty;
+    return {
+        {Difficulty::First, QObject::tr("First: 3 terminals"),
+         QObject::tr("One ladder of three terminals. Instruments scatter; nothing else is wrong.")},
+        {Difficulty::Steady, QObject::tr("Steady: 12 terminals"),
+         QObject::tr("Three branches of four terminals. Nothing is wrong but the design's losses.")},
+        {Difficulty::Faulty, QObject::tr("Faulty: 12 terminals"),
+         QObject::tr(
+             "As Steady, with errors in the valve tables, a control valve that does not open and a slip "
+             "of reading.")},
+        {Difficulty::Large, QObject::tr("Large: 120 terminals"),
+         QObject::tr(
+             "Six risers of five branches of four terminals. Nothing is wrong but the design's losses.")},
+        {Difficulty::LargeFaulty, QObject::tr("Large and faulty: 120 terminals"),
+         QObject::tr(
+             "As Large, with air, a clogging strainer, a stuck control valve, a misread handle and slips "
+             "of reading.")},
+    };
+}
+
+}  // namespace
+
+NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
+    : QDialog(parent),
+      m_name(new QLineEdit(this)),
+      m_difficulty(new QComboBox(this)),
+      m_about(new QLabel(this)),
+      m_seed(new QLineEdit(QString::number(seed), this)),
+      m_fault(new QLabel(this)) {
+    setWindowTitle(tr("New Practice Job"));
+    for (const DifficultyWords& words : difficulties()) {
+        m_difficulty->addItem(words.name, static_cast<int>(words.difficulty));
+    }
+    m_difficulty->setCurrentIndex(1);
+    m_name->setPlaceholderText(tr("Practice building"));
+    m_name->setAccessibleName(tr("Name of the job"));
+    m_difficulty->setAccessibleName(tr("Difficulty"));
+    m_seed->setAccessibleName(tr("Seed"));
+    m_about->setWordWrap(true);
+    m_fault->setWordWrap(true);
+    m_fault->setAccessibleName(tr("What is wrong"));
+    auto* form = new QFormLayout;
+    form->addRow(tr("&Name"), m_name);
+    form->addRow(tr("&Difficulty"), m_difficulty);
+    form->addRow(QString(), m_about);
+    form->addRow(tr("&Seed"), m_seed);
+    form->addRow(QString(), m_fault);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    m_make = buttons->addButton(tr("&Make Job…"), QDialogButtonBox::AcceptRole);
+    m_make->setDefault(true);
+    auto* layout = new QVBoxLayout(this);
+    auto* head =
+        new QLabel(tr("A simulated building answers every reading. It is no real plant: nothing of it "
+                      "may be reported as a measurement."),
+                   this);
+    head->setWordWrap(true);
+    layout->addWidget(head);
+    layout->addLayout(form);
+    layout->addWidget(buttons);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(m_difficulty, &QComboBox::currentIndexChanged, this, &NewPracticeDialog::refresh);
+    connect(m_seed, &QLineEdit::textChanged, this, &NewPracticeDialog::refresh);
+    setMinimumWidth(520);
+    refresh();
+}
+
+practice::PracticeKey NewPracticeDialog::key() const {
+    practice::PracticeKey key;
+    key.difficulty = static_cast<practice::Difficulty>(m_difficulty->currentData().toInt());
+    key.seed = practice::practiceSeed(m_seed->text().trimmed().toStdString()).value();
+    return key;
+}
+
+void NewPracticeDialog::refresh() {
+    m_about->setText(difficulties().at(m_difficulty->currentIndex()).about);
+    const auto seed = practice::practiceSeed(m_seed->text().trimmed().toStdString());
+    m_fault->setText(seed ? QString() : text::sentence(seed.fault()));
+    m_make->setEnabled(seed.ok());
+}
+
+}  // namespace ww::ui

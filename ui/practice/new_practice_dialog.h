@@ -1,0 +1,36 @@
+// Asks which practice building a new job is about. Not for the file's name, which the desktop's own dialog
+// asks.
+#pragma once
+
+#include <QComboBox>
+#include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "core/practice/practice_job.h"
+
+namespace ww::ui {
+
+class NewPracticeDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    /// `seed` is proposed; the same seed and difficulty give the same building again.
+    explicit NewPracticeDialog(std::uint64_t seed, QWidget* parent = nullptr);
+
+    QString name() const { return m_name->text().trimmed(); }
+    practice::PracticeKey key() const;
+
+  private:
+    void refresh();
+
+    QLineEdit* m_name;
+    QComboBox* m_difficulty;
+    QLabel* m_about;
+    QLineEdit* m_seed;
+    QLabel* m_fault;
+    QPushButton* m_make;
+};
+
+}  // namespace ww::ui

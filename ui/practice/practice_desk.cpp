@@ -1,0 +1,127 @@
+#include "ui/practice/practice_desk.h"
+
+#include <algorithm>
+
+#include "core/quantity/measured.h"
+
+namespace ww::ui {
+
+bool PracticeDesk::isPractice() const {
+    return m_bridge.isOpen() && !m_bridge.project().job().practice.empty();
+}
+
+base::Result<const practice::PracticeJob*> PracticeDesk::job() {
+    if (!m_bridge.isOpen()) {
+        return base::Fault{&kNoWorkbookOpen, {}, {}};
+    }
+    const std::string& text = m_bridge.project().job().practice;
+    if (text.empty()) {
+        return base::Fault{&kNotPractice, {}, {}};
+    }
+    if (m_job == nullptr || m_text != text) {
+        const auto key = practice::practiceKey(text);
+        if (!key) {
+            return key.fault();
+        }
+        m_job = std::make_unique<practice::PracticeJob>(*key);
+        m_text = text;
+    }
+    return m_job.get();
+}
+
+base::Result<std::optional<base::Fault>> PracticeDesk::takeDp(const base::Id& branch, bool isRepeat) {
+    const auto practice = job();
+    if (!practice) {
+        return practice.fault();
+    }
+    const project::Round* round = m_bridge.openRoundOrNull();
+    if (round == nullptr) {
+        return base::Fault{&kNoRoundOpen, {}, {}};
+    }
+    const auto answer = (*practice)->dp(m_bridge.project(), round->id, branch);
+    if (!answer) {
+        return answer.fault();
+    }
+    std::optional<base::Fault> toTell;
+    if (answer->settingSeen) {
+        const std::string seen = quantity::concise(answer->settingSeen->si(), 4);
+        const base::Outcome noted = m_bridge.storeSetting(branch, QString::fromStdString(seen));
+        if (!noted) {
+            return noted.fault();
+        }
+        toTell = base::Fault{&kHandleSeen, m_bridge.project().branches().at(branch).tag, {seen}};
+    }
+    const QString shown = QString::fromStdString(answer->dp.text());
+    const base::Outcome stored =
+        isRepeat ? m_bridge.storeRepeat(branch, shown) : m_bridge.storeDp(branch, shown);
+    if (!stored) {
+        return stored.fault();
+    }
+    return toTell;
+}
+
+base::Outcome PracticeDesk::takeGauge(const practice::PracticeJob& job, const project::Round& round,
+                                      const project::Pump& pump) {
+    const project::Project& project = m_bridge.project();
+    const auto rise = job.pumpRise(project, round.id, pump.id);
+    if (!rise) {
+        return rise.fault();
+    }
+    project::PumpReading reading;
+    reading.id = m_bridge.newId();
+    reading.round = round.id;
+    reading.pump = pump.id;
+    for (const std::size_t index : project.readingsOf(round.id)) {
+        reading.sequence = std::max(reading.sequence, project.readings()[index].sequence);
+    }
+    project::Edit edit;
+    for (const std::size_t index : project.pumpReadingsOf(round.id)) {
+        project::PumpReading earlier = project.pumpReadings()[index];
+        reading.sequence = std::max(reading.sequence, earlier.sequence);
+        if (earlier.pump == pump.id && earlier.status == project::ReadingStatus::Standing) {
+            reading.supersedes = earlier.id;
+            earlier.status = project::ReadingStatus::Superseded;
+            edit.put.emplace_back(earlier);
+        }
+    }
+    ++reading.sequence;
+    reading.time = m_bridge.now();
+    reading.gaugeRise = *rise;
+    for (const project::Instrument& instrument : project.instruments()) {
+        if (instrument.kind == "pump gauge") {
+            reading.instrument = instrument.id;
+        }
+    }
+    reading.person = m_bridge.person();
+    edit.label = "gauge rise " + rise->text() + ", " + pump.tag;
+    edit.put.emplace_back(reading);
+    const base::Outcome done = m_bridge.apply(edit);
+    if (done) {
+        emit m_bridge.messageRaised(base::Fault{&kGaugesRead, {}, {pump.tag, rise->text()}});
+    }
+    return done;
+}
+
+base::Outcome PracticeDesk::takeGauges() {
+    const auto practice = job();
+    if (!practice) {
+        return practice.fault();
+    }
+    const project::Round* open = m_bridge.openRoundOrNull();
+    if (open == nullptr) {
+        return base::Fault{&kNoRoundOpen, {}, {}};
+    }
+    const project::Round round = *open;
+    std::vector<project::Pump> pumps;
+    std::copy_if(m_bridge.project().pumps().begin(), m_bridge.project().pumps().end(),
+                 std::back_inserter(pumps), [](const project::Pump& pump) { return pump.isRunning; });
+    for (const project::Pump& pump : pumps) {
+        const base::Outcome done = takeGauge(**practice, round, pump);
+        if (!done) {
+            return done;
+        }
+    }
+    return base::Done{};
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,44 @@
+// Answers readings of the practice job that is open, as the building's instruments would. Not for real jobs:
+// it never answers there.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "core/practice/practice_job.h"
+#include "ui/workbook_bridge.h"
+
+namespace ww::ui {
+
+inline constexpr base::MessageForm kNotPractice{
+    "not_practice", "only a practice job answers by itself; read the meter and type what it shows"};
+inline constexpr base::MessageForm kHandleSeen{
+    "handle_seen", "the handle stands at {1}, not where it was noted; the setting was corrected, check it"};
+inline constexpr base::MessageForm kGaugesRead{"gauges_read",
+                                               "the gauges of {1} show a rise of {2}; it was stored"};
+
+/// Keeps the building of the workbook that is open. The bridge must outlive it.
+class PracticeDesk {
+  public:
+    explicit PracticeDesk(WorkbookBridge& bridge) : m_bridge(bridge) {}
+
+    bool isPractice() const;
+    /// The job's building; the fault of a job that is none or names none.
+    base::Result<const practice::PracticeJob*> job();
+    /// Stores the dp that the meter shows at a branch in the open round; as a repeat beside the first where
+    /// wanted. A handle seen to stand elsewhere is noted first: then there is something to tell.
+    base::Result<std::optional<base::Fault>> takeDp(const base::Id& branch, bool isRepeat);
+    /// Stores the rise that the gauges of every running pump show in the open round.
+    base::Outcome takeGauges();
+
+  private:
+    base::Outcome takeGauge(const practice::PracticeJob& job, const project::Round& round,
+                            const project::Pump& pump);
+
+    WorkbookBridge& m_bridge;
+    std::string m_text;  ///< of the building at hand
+    std::unique_ptr<practice::PracticeJob> m_job;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,82 @@
+#include "ui/widgets/big_figure.h"
+
+#include <QPainter>
+#include <cmath>
+
+namespace ww::ui {
+
+BigFigure::BigFigure(const QString& head, QWidget* parent)
+    : QWidget(parent), m_head(head), m_tokens(theme::tokens(theme::Display::Daylight)) {
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    setAccessibleName(head);
+}
+
+void BigFigure::show(const QString& number, const QStringList& notes, bool isSoft) {
+    if (number == m_number && notes == m_notes && isSoft == m_isSoft) {
+        return;
+    }
+    m_number = number;
+    m_notes = notes;
+    m_isSoft = isSoft;
+    setAccessibleDescription((QStringList{number} + notes).join(QStringLiteral(", ")));
+    update();
+}
+
+void BigFigure::setTokens(const theme::Tokens& tokens) {
+    m_tokens = tokens;
+    updateGeometry();
+    update();
+}
+
+void BigFigure::setSmall(bool isSmall) {
+    if (isSmall != m_isSmall) {
+        m_isSmall = isSmall;
+        updateGeometry();
+        update();
+    }
+}
+
+QFont BigFigure::numberFont() const {
+    QFont made = font();
+    made.setWeight(m_tokens.isDaylight ? QFont::DemiBold : QFont::Normal);
+    constexpr int kProbe = 1000;
+    made.setPixelSize(kProbe);
+    const double capHeight = QFontMetricsF(made).capHeight();
+    const double wanted = m_isSmall ? kSmallCapHeight : kCapHeight;
+    made.setPixelSize(static_cast<int>(std::ceil((wanted + 0.5) * kProbe / capHeight)));
+    return made;
+}
+
+QSize BigFigure::sizeHint() const {
+    const int line = fontMetrics().height();
+    // Four digits and a point, whatever stands there now.
+    const int width = QFontMetrics(numberFont()).horizontalAdvance(QStringLiteral("88.8"));
+    return {width + 8, 3 * line + (m_isSmall ? kSmallCapHeight : kCapHeight) + 22};
+}
+
+void BigFigure::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    const int line = fontMetrics().height();
+    painter.setPen(m_tokens.soft);
+    painter.drawText(QRect(0, 0, width(), line), int(Qt::AlignLeft | Qt::AlignVCenter), m_head);
+    const int capHeight = m_isSmall ? kSmallCapHeight : kCapHeight;
+    const int baseline = line + 10 + capHeight;
+    QFont big = numberFont();
+    // A longer number is set narrower, never cut.
+    const int wide = QFontMetrics(big).horizontalAdvance(m_number);
+    if (wide > width()) {
+        big.setStretch(std::max(50, 100 * width() / wide));
+    }
+    painter.setFont(big);
+    painter.setPen(m_isSoft ? m_tokens.soft : m_tokens.ink);
+    painter.drawText(QPointF(0, baseline), m_number);
+    painter.setFont(font());
+    painter.setPen(m_tokens.ink);
+    int top = baseline + 8;
+    for (const QString& note : m_notes) {
+        painter.drawText(QRect(0, top, width(), line), int(Qt::AlignLeft | Qt::AlignVCenter), note);
+        top += line;
+    }
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,76 @@
+#include "ui/widgets/word_sign.h"
+
+#include <QPainter>
+
+#include "ui/theme/aim_shape.h"
+
+namespace ww::ui {
+namespace {
+
+constexpr int kShape = 48;
+constexpr int kGap = 14;
+constexpr int kWordPixels = 40;
+
+}  // namespace
+
+WordSign::WordSign(QWidget* parent) : QWidget(parent), m_tokens(theme::tokens(theme::Display::Daylight)) {
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setAccessibleName(tr("What to do at the valve"));
+}
+
+void WordSign::show(std::optional<balancing::AimWord> word, const QString& words, const QString& note) {
+    if (word == m_word && words == m_words && note == m_note) {
+        return;
+    }
+    m_word = word;
+    m_words = words;
+    m_note = note;
+    setAccessibleDescription(note.isEmpty() ? words : words + QStringLiteral(", ") + note);
+    update();
+}
+
+void WordSign::setLongest(const QString& words) {
+    m_longest = words;
+    updateGeometry();
+}
+
+void WordSign::setTokens(const theme::Tokens& tokens) {
+    m_tokens = tokens;
+    update();
+}
+
+QFont WordSign::wordFont() const {
+    QFont made = font();
+    made.setBold(true);
+    made.setPixelSize(kWordPixels);
+    return made;
+}
+
+QSize WordSign::sizeHint() const {
+    return {kShape + kGap + QFontMetrics(wordFont()).horizontalAdvance(m_longest),
+            kShape + 2 * fontMetrics().height() + 12};
+}
+
+void WordSign::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    const int line = fontMetrics().height();
+    const QRect shape(0, 0, kShape, kShape);
+    if (m_word) {
+        theme::paintAimWord(painter, shape, *m_word, m_tokens);
+    }
+    QFont font = wordFont();
+    const int room = width() - kShape - kGap;
+    const int wide = QFontMetrics(font).horizontalAdvance(m_longest);
+    if (wide > room && wide > 0) {
+        font.setPixelSize(std::max(16, kWordPixels * room / wide));
+    }
+    painter.setFont(font);
+    painter.setPen(m_tokens.ink);
+    painter.drawText(QRect(kShape + kGap, 0, room, kShape), int(Qt::AlignLeft | Qt::AlignVCenter), m_words);
+    painter.setFont(this->font());
+    painter.setPen(m_tokens.soft);
+    painter.drawText(QRect(0, kShape + 8, width(), 2 * line + 4),
+                     int(Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap), m_note);
+}
+
+}  // namespace ww::ui

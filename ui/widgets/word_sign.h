@@ -1,0 +1,41 @@
+// The one word that says what the hand does next, with its shape. Knows no workbook.
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "core/balancing/aim.h"
+#include "ui/theme/theme.h"
+
+namespace ww::ui {
+
+class WordSign : public QWidget {
+    Q_OBJECT
+
+  public:
+    explicit WordSign(QWidget* parent = nullptr);
+
+    /// Nothing: no reading says anything yet. `words` is what is written; the longest that can ever stand
+    /// there sets the size, so that nothing moves.
+    void show(std::optional<balancing::AimWord> word, const QString& words, const QString& note);
+    void setLongest(const QString& words);
+    std::optional<balancing::AimWord> word() const { return m_word; }
+    void setTokens(const theme::Tokens& tokens);
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override { return {180, sizeHint().height()}; }
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    QFont wordFont() const;
+
+    std::optional<balancing::AimWord> m_word;
+    QString m_words;
+    QString m_note;
+    QString m_longest;
+    theme::Tokens m_tokens;
+};
+
+}  // namespace ww::ui
