@@ -5,6 +5,7 @@
 #include "core/balancing/adjusting.h"
 #include "core/balancing/witness.h"
 #include "core/base/expects.h"
+#include "core/project/review.h"
 #include "ui/text/format.h"
 
 namespace ww::ui {
@@ -125,8 +126,21 @@ balancing::Assessment WorkbookBridge::assessmentOf(const base::Id& round) const 
 }
 
 const project::Round* WorkbookBridge::openRoundOrNull() const {
-    const project::Round* last = project().lastRound();
-    return last != nullptr && last->state == project::RoundState::Open ? last : nullptr;
+    return project::roundInHand(project());
+}
+
+bool WorkbookBridge::tell(const base::Outcome& outcome) {
+    if (!outcome) {
+        emit messageRaised(outcome.fault());
+    }
+    return outcome.ok();
+}
+
+bool WorkbookBridge::tellOrClear(const base::Outcome& outcome) {
+    if (outcome) {
+        emit messageCleared();
+    }
+    return tell(outcome);
 }
 
 std::optional<workbook::JournalEntry> WorkbookBridge::lastStored() const {

@@ -76,6 +76,11 @@ class WorkbookBridge : public QObject {
     /// The last round where it is open; null otherwise.
     const project::Round* openRoundOrNull() const;
 
+    /// Raises the fault of an outcome as a message. Whether there was none.
+    bool tell(const base::Outcome& outcome);
+    /// The same, and a good outcome ends the message that is shown.
+    bool tellOrClear(const base::Outcome& outcome);
+
     /// Time and label of the newest stored action; nothing while no workbook is open.
     std::optional<workbook::JournalEntry> lastStored() const;
     /// How many actions were stored since the workbook was opened here.

@@ -6,6 +6,7 @@
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/setting_rule.h"
 #include "core/balancing/walk_forms.h"
+#include "core/project/review.h"
 
 namespace ww::balancing {
 
@@ -25,11 +26,6 @@ using project::RoundKind;
 using project::RoundState;
 using quantity::Measured;
 
-const Round* openRoundOf(const Project& project) {
-    const Round* last = project.lastRound();
-    return last != nullptr && last->state == RoundState::Open ? last : nullptr;
-}
-
 bool isTry(const Reading& reading) {
     return reading.purpose == ReadingPurpose::Try || reading.purpose == ReadingPurpose::Hold;
 }
@@ -38,7 +34,7 @@ bool isTry(const Reading& reading) {
 Result<Edit> stored(const Project& project, const Branch& branch, Reading made, WalkContext context,
                     std::string label) {
     Edit edit;
-    const Round* round = openRoundOf(project);
+    const Round* round = project::roundInHand(project);
     if (round == nullptr) {
         auto opened = openRound(project, RoundKind::Adjusting, context);
         if (!opened) {
@@ -85,7 +81,7 @@ Result<Edit> storeTry(const Project& project, const Id& branchId, TryEntry entry
     if (const auto fault = settingFault(project, branch, entry.setting)) {
         return *fault;
     }
-    const Round* round = openRoundOf(project);
+    const Round* round = project::roundInHand(project);
     if (round != nullptr && round->kind != RoundKind::Adjusting) {
         return base::Fault{&kRoundOfOneState, branch.tag, {std::to_string(round->number)}};
     }
@@ -187,7 +183,7 @@ Result<Edit> correctReading(const Project& project, const Id& readingId,
 
 std::vector<const Reading*> triesOf(const Project& project, const Id& branch) {
     std::vector<const Reading*> found;
-    const Round* round = openRoundOf(project);
+    const Round* round = project::roundInHand(project);
     if (round == nullptr) {
         return found;
     }
@@ -207,7 +203,7 @@ std::vector<const Reading*> triesOf(const Project& project, const Id& branch) {
 }
 
 bool isHeld(const Project& project, const Id& branch) {
-    const Round* round = openRoundOf(project);
+    const Round* round = project::roundInHand(project);
     if (round == nullptr) {
         return false;
     }

@@ -141,9 +141,8 @@ std::vector<Id> openBranches(const Project& project) {
             open.insert(*comment.branch);
         }
     }
-    const Round* last = project.lastRound();
-    if (last != nullptr && last->state == RoundState::Open) {
-        for (const Finding& item : openItems(project, last->id)) {
+    if (const Round* round = project::roundInHand(project)) {
+        for (const Finding& item : openItems(project, round->id)) {
             if (item.branch) {
                 open.insert(*item.branch);
             }

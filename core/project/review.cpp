@@ -12,6 +12,11 @@ bool reviews(const Project& project, std::string_view person) {
     });
 }
 
+const Round* roundInHand(const Project& project) {
+    const Round* last = project.lastRound();
+    return last != nullptr && last->state == RoundState::Open ? last : nullptr;
+}
+
 std::vector<const ReadinessLine*> openMandatory(const Project& project) {
     std::vector<const ReadinessLine*> open;
     for (const ReadinessLine& line : project.readiness()) {

@@ -12,6 +12,9 @@ namespace ww::project {
 /// Whether a person of the job reviews: a supervisor or an engineer. The name as in Person::name.
 bool reviews(const Project& project, std::string_view person);
 
+/// The last round where it is open; null otherwise.
+const Round* roundInHand(const Project& project);
+
 /// The mandatory lines of readiness that are open, in order of position.
 std::vector<const ReadinessLine*> openMandatory(const Project& project);
 

@@ -16,7 +16,7 @@ using quantity::VolumeFlow;
 
 constexpr int kCurveSteps = 48;
 
-QString tr2(const char* text) {
+QString tr(const char* text) {
     return QCoreApplication::translate("PumpChart", text);
 }
 
@@ -126,25 +126,25 @@ void addLines(const Picture& picture, Head highest, ChartFigure& figure) {
         const bool isChanged = std::abs(picture.speedNow - picture.speedFirst) > 0.01;
         if (isChanged) {
             figure.lines.push_back(pumpLine(picture, picture.speedFirst, LineRole::FirstPump,
-                                            tr2("pump, round %1").arg(picture.rounds.front().roundNumber)));
+                                            tr("pump, round %1").arg(picture.rounds.front().roundNumber)));
         }
         figure.lines.push_back(pumpLine(
             picture, picture.speedNow, LineRole::PumpCurve,
-            isChanged ? tr2("pump, round %1").arg(picture.last()->roundNumber) : tr2("pump as found")));
+            isChanged ? tr("pump, round %1").arg(picture.last()->roundNumber) : tr("pump as found")));
         if (picture.proposal && std::abs(picture.proposal->speedFraction - 1.0) > 0.01) {
             const QString name =
-                tr2("%1 % speed").arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)));
+                tr("%1 % speed").arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)));
             figure.lines.push_back(pumpLine(picture, picture.proposal->speedFraction * picture.speedNow,
                                             LineRole::Proposed, name));
         }
     }
     if (picture.duties.size() > 1) {
         figure.lines.push_back(systemLine(picture, picture.duties.front(), highest, LineRole::FirstSystem,
-                                          tr2("system, round %1").arg(picture.duties.front().roundNumber)));
+                                          tr("system, round %1").arg(picture.duties.front().roundNumber)));
     }
     if (!picture.duties.empty()) {
         figure.lines.push_back(systemLine(picture, picture.duties.back(), highest, LineRole::LastSystem,
-                                          tr2("system, round %1").arg(picture.duties.back().roundNumber)));
+                                          tr("system, round %1").arg(picture.duties.back().roundNumber)));
     }
 }
 
@@ -164,15 +164,15 @@ void addMarks(const Picture& picture, ChartFigure& figure) {
     if (picture.proposal && picture.last() != nullptr) {
         figure.marks.push_back({MarkKind::Design,
                                 picture.at(picture.last()->totalDesign, picture.proposal->headAtDesign), 0, 0,
-                                tr2("design")});
+                                tr("design")});
     }
 }
 
 void addTable(const Picture& picture, ChartFigure& figure) {
     const auto units = picture.project.job().units;
-    figure.tableHeads = {tr2("Line or point"),
-                         tr2("Flow, %1").arg(text::symbol(text::flowUnit(picture.project))),
-                         tr2("Head, %1").arg(text::symbol(text::headUnit(units))), tr2("Uncertainty")};
+    figure.tableHeads = {tr("Line or point"),
+                         tr("Flow, %1").arg(text::symbol(text::flowUnit(picture.project))),
+                         tr("Head, %1").arg(text::symbol(text::headUnit(units))), tr("Uncertainty")};
     const auto add = [&figure](const QString& name, QPointF at, const QString& more) {
         figure.tableRows.push_back(
             {name, QString::number(at.x(), 'f', 2), QString::number(at.y(), 'f', 2), more});
@@ -182,7 +182,7 @@ void addTable(const Picture& picture, ChartFigure& figure) {
             mark.errorX > 0 || mark.errorY > 0
                 ? QStringLiteral("± %1, ± %2").arg(mark.errorX, 0, 'f', 2).arg(mark.errorY, 0, 'f', 2)
                 : QString();
-        add(mark.kind == MarkKind::Duty ? tr2("Duty, round %1").arg(mark.name) : tr2("Design"), mark.at, more);
+        add(mark.kind == MarkKind::Duty ? tr("Duty, round %1").arg(mark.name) : tr("Design"), mark.at, more);
     }
     for (const Line& line : figure.lines) {
         for (std::size_t i = 0; i < line.points.size(); i += 6) {
@@ -203,16 +203,16 @@ QString pumpSentence(const project::Project& project, std::span<const Assessment
     const SystemCurve& duty = picture.duties.back();
     const VolumeFlow design = picture.last()->totalDesign;
     QString sentence =
-        tr2("Duty %1 %2 at %3 %4; %5 % of design.")
+        tr("Duty %1 %2 at %3 %4; %5 % of design.")
             .arg(text::flow(duty.flow, project), flowUnit, text::head(duty.head, units),
                  text::symbol(text::headUnit(units)), text::percent(quantity::Ratio::si(duty.flow / design)));
     if (picture.proposal) {
-        sentence += ' ' + tr2("Speed %1 % of the present gives %2 %3.")
+        sentence += ' ' + tr("Speed %1 % of the present gives %2 %3.")
                               .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)),
                                    text::flow(design, project), flowUnit);
         if (picture.proposal->powerRatio) {
             const double change = 100 * (picture.proposal->powerRatio->si() - 1);
-            sentence += ' ' + tr2("Shaft power about %1 %.").arg(QString::asprintf("%+.0f", change));
+            sentence += ' ' + tr("Shaft power about %1 %.").arg(QString::asprintf("%+.0f", change));
         }
     }
     return sentence;
@@ -220,7 +220,7 @@ QString pumpSentence(const project::Project& project, std::span<const Assessment
 
 ChartFigure pumpChart(const project::Project& project, std::span<const Assessment> rounds) {
     ChartFigure figure;
-    figure.name = tr2("Pump and system");
+    figure.name = tr("Pump and system");
     const Picture picture = pictureOf(project, rounds);
     if (picture.curve == nullptr && picture.duties.empty()) {
         return figure;
@@ -229,9 +229,9 @@ ChartFigure pumpChart(const project::Project& project, std::span<const Assessmen
     const Head highest = highestOf(picture);
     const QPointF corner = picture.at(picture.farthest, highest);
     figure.x =
-        niceAxis(tr2("Flow, %1").arg(text::symbol(text::flowUnit(project))), 0, std::max(corner.x(), 1e-6), 6);
+        niceAxis(tr("Flow, %1").arg(text::symbol(text::flowUnit(project))), 0, std::max(corner.x(), 1e-6), 6);
     figure.y =
-        niceAxis(tr2("Head, %1").arg(text::symbol(text::headUnit(units))), 0, std::max(corner.y(), 1e-6), 5);
+        niceAxis(tr("Head, %1").arg(text::symbol(text::headUnit(units))), 0, std::max(corner.y(), 1e-6), 5);
     addLines(picture, highest, figure);
     addMarks(picture, figure);
     addTable(picture, figure);

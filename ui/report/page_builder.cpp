@@ -16,10 +16,6 @@ constexpr double kFooter = 9.0 * kDotsPerMillimetre;
 constexpr double kLabelWidth = 27.0 * kDotsPerMillimetre;
 constexpr double kBody = 9.0;
 
-double points(double count) {
-    return count * kDotsPerPoint;
-}
-
 double lineHeight(const QFont& font) {
     return QFontMetricsF(font).height() * 1.06;
 }
@@ -41,6 +37,10 @@ QString words(const base::Fault& fault) {
     const std::string source(fault.form->text);
     const QString translated = QCoreApplication::translate("Message", source.c_str());
     return QString::fromStdString(base::filledIn(translated.toStdString(), fault.arguments));
+}
+
+double points(double count) {
+    return count * kDotsPerPoint;
 }
 
 QFont paperFont(double size, bool isBold) {

@@ -17,6 +17,8 @@ QString words(const base::Fault& fault);
 /// The typeface of the report: one that is always installed with the program, so that every report looks the
 /// same.
 QFont paperFont(double points, bool isBold = false);
+/// So many typographic points in dots.
+double points(double count);
 
 class PageBuilder {
   public:

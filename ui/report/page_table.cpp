@@ -13,11 +13,7 @@ namespace {
 constexpr double kText = 8.0;
 constexpr double kHead = 7.5;
 
-double points2(double count) {
-    return count * kDotsPerPoint;
-}
-
-double lineHeight2(const QFont& font) {
+double rowLineHeight(const QFont& font) {
     return QFontMetricsF(font).height() * 1.04;
 }
 
@@ -32,7 +28,7 @@ std::vector<double> columnWidths(const ww::report::Table& table, double whole, c
         for (const QString& word : words(column.heading).split(' ')) {
             widest = std::max(widest, metrics.horizontalAdvance(word));
         }
-        least.push_back(widest + padding + points2(1));
+        least.push_back(widest + padding + points(1));
         sum += column.widthShare;
     }
     // What the narrow ones need more is taken from the others in proportion to what they can spare.
@@ -69,7 +65,7 @@ struct PageBuilder::TableLayout {
     QFont bold = paperFont(kText, true);
     QFont head = paperFont(kHead, true);
     QFont unit = paperFont(kHead);
-    double padding = points2(3.8);
+    double padding = points(3.8);
 };
 
 struct PageBuilder::LaidRow {
@@ -87,11 +83,11 @@ PageBuilder::LaidRow PageBuilder::laidRow(const TableLayout& layout,
     for (std::size_t i = 0; i < layout.lefts.size() && i < cells.size(); ++i) {
         const QString text =
             cells[i].state ? text::word(*cells[i].state) : QString::fromStdString(cells[i].text);
-        const double room = layout.widths[i] - (cells[i].state ? points2(11) : 0);
+        const double room = layout.widths[i] - (cells[i].state ? points(11) : 0);
         row.lines.push_back(wrapped(text, font, room));
         most = std::max(most, static_cast<std::size_t>(row.lines.back().size()));
     }
-    row.height = lineHeight2(font) * static_cast<double>(most) + 2 * points2(1.45);
+    row.height = rowLineHeight(font) * static_cast<double>(most) + 2 * points(1.45);
     return row;
 }
 
@@ -101,16 +97,16 @@ void PageBuilder::addCell(const TableLayout& layout, std::size_t column, const L
     font.setStrikeOut(cell.isStruck);
     const QFontMetricsF metrics(font);
     const ww::report::Alignment alignment = layout.table.columns[column].alignment;
-    double y = m_y + points2(1.45);
+    double y = m_y + points(1.45);
     double x = layout.lefts[column] + layout.padding;
     if (cell.state) {
-        const double side = points2(8);
-        const QRectF box(x, y + (lineHeight2(font) - side) / 2, side, side);
+        const double side = points(8);
+        const QRectF box(x, y + (rowLineHeight(font) - side) / 2, side, side);
         const theme::Tokens tokens = m_tokens;
         const balancing::State state = *cell.state;
         const bool isOver = cell.isOver;
         add([=](QPainter& painter) { theme::paintState(painter, box, state, isOver, tokens); });
-        x += points2(11);
+        x += points(11);
     }
     for (const QString& line : row.lines[column]) {
         double shift = 0;
@@ -119,7 +115,7 @@ void PageBuilder::addCell(const TableLayout& layout, std::size_t column, const L
             shift = alignment == ww::report::Alignment::Center ? shift / 2 : shift;
         }
         addText(QPointF(x + shift, y + metrics.ascent()), line, font, m_tokens.ink);
-        y += lineHeight2(font);
+        y += rowLineHeight(font);
     }
 }
 
@@ -137,7 +133,7 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
         title = QCoreApplication::translate("Report", "%1 (continued)").arg(title);
     }
     const QFont titleFont = paperFont(9, true);
-    m_y += addLines(wrapped(title, titleFont, width()), left(), m_y, titleFont, m_tokens.ink) + points2(2.5);
+    m_y += addLines(wrapped(title, titleFont, width()), left(), m_y, titleFont, m_tokens.ink) + points(2.5);
     std::vector<QStringList> heads;
     std::size_t most = 1;
     bool hasUnits = false;
@@ -146,8 +142,8 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
         most = std::max(most, static_cast<std::size_t>(heads.back().size()));
         hasUnits = hasUnits || !layout.table.columns[i].unit.empty();
     }
-    const double headHeight = lineHeight2(layout.head) * static_cast<double>(most);
-    const double height = headHeight + (hasUnits ? lineHeight2(layout.unit) : 0) + 2 * points2(2);
+    const double headHeight = rowLineHeight(layout.head) * static_cast<double>(most);
+    const double height = headHeight + (hasUnits ? rowLineHeight(layout.unit) : 0) + 2 * points(2);
     const QRectF box(left(), m_y, width(), height);
     const theme::Tokens tokens = m_tokens;
     add([=](QPainter& painter) {
@@ -167,13 +163,13 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
                 m_tokens.ink);
     };
     for (std::size_t i = 0; i < layout.lefts.size(); ++i) {
-        double y = m_y + points2(2);
+        double y = m_y + points(2);
         for (const QString& line : heads[i]) {
             put(i, line, layout.head, y);
-            y += lineHeight2(layout.head);
+            y += rowLineHeight(layout.head);
         }
         put(i, QString::fromStdString(layout.table.columns[i].unit), layout.unit,
-            m_y + points2(2) + headHeight);
+            m_y + points(2) + headHeight);
     }
     m_y += height;
     addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 1.0, m_tokens.ink);
@@ -192,7 +188,7 @@ void PageBuilder::table(const ww::report::Table& table) {
         x += column;
     }
     // The head never stands alone at the foot of a page.
-    ensure(points2(70));
+    ensure(points(70));
     gap(4);
     tableHead(layout, false);
     // The last rows, their sum and what the marks mean stay together.
@@ -200,8 +196,8 @@ void PageBuilder::table(const ww::report::Table& table) {
     const LaidRow totals = laidRow(layout, table.totals, true);
     double tail = table.totals.empty() ? 0 : totals.height;
     if (!notes.isEmpty()) {
-        tail += points2(10) +
-                lineHeight2(layout.font) * static_cast<double>(wrapped(notes, layout.font, width()).size());
+        tail += points(10) +
+                rowLineHeight(layout.font) * static_cast<double>(wrapped(notes, layout.font, width()).size());
     }
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         const LaidRow row = laidRow(layout, table.rows[i], false);

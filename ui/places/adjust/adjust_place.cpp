@@ -302,13 +302,6 @@ void AdjustPlace::speak() {
     QAccessible::updateAccessibility(&event);
 }
 
-bool AdjustPlace::took(const base::Outcome& outcome) {
-    if (!outcome) {
-        emit m_bridge.messageRaised(outcome.fault());
-    }
-    return outcome.ok();
-}
-
 bool AdjustPlace::store(const QString& text) {
     if (!m_valve.branch() || !m_valve.hasAim()) {
         return false;
@@ -317,10 +310,10 @@ bool AdjustPlace::store(const QString& text) {
     const TypedDp what = m_what;
     const auto place = what == TypedDp::Reference ? reference() : std::optional(branch);
     if (!place) {
-        return took(base::Fault{&kNoReferenceYet, {}, {}});
+        return m_bridge.tell(base::Fault{&kNoReferenceYet, {}, {}});
     }
     m_what = TypedDp::Try;
-    if (!took(
+    if (!m_bridge.tell(
             storeTyped(m_bridge, *place, text, what, m_valve.settingText(m_valve.setting()), m_isHolding))) {
         m_what = what;
         return false;
@@ -335,16 +328,16 @@ bool AdjustPlace::store(const QString& text) {
 bool AdjustPlace::moveSetting(const QString& text) {
     const auto typed = base::Decimal::parse(text.toStdString());
     if (!typed) {
-        return took(typed.fault());
+        return m_bridge.tell(typed.fault());
     }
     const auto* curve =
         m_bridge.project().characteristicOf(m_bridge.project().branches().at(*m_valve.branch()));
     const quantity::Setting setting = quantity::Setting::si(typed->value());
     if (!curve->covers(setting)) {
-        return took(base::Fault{&kSettingOffScale,
-                                {},
-                                {typed->text(), quantity::concise(curve->lowest().si(), 4),
-                                 quantity::concise(curve->fullyOpen().si(), 4)}});
+        return m_bridge.tell(base::Fault{&kSettingOffScale,
+                                         {},
+                                         {typed->text(), quantity::concise(curve->lowest().si(), 4),
+                                          quantity::concise(curve->fullyOpen().si(), 4)}});
     }
     m_valve.moveTo(setting);
     showValve();
@@ -395,7 +388,7 @@ void AdjustPlace::jump() {
     const auto order = m_bridge.project().tree().walkingOrder();
     const auto place = placeFound(m_bridge.project(), order, m_find->text());
     if (!place) {
-        took(base::Fault{&kNoSuchValve, {}, {m_find->text().toStdString()}});
+        m_bridge.tell(base::Fault{&kNoSuchValve, {}, {m_find->text().toStdString()}});
         m_find->selectAll();
         return;
     }
@@ -415,7 +408,7 @@ void AdjustPlace::holdAndNext() {
     }
     if (m_field->text().trimmed().isEmpty() || m_what != TypedDp::Try) {
         if (!m_field->commit() ||
-            !took(holdTyped(m_bridge, *m_valve.branch(), m_valve.settingText(m_valve.setting())))) {
+            !m_bridge.tell(holdTyped(m_bridge, *m_valve.branch(), m_valve.settingText(m_valve.setting())))) {
             return;
         }
     } else {
@@ -428,7 +421,7 @@ void AdjustPlace::holdAndNext() {
     }
     const auto following = next();
     if (!following) {
-        took(base::Fault{&kAllHeld, {}, {}});
+        m_bridge.tell(base::Fault{&kAllHeld, {}, {}});
         return;
     }
     showBranch(m_bridge.project().branches()[*following].id);
@@ -441,7 +434,7 @@ void AdjustPlace::readReference() {
     }
     const auto tagged = reference();
     if (!tagged || tagged == m_valve.branch()) {
-        took(base::Fault{tagged ? &kIsReference : &kNoReferenceYet, {}, {}});
+        m_bridge.tell(base::Fault{tagged ? &kIsReference : &kNoReferenceYet, {}, {}});
         return;
     }
     expect(TypedDp::Reference);
@@ -464,20 +457,20 @@ void AdjustPlace::takeFix() {
         return;
     }
     const auto taken = takeFixOf(m_bridge, m_advisor, *m_valve.branch());
-    if (took(taken.value_or(base::Fault{&kNoFixOffered, {}, {}}))) {
+    if (m_bridge.tell(taken.value_or(base::Fault{&kNoFixOffered, {}, {}}))) {
         tellDoubt(m_bridge, *m_valve.branch());
     }
 }
 
 void AdjustPlace::toggleDoubtful() {
     if (m_valve.branch()) {
-        took(m_bridge.toggleDoubtful(*m_valve.branch()));
+        m_bridge.tell(m_bridge.toggleDoubtful(*m_valve.branch()));
     }
 }
 
 void AdjustPlace::goToAdvice() {
     if (!m_advice->isVisible()) {
-        took(base::Fault{&kNoRoomForAdvice, {}, {}});
+        m_bridge.tell(base::Fault{&kNoRoomForAdvice, {}, {}});
     } else if (m_advice->model()->rowCount() > 0) {
         m_advice->table()->setFocus(Qt::ShortcutFocusReason);
     }
@@ -486,7 +479,7 @@ void AdjustPlace::goToAdvice() {
 void AdjustPlace::takeAdvice() {
     const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
     if (row < 0) {
-        took(base::Fault{&kNothingAdvised, {}, {}});
+        m_bridge.tell(base::Fault{&kNothingAdvised, {}, {}});
         return;
     }
     m_valve.moveTo(m_advice->model()->at(row).setting);

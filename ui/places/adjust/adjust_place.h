@@ -78,7 +78,6 @@ class AdjustPlace : public QWidget {
     void showEntry();
     void speak();
     bool store(const QString& text);
-    bool took(const base::Outcome& outcome);
     bool moveSetting(const QString& text);
     void expect(TypedDp what);
     void jump();

@@ -55,8 +55,9 @@ DeficiencyPage::DeficiencyPage(WorkbookBridge& bridge, BranchDelegate* delegate,
     m_table->setAccessibleName(tr("Deficiencies"));
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    m_table->setStore(
-        [this](const QModelIndex& cell, const QString& typed) { return took(m_model->store(cell, typed)); });
+    m_table->setStore([this](const QModelIndex& cell, const QString& typed) {
+        return m_bridge.tellOrClear(m_model->store(cell, typed));
+    });
     m_photos->setAccessibleName(tr("Photos of the deficiency"));
     m_photos->setViewMode(QListView::IconMode);
     m_photos->setFlow(QListView::LeftToRight);
@@ -92,7 +93,8 @@ DeficiencyPage::DeficiencyPage(WorkbookBridge& bridge, BranchDelegate* delegate,
             }
             project::Deficiency changed = *shown;
             changed.*member = typed.trimmed().toStdString();
-            return changed == *shown || took(m_bridge.apply(balancing::putDeficiency(std::move(changed))));
+            return changed == *shown ||
+                   m_bridge.tellOrClear(m_bridge.apply(balancing::putDeficiency(std::move(changed))));
         });
         form->addRow(field.label, entry);
         m_fields.push_back({field.member, entry});
@@ -129,7 +131,8 @@ DeficiencyPage::DeficiencyPage(WorkbookBridge& bridge, BranchDelegate* delegate,
                             ? std::nullopt
                             : base::Id::fromText(item->data(Qt::UserRole).toString().toStdString());
         if (id) {
-            took(m_bridge.apply({"remove photo", {}, {{project::RecordKind::Attachment, *id}}, true}));
+            m_bridge.tellOrClear(
+                m_bridge.apply({"remove photo", {}, {{project::RecordKind::Attachment, *id}}, true}));
         }
     });
     connect(m_photos, &QListWidget::currentItemChanged, this,
@@ -225,7 +228,7 @@ base::Outcome DeficiencyPage::store(int row, int column, const QString& typed) {
 
 void DeficiencyPage::add(std::optional<base::Id> branch) {
     project::Deficiency made = balancing::newDeficiency(m_bridge.project(), branch, m_bridge.reviewContext());
-    if (took(m_bridge.apply(balancing::putDeficiency(std::move(made))))) {
+    if (m_bridge.tellOrClear(m_bridge.apply(balancing::putDeficiency(std::move(made))))) {
         m_table->setFocus(Qt::OtherFocusReason);
         m_table->beginEdit(m_model->index(m_model->rowCount() - 1, branch ? Description : Tag));
     }
@@ -234,11 +237,11 @@ void DeficiencyPage::add(std::optional<base::Id> branch) {
 bool DeficiencyPage::attach(const QString& file) {
     const project::Deficiency* shown = inHand();
     if (shown == nullptr) {
-        return took(base::Fault{&kNoDeficiencyInHand, {}, {}});
+        return m_bridge.tellOrClear(base::Fault{&kNoDeficiencyInHand, {}, {}});
     }
     auto photo = readPhoto(file);
     if (!photo) {
-        return took(photo.fault());
+        return m_bridge.tellOrClear(photo.fault());
     }
     const balancing::ReviewContext context = m_bridge.reviewContext();
     photo->id = context.ids.next();
@@ -247,7 +250,7 @@ bool DeficiencyPage::attach(const QString& file) {
     photo->person = context.person;
     photo->time = context.now;
     const std::string label = "photo " + photo->name;
-    return took(m_bridge.apply({label, {std::move(*photo)}, {}, true}));
+    return m_bridge.tellOrClear(m_bridge.apply({label, {std::move(*photo)}, {}, true}));
 }
 
 void DeficiencyPage::showInHand() {
@@ -315,15 +318,6 @@ void DeficiencyPage::dropEvent(QDropEvent* event) {
     if (attach(event->mimeData()->urls().front().toLocalFile())) {
         event->acceptProposedAction();
     }
-}
-
-bool DeficiencyPage::took(const base::Outcome& outcome) {
-    if (outcome) {
-        emit m_bridge.messageCleared();
-    } else {
-        emit m_bridge.messageRaised(outcome.fault());
-    }
-    return outcome.ok();
 }
 
 }  // namespace ww::ui

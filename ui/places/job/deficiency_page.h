@@ -45,7 +45,6 @@ class DeficiencyPage : public QWidget {
     void fitColumns();
     void showInHand();
     void showPhotos(const project::Deficiency* deficiency);
-    bool took(const base::Outcome& outcome);
 
     WorkbookBridge& m_bridge;
     RecordTableModel* m_model;

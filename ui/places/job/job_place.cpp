@@ -141,12 +141,13 @@ QWidget* JobPlace::buildTables() {
     m_peopleTable->setModel(m_people);
     m_peopleTable->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_instrumentTable->setStore([this](const QModelIndex& cell, const QString& text) {
-        return took(m_instruments->store(cell, text));
+        return m_bridge.tellOrClear(m_instruments->store(cell, text));
     });
-    m_peopleTable->setStore(
-        [this](const QModelIndex& cell, const QString& text) { return took(m_people->store(cell, text)); });
+    m_peopleTable->setStore([this](const QModelIndex& cell, const QString& text) {
+        return m_bridge.tellOrClear(m_people->store(cell, text));
+    });
     const auto addTo = [this](EntryTable* table, auto* model) {
-        if (took(model->add())) {
+        if (m_bridge.tellOrClear(model->add())) {
             table->setFocus(Qt::OtherFocusReason);
             table->beginEdit(model->index(model->rowCount() - 1, 0));
         }
@@ -224,17 +225,9 @@ void JobPlace::refresh(const project::ChangeSet& changes) {
     }
 }
 
-bool JobPlace::took(const base::Outcome& outcome) {
-    if (outcome) {
-        emit m_bridge.messageCleared();
-    } else {
-        emit m_bridge.messageRaised(outcome.fault());
-    }
-    return outcome.ok();
-}
-
 bool JobPlace::storeJob(const base::Result<project::Job>& job, const std::string& label) {
-    const bool isTaken = took(job ? m_bridge.apply({label, {*job}, {}, true}) : base::Outcome(job.fault()));
+    const bool isTaken =
+        m_bridge.tellOrClear(job ? m_bridge.apply({label, {*job}, {}, true}) : base::Outcome(job.fault()));
     if (!isTaken) {
         refresh({});
     }
@@ -248,14 +241,14 @@ bool JobPlace::store(JobField name, const QString& text) {
     const project::Job& before = m_bridge.project().job();
     const base::Result<project::Job> job = withJobField(before, name, text);
     if (!job) {
-        return took(job.fault());
+        return m_bridge.tellOrClear(job.fault());
     }
     if (*job == before) {
         field(name)->setStored(jobFieldText(before, name));
         return true;
     }
     const std::string label = field(name)->accessibleName().toLower().toStdString();
-    return took(m_bridge.apply({label + " of the job", {*job}, {}, true}));
+    return m_bridge.tellOrClear(m_bridge.apply({label + " of the job", {*job}, {}, true}));
 }
 
 }  // namespace ww::ui

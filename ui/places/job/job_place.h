@@ -48,7 +48,6 @@ class JobPlace : public QWidget {
     void buildChoices(QFormLayout* form);
     bool store(JobField field, const QString& text);
     bool storeJob(const base::Result<project::Job>& job, const std::string& label);
-    bool took(const base::Outcome& outcome);
 
     WorkbookBridge& m_bridge;
     std::vector<std::pair<JobField, EntryField*>> m_fields;

@@ -51,18 +51,20 @@ ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, Q
     m_table->setAccessibleName(tr("Readiness list"));
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    m_table->setStore(
-        [this](const QModelIndex& cell, const QString& typed) { return took(m_model->store(cell, typed)); });
+    m_table->setStore([this](const QModelIndex& cell, const QString& typed) {
+        return m_bridge.tellOrClear(m_model->store(cell, typed));
+    });
     connect(m_table, &EntryTable::resized, this, &ReadinessPage::fitColumns);
     connect(m_usual, &QPushButton::clicked, this, [this] {
         balancing::ReviewContext context = m_bridge.reviewContext();
-        took(m_bridge.apply(balancing::addUsualReadiness(m_bridge.project(), context.ids)));
+        m_bridge.tellOrClear(m_bridge.apply(balancing::addUsualReadiness(m_bridge.project(), context.ids)));
     });
     connect(m_add, &QPushButton::clicked, this, [this] {
         project::ReadinessLine made;
         made.id = m_bridge.newId();
         made.text = tr("New line").toStdString();
-        if (took(m_bridge.apply(balancing::putReadinessLine(m_bridge.project(), std::move(made))))) {
+        if (m_bridge.tellOrClear(
+                m_bridge.apply(balancing::putReadinessLine(m_bridge.project(), std::move(made))))) {
             m_table->setFocus(Qt::OtherFocusReason);
             m_table->beginEdit(m_model->index(m_model->rowCount() - 1, Line));
         }
@@ -71,10 +73,10 @@ ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, Q
         const QModelIndex cell = m_table->currentIndex();
         if (cell.isValid()) {
             const project::ReadinessLine removed = lines()[static_cast<std::size_t>(cell.row())];
-            took(m_bridge.apply({"remove readiness line: " + removed.text,
-                                 {},
-                                 {{project::RecordKind::ReadinessLine, removed.id}},
-                                 true}));
+            m_bridge.tellOrClear(m_bridge.apply({"remove readiness line: " + removed.text,
+                                                 {},
+                                                 {{project::RecordKind::ReadinessLine, removed.id}},
+                                                 true}));
         }
     });
     connect(&bridge, &WorkbookBridge::changed, this, &ReadinessPage::refresh);
@@ -177,15 +179,6 @@ void ReadinessPage::refresh() {
     m_usual->setEnabled(isWritable);
     m_add->setEnabled(isWritable);
     m_remove->setEnabled(isWritable && m_model->rowCount() > 0);
-}
-
-bool ReadinessPage::took(const base::Outcome& outcome) {
-    if (outcome) {
-        emit m_bridge.messageCleared();
-    } else {
-        emit m_bridge.messageRaised(outcome.fault());
-    }
-    return outcome.ok();
 }
 
 }  // namespace ww::ui

@@ -26,7 +26,6 @@ class ReadinessPage : public QWidget {
     base::Outcome store(int row, int column, const QString& text);
     void fitColumns();
     void refresh();
-    bool took(const base::Outcome& outcome);
 
     WorkbookBridge& m_bridge;
     RecordTableModel* m_model;

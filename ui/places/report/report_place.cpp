@@ -25,8 +25,8 @@ namespace {
 using ww::report::Mark;
 
 constexpr int kListWidth = 190;
-constexpr int kPanelWidth2 = 344;
-constexpr std::size_t kIndexSection2 = 5;
+constexpr int kPanelWidth = 344;
+constexpr std::size_t kIndexSection = 5;
 /// Below this width there is no room for a page that could be read.
 constexpr int kWithPreview = 780;
 
@@ -41,7 +41,7 @@ void clear(QLayout* layout) {
 }
 
 bool isIndexProved(const ww::report::Report& report) {
-    const ww::report::Section& index = report.sections[kIndexSection2];
+    const ww::report::Section& index = report.sections[kIndexSection];
     if (index.facts.empty()) {
         return false;
     }
@@ -106,7 +106,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
 
 QWidget* ReportPlace::buildPanel() {
     auto* panel = new QWidget;
-    panel->setFixedWidth(kPanelWidth2);
+    panel->setFixedWidth(kPanelWidth);
     auto* column = new QVBoxLayout(panel);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(10);

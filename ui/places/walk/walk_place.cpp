@@ -277,29 +277,22 @@ std::optional<base::Id> WalkPlace::branchInHand() const {
     return row >= 0 ? std::optional(m_model->branchAt(row)) : std::nullopt;
 }
 
-bool WalkPlace::took(const base::Outcome& outcome) {
-    if (!outcome) {
-        emit m_bridge.messageRaised(outcome.fault());
-    }
-    return outcome.ok();
-}
-
 bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
     const base::Id branch = m_model->branchAt(cell.row());
     if (text.trimmed().isEmpty()) {
         return true;  // Enter alone walks past
     }
     if (cell.column() == WalkModel::Setting) {
-        if (!took(m_bridge.storeSetting(branch, text))) {
+        if (!m_bridge.tell(m_bridge.storeSetting(branch, text))) {
             return false;
         }
     } else if (text.trimmed().compare(QStringLiteral("x"), Qt::CaseInsensitive) == 0) {
-        if (!took(m_bridge.storeCannotBeRead(branch))) {
+        if (!m_bridge.tell(m_bridge.storeCannotBeRead(branch))) {
             return false;
         }
     } else {
         const bool isRepeat = m_repeatBranch == branch;
-        if (!took(isRepeat ? m_bridge.storeRepeat(branch, text) : m_bridge.storeDp(branch, text))) {
+        if (!m_bridge.tell(isRepeat ? m_bridge.storeRepeat(branch, text) : m_bridge.storeDp(branch, text))) {
             return false;
         }
         m_repeatBranch.reset();
@@ -382,7 +375,7 @@ void WalkPlace::takeFix() {
         }
         const base::Id branch = m_model->branchAt(row);
         if (const auto taken = takeFixOf(m_bridge, m_advisor, branch)) {
-            if (took(*taken)) {
+            if (m_bridge.tell(*taken)) {
                 m_grid->flash(row);
                 tellDoubt(m_bridge, branch);
             }
@@ -424,13 +417,13 @@ void WalkPlace::toggleTable() {
 
 void WalkPlace::toggleDoubtful() {
     if (const auto branch = branchInHand()) {
-        took(m_bridge.toggleDoubtful(*branch));
+        m_bridge.tell(m_bridge.toggleDoubtful(*branch));
     }
 }
 
 void WalkPlace::recordNotReadable() {
     if (const auto branch = branchInHand()) {
-        took(m_bridge.storeCannotBeRead(*branch));
+        m_bridge.tell(m_bridge.storeCannotBeRead(*branch));
     }
 }
 
@@ -441,7 +434,7 @@ void WalkPlace::paste() {
         branches.push_back(m_model->branchAt(row));
     }
     const int from = m_grid->currentRow();
-    if (took(m_bridge.storeColumn(branches, lines))) {
+    if (m_bridge.tell(m_bridge.storeColumn(branches, lines))) {
         m_grid->goToRow(std::min(from + static_cast<int>(lines.size()), m_model->rowCount() - 1), false);
     }
 }

@@ -64,7 +64,6 @@ class WalkPlace : public QWidget {
     void showConvergence();
     bool isConvergenceShown() const;
     bool store(const QModelIndex& cell, const QString& text);
-    bool took(const base::Outcome& outcome);
     void jump();
     void buildLayout();
     std::optional<base::Id> branchInHand() const;
