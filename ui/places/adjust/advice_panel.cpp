@@ -40,6 +40,7 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     m_table->setAccessibleName(tr("Advised settings in the order of work"));
     m_table->setAccessibleDescription(tr("Enter takes the valve in hand at its advised setting"));
     m_table->installEventFilter(this);
+    m_table->viewport()->installEventFilter(this);
     m_status->setObjectName(QStringLiteral("panel_title"));
     m_status->setAccessibleName(tr("State of the advice"));
     m_busy->setObjectName(QStringLiteral("panel_head"));
@@ -111,11 +112,6 @@ void AdvicePanel::fitColumns() {
     }
 }
 
-void AdvicePanel::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    fitColumns();
-}
-
 std::optional<base::Id> AdvicePanel::branchInHand() const {
     const QModelIndex current = m_table->currentIndex();
     return current.isValid() && current.row() < m_model->rowCount()
@@ -175,7 +171,7 @@ void AdvicePanel::showWords() {
                           wholePercent(advice.actualProbability));
     }
     if (advice.helpful) {
-        lines << text::text(advice.helpful->why);
+        lines << tr("Helps most: %1").arg(text::text(advice.helpful->why));
     }
     if (const auto branch = branchInHand()) {
         for (const base::Fault& note : m_model->at(m_model->rowOf(*branch)).notes) {
@@ -220,6 +216,9 @@ bool AdvicePanel::eventFilter(QObject* watched, QEvent* event) {
             emit left();
             return true;
         }
+    }
+    if (watched == m_table->viewport() && event->type() == QEvent::Resize) {
+        fitColumns();
     }
     return QWidget::eventFilter(watched, event);
 }

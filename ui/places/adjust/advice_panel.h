@@ -35,7 +35,6 @@ class AdvicePanel : public QWidget {
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void fitColumns();

@@ -13,6 +13,7 @@
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
+#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 namespace {
@@ -296,14 +297,8 @@ void DeficiencyPage::showPhotos(const project::Deficiency* deficiency) {
 }
 
 void DeficiencyPage::fitColumns() {
-    const int digit = m_table->fontMetrics().horizontalAdvance('0');
-    const int characters[ColumnCount] = {4, 9, 24, 11, 13, 10, 10};
-    int left = m_table->viewport()->width();
-    for (int column = 0; column < ColumnCount; ++column) {
-        m_table->setColumnWidth(column, characters[column] * digit + 12);
-        left -= characters[column] * digit + 12;
-    }
-    m_table->setColumnWidth(Description, m_table->columnWidth(Description) + std::max(0, left));
+    const int digits[ColumnCount] = {4, 9, 24, 11, 13, 10, 10};
+    ui::fitColumns(*m_table, digits, Description);
 }
 
 void DeficiencyPage::dragEnterEvent(QDragEnterEvent* event) {

@@ -4,6 +4,7 @@
 #include <QHeaderView>
 
 #include "ui/text/words.h"
+#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 namespace {
@@ -176,17 +177,8 @@ void JobPlace::setMetrics(const theme::Metrics& metrics) {
 }
 
 void JobPlace::fitColumns() {
-    const int digit = m_instrumentTable->fontMetrics().horizontalAdvance('0');
-    const int characters[InstrumentModel::ColumnCount] = {6, 9, 8, 8, 8, 8, 10, 10, 10, 12};
-    int left = m_instrumentTable->viewport()->width();
-    for (int column = 0; column < InstrumentModel::ColumnCount; ++column) {
-        const int width = characters[column] * digit + 14;
-        m_instrumentTable->setColumnWidth(column, width);
-        left -= width;
-    }
-    // What is left over goes to the words.
-    const int kind = m_instrumentTable->columnWidth(InstrumentModel::Kind);
-    m_instrumentTable->setColumnWidth(InstrumentModel::Kind, kind + std::max(0, left));
+    const int digits[InstrumentModel::ColumnCount] = {6, 8, 8, 7, 7, 8, 10, 10, 9, 13};
+    ui::fitColumns(*m_instrumentTable, digits, InstrumentModel::Kind);
 }
 
 void JobPlace::addDeficiency(std::optional<base::Id> branch) {

@@ -8,6 +8,7 @@
 #include "core/balancing/readiness.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
+#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 namespace {
@@ -164,14 +165,8 @@ base::Outcome ReadinessPage::store(int row, int column, const QString& typed) {
 }
 
 void ReadinessPage::fitColumns() {
-    const int digit = m_table->fontMetrics().horizontalAdvance('0');
-    const int characters[ColumnCount] = {26, 5, 13, 11, 10, 14};
-    int left = m_table->viewport()->width();
-    for (int column = 0; column < ColumnCount; ++column) {
-        m_table->setColumnWidth(column, characters[column] * digit + 12);
-        left -= characters[column] * digit + 12;
-    }
-    m_table->setColumnWidth(Line, m_table->columnWidth(Line) + std::max(0, left));
+    const int digits[ColumnCount] = {26, 5, 13, 11, 10, 14};
+    ui::fitColumns(*m_table, digits, Line);
 }
 
 void ReadinessPage::refresh() {

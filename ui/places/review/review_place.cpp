@@ -8,12 +8,13 @@
 #include "ui/places/review/compared_rows.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 namespace {
 
-constexpr int kSideWidth = 292;
-constexpr int kRoundsWidth = 232;
+constexpr int kSideWidth = 262;
+constexpr int kRoundsWidth = 256;
 
 void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* delegate) {
     table->setModel(model);
@@ -295,18 +296,10 @@ void ReviewPlace::setMetrics(const theme::Metrics& metrics) {
 }
 
 void ReviewPlace::fitColumns() {
-    const int digit = m_table->fontMetrics().horizontalAdvance('0');
-    const int characters[ColumnCount] = {8, 10, 18, 13, 13, 10, 13};
-    int left = m_table->viewport()->width();
-    for (int column = 0; column < ColumnCount; ++column) {
-        m_table->setColumnWidth(column, characters[column] * digit + 12);
-        left -= characters[column] * digit + 12;
-    }
-    m_table->setColumnWidth(Why, m_table->columnWidth(Why) + std::max(0, left));
-    const int rounds[] = {7, 9, 8, 6};
-    for (int column = 0; column < 4; ++column) {
-        m_roundTable->setColumnWidth(column, rounds[column] * digit);
-    }
+    const int digits[ColumnCount] = {5, 9, 17, 11, 10, 8, 13};
+    ui::fitColumns(*m_table, digits, Why);
+    const int roundDigits[] = {5, 6, 8, 6};
+    ui::fitColumns(*m_roundTable, roundDigits, 1);
 }
 
 }  // namespace ww::ui

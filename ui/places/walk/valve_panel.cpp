@@ -45,9 +45,9 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidg
     m_learned->setAccessibleName(tr("Reading against the learned loop"));
     m_comments->setAccessibleName(tr("Open comments"));
     m_note->setAccessibleName(tr("Note"));
-    for (QWidget* widget : std::initializer_list<QWidget*>{
-             m_tag, m_serves, m_facts, roundHead, m_sparkline, m_byRound, readingHead, m_reading, m_comments,
-             noteHead, m_note, m_learned}) {
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{m_tag, m_serves, m_facts, roundHead, m_sparkline, m_byRound,
+                                         readingHead, m_reading, m_comments, noteHead, m_note, m_learned}) {
         layout->addWidget(widget);
     }
     layout->addStretch(1);
