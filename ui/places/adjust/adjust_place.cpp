@@ -90,9 +90,6 @@ QString AdjustPlace::hint() const {
 
 void AdjustPlace::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    if (m_isStale) {
-        refresh();
-    }
     m_clock.start(kSecond);
 }
 
@@ -124,9 +121,8 @@ void AdjustPlace::tick() {
 }
 
 void AdjustPlace::refreshWhenShown() {
-    m_isStale = true;
+    m_shown->want();
     if (isVisible()) {
-        refresh();
         m_clock.start(kSecond);
     }
 }
@@ -137,7 +133,6 @@ void AdjustPlace::takePicture() {
 }
 
 void AdjustPlace::refresh() {
-    m_isStale = false;
     auto branch = m_bridge.selectedBranch();
     if (!branch && m_bridge.isOpen()) {
         const auto order = workingOrder();

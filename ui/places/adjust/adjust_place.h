@@ -17,6 +17,7 @@
 #include "ui/places/adjust/valve_in_hand.h"
 #include "ui/widgets/big_figure.h"
 #include "ui/widgets/ladder.h"
+#include "ui/widgets/shown_refresh.h"
 #include "ui/widgets/try_field.h"
 #include "ui/widgets/word_sign.h"
 
@@ -93,7 +94,7 @@ class AdjustPlace : public QWidget {
     LoopAdvisor& m_advisor;
     ValveInHand m_valve;
     TypedDp m_what = TypedDp::Try;
-    bool m_isStale = true;
+    ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
     bool m_isHolding = false;
     bool m_isPictureWaiting = false;
     theme::Tokens m_tokens;

@@ -62,8 +62,8 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_content);
 
-    connect(&m_bridge, &WorkbookBridge::changed, this, &PumpPlace::markStale);
-    connect(&m_bridge, &WorkbookBridge::branchSelected, this, &PumpPlace::markStale);
+    connect(&m_bridge, &WorkbookBridge::changed, m_shown, &ShownRefresh::want);
+    connect(&m_bridge, &WorkbookBridge::branchSelected, m_shown, &ShownRefresh::want);
 }
 
 QWidget* PumpPlace::buildPanel() {
@@ -101,7 +101,7 @@ void PumpPlace::setTokens(const theme::Tokens& tokens) {
     m_tokens = tokens;
     m_pumpChart->setTokens(tokens);
     m_convergence->setTokens(tokens);
-    markStale();
+    m_shown->want();
 }
 
 void PumpPlace::takeFocus() {
@@ -114,28 +114,13 @@ void PumpPlace::toggleTable() {
     (isConvergence ? m_convergence : m_pumpChart)->toggleTable();
 }
 
-void PumpPlace::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (m_isStale) {
-        refresh();
-    }
-}
-
 void PumpPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     m_panel->setFixedWidth(width() < kWide ? kNarrowPanel : kPanelWidth);
     m_convergence->setVisible(m_hasConvergence && height() >= kTwoCharts);
 }
 
-void PumpPlace::markStale() {
-    m_isStale = true;
-    if (isVisible()) {
-        refresh();
-    }
-}
-
 void PumpPlace::refresh() {
-    m_isStale = false;
     const project::Project& project = m_bridge.project();
     const ww::report::Report report = ww::report::build(project, {});
     charts::ChartFigure figure = charts::pumpChart(project, report.rounds);

@@ -5,6 +5,7 @@
 #include <QWidget>
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/shown_refresh.h"
 #include "ui/workbook_bridge.h"
 
 class QLabel;
@@ -33,11 +34,9 @@ class PumpPlace : public QWidget {
     void toggleTable();
 
   protected:
-    void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    void markStale();
     void refresh();
     QWidget* buildPanel();
 
@@ -55,7 +54,7 @@ class PumpPlace : public QWidget {
     FactList* m_index = nullptr;
     QLabel* m_cautions = nullptr;
     bool m_hasConvergence = false;
-    bool m_isStale = true;
+    ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 
 }  // namespace ww::ui

@@ -151,24 +151,14 @@ void ReportPlace::takeFocus() {
     m_list->setFocus(Qt::OtherFocusReason);
 }
 
-void ReportPlace::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (m_isStale) {
-        refresh();
-    }
-}
-
 void ReportPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     m_scroll->setVisible(width() >= kWithPreview);
 }
 
 void ReportPlace::markStale() {
-    m_isStale = true;
     m_written->clear();
-    if (isVisible()) {
-        refresh();
-    }
+    m_shown->want();
 }
 
 ww::report::Report ReportPlace::currentReport() const {
@@ -183,7 +173,6 @@ ww::report::Report ReportPlace::currentReport() const {
 }
 
 void ReportPlace::refresh() {
-    m_isStale = false;
     if (!m_bridge.isOpen()) {
         m_pages.reset();
         m_preview->show(nullptr, 0);

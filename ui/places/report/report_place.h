@@ -8,6 +8,7 @@
 
 #include "core/report/report.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/shown_refresh.h"
 #include "ui/workbook_bridge.h"
 
 class QLabel;
@@ -51,7 +52,6 @@ class ReportPlace : public QWidget {
     void branchWanted(const ww::base::Id& branch);
 
   protected:
-    void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
   private:
@@ -76,7 +76,7 @@ class ReportPlace : public QWidget {
     QVBoxLayout* m_checks = nullptr;
     QPushButton* m_export = nullptr;
     QLabel* m_written = nullptr;
-    bool m_isStale = true;
+    ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 
 }  // namespace ww::ui

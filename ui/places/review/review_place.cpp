@@ -125,7 +125,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
         m_bridge.selectBranch(branch);
         showBranch(branch);
     });
-    connect(&bridge, &WorkbookBridge::changed, this, &ReviewPlace::markStale);
+    connect(&bridge, &WorkbookBridge::changed, m_shown, &ShownRefresh::want);
     connect(&bridge, &WorkbookBridge::instrumentChanged, m_decision, &DecisionPanel::refresh);
 }
 
@@ -134,27 +134,12 @@ std::optional<base::Id> ReviewPlace::chosenRound(const QuietCombo* combo) const 
     return id && m_bridge.project().rounds().contains(*id) ? id : std::nullopt;
 }
 
-void ReviewPlace::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (m_isStale) {
-        refresh();
-    }
-}
-
 void ReviewPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     fitColumns();
 }
 
-void ReviewPlace::markStale() {
-    m_isStale = true;
-    if (isVisible()) {
-        refresh();
-    }
-}
-
 void ReviewPlace::refresh() {
-    m_isStale = false;
     const project::Project& project = m_bridge.project();
     if (!m_bridge.isOpen() || project.rounds().empty()) {
         m_empty->setText(m_bridge.isOpen()
@@ -258,9 +243,7 @@ void ReviewPlace::showInHand() {
 }
 
 void ReviewPlace::showBranch(const base::Id& branch) {
-    if (m_isStale) {
-        refresh();
-    }
+    m_shown->catchUp();
     if (m_comparison->rowOf(branch) < 0) {
         m_changedOnly->setChecked(false);
     }

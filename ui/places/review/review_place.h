@@ -13,6 +13,7 @@
 #include "ui/places/review/comment_panel.h"
 #include "ui/places/review/decision_panel.h"
 #include "ui/widgets/quiet_combo.h"
+#include "ui/widgets/shown_refresh.h"
 
 namespace ww::ui {
 
@@ -38,11 +39,9 @@ class ReviewPlace : public QWidget {
     void comment();
 
   protected:
-    void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    void markStale();
     void refresh();
     void refreshRounds();
     void refreshComparison();
@@ -67,7 +66,7 @@ class ReviewPlace : public QWidget {
     BranchDelegate* m_delegate;
     CommentPanel* m_comments;
     DecisionPanel* m_decision;
-    bool m_isStale = true;
+    ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 
 }  // namespace ww::ui

@@ -1,0 +1,29 @@
+// Refreshes a widget when it can be seen: at once, or when it is shown next. Not for what must be counted or
+// said while the widget is hidden.
+#pragma once
+
+#include <QWidget>
+#include <functional>
+
+namespace ww::ui {
+
+class ShownRefresh : public QObject {
+  public:
+    /// `widget` is watched and owns this. A widget that was never shown is refreshed when it is shown first.
+    ShownRefresh(QWidget* widget, std::function<void()> refresh);
+
+    /// What the widget shows is no longer so.
+    void want();
+    /// Does now what waits to be shown.
+    void catchUp();
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    QWidget* m_widget;
+    std::function<void()> m_refresh;
+    bool m_isWanted = true;
+};
+
+}  // namespace ww::ui
