@@ -118,6 +118,35 @@ base::Result<Bytes> ChangeRecorder::changes() {
     return bytes.copy();
 }
 
+struct ChangesetGroup::State {
+    sqlite3_changegroup* group = nullptr;
+    ~State() { sqlite3changegroup_delete(group); }
+};
+
+ChangesetGroup::ChangesetGroup() : m_state(std::make_unique<State>()) {}
+ChangesetGroup::~ChangesetGroup() = default;
+ChangesetGroup::ChangesetGroup(ChangesetGroup&&) noexcept = default;
+
+base::Outcome ChangesetGroup::add(ByteSpan changeset) {
+    if (m_state->group == nullptr && sqlite3changegroup_new(&m_state->group) != SQLITE_OK) {
+        return unfit("");
+    }
+    if (!isChangeset(changeset) || sqlite3changegroup_add(m_state->group, static_cast<int>(changeset.size()),
+                                                          unconst(changeset)) != SQLITE_OK) {
+        return unfit("");
+    }
+    return base::Done{};
+}
+
+base::Result<Bytes> ChangesetGroup::joined() const {
+    SqliteBytes bytes;
+    if (m_state->group != nullptr &&
+        sqlite3changegroup_output(m_state->group, &bytes.size, &bytes.data) != SQLITE_OK) {
+        return unfit("");
+    }
+    return bytes.copy();
+}
+
 struct ChangesetReader::State {
     sqlite3_changeset_iter* iterator = nullptr;
     int code = SQLITE_OK;

@@ -71,6 +71,23 @@ base::Result<Bytes> inverted(ByteSpan changeset);
 /// Applies all changes or none; a row that is not as the changeset expects it is a fault (kFileDamaged).
 base::Outcome applyChangeset(Database& database, ByteSpan changeset);
 
+/// Many changesets as one that has their joint effect: a row that was changed often is written once.
+class ChangesetGroup {
+  public:
+    ChangesetGroup();
+    ~ChangesetGroup();
+    ChangesetGroup(ChangesetGroup&&) noexcept;
+
+    /// Joins one that follows on those before; all must be of one schema. Fails where it is no changeset or
+    /// there is no memory.
+    base::Outcome add(ByteSpan changeset);
+    base::Result<Bytes> joined() const;
+
+  private:
+    struct State;
+    std::unique_ptr<State> m_state;
+};
+
 /// Applies what fits and leaves out the rest: for following single records through a part of the journal.
 base::Outcome applyWhatFits(Database& database, ByteSpan changeset);
 

@@ -1,5 +1,6 @@
 #include "core/store/replay.h"
 
+#include <limits>
 #include <string>
 
 #include "core/store/changeset.h"
@@ -118,6 +119,44 @@ class TableComparison {
 };
 
 }  // namespace
+
+base::Result<Database> replayedAtOnce(const Database& database) {
+    Database copy = Database::inMemory();
+    if (auto made = createSchemaOne(copy); !made) {
+        return made.fault();
+    }
+    std::optional<ChangesetGroup> group;
+    int version = 1;
+    const auto finish = [&](int target) {
+        if (group) {
+            const auto joined = group->joined();
+            group.reset();
+            if (!joined || (!joined->empty() && !applyChangeset(copy, *joined))) {
+                return false;
+            }
+        }
+        version = target;
+        return migrate(copy, target, migrationSteps()).ok();
+    };
+    bool fits = true;
+    auto walk = walkJournal(database, [&](const JournalRecord& record, ByteSpan changeset) {
+        const int target = static_cast<int>(std::min<std::int64_t>(record.schemaVersion, kSchemaVersion));
+        fits = target <= version || finish(target);
+        if (!group) {
+            group.emplace();
+        }
+        fits = fits && group->add(changeset).ok();
+        return fits;
+    });
+    if (!walk) {
+        return walk.fault();
+    }
+    if (walk->firstBroken || !fits || !finish(kSchemaVersion)) {
+        // Record by record it can be named.
+        return replayed(database, std::numeric_limits<std::int64_t>::max());
+    }
+    return copy;
+}
 
 base::Result<Database> replayed(const Database& database, std::int64_t last) {
     Database copy = Database::inMemory();

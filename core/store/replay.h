@@ -13,6 +13,10 @@ namespace ww::store {
 /// number.
 base::Result<Database> replayed(const Database& database, std::int64_t last);
 
+/// The same of all records, for opening: their joint effect, written once. A change that does not fit those
+/// before it is found only where it shows in the end; replayed() finds every one.
+base::Result<Database> replayedAtOnce(const Database& database);
+
 /// Rows of the recorded tables that differ from what the journal tells: missing, foreign or changed, each
 /// named as people know it (tag, number). At most `limit` findings.
 base::Result<std::vector<base::Fault>> differences(const Database& found, const Database& expected,

@@ -233,7 +233,7 @@ Outcome Workbook::State::checkRows() const {
     if (*version > store::kSchemaVersion) {
         return Done{};
     }
-    auto expected = store::replayed(database, std::numeric_limits<std::int64_t>::max());
+    auto expected = store::replayedAtOnce(database);
     if (!expected) {
         return expected.fault();
     }
