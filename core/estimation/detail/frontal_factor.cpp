@@ -96,15 +96,22 @@ void FrontalFactor::eliminate(const std::vector<MatrixTerm>& terms) {
             matrix(places, places) += updates[child];
             updates[child].resize(0, 0);
         }
-        front.pivot.compute(matrix.topLeftCorner(own, own));
         front.below = matrix.bottomLeftCorner(rest, own);
         updates[index] = matrix.bottomRightCorner(rest, rest);
-        updates[index].noalias() -= front.below * front.pivot.solve(front.below.transpose());
+        if (own > 0) {
+            front.pivot.compute(matrix.topLeftCorner(own, own));
+        }
+        if (own > 0 && rest > 0) {
+            updates[index].noalias() -= front.below * front.pivot.solve(front.below.transpose());
+        }
     }
 }
 
 void FrontalFactor::solve(Rows& columns) const {
     EXPECTS(columns.rows() == static_cast<Eigen::Index>(m_positionOf.size()));
+    if (columns.cols() == 0) {
+        return;
+    }
     Rows part;
     Rows later;
     for (const Front& front : m_fronts) {
@@ -113,6 +120,9 @@ void FrontalFactor::solve(Rows& columns) const {
         }
         auto own = columns.middleRows(front.own.front(), static_cast<Eigen::Index>(front.own.size()));
         own = front.pivot.solve(own).eval();
+        if (front.rows.empty()) {
+            continue;
+        }
         part.noalias() = front.below * own;
         for (std::size_t i = 0; i < front.rows.size(); ++i) {
             columns.row(front.rows[i]) -= part.row(static_cast<Eigen::Index>(i));
