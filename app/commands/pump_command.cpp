@@ -5,23 +5,10 @@
 #include "app/commands/open_workbook.h"
 #include "app/commands/pump_json.h"
 #include "app/commands/pump_text.h"
-#include "core/balancing/learning/learned_loop.h"
-#include "core/balancing/learning/model_findings.h"
 
 namespace ww::app {
 
 namespace {
-
-/// Resistances learned from the readings, where they were learned and fit; else none: the design's hold. Very
-/// large jobs are not learned here, it takes minutes.
-balancing::Resistances learnedResistances(const project::Project& project) {
-    if (project.rounds().empty() || project.tree().terminals().size() > balancing::kMostTerminalsToCompare) {
-        return {};
-    }
-    const balancing::LearnedLoop loop = balancing::learn(project);
-    const bool isGood = loop.outcome == balancing::LoopLearnOutcome::Learned && !loop.isMisfit;
-    return isGood ? loop.resistances : balancing::Resistances{};
-}
 
 class PumpCommand : public Command {
   public:
@@ -43,12 +30,8 @@ class PumpCommand : public Command {
             }
             return kBadInput;
         }
-        PumpAnswer answer;
-        pump_room::PumpDecisionOptions options;
-        options.learned = learnedResistances(project);
-        answer.decision = pump_room::decidePump(project, options);
-        answer.readAndSet = pump_room::compareReadAndSet(project, answer.decision, options.learned);
-        answer.sheets = pump_room::pumpSheets(project);
+        const pump_room::PumpPicture answer =
+            pump_room::pumpPicture(project, pump_room::learnedResistances(project));
         surroundings.out << (m_isJson ? pumpJson(project, answer) : pumpText(project, answer));
         return kDone;
     }

@@ -204,7 +204,7 @@ std::string sentences(const std::vector<base::Fault>& faults) {
     return out;
 }
 
-std::string pumpJson(const project::Project& project, const PumpAnswer& answer) {
+std::string pumpJson(const project::Project& project, const pump_room::PumpPicture& answer) {
     const PumpDecision& decision = answer.decision;
     Json document;
     document["duty"] = dutyJson(project, decision);

@@ -5,18 +5,9 @@
 #include <string_view>
 #include <vector>
 
-#include "core/pump_room/pump_decision.h"
-#include "core/pump_room/read_and_set.h"
-#include "core/pump_room/test_sheet.h"
+#include "core/pump_room/pump_picture.h"
 
 namespace ww::app {
-
-/// Everything that the command says.
-struct PumpAnswer {
-    pump_room::PumpDecision decision;
-    pump_room::ReadAndSet readAndSet;
-    std::vector<pump_room::PumpSheet> sheets;
-};
 
 std::string_view jsonName(energy::PumpAction action);
 std::string_view jsonName(energy::CodeDecision decision);
@@ -25,6 +16,6 @@ std::string_view jsonName(pump_room::HeadSource source);
 /// Sentences put side by side with a blank between them; empty for none.
 std::string sentences(const std::vector<base::Fault>& faults);
 
-std::string pumpJson(const project::Project& project, const PumpAnswer& answer);
+std::string pumpJson(const project::Project& project, const pump_room::PumpPicture& answer);
 
 }  // namespace ww::app

@@ -14,7 +14,7 @@ using quantity::Unit;
 
 class Text {
   public:
-    Text(const project::Project& project, const PumpAnswer& answer)
+    Text(const project::Project& project, const pump_room::PumpPicture& answer)
         : m_project(project),
           m_answer(answer),
           m_decision(answer.decision),
@@ -209,7 +209,7 @@ class Text {
     }
 
     const project::Project& m_project;
-    const PumpAnswer& m_answer;
+    const pump_room::PumpPicture& m_answer;
     const PumpDecision& m_decision;
     bool m_isUs;
     Unit m_flow;
@@ -218,7 +218,7 @@ class Text {
 
 }  // namespace
 
-std::string pumpText(const project::Project& project, const PumpAnswer& answer) {
+std::string pumpText(const project::Project& project, const pump_room::PumpPicture& answer) {
     return Text(project, answer).take();
 }
 

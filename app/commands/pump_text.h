@@ -8,6 +8,6 @@
 namespace ww::app {
 
 /// In the units of the job.
-std::string pumpText(const project::Project& project, const PumpAnswer& answer);
+std::string pumpText(const project::Project& project, const pump_room::PumpPicture& answer);
 
 }  // namespace ww::app

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/balancing/detail/pump_duty.h"
 #include "core/balancing/detail/round_readings.h"
 
 namespace ww::balancing {
@@ -16,10 +17,7 @@ using project::ReadingStatus;
 
 /// Read while the pump ran in the loop as it stands: not against a shut or throttled discharge, nor at rest.
 bool counts(const PumpReading& reading) {
-    using project::PumpPoint;
-    const bool isRunning = reading.point == PumpPoint::Running || reading.point == PumpPoint::FullOpen ||
-                           reading.point == PumpPoint::Final;
-    return isRunning && !reading.isDoubtful;
+    return detail::isDuty(reading.point) && !reading.isDoubtful;
 }
 
 bool hasValue(const PumpReading& reading) {

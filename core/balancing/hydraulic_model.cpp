@@ -4,6 +4,7 @@
 #include <cmath>
 #include <string>
 
+#include "core/balancing/detail/pump_duty.h"
 #include "core/balancing/walk.h"
 #include "core/curve/valve_flow.h"
 #include "core/hydraulics/network_builder.h"
@@ -343,8 +344,8 @@ LoopState stateOfLastRound(const project::Project& project) {
         for (auto index = indices.rbegin(); index != indices.rend(); ++index) {
             const project::PumpReading& reading = project.pumpReadings()[*index];
             const project::Pump* pump = project.pumps().find(reading.pump);
-            if (reading.status == project::ReadingStatus::Standing && reading.speed && pump != nullptr &&
-                pump->speed && pump->speed->value.si() > 0) {
+            if (reading.status == project::ReadingStatus::Standing && detail::isDuty(reading.point) &&
+                reading.speed && pump != nullptr && pump->speed && pump->speed->value.si() > 0) {
                 state.speedFraction = reading.speed->value / pump->speed->value;
                 return state;
             }

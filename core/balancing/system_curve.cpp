@@ -11,7 +11,8 @@ namespace {
 
 using project::Project;
 
-/// The running pumps' mean head from gauges, with its uncertainty; nothing where one was not read.
+/// The running pumps' head from gauges, with its uncertainty: the mean of pumps side by side, the sum of
+/// pumps one behind the other; nothing where none was read, or one of a series was not.
 struct GaugeHead {
     Head head;
     Head uncertainty;
@@ -21,8 +22,13 @@ std::optional<GaugeHead> gaugeHead(const Project& project, const std::vector<Pum
     double sum_m = 0;
     double square = 0;
     double count = 0;
+    std::size_t running = 0;
+    std::size_t inSeries = 0;
     for (const PumpDuty& duty : pumps) {
-        if (project.pumps()[duty.pump].isRunning && duty.head && duty.head->si() > 0) {
+        const project::Pump& pump = project.pumps()[duty.pump];
+        running += pump.isRunning ? 1 : 0;
+        inSeries += pump.isRunning && pump.arrangement == project::PumpArrangement::Series ? 1 : 0;
+        if (pump.isRunning && duty.head && duty.head->si() > 0) {
             sum_m += duty.head->si();
             square += duty.headUncertainty->si() * duty.headUncertainty->si();
             count += 1;
@@ -30,6 +36,11 @@ std::optional<GaugeHead> gaugeHead(const Project& project, const std::vector<Pum
     }
     if (count == 0) {
         return std::nullopt;
+    }
+    if (running > 1 && inSeries == running) {
+        return count == static_cast<double>(running)
+                   ? std::optional(GaugeHead{Head::si(sum_m), Head::si(std::sqrt(square))})
+                   : std::nullopt;
     }
     return GaugeHead{Head::si(sum_m / count), Head::si(std::sqrt(square) / count)};
 }

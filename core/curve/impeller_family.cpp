@@ -18,10 +18,6 @@ using Member = ImpellerFamily::Member;
 // Heads closer than this stand on the curve itself.
 constexpr double kSameHead = 1e-9;
 
-std::string inMillimetres(Length diameter) {
-    return quantity::concise(diameter.in(Unit::Millimetre), 4);
-}
-
 /// The two members around the first for which `isBelow` no longer holds; an end member twice beyond the ends.
 struct Neighbours {
     const Member* smaller;
@@ -102,33 +98,34 @@ bool liesBelow(const PumpCurve& smaller, const PumpCurve& larger) {
 
 }  // namespace
 
-base::Result<ImpellerFamily> ImpellerFamily::make(std::vector<PumpPoint> points) {
+base::Result<ImpellerFamily> ImpellerFamily::make(std::vector<PumpPoint> points,
+                                                  const quantity::ShownUnits& units) {
     if (points.empty()) {
         return base::Fault{&kPumpTooFewPoints, "", {"0"}};
     }
     std::map<Length, std::vector<PumpPoint>> byDiameter;
     for (const PumpPoint& point : points) {
-        const std::string flow = quantity::concise(point.flow.in(Unit::CubicMetrePerHour), 4);
+        const std::string flow = units.text(point.flow);
         if (!point.impeller) {
             return base::Fault{&kImpellerMissing, "", {flow}};
         }
         EXPECTS(point.impeller->isFinite());
         if (!(point.impeller->si() > 0)) {
-            return base::Fault{&kImpellerNotPositive, "", {flow, inMillimetres(*point.impeller)}};
+            return base::Fault{&kImpellerNotPositive, "", {flow, units.text(*point.impeller)}};
         }
         byDiameter[*point.impeller].push_back(point);
     }
     std::vector<Member> members;
     for (auto& [diameter, rows] : byDiameter) {
-        auto curve = PumpCurve::make(std::move(rows));
+        auto curve = PumpCurve::make(std::move(rows), units);
         if (!curve) {
             base::Fault fault = curve.fault();
-            fault.subject = inMillimetres(diameter) + " mm";
+            fault.subject = units.text(diameter);
             return fault;
         }
         if (!members.empty() && !liesBelow(members.back().curve, *curve)) {
             return base::Fault{
-                &kImpellerOrder, "", {inMillimetres(members.back().diameter), inMillimetres(diameter)}};
+                &kImpellerOrder, "", {units.text(members.back().diameter), units.text(diameter)}};
         }
         members.push_back({diameter, std::move(*curve)});
     }

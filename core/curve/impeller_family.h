@@ -11,13 +11,12 @@ namespace ww::curve {
 
 inline constexpr base::MessageForm kImpellerMissing{
     "impeller_missing",
-    "the row at {1} m3/h has no impeller diameter; give one on every row of a family of curves or on none"};
+    "the row at {1} has no impeller diameter; give one on every row of a family of curves or on none"};
 inline constexpr base::MessageForm kImpellerNotPositive{
-    "impeller_not_positive",
-    "the impeller diameter at {1} m3/h is {2} mm; it must be above 0, correct this row"};
+    "impeller_not_positive", "the impeller diameter at {1} is {2}; it must be above 0, correct this row"};
 inline constexpr base::MessageForm kImpellerOrder{"impeller_order",
-                                                  "the curve of the {1} mm impeller does not lie below that "
-                                                  "of the {2} mm impeller; check the diameters of these "
+                                                  "the curve of the {1} impeller does not lie below that "
+                                                  "of the {2} impeller; check the diameters of these "
                                                   "rows"};
 
 /// A diameter found from a family, and whether it had to be taken beyond the family's smallest or largest
@@ -41,7 +40,8 @@ class ImpellerFamily {
     /// Rows of one or several diameters, in any order, finite; every row has its `impeller`. A fault of one
     /// diameter's curve has "217 mm" (its diameter) as subject. A larger impeller must give more head at
     /// shutoff and at the last flow of the smaller.
-    static base::Result<ImpellerFamily> make(std::vector<PumpPoint> points);
+    static base::Result<ImpellerFamily> make(std::vector<PumpPoint> points,
+                                             const quantity::ShownUnits& units = {});
 
     /// Rising diameter; at least one.
     const std::vector<Member>& members() const { return m_members; }

@@ -14,45 +14,37 @@ using quantity::Unit;
 
 constexpr double kSharpBend = 8;
 
-std::string inCubicMetresPerHour(VolumeFlow flow) {
-    return quantity::concise(flow.in(Unit::CubicMetrePerHour), 4);
-}
-
-std::string inMetres(Head head) {
-    return quantity::concise(head.si(), 4);
-}
-
-std::optional<base::Fault> faultInRow(const PumpPoint& point) {
-    const std::string flow = inCubicMetresPerHour(point.flow);
+std::optional<base::Fault> faultInRow(const PumpPoint& point, const quantity::ShownUnits& units) {
+    const std::string flow = units.text(point.flow);
     if (point.flow.si() < 0 || point.head.si() < 0) {
-        return base::Fault{&kPumpNegative, "", {flow, inMetres(point.head)}};
+        return base::Fault{&kPumpNegative, "", {flow, units.text(point.head)}};
     }
     if (point.efficiency && (point.efficiency->si() < 0 || point.efficiency->si() > 1)) {
         return base::Fault{
             &kPumpEfficiencyOutside, "", {flow, quantity::concise(point.efficiency->si() * 100, 4)}};
     }
     if (point.power && point.power->si() <= 0) {
-        return base::Fault{
-            &kPumpPowerNotPositive, "", {flow, quantity::concise(point.power->in(Unit::Kilowatt), 4)}};
+        return base::Fault{&kPumpPowerNotPositive, "", {flow, units.text(*point.power)}};
     }
     if (point.npshRequired && point.npshRequired->si() < 0) {
-        return base::Fault{&kPumpNpshNegative, "", {flow, inMetres(*point.npshRequired)}};
+        return base::Fault{&kPumpNpshNegative, "", {flow, units.text(*point.npshRequired)}};
     }
     return std::nullopt;
 }
 
-std::optional<base::Fault> faultBetween(const PumpPoint& before, const PumpPoint& after) {
-    const std::string flowBefore = inCubicMetresPerHour(before.flow);
-    const std::string flowAfter = inCubicMetresPerHour(after.flow);
+std::optional<base::Fault> faultBetween(const PumpPoint& before, const PumpPoint& after,
+                                        const quantity::ShownUnits& units) {
+    const std::string flowBefore = units.text(before.flow);
+    const std::string flowAfter = units.text(after.flow);
     if (after.flow == before.flow) {
         return base::Fault{&kPumpFlowRepeated, "", {flowAfter}};
     }
     if (after.head > before.head) {
         return base::Fault{
-            &kPumpRises, "", {inMetres(before.head), inMetres(after.head), flowBefore, flowAfter}};
+            &kPumpRises, "", {units.text(before.head), units.text(after.head), flowBefore, flowAfter}};
     }
     if (after.head == before.head) {
-        return base::Fault{&kPumpFlat, "", {inMetres(before.head), flowBefore, flowAfter}};
+        return base::Fault{&kPumpFlat, "", {units.text(before.head), flowBefore, flowAfter}};
     }
     return std::nullopt;
 }
@@ -99,7 +91,7 @@ double hydraulicPower_W(double flow_m3s, double head_m, Density density) {
 
 }  // namespace
 
-base::Result<PumpCurve> PumpCurve::make(std::vector<PumpPoint> points) {
+base::Result<PumpCurve> PumpCurve::make(std::vector<PumpPoint> points, const quantity::ShownUnits& units) {
     for (const PumpPoint& point : points) {
         EXPECTS(isFinite(point));
     }
@@ -109,13 +101,13 @@ base::Result<PumpCurve> PumpCurve::make(std::vector<PumpPoint> points) {
     std::stable_sort(points.begin(), points.end(),
                      [](const PumpPoint& a, const PumpPoint& b) { return a.flow < b.flow; });
     for (std::size_t i = 0; i < points.size(); ++i) {
-        if (const auto fault = faultInRow(points[i])) {
+        if (const auto fault = faultInRow(points[i], units)) {
             return *fault;
         }
         if (i == 0) {
             continue;
         }
-        if (const auto fault = faultBetween(points[i - 1], points[i])) {
+        if (const auto fault = faultBetween(points[i - 1], points[i], units)) {
             return *fault;
         }
     }
@@ -129,7 +121,7 @@ PumpCurve::PumpCurve(std::vector<PumpPoint> points)
       m_powers(columnCurve(m_points, &PumpPoint::power)),
       m_npshRequired(columnCurve(m_points, &PumpPoint::npshRequired)) {}
 
-std::vector<base::Fault> PumpCurve::doubts() const {
+std::vector<base::Fault> PumpCurve::doubts(const quantity::ShownUnits& units) const {
     const auto slope_mPerM3h = [&](std::size_t i) {
         return (m_points[i + 1].head - m_points[i].head).si() /
                (m_points[i + 1].flow - m_points[i].flow).in(Unit::CubicMetrePerHour);
@@ -141,8 +133,8 @@ std::vector<base::Fault> PumpCurve::doubts() const {
         if (after / before > kSharpBend || before / after > kSharpBend) {
             out.push_back({&kPumpKinked,
                            "",
-                           {inCubicMetresPerHour(m_points[i].flow), quantity::concise(before, 3),
-                            quantity::concise(after, 3)}});
+                           {units.text(m_points[i].flow),
+                            quantity::concise(std::max(after / before, before / after), 2)}});
         }
     }
     return out;

@@ -8,7 +8,7 @@
 
 #include "core/base/result.h"
 #include "core/curve/monotone_cubic.h"
-#include "core/quantity/quantity.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::curve {
 
@@ -32,30 +32,29 @@ struct PumpPoint {
 inline constexpr base::MessageForm kPumpTooFewPoints{
     "pump_too_few_points", "the pump curve has {1} point(s); give at least two of falling head"};
 inline constexpr base::MessageForm kPumpRises{"pump_rises",
-                                              "the head rises from {1} m to {2} m between {3} and {4} m3/h; "
+                                              "the head rises from {1} to {2} between {3} and {4}; "
                                               "check these points, the duty is not unique on a "
                                               "rising curve"};
-inline constexpr base::MessageForm kPumpFlowRepeated{
-    "pump_flow_repeated", "flow {1} m3/h stands twice in the pump curve; keep one row"};
-inline constexpr base::MessageForm kPumpKinked{
-    "pump_kinked",
-    "the pump curve bends sharply at {1} m3/h (slope {2} then {3} m per m3/h); check this point for a slip"};
+inline constexpr base::MessageForm kPumpFlowRepeated{"pump_flow_repeated",
+                                                     "flow {1} stands twice in the pump curve; keep one row"};
+inline constexpr base::MessageForm kPumpKinked{"pump_kinked",
+                                               "the pump curve bends sharply at {1} (its slope changes by a "
+                                               "factor of {2}); check this point for a slip"};
 
 inline constexpr base::MessageForm kPumpFlat{"pump_flat",
-                                             "the head stays at {1} m between {2} and {3} m3/h; write one "
+                                             "the head stays at {1} between {2} and {3}; write one "
                                              "more digit or leave one of the rows out, the duty is "
                                              "not unique on a level curve"};
 inline constexpr base::MessageForm kPumpNegative{
     "pump_negative",
-    "the pump curve has flow {1} m3/h with head {2} m; neither may be below zero, correct this row"};
+    "the pump curve has flow {1} with head {2}; neither may be below zero, correct this row"};
 inline constexpr base::MessageForm kPumpEfficiencyOutside{
     "pump_efficiency_outside",
-    "the efficiency at {1} m3/h is {2} %; it must lie between 0 and 100 %, correct this row"};
+    "the efficiency at {1} is {2} %; it must lie between 0 and 100 %, correct this row"};
 inline constexpr base::MessageForm kPumpPowerNotPositive{
-    "pump_power_not_positive", "the power at {1} m3/h is {2} kW; it must be above 0, correct this row"};
+    "pump_power_not_positive", "the power at {1} is {2}; it must be above 0, correct this row"};
 inline constexpr base::MessageForm kPumpNpshNegative{
-    "pump_npsh_negative",
-    "the NPSH required at {1} m3/h is {2} m; it must not be below zero, correct this row"};
+    "pump_npsh_negative", "the NPSH required at {1} is {2}; it must not be below zero, correct this row"};
 
 /// Density of the water that a pump's table of power was taken with: 20 C at atmospheric pressure (common
 /// practice: tables are for cold clean water).
@@ -82,10 +81,11 @@ class PumpCurve {
     /// Points of one impeller, in any order, finite; `impeller` fields are ignored. The first fault in order
     /// of flow is reported: too few points, below zero, a flow twice, rising or level head, a bad efficiency,
     /// power or NPSH.
-    static base::Result<PumpCurve> make(std::vector<PumpPoint> points);
+    static base::Result<PumpCurve> make(std::vector<PumpPoint> points,
+                                        const quantity::ShownUnits& units = {});
 
     /// Points where the slope changes so abruptly that a slip is likely (more than 8 times, either way).
-    std::vector<base::Fault> doubts() const;
+    std::vector<base::Fault> doubts(const quantity::ShownUnits& units = {}) const;
 
     /// Head at a flow; beyond the table's flows the end slope goes on, so far out it is below zero.
     Head head(VolumeFlow flow, PumpState state = {}) const;

@@ -93,21 +93,17 @@ ShutoffAdvice shutoffAdvice(const ShutoffCase& pump) {
         const auto shut = pump.curve->shaftPower(VolumeFlow(), curve::kPumpTableDensity);
         const auto running = best ? pump.curve->shaftPower(*best, curve::kPumpTableDensity) : std::nullopt;
         if (shut && running && *shut > *running) {
-            forbid({&kShutoffPowerRises,
-                    "",
-                    {quantity::concise(shut->in(Unit::Kilowatt), 3),
-                     quantity::concise(running->in(Unit::Kilowatt), 3)}});
+            forbid({&kShutoffPowerRises, "", {pump.units.text(*shut, 3), pump.units.text(*running, 3)}});
         }
     }
     if (!type && !pump.isPositiveDisplacement) {
         out.cautions.push_back({&kShutoffUnknown, "", {}});
     }
     if (pump.temperature && pump.temperature->in(Unit::Celsius) >= kHot_C) {
-        out.cautions.push_back(
-            {&kShutoffHot, "", {quantity::concise(pump.temperature->in(Unit::Celsius), 3)}});
+        out.cautions.push_back({&kShutoffHot, "", {pump.units.text(*pump.temperature, 3)}});
     }
     if (pump.motor && pump.motor->si() >= kLarge_W) {
-        out.cautions.push_back({&kShutoffLarge, "", {quantity::concise(pump.motor->in(Unit::Kilowatt), 3)}});
+        out.cautions.push_back({&kShutoffLarge, "", {pump.units.text(*pump.motor, 3)}});
     }
     if (!out.isForbidden) {
         out.cautions.push_back({&kShutoffHow, "", {}});

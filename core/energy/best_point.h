@@ -7,6 +7,7 @@
 
 #include "core/base/fault.h"
 #include "core/curve/pump_curve.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
 
@@ -43,7 +44,7 @@ inline constexpr base::MessageForm kShutoffHighSpecificSpeed{
     "test without the maker's word"};
 inline constexpr base::MessageForm kShutoffPowerRises{
     "shutoff_power_rises",
-    "by its table the pump takes {1} kW at shutoff and {2} kW at best efficiency; do not make a shutoff test "
+    "by its table the pump takes {1} at shutoff and {2} at best efficiency; do not make a shutoff test "
     "without the maker's word"};
 inline constexpr base::MessageForm kShutoffGuards{"shutoff_guards",
                                                   "this pump alone keeps water moving through a chiller or "
@@ -51,10 +52,10 @@ inline constexpr base::MessageForm kShutoffGuards{"shutoff_guards",
                                                   "runs the plant has shut that down and agrees"};
 inline constexpr base::MessageForm kShutoffHot{
     "shutoff_hot",
-    "the water is {1} C: gauges and vents scald, and a shut pump boils soon; have the permission of whoever "
+    "the water is {1}: gauges and vents scald, and a shut pump boils soon; have the permission of whoever "
     "runs the plant"};
 inline constexpr base::MessageForm kShutoffLarge{"shutoff_large",
-                                                 "the motor is {1} kW: a large pump heats its water within "
+                                                 "the motor is {1}: a large pump heats its water within "
                                                  "seconds; have the permission of whoever runs the "
                                                  "plant"};
 inline constexpr base::MessageForm kShutoffUnknown{"shutoff_unknown",
@@ -70,6 +71,7 @@ struct ShutoffCase {
     std::optional<Temperature> temperature;
     bool isPositiveDisplacement = false;
     bool guardsSource = false;
+    quantity::ShownUnits units;  ///< of numbers in cautions
 };
 
 /// To be shown before the test. Local safety rules and licensed practice come first.

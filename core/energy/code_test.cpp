@@ -13,9 +13,6 @@ using quantity::Unit;
 /// Limits and plates come from rounded units: what differs in the tenth digit is equal.
 constexpr double kEqual = 1 + 1e-9;
 
-std::string horsepower(Power power) {
-    return quantity::concise(power.in(Unit::Horsepower), 4);
-}
 std::string percent(Ratio ratio) {
     return quantity::concise(100 * ratio.si(), 4);
 }
@@ -25,16 +22,16 @@ std::string orYourCode(const std::string& typed, const char* otherwise) {
 }
 
 base::Fault formula(const CodeTestInput& in, const CodeThresholds& thresholds) {
-    std::vector<std::string> arguments{quantity::concise(in.flow.in(Unit::CubicMetrePerHour), 4),
-                                       quantity::concise(in.headThrottled.si(), 4),
-                                       quantity::concise(in.headNeeded.si(), 4),
+    std::vector<std::string> arguments{in.units.text(in.flow),
+                                       in.units.text(in.headThrottled),
+                                       in.units.text(in.headNeeded),
                                        percent(*in.efficiency),
                                        percent(in.efficiencyReduced.value_or(*in.efficiency)),
                                        percent(thresholds.plateShare)};
     if (!thresholds.floor) {
         return {&kCodeFormulaPlate, "", std::move(arguments)};
     }
-    arguments.push_back(horsepower(*thresholds.floor));
+    arguments.push_back(in.units.text(*thresholds.floor));
     return {&kCodeFormula, "", std::move(arguments)};
 }
 
@@ -71,7 +68,7 @@ CodeTest codeTest(const CodeTestInput& in, const CodeThresholds& thresholds) {
     if (*in.plate <= thresholds.smallMotor * kEqual) {
         out.decision = CodeDecision::ExemptSmallMotor;
         out.basis.push_back(
-            {&kCodeSmallMotor, "", {horsepower(*in.plate), horsepower(thresholds.smallMotor)}});
+            {&kCodeSmallMotor, "", {in.units.text(*in.plate), in.units.text(thresholds.smallMotor)}});
     } else if (!out.excess) {
         out.findings.push_back({&kCodeEfficiencyUnknown, "", {}});
         return out;
@@ -80,7 +77,7 @@ CodeTest codeTest(const CodeTestInput& in, const CodeThresholds& thresholds) {
         out.decision = isSmall ? CodeDecision::ExemptSmallExcess : CodeDecision::MustReduce;
         out.basis.push_back({isSmall ? &kCodeSmallExcess : &kCodeMustReduce,
                              "",
-                             {horsepower(*out.excess), horsepower(*out.limit)}});
+                             {in.units.text(*out.excess), in.units.text(*out.limit)}});
         out.basis.push_back(formula(in, thresholds));
     }
     out.basis.push_back({&kCodeReference,

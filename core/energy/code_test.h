@@ -9,6 +9,7 @@
 
 #include "core/base/fault.h"
 #include "core/energy/power.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
 
@@ -38,30 +39,31 @@ struct CodeTestInput {
     std::string edition;           ///< typed by the user; may be empty
     std::string clause;            ///< likewise
     std::string exceptionClaimed;  ///< likewise: which one, and by whom
+    quantity::ShownUnits units;    ///< of numbers in basis and findings
 };
 
 enum class CodeDecision { ExemptSmallMotor, ExemptSmallExcess, MustReduce };
 
 inline constexpr base::MessageForm kCodeSmallMotor{"code_small_motor",
-                                                   "the motor's plate, {1} hp, is not above {2} hp: the pump "
+                                                   "the motor's plate, {1}, is not above {2}: the pump "
                                                    "need not be trimmed or slowed; keep the balance "
                                                    "with the least throttling all the same"};
 inline constexpr base::MessageForm kCodeSmallExcess{
     "code_small_excess",
-    "throttling takes {1} hp more than a reduced pump would, not above the limit of {2} hp: the throttle may "
+    "throttling takes {1} more than a reduced pump would, not above the limit of {2}: the throttle may "
     "stay; write down its position"};
 inline constexpr base::MessageForm kCodeMustReduce{
     "code_must_reduce",
-    "throttling takes {1} hp more than a reduced pump would, above the limit of {2} hp; trim the impeller or "
+    "throttling takes {1} more than a reduced pump would, above the limit of {2}; trim the impeller or "
     "slow the pump, and open its valve"};
 inline constexpr base::MessageForm kCodeFormula{
     "code_formula",
-    "excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1} m3/h, H1 = {2} m, H2 = {3} m, eta1 = {4} %, "
+    "excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, "
     "eta2 "
-    "= {5} %; limit = the greater of {6} % of the plate and {7} hp"};
+    "= {5} %; limit = the greater of {6} % of the plate and {7}"};
 inline constexpr base::MessageForm kCodeFormulaPlate{"code_formula_plate",
                                                      "excess power = Q rho g (H1/eta1 - H2/eta2) with Q = "
-                                                     "{1} m3/h, H1 = {2} m, H2 = {3} m, eta1 = {4} %, eta2 "
+                                                     "{1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 "
                                                      "= {5} %; limit = {6} % of the plate"};
 inline constexpr base::MessageForm kCodeReference{
     "code_reference", "tested by {1}, {2}; the authority having jurisdiction decides"};

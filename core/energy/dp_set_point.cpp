@@ -9,10 +9,6 @@ namespace ww::energy {
 
 namespace {
 
-std::string kilopascals(PressureDifference dp) {
-    return quantity::concise(dp.in(quantity::Unit::Kilopascal), 4);
-}
-
 std::string percent(double fraction) {
     return quantity::concise(100 * fraction, 4);
 }
@@ -47,12 +43,12 @@ std::vector<base::Fault> setPointFindings(const SetPointCheckInput& in) {
     if (!in.zero) {
         findings.push_back({&kSetPointZeroMissing, "", {}});
     } else if (in.accuracy && std::abs(in.zero->si()) > in.accuracy->si()) {
-        findings.push_back({&kSetPointZero, "", {kilopascals(*in.zero), kilopascals(*in.accuracy)}});
+        findings.push_back({&kSetPointZero, "", {in.units.text(*in.zero), in.units.text(*in.accuracy)}});
     }
     constexpr double kMostOfNeed = 1.10;
     if (in.need && in.need->si() > 0 && in.setPoint / *in.need > kMostOfNeed * (1 + 1e-9)) {
         findings.push_back(
-            {&kSetPointTooHigh, "", {kilopascals(in.setPoint), percent(in.setPoint / *in.need)}});
+            {&kSetPointTooHigh, "", {in.units.text(in.setPoint), percent(in.setPoint / *in.need)}});
     }
     if (in.indexOfDesign) {
         const double low = 1 + in.toleranceLow.si();
@@ -63,7 +59,7 @@ std::vector<base::Fault> setPointFindings(const SetPointCheckInput& in) {
         }
     }
     if (in.low && in.high && *in.low > *in.high) {
-        findings.push_back({&kSetPointLimits, "", {kilopascals(*in.low), kilopascals(*in.high)}});
+        findings.push_back({&kSetPointLimits, "", {in.units.text(*in.low), in.units.text(*in.high)}});
     }
     findings.push_back({&kSetPointVariable, "", {}});
     return findings;

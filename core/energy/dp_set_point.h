@@ -7,6 +7,7 @@
 
 #include "core/base/fault.h"
 #include "core/project/records.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
 
@@ -45,14 +46,14 @@ inline PressureDifference estimatedDp(PressureDifference sensor, PressureDiffere
 Ratio flowWhenAlone(PressureDifference held, PressureDifference atDesign);
 
 inline constexpr base::MessageForm kSetPointZero{"set_point_zero",
-                                                 "the sensor reads {1} kPa with the pumps off, more than its "
-                                                 "accuracy of {2} kPa; have it zeroed before the "
+                                                 "the sensor reads {1} with the pumps off, more than its "
+                                                 "accuracy of {2}; have it zeroed before the "
                                                  "set-point is taken from it"};
 inline constexpr base::MessageForm kSetPointZeroMissing{
     "set_point_zero_missing",
     "the sensor was not read with the pumps off; stop the pumps, read it and enter the value"};
 inline constexpr base::MessageForm kSetPointTooHigh{"set_point_too_high",
-                                                    "the set-point of {1} kPa is {2} % of what the index "
+                                                    "the set-point of {1} is {2} % of what the index "
                                                     "circuit needs at design flow, above 110 %; lower it"};
 inline constexpr base::MessageForm kSetPointIndex{
     "set_point_index",
@@ -63,7 +64,7 @@ inline constexpr base::MessageForm kSetPointVariable{
     "a balance by hand valves is right at one flow only: when far circuits close, near ones take less than "
     "design; let the control valves do the rest and hold as little dp as the worst circuit needs"};
 inline constexpr base::MessageForm kSetPointLimits{
-    "set_point_limits", "the low limit of {1} kPa stands above the high limit of {2} kPa; correct them"};
+    "set_point_limits", "the low limit of {1} stands above the high limit of {2}; correct them"};
 
 struct SetPointCheckInput {
     PressureDifference setPoint;
@@ -75,6 +76,7 @@ struct SetPointCheckInput {
     Ratio toleranceHigh = Ratio::si(0.1);
     std::optional<PressureDifference> low;
     std::optional<PressureDifference> high;
+    quantity::ShownUnits units;  ///< of numbers in findings
 };
 /// Zero within accuracy, set-point to 110 % of the need (ASHRAE/IES 90.1, section on variable flow, from
 /// memory), index within tolerance, limits in order; and the warning that holds for every variable-flow loop.

@@ -48,14 +48,13 @@ Head velocityHead(VolumeFlow flow, Length bore) {
 
 base::Result<PumpHead> pumpHead(const GaugeReading& reading, const GaugeStation& station,
                                 std::optional<PressureDifference> zero, std::optional<VolumeFlow> flow,
-                                Density density) {
+                                Density density, const quantity::ShownUnits& units) {
     const auto rise = riseOf(reading);
     if (!rise) {
         return base::Fault{&kNoPumpPressure, "", {}};
     }
     if (rise->si() < 0) {
-        return base::Fault{
-            &kDischargeBelowSuction, "", {quantity::concise(-rise->in(quantity::Unit::Kilopascal), 4)}};
+        return base::Fault{&kDischargeBelowSuction, "", {units.text(-*rise)}};
     }
     PumpHead head;
     head.pressure = quantity::headOf(*rise, density);
@@ -72,7 +71,7 @@ base::Result<PumpHead> pumpHead(const GaugeReading& reading, const GaugeStation&
     }
     head.total = head.pressure + head.zero + head.elevation + head.velocity;
     if (head.total.si() <= 0) {
-        return base::Fault{&kHeadNotPositive, "", {quantity::concise(head.total.si(), 4)}};
+        return base::Fault{&kHeadNotPositive, "", {units.text(head.total)}};
     }
     return head;
 }

@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "core/base/result.h"
-#include "core/quantity/quantity.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
 
@@ -17,7 +17,7 @@ using quantity::VolumeFlow;
 
 inline constexpr base::MessageForm kDischargeBelowSuction{
     "pump_discharge_below_suction",
-    "the discharge gauge shows {1} kPa less than the suction gauge; swap the readings, or check that the "
+    "the discharge gauge shows {1} less than the suction gauge; swap the readings, or check that the "
     "pump "
     "turns the right way and its valves are open"};
 inline constexpr base::MessageForm kNoPumpPressure{
@@ -31,7 +31,7 @@ inline constexpr base::MessageForm kBoreMissing{
     "the pipe diameters at the taps are not both known, so no velocity head is counted; enter them"};
 inline constexpr base::MessageForm kHeadNotPositive{
     "pump_head_not_positive",
-    "with its corrections the head is {1} m; check the gauge heights and the zero reading"};
+    "with its corrections the head is {1}; check the gauge heights and the zero reading"};
 
 /// Where a pump's gauges stand and how wide the pipe is there.
 struct GaugeStation {
@@ -75,6 +75,6 @@ Head velocityHead(VolumeFlow flow, Length bore);
 /// suction.
 base::Result<PumpHead> pumpHead(const GaugeReading& reading, const GaugeStation& station,
                                 std::optional<PressureDifference> zero, std::optional<VolumeFlow> flow,
-                                Density density);
+                                Density density, const quantity::ShownUnits& units = {});
 
 }  // namespace ww::energy

@@ -8,14 +8,6 @@ namespace ww::energy {
 
 namespace {
 
-using quantity::Unit;
-
-std::string millimetres(Length length) {
-    return quantity::concise(length.in(Unit::Millimetre), 4);
-}
-std::string metres(Head head) {
-    return quantity::concise(head.si(), 4);
-}
 std::string percent(double fraction) {
     return quantity::concise(100 * fraction, 3);
 }
@@ -35,7 +27,9 @@ class Choice {
         // A pump that fits to the last digits has nothing to take away and lacks nothing.
         if (m_out.excess->si() < -1e-6 * m_in.requiredHead.si()) {
             m_out.findings.push_back(
-                {&kPumpTooSmall, "", {metres(*m_out.headAvailable), metres(m_in.requiredHead)}});
+                {&kPumpTooSmall,
+                 "",
+                 {m_in.units.text(*m_out.headAvailable), m_in.units.text(m_in.requiredHead)}});
             return std::move(m_out);
         }
         throttle();
@@ -58,7 +52,7 @@ class Choice {
                    : last.si() == 0                            ? own
                                                                : std::min(last, own);
         }
-        return quantity::concise(last.in(Unit::CubicMetrePerHour), 4);
+        return m_in.units.text(last);
     }
 
     /// Power, energy and cost of a set at design flow.
@@ -89,13 +83,12 @@ class Choice {
         option.throttled = std::max(Head(), *m_out.excess);
         price(option, PartLoad::RidesCurve, false);
         if (option.throttled.si() > 0) {
-            const auto wasted = option.efficiency
-                                    ? quantity::concise(shaftPower(m_in.designFlow, option.throttled,
-                                                                   m_in.density, *option.efficiency)
-                                                            .in(Unit::Kilowatt),
-                                                        3)
-                                    : std::string("?");
-            option.cautions.push_back({&kThrottleWastes, "", {metres(option.throttled), wasted}});
+            const auto wasted =
+                option.efficiency
+                    ? m_in.units.text(
+                          shaftPower(m_in.designFlow, option.throttled, m_in.density, *option.efficiency), 3)
+                    : std::string("unknown power");
+            option.cautions.push_back({&kThrottleWastes, "", {m_in.units.text(option.throttled), wasted}});
         }
         m_out.options.push_back(std::move(option));
     }
@@ -165,13 +158,14 @@ class Choice {
     void checkDiameter(PumpOption& option) {
         const Length diameter = *option.impeller;
         if (diameter < *m_in.impeller) {
-            option.cautions.push_back({&kTrimOvershoots, "", {millimetres(*option.firstCut)}});
+            option.cautions.push_back({&kTrimOvershoots, "", {m_in.units.text(*option.firstCut)}});
         }
         if (m_in.impellerMinimum && diameter < *m_in.impellerMinimum) {
             option.isAllowed = false;
-            option.cautions.insert(
-                option.cautions.begin(),
-                {&kTrimBelowMinimum, "", {millimetres(diameter), millimetres(*m_in.impellerMinimum)}});
+            option.cautions.insert(option.cautions.begin(),
+                                   {&kTrimBelowMinimum,
+                                    "",
+                                    {m_in.units.text(diameter), m_in.units.text(*m_in.impellerMinimum)}});
         }
         const Length largest = m_in.impellerMaximum.value_or(*m_in.impeller);
         if (diameter < largest * m_in.leastOfMaximum.si()) {

@@ -8,6 +8,7 @@
 #include "core/base/fault.h"
 #include "core/curve/impeller_family.h"
 #include "core/energy/load_profile.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
 
@@ -18,23 +19,23 @@ enum class PumpAction { Throttle, Trim, Slow };
 
 inline constexpr base::MessageForm kPumpTooSmall{
     "pump_too_small",
-    "at design flow the pump makes {1} m of head and the index circuit needs {2} m; there is nothing to take "
+    "at design flow the pump makes {1} of head and the index circuit needs {2}; there is nothing to take "
     "away, look for the lost head or for a larger impeller"};
 inline constexpr base::MessageForm kDutyBeyondCurve{
     "pump_duty_beyond_curve",
-    "design flow lies beyond the last point of the pump's curve at {1} m3/h; get the maker's curve for this "
+    "design flow lies beyond the last point of the pump's curve at {1}; get the maker's curve for this "
     "flow, no number is computed there"};
 inline constexpr base::MessageForm kThrottleWastes{"pump_throttle_wastes",
-                                                   "the throttle keeps wasting {1} m of head, {2} kW at the "
+                                                   "the throttle keeps wasting {1} of head, {2} at the "
                                                    "shaft; leave it only where the energy code exempts "
                                                    "the pump"};
 inline constexpr base::MessageForm kTrimOvershoots{"pump_trim_overshoots",
                                                    "the law of trimming cuts too much, by 15 to 20 % of the "
-                                                   "change; cut first to {1} mm (three quarters of the "
+                                                   "change; cut first to {1} (three quarters of the "
                                                    "calculated cut), test, and cut again"};
 inline constexpr base::MessageForm kTrimBelowMinimum{
     "pump_trim_below_minimum",
-    "the impeller would be {1} mm, below the least of {2} mm for this casing; do not trim, slow the pump or "
+    "the impeller would be {1}, below the least of {2} for this casing; do not trim, slow the pump or "
     "replace it"};
 inline constexpr base::MessageForm kTrimBelowShare{
     "pump_trim_below_share",
@@ -96,6 +97,7 @@ struct PumpOptionsInput {
     Ratio leastOfMaximum = Ratio::si(0.75);
     /// Of rated speed. 30 % where nobody says more (common practice, no source).
     Ratio minimumSpeed = Ratio::si(0.30);
+    quantity::ShownUnits units;  ///< of numbers in findings and cautions
 };
 
 /// One way to bring the total to design flow.

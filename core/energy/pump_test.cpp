@@ -10,7 +10,6 @@ namespace ww::energy {
 namespace {
 
 using project::PumpPoint;
-using quantity::Unit;
 
 /// Head at shutoff off the stated impeller's (common practice, no source).
 constexpr double kImpellerDoubt = 0.03;
@@ -20,16 +19,6 @@ constexpr double kFlatHalfWidth = 0.10;
 constexpr double kClosureLimit = 2;
 /// Gauges that differ by more than this at rest (common practice, no source): 0.5 psi.
 constexpr double kLargeZero_Pa = 3450;
-
-std::string metres(Head head) {
-    return quantity::concise(head.si(), 4);
-}
-std::string cubicMetresPerHour(VolumeFlow flow) {
-    return quantity::concise(flow.in(Unit::CubicMetrePerHour), 4);
-}
-std::string millimetres(Length length) {
-    return quantity::concise(length.in(Unit::Millimetre), 4);
-}
 
 const char* word(FlowWay way) {
     switch (way) {
@@ -77,8 +66,7 @@ class Evaluation {
             }
             m_sheet.gaugeZero = zero;
             if (std::abs(zero->si()) > kLargeZero_Pa) {
-                m_sheet.findings.push_back(
-                    {&kZeroLarge, "", {quantity::concise(zero->in(Unit::Kilopascal), 3)}});
+                m_sheet.findings.push_back({&kZeroLarge, "", {m_in.units.text(*zero, 3)}});
             }
         }
     }
@@ -129,7 +117,7 @@ class Evaluation {
     static curve::PumpState state(const PumpPointResult& out) { return {out.speedFraction.si(), 1.0}; }
 
     base::Result<PumpHead> headWith(const PumpTestPoint& point, std::optional<VolumeFlow> flow) const {
-        return pumpHead(point.gauges, m_in.station, m_sheet.gaugeZero, flow, m_in.density);
+        return pumpHead(point.gauges, m_in.station, m_sheet.gaugeZero, flow, m_in.density, m_in.units);
     }
 
     /// Head and flow together: without a measured flow the velocity head comes from the curve's own flow.
@@ -176,12 +164,13 @@ class Evaluation {
         const Head head = out.head->total;
         const auto flow = curve.flowAtHead(head, state(out));
         if (!flow) {
-            out.findings.push_back(
-                {&kHeadAboveShutoff, "", {metres(head), metres(curve.shutoffHead(state(out)))}});
+            out.findings.push_back({&kHeadAboveShutoff,
+                                    "",
+                                    {m_in.units.text(head), m_in.units.text(curve.shutoffHead(state(out)))}});
             return;
         }
         if (curve.range(*flow, state(out)) == curve::CurveRange::BeyondLastPoint) {
-            out.findings.push_back({&kHeadBelowCurve, "", {metres(head)}});
+            out.findings.push_back({&kHeadBelowCurve, "", {m_in.units.text(head)}});
             return;
         }
         const Head u = out.headUncertainty.value_or(Head());
@@ -192,7 +181,7 @@ class Evaluation {
         found.isFlat = (found.high - found.low) * 0.5 > *flow * kFlatHalfWidth;
         if (found.isFlat) {
             out.findings.push_back(
-                {&kCurveFlat, "", {cubicMetresPerHour(found.low), cubicMetresPerHour(found.high)}});
+                {&kCurveFlat, "", {m_in.units.text(found.low), m_in.units.text(found.high)}});
         }
         out.curveFlow = found;
         if (!out.flow) {
@@ -201,7 +190,7 @@ class Evaluation {
         }
     }
 
-    static void takeClosures(PumpPointResult& out) {
+    void takeClosures(PumpPointResult& out) {
         struct Way {
             FlowWay way;
             VolumeFlow flow;
@@ -230,8 +219,8 @@ class Evaluation {
                     out.findings.push_back(
                         {&kClosureWide,
                          "",
-                         {word(ways[i].way), cubicMetresPerHour(ways[i].flow), word(ways[j].way),
-                          cubicMetresPerHour(ways[j].flow), quantity::concise(score, 3)}});
+                         {word(ways[i].way), m_in.units.text(ways[i].flow), word(ways[j].way),
+                          m_in.units.text(ways[j].flow), quantity::concise(score, 3)}});
                 }
             }
         }
@@ -281,10 +270,11 @@ class Evaluation {
         if (out.npshRequired) {
             out.npshMargin = *out.npshAvailable - *out.npshRequired;
             if (*out.npshMargin < kNpshMargin) {
-                out.findings.push_back({&kNpshShort,
-                                        "",
-                                        {metres(*out.npshAvailable), metres(*out.npshRequired),
-                                         quantity::concise(kNpshMargin.si(), 2)}});
+                out.findings.push_back(
+                    {&kNpshShort,
+                     "",
+                     {m_in.units.text(*out.npshAvailable), m_in.units.text(*out.npshRequired),
+                      m_in.units.text(kNpshMargin, 2)}});
             }
         }
     }
@@ -325,7 +315,7 @@ class Evaluation {
         }
         const Length found = m_sheet.impeller->diameter;
         m_sheet.findings.push_back(
-            {&kImpellerSuspect, "", {millimetres(found), millimetres(*m_in.statedImpeller)}});
+            {&kImpellerSuspect, "", {m_in.units.text(found), m_in.units.text(*m_in.statedImpeller)}});
         m_sheet.curve = m_in.family != nullptr
                             ? m_in.family->curveOf(found)
                             : curve::trimmedCurve(*m_in.curve, found / *m_in.statedImpeller);
@@ -342,7 +332,7 @@ class Evaluation {
                 point.findings.push_back(
                     {&kHeadAboveTestShutoff,
                      "",
-                     {metres(*point.headAtRatedSpeed), metres(*shut->headAtRatedSpeed)}});
+                     {m_in.units.text(*point.headAtRatedSpeed), m_in.units.text(*shut->headAtRatedSpeed)}});
             }
         }
     }

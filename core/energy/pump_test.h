@@ -12,6 +12,7 @@
 #include "core/energy/pump_head.h"
 #include "core/energy/suction.h"
 #include "core/project/records.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
 
@@ -45,30 +46,31 @@ struct PumpTestInput {
     AbsolutePressure vapour;
     AbsolutePressure air = AbsolutePressure::si(101325);
     std::vector<PumpTestPoint> points;
+    quantity::ShownUnits units;  ///< of numbers in findings
 };
 
 inline constexpr base::MessageForm kHeadAboveShutoff{
     "pump_head_above_shutoff",
-    "the head of {1} m lies above the curve's {2} m at shutoff, so the curve gives no flow; check gauges, "
+    "the head of {1} lies above the curve's {2} at shutoff, so the curve gives no flow; check gauges, "
     "speed "
     "and impeller"};
 inline constexpr base::MessageForm kHeadBelowCurve{
     "pump_head_below_curve",
-    "the head of {1} m lies below the last point of the curve, so the curve gives no flow; get the maker's "
+    "the head of {1} lies below the last point of the curve, so the curve gives no flow; get the maker's "
     "curve for this duty"};
 inline constexpr base::MessageForm kCurveFlat{"pump_curve_flat",
                                               "the curve is flat here: the uncertainty of the head makes the "
-                                              "flow {1} to {2} m3/h; use a meter or the sum "
+                                              "flow {1} to {2}; use a meter or the sum "
                                               "of the terminals"};
 inline constexpr base::MessageForm kCurveUnknown{
     "pump_curve_unknown", "the pump has no usable curve, so it gives no flow; enter at least two points"};
 inline constexpr base::MessageForm kClosureWide{"pump_closure_wide",
-                                                "flow by {1} is {2} m3/h and by {3} is {4} m3/h, z = {5}: "
+                                                "flow by {1} is {2} and by {3} is {4}, z = {5}: "
                                                 "more apart than their uncertainties allow; find "
                                                 "out which is wrong"};
 inline constexpr base::MessageForm kImpellerSuspect{"pump_impeller_suspect",
-                                                    "the head at shutoff says {1} mm of impeller and the "
-                                                    "record says {2} mm; check impeller, direction of turn, "
+                                                    "the head at shutoff says {1} of impeller and the "
+                                                    "record says {2}; check impeller, direction of turn, "
                                                     "speed, wear and air before the curve is trusted"};
 inline constexpr base::MessageForm kImpellerBeyond{"pump_impeller_beyond",
                                                    "the head at shutoff lies outside the family of curves, "
@@ -79,13 +81,13 @@ inline constexpr base::MessageForm kEfficiencyImplied{
     "readings"};
 inline constexpr base::MessageForm kHeadAboveTestShutoff{
     "pump_head_above_test_shutoff",
-    "the head with flow, {1} m, is not below the head at shutoff, {2} m; read one of them again"};
+    "the head with flow, {1}, is not below the head at shutoff, {2}; read one of them again"};
 inline constexpr base::MessageForm kNpshShort{
     "pump_npsh_short",
-    "NPSH available is {1} m and required {2} m, a margin below {3} m; raise the fill pressure or lower the "
+    "NPSH available is {1} and required {2}, a margin below {3}; raise the fill pressure or lower the "
     "temperature before the pump is damaged"};
 inline constexpr base::MessageForm kZeroLarge{"pump_gauge_zero_large",
-                                              "with the pump off the gauges differ by {1} kPa after "
+                                              "with the pump off the gauges differ by {1} after "
                                               "correction for height; use one gauge for both taps, "
                                               "or have them calibrated"};
 inline constexpr base::MessageForm kSpeedUnknown{

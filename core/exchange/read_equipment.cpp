@@ -1,5 +1,6 @@
 // pumps.csv, pump_curve.csv and instruments.csv.
 #include "core/exchange/read_cells.h"
+#include "core/project/units.h"
 
 namespace ww::exchange {
 
@@ -32,7 +33,7 @@ void checkCurves(const project::Pump& pump, const std::vector<int>& rows, TableR
         points.push_back(project::pumpPoint(row));
     }
     for (const auto& [impeller, entry] : byImpeller) {
-        const auto made = curve::PumpCurve::make(entry.second);
+        const auto made = curve::PumpCurve::make(entry.second, project::unitsOfTable(pump));
         if (!made) {
             table.faultAt(entry.first, "head", made.fault());
         }

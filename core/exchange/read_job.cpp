@@ -3,6 +3,7 @@
 
 #include "core/exchange/read_cells.h"
 #include "core/project/names.h"
+#include "core/project/units.h"
 
 namespace ww::exchange {
 
@@ -251,7 +252,8 @@ class JobReader {
                 rowOf("tolerance_low"), "value",
                 {&kJobToleranceOrder, "", {job.toleranceLow.digits.text(), job.toleranceHigh.digits.text()}});
         }
-        const auto fluid = fluid::Fluid::make(job.fluid, job.concentration.value, job.temperature.value);
+        const auto fluid = fluid::Fluid::make(job.fluid, job.concentration.value, job.temperature.value,
+                                              project::fluidUnits(job));
         if (!fluid) {
             const bool isConcentration = fluid.fault().is(fluid::kFluidConcentrationOutside);
             m_table.faultAt(rowOf(isConcentration ? "concentration" : "temperature"), "value", fluid.fault());

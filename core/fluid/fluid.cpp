@@ -72,7 +72,8 @@ Fluid::Fluid(FluidKind kind, Ratio massFraction, Temperature temperature)
         AbsolutePressure::si(m_vapourPressure.si() * glycolWaterMoleFraction(glycol, massFraction).si());
 }
 
-base::Result<Fluid> Fluid::make(FluidKind kind, Ratio massFraction, Temperature temperature) {
+base::Result<Fluid> Fluid::make(FluidKind kind, Ratio massFraction, Temperature temperature,
+                                const quantity::ShownUnits& units) {
     const Limits limits = limitsOf(kind);
     const double concentration_percent = massFraction.in(Unit::Percent);
     const double temperature_C = temperature.in(Unit::Celsius);
@@ -84,12 +85,14 @@ base::Result<Fluid> Fluid::make(FluidKind kind, Ratio massFraction, Temperature 
     if (!isWithin(temperature_C, limits.least_C, limits.most_C)) {
         return base::Fault{&kFluidTemperatureOutside,
                            "",
-                           {text(temperature_C), limits.name, text(limits.least_C), text(limits.most_C)}};
+                           {units.text(temperature), limits.name,
+                            units.text(Temperature::from(limits.least_C, Unit::Celsius)),
+                            units.text(Temperature::from(limits.most_C, Unit::Celsius))}};
     }
     const Fluid fluid(kind, massFraction, temperature);
     const double freezing_C = fluid.freezingPoint().in(Unit::Celsius);
     if (temperature_C < freezing_C - kLimitTolerance) {
-        return base::Fault{&kFluidFrozen, "", {text(temperature_C), text(freezing_C)}};
+        return base::Fault{&kFluidFrozen, "", {units.text(temperature), units.text(fluid.freezingPoint())}};
     }
     return fluid;
 }

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/quantity/quantity.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::fluid {
 
@@ -19,13 +19,13 @@ using quantity::Temperature;
 enum class FluidKind { Water, EthyleneGlycol, PropyleneGlycol };
 
 inline constexpr base::MessageForm kFluidTemperatureOutside{
-    "fluid_temperature_outside", "{1} C is outside the range of {2}, {3} to {4} C; correct the temperature"};
+    "fluid_temperature_outside", "{1} is outside the range of {2}, {3} to {4}; correct the temperature"};
 inline constexpr base::MessageForm kFluidConcentrationOutside{
     "fluid_concentration_outside",
     "{1} % by mass is outside the range of {2}, {3} to {4} %; correct the concentration"};
 inline constexpr base::MessageForm kFluidFrozen{
     "fluid_frozen",
-    "{1} C is below the freezing point {2} C of this mixture; correct temperature or concentration"};
+    "{1} is below the freezing point {2} of this mixture; correct temperature or concentration"};
 
 /// Properties of one fluid at one temperature and about 0.3 MPa absolute (a closed loop); hot water at 1.2
 /// times its saturation pressure where that is more. 0.1 MPa more or less changes the density by 0.005 %.
@@ -37,7 +37,8 @@ class Fluid {
     /// Water at 20 C.
     Fluid();
     /// `massFraction` must be 0 for water. All faults are of the user's input.
-    static base::Result<Fluid> make(FluidKind kind, Ratio massFraction, Temperature temperature);
+    static base::Result<Fluid> make(FluidKind kind, Ratio massFraction, Temperature temperature,
+                                    const quantity::ShownUnits& units = {});
 
     FluidKind kind() const { return m_kind; }
     Ratio massFraction() const { return m_massFraction; }

@@ -1,4 +1,5 @@
 #include "core/pump_room/code_decision.h"
+#include "core/project/units.h"
 
 #include <algorithm>
 #include <limits>
@@ -33,17 +34,17 @@ CodeTestInput inputOf(const Project& project, const CodeCase& what, std::size_t 
     input.edition = job.codeEdition;
     input.clause = job.codeClause;
     input.exceptionClaimed = job.codeException;
+    input.units = project::shownUnits(project, pump);
     if (pump.motorPower) {
         input.plate = pump.motorPower->value;
     }
     return input;
 }
 
-energy::CodeThresholds thresholdsOf(const Project& project, const project::Pump& pump) {
+energy::CodeThresholds thresholdsOf(const project::Pump& pump, bool isPercentOnly) {
     const bool isMetric = pump.motorPower && pump.motorPower->unit != quantity::Unit::Horsepower;
-    return project.job().codeForm == project::CodeForm::PercentOnly
-               ? energy::percentOnlyThresholds(isMetric)
-               : energy::percentOrFloorThresholds(isMetric);
+    return isPercentOnly ? energy::percentOnlyThresholds(isMetric)
+                         : energy::percentOrFloorThresholds(isMetric);
 }
 
 /// How far above its limit; far below where the motor is exempt or the test has no numbers.
@@ -67,9 +68,11 @@ bool isReduced(const CodeCase& what, const CodeTest& test, const CodeTestInput& 
 CodeOutcome testCode(const Project& project, const CodeCase& what) {
     EXPECTS(what.set != nullptr && what.designFlow.si() > 0);
     CodeOutcome out;
+    const bool isPercentOnly = project.job().codeForm == project::CodeForm::PercentOnly;
     std::optional<double> nearest;
     for (std::size_t i = 0; i < what.pumps.size(); ++i) {
-        const energy::CodeThresholds thresholds = thresholdsOf(project, project.pumps()[what.pumps[i]]);
+        const project::Pump& pump = project.pumps()[what.pumps[i]];
+        const energy::CodeThresholds thresholds = thresholdsOf(pump, isPercentOnly);
         CodeTestInput input = inputOf(project, what, i);
         CodeTest test = energy::codeTest(input, thresholds);
         const double distance = distance_W(test);
@@ -78,6 +81,7 @@ CodeOutcome testCode(const Project& project, const CodeCase& what) {
         }
         nearest = distance;
         out.isReduced = isReduced(what, test, input);
+        out.otherForm = energy::codeTest(input, thresholdsOf(pump, !isPercentOnly));
         out.isMet = out.isReduced || (test.decision && *test.decision != CodeDecision::MustReduce);
         out.ownEfficiencies.reset();
         if (what.efficiencyReduced && input.efficiency) {

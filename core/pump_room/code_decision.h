@@ -30,8 +30,9 @@ struct CodeCase {
 struct CodeOutcome {
     energy::CodeTest test;                            ///< one efficiency for both duties
     std::optional<energy::CodeTest> ownEfficiencies;  ///< each duty with its own
-    bool isMet = false;                               ///< exempt, or reduced
-    bool isReduced = false;  ///< what is left at the present speed lies within the limit
+    energy::CodeTest otherForm;  ///< of the same pump, by the form that the job does not name
+    bool isMet = false;          ///< exempt, or reduced
+    bool isReduced = false;      ///< what is left at the present speed lies within the limit
 };
 
 /// Each pump of a set is held to its own plate: with its part of the flow in parallel, of the head in series.

@@ -5,6 +5,7 @@
 #include "core/energy/air_in_water.h"
 #include "core/energy/suction.h"
 #include "core/hydraulics/solve.h"
+#include "core/project/units.h"
 #include "core/quantity/measured.h"
 
 namespace ww::pump_room {
@@ -15,14 +16,9 @@ using balancing::HydraulicModel;
 using hydraulics::LinkIndex;
 using project::Branch;
 using project::Project;
-using quantity::Unit;
 
 /// A valve that takes less does not matter for air (common practice, no source).
 constexpr double kLittleDrop_Pa = 1000;
-
-std::string kilopascals(double pressure_Pa) {
-    return quantity::concise(pressure_Pa / 1000, 3);
-}
 
 /// One element before pressures are known.
 struct Piece {
@@ -249,19 +245,22 @@ void adviseOnPressure(const Project& project, const Branch& branch, CircuitCompa
         out.findings.push_back({&kFillUnknown, "", {}});
         return;
     }
+    const quantity::ShownUnits units = project::shownUnits(project);
     const double top_Pa =
         fill->value.si() - project.fluid().pressure(quantity::Head::si(highestUnit(project).si())).si();
     if (top_Pa < kLeastStatic.si()) {
-        out.advice.push_back(
-            {&kStaticLow, branch.tag, {kilopascals(top_Pa), kilopascals(kLeastStatic.si())}});
+        out.advice.push_back({&kStaticLow,
+                              branch.tag,
+                              {units.text(PressureDifference::si(top_Pa), 3), units.text(kLeastStatic, 3)}});
     }
     const CircuitProfile& asBuilt = branch.side == project::Side::Supply ? *out.onSupply : *out.onReturn;
     if (asBuilt.lowest.si() < 0) {
-        out.advice.push_back({&kBelowAir, branch.tag, {kilopascals(-asBuilt.lowest.si())}});
+        out.advice.push_back(
+            {&kBelowAir, branch.tag, {units.text(PressureDifference::si(-asBuilt.lowest.si()), 3)}});
     }
 }
 
-void adviseOnSide(const Branch& branch, CircuitComparison& out) {
+void adviseOnSide(const Project& project, const Branch& branch, CircuitComparison& out) {
     const PressureDifference gain = out.onReturn->unitRunning - out.onSupply->unitRunning;
     if (gain.si() < kLittleDrop_Pa) {
         out.advice.push_back({&kAirLittle, branch.tag, {}});
@@ -269,8 +268,9 @@ void adviseOnSide(const Branch& branch, CircuitComparison& out) {
     }
     if (out.onReturn->airRunning && out.onSupply->airRunning) {
         const double more_mL = 1000 * (out.onReturn->airRunning->si() - out.onSupply->airRunning->si());
-        out.advice.push_back(
-            {&kAirReturnBetter, branch.tag, {kilopascals(gain.si()), quantity::concise(more_mL, 3)}});
+        out.advice.push_back({&kAirReturnBetter,
+                              branch.tag,
+                              {project::shownUnits(project).text(gain, 3), quantity::concise(more_mL, 3)}});
     }
     if (branch.side == project::Side::Supply) {
         out.advice.push_back({&kAirOnSupply, branch.tag, {}});
@@ -300,7 +300,7 @@ CircuitComparison compareSides(const Project& project, std::size_t terminal,
     if (!branch.elevation) {
         out.findings.push_back({&kHeightUnknown, branch.tag, {}});
     }
-    adviseOnSide(branch, out);
+    adviseOnSide(project, branch, out);
     adviseOnPressure(project, branch, out);
     return out;
 }

@@ -57,7 +57,7 @@ inline constexpr base::MessageForm kHeightUnknown{
     "profile_height_unknown",
     "the height of this unit over the pump is not entered, so it counts as level with the pump; enter it"};
 inline constexpr base::MessageForm kAirReturnBetter{"profile_air_return_better",
-                                                    "with the valve behind the unit its water stands {1} kPa "
+                                                    "with the valve behind the unit its water stands {1} "
                                                     "higher and holds {2} mL/L more air; keep the valve "
                                                     "on the return side"};
 inline constexpr base::MessageForm kAirOnSupply{
@@ -69,11 +69,11 @@ inline constexpr base::MessageForm kAirLittle{
     "the valve takes so little here that its side hardly matters for air; what counts is straight pipe"};
 inline constexpr base::MessageForm kStaticLow{
     "profile_static_low",
-    "with the pumps off the highest point stands at {1} kPa, below the {2} kPa that keep air out; raise the "
+    "with the pumps off the highest point stands at {1}, below the {2} that keep air out; raise the "
     "fill pressure, within what vessel and relief valve allow"};
 inline constexpr base::MessageForm kBelowAir{
     "profile_below_air",
-    "pressure falls to {1} kPa below the surrounding air here while the pump runs, so air is drawn in at any "
+    "pressure falls to {1} below the surrounding air here while the pump runs, so air is drawn in at any "
     "leak; raise the fill pressure, or move the vessel to the pump's suction"};
 inline constexpr base::MessageForm kProfileNoUnit{
     "profile_no_unit", "this branch feeds others; choose a terminal for the profile of a circuit"};

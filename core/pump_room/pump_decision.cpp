@@ -4,8 +4,10 @@
 #include <cmath>
 
 #include "core/balancing/assess.h"
+#include "core/balancing/detail/pump_duty.h"
 #include "core/balancing/system_curve.h"
 #include "core/energy/best_point.h"
+#include "core/project/units.h"
 #include "core/pump_room/code_decision.h"
 #include "core/pump_room/test_sheet.h"
 #include "core/quantity/measured.h"
@@ -27,9 +29,6 @@ constexpr double kConfirmedApartShare = 0.02;
 
 std::string percent(double fraction) {
     return quantity::concise(100 * fraction, 4);
-}
-std::string metres(Head head) {
-    return quantity::concise(head.si(), 4);
 }
 
 class Decision {
@@ -112,9 +111,11 @@ class Decision {
             m_out.required.begin(), m_out.required.end(),
             [&](const RequiredHead& a, const RequiredHead& b) { return rank(a.source) < rank(b.source); });
         m_out.counted = static_cast<std::size_t>(best - m_out.required.begin());
+        const quantity::ShownUnits units = project::shownUnits(m_project);
         for (const RequiredHead& other : m_out.required) {
             if (std::abs(other.head / best->head - 1) > kRequiredApartShare) {
-                m_out.findings.push_back({&kRequiredApart, "", {metres(best->head), metres(other.head)}});
+                m_out.findings.push_back(
+                    {&kRequiredApart, "", {units.text(best->head), units.text(other.head)}});
             }
         }
     }
@@ -128,10 +129,8 @@ class Decision {
             const PumpSheet& sheet = sheets[pump];
             for (std::size_t i = 0; i < sheet.rounds.size(); ++i) {
                 const energy::PumpPointResult& point = sheet.sheet.points[i];
-                const bool isDuty = point.kind == project::PumpPoint::Running ||
-                                    point.kind == project::PumpPoint::FullOpen ||
-                                    point.kind == project::PumpPoint::Final;
-                if (sheet.rounds[i] == roundNumber && isDuty && point.motor.shaft()) {
+                if (sheet.rounds[i] == roundNumber && balancing::detail::isDuty(point.kind) &&
+                    point.motor.shaft()) {
                     own = point.motor.shaft();
                 }
             }
@@ -243,6 +242,7 @@ class Decision {
             input.family = &*family;
             input.impellerMaximum = family->members().back().diameter;
         }
+        input.units = project::shownUnits(m_project, pump);
         input.trimFlowExponent = m_options.trimFlowExponent;
         input.firstCut = m_options.firstCut;
         if (pump.minimumSpeed) {
@@ -321,6 +321,7 @@ class Decision {
             m_out.findings.push_back({&kCodeMet, "", {percent(m_out.duty->speedFraction.si())}});
         }
         m_out.isCodeMet = outcome.isMet;
+        m_out.codeOtherForm = std::move(outcome.otherForm);
         m_out.code = std::move(outcome.test);
         m_out.codeOwnEfficiencies = std::move(outcome.ownEfficiencies);
     }

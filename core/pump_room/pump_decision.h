@@ -54,7 +54,7 @@ inline constexpr base::MessageForm kRequiredUnknown{
     "shares are within the band"};
 inline constexpr base::MessageForm kRequiredApart{
     "pump_required_apart",
-    "the head required is {1} m by one way and {2} m by another; find out why before the pump is changed"};
+    "the head required is {1} by one way and {2} by another; find out why before the pump is changed"};
 inline constexpr base::MessageForm kConfirmedApart{"pump_confirmed_apart",
                                                    "solved with this impeller or speed the loop takes {1} % "
                                                    "of design flow; the affinity laws do not hold for "
@@ -92,7 +92,8 @@ struct PumpDecision {
     std::vector<DecidedOption> options;
     energy::CodeTest code;  ///< of the pump nearest to its limit, one efficiency for both duties
     std::optional<energy::CodeTest> codeOwnEfficiencies;  ///< the same with each duty's own efficiency
-    bool isCodeMet = false;                               ///< exempt, or the pump was reduced already
+    energy::CodeTest codeOtherForm;  ///< of the same pump, by the form that the job does not name
+    bool isCodeMet = false;          ///< exempt, or the pump was reduced already
     ThrottlingProof throttling;
     std::vector<base::Fault> findings;
 };

@@ -1,5 +1,6 @@
 #include "core/pump_room/set_point_sheet.h"
 
+#include "core/project/units.h"
 #include "core/quantity/measured.h"
 
 namespace ww::pump_room {
@@ -52,6 +53,10 @@ void checkSetPoint(const Project& project, const project::SetPoint& record, SetP
     input.toleranceHigh = project.job().toleranceHigh.value;
     input.low = valueOf(record.lowLimit);
     input.high = valueOf(record.highLimit);
+    input.units = project::shownUnits(project);
+    if (!quantity::isHeadUnit(record.dp->unit)) {
+        input.units.pressure = record.dp->unit;
+    }
     for (base::Fault& finding : energy::setPointFindings(input)) {
         finding.subject = record.sensor;
         sheet.findings.push_back(std::move(finding));
@@ -66,9 +71,7 @@ void checkIndexValve(const Project& project, const balancing::Assessment& assess
     const project::ValveModel* valve = branch.valve ? project.valves().find(*branch.valve) : nullptr;
     if (valve != nullptr && valve->minimumDp) {
         sheet.findings.push_back(
-            {&kSetPointSelfActing,
-             branch.tag,
-             {quantity::concise(valve->minimumDp->value.in(quantity::Unit::Kilopascal), 4)}});
+            {&kSetPointSelfActing, branch.tag, {project::shownUnits(project).text(valve->minimumDp->value)}});
     }
 }
 

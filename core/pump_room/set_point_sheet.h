@@ -39,7 +39,7 @@ inline constexpr base::MessageForm kSetPointFlowMissing{
     "the set-point follows the flow, but the flow at which it was found is not entered; enter it"};
 inline constexpr base::MessageForm kSetPointSelfActing{
     "set_point_self_acting",
-    "the index is a self-acting valve: the set-point must leave it the start of its range, {1} kPa; read its "
+    "the index is a self-acting valve: the set-point must leave it the start of its range, {1}; read its "
     "dp "
     "at this set-point"};
 

@@ -5,6 +5,8 @@
 
 #include "core/balancing/assess.h"
 #include "core/balancing/detail/branch_flow.h"
+#include "core/balancing/detail/pump_duty.h"
+#include "core/project/units.h"
 
 namespace ww::pump_room {
 
@@ -97,12 +99,6 @@ PumpTestPoint pointOf(const Project& project, const PumpReading& reading,
     return point;
 }
 
-/// The sum of the terminals belongs to the state of the walk, not to a pump run shut or throttled for a test.
-bool takesTerminals(project::PumpPoint kind) {
-    return kind == project::PumpPoint::Running || kind == project::PumpPoint::FullOpen ||
-           kind == project::PumpPoint::Final;
-}
-
 energy::PumpTestInput inputOf(const Project& project, const project::Pump& pump) {
     energy::PumpTestInput input;
     input.curve = project.pumpCurve(pump.id);
@@ -111,6 +107,7 @@ energy::PumpTestInput inputOf(const Project& project, const project::Pump& pump)
     input.station = {valueOf(pump.suctionGaugeHeight), valueOf(pump.dischargeGaugeHeight),
                      valueOf(pump.suctionDiameter), valueOf(pump.dischargeDiameter)};
     input.plate = motorPlate(pump);
+    input.units = project::shownUnits(project, pump);
     input.density = project.fluid().density();
     input.vapour = project.fluid().vapourPressure();
     if (project.job().altitude) {
@@ -130,7 +127,7 @@ std::optional<curve::ImpellerFamily> familyOf(const project::Pump& pump) {
             return std::nullopt;
         }
     }
-    auto family = curve::ImpellerFamily::make(std::move(points));
+    auto family = curve::ImpellerFamily::make(std::move(points), project::unitsOfTable(pump));
     if (!family || family->members().size() < 2) {
         return std::nullopt;
     }
@@ -151,6 +148,19 @@ energy::MotorPlate motorPlate(const project::Pump& pump) {
         pump.serviceFactor && pump.serviceFactor->value() > 0 ? pump.serviceFactor->value() : 1;
     plate.isBehindDrive = pump.hasDrive;
     return plate;
+}
+
+energy::ShutoffAdvice shutoffAdviceFor(const Project& project, std::size_t index) {
+    const project::Pump& pump = project.pumps()[index];
+    energy::ShutoffCase shut;
+    shut.curve = project.pumpCurve(pump.id);
+    shut.units = project::shownUnits(project, pump);
+    shut.speed = valueOf(pump.speed);
+    shut.motor = valueOf(pump.motorPower);
+    shut.temperature = project.fluid().temperature();
+    shut.isPositiveDisplacement = pump.isPositiveDisplacement;
+    shut.guardsSource = pump.guardsSource;
+    return energy::shutoffAdvice(shut);
 }
 
 std::vector<PumpSheet> pumpSheets(const Project& project) {
@@ -175,22 +185,17 @@ std::vector<PumpSheet> pumpSheets(const Project& project) {
                 if (reading.pump != pump.id || reading.status != project::ReadingStatus::Standing) {
                     continue;
                 }
+                // The sum of the terminals belongs to the state of the walk, not to a pump run shut or
+                // throttled for a test.
+                const bool takesTerminals = isAlone && balancing::detail::isDuty(reading.point);
                 out.readings.push_back(reading.id);
                 out.rounds.push_back(round.number);
                 input.points.push_back(
-                    pointOf(project, reading,
-                            isAlone && takesTerminals(reading.point) ? sums[roundIndex] : std::nullopt));
+                    pointOf(project, reading, takesTerminals ? sums[roundIndex] : std::nullopt));
             }
         }
         out.sheet = energy::evaluate(input);
-        energy::ShutoffCase shut;
-        shut.curve = input.curve;
-        shut.speed = input.ratedSpeed;
-        shut.motor = input.plate.power;
-        shut.temperature = project.fluid().temperature();
-        shut.isPositiveDisplacement = pump.isPositiveDisplacement;
-        shut.guardsSource = pump.guardsSource;
-        out.shutoff = energy::shutoffAdvice(shut);
+        out.shutoff = shutoffAdviceFor(project, i);
         sheets.push_back(std::move(out));
     }
     return sheets;

@@ -25,6 +25,15 @@ struct PumpSheet {
 /// instrument.
 std::vector<PumpSheet> pumpSheets(const project::Project& project);
 
+inline constexpr base::MessageForm kShutoffTitle{"shutoff_title", "Before a shutoff test"};
+inline constexpr base::MessageForm kShutoffMay{
+    "shutoff_may", "it may be made, by somebody who knows this plant; read the following first"};
+inline constexpr base::MessageForm kShutoffNot{"shutoff_not",
+                                               "it must not be made on this pump; the following says why"};
+
+/// What to know before anybody runs a pump (index into Project::pumps()) against a shut valve.
+energy::ShutoffAdvice shutoffAdviceFor(const project::Project& project, std::size_t pump);
+
 /// The family of a pump's curves where its table has several impellers; nothing otherwise, or where it is
 /// unusable.
 std::optional<curve::ImpellerFamily> familyOf(const project::Pump& pump);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/balancing/advice/proportional_balance.h"
+#include "core/project/units.h"
 #include "core/pump_room/test_sheet.h"
 #include "core/quantity/measured.h"
 
@@ -142,21 +143,18 @@ class Answer {
         }
         const curve::PumpSet& set = *running.set;
         const project::Pump& pump = job().pumps()[running.pumps.front()];
+        const quantity::ShownUnits units = project::shownUnits(job(), pump);
         const auto available = set.head(design);
         if (!available || !set.isWithinPoints(design)) {
             m_out.findings.push_back(
-                {&energy::kDutyBeyondCurve,
-                 pump.tag,
-                 {quantity::concise(set.members().front().curve.lastFlow().in(Unit::CubicMetrePerHour), 4)}});
+                {&energy::kDutyBeyondCurve, pump.tag, {units.text(set.members().front().curve.lastFlow())}});
             return;
         }
         m_out.headAvailable = available;
         m_out.canPump = *available >= *m_out.requiredHead * (1 - 1e-9);
         if (!m_out.canPump) {
             m_out.findings.push_back(
-                {&kZonePumpShort,
-                 pump.tag,
-                 {quantity::concise(available->si(), 4), quantity::concise(m_out.requiredHead->si(), 4)}});
+                {&kZonePumpShort, pump.tag, {units.text(*available), units.text(*m_out.requiredHead)}});
         }
         const auto factor = energy::speedFactorThrough(set, design, *m_out.requiredHead);
         if (factor && *factor <= 1 + 1e-9) {
@@ -177,13 +175,12 @@ class Answer {
             m_out.findings.push_back({&kZoneMotorUnknown, pump.tag, {}});
             return;
         }
+        const quantity::ShownUnits units = project::shownUnits(job(), pump);
         const Power allowed = *plate.power * (plate.serviceFactor * static_cast<double>(count));
         m_out.canMotor = *full <= allowed;
         if (!*m_out.canMotor) {
-            m_out.findings.push_back({&kZoneMotorShort,
-                                      pump.tag,
-                                      {quantity::concise(full->in(Unit::Kilowatt), 3),
-                                       quantity::concise(allowed.in(Unit::Kilowatt), 3)}});
+            m_out.findings.push_back(
+                {&kZoneMotorShort, pump.tag, {units.text(*full, 3), units.text(allowed, 3)}});
         }
     }
 

@@ -21,12 +21,12 @@ inline constexpr base::MessageForm kZoneStale{
 inline constexpr base::MessageForm kZoneIndexMoves{
     "zone_index_moves", "the index circuit moves from {1} to {2}; open every valve on the new path"};
 inline constexpr base::MessageForm kZonePumpShort{"zone_pump_short",
-                                                  "at the new design flow the pump makes {1} m at full speed "
-                                                  "and {2} m are needed; a larger impeller or pump "
+                                                  "at the new design flow the pump makes {1} at full speed "
+                                                  "and {2} are needed; a larger impeller or pump "
                                                   "is needed, ask its maker"};
 inline constexpr base::MessageForm kZoneMotorShort{
     "zone_motor_short",
-    "the pump would take {1} kW and the motor may give {2} kW; a larger motor is needed, ask a licensed "
+    "the pump would take {1} and the motor may give {2}; a larger motor is needed, ask a licensed "
     "electrician"};
 inline constexpr base::MessageForm kZoneMotorUnknown{
     "zone_motor_unknown",

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/balancing/detail/branch_flow.h"
+#include "core/curve/pump_set.h"
 
 namespace ww::balancing::detail {
 
@@ -68,7 +69,39 @@ PumpDuty dutyOf(const Project& project, const project::Round& round, std::size_t
     return duty;
 }
 
+/// The running pumps at their speeds in the round; nothing where one has no curve, or where some stand in
+/// series and others side by side.
+std::optional<curve::PumpSet> setOf(const Project& project, const std::vector<PumpDuty>& pumps,
+                                    double speedFactor) {
+    std::vector<curve::PumpMember> members;
+    std::size_t inSeries = 0;
+    for (const PumpDuty& duty : pumps) {
+        const project::Pump& pump = project.pumps()[duty.pump];
+        if (!pump.isRunning) {
+            continue;
+        }
+        const curve::PumpCurve* curve = project.pumpCurve(pump.id);
+        const double speed = duty.speedFraction * speedFactor;
+        if (curve == nullptr || speed <= 0) {
+            return std::nullopt;
+        }
+        members.push_back({*curve, {speed, 1.0}});
+        inSeries += pump.arrangement == project::PumpArrangement::Series ? 1 : 0;
+    }
+    const bool isSeries = members.size() > 1 && inSeries == members.size();
+    if (members.empty() || (members.size() > 1 && inSeries > 0 && !isSeries)) {
+        return std::nullopt;
+    }
+    return curve::PumpSet(std::move(members),
+                          isSeries ? curve::PumpJoint::Series : curve::PumpJoint::Parallel);
+}
+
 }  // namespace
+
+bool isDuty(project::PumpPoint point) {
+    using project::PumpPoint;
+    return point == PumpPoint::Running || point == PumpPoint::FullOpen || point == PumpPoint::Final;
+}
 
 std::optional<PumpRise> riseOf(const Project& project, const PumpReading& reading) {
     const project::Instrument* instrument =
@@ -92,7 +125,8 @@ const PumpReading* countingPumpReading(const Project& project, const base::Id& r
     const PumpReading* counting = nullptr;
     for (const std::size_t index : project.pumpReadingsOf(round)) {
         const PumpReading& reading = project.pumpReadings()[index];
-        if (reading.pump == pump && reading.status == project::ReadingStatus::Standing) {
+        if (reading.pump == pump && reading.status == project::ReadingStatus::Standing &&
+            isDuty(reading.point)) {
             counting = &reading;
         }
     }
@@ -112,44 +146,16 @@ std::vector<PumpDuty> pumpDuties(const Project& project, const project::Round& r
 
 std::optional<VolumeFlow> flowOfPumps(const Project& project, const std::vector<PumpDuty>& pumps, Head head,
                                       double speedFactor) {
-    VolumeFlow total;
-    bool hasPump = false;
-    for (const PumpDuty& duty : pumps) {
-        const project::Pump& pump = project.pumps()[duty.pump];
-        if (!pump.isRunning) {
-            continue;
-        }
-        const curve::PumpCurve* curve = project.pumpCurve(pump.id);
-        if (curve == nullptr) {
-            return std::nullopt;
-        }
-        hasPump = true;
-        // Above its shutoff head a pump of a parallel set gives nothing; its check valve is shut.
-        total += curve->flowAtHead(head, {duty.speedFraction * speedFactor, 1.0}).value_or(VolumeFlow());
-    }
-    return hasPump ? std::optional(total) : std::nullopt;
+    const auto set = setOf(project, pumps, speedFactor);
+    // Above its shutoff head a pump gives nothing; its check valve is shut.
+    return set ? std::optional(set->flowAtHead(head).value_or(VolumeFlow())) : std::nullopt;
 }
 
 std::optional<Head> headOfPumps(const Project& project, const std::vector<PumpDuty>& pumps, VolumeFlow flow,
                                 double speedFactor) {
-    double low_m = 0;
-    double high_m = 0;
-    for (const PumpDuty& duty : pumps) {
-        const project::Pump& pump = project.pumps()[duty.pump];
-        if (const curve::PumpCurve* curve = pump.isRunning ? project.pumpCurve(pump.id) : nullptr) {
-            high_m = std::max(high_m, curve->shutoffHead({duty.speedFraction * speedFactor, 1.0}).si());
-        }
-    }
-    const auto most = flowOfPumps(project, pumps, Head::si(low_m), speedFactor);
-    if (!most || *most < flow || flow.si() < 0) {
-        return std::nullopt;
-    }
-    constexpr int kHalvings = 60;  // 2^-60 of the shutoff head: below the noise of doubles
-    for (int i = 0; i < kHalvings; ++i) {
-        const double middle_m = 0.5 * (low_m + high_m);
-        (*flowOfPumps(project, pumps, Head::si(middle_m), speedFactor) > flow ? low_m : high_m) = middle_m;
-    }
-    return Head::si(0.5 * (low_m + high_m));
+    const auto set = setOf(project, pumps, speedFactor);
+    const auto head = set && flow.si() >= 0 ? set->head(flow) : std::nullopt;
+    return head && head->si() >= 0 ? head : std::nullopt;
 }
 
 }  // namespace ww::balancing::detail

@@ -142,10 +142,11 @@ TEST(ImpellerFamily, saysWhatIsWrongWithItsRows) {
               "the impeller diameter at 0 m3/h is -160 mm; it must be above 0, correct this row");
     points = rowsOf({160, 200});
     points[1].head = Head::si(14);
-    EXPECT_EQ(sentence(points),
-              "160 mm: the head rises from 12.8 m to 14 m between 0 and 10 m3/h; check these points, the "
-              "duty is not "
-              "unique on a rising curve");
+    EXPECT_EQ(
+        sentence(points),
+        "160 mm: the head rises from 12.8 m to 14 m between 0 m3/h and 10 m3/h; check these points, the "
+        "duty is not "
+        "unique on a rising curve");
     points = rowsOf({160, 200});
     for (PumpPoint& point : points) {
         point.impeller = mm(360) - *point.impeller;

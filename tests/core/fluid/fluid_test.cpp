@@ -53,7 +53,11 @@ TEST(Fluid, refusesTemperaturesOutsideTheFormulation) {
         EXPECT_TRUE(glycol.fault().is(kFluidTemperatureOutside));
     }
     EXPECT_EQ(base::english(Fluid::make(FluidKind::Water, Ratio(), celsius(160)).fault()),
-              "160 C is outside the range of water, 0 to 150 C; correct the temperature");
+              "160 C is outside the range of water, 0 C to 150 C; correct the temperature");
+    quantity::ShownUnits units;
+    units.temperature = Unit::Fahrenheit;
+    EXPECT_EQ(base::english(Fluid::make(FluidKind::Water, Ratio(), celsius(160), units).fault()),
+              "320 F is outside the range of water, 32 F to 302 F; correct the temperature");
 }
 
 TEST(Fluid, acceptsItsLimitsInAnyUnit) {

@@ -1,5 +1,6 @@
 #include "ui/places/job/job_edit.h"
 
+#include "core/project/units.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
 
@@ -17,6 +18,11 @@ constexpr base::MessageForm kLowNotNegative{"tolerance_low_not_negative",
                                             "{1} is not below zero; type the lower limit as -10"};
 constexpr base::MessageForm kLimitTooWide{"tolerance_too_wide",
                                           "{1} is out of reason; type a value within {2} %"};
+
+constexpr base::MessageForm kAltitudeOutside{
+    "altitude_outside", "{1} is no height of a building above the sea; type one within -500 and 6000 m"};
+constexpr quantity::Length kLowestSite = quantity::Length::si(-500);
+constexpr quantity::Length kHighestSite = quantity::Length::si(6000);
 
 template <class Q>
 QString plain(const Measured<Q>& value) {
@@ -50,7 +56,8 @@ std::optional<base::Fault> takeNumber(std::optional<base::Decimal>& place, const
 }
 
 std::optional<base::Fault> faultOfFluid(const Job& job) {
-    const auto made = fluid::Fluid::make(job.fluid, job.concentration.value, job.temperature.value);
+    const auto made = fluid::Fluid::make(job.fluid, job.concentration.value, job.temperature.value,
+                                         project::fluidUnits(job));
     return made ? std::nullopt : std::optional(made.fault());
 }
 
@@ -62,6 +69,42 @@ std::optional<base::Fault> faultOfLimit(const Measured<Ratio>& limit) {
     if (limit.value.si() > 0.5) {
         return base::Fault{&kLimitTooWide, {}, {limit.text(), "50"}};
     }
+    return {};
+}
+
+std::optional<base::Fault> takeAltitude(Job& job, const QString& text) {
+    const bool isUs = job.units == project::UnitSystem::US;
+    if (text.isEmpty()) {
+        job.altitude.reset();
+        return {};
+    }
+    Measured<quantity::Length> altitude;
+    auto refusal = take<quantity::Length>(altitude, text, isUs ? Unit::Foot : Unit::Metre);
+    if (refusal) {
+        return refusal;
+    }
+    if (altitude.value < kLowestSite || altitude.value > kHighestSite) {
+        return base::Fault{&kAltitudeOutside, {}, {altitude.text()}};
+    }
+    job.altitude = std::move(altitude);
+    return {};
+}
+
+/// A gauge pressure in a pressure unit, or as a head of the job's fluid.
+std::optional<base::Fault> takeFillPressure(Job& job, const QString& text) {
+    if (text.isEmpty()) {
+        job.fillPressure.reset();
+        return {};
+    }
+    const bool isUs = job.units == project::UnitSystem::US;
+    const auto fluid = fluid::Fluid::make(job.fluid, job.concentration.value, job.temperature.value);
+    auto typed = quantity::parseDifference(text.toStdString(), isUs ? Unit::Psi : Unit::Kilopascal,
+                                           (fluid ? *fluid : fluid::Fluid()).density());
+    if (!typed) {
+        return typed.fault();
+    }
+    job.fillPressure = Measured<quantity::GaugePressure>{typed->digits, typed->unit,
+                                                         quantity::GaugePressure::si(typed->value.si())};
     return {};
 }
 
@@ -105,6 +148,21 @@ std::optional<base::Fault> set(Job& job, JobField field, const QString& text) {
             return takeNumber(job.powerPrice, text);
         case JobField::HoursPerYear:
             return takeNumber(job.hoursPerYear, text);
+        case JobField::ReadingAgeLimit:
+            return takeNumber(job.readingAgeLimit, text);
+        case JobField::Altitude:
+            return takeAltitude(job, text);
+        case JobField::FillPressure:
+            return takeFillPressure(job, text);
+        case JobField::CodeEdition:
+            job.codeEdition = text.toStdString();
+            return {};
+        case JobField::CodeClause:
+            job.codeClause = text.toStdString();
+            return {};
+        case JobField::CodeException:
+            job.codeException = text.toStdString();
+            return {};
     }
     return {};
 }
@@ -138,6 +196,18 @@ QString jobFieldText(const Job& job, JobField field) {
             return number(job.powerPrice);
         case JobField::HoursPerYear:
             return number(job.hoursPerYear);
+        case JobField::ReadingAgeLimit:
+            return number(job.readingAgeLimit);
+        case JobField::Altitude:
+            return job.altitude ? plain(*job.altitude) : QString();
+        case JobField::FillPressure:
+            return job.fillPressure ? plain(*job.fillPressure) : QString();
+        case JobField::CodeEdition:
+            return QString::fromStdString(job.codeEdition);
+        case JobField::CodeClause:
+            return QString::fromStdString(job.codeClause);
+        case JobField::CodeException:
+            return QString::fromStdString(job.codeException);
     }
     return {};
 }

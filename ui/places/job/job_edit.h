@@ -22,6 +22,12 @@ enum class JobField {
     PowerPrice,
     Currency,
     HoursPerYear,
+    Altitude,
+    FillPressure,
+    ReadingAgeLimit,
+    CodeEdition,
+    CodeClause,
+    CodeException,
 };
 
 /// What stands in a field, as entered.

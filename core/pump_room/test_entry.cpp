@@ -1,0 +1,89 @@
+#include "core/pump_room/test_entry.h"
+
+#include <algorithm>
+
+#include "core/project/names.h"
+
+namespace ww::pump_room {
+
+namespace {
+
+using project::Project;
+using project::PumpReading;
+
+/// The next free place in the order of a round, counted over branches and pumps.
+int nextSequence(const Project& project, const Id& round) {
+    int last = 0;
+    for (const std::size_t index : project.readingsOf(round)) {
+        last = std::max(last, project.readings()[index].sequence);
+    }
+    for (const std::size_t index : project.pumpReadingsOf(round)) {
+        last = std::max(last, project.pumpReadings()[index].sequence);
+    }
+    return last + 1;
+}
+
+std::optional<Id> lastGaugeOf(const Project& project, const Id& pump) {
+    std::optional<Id> last;
+    for (const PumpReading& reading : project.pumpReadings()) {
+        if (reading.pump == pump && reading.instrument) {
+            last = reading.instrument;
+        }
+    }
+    return last;
+}
+
+}  // namespace
+
+const PumpReading* testReading(const Project& project, const Id& round, const Id& pump,
+                               project::PumpPoint point) {
+    const PumpReading* found = nullptr;
+    for (const std::size_t index : project.pumpReadingsOf(round)) {
+        const PumpReading& reading = project.pumpReadings()[index];
+        if (reading.pump == pump && reading.point == point &&
+            reading.status == project::ReadingStatus::Standing) {
+            found = &reading;
+        }
+    }
+    return found;
+}
+
+PumpReading testReadingToFill(const Project& project, const Id& round, const Id& pump,
+                              project::PumpPoint point, balancing::WalkContext context) {
+    if (const PumpReading* standing = testReading(project, round, pump, point)) {
+        return *standing;
+    }
+    PumpReading reading;
+    reading.id = context.ids.next();
+    reading.round = round;
+    reading.pump = pump;
+    reading.point = point;
+    reading.sequence = nextSequence(project, round);
+    reading.time = context.now;
+    reading.person = context.person;
+    reading.instrument = lastGaugeOf(project, pump);
+    return reading;
+}
+
+project::Edit storeTestReading(const Project& project, PumpReading reading, bool isAdded,
+                               const std::string& what, balancing::WalkContext context) {
+    const project::Pump& pump = project.pumps().at(reading.pump);
+    project::Edit edit;
+    edit.label = what + ", " + pump.tag + ", " + std::string(project::name(reading.point));
+    const PumpReading* standing = project.pumpReadings().find(reading.id);
+    const bool isOpen = project.rounds().at(reading.round).state == project::RoundState::Open;
+    if (standing != nullptr && !(isAdded && isOpen)) {
+        PumpReading earlier = *standing;
+        earlier.status = project::ReadingStatus::Superseded;
+        edit.put.emplace_back(std::move(earlier));
+        reading.id = context.ids.next();
+        reading.supersedes = standing->id;
+        reading.sequence = nextSequence(project, reading.round);
+        reading.time = context.now;
+        reading.person = context.person ? context.person : reading.person;
+    }
+    edit.put.emplace_back(std::move(reading));
+    return edit;
+}
+
+}  // namespace ww::pump_room

@@ -1,0 +1,32 @@
+// The units in which computed numbers stand inside sentences, and such a number with its unit as text. Not
+// for what was typed: that keeps its own unit (measured.h).
+#pragma once
+
+#include <string>
+
+#include "core/quantity/quantity.h"
+
+namespace ww::quantity {
+
+/// One unit for each kind. As it is made: the units of an SI job.
+struct ShownUnits {
+    Unit flow = Unit::CubicMetrePerHour;
+    Unit head = Unit::Metre;
+    Unit pressure = Unit::Kilopascal;
+    Unit power = Unit::Kilowatt;
+    Unit length = Unit::Millimetre;
+    Unit temperature = Unit::Celsius;
+
+    /// "23.5 m3/h": number and symbol, the number with `figures` significant figures, without zeros at its
+    /// end.
+    std::string text(VolumeFlow value, int figures = 4) const;
+    std::string text(Head value, int figures = 4) const;
+    std::string text(PressureDifference value, int figures = 4) const;
+    std::string text(Power value, int figures = 4) const;
+    std::string text(Length value, int figures = 4) const;
+    std::string text(Temperature value, int figures = 4) const;
+
+    bool operator==(const ShownUnits&) const = default;
+};
+
+}  // namespace ww::quantity
