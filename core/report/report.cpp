@@ -2,6 +2,7 @@
 
 #include "core/balancing/assess.h"
 #include "core/report/detail/sections.h"
+#include "core/report/pump_sections.h"
 
 namespace ww::report {
 namespace {
@@ -15,6 +16,35 @@ std::vector<balancing::Assessment> assessedRounds(const project::Project& projec
         }
     }
     return rounds;
+}
+
+/// The pumps as the reported round left them: later rounds are not known to it.
+std::shared_ptr<const pump_room::PumpPicture> picturePumps(project::Project project, int lastRound) {
+    std::vector<base::Id> later;
+    for (const project::Round& round : project.rounds()) {
+        if (round.number > lastRound) {
+            later.push_back(round.id);
+        }
+    }
+    for (const base::Id& round : later) {
+        std::vector<base::Id> readings;
+        for (const std::size_t index : project.readingsOf(round)) {
+            readings.push_back(project.readings()[index].id);
+        }
+        std::vector<base::Id> pumpReadings;
+        for (const std::size_t index : project.pumpReadingsOf(round)) {
+            pumpReadings.push_back(project.pumpReadings()[index].id);
+        }
+        for (const base::Id& reading : readings) {
+            project.eraseReading(reading);
+        }
+        for (const base::Id& reading : pumpReadings) {
+            project.erasePumpReading(reading);
+        }
+        project.eraseRound(round);
+    }
+    return std::make_shared<const pump_room::PumpPicture>(
+        pump_room::pumpPicture(project, pump_room::learnedResistances(project)));
 }
 
 std::vector<std::string> titleLines(const detail::Source& source) {
@@ -57,6 +87,11 @@ Report build(const project::Project& project, const ReportOptions& options) {
     report.sections.push_back(detail::indexSection(source));
     report.sections.push_back(std::move(exceptions));
     report.sections.push_back(detail::readingsSection(source));
+    report.pumps = options.pumps != nullptr ? options.pumps : picturePumps(project, report.roundNumber);
+    for (Section& section : pumpSections(project, *report.pumps)) {
+        section.number = static_cast<int>(report.sections.size()) + 1;
+        report.sections.push_back(std::move(section));
+    }
     return report;
 }
 

@@ -1,12 +1,17 @@
 // A balance report as data: sections with statements, tables and figures. Not for drawing (ui/report).
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "core/balancing/assessment.h"
 #include "core/project/project.h"
+
+namespace ww::pump_room {
+struct PumpPicture;
+}
 
 namespace ww::report {
 
@@ -42,8 +47,8 @@ struct Fact {
     base::Fault value;
     Mark mark = Mark::None;
 };
-/// What a figure shows; the numbers are taken from the report's project and assessments.
-enum class FigureKind { PumpAndSystem, Convergence };
+/// What a figure shows; the numbers are taken from the report's project, assessments and pump picture.
+enum class FigureKind { PumpAndSystem, Convergence, ReadAndSet, PressureProfile };
 struct Figure {
     FigureKind kind{};
     base::Fault title;
@@ -70,6 +75,9 @@ struct ReportOptions {
     /// gives the same file.
     base::Instant printed;
     Signers signers = Signers::None;  ///< none: a draft, marked as such on every page
+    /// What was computed of the pumps, where that was done already; it must be of the same project. Nothing:
+    /// build() computes it.
+    std::shared_ptr<const pump_room::PumpPicture> pumps;
 };
 
 struct Report {
@@ -84,6 +92,7 @@ struct Report {
     base::Instant printed;
     std::string workbookId;
     std::vector<balancing::Assessment> rounds;  ///< every round up to the reported one, for the figures
+    std::shared_ptr<const pump_room::PumpPicture> pumps;  ///< for the figures; not null after build()
 };
 
 /// Builds the report. Pure; equal input gives an equal report.

@@ -49,10 +49,12 @@ Section numbered(const Report& report, int number) {
 }
 
 // The order of a balance report's parts is common practice, no source.
-TEST(Report, hasEightSectionsInOrder) {
+TEST(Report, hasItsSectionsInOrder) {
     const Report report = built(demoProject());
-    ASSERT_EQ(report.sections.size(), 8u);
-    for (int number = 1; number <= 8; ++number) {
+    // Test, decision, code, devices of the pump room stand behind the rest; the demo job has no losses, so
+    // that neither read-and-set nor a set-point has anything to say.
+    ASSERT_GE(report.sections.size(), 12u);
+    for (int number = 1; number <= static_cast<int>(report.sections.size()); ++number) {
         EXPECT_EQ(numbered(report, number).number, number);
     }
     EXPECT_TRUE(report.isDraft);
@@ -64,7 +66,8 @@ TEST(Report, hasEightSectionsInOrder) {
 TEST(Report, equalInputGivesAnEqualReport) {
     const Report first = built(demoProject());
     const Report second = built(demoProject());
-    for (int number = 1; number <= 8; ++number) {
+    ASSERT_EQ(first.sections.size(), second.sections.size());
+    for (int number = 1; number <= static_cast<int>(first.sections.size()); ++number) {
         EXPECT_EQ(textOf(numbered(first, number)), textOf(numbered(second, number)));
     }
 }
@@ -173,7 +176,7 @@ TEST(Report, stillBuildsWithoutRoundsOrPump) {
     options.hasRounds = false;
     options.hasPump = false;
     const Report report = built(demoProject(options));
-    ASSERT_EQ(report.sections.size(), 8u);
+    ASSERT_EQ(report.sections.size(), 9u) << "the devices that are missing, and no word about pumps";
     EXPECT_NE(textOf(numbered(report, 1)).find("No round of readings"), std::string::npos);
     EXPECT_NE(textOf(numbered(report, 5)).find("No pump is on record"), std::string::npos);
     EXPECT_EQ(report.roundNumber, 0);

@@ -1,0 +1,90 @@
+#include "core/balancing/straight_pipe.h"
+#include "core/project/names.h"
+#include "core/report/detail/pump_numbers.h"
+#include "core/report/detail/pump_words.h"
+#include "core/report/detail/sections.h"
+#include "core/report/pump_sections.h"
+
+namespace ww::report {
+
+namespace {
+
+using namespace detail;
+using pump_room::DeviceRow;
+
+std::string pipe(const std::optional<base::Decimal>& has, quantity::Ratio needs) {
+    return (has ? has->text() : std::string("?")) + " / " + quantity::concise(needs.si(), 3) + " D";
+}
+
+std::vector<Cell> branchRow(const Project& project, const DeviceRow& row) {
+    const project::Branch& branch = project.branches()[*row.branch];
+    std::vector<Cell> cells{cell(branch.tag), cell(row.hasDevice     ? std::string(project::name(branch.kind))
+                                                   : row.needsDevice ? "missing"
+                                                                     : "not needed")};
+    std::string policy(project::name(row.policy.policy));
+    if (!row.policy.reason.empty()) {
+        policy += ": " + row.policy.reason;
+    }
+    cells.push_back(cell(policy));
+    if (row.hasDevice) {
+        const balancing::StraightPipe straight = balancing::straightPipe(branch);
+        cells.push_back(cell(std::string(project::name(branch.side))));
+        cells.push_back(cell(pipe(branch.upstreamDiameters, straight.upstreamNeed)));
+        cells.push_back(cell(pipe(branch.downstreamDiameters, straight.downstreamNeed)));
+        cells.push_back(cell(straight.isRecorded ? PumpNumbers::percent(straight.addedUncertainty, 0)
+                                                 : std::string("?")));
+    } else {
+        cells.resize(7);
+    }
+    cells.push_back(cell(row.missing.empty() ? "" : std::to_string(row.missing.size())));
+    return cells;
+}
+
+}  // namespace
+
+Section deviceSection(const project::Project& project, const pump_room::PumpPicture& picture) {
+    Section section;
+    section.title = say(kDeviceTitle);
+    Table table;
+    table.title = say(kDeviceTable);
+    table.columns = {column(kTagColumn, 22),
+                     column(kDeviceColumn, 24),
+                     column(kPolicyColumn, 44),
+                     column(kSideColumn, 16),
+                     column(kUpstreamColumn, 30, Alignment::Right),
+                     column(kDownstreamColumn, 30, Alignment::Right),
+                     column(kAddedColumn, 22, Alignment::Right, "%"),
+                     column(kMissingColumn, 16, Alignment::Right)};
+    Table missing;
+    missing.title = say(kDeviceMissingTable);
+    missing.columns = {column(kTagColumn, 22), column(kMissingColumn, 180)};
+    std::size_t points = 0;
+    std::size_t circuits = 0;
+    for (const DeviceRow& row : picture.devices) {
+        points += row.missing.size();
+        circuits += row.missing.empty() ? 0 : 1;
+        for (const base::Fault& one : row.missing) {
+            missing.rows.push_back({cell(one.subject), cell(base::english(one))});
+        }
+        if (row.branch) {
+            table.rows.push_back(branchRow(project, row));
+        } else {
+            table.rows.push_back(
+                {cell(project.pumps()[*row.pump].tag), cell(row.hasDevice ? "discharge valve" : "missing")});
+            table.rows.back().resize(table.columns.size() - 1);
+            table.rows.back().push_back(cell(row.missing.empty() ? "" : std::to_string(row.missing.size())));
+        }
+    }
+    section.facts.push_back({say(kMissingLabel),
+                             points == 0
+                                 ? say(kDevicesInOrder)
+                                 : say(kDevicesMissing, {std::to_string(points), std::to_string(circuits)}),
+                             points == 0 ? Mark::Pass : Mark::Fail});
+    section.tables.push_back(std::move(table));
+    if (!missing.rows.empty()) {
+        section.tables.push_back(std::move(missing));
+    }
+    return section;
+}
+
+}  // namespace ww::report

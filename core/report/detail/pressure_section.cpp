@@ -1,0 +1,116 @@
+#include "core/report/detail/pump_numbers.h"
+#include "core/report/detail/pump_words.h"
+#include "core/report/detail/sections.h"
+#include "core/report/pump_sections.h"
+
+namespace ww::report {
+
+namespace {
+
+using namespace detail;
+using pump_room::CircuitComparison;
+using pump_room::CircuitProfile;
+using pump_room::ProfileElement;
+using pump_room::ProfilePart;
+using quantity::PressureDifference;
+
+PressureDifference overAir(quantity::GaugePressure pressure) {
+    return PressureDifference::si(pressure.si());
+}
+
+std::string air(const std::optional<quantity::Ratio>& ratio) {
+    constexpr double kMillilitresPerLitre = 1000;
+    return ratio ? Display::fixed(kMillilitresPerLitre * ratio->si(), 1) : std::string();
+}
+
+base::Fault unitSentence(const PumpNumbers& numbers, quantity::GaugePressure onReturn,
+                         quantity::GaugePressure onSupply, const std::optional<quantity::Ratio>& airReturn,
+                         const std::optional<quantity::Ratio>& airSupply) {
+    const quantity::ShownUnits& units = numbers.units();
+    std::vector<std::string> arguments{units.text(overAir(onReturn)), units.text(overAir(onSupply))};
+    if (!airReturn || !airSupply) {
+        return say(kUnitNoAir, std::move(arguments));
+    }
+    arguments.push_back(air(airReturn));
+    arguments.push_back(air(airSupply));
+    return say(kUnitAir, std::move(arguments));
+}
+
+/// Both profiles have the same elements; the valve stands at another place in them.
+Table elementsTable(const Project& project, const CircuitProfile& shown, bool isOnReturn) {
+    const PumpNumbers numbers(project);
+    const std::string unit = numbers.pressureUnit();
+    Table table;
+    table.title = say(kPressureTable);
+    table.columns = {column(kElementColumn, 60),
+                     column(kHeightColumn, 20, Alignment::Right,
+                            numbers.units().head == quantity::Unit::Foot ? "ft" : "m"),
+                     column(isOnReturn ? kReturnOnColumn : kSupplyOnColumn, 40, Alignment::Right, unit),
+                     column(kAtRestColumn, 24, Alignment::Right, unit)};
+    for (const ProfileElement& element : shown.elements) {
+        table.rows.push_back({cell(nameOf(project, element)),
+                              cell(numbers.head(quantity::Head::si(element.height.si()))),
+                              cell(numbers.pressure(element.after)), cell(numbers.pressure(element.atRest))});
+    }
+    return table;
+}
+
+}  // namespace
+
+std::string nameOf(const project::Project& project, const ProfileElement& element) {
+    const std::string tag = element.branch ? " " + project.branches()[*element.branch].tag : std::string();
+    switch (element.part) {
+        case ProfilePart::Pump:
+            return "pump";
+        case ProfilePart::SupplyRun:
+            return "supply run to" + tag;
+        case ProfilePart::ReturnRun:
+            return "return run of" + tag;
+        case ProfilePart::BranchPath:
+            return "pipe of" + tag;
+        case ProfilePart::Unit:
+            return "unit of" + tag;
+        case ProfilePart::Valve:
+            return "valve" + tag;
+        case ProfilePart::DischargeThrottle:
+            return "discharge valve";
+    }
+    return "";
+}
+
+const CircuitProfile* asBuilt(const project::Project& project, const CircuitComparison& circuit) {
+    const bool isSupply = project.branches()[circuit.terminal].side == project::Side::Supply;
+    const auto& profile = isSupply ? circuit.onSupply : circuit.onReturn;
+    return profile ? &*profile : nullptr;
+}
+
+Section pressureSection(const project::Project& project, const CircuitComparison& circuit) {
+    const project::Branch& branch = project.branches()[circuit.terminal];
+    const PumpNumbers numbers(project);
+    Section section;
+    section.title = say(kPressureTitle, {branch.tag});
+    section.closing = circuit.advice;
+    section.closing.insert(section.closing.end(), circuit.findings.begin(), circuit.findings.end());
+    const CircuitProfile* shown = asBuilt(project, circuit);
+    if (shown == nullptr || !circuit.onSupply || !circuit.onReturn) {
+        section.statements.push_back(say(kNoDecision));
+        return section;
+    }
+    const quantity::ShownUnits& units = numbers.units();
+    section.facts = {
+        {say(kUnitRunningLabel),
+         unitSentence(numbers, circuit.onReturn->unitRunning, circuit.onSupply->unitRunning,
+                      circuit.onReturn->airRunning, circuit.onSupply->airRunning)},
+        {say(kUnitAtRestLabel),
+         unitSentence(numbers, circuit.onReturn->unitAtRest, circuit.onSupply->unitAtRest,
+                      circuit.onReturn->airAtRest, circuit.onSupply->airAtRest)},
+        {say(kLowestLabel), say(kLowestAt, {units.text(overAir(shown->lowest)),
+                                            nameOf(project, shown->elements[shown->lowestAt])})}};
+    section.figures.push_back({FigureKind::PressureProfile, say(kPressureFigure),
+                               say(kPressureReading, {branch.tag, units.text(overAir(shown->unitRunning)),
+                                                      units.text(overAir(shown->unitAtRest))})});
+    section.tables.push_back(elementsTable(project, *shown, branch.side != project::Side::Supply));
+    return section;
+}
+
+}  // namespace ww::report

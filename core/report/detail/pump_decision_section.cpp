@@ -1,0 +1,182 @@
+#include "core/report/detail/once.h"
+#include "core/report/detail/pump_numbers.h"
+#include "core/report/detail/pump_words.h"
+#include "core/report/detail/sections.h"
+#include "core/report/pump_sections.h"
+
+namespace ww::report {
+
+namespace {
+
+using namespace detail;
+using pump_room::DecidedOption;
+using pump_room::PumpDecision;
+
+std::string word(pump_room::HeadSource source) {
+    switch (source) {
+        case pump_room::HeadSource::Design:
+            return "design losses";
+        case pump_room::HeadSource::Learned:
+            return "model learned from readings";
+        case pump_room::HeadSource::Measured:
+            return "measured";
+    }
+    return "";
+}
+
+std::string word(energy::PumpAction action) {
+    switch (action) {
+        case energy::PumpAction::Throttle:
+            return "throttle";
+        case energy::PumpAction::Trim:
+            return "trim";
+        case energy::PumpAction::Slow:
+            return "slow";
+    }
+    return "";
+}
+
+class Sheet {
+  public:
+    Sheet(const Project& project, const PumpDecision& decision)
+        : m_project(project), m_decision(decision), m_numbers(project) {}
+
+    std::vector<Fact> facts() const {
+        const quantity::ShownUnits& units = m_numbers.units();
+        std::vector<Fact> facts;
+        if (m_decision.duty) {
+            const pump_room::PresentDuty& duty = *m_decision.duty;
+            const std::string percent = PumpNumbers::percent(duty.efficiency);
+            facts.push_back({say(kPresentDutyLabel),
+                             say(kPresentDuty,
+                                 {units.text(duty.flow), units.text(duty.head),
+                                  std::to_string(duty.roundNumber), PumpNumbers::percent(duty.speedFraction),
+                                  duty.shaft ? units.text(*duty.shaft, 3) : std::string("not known"),
+                                  percent.empty() ? std::string("not known") : percent + " %"})});
+        }
+        if (m_decision.headAvailable) {
+            facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.text(*m_decision.headAvailable),
+                                                                    units.text(m_decision.designFlow)})});
+        }
+        if (m_decision.excess) {
+            facts.push_back({say(kExcessLabel), say(kExcessFound, {units.text(*m_decision.excess),
+                                                                   m_decision.presentExcess
+                                                                       ? units.text(*m_decision.presentExcess)
+                                                                       : std::string("not known")})});
+        }
+        return facts;
+    }
+
+    Table required() const {
+        const std::string unit = m_numbers.headUnit();
+        Table table;
+        table.title = say(kRequiredTable);
+        table.columns = {column(kSourceColumn, 46), column(kHeadColumn, 16, Alignment::Right, unit),
+                         column(kUncertaintyColumn, 14, Alignment::Right, unit), column(kCountsColumn, 14),
+                         column(kPathColumn, 70)};
+        for (std::size_t i = 0; i < m_decision.required.size(); ++i) {
+            const pump_room::RequiredHead& one = m_decision.required[i];
+            std::string from = word(one.source);
+            if (one.source == pump_room::HeadSource::Measured) {
+                from += ", round " + std::to_string(one.roundNumber);
+            }
+            std::string path;
+            for (const std::size_t branch : one.indexPath) {
+                path += (path.empty() ? "" : " → ") + m_project.branches()[branch].tag;
+            }
+            table.rows.push_back({cell(from), cell(m_numbers.head(one.head)),
+                                  cell(m_numbers.head(one.uncertainty)),
+                                  cell(m_decision.counted == i ? "yes" : ""), cell(path)});
+        }
+        return table;
+    }
+
+    Table options() const {
+        const std::string head = m_numbers.headUnit();
+        const std::string currency = m_project.job().currency;
+        Table table;
+        table.title = say(kOptionsTable);
+        table.isLandscape = true;
+        table.columns = {column(kOptionColumn, 28),
+                         column(kHeadColumn, 14, Alignment::Right, head),
+                         column(kThrottledColumn, 20, Alignment::Right, head),
+                         column(kShaftColumn, 18, Alignment::Right, m_numbers.powerUnit()),
+                         column(kEfficiencyColumn, 17, Alignment::Right, "%"),
+                         column(kSpeedRatioColumn, 15, Alignment::Right, "%"),
+                         column(kDiameterColumn, 16, Alignment::Right, m_numbers.lengthUnit()),
+                         column(kFirstCutColumn, 16, Alignment::Right, m_numbers.lengthUnit()),
+                         column(kEnergyColumn, 20, Alignment::Right, "kWh"),
+                         column(kCostColumn, 18, Alignment::Right, currency)};
+        for (const DecidedOption& decided : m_decision.options) {
+            const energy::PumpOption& option = decided.option;
+            const bool isSlow = option.action == energy::PumpAction::Slow;
+            table.rows.push_back(
+                {cell(word(option.action) + (option.isAllowed ? "" : ", not allowed")),
+                 cell(m_numbers.head(option.head)), cell(m_numbers.head(option.throttled)),
+                 cell(m_numbers.power(option.shaft)), cell(PumpNumbers::percent(option.efficiency)),
+                 cell(isSlow ? PumpNumbers::percent(option.ratio, 2) : std::string()),
+                 cell(m_numbers.length(option.impeller)), cell(m_numbers.length(option.firstCut)),
+                 cell(PumpNumbers::kilowattHours(option.energy)), cell(PumpNumbers::money(option.cost))});
+        }
+        return table;
+    }
+
+    Table confirmed() const {
+        Table table;
+        table.title = say(kConfirmedTable);
+        table.columns = {column(kOptionColumn, 28),
+                         column(kWantedHeadColumn, 26, Alignment::Right, m_numbers.headUnit()),
+                         column(kSolvedHeadColumn, 22, Alignment::Right, m_numbers.headUnit()),
+                         column(kHeadOffColumn, 18, Alignment::Right, "%"),
+                         column(kSolvedFlowColumn, 22, Alignment::Right, m_numbers.flowUnit()),
+                         column(kFlowOffColumn, 18, Alignment::Right, "%")};
+        for (const DecidedOption& decided : m_decision.options) {
+            if (decided.confirmed) {
+                table.rows.push_back({cell(word(decided.option.action)),
+                                      cell(m_numbers.head(decided.option.head)),
+                                      cell(m_numbers.head(decided.confirmed->head)),
+                                      cell(PumpNumbers::percent(decided.confirmed->headDifference, 2)),
+                                      cell(m_numbers.flow(decided.confirmed->flow)),
+                                      cell(PumpNumbers::percent(decided.confirmed->flowDifference, 2))});
+            }
+        }
+        return table;
+    }
+
+  private:
+    const Project& m_project;
+    const PumpDecision& m_decision;
+    PumpNumbers m_numbers;
+};
+
+}  // namespace
+
+Section pumpDecisionSection(const project::Project& project, const pump_room::PumpPicture& picture) {
+    const PumpDecision& decision = picture.decision;
+    const Sheet made(project, decision);
+    Section section;
+    section.title = say(kDecisionTitle);
+    section.facts = made.facts();
+    for (Table table : {made.options(), made.required(), made.confirmed()}) {
+        if (!table.rows.empty()) {
+            section.tables.push_back(std::move(table));
+        }
+    }
+    if (decision.options.empty()) {
+        section.statements.push_back(say(kNoDecision));
+    }
+    for (const DecidedOption& decided : decision.options) {
+        for (base::Fault caution : decided.option.cautions) {
+            caution.subject = word(decided.option.action);
+            section.closing.push_back(std::move(caution));
+        }
+    }
+    addOnce(decision.findings, section.closing);
+    const auto options = pump_room::decisionOptions(project, {});
+    if (options.partLoad == energy::PartLoad::HoldsHead && !decision.options.empty()) {
+        section.statements.push_back(say(kHoldsHead, {project::shownUnits(project).text(options.heldHead)}));
+    }
+    return section;
+}
+
+}  // namespace ww::report

@@ -1,0 +1,91 @@
+#include "core/report/detail/once.h"
+#include "core/report/detail/pump_numbers.h"
+#include "core/report/detail/pump_words.h"
+#include "core/report/detail/sections.h"
+#include "core/report/pump_sections.h"
+
+namespace ww::report {
+
+namespace {
+
+using namespace detail;
+using pump_room::WhatIf;
+using pump_room::ZoneBranch;
+
+std::string settingText(const std::optional<quantity::Setting>& setting) {
+    return setting ? quantity::concise(setting->si(), 4) : std::string();
+}
+
+Table branchTable(const WhatIf& whatIf) {
+    const PumpNumbers numbers(whatIf.project);
+    Table table;
+    table.title = say(kZoneTable);
+    table.columns = {column(kTagColumn, 22),
+                     column(kServesColumn, 44),
+                     column(kFlowBeforeColumn, 30, Alignment::Right, numbers.flowUnit()),
+                     column(kOfTargetColumn, 18, Alignment::Right, "%"),
+                     column(kOfDesignColumn, 18, Alignment::Right, "%"),
+                     column(kPresentColumn, 20, Alignment::Right),
+                     column(kNewSettingColumn, 24, Alignment::Right),
+                     column(kNewDpColumn, 20, Alignment::Right, numbers.pressureUnit())};
+    for (const ZoneBranch& branch : whatIf.branches) {
+        if (!whatIf.project.tree().isTerminal(branch.branch)) {
+            continue;
+        }
+        const project::Branch& record = whatIf.project.branches()[branch.branch];
+        std::string setting = settingText(branch.setting);
+        if (branch.isFullyOpen && !setting.empty()) {
+            setting += " open";
+        }
+        table.rows.push_back({cell(record.tag), cell(record.serves), cell(numbers.flow(branch.flowBefore)),
+                              cell(PumpNumbers::percent(branch.ofTargetBefore, 0)),
+                              cell(PumpNumbers::percent(branch.ofDesignBefore, 0)),
+                              cell(settingText(branch.present)), cell(setting),
+                              cell(numbers.pressure(branch.dp))});
+    }
+    return table;
+}
+
+std::vector<Fact> factsOf(const WhatIf& whatIf) {
+    const quantity::ShownUnits units = project::shownUnits(whatIf.project);
+    std::vector<Fact> facts;
+    std::string path;
+    for (const std::size_t branch : whatIf.indexPath) {
+        path += (path.empty() ? "" : " → ") + whatIf.project.branches()[branch].tag;
+    }
+    facts.push_back({say(kNewIndexLabel), path.empty() ? say(kNotKnown) : plain(path)});
+    if (whatIf.headAvailable && whatIf.requiredHead) {
+        std::vector<std::string> arguments{units.text(*whatIf.headAvailable),
+                                           units.text(*whatIf.requiredHead)};
+        if (whatIf.speedFraction) {
+            arguments.push_back(PumpNumbers::percent(whatIf.speedFraction));
+        }
+        facts.push_back({say(kPumpCanLabel),
+                         say(whatIf.speedFraction ? kPumpCanAt : kPumpCan, std::move(arguments)),
+                         whatIf.canPump ? Mark::Pass : Mark::Fail});
+    }
+    if (whatIf.canMotor) {
+        facts.push_back({say(kMotorCanLabel), say(*whatIf.canMotor ? kMotorCan : kMotorCannot),
+                         *whatIf.canMotor ? Mark::Pass : Mark::Fail});
+    }
+    const bool canKeep = !whatIf.edit.isEmpty();
+    facts.push_back(
+        {say(kKeepLabel), say(canKeep ? kKeepPossible : kKeepImpossible), canKeep ? Mark::None : Mark::Fail});
+    return facts;
+}
+
+}  // namespace
+
+Section zoneSection(const WhatIf& whatIf) {
+    Section section;
+    section.title = say(kZoneTitle);
+    if (whatIf.faults.empty()) {
+        section.facts = factsOf(whatIf);
+        section.tables.push_back(branchTable(whatIf));
+    }
+    addOnce(whatIf.faults, section.closing);
+    addOnce(whatIf.findings, section.closing);
+    return section;
+}
+
+}  // namespace ww::report
