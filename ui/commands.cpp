@@ -75,6 +75,23 @@ Commands::Commands(QObject* parent)
         action->setCheckable(true);
         places << action;
     }
+    const struct {
+        QString name;
+        QString key;
+    } kPumpPages[] = {{tr("Show Pump &Curves"), "Ctrl+Alt+1"},
+                      {tr("Enter Pump &Test"), "Ctrl+Alt+2"},
+                      {tr("Show Test &Results"), "Ctrl+Alt+3"},
+                      {tr("Show &Decision"), "Ctrl+Alt+4"},
+                      {tr("Compare Read and &Set"), "Ctrl+Alt+5"},
+                      {tr("Show &Pressures"), "Ctrl+Alt+6"},
+                      {tr("Test &Energy Code"), "Ctrl+Alt+7"},
+                      {tr("List De&vices"), "Ctrl+Alt+8"},
+                      {tr("Enter Set-P&oint"), "Ctrl+Alt+9"},
+                      {tr("Enter Pump D&ata"), "Ctrl+Alt+0"},
+                      {tr("Try &Zones"), "Ctrl+Alt+Z"}};
+    for (const auto& page : kPumpPages) {
+        pumpPages << make(page.name, {QKeySequence(page.key)});
+    }
     fullScreen->setCheckable(true);
 }
 
@@ -86,14 +103,14 @@ void Commands::fill(QMenuBar* bar) {
         }
         return menu;
     };
-    add(tr("&File"), {newJob, newFromFolder, newPractice, open, openRecent->menuAction(), nullptr, save, saveCopy,
-                      mergeCopy, decideConflicts, exportCsv, nullptr, close, quit});
+    add(tr("&File"), {newJob, newFromFolder, newPractice, open, openRecent->menuAction(), nullptr, save,
+                      saveCopy, mergeCopy, decideConflicts, exportCsv, nullptr, close, quit});
     add(tr("&Edit"), {undo, redo, nullptr, findValve, note, history, nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});
     add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
                        doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch});
+    add(tr("P&ump"), pumpPages);
     QMenu* view = add(tr("Vie&w"), places);
-    view->addSeparator();
     view->addActions({advice, convergence, tableTwin});
     view->addSeparator();
     view->addActions({nextDisplay, largerText, smallerText, normalText, fullScreen});

@@ -66,7 +66,8 @@ class Commands : public QObject {
     QAction* advice;
     QAction* convergence;
     QAction* tableTwin;
-    QList<QAction*> places;  ///< in the order of the side list
+    QList<QAction*> places;     ///< in the order of the side list
+    QList<QAction*> pumpPages;  ///< in the order of the tabs of Pump
     QAction* nextDisplay;
     QAction* largerText;
     QAction* smallerText;

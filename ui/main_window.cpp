@@ -52,6 +52,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_preferences(preferences),
       m_bridge(std::move(desk)),
       m_advisor(m_bridge),
+      m_pumpAdvisor(m_bridge, m_advisor),
       m_practice(m_bridge),
       m_commands(new Commands(this)),
       m_strip(new JobStrip(this)),
@@ -74,6 +75,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectAdjustCommands();
     connectViewCommands();
     connectReviewCommands();
+    connectPumpCommands();
     connect(&m_bridge, &WorkbookBridge::changed, this, &MainWindow::refresh);
     connect(&m_bridge, &WorkbookBridge::reverted, this, &MainWindow::showReverted);
     connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, &MainWindow::refresh);
@@ -136,7 +138,7 @@ void MainWindow::buildPlaces() {
     m_system = new SystemPlace(m_bridge, this);
     m_walk = new WalkPlace(m_bridge, m_advisor, this);
     m_adjust = new AdjustPlace(m_bridge, m_advisor, this);
-    m_pump = new PumpPlace(m_bridge, this);
+    m_pump = new PumpPlace(m_bridge, m_pumpAdvisor, this);
     m_review = new ReviewPlace(m_bridge, this);
     m_report = new ReportPlace(m_bridge, this);
     const auto always = [](const QString& hint) { return [hint] { return hint; }; };
@@ -153,7 +155,7 @@ void MainWindow::buildPlaces() {
          [this] { m_adjust->takeFocus(); }, [this] { return m_adjust->hint(); }},
         {m_pump, [this](const theme::Tokens& tokens) { m_pump->setTokens(tokens); },
          [this] { m_pump->takeFocus(); },
-         always(tr("Ctrl+T numbers as a table   |   Alt+3 back to the walk"))},
+         always(tr("Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   |   Enter stores"))},
         {m_review, [this](const theme::Tokens& tokens) { m_review->setTokens(tokens); },
          [this] { m_review->takeFocus(); },
          always(tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open "
@@ -369,6 +371,7 @@ void MainWindow::applyLook() {
     m_system->setMetrics(look.metrics);
     m_walk->setMetrics(look.metrics);
     m_adjust->setMetrics(look.metrics);
+    m_pump->setMetrics(look.metrics);
     m_review->setMetrics(look.metrics);
     for (const PlaceEntry& entry : m_places) {
         entry.setTokens(look.tokens);
@@ -498,8 +501,14 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
         shown = Review;
     } else if (shown == Adjust && changes.touches(RecordKind::Reading)) {
         // The valve in hand shows its readings as well as the walk does.
+    } else if (shown == Pump && !changes.touches(RecordKind::Reading) &&
+               !changes.touches(RecordKind::Round)) {
+        // Its pages show the job's facts, branches and pumps as well as the other places do.
     } else if (changes.touches(RecordKind::Reading) || changes.touches(RecordKind::Round)) {
         shown = Walk;
+    } else if (changes.touches(RecordKind::Pump) || changes.touches(RecordKind::SetPoint) ||
+               (changes.touches(RecordKind::PumpReading) && shown != Walk)) {
+        shown = Pump;
     } else if (changes.touches(RecordKind::Branch)) {
         shown = System;
     } else if (changes.touches(RecordKind::Job) || changes.touches(RecordKind::Instrument) ||

@@ -9,10 +9,11 @@
 #include <vector>
 
 #include "ui/commands.h"
-#include "ui/merge/merge_dialog.h"
 #include "ui/loop_advisor.h"
+#include "ui/merge/merge_dialog.h"
 #include "ui/practice/practice_desk.h"
 #include "ui/preferences.h"
+#include "ui/pump_advisor.h"
 #include "ui/widgets/job_strip.h"
 #include "ui/widgets/notice_line.h"
 #include "ui/widgets/side_list.h"
@@ -43,6 +44,7 @@ class MainWindow : public QMainWindow {
     const Commands& commands() const { return *m_commands; }
     WalkPlace* walk() const { return m_walk; }
     AdjustPlace* adjust() const { return m_adjust; }
+    PumpPlace* pump() const { return m_pump; }
     LoopAdvisor& advisor() { return m_advisor; }
 
     /// Opens a workbook in this window; a refusal is shown in the reserved line.
@@ -80,6 +82,7 @@ class MainWindow : public QMainWindow {
     void connectAdjustCommands();
     void connectViewCommands();
     void connectReviewCommands();
+    void connectPumpCommands();
     void goToOpenItem(bool isForward);
     void showHistory();
     void listDeficiency();
@@ -112,6 +115,7 @@ class MainWindow : public QMainWindow {
     Preferences& m_preferences;
     WorkbookBridge m_bridge;
     LoopAdvisor m_advisor;
+    PumpAdvisor m_pumpAdvisor;
     PracticeDesk m_practice;
     Commands* m_commands;
     JobStrip* m_strip;

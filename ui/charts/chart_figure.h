@@ -16,6 +16,7 @@ enum class LineRole {
     PumpCurve,    ///< solid, 2.5 px, ink
     FirstPump,    ///< solid, 1.2 px: the pump at its speed in the first round, where that was another
     Proposed,     ///< long dash
+    Trimmed,      ///< dash and dot: the pump with its impeller cut
     FirstSystem,  ///< dotted
     LastSystem,   ///< solid, 1.5 px
     OneOfMany,    ///< thin rule line without a name

@@ -329,6 +329,10 @@ QPen penOf(LineRole role, const ChartStyle& style) {
             pen = QPen(style.tokens.shortShare, 2.0 * px);
             pen.setDashPattern({7, 3.5});
             break;
+        case LineRole::Trimmed:
+            pen = QPen(style.tokens.doubt, 1.8 * px);
+            pen.setDashPattern({6, 2.5, 1.2, 2.5});
+            break;
         case LineRole::FirstSystem:
             pen = QPen(style.tokens.rule, 1.8 * px);
             pen.setDashPattern({1.2, 2.4});

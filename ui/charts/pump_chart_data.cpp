@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/pump_room/running_pumps.h"
+#include "ui/charts/efficiency_lines.h"
 #include "ui/text/format.h"
 
 namespace ww::ui::charts {
@@ -24,7 +26,8 @@ QString tr(const char* text) {
 struct Picture {
     const project::Project& project;
     std::span<const Assessment> rounds;
-    const curve::PumpCurve* curve = nullptr;
+    std::optional<curve::PumpSet> pumps;  ///< running, at rated speed
+    std::vector<std::size_t> members;     ///< indices into Project::pumps()
     double speedFirst = 1.0;
     double speedNow = 1.0;
     std::vector<SystemCurve> duties;
@@ -49,16 +52,13 @@ double speedOf(const Assessment& round, std::size_t pump) {
 }
 
 Picture pictureOf(const project::Project& project, std::span<const Assessment> rounds) {
-    Picture picture{project, rounds, nullptr, 1.0, 1.0, {}, {}, {}};
-    for (std::size_t i = 0; i < project.pumps().size(); ++i) {
-        const project::Pump& pump = project.pumps()[i];
-        if (pump.isRunning && picture.curve == nullptr) {
-            picture.curve = project.pumpCurve(pump.id);
-            if (!rounds.empty()) {
-                picture.speedFirst = speedOf(rounds.front(), i);
-                picture.speedNow = speedOf(rounds.back(), i);
-            }
-        }
+    Picture picture{project, rounds, {}, {}, 1.0, 1.0, {}, {}, {}};
+    pump_room::RunningPumps running = pump_room::runningPumps(project);
+    picture.pumps = std::move(running.set);
+    picture.members = std::move(running.pumps);
+    if (picture.pumps && !rounds.empty()) {
+        picture.speedFirst = speedOf(rounds.front(), picture.members.front());
+        picture.speedNow = speedOf(rounds.back(), picture.members.front());
     }
     for (const Assessment& round : rounds) {
         if (const auto duty = balancing::systemCurve(project, round); duty && duty->flow.si() > 0) {
@@ -71,23 +71,22 @@ Picture pictureOf(const project::Project& project, std::span<const Assessment> r
         picture.farthest = std::max(picture.farthest, rounds.back().totalDesign);
     }
     picture.farthest = picture.farthest * 1.15;
-    if (picture.curve != nullptr) {
-        picture.farthest = std::max(
-            picture.farthest,
-            picture.curve->lastFlow(curve::PumpState{std::max(picture.speedNow, picture.speedFirst), 1.0}));
+    if (picture.pumps) {
+        picture.farthest =
+            std::max(picture.farthest,
+                     lastFlow(picture.pumps->atSpeed(std::max(picture.speedNow, picture.speedFirst))));
     }
     return picture;
 }
 
-Line pumpLine(const Picture& picture, double speed, LineRole role, QString name) {
+Line pumpLine(const Picture& picture, const curve::PumpSet& set, LineRole role, QString name) {
     Line line{role, std::move(name), {}};
-    const curve::PumpState state{speed, 1.0};
-    const VolumeFlow end = std::min(picture.curve->lastFlow(state), picture.farthest);
+    const VolumeFlow end = std::min(lastFlow(set), picture.farthest);
     for (int i = 0; i <= kCurveSteps; ++i) {
         const VolumeFlow flow = end * (static_cast<double>(i) / kCurveSteps);
-        const Head head = picture.curve->head(flow, state);
-        if (head.si() >= 0) {
-            line.points.push_back(picture.at(flow, head));
+        const auto head = set.head(flow);
+        if (head && head->si() >= 0) {
+            line.points.push_back(picture.at(flow, *head));
         }
     }
     return line;
@@ -110,10 +109,10 @@ Line systemLine(const Picture& picture, const SystemCurve& duty, Head highest, L
 
 Head highestOf(const Picture& picture) {
     Head highest;
-    if (picture.curve != nullptr) {
+    if (picture.pumps) {
         const double proposed = picture.proposal ? picture.proposal->speedFraction * picture.speedNow : 0.0;
         const double speed = std::max({picture.speedFirst, picture.speedNow, proposed});
-        highest = picture.curve->shutoffHead(curve::PumpState{speed, 1.0});
+        highest = picture.pumps->atSpeed(speed).shutoffHead();
     }
     for (const SystemCurve& duty : picture.duties) {
         highest = std::max(highest, duty.head + duty.headUncertainty.value_or(Head{}));
@@ -121,22 +120,69 @@ Head highestOf(const Picture& picture) {
     return highest * 1.08;
 }
 
-void addLines(const Picture& picture, Head highest, ChartFigure& figure) {
-    if (picture.curve != nullptr) {
+/// The pumps as the decision would change them, or slowed as the duty asks.
+void addChanged(const Picture& picture, const pump_room::PumpDecision* decision, ChartFigure& figure) {
+    if (decision != nullptr && !decision->options.empty()) {
+        for (const pump_room::DecidedOption& decided : decision->options) {
+            const energy::PumpOption& option = decided.option;
+            const bool isSlow = option.action == energy::PumpAction::Slow;
+            if (option.action == energy::PumpAction::Throttle || !option.set ||
+                std::abs(option.ratio.si() - 1.0) < 0.005) {
+                continue;
+            }
+            figure.lines.push_back(pumpLine(picture, *option.set,
+                                            isSlow ? LineRole::Proposed : LineRole::Trimmed,
+                                            isSlow ? tr("slowed") : tr("trimmed")));
+        }
+        return;
+    }
+    if (picture.proposal && std::abs(picture.proposal->speedFraction - 1.0) > 0.01) {
+        const QString name =
+            tr("%1 % speed").arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)));
+        figure.lines.push_back(
+            pumpLine(picture, picture.pumps->atSpeed(picture.proposal->speedFraction * picture.speedNow),
+                     LineRole::Proposed, name));
+    }
+}
+
+/// Each of several pumps by itself; pumps alike once.
+void addMembers(const Picture& picture, ChartFigure& figure) {
+    const auto& members = picture.pumps->members();
+    for (std::size_t i = 0; members.size() > 1 && i < members.size(); ++i) {
+        const project::Pump& pump = picture.project.pumps()[picture.members[i]];
+        bool isDrawn = false;
+        for (std::size_t j = 0; j < i; ++j) {
+            isDrawn = isDrawn || picture.project.pumps()[picture.members[j]].rows == pump.rows;
+        }
+        if (!isDrawn) {
+            const curve::PumpSet alone({members[i]}, curve::PumpJoint::Parallel);
+            figure.lines.push_back(pumpLine(picture, alone.atSpeed(picture.speedNow), LineRole::FirstPump,
+                                            tr("%1 alone").arg(QString::fromStdString(pump.tag))));
+        }
+    }
+}
+
+void addLines(const Picture& picture, Head highest, const pump_room::PumpDecision* decision,
+              ChartFigure& figure) {
+    if (picture.pumps) {
         const bool isChanged = std::abs(picture.speedNow - picture.speedFirst) > 0.01;
+        const curve::PumpSet now = picture.pumps->atSpeed(picture.speedNow);
         if (isChanged) {
-            figure.lines.push_back(pumpLine(picture, picture.speedFirst, LineRole::FirstPump,
+            figure.lines.push_back(pumpLine(picture, picture.pumps->atSpeed(picture.speedFirst),
+                                            LineRole::FirstPump,
                                             tr("pump, round %1").arg(picture.rounds.front().roundNumber)));
         }
-        figure.lines.push_back(pumpLine(
-            picture, picture.speedNow, LineRole::PumpCurve,
-            isChanged ? tr("pump, round %1").arg(picture.last()->roundNumber) : tr("pump as found")));
-        if (picture.proposal && std::abs(picture.proposal->speedFraction - 1.0) > 0.01) {
-            const QString name =
-                tr("%1 % speed").arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)));
-            figure.lines.push_back(pumpLine(picture, picture.proposal->speedFraction * picture.speedNow,
-                                            LineRole::Proposed, name));
-        }
+        const bool isOne = picture.members.size() == 1;
+        figure.lines.push_back(pumpLine(picture, now, LineRole::PumpCurve,
+                                        isChanged ? tr("pump, round %1").arg(picture.last()->roundNumber)
+                                        : isOne   ? tr("pump as found")
+                                                  : tr("%1 pumps as found").arg(picture.members.size())));
+        addMembers(picture, figure);
+        addChanged(picture, decision, figure);
+        const std::vector<Line> efficiencies =
+            efficiencyLines(now, picture.project.fluid().density(), text::flowUnit(picture.project),
+                            text::headUnit(picture.project.job().units));
+        figure.lines.insert(figure.lines.end(), efficiencies.begin(), efficiencies.end());
     }
     if (picture.duties.size() > 1) {
         figure.lines.push_back(systemLine(picture, picture.duties.front(), highest, LineRole::FirstSystem,
@@ -218,11 +264,12 @@ QString pumpSentence(const project::Project& project, std::span<const Assessment
     return sentence;
 }
 
-ChartFigure pumpChart(const project::Project& project, std::span<const Assessment> rounds) {
+ChartFigure pumpChart(const project::Project& project, std::span<const Assessment> rounds,
+                      const pump_room::PumpDecision* decision) {
     ChartFigure figure;
     figure.name = tr("Pump and system");
     const Picture picture = pictureOf(project, rounds);
-    if (picture.curve == nullptr && picture.duties.empty()) {
+    if (!picture.pumps && picture.duties.empty()) {
         return figure;
     }
     const auto units = project.job().units;
@@ -232,7 +279,7 @@ ChartFigure pumpChart(const project::Project& project, std::span<const Assessmen
         niceAxis(tr("Flow, %1").arg(text::symbol(text::flowUnit(project))), 0, std::max(corner.x(), 1e-6), 6);
     figure.y =
         niceAxis(tr("Head, %1").arg(text::symbol(text::headUnit(units))), 0, std::max(corner.y(), 1e-6), 5);
-    addLines(picture, highest, figure);
+    addLines(picture, highest, decision, figure);
     addMarks(picture, figure);
     addTable(picture, figure);
     figure.sentence = pumpSentence(project, rounds);

@@ -15,9 +15,7 @@ RecordTableModel::RecordTableModel(WorkbookBridge& bridge, RecordTableContent co
         }
         const int count = m_content.rowCount();
         if (changes.isEmpty() || !changes.erased.empty() || count < m_rowCount) {
-            beginResetModel();
-            m_rowCount = count;
-            endResetModel();
+            renew();
             return;
         }
         if (count > m_rowCount) {
@@ -29,6 +27,12 @@ RecordTableModel::RecordTableModel(WorkbookBridge& bridge, RecordTableContent co
             emit dataChanged(index(0, 0), index(count - 1, columnCount() - 1));
         }
     });
+}
+
+void RecordTableModel::renew() {
+    beginResetModel();
+    m_rowCount = m_content.rowCount();
+    endResetModel();
 }
 
 int RecordTableModel::rowCount(const QModelIndex& parent) const {

@@ -32,6 +32,8 @@ class RecordTableModel : public QAbstractTableModel {
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     base::Outcome store(const QModelIndex& cell, const QString& text);
+    /// Says that other rows stand here now.
+    void renew();
 
   private:
     WorkbookBridge& m_bridge;

@@ -5,6 +5,7 @@
 
 #include "ui/charts/convergence_chart_data.h"
 #include "ui/charts/pump_chart_data.h"
+#include "ui/charts/pump_room_chart_data.h"
 #include "ui/report/page_builder.h"
 #include "ui/report/page_size.h"
 #include "ui/text/words.h"
@@ -16,13 +17,28 @@ QString tr(const char* text) {
     return QCoreApplication::translate("Report", text);
 }
 
+charts::ChartFigure chartOf(ww::report::FigureKind kind, const ww::report::Report& report,
+                            const project::Project& project) {
+    using ww::report::FigureKind;
+    switch (kind) {
+        case FigureKind::PumpAndSystem:
+            return charts::pumpChart(project, report.rounds, &report.pumps->decision);
+        case FigureKind::ReadAndSet:
+            return charts::readAndSetChart(project, report.pumps->readAndSet);
+        case FigureKind::PressureProfile:
+            return report.pumps->circuit ? charts::pressureChart(project, *report.pumps->circuit)
+                                         : charts::ChartFigure{};
+        case FigureKind::Convergence:
+            break;
+    }
+    return charts::convergenceChart(project, report.rounds);
+}
+
 void addFigure(PageBuilder& builder, const ww::report::Figure& figure, const ww::report::Report& report,
                const project::Project& project) {
     const bool isPump = figure.kind == ww::report::FigureKind::PumpAndSystem;
-    builder.figure(
-        words(figure.title),
-        isPump ? charts::pumpChart(project, report.rounds) : charts::convergenceChart(project, report.rounds),
-        text::text(figure.reading), isPump ? 92 : 78);
+    builder.figure(words(figure.title), chartOf(figure.kind, report, project), text::text(figure.reading),
+                   isPump ? 92 : 78);
 }
 
 void addClosing(PageBuilder& builder, const std::vector<ww::report::Statement>& closing) {

@@ -7,10 +7,7 @@
 #include <QSignalSpy>
 #include <QStackedWidget>
 
-#include "tests/support/counting_ids.h"
-#include "tests/support/demo_project.h"
-#include "tests/support/fixed_clock.h"
-#include "tests/support/temporary_folder.h"
+#include "tests/ui/support/pump_rig.h"
 #include "ui/charts/chart_view.h"
 #include "ui/places/pump/pump_place.h"
 #include "ui/places/report/report_place.h"
@@ -18,30 +15,8 @@
 namespace ww::ui {
 namespace {
 
-/// A desk with a workbook of its own.
-struct Rig {
-    support::TemporaryFolder folder;
-    support::FixedClock clock;
-    support::CountingIds ids{100000};
-    WorkbookBridge bridge{Desk{clock, ids, "A. Fields", "LT-1"}};
-
-    void open(const project::Project& project) {
-        const base::Outcome made =
-            bridge.create(QString::fromStdString(folder.file("job.wwj")), support::contentOf(project));
-        ASSERT_TRUE(made.ok()) << base::english(made.fault());
-    }
-};
-
-/// All words that a widget shows.
-QString textsOf(const QWidget& widget) {
-    QStringList texts;
-    for (const QLabel* label : widget.findChildren<QLabel*>()) {
-        if (label->isVisibleTo(&widget)) {
-            texts << label->text();
-        }
-    }
-    return texts.join('\n');
-}
+using support::Rig;
+using support::textsOf;
 
 template <class Place>
 void showAt(Place& place, QSize size) {
@@ -69,21 +44,23 @@ int clippedIn(const QWidget& root) {
 
 TEST(PumpPlace, saysWhatToDoWhileThereIsNothing) {
     Rig rig;
-    PumpPlace place(rig.bridge);
+    PumpPlace place(rig.bridge, rig.pumps);
     showAt(place, {1254, 606});
     EXPECT_TRUE(textsOf(place).contains("No job is open"));
     support::DemoOptions options;
     options.hasPump = false;
     options.hasRounds = false;
     rig.open(support::demoProject(options));
-    EXPECT_TRUE(textsOf(place).contains("Enter two pump points"));
+    ASSERT_TRUE(rig.waitForPumps());
+    EXPECT_TRUE(textsOf(place).contains("Enter two points of the pump's curve"));
 }
 
 TEST(PumpPlace, showsDutyProposalAndIndexCheck) {
     Rig rig;
     rig.open(support::demoProject());
-    PumpPlace place(rig.bridge);
+    PumpPlace place(rig.bridge, rig.pumps);
     showAt(place, {1254, 606});
+    ASSERT_TRUE(rig.waitForPumps());
     const QString texts = textsOf(place);
     EXPECT_TRUE(texts.contains("T6 at 4.0 of 4.0")) << texts.toStdString();
     EXPECT_TRUE(texts.contains("Q design")) << texts.toStdString();
@@ -94,9 +71,10 @@ TEST(PumpPlace, showsDutyProposalAndIndexCheck) {
 TEST(PumpPlace, chartTurnsIntoItsTable) {
     Rig rig;
     rig.open(support::demoProject());
-    PumpPlace place(rig.bridge);
+    PumpPlace place(rig.bridge, rig.pumps);
     showAt(place, {1254, 606});
-    const auto views = place.findChildren<charts::ChartView*>();
+    ASSERT_TRUE(rig.waitForPumps());
+    const auto views = place.page(PumpPlace::Curves)->findChildren<charts::ChartView*>();
     ASSERT_EQ(views.size(), 2);
     place.toggleTable();
     EXPECT_TRUE(views[0]->isTableShown() != views[1]->isTableShown());

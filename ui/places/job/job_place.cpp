@@ -20,6 +20,7 @@ QLabel* heading(const QString& text, QWidget* parent) {
 JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
+      m_fields(new JobFields(bridge, this)),
       m_units(new QuietCombo(this)),
       m_fluid(new QuietCombo(this)),
       m_instruments(new InstrumentModel(bridge, this)),
@@ -51,8 +52,8 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
     m_pages->addTab(m_deficiencies, tr("Deficiencies"));
     layout->addWidget(m_pages, 11);
     connect(m_instrumentTable, &EntryTable::resized, this, &JobPlace::fitColumns);
-    connect(&bridge, &WorkbookBridge::changed, this, &JobPlace::refresh);
-    refresh({});
+    connect(m_fields, &JobFields::refreshed, this, &JobPlace::refresh);
+    refresh();
 }
 
 void JobPlace::buildChoices(QFormLayout* form) {
@@ -70,21 +71,12 @@ void JobPlace::buildChoices(QFormLayout* form) {
     connect(m_units, &QComboBox::activated, this, [this] {
         project::Job job = m_bridge.project().job();
         job.units = static_cast<project::UnitSystem>(m_units->currentData().toInt());
-        storeJob(job, "units of the job");
+        m_fields->storeJob(job, "units of the job");
     });
     connect(m_fluid, &QComboBox::activated, this, [this] {
         const auto kind = static_cast<fluid::FluidKind>(m_fluid->currentData().toInt());
-        storeJob(withFluid(m_bridge.project().job(), kind), "fluid of the job");
+        m_fields->storeJob(withFluid(m_bridge.project().job(), kind), "fluid of the job");
     });
-}
-
-void JobPlace::addField(QFormLayout* form, JobField field, const QString& label) {
-    auto* entry = new EntryField(this);
-    QString name = label;
-    entry->setAccessibleName(name.remove('&'));
-    entry->setStore([this, field](const QString& text) { return store(field, text); });
-    form->addRow(label, entry);
-    m_fields.emplace_back(field, entry);
 }
 
 QWidget* JobPlace::buildFacts() {
@@ -101,21 +93,24 @@ QWidget* JobPlace::buildFacts() {
         form->addRow(label);
     };
     section(tr("Job"));
-    addField(form, JobField::Name, tr("&Name"));
-    addField(form, JobField::Site, tr("&Site"));
-    addField(form, JobField::Client, tr("C&lient"));
+    m_fields->add(form, JobField::Name, tr("&Name"));
+    m_fields->add(form, JobField::Site, tr("&Site"));
+    m_fields->add(form, JobField::Client, tr("C&lient"));
     section(tr("Loop"));
     buildChoices(form);
-    addField(form, JobField::Concentration, tr("&Glycol by mass"));
-    addField(form, JobField::Temperature, tr("&Temperature"));
+    m_fields->add(form, JobField::Concentration, tr("&Glycol by mass"));
+    m_fields->add(form, JobField::Temperature, tr("&Temperature"));
+    m_fields->add(form, JobField::FillPressure, tr("F&ill pressure, pumps off"));
+    m_fields->add(form, JobField::Altitude, tr("&Altitude of the site"));
     section(tr("Limits"));
-    addField(form, JobField::ToleranceLow, tr("Off design, l&owest"));
-    addField(form, JobField::ToleranceHigh, tr("Off design, &highest"));
-    addField(form, JobField::MatchingBand, tr("&Band of target, ±"));
+    m_fields->add(form, JobField::ToleranceLow, tr("Off design, l&owest"));
+    m_fields->add(form, JobField::ToleranceHigh, tr("Off design, &highest"));
+    m_fields->add(form, JobField::MatchingBand, tr("&Band of target, ±"));
+    m_fields->add(form, JobField::ReadingAgeLimit, tr("Old after, &minutes"));
     section(tr("Pump energy"));
-    addField(form, JobField::PowerPrice, tr("&Price of a kWh"));
-    addField(form, JobField::Currency, tr("Currenc&y"));
-    addField(form, JobField::HoursPerYear, tr("Hours a yea&r"));
+    m_fields->add(form, JobField::PowerPrice, tr("&Price of a kWh"));
+    m_fields->add(form, JobField::Currency, tr("Currenc&y"));
+    m_fields->add(form, JobField::HoursPerYear, tr("Hours a yea&r"));
     return page;
 }
 
@@ -187,60 +182,18 @@ void JobPlace::addDeficiency(std::optional<base::Id> branch) {
 }
 
 void JobPlace::takeFocus() {
-    m_fields.front().second->setFocus(Qt::OtherFocusReason);
+    m_fields->first()->setFocus(Qt::OtherFocusReason);
 }
 
-EntryField* JobPlace::field(JobField field) const {
-    for (const auto& [name, entry] : m_fields) {
-        if (name == field) {
-            return entry;
-        }
-    }
-    return nullptr;
-}
-
-void JobPlace::refresh(const project::ChangeSet& changes) {
-    if (!changes.isEmpty() && !changes.touches(project::RecordKind::Job)) {
-        return;
-    }
+void JobPlace::refresh() {
     const project::Job& job = m_bridge.project().job();
     const bool isWritable = !m_bridge.isReadOnly();
-    for (const auto& [name, entry] : m_fields) {
-        entry->setStored(m_bridge.isOpen() ? jobFieldText(job, name) : QString());
-        entry->setReadOnly(!isWritable);
-    }
     m_units->setCurrentIndex(m_units->findData(static_cast<int>(job.units)));
     m_fluid->setCurrentIndex(m_fluid->findData(static_cast<int>(job.fluid)));
     field(JobField::Concentration)->setEnabled(job.fluid != fluid::FluidKind::Water);
     for (QWidget* widget : std::initializer_list<QWidget*>{m_units, m_fluid, m_addInstrument, m_addPerson}) {
         widget->setEnabled(isWritable);
     }
-}
-
-bool JobPlace::storeJob(const base::Result<project::Job>& job, const std::string& label) {
-    const bool isTaken =
-        m_bridge.tellOrClear(job ? m_bridge.apply({label, {*job}, {}, true}) : base::Outcome(job.fault()));
-    if (!isTaken) {
-        refresh({});
-    }
-    return isTaken;
-}
-
-bool JobPlace::store(JobField name, const QString& text) {
-    if (!m_bridge.isOpen()) {
-        return true;
-    }
-    const project::Job& before = m_bridge.project().job();
-    const base::Result<project::Job> job = withJobField(before, name, text);
-    if (!job) {
-        return m_bridge.tellOrClear(job.fault());
-    }
-    if (*job == before) {
-        field(name)->setStored(jobFieldText(before, name));
-        return true;
-    }
-    const std::string label = field(name)->accessibleName().toLower().toStdString();
-    return m_bridge.tellOrClear(m_bridge.apply({label + " of the job", {*job}, {}, true}));
 }
 
 }  // namespace ww::ui

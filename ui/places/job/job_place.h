@@ -8,15 +8,12 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <QWidget>
-#include <utility>
-#include <vector>
 
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/instrument_model.h"
 #include "ui/places/job/deficiency_page.h"
-#include "ui/places/job/job_edit.h"
+#include "ui/places/job/job_fields.h"
 #include "ui/places/job/readiness_page.h"
-#include "ui/widgets/entry_field.h"
 #include "ui/widgets/entry_table.h"
 #include "ui/widgets/quiet_combo.h"
 
@@ -31,7 +28,7 @@ class JobPlace : public QWidget {
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     void takeFocus();
-    EntryField* field(JobField field) const;
+    EntryField* field(JobField field) const { return m_fields->field(field); }
     /// Lists a new deficiency at a branch, or at none, and puts the keys there.
     void addDeficiency(std::optional<base::Id> branch);
     DeficiencyPage* deficiencies() const { return m_deficiencies; }
@@ -41,16 +38,13 @@ class JobPlace : public QWidget {
 
   private:
     void fitColumns();
-    void refresh(const project::ChangeSet& changes);
-    void addField(QFormLayout* form, JobField field, const QString& label);
+    void refresh();
     QWidget* buildFacts();
     QWidget* buildTables();
     void buildChoices(QFormLayout* form);
-    bool store(JobField field, const QString& text);
-    bool storeJob(const base::Result<project::Job>& job, const std::string& label);
 
     WorkbookBridge& m_bridge;
-    std::vector<std::pair<JobField, EntryField*>> m_fields;
+    JobFields* m_fields;
     QuietCombo* m_units;
     QuietCombo* m_fluid;
     InstrumentModel* m_instruments;

@@ -1,59 +1,66 @@
-// The place Pump: pump and system curves, the duty and what would bring design flow, the check of the index
-// circuit. Not for deciding anything: it shows what core computes.
+// The place Pump: its pages, from what is known of the pumps over test and decision to a zone that may come.
+// Not for what a page shows.
 #pragma once
 
-#include <QWidget>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QTabWidget>
+#include <vector>
 
-#include "ui/theme/theme.h"
+#include "ui/places/pump/pump_page.h"
+#include "ui/pump_advisor.h"
 #include "ui/widgets/shown_refresh.h"
-#include "ui/workbook_bridge.h"
-
-class QLabel;
-class QScrollArea;
-class QStackedWidget;
 
 namespace ww::ui {
-
-class FactList;
-namespace charts {
-class ChartView;
-}
 
 class PumpPlace : public QWidget {
     Q_OBJECT
 
   public:
-    explicit PumpPlace(WorkbookBridge& bridge, QWidget* parent = nullptr);
+    /// The pages in the order of their tabs and of their keys.
+    enum Page {
+        Curves,
+        Test,
+        Results,
+        Decision,
+        ReadAndSet,
+        Pressure,
+        EnergyCode,
+        Devices,
+        SetPoint,
+        PumpData,
+        Zones,
+        PageCount
+    };
+
+    PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* parent = nullptr);
 
     void setTokens(const theme::Tokens& tokens);
-    /// Puts the keys on the chart.
+    void setMetrics(const theme::Metrics& metrics);
+    /// Puts the keys on the page that is shown.
     void takeFocus();
+    void showPage(Page page);
+    Page shownPage() const { return static_cast<Page>(m_tabs->currentIndex()); }
+    PumpPage* page(Page page) const { return m_pages[static_cast<std::size_t>(page)]; }
 
   public slots:
     /// The chart in hand becomes its table, or comes back (Ctrl+T).
     void toggleTable();
 
   protected:
-    void resizeEvent(QResizeEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
   private:
+    void addPage(PumpPage* page, const QString& title);
     void refresh();
-    QWidget* buildPanel();
 
     WorkbookBridge& m_bridge;
-    theme::Tokens m_tokens;
-    QStackedWidget* m_content = nullptr;
-    QLabel* m_empty = nullptr;
-    QWidget* m_page = nullptr;
-    charts::ChartView* m_pumpChart = nullptr;
-    charts::ChartView* m_convergence = nullptr;
-    QScrollArea* m_panel = nullptr;
-    QLabel* m_dutyTitle = nullptr;
-    FactList* m_duty = nullptr;
-    QLabel* m_indexTitle = nullptr;
-    FactList* m_index = nullptr;
-    QLabel* m_cautions = nullptr;
-    bool m_hasConvergence = false;
+    PumpAdvisor& m_advisor;
+    QStackedWidget* m_content;
+    QLabel* m_empty;
+    QTabWidget* m_tabs;
+    std::vector<PumpPage*> m_pages;
+    std::vector<bool> m_isBehind;  ///< pages that have not shown the newest picture, beside m_pages
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 

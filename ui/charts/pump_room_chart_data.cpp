@@ -1,0 +1,140 @@
+#include "ui/charts/pump_room_chart_data.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+#include "core/project/units.h"
+#include "core/report/pump_sections.h"
+#include "ui/text/format.h"
+
+namespace ww::ui::charts {
+
+namespace {
+
+using pump_room::CircuitProfile;
+using pump_room::ProfileElement;
+using quantity::GaugePressure;
+using quantity::PressureDifference;
+
+/// Part of the height of a chart.
+constexpr double kRoomBelow = 0.12;
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("PumpRoomChart", text);
+}
+
+QString figures(double number) {
+    return QString::fromStdString(quantity::significant(number, 4));
+}
+
+/// The pressures of one profile behind each of its elements, numbered from 0: the pump's suction.
+Line profileLine(const CircuitProfile& profile, GaugePressure ProfileElement::*what, quantity::Unit unit,
+                 LineRole role, QString name) {
+    Line line{role, std::move(name), {}};
+    const ProfileElement& first = profile.elements.front();
+    line.points.emplace_back(0, (what == &ProfileElement::atRest ? first.atRest : first.before).in(unit));
+    for (std::size_t i = 0; i < profile.elements.size(); ++i) {
+        line.points.emplace_back(static_cast<double>(i + 1), (profile.elements[i].*what).in(unit));
+    }
+    return line;
+}
+
+void takeScale(ChartFigure& figure, const QString& titleX, const QString& titleY, double mostX) {
+    double least = 0;
+    double most = 1e-6;
+    for (const Line& line : figure.lines) {
+        for (const QPointF& point : line.points) {
+            least = std::min(least, point.y());
+            most = std::max(most, point.y());
+        }
+    }
+    figure.x = niceAxis(titleX, 0, std::max(1.0, mostX), 12);
+    // Lines end at the edge, where their names stand; below the lowest there is room for a name.
+    figure.x.most = std::max(1.0, mostX);
+    figure.y = niceAxis(titleY, least - kRoomBelow * (most - least), most * 1.05, 6);
+}
+
+}  // namespace
+
+ChartFigure pressureChart(const project::Project& project, const pump_room::CircuitComparison& circuit,
+                          PressureChoice choice) {
+    ChartFigure figure;
+    figure.name = tr("Pressure along the circuit");
+    const CircuitProfile* shown = ww::report::asBuilt(project, circuit);
+    if (shown == nullptr || shown->elements.empty() || !circuit.onReturn || !circuit.onSupply) {
+        return figure;
+    }
+    const quantity::Unit unit = project::shownUnits(project).pressure;
+    const bool isReturn = shown == &*circuit.onReturn;
+    const CircuitProfile& other = isReturn ? *circuit.onSupply : *circuit.onReturn;
+    figure.lines.push_back(
+        profileLine(*shown, &ProfileElement::after, unit, LineRole::PumpCurve,
+                    isReturn ? tr("valve on return, pump on") : tr("valve on supply, pump on")));
+    if (choice.isOtherSide) {
+        figure.lines.push_back(
+            profileLine(other, &ProfileElement::after, unit, LineRole::Proposed,
+                        isReturn ? tr("valve on supply, pump on") : tr("valve on return, pump on")));
+    }
+    if (choice.isPumpOff) {
+        figure.lines.push_back(
+            profileLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem, tr("pump off")));
+    }
+    takeScale(figure, tr("Element, in the direction of flow"),
+              tr("Gauge pressure, %1").arg(text::symbol(unit)), static_cast<double>(shown->elements.size()));
+    figure.tableHeads = {tr("No."), tr("Behind"), tr("Pump on, as it stands"), tr("Valve on the other side"),
+                         tr("Pump off")};
+    for (std::size_t i = 0; i < shown->elements.size(); ++i) {
+        const ProfileElement& element = shown->elements[i];
+        figure.tableRows.push_back(
+            {QString::number(i + 1), QString::fromStdString(ww::report::nameOf(project, element)),
+             figures(element.after.in(unit)),
+             i < other.elements.size() ? figures(other.elements[i].after.in(unit)) : QString(),
+             figures(element.atRest.in(unit))});
+    }
+    figure.sentence = tr("The unit of %1 stands at %2 %4 with the pump on and at %3 %4 with it off.")
+                          .arg(QString::fromStdString(project.branches()[circuit.terminal].tag),
+                               figures(shown->unitRunning.in(unit)), figures(shown->unitAtRest.in(unit)),
+                               text::symbol(unit));
+    return figure;
+}
+
+ChartFigure readAndSetChart(const project::Project& project, const pump_room::ReadAndSet& comparison) {
+    ChartFigure figure;
+    figure.name = tr("Dp left across the valves");
+    if (comparison.valves.empty()) {
+        return figure;
+    }
+    const quantity::Unit unit = project::shownUnits(project).pressure;
+    Line open{LineRole::FirstSystem, tr("fully open"), {}};
+    Line proportional{LineRole::LastSystem, tr("proportional"), {}};
+    Line readAndSet{LineRole::PumpCurve, tr("read-and-set"), {}};
+    figure.tableHeads = {tr("No."), tr("Valve"), tr("Fully open"), tr("Proportional"), tr("Read-and-set")};
+    double wasted = 0;
+    QString index;
+    for (std::size_t i = 0; i < comparison.valves.size(); ++i) {
+        const pump_room::ValveLeft& valve = comparison.valves[i];
+        const double x = static_cast<double>(i + 1);
+        open.points.emplace_back(x, valve.open.in(unit));
+        proportional.points.emplace_back(x, valve.proportional.in(unit));
+        readAndSet.points.emplace_back(x, valve.readAndSet.in(unit));
+        const QString tag = QString::fromStdString(project.branches()[valve.branch].tag);
+        if (valve.isIndex) {
+            wasted = (valve.readAndSet - valve.open).in(unit);
+            index = tag;
+        }
+        figure.tableRows.push_back({QString::number(i + 1), valve.isIndex ? tr("%1, index").arg(tag) : tag,
+                                    figures(valve.open.in(unit)), figures(valve.proportional.in(unit)),
+                                    figures(valve.readAndSet.in(unit))});
+    }
+    figure.lines = {std::move(readAndSet), std::move(proportional), std::move(open)};
+    takeScale(figure, tr("Valve, in walking order"), tr("Dp, %1").arg(text::symbol(unit)),
+              static_cast<double>(comparison.valves.size()));
+    figure.sentence = index.isEmpty()
+                          ? tr("Dp at design flow that each way leaves across every valve.")
+                          : tr("Read-and-set leaves %1 %2 across the index valve %3 that the pump need not "
+                               "make.")
+                                .arg(figures(wasted), text::symbol(unit), index);
+    return figure;
+}
+
+}  // namespace ww::ui::charts

@@ -1,0 +1,197 @@
+// One value of a record that a person types: its title, what stands there, and a typed text taken into it.
+// For tables described by their fields. Not for showing them.
+#pragma once
+
+#include <QString>
+#include <functional>
+#include <optional>
+#include <utility>
+
+#include "core/project/project.h"
+#include "ui/text/format.h"
+#include "ui/text/parse.h"
+#include "ui/text/typed_word.h"
+
+namespace ww::ui {
+
+inline constexpr base::MessageForm kFieldNegative{"field_negative",
+                                                  "{1} is below zero; type zero or more, or nothing"};
+
+enum class FieldSign { Any, NotNegative, Positive };
+
+template <class Record>
+struct RecordField {
+    using Refusal = std::optional<base::Fault>;
+
+    QString title;
+    std::function<QString(const project::Project& project, const Record& record)> text;
+    /// An empty text empties the value where that may be. A refusal leaves the record as it was.
+    std::function<Refusal(const project::Project& project, Record& record, const QString& typed)> take;
+};
+
+namespace fields {
+
+using UsualUnit = std::function<quantity::Unit(const project::Project& project)>;
+
+template <class Q>
+std::optional<base::Fault> faultOfSign(const quantity::Measured<Q>& value, FieldSign sign) {
+    if (sign == FieldSign::Positive && !(value.value.si() > 0)) {
+        return base::Fault{&text::kMustBePositive, {}, {value.text()}};
+    }
+    if (sign == FieldSign::NotNegative && value.value.si() < 0) {
+        return base::Fault{&kFieldNegative, {}, {value.text()}};
+    }
+    return {};
+}
+
+/// Digits and unit as one quantity: differences of pressure and gauge pressures may be typed as a head.
+template <class Q>
+base::Result<quantity::Measured<Q>> parsed(const project::Project& project, const QString& typed,
+                                           quantity::Unit usual) {
+    if constexpr (std::is_same_v<Q, quantity::PressureDifference>) {
+        return quantity::parseDifference(typed.toStdString(), usual, project.fluid().density());
+    } else if constexpr (std::is_same_v<Q, quantity::GaugePressure>) {
+        auto difference = quantity::parseDifference(typed.toStdString(), usual, project.fluid().density());
+        if (!difference) {
+            return difference.fault();
+        }
+        return quantity::Measured<Q>{difference->digits, difference->unit, Q::si(difference->value.si())};
+    } else {
+        return text::parseMeasured<Q>(typed, usual);
+    }
+}
+
+template <class Record, class Q>
+RecordField<Record> measured(const QString& title, std::optional<quantity::Measured<Q>> Record::*member,
+                             UsualUnit usual, FieldSign sign = FieldSign::Any) {
+    return {title,
+            [member](const project::Project&, const Record& record) { return text::entered(record.*member); },
+            [=](const project::Project& project, Record& record,
+                const QString& typed) -> std::optional<base::Fault> {
+                if (typed.isEmpty()) {
+                    (record.*member).reset();
+                    return {};
+                }
+                auto value =
+                    parsed<Q>(project, typed, record.*member ? (record.*member)->unit : usual(project));
+                if (!value) {
+                    return value.fault();
+                }
+                if (auto refusal = faultOfSign(*value, sign)) {
+                    return refusal;
+                }
+                record.*member = std::move(value).value();
+                return {};
+            }};
+}
+
+template <class Record, class Q>
+RecordField<Record> measured(const QString& title, std::optional<quantity::Measured<Q>> Record::*member,
+                             quantity::Unit usual, FieldSign sign = FieldSign::Any) {
+    return measured(
+        title, member, [usual](const project::Project&) { return usual; }, sign);
+}
+
+/// Digits without a unit.
+template <class Record>
+RecordField<Record> number(const QString& title, std::optional<base::Decimal> Record::*member,
+                           FieldSign sign = FieldSign::Any) {
+    return {title,
+            [member](const project::Project&, const Record& record) {
+                return record.*member ? QString::fromStdString((record.*member)->text()) : QString();
+            },
+            [=](const project::Project&, Record& record, const QString& typed) -> std::optional<base::Fault> {
+                if (typed.isEmpty()) {
+                    (record.*member).reset();
+                    return {};
+                }
+                auto value = base::Decimal::parse(typed.toStdString());
+                if (!value) {
+                    return value.fault();
+                }
+                if (sign == FieldSign::Positive && !(value->value() > 0)) {
+                    return base::Fault{&text::kMustBePositive, {}, {value->text()}};
+                }
+                if (sign == FieldSign::NotNegative && value->value() < 0) {
+                    return base::Fault{&kFieldNegative, {}, {value->text()}};
+                }
+                record.*member = std::move(value).value();
+                return {};
+            }};
+}
+
+template <class Record>
+RecordField<Record> words(const QString& title, std::string Record::*member) {
+    return {title,
+            [member](const project::Project&, const Record& record) {
+                return QString::fromStdString(record.*member);
+            },
+            [member](const project::Project&, Record& record,
+                     const QString& typed) -> std::optional<base::Fault> {
+                record.*member = typed.toStdString();
+                return {};
+            }};
+}
+
+/// One word of an enumeration, whole or by its first letters.
+template <class Record, class Enumeration>
+RecordField<Record> choice(const QString& title, Enumeration Record::*member) {
+    return {title,
+            [member](const project::Project&, const Record& record) {
+                return QString::fromStdString(std::string(project::name(record.*member)));
+            },
+            [member](const project::Project&, Record& record,
+                     const QString& typed) -> std::optional<base::Fault> {
+                if (!text::takeWord(record.*member, typed)) {
+                    return text::wordFault<Enumeration>(typed);
+                }
+                return {};
+            }};
+}
+
+/// "yes" or "no", whole or by their first letter.
+template <class Record>
+RecordField<Record> yesOrNo(const QString& title, bool Record::*member) {
+    return {title,
+            [member](const project::Project&, const Record& record) {
+                return record.*member ? QStringLiteral("yes") : QStringLiteral("no");
+            },
+            [member](const project::Project&, Record& record,
+                     const QString& typed) -> std::optional<base::Fault> {
+                const QString word = typed.toLower();
+                const bool isYes = !word.isEmpty() && QStringLiteral("yes").startsWith(word);
+                if (!isYes && (word.isEmpty() || !QStringLiteral("no").startsWith(word))) {
+                    return base::Fault{&text::kNotOneOf, {}, {typed.toStdString(), "yes, no"}};
+                }
+                record.*member = isYes;
+                return {};
+            }};
+}
+
+/// psi or kPa, by the job.
+inline quantity::Unit pressureUnit(const project::Project& project) {
+    return project.job().units == project::UnitSystem::US ? quantity::Unit::Psi : quantity::Unit::Kilopascal;
+}
+/// The unit that the newest gauge at a pump was read in, else psi or kPa.
+inline quantity::Unit gaugeUnit(const project::Project& project) {
+    for (std::size_t i = project.pumpReadings().size(); i > 0; --i) {
+        if (const auto& discharge = project.pumpReadings()[i - 1].discharge) {
+            return discharge->unit;
+        }
+    }
+    return pressureUnit(project);
+}
+inline quantity::Unit lengthUnit(const project::Project& project) {
+    return project.job().units == project::UnitSystem::US ? quantity::Unit::Foot : quantity::Unit::Metre;
+}
+inline quantity::Unit boreUnit(const project::Project& project) {
+    return project.job().units == project::UnitSystem::US ? quantity::Unit::Inch : quantity::Unit::Millimetre;
+}
+inline quantity::Unit powerUnit(const project::Project& project) {
+    return project.job().units == project::UnitSystem::US ? quantity::Unit::Horsepower
+                                                          : quantity::Unit::Kilowatt;
+}
+
+}  // namespace fields
+
+}  // namespace ww::ui

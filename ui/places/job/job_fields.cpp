@@ -1,0 +1,68 @@
+#include "ui/places/job/job_fields.h"
+
+namespace ww::ui {
+
+JobFields::JobFields(WorkbookBridge& bridge, QWidget* widget)
+    : QObject(widget), m_bridge(bridge), m_widget(widget) {
+    connect(&bridge, &WorkbookBridge::changed, this, &JobFields::refresh);
+}
+
+EntryField* JobFields::add(QFormLayout* form, JobField field, const QString& label) {
+    auto* entry = new EntryField(m_widget);
+    QString name = label;
+    entry->setAccessibleName(name.remove('&'));
+    entry->setStore([this, field](const QString& text) { return store(field, text); });
+    form->addRow(label, entry);
+    m_fields.emplace_back(field, entry);
+    entry->setStored(m_bridge.isOpen() ? jobFieldText(m_bridge.project().job(), field) : QString());
+    entry->setReadOnly(m_bridge.isReadOnly());
+    return entry;
+}
+
+EntryField* JobFields::field(JobField field) const {
+    for (const auto& [name, entry] : m_fields) {
+        if (name == field) {
+            return entry;
+        }
+    }
+    return nullptr;
+}
+
+void JobFields::refresh(const project::ChangeSet& changes) {
+    if (!changes.isEmpty() && !changes.touches(project::RecordKind::Job)) {
+        return;
+    }
+    for (const auto& [name, entry] : m_fields) {
+        entry->setStored(m_bridge.isOpen() ? jobFieldText(m_bridge.project().job(), name) : QString());
+        entry->setReadOnly(m_bridge.isReadOnly());
+    }
+    emit refreshed();
+}
+
+bool JobFields::storeJob(const base::Result<project::Job>& job, const std::string& label) {
+    const bool isTaken =
+        m_bridge.tellOrClear(job ? m_bridge.apply({label, {*job}, {}, true}) : base::Outcome(job.fault()));
+    if (!isTaken) {
+        refresh({});
+    }
+    return isTaken;
+}
+
+bool JobFields::store(JobField name, const QString& text) {
+    if (!m_bridge.isOpen()) {
+        return true;
+    }
+    const project::Job& before = m_bridge.project().job();
+    const base::Result<project::Job> job = withJobField(before, name, text);
+    if (!job) {
+        return m_bridge.tellOrClear(job.fault());
+    }
+    if (*job == before) {
+        field(name)->setStored(jobFieldText(before, name));
+        return true;
+    }
+    const std::string label = field(name)->accessibleName().toLower().toStdString();
+    return m_bridge.tellOrClear(m_bridge.apply({label + " of the job", {*job}, {}, true}));
+}
+
+}  // namespace ww::ui

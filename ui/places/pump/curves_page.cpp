@@ -1,0 +1,136 @@
+#include "ui/places/pump/curves_page.h"
+
+#include <QHBoxLayout>
+#include <QResizeEvent>
+#include <QVBoxLayout>
+
+#include "core/pump_room/pump_picture.h"
+#include "core/report/report.h"
+#include "ui/charts/convergence_chart_data.h"
+#include "ui/charts/pump_chart_data.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+constexpr int kPanelWidth = 380;
+constexpr int kNarrowPanel = 300;
+/// Below this height there is room for one chart only, below this width for a narrow panel only.
+constexpr int kTwoCharts = 460;
+constexpr int kWide = 1000;
+constexpr std::size_t kPumpSection = 4;
+constexpr std::size_t kIndexSection = 5;
+
+QLabel* pageHeading(const QString& text, QWidget* parent) {
+    auto* label = new QLabel(text, parent);
+    label->setObjectName(QStringLiteral("panel_title"));
+    return label;
+}
+
+}  // namespace
+
+CurvesPage::CurvesPage(WorkbookBridge& bridge, QWidget* parent)
+    : PumpPage(parent),
+      m_bridge(bridge),
+      m_tokens(theme::tokens(theme::Display::Office)),
+      m_pumpChart(new charts::ChartView(this)),
+      m_convergence(new charts::ChartView(this)) {
+    auto* left = new QVBoxLayout;
+    left->setSpacing(10);
+    left->addWidget(m_pumpChart, 3);
+    left->addWidget(m_convergence, 2);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(12, 8, 12, 8);
+    row->setSpacing(16);
+    row->addLayout(left, 1);
+    row->addWidget(buildPanel());
+}
+
+QWidget* CurvesPage::buildPanel() {
+    auto* panel = new QWidget;
+    auto* column = new QVBoxLayout(panel);
+    column->setContentsMargins(0, 0, 8, 0);
+    column->setSpacing(8);
+    m_duty = new FactList(panel);
+    m_indexTitle = pageHeading(tr("Index-circuit check"), panel);
+    m_index = new FactList(panel);
+    m_cautions = new QLabel(panel);
+    m_cautions->setWordWrap(true);
+    m_cautions->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_dutyTitle = pageHeading(tr("Duty and design flow"), panel);
+    column->addWidget(m_dutyTitle);
+    column->addWidget(m_duty);
+    column->addSpacing(10);
+    column->addWidget(m_indexTitle);
+    column->addWidget(m_index);
+    column->addSpacing(10);
+    column->addWidget(m_cautions);
+    column->addStretch(1);
+    m_panel = new QScrollArea;
+    QScrollArea* scroll = m_panel;
+    scroll->setWidget(panel);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFixedWidth(kPanelWidth);
+    scroll->setAccessibleName(tr("Duty and index-circuit check"));
+    return scroll;
+}
+
+void CurvesPage::setTokens(const theme::Tokens& tokens) {
+    m_tokens = tokens;
+    m_pumpChart->setTokens(tokens);
+    m_convergence->setTokens(tokens);
+}
+
+void CurvesPage::toggleTable() {
+    const bool isConvergence =
+        m_convergence->focusProxy() != nullptr && m_convergence->focusProxy()->hasFocus();
+    (isConvergence ? m_convergence : m_pumpChart)->toggleTable();
+}
+
+void CurvesPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    m_panel->setFixedWidth(width() < kWide ? kNarrowPanel : kPanelWidth);
+    m_convergence->setVisible(m_hasConvergence && height() >= kTwoCharts);
+}
+
+void CurvesPage::show(const pump_room::PumpPicture* picture) {
+    if (picture == nullptr) {
+        return;
+    }
+    const project::Project& project = m_bridge.project();
+    ww::report::ReportOptions options;
+    // The page needs no more than it is given; what nobody draws is not computed.
+    options.pumps = std::make_shared<pump_room::PumpPicture>(*picture);
+    const ww::report::Report report = ww::report::build(project, options);
+    charts::ChartFigure figure = charts::pumpChart(project, report.rounds, &picture->decision);
+    if (figure.isEmpty()) {
+        figure.sentence =
+            tr("Enter two points of the pump's curve on the page Pump Data (Ctrl+Alt+0), or make the "
+               "job from tables that have a curve.");
+    }
+    m_pumpChart->setFigure(std::move(figure));
+    charts::ChartFigure convergence =
+        charts::convergenceChart(project, report.rounds, m_bridge.selectedBranch());
+    m_hasConvergence = !convergence.isEmpty();
+    m_convergence->setVisible(m_hasConvergence && height() >= kTwoCharts);
+    m_convergence->setFigure(std::move(convergence));
+
+    const ww::report::Section& pump = report.sections[kPumpSection];
+    const ww::report::Section& index = report.sections[kIndexSection];
+    std::vector<ww::report::Fact> duty = pump.facts;
+    if (duty.empty() && !pump.figures.empty()) {
+        duty.push_back({pump.title, pump.figures.front().reading, ww::report::Mark::Open});
+    }
+    m_duty->show(duty, m_tokens);
+    m_index->show(index.facts, m_tokens);
+    m_indexTitle->setVisible(!index.facts.empty());
+    QStringList cautions;
+    for (const ww::report::Statement& statement : pump.closing) {
+        cautions << text::text(statement);
+    }
+    m_cautions->setText(cautions.join(QStringLiteral("\n\n")));
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,27 @@
+// One page of the place Pump. Not for deciding which is shown (pump_place.h).
+#pragma once
+
+#include <QWidget>
+
+#include "core/pump_room/pump_picture.h"
+#include "ui/theme/theme.h"
+
+namespace ww::ui {
+
+class PumpPage : public QWidget {
+    Q_OBJECT
+
+  public:
+    using QWidget::QWidget;
+
+    /// What was computed of the job; null while there is nothing, or while it is being computed for the first
+    /// time. It may be that of the job before its last change.
+    virtual void show(const pump_room::PumpPicture* picture) = 0;
+    virtual void setTokens(const theme::Tokens& tokens) = 0;
+    virtual void setMetrics(const theme::Metrics&) {}
+    virtual void takeFocus() { setFocus(Qt::OtherFocusReason); }
+    /// The page's chart becomes its table, or comes back.
+    virtual void toggleTable() {}
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,209 @@
+#include "ui/places/pump/test_page.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+#include <array>
+
+#include "core/pump_room/test_entry.h"
+#include "core/pump_room/test_sheet.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+
+namespace {
+
+using project::PumpPoint;
+using project::PumpReading;
+using quantity::Unit;
+
+constexpr base::MessageForm kNoPumpToTest{"pump_test_no_pump",
+                                          "the job has no pump yet; add one on the page Pump Data"};
+constexpr base::MessageForm kGaugeUnknown{"pump_test_gauge_unknown",
+                                          "no instrument is called \"{1}\"; type a tag of the place Job"};
+
+constexpr std::array kPoints{PumpPoint::Static,   PumpPoint::Shutoff,
+                             PumpPoint::FullOpen, PumpPoint::ThrottledToDesign,
+                             PumpPoint::Final,    PumpPoint::Running};
+
+RecordField<PumpReading> gaugeField(const QString& title) {
+    return {title,
+            [](const project::Project& project, const PumpReading& reading) {
+                const auto* gauge =
+                    reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+                return gauge != nullptr ? QString::fromStdString(gauge->tag) : QString();
+            },
+            [](const project::Project& project, PumpReading& reading,
+               const QString& typed) -> std::optional<base::Fault> {
+                reading.instrument.reset();
+                for (const project::Instrument& instrument : project.instruments()) {
+                    if (QString::fromStdString(instrument.tag).compare(typed, Qt::CaseInsensitive) == 0) {
+                        reading.instrument = instrument.id;
+                    }
+                }
+                if (!reading.instrument && !typed.isEmpty()) {
+                    return base::Fault{&kGaugeUnknown, {}, {typed.toStdString()}};
+                }
+                return {};
+            }};
+}
+
+std::vector<RecordField<PumpReading>> testFields() {
+    using fields::measured;
+    const auto tr = [](const char* text) { return TestPage::tr(text); };
+    const FieldSign least = FieldSign::NotNegative;
+    return {
+        measured(tr("Suction"), &PumpReading::suction, fields::gaugeUnit),
+        measured(tr("Discharge"), &PumpReading::discharge, fields::gaugeUnit),
+        measured(tr("Or rise, one gauge"), &PumpReading::gaugeRise, fields::gaugeUnit),
+        measured(tr("Speed"), &PumpReading::speed, Unit::RevolutionPerMinute, least),
+        fields::number(tr("Discharge valve at"), &PumpReading::throttle, least),
+        measured(tr("Flow by meter"), &PumpReading::flow, text::flowUnit, least),
+        measured(tr("Volts, phases 1-2"), &PumpReading::volts, Unit::Volt, least),
+        measured(tr("Volts, phases 2-3"), &PumpReading::voltsSecond, Unit::Volt, least),
+        measured(tr("Volts, phases 3-1"), &PumpReading::voltsThird, Unit::Volt, least),
+        measured(tr("Amps, phase 1"), &PumpReading::amps, Unit::Ampere, least),
+        measured(tr("Amps, phase 2"), &PumpReading::ampsSecond, Unit::Ampere, least),
+        measured(tr("Amps, phase 3"), &PumpReading::ampsThird, Unit::Ampere, least),
+        measured(tr("Power factor"), &PumpReading::powerFactor, Unit::One, least),
+        measured(tr("Input power"), &PumpReading::power, Unit::Kilowatt, least),
+        gaugeField(tr("Gauge")),
+        fields::words(tr("Note"), &PumpReading::note),
+        fields::words(tr("Reason, if doubted"), &PumpReading::reason),
+    };
+}
+
+}  // namespace
+
+TestPage::TestPage(WorkbookBridge& bridge, QWidget* parent)
+    : PumpPage(parent),
+      m_bridge(bridge),
+      m_fields(testFields()),
+      m_chooser(new PumpChooser(bridge, this)),
+      m_model(new FieldTableModel(
+          bridge,
+          {[this] {
+               QStringList titles;
+               for (const auto& field : m_fields) {
+                   titles << field.title;
+               }
+               return titles;
+           },
+           [] {
+               return QStringList{tr("Pumps off"), tr("Shutoff"), tr("Full open"),
+                                  tr("Throttled"), tr("Final"),   tr("As it runs")};
+           },
+           [this](int field, int point) { return text(field, point); },
+           [this](int field, int point, const QString& typed) { return store(field, point, typed); },
+           {project::RecordKind::PumpReading, project::RecordKind::Round, project::RecordKind::Instrument}},
+          this)),
+      m_table(new EntryTable(this)),
+      m_delegate(new BranchDelegate(this)),
+      m_round(new QLabel(this)),
+      m_cautions(new SectionView(this)) {
+    setUpEntry(*m_table, *m_model, *m_delegate, bridge, tr("Pump test sheet"));
+    m_table->setAccessibleDescription(tr("Type to enter a value; Enter goes down, Tab goes right"));
+    m_round->setWordWrap(true);
+    auto* label = new QLabel(tr("Pump"), this);
+    label->setBuddy(m_chooser);
+    auto* top = new QHBoxLayout;
+    top->addWidget(label);
+    top->addWidget(m_chooser);
+    top->addWidget(m_round, 1);
+    auto* left = new QVBoxLayout;
+    left->addLayout(top);
+    left->addWidget(m_table, 1);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(8, 6, 8, 6);
+    row->setSpacing(14);
+    row->addLayout(left, 3);
+    row->addWidget(m_cautions, 2);
+    connect(m_table, &EntryTable::resized, this, [this] { fitFieldColumns(*m_table, 19, 13); });
+    connect(m_chooser, &PumpChooser::chosen, this, [this] {
+        m_model->renew();
+        refresh();
+    });
+    // A page that is not seen is refreshed by show().
+    connect(&bridge, &WorkbookBridge::changed, this, [this] {
+        if (isVisible()) {
+            refresh();
+        }
+    });
+    refresh();
+}
+
+QString TestPage::text(int field, int point) const {
+    const project::Pump* pump = m_chooser->pump();
+    const project::Round* round = m_bridge.project().lastRound();
+    if (pump == nullptr || round == nullptr) {
+        return {};
+    }
+    const PumpReading* reading = pump_room::testReading(m_bridge.project(), round->id, pump->id,
+                                                        kPoints[static_cast<std::size_t>(point)]);
+    return reading != nullptr ? m_fields[static_cast<std::size_t>(field)].text(m_bridge.project(), *reading)
+                              : QString();
+}
+
+base::Outcome TestPage::store(int fieldIndex, int point, const QString& typed) {
+    const project::Project& project = m_bridge.project();
+    const project::Pump* pump = m_chooser->pump();
+    const project::Round* round = project.lastRound();
+    if (pump == nullptr) {
+        return base::Fault{&kNoPumpToTest, {}, {}};
+    }
+    if (round == nullptr) {
+        return base::Fault{&pump_room::kTestNoRound, pump->tag, {}};
+    }
+    const RecordField<PumpReading>& field = m_fields[static_cast<std::size_t>(fieldIndex)];
+    const PumpReading before = pump_room::testReadingToFill(
+        project, round->id, pump->id, kPoints[static_cast<std::size_t>(point)], m_bridge.context());
+    PumpReading reading = before;
+    if (auto refusal = field.take(project, reading, typed)) {
+        refusal->subject = pump->tag;
+        return *refusal;
+    }
+    if (reading == before) {
+        return base::Done{};
+    }
+    const bool isAdded = field.text(project, before).isEmpty();
+    const std::string what =
+        (field.title.toLower() + ' ' + field.text(project, reading).replace(QChar(0xA0), ' '))
+            .trimmed()
+            .toStdString();
+    return m_bridge.apply(
+        pump_room::storeTestReading(project, std::move(reading), isAdded, what, m_bridge.context()));
+}
+
+void TestPage::refresh() {
+    const project::Round* round = m_bridge.project().lastRound();
+    m_round->setText(round == nullptr
+                         ? tr("Open a round first (Ctrl+Shift+N): readings are kept with one.")
+                         : tr("Readings of round %1, %2.").arg(round->number).arg(text::word(round->state)));
+    fitFieldColumns(*m_table, 19, 13);
+    ww::report::Section section;
+    section.title = base::Fault{&pump_room::kShutoffTitle, {}, {}};
+    const auto index = m_chooser->index();
+    if (index) {
+        const energy::ShutoffAdvice advice = pump_room::shutoffAdviceFor(m_bridge.project(), *index);
+        section.statements.push_back(
+            {advice.isForbidden ? &pump_room::kShutoffNot : &pump_room::kShutoffMay, {}, {}});
+        section.closing = advice.cautions;
+    }
+    m_cautions->show(section);
+}
+
+void TestPage::show(const pump_room::PumpPicture*) {
+    refresh();
+}
+
+void TestPage::setTokens(const theme::Tokens& tokens) {
+    m_delegate->setTokens(tokens);
+    m_cautions->setTokens(tokens);
+    m_table->viewport()->update();
+}
+
+void TestPage::setMetrics(const theme::Metrics& metrics) {
+    setRowHeight(*m_table, metrics);
+    fitFieldColumns(*m_table, 19, 13);
+}
+
+}  // namespace ww::ui

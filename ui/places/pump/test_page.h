@@ -1,0 +1,46 @@
+// The pump test sheet for typing: points side by side, the cautions of a shutoff test in sight before
+// anything is typed. Not for what follows from it (the page Results).
+#pragma once
+
+#include <QLabel>
+#include <vector>
+
+#include "ui/delegates/branch_delegate.h"
+#include "ui/models/record_field.h"
+#include "ui/places/pump/entry_sheet.h"
+#include "ui/places/pump/pump_chooser.h"
+#include "ui/places/pump/pump_page.h"
+#include "ui/places/section_view.h"
+
+namespace ww::ui {
+
+class TestPage : public PumpPage {
+    Q_OBJECT
+
+  public:
+    explicit TestPage(WorkbookBridge& bridge, QWidget* parent = nullptr);
+
+    void show(const pump_room::PumpPicture* picture) override;
+    void setTokens(const theme::Tokens& tokens) override;
+    void setMetrics(const theme::Metrics& metrics) override;
+    void takeFocus() override { beginAtValues(*m_table); }
+    EntryTable* table() const { return m_table; }
+    FieldTableModel* model() const { return m_model; }
+    PumpChooser* chooser() const { return m_chooser; }
+
+  private:
+    QString text(int field, int point) const;
+    base::Outcome store(int field, int point, const QString& typed);
+    void refresh();
+
+    WorkbookBridge& m_bridge;
+    std::vector<RecordField<project::PumpReading>> m_fields;
+    PumpChooser* m_chooser;
+    FieldTableModel* m_model;
+    EntryTable* m_table;
+    BranchDelegate* m_delegate;
+    QLabel* m_round;
+    SectionView* m_cautions;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,228 @@
+#include "ui/places/pump/zone_page.h"
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include "core/report/pump_sections.h"
+#include "ui/models/system_model.h"
+#include "ui/places/system/branch_edit.h"
+#include "ui/text/format.h"
+#include "ui/text/parse.h"
+
+namespace ww::ui {
+
+namespace {
+
+using pump_room::ZoneChange;
+
+constexpr base::MessageForm kZoneTagUnknown{"zone_tag_unknown",
+                                            "no branch is called \"{1}\"; type a tag of the place System"};
+constexpr base::MessageForm kZoneFlowMissing{
+    "zone_flow_missing", "the new design flow is missing; type it, such as 12.5 gpm or 0.8 L/s"};
+
+constexpr int kZoneFormWidth = 370;
+
+}  // namespace
+
+ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
+    : PumpPage(parent),
+      m_bridge(bridge),
+      m_list(new QListWidget(this)),
+      m_add(new QPushButton(tr("&Add Zone"), this)),
+      m_remove(new QPushButton(tr("Re&move Zone"), this)),
+      m_change(new QPushButton(tr("C&hange Flow"), this)),
+      m_anew(new QPushButton(tr("&Start Anew"), this)),
+      m_keep(new QPushButton(tr("&Keep as New Revision"), this)),
+      m_view(new SectionView(this)) {
+    auto* left = new QWidget(this);
+    left->setFixedWidth(kZoneFormWidth);
+    auto* form = new QFormLayout;
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    form->setVerticalSpacing(4);
+    m_tag = addField(form, tr("&Tag"), tr("of a new zone, or of one there is"));
+    m_flow = addField(form, tr("Design &flow"), tr("such as 12.5 gpm"));
+    m_parent = addField(form, tr("Fe&d by"), tr("tag; empty: the pump"));
+    m_circuitLoss = addField(form, tr("Circuit &loss"), tr("at that flow, without valve"));
+    m_runLoss = addField(form, tr("R&un loss"), tr("of the new pipe to it"));
+    m_valve = addField(form, tr("Val&ve"), tr("model and size of the job"));
+    auto* tryLine = new QHBoxLayout;
+    tryLine->addWidget(m_add);
+    tryLine->addWidget(m_remove);
+    tryLine->addWidget(m_change);
+    auto* keepLine = new QHBoxLayout;
+    keepLine->addWidget(m_anew);
+    keepLine->addWidget(m_keep);
+    auto* hint = new QLabel(tr("Tried on a copy; the job stays as it is until it is kept."), left);
+    hint->setWordWrap(true);
+    m_list->setAccessibleName(tr("Changes tried"));
+    m_list->setWordWrap(true);
+    auto* column = new QVBoxLayout(left);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addLayout(form);
+    column->addLayout(tryLine);
+    column->addWidget(hint);
+    column->addWidget(m_list, 1);
+    column->addLayout(keepLine);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(8, 8, 4, 4);
+    row->setSpacing(14);
+    row->addWidget(left);
+    row->addWidget(m_view, 1);
+    connect(m_add, &QPushButton::clicked, this, &ZonePage::addZone);
+    connect(m_remove, &QPushButton::clicked, this, &ZonePage::removeZone);
+    connect(m_change, &QPushButton::clicked, this, &ZonePage::changeFlow);
+    connect(m_anew, &QPushButton::clicked, this, &ZonePage::startAnew);
+    connect(m_keep, &QPushButton::clicked, this, &ZonePage::keep);
+    connect(&bridge, &WorkbookBridge::changed, this, &ZonePage::compute);
+    compute();
+}
+
+QLineEdit* ZonePage::addField(QFormLayout* form, const QString& label, const QString& hint) {
+    auto* field = new QLineEdit(this);
+    QString name = label;
+    field->setAccessibleName(name.remove('&'));
+    field->setAccessibleDescription(hint);
+    field->setPlaceholderText(hint);
+    form->addRow(label, field);
+    return field;
+}
+
+std::optional<base::Id> ZonePage::namedBranch() {
+    const std::string tag = m_tag->text().trimmed().toStdString();
+    const project::Branch* branch = m_bridge.project().branchTagged(tag);
+    if (branch == nullptr) {
+        m_bridge.tellOrClear(base::Fault{&kZoneTagUnknown, {}, {tag}});
+        m_tag->setFocus(Qt::OtherFocusReason);
+        return std::nullopt;
+    }
+    return branch->id;
+}
+
+/// The new branch is put together by the rules of the branch table, one field after the other.
+void ZonePage::addZone() {
+    if (!m_bridge.isOpen()) {
+        return;
+    }
+    project::Project copy = m_bridge.project();
+    const project::Edit fresh = newBranch(copy, std::nullopt, m_bridge.newId());
+    const auto id = std::get<project::Branch>(fresh.put.front()).id;
+    copy.put(std::get<project::Branch>(fresh.put.front()));
+    const struct {
+        SystemModel::Column column;
+        QLineEdit* field;
+    } kFields[] = {{SystemModel::Tag, m_tag},         {SystemModel::Parent, m_parent},
+                   {SystemModel::Design, m_flow},     {SystemModel::CircuitLoss, m_circuitLoss},
+                   {SystemModel::RunLoss, m_runLoss}, {SystemModel::Valve, m_valve}};
+    for (const auto& entry : kFields) {
+        const bool isNeeded = entry.field == m_flow;
+        if (isNeeded && entry.field->text().trimmed().isEmpty()) {
+            m_bridge.tellOrClear(base::Fault{&kZoneFlowMissing, {}, {}});
+            entry.field->setFocus(Qt::OtherFocusReason);
+            return;
+        }
+        const auto edit = branchEdit(copy, id, entry.column, entry.field->text());
+        if (!edit) {
+            m_bridge.tellOrClear(edit.fault());
+            entry.field->setFocus(Qt::OtherFocusReason);
+            return;
+        }
+        for (const project::AnyRecord& record : edit->put) {
+            copy.put(std::get<project::Branch>(record));
+        }
+    }
+    project::Branch made = copy.branches().at(id);
+    add(pump_room::AddBranch{made},
+        tr("add %1, %2").arg(QString::fromStdString(made.tag), text::entered(made.designFlow)));
+}
+
+void ZonePage::removeZone() {
+    if (const auto branch = namedBranch()) {
+        add(pump_room::RemoveBranch{*branch}, tr("remove %1").arg(m_tag->text().trimmed()));
+    }
+}
+
+void ZonePage::changeFlow() {
+    const auto branch = namedBranch();
+    if (!branch) {
+        return;
+    }
+    auto flow = text::parseMeasured<quantity::VolumeFlow>(m_flow->text().trimmed(),
+                                                          text::flowUnit(m_bridge.project()));
+    if (!flow) {
+        m_bridge.tellOrClear(flow.fault());
+        m_flow->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    const QString words = tr("%1 to %2").arg(m_tag->text().trimmed(), text::entered(std::optional(*flow)));
+    add(pump_room::ChangeFlow{*branch, std::move(flow).value()}, words);
+}
+
+void ZonePage::add(ZoneChange change, const QString& words) {
+    emit m_bridge.messageCleared();
+    m_changes.push_back(std::move(change));
+    m_list->addItem(words);
+    compute();
+}
+
+void ZonePage::startAnew() {
+    m_changes.clear();
+    m_list->clear();
+    compute();
+}
+
+void ZonePage::keep() {
+    if (m_result != nullptr && m_result->faults.empty() && !m_result->edit.isEmpty() &&
+        m_bridge.tellOrClear(m_bridge.apply(m_result->edit))) {
+        startAnew();
+    }
+}
+
+void ZonePage::compute() {
+    ++m_state;
+    m_result.reset();
+    if (!m_changes.empty() && m_bridge.isOpen()) {
+        auto made = std::make_shared<pump_room::WhatIf>();
+        m_work.run([made, project = m_bridge.project(), changes = m_changes,
+                    learned = m_learned] { *made = pump_room::whatIf(project, changes, learned); },
+                   [this, made, state = m_state] {
+                       if (state == m_state) {
+                           m_result = made;
+                           refresh();
+                           emit tried();
+                       }
+                   });
+    }
+    refresh();
+}
+
+void ZonePage::refresh() {
+    const bool isWritable = m_bridge.isOpen() && !m_bridge.isReadOnly();
+    m_anew->setEnabled(!m_changes.empty());
+    m_keep->setEnabled(isWritable && m_result != nullptr && m_result->faults.empty() &&
+                       !m_result->edit.isEmpty());
+    for (QPushButton* button : {m_add, m_remove, m_change}) {
+        button->setEnabled(m_bridge.isOpen());
+    }
+    if (m_result != nullptr) {
+        m_view->show(ww::report::zoneSection(*m_result));
+    } else if (!m_changes.empty()) {
+        m_view->showMessage(tr("The changed loop is being solved."));
+    } else {
+        m_view->showMessage(tr(
+            "Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed "
+            "loop is solved, and what it does to the balance, the pump and the signed report stands here."));
+    }
+}
+
+void ZonePage::show(const pump_room::PumpPicture* picture) {
+    const balancing::Resistances learned = picture != nullptr ? picture->learned : balancing::Resistances{};
+    const bool isFirst = m_learned.empty() && !learned.empty();
+    m_learned = learned;
+    if (isFirst && !m_changes.empty()) {
+        compute();
+    }
+}
+
+}  // namespace ww::ui

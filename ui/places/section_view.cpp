@@ -1,0 +1,127 @@
+#include "ui/places/section_view.h"
+
+#include <QScrollBar>
+
+#include "ui/report/page_builder.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+
+namespace {
+
+constexpr int kChartHeight = 300;
+
+}  // namespace
+
+SectionView::SectionView(QWidget* parent)
+    : QScrollArea(parent),
+      m_tokens(theme::tokens(theme::Display::Office)),
+      m_page(new QWidget(this)),
+      m_column(new QVBoxLayout(m_page)) {
+    setWidgetResizable(true);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_column->setContentsMargins(4, 6, 10, 6);
+    m_column->setSpacing(8);
+    m_column->addStretch(1);
+    setWidget(m_page);
+}
+
+void SectionView::clear() {
+    for (QWidget* part : m_parts) {
+        m_column->removeWidget(part);
+        part->hide();
+        part->deleteLater();
+    }
+    m_parts.clear();
+    m_charts.clear();
+}
+
+QLabel* SectionView::addLabel(const QString& text, const char* style) {
+    auto* label = new QLabel(text, m_page);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    if (style != nullptr) {
+        label->setObjectName(QString::fromLatin1(style));
+    }
+    m_column->insertWidget(static_cast<int>(m_parts.size()), label);
+    m_parts.push_back(label);
+    return label;
+}
+
+void SectionView::showMessage(const QString& message) {
+    clear();
+    addLabel(message);
+}
+
+void SectionView::show(const ww::report::Section& section, std::vector<charts::ChartFigure> figures) {
+    const int scrolled = verticalScrollBar()->value();
+    const auto add = [this](QWidget* part) {
+        m_column->insertWidget(static_cast<int>(m_parts.size()), part);
+        m_parts.push_back(part);
+    };
+    clear();
+    setAccessibleName(report::words(section.title));
+    addLabel(report::words(section.title), "panel_title");
+    if (!section.facts.empty()) {
+        auto* facts = new FactList(m_page);
+        facts->show(section.facts, m_tokens);
+        add(facts);
+    }
+    for (const ww::report::Statement& statement : section.statements) {
+        addLabel(text::text(statement));
+    }
+    for (charts::ChartFigure& figure : figures) {
+        if (figure.isEmpty()) {
+            continue;
+        }
+        auto* chart = new charts::ChartView(m_page);
+        chart->setTokens(m_tokens);
+        chart->setFigure(std::move(figure));
+        chart->setFixedHeight(kChartHeight);
+        m_charts.push_back(chart);
+        add(chart);
+    }
+    for (const ww::report::Table& table : section.tables) {
+        addLabel(report::words(table.title), "panel_title");
+        auto* shown = new SectionTable(m_page);
+        shown->show(table);
+        add(shown);
+    }
+    for (const ww::report::Statement& statement : section.closing) {
+        addLabel(text::text(statement));
+    }
+    verticalScrollBar()->setValue(scrolled);
+}
+
+void SectionView::setTokens(const theme::Tokens& tokens) {
+    m_tokens = tokens;
+    for (charts::ChartView* chart : m_charts) {
+        chart->setTokens(tokens);
+    }
+}
+
+bool SectionView::toggleTable() {
+    if (m_charts.empty()) {
+        return false;
+    }
+    m_charts.front()->toggleTable();
+    return true;
+}
+
+std::vector<SectionTable*> SectionView::tables() const {
+    std::vector<SectionTable*> found;
+    for (QWidget* part : m_parts) {
+        if (auto* table = qobject_cast<SectionTable*>(part)) {
+            found.push_back(table);
+        }
+    }
+    return found;
+}
+
+std::vector<charts::ChartView*> SectionView::charts() const {
+    return m_charts;
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,45 @@
+// A section of the report on the screen: facts, sentences, figures and tables one below the other, scrolled.
+// Knows no workbook.
+#pragma once
+
+#include <QLabel>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <vector>
+
+#include "core/report/report.h"
+#include "ui/charts/chart_view.h"
+#include "ui/places/fact_list.h"
+#include "ui/places/section_table.h"
+
+namespace ww::ui {
+
+class SectionView : public QScrollArea {
+    Q_OBJECT
+
+  public:
+    explicit SectionView(QWidget* parent = nullptr);
+
+    /// Fills the view anew; `figures` stand above the tables. The place that was scrolled to stays.
+    void show(const ww::report::Section& section, std::vector<charts::ChartFigure> figures = {});
+    /// One sentence in the place of a section.
+    void showMessage(const QString& message);
+    void setTokens(const theme::Tokens& tokens);
+    /// The first chart becomes its table, or comes back; false where there is none.
+    bool toggleTable();
+    /// The tables shown, in their order.
+    std::vector<SectionTable*> tables() const;
+    std::vector<charts::ChartView*> charts() const;
+
+  private:
+    void clear();
+    QLabel* addLabel(const QString& text, const char* style = nullptr);
+
+    theme::Tokens m_tokens;
+    QWidget* m_page;
+    QVBoxLayout* m_column;
+    std::vector<QWidget*> m_parts;
+    std::vector<charts::ChartView*> m_charts;
+};
+
+}  // namespace ww::ui
