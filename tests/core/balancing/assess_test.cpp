@@ -273,6 +273,32 @@ TEST(Assess, selfActingTerminalsCountInTheTotalAndStayOutOfTheGroup) {
     EXPECT_TRUE(hasReason(below, kSelfActingOutside));
 }
 
+TEST(Assess, aLimiterBelowInAndAboveItsRange) {
+    // Common practice, published by a commissioning guide: a limiter of 2 to 32 psid read at 1.4, 12 and 40
+    // psid is below, in and above its range; in kPa 13.79 to 220.6 and 9.653, 82.74, 275.8.
+    FieldJob job = flatLoop(2);
+    const base::Id cartridge = job.valve({});
+    job.change(job.project().valves().at(cartridge), [&](project::ValveModel& v) {
+        v.minimumDp = job.pressure("13.79");
+        v.maximumDp = job.pressure("220.6");
+    });
+    job.branch("L", "", "4", cartridge, BranchKind::Limiter);
+    const struct {
+        const char* dp_kPa;
+        State state;
+    } kCases[] = {{"9.653", State::Short}, {"82.74", State::OnShare}, {"275.8", State::Over}};
+    for (const auto& one : kCases) {
+        SCOPED_TRACE(one.dp_kPa);
+        job.round(RoundKind::Survey);
+        readAs(job, "A", 1.0);
+        readAs(job, "B", 1.0);
+        job.dp("L", one.dp_kPa);
+        const Assessment a = assessNewest(job);
+        EXPECT_EQ(resultOf(job, a, "L").state, one.state);
+        EXPECT_EQ(hasReason(a, kSelfActingOutside), one.state != State::OnShare);
+    }
+}
+
 TEST(Assess, settingsCarryOverFromEarlierRounds) {
     FieldJob job = flatLoop(2);
     job.round(RoundKind::Adjusting);
