@@ -76,8 +76,8 @@ inline constexpr base::MessageForm kCodeMet{"pump_code_met",
                                             "head; it is reduced as asked, keep it so"};
 inline constexpr base::MessageForm kCodeFormUnset{
     "pump_code_form_unset",
-    "the form of the energy code's clause is not chosen, the one with 10 hp and 3 hp is tested; choose it in "
-    "Job"};
+    "the form of the energy code's clause is not chosen, the one with 10 hp and 3 hp is tested; choose it on "
+    "the page Energy Code of Pump"};
 
 struct PumpDecision {
     std::optional<PresentDuty> duty;

@@ -16,9 +16,6 @@ using pump_room::ProfileElement;
 using quantity::GaugePressure;
 using quantity::PressureDifference;
 
-/// Part of the height of a chart.
-constexpr double kRoomBelow = 0.12;
-
 QString tr(const char* text) {
     return QCoreApplication::translate("PumpRoomChart", text);
 }
@@ -39,7 +36,9 @@ Line profileLine(const CircuitProfile& profile, GaugePressure ProfileElement::*w
     return line;
 }
 
-void takeScale(ChartFigure& figure, const QString& titleX, const QString& titleY, double mostX) {
+/// `roomBelow`: of the height, below the lowest point, for names that stand there.
+void takeScale(ChartFigure& figure, const QString& titleX, const QString& titleY, double mostX,
+               double roomBelow) {
     double least = 0;
     double most = 1e-6;
     for (const Line& line : figure.lines) {
@@ -49,9 +48,7 @@ void takeScale(ChartFigure& figure, const QString& titleX, const QString& titleY
         }
     }
     figure.x = niceAxis(titleX, 0, std::max(1.0, mostX), 12);
-    // Lines end at the edge, where their names stand; below the lowest there is room for a name.
-    figure.x.most = std::max(1.0, mostX);
-    figure.y = niceAxis(titleY, least - kRoomBelow * (most - least), most * 1.05, 6);
+    figure.y = niceAxis(titleY, least - roomBelow * (most - least), most * 1.05, 6);
 }
 
 }  // namespace
@@ -80,7 +77,8 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
             profileLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem, tr("pump off")));
     }
     takeScale(figure, tr("Element, in the direction of flow"),
-              tr("Gauge pressure, %1").arg(text::symbol(unit)), static_cast<double>(shown->elements.size()));
+              tr("Gauge pressure, %1").arg(text::symbol(unit)), static_cast<double>(shown->elements.size()),
+              0.12);
     figure.tableHeads = {tr("No."), tr("Behind"), tr("Pump on, as it stands"), tr("Valve on the other side"),
                          tr("Pump off")};
     for (std::size_t i = 0; i < shown->elements.size(); ++i) {
@@ -128,7 +126,7 @@ ChartFigure readAndSetChart(const project::Project& project, const pump_room::Re
     }
     figure.lines = {std::move(readAndSet), std::move(proportional), std::move(open)};
     takeScale(figure, tr("Valve, in walking order"), tr("Dp, %1").arg(text::symbol(unit)),
-              static_cast<double>(comparison.valves.size()));
+              static_cast<double>(comparison.valves.size()), 0);
     figure.sentence = index.isEmpty()
                           ? tr("Dp at design flow that each way leaves across every valve.")
                           : tr("Read-and-set leaves %1 %2 across the index valve %3 that the pump need not "

@@ -12,6 +12,8 @@ namespace {
 
 /// More rows are scrolled through inside the table.
 constexpr int kMostRows = 60;
+/// What a style may take of the width of a head beside its words.
+constexpr int kHeadMargins = 20;
 
 }  // namespace
 
@@ -72,7 +74,7 @@ void SectionTable::fit() {
         const int wide = isLast ? left : static_cast<int>(each * m_shares[static_cast<std::size_t>(column)]);
         setColumnWidth(column, wide);
         left -= wide;
-        const QRect needed = metrics.boundingRect(QRect(0, 0, wide - 10, 1000), Qt::TextWordWrap,
+        const QRect needed = metrics.boundingRect(QRect(0, 0, wide - kHeadMargins, 1000), Qt::TextWordWrap,
                                                   horizontalHeaderItem(column)->text());
         headHeight = std::max(headHeight, needed.height());
     }

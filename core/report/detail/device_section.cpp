@@ -53,7 +53,7 @@ Section deviceSection(const project::Project& project, const pump_room::PumpPict
                      column(kSideColumn, 16),
                      column(kUpstreamColumn, 30, Alignment::Right),
                      column(kDownstreamColumn, 30, Alignment::Right),
-                     column(kAddedColumn, 22, Alignment::Right, "%"),
+                     column(kAddedColumn, 28, Alignment::Right, "%"),
                      column(kMissingColumn, 16, Alignment::Right)};
     Table missing;
     missing.title = say(kDeviceMissingTable);

@@ -29,7 +29,7 @@ CodePage::CodePage(WorkbookBridge& bridge, QWidget* parent)
     left->setFixedWidth(kCodeFormWidth);
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    form->addRow(tr("Allo&wed excess"), m_form);
+    form->addRow(tr("&Allowed excess"), m_form);
     m_fields->add(form, JobField::CodeEdition, tr("Code and e&dition"));
     m_fields->add(form, JobField::CodeClause, tr("&Clause"));
     m_fields->add(form, JobField::CodeException, tr("E&xception claimed"));

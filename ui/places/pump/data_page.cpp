@@ -59,7 +59,7 @@ DataPage::DataPage(WorkbookBridge& bridge, QWidget* parent)
       m_jobFields(new JobFields(bridge, this)) {
     setUpEntry(*m_table, *m_model, *m_delegate, bridge, tr("Plate and data of the pumps"));
     auto* top = new QHBoxLayout;
-    auto* label = new QLabel(tr("Curve of p&ump"), this);
+    auto* label = new QLabel(tr("&Curve of pump"), this);
     label->setBuddy(m_chooser);
     top->addWidget(m_add);
     top->addStretch(1);
@@ -70,7 +70,7 @@ DataPage::DataPage(WorkbookBridge& bridge, QWidget* parent)
     left->addWidget(m_table, 1);
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    m_jobFields->add(form, JobField::HoursPerYear, tr("Without rows: hours a y&ear"));
+    m_jobFields->add(form, JobField::HoursPerYear, tr("Without rows: hours a &year"));
     m_jobFields->add(form, JobField::PowerPrice, tr("Price of a &kWh"));
     auto* right = new QVBoxLayout;
     right->addWidget(m_curve, 3);

@@ -17,7 +17,7 @@ DecisionPage::DecisionPage(WorkbookBridge& bridge, QWidget* parent)
       m_view(new SectionView(this)) {
     m_pumps->setAccessibleName(tr("Pumps that run"));
     m_pumps->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    auto* label = new QLabel(tr("P&umps that run"), m_top);
+    auto* label = new QLabel(tr("Pumps &that run"), m_top);
     label->setBuddy(m_pumps);
     auto* line = new QHBoxLayout(m_top);
     line->setContentsMargins(0, 0, 0, 0);

@@ -20,9 +20,9 @@ std::vector<RecordField<Branch>> deviceFields() {
         fields::words(tr("Tag"), &Branch::tag),
         fields::choice(tr("Side"), &Branch::side),
         fields::choice(tr("Before it"), &Branch::disturbance),
-        fields::number(tr("Pipe before, D"), &Branch::upstreamDiameters, FieldSign::NotNegative),
-        fields::number(tr("Pipe behind, D"), &Branch::downstreamDiameters, FieldSign::NotNegative),
-        fields::measured(tr("Height of unit"), &Branch::elevation, fields::lengthUnit),
+        fields::number(tr("D before"), &Branch::upstreamDiameters, FieldSign::NotNegative),
+        fields::number(tr("D behind"), &Branch::downstreamDiameters, FieldSign::NotNegative),
+        fields::measured(tr("Height"), &Branch::elevation, fields::lengthUnit),
         fields::choice(tr("Dealt with as"), &Branch::policy),
         fields::words(tr("Reason"), &Branch::policyReason),
         fields::words(tr("Notes"), &Branch::notes),
@@ -76,7 +76,8 @@ DevicePage::DevicePage(WorkbookBridge& bridge, QWidget* parent)
     splitter->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 4, 4);
-    auto* hint = new QLabel(tr("Before it: %1. Dealt with as: %2. Type a word or its first letters.")
+    auto* hint = new QLabel(tr("D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word "
+                               "or its first letters.")
                                 .arg(QString::fromStdString(project::namesOf<project::Disturbance>()),
                                      QString::fromStdString(project::namesOf<project::BalancingPolicy>())),
                             this);
@@ -95,7 +96,7 @@ const project::Branch* DevicePage::at(int row) const {
 }
 
 void DevicePage::fit() {
-    const int digits[] = {12, 8, 13, 13, 13, 13, 22, 20, 16};
+    const int digits[] = {8, 7, 10, 8, 8, 8, 28, 14, 10};
     fitColumns(*m_table, digits, 8);
 }
 

@@ -14,7 +14,7 @@ ResultsPage::ResultsPage(WorkbookBridge& bridge, QWidget* parent)
       m_bridge(bridge),
       m_chooser(new PumpChooser(bridge, this)),
       m_view(new SectionView(this)) {
-    auto* label = new QLabel(tr("P&ump"), this);
+    auto* label = new QLabel(tr("Pump"), this);
     label->setBuddy(m_chooser);
     auto* top = new QHBoxLayout;
     top->addWidget(label);

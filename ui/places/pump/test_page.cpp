@@ -115,9 +115,9 @@ TestPage::TestPage(WorkbookBridge& bridge, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 6, 8, 6);
     row->setSpacing(14);
-    row->addLayout(left, 3);
-    row->addWidget(m_cautions, 2);
-    connect(m_table, &EntryTable::resized, this, [this] { fitFieldColumns(*m_table, 19, 13); });
+    row->addLayout(left, 7);
+    row->addWidget(m_cautions, 3);
+    connect(m_table, &EntryTable::resized, this, [this] { fitFieldColumns(*m_table, 18, 13); });
     connect(m_chooser, &PumpChooser::chosen, this, [this] {
         m_model->renew();
         refresh();
@@ -178,7 +178,7 @@ void TestPage::refresh() {
     m_round->setText(round == nullptr
                          ? tr("Open a round first (Ctrl+Shift+N): readings are kept with one.")
                          : tr("Readings of round %1, %2.").arg(round->number).arg(text::word(round->state)));
-    fitFieldColumns(*m_table, 19, 13);
+    fitFieldColumns(*m_table, 18, 13);
     ww::report::Section section;
     section.title = base::Fault{&pump_room::kShutoffTitle, {}, {}};
     const auto index = m_chooser->index();
@@ -203,7 +203,7 @@ void TestPage::setTokens(const theme::Tokens& tokens) {
 
 void TestPage::setMetrics(const theme::Metrics& metrics) {
     setRowHeight(*m_table, metrics);
-    fitFieldColumns(*m_table, 19, 13);
+    fitFieldColumns(*m_table, 18, 13);
 }
 
 }  // namespace ww::ui

@@ -32,7 +32,7 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
       m_list(new QListWidget(this)),
       m_add(new QPushButton(tr("&Add Zone"), this)),
       m_remove(new QPushButton(tr("Re&move Zone"), this)),
-      m_change(new QPushButton(tr("C&hange Flow"), this)),
+      m_change(new QPushButton(tr("Chan&ge Flow"), this)),
       m_anew(new QPushButton(tr("&Start Anew"), this)),
       m_keep(new QPushButton(tr("&Keep as New Revision"), this)),
       m_view(new SectionView(this)) {
@@ -42,11 +42,11 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->setVerticalSpacing(4);
     m_tag = addField(form, tr("&Tag"), tr("of a new zone, or of one there is"));
-    m_flow = addField(form, tr("Design &flow"), tr("such as 12.5 gpm"));
+    m_flow = addField(form, tr("Design fl&ow"), tr("such as 12.5 gpm"));
     m_parent = addField(form, tr("Fe&d by"), tr("tag; empty: the pump"));
-    m_circuitLoss = addField(form, tr("Circuit &loss"), tr("at that flow, without valve"));
-    m_runLoss = addField(form, tr("R&un loss"), tr("of the new pipe to it"));
-    m_valve = addField(form, tr("Val&ve"), tr("model and size of the job"));
+    m_circuitLoss = addField(form, tr("C&ircuit loss"), tr("at that flow, without valve"));
+    m_runLoss = addField(form, tr("Ru&n loss"), tr("of the new pipe to it"));
+    m_valve = addField(form, tr("Va&lve"), tr("model and size of the job"));
     auto* tryLine = new QHBoxLayout;
     tryLine->addWidget(m_add);
     tryLine->addWidget(m_remove);
