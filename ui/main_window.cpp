@@ -141,6 +141,7 @@ void MainWindow::buildPlaces() {
     m_pump = new PumpPlace(m_bridge, m_pumpAdvisor, this);
     m_review = new ReviewPlace(m_bridge, this);
     m_report = new ReportPlace(m_bridge, this);
+    m_report->setPumpAdvisor(m_pumpAdvisor);
     const auto always = [](const QString& hint) { return [hint] { return hint; }; };
     m_places = {
         {m_job, [this](const theme::Tokens& tokens) { m_job->setTokens(tokens); },

@@ -5,7 +5,12 @@ namespace ww::ui {
 PumpAdvisor::PumpAdvisor(WorkbookBridge& bridge, LoopAdvisor& loop, QObject* parent)
     : QObject(parent), m_bridge(bridge), m_loop(loop) {
     connect(&bridge, &WorkbookBridge::changed, this, &PumpAdvisor::take);
-    connect(&loop, &LoopAdvisor::changed, this, &PumpAdvisor::start);
+    connect(&loop, &LoopAdvisor::changed, this, [this] {
+        start();
+        if (!m_loop.isComputing()) {
+            emit learningEnded();
+        }
+    });
 }
 
 void PumpAdvisor::take(const project::ChangeSet& changes) {
@@ -23,6 +28,27 @@ void PumpAdvisor::want() {
     start();
 }
 
+balancing::Resistances PumpAdvisor::learned() const {
+    const LoopPicture* loop = m_loop.picture();
+    return loop != nullptr ? pump_room::usableResistances(m_bridge.project(), loop->learned)
+                           : balancing::Resistances{};
+}
+
+std::shared_ptr<const pump_room::PumpPicture> PumpAdvisor::pictureOfNow() {
+    // Without a picture of the loop, though there are readings, its learning was given up.
+    const bool isUnlearned = m_loop.picture() == nullptr && !m_bridge.project().readings().empty();
+    if (m_loop.isComputing() || isUnlearned) {
+        return nullptr;
+    }
+    if (!isCurrent()) {
+        m_picture =
+            std::make_shared<pump_room::PumpPicture>(pump_room::pumpPicture(m_bridge.project(), learned()));
+        m_isStale = false;
+        emit changed();
+    }
+    return m_picture;
+}
+
 void PumpAdvisor::start() {
     // The learning ends with changed(), which comes back here; so does a computing that is stale by its end.
     if (!m_isWanted || !m_isStale || m_work.isRunning() || !m_bridge.isOpen() || m_loop.isComputing()) {
@@ -35,16 +61,14 @@ void PumpAdvisor::start() {
     };
     auto work = std::make_shared<Work>();
     work->project = m_bridge.project();
-    if (const LoopPicture* loop = m_loop.picture()) {
-        work->learned = pump_room::usableResistances(work->project, loop->learned);
-    }
+    work->learned = learned();
     m_work.run(
         [work] {
             work->made = std::make_shared<pump_room::PumpPicture>(
                 pump_room::pumpPicture(work->project, work->learned));
         },
         [this, work, state = m_state] {
-            if (state != m_state) {
+            if (state != m_state || !m_isStale) {
                 start();
                 return;
             }

@@ -21,6 +21,12 @@ class PumpAdvisor : public QObject {
     std::shared_ptr<const pump_room::PumpPicture> picture() const { return m_picture; }
     /// Whether the picture is that of the job as it stands.
     bool isCurrent() const { return m_picture != nullptr && !m_isStale; }
+    /// Whether the loop is still being learned, so that a picture of the job as it stands would take its
+    /// time.
+    bool isLearning() const { return m_loop.isComputing(); }
+    /// The picture of the job as it stands, computed here and kept where it is not there yet; null while the
+    /// loop is not learned. The same numbers as pump_room::pumpPicture() with learnedResistances().
+    std::shared_ptr<const pump_room::PumpPicture> pictureOfNow();
     /// Somebody looks at the pumps: whatever is stale is computed.
     void want();
     /// Nobody looks any more: changes of the job are only noted.
@@ -29,10 +35,13 @@ class PumpAdvisor : public QObject {
   signals:
     /// picture() or isCurrent() changed.
     void changed();
+    /// isLearning() ended.
+    void learningEnded();
 
   private:
     void take(const project::ChangeSet& changes);
     void start();
+    balancing::Resistances learned() const;
 
     WorkbookBridge& m_bridge;
     LoopAdvisor& m_loop;

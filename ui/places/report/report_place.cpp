@@ -15,6 +15,7 @@
 
 #include "ui/places/fact_list.h"
 #include "ui/places/report/page_preview.h"
+#include "ui/pump_advisor.h"
 #include "ui/report/page_builder.h"
 #include "ui/report/report_writer.h"
 #include "ui/text/words.h"
@@ -29,6 +30,9 @@ constexpr int kPanelWidth = 344;
 constexpr std::size_t kIndexSection = 5;
 /// Below this width there is no room for a page that could be read.
 constexpr int kWithPreview = 780;
+
+/// Loops of so many terminals are learned in the time of one key; larger ones are waited for.
+constexpr std::size_t kLearnedAtOnce = 60;
 
 void clear(QLayout* layout) {
     while (QLayoutItem* item = layout->takeAt(0)) {
@@ -71,7 +75,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
       m_bridge(bridge),
       m_tokens(theme::tokens(theme::Display::Office)),
       m_content(new QStackedWidget(this)),
-      m_empty(new QLabel(tr("No job is open. Open one, or make a new job, in the menu File."), this)),
+      m_empty(new QLabel(this)),
       m_page(new QWidget(this)),
       m_list(new QListWidget(this)),
       m_preview(new PagePreview(this)),
@@ -147,6 +151,11 @@ void ReportPlace::setTokens(const theme::Tokens& tokens) {
     markStale();
 }
 
+void ReportPlace::setPumpAdvisor(PumpAdvisor& advisor) {
+    m_pumps = &advisor;
+    connect(&advisor, &PumpAdvisor::learningEnded, m_shown, &ShownRefresh::want);
+}
+
 void ReportPlace::takeFocus() {
     m_list->setFocus(Qt::OtherFocusReason);
 }
@@ -169,14 +178,29 @@ ww::report::Report ReportPlace::currentReport() const {
         options.printed = newest.time;
         options.workbookId = m_bridge.workbook()->workbookId().text();
     }
+    options.pumps = m_pumps != nullptr ? m_pumps->pictureOfNow() : nullptr;
     return ww::report::build(m_bridge.project(), options);
+}
+
+bool ReportPlace::isWaitingForLearning() const {
+    return m_pumps != nullptr && m_pumps->isLearning() &&
+           m_bridge.project().tree().terminals().size() > kLearnedAtOnce;
 }
 
 void ReportPlace::refresh() {
     if (!m_bridge.isOpen()) {
         m_pages.reset();
         m_preview->show(nullptr, 0);
+        m_empty->setText(tr("No job is open. Open one, or make a new job, in the menu File."));
         m_content->setCurrentWidget(m_empty);
+        return;
+    }
+    if (isWaitingForLearning()) {
+        // Pages of the job before its last change stay until the loop is learned.
+        if (m_pages == nullptr) {
+            m_empty->setText(tr("The loop is being learned; the pages follow."));
+            m_content->setCurrentWidget(m_empty);
+        }
         return;
     }
     const ww::report::Report report = currentReport();

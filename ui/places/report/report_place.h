@@ -21,6 +21,7 @@ class QVBoxLayout;
 namespace ww::ui {
 
 class PagePreview;
+class PumpAdvisor;
 namespace report {
 struct ReportPages;
 }
@@ -37,10 +38,13 @@ class ReportPlace : public QWidget {
     void setTokens(const theme::Tokens& tokens);
     /// Puts the keys on the list of pages.
     void takeFocus();
+    /// Where what is computed of the pumps comes from; without one the report computes it itself.
+    void setPumpAdvisor(PumpAdvisor& advisor);
     /// Writes the report of the job as it stands; says in the place what came of it.
     base::Outcome exportTo(const std::filesystem::path& file);
     /// The report of the job as it stands, the date and digest of its newest record in it.
     ww::report::Report currentReport() const;
+    bool isWaitingForLearning() const;
 
   public slots:
     /// Asks for a file and writes the report there.
@@ -65,6 +69,7 @@ class ReportPlace : public QWidget {
     QWidget* buildPanel();
 
     WorkbookBridge& m_bridge;
+    PumpAdvisor* m_pumps = nullptr;
     theme::Tokens m_tokens;
     std::shared_ptr<const report::ReportPages> m_pages;
     QStackedWidget* m_content = nullptr;
