@@ -100,8 +100,8 @@ QWidget* JobPlace::buildFacts() {
     buildChoices(form);
     m_fields->add(form, JobField::Concentration, tr("&Glycol by mass"));
     m_fields->add(form, JobField::Temperature, tr("&Temperature"));
-    m_fields->add(form, JobField::FillPressure, tr("F&ill pressure, pumps off"));
-    m_fields->add(form, JobField::Altitude, tr("&Altitude of the site"));
+    m_fields->add(form, JobField::FillPressure, tr("F&ill pressure"));
+    m_fields->add(form, JobField::Altitude, tr("&Altitude"));
     section(tr("Limits"));
     m_fields->add(form, JobField::ToleranceLow, tr("Off design, l&owest"));
     m_fields->add(form, JobField::ToleranceHigh, tr("Off design, &highest"));

@@ -86,6 +86,8 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     m_list->setSpacing(3);
     m_list->setResizeMode(QListView::Adjust);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    // Names are wrapped to the width beside the bar, whether it comes or not.
+    m_list->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     m_list->setAccessibleName(tr("Pages of the report"));
     m_scroll->setWidget(m_preview);
     m_scroll->setWidgetResizable(true);
