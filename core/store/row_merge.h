@@ -64,6 +64,9 @@ class RowMerge {
     Contest* contest(const TableForm& form, const Row& key, const std::string& field);
     void openContest(const TableForm& form, const Row& key, const std::string& field,
                      std::optional<Row> before, bool isGoneHere = false);
+    /// Remembers a field that both changed; whether they differ in the end is seen by settle().
+    void watch(const TableForm& form, const Row& key, const std::string& field, std::optional<Row> before,
+               bool isGoneHere = false);
 
     void put(const Touched& touched);
     void putFields(const Touched& touched, const Row& current);

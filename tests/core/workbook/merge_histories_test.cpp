@@ -1,7 +1,7 @@
 // Pairs of copies with seeded random histories: the union of both is complete, every field that both changed
 // is listed, and the two ways round give the same job but for what is left to choose. What is expected is
 // worked out here from the four files by comparing rows, without the journal. WW_MERGES sets how many pairs
-// (20 unless said otherwise).
+// (30 unless said otherwise).
 
 #include <gtest/gtest.h>
 
@@ -27,7 +27,7 @@ constexpr int kTerminals = 9;
 
 int pairs() {
     const char* wanted = std::getenv("WW_MERGES");
-    return wanted == nullptr ? 20 : std::atoi(wanted);
+    return wanted == nullptr ? 30 : std::atoi(wanted);
 }
 
 /// Something that a person does, by chance.
