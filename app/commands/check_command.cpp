@@ -9,6 +9,7 @@
 #include "core/balancing/assess.h"
 #include "core/balancing/learning/model_findings.h"
 #include "core/project/names.h"
+#include "core/project/review.h"
 #include "core/quantity/measured.h"
 
 namespace ww::app {
@@ -94,7 +95,7 @@ class CheckCommand : public Command {
   public:
     void describe(CLI::App& app) override {
         app.add_option("FILE", m_file, "the workbook, FILE.wwj")->required();
-        app.add_option("--round", m_round, "number of the round; without it the last one");
+        app.add_option("--round", m_round, "number of the round; without it the last one that is no witness round");
         app.add_flag("--json", m_isJson, "print one JSON document");
     }
 
@@ -104,7 +105,8 @@ class CheckCommand : public Command {
             return kFileTrouble;
         }
         const project::Project& project = workbook->project();
-        const project::Round* round = m_round ? project.roundNumbered(*m_round) : project.lastRound();
+        const project::Round* round =
+            m_round ? project.roundNumbered(*m_round) : project::lastOwnRound(project);
         if (m_round && round == nullptr) {
             return badInput(surroundings, roundUnknown(m_file, project, *m_round));
         }

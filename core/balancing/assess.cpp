@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/balancing/checks/check.h"
+#include "core/balancing/checks/check_forms.h"
 #include "core/balancing/detail/judgment.h"
 #include "core/balancing/detail/pump_duty.h"
 #include "core/project/review.h"
@@ -46,7 +47,8 @@ std::vector<std::size_t> runChecks(const Project& project, const RoundNumbers& n
     return judging;
 }
 
-/// A reason given for a finding that blocks signature makes it one that is only told.
+/// A reason given for a finding that blocks signature makes it one that is only told; but what is wrong with
+/// the installation belongs on the list of deficiencies.
 void takeReasons(const Project& project, std::vector<Finding>& findings) {
     for (Finding& finding : findings) {
         const project::FindingReason* reason =
@@ -54,7 +56,7 @@ void takeReasons(const Project& project, std::vector<Finding>& findings) {
                 ? project::reasonFor(project, finding.fault.code(), finding.fault.subject)
                 : nullptr;
         if (reason != nullptr) {
-            finding.severity = Severity::Note;
+            finding.severity = finding.fault.is(kFinalOffDesign) ? finding.severity : Severity::Note;
             finding.reason = reason->reason;
         }
     }
@@ -132,7 +134,7 @@ Assessment assess(const Project& project, const base::Id& round, AssessOptions o
 }
 
 Assessment assessLast(const Project& project, AssessOptions options) {
-    return judged(project, project.lastRound(), options);
+    return judged(project, project::lastOwnRound(project), options);
 }
 
 }  // namespace ww::balancing

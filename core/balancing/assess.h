@@ -43,7 +43,7 @@ struct AssessOptions {
 /// Shares, groups, index circuit, findings and verdict of a round. `round` must exist.
 Assessment assess(const project::Project& project, const Id& round, AssessOptions options = {});
 
-/// The round with the highest number, or an empty picture (design values only) where there is no round.
+/// The last round that is no witness round, or an empty picture (design values only) where there is none.
 Assessment assessLast(const project::Project& project, AssessOptions options = {});
 
 }  // namespace ww::balancing

@@ -28,6 +28,9 @@ class Lines {
     void blocks(const base::MessageForm& form, std::vector<std::string> arguments) {
         m_lines.push_back({{&form, "", std::move(arguments)}, SignState::Blocks, "", std::nullopt});
     }
+    void blocks(base::Fault text, std::optional<Id> branch) {
+        m_lines.push_back({std::move(text), SignState::Blocks, "", branch});
+    }
     void needsReason(base::Fault text, std::optional<Id> branch = {}) {
         const project::FindingReason* reason = project::reasonFor(m_project, text.code(), text.subject);
         m_lines.push_back({std::move(text), reason == nullptr ? SignState::NeedsReason : SignState::Reasoned,
@@ -106,7 +109,12 @@ void addFindings(const Assessment& assessment, Lines& lines) {
         if (finding.fault.is(kCommentsOpen)) {
             continue;
         }
-        if (finding.severity == Severity::BlocksSignature) {
+        if (finding.fault.is(kFinalOffDesign)) {
+            if (finding.severity == Severity::BlocksSignature) {
+                lines.blocks(finding.fault, finding.branch);
+                isClear = false;
+            }
+        } else if (finding.severity == Severity::BlocksSignature) {
             lines.needsReason(finding.fault, finding.branch);
             isClear = false;
         } else if (!finding.reason.empty()) {

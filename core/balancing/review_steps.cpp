@@ -157,6 +157,20 @@ std::vector<Id> openBranches(const Project& project) {
     return inOrder;
 }
 
+Edit withdrawReport(const Project& project, const Id& signature, std::string reason) {
+    const int revision = project.signedReports().at(signature).revision;
+    Edit edit;
+    edit.label = "withdraw revision " + std::to_string(revision) + " of the report";
+    for (project::SignedReport report : project.signedReports()) {
+        if (report.revision == revision && !report.isWithdrawn) {
+            report.isWithdrawn = true;
+            report.reason = reason;
+            edit.put.emplace_back(std::move(report));
+        }
+    }
+    return edit;
+}
+
 Edit giveFindingReason(const Project& project, const base::Fault& finding, std::string reason,
                        ReviewContext context) {
     Edit edit;

@@ -52,6 +52,9 @@ std::string placeText(const project::Project& project, const project::Comment& c
 /// item (walk.h) of the round that is open.
 std::vector<Id> openBranches(const project::Project& project);
 
+/// Withdraws the revision that a signature belongs to: all its signatures stay on record with the reason.
+project::Edit withdrawReport(const project::Project& project, const Id& signature, std::string reason);
+
 /// Says why a finding that blocks a signature stands; an empty reason takes that back.
 project::Edit giveFindingReason(const project::Project& project, const base::Fault& finding,
                                 std::string reason, ReviewContext context);

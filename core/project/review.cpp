@@ -17,6 +17,17 @@ const Round* roundInHand(const Project& project) {
     return last != nullptr && last->state == RoundState::Open ? last : nullptr;
 }
 
+const Round* lastOwnRound(const Project& project, std::optional<int> upTo) {
+    const auto order = project.roundsByNumber();
+    for (auto at = order.rbegin(); at != order.rend(); ++at) {
+        const Round& round = project.rounds()[*at];
+        if (round.kind != RoundKind::Witness && (!upTo || round.number <= *upTo)) {
+            return &round;
+        }
+    }
+    return nullptr;
+}
+
 std::vector<const ReadinessLine*> openMandatory(const Project& project) {
     std::vector<const ReadinessLine*> open;
     for (const ReadinessLine& line : project.readiness()) {

@@ -3,8 +3,8 @@
 
 namespace ww::balancing::checks {
 
-/// Terminals outside the job's tolerance of design flow in a final round, without a recorded reason. One that
-/// a deficiency names is told and blocks no signature (common practice, no source).
+/// Terminals outside the job's tolerance of design flow in a final round. One that a deficiency names is told
+/// and blocks no signature; a reason alone does not lift it (common practice, no source).
 void finalOffDesign(const CheckContext& context, std::vector<Finding>& found) {
     if (context.round.kind != project::RoundKind::Final) {
         return;
@@ -25,7 +25,7 @@ void finalOffDesign(const CheckContext& context, std::vector<Finding>& found) {
                             hasDeficiency(context.project, context.project.branches()[result.branch].id)
                                 ? Severity::Warning
                                 : Severity::BlocksSignature,
-                            true));
+                            false));
         }
     }
 }

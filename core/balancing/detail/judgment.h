@@ -6,7 +6,7 @@
 
 namespace ww::balancing::detail {
 
-/// The round before this one, null where there is none.
+/// The round before this one that is no witness round, null where there is none.
 const project::Round* previousRound(const project::Project& project, const project::Round& round);
 
 /// The round before the judged one, computed when something first asks for it.

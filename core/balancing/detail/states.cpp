@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "core/balancing/detail/judgment.h"
+#include "core/project/review.h"
 
 namespace ww::balancing::detail {
 
@@ -59,13 +60,7 @@ State matchedState(const Project& project, const BranchResult& result, Before& b
 }  // namespace
 
 const project::Round* previousRound(const Project& project, const project::Round& round) {
-    const project::Round* before = nullptr;
-    for (const project::Round& candidate : project.rounds()) {
-        if (candidate.number < round.number && (before == nullptr || candidate.number > before->number)) {
-            before = &candidate;
-        }
-    }
-    return before;
+    return project::lastOwnRound(project, round.number - 1);
 }
 
 Before::Before(const Project& project, const project::Round* round)

@@ -219,7 +219,8 @@ TEST(Checks, finalOffDesign) {
         return std::pair{bare, explained};
     };
     EXPECT_EQ(finalAt(0.88, RoundKind::Final),
-              (std::pair{std::optional(Severity::BlocksSignature), std::optional(Severity::Note)}));
+              (std::pair{std::optional(Severity::BlocksSignature), std::optional(Severity::BlocksSignature)}))
+        << "only a deficiency lifts it";
     EXPECT_EQ(finalAt(0.92, RoundKind::Final).first, std::nullopt);
     EXPECT_EQ(finalAt(0.88, RoundKind::Adjusting).first, std::nullopt);
 }

@@ -138,7 +138,7 @@ TEST(ReviewChecks, aTerminalOffDesignNeedsADeficiency) {
     EXPECT_EQ(assessNewest(job).verdict, before) << "a deficiency makes no flow better";
 }
 
-TEST(ReviewChecks, aReasonIsToldAndTheFindingKeepsItsText) {
+TEST(ReviewChecks, aReasonForATerminalOffDesignIsToldAndDoesNotLiftIt) {
     FieldJob job = flatLoop(2);
     job.round(RoundKind::Final);
     readAs(job, "A", 1.0);
@@ -152,7 +152,7 @@ TEST(ReviewChecks, aReasonIsToldAndTheFindingKeepsItsText) {
     const Assessment after = assessNewest(job);
     const Finding* finding = findingOf(after, kFinalOffDesign, "B");
     ASSERT_NE(finding, nullptr);
-    EXPECT_EQ(finding->severity, Severity::Note);
+    EXPECT_EQ(finding->severity, Severity::BlocksSignature);
     EXPECT_EQ(finding->reason, "coil is oversized");
     EXPECT_EQ(finding->fault, fault);
     EXPECT_EQ(after.verdict, before.verdict) << "a reason makes no flow better";

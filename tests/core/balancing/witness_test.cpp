@@ -202,7 +202,7 @@ TEST(ReadyToSign, findingsCommentsAndMergingStandInTheWay) {
     job.round(RoundKind::Final, RoundState::Accepted);
     readAs(job, "A", 1.0);
     readAs(job, "B", 0.7);
-    EXPECT_EQ(linesOf(job)["final_off_design"], SignState::NeedsReason);
+    EXPECT_EQ(linesOf(job)["final_off_design"], SignState::Blocks);
     support::CountingIds ids(900);
     const auto comment =
         addComment(job.project(), {job.newestRound(), {}, {}, ""}, "Which meter?", {"K. Moor", ids, {}});
