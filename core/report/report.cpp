@@ -1,18 +1,39 @@
 #include "core/report/report.h"
 
+#include <algorithm>
+
 #include "core/balancing/assess.h"
+#include "core/base/expects.h"
+#include "core/project/review.h"
+#include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
 #include "core/report/pump_sections.h"
 
 namespace ww::report {
 namespace {
 
-std::vector<balancing::Assessment> assessedRounds(const project::Project& project, std::optional<int> upTo) {
-    std::vector<balancing::Assessment> rounds;
+/// The rounds of the report, in order: the last own round up to a number, all before it, and the witness
+/// rounds that read it again.
+struct RoundsOfReport {
+    std::vector<balancing::Assessment> own;
+    std::vector<base::Id> walked;
+};
+
+RoundsOfReport roundsOf(const project::Project& project, std::optional<int> upTo) {
+    RoundsOfReport rounds;
+    const project::Round* final = project::lastOwnRound(project, upTo);
+    const project::Round* next = nullptr;
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
-        if (!upTo || round.number <= *upTo) {
-            rounds.push_back(balancing::assess(project, round.id));
+        const bool isWitness = round.kind == project::RoundKind::Witness;
+        const bool isAfter = final != nullptr && round.number > final->number;
+        next = isAfter && !isWitness && next == nullptr ? &round : next;
+        if (isAfter && (!isWitness || next != nullptr)) {
+            continue;
+        }
+        rounds.walked.push_back(round.id);
+        if (!isWitness) {
+            rounds.own.push_back(balancing::assess(project, round.id));
         }
     }
     return rounds;
@@ -47,6 +68,14 @@ std::shared_ptr<const pump_room::PumpPicture> picturePumps(project::Project proj
         pump_room::pumpPicture(project, pump_room::learnedResistances(project)));
 }
 
+int highestRevision(const project::Project& project) {
+    int highest = 0;
+    for (const project::SignedReport& report : project.signedReports()) {
+        highest = std::max(highest, report.revision);
+    }
+    return highest;
+}
+
 std::vector<std::string> titleLines(const detail::Source& source) {
     std::string line;
     for (const std::string& part :
@@ -58,17 +87,29 @@ std::vector<std::string> titleLines(const detail::Source& source) {
     return line.empty() ? std::vector<std::string>{} : std::vector<std::string>{line};
 }
 
+std::string revisionLine(const Report& report) {
+    const std::string number = std::to_string(report.revision);
+    return base::english(
+        report.supersedes ? detail::say(detail::kRevisionLater, {number, std::to_string(*report.supersedes)})
+                          : detail::say(detail::kRevisionFirst, {number}));
+}
+
 }  // namespace
 
 Report build(const project::Project& project, const ReportOptions& options) {
     Report report;
-    report.rounds = assessedRounds(project, options.round);
+    RoundsOfReport rounds = roundsOf(project, options.round);
+    report.rounds = std::move(rounds.own);
     const balancing::Assessment last =
         report.rounds.empty() ? balancing::assessLast(project) : report.rounds.back();
-    const detail::Source source{project, report.rounds, last, detail::Display(project)};
+    const detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
+    report.titleLines = titleLines(source);
+    const int signedBefore = highestRevision(project);
+    report.revision = signedBefore + 1;
+    report.supersedes = signedBefore > 0 ? std::optional(signedBefore) : std::nullopt;
+    report.titleLines.push_back(revisionLine(report));
 
     report.jobName = project.job().name;
-    report.titleLines = titleLines(source);
     report.digest = options.journalDigest.substr(0, 12);
     report.journalDigest = options.journalDigest;
     report.signers = options.signers;
@@ -80,19 +121,35 @@ Report build(const project::Project& project, const ReportOptions& options) {
     Section exceptions = detail::exceptionsSection(source);
     const std::size_t count = exceptions.tables.empty() ? 0 : exceptions.tables.front().rows.size();
     report.sections.push_back(detail::resultSection(source, count));
+    if (report.isDraft) {
+        std::vector<Statement>& closing = report.sections.front().closing;
+        closing.insert(closing.begin(), detail::say(detail::kDraft));
+    }
     report.sections.push_back(detail::methodSection(source));
+    report.sections.push_back(detail::oneLineSection(source));
     report.sections.push_back(detail::finalRoundSection(source));
     report.sections.push_back(detail::sharesSection(source));
     report.sections.push_back(detail::pumpSection(source));
     report.sections.push_back(detail::indexSection(source));
     report.sections.push_back(std::move(exceptions));
     report.sections.push_back(detail::readingsSection(source));
+    report.sections.push_back(detail::readinessSection(source));
+    report.sections.push_back(detail::deficienciesSection(source));
+    report.sections.push_back(detail::witnessSection(source));
+    report.sections.push_back(detail::revisionsSection(source));
     report.pumps = options.pumps != nullptr ? options.pumps : picturePumps(project, report.roundNumber);
     for (Section& section : pumpSections(project, *report.pumps)) {
         section.number = static_cast<int>(report.sections.size()) + 1;
         report.sections.push_back(std::move(section));
     }
     return report;
+}
+
+const Section& sectionOf(const Report& report, SectionNumber number) {
+    const auto found = std::find_if(report.sections.begin(), report.sections.end(),
+                                    [&](const Section& section) { return section.number == number; });
+    EXPECTS(found != report.sections.end());
+    return *found;
 }
 
 std::vector<base::Fault> obstaclesToSigning(const Report& report) {

@@ -48,11 +48,28 @@ struct Fact {
     Mark mark = Mark::None;
 };
 /// What a figure shows; the numbers are taken from the report's project, assessments and pump picture.
-enum class FigureKind { PumpAndSystem, Convergence, ReadAndSet, PressureProfile };
+enum class FigureKind { PumpAndSystem, Convergence, ReadAndSet, PressureProfile, OneLine, Photo };
 struct Figure {
     FigureKind kind{};
     base::Fault title;
-    base::Fault reading;  ///< one sentence that says what it shows
+    base::Fault reading;                      ///< one sentence that says what it shows
+    std::optional<base::Id> attachment = {};  ///< of a photo: project::Attachment
+};
+/// Numbers of the sections, in their order.
+enum SectionNumber {
+    kResult = 1,
+    kMethod,
+    kOneLine,
+    kFinal,
+    kShares,
+    kPump,
+    kIndex,
+    kExceptions,
+    kReadings,
+    kReadiness,
+    kDeficiencies,
+    kWitness,
+    kRevisions,
 };
 struct Section {
     int number = 0;
@@ -68,7 +85,7 @@ struct Section {
 enum class Signers { None, Technician, TechnicianAndSupervisor };
 
 struct ReportOptions {
-    std::optional<int> round;   ///< the round reported as the last; nothing: the highest number
+    std::optional<int> round;   ///< the final round is the last one up to here; nothing: of all rounds
     std::string journalDigest;  ///< of the workbook's newest record, hexadecimal
     std::string workbookId;
     /// Written into the file as its date. Give the time of the newest journal record, so that the same job
@@ -91,12 +108,18 @@ struct Report {
     int roundNumber = 0;
     base::Instant printed;
     std::string workbookId;
-    std::vector<balancing::Assessment> rounds;  ///< every round up to the reported one, for the figures
+    int revision = 1;                           ///< one more than the highest that was signed
+    std::optional<int> supersedes;              ///< the revision that this one takes the place of
+    std::vector<balancing::Assessment> rounds;  ///< up to the reported one, no witness rounds
     std::shared_ptr<const pump_room::PumpPicture> pumps;  ///< for the figures; not null after build()
 };
 
-/// Builds the report. Pure; equal input gives an equal report.
+/// Builds the report. The final round is the last one that is no witness round; a witness round is compared
+/// with it in a section of its own. Pure; equal input gives an equal report.
 Report build(const project::Project& project, const ReportOptions& options);
+
+/// The section of a number; it must be one that the report has.
+const Section& sectionOf(const Report& report, SectionNumber number);
 
 /// The findings of the reported round that block signing; empty where the report may be signed.
 std::vector<base::Fault> obstaclesToSigning(const Report& report);

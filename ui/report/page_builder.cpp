@@ -4,7 +4,6 @@
 #include <QFontMetricsF>
 #include <algorithm>
 
-#include "ui/charts/chart_painter.h"
 #include "ui/report/page_size.h"
 #include "ui/theme/mark_shape.h"
 
@@ -15,6 +14,7 @@ constexpr double kMargin = 15.0 * kDotsPerMillimetre;
 constexpr double kFooter = 9.0 * kDotsPerMillimetre;
 constexpr double kLabelWidth = 27.0 * kDotsPerMillimetre;
 constexpr double kBody = 9.0;
+constexpr double kFigureTexts = 3.0;  ///< lines kept with a figure
 
 double lineHeight(const QFont& font) {
     return QFontMetricsF(font).height() * 1.06;
@@ -283,22 +283,27 @@ void PageBuilder::caution(const QString& text) {
     m_y += addLines(lines, left() + indent, m_y, font, m_tokens.ink) + points(3);
 }
 
-void PageBuilder::figure(const QString& title, const charts::ChartFigure& figure, const QString& sentence,
-                         double heightMm) {
-    if (figure.isEmpty()) {
-        return;
-    }
+void PageBuilder::figure(const QString& title, const QString& sentence, double heightMm,
+                         std::function<void(QPainter&, const QRectF&)> paint) {
     const QFont titleFont = paperFont(kBody, true);
     const double height = heightMm * kDotsPerMillimetre;
-    ensure(height + 3 * lineHeight(titleFont) + points(12));
+    ensure(height + kFigureTexts * lineHeight(titleFont) + points(12));
     gap(4);
     m_y += addLines({title}, left(), m_y, titleFont, m_tokens.ink) + points(3);
     const QRectF box(left(), m_y, width(), height);
-    const charts::ChartStyle style{m_tokens, paperFont(8), kDotsPerInch / 96.0 * 0.85};
-    add([=](QPainter& painter) { charts::paintChart(painter, box, figure, style); });
+    add([box, paint = std::move(paint)](QPainter& painter) {
+        painter.save();
+        paint(painter, box);
+        painter.restore();
+    });
     m_y += height + points(3);
     paragraph(sentence);
     gap(4);
+}
+
+QSizeF PageBuilder::figureRoom() const {
+    const double texts = kFigureTexts * lineHeight(paperFont(kBody, true)) + points(12);
+    return {width(), bottom() - kMargin - texts};
 }
 
 std::vector<QRectF> PageBuilder::spaces(std::size_t count, double heightMm) {

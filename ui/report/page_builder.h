@@ -5,7 +5,6 @@
 #include <QFont>
 #include <map>
 
-#include "ui/charts/chart_figure.h"
 #include "ui/report/report_pages.h"
 #include "ui/theme/theme.h"
 
@@ -37,12 +36,15 @@ class PageBuilder {
     void bullet(const QString& text);
     /// A paragraph with a bar at its left that none may miss.
     void caution(const QString& text);
-    void figure(const QString& title, const charts::ChartFigure& figure, const QString& sentence,
-                double heightMm);
+    /// A title, what `paint` draws into the box that it is given, and a sentence; as wide as the page.
+    void figure(const QString& title, const QString& sentence, double heightMm,
+                std::function<void(QPainter&, const QRectF&)> paint);
     void table(const ww::report::Table& table);
     void gap(double points);
     /// Keeps room for blocks side by side, drawn later; their places on the last page, in dots.
     std::vector<QRectF> spaces(std::size_t count, double heightMm);
+    /// Room for a figure on an empty page, beside its title and sentence, in dots.
+    QSizeF figureRoom() const;
     std::size_t lastPage() const { return m_pages.size() - 1; }
 
     /// The pages with a footer on each: the text, then "page x of y".

@@ -3,42 +3,18 @@
 #include <QCoreApplication>
 #include <cmath>
 
-#include "ui/charts/convergence_chart_data.h"
-#include "ui/charts/pump_chart_data.h"
-#include "ui/charts/pump_room_chart_data.h"
 #include "ui/report/page_builder.h"
 #include "ui/report/page_size.h"
+#include "ui/report/report_figures.h"
 #include "ui/text/words.h"
 
 namespace ww::ui::report {
 namespace {
 
+constexpr double kBlockHeightMm = 27;
+
 QString tr(const char* text) {
     return QCoreApplication::translate("Report", text);
-}
-
-charts::ChartFigure chartOf(ww::report::FigureKind kind, const ww::report::Report& report,
-                            const project::Project& project) {
-    using ww::report::FigureKind;
-    switch (kind) {
-        case FigureKind::PumpAndSystem:
-            return charts::pumpChart(project, report.rounds, &report.pumps->decision);
-        case FigureKind::ReadAndSet:
-            return charts::readAndSetChart(project, report.pumps->readAndSet);
-        case FigureKind::PressureProfile:
-            return report.pumps->circuit ? charts::pressureChart(project, *report.pumps->circuit)
-                                         : charts::ChartFigure{};
-        case FigureKind::Convergence:
-            break;
-    }
-    return charts::convergenceChart(project, report.rounds);
-}
-
-void addFigure(PageBuilder& builder, const ww::report::Figure& figure, const ww::report::Report& report,
-               const project::Project& project) {
-    const bool isPump = figure.kind == ww::report::FigureKind::PumpAndSystem;
-    builder.figure(words(figure.title), chartOf(figure.kind, report, project), text::text(figure.reading),
-                   isPump ? 92 : 78);
 }
 
 void addClosing(PageBuilder& builder, const std::vector<ww::report::Statement>& closing) {
@@ -47,13 +23,26 @@ void addClosing(PageBuilder& builder, const std::vector<ww::report::Statement>& 
     }
 }
 
+void addStatements(PageBuilder& builder, const ww::report::Section& section) {
+    for (const ww::report::Statement& statement : section.statements) {
+        if (section.statements.size() > 1) {
+            builder.bullet(text::text(statement));
+        } else {
+            builder.paragraph(text::text(statement));
+        }
+    }
+}
+
+/// The blocks of those who sign, with what they sign; or that nobody has.
+void addSignatures(PageBuilder& builder, const ww::report::Report& report, ReportPages& laid);
+
 void addSection(PageBuilder& builder, const ww::report::Section& section, const ww::report::Report& report,
-                const project::Project& project) {
-    const bool isLandscape =
-        !section.tables.empty() && section.tables.front().isLandscape && section.figures.empty();
-    builder.beginSection(section.number, words(section.title), isLandscape);
+                const project::Project& project, ReportPages& laid) {
+    using ww::report::FigureKind;
+    builder.beginSection(section.number, words(section.title), wantsLandscape(section, project));
+    const bool isCover = section.number == ww::report::kResult;
     for (std::size_t i = 0; i < section.facts.size(); ++i) {
-        if (section.number == 1 && i == 0) {
+        if (isCover && i == 0) {
             builder.verdictBox(section.facts[i]);
         } else {
             builder.fact(section.facts[i]);
@@ -62,18 +51,22 @@ void addSection(PageBuilder& builder, const ww::report::Section& section, const 
     if (!section.facts.empty() && !section.statements.empty()) {
         builder.gap(4);
     }
-    for (const ww::report::Statement& statement : section.statements) {
-        if (section.statements.size() > 1) {
-            builder.bullet(text::text(statement));
-        } else {
-            builder.paragraph(text::text(statement));
-        }
+    addStatements(builder, section);
+    if (isCover && !report.isDraft) {
+        addSignatures(builder, report, laid);
     }
     for (const ww::report::Figure& figure : section.figures) {
-        addFigure(builder, figure, report, project);
+        if (figure.kind != FigureKind::Photo) {
+            addFigure(builder, figure, report, project);
+        }
     }
     for (const ww::report::Table& table : section.tables) {
         builder.table(table);
+    }
+    for (const ww::report::Figure& figure : section.figures) {
+        if (figure.kind == FigureKind::Photo) {
+            addFigure(builder, figure, report, project);
+        }
     }
     addClosing(builder, section.closing);
 }
@@ -97,25 +90,24 @@ seal::PaperPlace paperPlace(const QRectF& place, std::size_t page, const QSizeF&
             {whole(place.width() * kPerDot), whole(place.height() * kPerDot)}};
 }
 
-/// What is signed, in full, and white places for the signatures.
 void addSignatures(PageBuilder& builder, const ww::report::Report& report, ReportPages& laid) {
     std::vector<seal::Role> roles{seal::Role::Technician};
     if (report.signers == ww::report::Signers::TechnicianAndSupervisor) {
         roles.push_back(seal::Role::Supervisor);
     }
-    builder.beginSection(static_cast<int>(report.sections.size()) + 1, tr("Signatures"), false);
-    builder.paragraph(tr("Workbook %1").arg(grouped(report.workbookId)));
-    builder.paragraph(tr("Newest record %1").arg(grouped(report.journalDigest)));
-    builder.paragraph(
-        tr("The signatures cover this file with the tables attached to it. A block is only a "
-           "picture: the signature panel of a PDF viewer, or Waterwright's verify, tells whether "
-           "the file is unchanged and who signed it."));
     builder.gap(4);
-    const std::vector<QRectF> places = builder.spaces(roles.size(), 27);
+    const std::vector<QRectF> places = builder.spaces(roles.size(), kBlockHeightMm);
     const QSizeF size = pageSize(laid.isLetter, false);
     for (std::size_t i = 0; i < roles.size(); ++i) {
         laid.spaces.push_back({roles[i], paperPlace(places[i], builder.lastPage(), size)});
     }
+    builder.paragraph(tr("Workbook %1").arg(grouped(report.workbookId)), true);
+    builder.paragraph(tr("Newest record %1").arg(grouped(report.journalDigest)), true);
+    builder.paragraph(
+        tr("The signatures cover this file with the tables attached to it. A block is only a "
+           "picture: the signature panel of a PDF viewer, or Waterwright's verify, tells whether "
+           "the file is unchanged and who signed it."),
+        true);
 }
 
 }  // namespace
@@ -136,10 +128,7 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
     builder.titleBlock(tr("Balance report"), job, lines,
                        report.isDraft ? tr("DRAFT, NOT SIGNED") : QString());
     for (const ww::report::Section& section : report.sections) {
-        addSection(builder, section, report, project);
-    }
-    if (!report.isDraft) {
-        addSignatures(builder, report, laid);
+        addSection(builder, section, report, project, laid);
     }
     QString footer = job + QStringLiteral(" · ") + tr("round %1").arg(report.roundNumber);
     if (!report.digest.empty()) {
@@ -157,9 +146,6 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
                     titles << QStringLiteral("%1 %2").arg(number).arg(words(section.title));
                 }
             }
-        }
-        if (!laid.spaces.empty() && &page == &laid.pages.back()) {
-            titles << tr("Signatures");
         }
         laid.names.push_back(titles.join(QStringLiteral(", ")));
     }

@@ -10,6 +10,7 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 
+#include "core/base/expects.h"
 #include "core/exchange/job_folder.h"
 #include "core/workbook/output_target.h"
 #include "ui/report/report_pages.h"
@@ -129,12 +130,30 @@ QByteArray written(const ww::report::Report& report, const ReportPages& pages) {
     return bytes;
 }
 
+/// The record as tables and as one document.
+std::vector<seal::Attachment> machineTwin(const project::Project& project) {
+    std::vector<seal::Attachment> files;
+    for (exchange::JobTable& table : exchange::jobTables(project)) {
+        files.push_back({std::move(table.file), "text/csv", "A table of the job, digits as typed",
+                         std::move(table.text)});
+    }
+    files.push_back(
+        {"job.json", "application/json", "The whole job as one document", exchange::jobJson(project)});
+    return files;
+}
+
 }  // namespace
 
 QByteArray pdf(const ww::report::Report& report, const project::Project& project) {
     const SteadyHashes steady;
     const UniversalTime universal;
-    return written(report, layOut(report, project));
+    const QByteArray drawn = written(report, layOut(report, project));
+    const auto whole = seal::prepareReport(
+        drawn.toStdString(),
+        {{}, machineTwin(project), {report.workbookId, report.journalDigest}, report.printed});
+    // What was just drawn is a PDF of the form that is read here.
+    EXPECTS(whole.ok());
+    return QByteArray::fromStdString(*whole);
 }
 
 workbook::ReportToSign reportToSign(const ww::report::Report& report, const project::Project& project) {
@@ -147,12 +166,7 @@ workbook::ReportToSign reportToSign(const ww::report::Report& report, const proj
         drawn.fields.push_back(
             {space.role, space.place, drawBlock(seal::waitingText(space.role), space.place.size)});
     }
-    for (exchange::JobTable& table : exchange::jobTables(project)) {
-        drawn.attachments.push_back({std::move(table.file), "text/csv", "A table of the job, digits as typed",
-                                     std::move(table.text)});
-    }
-    drawn.attachments.push_back(
-        {"job.json", "application/json", "The whole job as one document", exchange::jobJson(project)});
+    drawn.attachments = machineTwin(project);
     return drawn;
 }
 

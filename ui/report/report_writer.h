@@ -18,8 +18,8 @@ inline constexpr base::MessageForm kReportNotWritten{
     "on the "
     "disk"};
 
-/// The bytes of the PDF: vectors and text that can be searched, fonts embedded, no transparency, in PDF/A-1b
-/// mode. Equal reports of equal projects give equal bytes: dates and ids inside come from the report alone.
+/// The bytes of the PDF without places for signatures: vectors and text that can be searched, fonts embedded,
+/// no transparency, the record attached as tables and JSON, PDF/A-3b. Equal reports of equal projects give equal bytes: dates and ids inside come from the report alone.
 /// Needs a QGuiApplication.
 QByteArray pdf(const ww::report::Report& report, const project::Project& project);
 

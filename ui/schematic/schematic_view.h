@@ -3,11 +3,8 @@
 #pragma once
 
 #include <QGraphicsView>
-#include <vector>
 
-#include "core/balancing/assessment.h"
-#include "ui/schematic/schematic_layout.h"
-#include "ui/theme/theme.h"
+#include "ui/schematic/schematic_drawing.h"
 
 namespace ww::ui::schematic {
 
@@ -28,7 +25,7 @@ class SchematicView : public QGraphicsView {
     /// The whole loop in the view, never larger than 125 %.
     void fit();
     void zoomBy(double factor);
-    const SchematicLayout& schematicLayout() const { return m_layout; }
+    const SchematicLayout& schematicLayout() const { return m_drawing.layout; }
 
   signals:
     void currentChanged(ww::base::Id branch);
@@ -43,32 +40,12 @@ class SchematicView : public QGraphicsView {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    /// What one branch shows, taken out of project and assessment so that painting needs neither.
-    struct BranchPicture {
-        base::Id id;
-        QString tag;
-        QString share;
-        QString setting;
-        balancing::State state{};
-        bool isOver = false;
-        bool isTerminal = true;
-        bool hasValve = false;
-        bool isOnIndexPath = false;
-        bool isIndexTerminal = false;
-        double openFraction = 1;
-    };
-
-    void paintBranch(QPainter& painter, std::size_t branch, bool hasTexts) const;
-    void paintValve(QPainter& painter, const BranchPlace& place, const BranchPicture& picture) const;
-    void paintLabel(QPainter& painter, const BranchPlace& place, const BranchPicture& picture) const;
-    void paintPipe(QPainter& painter, const QLineF& pipe, bool isDouble) const;
     std::optional<std::size_t> branchAt(const QPoint& position) const;
     void makeCurrent(std::size_t branch);
     void describe();
 
     theme::Tokens m_tokens;
-    SchematicLayout m_layout;
-    std::vector<BranchPicture> m_pictures;
+    SchematicDrawing m_drawing;
     std::optional<project::BranchTree> m_tree;
     std::optional<std::size_t> m_current;
     bool m_isFitted = true;

@@ -1,5 +1,7 @@
 #include <map>
 
+#include "core/project/review.h"
+#include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -27,7 +29,8 @@ void addFindings(const Source& source, Table& table) {
             about = tagOf(source, *finding.branch);
         }
         const std::string weight = word(finding.severity);
-        const std::string what = base::english(finding.fault);
+        const std::string what =
+            base::english(finding.fault) + (finding.reason.empty() ? "" : " Reason given: " + finding.reason);
         const auto [found, isNew] = rowOfText.emplace(weight + what, table.rows.size());
         if (isNew) {
             table.rows.push_back(row(about, std::to_string(source.last.roundNumber), weight, what));
@@ -67,6 +70,25 @@ void addReadings(const Source& source, Table& table) {
     }
 }
 
+/// First comments with their answers.
+void addComments(const Source& source, Table& table) {
+    for (const project::Comment& comment : source.project.comments()) {
+        if (comment.answers) {
+            continue;
+        }
+        const auto said = [](const base::MessageForm& form, const project::Comment& one) {
+            return base::english(say(form, {one.person.empty() ? "?" : one.person, one.text}));
+        };
+        std::string what = said(kCommentRow, comment);
+        for (const project::Comment* answer : project::answersTo(source.project, comment.id)) {
+            what += "; " + said(kAnswerPart, *answer);
+        }
+        table.rows.push_back(row(comment.branch ? tagOf(source, *comment.branch) : "",
+                                 comment.round ? std::to_string(source.roundNumber(*comment.round)) : "",
+                                 comment.isResolved ? "comment, resolved" : "comment, OPEN", what));
+    }
+}
+
 void addOverdue(const Source& source, Table& table) {
     std::map<base::Id, int> late;
     const auto count = [&](const std::optional<base::Id>& id, const std::optional<base::Instant>& time) {
@@ -86,7 +108,8 @@ void addOverdue(const Source& source, Table& table) {
         if (const auto found = late.find(meter.id); found != late.end()) {
             table.rows.push_back(
                 row(meter.tag, "", "overdue",
-                    base::english(say(kOverdue, {std::to_string(found->second), meter.due->date()}))));
+                    base::english(say(kOverdue, {std::to_string(found->second), meter.due->date()})) +
+                        (meter.overdueReason.empty() ? "" : ". Reason given: " + meter.overdueReason)));
         }
     }
 }
@@ -106,6 +129,7 @@ Section exceptionsSection(const Source& source) {
         addReadings(source, table);
         addOverdue(source, table);
     }
+    addComments(source, table);
     if (table.rows.empty()) {
         section.statements.push_back(say(kNoExceptions));
     } else {

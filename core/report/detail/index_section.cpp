@@ -126,7 +126,8 @@ Section indexSection(const Source& source) {
         {say(kNoOtherLabel), proof.isAlone ? say(kNoOtherShorter) : say(kOtherShorter, {proof.otherShorter}),
          proof.isAlone ? Mark::Pass : Mark::Fail},
     };
-    section.statements.push_back(say(proof.isProved() ? kIndexProved : kIndexNotProved));
+    section.statements.push_back(
+        say(proof.isProved() ? kIndexProved : kIndexNotProved, {std::to_string(kIndex)}));
     section.tables.push_back(pathTable(source));
     return section;
 }

@@ -3,6 +3,7 @@
 #include <map>
 
 #include "core/project/names.h"
+#include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -25,12 +26,16 @@ std::string withSign(const base::Decimal& digits) {
     return digits.isNegative() ? digits.text() : "+" + digits.text();
 }
 
-Fact peopleFact(const Source& source) {
-    std::string names;
+Table peopleTable(const Source& source) {
+    Table table;
+    table.title = say(kPeopleTable);
+    table.columns = {column(kNameColumn, 40), column(kRoleColumn, 30), column(kFirmColumn, 40),
+                     column(kCertificateColumn, 40)};
     for (const project::Person& person : source.project.people()) {
-        names += (names.empty() ? "" : ", ") + person.name;
+        table.rows.push_back({cell(person.name), cell(std::string(project::name(person.role))),
+                              cell(person.firm), cell(person.certificate)});
     }
-    return {say(kPeopleLabel), names.empty() ? say(kNoPeople) : plain(names)};
+    return table;
 }
 
 Table instrumentsTable(const Source& source) {
@@ -47,20 +52,21 @@ Table instrumentsTable(const Source& source) {
     }
     Table table;
     table.title = say(kInstrumentsTable);
-    table.columns = {column(kTagColumn, 10),
-                     column(kKindColumn, 34),
-                     column(kSerialColumn, 18),
-                     column(kMeterRangeColumn, 14, Alignment::Right),
-                     column(kAccuracyColumn, 13, Alignment::Right),
-                     column(kFloorColumn, 14, Alignment::Right),
-                     column(kCalibratedColumn, 16),
-                     column(kDueColumn, 16),
-                     column(kUsedColumn, 14, Alignment::Right)};
+    table.columns = {column(kTagColumn, 14),
+                     column(kKindColumn, 28),
+                     column(kSerialColumn, 17),
+                     column(kMeterRangeColumn, 15, Alignment::Right),
+                     column(kAccuracyColumn, 14, Alignment::Right),
+                     column(kFloorColumn, 15, Alignment::Right),
+                     column(kCalibratedColumn, 22),
+                     column(kDueColumn, 22),
+                     column(kCertificateColumn, 19),
+                     column(kUsedColumn, 15, Alignment::Right)};
     for (const project::Instrument& meter : source.project.instruments()) {
         table.rows.push_back({cell(meter.tag), cell(meter.kind), cell(meter.serial), cell(typed(meter.range)),
                               cell(typed(meter.accuracy)), cell(typed(meter.accuracyFloor)),
                               cell(meter.calibrated ? meter.calibrated->date() : std::string()),
-                              cell(meter.due ? meter.due->date() : std::string()),
+                              cell(meter.due ? meter.due->date() : std::string()), cell(meter.certificate),
                               cell(std::to_string(used[meter.id]))});
     }
     return table;
@@ -108,8 +114,12 @@ Section methodSection(const Source& source) {
         {say(kUnitsLabel),
          say(kUnitsText, {printed(source.display.flowUnit()), printed(source.display.headUnit())})},
         fluidFact(source),
-        peopleFact(source),
     };
+    if (source.project.people().empty()) {
+        section.facts.push_back({say(kPeopleLabel), say(kNoPeople)});
+    } else {
+        section.tables.push_back(peopleTable(source));
+    }
     if (source.project.instruments().empty()) {
         section.statements.push_back(say(kNoInstrument));
     } else {

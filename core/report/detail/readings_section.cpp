@@ -7,17 +7,6 @@ bool isOut(project::ReadingStatus status) {
     return status != project::ReadingStatus::Standing;
 }
 
-std::string timeText(const std::optional<base::Instant>& time) {
-    if (!time) {
-        return {};
-    }
-    std::string text = time->text();
-    if (const std::size_t middle = text.find('T'); middle != std::string::npos) {
-        text[middle] = ' ';
-    }
-    return text;
-}
-
 std::string noteOf(const project::Reading& reading) {
     std::string note;
     const auto add = [&note](std::string_view text) {

@@ -115,9 +115,15 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
         }
         section.facts.push_back(totalFact(source));
         section.facts.push_back(indexFact(source));
-        if (const IndexProof proof = indexProof(source); proof.isKnown && !proof.isAlone) {
+        if (const IndexProof proof = indexProof(source); proof.isKnown) {
             section.facts.push_back(
-                {say(kNoOtherLabel), say(kOtherShorter, {proof.otherShorter}), Mark::Fail});
+                {say(kIndexProofLabel),
+                 say(proof.isProved() ? kIndexProved : kIndexNotProved, {std::to_string(kIndex)}),
+                 proof.isProved() ? Mark::Pass : Mark::Fail});
+            if (!proof.isAlone) {
+                section.facts.push_back(
+                    {say(kNoOtherLabel), say(kOtherShorter, {proof.otherShorter}), Mark::Fail});
+            }
         }
         section.facts.push_back(pumpFact(source));
         section.facts.push_back({say(kExceptionsLabel),
@@ -126,7 +132,6 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
                                                                              std::to_string(kExceptions)})});
     }
     section.statements = source.hasRound() ? source.last.reasons : std::vector<Statement>{};
-    section.closing.push_back(say(kDraft));
     section.closing.push_back(say(kDisclaimer, {std::to_string(kMethod)}));
     return section;
 }

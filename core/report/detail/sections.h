@@ -12,14 +12,12 @@ using balancing::Assessment;
 using balancing::BranchResult;
 using project::Project;
 
-/// Numbers of the sections; sentences refer to them.
-enum SectionNumber { kResult = 1, kMethod, kFinal, kShares, kPump, kIndex, kExceptions, kReadings };
-
 /// What every section is built from.
 struct Source {
     const Project& project;
-    const std::vector<Assessment>& rounds;  ///< of the report, by number; may be empty
+    const std::vector<Assessment>& rounds;  ///< of the report, by number, no witness rounds; may be empty
     const Assessment& last;                 ///< the round reported, or the empty picture
+    const std::vector<base::Id>& walked;    ///< the same rounds and the witness rounds among them
     Display display;
 
     bool hasRound() const { return !rounds.empty(); }
@@ -33,7 +31,7 @@ struct Source {
     std::string fullyOpen(std::size_t branch) const;
     /// "2.1 / 4.0".
     std::string settingOfMaximum(std::size_t branch) const;
-    /// Readings of the reported rounds, by round and sequence.
+    /// Readings of the reported rounds, witness rounds too, by round and sequence.
     std::vector<const project::Reading*> readings() const;
     std::vector<const project::PumpReading*> pumpReadings() const;
     /// The number of a round.
@@ -49,6 +47,8 @@ Cell cell(std::string text, bool isStruck = false);
 base::Fault plain(std::string text);
 Column column(const base::MessageForm& heading, double widthShare, Alignment alignment = Alignment::Left,
               std::string unit = {});
+/// "2026-03-04 14:02:07+01:00"; empty for nothing.
+std::string timeText(const std::optional<base::Instant>& time);
 /// One word for a verdict, a severity.
 std::string word(balancing::Verdict verdict);
 std::string word(balancing::Severity severity);
@@ -65,6 +65,11 @@ Section pumpSection(const Source& source);
 Section indexSection(const Source& source);
 Section exceptionsSection(const Source& source);
 Section readingsSection(const Source& source);
+Section oneLineSection(const Source& source);
+Section readinessSection(const Source& source);
+Section deficienciesSection(const Source& source);
+Section witnessSection(const Source& source);
+Section revisionsSection(const Source& source);
 
 /// Whether the circuit's valve ended fully open with a readable dp and no other terminal stands behind it.
 struct IndexProof {

@@ -50,8 +50,8 @@ std::string Source::settingOfMaximum(std::size_t index) const {
 
 std::vector<const project::Reading*> Source::readings() const {
     std::vector<const project::Reading*> all;
-    for (const Assessment& round : rounds) {
-        for (const std::size_t index : project.readingsOf(*round.round)) {
+    for (const base::Id& round : walked) {
+        for (const std::size_t index : project.readingsOf(round)) {
             all.push_back(&project.readings()[index]);
         }
     }
@@ -60,8 +60,8 @@ std::vector<const project::Reading*> Source::readings() const {
 
 std::vector<const project::PumpReading*> Source::pumpReadings() const {
     std::vector<const project::PumpReading*> all;
-    for (const Assessment& round : rounds) {
-        for (const std::size_t index : project.pumpReadingsOf(*round.round)) {
+    for (const base::Id& round : walked) {
+        for (const std::size_t index : project.pumpReadingsOf(round)) {
             all.push_back(&project.pumpReadings()[index]);
         }
     }
@@ -106,6 +106,14 @@ base::Fault plain(std::string text) {
 
 Column column(const base::MessageForm& heading, double widthShare, Alignment alignment, std::string unit) {
     return Column{say(heading), std::move(unit), alignment, widthShare};
+}
+
+std::string timeText(const std::optional<base::Instant>& time) {
+    std::string text = time ? time->text() : std::string();
+    if (const std::size_t middle = text.find('T'); middle != std::string::npos) {
+        text[middle] = ' ';
+    }
+    return text;
 }
 
 std::string word(Verdict verdict) {

@@ -39,6 +39,7 @@ inline constexpr MessageForm kSharesLabel{"report_shares_label", "Shares"};
 inline constexpr MessageForm kSpreadLabel{"report_spread_label", "Spread"};
 inline constexpr MessageForm kTotalLabel{"report_total_label", "Total flow"};
 inline constexpr MessageForm kIndexLabel{"report_index_label", "Index valve"};
+inline constexpr MessageForm kIndexProofLabel{"report_index_proof_label", "Its proof"};
 inline constexpr MessageForm kPumpLabel{"report_pump_label", "Pump"};
 inline constexpr MessageForm kExceptionsLabel{"report_exceptions_label", "Exceptions"};
 inline constexpr MessageForm kMethodLabel{"report_method_label", "Method"};
@@ -185,7 +186,7 @@ inline constexpr MessageForm kIndexProved{"report_index_proved",
                                           "that governs the pump head is not throttled."};
 inline constexpr MessageForm kIndexNotProved{
     "report_index_not_proved",
-    "Not shown that the index circuit ended fully open; the lines below name the part that fails."};
+    "Not shown that the index circuit ended fully open; section {1} names the part that fails."};
 inline constexpr MessageForm kPathFullyOpen{"report_path_fully_open",
                                             "{1} at {2} of {3}, and every valve on its path fully open"};
 inline constexpr MessageForm kPathNotFullyOpen{"report_path_not_fully_open",

@@ -8,12 +8,14 @@
 #include "core/balancing/assess.h"
 #include "core/balancing/system_curve.h"
 #include "tests/support/demo_project.h"
+#include "tests/support/section_text.h"
 
 namespace ww::report {
 namespace {
 
 using support::DemoOptions;
 using support::demoProject;
+using support::textOf;
 
 Report built(const project::Project& project) {
     ReportOptions options;
@@ -22,40 +24,16 @@ Report built(const project::Project& project) {
     return build(project, options);
 }
 
-std::string textOf(const Section& section) {
-    std::string all;
-    for (const Fact& fact : section.facts) {
-        all += base::english(fact.label) + ": " + base::english(fact.value) + "\n";
-    }
-    for (const Statement& statement : section.statements) {
-        all += base::english(statement) + "\n";
-    }
-    for (const Table& table : section.tables) {
-        for (const auto& row : table.rows) {
-            for (const Cell& cell : row) {
-                all += cell.text + "|";
-            }
-            all += "\n";
-        }
-    }
-    for (const Statement& statement : section.closing) {
-        all += base::english(statement) + "\n";
-    }
-    return all;
-}
-
 Section numbered(const Report& report, int number) {
-    return report.sections.at(static_cast<std::size_t>(number - 1));
+    return sectionOf(report, static_cast<SectionNumber>(number));
 }
 
 // The order of a balance report's parts is common practice, no source.
-TEST(Report, hasItsSectionsInOrder) {
+TEST(Report, hasNineSectionsInOrderAndTheRecordBehindThem) {
     const Report report = built(demoProject());
-    // Test, decision, code, devices of the pump room stand behind the rest; the demo job has no losses, so
-    // that neither read-and-set nor a set-point has anything to say.
-    ASSERT_GE(report.sections.size(), 12u);
-    for (int number = 1; number <= static_cast<int>(report.sections.size()); ++number) {
-        EXPECT_EQ(numbered(report, number).number, number);
+    ASSERT_GE(report.sections.size(), 13u);
+    for (std::size_t i = 0; i < report.sections.size(); ++i) {
+        EXPECT_EQ(report.sections[i].number, static_cast<int>(i) + 1);
     }
     EXPECT_TRUE(report.isDraft);
     EXPECT_EQ(report.digest, "3f9c01ab77e2");
@@ -96,7 +74,7 @@ TEST(Report, resultSaysThatTheIndexValveIsFullyOpen) {
 
 // 9.6 m3/h is the sum of the six design flows of the demo job: 1.8 + 1.5 + 2.1 + 1.2 + 1.6 + 1.4.
 TEST(Report, totalsAreTheSumOfTheTerminals) {
-    const Section section = numbered(built(demoProject()), 3);
+    const Section section = numbered(built(demoProject()), kFinal);
     ASSERT_EQ(section.tables.size(), 1u);
     EXPECT_EQ(section.tables[0].rows.size(), 8u);
     EXPECT_EQ(section.tables[0].totals[5].text, "9.60");
@@ -105,7 +83,7 @@ TEST(Report, totalsAreTheSumOfTheTerminals) {
 
 TEST(Report, finalRoundShowsTheDpAsTyped) {
     const project::Project project = demoProject();
-    const std::string text = textOf(numbered(built(project), 3));
+    const std::string text = textOf(numbered(built(project), kFinal));
     const project::Branch* branch = project.branchTagged("T6");
     for (const std::size_t index : project.readingsOf(project.lastRound()->id)) {
         const project::Reading& reading = project.readings()[index];
@@ -125,7 +103,7 @@ TEST(Report, pumpFormulaCarriesItsNumbers) {
     ASSERT_TRUE(proposal.has_value());
     EXPECT_NEAR(proposal->speedFraction, report.rounds.back().totalDesign / *report.rounds.back().totalFlow,
                 0.01);
-    const std::string text = textOf(numbered(report, 5));
+    const std::string text = textOf(numbered(report, kPump));
     EXPECT_NE(text.find("n₂/n₁ = Q design / Q"), std::string::npos) << text;
     EXPECT_NE(text.find("= 9.60 / "), std::string::npos) << text;
     EXPECT_NE(text.find("least impeller of the casing"), std::string::npos);
@@ -133,7 +111,7 @@ TEST(Report, pumpFormulaCarriesItsNumbers) {
 }
 
 TEST(Report, indexSectionProvesItsThreeParts) {
-    const Section section = numbered(built(demoProject()), 6);
+    const Section section = numbered(built(demoProject()), kIndex);
     ASSERT_EQ(section.facts.size(), 4u);
     for (std::size_t i = 1; i < 4; ++i) {
         EXPECT_EQ(section.facts[i].mark, Mark::Pass) << base::english(section.facts[i].value);
@@ -144,14 +122,14 @@ TEST(Report, indexSectionProvesItsThreeParts) {
 TEST(Report, exceptionsNameCorrectionDoubtAndOverdueMeter) {
     DemoOptions options;
     options.hasOverdueMeter = true;
-    const std::string text = textOf(numbered(built(demoProject(options)), 7));
+    const std::string text = textOf(numbered(built(demoProject(options)), kExceptions));
     EXPECT_NE(text.find("T4|2|corrected|48.8 kPa corrected to"), std::string::npos) << text;
     EXPECT_NE(text.find("strainer cleaned between the rounds"), std::string::npos) << text;
     EXPECT_NE(text.find("M-2||overdue|8 readings"), std::string::npos) << text;
 }
 
 TEST(Report, supersededReadingsStayStruck) {
-    const Section section = numbered(built(demoProject()), 8);
+    const Section section = numbered(built(demoProject()), kReadings);
     int struck = 0;
     for (const auto& row : section.tables.at(0).rows) {
         for (const Cell& cell : row) {
@@ -176,11 +154,11 @@ TEST(Report, stillBuildsWithoutRoundsOrPump) {
     options.hasRounds = false;
     options.hasPump = false;
     const Report report = built(demoProject(options));
-    ASSERT_EQ(report.sections.size(), 9u) << "the devices that are missing, and no word about pumps";
+    ASSERT_GE(report.sections.size(), 13u);
     EXPECT_NE(textOf(numbered(report, 1)).find("No round of readings"), std::string::npos);
-    EXPECT_NE(textOf(numbered(report, 5)).find("No pump is on record"), std::string::npos);
+    EXPECT_NE(textOf(numbered(report, kPump)).find("No pump is on record"), std::string::npos);
     EXPECT_EQ(report.roundNumber, 0);
-    EXPECT_EQ(built(project::Project()).sections.size(), 8u);
+    EXPECT_GE(built(project::Project()).sections.size(), 13u);
 }
 
 TEST(Report, usUnitsShowGallonsAndFeet) {

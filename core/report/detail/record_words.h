@@ -1,0 +1,104 @@
+// The sentences and headings of the report's sections about the record: diagram, readiness, deficiencies,
+// witness, revisions. Not for the balance itself (words.h).
+#pragma once
+
+#include "core/base/fault.h"
+
+namespace ww::report::detail {
+
+using base::MessageForm;
+
+inline constexpr MessageForm kOneLineTitle{"report_one_line_title", "One-line diagram"};
+inline constexpr MessageForm kReadinessTitle{"report_readiness_title", "Readiness before the survey"};
+inline constexpr MessageForm kDeficienciesTitle{"report_deficiencies_title", "Deficiencies"};
+inline constexpr MessageForm kWitnessTitle{"report_witness_title", "Witness sample"};
+inline constexpr MessageForm kRevisionsTitle{"report_revisions_title", "Review and revisions"};
+
+// The diagram.
+inline constexpr MessageForm kOneLineFigure{"report_one_line_figure", "The loop in the final round"};
+inline constexpr MessageForm kOneLineText{
+    "report_one_line_text",
+    "Supply and return are drawn as one pipe. Beside each valve stand its tag, the shape of its state, its "
+    "percent of target and its setting; the filled part of a valve shows how far it is open. The index "
+    "circuit is a double line."};
+inline constexpr MessageForm kOneLineReading{"report_one_line_reading",
+                                             "{1} branches, of these {2} terminals; index circuit: {3}."};
+inline constexpr MessageForm kIndexNotKnown{"report_index_not_known", "not known"};
+inline constexpr MessageForm kNoBranches{"report_no_branches", "No branch is on record."};
+
+// Readiness.
+inline constexpr MessageForm kReadinessTable{"report_readiness_table", "What must hold before a survey"};
+inline constexpr MessageForm kReadinessCount{"report_readiness_count",
+                                             "{1} of {2} lines that must hold are done or do not apply."};
+inline constexpr MessageForm kNoReadiness{"report_no_readiness", "No list of readiness is on record."};
+inline constexpr MessageForm kSurveyedEarly{"report_surveyed_early",
+                                            "Round {1} began before the list was done: {2}"};
+inline constexpr MessageForm kLineColumn{"report_line_column", "Line"};
+inline constexpr MessageForm kMustColumn{"report_must_column", "Must hold"};
+inline constexpr MessageForm kOwnerColumn{"report_owner_column", "Owner"};
+inline constexpr MessageForm kEvidenceColumn{"report_evidence_column", "Evidence"};
+
+// Deficiencies.
+inline constexpr MessageForm kDeficienciesTable{"report_deficiencies_table", "What the balancer cannot mend"};
+inline constexpr MessageForm kNoDeficiencies{"report_no_deficiencies", "No deficiency is on record."};
+inline constexpr MessageForm kDeficiencyCount{"report_deficiency_count",
+                                              "{1} on record, of these open: {2}."};
+inline constexpr MessageForm kNumberColumn{"report_number_column", "No."};
+inline constexpr MessageForm kWrongColumn{"report_wrong_column", "What is wrong, what follows"};
+inline constexpr MessageForm kTradeColumn{"report_trade_column", "Trade"};
+inline constexpr MessageForm kRemedyColumn{"report_remedy_column", "Proposed remedy"};
+inline constexpr MessageForm kStatusColumn{"report_status_column", "Status"};
+inline constexpr MessageForm kPhotoOfDeficiency{"report_photo_of_deficiency", "Deficiency {1}: {2}"};
+inline constexpr MessageForm kPhotoOfBranch{"report_photo_of_branch", "{1}: {2}"};
+inline constexpr MessageForm kPhotoTaken{"report_photo_taken", "{1}, {2}, {3}."};
+inline constexpr MessageForm kPhotosKept{
+    "report_photos_kept", "{1} files are kept in the workbook; the pictures among them follow."};
+
+// The witness sample.
+inline constexpr MessageForm kNoWitness{"report_no_witness", "No witness round is on record."};
+inline constexpr MessageForm kWitnessTable{"report_witness_table",
+                                           "Round {1} read again what round {2} had reported"};
+inline constexpr MessageForm kWitnessLabel{"report_witness_label", "Round {1}"};
+inline constexpr MessageForm kWitnessConfirmed{
+    "report_witness_confirmed", "Confirmed: {1} of {2} terminals within 10 % of what was reported"};
+inline constexpr MessageForm kWitnessNotConfirmed{
+    "report_witness_not_confirmed", "Not confirmed: {1} of {2} terminals within 10 % of what was reported"};
+inline constexpr MessageForm kWitnessUnfinished{"report_witness_unfinished",
+                                                "Unfinished: {1} of {2} terminals not read again"};
+inline constexpr MessageForm kWitnessText{"report_witness_text",
+                                          "The sample holds the index terminal and those with the highest "
+                                          "and the lowest of design, at least one of "
+                                          "every group, and others drawn by chance with the seed {1}; the "
+                                          "same seed gives the same sample. Confirmed: "
+                                          "at most one in ten deviates by more than 10 % (common practice)."};
+inline constexpr MessageForm kReportedColumn{"report_reported_column", "Reported"};
+inline constexpr MessageForm kRereadColumn{"report_reread_column", "Read again"};
+inline constexpr MessageForm kRatioColumn{"report_ratio_column", "Again over reported"};
+inline constexpr MessageForm kWithinColumn{"report_within_column", "Within 10 %"};
+
+// Review and revisions.
+inline constexpr MessageForm kRevisionFirst{"report_revision_first",
+                                            "This is revision {1}; nothing was signed before."};
+inline constexpr MessageForm kRevisionLater{"report_revision_later",
+                                            "This is revision {1}; it supersedes revision {2}."};
+inline constexpr MessageForm kReviewTable{"report_review_table", "Rounds and who decided on them"};
+inline constexpr MessageForm kSignaturesTable{"report_signatures_table", "Signatures so far"};
+inline constexpr MessageForm kNoSignatures{"report_no_signatures", "No report of this job has been signed."};
+inline constexpr MessageForm kClosedColumn{"report_closed_column", "Closed"};
+inline constexpr MessageForm kSentColumn{"report_sent_column", "Sent by"};
+inline constexpr MessageForm kDecidedColumn{"report_decided_column", "Decided by"};
+inline constexpr MessageForm kReasonColumn{"report_reason_column", "Reason"};
+inline constexpr MessageForm kRevisionColumn{"report_revision_column", "Rev."};
+inline constexpr MessageForm kRoleColumn{"report_role_column", "Role"};
+inline constexpr MessageForm kSignerColumn{"report_signer_column", "Signed by"};
+inline constexpr MessageForm kFileColumn{"report_file_column", "File"};
+inline constexpr MessageForm kCertificateColumn{"report_certificate_column", "Certificate"};
+inline constexpr MessageForm kFirmColumn{"report_firm_column", "Firm"};
+inline constexpr MessageForm kNameColumn{"report_name_column", "Name"};
+inline constexpr MessageForm kPeopleTable{"report_people_table", "People"};
+
+// Comments, among the exceptions.
+inline constexpr MessageForm kCommentRow{"report_comment_row", "{1}: \"{2}\""};
+inline constexpr MessageForm kAnswerPart{"report_answer_part", "{1} answered: \"{2}\""};
+
+}  // namespace ww::report::detail

@@ -1,0 +1,87 @@
+#include <algorithm>
+
+#include "core/project/names.h"
+#include "core/report/detail/record_words.h"
+#include "core/report/detail/sections.h"
+
+namespace ww::report::detail {
+namespace {
+
+/// "K. Moor, 2026-03-02 10:00:00Z".
+std::string whoWhen(const std::string& who, const std::optional<base::Instant>& time) {
+    const std::string when = timeText(time);
+    return who + (who.empty() || when.empty() ? "" : ", ") + when;
+}
+
+Table reviewTable(const Source& source) {
+    Table table;
+    table.title = say(kReviewTable);
+    table.columns = {column(kRoundColumn, 10, Alignment::Right),
+                     column(kKindColumn, 18),
+                     column(kStateColumn, 18),
+                     column(kClosedColumn, 36),
+                     column(kSentColumn, 40),
+                     column(kDecidedColumn, 40),
+                     column(kReasonColumn, 32)};
+    for (const base::Id& id : source.walked) {
+        const project::Round& round = source.project.rounds().at(id);
+        table.rows.push_back({cell(std::to_string(round.number)),
+                              cell(std::string(project::name(round.kind))),
+                              cell(std::string(project::name(round.state))), cell(timeText(round.closed)),
+                              cell(whoWhen(round.sentBy, round.sent)),
+                              cell(whoWhen(round.decidedBy, round.decided)), cell(round.reason)});
+    }
+    return table;
+}
+
+Table signaturesTable(const std::vector<const project::SignedReport*>& all) {
+    constexpr std::size_t kShown = 16;
+    Table table;
+    table.title = say(kSignaturesTable);
+    table.columns = {column(kRevisionColumn, 10, Alignment::Right),
+                     column(kRoleColumn, 22),
+                     column(kSignerColumn, 30),
+                     column(kTimeColumn, 36),
+                     column(kCertificateColumn, 34),
+                     column(kFileColumn, 40),
+                     column(kStatusColumn, 32)};
+    for (const project::SignedReport* report : all) {
+        table.rows.push_back(
+            {cell(std::to_string(report->revision)), cell(report->role), cell(report->signer),
+             cell(timeText(report->time)),
+             cell(report->certificate.substr(0, kShown) + (report->isSelfMade ? " self-made" : "")),
+             cell(report->fileName),
+             cell(report->isWithdrawn ? "withdrawn: " + report->reason : "superseded")});
+    }
+    return table;
+}
+
+}  // namespace
+
+Section revisionsSection(const Source& source) {
+    Section section;
+    section.number = kRevisions;
+    section.title = say(kRevisionsTitle);
+    std::vector<const project::SignedReport*> all;
+    int highest = 0;
+    for (const project::SignedReport& report : source.project.signedReports()) {
+        all.push_back(&report);
+        highest = std::max(highest, report.revision);
+    }
+    std::stable_sort(all.begin(), all.end(),
+                     [](const auto* a, const auto* b) { return a->revision < b->revision; });
+    section.statements.push_back(
+        highest > 0 ? say(kRevisionLater, {std::to_string(highest + 1), std::to_string(highest)})
+                    : say(kRevisionFirst, {std::to_string(highest + 1)}));
+    if (!source.walked.empty()) {
+        section.tables.push_back(reviewTable(source));
+    }
+    if (all.empty()) {
+        section.closing.push_back(say(kNoSignatures));
+    } else {
+        section.tables.push_back(signaturesTable(all));
+    }
+    return section;
+}
+
+}  // namespace ww::report::detail

@@ -1,0 +1,176 @@
+// The report's sections about the record: readiness, deficiencies, witness, review and revisions; and which
+// round is the final one. What belongs into them is common practice, no source.
+#include <gtest/gtest.h>
+
+#include "core/balancing/assess.h"
+#include "core/project/review.h"
+#include "core/report/report.h"
+#include "tests/support/demo_project.h"
+#include "tests/support/review_job.h"
+#include "tests/support/section_text.h"
+
+namespace ww::report {
+namespace {
+
+using support::CountingIds;
+using support::demoProject;
+using support::textOf;
+
+Report built(const project::Project& project, std::optional<int> round = {}) {
+    ReportOptions options;
+    options.round = round;
+    options.journalDigest = std::string(64, 'b');
+    return build(project, options);
+}
+
+std::string sectionText(const project::Project& project, SectionNumber number) {
+    return textOf(sectionOf(built(project), number));
+}
+
+/// The demo job with a witness round 4 that reads T1 and T6 again, T1 far off.
+project::Project witnessed() {
+    project::Project project = demoProject();
+    CountingIds ids(700);
+    project::Round round;
+    round.id = ids.next();
+    round.number = 4;
+    round.kind = project::RoundKind::Witness;
+    round.state = project::RoundState::Closed;
+    round.sampleSeed = *base::Decimal::parse("7");
+    for (const char* tag : {"T1", "T6"}) {
+        round.sample.push_back({project.branchTagged(tag)->id});
+    }
+    project.put(round);
+    int sequence = 0;
+    for (const char* tag : {"T1", "T6"}) {
+        const base::Id branch = project.branchTagged(tag)->id;
+        for (const std::size_t index : project.readingsOf(project.roundNumbered(3)->id)) {
+            project::Reading again = project.readings()[index];
+            if (again.branch != branch || again.status != project::ReadingStatus::Standing) {
+                continue;
+            }
+            again.id = ids.next();
+            again.round = round.id;
+            again.sequence = ++sequence;
+            again.supersedes.reset();
+            if (std::string_view(tag) == "T1") {
+                again.dp = quantity::measured<quantity::PressureDifference>(*base::Decimal::parse("90.0"),
+                                                                            quantity::Unit::Kilopascal);
+            }
+            project.put(again);
+        }
+    }
+    return project;
+}
+
+TEST(RecordSections, theFinalRoundIsTheLastThatIsNoWitnessRound) {
+    const project::Project project = witnessed();
+    EXPECT_EQ(project.lastRound()->number, 4);
+    EXPECT_EQ(project::lastOwnRound(project)->number, 3);
+    EXPECT_EQ(project::lastOwnRound(project, 2)->number, 2);
+    EXPECT_EQ(balancing::assessLast(project).roundNumber, 3);
+    const Report report = built(project);
+    EXPECT_EQ(report.roundNumber, 3);
+    EXPECT_EQ(report.rounds.size(), 3U);
+    EXPECT_EQ(built(project, 4).roundNumber, 3);
+    EXPECT_EQ(textOf(sectionOf(report, kFinal)), textOf(sectionOf(built(demoProject()), kFinal)));
+}
+
+TEST(RecordSections, theWitnessIsComparedWithTheFinalRoundAndItsReadingsAreListed) {
+    const std::string text = sectionText(witnessed(), kWitness);
+    EXPECT_NE(text.find("Round 4: Not confirmed: 1 of 2"), std::string::npos) << text;
+    EXPECT_NE(text.find("seed 7"), std::string::npos) << text;
+    EXPECT_NE(text.find("|NO|"), std::string::npos) << text;
+    EXPECT_NE(text.find("|100.0|yes|"), std::string::npos) << text;
+    EXPECT_NE(sectionText(witnessed(), kReadings).find("4|"), std::string::npos);
+    EXPECT_NE(sectionText(witnessed(), kReadings).find("90.0 kPa"), std::string::npos);
+    EXPECT_EQ(built(witnessed(), 2).rounds.size(), 2U);
+    EXPECT_EQ(textOf(sectionOf(built(witnessed(), 2), kWitness)).find("Round 4"), std::string::npos)
+        << "a witness of a later round is not of this one";
+    EXPECT_NE(sectionText(demoProject(), kWitness).find("No witness round"), std::string::npos);
+}
+
+/// A job with every record of a review.
+project::Project reviewed() {
+    project::Project project;
+    for (const project::AnyRecord& record : support::wholeJob().put) {
+        std::visit([&](const auto& value) { project.put(value); }, record);
+    }
+    for (const project::AnyRecord& record : support::reviewOf(project).put) {
+        std::visit([&](const auto& value) { project.put(value); }, record);
+    }
+    return project;
+}
+
+TEST(RecordSections, everyLineOfReadinessAndEveryDeficiencyIsThere) {
+    const project::Project project = reviewed();
+    const std::string readiness = sectionText(project, kReadiness);
+    for (const project::ReadinessLine& line : project.readiness()) {
+        EXPECT_NE(readiness.find(line.text + "|"), std::string::npos) << readiness;
+        EXPECT_NE(readiness.find(line.evidence), std::string::npos) << readiness;
+    }
+    const std::string deficiencies = sectionText(project, kDeficiencies);
+    for (const project::Deficiency& deficiency : project.deficiencies()) {
+        for (const std::string& part : {deficiency.description, deficiency.consequence, deficiency.trade,
+                                        deficiency.remedy, deficiency.retestResult, deficiency.raisedBy}) {
+            EXPECT_NE(deficiencies.find(part), std::string::npos) << part << " in " << deficiencies;
+        }
+    }
+}
+
+TEST(RecordSections, aPhotoIsAFigureOfItsDeficiency) {
+    project::Project project = reviewed();
+    ASSERT_FALSE(project.attachments().empty());
+    ASSERT_FALSE(project.deficiencies().empty());
+    project::Attachment photo = project.attachments()[0];
+    photo.deficiency = project.deficiencies()[0].id;
+    photo.mediaType = "image/jpeg";
+    project.put(photo);
+    const Section section = sectionOf(built(project), kDeficiencies);
+    ASSERT_EQ(section.figures.size(), 1U);
+    EXPECT_EQ(section.figures[0].kind, FigureKind::Photo);
+    EXPECT_EQ(section.figures[0].attachment, photo.id);
+    EXPECT_NE(base::english(section.figures[0].title)
+                  .find("Deficiency " + std::to_string(project.deficiencies()[0].number)),
+              std::string::npos);
+}
+
+TEST(RecordSections, signaturesSoFarAndWhatIsSuperseded) {
+    project::Project project = reviewed();
+    const Report later = built(project);
+    const int highest = project.signedReports()[0].revision;
+    EXPECT_EQ(later.revision, highest + 1);
+    EXPECT_EQ(later.supersedes, highest);
+    const std::string text = textOf(sectionOf(later, kRevisions));
+    EXPECT_NE(text.find("supersedes revision " + std::to_string(highest)), std::string::npos) << text;
+    EXPECT_NE(text.find("withdrawn: wrong round"), std::string::npos) << text;
+    EXPECT_EQ(built(demoProject()).revision, 1);
+    EXPECT_EQ(built(demoProject()).supersedes, std::nullopt);
+}
+
+TEST(RecordSections, commentsAreAmongTheExceptions) {
+    const project::Project project = reviewed();
+    const std::string text = sectionText(project, kExceptions);
+    for (const project::Comment& comment : project.comments()) {
+        EXPECT_NE(text.find(comment.text), std::string::npos) << text;
+    }
+}
+
+TEST(RecordSections, aValueTypedInAnotherUnitIsPrintedAsTyped) {
+    project::Project project = demoProject();
+    project::Reading reading = project.readings()[0];
+    reading.dp =
+        quantity::measured<quantity::PressureDifference>(*base::Decimal::parse("1.8"), quantity::Unit::Psi);
+    project.put(reading);
+    EXPECT_NE(sectionText(project, kReadings).find("|1.8 psi|"), std::string::npos);
+}
+
+TEST(RecordSections, onlyADraftSaysThatNobodySigned) {
+    ReportOptions options;
+    options.signers = Signers::Technician;
+    const std::string text = textOf(sectionOf(build(demoProject(), options), kResult));
+    EXPECT_EQ(text.find("Draft until signed"), std::string::npos) << text;
+}
+
+}  // namespace
+}  // namespace ww::report
