@@ -4,6 +4,7 @@
 
 #include "app/commands/open_workbook.h"
 #include "app/commands/whole_file.h"
+#include "core/balancing/ready_to_sign.h"
 #include "core/seal/seal_messages.h"
 #include "core/workbook/output_target.h"
 #include "core/workbook/report_signing.h"
@@ -85,6 +86,7 @@ class ReportCommand : public Command {
         if (!obstacles.empty()) {
             return kNotAccepted;
         }
+        tellWhatIsLeft(surroundings, workbook.project(), report);
         const auto key = wholeFile(m_key);
         const auto passphrase = wholeFile(m_passFile);
         if (!key || !passphrase) {
@@ -106,6 +108,20 @@ class ReportCommand : public Command {
             surroundings.err << "the certificate is self-made: nobody else vouches for the name\n";
         }
         return kDone;
+    }
+
+    /// The lines of the desktop's list that are not settled; here they hold nothing up.
+    static void tellWhatIsLeft(Surroundings& surroundings, const project::Project& project,
+                               const report::Report& report) {
+        if (report.rounds.empty()) {
+            return;
+        }
+        for (const balancing::SignLine& line : balancing::readyToSign(project, report.rounds.back())) {
+            if (line.state == balancing::SignState::NeedsReason ||
+                line.state == balancing::SignState::Blocks) {
+                surroundings.err << "left open: " << base::englishWithSubject(line.text) << "\n";
+            }
+        }
     }
 
     std::string m_file;

@@ -2,12 +2,13 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <filesystem>
+#include <iomanip>
 #include <nlohmann/json.hpp>
 #include <ostream>
 
 #include "app/commands/open_workbook.h"
 #include "app/commands/whole_file.h"
-#include "core/seal/verify_report.h"
+#include "core/seal/signature_answers.h"
 #include "core/workbook/report_signing.h"
 
 namespace ww::app {
@@ -22,18 +23,6 @@ bool isReport(const std::string& file, const std::string& bytes) {
         return sign >= 'A' && sign <= 'Z' ? static_cast<char>(sign + 32) : sign;
     });
     return ending == ".pdf" || bytes.starts_with("%PDF-");
-}
-
-const char* word(workbook::ReportState state) {
-    switch (state) {
-        case workbook::ReportState::Current:
-            return "current";
-        case workbook::ReportState::Superseded:
-            return "superseded";
-        case workbook::ReportState::Foreign:
-            break;
-    }
-    return "foreign";
 }
 
 Json signatureJson(const seal::SignatureFinding& signature) {
@@ -58,29 +47,10 @@ Json signatureJson(const seal::SignatureFinding& signature) {
 /// Who, when, changed or not, trusted or not: one line each.
 void printSignature(std::ostream& out, const seal::SignatureFinding& signature, bool hasAnchors) {
     out << (signature.role ? std::string(seal::name(*signature.role)) : signature.field) << "\n";
-    out << "  signed by  " << (signature.signer ? signature.signer->name : "an unreadable certificate");
-    if (signature.signer) {
-        out << (signature.signer->isSelfMade ? " (self-made certificate)"
-                                             : ", certificate by " + signature.signer->issuer);
+    for (const seal::SignatureAnswer& answer : seal::answersOf(signature, hasAnchors)) {
+        out << "  " << std::left << std::setw(11) << base::english(answer.question)
+            << base::english(answer.answer) << "\n";
     }
-    out << "\n  at         "
-        << (signature.time ? seal::shownTime(*signature.time) + " by the signer's clock" : "an unknown time")
-        << "\n  content    "
-        << (signature.isValid
-                ? signature.coversWholeFile ? "unchanged, the whole file" : "unchanged, up to this signature"
-                : "CHANGED OR BROKEN")
-        << "\n  signer     ";
-    if (signature.isTrusted) {
-        out << "trusted: its chain leads to a certificate you gave";
-    } else if (signature.signer && signature.signer->isSelfMade) {
-        out << "not trusted: nobody else vouches for the name; compare the fingerprint "
-            << signature.signer->fingerprint << " with the signer";
-    } else {
-        out << "not trusted: "
-            << (hasAnchors ? "its chain does not lead to a certificate you gave"
-                           : "no --trust CA.pem was given");
-    }
-    out << "\n";
 }
 
 class VerifyCommand : public Command {
@@ -134,7 +104,7 @@ class VerifyCommand : public Command {
             }
         }
         if (m_isJson) {
-            surroundings.out << json(found, state).dump(2) << "\n";
+            surroundings.out << json(found, state).dump(2, ' ', false, Json::error_handler_t::replace) << "\n";
         } else {
             print(surroundings.out, found, state, !anchors.isEmpty());
         }
@@ -163,7 +133,7 @@ class VerifyCommand : public Command {
                 {"waiting", waiting},
                 {"workbook", found.binding ? Json(found.binding->workbookId) : Json(nullptr)},
                 {"journal_digest", found.binding ? Json(found.binding->journalDigest) : Json(nullptr)},
-                {"state", state ? Json(word(*state)) : Json(nullptr)},
+                {"state", state ? Json(std::string(workbook::name(*state))) : Json(nullptr)},
                 {"faults", faults}};
     }
 
@@ -181,7 +151,7 @@ class VerifyCommand : public Command {
                 << found.binding->journalDigest << "\n";
         }
         if (state) {
-            out << "beside " << m_workbook << ": " << word(*state) << "\n";
+            out << "beside " << m_workbook << ": " << workbook::name(*state) << "\n";
         }
     }
 

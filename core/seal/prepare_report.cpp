@@ -143,6 +143,9 @@ bool addToPage(const PdfDocument& document, PdfUpdate& update, int page, const P
 
 base::Outcome addFields(const PdfDocument& document, PdfUpdate& update, const Preparation& preparation,
                         PdfDictionary& catalog) {
+    if (preparation.fields.empty()) {
+        return base::Done{};
+    }
     const auto pages = pageNumbers(document);
     if (!pages) {
         return damaged("pages");

@@ -35,7 +35,7 @@ struct ReportBinding {
 };
 
 struct Preparation {
-    std::vector<SignatureField> fields;  ///< one a role at most
+    std::vector<SignatureField> fields;  ///< one a role at most; none: nobody is to sign
     std::vector<Attachment> attachments;
     ReportBinding binding;
     base::Instant made;  ///< date of the attachments

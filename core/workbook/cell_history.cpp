@@ -1,39 +1,37 @@
 #include "core/workbook/cell_history.h"
 
 #include <algorithm>
+#include <unordered_map>
 
 namespace ww::workbook {
 
 base::Result<std::vector<CellValue>> cellHistory(const Workbook& workbook, const base::Id& branch) {
     const project::Project& project = workbook.project();
     const std::vector<JournalEntry> journal = workbook.journal();
-    std::vector<std::pair<std::int64_t, CellValue>> found;
-    for (const project::Reading& reading : project.readings()) {
-        if (reading.branch != branch) {
+    auto versions = workbook.historyOfAll(project::RecordKind::Reading);
+    if (!versions) {
+        return versions.fault();
+    }
+    std::vector<CellValue> out;
+    std::unordered_map<base::Id, project::Reading> known;
+    for (auto& [ref, version] : *versions) {
+        auto* then = version.record ? std::get_if<project::Reading>(&*version.record) : nullptr;
+        const bool isUndone = then == nullptr;
+        const auto before = known.find(ref.id);
+        if (isUndone && before == known.end()) {
             continue;
         }
-        auto versions = workbook.historyOf({project::RecordKind::Reading, reading.id});
-        if (!versions) {
-            return versions.fault();
+        const project::Reading reading = isUndone ? before->second : *then;
+        known.insert_or_assign(ref.id, reading);
+        const auto entry = std::find_if(journal.begin(), journal.end(), [&](const JournalEntry& candidate) {
+            return candidate.sequence == version.sequence;
+        });
+        if (reading.branch != branch || entry == journal.end()) {
+            continue;
         }
-        for (RecordVersion& version : *versions) {
-            auto* then = version.record ? std::get_if<project::Reading>(&*version.record) : nullptr;
-            const auto entry = std::find_if(
-                journal.begin(), journal.end(),
-                [&](const JournalEntry& candidate) { return candidate.sequence == version.sequence; });
-            if (then == nullptr || entry == journal.end()) {
-                continue;
-            }
-            const int round = project.rounds().at(then->round).number;
-            found.emplace_back(version.sequence,
-                               CellValue{std::move(*then), round, entry->time, entry->person, entry->label});
-        }
-    }
-    std::stable_sort(found.begin(), found.end(),
-                     [](const auto& a, const auto& b) { return a.first < b.first; });
-    std::vector<CellValue> out;
-    for (auto& [sequence, value] : found) {
-        out.push_back(std::move(value));
+        const project::Round* round = project.rounds().find(reading.round);
+        out.push_back({reading, round == nullptr ? 0 : round->number, entry->time, entry->person,
+                       entry->label, isUndone});
     }
     return out;
 }

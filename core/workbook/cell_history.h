@@ -12,14 +12,15 @@ namespace ww::workbook {
 /// One value as one journal entry left it.
 struct CellValue {
     project::Reading reading;  ///< as it then was
-    int round = 0;             ///< number
+    int round = 0;             ///< number; 0: the round was undone
     base::Instant stored;      ///< when the entry was made
     std::string person;        ///< who made it
     std::string label;         ///< of the entry
+    bool isUndone = false;     ///< the entry took the reading back
 };
 
-/// All values of a branch in all rounds, oldest entry first, corrected and struck ones among them. Readings
-/// that were undone are left out. Fails where the journal cannot be read.
+/// All values of a branch in all rounds, oldest entry first, corrected, struck and undone ones among them.
+/// Fails where the journal cannot be read.
 base::Result<std::vector<CellValue>> cellHistory(const Workbook& workbook, const base::Id& branch);
 
 }  // namespace ww::workbook

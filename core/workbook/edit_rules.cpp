@@ -406,13 +406,14 @@ class Examination {
         return corrected != nullptr && corrected->round == reading.round &&
                placeOf(*corrected) == placeOf(reading);
     }
-    /// Whether the only change is that a reading of this edit supersedes it, with a reason.
+    /// Whether the only change is that a reading of this edit supersedes it, with a reason. A place that was
+    /// read twice is corrected as a whole: its correction names the last of the readings.
     template <AnyReading R>
     bool isMarkedSuperseded(R before, const R& after) const {
         const bool isCorrected = std::any_of(m_put.begin(), m_put.end(), [&](const auto& entry) {
             const R* other = std::get_if<R>(entry.second);
-            return other != nullptr && other->supersedes == after.id && other->id != after.id &&
-                   tableOf(m_project, other).find(other->id) == nullptr;
+            return other != nullptr && tableOf(m_project, other).find(other->id) == nullptr &&
+                   other->round == before.round && placeOf(*other) == placeOf(before) && corrects(*other);
         });
         const Round* round = m_project.rounds().find(before.round);
         if (!isCorrected || after.status != ReadingStatus::Superseded ||

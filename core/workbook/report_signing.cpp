@@ -16,6 +16,15 @@ inline constexpr base::MessageForm kSignedNotWritten{
     "signed_not_written",
     "the signed report could not be written; choose a place with room that can be written"};
 
+inline constexpr base::MessageForm kReportCurrent{
+    "report_current", "the report is of this workbook as it stands now"};
+inline constexpr base::MessageForm kReportSuperseded{
+    "report_superseded",
+    "the report is of this workbook, which was changed since; sign a new report for what stands now"};
+inline constexpr base::MessageForm kReportForeign{
+    "report_foreign",
+    "the report is of another workbook, or of a state that this one never had; open the workbook it names"};
+
 /// What is written into the journal; every entry of this label only notes a signature.
 constexpr const char* kSigningLabel = "Sign the report";
 
@@ -131,6 +140,34 @@ ReportState stateOf(const Workbook& workbook, const seal::ReportBinding& binding
         }
     }
     return ReportState::Foreign;
+}
+
+std::string_view name(ReportState state) {
+    switch (state) {
+        case ReportState::Current:
+            return "current";
+        case ReportState::Superseded:
+            return "superseded";
+        case ReportState::Foreign:
+            break;
+    }
+    return "foreign";
+}
+
+const base::MessageForm& meaning(ReportState state) {
+    switch (state) {
+        case ReportState::Current:
+            return kReportCurrent;
+        case ReportState::Superseded:
+            return kReportSuperseded;
+        case ReportState::Foreign:
+            break;
+    }
+    return kReportForeign;
+}
+
+ReportState stateOf(const Workbook& workbook, const project::SignedReport& report) {
+    return stateOf(workbook, seal::ReportBinding{workbook.workbookId().text(), report.journalDigest});
 }
 
 base::Result<project::SignedReport> signReport(Workbook& workbook, const SigningRequest& request) {

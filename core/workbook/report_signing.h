@@ -62,5 +62,11 @@ enum class ReportState {
     Foreign,     ///< of another workbook, or of a state that this one never had
 };
 ReportState stateOf(const Workbook& workbook, const seal::ReportBinding& binding);
+/// "current", "superseded", "foreign".
+std::string_view name(ReportState state);
+/// The same as a sentence.
+const base::MessageForm& meaning(ReportState state);
+/// How a workbook stands to a signature that it noted itself.
+ReportState stateOf(const Workbook& workbook, const project::SignedReport& report);
 
 }  // namespace ww::workbook

@@ -216,42 +216,71 @@ Id Workbook::workbookId() const {
     return m_state->workbookId;
 }
 
-Result<std::vector<RecordVersion>> Workbook::historyOf(const project::RecordRef& record) const {
+namespace {
+
+using Versions = std::vector<std::pair<project::RecordRef, RecordVersion>>;
+
+/// Every version of the records that are wanted. Only the records that changed together with them come along;
+/// what they refer to does not.
+Result<Versions> versionsOf(const store::Database& database, quantity::Density density,
+                            const std::function<bool(const project::RecordRef&)>& isWanted) {
     store::Database copy = store::Database::inMemory();
     if (auto made = store::createCurrentSchema(copy); !made) {
         return made.fault();
     }
-    // Only the records that changed together with this one come along; what they refer to does not.
     if (auto off = copy.execute("PRAGMA foreign_keys=OFF"); !off) {
         return off.fault();
     }
-    std::vector<RecordVersion> versions;
+    Versions versions;
     std::optional<Fault> fault;
-    auto walk = store::walkJournal(
-        m_state->database, [&](const store::JournalRecord& entry, store::ByteSpan changeset) {
+    auto walk =
+        store::walkJournal(database, [&](const store::JournalRecord& entry, store::ByteSpan changeset) {
             const ChangeSet changes = store::changeSetOf(changeset);
-            const bool isTouched =
-                std::find(changes.put.begin(), changes.put.end(), record) != changes.put.end() ||
-                std::find(changes.erased.begin(), changes.erased.end(), record) != changes.erased.end();
-            if (!isTouched) {
+            std::vector<project::RecordRef> touched;
+            for (const auto* refs : {&changes.put, &changes.erased}) {
+                std::copy_if(refs->begin(), refs->end(), std::back_inserter(touched), isWanted);
+            }
+            if (touched.empty()) {
                 return true;
             }
             if (auto applied = store::applyWhatFits(copy, changeset); !applied) {
                 fault = applied.fault();
                 return false;
             }
-            auto read = store::readRecord(copy, record, m_state->project.fluid().density());
-            if (!read) {
-                fault = read.fault();
-                return false;
+            for (const project::RecordRef& ref : touched) {
+                auto read = store::readRecord(copy, ref, density);
+                if (!read) {
+                    fault = read.fault();
+                    return false;
+                }
+                versions.push_back({ref, {entry.sequence, std::move(*read)}});
             }
-            versions.push_back({entry.sequence, std::move(*read)});
             return true;
         });
     if (!walk || fault) {
         return fault ? *fault : walk.fault();
     }
     return versions;
+}
+
+}  // namespace
+
+Result<std::vector<RecordVersion>> Workbook::historyOf(const project::RecordRef& record) const {
+    auto found = versionsOf(m_state->database, m_state->project.fluid().density(),
+                            [&](const project::RecordRef& ref) { return ref == record; });
+    if (!found) {
+        return found.fault();
+    }
+    std::vector<RecordVersion> versions;
+    for (auto& [ref, version] : *found) {
+        versions.push_back(std::move(version));
+    }
+    return versions;
+}
+
+Result<Versions> Workbook::historyOfAll(project::RecordKind kind) const {
+    return versionsOf(m_state->database, m_state->project.fluid().density(),
+                      [kind](const project::RecordRef& ref) { return ref.kind == kind; });
 }
 
 Result<Project> Workbook::asItStoodAfter(std::int64_t sequence) const {
