@@ -31,6 +31,7 @@ Commands::Commands(QObject* parent)
       findValve(make(tr("&Find Valve…"), {QKeySequence("Ctrl+J"), QKeySequence("Ctrl+F")})),
       note(make(tr("Write &Note…"), {QKeySequence("Ctrl+M")})),
       history(make(tr("Show &History…"), {QKeySequence("Ctrl+H")})),
+      journal(make(tr("Show the Job as It &Stood…"), {QKeySequence("Ctrl+Shift+H")})),
       nextOpen(make(tr("Go to Ne&xt Open Item"), {QKeySequence("Ctrl+Shift+Down")})),
       previousOpen(make(tr("Go to Pre&vious Open Item"), {QKeySequence("Ctrl+Shift+Up")})),
       newRound(make(tr("&Open New Round…"), {QKeySequence("Ctrl+Shift+N")})),
@@ -58,7 +59,10 @@ Commands::Commands(QObject* parent)
       smallerText(make(tr("Make Text &Smaller"), {QKeySequence("Ctrl+-")})),
       normalText(make(tr("Reset &Text Size"), {QKeySequence("Ctrl+0")})),
       fullScreen(make(tr("Show &Full Screen"), {QKeySequence("F11"), QKeySequence("Ctrl+Shift+F")})),
-      exportReport(make(tr("&Export Report as PDF…"), {QKeySequence("Ctrl+P")})),
+      exportReport(make(tr("&Export Unsigned Draft…"), {QKeySequence("Ctrl+P")})),
+      signReport(make(tr("&Sign Report…"), {QKeySequence("Ctrl+Shift+R")})),
+      makeCertificate(make(tr("&Make a Certificate…"), {QKeySequence("Ctrl+Shift+C")})),
+      verifyReport(make(tr("&Verify a Report…"), {QKeySequence("Ctrl+Shift+G")})),
       showTruth(make(tr("Show &Truth against Found (Practice)…"), {QKeySequence("Ctrl+Shift+U")})),
       keys(make(tr("Show &Keys"), {QKeySequence("F1"), QKeySequence("Ctrl+Shift+K")})),
       about(make(tr("Show &Version and Licence"), {QKeySequence("Ctrl+Shift+V")})) {
@@ -105,7 +109,8 @@ void Commands::fill(QMenuBar* bar) {
     };
     add(tr("&File"), {newJob, newFromFolder, newPractice, open, openRecent->menuAction(), nullptr, save,
                       saveCopy, mergeCopy, decideConflicts, exportCsv, nullptr, close, quit});
-    add(tr("&Edit"), {undo, redo, nullptr, findValve, note, history, nullptr, nextOpen, previousOpen});
+    add(tr("&Edit"),
+        {undo, redo, nullptr, findValve, note, history, journal, nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});
     add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
                        doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch});
@@ -114,7 +119,7 @@ void Commands::fill(QMenuBar* bar) {
     view->addActions({advice, convergence, tableTwin});
     view->addSeparator();
     view->addActions({nextDisplay, largerText, smallerText, normalText, fullScreen});
-    add(tr("Re&port"), {exportReport, nullptr, showTruth});
+    add(tr("Re&port"), {exportReport, signReport, makeCertificate, verifyReport, nullptr, showTruth});
     add(tr("&Help"), {keys, about});
 }
 

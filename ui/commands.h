@@ -41,6 +41,7 @@ class Commands : public QObject {
     QAction* findValve;
     QAction* note;
     QAction* history;
+    QAction* journal;
     QAction* nextOpen;
     QAction* previousOpen;
     // Round
@@ -75,6 +76,9 @@ class Commands : public QObject {
     QAction* fullScreen;
     // Report
     QAction* exportReport;
+    QAction* signReport;
+    QAction* makeCertificate;
+    QAction* verifyReport;
     QAction* showTruth;
     // Help
     QAction* keys;

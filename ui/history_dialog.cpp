@@ -51,14 +51,15 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
         const project::Reading& reading = value.reading;
         TextRow row;
         row.id = reading.id;
-        row.isStruck = reading.status != project::ReadingStatus::Standing;
+        row.isStruck = value.isUndone || reading.status != project::ReadingStatus::Standing;
         const std::string words = reading.reason.empty() ? reading.note : reading.reason;
-        row.cells = {QString::number(value.round),
+        row.cells = {value.round > 0 ? QString::number(value.round) : tr("undone"),
                      reading.setting ? QString::fromStdString(reading.setting->text()) : QString(),
                      reading.cannotBeRead ? tr("cannot be read")
                      : reading.dp         ? text::entered(reading.dp)
                                           : text::entered(reading.flow),
-                     QString::fromStdString(std::string(project::name(reading.status))),
+                     value.isUndone ? tr("undone")
+                                    : QString::fromStdString(std::string(project::name(reading.status))),
                      QString::fromStdString(value.stored.text()).left(19).replace('T', ' '),
                      QString::fromStdString(value.person),
                      QString::fromStdString(value.label),

@@ -2,6 +2,7 @@
 
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QFile>
 #include <QFileDialog>
 #include <QLabel>
 #include <QPlainTextEdit>
@@ -34,6 +35,14 @@ QString askWorkbookToWrite(QWidget* parent, const QString& title, const QString&
 
 QString askFolder(QWidget* parent, const QString& title, const QString& folder) {
     return QFileDialog::getExistingDirectory(parent, title, folder);
+}
+
+std::optional<std::string> bytesOfFile(const QString& name, qint64 most) {
+    QFile file(name);
+    if (name.isEmpty() || !file.open(QIODevice::ReadOnly) || file.size() > most) {
+        return std::nullopt;
+    }
+    return file.readAll().toStdString();
 }
 
 project::Edit emptyJob(const base::Id& id, const QString& name) {

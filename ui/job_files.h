@@ -14,6 +14,9 @@ QString askWorkbookToOpen(QWidget* parent, const QString& folder);
 QString askWorkbookToWrite(QWidget* parent, const QString& title, const QString& proposal);
 QString askFolder(QWidget* parent, const QString& title, const QString& folder);
 
+/// The bytes of a file of at most so many; nothing where it cannot be read or is larger.
+std::optional<std::string> bytesOfFile(const QString& file, qint64 most);
+
 /// A job with nothing in it but usual limits and water at 20 °C, SI units: enough to start typing.
 project::Edit emptyJob(const base::Id& id, const QString& name);
 

@@ -33,6 +33,8 @@ namespace {
 
 constexpr base::MessageForm kStoredAlready{
     "stored_already", "everything is stored, the newest at {1}; nothing is left to save"};
+constexpr base::MessageForm kGoneElsewhere{
+    "gone_elsewhere", "all is stored, with the last reading, in {1}; work goes on there"};
 constexpr base::MessageForm kCopySaved{"copy_saved",
                                        "a whole copy is at {1}; work goes on in the first file"};
 constexpr base::MessageForm kTablesWritten{
@@ -226,6 +228,7 @@ void MainWindow::connectFileCommands() {
     connect(m_commands->mergeCopy, &QAction::triggered, this, &MainWindow::mergeCopy);
     connect(m_commands->decideConflicts, &QAction::triggered, this, &MainWindow::decideConflicts);
     connect(m_strip, &JobStrip::conflictsWanted, m_commands->decideConflicts, &QAction::trigger);
+    connect(m_strip, &JobStrip::copyElsewhereWanted, this, &MainWindow::saveElsewhere);
     connect(m_commands->exportCsv, &QAction::triggered, this, &MainWindow::exportTables);
     connect(m_commands->close, &QAction::triggered, this, [this] {
         m_notice->clearMessage();
@@ -307,8 +310,11 @@ void MainWindow::connectAdjustCommands() {
     onAdjust(m_commands->readShutValve, &AdjustPlace::readShutValve);
     onAdjust(m_commands->takeAdvice, &AdjustPlace::takeAdvice);
     onAdjust(m_commands->advice, &AdjustPlace::goToAdvice);
-    connect(m_commands->tableTwin, &QAction::triggered, this,
-            [this] { place() == Pump ? m_pump->toggleTable() : m_walk->toggleTable(); });
+    connect(m_commands->tableTwin, &QAction::triggered, this, [this] {
+        place() == Pump     ? m_pump->toggleTable()
+        : place() == Review ? m_review->toggleTable()
+                            : m_walk->toggleTable();
+    });
 }
 
 void MainWindow::connectViewCommands() {
@@ -326,27 +332,7 @@ void MainWindow::connectViewCommands() {
     connect(m_commands->normalText, &QAction::triggered, this, [=] { resizeText(10.0); });
     connect(m_commands->fullScreen, &QAction::triggered, this,
             [this](bool isFull) { isFull ? showFullScreen() : showNormal(); });
-    connect(m_commands->exportReport, &QAction::triggered, this, [this] {
-        showPlace(Report);
-        m_report->exportReport();
-    });
-    connect(m_report, &ReportPlace::placeWanted, this, [this](ReportPlace::Target target) {
-        switch (target) {
-            case ReportPlace::Target::Job:
-                return showPlace(Job);
-            case ReportPlace::Target::System:
-                return showPlace(System);
-            case ReportPlace::Target::Walk:
-                return showPlace(Walk);
-            case ReportPlace::Target::Pump:
-                return showPlace(Pump);
-        }
-    });
-    connect(m_report, &ReportPlace::branchWanted, this, [this](const base::Id& branch) {
-        showPlace(Walk);
-        m_bridge.selectBranch(branch);
-        m_walk->showBranch(branch);
-    });
+    connectReportCommands();
     connect(m_commands->keys, &QAction::triggered, this, [this] { KeyList(*m_commands, this).exec(); });
     connect(m_commands->about, &QAction::triggered, this, &MainWindow::showAbout);
     // F6 and Ctrl+Tab lead from a grid to the next field; from everywhere else F6 leads back to the place.
@@ -423,7 +409,7 @@ void MainWindow::refreshCommands() {
                             m_commands->readShutValve, m_commands->takeAdvice}) {
         action->setEnabled(isWritable);
     }
-    m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk);
+    m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk || place() == Review);
     for (QAction* action : {m_commands->readAgain, m_commands->doubtful, m_commands->cannotRead,
                             m_commands->note, m_commands->closeRound}) {
         action->setEnabled(isRoundOpen);
@@ -434,12 +420,13 @@ void MainWindow::refreshCommands() {
     m_commands->decideConflicts->setEnabled(isWritable && !m_bridge.openConflicts().empty());
     m_commands->comment->setEnabled(isWritable && !m_bridge.project().rounds().empty());
     m_commands->deficiency->setEnabled(isWritable);
-    for (QAction* action : {m_commands->history, m_commands->nextOpen, m_commands->previousOpen}) {
+    for (QAction* action :
+         {m_commands->history, m_commands->journal, m_commands->nextOpen, m_commands->previousOpen}) {
         action->setEnabled(m_bridge.isOpen());
     }
     refreshPracticeCommands();
     for (QAction* action : {m_commands->save, m_commands->saveCopy, m_commands->exportCsv, m_commands->close,
-                            m_commands->exportReport, m_commands->findValve}) {
+                            m_commands->exportReport, m_commands->findValve, m_commands->signReport}) {
         action->setEnabled(m_bridge.isOpen());
     }
     const QString back = undo.isEmpty() ? QString() : tr("   |   Ctrl+Z undo %1").arg(undo);
@@ -530,8 +517,8 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 }
 
 void MainWindow::raise(const base::Fault& fault) {
-    const bool isGood = fault.is(kStoredAlready) || fault.is(kCopySaved) || fault.is(kTablesWritten) ||
-                        fault.is(kMerged) || fault.is(kNothingNew);
+    const bool isGood = fault.is(kStoredAlready) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
+                        fault.is(kTablesWritten) || fault.is(kMerged) || fault.is(kNothingNew);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());
@@ -591,6 +578,20 @@ void MainWindow::saveCopy() {
         const base::Outcome done = m_bridge.saveCopy(copy);
         raise(done ? base::Fault{&kCopySaved, {}, {copy.toStdString()}} : done.fault());
     }
+}
+
+void MainWindow::saveElsewhere() {
+    const QString file = askWorkbookToWrite(this, tr("Save a Copy Elsewhere and Go On There"),
+                                            QDir::homePath() + '/' + QFileInfo(m_bridge.file()).fileName());
+    if (file.isEmpty()) {
+        return;
+    }
+    const base::Outcome done = m_bridge.goOnIn(file);
+    if (done) {
+        m_preferences.rememberFile(file);
+        refreshRecent();
+    }
+    raise(done ? base::Fault{&kGoneElsewhere, {}, {file.toStdString()}} : done.fault());
 }
 
 void MainWindow::showAbout() {

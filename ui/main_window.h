@@ -83,6 +83,7 @@ class MainWindow : public QMainWindow {
     void connectViewCommands();
     void connectReviewCommands();
     void connectPumpCommands();
+    void connectReportCommands();
     void goToOpenItem(bool isForward);
     void showHistory();
     void listDeficiency();
@@ -105,6 +106,8 @@ class MainWindow : public QMainWindow {
     void showTruth();
     void exportTables();
     void saveCopy();
+    void saveElsewhere();
+    void showJournal();
     /// Says too which sound copy lies beside a damaged file.
     void raiseWithAdvice(const base::Fault& fault, const QString& file);
     void mergeCopy();

@@ -1,9 +1,13 @@
-// The commands of the main window that belong to a review: comments, history, open items, deficiencies.
+// The commands of the main window that belong to a review and to the report: comments, history, open items,
+// deficiencies, signing.
 #include "core/balancing/review_steps.h"
 #include "core/project/review.h"
 #include "ui/history_dialog.h"
+#include "ui/journal_dialog.h"
 #include "ui/main_window.h"
 #include "ui/places/job/job_place.h"
+#include "ui/places/report/report_place.h"
+#include "ui/places/report/signing_panel.h"
 #include "ui/places/review/review_place.h"
 #include "ui/places/walk/walk_place.h"
 
@@ -25,6 +29,7 @@ void MainWindow::connectReviewCommands() {
         m_review->comment();
     });
     connect(m_commands->history, &QAction::triggered, this, &MainWindow::showHistory);
+    connect(m_commands->journal, &QAction::triggered, this, &MainWindow::showJournal);
     connect(m_commands->nextOpen, &QAction::triggered, this, [this] { goToOpenItem(true); });
     connect(m_commands->previousOpen, &QAction::triggered, this, [this] { goToOpenItem(false); });
     connect(m_commands->deficiency, &QAction::triggered, this, &MainWindow::listDeficiency);
@@ -37,6 +42,12 @@ void MainWindow::showHistory() {
         return;
     }
     HistoryDialog(m_bridge, *branch, this).exec();
+}
+
+void MainWindow::showJournal() {
+    if (m_bridge.isOpen()) {
+        JournalDialog(m_bridge, this).exec();
+    }
 }
 
 void MainWindow::goToOpenItem(bool isForward) {
@@ -82,6 +93,45 @@ void MainWindow::listDeficiency() {
     const bool isKnown = selected && m_bridge.project().branches().contains(*selected);
     showPlace(Job);
     m_job->addDeficiency(isKnown ? selected : std::nullopt);
+}
+
+void MainWindow::connectReportCommands() {
+    const auto onReport = [this](QAction* action, auto act) {
+        connect(action, &QAction::triggered, this, [this, act] {
+            showPlace(Report);
+            act();
+        });
+    };
+    onReport(m_commands->exportReport, [this] { m_report->exportReport(); });
+    onReport(m_commands->signReport, [this] { m_report->signing()->sign(); });
+    onReport(m_commands->makeCertificate, [this] { m_report->signing()->askCertificate(); });
+    onReport(m_commands->verifyReport, [this] { m_report->verifyReport(); });
+    const ReadyList* ready = m_report->ready();
+    connect(ready, &ReadyList::placeWanted, this, [this](ReadyList::Target target) {
+        switch (target) {
+            case ReadyList::Target::Job:
+                return showPlace(Job);
+            case ReadyList::Target::System:
+                return showPlace(System);
+            case ReadyList::Target::Walk:
+                return showPlace(Walk);
+            case ReadyList::Target::Pump:
+                return showPlace(Pump);
+            case ReadyList::Target::Review:
+                return showPlace(Review);
+            case ReadyList::Target::Merge:
+                return m_commands->decideConflicts->trigger();
+        }
+    });
+    connect(ready, &ReadyList::branchWanted, this, [this](const base::Id& branch) {
+        showPlace(Walk);
+        m_bridge.selectBranch(branch);
+        m_walk->showBranch(branch);
+    });
+    connect(ready, &ReadyList::deficiencyWanted, this, [this](const base::Id& branch) {
+        m_bridge.selectBranch(branch);
+        listDeficiency();
+    });
 }
 
 }  // namespace ww::ui

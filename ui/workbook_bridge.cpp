@@ -84,6 +84,7 @@ void WorkbookBridge::takeOver(std::unique_ptr<workbook::Workbook> workbook) {
     m_workbook = std::move(workbook);
     m_assessment.reset();
     m_notStored.reset();
+    m_unstored.clear();
     m_selectedBranch.reset();
     m_storedCount = 0;
     m_instrument = lastInstrument(project());
@@ -115,7 +116,10 @@ const project::Project& WorkbookBridge::project() const {
 
 const balancing::Assessment& WorkbookBridge::assessment() const {
     if (!m_assessment) {
-        m_assessment = balancing::assessLast(project(), {.fillGaps = openRoundOrNull() != nullptr});
+        const balancing::AssessOptions options{.fillGaps = openRoundOrNull() != nullptr};
+        const project::Round* last = project().lastRound();
+        m_assessment = last != nullptr ? balancing::assess(project(), last->id, options)
+                                       : balancing::assessLast(project(), options);
     }
     return *m_assessment;
 }
@@ -194,6 +198,7 @@ base::Outcome WorkbookBridge::took(const base::Result<project::ChangeSet>& resul
         return result.fault();
     }
     m_notStored.reset();
+    m_unstored.clear();
     if (!result->isEmpty()) {
         ++m_storedCount;
         emit changed(*result);
@@ -211,7 +216,11 @@ base::Outcome WorkbookBridge::apply(const project::Edit& edit) {
     if (isReadOnly()) {
         return readOnlyReason().value_or(fault(kWorkbookReadOnly));
     }
-    return guarded([&] { return took(m_workbook->apply(edit), false); });
+    const base::Outcome done = guarded([&] { return took(m_workbook->apply(edit), false); });
+    if (!done && m_notStored) {
+        m_unstored.push_back(edit);
+    }
+    return done;
 }
 
 base::Outcome WorkbookBridge::undo() {
@@ -463,6 +472,31 @@ base::Outcome WorkbookBridge::saveCopy(const QString& file) const {
         return fault(kNoWorkbookOpen);
     }
     return guarded([&] { return m_workbook->saveCopy(file.toStdString()); });
+}
+
+base::Outcome WorkbookBridge::goOnIn(const QString& file) {
+    if (const base::Outcome saved = saveCopy(file); !saved) {
+        return saved;
+    }
+    const std::vector<project::Edit> unstored = m_unstored;
+    if (const base::Outcome opened = open(file); !opened) {
+        return opened;
+    }
+    for (project::Edit edit : unstored) {
+        // Each was made for the job without the others: its readings come behind theirs.
+        for (project::AnyRecord& record : edit.put) {
+            auto* reading = std::get_if<project::Reading>(&record);
+            if (reading != nullptr && !project().readings().contains(reading->id)) {
+                for (const std::size_t index : project().readingsOf(reading->round)) {
+                    reading->sequence = std::max(reading->sequence, project().readings()[index].sequence + 1);
+                }
+            }
+        }
+        if (const base::Outcome stored = apply(edit); !stored) {
+            return stored;
+        }
+    }
+    return base::Done{};
 }
 
 }  // namespace ww::ui

@@ -16,6 +16,10 @@
 #include "core/balancing/walk.h"
 #include "core/workbook/workbook.h"
 
+namespace ww::workbook {
+struct SigningRequest;
+}
+
 namespace ww::ui {
 
 inline constexpr base::MessageForm kInternalDefect{
@@ -111,6 +115,8 @@ class WorkbookBridge : public QObject {
     /// would come of it.
     base::Result<workbook::MergeReport> merge(const QString& other);
     base::Result<workbook::MergeReport> previewMerge(const QString& other);
+    /// Signs a report of this job into a file and notes the signature.
+    base::Result<project::SignedReport> signReport(const workbook::SigningRequest& request);
     /// Picks one side of a conflict that merging left open.
     base::Outcome choose(const base::Id& conflict, project::ConflictChoice choice);
     std::vector<project::MergeConflict> openConflicts() const;
@@ -149,6 +155,8 @@ class WorkbookBridge : public QObject {
 
     /// Writes a whole copy under another name; the open workbook stays.
     base::Outcome saveCopy(const QString& file) const;
+    /// Writes a whole copy, goes on in it, and stores there what could not be stored here.
+    base::Outcome goOnIn(const QString& file);
 
   signals:
     /// What changed in the job. Empty lists mean: everything (another workbook).
@@ -178,6 +186,7 @@ class WorkbookBridge : public QObject {
     project::Project m_none;
     mutable std::optional<balancing::Assessment> m_assessment;
     std::optional<base::Fault> m_notStored;
+    std::vector<project::Edit> m_unstored;  ///< since m_notStored was set
     std::optional<base::Id> m_selectedBranch;
     std::optional<base::Id> m_instrument;
     std::optional<base::Id> m_person;

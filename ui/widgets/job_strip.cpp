@@ -68,6 +68,7 @@ JobStrip::JobStrip(QWidget* parent)
       m_meter(new QLabel(this)),
       m_stored(new Yielding(this)),
       m_conflicts(new QPushButton(this)),
+      m_elsewhere(new QPushButton(tr("Save a Copy Elsewhere…"), this)),
       m_display(new QLabel(this)) {
     setObjectName(QStringLiteral("job_strip"));
     setAccessibleName(tr("Job strip"));
@@ -92,12 +93,18 @@ JobStrip::JobStrip(QWidget* parent)
     m_conflicts->setAccessibleName(tr("Conflicts to decide"));
     m_conflicts->hide();
     connect(m_conflicts, &QPushButton::clicked, this, &JobStrip::conflictsWanted);
+    m_elsewhere->setObjectName(QStringLiteral("save_elsewhere"));
+    m_elsewhere->setAccessibleDescription(
+        tr("Writes the whole workbook to another disk, with what could not be stored, and goes on there"));
+    m_elsewhere->hide();
+    connect(m_elsewhere, &QPushButton::clicked, this, &JobStrip::copyElsewhereWanted);
     m_progress->setAccessibleName(tr("Valves read"));
     for (QWidget* widget : std::initializer_list<QWidget*>{m_job, m_round, m_read, m_progress}) {
         layout->addWidget(widget);
     }
     layout->addStretch(1);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_conflicts, m_meter, m_stored, m_display}) {
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{m_conflicts, m_meter, m_stored, m_elsewhere, m_display}) {
         layout->addWidget(widget);
     }
 }
@@ -116,6 +123,7 @@ void JobStrip::show(const StripText& text) {
     m_display->setText(text.display);
     m_conflicts->setText(tr("%n to decide", nullptr, text.conflictCount));
     m_conflicts->setVisible(text.conflictCount > 0);
+    m_elsewhere->setVisible(text.isNotStored);
     if (m_stored->property("inverse").toBool() != text.isNotStored) {
         m_stored->setProperty("inverse", text.isNotStored);
         m_stored->style()->unpolish(m_stored);

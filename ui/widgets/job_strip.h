@@ -33,6 +33,8 @@ class JobStrip : public QWidget {
   signals:
     /// The badge was pressed.
     void conflictsWanted();
+    /// The file takes nothing more, so a copy is wanted elsewhere.
+    void copyElsewhereWanted();
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -47,6 +49,7 @@ class JobStrip : public QWidget {
     QLabel* m_meter;
     QLabel* m_stored;
     QPushButton* m_conflicts;
+    QPushButton* m_elsewhere;
     QLabel* m_display;
     theme::Tokens m_tokens;
 };

@@ -89,8 +89,8 @@ TEST(ReportPlace, listsPagesAndChecks) {
     ASSERT_NE(list, nullptr);
     EXPECT_GE(list->count(), 5);
     const QString texts = textsOf(place);
-    EXPECT_TRUE(texts.contains("6 of 6 terminals read in round 3")) << texts.toStdString();
-    EXPECT_TRUE(texts.contains("Index-circuit check passed")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("All 6 terminals are read in the final round")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("The index circuit is known and fully open")) << texts.toStdString();
     EXPECT_EQ(clippedIn(place), 0);
 }
 
@@ -101,14 +101,14 @@ TEST(ReportPlace, aMissingRoundLeadsToTheWalk) {
     rig.open(support::demoProject(options));
     ReportPlace place(rig.bridge);
     showAt(place, {1254, 606});
-    QSignalSpy wanted(&place, &ReportPlace::placeWanted);
+    QSignalSpy wanted(place.ready(), &ReadyList::placeWanted);
     for (QPushButton* button : place.findChildren<QPushButton*>()) {
         if (button->text() == "To Walk") {
             button->click();
         }
     }
     ASSERT_EQ(wanted.size(), 1);
-    EXPECT_EQ(wanted[0][0].value<ReportPlace::Target>(), ReportPlace::Target::Walk);
+    EXPECT_EQ(wanted[0][0].value<ReadyList::Target>(), ReadyList::Target::Walk);
 }
 
 TEST(ReportPlace, exportsTwiceTheSameBytes) {

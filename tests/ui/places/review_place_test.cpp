@@ -12,8 +12,11 @@
 
 #include "core/project/review.h"
 #include "core/workbook/cell_history.h"
+#include "tests/support/full_disk.h"
 #include "tests/ui/support/desk_window.h"
+#include "ui/charts/chart_view.h"
 #include "ui/history_dialog.h"
+#include "ui/journal_dialog.h"
 #include "ui/places/job/job_place.h"
 
 namespace ww::ui {
@@ -225,6 +228,101 @@ TEST(History, listsEveryValueWithWhoAndWhen) {
     EXPECT_TRUE(history->at(3).label.find("21.2") != std::string::npos);
     HistoryDialog dialog(desk.bridge(), branch);
     EXPECT_EQ(dialog.values()->rowCount(), 4);
+}
+
+TEST(History, showsWhatWasUndone) {
+    DeskWindow desk({.terminals = 6});
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    const auto history = workbook::cellHistory(*desk.bridge().workbook(), branch);
+    ASSERT_TRUE(history.ok());
+    ASSERT_EQ(history->size(), 3U) << "survey, reading, and that it was taken back";
+    EXPECT_TRUE(history->at(2).isUndone);
+    EXPECT_EQ(history->at(2).reading.dp->digits.text(), "20.1");
+    HistoryDialog dialog(desk.bridge(), branch);
+    EXPECT_TRUE(dialog.values()->row(2).isStruck);
+    EXPECT_TRUE(dialog.values()->row(2).cells.contains("undone"));
+}
+
+TEST(Journal, showsTheJobAsItStoodAfterAnyRecord) {
+    DeskWindow desk({.terminals = 6});
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    const std::int64_t then = desk.bridge().workbook()->newestEntry().sequence;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "31.5").ok());
+    JournalDialog dialog(desk.bridge());
+    EXPECT_EQ(dialog.actions()->rowCount(), static_cast<int>(desk.bridge().workbook()->journal().size()));
+    const auto shown = [&] { return dialog.state()->row(dialog.state()->rowOf(branch)).cells[2]; };
+    EXPECT_TRUE(shown().startsWith("31.5"));
+    dialog.showAfter(then);
+    EXPECT_TRUE(shown().startsWith("20.1"));
+    EXPECT_EQ(desk.stored("B-01"), "31.5 kPa") << "nothing is set back";
+}
+
+TEST(Review, showsHowTheSharesCameTogether) {
+    DeskWindow desk({.terminals = 6});
+    desk.window.showPlace(MainWindow::Review);
+    auto* place = desk.window.findChild<ReviewPlace*>();
+    auto* chart = place->findChild<charts::ChartView*>();
+    ASSERT_NE(chart, nullptr);
+    EXPECT_FALSE(chart->figure().isEmpty());
+    EXPECT_EQ(chart->figure().tableHeads.size(), 3) << "tag and two rounds";
+    const bool wasTable = chart->isTableShown();
+    desk.window.commands().tableTwin->trigger();
+    EXPECT_NE(chart->isTableShown(), wasTable);
+    bool isSaid = false;
+    for (const QLabel* label : place->findChildren<QLabel*>()) {
+        isSaid = isSaid || label->text().startsWith("Spread, %: R1 ");
+    }
+    EXPECT_TRUE(isSaid);
+}
+
+// A full disk stands for any file that takes nothing more.
+TEST(Desk, whatCouldNotBeStoredGoesAlongWhenACopyIsSavedElsewhere) {
+    DeskWindow desk({.terminals = 6});
+    const base::Id first = desk.project().branchTagged("B-01")->id;
+    const base::Id second = desk.project().branchTagged("B-02")->id;
+    auto* button = desk.window.findChild<QPushButton*>("save_elsewhere");
+    ASSERT_NE(button, nullptr);
+    EXPECT_FALSE(button->isVisible());
+    {
+        const support::FullDisk full(4096);
+        EXPECT_FALSE(desk.bridge().storeDp(first, "20.1").ok());
+        EXPECT_FALSE(desk.bridge().storeDp(second, "30.2").ok());
+    }
+    ASSERT_TRUE(desk.bridge().notStored().has_value());
+    desk.window.showPlace(MainWindow::Walk);
+    emit desk.bridge().messageRaised(*desk.bridge().notStored());
+    EXPECT_TRUE(button->isVisible());
+    support::TemporaryFolder elsewhere;
+    ASSERT_TRUE(desk.bridge().goOnIn(QString::fromStdString(elsewhere.file("copy.wwj"))).ok());
+    EXPECT_EQ(desk.bridge().file().toStdString(), elsewhere.file("copy.wwj"));
+    EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
+    EXPECT_EQ(desk.stored("B-02"), "30.2 kPa");
+    EXPECT_FALSE(desk.bridge().notStored().has_value());
+    EXPECT_TRUE(workbook::verify(elsewhere.file("copy.wwj"))->isIntact);
+}
+
+TEST(Review, aValveReadTwiceCanBeCorrectedInAClosedRound) {
+    DeskWindow desk({.terminals = 2});
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    ASSERT_TRUE(desk.bridge().storeRepeat(branch, "20.5").ok());
+    ASSERT_TRUE(desk.bridge().storeDp(desk.project().branchTagged("B-02")->id, "22").ok());
+    const base::Id round = desk.project().lastRound()->id;
+    project::Round closed = *desk.project().lastRound();
+    closed.state = project::RoundState::Closed;
+    ASSERT_TRUE(desk.bridge().apply({"close", {closed}, {}, true}).ok());
+    const auto dp = quantity::measured<quantity::PressureDifference>(*base::Decimal::parse("21.7"),
+                                                                     quantity::Unit::Kilopascal);
+    const auto edit =
+        balancing::storeDp(desk.project(), round, branch, dp, std::nullopt, desk.bridge().context());
+    ASSERT_TRUE(edit.ok()) << base::english(edit.fault());
+    const base::Outcome done = desk.bridge().apply(*edit);
+    ASSERT_TRUE(done.ok()) << base::englishWithSubject(done.fault());
+    EXPECT_EQ(desk.stored("B-01"), "21.7 kPa");
+    EXPECT_EQ(desk.storedCount(), 2) << "both readings are superseded";
 }
 
 TEST(JobPages, theUsualReadinessGatesTheSurveyUntilItIsDoneOrOverruled) {

@@ -18,8 +18,6 @@ constexpr int kNarrowPanel = 300;
 /// Below this height there is room for one chart only, below this width for a narrow panel only.
 constexpr int kTwoCharts = 460;
 constexpr int kWide = 1000;
-constexpr std::size_t kPumpSection = 4;
-constexpr std::size_t kIndexSection = 5;
 
 QLabel* pageHeading(const QString& text, QWidget* parent) {
     auto* label = new QLabel(text, parent);
@@ -117,8 +115,8 @@ void CurvesPage::show(const pump_room::PumpPicture* picture) {
     m_convergence->setVisible(m_hasConvergence && height() >= kTwoCharts);
     m_convergence->setFigure(std::move(convergence));
 
-    const ww::report::Section& pump = report.sections[kPumpSection];
-    const ww::report::Section& index = report.sections[kIndexSection];
+    const ww::report::Section& pump = ww::report::sectionOf(report, ww::report::kPump);
+    const ww::report::Section& index = ww::report::sectionOf(report, ww::report::kIndex);
     std::vector<ww::report::Fact> duty = pump.facts;
     if (duty.empty() && !pump.figures.empty()) {
         duty.push_back({pump.title, pump.figures.front().reading, ww::report::Mark::Open});

@@ -13,10 +13,14 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "ui/places/fact_list.h"
+#include "core/balancing/assess.h"
 #include "ui/places/report/page_preview.h"
+#include "ui/places/report/signed_versions.h"
+#include "ui/places/report/signing_panel.h"
+#include "ui/places/report/verify_dialog.h"
 #include "ui/pump_advisor.h"
-#include "ui/report/page_builder.h"
+#include "ui/report/report_file_name.h"
+#include "ui/report/report_pages.h"
 #include "ui/report/report_writer.h"
 #include "ui/text/words.h"
 
@@ -26,47 +30,12 @@ namespace {
 using ww::report::Mark;
 
 constexpr int kListWidth = 190;
-constexpr int kPanelWidth = 344;
-constexpr std::size_t kIndexSection = 5;
+constexpr int kPanelWidth = 372;
 /// Below this width there is no room for a page that could be read.
 constexpr int kWithPreview = 780;
-
+constexpr int kReadyHeight = 150;
 /// Loops of so many terminals are learned in the time of one key; larger ones are waited for.
 constexpr std::size_t kLearnedAtOnce = 60;
-
-void clear(QLayout* layout) {
-    while (QLayoutItem* item = layout->takeAt(0)) {
-        if (item->widget() != nullptr) {
-            item->widget()->deleteLater();
-            item->widget()->hide();
-        }
-        delete item;
-    }
-}
-
-bool isIndexProved(const ww::report::Report& report) {
-    const ww::report::Section& index = report.sections[kIndexSection];
-    if (index.facts.empty()) {
-        return false;
-    }
-    for (const ww::report::Fact& fact : index.facts) {
-        if (fact.mark == Mark::Fail || fact.mark == Mark::Open) {
-            return false;
-        }
-    }
-    return true;
-}
-
-/// A file name from a job's name: what some file systems refuse becomes a line.
-QString fileNameOf(const ww::report::Report& report) {
-    QString name = QString::fromStdString(report.jobName).trimmed();
-    for (const QChar refused : QStringLiteral("/\\:*?\"<>|")) {
-        name.replace(refused, '-');
-    }
-    return QObject::tr("%1, balance report, round %2.pdf")
-        .arg(name.isEmpty() ? QObject::tr("Job") : name)
-        .arg(report.roundNumber);
-}
 
 }  // namespace
 
@@ -112,39 +81,54 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
 
 QWidget* ReportPlace::buildPanel() {
     auto* panel = new QWidget;
-    panel->setFixedWidth(kPanelWidth);
     auto* column = new QVBoxLayout(panel);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(10);
-    auto* title = new QLabel(tr("Ready?"), panel);
-    QFont bold = title->font();
+    column->setContentsMargins(0, 0, 6, 0);
+    column->setSpacing(8);
+    m_summary = new QLabel(tr("Ready to sign?"), panel);
+    m_summary->setWordWrap(true);
+    QFont bold = m_summary->font();
     bold.setBold(true);
     bold.setPointSizeF(bold.pointSizeF() * 1.2);
-    title->setFont(bold);
-    auto* list = new QWidget;
-    m_checks = new QVBoxLayout(list);
-    m_checks->setContentsMargins(0, 0, 6, 0);
-    m_checks->setSpacing(8);
-    auto* scroll = new QScrollArea;
-    scroll->setWidget(list);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setAccessibleName(tr("What is missing"));
+    m_summary->setFont(bold);
+    m_ready = new ReadyList(m_bridge);
+    auto* list = new QScrollArea;
+    list->setWidget(m_ready);
+    list->setWidgetResizable(true);
+    list->setFrameShape(QFrame::NoFrame);
+    list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list->setMinimumHeight(kReadyHeight);
+    list->setAccessibleName(tr("Ready to sign?"));
+    m_signing = new SigningPanel(
+        m_bridge, [this](ww::report::Signers signers) { return currentReport(signers); }, panel);
+    m_versions = new SignedVersions(m_bridge, panel);
     m_written = new QLabel(panel);
     m_written->setWordWrap(true);
+    m_written->setTextFormat(Qt::PlainText);
     m_written->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_export = new QPushButton(tr("&Export Report…"), panel);
-    m_export->setAccessibleDescription(tr("Writes these pages as a PDF file"));
-    connect(m_export, &QPushButton::clicked, this, &ReportPlace::exportReport);
-    auto* draft = new QLabel(tr("The report is a draft until it is signed; every page says so."), panel);
-    draft->setWordWrap(true);
-    column->addWidget(title);
-    column->addWidget(scroll, 1);
+    auto* exporting = new QPushButton(tr("&Export Unsigned Draft…"), panel);
+    exporting->setAccessibleDescription(
+        tr("Writes these pages as a PDF file; every page says it is a draft"));
+    auto* verifying = new QPushButton(tr("Verif&y a Report…"), panel);
+    connect(exporting, &QPushButton::clicked, this, &ReportPlace::exportReport);
+    connect(verifying, &QPushButton::clicked, this, &ReportPlace::verifyReport);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(exporting);
+    buttons->addWidget(verifying);
+    column->addWidget(m_summary);
+    column->addWidget(list, 1);
+    column->addWidget(m_signing);
+    column->addWidget(m_versions);
     column->addWidget(m_written);
-    column->addWidget(draft);
-    column->addWidget(m_export);
-    return panel;
+    column->addLayout(buttons);
+    // On a low screen the whole panel scrolls.
+    auto* scroll = new QScrollArea;
+    scroll->setWidget(panel);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFixedWidth(kPanelWidth);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setAccessibleName(tr("Readiness and signing"));
+    return scroll;
 }
 
 void ReportPlace::setTokens(const theme::Tokens& tokens) {
@@ -172,8 +156,9 @@ void ReportPlace::markStale() {
     m_shown->want();
 }
 
-ww::report::Report ReportPlace::currentReport() const {
+ww::report::Report ReportPlace::currentReport(ww::report::Signers signers) const {
     ww::report::ReportOptions options;
+    options.signers = signers;
     if (m_bridge.isOpen()) {
         const workbook::JournalEntry& newest = m_bridge.workbook()->newestEntry();
         options.journalDigest = newest.digest.text();
@@ -217,7 +202,8 @@ void ReportPlace::refresh() {
         m_list->setCurrentRow(std::min(before, m_list->count() - 1));
     }
     showPage(m_list->currentRow());
-    fillChecklist(report);
+    showReady(report);
+    m_versions->refresh();
     m_content->setCurrentWidget(m_page);
 }
 
@@ -228,102 +214,16 @@ void ReportPlace::showPage(int page) {
     }
 }
 
-void ReportPlace::addCheck(Mark mark, const QString& words, std::optional<Target> target) {
-    auto* line = new QWidget;
-    auto* row = new QHBoxLayout(line);
-    row->setContentsMargins(0, 0, 0, 0);
-    auto* shape = new MarkShape(line);
-    shape->show(mark, m_tokens);
-    auto* label = new QLabel(words, line);
-    label->setWordWrap(true);
-    row->addWidget(shape, 0, Qt::AlignTop);
-    row->addWidget(label, 1);
-    if (target) {
-        const QString names[] = {tr("To Job"), tr("To System"), tr("To Walk"), tr("To Pump")};
-        auto* button = new QPushButton(names[static_cast<int>(*target)], line);
-        button->setAccessibleDescription(words);
-        connect(button, &QPushButton::clicked, this, [this, target] { emit placeWanted(*target); });
-        row->addWidget(button, 0, Qt::AlignTop);
-    }
-    m_checks->addWidget(line);
-}
-
-void ReportPlace::fillChecklist(const ww::report::Report& report) {
-    clear(m_checks);
+void ReportPlace::showReady(const ww::report::Report& report) {
     const project::Project& project = m_bridge.project();
-    if (project.branches().empty()) {
-        addCheck(Mark::Open, tr("No branch is on record."), Target::System);
-    }
-    if (report.rounds.empty()) {
-        addCheck(Mark::Open, tr("No round has been walked."), Target::Walk);
-        m_checks->addStretch(1);
-        return;
-    }
-    const balancing::Assessment& last = report.rounds.back();
-    const bool isClosed = project.lastRound()->state != project::RoundState::Open;
-    addCheck(last.isComplete ? Mark::Pass : Mark::Fail,
-             tr("%1 of %2 terminals read in round %3.")
-                 .arg(last.readCount)
-                 .arg(last.terminalCount)
-                 .arg(last.roundNumber),
-             last.isComplete ? std::optional<Target>() : Target::Walk);
-    addCheck(isClosed ? Mark::Pass : Mark::Open,
-             isClosed ? tr("Round %1 is closed.").arg(last.roundNumber)
-                      : tr("Round %1 is still open.").arg(last.roundNumber),
-             isClosed ? std::optional<Target>() : Target::Walk);
-    const bool isAccepted = last.verdict == balancing::Verdict::Accepted;
-    addCheck(isAccepted                                        ? Mark::Pass
-             : last.verdict == balancing::Verdict::Undecidable ? Mark::Open
-                                                               : Mark::Fail,
-             tr("Verdict: %1.").arg(text::word(last.verdict)), std::nullopt);
-    const bool isProved = isIndexProved(report);
-    addCheck(isProved ? Mark::Pass : Mark::Fail,
-             isProved ? tr("Index-circuit check passed.") : tr("Index-circuit check not passed."),
-             isProved ? std::optional<Target>() : Target::Pump);
-    addFindings(last);
-    m_checks->addStretch(1);
-}
-
-void ReportPlace::addFindings(const balancing::Assessment& last) {
-    // One line a kind: the first of it in words, how many more there are in a number.
-    std::vector<std::pair<const balancing::Finding*, int>> kinds;
-    for (const balancing::Finding& finding : last.findings) {
-        if (finding.severity == balancing::Severity::Note) {
-            continue;
-        }
-        const auto same = std::find_if(kinds.begin(), kinds.end(), [&finding](const auto& kind) {
-            return kind.first->fault.code() == finding.fault.code() &&
-                   kind.first->severity == finding.severity;
-        });
-        if (same != kinds.end()) {
-            ++same->second;
-        } else {
-            kinds.emplace_back(&finding, 0);
-        }
-    }
-    for (const auto& [finding, more] : kinds) {
-        QString words = text::text(finding->fault);
-        if (more > 0) {
-            words += ' ' + (more == 1 ? tr("One more like this.") : tr("%1 more like this.").arg(more));
-        }
-        addCheck(finding->severity == balancing::Severity::Warning ? Mark::Open : Mark::Fail, words,
-                 std::nullopt);
-        if (finding->branch) {
-            addShowButton(*finding->branch, words);
-        }
-    }
-}
-
-/// A button in the last line of the checklist that leads to a branch.
-void ReportPlace::addShowButton(const base::Id& id, const QString& words) {
-    const project::Branch* branch = m_bridge.project().branches().find(id);
-    auto* button = new QPushButton(tr("Show"));
-    button->setAccessibleName(
-        tr("Show %1").arg(branch != nullptr ? QString::fromStdString(branch->tag) : QString()));
-    button->setAccessibleDescription(words);
-    connect(button, &QPushButton::clicked, this, [this, id] { emit branchWanted(id); });
-    auto* row = static_cast<QHBoxLayout*>(m_checks->itemAt(m_checks->count() - 1)->widget()->layout());
-    row->addWidget(button, 0, Qt::AlignTop);
+    const auto lines = balancing::readyToSign(
+        project, report.rounds.empty() ? balancing::assessLast(project) : report.rounds.back());
+    const auto open = std::count_if(lines.begin(), lines.end(), [](const balancing::SignLine& line) {
+        return line.state == balancing::SignState::NeedsReason || line.state == balancing::SignState::Blocks;
+    });
+    m_ready->show(lines, m_tokens);
+    m_signing->setObstacles(static_cast<std::size_t>(open));
+    m_summary->setText(open == 0 ? tr("Ready to sign") : tr("Ready to sign? Lines in the way: %1").arg(open));
 }
 
 base::Outcome ReportPlace::exportTo(const std::filesystem::path& file) {
@@ -338,11 +238,22 @@ void ReportPlace::exportReport() {
         return;
     }
     const QString folder = QFileInfo(m_bridge.file()).absolutePath();
-    const QString file = QFileDialog::getSaveFileName(
-        this, tr("Export Report"), folder + '/' + fileNameOf(currentReport()), tr("PDF files (*.pdf)"));
+    const QString file = QFileDialog::getSaveFileName(this, tr("Export Unsigned Draft"),
+                                                      folder + '/' + report::fileNameOf(currentReport()),
+                                                      tr("PDF files (*.pdf)"));
     if (!file.isEmpty()) {
         // The place itself says what came of it.
         (void)exportTo(std::filesystem::path(file.toStdString()));
+    }
+}
+
+void ReportPlace::verifyReport() {
+    const QString file = QFileDialog::getOpenFileName(
+        this, tr("Verify a Report"), QFileInfo(m_bridge.file()).absolutePath(), tr("PDF files (*.pdf)"));
+    if (!file.isEmpty()) {
+        auto* dialog = new VerifyDialog(m_bridge, m_tokens, this);
+        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        dialog->show(file);
     }
 }
 

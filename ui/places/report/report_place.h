@@ -1,5 +1,5 @@
-// The place Report: the pages as they will be printed, what is still missing, and the export.
-// Not for signing, nor for the content of the report (core/report).
+// The place Report: the pages as they will be printed, what is still missing, signing, exporting, verifying.
+// Not for the content of the report (core/report) nor for signatures (core/seal).
 #pragma once
 
 #include <QWidget>
@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "core/report/report.h"
+#include "ui/places/report/ready_list.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/shown_refresh.h"
 #include "ui/workbook_bridge.h"
@@ -22,6 +23,8 @@ namespace ww::ui {
 
 class PagePreview;
 class PumpAdvisor;
+class SignedVersions;
+class SigningPanel;
 namespace report {
 struct ReportPages;
 }
@@ -30,9 +33,6 @@ class ReportPlace : public QWidget {
     Q_OBJECT
 
   public:
-    /// Where a line of the checklist leads.
-    enum class Target { Job, System, Walk, Pump };
-
     explicit ReportPlace(WorkbookBridge& bridge, QWidget* parent = nullptr);
 
     void setTokens(const theme::Tokens& tokens);
@@ -40,20 +40,19 @@ class ReportPlace : public QWidget {
     void takeFocus();
     /// Where what is computed of the pumps comes from; without one the report computes it itself.
     void setPumpAdvisor(PumpAdvisor& advisor);
-    /// Writes the report of the job as it stands; says in the place what came of it.
+    bool isWaitingForLearning() const;
+    /// Writes the report of the job as it stands, unsigned; says in the place what came of it.
     base::Outcome exportTo(const std::filesystem::path& file);
     /// The report of the job as it stands, the date and digest of its newest record in it.
-    ww::report::Report currentReport() const;
-    bool isWaitingForLearning() const;
+    ww::report::Report currentReport(ww::report::Signers signers = ww::report::Signers::None) const;
+    ReadyList* ready() const { return m_ready; }
+    SigningPanel* signing() const { return m_signing; }
 
   public slots:
-    /// Asks for a file and writes the report there.
+    /// Asks for a file and writes the unsigned report there.
     void exportReport();
-
-  signals:
-    void placeWanted(ww::ui::ReportPlace::Target target);
-    /// A finding about a branch was chosen.
-    void branchWanted(const ww::base::Id& branch);
+    /// Asks for a signed report and shows what is found about it.
+    void verifyReport();
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -62,10 +61,7 @@ class ReportPlace : public QWidget {
     void markStale();
     void refresh();
     void showPage(int page);
-    void fillChecklist(const ww::report::Report& report);
-    void addCheck(ww::report::Mark mark, const QString& words, std::optional<Target> target);
-    void addFindings(const balancing::Assessment& last);
-    void addShowButton(const base::Id& branch, const QString& words);
+    void showReady(const ww::report::Report& report);
     QWidget* buildPanel();
 
     WorkbookBridge& m_bridge;
@@ -78,8 +74,10 @@ class ReportPlace : public QWidget {
     QListWidget* m_list = nullptr;
     PagePreview* m_preview = nullptr;
     QScrollArea* m_scroll = nullptr;
-    QVBoxLayout* m_checks = nullptr;
-    QPushButton* m_export = nullptr;
+    QLabel* m_summary = nullptr;
+    ReadyList* m_ready = nullptr;
+    SigningPanel* m_signing = nullptr;
+    SignedVersions* m_versions = nullptr;
     QLabel* m_written = nullptr;
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "core/project/review.h"
+#include "ui/charts/convergence_chart_data.h"
 #include "ui/places/review/compared_rows.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
@@ -15,6 +16,9 @@ namespace {
 
 constexpr int kSideWidth = 262;
 constexpr int kRoundsWidth = 256;
+/// Below this height the comparison needs all the room.
+constexpr int kWithChart = 480;
+constexpr int kChartHeight = 190;
 
 void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* delegate) {
     table->setModel(model);
@@ -55,7 +59,8 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
       m_table(new QTableView(this)),
       m_delegate(new BranchDelegate(this)),
       m_comments(new CommentPanel(bridge, this)),
-      m_decision(new DecisionPanel(bridge, this)) {
+      m_decision(new DecisionPanel(bridge, this)),
+      m_convergence(new charts::ChartView(this)) {
     setAccessibleName(tr("Review"));
     makeReadable(m_roundTable, m_rounds, m_delegate);
     makeReadable(m_table, m_comparison, m_delegate);
@@ -64,6 +69,12 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     m_before->setAccessibleName(tr("Earlier round"));
     m_after->setAccessibleName(tr("Later round"));
     m_changedOnly->setChecked(true);
+    m_convergence->setFixedHeight(kChartHeight);
+    // The columns are fitted to what its bar leaves.
+    m_table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    for (QuietCombo* combo : {m_before, m_after}) {
+        combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    }
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
     m_empty->setObjectName(QStringLiteral("empty_state"));
@@ -84,6 +95,8 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     auto* centre = new QVBoxLayout;
     centre->addLayout(choices);
     centre->addWidget(m_table, 1);
+    centre->addWidget(m_spread);
+    centre->addWidget(m_convergence);
     auto* layout = new QHBoxLayout(m_page);
     layout->setContentsMargins(12, 8, 12, 8);
     layout->setSpacing(14);
@@ -100,7 +113,9 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(m_content);
-    m_spread->hide();
+    m_spread->setWordWrap(true);
+    m_spread->setTextFormat(Qt::PlainText);
+    m_spread->setAccessibleName(tr("Spread and share by round"));
 
     for (QuietCombo* combo : {m_before, m_after}) {
         connect(combo, &QComboBox::activated, this, [this] {
@@ -136,6 +151,7 @@ std::optional<base::Id> ReviewPlace::chosenRound(const QuietCombo* combo) const 
 
 void ReviewPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    m_convergence->setVisible(height() >= kWithChart);
     fitColumns();
 }
 
@@ -182,10 +198,14 @@ void ReviewPlace::fillChoices() {
 void ReviewPlace::refreshRounds() {
     const project::Project& project = m_bridge.project();
     std::vector<TextRow> rows;
+    std::vector<balancing::Assessment> own;
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
         const balancing::Assessment all =
             balancing::assess(project, round.id, {.fillGaps = false, .numbersOnly = true});
+        if (round.kind != project::RoundKind::Witness) {
+            own.push_back(all);
+        }
         const auto open = project::openComments(project, round.id).size();
         TextRow row;
         row.id = round.id;
@@ -200,6 +220,28 @@ void ReviewPlace::refreshRounds() {
     if (const auto after = chosenRound(m_after)) {
         m_roundTable->setCurrentIndex(m_rounds->index(m_rounds->rowOf(*after), 0));
     }
+    refreshStrip(own);
+}
+
+/// How the shares came together round by round; a witness round reads a sample and is left out.
+void ReviewPlace::refreshStrip(const std::vector<balancing::Assessment>& rounds) {
+    QStringList spreads;
+    QStringList counts;
+    for (const balancing::Assessment& round : rounds) {
+        spreads << tr("R%1 %2").arg(QString::number(round.roundNumber),
+                                    round.spread ? text::percent(*round.spread) : QStringLiteral("–"));
+        counts << tr("R%1 %2").arg(round.roundNumber).arg(round.onShareCount);
+    }
+    m_spread->setText(rounds.empty()
+                          ? QString()
+                          : tr("Spread, %: %1.   On share: %2 of %3.")
+                                .arg(spreads.join(QStringLiteral("   ")), counts.join(QStringLiteral("   ")),
+                                     QString::number(rounds.back().terminalCount)));
+    m_convergence->setFigure(charts::convergenceChart(m_bridge.project(), rounds, m_bridge.selectedBranch()));
+}
+
+void ReviewPlace::toggleTable() {
+    m_convergence->toggleTable();
 }
 
 void ReviewPlace::refreshComparison() {
@@ -266,6 +308,7 @@ void ReviewPlace::takeFocus() {
 
 void ReviewPlace::setTokens(const theme::Tokens& tokens) {
     m_delegate->setTokens(tokens);
+    m_convergence->setTokens(tokens);
     m_table->viewport()->update();
     m_roundTable->viewport()->update();
 }

@@ -8,6 +8,7 @@
 #include <QTableView>
 #include <QWidget>
 
+#include "ui/charts/chart_view.h"
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/text_table.h"
 #include "ui/places/review/comment_panel.h"
@@ -37,6 +38,8 @@ class ReviewPlace : public QWidget {
   public slots:
     /// Puts the keys into a comment on the cell in hand.
     void comment();
+    /// Changes the chart of the rounds into its table and back.
+    void toggleTable();
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -44,6 +47,7 @@ class ReviewPlace : public QWidget {
   private:
     void refresh();
     void refreshRounds();
+    void refreshStrip(const std::vector<balancing::Assessment>& rounds);
     void refreshComparison();
     void fillChoices();
     void showInHand();
@@ -66,6 +70,7 @@ class ReviewPlace : public QWidget {
     BranchDelegate* m_delegate;
     CommentPanel* m_comments;
     DecisionPanel* m_decision;
+    charts::ChartView* m_convergence;
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 

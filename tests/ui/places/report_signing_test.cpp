@@ -1,0 +1,247 @@
+#include <gtest/gtest.h>
+
+#include <QLineEdit>
+#include <QListWidget>
+#include <QProcess>
+#include <QPushButton>
+
+#include "core/project/review.h"
+#include "core/seal/verify_report.h"
+#include "tests/support/counting_ids.h"
+#include "tests/support/demo_project.h"
+#include "tests/support/fixed_clock.h"
+#include "tests/support/temporary_folder.h"
+#include "tests/ui/support/pump_rig.h"
+#include "ui/places/report/certificate_dialog.h"
+#include "ui/places/report/report_place.h"
+#include "ui/places/report/signing_panel.h"
+#include "ui/places/report/verify_dialog.h"
+
+namespace ww::ui {
+namespace {
+
+using balancing::SignState;
+using support::textsOf;
+
+/// The demo job with every round accepted, in a workbook of its own, on the place Report.
+struct SigningRig {
+    support::TemporaryFolder folder;
+    support::FixedClock clock{"2026-03-05T09:00:00Z"};
+    support::CountingIds ids{100000};
+    WorkbookBridge bridge{Desk{clock, ids, "A. Fields", "LT-1"}};
+    ReportPlace place{bridge};
+
+    explicit SigningRig(support::DemoOptions options = {}) {
+        project::Project project = support::demoProject(options);
+        std::vector<project::Round> rounds(project.rounds().begin(), project.rounds().end());
+        for (project::Round& round : rounds) {
+            round.state = project::RoundState::Accepted;
+            project.put(round);
+        }
+        const base::Outcome made =
+            bridge.create(QString::fromStdString(folder.file("job.wwj")), support::contentOf(project));
+        EXPECT_TRUE(made.ok()) << base::english(made.fault());
+        place.resize(1254, 606);
+        place.show();
+        QApplication::processEvents();
+    }
+    std::vector<balancing::SignLine> lines() const {
+        return balancing::readyToSign(bridge.project(), balancing::assessLast(bridge.project()));
+    }
+    /// Lists a deficiency for every terminal off design and gives every reason that is asked for.
+    void settle() {
+        for (const balancing::SignLine& line : lines()) {
+            if (line.state == SignState::Blocks && line.branch) {
+                project::Edit edit;
+                edit.label = "deficiency";
+                edit.put.emplace_back(
+                    balancing::newDeficiency(bridge.project(), *line.branch, bridge.reviewContext()));
+                ASSERT_TRUE(bridge.apply(edit).ok());
+            } else if (line.state == SignState::NeedsReason) {
+                ASSERT_TRUE(place.ready()->giveReason(line.text, "agreed with the engineer"));
+            }
+        }
+        QApplication::processEvents();
+    }
+    void makeKey(const char* name) {
+        const QString file = QString::fromStdString(folder.file(std::string(name) + ".p12"));
+        ASSERT_TRUE(place.signing()->makeCertificate({name, "", 5}, "valve and pump", file).ok());
+    }
+    QLineEdit* passphrase() const { return field("Passphrase of the key"); }
+    QLineEdit* field(const char* name) const {
+        for (QLineEdit* edit : place.findChildren<QLineEdit*>()) {
+            if (edit->accessibleName() == name) {
+                return edit;
+            }
+        }
+        return nullptr;
+    }
+    QPushButton* button(const char* words) const {
+        for (QPushButton* button : place.findChildren<QPushButton*>()) {
+            if (button->text().remove('&') == words) {
+                return button;
+            }
+        }
+        return nullptr;
+    }
+    void choose(const char* combo, int index) {
+        for (QComboBox* box : place.findChildren<QComboBox*>()) {
+            if (box->accessibleName() == combo) {
+                box->setCurrentIndex(index);
+            }
+        }
+    }
+    base::Outcome signAs(int meaning, const std::string& file, const char* words = "valve and pump") {
+        choose("Meaning of my signature", meaning);
+        passphrase()->setText(words);
+        return place.signing()->signInto(folder.file(file));
+    }
+};
+
+TEST(ReportSigning, isBlockedWithItsReasonsUntilEveryLineIsSettled) {
+    SigningRig rig;
+    EXPECT_FALSE(balancing::isReady(rig.lines()));
+    EXPECT_FALSE(rig.button("Sign…")->isEnabled());
+    EXPECT_FALSE(rig.button("Sign…")->accessibleDescription().isEmpty());
+    EXPECT_EQ(rig.place.signing()->signInto(rig.folder.file("r.pdf")).fault().code(), kNotReadyToSign.code);
+    const QString texts = textsOf(rig.place);
+    for (const balancing::SignLine& line : rig.lines()) {
+        EXPECT_TRUE(texts.contains(QString::fromStdString(base::english(line.text)).mid(1, 30)))
+            << base::english(line.text);
+    }
+    rig.settle();
+    EXPECT_TRUE(balancing::isReady(rig.lines()));
+    EXPECT_TRUE(rig.button("Sign…")->isEnabled());
+    EXPECT_TRUE(textsOf(rig.place).contains("Ready to sign"));
+}
+
+// Acceptance check: entry goes on with an overdue meter, signing waits for a reason, and the report lists it.
+TEST(ReportSigning, anOverdueMeterWaitsForAReasonAndIsListed) {
+    support::DemoOptions options;
+    options.hasOverdueMeter = true;
+    SigningRig rig(options);
+    std::size_t overdue = 0;
+    for (const balancing::SignLine& line : rig.lines()) {
+        overdue += line.state == SignState::NeedsReason &&
+                           base::english(line.text).find("calibration") != std::string::npos
+                       ? 1U
+                       : 0U;
+    }
+    EXPECT_GT(overdue, 0U);
+    rig.settle();
+    EXPECT_TRUE(rig.button("Sign…")->isEnabled());
+    bool isListed = false;
+    const auto report = rig.place.currentReport();
+    for (const auto& table : ww::report::sectionOf(report, ww::report::kExceptions).tables) {
+        for (const auto& row : table.rows) {
+            isListed = isListed || (row[2].text == "overdue" && row[0].text == "M-2");
+        }
+    }
+    EXPECT_TRUE(isListed);
+}
+
+TEST(ReportSigning, aWrongPassphraseIsToldForgottenAndLeavesNoFile) {
+    SigningRig rig;
+    rig.settle();
+    rig.makeKey("T. Ashdown");
+    EXPECT_FALSE(rig.signAs(0, "r.pdf", "pump and valve").ok());
+    EXPECT_TRUE(textsOf(rig.place).contains("passphrase does not open"));
+    EXPECT_TRUE(rig.passphrase()->text().isEmpty());
+    EXPECT_FALSE(rig.folder.has("r.pdf"));
+    rig.place.signing()->setKeyFile("/nowhere/key.p12");
+    EXPECT_EQ(rig.signAs(0, "r.pdf").fault().code(), kKeyFileMissing.code);
+}
+
+// The tool pdfsig of poppler stands for any viewer.
+TEST(ReportSigning, technicianThenSupervisorSignAndOthersSeeIt) {
+    SigningRig rig;
+    rig.settle();
+    rig.makeKey("T. Ashdown");
+    ASSERT_TRUE(rig.signAs(0, "r.pdf").ok()) << textsOf(rig.place).toStdString();
+    EXPECT_TRUE(rig.passphrase()->text().isEmpty()) << "asked for each time";
+    EXPECT_TRUE(textsOf(rig.place).contains("self-made"));
+    rig.makeKey("S. Weir");
+    ASSERT_TRUE(rig.signAs(1, "r.pdf").ok()) << textsOf(rig.place).toStdString();
+    const auto found = seal::verifyReport(rig.folder.read("r.pdf"));
+    EXPECT_TRUE(found.isIntact);
+    ASSERT_EQ(found.signatures.size(), 2U);
+    EXPECT_TRUE(found.signatures[1].coversWholeFile);
+    QProcess process;
+    process.start("pdfsig", {QString::fromStdString(rig.folder.file("r.pdf"))});
+    ASSERT_TRUE(process.waitForFinished());
+    const QString said = QString::fromUtf8(process.readAllStandardOutput());
+    EXPECT_EQ(said.count("Signature is Valid"), 2) << said.toStdString();
+    EXPECT_EQ(said.count("Total document signed"), 1) << said.toStdString();
+    auto* versions = rig.place.findChild<QListWidget*>(QString(), Qt::FindChildrenRecursively);
+    ASSERT_NE(versions, nullptr);
+    EXPECT_EQ(rig.bridge.project().signedReports().size(), 2U);
+    EXPECT_FALSE(rig.signAs(1, "r.pdf").ok()) << "a role signs once";
+}
+
+TEST(ReportSigning, aRevisionIsWithdrawnWithAReasonAndStaysOnRecord) {
+    SigningRig rig;
+    rig.settle();
+    rig.makeKey("T. Ashdown");
+    rig.choose("Who signs this report", 1);
+    ASSERT_TRUE(rig.signAs(0, "r.pdf").ok());
+    EXPECT_TRUE(seal::verifyReport(rig.folder.read("r.pdf")).waiting.empty()) << "technician only";
+    QPushButton* withdraw = rig.button("Withdraw Report");
+    EXPECT_FALSE(withdraw->isEnabled());
+    rig.field("Reason for withdrawing the report")->setText("wrong meter");
+    EXPECT_TRUE(withdraw->isEnabled());
+    withdraw->click();
+    ASSERT_EQ(rig.bridge.project().signedReports().size(), 1U);
+    EXPECT_TRUE(rig.bridge.project().signedReports()[0].isWithdrawn);
+    EXPECT_EQ(rig.bridge.project().signedReports()[0].reason, "wrong meter");
+    EXPECT_EQ(rig.place.currentReport().revision, 2);
+}
+
+TEST(ReportSigning, verifyingGivesFourAnswersAndTheWorkbooksOwn) {
+    SigningRig rig;
+    rig.settle();
+    rig.makeKey("T. Ashdown");
+    ASSERT_TRUE(rig.signAs(0, "r.pdf").ok());
+    VerifyDialog dialog(rig.bridge, theme::tokens(theme::Display::Office));
+    dialog.show(QString::fromStdString(rig.folder.file("r.pdf")));
+    QString texts = textsOf(dialog);
+    for (const char* part : {"T. Ashdown (self-made certificate)", "by the signer's clock", "Unchanged",
+                             "Not trusted", "as it stands now", "Not signed yet"}) {
+        EXPECT_TRUE(texts.contains(part)) << part << " in " << texts.toStdString();
+    }
+    std::string bytes = rig.folder.read("r.pdf");
+    bytes[bytes.find("Registry") == std::string::npos ? 3000 : 3001] ^= 1;
+    rig.folder.write("changed.pdf", bytes);
+    dialog.show(QString::fromStdString(rig.folder.file("changed.pdf")));
+    EXPECT_FALSE(dialog.found().isIntact);
+    EXPECT_TRUE(textsOf(dialog).contains("NOT proved"));
+    dialog.show("/nowhere.pdf");
+    EXPECT_TRUE(textsOf(dialog).contains("could not be read"));
+    dialog.trust(QString::fromStdString(rig.folder.file("r.pdf")));
+    EXPECT_TRUE(textsOf(dialog).contains("certificate in PEM form"));
+}
+
+TEST(ReportSigning, aKeyIsNeverOverwrittenAndAShortPassphraseIsRefused) {
+    SigningRig rig;
+    rig.folder.write("mine.p12", "something");
+    const QString file = QString::fromStdString(rig.folder.file("mine.p12"));
+    EXPECT_EQ(rig.place.signing()->makeCertificate({"A", "", 5}, "valve and pump", file).fault().code(),
+              kKeyFileStands.code);
+    EXPECT_EQ(rig.folder.read("mine.p12"), "something");
+    CertificateDialog dialog("A. Fields");
+    const auto fields = dialog.findChildren<QLineEdit*>();
+    const auto* make = dialog.findChildren<QPushButton*>().first();
+    for (QPushButton* button : dialog.findChildren<QPushButton*>()) {
+        make = button->text() == "Make Certificate" ? button : make;
+    }
+    EXPECT_FALSE(make->isEnabled());
+    for (QLineEdit* edit : fields) {
+        if (edit->echoMode() == QLineEdit::Password) {
+            edit->setText("valve and pump");
+        }
+    }
+    EXPECT_TRUE(make->isEnabled());
+    EXPECT_EQ(dialog.who().name, "A. Fields");
+}
+
+}  // namespace
+}  // namespace ww::ui

@@ -1,0 +1,131 @@
+#include "ui/journal_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QVBoxLayout>
+
+#include "core/balancing/assess.h"
+#include "core/exchange/job_folder.h"
+#include "ui/job_files.h"
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+QTableView* tableOn(TextTable* model, const QString& name, QWidget* parent) {
+    auto* table = new QTableView(parent);
+    table->setModel(model);
+    table->setAccessibleName(name);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setSelectionMode(QAbstractItemView::SingleSelection);
+    table->setTabKeyNavigation(false);
+    table->verticalHeader()->hide();
+    table->horizontalHeader()->setStretchLastSection(true);
+    return table;
+}
+
+QString timeOf(const base::Instant& time) {
+    return QString::fromStdString(time.text()).left(19).replace('T', ' ');
+}
+
+}  // namespace
+
+JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
+    : QDialog(parent),
+      m_bridge(bridge),
+      m_journal(bridge.workbook()->journal()),
+      m_actions(
+          new TextTable({tr("Record"), tr("Stored"), tr("By"), tr("On"), tr("What was done")}, -1, this)),
+      m_actionTable(tableOn(m_actions, tr("Stored actions"), this)),
+      m_said(new QLabel(this)),
+      m_state(new TextTable({tr("Tag"), tr("Setting"), tr("Reading"), tr("Of target, %"), tr("State")}, -1,
+                            this)),
+      m_stateTable(tableOn(m_state, tr("The job as it stood"), this)) {
+    setWindowTitle(tr("The Job as It Stood"));
+    m_said->setWordWrap(true);
+    m_said->setTextFormat(Qt::PlainText);
+    std::vector<TextRow> rows;
+    for (const workbook::JournalEntry& entry : m_journal) {
+        TextRow row;
+        row.cells = {QString::number(entry.sequence), timeOf(entry.time),
+                     QString::fromStdString(entry.person), QString::fromStdString(entry.machine),
+                     QString::fromStdString(entry.label)};
+        rows.push_back(std::move(row));
+    }
+    m_actions->setRows(std::move(rows));
+    m_actionTable->resizeColumnsToContents();
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    auto* exporting = buttons->addButton(tr("Export Its Tables…"), QDialogButtonBox::ActionRole);
+    exporting->setAccessibleDescription(tr("Writes the job as it stood then as tables"));
+    connect(exporting, &QPushButton::clicked, this, &JournalDialog::exportTables);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* right = new QVBoxLayout;
+    right->addWidget(m_said);
+    right->addWidget(m_stateTable, 1);
+    auto* tables = new QHBoxLayout;
+    tables->addWidget(m_actionTable, 3);
+    tables->addLayout(right, 2);
+    auto* layout = new QVBoxLayout(this);
+    layout->addLayout(tables, 1);
+    layout->addWidget(buttons);
+    resize(1100, 520);
+    connect(m_actionTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex& current) {
+                if (current.isValid()) {
+                    showAfter(m_journal[static_cast<std::size_t>(current.row())].sequence);
+                }
+            });
+    m_actionTable->setCurrentIndex(m_actions->index(m_actions->rowCount() - 1, 0));
+    m_actionTable->scrollToBottom();
+}
+
+void JournalDialog::showAfter(std::int64_t sequence) {
+    auto job = m_bridge.workbook()->asItStoodAfter(sequence);
+    if (!job) {
+        m_said->setText(text::text(job.fault()));
+        m_state->setRows({});
+        return;
+    }
+    m_job = std::move(*job);
+    const balancing::Assessment all = balancing::assessLast(m_job);
+    const QString round = all.round ? tr("Round %1, %2 of %3 terminals read.")
+                                          .arg(all.roundNumber)
+                                          .arg(all.readCount)
+                                          .arg(all.terminalCount)
+                                    : tr("No round was open yet.");
+    m_said->setText(tr("After record %1: %2").arg(QString::number(sequence), round));
+    std::vector<TextRow> rows;
+    for (const std::size_t index : m_job.tree().walkingOrder()) {
+        const project::Branch& branch = m_job.branches()[index];
+        const balancing::BranchResult& result = all.branches[index];
+        const project::Reading* reading = result.reading ? m_job.readings().find(*result.reading) : nullptr;
+        const auto setting =
+            all.round ? balancing::standingSetting(m_job, *all.round, branch.id) : branch.setting;
+        TextRow row;
+        row.id = branch.id;
+        row.cells = {QString::fromStdString(branch.tag),
+                     setting ? QString::fromStdString(setting->text()) : QString(),
+                     reading == nullptr ? QString()
+                     : reading->dp      ? text::entered(reading->dp)
+                                        : text::entered(reading->flow),
+                     result.ofTarget ? text::percent(*result.ofTarget) : QString(), text::word(result.state)};
+        rows.push_back(std::move(row));
+    }
+    m_state->setRows(std::move(rows));
+    m_stateTable->resizeColumnsToContents();
+}
+
+void JournalDialog::exportTables() {
+    const QString folder =
+        askFolder(this, tr("Folder for the Tables"), QFileInfo(m_bridge.file()).absolutePath());
+    if (folder.isEmpty()) {
+        return;
+    }
+    const base::Outcome done = exchange::writeJobFolder(m_job, folder.toStdString());
+    m_said->setText(done ? tr("Written to %1").arg(folder) : text::text(done.fault()));
+}
+
+}  // namespace ww::ui

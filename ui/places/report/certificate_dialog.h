@@ -1,0 +1,33 @@
+// Asks whose certificate is to be made, and for its passphrase. Not for making it (seal/identity.h).
+#pragma once
+
+#include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "core/seal/identity.h"
+
+namespace ww::ui {
+
+class CertificateDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    explicit CertificateDialog(const QString& person, QWidget* parent = nullptr);
+
+    seal::SelfMade who() const;
+    QString passphrase() const { return m_passphrase->text(); }
+
+  private:
+    void refresh();
+
+    QLineEdit* m_name;
+    QLineEdit* m_firm;
+    QLineEdit* m_passphrase;
+    QLineEdit* m_again;
+    QLabel* m_missing;
+    QPushButton* m_make;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,45 @@
+// What stands between a job and its signed report, line by line, each with what cures it. Not for the rules
+// (balancing/ready_to_sign.h) nor for signing.
+#pragma once
+
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <QWidget>
+
+#include "core/balancing/ready_to_sign.h"
+#include "ui/theme/theme.h"
+#include "ui/workbook_bridge.h"
+
+namespace ww::ui {
+
+class ReadyList : public QWidget {
+    Q_OBJECT
+
+  public:
+    /// Where a line leads.
+    enum class Target { Job, System, Walk, Pump, Review, Merge };
+
+    explicit ReadyList(WorkbookBridge& bridge, QWidget* parent = nullptr);
+
+    /// Fills the list anew.
+    void show(const std::vector<balancing::SignLine>& lines, const theme::Tokens& tokens);
+    /// Keeps why a line stands; an empty reason takes that back. Says whether it was stored.
+    bool giveReason(const base::Fault& line, const QString& reason);
+
+  signals:
+    void placeWanted(ww::ui::ReadyList::Target target);
+    void branchWanted(const ww::base::Id& branch);
+    /// The deficiency that keeps a terminal outside its tolerance is to be listed.
+    void deficiencyWanted(const ww::base::Id& branch);
+
+  private:
+    void add(const balancing::SignLine& line, const theme::Tokens& tokens);
+    QPushButton* button(const QString& words, const balancing::SignLine& line);
+    void addCure(const balancing::SignLine& line, QVBoxLayout& column);
+    void addReason(const balancing::SignLine& line, QVBoxLayout& column);
+
+    WorkbookBridge& m_bridge;
+    QVBoxLayout* m_lines;
+};
+
+}  // namespace ww::ui
