@@ -10,6 +10,7 @@
 #include <QScrollArea>
 #include <QShowEvent>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -149,6 +150,14 @@ void ReportPlace::takeFocus() {
 void ReportPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     m_scroll->setVisible(width() >= kWithPreview);
+}
+
+void ReportPlace::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) {
+        // Lines that wrap find their height when they are made with the new font.
+        QTimer::singleShot(0, this, [this] { m_shown->want(); });
+    }
 }
 
 void ReportPlace::markStale() {

@@ -56,6 +56,7 @@ class ReportPlace : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
   private:
     void markStale();

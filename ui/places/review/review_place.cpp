@@ -19,6 +19,7 @@ constexpr int kRoundsWidth = 256;
 /// Below this height the comparison needs all the room.
 constexpr int kWithChart = 480;
 constexpr int kChartHeight = 190;
+constexpr int kLeastRoundText = 7;
 
 void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* delegate) {
     table->setModel(model);
@@ -73,7 +74,9 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     // The columns are fitted to what its bar leaves.
     m_table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     for (QuietCombo* combo : {m_before, m_after}) {
-        combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+        // As wide as there is room, never wider than that: the window must fit a small screen.
+        combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        combo->setMinimumContentsLength(kLeastRoundText);
     }
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
@@ -88,9 +91,8 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     auto* with = new QLabel(tr("&with"), this);
     with->setBuddy(m_after);
     for (QWidget* widget : std::initializer_list<QWidget*>{compare, m_before, with, m_after, m_changedOnly}) {
-        choices->addWidget(widget);
+        choices->addWidget(widget, widget == m_before || widget == m_after ? 1 : 0);
     }
-    choices->addStretch(1);
     choices->addWidget(m_count);
     auto* centre = new QVBoxLayout;
     centre->addLayout(choices);
