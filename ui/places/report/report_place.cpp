@@ -31,7 +31,7 @@ namespace {
 using ww::report::Mark;
 
 constexpr int kListWidth = 190;
-constexpr int kPanelWidth = 372;
+constexpr int kSigningWidth = 372;
 /// Below this width there is no room for a page that could be read.
 constexpr int kWithPreview = 780;
 constexpr int kReadyHeight = 150;
@@ -126,7 +126,7 @@ QWidget* ReportPlace::buildPanel() {
     scroll->setWidget(panel);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFixedWidth(kPanelWidth);
+    scroll->setFixedWidth(kSigningWidth);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setAccessibleName(tr("Readiness and signing"));
     return scroll;

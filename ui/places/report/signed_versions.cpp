@@ -11,7 +11,7 @@ namespace {
 
 constexpr int kListHeight = 84;
 
-QString stateWords(const workbook::Workbook& workbook, const project::SignedReport& report) {
+QString signatureState(const workbook::Workbook& workbook, const project::SignedReport& report) {
     if (report.isWithdrawn) {
         return SignedVersions::tr("withdrawn: %1").arg(QString::fromStdString(report.reason));
     }
@@ -65,7 +65,7 @@ void SignedVersions::refresh() {
                      QString::fromStdString(report->signer) +
                          (report->isSelfMade ? tr(" (self-made certificate)") : QString()),
                      report->time ? QString::fromStdString(seal::shownTime(*report->time)) : QString(),
-                     QString::fromStdString(report->fileName), stateWords(*m_bridge.workbook(), *report)));
+                     QString::fromStdString(report->fileName), signatureState(*m_bridge.workbook(), *report)));
         m_shown.push_back(report->id);
     }
     m_none->setText(all.empty() ? tr("Signed versions: none") : tr("Signed versions"));

@@ -18,7 +18,7 @@ constexpr int kSideWidth = 262;
 constexpr int kRoundsWidth = 256;
 /// Below this height the comparison needs all the room.
 constexpr int kWithChart = 480;
-constexpr int kChartHeight = 190;
+constexpr int kRoundsChartHeight = 190;
 constexpr int kLeastRoundText = 7;
 
 void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* delegate) {
@@ -70,7 +70,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     m_before->setAccessibleName(tr("Earlier round"));
     m_after->setAccessibleName(tr("Later round"));
     m_changedOnly->setChecked(true);
-    m_convergence->setFixedHeight(kChartHeight);
+    m_convergence->setFixedHeight(kRoundsChartHeight);
     // The columns are fitted to what its bar leaves.
     m_table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     for (QuietCombo* combo : {m_before, m_after}) {
