@@ -25,6 +25,7 @@ class CsvTable {
     void addColumns(const std::vector<ColumnSpec>& columns);
     void begin() { m_rows.emplace_back(); }
     void add(std::string cell) { m_rows.back().push_back({std::move(cell), std::nullopt}); }
+    void add(const std::optional<base::Decimal>& number) { add(number ? number->text() : std::string()); }
     template <class Q>
     void add(const Measured<Q>& value) {
         m_rows.back().push_back({value.digits.text(), value.unit});

@@ -127,7 +127,8 @@ Json valveArray(const Project& project) {
                        {"points", std::move(points)},
                        {"minimum_dp", entered(valve.minimumDp)},
                        {"maximum_dp", entered(valve.maximumDp)},
-                       {"accuracy", entered(valve.accuracy)}});
+                       {"accuracy", entered(valve.accuracy)},
+                       {"accuracy_shut", entered(valve.accuracyShut)}});
     }
     return out;
 }

@@ -32,7 +32,8 @@ class ValveReader {
                    {"Kv", {}, false},
                    {"minimum_dp", Dimension::Pressure, false},
                    {"maximum_dp", Dimension::Pressure, false},
-                   {"accuracy", Dimension::Fraction, false}},
+                   {"accuracy", Dimension::Fraction, false},
+                   {"accuracy_shut", Dimension::Fraction, false}},
                   true, context.faults) {}
 
     void run() {
@@ -100,8 +101,11 @@ class ValveReader {
         if (auto maximum = m_table.difference("maximum_dp", Sign::Positive, m_context.density)) {
             valve.maximumDp = maximum;
         }
-        if (auto accuracy = m_table.measured<quantity::Ratio>("accuracy", Sign::Positive)) {
+        if (auto accuracy = m_table.measured<quantity::Ratio>("accuracy", Sign::NotNegative)) {
             valve.accuracy = accuracy;
+        }
+        if (auto accuracy = m_table.measured<quantity::Ratio>("accuracy_shut", Sign::NotNegative)) {
+            valve.accuracyShut = accuracy;
         }
     }
 

@@ -154,7 +154,7 @@ CsvTable readingTable(const Project& project) {
             table.add(std::string(project::name(round.kind)));
             table.add(text(reading.time));
             table.add(project.branches().at(reading.branch).tag);
-            table.add(text(reading.setting));
+            table.add(reading.setting);
             table.add(reading.dp);
             table.add(reading.flow);
             table.add(instrumentTag(project, reading.instrument));
@@ -197,7 +197,7 @@ CsvTable pumpReadingTable(const Project& project) {
             table.add(reading.discharge);
             table.add(reading.gaugeRise);
             table.add(reading.speed);
-            table.add(text(reading.throttle));
+            table.add(reading.throttle);
             table.add(reading.flow);
             table.add(reading.volts);
             table.add(reading.amps);

@@ -7,10 +7,6 @@ namespace {
 
 using project::Project;
 
-std::string text(const std::optional<base::Decimal>& number) {
-    return number ? number->text() : std::string();
-}
-
 std::string dateText(const std::optional<base::Instant>& moment) {
     return moment ? moment->date() : std::string();
 }
@@ -19,10 +15,11 @@ std::string dateText(const std::optional<base::Instant>& moment) {
 /// table has a row for its range of dp.
 CsvTable valveTable(const Project& project) {
     CsvTable table(std::vector<std::string>{"model", "size", "scale", "setting", "Cv", "Kv", "minimum_dp",
-                                            "maximum_dp", "accuracy"});
+                                            "maximum_dp", "accuracy", "accuracy_shut"});
     table.setUsualUnit("minimum_dp", Unit::Kilopascal);
     table.setUsualUnit("maximum_dp", Unit::Kilopascal);
     table.setUsualUnit("accuracy", Unit::Percent);
+    table.setUsualUnit("accuracy_shut", Unit::Percent);
     for (const project::ValveModel& valve : project.valves()) {
         const auto addRow = [&](const std::string& setting, const std::string& coefficient) {
             const bool isCv = valve.coefficientUnit == Unit::Cv;
@@ -36,6 +33,7 @@ CsvTable valveTable(const Project& project) {
             table.add(valve.minimumDp);
             table.add(valve.maximumDp);
             table.add(valve.accuracy);
+            table.add(valve.accuracyShut);
         };
         for (const project::ValveTableRow& row : valve.rows) {
             addRow(row.setting.text(), row.coefficient.text());
@@ -69,10 +67,10 @@ CsvTable branchTable(const Project& project) {
         table.add(branch.circuitLoss);
         table.add(valve != nullptr ? valve->model : std::string());
         table.add(valve != nullptr ? valve->size : std::string());
-        table.add(text(branch.setting));
+        table.add(branch.setting);
         table.add(std::string(project::name(branch.side)));
-        table.add(text(branch.upstreamDiameters));
-        table.add(text(branch.downstreamDiameters));
+        table.add(branch.upstreamDiameters);
+        table.add(branch.downstreamDiameters);
         table.add(std::string(project::name(branch.returns)));
         addGained(table, project, branch);
     }
@@ -102,7 +100,7 @@ CsvTable pumpTable(const Project& project) {
         table.add(pump.motorEfficiency);
         table.add(pump.volts);
         table.add(pump.amps);
-        table.add(text(pump.serviceFactor));
+        table.add(pump.serviceFactor);
         table.add(pump.throttleTag);
         addGained(table, project, pump);
     }

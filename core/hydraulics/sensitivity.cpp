@@ -10,7 +10,7 @@ namespace ww::hydraulics {
 
 namespace {
 
-constexpr double kUnknown = std::numeric_limits<double>::quiet_NaN();
+constexpr double kNoPressure = std::numeric_limits<double>::quiet_NaN();
 
 double lawPush(const detail::Law& law, ParameterKind kind, double flow_m3s) {
     switch (kind) {
@@ -104,7 +104,7 @@ class Derivatives {
     }
 
     void spread(const std::vector<double>& drops, std::vector<double>& pressures) const {
-        std::fill(pressures.begin(), pressures.end(), kUnknown);
+        std::fill(pressures.begin(), pressures.end(), kNoPressure);
         for (const std::uint32_t node : m_store.shape->references) {
             pressures[node] = 0;
         }

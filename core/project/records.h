@@ -98,6 +98,9 @@ struct ValveModel {
         minimumDp;  ///< readable minimum, or start of a limiter's range
     std::optional<Measured<PressureDifference>> maximumDp;  ///< end of a limiter's range
     std::optional<Measured<Ratio>> accuracy;                ///< of the coefficient, percent
+    /// Further standard error of the coefficient, growing in a straight line from fully open (none of it) to
+    /// shut (all of it), percent.
+    std::optional<Measured<Ratio>> accuracyShut;
 
     bool operator==(const ValveModel&) const = default;
 };

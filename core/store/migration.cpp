@@ -5,6 +5,7 @@
 
 #include "core/store/file_steps.h"
 #include "core/store/schema.h"
+#include "core/store/schema_four.h"
 #include "core/store/schema_three.h"
 #include "core/store/schema_two.h"
 
@@ -12,7 +13,8 @@ namespace ww::store {
 
 std::span<const MigrationStep> migrationSteps() {
     // Schema 1 is the first; a later schema adds its step here and never changes one that stands.
-    static constexpr std::array kSteps{MigrationStep{2, kSchemaTwo}, MigrationStep{3, kSchemaThree}};
+    static constexpr std::array kSteps{MigrationStep{2, kSchemaTwo}, MigrationStep{3, kSchemaThree},
+                                      MigrationStep{4, kSchemaFour}};
     return kSteps;
 }
 

@@ -125,6 +125,7 @@ void fields(Io& io, R& r) {
     io.field("minimum_dp", r.minimumDp);
     io.field("maximum_dp", r.maximumDp);
     io.field("accuracy", r.accuracy);
+    io.field("accuracy_shut", r.accuracyShut);
 }
 
 template <class Io, Like<OwnedRow<project::ValveTableRow>> R>

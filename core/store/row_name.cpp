@@ -50,7 +50,7 @@ constexpr std::array kPatterns{
     NamePattern{"merge_conflicts", "SELECT 'merge conflict ' || place FROM merge_conflicts WHERE id=?1"},
 };
 
-std::string keyText(const Statement& row) {
+std::string keyOf(const Statement& row) {
     const ByteSpan key = row.blob(0);
     base::Id id;
     if (row.type(0) != CellType::Blob || key.size() != id.bytes.size()) {
@@ -78,7 +78,7 @@ std::string nameOfRow(const Database& database, const RecordedTable& table, cons
             }
         }
     }
-    return std::string(table.name) + " " + keyText(row);
+    return std::string(table.name) + " " + keyOf(row);
 }
 
 }  // namespace ww::store

@@ -82,19 +82,19 @@ std::string wordsOf(const Project& project, const TableForm& form, const RowFiel
     return words;
 }
 
-std::string roundOf(const Project& project, const Id& id) {
+std::string roundWords(const Project& project, const Id& id) {
     const project::Round* round = project.rounds().find(id);
     return round == nullptr ? "" : ", round " + std::to_string(round->number);
 }
 
-std::string placeOf(const Project& project, const store::FieldConflict& found, const std::string& label) {
+std::string placeWords(const Project& project, const store::FieldConflict& found, const std::string& label) {
     if (const auto* reading = project.readings().find(found.record)) {
         const auto* branch = project.branches().find(reading->branch);
-        return (branch == nullptr ? "?" : branch->tag) + ", " + label + roundOf(project, reading->round);
+        return (branch == nullptr ? "?" : branch->tag) + ", " + label + roundWords(project, reading->round);
     }
     if (const auto* reading = project.pumpReadings().find(found.record)) {
         const auto* pump = project.pumps().find(reading->pump);
-        return (pump == nullptr ? "?" : pump->tag) + ", " + label + roundOf(project, reading->round);
+        return (pump == nullptr ? "?" : pump->tag) + ", " + label + roundWords(project, reading->round);
     }
     const std::string name =
         found.kind == RecordKind::Job ? project.job().name : nameOfId(project, found.record);
@@ -136,7 +136,7 @@ project::MergeConflict conflictOf(const store::FieldConflict& found, const Proje
     conflict.recordKind = found.kind;
     conflict.record = found.record;
     conflict.field = found.field;
-    conflict.place = placeOf(merged, found, isRemoval ? "removed" : labelOf(found.field));
+    conflict.place = placeWords(merged, found, isRemoval ? "removed" : labelOf(found.field));
     const auto words = [&](const std::vector<store::PlacedRow>& rows, bool isGone) {
         if (isRemoval) {
             return std::string(isGone ? "removed" : "kept, changed or used");

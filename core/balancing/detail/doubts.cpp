@@ -24,7 +24,7 @@ constexpr std::array kShownUnits{Unit::Kilopascal,  Unit::Psi,         Unit::Mil
                                  Unit::InchOfWater, Unit::FootOfWater, Unit::Metre};
 
 /// Collects findings about one reading.
-struct Collector {
+struct ReadingDoubts {
     const Branch& branch;
     const Reading& reading;
     std::vector<Finding> found;
@@ -35,7 +35,7 @@ struct Collector {
     }
 };
 
-void doubtSize(const Project& project, const RoundNumbers& numbers, std::size_t index, Collector& out) {
+void doubtSize(const Project& project, const RoundNumbers& numbers, std::size_t index, ReadingDoubts& out) {
     const Measured<PressureDifference>& dp = *out.reading.dp;
     const auto expected = expectedDp(project, numbers, index);
     if (!expected || isPlausible(dp.value, *expected)) {
@@ -53,7 +53,7 @@ void doubtSize(const Project& project, const RoundNumbers& numbers, std::size_t 
     }
 }
 
-void doubtValve(const Project& project, const RoundNumbers& numbers, std::size_t index, Collector& out) {
+void doubtValve(const Project& project, const RoundNumbers& numbers, std::size_t index, ReadingDoubts& out) {
     const BranchResult& result = numbers.branches[index];
     const curve::ValveCharacteristic* curve = project.characteristicOf(out.branch);
     if (curve == nullptr) {
@@ -71,7 +71,7 @@ void doubtValve(const Project& project, const RoundNumbers& numbers, std::size_t
 }
 
 void doubtDp(const Project& project, const RoundNumbers& numbers, std::size_t index,
-             const Instrument* instrument, Collector& out) {
+             const Instrument* instrument, ReadingDoubts& out) {
     const Measured<PressureDifference>& dp = *out.reading.dp;
     const BranchResult& result = numbers.branches[index];
     if (dp.value.si() < 0) {
@@ -164,7 +164,7 @@ std::vector<Finding> doubts(const Project& project, const RoundNumbers& numbers,
         return {};
     }
     const Reading& reading = *readings.counting;
-    Collector out{project.branches()[index], reading, {}};
+    ReadingDoubts out{project.branches()[index], reading, {}};
     const Instrument* instrument =
         reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
     if (reading.dp) {

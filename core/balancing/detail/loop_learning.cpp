@@ -110,12 +110,13 @@ class Builder {
             }
             const project::ValveModel* valve = m_project.valves().find(*branch.valve);
             const Ratio bias = valve->accuracy ? valve->accuracy->value : m_options.tableBias;
+            const Ratio tilt = valve->accuracyShut ? valve->accuracyShut->value : m_options.tableTilt;
             const LinkIndex link = *m_out.model->valveLink[i];
             m_out.branches[i].tableBias =
                 add({UnknownKind::ValveTable, 0, bias.si(), {{link, ParameterKind::Coefficient, 1, {}}}});
             m_out.branches[i].tableTilt = add({UnknownKind::ValveTable,
                                                0,
-                                               m_options.tableTilt.si(),
+                                               tilt.si(),
                                                {{link, ParameterKind::Coefficient, 1, {}}}});
         }
     }

@@ -32,7 +32,7 @@ struct LearnLoopOptions {
     Ratio unsteadiness = Ratio::si(0.002);
     /// On the standard deviations of shares forecast from one state of the loop alone: such forecasts err by
     /// more than the fit says where loss exponents are not 2 or a circuit is obstructed.
-    double surveyOnlyFactor = 1.4;
+    double surveyOnlyFactor = 1;
     bool findDoubtful = true;  ///< look for grossly wrong readings
     std::stop_token stop;
 };

@@ -30,7 +30,7 @@ Incidence incidenceOf(std::uint32_t nodeCount, std::span<const std::uint32_t> fr
 
 namespace {
 
-constexpr std::uint32_t kNone = 0xFFFFFFFFU;
+constexpr std::uint32_t kAbsent = 0xFFFFFFFFU;
 
 /// The depth-first walk with its own stack: a riser of 100,000 take-offs is as deep.
 class BlockWalk {
@@ -40,12 +40,12 @@ class BlockWalk {
         : m_incidence(incidence),
           m_from(from),
           m_to(to),
-          m_order(incidence.first.size() - 1, kNone),
-          m_low(incidence.first.size() - 1, kNone) {}
+          m_order(incidence.first.size() - 1, kAbsent),
+          m_low(incidence.first.size() - 1, kAbsent) {}
 
     Blocks run() {
         for (std::uint32_t root = 0; root < m_order.size(); ++root) {
-            if (m_order[root] == kNone) {
+            if (m_order[root] == kAbsent) {
                 walkFrom(root);
             }
         }
@@ -69,7 +69,7 @@ class BlockWalk {
     }
 
     void walkFrom(std::uint32_t root) {
-        enter(root, kNone);
+        enter(root, kAbsent);
         while (!m_stack.empty()) {
             Frame& frame = m_stack.back();
             if (frame.next < m_incidence.first[frame.node + 1]) {
@@ -85,7 +85,7 @@ class BlockWalk {
             return;
         }
         const std::uint32_t other = otherEnd(link, node);
-        if (m_order[other] == kNone) {
+        if (m_order[other] == kAbsent) {
             m_open.push_back(link);
             enter(other, link);
         } else if (m_order[other] < m_order[node]) {
@@ -105,7 +105,7 @@ class BlockWalk {
         if (m_low[done.node] < m_order[parent]) {
             return;
         }
-        std::uint32_t link = kNone;
+        std::uint32_t link = kAbsent;
         while (link != done.viaLink) {
             link = m_open.back();
             m_open.pop_back();

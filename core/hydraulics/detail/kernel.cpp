@@ -14,7 +14,7 @@ namespace ww::hydraulics::detail {
 
 namespace {
 
-constexpr std::uint32_t kNone = 0xFFFFFFFFU;
+constexpr std::uint32_t kNoEdge = 0xFFFFFFFFU;
 
 /// Edges by the binary exponent of their slope: near enough to sorted, in linear time.
 std::vector<std::uint32_t> byExponent(std::span<const double> slopes) {
@@ -72,7 +72,7 @@ Kernel::~Kernel() = default;
 Kernel::Kernel(Kernel&&) noexcept = default;
 
 void Kernel::chooseTree(std::span<const double> slopes) {
-    m_parentEdge.resize(m_block.nodeCount, kNone);
+    m_parentEdge.resize(m_block.nodeCount, kNoEdge);
     m_depth.resize(m_block.nodeCount, 0);
     m_nodeValues.resize(m_block.nodeCount, 0);
     m_nodeRests.resize(m_block.nodeCount, 0);
@@ -115,7 +115,7 @@ void Kernel::rootTree() {
         }
     }
     m_order.assign(1, 0);
-    m_parentEdge[0] = kNone;
+    m_parentEdge[0] = kNoEdge;
     m_depth[0] = 0;
     for (std::size_t done = 0; done < m_order.size(); ++done) {
         const std::uint32_t node = m_order[done];

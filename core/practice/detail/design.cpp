@@ -149,6 +149,8 @@ class DesignDraft {
             model.id = valve;
             model.model = "Practice valve";
             model.size = kSizes[size];
+            model.accuracy = typed<Ratio>(100 * m_plan.tableBias.si(), 1, Unit::Percent);
+            model.accuracyShut = typed<Ratio>(100 * m_plan.tableTilt.si(), 1, Unit::Percent);
             for (std::size_t i = 0; i < kShape.size(); ++i) {
                 model.rows.push_back(
                     {number(0.5 * static_cast<double>(i), 1), number(kFullCv[size] * kShape[i], 4)});

@@ -10,7 +10,7 @@ namespace ww::practice::detail {
 
 namespace {
 
-enum Stream : std::uint64_t { kLosses = 3, kTables = 4, kObstructions = 5, kFaults = 6 };
+enum TruthStream : std::uint64_t { kLosses = 3, kTables = 4, kObstructions = 5, kFaults = 6 };
 
 /// Takes terminals out of a list in random order.
 class Lots {

@@ -15,7 +15,7 @@ std::string header(int number) {
 constexpr std::string_view kFooter = "\nendobj\n";
 
 /// One line of a table, 20 signs: ISO 32000-1, 7.5.4.
-std::string tableLine(std::size_t offset, int generation, char kind) {
+std::string xrefLine(std::size_t offset, int generation, char kind) {
     char line[32];
     std::snprintf(line, sizeof line, "%010zu %05d %c \n", offset, generation, kind);
     return line;
@@ -84,7 +84,7 @@ std::string PdfUpdate::written() const {
         int next = entry->first;
         std::string lines;
         while (end != offsets.end() && end->first == next) {
-            lines += tableLine(end->second, 0, 'n');
+            lines += xrefLine(end->second, 0, 'n');
             ++end;
             ++next;
         }
