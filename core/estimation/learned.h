@@ -1,6 +1,7 @@
 // The result of a fit, with its evidence.
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <optional>
 #include <vector>
@@ -43,6 +44,12 @@ struct LearnedReading {
     double relativeLeastDetectable = 0;
     double robustWeight = 1;  ///< that it had in the fit; 0 where left out
     bool canBeChecked() const { return redundancyFraction >= kLeastRedundancyFraction; }
+    /// ln(value) less that of what all other readings expect there; with a redundancy below 0.05 as if it
+    /// were that, where the others hardly know.
+    double relativeDeviation() const {
+        constexpr double kLeast = 0.05;
+        return robustWeight > 0 ? relativeResidual / std::max(redundancyFraction, kLeast) : relativeResidual;
+    }
 };
 
 /// Whether all readings together fit the model and its priors.

@@ -213,7 +213,7 @@ class Adviser {
     void fillNotes() {
         if (m_learned.isMisfit) {
             m_out.notes.push_back(
-                {&kModelMisfit, "", {quantity::significant(100 * m_learned.misfitProbability, 2)}});
+                {&kModelMisfit, "", {detail::smallPercentText(m_learned.misfitProbability)}});
         }
         if (m_learned.isPriorWidened) {
             m_out.notes.push_back({&kModelPriorWidened, "", {}});

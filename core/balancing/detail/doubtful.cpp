@@ -134,18 +134,17 @@ std::string readText(const Project& project, const LoopLearning& loop, std::size
                : flowText(project, std::get<VolumeFlow>(value));
 }
 
+/// What the other readings expect at a branch.
 std::string expectedText(const Project& project, const LoopLearning& loop, std::size_t observation,
                          const estimation::LearnedReading& learned) {
-    const ObservationSource& source = loop.sources[observation];
+    // The fit follows the reading by as much as its residual lacks of the deviation.
+    const double factor = std::exp(learned.relativeResidual - learned.relativeDeviation());
     if (std::holds_alternative<VolumeFlow>(learned.fitted)) {
-        return flowText(project, std::get<VolumeFlow>(learned.fitted));
+        return flowText(project, std::get<VolumeFlow>(learned.fitted) * factor);
     }
-    const auto fitted = std::get<PressureDifference>(learned.fitted);
-    if (!source.branch) {
-        return headText(project, project.fluid().head(fitted));
-    }
-    const Reading& reading = project.readings().at(source.readings.front());
-    return dpIn(reading.dp->unit, fitted, project.fluid().density());
+    const Reading& reading = project.readings().at(loop.sources[observation].readings.front());
+    return dpIn(reading.dp->unit, std::get<PressureDifference>(learned.fitted) * factor,
+                project.fluid().density());
 }
 
 const base::MessageForm& formOf(HypothesisMeaning::Kind kind) {

@@ -41,6 +41,12 @@ std::string percentText(quantity::Ratio ratio) {
     return std::isfinite(percent) ? base::Decimal::fromNumber(percent, 1).text() : "-";
 }
 
+std::string smallPercentText(double probability) {
+    constexpr double kLeast_percent = 0.01;
+    const double percent = 100 * probability;
+    return percent < kLeast_percent ? "under 0.01" : quantity::significant(percent, 2);
+}
+
 std::string settingText(quantity::Setting setting) {
     return quantity::concise(setting.si(), 4);
 }

@@ -17,6 +17,8 @@ std::string flowText(const project::Project& project, quantity::VolumeFlow flow)
 std::string headText(const project::Project& project, quantity::Head head);
 /// "102.3", without the sign.
 std::string percentText(quantity::Ratio ratio);
+/// A small probability in percent: "0.05", below that "under 0.01".
+std::string smallPercentText(double probability);
 /// Without zeros at the end: "2.5".
 std::string settingText(quantity::Setting setting);
 std::string numberText(std::size_t count);

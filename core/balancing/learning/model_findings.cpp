@@ -17,7 +17,7 @@ std::vector<Finding> modelFindings(const project::Project& project, const Learne
         }
     }
     if (isLast && learned.isMisfit) {
-        found.push_back({{&kModelMisfit, "", {quantity::significant(100 * learned.misfitProbability, 2)}},
+        found.push_back({{&kModelMisfit, "", {detail::smallPercentText(learned.misfitProbability)}},
                          Severity::Warning,
                          std::nullopt,
                          std::nullopt});
