@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Installs what is missing, builds everything, and runs every test; the last line is ctest's.
 #
-#   bash tests/run.sh                  all tests, after the tests of core under the sanitizers
+#   bash tests/run.sh                  all tests, those of core under the sanitizers
 #   bash tests/run.sh --quick          all tests, without the sanitizers
 #   bash tests/run.sh --sanitize       all tests, built with AddressSanitizer and UndefinedBehaviorSanitizer
 #   bash tests/run.sh --tidy[=COMMIT]  no tests: clang-tidy and clang-format on what changed since COMMIT; without
@@ -40,16 +40,10 @@ run_ctest() {
     ctest --test-dir "$1" --output-on-failure --parallel "$(nproc)" "${ctest_arguments[@]}" || exit 1
 }
 
-# The programs that test core, each as one process, under the sanitizers.
-sanitize_core() {
-    local folder="$ww_root/build-asan" programs program
-    ww_configure "$folder" WW_TESTS=ON WW_SANITIZE=ON
-    ww_build "$folder" core_programs || exit 1
-    mapfile -t programs <"$folder/tests/core_programs.txt"
-    for program in "${programs[@]}"; do
-        ww_say "$program under the sanitizers"
-        "$folder/tests/$program" --gtest_brief=1 || exit 1
-    done
+# The programs that test core, with the sanitizers in them.
+build_core_sanitized() {
+    ww_configure "$ww_root/build-asan" WW_TESTS=ON WW_SANITIZE=ON
+    ww_build "$ww_root/build-asan" core_programs || exit 1
 }
 
 # The C++ files that differ from commit $1, in the working tree too.
@@ -105,8 +99,12 @@ case "$mode" in
         ;;
     *)
         ww_install_missing "${ww_packages_to_test[@]}"
-        [[ $mode == quick ]] || sanitize_core
-        ww_configure "$ww_root/build" WW_TESTS=ON
+        sanitized=OFF
+        if [[ $mode == all ]]; then
+            build_core_sanitized
+            sanitized=ON
+        fi
+        ww_configure "$ww_root/build" WW_TESTS=ON WW_CORE_TESTS_SANITIZED=$sanitized
         ww_build "$ww_root/build" || exit 1
         run_ctest "$ww_root/build"
         ;;

@@ -2,6 +2,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "app/commands/json_si.h"
+
 namespace ww::app {
 
 namespace {
@@ -9,11 +11,6 @@ namespace {
 using Json = nlohmann::ordered_json;
 using balancing::Advice;
 using balancing::SettingAdvice;
-
-template <class Quantity>
-Json si(const std::optional<Quantity>& value) {
-    return value ? Json(value->si()) : Json(nullptr);
-}
 
 Json faultList(const std::vector<base::Fault>& faults) {
     Json list = Json::array();

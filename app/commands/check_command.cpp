@@ -19,7 +19,7 @@ namespace {
 using balancing::Assessment;
 using quantity::Unit;
 
-std::string percent(const std::optional<quantity::Ratio>& ratio) {
+std::string percentCell(const std::optional<quantity::Ratio>& ratio) {
     return ratio ? base::Decimal::fromNumber(100 * ratio->si(), 1).text() : "-";
 }
 
@@ -67,9 +67,9 @@ std::string branchTable(const project::Project& project, const Assessment& asses
         }
         const project::Reading* reading = result.reading ? project.readings().find(*result.reading) : nullptr;
         rows.push_back({project.branches()[index].tag + (isIndex ? " *" : ""), settingCell(result, reading),
-                        dpCell(result, reading, dpUnit), flow, percent(result.share),
-                        percent(result.targetShare), percent(result.ofTarget), percent(result.ofDesign),
-                        word(result.state)});
+                        dpCell(result, reading, dpUnit), flow, percentCell(result.share),
+                        percentCell(result.targetShare), percentCell(result.ofTarget),
+                        percentCell(result.ofDesign), word(result.state)});
     }
     return textTable(rows, {0, 8});
 }
@@ -132,10 +132,11 @@ class CheckCommand : public Command {
         out << "\n\n" << branchTable(project, assessment) << "\n";
         out << "On share " << assessment.onShareCount << " of " << assessment.terminalCount << " terminals";
         if (assessment.spread) {
-            out << ", largest spread in a group " << percent(assessment.spread) << " %";
+            out << ", largest spread in a group " << percentCell(assessment.spread) << " %";
         }
         if (assessment.totalFlow) {
-            out << ", total " << percent(quantity::Ratio::si(*assessment.totalFlow / assessment.totalDesign))
+            out << ", total "
+                << percentCell(quantity::Ratio::si(*assessment.totalFlow / assessment.totalDesign))
                 << " % of design";
         }
         out << ".\n" << indexSentence(project, assessment.index) << "\n";

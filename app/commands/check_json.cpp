@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "app/commands/json_si.h"
 #include "core/project/names.h"
 
 namespace ww::app {
@@ -10,11 +11,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 using balancing::Assessment;
-
-template <class Quantity>
-Json si(const std::optional<Quantity>& value) {
-    return value ? Json(value->si()) : Json(nullptr);
-}
 
 Json branchObject(const project::Project& project, const balancing::BranchResult& result) {
     const project::Branch& branch = project.branches()[result.branch];

@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "app/commands/json_si.h"
 #include "core/project/names.h"
 
 namespace ww::app {
@@ -10,11 +11,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 using pump_room::PumpDecision;
-
-template <class Q>
-Json si(const std::optional<Q>& value) {
-    return value ? Json(value->si()) : Json(nullptr);
-}
 
 /// A head as the pressure of the job's fluid.
 Json pascals(const project::Project& project, const std::optional<quantity::Head>& head) {

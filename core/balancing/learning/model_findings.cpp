@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/balancing/detail/wording.h"
 #include "core/balancing/learning/learn_forms.h"
 #include "core/quantity/measured.h"
 

@@ -16,7 +16,7 @@ namespace {
 using quantity::Unit;
 using support::loop;
 
-double feet(const project::Project& project, PressureDifference dp) {
+double feetOf(const project::Project& project, PressureDifference dp) {
     return project.fluid().head(dp).in(Unit::Foot);
 }
 
@@ -33,10 +33,10 @@ TEST(ProportionalBalance, takesTheDifferenceAtEveryValveButThatOfTheIndex) {
     EXPECT_EQ(balance.branches[3].reach, BalanceReach::FullyOpen);
     EXPECT_EQ(balance.indexPath, std::vector<std::size_t>{3});
     EXPECT_NEAR(balance.totalFlow.in(Unit::GallonPerMinute), 115.470, 0.06);
-    EXPECT_NEAR(feet(project, balance.pumpRise), 44.0, 0.022);
+    EXPECT_NEAR(feetOf(project, balance.pumpRise), 44.0, 0.022);
     EXPECT_NEAR(balance.ofDesign.si(), 1.15470, 6e-4);
-    EXPECT_NEAR(feet(project, balance.neededAtDesign), 33.0, 0.017);
-    EXPECT_NEAR(feet(project, balance.availableAtDesign), 48.0, 0.01);
+    EXPECT_NEAR(feetOf(project, balance.neededAtDesign), 33.0, 0.017);
+    EXPECT_NEAR(feetOf(project, balance.availableAtDesign), 48.0, 0.01);
     // 0.86603 of the speed: 36 + ... the pump's 60 n^2 - 0.0012 Q^2 is 33 at 100 gpm.
     const BuiltModel built = hydraulicModel(project, {});
     const auto speed = speedFractionFor(*built.model, {}, balance.designFlow, balance.neededAtDesign);
@@ -52,15 +52,15 @@ TEST(ProportionalBalance, anIndexUpstreamOfItsNeighboursIsFoundAtOnce) {
     const ProportionalBalance& balance = *result.balance;
     EXPECT_EQ(balance.indexPath, std::vector<std::size_t>{0});
     EXPECT_NEAR(balance.totalFlow.in(Unit::GallonPerMinute), 111.804, 0.06);
-    EXPECT_NEAR(feet(project, balance.pumpRise), 45.0, 0.022);
-    EXPECT_NEAR(feet(project, balance.neededAtDesign), 36.0, 0.018);
+    EXPECT_NEAR(feetOf(project, balance.pumpRise), 45.0, 0.022);
+    EXPECT_NEAR(feetOf(project, balance.neededAtDesign), 36.0, 0.018);
     // 13, 14 and 14 ft are added at the valves of T2, T3 and T4 at design flow.
     const double added_ft[] = {0, 13, 14, 14};
     const double square = balance.ofDesign.si() * balance.ofDesign.si();
     for (std::size_t i = 1; i < 4; ++i) {
         const double design_gpm = project.branches()[i].designFlow->digits.value();
         const double open_ft = support::kFeetPerPsi * design_gpm * design_gpm / 1e4;
-        EXPECT_NEAR(feet(project, *balance.branches[i].valveDrop) / square, added_ft[i] + open_ft, 0.01);
+        EXPECT_NEAR(feetOf(project, *balance.branches[i].valveDrop) / square, added_ft[i] + open_ft, 0.01);
     }
 }
 

@@ -11,7 +11,7 @@ namespace {
 
 using quantity::Unit;
 
-VolumeFlow m3h(double number) {
+VolumeFlow perHour(double number) {
     return VolumeFlow::from(number, Unit::CubicMetrePerHour);
 }
 
@@ -23,7 +23,7 @@ std::vector<PumpPoint> rows(std::initializer_list<std::pair<double, double>> flo
     std::vector<PumpPoint> points;
     for (const auto& [flow, head] : flowsAndHeads) {
         PumpPoint point;
-        point.flow = m3h(flow);
+        point.flow = perHour(flow);
         point.head = m(head);
         points.push_back(point);
     }
@@ -38,7 +38,7 @@ PumpCurve parabola(double shutoff_m, double perSquare, std::initializer_list<dou
     std::vector<PumpPoint> points;
     for (const double flow : flows) {
         PumpPoint point;
-        point.flow = m3h(flow);
+        point.flow = perHour(flow);
         point.head = m(shutoff_m - perSquare * flow * flow);
         points.push_back(point);
     }
@@ -51,7 +51,7 @@ TEST(PumpCurve, passesThroughItsPointsInAnyOrder) {
         EXPECT_NEAR(curve.head(point.flow).si(), point.head.si(), 1e-13);
     }
     EXPECT_DOUBLE_EQ(curve.shutoffHead().si(), 20);
-    EXPECT_EQ(curve.lastFlow(), m3h(30));
+    EXPECT_EQ(curve.lastFlow(), perHour(30));
 }
 
 // A centrifugal pump's curve is near a parabola; the slopes are taken from parabolas, so it comes back
@@ -60,30 +60,30 @@ TEST(PumpCurve, passesThroughItsPointsInAnyOrder) {
 TEST(PumpCurve, reproducesAParabola) {
     const auto curve = parabola(20, 0.01, {0, 4, 10, 17, 30});
     for (double flow = 4; flow <= 30; flow += 0.25) {
-        EXPECT_NEAR(curve.head(m3h(flow)).si(), 20 - 0.01 * flow * flow, 1e-12);
-        EXPECT_NEAR(curve.headSlope(m3h(flow)), -0.02 * flow * 3600, 1e-9);
+        EXPECT_NEAR(curve.head(perHour(flow)).si(), 20 - 0.01 * flow * flow, 1e-12);
+        EXPECT_NEAR(curve.headSlope(perHour(flow)), -0.02 * flow * 3600, 1e-9);
     }
     for (double flow = 0; flow <= 4; flow += 0.25) {
-        EXPECT_NEAR(curve.head(m3h(flow)).si(), 20 - 0.01 * flow * flow, 0.16 / 6749);
+        EXPECT_NEAR(curve.head(perHour(flow)).si(), 20 - 0.01 * flow * flow, 0.16 / 6749);
     }
 }
 
 TEST(PumpCurve, goesOnStraightBeyondItsLastPoint) {
     const auto curve = parabola(20, 0.01, {0, 10, 20, 30});
     const double slope_mPerM3h = -0.02 * 30;
-    EXPECT_NEAR(curve.head(m3h(35)).si(), 11 + 5 * slope_mPerM3h, 1e-12);
+    EXPECT_NEAR(curve.head(perHour(35)).si(), 11 + 5 * slope_mPerM3h, 1e-12);
     EXPECT_NEAR(curve.runOut().in(Unit::CubicMetrePerHour), 30 + 11 / 0.6, 1e-12);
     EXPECT_NEAR(curve.head(curve.runOut()).si(), 0, 1e-12);
-    EXPECT_EQ(curve.range(m3h(30)), CurveRange::WithinPoints);
-    EXPECT_EQ(curve.range(m3h(30.01)), CurveRange::BeyondLastPoint);
+    EXPECT_EQ(curve.range(perHour(30)), CurveRange::WithinPoints);
+    EXPECT_EQ(curve.range(perHour(30.01)), CurveRange::BeyondLastPoint);
     EXPECT_NEAR(curve.flowAtHead(m(5))->in(Unit::CubicMetrePerHour), 40, 1e-12);
 }
 
 TEST(PumpCurve, goesOnStraightDownToZeroFlow) {
     const auto curve = curveOf({{10, 18}, {20, 14}});
     EXPECT_NEAR(curve.shutoffHead().si(), 22, 1e-12);
-    EXPECT_EQ(curve.range(m3h(5)), CurveRange::BelowShutoffFlow);
-    EXPECT_EQ(curve.range(m3h(10)), CurveRange::WithinPoints);
+    EXPECT_EQ(curve.range(perHour(5)), CurveRange::BelowShutoffFlow);
+    EXPECT_EQ(curve.range(perHour(10)), CurveRange::WithinPoints);
     EXPECT_NEAR(curve.flowAtHead(m(20))->in(Unit::CubicMetrePerHour), 5, 1e-12);
 }
 
@@ -108,16 +108,16 @@ TEST(PumpCurve, followsTheAffinityLaws) {
     const PumpState state{0.8, 0.9};
     const double scale = 0.72;
     for (const double flow : {0.0, 4.0, 17.0, 29.0, 33.0}) {
-        EXPECT_NEAR(curve.head(m3h(flow * scale), state).si(), curve.head(m3h(flow)).si() * scale * scale,
+        EXPECT_NEAR(curve.head(perHour(flow * scale), state).si(), curve.head(perHour(flow)).si() * scale * scale,
                     1e-12);
-        EXPECT_NEAR(curve.headSlope(m3h(flow * scale), state), curve.headSlope(m3h(flow)) * scale, 1e-8);
+        EXPECT_NEAR(curve.headSlope(perHour(flow * scale), state), curve.headSlope(perHour(flow)) * scale, 1e-8);
     }
-    const double full_W = curve.shaftPower(m3h(20), kPumpTableDensity)->si();
+    const double full_W = curve.shaftPower(perHour(20), kPumpTableDensity)->si();
     EXPECT_NEAR(full_W, 1000, 1e-9);
-    EXPECT_NEAR(curve.shaftPower(m3h(20 * scale), kPumpTableDensity, state)->si(), 1000 * std::pow(scale, 3),
+    EXPECT_NEAR(curve.shaftPower(perHour(20 * scale), kPumpTableDensity, state)->si(), 1000 * std::pow(scale, 3),
                 1e-9);
-    EXPECT_NEAR(curve.efficiency(m3h(20 * scale), state)->si(), curve.efficiency(m3h(20))->si(), 1e-12);
-    EXPECT_NEAR(curve.npshRequired(m3h(20 * scale), state)->si(), 3 * 0.64, 1e-12);
+    EXPECT_NEAR(curve.efficiency(perHour(20 * scale), state)->si(), curve.efficiency(perHour(20))->si(), 1e-12);
+    EXPECT_NEAR(curve.npshRequired(perHour(20 * scale), state)->si(), 3 * 0.64, 1e-12);
     EXPECT_NEAR(curve.runOut(state) / curve.runOut(), scale, 1e-12);
     EXPECT_NEAR(curve.lastFlow(state) / curve.lastFlow(), scale, 1e-12);
     EXPECT_NEAR(curve.flowAtHead(m(15 * scale * scale), state)->in(Unit::CubicMetrePerHour), 20 * scale,
@@ -132,21 +132,21 @@ TEST(PumpCurve, powerAndEfficiencyFollowFromEachOther) {
         withEfficiency[i].efficiency = Ratio::si(efficiencies[i]);
     }
     const auto curve = PumpCurve::make(withEfficiency).value();
-    EXPECT_DOUBLE_EQ(curve.efficiency(m3h(20))->si(), 0.7);
+    EXPECT_DOUBLE_EQ(curve.efficiency(perHour(20))->si(), 0.7);
     const Density glycol = Density::si(1040);
-    EXPECT_NEAR(curve.shaftPower(m3h(20), glycol)->si(), 1040 * 9.80665 * 20 / 3600 * 15 / 0.7, 1e-9);
-    EXPECT_FALSE(curve.shaftPower(m3h(0), glycol)) << "0 over 0 says nothing";
-    EXPECT_FALSE(curve.efficiency(m3h(31)));
-    EXPECT_FALSE(curve.npshRequired(m3h(20)));
+    EXPECT_NEAR(curve.shaftPower(perHour(20), glycol)->si(), 1040 * 9.80665 * 20 / 3600 * 15 / 0.7, 1e-9);
+    EXPECT_FALSE(curve.shaftPower(perHour(0), glycol)) << "0 over 0 says nothing";
+    EXPECT_FALSE(curve.efficiency(perHour(31)));
+    EXPECT_FALSE(curve.npshRequired(perHour(20)));
 
     auto withPower = rows({{0, 20}, {10, 18.5}, {20, 15}, {30, 9}});
     withPower[1].power = Power::si(900);
     withPower[2].power = Power::si(1167);
     const auto other = PumpCurve::make(withPower).value();
-    EXPECT_NEAR(other.efficiency(m3h(20))->si(), 998.2 * 9.80665 * 20 / 3600 * 15 / 1167, 1e-12);
-    EXPECT_NEAR(other.shaftPower(m3h(20), Density::si(998.2 / 2))->si(), 1167 / 2.0, 1e-9);
-    EXPECT_FALSE(other.shaftPower(m3h(5), glycol));
-    EXPECT_FALSE(other.efficiency(m3h(25)));
+    EXPECT_NEAR(other.efficiency(perHour(20))->si(), 998.2 * 9.80665 * 20 / 3600 * 15 / 1167, 1e-12);
+    EXPECT_NEAR(other.shaftPower(perHour(20), Density::si(998.2 / 2))->si(), 1167 / 2.0, 1e-9);
+    EXPECT_FALSE(other.shaftPower(perHour(5), glycol));
+    EXPECT_FALSE(other.efficiency(perHour(25)));
 }
 
 TEST(PumpCurve, saysWhatIsWrongWithATable) {
@@ -194,8 +194,8 @@ TEST(PumpCurve, doubtsASharpBend) {
 
 TEST(PumpCurve, aPumpAtRestIsABrokenContract) {
     const auto curve = curveOf({{0, 20}, {10, 18.5}});
-    EXPECT_THROW((void)curve.head(m3h(1), {.speedFraction = 0}), base::ContractBreach);
-    EXPECT_THROW((void)curve.head(m3h(1), {.diameterFraction = -1}), base::ContractBreach);
+    EXPECT_THROW((void)curve.head(perHour(1), {.speedFraction = 0}), base::ContractBreach);
+    EXPECT_THROW((void)curve.head(perHour(1), {.diameterFraction = -1}), base::ContractBreach);
 }
 
 /// 2 to 12 points; steps of flow and of head differ by up to twenty times.
@@ -206,7 +206,7 @@ PumpCurve randomCurve(std::mt19937& random) {
     double flow = step(random) > 0.5 ? 0 : step(random);
     double head = 30;
     for (PumpPoint& point : points) {
-        point.flow = m3h(flow);
+        point.flow = perHour(flow);
         point.head = m(head);
         flow += 3 * step(random);
         head -= 2 * step(random);

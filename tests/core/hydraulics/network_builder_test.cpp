@@ -9,7 +9,7 @@
 namespace ww::hydraulics {
 namespace {
 
-Element resistor(double k) {
+Element resistorOf(double k) {
     return Element::resistance(Resistance::si(k));
 }
 
@@ -30,7 +30,7 @@ NetworkBuilder loop() {
     builder.addNode("in");
     builder.addNode("out");
     builder.addLink("pump", "in", "out", pump());
-    builder.addLink("circuit", "out", "in", resistor(1e10));
+    builder.addLink("circuit", "out", "in", resistorOf(1e10));
     return builder;
 }
 
@@ -40,12 +40,12 @@ TEST(NetworkBuilder, reportsEveryFaultAtOnce) {
     builder.addNode("alone");
     builder.addNode("island a");
     builder.addNode("island b");
-    builder.addLink("circuit", "out", "in", resistor(1e10));
-    builder.addLink("bad k", "out", "in", resistor(-5));
-    builder.addLink("nowhere", "out", "atlantis", resistor(1));
-    builder.addLink("ring", "in", "in", resistor(1));
-    builder.addLink("i", "island a", "island b", resistor(1));
-    builder.addLink("j", "island b", "island a", resistor(1));
+    builder.addLink("circuit", "out", "in", resistorOf(1e10));
+    builder.addLink("bad k", "out", "in", resistorOf(-5));
+    builder.addLink("nowhere", "out", "atlantis", resistorOf(1));
+    builder.addLink("ring", "in", "in", resistorOf(1));
+    builder.addLink("i", "island a", "island b", resistorOf(1));
+    builder.addLink("j", "island b", "island a", resistorOf(1));
     builder.addThreeWayValve("mixer", "out", "in", "out", FlowCoefficient::si(4), 1.5, Density::si(998));
     builder.setReference("in", GaugePressure::si(2e5));
     builder.setReference("out", GaugePressure::si(2e5));
@@ -80,7 +80,7 @@ TEST(NetworkBuilder, aStoppedPumpIsAPathToAPump) {
     builder.addNode("in");
     builder.addNode("out");
     builder.addLink("pump", "in", "out", pump(stopped));
-    builder.addLink("circuit", "out", "in", resistor(1e10));
+    builder.addLink("circuit", "out", "in", resistorOf(1e10));
     EXPECT_TRUE(builder.build().network);
 }
 
@@ -100,13 +100,13 @@ TEST(Network, answersForItself) {
 TEST(Network, changesMakeAnotherNetworkAndLeaveTheFirst) {
     const Network network = *loop().build().network;
     const LinkIndex circuit = *network.findLink("circuit");
-    const LinkChange open{circuit, resistor(4e10)};
+    const LinkChange open{circuit, resistorOf(4e10)};
     const Network other = *network.with({&open, 1}).network;
     EXPECT_DOUBLE_EQ(other.element(circuit).drop(VolumeFlow::si(1e-3)).si(), 4e4);
     EXPECT_DOUBLE_EQ(network.element(circuit).drop(VolumeFlow::si(1e-3)).si(), 1e4);
-    const LinkChange shut{circuit, resistor(4e10), true};
+    const LinkChange shut{circuit, resistorOf(4e10), true};
     EXPECT_TRUE(network.with({&shut, 1}).network->isClosed(circuit));
-    const LinkChange bad[] = {{circuit, resistor(-1)}, {*network.findLink("pump"), resistor(-2)}};
+    const LinkChange bad[] = {{circuit, resistorOf(-1)}, {*network.findLink("pump"), resistorOf(-2)}};
     const auto refused = network.with(bad);
     EXPECT_FALSE(refused.network);
     EXPECT_EQ(refused.faults.size(), 2U);
