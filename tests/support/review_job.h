@@ -44,6 +44,9 @@ inline std::vector<project::AnyRecord> enrichedRecords(const project::Project& j
     head.codeException = "motor of 7.5 kW";
     head.loadRows = {{digits("1500"), ratio("100")}, {digits("3000"), ratio("62.5")}};
 
+    project::ValveModel valve = job.valves().at(ids.valve);
+    valve.accuracyShut = ratio("6.5");
+
     project::Branch near = job.branches().at(ids.near);
     near.disturbance = project::Disturbance::TwoElbows;
     near.elevation = quantity::measured<quantity::Length>(digits("7.2"), Unit::Metre);
@@ -101,7 +104,7 @@ inline std::vector<project::AnyRecord> enrichedRecords(const project::Project& j
     pumpReading.isDoubtful = true;
     pumpReading.note = "needle swings";
     pumpReading.reason = "snubber fitted";
-    return {head, near, pump, instrument, person, round, reading, pumpReading};
+    return {head, valve, near, pump, instrument, person, round, reading, pumpReading};
 }
 
 /// One record of each kind that wholeJob() does not hold.

@@ -92,7 +92,6 @@ inline project::Edit wholeJob() {
     }
     valve.minimumDp = quantity::measuredDifference(digits("3"), Unit::Kilopascal, density);
     valve.accuracy = quantity::measured<quantity::Ratio>(digits("4.5"), Unit::Percent);
-    valve.accuracyShut = quantity::measured<quantity::Ratio>(digits("6.5"), Unit::Percent);
 
     project::ValveModel limiter = valve;
     limiter.id = ids.limiter;

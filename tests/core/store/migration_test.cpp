@@ -5,6 +5,7 @@
 #include "core/store/open_file.h"
 #include "core/store/record_reader.h"
 #include "core/store/schema.h"
+#include "core/store/schema_four.h"
 #include "core/store/schema_two.h"
 #include "core/store/store_messages.h"
 #include "core/workbook/workbook.h"
@@ -133,6 +134,7 @@ TEST_F(Migration, anOlderFileCanBeBroughtUpToDateInMemoryAlone) {
     auto copy = file->copyInMemory();
     ASSERT_TRUE(copy.ok());
     ASSERT_TRUE(migrate(*copy, 4, kLaterSteps).ok());
+    ASSERT_TRUE(copy->execute(std::string(kSchemaFour)).ok()) << "what else this program reads";
     EXPECT_EQ(readProject(*copy)->readings().size(), 3u);
     EXPECT_EQ(m_folder.read("job.wwj"), before);
 }
