@@ -132,7 +132,8 @@ base::Result<std::size_t> PracticeJob::indexOf(const project::Project& project,
 }
 
 base::Result<DpAnswer> PracticeJob::answer(const project::Project& project, const base::Id& round,
-                                           const base::Id& branch, bool isClosed) const {
+                                           const base::Id& branch, bool isClosed,
+                                           std::optional<quantity::Setting> handle) const {
     const auto index = indexOf(project, branch);
     if (!index) {
         return index.fault();
@@ -145,7 +146,18 @@ base::Result<DpAnswer> PracticeJob::answer(const project::Project& project, cons
     if (isClosed) {
         state.closed.push_back(branch);
     }
-    return m_building.readDp(state, *index, nextMoment(project, round, branch));
+    ReadingMoment moment = nextMoment(project, round, branch);
+    if (handle) {
+        state.settings[branch] = *handle;
+        moment.isHandleSeen = true;
+    }
+    return m_building.readDp(state, *index, moment);
+}
+
+base::Result<DpAnswer> PracticeJob::dpAt(const project::Project& project, const base::Id& branch,
+                                         quantity::Setting handle) const {
+    EXPECTS(project.lastRound() != nullptr);
+    return answer(project, project.lastRound()->id, branch, false, handle);
 }
 
 base::Result<DpAnswer> PracticeJob::dp(const project::Project& project, const base::Id& round,

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -64,6 +65,10 @@ class PracticeJob {
     /// The dp across the valve shut for a moment; all others as they stand.
     base::Result<DpAnswer> closedDp(const project::Project& project, const base::Id& round,
                                     const base::Id& branch) const;
+    /// The dp with the branch's handle turned to a setting that is not noted yet, by one who looks at it; all
+    /// others as they stand after the last round. A round must exist.
+    base::Result<DpAnswer> dpAt(const project::Project& project, const base::Id& branch,
+                                quantity::Setting handle) const;
     /// What a clamp-on meter shows.
     base::Result<Measured<VolumeFlow>> flow(const project::Project& project, const base::Id& round,
                                             const base::Id& branch) const;
@@ -74,7 +79,8 @@ class PracticeJob {
   private:
     base::Result<std::size_t> indexOf(const project::Project& project, const base::Id& branch) const;
     base::Result<DpAnswer> answer(const project::Project& project, const base::Id& round,
-                                  const base::Id& branch, bool isClosed) const;
+                                  const base::Id& branch, bool isClosed,
+                                  std::optional<quantity::Setting> handle = {}) const;
 
     Building m_building;
 };

@@ -67,6 +67,26 @@ TEST_F(PracticeTest, oneKeyReadsEveryValveInTurn) {
     EXPECT_EQ(m_desk.project().pumpReadings()[0].status, project::ReadingStatus::Superseded);
 }
 
+TEST_F(PracticeTest, inAdjustTheKeyReadsTheValveInHandWhereItsHandleStands) {
+    openRound();
+    m_desk.grid().goToRow(0, false);
+    QAction* take = action(QStringLiteral("Ctrl+L"));
+    for (int row = 0; row < m_desk.model().rowCount(); ++row) {
+        take->trigger();
+    }
+    ASSERT_TRUE(m_desk.bridge().closeRound().ok());
+    m_desk.window.showPlace(MainWindow::Adjust);
+    ASSERT_TRUE(take->isEnabled()) << "Adjust opens a round of its own";
+    const base::Id branch = *m_desk.window.adjust()->valve().branch();
+    const std::size_t before = m_desk.project().readings().size();
+    take->trigger();
+    ASSERT_EQ(m_desk.project().readings().size(), before + 1);
+    const project::Reading& taken = m_desk.project().readings()[before];
+    EXPECT_EQ(taken.branch, branch);
+    EXPECT_EQ(taken.purpose, project::ReadingPurpose::Try);
+    EXPECT_TRUE(taken.dp.has_value());
+}
+
 TEST_F(PracticeTest, nothingIsTakenWithoutAnOpenRound) {
     EXPECT_FALSE(action(QStringLiteral("Ctrl+L"))->isEnabled());
     EXPECT_TRUE(action(QStringLiteral("Ctrl+Shift+U"))->isEnabled());

@@ -4,6 +4,7 @@
 
 #include "ui/job_files.h"
 #include "ui/main_window.h"
+#include "ui/places/adjust/adjust_place.h"
 #include "ui/places/walk/walk_place.h"
 #include "ui/practice/new_practice_dialog.h"
 #include "ui/practice/truth_window.h"
@@ -26,7 +27,10 @@ void MainWindow::connectPracticeCommands() {
 void MainWindow::refreshPracticeCommands() {
     const bool isPractice = m_practice.isPractice();
     const bool isReadable = isPractice && !m_bridge.isReadOnly() && m_bridge.openRoundOrNull() != nullptr;
-    m_commands->takeMeter->setEnabled(isReadable);
+    // Adjust opens a round of its own with the first try.
+    const bool hasRound = m_bridge.isOpen() && !m_bridge.project().rounds().empty();
+    const bool canTry = isPractice && !m_bridge.isReadOnly() && place() == Adjust && hasRound;
+    m_commands->takeMeter->setEnabled(isReadable || canTry);
     m_commands->takeGauges->setEnabled(isReadable);
     m_commands->showTruth->setEnabled(isPractice);
 }
@@ -56,6 +60,10 @@ void MainWindow::newPracticeJob() {
 }
 
 void MainWindow::takeMeter() {
+    if (place() == Adjust) {
+        m_adjust->takeMeter(m_practice);
+        return;
+    }
     if (place() != Walk) {
         showPlace(Walk);
     }

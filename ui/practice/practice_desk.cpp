@@ -60,6 +60,26 @@ base::Result<std::optional<base::Fault>> PracticeDesk::takeDp(const base::Id& br
     return toTell;
 }
 
+base::Result<QString> PracticeDesk::tryDp(const base::Id& branch, std::optional<quantity::Setting> handle,
+                                          bool isShut) {
+    const auto practice = job();
+    if (!practice) {
+        return practice.fault();
+    }
+    const project::Project& project = m_bridge.project();
+    const project::Round* round = project.lastRound();
+    if (round == nullptr) {
+        return base::Fault{&kNoRoundOpen, {}, {}};
+    }
+    const auto answer = isShut   ? (*practice)->closedDp(project, round->id, branch)
+                        : handle ? (*practice)->dpAt(project, branch, *handle)
+                                 : (*practice)->dp(project, round->id, branch);
+    if (!answer) {
+        return answer.fault();
+    }
+    return QString::fromStdString(answer->dp.text());
+}
+
 base::Outcome PracticeDesk::takeGauge(const practice::PracticeJob& job, const project::Round& round,
                                       const project::Pump& pump) {
     const project::Project& project = m_bridge.project();

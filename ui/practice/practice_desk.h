@@ -29,6 +29,9 @@ class PracticeDesk {
     /// Stores the dp that the meter shows at a branch in the open round; as a repeat beside the first where
     /// wanted. A handle seen to stand elsewhere is noted first: then there is something to tell.
     base::Result<std::optional<base::Fault>> takeDp(const base::Id& branch, bool isRepeat);
+    /// The dp that the meter shows at a branch after the last round: with its handle at a setting not noted
+    /// yet, or where it stands, or across the valve shut for a moment. Stores nothing.
+    base::Result<QString> tryDp(const base::Id& branch, std::optional<quantity::Setting> handle, bool isShut);
     /// Stores the rise that the gauges of every running pump show in the open round.
     base::Outcome takeGauges();
 

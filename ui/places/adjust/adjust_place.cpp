@@ -320,6 +320,25 @@ bool AdjustPlace::store(const QString& text) {
     return true;
 }
 
+void AdjustPlace::takeMeter(PracticeDesk& desk) {
+    if (!m_valve.branch() || !m_valve.hasAim()) {
+        return;  // The page says what is missing.
+    }
+    const auto place = m_what == TypedDp::Reference ? reference() : m_valve.branch();
+    if (!place) {
+        emit m_bridge.messageRaised(base::Fault{&kNoReferenceYet, {}, {}});
+        return;
+    }
+    const bool isTry = m_what == TypedDp::Try || m_what == TypedDp::RepeatedTry;
+    const auto shown = desk.tryDp(*place, isTry ? std::optional(m_valve.setting()) : std::nullopt,
+                                  m_what == TypedDp::ShutValve);
+    if (!shown) {
+        emit m_bridge.messageRaised(shown.fault());
+        return;
+    }
+    store(*shown);
+}
+
 bool AdjustPlace::moveSetting(const QString& text) {
     const auto typed = base::Decimal::parse(text.toStdString());
     if (!typed) {

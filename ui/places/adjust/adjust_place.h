@@ -15,6 +15,7 @@
 #include "ui/places/adjust/aim_strip_model.h"
 #include "ui/places/adjust/strip_delegate.h"
 #include "ui/places/adjust/valve_in_hand.h"
+#include "ui/practice/practice_desk.h"
 #include "ui/widgets/big_figure.h"
 #include "ui/widgets/ladder.h"
 #include "ui/widgets/shown_refresh.h"
@@ -33,6 +34,8 @@ class AdjustPlace : public QWidget {
     void setMetrics(const theme::Metrics& metrics);
     /// Puts the keys where the next reading is typed.
     void takeFocus();
+    /// Stores what the practice building's meter shows where a dp is asked for.
+    void takeMeter(PracticeDesk& desk);
     /// Takes a branch in hand.
     void showBranch(const base::Id& branch);
     const ValveInHand& valve() const { return m_valve; }
