@@ -9,7 +9,7 @@ namespace ww::energy {
 
 namespace {
 
-std::string percent(double fraction) {
+std::string percentOf(double fraction) {
     return quantity::concise(100 * fraction, 4);
 }
 
@@ -48,14 +48,14 @@ std::vector<base::Fault> setPointFindings(const SetPointCheckInput& in) {
     constexpr double kMostOfNeed = 1.10;
     if (in.need && in.need->si() > 0 && in.setPoint / *in.need > kMostOfNeed * (1 + 1e-9)) {
         findings.push_back(
-            {&kSetPointTooHigh, "", {in.units.text(in.setPoint), percent(in.setPoint / *in.need)}});
+            {&kSetPointTooHigh, "", {in.units.text(in.setPoint), percentOf(in.setPoint / *in.need)}});
     }
     if (in.indexOfDesign) {
         const double low = 1 + in.toleranceLow.si();
         const double high = 1 + in.toleranceHigh.si();
         if (in.indexOfDesign->si() < low || in.indexOfDesign->si() > high) {
             findings.push_back(
-                {&kSetPointIndex, "", {percent(in.indexOfDesign->si()), percent(low), percent(high)}});
+                {&kSetPointIndex, "", {percentOf(in.indexOfDesign->si()), percentOf(low), percentOf(high)}});
         }
     }
     if (in.low && in.high && *in.low > *in.high) {

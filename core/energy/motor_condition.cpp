@@ -26,14 +26,14 @@ std::optional<Ratio> imbalanceOf(const std::vector<Q>& phases) {
     return Ratio::si(largest);
 }
 
-std::string percent(Ratio ratio) {
+std::string shortPercent(Ratio ratio) {
     return quantity::concise(100 * ratio.si(), 3);
 }
 
 void checkImbalance(const std::optional<Ratio>& found, Ratio limit, const base::MessageForm& form,
                     std::vector<base::Fault>& findings) {
     if (found && *found > limit) {
-        findings.push_back({&form, "", {percent(*found), percent(limit)}});
+        findings.push_back({&form, "", {shortPercent(*found), shortPercent(limit)}});
     }
 }
 
@@ -71,7 +71,7 @@ MotorCondition motorCondition(const MotorPlate& plate, const MotorReading& readi
         out.voltsOfPlate = Ratio::si(sum / (*plate.volts * static_cast<double>(reading.volts.size())));
         // NEMA MG 1: plus or minus 10 % of rated voltage.
         if (out.voltsOfPlate->si() < 0.9 || out.voltsOfPlate->si() > 1.1) {
-            out.findings.push_back({&kVoltageOffPlate, "", {percent(*out.voltsOfPlate)}});
+            out.findings.push_back({&kVoltageOffPlate, "", {shortPercent(*out.voltsOfPlate)}});
         }
     }
     return out;

@@ -12,11 +12,6 @@ using project::Project;
 /// A dp sensor whose accuracy nobody states (common practice, no source).
 constexpr PressureDifference kUsualSensorAccuracy = PressureDifference::si(1000);
 
-template <class Q>
-std::optional<Q> valueOf(const std::optional<quantity::Measured<Q>>& typed) {
-    return typed ? std::optional(typed->value) : std::nullopt;
-}
-
 std::optional<energy::DpResetLaw> lawOf(const project::SetPoint& record, std::vector<base::Fault>& findings) {
     if (!record.dp) {
         findings.push_back({&kSetPointDpMissing, record.sensor, {}});
@@ -31,17 +26,17 @@ std::optional<energy::DpResetLaw> lawOf(const project::SetPoint& record, std::ve
             return std::nullopt;
         }
         law.reference = record.flow->value;
-        law.margin = valueOf(record.margin).value_or(PressureDifference());
+        law.margin = quantity::valueOf(record.margin).value_or(PressureDifference());
     }
-    law.low = valueOf(record.lowLimit);
-    law.high = valueOf(record.highLimit);
+    law.low = quantity::valueOf(record.lowLimit);
+    law.high = quantity::valueOf(record.highLimit);
     return law;
 }
 
 void checkSetPoint(const Project& project, const project::SetPoint& record, SetPointSheet& sheet) {
     energy::SetPointCheckInput input;
     input.setPoint = record.dp->value;
-    input.zero = valueOf(record.zero);
+    input.zero = quantity::valueOf(record.zero);
     input.accuracy = kUsualSensorAccuracy;
     input.indexOfDesign = sheet.indexOfDesign;
     if (sheet.indexOfDesign && sheet.indexOfDesign->si() > 0) {
@@ -51,8 +46,8 @@ void checkSetPoint(const Project& project, const project::SetPoint& record, SetP
     }
     input.toleranceLow = project.job().toleranceLow.value;
     input.toleranceHigh = project.job().toleranceHigh.value;
-    input.low = valueOf(record.lowLimit);
-    input.high = valueOf(record.highLimit);
+    input.low = quantity::valueOf(record.lowLimit);
+    input.high = quantity::valueOf(record.highLimit);
     input.units = project::shownUnits(project);
     if (!quantity::isHeadUnit(record.dp->unit)) {
         input.units.pressure = record.dp->unit;

@@ -19,11 +19,6 @@ using quantity::PressureDifference;
 using quantity::VolumeFlow;
 
 template <class Q>
-std::optional<Q> valueOf(const std::optional<quantity::Measured<Q>>& typed) {
-    return typed ? std::optional(typed->value) : std::nullopt;
-}
-
-template <class Q>
 void addPhase(const std::optional<quantity::Measured<Q>>& typed, std::vector<Q>& phases) {
     if (typed) {
         phases.push_back(typed->value);
@@ -72,9 +67,9 @@ PumpTestPoint pointOf(const Project& project, const PumpReading& reading,
                       const std::optional<energy::FlowValue>& terminals) {
     PumpTestPoint point;
     point.kind = reading.point;
-    point.gauges = {valueOf(reading.suction), valueOf(reading.discharge), valueOf(reading.gaugeRise)};
+    point.gauges = {quantity::valueOf(reading.suction), quantity::valueOf(reading.discharge), quantity::valueOf(reading.gaugeRise)};
     point.riseUncertainty = riseUncertainty(project, reading);
-    point.speed = valueOf(reading.speed);
+    point.speed = quantity::valueOf(reading.speed);
     if (reading.flow) {
         // A meter whose accuracy nobody states: its last written place.
         const double place = VolumeFlow::from(reading.flow->digits.lastPlace(), reading.flow->unit).si();
@@ -93,19 +88,19 @@ PumpTestPoint pointOf(const Project& project, const PumpReading& reading,
     addPhase(reading.amps, point.motor.amps);
     addPhase(reading.ampsSecond, point.motor.amps);
     addPhase(reading.ampsThird, point.motor.amps);
-    point.motor.powerFactor = valueOf(reading.powerFactor);
-    point.motor.inputPower = valueOf(reading.power);
-    point.motor.speed = valueOf(reading.speed);
+    point.motor.powerFactor = quantity::valueOf(reading.powerFactor);
+    point.motor.inputPower = quantity::valueOf(reading.power);
+    point.motor.speed = quantity::valueOf(reading.speed);
     return point;
 }
 
 energy::PumpTestInput inputOf(const Project& project, const project::Pump& pump) {
     energy::PumpTestInput input;
     input.curve = project.pumpCurve(pump.id);
-    input.statedImpeller = valueOf(pump.impeller);
-    input.ratedSpeed = valueOf(pump.speed);
-    input.station = {valueOf(pump.suctionGaugeHeight), valueOf(pump.dischargeGaugeHeight),
-                     valueOf(pump.suctionDiameter), valueOf(pump.dischargeDiameter)};
+    input.statedImpeller = quantity::valueOf(pump.impeller);
+    input.ratedSpeed = quantity::valueOf(pump.speed);
+    input.station = {quantity::valueOf(pump.suctionGaugeHeight), quantity::valueOf(pump.dischargeGaugeHeight),
+                     quantity::valueOf(pump.suctionDiameter), quantity::valueOf(pump.dischargeDiameter)};
     input.plate = motorPlate(pump);
     input.units = project::shownUnits(project, pump);
     input.density = project.fluid().density();
@@ -136,14 +131,14 @@ std::optional<curve::ImpellerFamily> familyOf(const project::Pump& pump) {
 
 energy::MotorPlate motorPlate(const project::Pump& pump) {
     energy::MotorPlate plate;
-    plate.power = valueOf(pump.motorPower);
-    plate.volts = valueOf(pump.volts);
-    plate.amps = valueOf(pump.amps);
-    plate.efficiency = valueOf(pump.motorEfficiency);
-    plate.powerFactor = valueOf(pump.powerFactor);
-    plate.speed = valueOf(pump.plateSpeed);
-    plate.synchronousSpeed = valueOf(pump.synchronousSpeed);
-    plate.noLoadAmps = valueOf(pump.noLoadAmps);
+    plate.power = quantity::valueOf(pump.motorPower);
+    plate.volts = quantity::valueOf(pump.volts);
+    plate.amps = quantity::valueOf(pump.amps);
+    plate.efficiency = quantity::valueOf(pump.motorEfficiency);
+    plate.powerFactor = quantity::valueOf(pump.powerFactor);
+    plate.speed = quantity::valueOf(pump.plateSpeed);
+    plate.synchronousSpeed = quantity::valueOf(pump.synchronousSpeed);
+    plate.noLoadAmps = quantity::valueOf(pump.noLoadAmps);
     plate.serviceFactor =
         pump.serviceFactor && pump.serviceFactor->value() > 0 ? pump.serviceFactor->value() : 1;
     plate.isBehindDrive = pump.hasDrive;
@@ -155,8 +150,8 @@ energy::ShutoffAdvice shutoffAdviceFor(const Project& project, std::size_t index
     energy::ShutoffCase shut;
     shut.curve = project.pumpCurve(pump.id);
     shut.units = project::shownUnits(project, pump);
-    shut.speed = valueOf(pump.speed);
-    shut.motor = valueOf(pump.motorPower);
+    shut.speed = quantity::valueOf(pump.speed);
+    shut.motor = quantity::valueOf(pump.motorPower);
     shut.temperature = project.fluid().temperature();
     shut.isPositiveDisplacement = pump.isPositiveDisplacement;
     shut.guardsSource = pump.guardsSource;

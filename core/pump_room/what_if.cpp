@@ -14,7 +14,7 @@ namespace {
 using project::Project;
 using quantity::Unit;
 
-std::string percent(double fraction) {
+std::string percentOf(double fraction) {
     return quantity::concise(100 * fraction, 3);
 }
 
@@ -82,7 +82,7 @@ class Answer {
             const auto& share = m_out.branches[terminal].ofDesignBefore;
             if (share && share->si() < low) {
                 m_out.findings.push_back(
-                    {&kZoneShort, job().branches()[terminal].tag, {percent(share->si())}});
+                    {&kZoneShort, job().branches()[terminal].tag, {percentOf(share->si())}});
             }
         }
     }

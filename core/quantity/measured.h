@@ -2,6 +2,7 @@
 // Not for computed values. Switching the units of a screen never touches a Measured.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -55,6 +56,12 @@ std::string pressureSymbols();
 /// Digits with an optional unit behind them, as typed into one cell: "12.4", "12,4 psi", "1.8p". Unit letters:
 /// k kPa, m mbar, p psi, i inH2O, f ftH2O (conventional); or a whole symbol. Without a unit, `usual` holds.
 base::Result<Measured<PressureDifference>> parseDifference(std::string_view text, Unit usual, Density density);
+
+/// The value alone, where there is one.
+template <class Q>
+std::optional<Q> valueOf(const std::optional<Measured<Q>>& typed) {
+    return typed ? std::optional(typed->value) : std::nullopt;
+}
 
 /// A number with so many significant figures, plain notation, decimal point: for tables and messages.
 std::string significant(double dimensionless, int figures);

@@ -11,7 +11,7 @@ namespace {
 
 using namespace detail;
 
-base::Fault damaged(const char* what) {
+base::Fault damagedPart(const char* what) {
     return {&kPdfDamaged, {}, {what}};
 }
 
@@ -23,7 +23,7 @@ struct Target {
 base::Result<Target> fieldOf(const PdfDocument& document, Role role) {
     const auto fields = signatureFields(document);
     if (!fields) {
-        return damaged("form");
+        return damagedPart("form");
     }
     const auto found = std::find_if(fields->begin(), fields->end(),
                                     [role](const FieldFound& field) { return field.name == name(role); });
@@ -47,7 +47,7 @@ base::Result<PaperSize> blockSize(std::string_view pdf, Role role) {
         return target.fault();
     }
     const auto size = fieldSize(target->field.dictionary);
-    return size ? base::Result<PaperSize>(*size) : base::Result<PaperSize>(damaged("field"));
+    return size ? base::Result<PaperSize>(*size) : base::Result<PaperSize>(damagedPart("field"));
 }
 
 base::Result<std::string> signReport(std::string_view pdf, const Identity& identity, const Signing& signing) {

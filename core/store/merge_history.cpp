@@ -13,7 +13,7 @@ namespace {
 using base::Digest;
 using base::Result;
 
-constexpr std::string_view kMergedTable = "merged_records";
+constexpr std::string_view kMergedRecords = "merged_records";
 
 std::optional<Digest> digestIn(const std::optional<Cell>& cell) {
     const Bytes* bytes = cell ? std::get_if<Bytes>(&*cell) : nullptr;
@@ -30,7 +30,7 @@ Digest originOf(const JournalRecord& record, ByteSpan changeset) {
     if (record.isPartOfMerge) {
         ChangesetReader reader(changeset);
         while (reader.next()) {
-            if (reader.table() == kMergedTable && reader.operation() == RowOperation::Inserted) {
+            if (reader.table() == kMergedRecords && reader.operation() == RowOperation::Inserted) {
                 return digestIn(reader.after(0)).value_or(record.digest);
             }
         }

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "tests/ui/support/desk_window.h"
+#include "ui/places/adjust/adjust_place.h"
 #include "ui/practice/new_practice_dialog.h"
 #include "ui/practice/truth_window.h"
 #include "ui/widgets/job_strip.h"

@@ -4,8 +4,8 @@ namespace ww::balancing::checks {
 
 namespace {
 
-constexpr double kManyFraction = 0.30;
-constexpr std::size_t kFewestRows = 5;
+constexpr double kCopiedFraction = 0.30;
+constexpr std::size_t kFewestCompared = 5;
 
 bool hasThreeDigits(const base::Decimal& number) {
     std::size_t digits = 0;
@@ -32,7 +32,7 @@ void copiedDigits(const CheckContext& context, std::vector<Finding>& found) {
         ++rows;
         same += *now->dp == *then->dp ? 1U : 0U;
     }
-    if (rows >= kFewestRows && static_cast<double>(same) > kManyFraction * static_cast<double>(rows)) {
+    if (rows >= kFewestCompared && static_cast<double>(same) > kCopiedFraction * static_cast<double>(rows)) {
         found.push_back({base::Fault{&kDigitsCopied,
                                      "",
                                      {detail::numberText(same), detail::numberText(rows),

@@ -26,9 +26,9 @@ std::string word(energy::FlowWay way) {
 }
 
 /// One pump's points as tables.
-class Sheet {
+class TestTables {
   public:
-    Sheet(const Project& project, const PumpSheet& sheet)
+    TestTables(const Project& project, const PumpSheet& sheet)
         : m_project(project), m_sheet(sheet), m_numbers(project) {}
 
     Table head() const {
@@ -206,7 +206,7 @@ class Sheet {
 Section pumpTestSection(const project::Project& project, const pump_room::PumpPicture& picture,
                         std::size_t pump) {
     const PumpSheet& sheet = picture.sheets[pump];
-    const Sheet made(project, sheet);
+    const TestTables made(project, sheet);
     Section section;
     section.title = say(kTestTitle, {project.pumps()[pump].tag});
     section.facts = made.facts();

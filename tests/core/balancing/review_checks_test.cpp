@@ -18,7 +18,7 @@ namespace {
 using project::RoundKind;
 using quantity::Unit;
 
-std::optional<Severity> severityOf(const FieldJob& job, const base::MessageForm& form,
+std::optional<Severity> reviewSeverity(const FieldJob& job, const base::MessageForm& form,
                                    std::string_view subject = "") {
     const Assessment a = assessNewest(job);
     const Finding* finding = findingOf(a, form, subject);
@@ -34,13 +34,13 @@ TEST(ReviewChecks, aTypedFlowWhereADpCouldBeRead) {
     job.branch("N", "", "4");
     job.round(RoundKind::Survey);
     job.flow("N", "4", "");
-    EXPECT_EQ(severityOf(job, kFlowTyped), std::nullopt) << "no valve table there";
+    EXPECT_EQ(reviewSeverity(job, kFlowTyped), std::nullopt) << "no valve table there";
     const base::Id typed = job.flow("A", "4.1", "4");
-    EXPECT_EQ(severityOf(job, kFlowTyped, "A"), Severity::Warning);
+    EXPECT_EQ(reviewSeverity(job, kFlowTyped, "A"), Severity::Warning);
     job.change(job.project().readings().at(typed), [](project::Reading& r) { r.reason = "ports leak"; });
-    EXPECT_EQ(severityOf(job, kFlowTyped, "A"), Severity::Note);
+    EXPECT_EQ(reviewSeverity(job, kFlowTyped, "A"), Severity::Note);
     readAs(job, "A", 1.0);
-    EXPECT_EQ(severityOf(job, kFlowTyped), std::nullopt);
+    EXPECT_EQ(reviewSeverity(job, kFlowTyped), std::nullopt);
 }
 
 TEST(ReviewChecks, aClockThatGoesBack) {
@@ -49,12 +49,12 @@ TEST(ReviewChecks, aClockThatGoesBack) {
     readAs(job, "A", 1.0);
     readAs(job, "B", 1.1);
     const base::Id last = readAs(job, "C", 1.2);
-    EXPECT_EQ(severityOf(job, kClockWentBack), std::nullopt);
+    EXPECT_EQ(reviewSeverity(job, kClockWentBack), std::nullopt);
     job.change(job.project().readings().at(last),
                [](project::Reading& r) { r.time = at("2026-03-02T05:00:00"); });
-    EXPECT_EQ(severityOf(job, kClockWentBack, "C"), Severity::Warning);
+    EXPECT_EQ(reviewSeverity(job, kClockWentBack, "C"), Severity::Warning);
     job.change(job.project().readings().at(last), [&](project::Reading& r) { r.supersedes = r.id; });
-    EXPECT_EQ(severityOf(job, kClockWentBack), std::nullopt) << "a correction keeps the time it corrects";
+    EXPECT_EQ(reviewSeverity(job, kClockWentBack), std::nullopt) << "a correction keeps the time it corrects";
 }
 
 TEST(ReviewChecks, aZeroThatDrifts) {
@@ -67,7 +67,7 @@ TEST(ReviewChecks, aZeroThatDrifts) {
             i.zeroStart = job.pressure("0.05");
             i.zeroEnd = job.pressure(end);
         });
-        return severityOf(job, kZeroDrifted, "M-1");
+        return reviewSeverity(job, kZeroDrifted, "M-1");
     };
     EXPECT_EQ(drift("0.54"), std::nullopt);
     EXPECT_EQ(drift("0.56"), Severity::Warning);
@@ -87,7 +87,7 @@ TEST(ReviewChecks, digitsCopiedFromTheRoundBefore) {
         for (std::size_t i = 0; i < 6; ++i) {
             job.dp(std::string(1, static_cast<char>('A' + i)), i < count ? first[i] : second[i], "4");
         }
-        return severityOf(job, kDigitsCopied);
+        return reviewSeverity(job, kDigitsCopied);
     };
     EXPECT_EQ(copied(0), std::nullopt);
     EXPECT_EQ(copied(1), std::nullopt);
@@ -109,7 +109,7 @@ TEST(ReviewChecks, lastDigitsThatAreNoChance) {
                 job.dp("A", text, "4");
             }
         }
-        return severityOf(job, kLastDigitsOdd);
+        return reviewSeverity(job, kLastDigitsOdd);
     };
     EXPECT_EQ(withCounts({6, 6, 6, 6, 6, 6, 6, 6, 6, 6}), std::nullopt);
     EXPECT_EQ(withCounts({12, 8, 5, 5, 5, 5, 5, 5, 5, 5}), std::nullopt);
@@ -123,7 +123,7 @@ TEST(ReviewChecks, aTerminalOffDesignNeedsADeficiency) {
     job.round(RoundKind::Final);
     readAs(job, "A", 1.0);
     readAs(job, "B", 0.7);
-    EXPECT_EQ(severityOf(job, kFinalOffDesign, "B"), Severity::BlocksSignature);
+    EXPECT_EQ(reviewSeverity(job, kFinalOffDesign, "B"), Severity::BlocksSignature);
     const Verdict before = assessNewest(job).verdict;
     support::CountingIds ids(900);
     project::Deficiency deficiency =
@@ -133,7 +133,7 @@ TEST(ReviewChecks, aTerminalOffDesignNeedsADeficiency) {
     for (const auto status : {project::DeficiencyStatus::Open, project::DeficiencyStatus::Closed}) {
         deficiency.status = status;
         job.project().put(deficiency);
-        EXPECT_EQ(severityOf(job, kFinalOffDesign, "B"), Severity::Warning);
+        EXPECT_EQ(reviewSeverity(job, kFinalOffDesign, "B"), Severity::Warning);
     }
     EXPECT_EQ(assessNewest(job).verdict, before) << "a deficiency makes no flow better";
 }
@@ -167,10 +167,10 @@ TEST(ReviewChecks, anOverdueInstrumentNeedsAReason) {
     readAs(job, "A", 1.0);
     job.change(job.project().instruments().at(meter),
                [](project::Instrument& i) { i.due = at("2026-01-01"); });
-    EXPECT_EQ(severityOf(job, kInstrumentOverdue, "A"), Severity::BlocksSignature);
+    EXPECT_EQ(reviewSeverity(job, kInstrumentOverdue, "A"), Severity::BlocksSignature);
     job.change(job.project().instruments().at(meter),
                [](project::Instrument& i) { i.overdueReason = "checked against M-3 that day"; });
-    EXPECT_EQ(severityOf(job, kInstrumentOverdue, "A"), Severity::Note);
+    EXPECT_EQ(reviewSeverity(job, kInstrumentOverdue, "A"), Severity::Note);
 }
 
 TEST(ReviewChecks, openReadinessAndCommentsBlock) {
@@ -183,26 +183,26 @@ TEST(ReviewChecks, openReadinessAndCommentsBlock) {
     }
     EXPECT_TRUE(addUsualReadiness(job.project(), ids).put.empty()) << "not twice";
     job.round(RoundKind::Adjusting);
-    EXPECT_EQ(severityOf(job, kReadinessOpen), std::nullopt);
+    EXPECT_EQ(reviewSeverity(job, kReadinessOpen), std::nullopt);
     job.round(RoundKind::Final);
     readAs(job, "A", 1.0);
-    EXPECT_EQ(severityOf(job, kReadinessOpen), Severity::BlocksSignature);
+    EXPECT_EQ(reviewSeverity(job, kReadinessOpen), Severity::BlocksSignature);
     std::vector<project::ReadinessLine> lines(job.project().readiness().begin(),
                                               job.project().readiness().end());
     for (project::ReadinessLine& line : lines) {
         line.state = project::ReadinessState::Done;
         job.project().put(line);
     }
-    EXPECT_EQ(severityOf(job, kReadinessOpen), std::nullopt);
+    EXPECT_EQ(reviewSeverity(job, kReadinessOpen), std::nullopt);
     const ReviewContext context{"K. Moor", ids, at("2026-03-02T12:00:00Z")};
     const auto comment =
         addComment(job.project(), {job.newestRound(), job.idOf("A"), {}, "dp"}, "Meter zeroed?", context);
     job.project().put(std::get<project::Comment>(comment.put.front()));
-    EXPECT_EQ(severityOf(job, kCommentsOpen), Severity::BlocksSignature);
+    EXPECT_EQ(reviewSeverity(job, kCommentsOpen), Severity::BlocksSignature);
     const base::Id id = job.project().comments()[0].id;
     job.project().put(
         std::get<project::Comment>(resolveComment(job.project(), id, true, context).put.front()));
-    EXPECT_EQ(severityOf(job, kCommentsOpen), std::nullopt);
+    EXPECT_EQ(reviewSeverity(job, kCommentsOpen), std::nullopt);
 }
 
 TEST(ReviewChecks, aShutValveIsNeitherFlowNorSetting) {

@@ -10,7 +10,7 @@ namespace ww::balancing {
 namespace {
 
 /// Three circuits on one riser, one on another.
-support::FieldJob fourCircuits() {
+support::FieldJob fourInARow() {
     support::FieldJob job;
     const base::Id valve = job.valve({{"0", "0"}, {"1", "1"}, {"4", "10"}});
     job.branch("R1", "", "");
@@ -23,7 +23,7 @@ support::FieldJob fourCircuits() {
 }
 
 TEST(Validity, aReadingHoldsUntilAnyValveMoves) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     job.round(project::RoundKind::Survey);
     job.dp("A", "10.0", "4");
     job.dp("B", "11.0", "4");
@@ -45,7 +45,7 @@ TEST(Validity, aReadingHoldsUntilAnyValveMoves) {
 }
 
 TEST(Validity, aChangeOfSpeedEndsEveryReading) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     job.round(project::RoundKind::Survey);
     job.pumpRise("8.5", "1750");
     job.dp("A", "10.0", "4");
@@ -59,7 +59,7 @@ TEST(Validity, aChangeOfSpeedEndsEveryReading) {
 }
 
 TEST(History, knowsWhereEveryValveStoodAtEveryReading) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     job.round(project::RoundKind::Survey);
     job.dp("A", "10.0", "4");
     job.dp("B", "11.0", "4");
@@ -81,7 +81,7 @@ TEST(History, knowsWhereEveryValveStoodAtEveryReading) {
 }
 
 TEST(History, aStruckReadingMovesNothing) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     job.round(project::RoundKind::Adjusting);
     const base::Id reading = job.dp("A", "10.0", "2");
     job.change(job.project().readings().at(reading),
@@ -92,7 +92,7 @@ TEST(History, aStruckReadingMovesNothing) {
 }
 
 TEST(History, aValveShutForAMomentStandsWhereItStood) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     job.round(project::RoundKind::Survey);
     job.dp("A", "10.0", "4");
     const base::Id reading = job.dp("A", "35.0", "0");
@@ -106,7 +106,7 @@ TEST(History, aValveShutForAMomentStandsWhereItStood) {
 }
 
 TEST(History, aRoundWithTriesWasReadValveByValve) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     const base::Id round = job.round(project::RoundKind::Final);
     job.dp("A", "10.0", "4");
     const base::Id reading = job.dp("B", "11.0", "3");
@@ -118,7 +118,7 @@ TEST(History, aRoundWithTriesWasReadValveByValve) {
 }
 
 TEST(History, aPumpReadAgainstAShutValveIsNoStateOfTheLoop) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     job.round(project::RoundKind::Survey);
     const base::Id reading = job.pumpRise("9.5", "1750");
     EXPECT_EQ(history(job.project()).pumpReadings.size(), 1U);
@@ -128,14 +128,14 @@ TEST(History, aPumpReadAgainstAShutValveIsNoStateOfTheLoop) {
 }
 
 TEST(History, zeroAndAZeroCoefficientCountAsShut) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     const project::Branch& branch = job.project().branches().at(job.idOf("A"));
     EXPECT_TRUE(isShutSetting(job.project(), branch, Setting::si(0)));
     EXPECT_FALSE(isShutSetting(job.project(), branch, Setting::si(1)));
 }
 
 TEST(StaleReference, isOldAfterItsLimit) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     job.round(project::RoundKind::Survey);
     EXPECT_TRUE(staleReference(job.project(), history(job.project()), job.indexOf("A"), std::nullopt)
                     .front()
@@ -153,7 +153,7 @@ TEST(StaleReference, isOldAfterItsLimit) {
 }
 
 TEST(StaleReference, isStaleOnceAValveOfItsGroupMoved) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     job.round(project::RoundKind::Survey);
     job.dp("A", "10.0", "4");
     job.round(project::RoundKind::Adjusting);
@@ -169,7 +169,7 @@ TEST(StaleReference, isStaleOnceAValveOfItsGroupMoved) {
 }
 
 TEST(StaleReference, saysWhenTheReferenceItselfDrifted) {
-    support::FieldJob job = fourCircuits();
+    support::FieldJob job = fourInARow();
     job.round(project::RoundKind::Survey);
     job.dp("A", "10.0", "4");
     job.round(project::RoundKind::Adjusting);

@@ -19,7 +19,7 @@ namespace {
 using support::HiddenLoop;
 using support::HiddenLoopOptions;
 
-Learned learned(const Learning& learning, const LearnOptions& options = {}) {
+Learned fitOf(const Learning& learning, const LearnOptions& options = {}) {
     auto result = learn(learning, options);
     EXPECT_TRUE(result.faults.empty());
     return *std::move(result.learned);
@@ -34,7 +34,7 @@ TEST(Posterior, gainIsWhatTakingTheReadingBrings) {
     const std::size_t shut = loop.addShutCase(terminal);
     LearnOptions tight;
     tight.stepToleranceRatio = 1e-9;
-    const Learned before = learned(loop.learning(), tight);
+    const Learned before = fitOf(loop.learning(), tight);
     const auto estimate = before.lnFactorOfUnknowns();
     const auto ahead = forecast(loop.learning(), estimate, next, loop.circuits());
     const auto shares = shareFunctionals(ahead.links);
@@ -51,7 +51,7 @@ TEST(Posterior, gainIsWhatTakingTheReadingBrings) {
     taken.value = *candidate.links[0].drop;
     taken.relativeSd = 0.01;
     loop.learning().observations.push_back(taken);
-    const Learned after = learned(loop.learning(), tight);
+    const Learned after = fitOf(loop.learning(), tight);
     double sumBefore = 0;
     double sumAfter = 0;
     double largestBefore = 0;
@@ -79,7 +79,7 @@ TEST(Posterior, sharesLieWithinTheirUncertainty) {
         loop.readRound(loop.addOpenCase());
         loop.readRound(loop.addThrottledCase());
         const std::size_t next = loop.addThrottledCase();
-        const Learned fit = learned(loop.learning());
+        const Learned fit = fitOf(loop.learning());
         const auto ahead = forecast(loop.learning(), fit.lnFactorOfUnknowns(), next, loop.circuits());
         const auto truth = loop.trueShares(next);
         double total_m3s = 0;
@@ -110,7 +110,7 @@ TEST(Posterior, instrumentFactorIsFoundAgainstDirectFlows) {
             loop.read(at, link, Observed::Flow);
         }
     }
-    const Learned fit = learned(loop.learning());
+    const Learned fit = fitOf(loop.learning());
     const LearnedUnknown& meter = fit.unknowns[*loop.instrument()];
     EXPECT_NEAR(meter.lnFactor, std::log(1.08), 3 * meter.lnFactorSd);
     EXPECT_LT(meter.lnFactorSd, 0.002);
@@ -124,10 +124,10 @@ TEST(Posterior, wrongWorldIsAMisfit) {
     for (int round = 0; round < 4; ++round) {
         loop.readRound(loop.addThrottledCase());
     }
-    EXPECT_TRUE(learned(loop.learning()).misfit.isFound());
+    EXPECT_TRUE(fitOf(loop.learning()).misfit.isFound());
     LearnOptions withTables;
     withTables.hasTableErrors = true;
-    EXPECT_FALSE(learned(loop.learning(), withTables).misfit.isFound());
+    EXPECT_FALSE(fitOf(loop.learning(), withTables).misfit.isFound());
 }
 
 TEST(Posterior, chiSquareTailIsThatOfTheTables) {
@@ -155,7 +155,7 @@ TEST(ConfoundedGroups, runsInSeriesAreKnownOnlyTogether) {
     }
     const std::size_t common = 2 + 3;
     loop.learning().unknowns[common].lnFactorPriorSd = 0;
-    const auto groups = confoundedGroups(learned(loop.learning()));
+    const auto groups = confoundedGroups(fitOf(loop.learning()));
     // Two circuits, then the main and the first run in series, then the last run in series with its circuit.
     ASSERT_EQ(groups.size(), 2u);
     EXPECT_EQ(groups[0].kind, ConfoundedKind::OnlyTogether);
@@ -171,7 +171,7 @@ TEST(ConfoundedGroups, unknownBehindNoReadingIsNotSeen) {
     HiddenLoop loop(options);
     const std::size_t open = loop.addOpenCase();
     loop.read(open, loop.pump(), Observed::Rise);
-    const Learned fit = learned(loop.learning());
+    const Learned fit = fitOf(loop.learning());
     bool isSeen = true;
     for (const ConfoundedGroup& group : confoundedGroups(fit)) {
         isSeen = isSeen && !(group.kind == ConfoundedKind::NotSeen && group.unknowns.front() == 2u);
@@ -186,7 +186,7 @@ TEST(Learn, stopsWhenAsked) {
     source.request_stop();
     LearnOptions options;
     options.stop = source.get_token();
-    EXPECT_EQ(learned(loop.learning(), options).outcome, LearnOutcome::Stopped);
+    EXPECT_EQ(fitOf(loop.learning(), options).outcome, LearnOutcome::Stopped);
 }
 
 TEST(Learn, refusesWhatCannotBeLearnedFrom) {
@@ -222,7 +222,7 @@ TEST(Learn, refusesWhatCannotBeLearnedFrom) {
 TEST(Learn, cutOffReadingSaysNothing) {
     HiddenLoop loop;
     loop.readRound(loop.addOpenCase());
-    const Learned without = learned(loop.learning());
+    const Learned without = fitOf(loop.learning());
     const std::size_t shut = loop.addShutCase(1);
     // The circuit before the shut valve shut as well: nothing joins the valve's tap with the pump.
     auto& network = loop.learning().cases[shut];
@@ -237,7 +237,7 @@ TEST(Learn, cutOffReadingSaysNothing) {
     for (const std::size_t leastSparse : {1U, 100000U}) {
         LearnOptions options;
         options.leastSparseReadings = leastSparse;
-        const Learned with = learned(loop.learning(), options);
+        const Learned with = fitOf(loop.learning(), options);
         EXPECT_EQ(with.misfit.degreesOfFreedom, without.misfit.degreesOfFreedom);
         EXPECT_NEAR(with.misfit.chiSquareScore, without.misfit.chiSquareScore, 1e-6);
         EXPECT_EQ(with.readings.back().robustWeight, 0);
@@ -253,13 +253,13 @@ TEST(Learn, robustWeightsBendOneOutlier) {
     for (int round = 0; round < 3; ++round) {
         loop.readRound(loop.addThrottledCase());
     }
-    const Learned clean = learned(loop.learning());
+    const Learned clean = fitOf(loop.learning());
     Observation& wrong = loop.learning().observations[5];
     wrong.value = std::get<PressureDifference>(wrong.value) * 3.0;
     LearnOptions robust;
     robust.robustScore = 2;
-    const Learned bent = learned(loop.learning(), robust);
-    const Learned plain = learned(loop.learning());
+    const Learned bent = fitOf(loop.learning(), robust);
+    const Learned plain = fitOf(loop.learning());
     EXPECT_LT(bent.readings[5].robustWeight, 0.2);
     const auto distance = [&](const Learned& other) {
         double sum = 0;
