@@ -9,7 +9,7 @@ namespace ww::ui {
 
 namespace {
 
-constexpr int kChartHeight = 300;
+constexpr int kFigureHeight = 300;
 
 }  // namespace
 
@@ -79,7 +79,7 @@ void SectionView::show(const ww::report::Section& section, std::vector<charts::C
         auto* chart = new charts::ChartView(m_page);
         chart->setTokens(m_tokens);
         chart->setFigure(std::move(figure));
-        chart->setFixedHeight(kChartHeight);
+        chart->setFixedHeight(kFigureHeight);
         m_charts.push_back(chart);
         add(chart);
     }

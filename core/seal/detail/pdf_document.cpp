@@ -242,8 +242,9 @@ std::optional<std::string_view> PdfDocument::streamAt(const PdfDictionary& dicti
     if (!parser.take("\r\n") && !parser.take("\n")) {
         return std::nullopt;
     }
+    constexpr std::int64_t kNoLength = -1;
     const PdfObject* length = dictionary.find("Length");
-    auto bytes = length != nullptr ? length->wholeNumber() : std::nullopt;
+    std::int64_t bytes = length != nullptr ? length->wholeNumber().value_or(kNoLength) : kNoLength;
     if (const auto reference = dictionary.reference("Length")) {
         // The length stands in an object of its own, which is a number and no stream: no endless descent.
         const PdfXrefEntry* found = entry(reference->number);
@@ -252,12 +253,12 @@ std::optional<std::string_view> PdfDocument::streamAt(const PdfDictionary& dicti
                            other.digits() == reference->generation && other.take(" ") &&
                            other.takeWord("obj");
         const auto value = isIts ? other.object() : std::nullopt;
-        bytes = value ? value->wholeNumber() : std::nullopt;
+        bytes = value ? value->wholeNumber().value_or(kNoLength) : kNoLength;
     }
-    if (!bytes || *bytes < 0 || static_cast<std::size_t>(*bytes) > m_bytes.size() - parser.at()) {
+    if (bytes < 0 || static_cast<std::size_t>(bytes) > m_bytes.size() - parser.at()) {
         return std::nullopt;
     }
-    const std::string_view data = m_bytes.substr(parser.at(), static_cast<std::size_t>(*bytes));
+    const std::string_view data = m_bytes.substr(parser.at(), static_cast<std::size_t>(bytes));
     parser = PdfParser(m_bytes, parser.at() + data.size());
     if (!parser.take("\r\n")) {
         parser.take("\n");

@@ -8,7 +8,7 @@ namespace ww::hydraulics {
 
 namespace {
 
-constexpr Density kWater = Density::si(998.2);
+constexpr Density kColdWater = Density::si(998.2);
 constexpr KinematicViscosity kWaterViscosity = KinematicViscosity::si(1.004e-6);
 
 class Draw {
@@ -43,7 +43,7 @@ Element randomPump(Draw& draw, bool isSquareOnly) {
                           PressureDifference::si(shutoff_Pa * (1 - 0.6 * std::pow(part, power)))});
         curve::PumpPoint row;
         row.flow = points.back().flow;
-        row.head = quantity::headOf(points.back().rise, kWater);
+        row.head = quantity::headOf(points.back().rise, kColdWater);
         rows.push_back(row);
     }
     switch (draw.whole(0, 2)) {
@@ -52,7 +52,7 @@ Element randomPump(Draw& draw, bool isSquareOnly) {
         case 1:
             return Element::pump(PumpModel::straightLines(points).value(), operation);
         default:
-            return Element::pump(PumpModel::fromCurve(curve::PumpCurve::make(rows).value(), kWater),
+            return Element::pump(PumpModel::fromCurve(curve::PumpCurve::make(rows).value(), kColdWater),
                                  operation);
     }
 }
@@ -70,11 +70,11 @@ Element randomPassive(Draw& draw, const RandomMix& mix) {
             pipe.roughness = Length::si(draw.uniform(0, 2e-4));
             pipe.minorLossSum = draw.uniform(0, 10);
             pipe.friction = draw.chance(0.5) ? FrictionLaw::Colebrook : FrictionLaw::SwameeJain;
-            return Element::pipe(pipe, kWater, kWaterViscosity);
+            return Element::pipe(pipe, kColdWater, kWaterViscosity);
         }
         case 8:
             if (!mix.hasCheckValves) {
-                return Element::valve(FlowCoefficient::si(draw.decades(3, 2)), kWater);
+                return Element::valve(FlowCoefficient::si(draw.decades(3, 2)), kColdWater);
             }
             return Element::checkValve(Resistance::si(draw.decades(1e10, mix.resistanceDecades / 2)));
         case 9:

@@ -16,7 +16,7 @@ using support::CountingIds;
 using support::demoProject;
 using support::textOf;
 
-Report built(const project::Project& project, std::optional<int> round = {}) {
+Report builtFrom(const project::Project& project, std::optional<int> round = {}) {
     ReportOptions options;
     options.round = round;
     options.journalDigest = std::string(64, 'b');
@@ -24,7 +24,7 @@ Report built(const project::Project& project, std::optional<int> round = {}) {
 }
 
 std::string sectionText(const project::Project& project, SectionNumber number) {
-    return textOf(sectionOf(built(project), number));
+    return textOf(sectionOf(builtFrom(project), number));
 }
 
 /// The demo job with a witness round 4 that reads T1 and T6 again, T1 far off.
@@ -69,11 +69,11 @@ TEST(RecordSections, theFinalRoundIsTheLastThatIsNoWitnessRound) {
     EXPECT_EQ(project::lastOwnRound(project)->number, 3);
     EXPECT_EQ(project::lastOwnRound(project, 2)->number, 2);
     EXPECT_EQ(balancing::assessLast(project).roundNumber, 3);
-    const Report report = built(project);
+    const Report report = builtFrom(project);
     EXPECT_EQ(report.roundNumber, 3);
     EXPECT_EQ(report.rounds.size(), 3U);
-    EXPECT_EQ(built(project, 4).roundNumber, 3);
-    EXPECT_EQ(textOf(sectionOf(report, kFinal)), textOf(sectionOf(built(demoProject()), kFinal)));
+    EXPECT_EQ(builtFrom(project, 4).roundNumber, 3);
+    EXPECT_EQ(textOf(sectionOf(report, kFinal)), textOf(sectionOf(builtFrom(demoProject()), kFinal)));
 }
 
 TEST(RecordSections, theWitnessIsComparedWithTheFinalRoundAndItsReadingsAreListed) {
@@ -84,8 +84,8 @@ TEST(RecordSections, theWitnessIsComparedWithTheFinalRoundAndItsReadingsAreListe
     EXPECT_NE(text.find("|100.0|yes|"), std::string::npos) << text;
     EXPECT_NE(sectionText(witnessed(), kReadings).find("4|"), std::string::npos);
     EXPECT_NE(sectionText(witnessed(), kReadings).find("90.0 kPa"), std::string::npos);
-    EXPECT_EQ(built(witnessed(), 2).rounds.size(), 2U);
-    EXPECT_EQ(textOf(sectionOf(built(witnessed(), 2), kWitness)).find("Round 4"), std::string::npos)
+    EXPECT_EQ(builtFrom(witnessed(), 2).rounds.size(), 2U);
+    EXPECT_EQ(textOf(sectionOf(builtFrom(witnessed(), 2), kWitness)).find("Round 4"), std::string::npos)
         << "a witness of a later round is not of this one";
     EXPECT_NE(sectionText(demoProject(), kWitness).find("No witness round"), std::string::npos);
 }
@@ -126,7 +126,7 @@ TEST(RecordSections, aPhotoIsAFigureOfItsDeficiency) {
     photo.deficiency = project.deficiencies()[0].id;
     photo.mediaType = "image/jpeg";
     project.put(photo);
-    const Section section = sectionOf(built(project), kDeficiencies);
+    const Section section = sectionOf(builtFrom(project), kDeficiencies);
     ASSERT_EQ(section.figures.size(), 1U);
     EXPECT_EQ(section.figures[0].kind, FigureKind::Photo);
     EXPECT_EQ(section.figures[0].attachment, photo.id);
@@ -137,15 +137,15 @@ TEST(RecordSections, aPhotoIsAFigureOfItsDeficiency) {
 
 TEST(RecordSections, signaturesSoFarAndWhatIsSuperseded) {
     project::Project project = reviewed();
-    const Report later = built(project);
+    const Report later = builtFrom(project);
     const int highest = project.signedReports()[0].revision;
     EXPECT_EQ(later.revision, highest + 1);
     EXPECT_EQ(later.supersedes, highest);
     const std::string text = textOf(sectionOf(later, kRevisions));
     EXPECT_NE(text.find("supersedes revision " + std::to_string(highest)), std::string::npos) << text;
     EXPECT_NE(text.find("withdrawn: wrong round"), std::string::npos) << text;
-    EXPECT_EQ(built(demoProject()).revision, 1);
-    EXPECT_EQ(built(demoProject()).supersedes, std::nullopt);
+    EXPECT_EQ(builtFrom(demoProject()).revision, 1);
+    EXPECT_EQ(builtFrom(demoProject()).supersedes, std::nullopt);
 }
 
 TEST(RecordSections, commentsAreAmongTheExceptions) {
