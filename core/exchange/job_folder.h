@@ -2,14 +2,14 @@
 // faults; nothing is applied here. Not for readings added later by hand.
 //
 // Beyond the tables of the contract, readJobFolder() takes and writeJobFolder() writes: valves.csv
-// maximum_dp, and for a limiter or picv without a table one row with minimum_dp and neither setting nor
-// coefficient; people.csv (name), for those who read nothing; rounds.csv (round, kind, state, opened,
-// closed), without which all rounds but the last are closed and the rows of a round must stand in order of
-// time; readings.csv status, repeat, cannot_read, doubtful, reason; pump_readings.csv status; both corrects:
-// which row of the round (1: the first in this table) a reading corrects. Without that column a reading
-// corrects the superseded one before it at the same place. A cell that was entered in another unit than its
-// column's carries that unit behind a blank: "1.8 psi". Text that begins like a formula (= + - @) has an
-// apostrophe in front, which reading takes off.
+// maximum_dp, accuracy_shut (how much more the table errs towards shut), and for a limiter or picv without a
+// table one row with minimum_dp and neither setting nor coefficient; people.csv (name), for those who read
+// nothing; rounds.csv (round, kind, state, opened, closed), without which all rounds but the last are closed
+// and the rows of a round must stand in order of time; readings.csv status, repeat, cannot_read, doubtful,
+// reason; pump_readings.csv status; both corrects: which row of the round (1: the first in this table) a
+// reading corrects. Without that column a reading corrects the superseded one before it at the same place. A
+// cell that was entered in another unit than its column's carries that unit behind a blank: "1.8 psi". Text
+// that begins like a formula (= + - @) has an apostrophe in front, which reading takes off.
 //
 // What else a job holds stands in optional columns of these tables and in optional tables of its own:
 // load.csv (hours, flow[%]), witness_sample.csv (round, tag), set_points.csv, readiness.csv,
