@@ -95,7 +95,8 @@ class CheckCommand : public Command {
   public:
     void describe(CLI::App& app) override {
         app.add_option("FILE", m_file, "the workbook, FILE.wwj")->required();
-        app.add_option("--round", m_round, "number of the round; without it the last one that is no witness round");
+        app.add_option("--round", m_round,
+                       "number of the round; without it the last one that is no witness round");
         app.add_flag("--json", m_isJson, "print one JSON document");
     }
 

@@ -104,7 +104,8 @@ class VerifyCommand : public Command {
             }
         }
         if (m_isJson) {
-            surroundings.out << json(found, state).dump(2, ' ', false, Json::error_handler_t::replace) << "\n";
+            surroundings.out << json(found, state).dump(2, ' ', false, Json::error_handler_t::replace)
+                             << "\n";
         } else {
             print(surroundings.out, found, state, !anchors.isEmpty());
         }

@@ -16,8 +16,8 @@ bool reviews(const Project& project, std::string_view person);
 /// The last round where it is open; null otherwise.
 const Round* roundInHand(const Project& project);
 
-/// The last round that the balancers walked: no witness round, which reads a sample again. Null where there is
-/// none. `upTo`: of those with at most this number.
+/// The last round that the balancers walked: no witness round, which reads a sample again. Null where there
+/// is none. `upTo`: of those with at most this number.
 const Round* lastOwnRound(const Project& project, std::optional<int> upTo = {});
 
 /// The mandatory lines of readiness that are open, in order of position.

@@ -67,7 +67,8 @@ PumpTestPoint pointOf(const Project& project, const PumpReading& reading,
                       const std::optional<energy::FlowValue>& terminals) {
     PumpTestPoint point;
     point.kind = reading.point;
-    point.gauges = {quantity::valueOf(reading.suction), quantity::valueOf(reading.discharge), quantity::valueOf(reading.gaugeRise)};
+    point.gauges = {quantity::valueOf(reading.suction), quantity::valueOf(reading.discharge),
+                    quantity::valueOf(reading.gaugeRise)};
     point.riseUncertainty = riseUncertainty(project, reading);
     point.speed = quantity::valueOf(reading.speed);
     if (reading.flow) {

@@ -1,5 +1,5 @@
-// What a person typed or an instrument showed: the digits and the unit as entered, and the SI value they mean.
-// Not for computed values. Switching the units of a screen never touches a Measured.
+// What a person typed or an instrument showed: the digits and the unit as entered, and the SI value they
+// mean. Not for computed values. Switching the units of a screen never touches a Measured.
 #pragma once
 
 #include <optional>
@@ -12,8 +12,8 @@
 
 namespace ww::quantity {
 
-inline constexpr base::MessageForm kUnitUnknown{
-    "unit_unknown", "\"{1}\" is not a unit of {2}; use one of {3}"};
+inline constexpr base::MessageForm kUnitUnknown{"unit_unknown",
+                                                "\"{1}\" is not a unit of {2}; use one of {3}"};
 inline constexpr base::MessageForm kUnitMissing{"unit_missing",
                                                 "the unit is missing; write one of {1} in brackets"};
 
@@ -36,8 +36,8 @@ Measured<Q> measured(base::Decimal digits, Unit unit) {
     return Measured<Q>{std::move(digits), unit, Q::from(number, unit)};
 }
 
-/// A pressure difference, entered in a pressure unit or as a head of the flowing fluid (ft, m, in, mm), for which
-/// the fluid's density is needed.
+/// A pressure difference, entered in a pressure unit or as a head of the flowing fluid (ft, m, in, mm), for
+/// which the fluid's density is needed.
 Measured<PressureDifference> measuredDifference(base::Decimal digits, Unit unit, Density density);
 /// A gauge pressure, entered likewise.
 Measured<GaugePressure> measuredGauge(base::Decimal digits, Unit unit, Density density);
@@ -53,9 +53,11 @@ std::string symbolsOf(Dimension dimension);
 /// All symbols that a pressure may be written in, heads included.
 std::string pressureSymbols();
 
-/// Digits with an optional unit behind them, as typed into one cell: "12.4", "12,4 psi", "1.8p". Unit letters:
-/// k kPa, m mbar, p psi, i inH2O, f ftH2O (conventional); or a whole symbol. Without a unit, `usual` holds.
-base::Result<Measured<PressureDifference>> parseDifference(std::string_view text, Unit usual, Density density);
+/// Digits with an optional unit behind them, as typed into one cell: "12.4", "12,4 psi", "1.8p". Unit
+/// letters: k kPa, m mbar, p psi, i inH2O, f ftH2O (conventional); or a whole symbol. Without a unit, `usual`
+/// holds.
+base::Result<Measured<PressureDifference>> parseDifference(std::string_view text, Unit usual,
+                                                           Density density);
 
 /// The value alone, where there is one.
 template <class Q>

@@ -108,9 +108,9 @@ struct Report {
     int roundNumber = 0;
     base::Instant printed;
     std::string workbookId;
-    int revision = 1;                           ///< one more than the highest that was signed
-    std::optional<int> supersedes;              ///< the revision that this one takes the place of
-    std::vector<balancing::Assessment> rounds;  ///< up to the reported one, no witness rounds
+    int revision = 1;                                     ///< one more than the highest that was signed
+    std::optional<int> supersedes;                        ///< the revision that this one takes the place of
+    std::vector<balancing::Assessment> rounds;            ///< up to the reported one, no witness rounds
     std::shared_ptr<const pump_room::PumpPicture> pumps;  ///< for the figures; not null after build()
 };
 

@@ -14,7 +14,7 @@ namespace ww::store {
 std::span<const MigrationStep> migrationSteps() {
     // Schema 1 is the first; a later schema adds its step here and never changes one that stands.
     static constexpr std::array kSteps{MigrationStep{2, kSchemaTwo}, MigrationStep{3, kSchemaThree},
-                                      MigrationStep{4, kSchemaFour}};
+                                       MigrationStep{4, kSchemaFour}};
     return kSteps;
 }
 

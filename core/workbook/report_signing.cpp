@@ -16,8 +16,8 @@ inline constexpr base::MessageForm kSignedNotWritten{
     "signed_not_written",
     "the signed report could not be written; choose a place with room that can be written"};
 
-inline constexpr base::MessageForm kReportCurrent{
-    "report_current", "the report is of this workbook as it stands now"};
+inline constexpr base::MessageForm kReportCurrent{"report_current",
+                                                  "the report is of this workbook as it stands now"};
 inline constexpr base::MessageForm kReportSuperseded{
     "report_superseded",
     "the report is of this workbook, which was changed since; sign a new report for what stands now"};

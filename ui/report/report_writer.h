@@ -19,8 +19,8 @@ inline constexpr base::MessageForm kReportNotWritten{
     "disk"};
 
 /// The bytes of the PDF without places for signatures: vectors and text that can be searched, fonts embedded,
-/// no transparency, the record attached as tables and JSON, PDF/A-3b. Equal reports of equal projects give equal bytes: dates and ids inside come from the report alone.
-/// Needs a QGuiApplication.
+/// no transparency, the record attached as tables and JSON, PDF/A-3b. Equal reports of equal projects give
+/// equal bytes: dates and ids inside come from the report alone. Needs a QGuiApplication.
 QByteArray pdf(const ww::report::Report& report, const project::Project& project);
 
 /// The same bytes with the fields of those who are to sign, their waiting blocks, and the record as tables

@@ -38,10 +38,10 @@ inline constexpr base::MessageForm kSumOpen{"sum_open",
                                             "and look for a branch that is missing"};
 inline constexpr base::MessageForm kSpreadWide{
     "spread_wide", "of target spreads over {1} % in the group {2}, more than {3} %; match the group again"};
-inline constexpr base::MessageForm kFinalOffDesign{
-    "final_off_design",
-    "the final flow is {1} % of design, outside {2} to {3} %; adjust it, or list the deficiency that keeps it "
-    "there, the report cannot be signed before"};
+inline constexpr base::MessageForm kFinalOffDesign{"final_off_design",
+                                                   "the final flow is {1} % of design, outside {2} to {3} %; "
+                                                   "adjust it, or list the deficiency that keeps it "
+                                                   "there, the report cannot be signed before"};
 inline constexpr base::MessageForm kPumpSumOpen{"pump_sum_open",
                                                 "the pump gives {1} by its curve, the terminals add up to "
                                                 "{2}; check gauges, curve and impeller, and look for an "

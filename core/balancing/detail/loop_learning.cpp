@@ -114,10 +114,8 @@ class Builder {
             const LinkIndex link = *m_out.model->valveLink[i];
             m_out.branches[i].tableBias =
                 add({UnknownKind::ValveTable, 0, bias.si(), {{link, ParameterKind::Coefficient, 1, {}}}});
-            m_out.branches[i].tableTilt = add({UnknownKind::ValveTable,
-                                               0,
-                                               tilt.si(),
-                                               {{link, ParameterKind::Coefficient, 1, {}}}});
+            m_out.branches[i].tableTilt =
+                add({UnknownKind::ValveTable, 0, tilt.si(), {{link, ParameterKind::Coefficient, 1, {}}}});
         }
     }
 

@@ -16,10 +16,11 @@ Section oneLineSection(const Source& source) {
         path += (path.empty() ? "" : " → ") + source.branch(branch).tag;
     }
     section.statements.push_back(say(kOneLineText));
-    section.figures.push_back({FigureKind::OneLine, say(kOneLineFigure),
-                               say(kOneLineReading, {std::to_string(source.project.branches().size()),
-                                                     std::to_string(source.project.tree().terminals().size()),
-                                                     path.empty() ? base::english(say(kIndexNotKnown)) : path})});
+    section.figures.push_back(
+        {FigureKind::OneLine, say(kOneLineFigure),
+         say(kOneLineReading, {std::to_string(source.project.branches().size()),
+                               std::to_string(source.project.tree().terminals().size()),
+                               path.empty() ? base::english(say(kIndexNotKnown)) : path})});
     return section;
 }
 

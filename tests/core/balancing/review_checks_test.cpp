@@ -19,7 +19,7 @@ using project::RoundKind;
 using quantity::Unit;
 
 std::optional<Severity> reviewSeverity(const FieldJob& job, const base::MessageForm& form,
-                                   std::string_view subject = "") {
+                                       std::string_view subject = "") {
     const Assessment a = assessNewest(job);
     const Finding* finding = findingOf(a, form, subject);
     return finding != nullptr ? std::optional(finding->severity) : std::nullopt;

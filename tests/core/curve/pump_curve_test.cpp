@@ -108,15 +108,17 @@ TEST(PumpCurve, followsTheAffinityLaws) {
     const PumpState state{0.8, 0.9};
     const double scale = 0.72;
     for (const double flow : {0.0, 4.0, 17.0, 29.0, 33.0}) {
-        EXPECT_NEAR(curve.head(perHour(flow * scale), state).si(), curve.head(perHour(flow)).si() * scale * scale,
-                    1e-12);
-        EXPECT_NEAR(curve.headSlope(perHour(flow * scale), state), curve.headSlope(perHour(flow)) * scale, 1e-8);
+        EXPECT_NEAR(curve.head(perHour(flow * scale), state).si(),
+                    curve.head(perHour(flow)).si() * scale * scale, 1e-12);
+        EXPECT_NEAR(curve.headSlope(perHour(flow * scale), state), curve.headSlope(perHour(flow)) * scale,
+                    1e-8);
     }
     const double full_W = curve.shaftPower(perHour(20), kPumpTableDensity)->si();
     EXPECT_NEAR(full_W, 1000, 1e-9);
-    EXPECT_NEAR(curve.shaftPower(perHour(20 * scale), kPumpTableDensity, state)->si(), 1000 * std::pow(scale, 3),
-                1e-9);
-    EXPECT_NEAR(curve.efficiency(perHour(20 * scale), state)->si(), curve.efficiency(perHour(20))->si(), 1e-12);
+    EXPECT_NEAR(curve.shaftPower(perHour(20 * scale), kPumpTableDensity, state)->si(),
+                1000 * std::pow(scale, 3), 1e-9);
+    EXPECT_NEAR(curve.efficiency(perHour(20 * scale), state)->si(), curve.efficiency(perHour(20))->si(),
+                1e-12);
     EXPECT_NEAR(curve.npshRequired(perHour(20 * scale), state)->si(), 3 * 0.64, 1e-12);
     EXPECT_NEAR(curve.runOut(state) / curve.runOut(), scale, 1e-12);
     EXPECT_NEAR(curve.lastFlow(state) / curve.lastFlow(), scale, 1e-12);

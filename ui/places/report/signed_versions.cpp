@@ -65,7 +65,8 @@ void SignedVersions::refresh() {
                      QString::fromStdString(report->signer) +
                          (report->isSelfMade ? tr(" (self-made certificate)") : QString()),
                      report->time ? QString::fromStdString(seal::shownTime(*report->time)) : QString(),
-                     QString::fromStdString(report->fileName), signatureState(*m_bridge.workbook(), *report)));
+                     QString::fromStdString(report->fileName),
+                     signatureState(*m_bridge.workbook(), *report)));
         m_shown.push_back(report->id);
     }
     m_none->setText(all.empty() ? tr("Signed versions: none") : tr("Signed versions"));
