@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/quantity/measured.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
 
@@ -13,21 +14,18 @@ using quantity::Unit;
 /// Limits and plates come from rounded units: what differs in the tenth digit is equal.
 constexpr double kEqual = 1 + 1e-9;
 
-std::string percent(Ratio ratio) {
-    return quantity::concise(100 * ratio.si(), 4);
-}
-
 std::string orYourCode(const std::string& typed, const char* otherwise) {
     return typed.empty() ? otherwise : typed;
 }
 
 base::Fault formula(const CodeTestInput& in, const CodeThresholds& thresholds) {
-    std::vector<std::string> arguments{in.units.text(in.flow),
-                                       in.units.text(in.headThrottled),
-                                       in.units.text(in.headNeeded),
-                                       percent(*in.efficiency),
-                                       percent(in.efficiencyReduced.value_or(*in.efficiency)),
-                                       percent(thresholds.plateShare)};
+    std::vector<std::string> arguments{
+        in.units.text(in.flow),
+        in.units.text(in.headThrottled),
+        in.units.text(in.headNeeded),
+        quantity::percentDigits(in.efficiency->si(), 4),
+        quantity::percentDigits(in.efficiencyReduced.value_or(*in.efficiency).si(), 4),
+        quantity::percentDigits(thresholds.plateShare.si(), 4)};
     if (!thresholds.floor) {
         return {&kCodeFormulaPlate, "", std::move(arguments)};
     }

@@ -4,16 +4,9 @@
 #include <cmath>
 
 #include "core/quantity/measured.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
-
-namespace {
-
-std::string percentOf(double fraction) {
-    return quantity::concise(100 * fraction, 4);
-}
-
-}  // namespace
 
 DpAtFlow dpAtFlow(const DpResetLaw& law, VolumeFlow flow) {
     DpAtFlow out;
@@ -48,14 +41,18 @@ std::vector<base::Fault> setPointFindings(const SetPointCheckInput& in) {
     constexpr double kMostOfNeed = 1.10;
     if (in.need && in.need->si() > 0 && in.setPoint / *in.need > kMostOfNeed * (1 + 1e-9)) {
         findings.push_back(
-            {&kSetPointTooHigh, "", {in.units.text(in.setPoint), percentOf(in.setPoint / *in.need)}});
+            {&kSetPointTooHigh,
+             "",
+             {in.units.text(in.setPoint), quantity::percentDigits(in.setPoint / *in.need, 4)}});
     }
     if (in.indexOfDesign) {
         const double low = 1 + in.toleranceLow.si();
         const double high = 1 + in.toleranceHigh.si();
         if (in.indexOfDesign->si() < low || in.indexOfDesign->si() > high) {
-            findings.push_back(
-                {&kSetPointIndex, "", {percentOf(in.indexOfDesign->si()), percentOf(low), percentOf(high)}});
+            findings.push_back({&kSetPointIndex,
+                                "",
+                                {quantity::percentDigits(in.indexOfDesign->si(), 4),
+                                 quantity::percentDigits(low, 4), quantity::percentDigits(high, 4)}});
         }
     }
     if (in.low && in.high && *in.low > *in.high) {

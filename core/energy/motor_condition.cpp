@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "core/quantity/measured.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
 
@@ -26,14 +27,11 @@ std::optional<Ratio> imbalanceOf(const std::vector<Q>& phases) {
     return Ratio::si(largest);
 }
 
-std::string shortPercent(Ratio ratio) {
-    return quantity::concise(100 * ratio.si(), 3);
-}
-
 void checkImbalance(const std::optional<Ratio>& found, Ratio limit, const base::MessageForm& form,
                     std::vector<base::Fault>& findings) {
     if (found && *found > limit) {
-        findings.push_back({&form, "", {shortPercent(*found), shortPercent(limit)}});
+        findings.push_back(
+            {&form, "", {quantity::percentDigits(found->si(), 3), quantity::percentDigits(limit.si(), 3)}});
     }
 }
 
@@ -71,7 +69,8 @@ MotorCondition motorCondition(const MotorPlate& plate, const MotorReading& readi
         out.voltsOfPlate = Ratio::si(sum / (*plate.volts * static_cast<double>(reading.volts.size())));
         // NEMA MG 1: plus or minus 10 % of rated voltage.
         if (out.voltsOfPlate->si() < 0.9 || out.voltsOfPlate->si() > 1.1) {
-            out.findings.push_back({&kVoltageOffPlate, "", {shortPercent(*out.voltsOfPlate)}});
+            out.findings.push_back(
+                {&kVoltageOffPlate, "", {quantity::percentDigits(out.voltsOfPlate->si(), 3)}});
         }
     }
     return out;

@@ -3,14 +3,11 @@
 #include <algorithm>
 
 #include "core/quantity/measured.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::energy {
 
 namespace {
-
-std::string percent(double fraction) {
-    return quantity::concise(100 * fraction, 3);
-}
 
 class Choice {
   public:
@@ -170,9 +167,11 @@ class Choice {
         const Length largest = m_in.impellerMaximum.value_or(*m_in.impeller);
         if (diameter < largest * m_in.leastOfMaximum.si()) {
             option.isAllowed = false;
-            option.cautions.insert(
-                option.cautions.begin(),
-                {&kTrimBelowShare, "", {percent(diameter / largest), percent(m_in.leastOfMaximum.si())}});
+            option.cautions.insert(option.cautions.begin(),
+                                   {&kTrimBelowShare,
+                                    "",
+                                    {quantity::percentDigits(diameter / largest, 3),
+                                     quantity::percentDigits(m_in.leastOfMaximum.si(), 3)}});
         }
         if (m_in.family != nullptr && diameter < m_in.family->members().front().diameter) {
             option.cautions.push_back({&kTrimBeyondFamily, "", {}});
@@ -195,8 +194,10 @@ class Choice {
         price(option, m_in.partLoad, true);
         if (option.ratio < m_in.minimumSpeed) {
             option.isAllowed = false;
-            option.cautions.push_back(
-                {&kSlowBelowMinimum, "", {percent(option.ratio.si()), percent(m_in.minimumSpeed.si())}});
+            option.cautions.push_back({&kSlowBelowMinimum,
+                                       "",
+                                       {quantity::percentDigits(option.ratio.si(), 3),
+                                        quantity::percentDigits(m_in.minimumSpeed.si(), 3)}});
         }
         constexpr double kEfficiencyHolds = 0.6;  // of rated speed; Karassik et al., from memory
         if (option.ratio.si() < kEfficiencyHolds) {

@@ -11,6 +11,7 @@
 #include "core/pump_room/code_decision.h"
 #include "core/pump_room/test_sheet.h"
 #include "core/quantity/measured.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::pump_room {
 
@@ -26,10 +27,6 @@ constexpr double kFullSpeedBand = 0.03;
 constexpr double kRequiredApartShare = 0.10;
 /// A solved flow this far off design is no longer the affinity laws' (common practice, no source).
 constexpr double kConfirmedApartShare = 0.02;
-
-std::string percent(double fraction) {
-    return quantity::concise(100 * fraction, 4);
-}
 
 class Decision {
   public:
@@ -82,7 +79,7 @@ class Decision {
     double fullSpeedFraction() {
         const auto highest = highestSpeedRead();
         if (highest && *highest > 1 + kFullSpeedBand) {
-            m_out.findings.push_back({&kSpeedAboveFull, "", {percent(*highest)}});
+            m_out.findings.push_back({&kSpeedAboveFull, "", {quantity::percentDigits(*highest, 4)}});
         }
         return highest && std::abs(*highest - 1) <= kFullSpeedBand ? *highest : 1.0;
     }
@@ -282,7 +279,9 @@ class Decision {
                 std::abs(decided.confirmed->flowDifference.si()) > kConfirmedApartShare) {
                 isApart = true;
                 m_out.findings.push_back(
-                    {&kConfirmedApart, "", {percent(1 + decided.confirmed->flowDifference.si())}});
+                    {&kConfirmedApart,
+                     "",
+                     {quantity::percentDigits(1 + decided.confirmed->flowDifference.si(), 4)}});
             }
             decided.option = std::move(option);
             m_out.options.push_back(std::move(decided));
@@ -318,7 +317,8 @@ class Decision {
         what.efficiencyReduced = slow != nullptr ? slow->efficiency : std::nullopt;
         CodeOutcome outcome = testCode(m_project, what);
         if (outcome.isReduced) {
-            m_out.findings.push_back({&kCodeMet, "", {percent(m_out.duty->speedFraction.si())}});
+            m_out.findings.push_back(
+                {&kCodeMet, "", {quantity::percentDigits(m_out.duty->speedFraction.si(), 4)}});
         }
         m_out.isCodeMet = outcome.isMet;
         m_out.codeOtherForm = std::move(outcome.otherForm);

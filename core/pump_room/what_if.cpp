@@ -6,6 +6,7 @@
 #include "core/project/units.h"
 #include "core/pump_room/test_sheet.h"
 #include "core/quantity/measured.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::pump_room {
 
@@ -13,10 +14,6 @@ namespace {
 
 using project::Project;
 using quantity::Unit;
-
-std::string percentOf(double fraction) {
-    return quantity::concise(100 * fraction, 3);
-}
 
 class Answer {
   public:
@@ -82,7 +79,7 @@ class Answer {
             const auto& share = m_out.branches[terminal].ofDesignBefore;
             if (share && share->si() < low) {
                 m_out.findings.push_back(
-                    {&kZoneShort, job().branches()[terminal].tag, {percentOf(share->si())}});
+                    {&kZoneShort, job().branches()[terminal].tag, {quantity::percentDigits(share->si(), 3)}});
             }
         }
     }

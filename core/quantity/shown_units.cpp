@@ -37,4 +37,8 @@ std::string ShownUnits::text(Temperature value, int figures) const {
     return numberAndUnit(value, temperature, figures);
 }
 
+std::string percentDigits(double fraction, int figures) {
+    return concise(100 * fraction, figures);
+}
+
 }  // namespace ww::quantity

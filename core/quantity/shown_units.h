@@ -29,4 +29,8 @@ struct ShownUnits {
     bool operator==(const ShownUnits&) const = default;
 };
 
+/// A part of one in percent without the sign, with `figures` significant figures, without zeros at its end:
+/// "93.4" of 0.934.
+std::string percentDigits(double fraction, int figures);
+
 }  // namespace ww::quantity

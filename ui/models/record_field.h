@@ -3,9 +3,11 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 #include <functional>
 #include <optional>
 #include <utility>
+#include <vector>
 
 #include "core/project/project.h"
 #include "ui/text/format.h"
@@ -133,6 +135,32 @@ RecordField<Record> words(const QString& title, std::string Record::*member) {
             }};
 }
 
+/// Another record, by its tag in any case; `unknown` is said of a tag that no record of the table has.
+template <class Record, class Table>
+RecordField<Record> reference(const QString& title, std::optional<base::Id> Record::*member,
+                              const Table& (project::Project::*table)() const,
+                              const base::MessageForm& unknown) {
+    return {title,
+            [=](const project::Project& project, const Record& record) {
+                const auto* found = record.*member ? (project.*table)().find(*(record.*member)) : nullptr;
+                return found != nullptr ? QString::fromStdString(found->tag) : QString();
+            },
+            [member, table, &unknown](const project::Project& project, Record& record,
+                                      const QString& typed) -> std::optional<base::Fault> {
+                if (typed.isEmpty()) {
+                    (record.*member).reset();
+                    return {};
+                }
+                for (const auto& each : (project.*table)()) {
+                    if (QString::fromStdString(each.tag).compare(typed, Qt::CaseInsensitive) == 0) {
+                        record.*member = each.id;
+                        return {};
+                    }
+                }
+                return base::Fault{&unknown, {}, {typed.toStdString()}};
+            }};
+}
+
 /// One word of an enumeration, whole or by its first letters.
 template <class Record, class Enumeration>
 RecordField<Record> choice(const QString& title, Enumeration Record::*member) {
@@ -193,5 +221,14 @@ inline quantity::Unit powerUnit(const project::Project& project) {
 }
 
 }  // namespace fields
+
+template <class Record>
+QStringList titlesOf(const std::vector<RecordField<Record>>& fields) {
+    QStringList titles;
+    for (const RecordField<Record>& field : fields) {
+        titles << field.title;
+    }
+    return titles;
+}
 
 }  // namespace ww::ui

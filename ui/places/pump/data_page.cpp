@@ -28,13 +28,7 @@ DataPage::DataPage(WorkbookBridge& bridge, QWidget* parent)
       m_chooser(new PumpChooser(bridge, this)),
       m_model(new FieldTableModel(
           bridge,
-          {[this] {
-               QStringList titles;
-               for (const auto& field : m_fields) {
-                   titles << field.title;
-               }
-               return titles;
-           },
+          {[this] { return titlesOf(m_fields); },
            [this] {
                QStringList titles;
                for (const project::Pump& pump : m_bridge.project().pumps()) {

@@ -29,14 +29,6 @@ std::vector<RecordField<Branch>> deviceFields() {
     };
 }
 
-QStringList titlesOf(const std::vector<RecordField<Branch>>& fields) {
-    QStringList titles;
-    for (const auto& field : fields) {
-        titles << field.title;
-    }
-    return titles;
-}
-
 }  // namespace
 
 DevicePage::DevicePage(WorkbookBridge& bridge, QWidget* parent)

@@ -26,13 +26,7 @@ class RowSheet {
 
     explicit RowSheet(Content content) : m_content(std::move(content)) {}
 
-    QStringList titles() const {
-        QStringList titles;
-        for (const RecordField<Row>& field : m_content.fields) {
-            titles << field.title;
-        }
-        return titles;
-    }
+    QStringList titles() const { return titlesOf(m_content.fields); }
     int rowCount() const { return static_cast<int>(m_content.rows().size()) + 1; }
 
     QString text(const project::Project& project, int row, int column) const {

@@ -16,34 +16,13 @@ using project::SetPoint;
 constexpr base::MessageForm kPumpUnknown{"set_point_pump_unknown",
                                          "no pump is called \"{1}\"; type the tag of one of the job's pumps"};
 
-RecordField<SetPoint> pumpField(const QString& title) {
-    return {title,
-            [](const project::Project& project, const SetPoint& record) {
-                const project::Pump* pump = record.pump ? project.pumps().find(*record.pump) : nullptr;
-                return pump != nullptr ? QString::fromStdString(pump->tag) : QString();
-            },
-            [](const project::Project& project, SetPoint& record,
-               const QString& typed) -> std::optional<base::Fault> {
-                record.pump.reset();
-                for (const project::Pump& pump : project.pumps()) {
-                    if (QString::fromStdString(pump.tag).compare(typed, Qt::CaseInsensitive) == 0) {
-                        record.pump = pump.id;
-                    }
-                }
-                if (!record.pump && !typed.isEmpty()) {
-                    return base::Fault{&kPumpUnknown, {}, {typed.toStdString()}};
-                }
-                return {};
-            }};
-}
-
 std::vector<RecordField<SetPoint>> setPointFields() {
     using fields::measured;
     const auto tr = [](const char* text) { return SetPointPage::tr(text); };
     const FieldSign least = FieldSign::NotNegative;
     return {
         fields::words(tr("Sensor"), &SetPoint::sensor),
-        pumpField(tr("Pump")),
+        fields::reference(tr("Pump"), &SetPoint::pump, &project::Project::pumps, kPumpUnknown),
         fields::words(tr("Place in the loop"), &SetPoint::location),
         fields::choice(tr("Found by"), &SetPoint::method),
         measured(tr("Zero, pumps off"), &SetPoint::zero, fields::pressureUnit),
@@ -67,13 +46,7 @@ SetPointPage::SetPointPage(WorkbookBridge& bridge, QWidget* parent)
       m_fields(setPointFields()),
       m_model(new FieldTableModel(
           bridge,
-          {[this] {
-               QStringList titles;
-               for (const auto& field : m_fields) {
-                   titles << field.title;
-               }
-               return titles;
-           },
+          {[this] { return titlesOf(m_fields); },
            [this] {
                QStringList titles;
                for (std::size_t i = 0; i < m_bridge.project().setPoints().size(); ++i) {

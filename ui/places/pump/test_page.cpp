@@ -25,28 +25,6 @@ constexpr std::array kPoints{PumpPoint::Static,   PumpPoint::Shutoff,
                              PumpPoint::FullOpen, PumpPoint::ThrottledToDesign,
                              PumpPoint::Final,    PumpPoint::Running};
 
-RecordField<PumpReading> gaugeField(const QString& title) {
-    return {title,
-            [](const project::Project& project, const PumpReading& reading) {
-                const auto* gauge =
-                    reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
-                return gauge != nullptr ? QString::fromStdString(gauge->tag) : QString();
-            },
-            [](const project::Project& project, PumpReading& reading,
-               const QString& typed) -> std::optional<base::Fault> {
-                reading.instrument.reset();
-                for (const project::Instrument& instrument : project.instruments()) {
-                    if (QString::fromStdString(instrument.tag).compare(typed, Qt::CaseInsensitive) == 0) {
-                        reading.instrument = instrument.id;
-                    }
-                }
-                if (!reading.instrument && !typed.isEmpty()) {
-                    return base::Fault{&kGaugeUnknown, {}, {typed.toStdString()}};
-                }
-                return {};
-            }};
-}
-
 std::vector<RecordField<PumpReading>> testFields() {
     using fields::measured;
     const auto tr = [](const char* text) { return TestPage::tr(text); };
@@ -66,7 +44,8 @@ std::vector<RecordField<PumpReading>> testFields() {
         measured(tr("Amps, phase 3"), &PumpReading::ampsThird, Unit::Ampere, least),
         measured(tr("Power factor"), &PumpReading::powerFactor, Unit::One, least),
         measured(tr("Input power"), &PumpReading::power, Unit::Kilowatt, least),
-        gaugeField(tr("Gauge")),
+        fields::reference(tr("Gauge"), &PumpReading::instrument, &project::Project::instruments,
+                          kGaugeUnknown),
         fields::words(tr("Note"), &PumpReading::note),
         fields::words(tr("Reason, if doubted"), &PumpReading::reason),
     };
@@ -81,13 +60,7 @@ TestPage::TestPage(WorkbookBridge& bridge, QWidget* parent)
       m_chooser(new PumpChooser(bridge, this)),
       m_model(new FieldTableModel(
           bridge,
-          {[this] {
-               QStringList titles;
-               for (const auto& field : m_fields) {
-                   titles << field.title;
-               }
-               return titles;
-           },
+          {[this] { return titlesOf(m_fields); },
            [] {
                return QStringList{tr("Pumps off"), tr("Shutoff"), tr("Full open"),
                                   tr("Throttled"), tr("Final"),   tr("As it runs")};
