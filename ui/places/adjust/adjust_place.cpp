@@ -285,7 +285,7 @@ void AdjustPlace::showEntry() {
     m_next->setText(following
                         ? tr("next: %1, %2")
                               .arg(QString::fromStdString(m_bridge.project().branches()[*following].tag),
-                                   stateWords(m_bridge, *following))
+                                   shareWords(m_bridge, *following))
                         : tr("no valve is left to adjust"));
     m_hold->setEnabled(!m_bridge.isReadOnly());
     m_field->setEnabled(!m_bridge.isReadOnly());

@@ -41,7 +41,7 @@ QString dpWithUnit(const WorkbookBridge& bridge, quantity::PressureDifference dp
            text::symbol(text::dpUnit(bridge.project(), bridge.instrument()));
 }
 
-QString stateWords(const WorkbookBridge& bridge, std::size_t branch) {
+QString shareWords(const WorkbookBridge& bridge, std::size_t branch) {
     const balancing::Assessment& all = bridge.assessment();
     const balancing::BranchResult& result = all.branches[branch];
     if (!all.round || !result.ofTarget) {
@@ -51,9 +51,15 @@ QString stateWords(const WorkbookBridge& bridge, std::size_t branch) {
     if (result.isFromEarlierRound) {
         return tr("last %1 % of target").arg(about + text::percent(*result.ofTarget));
     }
-    const QString words = text::word(result.state);
-    return tr("%1, %2 % of target in round %3")
-        .arg(words, about + text::percent(*result.ofTarget), QString::number(all.roundNumber));
+    return tr("%1, %2 % of target").arg(text::word(result.state), about + text::percent(*result.ofTarget));
+}
+
+QString stateWords(const WorkbookBridge& bridge, std::size_t branch) {
+    const balancing::Assessment& all = bridge.assessment();
+    const balancing::BranchResult& result = all.branches[branch];
+    const QString share = shareWords(bridge, branch);
+    const bool isOfRound = all.round && result.ofTarget && !result.isFromEarlierRound;
+    return isOfRound ? tr("%1 in round %2").arg(share).arg(all.roundNumber) : share;
 }
 
 QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve) {

@@ -12,6 +12,8 @@ namespace ww::ui {
 QString dpNumber(const WorkbookBridge& bridge, quantity::PressureDifference dp);
 QString dpWithUnit(const WorkbookBridge& bridge, quantity::PressureDifference dp);
 
+/// "Over, 113.0 % of target".
+QString shareWords(const WorkbookBridge& bridge, std::size_t branch);
 /// "Over, 113.0 % of target in round 3".
 QString stateWords(const WorkbookBridge& bridge, std::size_t branch);
 /// What the aim rests on and how old that is; where the bases differ by more than the band, what each gives;

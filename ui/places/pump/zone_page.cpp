@@ -42,7 +42,7 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->setVerticalSpacing(4);
     m_tag = addField(form, tr("&Tag"), tr("of a new zone, or of one there is"));
-    m_flow = addField(form, tr("Design fl&ow"), tr("such as 12.5 gpm"));
+    m_flow = addField(form, tr("Design fl&ow"), tr("such as 12.5 gpm or 0.8 L/s"));
     m_parent = addField(form, tr("Fe&d by"), tr("tag; empty: the pump"));
     m_circuitLoss = addField(form, tr("C&ircuit loss"), tr("at that flow, without valve"));
     m_runLoss = addField(form, tr("Ru&n loss"), tr("of the new pipe to it"));

@@ -15,7 +15,7 @@ CommentPanel::CommentPanel(WorkbookBridge& bridge, QWidget* parent)
       m_list(new QListWidget(this)),
       m_target(new QLabel(this)),
       m_text(new QLineEdit(this)),
-      m_add(new QPushButton(tr("Add Comment"), this)),
+      m_add(new QPushButton(tr("Comment"), this)),
       m_answer(new QPushButton(tr("Answer"), this)),
       m_resolve(new QPushButton(tr("Resolve"), this)) {
     m_head->setObjectName(QStringLiteral("panel_title"));

@@ -31,6 +31,16 @@ QString valueText(const project::Reading* reading) {
     return reading->dp ? text::entered(reading->dp) : text::entered(reading->flow);
 }
 
+/// Both readings; a unit that they share stands once, at the end.
+QString readingStep(const project::Reading* before, const project::Reading* after) {
+    const bool isDp = before != nullptr && after != nullptr && before->dp && after->dp &&
+                      !before->cannotBeRead && !after->cannotBeRead;
+    if (isDp && before->dp->unit == after->dp->unit && before->dp->digits != after->dp->digits) {
+        return step(QString::fromStdString(before->dp->digits.text()), text::entered(after->dp));
+    }
+    return step(valueText(before), valueText(after));
+}
+
 QString settingText(const std::optional<quantity::Setting>& setting) {
     return setting ? QString::fromStdString(quantity::concise(setting->si(), 5)) : QString();
 }
@@ -107,7 +117,7 @@ std::vector<TextRow> comparedRows(const project::Project& project,
         row.isOver = branch.ofTargetAfter && branch.ofTargetAfter->si() > 1.0;
         row.cells = {QString::fromStdString(project.branches().at(branch.branch).tag),
                      step(settingText(branch.settingBefore), settingText(branch.settingAfter)),
-                     step(valueText(before), valueText(after)),
+                     readingStep(before, after),
                      step(ratioText(branch.ofTargetBefore), ratioText(branch.ofTargetAfter)),
                      text::word(branch.stateAfter),
                      whyText(branch, after),

@@ -15,7 +15,7 @@ namespace ww::ui {
 namespace {
 
 constexpr int kSideWidth = 262;
-constexpr int kRoundsWidth = 256;
+constexpr int kRoundsWidth = 240;
 /// Below this height the comparison needs all the room.
 constexpr int kWithChart = 480;
 constexpr int kRoundsChartHeight = 190;
@@ -324,7 +324,7 @@ void ReviewPlace::setMetrics(const theme::Metrics& metrics) {
 }
 
 void ReviewPlace::fitColumns() {
-    const int digits[ColumnCount] = {5, 9, 17, 11, 10, 8, 13};
+    const int digits[ColumnCount] = {4, 8, 18, 13, 11, 4, 16};
     ui::fitColumns(*m_table, digits, Why);
     const int roundDigits[] = {5, 6, 8, 6};
     ui::fitColumns(*m_roundTable, roundDigits, 1);
