@@ -15,9 +15,10 @@ const QPalette& systemPalette() {
     return kSystem;
 }
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Window", text);
-}
+/// The texts of this file.
+struct WindowText {
+    Q_DECLARE_TR_FUNCTIONS(Window)
+};
 
 /// Rules for the frame around the places; those of plain controls come from the theme.
 QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
@@ -80,29 +81,29 @@ void applyToProgram(const Look& look) {
 QString displayName(theme::Display display) {
     switch (display) {
         case theme::Display::Office:
-            return tr("Office");
+            return WindowText::tr("Office");
         case theme::Display::Daylight:
-            return tr("Daylight");
+            return WindowText::tr("Daylight");
         case theme::Display::PlantRoomDark:
             break;
     }
-    return tr("Plant-room dark");
+    return WindowText::tr("Plant-room dark");
 }
 
 StripText stripText(const WorkbookBridge& bridge, theme::Display display) {
     StripText strip;
     strip.display = displayName(display);
     if (!bridge.isOpen()) {
-        strip.job = tr("No workbook open");
+        strip.job = WindowText::tr("No workbook open");
         return strip;
     }
     const project::Project& project = bridge.project();
     strip.job = QString::fromStdString(project.job().name);
     if (!project.job().practice.empty()) {
-        strip.job = tr("PRACTICE · %1").arg(strip.job);
+        strip.job = WindowText::tr("PRACTICE · %1").arg(strip.job);
     }
     if (const project::Round* round = project.lastRound()) {
-        strip.round = tr("Round %1, %2, %3")
+        strip.round = WindowText::tr("Round %1, %2, %3")
                           .arg(QString::number(round->number), text::word(round->kind).toLower(),
                                text::word(round->state));
         strip.readCount = static_cast<int>(bridge.assessment().readCount);
@@ -110,23 +111,23 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display) {
     }
     if (const auto id = bridge.instrument()) {
         const project::Instrument& meter = project.instruments().at(*id);
-        strip.meter = tr("Meter %1").arg(QString::fromStdString(meter.tag));
+        strip.meter = WindowText::tr("Meter %1").arg(QString::fromStdString(meter.tag));
         if (meter.due) {
             const bool isOverdue = meter.due->seconds < bridge.now().seconds;
-            strip.meter += (isOverdue ? tr(", was due %1") : tr(", calibrated to %1"))
+            strip.meter += (isOverdue ? WindowText::tr(", was due %1") : WindowText::tr(", calibrated to %1"))
                                .arg(QString::fromStdString(meter.due->date()));
         }
     }
     strip.conflictCount = static_cast<int>(bridge.openConflicts().size());
     if (bridge.notStored()) {
-        strip.stored = tr("Not stored: %1").arg(text::sentence(*bridge.notStored()));
+        strip.stored = WindowText::tr("Not stored: %1").arg(text::sentence(*bridge.notStored()));
         strip.isNotStored = true;
     } else if (const auto stored = bridge.lastStored()) {
         const QString time = QString::fromStdString(stored->time.timeOfDay());
         const bool isToday = stored->time.date() == bridge.now().date();
         strip.stored = bridge.storedCount() > 0
-                           ? tr("%1 stored, %2").arg(QString::number(bridge.storedCount()), time)
-                           : tr("last stored %1: %2")
+                           ? WindowText::tr("%1 stored, %2").arg(QString::number(bridge.storedCount()), time)
+                           : WindowText::tr("last stored %1: %2")
                                  .arg(isToday ? time : QString::fromStdString(stored->time.date()),
                                       QString::fromStdString(stored->label));
     }

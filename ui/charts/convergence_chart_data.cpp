@@ -14,9 +14,10 @@ using balancing::BranchResult;
 
 constexpr std::size_t kNamed = 3;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ConvergenceChart", text);
-}
+/// The texts of this file.
+struct ConvergenceChartText {
+    Q_DECLARE_TR_FUNCTIONS(ConvergenceChart)
+};
 
 /// Matched terminals, farthest from 100 % in the last round first.
 std::vector<std::size_t> worstFirst(const Assessment& last) {
@@ -47,9 +48,9 @@ Line lineOf(std::size_t branch, std::span<const Assessment> rounds) {
 
 void addTable(const project::Project& project, std::span<const Assessment> rounds,
               const std::vector<std::size_t>& order, ChartFigure& figure) {
-    figure.tableHeads = {tr("Tag")};
+    figure.tableHeads = {ConvergenceChartText::tr("Tag")};
     for (const Assessment& round : rounds) {
-        figure.tableHeads << tr("Round %1").arg(round.roundNumber);
+        figure.tableHeads << ConvergenceChartText::tr("Round %1").arg(round.roundNumber);
     }
     for (const std::size_t branch : order) {
         QStringList row{QString::fromStdString(project.branches()[branch].tag)};
@@ -62,7 +63,7 @@ void addTable(const project::Project& project, std::span<const Assessment> round
 }
 
 void addSpread(std::span<const Assessment> rounds, ChartFigure& figure) {
-    figure.rowLabel = tr("spread");
+    figure.rowLabel = ConvergenceChartText::tr("spread");
     for (const Assessment& round : rounds) {
         figure.rowCells << (round.spread ? text::percent(*round.spread) : QString());
     }
@@ -79,8 +80,8 @@ void addAxes(const project::Project& project, std::span<const Assessment> rounds
         }
     }
     figure.band = Band{100 - half, 100 + half};
-    figure.y = niceAxis(tr("Of target, %"), low - 2, high + 2, 5);
-    figure.x = Axis{tr("Round"), static_cast<double>(rounds.front().roundNumber),
+    figure.y = niceAxis(ConvergenceChartText::tr("Of target, %"), low - 2, high + 2, 5);
+    figure.x = Axis{ConvergenceChartText::tr("Round"), static_cast<double>(rounds.front().roundNumber),
                     static_cast<double>(rounds.back().roundNumber), 1, 0};
     if (figure.x.most <= figure.x.least) {
         figure.x.most = figure.x.least + 1;
@@ -92,7 +93,7 @@ void addAxes(const project::Project& project, std::span<const Assessment> rounds
 ChartFigure convergenceChart(const project::Project& project, std::span<const Assessment> rounds,
                              std::optional<base::Id> selected) {
     ChartFigure figure;
-    figure.name = tr("Of target by round");
+    figure.name = ConvergenceChartText::tr("Of target by round");
     if (rounds.empty()) {
         return figure;
     }
@@ -121,11 +122,12 @@ ChartFigure convergenceChart(const project::Project& project, std::span<const As
     addSpread(rounds, figure);
     addTable(project, rounds, order, figure);
     const Assessment& last = rounds.back();
-    figure.sentence = tr("%1 of %2 terminals on share in round %3; spread by round %4 %.")
-                          .arg(last.onShareCount)
-                          .arg(last.terminalCount)
-                          .arg(last.roundNumber)
-                          .arg(figure.rowCells.join(QStringLiteral(", ")));
+    figure.sentence =
+        ConvergenceChartText::tr("%1 of %2 terminals on share in round %3; spread by round %4 %.")
+            .arg(last.onShareCount)
+            .arg(last.terminalCount)
+            .arg(last.roundNumber)
+            .arg(figure.rowCells.join(QStringLiteral(", ")));
     return figure;
 }
 

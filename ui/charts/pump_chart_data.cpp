@@ -18,9 +18,10 @@ using quantity::VolumeFlow;
 
 constexpr int kCurveSteps = 48;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("PumpChart", text);
-}
+/// The texts of this file.
+struct PumpChartText {
+    Q_DECLARE_TR_FUNCTIONS(PumpChart)
+};
 
 /// What the chart is drawn from, once.
 struct Picture {
@@ -130,15 +131,15 @@ void addChanged(const Picture& picture, const pump_room::PumpDecision* decision,
                 std::abs(option.ratio.si() - 1.0) < 0.005) {
                 continue;
             }
-            figure.lines.push_back(pumpLine(picture, *option.set,
-                                            isSlow ? LineRole::Proposed : LineRole::Trimmed,
-                                            isSlow ? tr("slowed") : tr("trimmed")));
+            figure.lines.push_back(
+                pumpLine(picture, *option.set, isSlow ? LineRole::Proposed : LineRole::Trimmed,
+                         isSlow ? PumpChartText::tr("slowed") : PumpChartText::tr("trimmed")));
         }
         return;
     }
     if (picture.proposal && std::abs(picture.proposal->speedFraction - 1.0) > 0.01) {
-        const QString name =
-            tr("%1 % speed").arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)));
+        const QString name = PumpChartText::tr("%1 % speed")
+                                 .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)));
         figure.lines.push_back(
             pumpLine(picture, picture.pumps->atSpeed(picture.proposal->speedFraction * picture.speedNow),
                      LineRole::Proposed, name));
@@ -156,8 +157,9 @@ void addMembers(const Picture& picture, ChartFigure& figure) {
         }
         if (!isDrawn) {
             const curve::PumpSet alone({members[i]}, curve::PumpJoint::Parallel);
-            figure.lines.push_back(pumpLine(picture, alone.atSpeed(picture.speedNow), LineRole::FirstPump,
-                                            tr("%1 alone").arg(QString::fromStdString(pump.tag))));
+            figure.lines.push_back(
+                pumpLine(picture, alone.atSpeed(picture.speedNow), LineRole::FirstPump,
+                         PumpChartText::tr("%1 alone").arg(QString::fromStdString(pump.tag))));
         }
     }
 }
@@ -168,15 +170,16 @@ void addLines(const Picture& picture, Head highest, const pump_room::PumpDecisio
         const bool isChanged = std::abs(picture.speedNow - picture.speedFirst) > 0.01;
         const curve::PumpSet now = picture.pumps->atSpeed(picture.speedNow);
         if (isChanged) {
-            figure.lines.push_back(pumpLine(picture, picture.pumps->atSpeed(picture.speedFirst),
-                                            LineRole::FirstPump,
-                                            tr("pump, round %1").arg(picture.rounds.front().roundNumber)));
+            figure.lines.push_back(
+                pumpLine(picture, picture.pumps->atSpeed(picture.speedFirst), LineRole::FirstPump,
+                         PumpChartText::tr("pump, round %1").arg(picture.rounds.front().roundNumber)));
         }
         const bool isOne = picture.members.size() == 1;
-        figure.lines.push_back(pumpLine(picture, now, LineRole::PumpCurve,
-                                        isChanged ? tr("pump, round %1").arg(picture.last()->roundNumber)
-                                        : isOne   ? tr("pump as found")
-                                                  : tr("%1 pumps as found").arg(picture.members.size())));
+        figure.lines.push_back(
+            pumpLine(picture, now, LineRole::PumpCurve,
+                     isChanged ? PumpChartText::tr("pump, round %1").arg(picture.last()->roundNumber)
+                     : isOne   ? PumpChartText::tr("pump as found")
+                               : PumpChartText::tr("%1 pumps as found").arg(picture.members.size())));
         addMembers(picture, figure);
         addChanged(picture, decision, figure);
         const std::vector<Line> efficiencies =
@@ -185,12 +188,14 @@ void addLines(const Picture& picture, Head highest, const pump_room::PumpDecisio
         figure.lines.insert(figure.lines.end(), efficiencies.begin(), efficiencies.end());
     }
     if (picture.duties.size() > 1) {
-        figure.lines.push_back(systemLine(picture, picture.duties.front(), highest, LineRole::FirstSystem,
-                                          tr("system, round %1").arg(picture.duties.front().roundNumber)));
+        figure.lines.push_back(
+            systemLine(picture, picture.duties.front(), highest, LineRole::FirstSystem,
+                       PumpChartText::tr("system, round %1").arg(picture.duties.front().roundNumber)));
     }
     if (!picture.duties.empty()) {
-        figure.lines.push_back(systemLine(picture, picture.duties.back(), highest, LineRole::LastSystem,
-                                          tr("system, round %1").arg(picture.duties.back().roundNumber)));
+        figure.lines.push_back(
+            systemLine(picture, picture.duties.back(), highest, LineRole::LastSystem,
+                       PumpChartText::tr("system, round %1").arg(picture.duties.back().roundNumber)));
     }
 }
 
@@ -210,15 +215,16 @@ void addMarks(const Picture& picture, ChartFigure& figure) {
     if (picture.proposal && picture.last() != nullptr) {
         figure.marks.push_back({MarkKind::Design,
                                 picture.at(picture.last()->totalDesign, picture.proposal->headAtDesign), 0, 0,
-                                tr("design")});
+                                PumpChartText::tr("design")});
     }
 }
 
 void addTable(const Picture& picture, ChartFigure& figure) {
     const auto units = picture.project.job().units;
-    figure.tableHeads = {tr("Line or point"),
-                         tr("Flow, %1").arg(text::symbol(text::flowUnit(picture.project))),
-                         tr("Head, %1").arg(text::symbol(text::headUnit(units))), tr("Uncertainty")};
+    figure.tableHeads = {PumpChartText::tr("Line or point"),
+                         PumpChartText::tr("Flow, %1").arg(text::symbol(text::flowUnit(picture.project))),
+                         PumpChartText::tr("Head, %1").arg(text::symbol(text::headUnit(units))),
+                         PumpChartText::tr("Uncertainty")};
     const auto add = [&figure](const QString& name, QPointF at, const QString& more) {
         figure.tableRows.push_back(
             {name, QString::number(at.x(), 'f', 2), QString::number(at.y(), 'f', 2), more});
@@ -228,7 +234,9 @@ void addTable(const Picture& picture, ChartFigure& figure) {
             mark.errorX > 0 || mark.errorY > 0
                 ? QStringLiteral("± %1, ± %2").arg(mark.errorX, 0, 'f', 2).arg(mark.errorY, 0, 'f', 2)
                 : QString();
-        add(mark.kind == MarkKind::Duty ? tr("Duty, round %1").arg(mark.name) : tr("Design"), mark.at, more);
+        add(mark.kind == MarkKind::Duty ? PumpChartText::tr("Duty, round %1").arg(mark.name)
+                                        : PumpChartText::tr("Design"),
+            mark.at, more);
     }
     for (const Line& line : figure.lines) {
         for (std::size_t i = 0; i < line.points.size(); i += 6) {
@@ -249,16 +257,17 @@ QString pumpSentence(const project::Project& project, std::span<const Assessment
     const SystemCurve& duty = picture.duties.back();
     const VolumeFlow design = picture.last()->totalDesign;
     QString sentence =
-        tr("Duty %1 %2 at %3 %4; %5 % of design.")
+        PumpChartText::tr("Duty %1 %2 at %3 %4; %5 % of design.")
             .arg(text::flow(duty.flow, project), flowUnit, text::head(duty.head, units),
                  text::symbol(text::headUnit(units)), text::percent(quantity::Ratio::si(duty.flow / design)));
     if (picture.proposal) {
-        sentence += ' ' + tr("Speed %1 % of the present gives %2 %3.")
+        sentence += ' ' + PumpChartText::tr("Speed %1 % of the present gives %2 %3.")
                               .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)),
                                    text::flow(design, project), flowUnit);
         if (picture.proposal->powerRatio) {
             const double change = 100 * (picture.proposal->powerRatio->si() - 1);
-            sentence += ' ' + tr("Shaft power about %1 %.").arg(QString::asprintf("%+.0f", change));
+            sentence +=
+                ' ' + PumpChartText::tr("Shaft power about %1 %.").arg(QString::asprintf("%+.0f", change));
         }
     }
     return sentence;
@@ -267,7 +276,7 @@ QString pumpSentence(const project::Project& project, std::span<const Assessment
 ChartFigure pumpChart(const project::Project& project, std::span<const Assessment> rounds,
                       const pump_room::PumpDecision* decision) {
     ChartFigure figure;
-    figure.name = tr("Pump and system");
+    figure.name = PumpChartText::tr("Pump and system");
     const Picture picture = pictureOf(project, rounds);
     if (!picture.pumps && picture.duties.empty()) {
         return figure;
@@ -275,10 +284,10 @@ ChartFigure pumpChart(const project::Project& project, std::span<const Assessmen
     const auto units = project.job().units;
     const Head highest = highestOf(picture);
     const QPointF corner = picture.at(picture.farthest, highest);
-    figure.x =
-        niceAxis(tr("Flow, %1").arg(text::symbol(text::flowUnit(project))), 0, std::max(corner.x(), 1e-6), 6);
-    figure.y =
-        niceAxis(tr("Head, %1").arg(text::symbol(text::headUnit(units))), 0, std::max(corner.y(), 1e-6), 5);
+    figure.x = niceAxis(PumpChartText::tr("Flow, %1").arg(text::symbol(text::flowUnit(project))), 0,
+                        std::max(corner.x(), 1e-6), 6);
+    figure.y = niceAxis(PumpChartText::tr("Head, %1").arg(text::symbol(text::headUnit(units))), 0,
+                        std::max(corner.y(), 1e-6), 5);
     addLines(picture, highest, decision, figure);
     addMarks(picture, figure);
     addTable(picture, figure);

@@ -16,9 +16,10 @@ using pump_room::ProfileElement;
 using quantity::GaugePressure;
 using quantity::PressureDifference;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("PumpRoomChart", text);
-}
+/// The texts of this file.
+struct PumpRoomChartText {
+    Q_DECLARE_TR_FUNCTIONS(PumpRoomChart)
+};
 
 QString figures(double number) {
     return QString::fromStdString(quantity::significant(number, 4));
@@ -56,7 +57,7 @@ void takeScale(ChartFigure& figure, const QString& titleX, const QString& titleY
 ChartFigure pressureChart(const project::Project& project, const pump_room::CircuitComparison& circuit,
                           PressureChoice choice) {
     ChartFigure figure;
-    figure.name = tr("Pressure along the circuit");
+    figure.name = PumpRoomChartText::tr("Pressure along the circuit");
     const CircuitProfile* shown = ww::report::asBuilt(project, circuit);
     if (shown == nullptr || shown->elements.empty() || !circuit.onReturn || !circuit.onSupply) {
         return figure;
@@ -64,23 +65,24 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
     const quantity::Unit unit = project::shownUnits(project).pressure;
     const bool isReturn = shown == &*circuit.onReturn;
     const CircuitProfile& other = isReturn ? *circuit.onSupply : *circuit.onReturn;
-    figure.lines.push_back(
-        profileLine(*shown, &ProfileElement::after, unit, LineRole::PumpCurve,
-                    isReturn ? tr("valve on return, pump on") : tr("valve on supply, pump on")));
+    figure.lines.push_back(profileLine(*shown, &ProfileElement::after, unit, LineRole::PumpCurve,
+                                       isReturn ? PumpRoomChartText::tr("valve on return, pump on")
+                                                : PumpRoomChartText::tr("valve on supply, pump on")));
     if (choice.isOtherSide) {
-        figure.lines.push_back(
-            profileLine(other, &ProfileElement::after, unit, LineRole::Proposed,
-                        isReturn ? tr("valve on supply, pump on") : tr("valve on return, pump on")));
+        figure.lines.push_back(profileLine(other, &ProfileElement::after, unit, LineRole::Proposed,
+                                           isReturn ? PumpRoomChartText::tr("valve on supply, pump on")
+                                                    : PumpRoomChartText::tr("valve on return, pump on")));
     }
     if (choice.isPumpOff) {
-        figure.lines.push_back(
-            profileLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem, tr("pump off")));
+        figure.lines.push_back(profileLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem,
+                                           PumpRoomChartText::tr("pump off")));
     }
-    takeScale(figure, tr("Element, in the direction of flow"),
-              tr("Gauge pressure, %1").arg(text::symbol(unit)), static_cast<double>(shown->elements.size()),
-              0.12);
-    figure.tableHeads = {tr("No."), tr("Behind"), tr("Pump on, as it stands"), tr("Valve on the other side"),
-                         tr("Pump off")};
+    takeScale(figure, PumpRoomChartText::tr("Element, in the direction of flow"),
+              PumpRoomChartText::tr("Gauge pressure, %1").arg(text::symbol(unit)),
+              static_cast<double>(shown->elements.size()), 0.12);
+    figure.tableHeads = {PumpRoomChartText::tr("No."), PumpRoomChartText::tr("Behind"),
+                         PumpRoomChartText::tr("Pump on, as it stands"),
+                         PumpRoomChartText::tr("Valve on the other side"), PumpRoomChartText::tr("Pump off")};
     for (std::size_t i = 0; i < shown->elements.size(); ++i) {
         const ProfileElement& element = shown->elements[i];
         figure.tableRows.push_back(
@@ -89,24 +91,27 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
              i < other.elements.size() ? figures(other.elements[i].after.in(unit)) : QString(),
              figures(element.atRest.in(unit))});
     }
-    figure.sentence = tr("The unit of %1 stands at %2 %4 with the pump on and at %3 %4 with it off.")
-                          .arg(QString::fromStdString(project.branches()[circuit.terminal].tag),
-                               figures(shown->unitRunning.in(unit)), figures(shown->unitAtRest.in(unit)),
-                               text::symbol(unit));
+    figure.sentence =
+        PumpRoomChartText::tr("The unit of %1 stands at %2 %4 with the pump on and at %3 %4 with it off.")
+            .arg(QString::fromStdString(project.branches()[circuit.terminal].tag),
+                 figures(shown->unitRunning.in(unit)), figures(shown->unitAtRest.in(unit)),
+                 text::symbol(unit));
     return figure;
 }
 
 ChartFigure readAndSetChart(const project::Project& project, const pump_room::ReadAndSet& comparison) {
     ChartFigure figure;
-    figure.name = tr("Dp left across the valves");
+    figure.name = PumpRoomChartText::tr("Dp left across the valves");
     if (comparison.valves.empty()) {
         return figure;
     }
     const quantity::Unit unit = project::shownUnits(project).pressure;
-    Line open{LineRole::FirstSystem, tr("fully open"), {}};
-    Line proportional{LineRole::LastSystem, tr("proportional"), {}};
-    Line readAndSet{LineRole::PumpCurve, tr("read-and-set"), {}};
-    figure.tableHeads = {tr("No."), tr("Valve"), tr("Fully open"), tr("Proportional"), tr("Read-and-set")};
+    Line open{LineRole::FirstSystem, PumpRoomChartText::tr("fully open"), {}};
+    Line proportional{LineRole::LastSystem, PumpRoomChartText::tr("proportional"), {}};
+    Line readAndSet{LineRole::PumpCurve, PumpRoomChartText::tr("read-and-set"), {}};
+    figure.tableHeads = {PumpRoomChartText::tr("No."), PumpRoomChartText::tr("Valve"),
+                         PumpRoomChartText::tr("Fully open"), PumpRoomChartText::tr("Proportional"),
+                         PumpRoomChartText::tr("Read-and-set")};
     double wasted = 0;
     QString index;
     for (std::size_t i = 0; i < comparison.valves.size(); ++i) {
@@ -120,18 +125,21 @@ ChartFigure readAndSetChart(const project::Project& project, const pump_room::Re
             wasted = (valve.readAndSet - valve.open).in(unit);
             index = tag;
         }
-        figure.tableRows.push_back({QString::number(i + 1), valve.isIndex ? tr("%1, index").arg(tag) : tag,
+        figure.tableRows.push_back({QString::number(i + 1),
+                                    valve.isIndex ? PumpRoomChartText::tr("%1, index").arg(tag) : tag,
                                     figures(valve.open.in(unit)), figures(valve.proportional.in(unit)),
                                     figures(valve.readAndSet.in(unit))});
     }
     figure.lines = {std::move(readAndSet), std::move(proportional), std::move(open)};
-    takeScale(figure, tr("Valve, in walking order"), tr("Dp, %1").arg(text::symbol(unit)),
+    takeScale(figure, PumpRoomChartText::tr("Valve, in walking order"),
+              PumpRoomChartText::tr("Dp, %1").arg(text::symbol(unit)),
               static_cast<double>(comparison.valves.size()), 0);
-    figure.sentence = index.isEmpty()
-                          ? tr("Dp at design flow that each way leaves across every valve.")
-                          : tr("Read-and-set leaves %1 %2 across the index valve %3 that the pump need not "
-                               "make.")
-                                .arg(figures(wasted), text::symbol(unit), index);
+    figure.sentence =
+        index.isEmpty() ? PumpRoomChartText::tr("Dp at design flow that each way leaves across every valve.")
+                        : PumpRoomChartText::tr(
+                              "Read-and-set leaves %1 %2 across the index valve %3 that the pump need not "
+                              "make.")
+                              .arg(figures(wasted), text::symbol(unit), index);
     return figure;
 }
 

@@ -13,9 +13,10 @@ namespace {
 
 constexpr double kBlockHeightMm = 27;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Report", text);
-}
+/// The texts of this file.
+struct ReportText {
+    Q_DECLARE_TR_FUNCTIONS(Report)
+};
 
 void addClosing(PageBuilder& builder, const std::vector<ww::report::Statement>& closing) {
     for (const ww::report::Statement& statement : closing) {
@@ -101,12 +102,12 @@ void addSignatures(PageBuilder& builder, const ww::report::Report& report, Repor
     for (std::size_t i = 0; i < roles.size(); ++i) {
         laid.spaces.push_back({roles[i], paperPlace(places[i], builder.lastPage(), size)});
     }
-    builder.paragraph(tr("Workbook %1").arg(grouped(report.workbookId)), true);
-    builder.paragraph(tr("Newest record %1").arg(grouped(report.journalDigest)), true);
+    builder.paragraph(ReportText::tr("Workbook %1").arg(grouped(report.workbookId)), true);
+    builder.paragraph(ReportText::tr("Newest record %1").arg(grouped(report.journalDigest)), true);
     builder.paragraph(
-        tr("The signatures cover this file with the tables attached to it. A block is only a "
-           "picture: the signature panel of a PDF viewer, or Waterwright's verify, tells whether "
-           "the file is unchanged and who signed it."),
+        ReportText::tr("The signatures cover this file with the tables attached to it. A block is only a "
+                       "picture: the signature panel of a PDF viewer, or Waterwright's verify, tells whether "
+                       "the file is unchanged and who signed it."),
         true);
 }
 
@@ -125,17 +126,17 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
         lines.push_back(QString::fromStdString(line));
     }
     const QString job = QString::fromStdString(report.jobName);
-    builder.titleBlock(tr("Balance report"), job, lines,
-                       report.isDraft ? tr("DRAFT, NOT SIGNED") : QString());
+    builder.titleBlock(ReportText::tr("Balance report"), job, lines,
+                       report.isDraft ? ReportText::tr("DRAFT, NOT SIGNED") : QString());
     for (const ww::report::Section& section : report.sections) {
         addSection(builder, section, report, project, laid);
     }
-    QString footer = job + QStringLiteral(" · ") + tr("round %1").arg(report.roundNumber);
+    QString footer = job + QStringLiteral(" · ") + ReportText::tr("round %1").arg(report.roundNumber);
     if (!report.digest.empty()) {
-        footer += QStringLiteral(" · ") + tr("data %1").arg(grouped(report.digest));
+        footer += QStringLiteral(" · ") + ReportText::tr("data %1").arg(grouped(report.digest));
     }
     if (report.isDraft) {
-        footer += QStringLiteral(" · ") + tr("draft until signed");
+        footer += QStringLiteral(" · ") + ReportText::tr("draft until signed");
     }
     laid.pages = builder.finish(footer);
     for (const Page& page : laid.pages) {

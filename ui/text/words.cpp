@@ -5,9 +5,10 @@
 namespace ww::ui::text {
 namespace {
 
-QString tr(const char* word) {
-    return QCoreApplication::translate("Word", word);
-}
+/// The texts of this file.
+struct WordText {
+    Q_DECLARE_TR_FUNCTIONS(Word)
+};
 
 }  // namespace
 
@@ -33,123 +34,123 @@ QString text(const base::Fault& fault) {
 QString word(balancing::State state) {
     switch (state) {
         case balancing::State::NotRead:
-            return tr("Not read");
+            return WordText::tr("Not read");
         case balancing::State::Short:
-            return tr("Short");
+            return WordText::tr("Short");
         case balancing::State::Over:
-            return tr("Over");
+            return WordText::tr("Over");
         case balancing::State::OnShare:
-            return tr("On share");
+            return WordText::tr("On share");
         case balancing::State::Drifted:
-            return tr("Drifted");
+            return WordText::tr("Drifted");
         case balancing::State::AtStop:
-            return tr("At stop");
+            return WordText::tr("At stop");
         case balancing::State::Doubtful:
             break;
     }
-    return tr("Doubtful");
+    return WordText::tr("Doubtful");
 }
 
 QString word(balancing::AimWord word) {
     switch (word) {
         case balancing::AimWord::Open:
-            return tr("OPEN");
+            return WordText::tr("OPEN");
         case balancing::AimWord::Close:
-            return tr("CLOSE");
+            return WordText::tr("CLOSE");
         case balancing::AimWord::Hold:
-            return tr("HOLD");
+            return WordText::tr("HOLD");
         case balancing::AimWord::ReadAgain:
-            return tr("READ AGAIN");
+            return WordText::tr("READ AGAIN");
         case balancing::AimWord::AtStop:
             break;
     }
-    return tr("At stop");
+    return WordText::tr("At stop");
 }
 
 QString word(balancing::Verdict verdict) {
     switch (verdict) {
         case balancing::Verdict::Accepted:
-            return tr("Accepted");
+            return WordText::tr("Accepted");
         case balancing::Verdict::NotAccepted:
-            return tr("Not accepted");
+            return WordText::tr("Not accepted");
         case balancing::Verdict::Undecidable:
             break;
     }
-    return tr("Undecidable");
+    return WordText::tr("Undecidable");
 }
 
 QString word(project::RoundKind kind) {
     switch (kind) {
         case project::RoundKind::Survey:
-            return tr("Survey");
+            return WordText::tr("Survey");
         case project::RoundKind::Adjusting:
-            return tr("Adjusting");
+            return WordText::tr("Adjusting");
         case project::RoundKind::Final:
-            return tr("Final");
+            return WordText::tr("Final");
         case project::RoundKind::Witness:
             break;
     }
-    return tr("Witness");
+    return WordText::tr("Witness");
 }
 
 QString word(project::RoundState state) {
     switch (state) {
         case project::RoundState::Open:
-            return tr("open");
+            return WordText::tr("open");
         case project::RoundState::Closed:
-            return tr("closed");
+            return WordText::tr("closed");
         case project::RoundState::Sent:
-            return tr("sent");
+            return WordText::tr("sent");
         case project::RoundState::Accepted:
-            return tr("accepted");
+            return WordText::tr("accepted");
         case project::RoundState::SentBack:
             break;
     }
-    return tr("sent back");
+    return WordText::tr("sent back");
 }
 
 QString word(project::BranchKind kind) {
     switch (kind) {
         case project::BranchKind::Manual:
-            return tr("Manual valve");
+            return WordText::tr("Manual valve");
         case project::BranchKind::Orifice:
-            return tr("Orifice");
+            return WordText::tr("Orifice");
         case project::BranchKind::Limiter:
-            return tr("Flow limiter");
+            return WordText::tr("Flow limiter");
         case project::BranchKind::Picv:
-            return tr("Pressure-independent");
+            return WordText::tr("Pressure-independent");
         case project::BranchKind::None:
             break;
     }
-    return tr("No valve");
+    return WordText::tr("No valve");
 }
 
 QString word(project::UnitSystem units) {
-    return units == project::UnitSystem::US ? tr("US") : tr("SI");
+    return units == project::UnitSystem::US ? WordText::tr("US") : WordText::tr("SI");
 }
 
 QString word(project::Scale scale) {
     switch (scale) {
         case project::Scale::Turns:
-            return tr("turns");
+            return WordText::tr("turns");
         case project::Scale::Degrees:
-            return tr("degrees");
+            return WordText::tr("degrees");
         case project::Scale::Percent:
             break;
     }
-    return tr("percent");
+    return WordText::tr("percent");
 }
 
 QString word(fluid::FluidKind fluid) {
     switch (fluid) {
         case fluid::FluidKind::Water:
-            return tr("Water");
+            return WordText::tr("Water");
         case fluid::FluidKind::EthyleneGlycol:
-            return tr("Ethylene glycol");
+            return WordText::tr("Ethylene glycol");
         case fluid::FluidKind::PropyleneGlycol:
             break;
     }
-    return tr("Propylene glycol");
+    return WordText::tr("Propylene glycol");
 }
 
 }  // namespace ww::ui::text

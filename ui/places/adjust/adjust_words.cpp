@@ -10,9 +10,10 @@ namespace {
 
 constexpr std::size_t kShownTries = 5;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Adjust", text);
-}
+/// The texts of this file.
+struct AdjustText {
+    Q_DECLARE_TR_FUNCTIONS(Adjust)
+};
 
 QString settingWords(const ValveInHand& valve, quantity::Setting setting) {
     return QString::fromStdString(valve.settingText(setting).text());
@@ -21,13 +22,14 @@ QString settingWords(const ValveInHand& valve, quantity::Setting setting) {
 QString basisName(const project::Project& project, const balancing::AimFlow& flow) {
     switch (flow.basis) {
         case balancing::AimBasis::Model:
-            return tr("learned loop");
+            return AdjustText::tr("learned loop");
         case balancing::AimBasis::Reference:
-            return tr("ratio of %1").arg(QString::fromStdString(project.branches()[*flow.reference].tag));
+            return AdjustText::tr("ratio of %1")
+                .arg(QString::fromStdString(project.branches()[*flow.reference].tag));
         case balancing::AimBasis::Branches:
             break;
     }
-    return tr("sum of branches");
+    return AdjustText::tr("sum of branches");
 }
 
 }  // namespace
@@ -49,9 +51,10 @@ QString shareWords(const WorkbookBridge& bridge, std::size_t branch) {
     }
     const QString about = all.isComplete ? QString() : QStringLiteral("~");
     if (result.isFromEarlierRound) {
-        return tr("last %1 % of target").arg(about + text::percent(*result.ofTarget));
+        return AdjustText::tr("last %1 % of target").arg(about + text::percent(*result.ofTarget));
     }
-    return tr("%1, %2 % of target").arg(text::word(result.state), about + text::percent(*result.ofTarget));
+    return AdjustText::tr("%1, %2 % of target")
+        .arg(text::word(result.state), about + text::percent(*result.ofTarget));
 }
 
 QString stateWords(const WorkbookBridge& bridge, std::size_t branch) {
@@ -59,25 +62,26 @@ QString stateWords(const WorkbookBridge& bridge, std::size_t branch) {
     const balancing::BranchResult& result = all.branches[branch];
     const QString share = shareWords(bridge, branch);
     const bool isOfRound = all.round && result.ofTarget && !result.isFromEarlierRound;
-    return isOfRound ? tr("%1 in round %2").arg(share).arg(all.roundNumber) : share;
+    return isOfRound ? AdjustText::tr("%1 in round %2").arg(share).arg(all.roundNumber) : share;
 }
 
 QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const project::Project& project = bridge.project();
     const balancing::Aim& aim = valve.aim();
-    QString first = tr("Aim: %1").arg(text::sentence(aim.basisLine));
+    QString first = AdjustText::tr("Aim: %1").arg(text::sentence(aim.basisLine));
     if (aim.isDivergent && valve.row()) {
         QStringList each;
         for (const balancing::AimFlow& flow : aim.all) {
-            each << tr("%1 %2").arg(basisName(project, flow), dpWithUnit(bridge, valve.rowOf(flow).dp));
+            each << AdjustText::tr("%1 %2").arg(basisName(project, flow),
+                                                dpWithUnit(bridge, valve.rowOf(flow).dp));
         }
-        first += ' ' + tr("The bases differ by %1 % of flow: %2.")
+        first += ' ' + AdjustText::tr("The bases differ by %1 % of flow: %2.")
                            .arg(QString::number(aim.divergence.in(quantity::Unit::Percent), 'f', 0),
                                 each.join(QStringLiteral(", ")));
     }
     QStringList lines{first};
     if (!aim.stale.empty()) {
-        lines << text::text(aim.stale.front()) + ' ' + tr("Ctrl+B reads the reference.");
+        lines << text::text(aim.stale.front()) + ' ' + AdjustText::tr("Ctrl+B reads the reference.");
     }
     return lines;
 }
@@ -85,30 +89,31 @@ QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
 QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const auto& tries = valve.tries();
     if (tries.empty()) {
-        return tr("No try yet at this valve.");
+        return AdjustText::tr("No try yet at this valve.");
     }
     QStringList parts;
     const std::size_t first = tries.size() > kShownTries ? tries.size() - kShownTries : 0;
     for (std::size_t i = first; i < tries.size(); ++i) {
-        parts << tr("%1: %2, %3 %4")
+        parts << AdjustText::tr("%1: %2, %3 %4")
                      .arg(QString::number(i + 1), settingWords(valve, tries[i].setting),
                           dpNumber(bridge, tries[i].dp), text::word(tries[i].word));
     }
-    return tr("Tries   %1").arg(parts.join(QStringLiteral("     ")));
+    return AdjustText::tr("Tries   %1").arg(parts.join(QStringLiteral("     ")));
 }
 
 QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const auto& proposed = valve.proposed();
     if (!proposed) {
-        return valve.tries().empty() ? tr("Type the dp at this setting and press Enter.")
-                                     : tr("A try at another setting tells where this valve will land.");
+        return valve.tries().empty()
+                   ? AdjustText::tr("Type the dp at this setting and press Enter.")
+                   : AdjustText::tr("A try at another setting tells where this valve will land.");
     }
     const QString setting = settingWords(valve, proposed->setting);
     if (proposed->isStop) {
-        return tr("The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.")
+        return AdjustText::tr("The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.")
             .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim));
     }
-    return tr("%1 should land at %2, aim %3.")
+    return AdjustText::tr("%1 should land at %2, aim %3.")
         .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim));
 }
 
@@ -116,14 +121,15 @@ QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve)
     const auto& last = valve.last();
     const QString unit = text::symbol(text::dpUnit(bridge.project(), bridge.instrument()));
     if (!last) {
-        return {unit, tr("not read yet")};
+        return {unit, AdjustText::tr("not read yet")};
     }
-    QStringList notes{tr("%1 at %2").arg(unit, settingWords(valve, last->setting))};
-    QString when =
-        last->reading->time ? tr("%1 ago").arg(text::age(*last->reading->time, bridge.now())) : QString();
+    QStringList notes{AdjustText::tr("%1 at %2").arg(unit, settingWords(valve, last->setting))};
+    QString when = last->reading->time
+                       ? AdjustText::tr("%1 ago").arg(text::age(*last->reading->time, bridge.now()))
+                       : QString();
     if (valve.tries().empty()) {
         const int number = bridge.project().rounds().at(last->reading->round).number;
-        when = tr("round %1%2").arg(QString::number(number), when.isEmpty() ? when : ", " + when);
+        when = AdjustText::tr("round %1%2").arg(QString::number(number), when.isEmpty() ? when : ", " + when);
     }
     notes << when;
     return notes;
@@ -132,35 +138,35 @@ QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve)
 QString wordNote(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const auto& last = valve.last();
     if (!last) {
-        return tr("read the valve");
+        return AdjustText::tr("read the valve");
     }
     if (!last->row) {
-        return tr("no water passes at that setting");
+        return AdjustText::tr("no water passes at that setting");
     }
-    const QString aim =
-        tr("aim %1 at %2").arg(dpWithUnit(bridge, last->row->dp), settingWords(valve, last->setting));
+    const QString aim = AdjustText::tr("aim %1 at %2")
+                            .arg(dpWithUnit(bridge, last->row->dp), settingWords(valve, last->setting));
     switch (last->word) {
         case balancing::AimWord::Close:
-            return tr("too much flow, %1").arg(aim);
+            return AdjustText::tr("too much flow, %1").arg(aim);
         case balancing::AimWord::Open:
-            return tr("too little flow, %1").arg(aim);
+            return AdjustText::tr("too little flow, %1").arg(aim);
         case balancing::AimWord::Hold:
-            return tr("on share if the others hold, %1").arg(aim);
+            return AdjustText::tr("on share if the others hold, %1").arg(aim);
         case balancing::AimWord::ReadAgain:
-            return tr("below what can be read; close further or change the meter (menu Round)");
+            return AdjustText::tr("below what can be read; close further or change the meter (menu Round)");
         case balancing::AimWord::AtStop:
             break;
     }
-    return tr("the valve goes no further, %1").arg(aim);
+    return AdjustText::tr("the valve goes no further, %1").arg(aim);
 }
 
 QString spokenWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const auto& last = valve.last();
     const QString tag = QString::fromStdString(bridge.project().branches()[valve.index()].tag);
     if (!last) {
-        return tr("%1: read the valve.").arg(tag);
+        return AdjustText::tr("%1: read the valve.").arg(tag);
     }
-    return tr("%1: %2. %3 read at setting %4; %5.")
+    return AdjustText::tr("%1: %2. %3 read at setting %4; %5.")
         .arg(tag, text::word(last->word), dpWithUnit(bridge, last->dp), settingWords(valve, last->setting),
              wordNote(bridge, valve));
 }

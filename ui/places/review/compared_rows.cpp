@@ -8,9 +8,10 @@
 namespace ww::ui {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ReviewPlace", text);
-}
+/// The texts of this file.
+struct ReviewPlaceText {
+    Q_DECLARE_TR_FUNCTIONS(ReviewPlace)
+};
 
 /// "old → new", or one of them where they are the same.
 QString step(const QString& before, const QString& after) {
@@ -26,7 +27,7 @@ QString valueText(const project::Reading* reading) {
         return {};
     }
     if (reading->cannotBeRead) {
-        return tr("cannot be read");
+        return ReviewPlaceText::tr("cannot be read");
     }
     return reading->dp ? text::entered(reading->dp) : text::entered(reading->flow);
 }
@@ -67,9 +68,9 @@ QString whoText(const project::Project& project, const project::Reading* reading
 QString whyText(const balancing::ComparedBranch& branch, const project::Reading* reading) {
     QStringList parts;
     if (!branch.corrections.empty()) {
-        parts << tr("corrected");
+        parts << ReviewPlaceText::tr("corrected");
     } else if (branch.isSettingChanged) {
-        parts << tr("adjusted");
+        parts << ReviewPlaceText::tr("adjusted");
     }
     if (reading != nullptr && !reading->reason.empty()) {
         parts << QString::fromStdString(reading->reason);
@@ -86,13 +87,14 @@ TextRow correctionRow(const project::Project& project, const balancing::Compared
     TextRow row;
     row.id = branch.branch;
     row.isStruck = true;
-    row.cells = {QString(),
-                 old.setting ? QString::fromStdString(old.setting->text()) : QString(),
-                 valueText(&old),
-                 QString(),
-                 correction.replacement ? tr("was, corrected") : tr("struck"),
-                 QString::fromStdString(old.reason),
-                 whoText(project, &old)};
+    row.cells = {
+        QString(),
+        old.setting ? QString::fromStdString(old.setting->text()) : QString(),
+        valueText(&old),
+        QString(),
+        correction.replacement ? ReviewPlaceText::tr("was, corrected") : ReviewPlaceText::tr("struck"),
+        QString::fromStdString(old.reason),
+        whoText(project, &old)};
     return row;
 }
 
