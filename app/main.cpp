@@ -1,6 +1,7 @@
 // waterwright: with a command it does that on the terminal, needing no display; without one the desktop
 // opens.
 #include <QGuiApplication>
+#include <algorithm>
 #include <cstdlib>
 #include <iostream>
 #include <memory>
@@ -66,13 +67,32 @@ int runCommand(int argc, char** argv, const std::vector<std::string>& arguments)
     return ww::app::runCommands(arguments, surroundings);
 }
 
+/// Whether Qt finds a screen to open windows on, as far as the environment and the arguments tell.
+bool hasDisplay(const std::vector<std::string>& arguments) {
+    const auto isSet = [](const char* name) {
+        const char* value = std::getenv(name);
+        return value != nullptr && *value != '\0';
+    };
+    return isSet("DISPLAY") || isSet("WAYLAND_DISPLAY") || isSet("QT_QPA_PLATFORM") ||
+           std::find(arguments.begin(), arguments.end(), "-platform") != arguments.end();
+}
+
+int runDesktop(int argc, char** argv, const std::vector<std::string>& arguments) {
+    if (!hasDisplay(arguments)) {
+        std::cerr
+            << "there is no display to open the desktop on; work with a command, see waterwright --help\n";
+        return ww::app::kBadInput;
+    }
+    return ww::ui::runDesktop(argc, argv);
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
     const std::vector<std::string> arguments(argv + 1, argv + argc);
     try {
         return ww::app::isCommandLine(arguments) ? runCommand(argc, argv, arguments)
-                                                 : ww::ui::runDesktop(argc, argv);
+                                                 : runDesktop(argc, argv, arguments);
     } catch (const ww::base::ContractBreach& breach) {
         std::cerr << "Waterwright has a defect and stops: " << breach.what() << "\nNothing stored is lost.\n";
         return EXIT_FAILURE;

@@ -9,11 +9,14 @@ ww_packages_to_build=(
     libsqlite3-dev libssl-dev zlib1g-dev libeigen3-dev libxlsxwriter-dev libzip-dev libcli11-dev nlohmann-json3-dev
     fonts-dejavu-core
 )
-# The tests need these too: the desktop is driven on a screen of its own, report pages are read back.
+# The tests need these too: the desktop is driven on a screen of its own, report pages are read back, the package
+# is made and judged.
 ww_packages_to_test=(
     "${ww_packages_to_build[@]}"
     libgtest-dev libgmock-dev libbenchmark-dev
     xvfb xauth xdotool openbox imagemagick poppler-utils openssl
+    desktop-file-utils appstream shared-mime-info libglib2.0-bin file librsvg2-bin groff-base man-db bash-completion
+    dpkg-dev lintian
 )
 ww_packages_to_tidy=(clang-tidy clang-format git)
 

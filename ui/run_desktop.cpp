@@ -56,7 +56,9 @@ int runDesktop(int argc, char** argv) {
     QApplication::setApplicationName(QStringLiteral("waterwright"));
     QApplication::setApplicationDisplayName(QStringLiteral("Waterwright"));
     QApplication::setApplicationVersion(QStringLiteral(WW_VERSION));
-    QApplication::setDesktopFileName(QStringLiteral("org.waterwright.Waterwright"));
+    const QString id = QStringLiteral("org.waterwright.Waterwright");
+    QApplication::setDesktopFileName(id);
+    QApplication::setWindowIcon(QIcon::fromTheme(id, QIcon(QStringLiteral(":/icons/%1.svg").arg(id))));
     base::SystemClock clock;
     base::RandomIds ids;
     Preferences preferences;

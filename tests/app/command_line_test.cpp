@@ -62,11 +62,12 @@ TEST(CommandLineTest, HelpAndVersion) {
     const CommandRun help = runCommand({"--help"});
     EXPECT_EQ(help.status, 0);
     EXPECT_EQ(help.err, "");
-    for (const char* command : {"new", "record", "check", "predict", "report", "export", "verify"}) {
+    for (const char* command :
+         {"new", "record", "check", "predict", "advise", "pump", "report", "export", "merge", "verify"}) {
         EXPECT_NE(help.out.find(command), std::string::npos) << command;
         const CommandRun own = runCommand({command, "--help"});
         EXPECT_EQ(own.status, 0);
-        EXPECT_NE(own.out.find("FILE"), std::string::npos) << own.out;
+        EXPECT_NE(own.out.find(".wwj"), std::string::npos) << own.out;
     }
     const CommandRun version = runCommand({"--version"});
     EXPECT_EQ(version.status, 0);

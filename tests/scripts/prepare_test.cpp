@@ -1,19 +1,12 @@
 // What app/prepare.sh does with a machine's packages and a build folder, seen on a machine of stand-ins:
 // every program it can find is one of this test.
 #include <gtest/gtest.h>
-#include <sys/wait.h>
 
-#include <cstdio>
-
+#include "tests/support/shell_run.h"
 #include "tests/support/temporary_folder.h"
 
 namespace ww::support {
 namespace {
-
-struct Ran {
-    int status = 0;
-    std::string output;  ///< standard output and standard error
-};
 
 class Prepare : public testing::Test {
   protected:
@@ -39,21 +32,13 @@ class Prepare : public testing::Test {
     }
     void sudo(const std::string& lines = "[ \"$1\" = -n ] && shift; exec \"$@\"") { tool("sudo", lines); }
 
-    Ran run(const std::string& line, const std::string& setting = "") {
+    ShellRun run(const std::string& line, const std::string& setting = "") {
         m_folder.write("line.sh", "source '" WW_SOURCE_DIR "/app/prepare.sh'\n" + line + "\n");
-        const std::string command = "env -i PATH='" + m_folder.path().string() + "' " + setting +
-                                    " bash -eu '" + m_folder.file("line.sh") + "' 2>&1 </dev/null";
-        Ran ran;
-        FILE* pipe = ::popen(command.c_str(), "r");
-        char buffer[512];
-        while (pipe != nullptr && std::fgets(buffer, sizeof buffer, pipe) != nullptr) {
-            ran.output += buffer;
-        }
-        ran.status = pipe == nullptr ? -1 : WEXITSTATUS(::pclose(pipe));
-        return ran;
+        return runInShell("env -i PATH='" + m_folder.path().string() + "' " + setting + " bash -eu '" +
+                          m_folder.file("line.sh") + "'");
     }
 
-    static testing::AssertionResult says(const Ran& ran, const std::string& part) {
+    static testing::AssertionResult says(const ShellRun& ran, const std::string& part) {
         return ran.output.find(part) != std::string::npos ? testing::AssertionSuccess()
                                                           : testing::AssertionFailure() << ran.output;
     }
@@ -64,14 +49,14 @@ class Prepare : public testing::Test {
 // Source of every expectation: decisions of this project; options of apt-get as in apt-get(8).
 TEST_F(Prepare, nothingMissingCallsNothing) {
     aptGet();
-    const Ran ran = run("ww_install_missing known1 known2");
+    const ShellRun ran = run("ww_install_missing known1 known2");
     EXPECT_EQ(ran.status, 0);
     EXPECT_EQ(ran.output, "");
 }
 
 TEST_F(Prepare, rootInstallsWhatIsMissingAndNoMore) {
     aptGet();
-    const Ran ran = run("ww_install_missing known1 new1 gone1");
+    const ShellRun ran = run("ww_install_missing known1 new1 gone1");
     EXPECT_EQ(ran.status, 0);
     EXPECT_TRUE(says(ran, "apt-get [noninteractive] -q -o DPkg::Lock::Timeout=120 update\n"));
     EXPECT_TRUE(says(ran, "install --yes --no-install-recommends new1 gone1\n"));
@@ -80,14 +65,14 @@ TEST_F(Prepare, rootInstallsWhatIsMissingAndNoMore) {
 TEST_F(Prepare, othersInstallThroughSudo) {
     aptGet();
     sudo();
-    const Ran ran = run("ww_install_missing new1", "FAKE_UID=1000");
+    const ShellRun ran = run("ww_install_missing new1", "FAKE_UID=1000");
     EXPECT_EQ(ran.status, 0);
     EXPECT_TRUE(says(ran, "install --yes --no-install-recommends new1\n"));
 }
 
 TEST_F(Prepare, withoutSudoItSaysWhatToRun) {
     aptGet();
-    const Ran ran = run("ww_install_missing new1 new2", "FAKE_UID=1000");
+    const ShellRun ran = run("ww_install_missing new1 new2", "FAKE_UID=1000");
     EXPECT_EQ(ran.status, 2);
     EXPECT_TRUE(says(ran, "run as root: apt-get install --no-install-recommends new1 new2\n"));
     EXPECT_FALSE(says(ran, "apt-get [")) << "apt-get must not be tried";
@@ -96,20 +81,20 @@ TEST_F(Prepare, withoutSudoItSaysWhatToRun) {
 TEST_F(Prepare, whereSudoIsRefusedItSaysWhatToRun) {
     aptGet();
     sudo("exit 1");
-    const Ran ran = run("ww_install_missing new1", "FAKE_UID=1000");
+    const ShellRun ran = run("ww_install_missing new1", "FAKE_UID=1000");
     EXPECT_EQ(ran.status, 2);
     EXPECT_TRUE(says(ran, "sudo is refused to somebody, so run as root: apt-get install"));
 }
 
 TEST_F(Prepare, withoutAptGetItNamesThePackages) {
-    const Ran ran = run("ww_install_missing new1");
+    const ShellRun ran = run("ww_install_missing new1");
     EXPECT_EQ(ran.status, 2);
     EXPECT_TRUE(says(ran, "install by hand: new1\n"));
 }
 
 TEST_F(Prepare, withoutDpkgItGoesOn) {
     std::filesystem::remove(m_folder.path() / "dpkg-query");
-    const Ran ran = run("ww_install_missing new1");
+    const ShellRun ran = run("ww_install_missing new1");
     EXPECT_EQ(ran.status, 0);
     EXPECT_TRUE(says(ran, "has no dpkg"));
 }
@@ -118,7 +103,7 @@ TEST_F(Prepare, oldListsAreTriedWhereNewOnesCannotBeFetched) {
     aptGet("case $* in *update) exit 100;; esac");
     EXPECT_EQ(run("ww_install_missing new1").status, 0);
     aptGet("exit 100");
-    const Ran ran = run("ww_install_missing new1");
+    const ShellRun ran = run("ww_install_missing new1");
     EXPECT_EQ(ran.status, 2);
     EXPECT_TRUE(says(ran, "could not install the packages; check the network"));
 }
@@ -139,7 +124,7 @@ TEST_F(Prepare, aBuildFolderIsConfiguredWhenItMust) {
     EXPECT_EQ(run("ww_configure '" + build + "'").output, "");
 
     m_folder.write("b/CMakeCache.txt", home + "WW_TESTS:BOOL=OFF\n");
-    const Ran other = run(line);
+    const ShellRun other = run(line);
     EXPECT_TRUE(says(other, "-DWW_TESTS:BOOL=ON")) << "another setting";
     EXPECT_FALSE(says(other, "--fresh"));
 

@@ -3,11 +3,9 @@
 
 #include <gtest/gtest.h>
 
-#include <cstdio>
-#include <cstdlib>
-
 #include "core/seal/seal_messages.h"
 #include "core/seal/verify_report.h"
+#include "tests/support/shell_run.h"
 #include "tests/support/signed_report.h"
 #include "tests/support/temporary_folder.h"
 
@@ -16,18 +14,8 @@ namespace {
 
 using namespace support;
 
-bool hasTool(const char* name) {
-    return std::system(("command -v " + std::string(name) + " >/dev/null 2>&1").c_str()) == 0;
-}
 std::string printedBy(const std::string& command) {
-    std::string out;
-    FILE* pipe = popen((command + " 2>&1").c_str(), "r");
-    char buffer[4096];
-    while (const std::size_t size = std::fread(buffer, 1, sizeof buffer, pipe)) {
-        out.append(buffer, size);
-    }
-    pclose(pipe);
-    return out;
+    return support::runInShell(command).output;
 }
 std::size_t count(const std::string& text, const std::string& part) {
     std::size_t found = 0;
