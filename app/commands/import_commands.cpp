@@ -4,7 +4,7 @@
 #include <ostream>
 
 #include "app/commands/open_workbook.h"
-#include "core/exchange/job_folder.h"
+#include "core/exchange/table_source.h"
 
 namespace ww::app {
 
@@ -26,6 +26,9 @@ int answer(Surroundings& surroundings, bool isJson, const std::string& written,
                                           {"row", fault.row},
                                           {"column", fault.column},
                                           {"text", base::englishWithSubject(fault.fault)}});
+            if (!fault.cell.empty()) {
+                document["faults"].back()["cell"] = fault.cell;
+            }
         }
         document["conflicts"] = nlohmann::ordered_json::array();
         surroundings.out << document.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace)
@@ -43,7 +46,7 @@ class ImportCommand : public Command {
   public:
     void describe(CLI::App& app) override {
         app.add_option("FILE", m_file, "the workbook, FILE.wwj")->required();
-        app.add_option("--from", m_folder, "folder of CSV tables")->required();
+        app.add_option("--from", m_tables, "folder of CSV tables, or an XLSX spreadsheet with a sheet a table")->required();
         app.add_flag("--json", m_isJson, "print one JSON document");
     }
 
@@ -58,7 +61,7 @@ class ImportCommand : public Command {
     }
 
     std::string m_file;
-    std::string m_folder;
+    std::string m_tables;
     bool m_isJson = false;
 };
 
@@ -69,7 +72,10 @@ std::string count(std::size_t number, const char* one, const char* many) {
 class NewCommand : public ImportCommand {
   public:
     int run(Surroundings& surroundings) override {
-        exchange::ImportPlan plan = exchange::readJobFolder(m_folder, surroundings.ids);
+        exchange::ImportPlan plan;
+        if (const auto source = exchange::openTables(m_tables, plan.faults)) {
+            plan = exchange::readJob(*source, surroundings.ids);
+        }
         if (!plan.isAcceptable()) {
             return answer(surroundings, m_isJson, "", plan.faults, "");
         }
@@ -94,7 +100,10 @@ class RecordCommand : public ImportCommand {
         if (workbook == nullptr) {
             return kFileTrouble;
         }
-        exchange::ImportPlan plan = exchange::readReadings(m_folder, workbook->project(), surroundings.ids);
+        exchange::ImportPlan plan;
+        if (const auto source = exchange::openTables(m_tables, plan.faults)) {
+            plan = exchange::readReadings(*source, workbook->project(), surroundings.ids);
+        }
         if (!plan.isAcceptable()) {
             return answer(surroundings, m_isJson, "", plan.faults, "");
         }

@@ -50,23 +50,56 @@ void CsvTable::addColumns(const std::vector<ColumnSpec>& columns) {
     }
 }
 
-std::string CsvTable::written() const {
-    std::vector<std::string> header;
-    std::vector<std::optional<Unit>> units;
+std::vector<std::optional<Unit>> CsvTable::units() const {
+    std::vector<std::optional<Unit>> all;
     for (std::size_t i = 0; i < m_columns.size(); ++i) {
-        units.push_back(unitOf(i));
-        header.push_back(units[i] ? m_columns[i] + "[" + symbolOf(*units[i]) + "]" : m_columns[i]);
+        all.push_back(unitOf(i));
     }
-    std::string out = csvRecord(header);
+    return all;
+}
+
+std::vector<std::string> CsvTable::header(const std::vector<std::optional<Unit>>& units) const {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < m_columns.size(); ++i) {
+        names.push_back(units[i] ? m_columns[i] + "[" + symbolOf(*units[i]) + "]" : m_columns[i]);
+    }
+    return names;
+}
+
+std::string CsvTable::written() const {
+    const auto columnUnits = units();
+    std::string out = csvRecord(header(columnUnits));
     for (const auto& row : m_rows) {
         std::vector<std::string> cells;
         for (std::size_t i = 0; i < row.size(); ++i) {
-            const bool isForeign = row[i].unit && row[i].unit != units[i];
-            cells.push_back(isForeign ? row[i].text + " " + symbolOf(*row[i].unit) : row[i].text);
+            const bool isForeign = row[i].unit && row[i].unit != columnUnits[i];
+            const std::string text = spreadsheet::plainText(row[i].value);
+            cells.push_back(isForeign ? text + " " + symbolOf(*row[i].unit) : text);
         }
         out += csvRecord(cells);
     }
     return out;
+}
+
+spreadsheet::WrittenSheet CsvTable::sheet(std::string name) const {
+    spreadsheet::WrittenSheet made;
+    made.name = std::move(name);
+    const auto columnUnits = units();
+    std::vector<spreadsheet::WrittenCell> head;
+    for (std::string& heading : header(columnUnits)) {
+        head.emplace_back(std::move(heading));
+    }
+    made.rows.push_back(std::move(head));
+    for (const auto& row : m_rows) {
+        auto& cells = made.rows.emplace_back();
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            const bool isForeign = row[i].unit && row[i].unit != columnUnits[i];
+            cells.push_back(isForeign ? spreadsheet::WrittenCell(spreadsheet::plainText(row[i].value) + " " +
+                                                                 symbolOf(*row[i].unit))
+                                      : row[i].value);
+        }
+    }
+    return made;
 }
 
 base::Outcome CsvTable::write(const std::filesystem::path& file) const {

@@ -1,4 +1,4 @@
-// A CSV table being built, digits as typed. Not for reading (table_reader.h).
+// A table being built, digits as typed, for a CSV file or a sheet. Not for reading (table_reader.h).
 #pragma once
 
 #include <map>
@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/exchange/table_reader.h"
+#include "core/spreadsheet/sheet.h"
 
 namespace ww::exchange {
 
@@ -24,11 +25,21 @@ class CsvTable {
     /// Adds columns behind those there are.
     void addColumns(const std::vector<ColumnSpec>& columns);
     void begin() { m_rows.emplace_back(); }
-    void add(std::string cell) { m_rows.back().push_back({std::move(cell), std::nullopt}); }
-    void add(const std::optional<base::Decimal>& number) { add(number ? number->text() : std::string()); }
+    void add(std::string text) { put(std::move(text)); }
+    void add(int number) { put(base::Decimal::fromNumber(number, 0)); }
+    void add(const base::Decimal& number) { put(number); }
+    void add(const std::optional<base::Decimal>& number) {
+        number ? put(*number) : put(std::monostate());
+    }
+    void add(const std::optional<base::Instant>& moment) {
+        moment ? put(*moment) : put(std::monostate());
+    }
+    void addDay(const std::optional<base::Instant>& moment) {
+        moment ? put(spreadsheet::Day{*moment}) : put(std::monostate());
+    }
     template <class Q>
     void add(const Measured<Q>& value) {
-        m_rows.back().push_back({value.digits.text(), value.unit});
+        m_rows.back().push_back({value.digits, value.unit});
     }
     template <class Q>
     void add(const std::optional<Measured<Q>>& value) {
@@ -45,12 +56,18 @@ class CsvTable {
     /// The table as it would be written.
     std::string written() const;
     base::Outcome write(const std::filesystem::path& file) const;
+    /// The table as a sheet of this name: numbers and moments as such, the same headings.
+    spreadsheet::WrittenSheet sheet(std::string name) const;
 
   private:
     struct Cell {
-        std::string text;
+        spreadsheet::WrittenCell value;
         std::optional<Unit> unit;
     };
+
+    void put(spreadsheet::WrittenCell value) { m_rows.back().push_back({std::move(value), std::nullopt}); }
+    std::vector<std::optional<Unit>> units() const;
+    std::vector<std::string> header(const std::vector<std::optional<Unit>>& units) const;
 
     std::optional<Unit> unitOf(std::size_t column) const;
 

@@ -233,12 +233,14 @@ CsvResult readCsv(const std::filesystem::path& file) {
     return parseCsv(content.str());
 }
 
+std::string guarded(const std::string& cell) {
+    return isFormulaStart(cell) || (!cell.empty() && cell.front() == '\'') ? "'" + cell : cell;
+}
+
 std::string csvRecord(const std::vector<std::string>& cells) {
     std::string out;
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        std::string cell = isFormulaStart(cells[i]) || (!cells[i].empty() && cells[i].front() == '\'')
-                               ? "'" + cells[i]
-                               : cells[i];
+        std::string cell = guarded(cells[i]);
         if (cell.find_first_of(",;\"\r\n") != std::string::npos || (cells.size() == 1 && cell.empty())) {
             std::string quoted = "\"";
             for (const char c : cell) {

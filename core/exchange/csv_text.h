@@ -65,6 +65,9 @@ CsvResult readCsv(const std::filesystem::path& file);
 /// (beginning with = + - @, and no plain number) gets an apostrophe in front; parseCsv's callers take it off.
 std::string csvRecord(const std::vector<std::string>& cells);
 
+/// A text with the apostrophe that csvRecord() puts in front, where it needs one.
+std::string guarded(const std::string& cell);
+
 /// A text cell as a person meant it: without the apostrophe that csvRecord() put in front.
 std::string_view withoutGuard(std::string_view cell);
 

@@ -1,14 +1,13 @@
-// What the readers of the single tables share while a folder is read: ids, names already known, the edit so
+// What the readers of the single tables share while tables are read: ids, names already known, the edit so
 // far.
 #pragma once
 
-#include <filesystem>
 #include <map>
 #include <set>
 #include <string>
 #include <vector>
 
-#include "core/exchange/job_folder.h"
+#include "core/exchange/table_source.h"
 #include "core/project/edit.h"
 #include "core/project/project.h"
 
@@ -16,10 +15,10 @@ namespace ww::exchange {
 
 /// Names are compared without regard to case; the value is the record as read.
 struct ImportContext {
-    ImportContext(std::filesystem::path from, base::IdSource& source, std::vector<RowFault>& found)
-        : folder(std::move(from)), ids(source), faults(found) {}
+    ImportContext(const TableSource& from, base::IdSource& idSource, std::vector<RowFault>& found)
+        : source(from), ids(idSource), faults(found) {}
 
-    std::filesystem::path folder;
+    const TableSource& source;
     base::IdSource& ids;
     std::vector<RowFault>& faults;
 

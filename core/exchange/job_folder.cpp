@@ -17,28 +17,8 @@ inline constexpr base::MessageForm kNothingToRecord{
 
 /// The order in which people work: tables of a folder, then rows.
 void sortFaults(std::vector<RowFault>& faults) {
-    static constexpr const char* kOrder[] = {"job.csv",
-                                             "load.csv",
-                                             "valves.csv",
-                                             "branches.csv",
-                                             "pumps.csv",
-                                             "pump_curve.csv",
-                                             "instruments.csv",
-                                             "people.csv",
-                                             "rounds.csv",
-                                             "witness_sample.csv",
-                                             "readings.csv",
-                                             "pump_readings.csv",
-                                             "set_points.csv",
-                                             "readiness.csv",
-                                             "deficiencies.csv",
-                                             "comments.csv",
-                                             "attachments.csv",
-                                             "finding_reasons.csv",
-                                             "signed_reports.csv",
-                                             "merge_conflicts.csv"};
     const auto rank = [](const RowFault& fault) {
-        return std::find(std::begin(kOrder), std::end(kOrder), fault.file) - std::begin(kOrder);
+        return std::find(tableFiles().begin(), tableFiles().end(), fault.file) - tableFiles().begin();
     };
     std::stable_sort(faults.begin(), faults.end(), [&](const RowFault& a, const RowFault& b) {
         return std::pair(rank(a), a.row) < std::pair(rank(b), b.row);
@@ -83,6 +63,9 @@ base::Id ImportContext::idOfRow(project::RecordKind kind, int row) {
 }
 
 std::string text(const RowFault& fault) {
+    if (!fault.cell.empty()) {
+        return fault.file + ":" + fault.cell + ": " + base::englishWithSubject(fault.fault);
+    }
     const std::string column = fault.column.empty() ? "-" : fault.column;
     return fault.file + ":" + std::to_string(std::max(fault.row, 1)) + ":" + column + ": " +
            base::englishWithSubject(fault.fault);
@@ -90,10 +73,12 @@ std::string text(const RowFault& fault) {
 
 ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& ids) {
     ImportPlan plan;
-    if (!folderIsThere(folder, plan.faults)) {
-        return plan;
-    }
-    ImportContext context(folder, ids, plan.faults);
+    return folderIsThere(folder, plan.faults) ? readJob(FolderSource(folder), ids) : plan;
+}
+
+ImportPlan readJob(const TableSource& source, base::IdSource& ids) {
+    ImportPlan plan;
+    ImportContext context(source, ids, plan.faults);
     readJob(context);
     readValves(context);
     readBranches(context);
@@ -107,6 +92,7 @@ ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& id
     readReviewTables(context);
     sortFaults(plan.faults);
     if (!plan.faults.empty()) {
+        source.locate(plan.faults);
         return plan;
     }
     // Rounds without a table of their own: all but the last have been walked to their end.
@@ -139,10 +125,12 @@ ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& id
 ImportPlan readReadings(const std::filesystem::path& folder, const project::Project& project,
                         base::IdSource& ids) {
     ImportPlan plan;
-    if (!folderIsThere(folder, plan.faults)) {
-        return plan;
-    }
-    ImportContext context(folder, ids, plan.faults);
+    return folderIsThere(folder, plan.faults) ? readReadings(FolderSource(folder), project, ids) : plan;
+}
+
+ImportPlan readReadings(const TableSource& source, const project::Project& project, base::IdSource& ids) {
+    ImportPlan plan;
+    ImportContext context(source, ids, plan.faults);
     context.job = project.job();
     context.density = project.fluid().density();
     context.isRecording = true;
@@ -200,8 +188,9 @@ ImportPlan readReadings(const std::filesystem::path& folder, const project::Proj
         }
     }
     edit.put.insert(edit.put.begin(), first.begin(), first.end());
-    edit.label = "Record readings from " + folder.filename().string();
+    edit.label = "Record readings from " + source.name();
     sortFaults(plan.faults);
+    source.locate(plan.faults);
     return plan;
 }
 

@@ -43,7 +43,7 @@ void checkCurves(const project::Pump& pump, const std::vector<int>& rows, TableR
 }  // namespace
 
 void readPumps(ImportContext& context) {
-    TableReader table(context.folder / "pumps.csv",
+    TableReader table(context.source, "pumps.csv",
                       columnsOf<project::Pump>({{"tag", {}, true},
                                                 {"running", {}, false},
                                                 {"speed", Dimension::RotationalSpeed, false},
@@ -85,7 +85,7 @@ void readPumps(ImportContext& context) {
 }
 
 void readPumpCurves(ImportContext& context) {
-    TableReader table(context.folder / "pump_curve.csv",
+    TableReader table(context.source, "pump_curve.csv",
                       {{"pump", {}, true},
                        {"flow", Dimension::Flow, true},
                        {"head", Dimension::Pressure, true},
@@ -137,7 +137,7 @@ void readPumpCurves(ImportContext& context) {
 }
 
 void readInstruments(ImportContext& context) {
-    TableReader table(context.folder / "instruments.csv",
+    TableReader table(context.source, "instruments.csv",
                       columnsOf<project::Instrument>({{"tag", {}, true},
                                                       {"kind", {}, false},
                                                       {"serial", {}, false},

@@ -55,7 +55,7 @@ class JobReader {
   public:
     explicit JobReader(ImportContext& context)
         : m_context(context),
-          m_table(context.folder / "job.csv", {{"key", {}, true}, {"value", {}, true}}, true,
+          m_table(context.source, "job.csv", {{"key", {}, true}, {"value", {}, true}}, true,
                   context.faults) {}
 
     void run() {

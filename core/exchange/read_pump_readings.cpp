@@ -22,7 +22,7 @@ class PumpReadingReader {
   public:
     explicit PumpReadingReader(ImportContext& context)
         : m_context(context),
-          m_table(context.folder / "pump_readings.csv",
+          m_table(context.source, "pump_readings.csv",
                   columnsOf<project::PumpReading>({{"round", {}, true},
                                                    {"time", {}, false},
                                                    {"pump", {}, true},

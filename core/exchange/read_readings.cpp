@@ -21,7 +21,7 @@ class ReadingReader {
   public:
     ReadingReader(ImportContext& context, bool isRequired)
         : m_context(context),
-          m_table(context.folder / "readings.csv",
+          m_table(context.source, "readings.csv",
                   columnsOf<project::Reading>({{"round", {}, true},
                                                {"kind", {}, false},
                                                {"time", {}, false},

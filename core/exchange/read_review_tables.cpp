@@ -108,7 +108,7 @@ std::optional<base::Id> found(ImportContext& context, RecordKind kind, const std
 }
 
 void readLoad(ImportContext& context) {
-    TableReader table(context.folder / "load.csv", {{"hours", {}, true}, {"flow", Dimension::Fraction, true}},
+    TableReader table(context.source, "load.csv", {{"hours", {}, true}, {"flow", Dimension::Fraction, true}},
                       false, context.faults);
     while (table.next()) {
         const auto hours = table.decimal("hours", Sign::NotNegative);
@@ -125,7 +125,7 @@ void readLoad(ImportContext& context) {
 }
 
 void readSample(ImportContext& context) {
-    TableReader table(context.folder / "witness_sample.csv", {{"round", {}, true}, {"tag", {}, true}}, false,
+    TableReader table(context.source, "witness_sample.csv", {{"round", {}, true}, {"tag", {}, true}}, false,
                       context.faults);
     ReadCells io(table, context);
     while (table.next()) {
@@ -155,7 +155,7 @@ void takeRow(Record&, int, TableReader&, ImportContext&) {}
 
 template <class Record>
 void readTable(const char* file, ImportContext& context) {
-    TableReader table(context.folder / file, columnsOf<Record>(), false, context.faults);
+    TableReader table(context.source, file, columnsOf<Record>(), false, context.faults);
     ReadCells io(table, context);
     Record record;
     const RecordKind kind = project::kindOf(project::AnyRecord(record));
@@ -214,7 +214,7 @@ void ReadCells::file(const char* column, base::SharedBytes& bytes, const std::st
         return;
     }
     // A name with a folder in it, or a link, could lead out of the job folder.
-    const std::filesystem::path file = m_context.folder / kAttachmentFolder / name;
+    const std::filesystem::path file = m_context.source.attachments() / name;
     std::error_code error;
     const bool isPlain = name.find_first_of("/\\") == std::string::npos &&
                          std::filesystem::is_regular_file(std::filesystem::symlink_status(file, error));

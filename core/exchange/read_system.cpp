@@ -35,7 +35,7 @@ class BranchReader {
   public:
     explicit BranchReader(ImportContext& context)
         : m_context(context),
-          m_table(context.folder / "branches.csv",
+          m_table(context.source, "branches.csv",
                   columnsOf<project::Branch>({{"tag", {}, true},
                                               {"parent", {}, true},
                                               {"serves", {}, false},

@@ -23,7 +23,7 @@ class ValveReader {
   public:
     explicit ValveReader(ImportContext& context)
         : m_context(context),
-          m_table(context.folder / "valves.csv",
+          m_table(context.source, "valves.csv",
                   {{"model", {}, true},
                    {"size", {}, true},
                    {"scale", {}, true},

@@ -118,7 +118,7 @@ void RoundTimes::check(TableReader& table) const {
 }
 
 void readRounds(ImportContext& context) {
-    TableReader table(context.folder / "rounds.csv",
+    TableReader table(context.source, "rounds.csv",
                       columnsOf<project::Round>({{"round", {}, true},
                                                  {"kind", {}, true},
                                                  {"state", {}, false},
@@ -155,7 +155,7 @@ void readRounds(ImportContext& context) {
 }
 
 void readPeople(ImportContext& context) {
-    TableReader table(context.folder / "people.csv", columnsOf<project::Person>({{"name", {}, true}}), false,
+    TableReader table(context.source, "people.csv", columnsOf<project::Person>({{"name", {}, true}}), false,
                       context.faults);
     while (table.next()) {
         const std::string name = table.requiredText("name");

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/spreadsheet/cell_name.h"
+
 namespace ww::exchange {
 
 namespace {
@@ -78,27 +80,36 @@ std::optional<Unit> unitFor(std::string_view symbol, Dimension dimension, std::s
                                             : quantity::unitFromSymbol(symbol, dimension);
 }
 
-TableReader::TableReader(const std::filesystem::path& file, std::vector<ColumnSpec> columns, bool isRequired,
-                         std::vector<RowFault>& faults)
-    : m_file(file.filename().string()), m_faults(faults) {
+std::string headingName(std::string_view heading) {
+    return lower(trimmed(heading.substr(0, heading.find('['))));
+}
+
+TableReader::TableReader(const TableSource& source, std::string file, std::vector<ColumnSpec> columns,
+                         bool isRequired, std::vector<RowFault>& faults)
+    : m_file(std::move(file)), m_faults(faults) {
     for (ColumnSpec& spec : columns) {
         m_columns.push_back({spec, std::nullopt, std::nullopt});
     }
-    CsvResult result = readCsv(file);
-    for (const CsvFailure& failure : result.failures) {
-        if (isRequired || !failure.fault.is(kCsvMissing)) {
+    SourceTable table = source.table(m_file);
+    for (const CsvFailure& failure : table.failures) {
+        if (isRequired || table.isThere) {
             m_faults.push_back({m_file, failure.line, "", failure.fault});
         }
     }
-    if (result.failures.empty()) {
-        m_text = std::move(result.text);
-        readHeader();
+    if (!table.failures.empty()) {
+        return;
     }
+    m_text = std::move(table.text);
+    for (CellFailure& broken : table.cellFailures) {
+        m_broken.emplace(std::pair(broken.line, broken.index), std::move(broken.fault));
+    }
+    readHeader();
 }
 
 void TableReader::readHeader() {
     const std::size_t before = m_faults.size();
     m_row = &m_text.rows.front();
+    tellBroken();
     for (std::size_t i = 0; i < m_row->cells.size(); ++i) {
         takeHeaderCell(trimmed(m_row->cells[i]), i);
     }
@@ -179,6 +190,7 @@ bool TableReader::next() {
         return false;
     }
     m_row = &m_text.rows[m_next++];
+    tellBroken();
     const std::size_t wanted = m_text.rows.front().cells.size();
     std::size_t used = m_row->cells.size();
     while (used > wanted && trimmed(m_row->cells[used - 1]).empty()) {
@@ -335,7 +347,23 @@ bool TableReader::hasFaults(std::string_view file) const {
                        [&](const RowFault& fault) { return fault.file == file; });
 }
 
+void TableReader::tellBroken() {
+    const int line = row();
+    for (auto at = m_broken.lower_bound({line, 0}); at != m_broken.end() && at->first.first == line; ++at) {
+        const std::size_t index = at->first.second;
+        const auto& heads = m_text.rows.front().cells;
+        m_faults.push_back({m_file, line, index < heads.size() ? headingName(heads[index]) : std::string(),
+                            at->second, spreadsheet::cellName({line, index})});
+    }
+}
+
 void TableReader::faultAt(int row, std::string_view column, base::Fault made) {
+    // A cell without a value has been told; that it is empty besides says nothing more.
+    const auto found = std::find_if(m_columns.begin(), m_columns.end(),
+                                    [&](const Column& known) { return known.spec.name == column; });
+    if (found != m_columns.end() && found->index && m_broken.contains({row, *found->index})) {
+        return;
+    }
     m_faults.push_back({m_file, row, std::string(column), std::move(made)});
 }
 

@@ -2,13 +2,14 @@
 // with file, row and column. Not for what the rows mean together.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "core/exchange/csv_text.h"
-#include "core/exchange/job_folder.h"
+#include "core/exchange/table_source.h"
 #include "core/project/record_kind.h"
 #include "core/quantity/measured.h"
 
@@ -66,8 +67,8 @@ enum class Sign { Any, NotNegative, Positive };
 /// Walks the rows of one table. Faults go to the list given; a cell with a fault reads as absent.
 class TableReader {
   public:
-    /// Reads the file; a missing one is a fault only where `isRequired`.
-    TableReader(const std::filesystem::path& file, std::vector<ColumnSpec> columns, bool isRequired,
+    /// Reads the table; a missing one is a fault only where `isRequired`.
+    TableReader(const TableSource& source, std::string file, std::vector<ColumnSpec> columns, bool isRequired,
                 std::vector<RowFault>& faults);
 
     /// Whether the file could be read and its header understood.
@@ -139,6 +140,8 @@ class TableReader {
     };
 
     void readHeader();
+    /// Notes the cells of this row that hold no value.
+    void tellBroken();
     void takeHeaderCell(std::string_view cell, std::size_t index);
     /// Whether a table has been told to be at fault.
     bool hasFaults(std::string_view file) const;
@@ -155,7 +158,11 @@ class TableReader {
     std::size_t m_next = 1;
     bool m_isUsable = false;
     int m_suggestions = 0;
+    std::map<std::pair<int, std::size_t>, base::Fault> m_broken;  ///< cells without a value, by line and index
 };
+
+/// The name in a heading, in small letters: "dp" of "dp [kPa]".
+std::string headingName(std::string_view heading);
 
 /// The unit a column of this dimension may have; pressures may also be heads, and pump heads pressures.
 std::optional<Unit> unitFor(std::string_view symbol, Dimension dimension, std::string_view column);

@@ -20,13 +20,13 @@ class WriteCells {
 
     void cell(const char*, const std::string& text) { m_table.add(text); }
     void cell(const char*, bool value) { m_table.add(std::string(value ? "yes" : "no")); }
-    void cell(const char*, int number) { m_table.add(std::to_string(number)); }
-    void cell(const char*, const base::Decimal& number) { m_table.add(number.text()); }
+    void cell(const char*, int number) { m_table.add(number); }
+    void cell(const char*, const base::Decimal& number) { m_table.add(number); }
     void cell(const char*, const std::optional<base::Decimal>& number) {
-        m_table.add(number ? number->text() : std::string());
+        m_table.add(number);
     }
     void cell(const char*, const std::optional<base::Instant>& moment) {
-        m_table.add(moment ? moment->text() : std::string());
+        m_table.add(moment);
     }
     template <class Enumeration>
     requires std::is_enum_v<Enumeration>

@@ -1,7 +1,8 @@
 // The job as CSV tables: one table a file, digits as typed.
+#include <algorithm>
 #include <fstream>
 
-#include "core/exchange/job_folder.h"
+#include "core/exchange/job_sheets.h"
 #include "core/exchange/write_tables.h"
 
 namespace ww::exchange {
@@ -14,14 +15,6 @@ using quantity::Unit;
 inline constexpr base::MessageForm kFolderNotMade{
     "folder_not_made", "the folder cannot be made ({1}); choose a place that can be written"};
 
-std::string text(const std::optional<base::Decimal>& number) {
-    return number ? number->text() : std::string();
-}
-
-std::string text(const std::optional<base::Instant>& moment) {
-    return moment ? moment->text() : std::string();
-}
-
 std::string yes(bool value) {
     return value ? "yes" : "";
 }
@@ -33,54 +26,52 @@ std::string text(const quantity::Unit unit) {
 /// Behind the name of a table that is not yet whole.
 constexpr const char* kPart = ".part";
 
-/// One row of job.csv for each key that columns() names.
+/// The rows of job.csv: one for each key, also for those that columns() names.
 class WriteKeys {
   public:
     explicit WriteKeys(CsvTable& table) : m_table(table) {}
+    template <class Value>
+    void add(std::string key, const Value& value) {
+        m_table.begin();
+        m_table.add(std::move(key));
+        m_table.add(value);
+    }
+    template <class Q>
+    void addMeasured(const char* key, const quantity::Measured<Q>& value) {
+        add(std::string(key) + "[" + text(value.unit) + "]", value.digits);
+    }
+
     void cell(const char* key, const std::string& value) { add(key, value); }
-    void cell(const char* key, const std::optional<base::Decimal>& value) { add(key, text(value)); }
+    void cell(const char* key, const std::optional<base::Decimal>& value) { add(key, value); }
     void cell(const char* key, project::CodeForm value) { add(key, std::string(project::name(value))); }
     template <class Q>
     void cell(const char* key, const std::optional<quantity::Measured<Q>>& value, Sign) {
         if (value) {
-            add(std::string(key) + "[" + text(value->unit) + "]", value->digits.text());
+            addMeasured(key, *value);
         }
     }
 
   private:
-    void add(std::string key, std::string value) {
-        m_table.begin();
-        m_table.add(std::move(key));
-        m_table.add(std::move(value));
-    }
     CsvTable& m_table;
 };
 
 CsvTable jobTable(const Project& project) {
     const project::Job& job = project.job();
     CsvTable table(std::vector<std::string>{"key", "value"});
-    const auto add = [&](std::string key, std::string value) {
-        table.begin();
-        table.add(std::move(key));
-        table.add(std::move(value));
-    };
-    const auto addMeasured = [&](const std::string& key, const auto& value) {
-        add(key + "[" + text(value.unit) + "]", value.digits.text());
-    };
-    add("name", job.name);
-    add("site", job.site);
-    add("client", job.client);
-    add("units", std::string(project::name(job.units)));
-    add("fluid", std::string(project::name(job.fluid)));
-    addMeasured("concentration", job.concentration);
-    addMeasured("temperature", job.temperature);
-    addMeasured("tolerance_low", job.toleranceLow);
-    addMeasured("tolerance_high", job.toleranceHigh);
-    addMeasured("matching_band", job.matchingBand);
-    add("power_price[1/kWh]", text(job.powerPrice));
-    add("currency", job.currency);
-    add("hours[h/yr]", text(job.hoursPerYear));
     WriteKeys io(table);
+    io.add("name", job.name);
+    io.add("site", job.site);
+    io.add("client", job.client);
+    io.add("units", std::string(project::name(job.units)));
+    io.add("fluid", std::string(project::name(job.fluid)));
+    io.addMeasured("concentration", job.concentration);
+    io.addMeasured("temperature", job.temperature);
+    io.addMeasured("tolerance_low", job.toleranceLow);
+    io.addMeasured("tolerance_high", job.toleranceHigh);
+    io.addMeasured("matching_band", job.matchingBand);
+    io.add("power_price[1/kWh]", job.powerPrice);
+    io.add("currency", job.currency);
+    io.add("hours[h/yr]", job.hoursPerYear);
     columns(io, job);
     return table;
 }
@@ -91,11 +82,11 @@ CsvTable roundTable(const Project& project) {
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
         table.begin();
-        table.add(std::to_string(round.number));
+        table.add(round.number);
         table.add(std::string(project::name(round.kind)));
         table.add(std::string(project::name(round.state)));
-        table.add(text(round.opened));
-        table.add(text(round.closed));
+        table.add(round.opened);
+        table.add(round.closed);
         addGained(table, project, round);
     }
     return table;
@@ -115,16 +106,16 @@ std::string statusText(project::ReadingStatus status) {
     return status == project::ReadingStatus::Standing ? std::string() : std::string(project::name(status));
 }
 
-/// Which row of its round, counted from 1, holds the reading with this id; empty where there is none.
+/// Which row of its round, counted from 1, holds the reading with this id; nothing where there is none.
 template <class Readings>
-std::string placeInRound(const Readings& readings, const std::vector<std::size_t>& rows,
+std::optional<base::Decimal> placeInRound(const Readings& readings, const std::vector<std::size_t>& rows,
                          const std::optional<base::Id>& id) {
     for (std::size_t i = 0; id && i < rows.size(); ++i) {
         if (readings[rows[i]].id == *id) {
-            return std::to_string(i + 1);
+            return base::Decimal::fromNumber(static_cast<double>(i + 1), 0);
         }
     }
-    return {};
+    return std::nullopt;
 }
 
 CsvTable peopleTable(const Project& project) {
@@ -150,9 +141,9 @@ CsvTable readingTable(const Project& project) {
         for (const std::size_t index : project.readingsOf(round.id)) {
             const project::Reading& reading = project.readings()[index];
             table.begin();
-            table.add(std::to_string(round.number));
+            table.add(round.number);
             table.add(std::string(project::name(round.kind)));
-            table.add(text(reading.time));
+            table.add(reading.time);
             table.add(project.branches().at(reading.branch).tag);
             table.add(reading.setting);
             table.add(reading.dp);
@@ -190,8 +181,8 @@ CsvTable pumpReadingTable(const Project& project) {
         for (const std::size_t index : project.pumpReadingsOf(round.id)) {
             const project::PumpReading& reading = project.pumpReadings()[index];
             table.begin();
-            table.add(std::to_string(round.number));
-            table.add(text(reading.time));
+            table.add(round.number);
+            table.add(reading.time);
             table.add(project.pumps().at(reading.pump).tag);
             table.add(reading.suction);
             table.add(reading.discharge);
@@ -256,6 +247,26 @@ std::vector<JobTable> jobTables(const Project& project) {
         all.push_back({name, table.written()});
     }
     return all;
+}
+
+std::vector<spreadsheet::WrittenSheet> jobSheets(const Project& project) {
+    FilesBeside files;
+    std::vector<NamedTable> tables = tablesOf(project, files);
+    std::vector<spreadsheet::WrittenSheet> sheets;
+    for (const std::string& file : tableFiles()) {
+        const auto found = std::find_if(tables.begin(), tables.end(),
+                                        [&](const NamedTable& table) { return table.first == file; });
+        if (found != tables.end()) {
+            sheets.push_back(found->second.sheet(file.substr(0, file.rfind('.'))));
+        }
+    }
+    return sheets;
+}
+
+base::Outcome writeAttachments(const Project& project, const std::filesystem::path& folder) {
+    FilesBeside files;
+    tablesOf(project, files);
+    return writeFiles(files, folder);
 }
 
 base::Outcome writeJobFolder(const Project& project, const std::filesystem::path& folder) {

@@ -55,7 +55,7 @@ CsvTable loadTable(const Project& project) {
     table.setUsualUnit("flow", Unit::Percent);
     for (const project::LoadRow& row : project.job().loadRows) {
         table.begin();
-        table.add(row.hours.text());
+        table.add(row.hours);
         table.add(row.flowFraction);
     }
     return table;
@@ -67,7 +67,7 @@ CsvTable sampleTable(const Project& project) {
         const project::Round& round = project.rounds()[index];
         for (const project::SampleRow& row : round.sample) {
             table.begin();
-            table.add(std::to_string(round.number));
+            table.add(round.number);
             table.add(referenceText(project, RecordKind::Branch, row.branch));
         }
     }

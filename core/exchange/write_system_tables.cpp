@@ -7,10 +7,6 @@ namespace {
 
 using project::Project;
 
-std::string dateText(const std::optional<base::Instant>& moment) {
-    return moment ? moment->date() : std::string();
-}
-
 /// Each valve keeps the coefficient that it was entered with; the other column stays empty. One without a
 /// table has a row for its range of dp.
 CsvTable valveTable(const Project& project) {
@@ -21,25 +17,26 @@ CsvTable valveTable(const Project& project) {
     table.setUsualUnit("accuracy", Unit::Percent);
     table.setUsualUnit("accuracy_shut", Unit::Percent);
     for (const project::ValveModel& valve : project.valves()) {
-        const auto addRow = [&](const std::string& setting, const std::string& coefficient) {
+        using Digits = std::optional<base::Decimal>;
+        const auto addRow = [&](const Digits& setting, const Digits& coefficient) {
             const bool isCv = valve.coefficientUnit == Unit::Cv;
             table.begin();
             table.add(valve.model);
             table.add(valve.size);
             table.add(std::string(project::name(valve.scale)));
             table.add(setting);
-            table.add(isCv ? coefficient : std::string());
-            table.add(isCv ? std::string() : coefficient);
+            table.add(isCv ? coefficient : Digits());
+            table.add(isCv ? Digits() : coefficient);
             table.add(valve.minimumDp);
             table.add(valve.maximumDp);
             table.add(valve.accuracy);
             table.add(valve.accuracyShut);
         };
         for (const project::ValveTableRow& row : valve.rows) {
-            addRow(row.setting.text(), row.coefficient.text());
+            addRow(row.setting, row.coefficient);
         }
         if (valve.rows.empty()) {
-            addRow("", "");
+            addRow({}, {});
         }
     }
     return table;
@@ -146,8 +143,8 @@ CsvTable instrumentTable(const Project& project) {
         table.add(instrument.range);
         table.add(instrument.accuracy);
         table.add(instrument.accuracyFloor);
-        table.add(dateText(instrument.calibrated));
-        table.add(dateText(instrument.due));
+        table.addDay(instrument.calibrated);
+        table.addDay(instrument.due);
         addGained(table, project, instrument);
     }
     return table;

@@ -85,7 +85,7 @@ TEST(IncludeRules, librariesStayInTheirPlaces) {
     EXPECT_FALSE(isFine("core/balancing/x.cpp", "<Eigen/Dense>"));
     EXPECT_TRUE(isFine("core/base/digest.cpp", "<openssl/evp.h>"));
     EXPECT_FALSE(isFine("core/base/id.cpp", "<openssl/rand.h>"));
-    EXPECT_TRUE(isFine("core/exchange/x.cpp", "<xlsxwriter.h>"));
+    EXPECT_TRUE(isFine("core/spreadsheet/x.cpp", "<xlsxwriter.h>"));
     EXPECT_FALSE(isFine("app/commands/x.cpp", "<zip.h>"));
     EXPECT_TRUE(isFine("app/commands/x.cpp", "<nlohmann/json.hpp>"));
     EXPECT_FALSE(isFine("ui/models/x.cpp", "<nlohmann/json.hpp>"));
