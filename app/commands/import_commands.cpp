@@ -46,7 +46,9 @@ class ImportCommand : public Command {
   public:
     void describe(CLI::App& app) override {
         app.add_option("FILE", m_file, "the workbook, FILE.wwj")->required();
-        app.add_option("--from", m_tables, "folder of CSV tables, or an XLSX spreadsheet with a sheet a table")->required();
+        app.add_option("--from", m_tables,
+                       "folder of CSV tables, or an XLSX spreadsheet with a sheet a table")
+            ->required();
         app.add_flag("--json", m_isJson, "print one JSON document");
     }
 

@@ -5,6 +5,7 @@
 
 #include "app/commands/open_workbook.h"
 #include "core/exchange/job_folder.h"
+#include "core/report/job_spreadsheet.h"
 #include "core/workbook/output_target.h"
 
 namespace ww::app {
@@ -20,6 +21,7 @@ class ExportCommand : public Command {
         app.add_option("FILE", m_file, "the workbook, FILE.wwj")->required();
         auto* target = app.add_option_group("target");
         target->add_option("--csv", m_csv, "folder for CSV tables");
+        target->add_option("--xlsx", m_xlsx, "XLSX spreadsheet: a summary and a sheet a table");
         target->add_option("--json", m_json, "JSON file");
         target->require_option(1);
     }
@@ -37,8 +39,16 @@ class ExportCommand : public Command {
             surroundings.out << m_csv << "\n";
             return kDone;
         }
-        if (const auto refusal = workbook::refusalToReplace(m_json)) {
+        if (const auto refusal = workbook::refusalToReplace(m_xlsx.empty() ? m_json : m_xlsx)) {
             return badInput(surroundings, *refusal);
+        }
+        if (!m_xlsx.empty()) {
+            const base::Outcome written = report::writeJobSpreadsheet(workbook->project(), m_xlsx);
+            if (!written) {
+                return fileTrouble(surroundings, written.fault());
+            }
+            surroundings.out << m_xlsx << "\n";
+            return kDone;
         }
         return writeJson(surroundings, exchange::jobJson(workbook->project()));
     }
@@ -64,6 +74,7 @@ class ExportCommand : public Command {
 
     std::string m_file;
     std::string m_csv;
+    std::string m_xlsx;
     std::string m_json;
 };
 

@@ -15,14 +15,14 @@ struct NamedCommand {
 };
 
 constexpr NamedCommand kCommands[] = {
-    {"new", "Make a workbook from a folder of CSV tables", newCommand},
-    {"record", "Add rounds and readings from CSV tables to a workbook", recordCommand},
+    {"new", "Make a workbook from CSV tables or a spreadsheet", newCommand},
+    {"record", "Add rounds and readings from CSV tables or a spreadsheet to a workbook", recordCommand},
     {"check", "Shares, groups, index circuit, findings and verdict of a round", checkCommand},
     {"predict", "Flows in another state of the loop: settings, closures, speed, impeller", predictCommand},
     {"advise", "Every valve's setting for a proportional balance, learned from the readings", adviseCommand},
     {"pump", "Duty, excess head, trim, speed or throttle, energy code and cost", pumpCommand},
     {"report", "Write the balance report as PDF", reportCommand},
-    {"export", "Write the job as CSV tables or as JSON", exportCommand},
+    {"export", "Write the job as CSV tables, as a spreadsheet or as JSON", exportCommand},
     {"merge", "Bring two copies of one workbook together", mergeCommand},
     {"verify", "Prove a workbook by its journal, or a signed report by its signatures", verifyCommand},
 };

@@ -28,12 +28,8 @@ class CsvTable {
     void add(std::string text) { put(std::move(text)); }
     void add(int number) { put(base::Decimal::fromNumber(number, 0)); }
     void add(const base::Decimal& number) { put(number); }
-    void add(const std::optional<base::Decimal>& number) {
-        number ? put(*number) : put(std::monostate());
-    }
-    void add(const std::optional<base::Instant>& moment) {
-        moment ? put(*moment) : put(std::monostate());
-    }
+    void add(const std::optional<base::Decimal>& number) { number ? put(*number) : put(std::monostate()); }
+    void add(const std::optional<base::Instant>& moment) { moment ? put(*moment) : put(std::monostate()); }
     void addDay(const std::optional<base::Instant>& moment) {
         moment ? put(spreadsheet::Day{*moment}) : put(std::monostate());
     }

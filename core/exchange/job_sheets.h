@@ -9,8 +9,8 @@
 
 namespace ww::exchange {
 
-/// The tables that writeJobFolder() writes, one sheet each in the order of tableFiles(): "branches" holds what
-/// branches.csv does, headings and all.
+/// The tables that writeJobFolder() writes, one sheet each in the order of tableFiles(): "branches" holds
+/// what branches.csv does, headings and all.
 std::vector<spreadsheet::WrittenSheet> jobSheets(const project::Project& project);
 
 /// Writes the files that the sheet "attachments" names; the folder is made where there are any.

@@ -55,8 +55,8 @@ class JobReader {
   public:
     explicit JobReader(ImportContext& context)
         : m_context(context),
-          m_table(context.source, "job.csv", {{"key", {}, true}, {"value", {}, true}}, true,
-                  context.faults) {}
+          m_table(context.source, "job.csv", {{"key", {}, true}, {"value", {}, true}}, true, context.faults) {
+    }
 
     void run() {
         project::Job& job = m_context.job;

@@ -70,9 +70,9 @@ base::Result<std::unique_ptr<SpreadsheetSource>> SpreadsheetSource::open(const s
 
 const spreadsheet::ReadSheet* SpreadsheetSource::find(const std::string& file) const {
     const std::string wanted = sheetName(file);
-    const auto found = std::find_if(m_sheets.begin(), m_sheets.end(), [&](const spreadsheet::ReadSheet& sheet) {
-        return folded(sheet.name) == wanted;
-    });
+    const auto found =
+        std::find_if(m_sheets.begin(), m_sheets.end(),
+                     [&](const spreadsheet::ReadSheet& sheet) { return folded(sheet.name) == wanted; });
     return found == m_sheets.end() ? nullptr : &*found;
 }
 

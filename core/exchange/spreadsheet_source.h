@@ -6,8 +6,8 @@
 
 namespace ww::exchange {
 
-/// The sheet's cells as a table. Row numbers are the sheet's own. A number whose format shows a unit behind it
-/// carries that unit, so that it is not taken for the heading's.
+/// The sheet's cells as a table. Row numbers are the sheet's own. A number whose format shows a unit behind
+/// it carries that unit, so that it is not taken for the heading's.
 SourceTable tableOf(const spreadsheet::ReadSheet& sheet);
 
 class SpreadsheetSource : public TableSource {

@@ -158,7 +158,8 @@ class TableReader {
     std::size_t m_next = 1;
     bool m_isUsable = false;
     int m_suggestions = 0;
-    std::map<std::pair<int, std::size_t>, base::Fault> m_broken;  ///< cells without a value, by line and index
+    std::map<std::pair<int, std::size_t>, base::Fault>
+        m_broken;  ///< cells without a value, by line and index
 };
 
 /// The name in a heading, in small letters: "dp" of "dp [kPa]".

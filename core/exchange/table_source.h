@@ -15,8 +15,8 @@ namespace ww::exchange {
 
 inline constexpr base::MessageForm kSheetMissing{
     "sheet_missing", "there is no sheet \"{1}\" in the spreadsheet; add it, or give a sheet that name"};
-inline constexpr base::MessageForm kSheetEmpty{
-    "sheet_empty", "the sheet is empty; give it a row of headings and data"};
+inline constexpr base::MessageForm kSheetEmpty{"sheet_empty",
+                                               "the sheet is empty; give it a row of headings and data"};
 
 /// A cell that holds no value, and why.
 struct CellFailure {
@@ -28,7 +28,7 @@ struct CellFailure {
 struct SourceTable {
     bool isThere = false;
     CsvText text;
-    std::vector<CsvFailure> failures;      ///< why the table as a whole cannot be read; empty, or one
+    std::vector<CsvFailure> failures;  ///< why the table as a whole cannot be read; empty, or one
     std::vector<CellFailure> cellFailures;
 };
 

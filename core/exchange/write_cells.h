@@ -22,12 +22,8 @@ class WriteCells {
     void cell(const char*, bool value) { m_table.add(std::string(value ? "yes" : "no")); }
     void cell(const char*, int number) { m_table.add(number); }
     void cell(const char*, const base::Decimal& number) { m_table.add(number); }
-    void cell(const char*, const std::optional<base::Decimal>& number) {
-        m_table.add(number);
-    }
-    void cell(const char*, const std::optional<base::Instant>& moment) {
-        m_table.add(moment);
-    }
+    void cell(const char*, const std::optional<base::Decimal>& number) { m_table.add(number); }
+    void cell(const char*, const std::optional<base::Instant>& moment) { m_table.add(moment); }
     template <class Enumeration>
     requires std::is_enum_v<Enumeration>
     void cell(const char*, Enumeration word) { m_table.add(std::string(project::name(word))); }

@@ -109,7 +109,7 @@ std::string statusText(project::ReadingStatus status) {
 /// Which row of its round, counted from 1, holds the reading with this id; nothing where there is none.
 template <class Readings>
 std::optional<base::Decimal> placeInRound(const Readings& readings, const std::vector<std::size_t>& rows,
-                         const std::optional<base::Id>& id) {
+                                          const std::optional<base::Id>& id) {
     for (std::size_t i = 0; id && i < rows.size(); ++i) {
         if (readings[rows[i]].id == *id) {
             return base::Decimal::fromNumber(static_cast<double>(i + 1), 0);

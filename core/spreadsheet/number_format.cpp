@@ -90,7 +90,8 @@ class FormatReader {
     void takeBracket() {
         const std::size_t end = m_code.find(']', m_at);
         const std::string_view inside = m_code.substr(m_at, end - m_at);
-        m_isFree = m_isFree || (!inside.empty() && inside.find_first_not_of("hHmMsS") == std::string_view::npos);
+        m_isFree =
+            m_isFree || (!inside.empty() && inside.find_first_not_of("hHmMsS") == std::string_view::npos);
         m_isElapsed = m_isElapsed || m_isFree;
         m_at = end == std::string_view::npos ? m_code.size() : end + 1;
     }

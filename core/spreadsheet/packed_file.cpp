@@ -43,9 +43,8 @@ base::Result<std::unique_ptr<PackedFile>> PackedFile::open(const std::filesystem
     }
     const std::size_t size = std::filesystem::file_size(file, error);
     if (error || size > kLargestPacked_MB * kMegabyte) {
-        return base::Fault{&kSpreadsheetTooLarge,
-                           "",
-                           {std::to_string(size / kMegabyte), std::to_string(kLargestPacked_MB)}};
+        return base::Fault{
+            &kSpreadsheetTooLarge, "", {std::to_string(size / kMegabyte), std::to_string(kLargestPacked_MB)}};
     }
     if (isCompoundFile(file)) {
         return base::Fault{&kSpreadsheetOldOrLocked, "", {}};

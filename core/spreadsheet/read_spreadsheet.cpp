@@ -24,9 +24,8 @@ std::shared_ptr<const CellRemark> broken(base::Fault fault) {
 
 std::string_view withoutBlanks(std::string_view text) {
     const std::size_t first = text.find_first_not_of(" \t\r\n");
-    return first == std::string_view::npos
-               ? std::string_view()
-               : text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
+    return first == std::string_view::npos ? std::string_view()
+                                           : text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
 }
 
 class SheetListener : public XmlListener {
@@ -112,10 +111,10 @@ class SheetListener : public XmlListener {
             return;
         }
         if (m_column >= kMostTableColumns) {
-            m_fault = base::Fault{&kSheetTooWide,
-                                  "",
-                                  {m_sheet.name + "!" + cellName({m_row, m_column}),
-                                   columnName(kMostTableColumns - 1)}};
+            m_fault = base::Fault{
+                &kSheetTooWide,
+                "",
+                {m_sheet.name + "!" + cellName({m_row, m_column}), columnName(kMostTableColumns - 1)}};
             return;
         }
         m_used.text_bytes += cell.text.size();

@@ -54,8 +54,7 @@ struct LineChart {
     std::string title;
     std::string acrossTitle;
     std::string upTitle;
-    std::size_t firstRow = 0;  ///< of the lines; rows of WrittenSheet::rows
-    std::size_t rowCount = 0;
+    std::vector<std::size_t> lineRows;  ///< into WrittenSheet::rows
     std::size_t nameColumn = 0;
     std::size_t headRow = 0;  ///< whose cells stand below the lines
     std::size_t firstColumn = 0;

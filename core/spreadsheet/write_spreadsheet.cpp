@@ -72,7 +72,8 @@ class Writer {
         for (std::size_t column = 0; column < widths.size(); ++column) {
             const auto at = static_cast<lxw_col_t>(column);
             // Room for the filter's mark beside the heading.
-            note(worksheet_set_column(page, at, at, std::min(widths[column], kWidestColumn_signs) + 3, nullptr));
+            note(worksheet_set_column(page, at, at, std::min(widths[column], kWidestColumn_signs) + 3,
+                                      nullptr));
         }
         frame(page, sheet);
         for (const LineChart& chart : sheet.charts) {
@@ -90,10 +91,13 @@ class Writer {
   private:
     void note(lxw_error error) { m_error = m_error == LXW_NO_ERROR ? error : m_error; }
 
-    void put(lxw_worksheet* page, lxw_row_t row, lxw_col_t column, const WrittenCell& cell, lxw_format* look) {
+    void put(lxw_worksheet* page, lxw_row_t row, lxw_col_t column, const WrittenCell& cell,
+             lxw_format* look) {
         if (const auto* number = std::get_if<base::Decimal>(&cell)) {
             const std::string code =
-                number->decimals() == 0 ? "0" : "0." + std::string(static_cast<std::size_t>(number->decimals()), '0');
+                number->decimals() == 0
+                    ? "0"
+                    : "0." + std::string(static_cast<std::size_t>(number->decimals()), '0');
             // Digits that a sheet's number would not give back are kept as a text.
             if (plainDigits(number->value(), numberFormat(code)) == number->text()) {
                 note(worksheet_write_number(page, row, column, number->value(), formatOf(code)));
@@ -123,7 +127,8 @@ class Writer {
         if (shown_s < kFirstSafeDay * 86'400) {
             return false;
         }
-        note(worksheet_write_number(page, row, column, static_cast<double>(shown_s) / 86'400.0, formatOf(code)));
+        note(worksheet_write_number(page, row, column, static_cast<double>(shown_s) / 86'400.0,
+                                    formatOf(code)));
         return true;
     }
 
@@ -158,7 +163,7 @@ class Writer {
         const auto from = static_cast<lxw_col_t>(chart.firstColumn);
         const auto to = static_cast<lxw_col_t>(chart.firstColumn + chart.columnCount - 1);
         const auto name = static_cast<lxw_col_t>(chart.nameColumn);
-        for (std::size_t row = chart.firstRow; row < chart.firstRow + chart.rowCount; ++row) {
+        for (const std::size_t row : chart.lineRows) {
             lxw_chart_series* line = chart_add_series(drawn, nullptr, nullptr);
             chart_series_set_categories(line, sheet.name.c_str(), place(chart.headRow), from,
                                         place(chart.headRow), to);
@@ -173,8 +178,8 @@ class Writer {
         lxw_chart_options size = {};
         size.x_scale = 1.6;
         size.y_scale = 1.6;
-        note(worksheet_insert_chart_opt(page, place(chart.anchorRow), static_cast<lxw_col_t>(chart.anchorColumn),
-                                        drawn, &size));
+        note(worksheet_insert_chart_opt(page, place(chart.anchorRow),
+                                        static_cast<lxw_col_t>(chart.anchorColumn), drawn, &size));
     }
 
     lxw_workbook* m_book;

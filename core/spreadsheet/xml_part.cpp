@@ -63,8 +63,8 @@ std::optional<std::string_view> XmlAttributes::find(std::string_view name) const
 }
 
 base::Outcome readXml(PackedFile& file, const std::string& part, XmlListener& listener) {
-    const std::unique_ptr<XML_ParserStruct, void (*)(XML_Parser)> parser(XML_ParserCreateNS(nullptr, kSeparator),
-                                                                         &XML_ParserFree);
+    const std::unique_ptr<XML_ParserStruct, void (*)(XML_Parser)> parser(
+        XML_ParserCreateNS(nullptr, kSeparator), &XML_ParserFree);
     Telling telling{parser.get(), listener};
     XML_SetUserData(parser.get(), &telling);
     XML_SetElementHandler(parser.get(), tellBegin, tellEnd);
@@ -72,8 +72,8 @@ base::Outcome readXml(PackedFile& file, const std::string& part, XmlListener& li
     XML_SetStartDoctypeDeclHandler(parser.get(), refuseDoctype);
     bool isSound = true;
     const auto take = [&](std::string_view bytes) {
-        isSound = XML_Parse(parser.get(), bytes.data(), static_cast<int>(bytes.size()), XML_FALSE) ==
-                  XML_STATUS_OK;
+        isSound =
+            XML_Parse(parser.get(), bytes.data(), static_cast<int>(bytes.size()), XML_FALSE) == XML_STATUS_OK;
         return isSound;
     };
     const base::Outcome outcome = file.read(part, take);
@@ -88,9 +88,8 @@ base::Outcome readXml(PackedFile& file, const std::string& part, XmlListener& li
         return *fault;
     }
     if (!isSound) {
-        return base::Fault{&kSpreadsheetPartBroken,
-                           "",
-                           {part, std::to_string(XML_GetCurrentLineNumber(parser.get()))}};
+        return base::Fault{
+            &kSpreadsheetPartBroken, "", {part, std::to_string(XML_GetCurrentLineNumber(parser.get()))}};
     }
     return base::Done{};
 }

@@ -170,7 +170,7 @@ std::optional<std::size_t> wholeNumber(std::string_view text) {
     std::size_t number = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
     return error == std::errc() && end == text.data() + text.size() && !text.empty() ? std::optional(number)
-                                                                                       : std::nullopt;
+                                                                                     : std::nullopt;
 }
 
 std::string unescaped(std::string text) {
