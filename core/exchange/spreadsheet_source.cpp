@@ -15,7 +15,7 @@ namespace {
 bool isUnit(std::string_view text) {
     const auto rows = quantity::unitTable();
     return std::any_of(rows.begin(), rows.end(), [&](const quantity::UnitRow& row) {
-        return unitFor(text, row.dimension, row.symbol) == row.unit;
+        return quantity::unitFromSymbol(text, row.dimension) == row.unit;
     });
 }
 

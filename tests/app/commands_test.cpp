@@ -221,5 +221,41 @@ TEST(Usage, BadUsageIsStatusTwoAndHelpIsZero) {
     EXPECT_EQ(runCommand({"check", "--help"}).status, 0);
 }
 
+TEST_F(Commands, ASpreadsheetGoesOutAndComesBack) {
+    const std::string sheet = folder.file("job.xlsx");
+    const auto out = runCommand({"export", file, "--xlsx", sheet});
+    EXPECT_EQ(out.status, 0) << out.err;
+    EXPECT_EQ(out.out, sheet + "\n");
+    const std::string again = folder.file("again.wwj");
+    ASSERT_EQ(runCommand({"new", again, "--from", sheet}).status, 0);
+    for (const std::string& job : {file, again}) {
+        ASSERT_EQ(runCommand({"export", job, "--json", job + ".json"}).status, 0);
+    }
+    EXPECT_EQ(folder.read("again.wwj.json"), folder.read("job.wwj.json"));
+    const auto refused = runCommand({"record", again, "--from", sheet, "--json"});
+    EXPECT_EQ(refused.status, 2);
+    const json document = json::parse(refused.out);
+    EXPECT_TRUE(document["written"].is_null());
+    ASSERT_FALSE(document["faults"].empty());
+    EXPECT_EQ(document["faults"][0]["file"], "job.xlsx");
+    EXPECT_EQ(document["faults"][0]["cell"], "readings!A2");
+    EXPECT_NE(refused.err.find("job.xlsx:readings!A2: round 1 is closed"), std::string::npos) << refused.err;
+}
+
+TEST_F(Commands, ASpreadsheetNeverReplacesAWorkbook) {
+    const std::string before = folder.read("job.wwj");
+    EXPECT_EQ(runCommand({"export", file, "--xlsx", file}).status, 2);
+    EXPECT_EQ(folder.read("job.wwj"), before);
+    EXPECT_EQ(runCommand({"export", file, "--xlsx", folder.file("no/such/folder.xlsx")}).status, 3);
+}
+
+TEST_F(Commands, RecordTakesOneTableAlone) {
+    const std::string table = folder.write(
+        "walk sheet.csv", "round,kind,time,tag,setting,dp[psi]\n3,adjusting,2026-03-04T09:00,T1,3.0,1.3\n");
+    const auto run = runCommand({"record", file, "--from", table});
+    EXPECT_EQ(run.status, 0) << run.err;
+    EXPECT_EQ(runCommand({"record", file, "--from", folder.file("none.csv")}).status, 2);
+}
+
 }  // namespace
 }  // namespace ww::app
