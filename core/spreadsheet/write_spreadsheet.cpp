@@ -3,6 +3,7 @@
 #include <xlsxwriter.h>
 
 #include <algorithm>
+#include <fstream>
 #include <map>
 
 #include "core/spreadsheet/cell_name.h"
@@ -193,6 +194,11 @@ class Writer {
 
 base::Outcome writeSpreadsheet(const std::vector<WrittenSheet>& sheets, const std::filesystem::path& file) {
     const std::string part = file.string() + ".part";
+    std::error_code error;
+    // The library tells of a place that cannot be written on standard error; here it is told once.
+    if (!std::ofstream(part, std::ios::binary)) {
+        return base::Fault{&kSpreadsheetNotWritten, file.string(), {"no such folder, or no permission"}};
+    }
     lxw_error failure = LXW_NO_ERROR;
     {
         Writer writer(part);
@@ -201,7 +207,6 @@ base::Outcome writeSpreadsheet(const std::vector<WrittenSheet>& sheets, const st
         }
         failure = writer.close();
     }
-    std::error_code error;
     if (failure == LXW_NO_ERROR) {
         std::filesystem::rename(part, file, error);
     }

@@ -2,6 +2,7 @@
 // contract is this program's own.
 #include <gtest/gtest.h>
 
+#include <cstdlib>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -240,6 +241,24 @@ TEST_F(Commands, ASpreadsheetGoesOutAndComesBack) {
     EXPECT_EQ(document["faults"][0]["file"], "job.xlsx");
     EXPECT_EQ(document["faults"][0]["cell"], "readings!A2");
     EXPECT_NE(refused.err.find("job.xlsx:readings!A2: round 1 is closed"), std::string::npos) << refused.err;
+}
+
+TEST_F(Commands, AnotherProgramSavesASpreadsheetWithoutLoss) {
+    if (std::system("command -v soffice >/dev/null 2>&1") != 0) {
+        GTEST_SKIP() << "libreoffice-calc is not installed";
+    }
+    ASSERT_EQ(runCommand({"export", file, "--xlsx", folder.file("job.xlsx")}).status, 0);
+    const std::string convert = "HOME='" + folder.path().string() +
+                                "' timeout 100 soffice --headless --convert-to xlsx --outdir '" +
+                                folder.file("saved") + "' '" + folder.file("job.xlsx") + "' >/dev/null 2>&1";
+    ASSERT_EQ(std::system(convert.c_str()), 0);
+    const std::string again = folder.file("again.wwj");
+    const auto made = runCommand({"new", again, "--from", folder.file("saved/job.xlsx")});
+    ASSERT_EQ(made.status, 0) << made.err;
+    for (const std::string& job : {file, again}) {
+        ASSERT_EQ(runCommand({"export", job, "--json", job + ".json"}).status, 0);
+    }
+    EXPECT_EQ(folder.read("again.wwj.json"), folder.read("job.wwj.json"));
 }
 
 TEST_F(Commands, ASpreadsheetNeverReplacesAWorkbook) {
