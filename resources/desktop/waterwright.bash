@@ -18,7 +18,11 @@ _waterwright() {
     fi
 
     case "$prev" in
-        --from | --csv)
+        --from)
+            _filedir xlsx
+            return
+            ;;
+        --csv)
             _filedir -d
             return
             ;;
@@ -31,6 +35,10 @@ _waterwright() {
                 _filedir json
                 return
             fi
+            ;;
+        --xlsx)
+            _filedir xlsx
+            return
             ;;
         --sign)
             _filedir p12
@@ -66,7 +74,7 @@ _waterwright() {
             predict) options="--set --close --speed --impeller --json" ;;
             advise | pump) options="--json" ;;
             report) options="--out --round --sign --role --pass-file" ;;
-            export) options="--csv --json" ;;
+            export) options="--csv --xlsx --json" ;;
             merge) options="--out --json" ;;
             verify) options="--trust --workbook --json" ;;
             *) return ;;
