@@ -5,7 +5,7 @@ For the making of the sample jobs only. The technician knows nothing but reading
 import datetime
 import math
 
-from loop_model import FULLY_OPEN
+from loop_model import FULLY_OPEN, GRAVITY
 
 # Spreads around what certificates say (standard deviations).
 METER_GAIN_SPREAD, METER_SPREAD = 0.003, 0.003
@@ -46,11 +46,16 @@ class Pump:
         x = flow / self.best_flow
         return self.best_efficiency * (1 - 0.85 * abs(1 - x) ** 1.9)
 
-    def rows(self, npsh_start, npsh_rise):
-        for flow in self.flows:
-            efficiency = "" if flow == 0 else f"{100 * self.efficiency(flow):.1f}"
-            npsh = "" if flow == 0 else f"{npsh_start + npsh_rise * (flow / self.best_flow) ** 2:.1f}"
-            yield [self.tag, f"{flow:g}", f"{self.head(flow):.1f}", efficiency, npsh]
+    def rows(self, npsh_start, npsh_rise, impellers):
+        """The maker's curves, one an impeller, the full one first: a trim takes a little more than its square."""
+        for impeller in impellers:
+            ratio = impeller / impellers[0]
+            for full in self.flows:
+                flow = full * ratio ** 1.1
+                efficiency = "" if full == 0 else f"{100 * self.efficiency(full) * ratio ** 0.2:.1f}"
+                npsh = "" if full == 0 else f"{npsh_start + npsh_rise * (flow / self.best_flow) ** 2:.1f}"
+                yield [self.tag, f"{flow:.3g}", f"{self.head(full) * ratio ** 2.2:.1f}", efficiency, npsh,
+                       f"{impeller:g}"]
 
 
 class Walk:
@@ -127,18 +132,67 @@ class Walk:
                                f"{self.loop.flows[branch.tag] / branch.design:.4f}"])
 
 
-def pump_row(walk, pump, gauge_digits, gauge_unit, static, volts, motor_efficiency, power_factor):
-    """Gauges, speed and motor of the pump now."""
-    loop, noise = walk.loop, walk.noise
-    rise = loop.head_bar(loop.total) / gauge_unit
-    flow = loop.total / loop.speed
-    head_m = loop.head_bar(loop.total) / loop.bar_per_m
-    efficiency = pump.efficiency(flow / pump.flow_unit)
-    shaft_kw = loop.bar_per_m * head_m * 1e5 * loop.total / 3600 / 1000 / efficiency
-    power = shaft_kw / motor_efficiency * (1 + noise.normal(0.005))
-    read_volts = volts * (1 + noise.normal(0.004))
-    amps = 1000 * power / (math.sqrt(3) * read_volts * power_factor)
-    suction = static * (1 + noise.normal(0.004))
-    return [walk.round, walk.tick(5), pump.tag, f"{suction:.{gauge_digits}f}",
-            f"{suction + rise * (1 + noise.normal(0.004)):.{gauge_digits}f}", f"{pump.rpm * loop.speed:.0f}",
-            f"{read_volts:.0f}", f"{amps:.2f}", f"{power:.2f}", "PG-1", walk.person]
+class Taps:
+    """Where the gauges of a pump sit: heights and pipe diameters at suction and discharge, m."""
+
+    def __init__(self, suction_height, discharge_height, suction_diameter, discharge_diameter):
+        self.rise = discharge_height - suction_height
+        self.areas = [math.pi * d ** 2 / 4 for d in (suction_diameter, discharge_diameter)]
+
+    def gauge_rise_bar(self, loop, flow, head_bar):
+        """What two exact gauges differ by where the pump makes head_bar at flow (m3/h)."""
+        suction, discharge = [flow / 3600 / area for area in self.areas]
+        velocity = 1000 * loop.bar_per_m / GRAVITY * (discharge ** 2 - suction ** 2) / 2 / 1000
+        return head_bar - self.rise * loop.bar_per_m - velocity
+
+
+PUMP_COLUMNS = ["round", "time", "pump", "suction[{0}]", "discharge[{0}]", "speed[rpm]", "volts[V]", "volts_second[V]",
+                "volts_third[V]", "amps[A]", "amps_second[A]", "amps_third[A]", "power[kW]", "instrument", "person",
+                "point", "note"]
+
+
+class PumpTest:
+    """What the gauges and the clamp meter of one pump show; what is added to a walk draws noise of its own."""
+
+    def __init__(self, walk, pump, taps, digits, unit, static, volts, motor_efficiency, power_factor, noise):
+        self.walk, self.pump, self.taps, self.digits, self.unit = walk, pump, taps, digits, unit
+        self.static, self.volts, self.noise = static, volts, noise
+        self.motor_efficiency, self.power_factor = motor_efficiency, power_factor
+        self.rows = []
+
+    def _text(self, value):
+        return f"{value:.{self.digits}f}"
+
+    def at_rest(self, time):
+        """Pump off: the gauges show the fill pressure at their heights."""
+        suction = self.static * (1 + self.noise.normal(0.002))
+        discharge = suction + self.taps.gauge_rise_bar(self.walk.loop, 0, 0) / self.unit
+        self.rows.append([self.walk.round, time, self.pump.tag, self._text(suction), self._text(discharge), "0"] +
+                         [""] * 7 + ["PG-1", self.walk.person, "static", "pump off, valves open"])
+
+    def shutoff(self, time, note):
+        """Discharge valve shut for a moment."""
+        loop = self.walk.loop
+        suction = self.static * (1 + self.noise.normal(0.002))
+        head = loop.pump_head(0) * loop.bar_per_m * (1 + self.noise.normal(0.002))
+        discharge = suction + self.taps.gauge_rise_bar(loop, 0, head) / self.unit
+        self.rows.append([self.walk.round, time, self.pump.tag, self._text(suction), self._text(discharge),
+                          f"{self.pump.rpm:.0f}"] + [""] * 7 + ["PG-1", self.walk.person, "shutoff", note])
+
+    def running(self, point="", note=""):
+        """Gauges, speed and motor of the pump now."""
+        loop, noise = self.walk.loop, self.walk.noise
+        head_bar = loop.head_bar(loop.total)
+        efficiency = self.pump.efficiency(loop.total / loop.speed / self.pump.flow_unit)
+        shaft_kw = head_bar * 1e5 * loop.total / 3600 / 1000 / efficiency
+        power = shaft_kw / self.motor_efficiency * (1 + noise.normal(0.005))
+        read_volts = self.volts * (1 + noise.normal(0.004))
+        amps = 1000 * power / (math.sqrt(3) * read_volts * self.power_factor)
+        suction = self.static * (1 + noise.normal(0.004))
+        rise = self.taps.gauge_rise_bar(loop, loop.total, head_bar) / self.unit * (1 + noise.normal(0.004))
+        volts = [read_volts] + [read_volts * (1 + self.noise.normal(0.003)) for _ in range(2)]
+        amperes = [amps] + [amps * (1 + self.noise.normal(0.012)) for _ in range(2)]
+        self.rows.append([self.walk.round, self.walk.tick(5), self.pump.tag, self._text(suction),
+                          self._text(suction + rise), f"{self.pump.rpm * loop.speed:.0f}"] +
+                         [f"{volt:.0f}" for volt in volts] + [f"{ampere:.2f}" for ampere in amperes] +
+                         [f"{power:.2f}", "PG-1", self.walk.person, point, note])

@@ -11,7 +11,7 @@ import sys
 
 sys.dont_write_bytecode = True  # the folder keeps only what is committed
 
-from fieldwork import Meter, Pump, Walk, pump_row
+from fieldwork import PUMP_COLUMNS, Meter, Pump, PumpTest, Taps, Walk
 from loop_model import GRAVITY, KV_OPEN, Branch, Loop, Noise, shape_flanged, shape_screwed
 
 # Units: value in the unit times the factor is m3/h, bar or Kv.
@@ -20,6 +20,7 @@ LITRE_PER_SECOND = 3.6
 PSI = 0.45359237 * GRAVITY / 0.0254 ** 2 / 1e5
 KPA = 0.01
 FOOT_M = 0.3048
+INCH_M = 0.0254
 CV = GPM / math.sqrt(PSI)
 # Densities, kg/m3: IAPWS-IF97 at 0.3 MPa; Melinder (2010), 30 % propylene glycol by mass.
 WATER_170F = 973.941
@@ -62,7 +63,7 @@ def write_table(folder, name, header, rows):
         writer.writerows(rows)
 
 
-def write_job(folder, job, valves, branches, pumps, curve, instruments, walk, pump_readings):
+def write_job(folder, job, valves, branches, pumps, curve, instruments, walk, pump_readings, load, set_points=None):
     """All tables of a job. Each of job, valves, ... is (header, rows), job its rows."""
     folder.mkdir(parents=True, exist_ok=True)
     write_table(folder, "job.csv", ["key", "value"], job)
@@ -74,9 +75,10 @@ def write_job(folder, job, valves, branches, pumps, curve, instruments, walk, pu
     unit = "psi" if walk.dp_unit == PSI else "kPa"
     write_table(folder, "readings.csv",
                 ["round", "kind", "time", "tag", "setting", f"dp[{unit}]", "instrument", "person", "note"], walk.rows)
-    write_table(folder, "pump_readings.csv",
-                ["round", "time", "pump", f"suction[{unit}]", f"discharge[{unit}]", "speed[rpm]", "volts[V]",
-                 "amps[A]", "power[kW]", "instrument", "person"], pump_readings)
+    write_table(folder, "pump_readings.csv", [column.format(unit) for column in PUMP_COLUMNS], pump_readings)
+    write_table(folder, "load.csv", ["hours", "flow[%]"], load)
+    if set_points:
+        write_table(folder, "set_points.csv", *set_points)
     write_table(folder.parent, folder.name + "_truth.csv", ["round", "tag", "flow[m3/h]", "of_design"], walk.truth)
 
 
@@ -92,6 +94,8 @@ def library_heating(folder):
                 ("C3", "Lobby air handler", 16.0, 1.4, 14.0, "DN32"), ("C4", "Stacks east", 7.5, 1.8, 8.0, "DN20"),
                 ("C5", "Archive air handler", 14.0, 1.3, 20.0, "DN32"), ("C6", "Stacks west", 10.0, 1.5, 10.0, "DN25"),
                 ("C7", "Staff rooms", 6.5, 1.2, 8.5, "DN20")]
+    # Straight pipe before and behind each valve in diameters, height over the pump in ft.
+    places = [(8, 3, 4), (6, 2, 4), (10, 4, 4), (5, 2, 16), (12, 4, 28), (4, 2, 16), (6, 3, 16)]
     branches = [Branch(tag, serves, flow * GPM, run * bar_per_foot, own * bar_per_foot,
                        size)
                 for tag, serves, flow, run, own, size in schedule]
@@ -103,25 +107,24 @@ def library_heating(folder):
     meters = [Meter("DPM-1", "dp meter, low range", "L-20417", 3, 0.005, 2, "2025-09-15", "2026-09-15", noise),
               Meter("DPM-2", "dp meter, high range", "H-11862", 15, 0.015, 2, "2025-09-15", "2026-09-15", noise)]
     walk = Walk(loop, PSI, meters, noise)
-    pump_rows = []
-
-    def read_pump():
-        pump_rows.append(pump_row(walk, pump, 1, PSI, 14.2, 460, 0.84 * 0.97, 0.78))
-
+    taps = Taps(1.0 * FOOT_M, 2.5 * FOOT_M, 3.068 * INCH_M, 2.469 * INCH_M)
+    test = PumpTest(walk, pump, taps, 1, PSI, 14.2, 460, 0.84 * 0.97, 0.78, Noise(random.Random(20260303)))
     by_tag = loop.by_tag
     walk.start(1, "survey", "2026-03-02T08:30", "Maren Dahlke")
-    read_pump()
+    test.at_rest("2026-03-02T08:26")
+    test.shutoff("2026-03-02T08:29", "boiler off and cooled; valve shut for 20 s")
+    test.running("full open")
     walk.walk({"C1": "all seven valves at the stop; control valves held open",
                "C5": "lowest share of all, although it is not the last"})
     walk.start(2, "adjusting", "2026-03-02T13:00", "Maren Dahlke")
     for tag in ["C6", "C4", "C3", "C2", "C1"]:
         walk.match(by_tag[tag], by_tag["C7"], "matched to C7, the last circuit")
-    read_pump()
+    test.running()
     walk.walk({"C5": "short with its valve at the stop: C5 is the index, not C7"})
     walk.start(3, "adjusting", "2026-03-03T08:15", "Teo Brandvold")
     for tag in ["C7", "C6", "C4", "C3"]:
         walk.match(by_tag[tag], by_tag["C5"], "matched to C5")
-    read_pump()
+    test.running()
     walk.walk({"C1": "not yet matched to C5", "C2": "not yet matched to C5"})
     walk.start(4, "final", "2026-03-04T08:00", "Maren Dahlke")
     for tag in ["C7", "C6", "C4", "C3", "C2", "C1"]:
@@ -129,30 +132,43 @@ def library_heating(folder):
     read = sum(walk.of_design(b, walk.read(b)[0]) * b.design for b in branches)
     loop.speed = round(pump.rpm * sum(b.design for b in branches) / read, -1) / pump.rpm
     loop.solve()
-    read_pump()
+    test.running("final")
     walk.walk({"C5": "valve at the stop"})
 
+    c5 = by_tag["C5"]
+    circuit = (c5.circuit_loss * c5.circuit_factor * (loop.flows["C5"] / c5.design) ** 2 + loop.valve_dp(c5)) / PSI
     sizes = sorted({b.size for b in branches}, key=list(KV_OPEN).index)
     write_job(
         folder,
         [["name", "Library heating"], ["site", "Fernhollow, Mill Lane 4"], ["client", "Fernhollow Library Trust"],
          ["units", "US"], ["fluid", "water"], ["temperature[F]", "170"], ["tolerance_low[%]", "-10"],
          ["tolerance_high[%]", "10"], ["matching_band[%]", "5"], ["power_price[1/kWh]", "0.14"], ["currency", "USD"],
-         ["hours[h/yr]", "4200"]],
+         ["hours[h/yr]", "4200"], ["altitude[ft]", "640"], ["fill_pressure[psi]", "13.8"],
+         ["code_form", "percent or floor"], ["code_edition", "Fernhollow County energy code, 2024"],
+         ["code_clause", "6.4, hydronic balancing"]],
         (["model", "size", "scale", "setting", "Cv", "minimum_dp[psi]", "maximum_dp[psi]", "accuracy[%]"],
          [row for size in sizes for row in table_rows("BV-A", size, SIZE_LABELS[size], CV, "0.15", "4")]),
         (["tag", "parent", "serves", "kind", "design_flow[gpm]", "run_loss[ft]", "circuit_loss[ft]", "valve_model",
-          "valve_size", "setting", "side"],
-         [[tag, "", serves, "manual", f"{flow:g}", f"{run:.1f}", f"{own:.1f}", "BV-A",
-           SIZE_LABELS[size], "4.0", "return"] for tag, serves, flow, run, own, size in schedule]),
+          "valve_size", "setting", "side", "upstream_diameters", "downstream_diameters", "elevation[ft]", "policy"],
+         [[tag, "", serves, "manual", f"{flow:g}", f"{run:.1f}", f"{own:.1f}", "BV-A", SIZE_LABELS[size], "4.0",
+           "return", up, down, height, "proportional"]
+          for (tag, serves, flow, run, own, size), (up, down, height) in zip(schedule, places)]),
         (["tag", "running", "speed[rpm]", "impeller[in]", "impeller_min[in]", "motor_power[hp]", "motor_efficiency[%]",
-          "volts[V]", "amps[A]", "service_factor"],
-         [["P-1", "yes", "1750", "6.5", "5.25", "3", "84", "460", "4.3", "1.15"]]),
-        (["pump", "flow[gpm]", "head[ft]", "efficiency[%]", "npshr[ft]"], pump.rows(3.2, 2.6)),
+          "volts[V]", "amps[A]", "service_factor", "suction_diameter[in]", "discharge_diameter[in]",
+          "suction_gauge_height[ft]", "discharge_gauge_height[ft]", "power_factor[%]", "no_load_amps[A]",
+          "minimum_speed[%]", "drive"],
+         [["P-1", "yes", "1750", "6.5", "5.25", "3", "84", "460", "4.3", "1.15", "3.068", "2.469", "1.0", "2.5", "78",
+           "1.3", "35", "yes"]]),
+        (["pump", "flow[gpm]", "head[ft]", "efficiency[%]", "npshr[ft]", "impeller[in]"],
+         pump.rows(3.2, 2.6, [6.5, 6.0, 5.5])),
         (["tag", "kind", "serial", "range[psi]", "accuracy[%]", "accuracy_floor[psi]", "calibrated", "due"],
          [meter.row() for meter in meters] +
          [["PG-1", "pressure gauge, digital", "G-30955", "60", "0.5", "0.05", "2025-11-03", "2026-11-03"]]),
-        walk, pump_rows)
+        walk, test.rows, [["500", "100"], ["1300", "75"], ["1500", "50"], ["900", "30"]],
+        (["pump", "sensor", "location", "method", "zero[psi]", "dp[psi]", "flow[gpm]", "speed[rpm]", "margin[psi]",
+          "low_limit[psi]", "high_limit[psi]", "reset", "set_by", "time", "note"],
+         [["P-1", "DPS-1", "across circuit C5", "index at design", "0.02", f"{circuit:.1f}", f"{loop.total / GPM:.1f}",
+           f"{pump.rpm * loop.speed:.0f}", "0.5", "4", "12", "none", "Maren Dahlke", "2026-03-04T11:20", ""]]))
     return loop, walk
 
 
@@ -198,13 +214,11 @@ def clinic_cooling(folder):
     meters = [Meter("DPM-3", "dp meter, low range", "L-20588", 20, 0.05, 2, "2026-01-20", "2027-01-20", noise),
               Meter("DPM-4", "dp meter, high range", "H-11907", 150, 0.1, 1, "2026-01-20", "2027-01-20", noise)]
     walk = Walk(loop, KPA, meters, noise)
-    pump_rows = []
-
-    def read_pump():
-        pump_rows.append(pump_row(walk, pump, 0, KPA, 148, 400, 0.86, 0.81))
-
+    taps = Taps(0.6, 1.1, 0.0825, 0.0703)
+    test = PumpTest(walk, pump, taps, 0, KPA, 148, 400, 0.86, 0.81, Noise(random.Random(20260512)))
     walk.start(1, "survey", "2026-05-11T08:20", "Ines Kallweit")
-    read_pump()
+    test.at_rest("2026-05-11T08:16")
+    test.running("full open", "no shutoff test: the only pump of the chiller")
     walk.walk({"RA": "all valves at the stop; terminals driven to full cooling",
                "A7": "valve too large for this coil, dp hardly moves the meter",
                "B5": "automatic limiter: dp read for its working range"})
@@ -213,12 +227,12 @@ def clinic_cooling(folder):
         walk.match(by_tag[tag], by_tag["B8"])
     for tag in ["X5", "X4", "X2", "X1"]:
         walk.match(by_tag[tag], by_tag["X3"])
-    read_pump()
+    test.running()
     walk.walk()
     walk.start(3, "adjusting", "2026-05-13T08:05", "Piet Aldana")
     for tag in ["C4", "C3", "C2", "C1"]:
         walk.match(by_tag[tag], by_tag["CX"])
-    read_pump()
+    test.running()
     walk.walk({"A7": "still too little to read; riser RA not matched yet"})
 
     sizes = sorted({(b.model, b.size) for b in branches if b.kind == "manual"},
@@ -230,21 +244,26 @@ def clinic_cooling(folder):
         [["name", "Clinic cooling"], ["site", "Marrowfield, Orchard Rise 12"], ["client", "Marrowfield Day Clinic"],
          ["units", "SI"], ["fluid", "propylene glycol"], ["concentration[%]", "30"], ["temperature[C]", "7"],
          ["tolerance_low[%]", "-10"], ["tolerance_high[%]", "10"], ["matching_band[%]", "5"],
-         ["power_price[1/kWh]", "0.24"], ["currency", "EUR"], ["hours[h/yr]", "2800"]],
+         ["power_price[1/kWh]", "0.24"], ["currency", "EUR"], ["hours[h/yr]", "2800"], ["altitude[m]", "310"],
+         ["fill_pressure[kPa]", "120"], ["code_form", "percent only"]],
         (["model", "size", "scale", "setting", "Kv", "minimum_dp[kPa]", "maximum_dp[kPa]", "accuracy[%]"], rows),
         (["tag", "parent", "serves", "kind", "design_flow[L/s]", "run_loss[kPa]", "circuit_loss[kPa]", "valve_model",
-          "valve_size", "setting", "side"],
+          "valve_size", "setting", "side", "policy", "policy_reason"],
          [[tag, parent, serves, by_tag[tag].kind, f"{round(by_tag[tag].design / LITRE_PER_SECOND, 3):g}", f"{run:.1f}",
-           f"{own:.1f}", by_tag[tag].model, by_tag[tag].size, "" if tag == "B5" else "4.0", "return"]
+           f"{own:.1f}", by_tag[tag].model, by_tag[tag].size, "" if tag == "B5" else "4.0", "return",
+           "verify limiter" if tag == "B5" else "proportional", "holds its own flow" if tag == "B5" else ""]
           for tag, parent, serves, flow, run, own in schedule]),
         (["tag", "running", "speed[rpm]", "impeller[mm]", "impeller_min[mm]", "motor_power[kW]", "motor_efficiency[%]",
-          "volts[V]", "amps[A]", "service_factor"],
-         [["P-21", "yes", "1450", "218", "176", "3", "86", "400", "6.4", "1.0"]]),
-        (["pump", "flow[m3/h]", "head[m]", "efficiency[%]", "npshr[m]"], pump.rows(1.1, 0.9)),
+          "volts[V]", "amps[A]", "service_factor", "suction_diameter[mm]", "discharge_diameter[mm]",
+          "suction_gauge_height[m]", "discharge_gauge_height[m]", "power_factor[%]", "guards_source"],
+         [["P-21", "yes", "1450", "218", "176", "3", "86", "400", "6.4", "1.0", "82.5", "70.3", "0.6", "1.1", "81",
+           "yes"]]),
+        (["pump", "flow[m3/h]", "head[m]", "efficiency[%]", "npshr[m]", "impeller[mm]"],
+         pump.rows(1.1, 0.9, [218, 200])),
         (["tag", "kind", "serial", "range[kPa]", "accuracy[%]", "accuracy_floor[kPa]", "calibrated", "due"],
          [meter.row() for meter in meters] +
          [["PG-1", "pressure gauge, digital", "G-31204", "600", "0.5", "0.5", "2026-01-20", "2027-01-20"]]),
-        walk, pump_rows)
+        walk, test.rows, [["300", "100"], ["900", "80"], ["1000", "55"], ["600", "35"]])
     return loop, walk
 
 

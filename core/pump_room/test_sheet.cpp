@@ -25,23 +25,6 @@ void addPhase(const std::optional<quantity::Measured<Q>>& typed, std::vector<Q>&
     }
 }
 
-/// Standard uncertainty of discharge less suction: instrument and digits of each.
-PressureDifference riseUncertainty(const Project& project, const PumpReading& reading) {
-    const project::Instrument* instrument =
-        reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
-    const quantity::Density density = project.fluid().density();
-    const auto of = [&](const quantity::Measured<PressureDifference>& typed) {
-        return balancing::detail::dpUncertainty(typed, typed.value, instrument, density).si();
-    };
-    if (reading.gaugeRise) {
-        return PressureDifference::si(of(*reading.gaugeRise));
-    }
-    const auto ofGauge = [&](const std::optional<quantity::Measured<quantity::GaugePressure>>& gauge) {
-        return gauge ? of({gauge->digits, gauge->unit, PressureDifference::si(gauge->value.si())}) : 0.0;
-    };
-    return PressureDifference::si(std::hypot(ofGauge(reading.suction), ofGauge(reading.discharge)));
-}
-
 /// Sum of the terminals of each round that read them all, with its uncertainty; by index into rounds().
 std::vector<std::optional<energy::FlowValue>> sumsByRound(const Project& project) {
     std::vector<std::optional<energy::FlowValue>> sums(project.rounds().size());
@@ -67,9 +50,8 @@ PumpTestPoint pointOf(const Project& project, const PumpReading& reading,
                       const std::optional<energy::FlowValue>& terminals) {
     PumpTestPoint point;
     point.kind = reading.point;
-    point.gauges = {quantity::valueOf(reading.suction), quantity::valueOf(reading.discharge),
-                    quantity::valueOf(reading.gaugeRise)};
-    point.riseUncertainty = riseUncertainty(project, reading);
+    point.gauges = balancing::detail::gaugesOf(reading);
+    point.riseUncertainty = balancing::detail::riseUncertainty(project, reading);
     point.speed = quantity::valueOf(reading.speed);
     if (reading.flow) {
         // A meter whose accuracy nobody states: its last written place.
@@ -100,8 +82,7 @@ energy::PumpTestInput inputOf(const Project& project, const project::Pump& pump)
     input.curve = project.pumpCurve(pump.id);
     input.statedImpeller = quantity::valueOf(pump.impeller);
     input.ratedSpeed = quantity::valueOf(pump.speed);
-    input.station = {quantity::valueOf(pump.suctionGaugeHeight), quantity::valueOf(pump.dischargeGaugeHeight),
-                     quantity::valueOf(pump.suctionDiameter), quantity::valueOf(pump.dischargeDiameter)};
+    input.station = balancing::detail::gaugeStation(pump);
     input.plate = motorPlate(pump);
     input.units = project::shownUnits(project, pump);
     input.density = project.fluid().density();

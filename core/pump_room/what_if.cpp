@@ -1,6 +1,7 @@
 #include "core/pump_room/what_if.h"
 
 #include <algorithm>
+#include <map>
 
 #include "core/balancing/advice/proportional_balance.h"
 #include "core/project/units.h"
@@ -187,18 +188,66 @@ class Answer {
     WhatIf m_out;
 };
 
+/// Puts each change into words; branches that earlier changes added are known to later ones.
+class ChangeWords {
+  public:
+    explicit ChangeWords(const Project& project) : m_project(project) {}
+
+    base::Fault operator()(const AddBranch& change) {
+        m_added[change.branch.id] = change.branch;
+        const std::string flow = flowOf(change.branch);
+        const project::Branch* parent = change.branch.parent ? find(*change.branch.parent) : nullptr;
+        return parent == nullptr ? base::Fault{&kZoneAddedAtPump, change.branch.tag, {flow}}
+                                 : base::Fault{&kZoneAdded, change.branch.tag, {parent->tag, flow}};
+    }
+    base::Fault operator()(const RemoveBranch& change) {
+        const project::Branch* branch = find(change.branch);
+        return {&kZoneRemoved, branch == nullptr ? "-" : branch->tag, {}};
+    }
+    base::Fault operator()(const ChangeFlow& change) {
+        const project::Branch* branch = find(change.branch);
+        return {&kZoneFlowChanged,
+                branch == nullptr ? "-" : branch->tag,
+                {branch == nullptr ? "-" : flowOf(*branch), change.flow.text()}};
+    }
+
+  private:
+    static std::string flowOf(const project::Branch& branch) {
+        return branch.designFlow ? branch.designFlow->text() : "-";
+    }
+    const project::Branch* find(const Id& id) const {
+        const auto added = m_added.find(id);
+        return added != m_added.end() ? &added->second : m_project.branches().find(id);
+    }
+
+    const Project& m_project;
+    std::map<Id, project::Branch> m_added;
+};
+
 }  // namespace
+
+std::vector<base::Fault> changeSentences(const Project& project, const std::vector<ZoneChange>& changes) {
+    ChangeWords words(project);
+    std::vector<base::Fault> sentences;
+    for (const ZoneChange& change : changes) {
+        sentences.push_back(std::visit(words, change));
+    }
+    return sentences;
+}
 
 WhatIf whatIf(const Project& project, const std::vector<ZoneChange>& changes,
               const balancing::Resistances& learned) {
     ChangedJob job = changed(project, changes);
     if (!job.faults.empty()) {
         WhatIf out;
+        out.changes = changeSentences(project, changes);
         out.project = std::move(job.project);
         out.faults = std::move(job.faults);
         return out;
     }
-    return Answer(project, std::move(job), learned).take();
+    WhatIf out = Answer(project, std::move(job), learned).take();
+    out.changes = changeSentences(project, changes);
+    return out;
 }
 
 }  // namespace ww::pump_room

@@ -14,6 +14,12 @@ namespace ww::pump_room {
 using quantity::PressureDifference;
 using quantity::Setting;
 
+// What is tried. Subject: the tag.
+inline constexpr base::MessageForm kZoneAdded{"zone_added", "added below {1}, {2} at design"};
+inline constexpr base::MessageForm kZoneAddedAtPump{"zone_added_at_pump", "added at the pump, {1} at design"};
+inline constexpr base::MessageForm kZoneRemoved{"zone_removed", "taken away with all below it"};
+inline constexpr base::MessageForm kZoneFlowChanged{"zone_flow_changed", "{2} at design instead of {1}"};
+
 inline constexpr base::MessageForm kZoneStale{
     "zone_stale",
     "the balance of round {1} and any report signed on it no longer hold once this change is made; balance "
@@ -48,6 +54,7 @@ struct ZoneBranch {
 };
 
 struct WhatIf {
+    std::vector<base::Fault> changes;  ///< what is tried, in order; subject: a tag
     project::Project project;          ///< the changed copy
     project::Edit edit;                ///< what makes the job the same; empty where a fault prevents it
     std::vector<ZoneBranch> branches;  ///< in the order of project.branches()
@@ -63,6 +70,10 @@ struct WhatIf {
     std::vector<base::Fault> findings;   ///< what to know; subject: a tag
     std::vector<base::Fault> faults;     ///< what prevents an answer
 };
+
+/// What is tried, a sentence a change; flows in the units they were entered in.
+std::vector<base::Fault> changeSentences(const project::Project& project,
+                                         const std::vector<ZoneChange>& changes);
 
 /// Applies the changes in their order to a copy and computes it, with the learned resistances where there are
 /// any.

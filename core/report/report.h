@@ -97,7 +97,11 @@ struct ReportOptions {
     std::shared_ptr<const pump_room::PumpPicture> pumps;
 };
 
+/// A balance report tells what was read; a study what a change would do.
+enum class ReportKind { Balance, Study };
+
 struct Report {
+    ReportKind kind = ReportKind::Balance;
     std::string jobName;
     std::vector<std::string> titleLines;  ///< system, site, client, dates, people
     bool isDraft = true;

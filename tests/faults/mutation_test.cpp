@@ -6,6 +6,7 @@
 
 #include <chrono>
 #include <cstdlib>
+#include <ctime>
 #include <random>
 
 #include "core/store/store_messages.h"
@@ -47,9 +48,10 @@ class Mutation : public testing::Test {
     /// Opens these bytes; false where they are refused. What opens must be the whole job.
     bool opens(const std::string& bytes, const std::string& what) {
         m_folder.write("job.wwj", bytes);
-        const auto begin = std::chrono::steady_clock::now();
+        // Seconds of the processor: other programs on the machine do not count.
+        const std::clock_t begin = std::clock();
         auto opened = Workbook::open(path(), OpenMode::ReadOnly, session());
-        EXPECT_LT(std::chrono::steady_clock::now() - begin, std::chrono::seconds(5)) << what;
+        EXPECT_LT(std::clock() - begin, 5 * CLOCKS_PER_SEC) << what;
         if (opened) {
             EXPECT_EQ(support::recordsOf((*opened)->project()), m_records) << what;
             return true;

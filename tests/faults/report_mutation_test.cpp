@@ -2,7 +2,7 @@
 // without a crash and in good time. Seeded; WW_LONG in the environment asks for ten times as many.
 #include <gtest/gtest.h>
 
-#include <chrono>
+#include <ctime>
 #include <cstdlib>
 #include <random>
 
@@ -61,11 +61,12 @@ TEST(ReportMutation, IsAlwaysAnsweredAndNeverPassed) {
         if (i % 3 == 0) {
             bytes = damaged(std::move(bytes), random);
         }
-        const auto begun = std::chrono::steady_clock::now();
+        // Seconds of the processor: other programs on the machine do not count.
+        const std::clock_t begun = std::clock();
         const bool isIntact = verifyReport(bytes).isIntact;
-        const auto took = std::chrono::steady_clock::now() - begun;
+        const std::clock_t took = std::clock() - begun;
         ASSERT_TRUE(!isIntact || bytes == sound || bytes == onceSigned()) << "mutation " << i;
-        ASSERT_LT(took, std::chrono::seconds(5)) << "mutation " << i;
+        ASSERT_LT(took, 5 * CLOCKS_PER_SEC) << "mutation " << i;
     }
 }
 

@@ -2,6 +2,7 @@
 // workbook noted is there, and the workbook is intact. WW_SIGN_KILLS sets how often (40 unless said
 // otherwise).
 
+#include <fcntl.h>
 #include <gtest/gtest.h>
 #include <signal.h>
 #include <sys/wait.h>
@@ -13,6 +14,7 @@
 #include <random>
 #include <thread>
 
+#include "core/base/expects.h"
 #include "core/seal/verify_report.h"
 #include "core/workbook/report_signing.h"
 #include "tests/support/full_disk.h"
@@ -38,11 +40,38 @@ SigningRequest requestFor(const std::filesystem::path& out, seal::Role role) {
             [](const seal::BlockText&, const seal::PaperSize&) { return support::squareDrawing(0); }};
 }
 
+/// Tells by one byte each that the workbook is open and that a report is signed by both. A full pipe is no
+/// matter: nobody listens for more than the first two.
+class Progress {
+  public:
+    Progress() {
+        EXPECTS(::pipe(m_ends) == 0);
+        ::fcntl(m_ends[1], F_SETFL, O_NONBLOCK);
+    }
+    ~Progress() {
+        ::close(m_ends[0]);
+        ::close(m_ends[1]);
+    }
+    Progress(const Progress&) = delete;
+    Progress& operator=(const Progress&) = delete;
+
+    void tell() const { (void)!::write(m_ends[1], "x", 1); }
+    void await() const {
+        char byte = 0;
+        (void)!::read(m_ends[0], &byte, 1);
+    }
+
+  private:
+    int m_ends[2] = {-1, -1};
+};
+
 /// Signs one report after the other, by two people each, until it is killed.
-[[noreturn]] void signOn(const std::string& file, const std::filesystem::path& folder, int life) {
+[[noreturn]] void signOn(const std::string& file, const std::filesystem::path& folder, int life,
+                         const Progress& progress) {
     Laptop laptop("A. Fields", "LT-1", 10'000'000 + static_cast<std::uint64_t>(life) * 10'000);
     laptop.clock = support::FixedClock("2026-03-05T09:30:00Z");
     laptop.open(file);
+    progress.tell();
     for (int number = 0; laptop.job != nullptr; ++number) {
         const auto out = folder / ("r" + std::to_string(life) + "_" + std::to_string(number) + ".pdf");
         for (const seal::Role role : {seal::Role::Technician, seal::Role::Supervisor}) {
@@ -50,6 +79,7 @@ SigningRequest requestFor(const std::filesystem::path& out, seal::Role role) {
                 ::_exit(4);
             }
         }
+        progress.tell();
         laptop.read(support::walkTag(1 + number % 24), "20." + std::to_string(number % 10));
     }
     ::_exit(3);
@@ -64,15 +94,25 @@ TEST(SigningKill, everySignedFileIsWholeAndEveryNoteHasItsFile) {
     (void)support::technician();
     (void)support::supervisor();
     std::mt19937 random(20260302);
-    std::uniform_int_distribution<int> span_us(0, 200'000);
+    std::uniform_real_distribution<double> share(0, 2);
     const int wanted = kills();
+    std::chrono::duration<double> ofOneReport(0);
     for (int life = 0; life < wanted; ++life) {
+        const Progress progress;
         const pid_t child = ::fork();
         if (child == 0) {
-            signOn(file, reports.path(), life);
+            signOn(file, reports.path(), life, progress);
         }
-        // The moment of death is the matter of this test, so time has to pass; nothing depends on how much.
-        std::this_thread::sleep_for(std::chrono::microseconds(span_us(random)));
+        // The moment of death is the matter of this test: any within two reports from the opening on, however
+        // fast the machine is. The first life shows how long one takes.
+        progress.await();
+        if (life == 0) {
+            const auto opened = std::chrono::steady_clock::now();
+            progress.await();
+            ofOneReport = std::chrono::steady_clock::now() - opened;
+        } else {
+            std::this_thread::sleep_for(ofOneReport * share(random));
+        }
         ::kill(child, SIGKILL);
         int status = 0;
         ::waitpid(child, &status, 0);

@@ -10,6 +10,9 @@ QString fileNameOf(const ww::report::Report& report) {
         name.replace(refused, '-');
     }
     const auto words = [](const char* source) { return QCoreApplication::translate("Report", source); };
+    if (report.kind == ww::report::ReportKind::Study) {
+        return words("%1, study of a changed zone.pdf").arg(name.isEmpty() ? words("Job") : name);
+    }
     return words("%1, balance report, round %2, revision %3.pdf")
         .arg(name.isEmpty() ? words("Job") : name)
         .arg(report.roundNumber)

@@ -41,7 +41,8 @@ void addSection(PageBuilder& builder, const ww::report::Section& section, const 
                 const project::Project& project, ReportPages& laid) {
     using ww::report::FigureKind;
     builder.beginSection(section.number, words(section.title), wantsLandscape(section, project));
-    const bool isCover = section.number == ww::report::kResult;
+    const bool isCover =
+        section.number == ww::report::kResult && report.kind == ww::report::ReportKind::Balance;
     for (std::size_t i = 0; i < section.facts.size(); ++i) {
         if (isCover && i == 0) {
             builder.verdictBox(section.facts[i]);
@@ -126,8 +127,12 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
         lines.push_back(QString::fromStdString(line));
     }
     const QString job = QString::fromStdString(report.jobName);
-    builder.titleBlock(ReportText::tr("Balance report"), job, lines,
-                       report.isDraft ? ReportText::tr("DRAFT, NOT SIGNED") : QString());
+    const bool isStudy = report.kind == ww::report::ReportKind::Study;
+    const QString stamp = isStudy          ? ReportText::tr("A FORECAST, NO READINGS")
+                          : report.isDraft ? ReportText::tr("DRAFT, NOT SIGNED")
+                                           : QString();
+    builder.titleBlock(isStudy ? ReportText::tr("Study of a changed zone") : ReportText::tr("Balance report"),
+                       job, lines, stamp);
     for (const ww::report::Section& section : report.sections) {
         addSection(builder, section, report, project, laid);
     }
@@ -135,7 +140,9 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
     if (!report.digest.empty()) {
         footer += QStringLiteral(" · ") + ReportText::tr("data %1").arg(grouped(report.digest));
     }
-    if (report.isDraft) {
+    if (isStudy) {
+        footer += QStringLiteral(" · ") + ReportText::tr("a study, never signed");
+    } else if (report.isDraft) {
         footer += QStringLiteral(" · ") + ReportText::tr("draft until signed");
     }
     laid.pages = builder.finish(footer);

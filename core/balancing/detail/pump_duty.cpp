@@ -13,6 +13,8 @@ namespace {
 using project::Project;
 using project::PumpReading;
 
+constexpr int kVelocityPasses = 8;
+
 /// Speed over rated of the newest reading up to this round that gives one; 1 where none does.
 double speedFractionOf(const Project& project, const project::Round& round, const project::Pump& pump) {
     if (!pump.speed || pump.speed->value.si() <= 0) {
@@ -36,6 +38,23 @@ double speedFractionOf(const Project& project, const project::Round& round, cons
 quantity::Measured<PressureDifference> asDifference(
     const quantity::Measured<quantity::GaugePressure>& gauge) {
     return {gauge.digits, gauge.unit, PressureDifference::si(gauge.value.si())};
+}
+
+/// How the gauges of a pump differed in its last reading with the pump off, corrected for their heights.
+std::optional<PressureDifference> zeroOf(const Project& project, const base::Id& pump,
+                                         const energy::GaugeStation& station) {
+    std::optional<PressureDifference> zero;
+    for (const std::size_t round : project.roundsByNumber()) {
+        for (const std::size_t index : project.pumpReadingsOf(project.rounds()[round].id)) {
+            const PumpReading& reading = project.pumpReadings()[index];
+            if (reading.pump == pump && reading.status == project::ReadingStatus::Standing &&
+                reading.point == project::PumpPoint::Static) {
+                const auto found = energy::gaugeZero(gaugesOf(reading), station, project.fluid().density());
+                zero = found ? found : zero;
+            }
+        }
+    }
+    return zero;
 }
 
 PumpDuty dutyOf(const Project& project, const project::Round& round, std::size_t index) {
@@ -103,22 +122,55 @@ bool isDuty(project::PumpPoint point) {
     return point == PumpPoint::Running || point == PumpPoint::FullOpen || point == PumpPoint::Final;
 }
 
-std::optional<PumpRise> riseOf(const Project& project, const PumpReading& reading) {
+energy::GaugeStation gaugeStation(const project::Pump& pump) {
+    return {quantity::valueOf(pump.suctionGaugeHeight), quantity::valueOf(pump.dischargeGaugeHeight),
+            quantity::valueOf(pump.suctionDiameter), quantity::valueOf(pump.dischargeDiameter)};
+}
+
+energy::GaugeReading gaugesOf(const PumpReading& reading) {
+    return {quantity::valueOf(reading.suction), quantity::valueOf(reading.discharge),
+            quantity::valueOf(reading.gaugeRise)};
+}
+
+PressureDifference riseUncertainty(const Project& project, const PumpReading& reading) {
     const project::Instrument* instrument =
         reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
     const quantity::Density density = project.fluid().density();
     if (reading.gaugeRise) {
-        const auto& rise = *reading.gaugeRise;
-        return PumpRise{rise.value, dpUncertainty(rise, rise.value, instrument, density)};
+        return dpUncertainty(*reading.gaugeRise, reading.gaugeRise->value, instrument, density);
     }
-    if (!reading.suction || !reading.discharge) {
+    const auto ofGauge = [&](const std::optional<quantity::Measured<quantity::GaugePressure>>& gauge) {
+        return gauge
+                   ? dpUncertainty(asDifference(*gauge), asDifference(*gauge).value, instrument, density).si()
+                   : 0.0;
+    };
+    return PressureDifference::si(std::hypot(ofGauge(reading.suction), ofGauge(reading.discharge)));
+}
+
+std::optional<PumpRise> riseOf(const Project& project, const PumpReading& reading) {
+    const project::Pump* pump = project.pumps().find(reading.pump);
+    const energy::GaugeStation station = pump != nullptr ? gaugeStation(*pump) : energy::GaugeStation{};
+    const auto zero = zeroOf(project, reading.pump, station);
+    const quantity::Density density = project.fluid().density();
+    const auto headWith = [&](std::optional<VolumeFlow> flow) {
+        return energy::pumpHead(gaugesOf(reading), station, zero, flow, density);
+    };
+    const auto read = quantity::valueOf(reading.flow);
+    auto head = headWith(read);
+    const curve::PumpCurve* curve = pump != nullptr ? project.pumpCurve(pump->id) : nullptr;
+    if (head && !read && curve != nullptr && station.suctionBore && station.dischargeBore) {
+        const bool knowsSpeed =
+            reading.speed && reading.speed->value.si() > 0 && pump->speed && pump->speed->value.si() > 0;
+        const curve::PumpState state{knowsSpeed ? reading.speed->value / pump->speed->value : 1.0, 1.0};
+        // Velocity heads are a few per cent of the head, so each pass gains more than a digit.
+        for (int pass = 0; head && pass < kVelocityPasses; ++pass) {
+            head = headWith(curve->flowAtHead(head->total, state));
+        }
+    }
+    if (!head) {
         return std::nullopt;
     }
-    const auto suction = asDifference(*reading.suction);
-    const auto discharge = asDifference(*reading.discharge);
-    const double u_Pa = std::hypot(dpUncertainty(suction, suction.value, instrument, density).si(),
-                                   dpUncertainty(discharge, discharge.value, instrument, density).si());
-    return PumpRise{discharge.value - suction.value, PressureDifference::si(u_Pa)};
+    return PumpRise{quantity::pressureOf(head->total, density), riseUncertainty(project, reading)};
 }
 
 const PumpReading* countingPumpReading(const Project& project, const base::Id& round, const base::Id& pump) {

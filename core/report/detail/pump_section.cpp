@@ -1,5 +1,6 @@
 #include <cmath>
 
+#include "core/balancing/detail/pump_duty.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -15,11 +16,10 @@ std::string withUncertainty(const std::string& value, const std::string& uncerta
 
 std::string speedOf(const Source& source, const Assessment& round, const project::Pump& pump,
                     double fraction) {
-    for (const std::size_t index : source.project.pumpReadingsOf(*round.round)) {
-        const project::PumpReading& reading = source.project.pumpReadings()[index];
-        if (reading.pump == pump.id && reading.status == project::ReadingStatus::Standing && reading.speed) {
-            return typed(*reading.speed);
-        }
+    const project::PumpReading* reading =
+        balancing::detail::countingPumpReading(source.project, *round.round, pump.id);
+    if (reading != nullptr && reading->speed) {
+        return typed(*reading->speed);
     }
     return Display::fixed(100 * fraction, 1) + " %";
 }
@@ -88,9 +88,10 @@ void addImpeller(const PumpProposal& proposal, const project::Pump* pump, Sectio
 void addProposal(const Source& source, const PumpProposal& proposal, Section& section) {
     const std::string head = printed(source.display.headUnit());
     section.facts.push_back(
-        {say(kDesignLabel), say(kDesignHead, {source.display.head(proposal.headAtDesign),
-                                              source.display.head(proposal.headAvailable),
-                                              source.display.head(proposal.excessHead), head})});
+        {say(kDesignLabel),
+         say(kDesignHead,
+             {source.display.head(proposal.headAtDesign), source.display.head(proposal.headAvailable),
+              source.display.head(proposal.excessHead), head, std::to_string(source.last.roundNumber)})});
     // The flow of similar points: where the system's parabola meets the pump curve.
     const quantity::VolumeFlow meeting = source.last.totalDesign / proposal.speedFraction;
     section.facts.push_back(

@@ -20,6 +20,18 @@ inline constexpr MessageForm kSetPointTitle{"report_set_point_title", "Dp set-po
 inline constexpr MessageForm kZoneTitle{"report_zone_title", "What the change does"};
 inline constexpr MessageForm kZoneTable{"report_zone_table",
                                         "Each terminal before rebalancing, and its new setting"};
+inline constexpr MessageForm kStudyOnDesign{
+    "report_study_on_design",
+    "No round was read yet: settings are those entered, resistances those of the design."};
+inline constexpr MessageForm kStudyOnRound{
+    "report_study_on_round",
+    "Settings are those of round {1}; resistances are learned from the readings where there are enough, else "
+    "taken from the design."};
+inline constexpr MessageForm kStudyCaution{
+    "report_study_caution",
+    "A forecast, not a reading: nothing was built or turned. Pipe sizes, expansion, relief and the "
+    "electrical "
+    "supply of a changed loop are for licensed engineers and local codes to decide."};
 inline constexpr MessageForm kTestHeadTable{"report_test_head_table", "Head and its parts"};
 inline constexpr MessageForm kTestFlowTable{"report_test_flow_table", "Flow by every way, and duty"};
 inline constexpr MessageForm kTestMotorTable{"report_test_motor_table",

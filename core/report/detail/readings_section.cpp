@@ -1,3 +1,5 @@
+#include "core/project/names.h"
+#include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -56,9 +58,25 @@ Table branchReadings(const Source& source) {
     return table;
 }
 
+/// "463 V / 464 V / 466 V": what was read of three phases.
+template <class Q>
+std::string phases(const std::optional<quantity::Measured<Q>>& first,
+                   const std::optional<quantity::Measured<Q>>& second,
+                   const std::optional<quantity::Measured<Q>>& third) {
+    std::string text = typed(first);
+    for (const auto* other : {&second, &third}) {
+        if (other->has_value()) {
+            text += " / " + typed(**other);
+        }
+    }
+    return text;
+}
+
 std::string electricalOf(const project::PumpReading& reading) {
     std::string text;
-    for (const std::string& part : {typed(reading.volts), typed(reading.amps), typed(reading.power)}) {
+    for (const std::string& part :
+         {phases(reading.volts, reading.voltsSecond, reading.voltsThird),
+          phases(reading.amps, reading.ampsSecond, reading.ampsThird), typed(reading.power)}) {
         if (!part.empty()) {
             text += text.empty() ? part : ", " + part;
         }
@@ -73,13 +91,14 @@ Table pumpReadings(const Source& source) {
     table.columns = {column(kRoundColumn, 14, Alignment::Right),
                      column(kTimeColumn, 44),
                      column(kPumpColumn, 16),
+                     column(kPointColumn, 26),
                      column(kSuctionColumn, 22, Alignment::Right),
                      column(kDischargeColumn, 22, Alignment::Right),
                      column(kRiseColumn, 22, Alignment::Right),
                      column(kSpeedColumn, 24, Alignment::Right),
                      column(kThrottleColumn, 18, Alignment::Right),
                      column(kFlowColumn, 24, Alignment::Right),
-                     column(kElectricalColumn, 50),
+                     column(kElectricalColumn, 62),
                      column(kInstrumentColumn, 22),
                      column(kPersonColumn, 36)};
     for (const project::PumpReading* reading : source.pumpReadings()) {
@@ -87,7 +106,8 @@ Table pumpReadings(const Source& source) {
         const bool isStruck = isOut(reading->status);
         table.rows.push_back(
             {cell(std::to_string(source.roundNumber(reading->round))), cell(timeText(reading->time)),
-             cell(pump != nullptr ? pump->tag : std::string()), cell(typed(reading->suction), isStruck),
+             cell(pump != nullptr ? pump->tag : std::string()),
+             cell(std::string(project::name(reading->point))), cell(typed(reading->suction), isStruck),
              cell(typed(reading->discharge), isStruck), cell(typed(reading->gaugeRise), isStruck),
              cell(typed(reading->speed), isStruck),
              cell(reading->throttle ? reading->throttle->text() : "", isStruck),

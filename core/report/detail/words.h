@@ -150,7 +150,10 @@ inline constexpr MessageForm kConvergenceReading{
 inline constexpr MessageForm kNoPump{"report_no_pump", "No pump is on record."};
 inline constexpr MessageForm kDuty{"report_duty", "{1} {2} at {3} {4} in round {5}; {6} % of design flow"};
 inline constexpr MessageForm kDesignHead{
-    "report_design_head", "The system needs {1} {4}, the pump makes {2} {4}: {3} {4} in excess"};
+    "report_design_head",
+    "The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. "
+    "Excess head, "
+    "in a section of its own, counts the need of the index circuit alone"};
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
                                            "{2} = {3}: {4} % of the speed in round {5}"};

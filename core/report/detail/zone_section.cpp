@@ -79,6 +79,7 @@ std::vector<Fact> factsOf(const WhatIf& whatIf) {
 Section zoneSection(const WhatIf& whatIf) {
     Section section;
     section.title = say(kZoneTitle);
+    section.statements = whatIf.changes;
     if (whatIf.faults.empty()) {
         section.facts = factsOf(whatIf);
         section.tables.push_back(branchTable(whatIf));

@@ -292,6 +292,9 @@ TEST_F(PumpPages, aZoneIsTriedOnACopyAndKept) {
     const auto* table = zones.findChild<SectionTable*>();
     ASSERT_NE(table, nullptr);
     EXPECT_EQ(table->rowCount(), 6);
+    const std::filesystem::path study = m_rig.folder.file("study.pdf");
+    ASSERT_TRUE(zones.writeStudy(study).ok());
+    EXPECT_GT(std::filesystem::file_size(study), 10000U);
     zones.keep();
     EXPECT_EQ(job().branchTagged("T1")->designFlow->text(), "2.4 m3/h");
     EXPECT_TRUE(zones.changes().empty());

@@ -1,13 +1,19 @@
 #include "ui/places/pump/zone_page.h"
 
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include "core/base/expects.h"
 #include "core/report/pump_sections.h"
+#include "core/report/zone_study.h"
 #include "ui/models/system_model.h"
 #include "ui/places/system/branch_edit.h"
+#include "ui/report/report_file_name.h"
+#include "ui/report/report_writer.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
 
@@ -34,6 +40,7 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
       m_remove(new QPushButton(tr("Re&move Zone"), this)),
       m_change(new QPushButton(tr("Chan&ge Flow"), this)),
       m_anew(new QPushButton(tr("&Start Anew"), this)),
+      m_save(new QPushButton(tr("Save St&udy…"), this)),
       m_keep(new QPushButton(tr("&Keep as New Revision"), this)),
       m_view(new SectionView(this)) {
     auto* left = new QWidget(this);
@@ -53,6 +60,7 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     tryLine->addWidget(m_change);
     auto* keepLine = new QHBoxLayout;
     keepLine->addWidget(m_anew);
+    keepLine->addWidget(m_save);
     keepLine->addWidget(m_keep);
     auto* hint = new QLabel(tr("Tried on a copy; the job stays as it is until it is kept."), left);
     hint->setWordWrap(true);
@@ -74,6 +82,7 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     connect(m_remove, &QPushButton::clicked, this, &ZonePage::removeZone);
     connect(m_change, &QPushButton::clicked, this, &ZonePage::changeFlow);
     connect(m_anew, &QPushButton::clicked, this, &ZonePage::startAnew);
+    connect(m_save, &QPushButton::clicked, this, &ZonePage::saveStudy);
     connect(m_keep, &QPushButton::clicked, this, &ZonePage::keep);
     connect(&bridge, &WorkbookBridge::changed, this, &ZonePage::compute);
     compute();
@@ -172,6 +181,32 @@ void ZonePage::startAnew() {
     compute();
 }
 
+ww::report::Report ZonePage::study() const {
+    EXPECTS(m_result != nullptr);
+    ww::report::ReportOptions options;
+    const workbook::JournalEntry& newest = m_bridge.workbook()->newestEntry();
+    options.journalDigest = newest.digest.text();
+    options.printed = newest.time;
+    options.workbookId = m_bridge.workbook()->workbookId().text();
+    return ww::report::zoneStudy(m_bridge.project(), *m_result, options);
+}
+
+base::Outcome ZonePage::writeStudy(const std::filesystem::path& file) const {
+    return report::writePdf(study(), m_result->project, file);
+}
+
+void ZonePage::saveStudy() {
+    if (m_result == nullptr) {
+        return;
+    }
+    const QString folder = QFileInfo(m_bridge.file()).absolutePath();
+    const QString file = QFileDialog::getSaveFileName(
+        this, tr("Save Study"), folder + '/' + report::fileNameOf(study()), tr("PDF files (*.pdf)"));
+    if (!file.isEmpty()) {
+        m_bridge.tellOrClear(writeStudy(std::filesystem::path(file.toStdString())));
+    }
+}
+
 void ZonePage::keep() {
     if (m_result != nullptr && m_result->faults.empty() && !m_result->edit.isEmpty() &&
         m_bridge.tellOrClear(m_bridge.apply(m_result->edit))) {
@@ -199,6 +234,7 @@ void ZonePage::compute() {
 
 void ZonePage::refresh() {
     const bool isWritable = m_bridge.isOpen() && !m_bridge.isReadOnly();
+    m_save->setEnabled(m_result != nullptr && m_result->faults.empty());
     m_anew->setEnabled(!m_changes.empty());
     m_keep->setEnabled(isWritable && m_result != nullptr && m_result->faults.empty() &&
                        !m_result->edit.isEmpty());

@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <filesystem>
 #include <memory>
 
 #include "core/pump_room/what_if.h"
@@ -30,6 +31,8 @@ class ZonePage : public PumpPage {
     const std::vector<pump_room::ZoneChange>& changes() const { return m_changes; }
     /// What came of it; null before the first.
     const pump_room::WhatIf* result() const { return m_result.get(); }
+    /// Writes the study of what is tried; something must have come of it.
+    base::Outcome writeStudy(const std::filesystem::path& file) const;
 
   public slots:
     /// Each takes what stands in the fields and tries it.
@@ -37,6 +40,8 @@ class ZonePage : public PumpPage {
     void removeZone();
     void changeFlow();
     void startAnew();
+    /// Asks where, and writes what stands at the right as a PDF file.
+    void saveStudy();
     /// Makes the job what was tried, as one step for undo.
     void keep();
 
@@ -49,6 +54,7 @@ class ZonePage : public PumpPage {
     void add(pump_room::ZoneChange change, const QString& words);
     void compute();
     void refresh();
+    ww::report::Report study() const;
 
     WorkbookBridge& m_bridge;
     QLineEdit* m_tag = nullptr;
@@ -62,6 +68,7 @@ class ZonePage : public PumpPage {
     QPushButton* m_remove;
     QPushButton* m_change;
     QPushButton* m_anew;
+    QPushButton* m_save;
     QPushButton* m_keep;
     SectionView* m_view;
     BackgroundWork m_work;

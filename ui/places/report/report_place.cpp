@@ -13,6 +13,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "core/balancing/assess.h"
 #include "ui/places/report/page_preview.h"
@@ -185,6 +186,7 @@ bool ReportPlace::isWaitingForLearning() const {
 
 void ReportPlace::refresh() {
     if (!m_bridge.isOpen()) {
+        m_exportWhenLearned.clear();
         m_pages.reset();
         m_preview->show(nullptr, 0);
         m_empty->setText(tr("No job is open. Open one, or make a new job, in the menu File."));
@@ -214,6 +216,9 @@ void ReportPlace::refresh() {
     showReady(report);
     m_versions->refresh();
     m_content->setCurrentWidget(m_page);
+    if (const QString file = std::exchange(m_exportWhenLearned, {}); !file.isEmpty()) {
+        (void)exportTo(std::filesystem::path(file.toStdString()));
+    }
 }
 
 void ReportPlace::showPage(int page) {
@@ -242,18 +247,29 @@ base::Outcome ReportPlace::exportTo(const std::filesystem::path& file) {
     return outcome;
 }
 
+/// Of the pages shown; a report that waits for learning is not built for its name alone.
+QString ReportPlace::proposedFileName() const {
+    return isWaitingForLearning() ? tr("Balance report") + QStringLiteral(".pdf")
+                                  : report::fileNameOf(currentReport());
+}
+
 void ReportPlace::exportReport() {
     if (!m_bridge.isOpen()) {
         return;
     }
     const QString folder = QFileInfo(m_bridge.file()).absolutePath();
-    const QString file = QFileDialog::getSaveFileName(this, tr("Export Unsigned Draft"),
-                                                      folder + '/' + report::fileNameOf(currentReport()),
-                                                      tr("PDF files (*.pdf)"));
-    if (!file.isEmpty()) {
-        // The place itself says what came of it.
-        (void)exportTo(std::filesystem::path(file.toStdString()));
+    const QString file = QFileDialog::getSaveFileName(
+        this, tr("Export Unsigned Draft"), folder + '/' + proposedFileName(), tr("PDF files (*.pdf)"));
+    if (file.isEmpty()) {
+        return;
     }
+    if (isWaitingForLearning()) {
+        m_exportWhenLearned = file;
+        m_written->setText(tr("The loop is being learned; the file is written when that is done."));
+        return;
+    }
+    // The place itself says what came of it.
+    (void)exportTo(std::filesystem::path(file.toStdString()));
 }
 
 void ReportPlace::verifyReport() {

@@ -41,6 +41,7 @@ class ReportPlace : public QWidget {
     /// Where what is computed of the pumps comes from; without one the report computes it itself.
     void setPumpAdvisor(PumpAdvisor& advisor);
     bool isWaitingForLearning() const;
+    QString proposedFileName() const;
     /// Writes the report of the job as it stands, unsigned; says in the place what came of it.
     base::Outcome exportTo(const std::filesystem::path& file);
     /// The report of the job as it stands, the date and digest of its newest record in it.
@@ -80,6 +81,7 @@ class ReportPlace : public QWidget {
     SigningPanel* m_signing = nullptr;
     SignedVersions* m_versions = nullptr;
     QLabel* m_written = nullptr;
+    QString m_exportWhenLearned;  ///< chosen while the loop was being learned; empty: none
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 

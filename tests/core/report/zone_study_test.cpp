@@ -1,0 +1,49 @@
+// The study of a changed zone as a document of its own.
+
+#include "core/report/zone_study.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/support/pump_loop.h"
+#include "tests/support/us_units.h"
+
+namespace ww::report {
+namespace {
+
+using support::typedAs;
+
+std::vector<std::string> sentences(const std::vector<Statement>& statements) {
+    std::vector<std::string> texts;
+    for (const Statement& statement : statements) {
+        texts.push_back(base::englishWithSubject(statement));
+    }
+    return texts;
+}
+
+TEST(ZoneStudy, namesTheChangesAndIsNeverSigned) {
+    const project::Project project = support::pumpLoop();
+    project::Branch added = *project.branchTagged("T4");
+    added.id = support::idOf(9);
+    added.tag = "T5";
+    const base::Id kept = project.branchTagged("T1")->id;
+    const std::vector<pump_room::ZoneChange> changes{
+        pump_room::AddBranch{added},
+        pump_room::ChangeFlow{kept, typedAs<quantity::VolumeFlow>("30", quantity::Unit::GallonPerMinute)}};
+    const pump_room::WhatIf whatIf = pump_room::whatIf(project, changes);
+    ReportOptions options;
+    options.signers = Signers::TechnicianAndSupervisor;
+    options.journalDigest = std::string(64, 'a');
+    const Report study = zoneStudy(project, whatIf, options);
+    EXPECT_EQ(study.kind, ReportKind::Study);
+    EXPECT_EQ(study.signers, Signers::None);
+    EXPECT_EQ(study.jobName, project.job().name);
+    ASSERT_EQ(study.sections.size(), 1U);
+    const auto told = sentences(study.sections.front().statements);
+    ASSERT_EQ(told.size(), 2U);
+    EXPECT_EQ(told[0], "T5: added at the pump, " + added.designFlow->text() + " at design");
+    EXPECT_EQ(told[1], "T1: 30 gpm at design instead of " + project.branchTagged("T1")->designFlow->text());
+    EXPECT_FALSE(study.sections.front().tables.empty());
+}
+
+}  // namespace
+}  // namespace ww::report
