@@ -56,7 +56,7 @@ struct Figure {
     std::optional<base::Id> attachment = {};  ///< of a photo: project::Attachment
 };
 /// Numbers of the sections, in their order.
-enum SectionNumber {
+enum SectionNumber : int {
     kResult = 1,
     kMethod,
     kOneLine,
