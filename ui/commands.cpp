@@ -19,15 +19,19 @@ Commands::Commands(QObject* parent)
       newPractice(make(tr("New &Practice Job…"), {QKeySequence("Ctrl+Shift+P")})),
       open(make(tr("&Open…"), {QKeySequence("Ctrl+O")})),
       openRecent(new QMenu(tr("Open &Recent"))),
-      save(make(tr("&Save"), {QKeySequence("Ctrl+S")})),
+      save(make(tr("&Save Checkpoint…"), {QKeySequence("Ctrl+S")})),
       saveCopy(make(tr("Save a &Copy…"), {QKeySequence("Ctrl+Shift+S")})),
       mergeCopy(make(tr("&Merge Another Laptop…"), {QKeySequence("Ctrl+Shift+M")})),
       decideConflicts(make(tr("&Decide Conflicts…"), {QKeySequence("Ctrl+Shift+J")})),
       exportCsv(make(tr("&Export Tables…"), {QKeySequence("Ctrl+Shift+E")})),
       close(make(tr("C&lose"), {QKeySequence("Ctrl+W")})),
+      preferences(make(tr("Change P&references…"), {QKeySequence("Ctrl+,")})),
       quit(make(tr("&Quit"), {QKeySequence("Ctrl+Q")})),
       undo(make(tr("&Undo"), {QKeySequence("Ctrl+Z")})),
       redo(make(tr("&Redo"), {QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")})),
+      cut(make(tr("Cu&t"), {QKeySequence("Ctrl+X")})),
+      copy(make(tr("Cop&y"), {QKeySequence("Ctrl+C")})),
+      paste(make(tr("&Paste"), {QKeySequence("Ctrl+V")})),
       findValve(make(tr("&Find Valve…"), {QKeySequence("Ctrl+J"), QKeySequence("Ctrl+F")})),
       note(make(tr("Write &Note…"), {QKeySequence("Ctrl+M")})),
       history(make(tr("Show &History…"), {QKeySequence("Ctrl+H")})),
@@ -45,8 +49,10 @@ Commands::Commands(QObject* parent)
       cannotRead(make(tr("Record as &Not Readable"), {QKeySequence("Ctrl+Shift+X")})),
       deficiency(make(tr("List De&ficiency"), {QKeySequence("Ctrl+Shift+Y")})),
       takeMeter(make(tr("Take the Meter's &Value (Practice)"), {QKeySequence("Ctrl+L")})),
-      takeGauges(make(tr("Take the Pump's &Gauges (Practice)"), {QKeySequence("Ctrl+Shift+L")})),
+      takeGauges(make(tr("Take the Pump's &Gauges (Practice)"), {QKeySequence("Ctrl+Alt+L")})),
       addBranch(make(tr("&Add Branch"), {QKeySequence("Ctrl+Shift+A")})),
+      moveUp(make(tr("Move Branch U&p the Route"), {QKeySequence("Alt+Shift+Up")})),
+      moveDown(make(tr("Move Branch Do&wn the Route"), {QKeySequence("Alt+Shift+Down")})),
       adjustOrHold(make(tr("&Adjust This Valve"), {QKeySequence("Ctrl+Return"), QKeySequence("Ctrl+Enter")})),
       readReference(make(tr("Read R&eference"), {QKeySequence("Ctrl+B")})),
       readShutValve(make(tr("Read with Valve &Shut"), {QKeySequence("Ctrl+Shift+B")})),
@@ -55,6 +61,7 @@ Commands::Commands(QObject* parent)
       convergence(make(tr("Show &Convergence"), {QKeySequence("Ctrl+G")})),
       tableTwin(make(tr("Change Chart and &Table"), {QKeySequence("Ctrl+T")})),
       nextDisplay(make(tr("Switch to Next &Display"), {QKeySequence("Ctrl+Shift+D")})),
+      largeTargets(make(tr("Use Lar&ge Targets"), {QKeySequence("Ctrl+Shift+L")})),
       largerText(make(tr("Make Text &Larger"), {QKeySequence("Ctrl++"), QKeySequence("Ctrl+=")})),
       smallerText(make(tr("Make Text &Smaller"), {QKeySequence("Ctrl+-")})),
       normalText(make(tr("Reset &Text Size"), {QKeySequence("Ctrl+0")})),
@@ -97,6 +104,7 @@ Commands::Commands(QObject* parent)
         pumpPages << make(page.name, {QKeySequence(page.key)});
     }
     fullScreen->setCheckable(true);
+    largeTargets->setCheckable(true);
 }
 
 void Commands::fill(QMenuBar* bar) {
@@ -108,17 +116,18 @@ void Commands::fill(QMenuBar* bar) {
         return menu;
     };
     add(tr("&File"), {newJob, newFromFolder, newPractice, open, openRecent->menuAction(), nullptr, save,
-                      saveCopy, mergeCopy, decideConflicts, exportCsv, nullptr, close, quit});
-    add(tr("&Edit"),
-        {undo, redo, nullptr, findValve, note, history, journal, nullptr, nextOpen, previousOpen});
+                      saveCopy, mergeCopy, decideConflicts, exportCsv, nullptr, preferences, close, quit});
+    add(tr("&Edit"), {undo, redo, nullptr, cut, copy, paste, nullptr, findValve, note, history, journal,
+                      nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});
-    add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
-                       doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch});
+    add(tr("&Valve"),
+        {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix, doubtful,
+         cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch, moveUp, moveDown});
     add(tr("P&ump"), pumpPages);
     QMenu* view = add(tr("Vie&w"), places);
     view->addActions({advice, convergence, tableTwin});
     view->addSeparator();
-    view->addActions({nextDisplay, largerText, smallerText, normalText, fullScreen});
+    view->addActions({nextDisplay, largeTargets, largerText, smallerText, normalText, fullScreen});
     add(tr("Re&port"), {exportReport, signReport, makeCertificate, verifyReport, nullptr, showTruth});
     add(tr("&Help"), {keys, about});
 }

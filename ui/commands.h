@@ -34,10 +34,14 @@ class Commands : public QObject {
     QAction* decideConflicts;
     QAction* exportCsv;
     QAction* close;
+    QAction* preferences;
     QAction* quit;
     // Edit
     QAction* undo;
     QAction* redo;
+    QAction* cut;
+    QAction* copy;
+    QAction* paste;
     QAction* findValve;
     QAction* note;
     QAction* history;
@@ -59,6 +63,8 @@ class Commands : public QObject {
     QAction* takeMeter;
     QAction* takeGauges;
     QAction* addBranch;
+    QAction* moveUp;  ///< of a branch, in the route
+    QAction* moveDown;
     QAction* adjustOrHold;  ///< from other places: adjust this valve; in Adjust: hold, next valve
     QAction* readReference;
     QAction* readShutValve;
@@ -70,6 +76,7 @@ class Commands : public QObject {
     QList<QAction*> places;     ///< in the order of the side list
     QList<QAction*> pumpPages;  ///< in the order of the tabs of Pump
     QAction* nextDisplay;
+    QAction* largeTargets;
     QAction* largerText;
     QAction* smallerText;
     QAction* normalText;

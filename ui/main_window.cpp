@@ -2,21 +2,15 @@
 
 #include <QApplication>
 #include <QCloseEvent>
-#include <QDir>
-#include <QDragEnterEvent>
-#include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
-#include <QMimeData>
 #include <QPushButton>
-#include <QShortcut>
 #include <QVBoxLayout>
 
-#include "core/exchange/job_folder.h"
-#include "ui/job_files.h"
-#include "ui/key_list.h"
+#include "ui/file_messages.h"
 #include "ui/merge/merge_messages.h"
+#include "ui/mnemonics.h"
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/pump/pump_place.h"
@@ -26,26 +20,14 @@
 #include "ui/places/walk/walk_place.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
+#include "ui/widgets/place_area.h"
 #include "ui/window_look.h"
 
 namespace ww::ui {
 namespace {
 
-constexpr base::MessageForm kStoredAlready{
-    "stored_already", "everything is stored, the newest at {1}; nothing is left to save"};
-constexpr base::MessageForm kGoneElsewhere{
-    "gone_elsewhere", "all is stored, with the last reading, in {1}; work goes on there"};
-constexpr base::MessageForm kCopySaved{"copy_saved",
-                                       "a whole copy is at {1}; work goes on in the first file"};
-constexpr base::MessageForm kTablesWritten{
-    "tables_written", "the tables of this job are in {1}; open them with any spreadsheet"};
-
 /// Numbers of the places' keys: a place keeps its number while its neighbors are not there.
 constexpr int kPlaceNumbers[] = {1, 2, 3, 4, 5, 6, 7};
-
-QString folderOf(const QString& file) {
-    return file.isEmpty() ? QDir::homePath() : QFileInfo(file).absolutePath();
-}
 
 }  // namespace
 
@@ -62,17 +44,29 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_stack(new QStackedWidget(this)),
       m_readOnly(new QLabel(this)),
       m_notice(new NoticeLine(this)),
-      m_keyLine(new QLabel(this)) {
+      m_keyLine(new QLabel(this)),
+      m_pad(new NumberPad(this)),
+      m_folded(new QMenu(this)) {
     qApp->installEventFilter(new PlainLabels(this));
     m_commands->fill(menuBar());
+    // Keys work also while the menu bar is folded away.
+    addActions(m_commands->all());
+    m_folded->addActions(m_commands->places);
+    m_folded->addSeparator();
+    m_folded->addActions(menuBar()->actions());
     buildFrame();
     buildPlaces();
+    const QSet<QChar> menuLetters = settleMenus(*menuBar());
+    for (const PlaceEntry& entry : m_places) {
+        settleLetters(*entry.widget, menuLetters);
+    }
     // Enter presses the button in hand, as it does in a dialog.
     for (QPushButton* button : findChildren<QPushButton*>()) {
         button->setAutoDefault(true);
     }
     connectFileCommands();
     connectEditCommands();
+    connectClipboardCommands();
     connectWalkCommands();
     connectAdjustCommands();
     connectViewCommands();
@@ -106,7 +100,8 @@ void MainWindow::buildFrame() {
     m_keyLine->setObjectName(QStringLiteral("key_line"));
     m_keyLine->setAccessibleName(tr("Keys of this place"));
     m_keyLine->setTextFormat(Qt::PlainText);
-    m_keyLine->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_keyLine->setWordWrap(true);
+    m_keyLine->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
 
     auto* right = new QVBoxLayout;
     right->setContentsMargins(0, 0, 0, 0);
@@ -118,6 +113,7 @@ void MainWindow::buildFrame() {
     middle->setSpacing(0);
     middle->addWidget(m_sideList);
     middle->addLayout(right, 1);
+    middle->addWidget(m_pad, 0, Qt::AlignTop);
     auto* page = new QWidget(this);
     page->setObjectName(QStringLiteral("frame"));
     auto* layout = new QVBoxLayout(page);
@@ -168,11 +164,11 @@ void MainWindow::buildPlaces() {
     };
     connect(m_walk, &WalkPlace::hintChanged, this, &MainWindow::refreshCommands);
     connect(m_adjust, &AdjustPlace::hintChanged, this, &MainWindow::refreshCommands);
-    const QString names[] = {tr("Job"),  tr("System"), tr("Walk"),  tr("Adjust"),
-                             tr("Pump"), tr("Review"), tr("Report")};
+    m_placeNames = {tr("Job"),  tr("System"), tr("Walk"),  tr("Adjust"),
+                    tr("Pump"), tr("Review"), tr("Report")};
     for (std::size_t i = 0; i < m_places.size(); ++i) {
-        m_stack->addWidget(m_places[i].widget);
-        m_sideList->addPlace(kPlaceNumbers[i], names[i]);
+        m_stack->addWidget(new PlaceArea(m_places[i].widget, m_stack));
+        m_sideList->addPlace(kPlaceNumbers[i], m_placeNames[static_cast<qsizetype>(i)]);
         connect(m_commands->places[static_cast<qsizetype>(i)], &QAction::triggered, this,
                 [this, i] { showPlace(static_cast<Place>(i)); });
     }
@@ -188,53 +184,13 @@ void MainWindow::showPlace(Place place) {
     for (int i = 0; i < m_commands->places.size(); ++i) {
         m_commands->places[i]->setChecked(i == place);
     }
+    arrange();
     m_places[index].takeFocus();
     refreshCommands();
 }
 
 MainWindow::Place MainWindow::place() const {
     return static_cast<Place>(m_stack->currentIndex());
-}
-
-bool MainWindow::openFile(const QString& file) {
-    const base::Outcome opened = m_bridge.open(file);
-    if (!opened) {
-        raiseWithAdvice(opened.fault(), file);
-        return false;
-    }
-    m_notice->clearMessage();
-    m_preferences.rememberFile(file);
-    refreshRecent();
-    showPlace(m_bridge.project().branches().empty() ? Job : Walk);
-    return true;
-}
-
-void MainWindow::connectFileCommands() {
-    connect(m_commands->newJob, &QAction::triggered, this, &MainWindow::newJob);
-    connect(m_commands->newFromFolder, &QAction::triggered, this, &MainWindow::newJobFromTables);
-    connectPracticeCommands();
-    connect(m_commands->open, &QAction::triggered, this, [this] {
-        const QString file = askWorkbookToOpen(this, folderOf(m_bridge.file()));
-        if (!file.isEmpty()) {
-            canTake(file) ? static_cast<void>(openFile(file)) : emit anotherWindowWanted(file);
-        }
-    });
-    connect(m_commands->save, &QAction::triggered, this, [this] {
-        if (const auto stored = m_bridge.lastStored()) {
-            raise(base::Fault{&kStoredAlready, {}, {stored->time.timeOfDay()}});
-        }
-    });
-    connect(m_commands->saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
-    connect(m_commands->mergeCopy, &QAction::triggered, this, &MainWindow::mergeCopy);
-    connect(m_commands->decideConflicts, &QAction::triggered, this, &MainWindow::decideConflicts);
-    connect(m_strip, &JobStrip::conflictsWanted, m_commands->decideConflicts, &QAction::trigger);
-    connect(m_strip, &JobStrip::copyElsewhereWanted, this, &MainWindow::saveElsewhere);
-    connect(m_commands->exportCsv, &QAction::triggered, this, &MainWindow::exportTables);
-    connect(m_commands->close, &QAction::triggered, this, [this] {
-        m_notice->clearMessage();
-        m_bridge.close();
-    });
-    connect(m_commands->quit, &QAction::triggered, qApp, &QApplication::closeAllWindows);
 }
 
 void MainWindow::connectEditCommands() {
@@ -261,118 +217,13 @@ void MainWindow::connectEditCommands() {
         showPlace(System);
         m_system->addBranch();
     });
-}
-
-void MainWindow::onWalk(QAction* action, void (WalkPlace::*slot)()) {
-    connect(action, &QAction::triggered, this, [this, slot] {
-        if (place() != Walk) {
-            showPlace(Walk);
-        }
-        (m_walk->*slot)();
-    });
-}
-
-void MainWindow::connectWalkCommands() {
-    onWalk(m_commands->newRound, &WalkPlace::beginRound);
-    onWalk(m_commands->closeRound, &WalkPlace::beginClosing);
-    onWalk(m_commands->note, &WalkPlace::editNote);
-    onWalk(m_commands->cannotRead, &WalkPlace::recordNotReadable);
-    onWalk(m_commands->convergence, &WalkPlace::toggleConvergence);
-}
-
-void MainWindow::connectAdjustCommands() {
-    // Some keys mean the same at a valve in hand and in the walk.
-    const auto onBoth = [this](QAction* action, void (WalkPlace::*walking)(),
-                               void (AdjustPlace::*adjusting)()) {
-        connect(action, &QAction::triggered, this, [this, walking, adjusting] {
-            if (place() == Adjust) {
-                (m_adjust->*adjusting)();
-                return;
-            }
-            showPlace(Walk);
-            (m_walk->*walking)();
+    for (const auto& [action, steps] :
+         {std::pair(m_commands->moveUp, -1), std::pair(m_commands->moveDown, 1)}) {
+        connect(action, &QAction::triggered, this, [this, steps = steps] {
+            showPlace(System);
+            m_system->moveBranch(steps);
         });
-    };
-    onBoth(m_commands->readAgain, &WalkPlace::readAgain, &AdjustPlace::readAgain);
-    onBoth(m_commands->takeFix, &WalkPlace::takeFix, &AdjustPlace::takeFix);
-    onBoth(m_commands->doubtful, &WalkPlace::toggleDoubtful, &AdjustPlace::toggleDoubtful);
-    connect(m_commands->adjustOrHold, &QAction::triggered, this,
-            [this] { place() == Adjust ? m_adjust->holdAndNext() : showPlace(Adjust); });
-    const auto onAdjust = [this](QAction* action, void (AdjustPlace::*slot)()) {
-        connect(action, &QAction::triggered, this, [this, slot] {
-            if (place() != Adjust) {
-                showPlace(Adjust);
-            }
-            (m_adjust->*slot)();
-        });
-    };
-    onAdjust(m_commands->readReference, &AdjustPlace::readReference);
-    onAdjust(m_commands->readShutValve, &AdjustPlace::readShutValve);
-    onAdjust(m_commands->takeAdvice, &AdjustPlace::takeAdvice);
-    onAdjust(m_commands->advice, &AdjustPlace::goToAdvice);
-    connect(m_commands->tableTwin, &QAction::triggered, this, [this] {
-        place() == Pump     ? m_pump->toggleTable()
-        : place() == Review ? m_review->toggleTable()
-                            : m_walk->toggleTable();
-    });
-}
-
-void MainWindow::connectViewCommands() {
-    connect(m_commands->nextDisplay, &QAction::triggered, this,
-            [this] { setDisplay(theme::next(m_preferences.display())); });
-    const auto resizeText = [this](double points) {
-        m_preferences.setTextPoints(points);
-        applyLook();
-        refreshStrip();
-    };
-    connect(m_commands->largerText, &QAction::triggered, this,
-            [=, this] { resizeText(m_preferences.textPoints() + 1.0); });
-    connect(m_commands->smallerText, &QAction::triggered, this,
-            [=, this] { resizeText(m_preferences.textPoints() - 1.0); });
-    connect(m_commands->normalText, &QAction::triggered, this, [=] { resizeText(10.0); });
-    connect(m_commands->fullScreen, &QAction::triggered, this,
-            [this](bool isFull) { isFull ? showFullScreen() : showNormal(); });
-    connectReportCommands();
-    connect(m_commands->keys, &QAction::triggered, this, [this] { KeyList(*m_commands, this).exec(); });
-    connect(m_commands->about, &QAction::triggered, this, &MainWindow::showAbout);
-    // F6 and Ctrl+Tab lead from a grid to the next field; from everywhere else F6 leads back to the place.
-    auto* back = new QShortcut(QKeySequence(Qt::Key_F6), this);
-    connect(back, &QShortcut::activated, this, [this] { m_places[place()].takeFocus(); });
-}
-
-void MainWindow::setDisplay(theme::Display display) {
-    m_preferences.setDisplay(display);
-    applyLook();
-    refreshStrip();
-}
-
-void MainWindow::applyLook() {
-    m_isApplyingLook = true;
-    const Look look = lookOf(m_preferences.display(), m_preferences.textPoints());
-    applyToProgram(look);
-    m_strip->setTokens(look.tokens, look.metrics);
-    m_sideList->setFixedWidth(look.metrics.sideListWidth);
-    m_keyLine->setFixedHeight(look.metrics.keyLineHeight);
-    m_notice->setFixedHeight(std::max(34, 2 * QFontMetrics(look.font).height() + 4));
-    m_job->setMetrics(look.metrics);
-    m_system->setMetrics(look.metrics);
-    m_walk->setMetrics(look.metrics);
-    m_adjust->setMetrics(look.metrics);
-    m_pump->setMetrics(look.metrics);
-    m_review->setMetrics(look.metrics);
-    for (const PlaceEntry& entry : m_places) {
-        entry.setTokens(look.tokens);
     }
-    m_isApplyingLook = false;
-}
-
-bool MainWindow::event(QEvent* event) {
-    // The desktop changed its own colors: the display "Office" follows.
-    if (event->type() == QEvent::ApplicationPaletteChange && !m_isApplyingLook &&
-        m_preferences.display() == theme::Display::Office) {
-        applyLook();
-    }
-    return QMainWindow::event(event);
 }
 
 void MainWindow::refresh() {
@@ -409,13 +260,17 @@ void MainWindow::refreshCommands() {
                             m_commands->readShutValve, m_commands->takeAdvice}) {
         action->setEnabled(isWritable);
     }
-    m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk || place() == Review);
-    for (QAction* action : {m_commands->readAgain, m_commands->doubtful, m_commands->cannotRead,
-                            m_commands->note, m_commands->closeRound}) {
+    m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk || place() == Review ||
+                                      place() == System);
+    for (QAction* action :
+         {m_commands->readAgain, m_commands->doubtful, m_commands->cannotRead, m_commands->closeRound}) {
         action->setEnabled(isRoundOpen);
     }
+    m_commands->note->setEnabled(isWritable && !m_bridge.project().branches().empty());
     m_commands->newRound->setEnabled(isWritable && !m_bridge.project().branches().empty());
-    m_commands->addBranch->setEnabled(isWritable);
+    for (QAction* action : {m_commands->addBranch, m_commands->moveUp, m_commands->moveDown}) {
+        action->setEnabled(isWritable);
+    }
     m_commands->mergeCopy->setEnabled(isWritable);
     m_commands->decideConflicts->setEnabled(isWritable && !m_bridge.openConflicts().empty());
     m_commands->comment->setEnabled(isWritable && !m_bridge.project().rounds().empty());
@@ -435,7 +290,16 @@ void MainWindow::refreshCommands() {
 }
 
 void MainWindow::refreshStrip() {
-    m_strip->show(stripText(m_bridge, m_preferences.display()));
+    // In as many words as there is room for.
+    for (const auto length : {StripLength::Full, StripLength::Middle, StripLength::Short}) {
+        if (m_isSmall && length != StripLength::Short) {
+            continue;
+        }
+        m_strip->show(stripText(m_bridge, m_preferences.display(), length));
+        if (m_strip->wantedWidth() <= width()) {
+            break;
+        }
+    }
 }
 
 void MainWindow::refreshPeopleAndMeters() {
@@ -459,29 +323,6 @@ void MainWindow::refreshPeopleAndMeters() {
         [](const project::Person& person) { return person.name; }, &WorkbookBridge::setPerson);
 }
 
-void MainWindow::refreshRecent() {
-    QMenu* menu = m_commands->openRecent;
-    menu->clear();
-    for (const QString& file : m_preferences.recentFiles()) {
-        if (QFileInfo::exists(file)) {
-            QAction* action = menu->addAction(QFileInfo(file).fileName());
-            action->setToolTip(file);
-            connect(action, &QAction::triggered, this, [this, file] {
-                canTake(file) ? static_cast<void>(openFile(file)) : emit anotherWindowWanted(file);
-            });
-        } else {
-            QMenu* missing = menu->addMenu(tr("%1 (missing)").arg(QFileInfo(file).fileName()));
-            QAction* gone = missing->addAction(file);
-            gone->setEnabled(false);
-            connect(missing->addAction(tr("Remove from List")), &QAction::triggered, this, [this, file] {
-                m_preferences.forgetFile(file);
-                refreshRecent();
-            });
-        }
-    }
-    menu->setEnabled(!menu->isEmpty());
-}
-
 void MainWindow::showReverted(const project::ChangeSet& changes) {
     using project::RecordKind;
     Place shown = place();
@@ -492,7 +333,11 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
     } else if (shown == Pump && !changes.touches(RecordKind::Reading) &&
                !changes.touches(RecordKind::Round)) {
         // Its pages show the job's facts, branches and pumps as well as the other places do.
-    } else if (changes.touches(RecordKind::Reading) || changes.touches(RecordKind::Round)) {
+    } else if (shown == Walk && changes.touches(RecordKind::Attachment) &&
+               !changes.touches(RecordKind::Deficiency)) {
+        // The photos of a valve are shown beside its readings.
+    } else if (changes.touches(RecordKind::Reading) || changes.touches(RecordKind::Round) ||
+               (shown == Walk && changes.touches(RecordKind::Branch))) {
         shown = Walk;
     } else if (changes.touches(RecordKind::Pump) || changes.touches(RecordKind::SetPoint) ||
                (changes.touches(RecordKind::PumpReading) && shown != Walk)) {
@@ -517,81 +362,11 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 }
 
 void MainWindow::raise(const base::Fault& fault) {
-    const bool isGood = fault.is(kStoredAlready) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
+    const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kTablesWritten) || fault.is(kMerged) || fault.is(kNothingNew);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());
-}
-
-bool MainWindow::canTake(const QString& file) const {
-    return !m_bridge.isOpen() || QFileInfo(file) == QFileInfo(m_bridge.file());
-}
-
-void MainWindow::newJob() {
-    const QString file =
-        askWorkbookToWrite(this, tr("Make a New Job"), folderOf(m_bridge.file()) + tr("/new_job.wwj"));
-    if (file.isEmpty()) {
-        return;
-    }
-    const base::Outcome made =
-        m_bridge.create(file, emptyJob(m_bridge.newId(), QFileInfo(file).completeBaseName()));
-    if (!made) {
-        raise(made.fault());
-        return;
-    }
-    m_preferences.rememberFile(file);
-    refreshRecent();
-    showPlace(Job);
-}
-
-void MainWindow::newJobFromTables() {
-    const QString folder =
-        askFolder(this, tr("Folder with the Tables of the Job"), folderOf(m_bridge.file()));
-    if (folder.isEmpty()) {
-        return;
-    }
-    const QString file =
-        askWorkbookToWrite(this, tr("Write the New Workbook"), folder + QStringLiteral(".wwj"));
-    if (!file.isEmpty() && createFromTables(this, m_bridge, folder, file)) {
-        m_preferences.rememberFile(file);
-        refreshRecent();
-        showPlace(Walk);
-    }
-}
-
-void MainWindow::exportTables() {
-    const QString folder = askFolder(this, tr("Folder for the Tables"), folderOf(m_bridge.file()));
-    if (folder.isEmpty()) {
-        return;
-    }
-    const base::Outcome done = exchange::writeJobFolder(m_bridge.project(), folder.toStdString());
-    raise(done ? base::Fault{&kTablesWritten, {}, {folder.toStdString()}} : done.fault());
-}
-
-void MainWindow::saveCopy() {
-    const QFileInfo file(m_bridge.file());
-    const QString proposal =
-        file.absolutePath() + QStringLiteral("/") + tr("%1 copy.wwj").arg(file.completeBaseName());
-    const QString copy = askWorkbookToWrite(this, tr("Save a Copy"), proposal);
-    if (!copy.isEmpty()) {
-        const base::Outcome done = m_bridge.saveCopy(copy);
-        raise(done ? base::Fault{&kCopySaved, {}, {copy.toStdString()}} : done.fault());
-    }
-}
-
-void MainWindow::saveElsewhere() {
-    const QString file = askWorkbookToWrite(this, tr("Save a Copy Elsewhere and Go On There"),
-                                            QDir::homePath() + '/' + QFileInfo(m_bridge.file()).fileName());
-    if (file.isEmpty()) {
-        return;
-    }
-    const base::Outcome done = m_bridge.goOnIn(file);
-    if (done) {
-        m_preferences.rememberFile(file);
-        refreshRecent();
-    }
-    raise(done ? base::Fault{&kGoneElsewhere, {}, {file.toStdString()}} : done.fault());
 }
 
 void MainWindow::showAbout() {
@@ -603,24 +378,15 @@ void MainWindow::showAbout() {
             .arg(QStringLiteral(WW_VERSION)));
 }
 
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    const QList<QUrl> urls = event->mimeData()->urls();
-    if (urls.size() == 1 && urls.front().toLocalFile().endsWith(QStringLiteral(".wwj"))) {
-        event->acceptProposedAction();
+void MainWindow::storeTyped() {
+    if (QWidget* field = focusWidget()) {
+        // Fields store when they are left.
+        field->clearFocus();
     }
-}
-
-void MainWindow::dropEvent(QDropEvent* event) {
-    const QList<QUrl> urls = event->mimeData()->urls();
-    if (urls.size() != 1) {
-        return;
-    }
-    const QString file = urls.front().toLocalFile();
-    event->acceptProposedAction();
-    canTake(file) ? static_cast<void>(openFile(file)) : emit anotherWindowWanted(file);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    storeTyped();
     m_preferences.setWindowGeometry(saveGeometry());
     QMainWindow::closeEvent(event);
 }

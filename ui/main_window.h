@@ -16,6 +16,7 @@
 #include "ui/pump_advisor.h"
 #include "ui/widgets/job_strip.h"
 #include "ui/widgets/notice_line.h"
+#include "ui/widgets/number_pad.h"
 #include "ui/widgets/side_list.h"
 #include "ui/workbook_bridge.h"
 
@@ -54,6 +55,12 @@ class MainWindow : public QMainWindow {
     void showPlace(Place place);
     Place place() const;
     void setDisplay(theme::Display display);
+    void setTextPoints(double points);
+    /// Stores what is typed but not entered yet, before the window or the session ends.
+    void storeTyped();
+    NumberPad* pad() const { return m_pad; }
+    /// Whether the side list and the menus are folded into a button, for want of room.
+    bool isSmall() const { return m_isSmall; }
     QString notice() const { return m_notice->message(); }
 
   signals:
@@ -64,6 +71,7 @@ class MainWindow : public QMainWindow {
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     bool event(QEvent* event) override;
 
   private:
@@ -85,6 +93,8 @@ class MainWindow : public QMainWindow {
     void connectPumpCommands();
     void connectReportCommands();
     void goToOpenItem(bool isForward);
+    void connectClipboardCommands();
+    void showPreferences();
     void showHistory();
     void listDeficiency();
     void onWalk(QAction* action, void (WalkPlace::*slot)());
@@ -94,11 +104,17 @@ class MainWindow : public QMainWindow {
     void refreshRecent();
     void refreshPeopleAndMeters();
     void applyLook();
+    void setLargeTargets(bool isLarge);
+    /// Folds the side list and the menus away where the window is small or targets are large.
+    void arrange();
+    /// What the pad types goes to the field in hand.
+    void typeFromPad(int key, const QString& text);
     void showReverted(const project::ChangeSet& changes);
     void raise(const base::Fault& fault);
     bool canTake(const QString& file) const;
     void newJob();
     void newJobFromTables();
+    void storeCheckpoint(const QString& name);
     void newPracticeJob();
     void connectPracticeCommands();
     void refreshPracticeCommands();
@@ -127,6 +143,8 @@ class MainWindow : public QMainWindow {
     QLabel* m_readOnly;
     NoticeLine* m_notice;
     QLabel* m_keyLine;
+    NumberPad* m_pad;
+    QMenu* m_folded;  ///< the places and all menus, behind one button
     JobPlace* m_job = nullptr;
     SystemPlace* m_system = nullptr;
     WalkPlace* m_walk = nullptr;
@@ -135,7 +153,9 @@ class MainWindow : public QMainWindow {
     ReviewPlace* m_review = nullptr;
     ReportPlace* m_report = nullptr;
     std::vector<PlaceEntry> m_places;
+    QStringList m_placeNames;
     bool m_isApplyingLook = false;
+    bool m_isSmall = false;
 };
 
 }  // namespace ww::ui

@@ -8,6 +8,7 @@ namespace {
 
 const QString kDisplay = QStringLiteral("view/display");
 const QString kTextPoints = QStringLiteral("view/text_points");
+const QString kLargeTargets = QStringLiteral("view/large_targets");
 const QString kRecent = QStringLiteral("files/recent");
 const QString kGeometry = QStringLiteral("window/geometry");
 
@@ -25,11 +26,20 @@ void Preferences::setDisplay(theme::Display display) {
 }
 
 double Preferences::textPoints() const {
-    return std::clamp(m_settings.value(kTextPoints, 10.0).toDouble(), 10.0, 20.0);
+    return std::clamp(m_settings.value(kTextPoints, kLeastPoints).toDouble(), double(kLeastPoints),
+                      double(kMostPoints));
 }
 
 void Preferences::setTextPoints(double points) {
-    m_settings.setValue(kTextPoints, std::clamp(points, 10.0, 20.0));
+    m_settings.setValue(kTextPoints, std::clamp(points, double(kLeastPoints), double(kMostPoints)));
+}
+
+bool Preferences::hasLargeTargets() const {
+    return m_settings.value(kLargeTargets, false).toBool();
+}
+
+void Preferences::setLargeTargets(bool isLarge) {
+    m_settings.setValue(kLargeTargets, isLarge);
 }
 
 QStringList Preferences::recentFiles() const {
@@ -48,6 +58,12 @@ void Preferences::forgetFile(const QString& file) {
     QStringList files = recentFiles();
     files.removeAll(QFileInfo(file).absoluteFilePath());
     m_settings.setValue(kRecent, files);
+}
+
+void Preferences::reset() {
+    for (const QString& key : {kDisplay, kTextPoints, kLargeTargets, kRecent, kGeometry}) {
+        m_settings.remove(key);
+    }
 }
 
 QByteArray Preferences::windowGeometry() const {

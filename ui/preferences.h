@@ -22,14 +22,23 @@ class Preferences {
     theme::Display display() const;
     void setDisplay(theme::Display display);
 
+    static constexpr int kLeastPoints = 10;
+    static constexpr int kMostPoints = 20;
     /// Text size in points, 10 (100 %) to 20 (200 %).
     double textPoints() const;
     void setTextPoints(double points);
+
+    /// Controls large enough for gloves.
+    bool hasLargeTargets() const;
+    void setLargeTargets(bool isLarge);
 
     /// Workbooks opened here, newest first, at most kRecentCount; some may be gone.
     QStringList recentFiles() const;
     void rememberFile(const QString& file);
     void forgetFile(const QString& file);
+
+    /// Everything as it was when the program came; keys that it does not know stay.
+    void reset();
 
     QByteArray windowGeometry() const;
     void setWindowGeometry(const QByteArray& geometry);

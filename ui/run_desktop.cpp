@@ -63,6 +63,14 @@ int runDesktop(int argc, char** argv) {
     base::RandomIds ids;
     Preferences preferences;
     const Desk desk{clock, ids, loginName(), QSysInfo::machineHostName().toStdString()};
+    // The session ends: what is typed but not entered is stored as well; everything else is on disk already.
+    QObject::connect(&application, &QGuiApplication::commitDataRequest, &application, [] {
+        for (QWidget* widget : QApplication::topLevelWidgets()) {
+            if (auto* window = qobject_cast<MainWindow*>(widget)) {
+                window->storeTyped();
+            }
+        }
+    });
     const QStringList files = QApplication::arguments().mid(1);
     for (const QString& file : files) {
         openWindow(desk, preferences, file);

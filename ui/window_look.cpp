@@ -2,7 +2,10 @@
 
 #include <QApplication>
 #include <QCoreApplication>
+#include <QFormLayout>
+#include <QGridLayout>
 #include <QStyle>
+#include <algorithm>
 
 #include "ui/text/words.h"
 
@@ -19,6 +22,19 @@ const QPalette& systemPalette() {
 struct WindowText {
     Q_DECLARE_TR_FUNCTIONS(Window)
 };
+
+/// Everything that is touched, as large as a gloved finger: what the sheet of the theme leaves small.
+QString largeSheet(const theme::Metrics& m) {
+    return QStringLiteral(
+               "QMenuBar::item { padding: %1px 14px; } QMenu::item { padding: %1px 28px %1px 24px; }"
+               "QCheckBox, QRadioButton { min-height: %2px; }"
+               "QCheckBox::indicator, QRadioButton::indicator { width: 28px; height: 28px; }"
+               "QTabBar::tab { min-height: %2px; min-width: 48px; margin-right: 8px; }"
+               "QListView::item { min-height: %2px; }"
+               "QScrollBar:vertical { width: 48px; }")
+        .arg((m.controlHeight - static_cast<int>(m.textPoints * 1.6)) / 2)
+        .arg(m.controlHeight - 8);
+}
 
 /// Rules for the frame around the places; those of plain controls come from the theme.
 QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
@@ -49,21 +65,29 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QLabel#empty_state { color: %5; border: 1px dashed %4; background: %2; padding: 24px; }"
                "QLineEdit#cell_editor { min-height: 0; border: 3px solid %3; border-radius: 0; padding: 0 "
                "4px; }"
+               "QCheckBox, QRadioButton { border: 3px solid transparent; padding: 2px 4px; spacing: 6px; }"
+               "QCheckBox:focus, QRadioButton:focus { border: 3px solid %3; }"
+               "QPlainTextEdit { background: %2; color: %3; border: 1px solid %4; }"
+               "QPlainTextEdit:focus { border: 3px solid %3; }"
                "QComboBox QAbstractItemView { background: %2; color: %3; selection-background-color: %3;"
                " selection-color: %2; }")
         .arg(t.panel.name(), t.paper.name(), t.ink.name(), line, t.soft.name())
-        .append(QStringLiteral("QPushButton { min-width: 48px; }"))
-        .append(m.textPoints > 12.0 ? QStringLiteral("QPushButton { padding: 0 6px; }") : QString());
+        .append(QStringLiteral("QPushButton { min-width: 48px; }"
+                               "QPushButton#pad_key { min-width: 0; min-height: 0; padding: 0; }"))
+        .append(m.textPoints > 12.0 ? QStringLiteral("QPushButton { padding: 0 6px; }") : QString())
+        .append(m.hasLargeTargets ? largeSheet(m) : QString());
 }
 
 }  // namespace
 
-Look lookOf(theme::Display display, double textPoints) {
+Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets) {
+    constexpr double kDaylightPoints = 11.0;  // thin strokes vanish in the sun
+    constexpr double kLargePoints = 12.0;
     Look look;
-    // Daylight needs at least 11 points: thin strokes vanish in the sun.
-    const double points = display == theme::Display::Daylight ? std::max(11.0, textPoints) : textPoints;
+    const double points = std::max({textPoints, display == theme::Display::Daylight ? kDaylightPoints : 0.0,
+                                    hasLargeTargets ? kLargePoints : 0.0});
     look.tokens = theme::tokens(display, systemPalette());
-    look.metrics = theme::metrics(points);
+    look.metrics = theme::metrics(points, hasLargeTargets);
     look.palette = theme::palette(display, systemPalette());
     look.font = QApplication::font();
     look.font.setPointSizeF(points);
@@ -78,6 +102,33 @@ void applyToProgram(const Look& look) {
     qApp->setStyleSheet(look.styleSheet);
 }
 
+void keepApart(QWidget& parent, int gap) {
+    constexpr const char* kMade = "gap_made";
+    const auto widen = [gap](QLayout* layout, const char* name, int made, const auto& set) {
+        const QVariant kept = layout->property(name);
+        if (!kept.isValid()) {
+            layout->setProperty(name, made);
+        }
+        set(std::max(kept.isValid() ? kept.toInt() : made, gap));
+    };
+    for (QLayout* layout : parent.findChildren<QLayout*>()) {
+        // Layouts of Qt's own widgets hold no targets of ours.
+        if (layout->parentWidget() == nullptr || layout->parentWidget()->inherits("QAbstractScrollArea") ||
+            layout->parentWidget()->inherits("QDialogButtonBox")) {
+            continue;
+        }
+        if (auto* form = qobject_cast<QFormLayout*>(layout)) {
+            widen(form, kMade, form->verticalSpacing(), [form](int to) { form->setVerticalSpacing(to); });
+        } else if (auto* grid = qobject_cast<QGridLayout*>(layout)) {
+            widen(grid, kMade, grid->verticalSpacing(), [grid](int to) { grid->setVerticalSpacing(to); });
+            widen(grid, "gap_made_across", grid->horizontalSpacing(),
+                  [grid](int to) { grid->setHorizontalSpacing(to); });
+        } else if (auto* box = qobject_cast<QBoxLayout*>(layout)) {
+            widen(box, kMade, box->spacing(), [box](int to) { box->setSpacing(to); });
+        }
+    }
+}
+
 QString displayName(theme::Display display) {
     switch (display) {
         case theme::Display::Office:
@@ -90,9 +141,12 @@ QString displayName(theme::Display display) {
     return WindowText::tr("Plant-room dark");
 }
 
-StripText stripText(const WorkbookBridge& bridge, theme::Display display) {
+StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripLength length) {
+    const bool isShort = length == StripLength::Short;
+    const bool isFull = length == StripLength::Full;
     StripText strip;
-    strip.display = displayName(display);
+    strip.display = isFull ? displayName(display) : QString();
+    strip.hasBar = isFull;
     if (!bridge.isOpen()) {
         strip.job = WindowText::tr("No workbook open");
         return strip;
@@ -103,17 +157,27 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display) {
         strip.job = WindowText::tr("PRACTICE · %1").arg(strip.job);
     }
     if (const project::Round* round = project.lastRound()) {
-        strip.round = WindowText::tr("Round %1, %2, %3")
-                          .arg(QString::number(round->number), text::word(round->kind).toLower(),
-                               text::word(round->state));
+        strip.round = isShort ? WindowText::tr("R%1", "round, short").arg(round->number)
+                              : WindowText::tr("Round %1, %2, %3")
+                                    .arg(QString::number(round->number), text::word(round->kind).toLower(),
+                                         text::word(round->state));
         strip.readCount = static_cast<int>(bridge.assessment().readCount);
         strip.terminalCount = static_cast<int>(bridge.assessment().terminalCount);
+        if (strip.terminalCount > 0) {
+            strip.read =
+                (isShort ? WindowText::tr("%1 of %2", "valves read, short") : WindowText::tr("read %1 of %2"))
+                    .arg(strip.readCount)
+                    .arg(strip.terminalCount);
+        }
     }
     if (const auto id = bridge.instrument()) {
         const project::Instrument& meter = project.instruments().at(*id);
-        strip.meter = WindowText::tr("Meter %1").arg(QString::fromStdString(meter.tag));
-        if (meter.due) {
-            const bool isOverdue = meter.due->seconds < bridge.now().seconds;
+        const QString tag = QString::fromStdString(meter.tag);
+        const bool isOverdue = meter.due && meter.due->seconds < bridge.now().seconds;
+        strip.meter = !isShort    ? WindowText::tr("Meter %1").arg(tag)
+                      : isOverdue ? WindowText::tr("%1 overdue", "meter, short").arg(tag)
+                                  : tag;
+        if (meter.due && !isShort && (isFull || isOverdue)) {
             strip.meter += (isOverdue ? WindowText::tr(", was due %1") : WindowText::tr(", calibrated to %1"))
                                .arg(QString::fromStdString(meter.due->date()));
         }
@@ -125,7 +189,8 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display) {
     } else if (const auto stored = bridge.lastStored()) {
         const QString time = QString::fromStdString(stored->time.timeOfDay());
         const bool isToday = stored->time.date() == bridge.now().date();
-        strip.stored = bridge.storedCount() > 0
+        strip.stored = !isFull ? isToday ? time : QString()
+                       : bridge.storedCount() > 0
                            ? WindowText::tr("%1 stored, %2").arg(QString::number(bridge.storedCount()), time)
                            : WindowText::tr("last stored %1: %2")
                                  .arg(isToday ? time : QString::fromStdString(stored->time.date()),

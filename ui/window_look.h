@@ -3,6 +3,7 @@
 
 #include <QFont>
 #include <QPalette>
+#include <QWidget>
 
 #include "ui/theme/theme.h"
 #include "ui/widgets/job_strip.h"
@@ -18,14 +19,20 @@ struct Look {
     QFont font;
     QString styleSheet;
 };
-Look lookOf(theme::Display display, double textPoints);
+Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets);
+
+/// No layout below `parent` puts two widgets closer together than `gap`, device-independent pixels; 0 gives
+/// every layout back the gaps that it was made with.
+void keepApart(QWidget& parent, int gap);
 
 /// Gives the whole program this look.
 void applyToProgram(const Look& look);
 
 QString displayName(theme::Display display);
 
+/// How many words the strip may take.
+enum class StripLength { Full, Middle, Short };
 /// What the strip says about the open workbook.
-StripText stripText(const WorkbookBridge& bridge, theme::Display display);
+StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripLength length);
 
 }  // namespace ww::ui

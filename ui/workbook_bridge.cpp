@@ -276,8 +276,8 @@ base::Result<const project::Round*> WorkbookBridge::roundForReadings() const {
     if (last == nullptr) {
         return fault(kNoRoundOpen);
     }
-    // A round that was sent back takes corrections, and only those.
-    if (last->state != project::RoundState::Open && last->state != project::RoundState::SentBack) {
+    // A round that is closed or was sent back takes corrections, and only those; the workbook sees to it.
+    if (last->state == project::RoundState::Sent || last->state == project::RoundState::Accepted) {
         return fault(kRoundNotOpen, {}, {std::to_string(last->number)});
     }
     return last;

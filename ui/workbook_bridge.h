@@ -28,7 +28,13 @@ inline constexpr base::MessageForm kInternalDefect{
 inline constexpr base::MessageForm kNoRoundOpen{"no_round_open",
                                                 "no round is open; open the next round before reading"};
 inline constexpr base::MessageForm kRoundNotOpen{
-    "round_not_open", "round {1} is closed and takes no more readings here; open the next round"};
+    "round_not_open",
+    "round {1} is with the supervisor and takes no more readings here; open the next round"};
+inline constexpr base::MessageForm kClosedCorrected{
+    "closed_round_corrected",
+    "round {1} is closed, so this corrects its reading and the old value stays in the history; for new "
+    "readings "
+    "take it back (Ctrl+Z) and open the next round (Ctrl+Shift+N)"};
 inline constexpr base::MessageForm kNothingToMark{"nothing_to_mark",
                                                   "this valve has no reading in this round; read it first"};
 inline constexpr base::MessageForm kNoFixOffered{

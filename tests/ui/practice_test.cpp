@@ -60,10 +60,10 @@ TEST_F(PracticeTest, oneKeyReadsEveryValveInTurn) {
     }
     EXPECT_EQ(m_desk.storedCount(), 15);
     EXPECT_EQ(m_desk.stored("B3-T4").substr(m_desk.stored("B3-T4").size() - 3), "kPa");
-    action(QStringLiteral("Ctrl+Shift+L"))->trigger();
+    action(QStringLiteral("Ctrl+Alt+L"))->trigger();
     ASSERT_EQ(m_desk.project().pumpReadings().size(), 1u);
     EXPECT_TRUE(m_desk.project().pumpReadings()[0].gaugeRise.has_value());
-    action(QStringLiteral("Ctrl+Shift+L"))->trigger();
+    action(QStringLiteral("Ctrl+Alt+L"))->trigger();
     ASSERT_EQ(m_desk.project().pumpReadings().size(), 2u);
     EXPECT_EQ(m_desk.project().pumpReadings()[0].status, project::ReadingStatus::Superseded);
 }

@@ -252,7 +252,8 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
         case State: {
             const project::Reading* own = reading(row);
             const bool isExplained = own != nullptr && !own->reason.empty();
-            return isExplained ? tr("%1, reason").arg(text::word(stateOf(row))) : text::word(stateOf(row));
+            const QString word = text::word(stateOf(row), branch);
+            return isExplained ? tr("%1, reason").arg(word) : word;
         }
         default:
             return numberText(row, column);
@@ -265,7 +266,7 @@ QString WalkModel::spoken(int row, int column) const {
                       headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace('\n', ' ')};
     parts << (value.isEmpty() ? tr("empty") : value);
     if (column == Dp && !value.isEmpty()) {
-        parts << text::word(stateOf(row));
+        parts << text::word(stateOf(row), m_bridge.project().branches().at(branchAt(row)));
         const QString ofTarget = numberText(row, OfTarget);
         if (!ofTarget.isEmpty()) {
             parts << tr("%1 percent of target").arg(ofTarget);

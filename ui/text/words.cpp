@@ -51,6 +51,15 @@ QString word(balancing::State state) {
     return WordText::tr("Doubtful");
 }
 
+QString word(balancing::State state, const project::Branch& branch) {
+    const bool isSelfActing =
+        branch.kind == project::BranchKind::Limiter || branch.kind == project::BranchKind::Picv;
+    if (isSelfActing && state == balancing::State::OnShare) {
+        return WordText::tr("In range");
+    }
+    return word(state);
+}
+
 QString word(balancing::AimWord word) {
     switch (word) {
         case balancing::AimWord::Open:

@@ -168,10 +168,11 @@ Metrics metrics(double textPoints, bool hasLargeTargets) {
     m.noticeHeight = std::max(44, static_cast<int>(40.0 * scale));
     m.totalsHeight = std::max(28, static_cast<int>(26.0 * scale));
     if (hasLargeTargets) {
+        m.hasLargeTargets = true;
         m.rowHeight = std::max(m.rowHeight, 56);
         m.controlHeight = std::max(m.controlHeight, 56);
+        m.stripHeight = m.controlHeight + 8;
         m.keyLineHeight = std::max(m.keyLineHeight, 36);
-        m.sideListWidth = std::max(m.sideListWidth, 144);
         m.gap = 12;
     }
     return m;
@@ -202,7 +203,7 @@ QString styleSheet(const Tokens& t, const Metrics& m) {
         " padding: 2px 6px; }\n"
         "QToolTip { background: %PAPER%; color: %INK%; border: 1px solid %INK%; }\n");
     const std::initializer_list<std::pair<const char*, QString>> places = {
-        {"%HEIGHT%", QString::number(m.controlHeight - 4)},
+        {"%HEIGHT%", QString::number(m.controlHeight - (m.hasLargeTargets && !t.isDaylight ? 2 : 4))},
         {"%WIDTH%", width},
         {"%LINE%", line},
         {"%GRID%", t.isDark ? t.panel.lighter(130).name() : t.panel.darker(112).name()},

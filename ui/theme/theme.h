@@ -66,6 +66,7 @@ struct Metrics {
     int gap = 8;
     int shapeSize = 16;
     double textPoints = 10.0;
+    bool hasLargeTargets = false;
 };
 /// Sizes for a text size (points, 8 to 24) and for large targets.
 Metrics metrics(double textPoints, bool hasLargeTargets = false);

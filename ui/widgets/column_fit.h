@@ -9,4 +9,9 @@ namespace ww::ui {
 /// Gives each column room for so many digits, and what is left of the view's width to column `filling`.
 void fitColumns(QTableView& table, std::span<const int> digits, int filling);
 
+/// The same where not all columns have room: the first always shows, then as many of the next as there is
+/// room for; with `isOthers` those that had none. Column `filling` takes what is left. Whether some are
+/// hidden.
+bool fitColumnsInTurn(QTableView& table, std::span<const int> digits, int filling, bool isOthers);
+
 }  // namespace ww::ui

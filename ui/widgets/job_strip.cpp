@@ -61,6 +61,7 @@ class JobStrip::Yielding : public QLabel {
 
 JobStrip::JobStrip(QWidget* parent)
     : QWidget(parent),
+      m_menu(new QPushButton(this)),
       m_job(new Yielding(this)),
       m_round(new QLabel(this)),
       m_read(new QLabel(this)),
@@ -98,8 +99,11 @@ JobStrip::JobStrip(QWidget* parent)
         tr("Writes the whole workbook to another disk, with what could not be stored, and goes on there"));
     m_elsewhere->hide();
     connect(m_elsewhere, &QPushButton::clicked, this, &JobStrip::copyElsewhereWanted);
+    m_menu->setObjectName(QStringLiteral("places_button"));
+    m_menu->setAccessibleName(tr("Places and commands"));
+    m_menu->hide();
     m_progress->setAccessibleName(tr("Valves read"));
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_job, m_round, m_read, m_progress}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_menu, m_job, m_round, m_read, m_progress}) {
         layout->addWidget(widget);
     }
     layout->addStretch(1);
@@ -112,15 +116,17 @@ JobStrip::JobStrip(QWidget* parent)
 void JobStrip::show(const StripText& text) {
     m_job->setText(text.job);
     m_round->setText(text.round);
-    m_read->setText(text.terminalCount > 0 ? tr("read %1 of %2").arg(text.readCount).arg(text.terminalCount)
-                                           : QString());
+    m_read->setText(text.read);
     m_progress->set(text.readCount, text.terminalCount);
-    m_progress->setVisible(text.terminalCount > 0);
+    m_progress->setVisible(text.terminalCount > 0 && text.hasBar);
     m_meter->setText(text.meter);
     m_stored->setText(text.stored);
     m_stored->setToolTip(text.stored);
     m_job->setToolTip(text.job);
     m_display->setText(text.display);
+    for (QLabel* label : {m_round, m_read, m_meter, m_stored, m_display}) {
+        label->setVisible(!label->text().isEmpty());
+    }
     m_conflicts->setText(tr("%n to decide", nullptr, text.conflictCount));
     m_conflicts->setVisible(text.conflictCount > 0);
     m_elsewhere->setVisible(text.isNotStored);
@@ -131,10 +137,20 @@ void JobStrip::show(const StripText& text) {
     }
 }
 
+void JobStrip::setMenu(QMenu* menu, const QString& title) {
+    if (m_menu->menu() != menu) {
+        m_menu->setMenu(menu);
+    }
+    // The three bars of a list that is folded away.
+    m_menu->setText(QString(QChar(0x2261)) + QStringLiteral("  ") + title);
+    m_menu->setVisible(menu != nullptr);
+}
+
 void JobStrip::setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics) {
     m_tokens = tokens;
     m_progress->setTokens(tokens);
     setFixedHeight(metrics.stripHeight);
+    layout()->setSpacing(metrics.hasLargeTargets ? 12 : 20);
     QFont font = this->font();
     font.setBold(true);
     m_job->setFont(font);

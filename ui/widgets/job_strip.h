@@ -2,6 +2,8 @@
 #pragma once
 
 #include <QLabel>
+#include <QLayout>
+#include <QMenu>
 #include <QPushButton>
 #include <QWidget>
 
@@ -13,8 +15,10 @@ namespace ww::ui {
 struct StripText {
     QString job;
     QString round;
+    QString read;
     int readCount = 0;
     int terminalCount = 0;  ///< 0: no progress is shown
+    bool hasBar = true;     ///< beside the words of the progress
     QString meter;
     QString stored;
     bool isNotStored = false;  ///< the stored text is a warning
@@ -28,6 +32,10 @@ class JobStrip : public QWidget {
   public:
     explicit JobStrip(QWidget* parent = nullptr);
     void show(const StripText& text);
+    /// A button that opens `menu` stands first, named `title`; without a menu there is none.
+    void setMenu(QMenu* menu, const QString& title);
+    /// The width at which nothing of it has to yield.
+    int wantedWidth() const { return layout()->sizeHint().width(); }
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
 
   signals:
@@ -42,6 +50,7 @@ class JobStrip : public QWidget {
   private:
     class Progress;
     class Yielding;
+    QPushButton* m_menu;
     QLabel* m_job;
     QLabel* m_round;
     QLabel* m_read;

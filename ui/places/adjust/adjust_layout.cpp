@@ -162,10 +162,7 @@ void AdjustPlace::connectAll() {
     m_field->setStore([this](const QString& text) { return store(text); });
     m_settingField->setStore([this](const QString& text) { return moveSetting(text); });
     for (TryField* field : {m_field, m_settingField}) {
-        connect(field, &TryField::stepped, this, [this](int steps) {
-            m_valve.stepBy(steps);
-            showValve();
-        });
+        connect(field, &TryField::stepped, this, &AdjustPlace::stepSetting);
         connect(field, &TryField::turned, this, [this](int turns) {
             m_valve.turnBy(turns);
             showValve();

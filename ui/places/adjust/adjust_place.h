@@ -52,6 +52,8 @@ class AdjustPlace : public QWidget {
     void readReference();
     void readShutValve();
     void readAgain();
+    /// The handle goes so many readable steps on, no further than its stops.
+    void stepSetting(int steps);
     /// Takes the fix offered for the last try.
     void takeFix();
     void toggleDoubtful();

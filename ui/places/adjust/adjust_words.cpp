@@ -54,7 +54,8 @@ QString shareWords(const WorkbookBridge& bridge, std::size_t branch) {
         return AdjustText::tr("last %1 % of target").arg(about + text::percent(*result.ofTarget));
     }
     return AdjustText::tr("%1, %2 % of target")
-        .arg(text::word(result.state), about + text::percent(*result.ofTarget));
+        .arg(text::word(result.state, bridge.project().branches()[branch]),
+             about + text::percent(*result.ofTarget));
 }
 
 QString stateWords(const WorkbookBridge& bridge, std::size_t branch) {

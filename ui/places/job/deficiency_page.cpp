@@ -1,7 +1,6 @@
 #include "ui/places/job/deficiency_page.h"
 
 #include <QDragEnterEvent>
-#include <QFileDialog>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -9,7 +8,6 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/review_steps.h"
-#include "ui/places/job/photo.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
@@ -22,8 +20,6 @@ constexpr base::MessageForm kTagUnknown{"deficiency_tag_unknown",
                                         "no branch is called \"{1}\"; type a tag of the place System"};
 constexpr base::MessageForm kNoDeficiencyInHand{
     "no_deficiency_in_hand", "no deficiency is in hand to keep the photo with; list one first"};
-
-constexpr int kThumbnail = 72;
 
 QString dateText(const std::optional<base::Instant>& date) {
     return date ? QString::fromStdString(date->date()) : QString();
@@ -46,10 +42,8 @@ DeficiencyPage::DeficiencyPage(WorkbookBridge& bridge, BranchDelegate* delegate,
           this)),
       m_table(new EntryTable(this)),
       m_add(new QPushButton(tr("List Deficiency"), this)),
-      m_attach(new QPushButton(tr("Attach Photo…"), this)),
-      m_removePhoto(new QPushButton(tr("Remove Photo"), this)),
       m_evidence(new QLabel(this)),
-      m_photos(new QListWidget(this)) {
+      m_photos(new PhotoList(bridge, tr("Photos of the deficiency"), this)) {
     setAcceptDrops(true);
     m_table->setModel(m_model);
     m_table->setItemDelegate(delegate);
@@ -59,13 +53,6 @@ DeficiencyPage::DeficiencyPage(WorkbookBridge& bridge, BranchDelegate* delegate,
     m_table->setStore([this](const QModelIndex& cell, const QString& typed) {
         return m_bridge.tellOrClear(m_model->store(cell, typed));
     });
-    m_photos->setAccessibleName(tr("Photos of the deficiency"));
-    m_photos->setViewMode(QListView::IconMode);
-    m_photos->setFlow(QListView::LeftToRight);
-    m_photos->setWrapping(false);
-    m_photos->setMovement(QListView::Static);
-    m_photos->setIconSize({kThumbnail, kThumbnail});
-    m_photos->setFixedHeight(kThumbnail + 44);
     m_evidence->setTextFormat(Qt::PlainText);
     m_evidence->setWordWrap(true);
     m_evidence->setAccessibleName(tr("Evidence"));
@@ -101,43 +88,17 @@ DeficiencyPage::DeficiencyPage(WorkbookBridge& bridge, BranchDelegate* delegate,
         m_fields.push_back({field.member, entry});
     }
     form->addRow(tr("Evidence"), m_evidence);
-    auto* photoButtons = new QVBoxLayout;
-    photoButtons->addWidget(m_attach);
-    photoButtons->addWidget(m_removePhoto);
-    photoButtons->addStretch(1);
-    auto* photos = new QHBoxLayout;
-    photos->addWidget(m_photos, 1);
-    photos->addLayout(photoButtons);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 6, 0, 0);
     column->addLayout(head);
     column->addWidget(m_table, 1);
     column->addLayout(form);
-    column->addLayout(photos);
+    column->addWidget(m_photos);
 
     connect(m_table, &EntryTable::resized, this, &DeficiencyPage::fitColumns);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this,
             &DeficiencyPage::showInHand);
     connect(m_add, &QPushButton::clicked, this, [this] { add(std::nullopt); });
-    connect(m_attach, &QPushButton::clicked, this, [this] {
-        const QString file = QFileDialog::getOpenFileName(this, tr("Attach a Photo"), QString(),
-                                                          tr("Pictures (*.jpg *.jpeg *.png)"));
-        if (!file.isEmpty()) {
-            attach(file);
-        }
-    });
-    connect(m_removePhoto, &QPushButton::clicked, this, [this] {
-        const QListWidgetItem* item = m_photos->currentItem();
-        const auto id = item == nullptr
-                            ? std::nullopt
-                            : base::Id::fromText(item->data(Qt::UserRole).toString().toStdString());
-        if (id) {
-            m_bridge.tellOrClear(
-                m_bridge.apply({"remove photo", {}, {{project::RecordKind::Attachment, *id}}, true}));
-        }
-    });
-    connect(m_photos, &QListWidget::currentItemChanged, this,
-            [this] { m_removePhoto->setEnabled(!m_bridge.isReadOnly() && m_photos->currentItem()); });
     connect(&bridge, &WorkbookBridge::changed, this, &DeficiencyPage::showInHand);
     showInHand();
 }
@@ -240,18 +201,7 @@ bool DeficiencyPage::attach(const QString& file) {
     if (shown == nullptr) {
         return m_bridge.tellOrClear(base::Fault{&kNoDeficiencyInHand, {}, {}});
     }
-    auto photo = readPhoto(file);
-    if (!photo) {
-        return m_bridge.tellOrClear(photo.fault());
-    }
-    const balancing::ReviewContext context = m_bridge.reviewContext();
-    photo->id = context.ids.next();
-    photo->deficiency = shown->id;
-    photo->branch = shown->branch;
-    photo->person = context.person;
-    photo->time = context.now;
-    const std::string label = "photo " + photo->name;
-    return m_bridge.tellOrClear(m_bridge.apply({label, {std::move(*photo)}, {}, true}));
+    return m_photos->attach(file);
 }
 
 void DeficiencyPage::showInHand() {
@@ -262,7 +212,6 @@ void DeficiencyPage::showInHand() {
         field.entry->setEnabled(isWritable);
     }
     m_add->setEnabled(!m_bridge.isReadOnly());
-    m_attach->setEnabled(isWritable);
     const project::Reading* reading =
         shown != nullptr && shown->reading ? m_bridge.project().readings().find(*shown->reading) : nullptr;
     QString evidence;
@@ -277,23 +226,7 @@ void DeficiencyPage::showInHand() {
         evidence += tr(", raised by %1").arg(QString::fromStdString(shown->raisedBy));
     }
     m_evidence->setText(evidence);
-    showPhotos(shown);
-}
-
-void DeficiencyPage::showPhotos(const project::Deficiency* deficiency) {
-    m_photos->clear();
-    for (const project::Attachment& attachment : m_bridge.project().attachments()) {
-        if (deficiency == nullptr || attachment.deficiency != deficiency->id) {
-            continue;
-        }
-        const auto& bytes = attachment.content.bytes();
-        const QImage image = QImage::fromData(bytes.data(), static_cast<int>(bytes.size()));
-        auto* item = new QListWidgetItem(QString::fromStdString(attachment.name), m_photos);
-        item->setIcon(QIcon(QPixmap::fromImage(
-            image.scaled(kThumbnail, kThumbnail, Qt::KeepAspectRatio, Qt::SmoothTransformation))));
-        item->setData(Qt::UserRole, QString::fromStdString(attachment.id.text()));
-    }
-    m_removePhoto->setEnabled(false);
+    m_photos->show(shown != nullptr ? std::optional(PhotoOwner{shown->branch, shown->id}) : std::nullopt);
 }
 
 void DeficiencyPage::fitColumns() {
@@ -304,7 +237,7 @@ void DeficiencyPage::fitColumns() {
 void DeficiencyPage::dragEnterEvent(QDragEnterEvent* event) {
     const QList<QUrl> urls = event->mimeData()->urls();
     if (urls.size() == 1 && inHand() != nullptr && !m_bridge.isReadOnly() &&
-        !urls.front().toLocalFile().endsWith(QStringLiteral(".wwj"))) {
+        isPhotoName(urls.front().toLocalFile())) {
         event->acceptProposedAction();
     }
 }

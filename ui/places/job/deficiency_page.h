@@ -2,13 +2,13 @@
 #pragma once
 
 #include <QLabel>
-#include <QListWidget>
 #include <QPushButton>
 #include <QWidget>
 #include <vector>
 
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/record_table.h"
+#include "ui/places/photo_list.h"
 #include "ui/widgets/entry_field.h"
 #include "ui/widgets/entry_table.h"
 
@@ -44,16 +44,13 @@ class DeficiencyPage : public QWidget {
     base::Outcome store(int row, int column, const QString& text);
     void fitColumns();
     void showInHand();
-    void showPhotos(const project::Deficiency* deficiency);
 
     WorkbookBridge& m_bridge;
     RecordTableModel* m_model;
     EntryTable* m_table;
     QPushButton* m_add;
-    QPushButton* m_attach;
-    QPushButton* m_removePhoto;
     QLabel* m_evidence;
-    QListWidget* m_photos;
+    PhotoList* m_photos;
     std::vector<Field> m_fields;
 };
 

@@ -30,27 +30,31 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
       m_delegate(new BranchDelegate(this)),
       m_addInstrument(new QPushButton(tr("Add Instrument"), this)),
       m_addPerson(new QPushButton(tr("Add Person"), this)),
+      m_others(new QPushButton(tr("Show Other Columns"), this)),
+      m_area(new QScrollArea(this)),
+      m_whole(new QHBoxLayout(this)),
       m_pages(new QTabWidget(this)),
       m_readiness(new ReadinessPage(bridge, m_delegate, this)),
       m_deficiencies(new DeficiencyPage(bridge, m_delegate, this)) {
     setAccessibleName(tr("Job"));
-    auto* area = new QScrollArea(this);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setAccessibleName(tr("Facts of the job"));
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setWidget(buildFacts());
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(16, 8, 12, 8);
-    layout->setSpacing(24);
-    layout->addWidget(area, 5);
+    m_area->setWidgetResizable(true);
+    m_area->setFrameShape(QFrame::NoFrame);
+    m_area->setFocusPolicy(Qt::NoFocus);
+    m_area->setAccessibleName(tr("Facts of the job"));
+    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_area->setWidget(buildFacts());
+    m_whole->setContentsMargins(16, 8, 12, 8);
+    m_whole->setSpacing(24);
+    m_whole->addWidget(m_area, 5);
     m_pages->setAccessibleName(tr("Pages of the job"));
     m_pages->setDocumentMode(true);
     m_pages->addTab(buildTables(), tr("Instruments and people"));
     m_pages->addTab(m_readiness, tr("Readiness"));
     m_pages->addTab(m_deficiencies, tr("Deficiencies"));
-    layout->addWidget(m_pages, 11);
+    m_whole->addWidget(m_pages, 11);
+    m_others->setCheckable(true);
+    m_others->hide();
+    connect(m_others, &QPushButton::toggled, this, &JobPlace::fitColumns);
     connect(m_instrumentTable, &EntryTable::resized, this, &JobPlace::fitColumns);
     connect(m_fields, &JobFields::refreshed, this, &JobPlace::refresh);
     refresh();
@@ -123,6 +127,9 @@ QWidget* JobPlace::buildTables() {
         auto* line = new QHBoxLayout;
         line->addWidget(heading(title, page));
         line->addStretch(1);
+        if (table == m_instrumentTable) {
+            line->addWidget(m_others);
+        }
         line->addWidget(button);
         column->addLayout(line);
         column->addWidget(table, stretch);
@@ -172,8 +179,17 @@ void JobPlace::setMetrics(const theme::Metrics& metrics) {
 }
 
 void JobPlace::fitColumns() {
-    const int digits[InstrumentModel::ColumnCount] = {6, 8, 8, 7, 7, 8, 10, 10, 9, 13};
-    ui::fitColumns(*m_instrumentTable, digits, InstrumentModel::Kind);
+    const int digits[InstrumentModel::ColumnCount] = {6, 18, 8, 7, 8, 8, 11, 11, 11, 15};
+    m_others->setVisible(
+        ui::fitColumnsInTurn(*m_instrumentTable, digits, InstrumentModel::Kind, m_others->isChecked()));
+}
+
+void JobPlace::setNarrow(bool isNarrow) {
+    m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    // Under one another the whole place scrolls, so that its parts need not.
+    constexpr int kPagesHeight = 340;
+    m_area->setMinimumHeight(isNarrow ? m_area->widget()->sizeHint().height() : 0);
+    m_pages->setMinimumHeight(isNarrow ? kPagesHeight : 0);
 }
 
 void JobPlace::addDeficiency(std::optional<base::Id> branch) {

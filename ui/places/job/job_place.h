@@ -28,6 +28,8 @@ class JobPlace : public QWidget {
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     void takeFocus();
+    /// Facts above the tables, for want of room beside them.
+    void setNarrow(bool isNarrow);
     EntryField* field(JobField field) const { return m_fields->field(field); }
     /// Lists a new deficiency at a branch, or at none, and puts the keys there.
     void addDeficiency(std::optional<base::Id> branch);
@@ -54,6 +56,9 @@ class JobPlace : public QWidget {
     BranchDelegate* m_delegate;
     QPushButton* m_addInstrument;
     QPushButton* m_addPerson;
+    QPushButton* m_others;  ///< the columns of instruments that have no room
+    QScrollArea* m_area;
+    QHBoxLayout* m_whole;
     QTabWidget* m_pages;
     ReadinessPage* m_readiness;
     DeficiencyPage* m_deficiencies;

@@ -1,5 +1,6 @@
 #include "ui/places/pump/pump_place.h"
 
+#include <QTabBar>
 #include <QVBoxLayout>
 
 #include "core/report/pump_sections.h"
@@ -24,6 +25,7 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
       m_advisor(advisor),
       m_content(new QStackedWidget(this)),
       m_empty(new QLabel(this)),
+      m_chooser(new QuietCombo(this)),
       m_tabs(new QTabWidget(this)) {
     setAccessibleName(tr("Pump"));
     m_empty->setAlignment(Qt::AlignCenter);
@@ -57,7 +59,12 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
     m_content->addWidget(m_empty);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 4, 0, 0);
+    layout->addWidget(m_chooser);
     layout->addWidget(m_content);
+    m_chooser->setAccessibleName(tr("Page of the pump"));
+    m_chooser->hide();
+    connect(m_chooser, &QComboBox::activated, m_tabs, &QTabWidget::setCurrentIndex);
+    connect(m_tabs, &QTabWidget::currentChanged, m_chooser, &QComboBox::setCurrentIndex);
     connect(&m_bridge, &WorkbookBridge::branchSelected, m_shown, [this] {
         m_isBehind.assign(m_pages.size(), true);
         m_shown->want();
@@ -73,6 +80,7 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
 void PumpPlace::addPage(PumpPage* page, const QString& title) {
     page->setAccessibleName(title);
     m_tabs->addTab(page, title);
+    m_chooser->addItem(title);
     m_pages.push_back(page);
     m_isBehind.push_back(true);
 }
@@ -89,6 +97,12 @@ void PumpPlace::setMetrics(const theme::Metrics& metrics) {
     for (PumpPage* page : m_pages) {
         page->setMetrics(metrics);
     }
+}
+
+void PumpPlace::setNarrow(bool isNarrow) {
+    m_tabs->setUsesScrollButtons(isNarrow);
+    m_tabs->tabBar()->setVisible(!isNarrow);
+    m_chooser->setVisible(isNarrow);
 }
 
 void PumpPlace::takeFocus() {

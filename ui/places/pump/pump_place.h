@@ -9,6 +9,7 @@
 
 #include "ui/places/pump/pump_page.h"
 #include "ui/pump_advisor.h"
+#include "ui/widgets/quiet_combo.h"
 #include "ui/widgets/shown_refresh.h"
 
 namespace ww::ui {
@@ -39,6 +40,8 @@ class PumpPlace : public QWidget {
     void setMetrics(const theme::Metrics& metrics);
     /// Puts the keys on the page that is shown.
     void takeFocus();
+    /// Pages are chosen from a list in place of tabs, for want of room.
+    void setNarrow(bool isNarrow);
     void showPage(Page page);
     Page shownPage() const { return static_cast<Page>(m_tabs->currentIndex()); }
     PumpPage* page(Page page) const { return m_pages[static_cast<std::size_t>(page)]; }
@@ -58,6 +61,7 @@ class PumpPlace : public QWidget {
     PumpAdvisor& m_advisor;
     QStackedWidget* m_content;
     QLabel* m_empty;
+    QuietCombo* m_chooser;
     QTabWidget* m_tabs;
     std::vector<PumpPage*> m_pages;
     std::vector<bool> m_isBehind;  ///< pages that have not shown the newest picture, beside m_pages

@@ -121,7 +121,7 @@ std::vector<TextRow> comparedRows(const project::Project& project,
                      step(settingText(branch.settingBefore), settingText(branch.settingAfter)),
                      readingStep(before, after),
                      step(ratioText(branch.ofTargetBefore), ratioText(branch.ofTargetAfter)),
-                     text::word(branch.stateAfter),
+                     text::word(branch.stateAfter, project.branches().at(branch.branch)),
                      whyText(branch, after),
                      whoText(project, after)};
         rows.push_back(std::move(row));

@@ -46,6 +46,8 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
       m_bridge(bridge),
       m_content(new QStackedWidget(this)),
       m_page(new QWidget(this)),
+      m_whole(new QHBoxLayout(m_page)),
+      m_roundsSide(new QWidget(m_page)),
       m_empty(new QLabel(this)),
       m_rounds(new TextTable({tr("Round"), tr("State"), tr("On share"), tr("Spread")}, -1, this)),
       m_roundTable(new QTableView(this)),
@@ -99,17 +101,14 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     centre->addWidget(m_table, 1);
     centre->addWidget(m_spread);
     centre->addWidget(m_convergence);
-    auto* layout = new QHBoxLayout(m_page);
-    layout->setContentsMargins(12, 8, 12, 8);
-    layout->setSpacing(14);
-    auto* rounds = new QWidget(m_page);
-    rounds->setLayout(left);
+    m_whole->setContentsMargins(12, 8, 12, 8);
+    m_whole->setSpacing(14);
+    m_roundsSide->setLayout(left);
     left->setContentsMargins(0, 0, 0, 0);
-    rounds->setFixedWidth(kRoundsWidth);
-    m_comments->setFixedWidth(kSideWidth);
-    layout->addWidget(rounds);
-    layout->addLayout(centre, 1);
-    layout->addWidget(m_comments);
+    m_whole->addWidget(m_roundsSide);
+    m_whole->addLayout(centre, 1);
+    m_whole->addWidget(m_comments);
+    setNarrow(false);
     m_content->addWidget(m_page);
     m_content->addWidget(m_empty);
     auto* whole = new QVBoxLayout(this);
@@ -149,6 +148,19 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
 std::optional<base::Id> ReviewPlace::chosenRound(const QuietCombo* combo) const {
     const auto id = base::Id::fromText(combo->currentData().toString().toStdString());
     return id && m_bridge.project().rounds().contains(*id) ? id : std::nullopt;
+}
+
+void ReviewPlace::setNarrow(bool isNarrow) {
+    constexpr int kTableHeight = 150;
+    m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    for (const auto& [side, width] : {std::pair<QWidget*, int>(m_roundsSide, kRoundsWidth),
+                                      std::pair<QWidget*, int>(m_comments, kSideWidth)}) {
+        side->setMinimumWidth(isNarrow ? 0 : width);
+        side->setMaximumWidth(isNarrow ? QWIDGETSIZE_MAX : width);
+    }
+    for (QTableView* table : {m_roundTable, m_table}) {
+        table->setMinimumHeight(isNarrow ? kTableHeight : 0);
+    }
 }
 
 void ReviewPlace::resizeEvent(QResizeEvent* event) {

@@ -29,6 +29,8 @@ class ReviewPlace : public QWidget {
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     void takeFocus();
+    /// Rounds, comparison and comments under one another, for want of room.
+    void setNarrow(bool isNarrow);
     /// Shows a branch in the comparison, all rows if need be.
     void showBranch(const base::Id& branch);
     QTableView* table() const { return m_table; }
@@ -57,6 +59,8 @@ class ReviewPlace : public QWidget {
     WorkbookBridge& m_bridge;
     QStackedWidget* m_content;
     QWidget* m_page;
+    QHBoxLayout* m_whole;
+    QWidget* m_roundsSide;
     QLabel* m_empty;
     TextTable* m_rounds;
     QTableView* m_roundTable;

@@ -12,6 +12,9 @@ namespace {
 using project::Branch;
 using project::Project;
 
+constexpr base::MessageForm kEndOfPipe{
+    "branch_at_end",
+    "no branch of the same pipe is before or after this one; move it to another pipe by \"Fed by\""};
 constexpr base::MessageForm kTagEmpty{"tag_empty", "a branch needs a tag; type one, such as B-05"};
 constexpr base::MessageForm kTagTaken{"tag_taken", "the tag {1} is taken; type another"};
 constexpr base::MessageForm kValveUnknown{"valve_not_in_job",
@@ -208,6 +211,26 @@ project::Edit newBranch(const Project& project, const std::optional<base::Id>& n
         quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("1"), text::flowUnit(project));
     branch.designFlow = beside != nullptr && beside->designFlow ? beside->designFlow : std::optional(one);
     return {"new branch " + branch.tag, {branch}, {}, true};
+}
+
+base::Result<project::Edit> movedBranch(const Project& project, const base::Id& id, int steps) {
+    Branch moved = project.branches().at(id);
+    const Branch* neighbor = nullptr;
+    for (const Branch& other : project.branches()) {
+        const bool isBeyond = steps < 0 ? other.position < moved.position : other.position > moved.position;
+        const bool isNearer = neighbor == nullptr || (steps < 0 ? other.position > neighbor->position
+                                                                : other.position < neighbor->position);
+        if (other.parent == moved.parent && isBeyond && isNearer) {
+            neighbor = &other;
+        }
+    }
+    if (neighbor == nullptr) {
+        return base::Fault{&kEndOfPipe, moved.tag, {}};
+    }
+    Branch other = *neighbor;
+    std::swap(moved.position, other.position);
+    const std::string label = "route of " + moved.tag;
+    return project::Edit{label, {std::move(moved), std::move(other)}, {}, true};
 }
 
 }  // namespace ww::ui

@@ -20,4 +20,8 @@ base::Result<project::Edit> branchEdit(const project::Project& project, const ba
 project::Edit newBranch(const project::Project& project, const std::optional<base::Id>& neighbor,
                         const base::Id& id);
 
+/// The branch changes its place on its parent's pipe, and on the route, with the one before (-1) or after it
+/// (1). Refused at either end of the pipe.
+base::Result<project::Edit> movedBranch(const project::Project& project, const base::Id& branch, int steps);
+
 }  // namespace ww::ui

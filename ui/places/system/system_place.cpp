@@ -7,8 +7,15 @@
 #include "ui/places/system/branch_edit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
+namespace {
+
+/// Digits that the column "Serves" has at least.
+constexpr int kLeastServes = 9;
+
+}  // namespace
 
 SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     : QWidget(parent),
@@ -24,7 +31,8 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
       m_whatIf(new QPushButton(tr("&Try What If"), this)),
       m_sums(new QLabel(this)),
       m_find(new QLineEdit(this)),
-      m_add(new QPushButton(tr("Add Branch"), this)) {
+      m_add(new QPushButton(tr("Add Branch"), this)),
+      m_others(new QPushButton(tr("Show Other Columns"), this)) {
     setAccessibleName(tr("System"));
     m_table->setModel(m_model);
     m_table->setItemDelegate(m_delegate);
@@ -34,6 +42,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_table->setStore([this](const QModelIndex& cell, const QString& text) { return store(cell, text); });
     m_sums->setTextFormat(Qt::RichText);
+    m_sums->setWordWrap(true);
     m_sums->setAccessibleName(tr("Sums of the system"));
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
@@ -57,6 +66,10 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     auto* top = new QHBoxLayout;
     top->addWidget(m_add);
     top->addWidget(m_whatIf);
+    top->addWidget(m_others);
+    m_others->setCheckable(true);
+    m_others->hide();
+    connect(m_others, &QPushButton::toggled, this, &SystemPlace::fitColumns);
     top->addStretch(1);
     top->addWidget(findLabel);
     top->addWidget(m_find);
@@ -102,7 +115,7 @@ void SystemPlace::setMetrics(const theme::Metrics& metrics) {
     m_table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
     m_table->horizontalHeader()->setFixedHeight(
         std::max(metrics.noticeHeight, 2 * m_table->fontMetrics().height() + 8));
-    m_sums->setFixedHeight(metrics.totalsHeight);
+    m_sums->setMinimumHeight(metrics.totalsHeight);
     fitColumns();
 }
 
@@ -111,18 +124,15 @@ void SystemPlace::takeFocus() {
 }
 
 void SystemPlace::fitColumns() {
-    const int digit = m_table->fontMetrics().horizontalAdvance('0');
-    const auto wide = [&](int characters) { return characters * digit + 14; };
-    const int widths[SystemModel::ColumnCount] = {wide(9), 0,        wide(6), wide(12), wide(11), wide(6),
-                                                  wide(8), wide(10), wide(7), wide(8),  wide(8),  wide(8)};
-    int used = 0;
-    for (int column = 0; column < SystemModel::ColumnCount; ++column) {
-        used += widths[column];
-        if (column != SystemModel::Serves) {
-            m_table->setColumnWidth(column, widths[column]);
-        }
-    }
-    m_table->setColumnWidth(SystemModel::Serves, std::max(wide(9), m_table->viewport()->width() - used));
+    const int digits[SystemModel::ColumnCount] = {9, kLeastServes, 6, 12, 11, 6, 8, 10, 7, 8, 8, 8};
+    m_others->setVisible(ui::fitColumnsInTurn(*m_table, digits, SystemModel::Serves, m_others->isChecked()));
+}
+
+void SystemPlace::setNarrow(bool isNarrow) {
+    constexpr int kDiagramHeight = 170;
+    constexpr int kTableHeight = 160;
+    m_diagram->setMinimumHeight(isNarrow ? kDiagramHeight : 0);
+    m_content->setMinimumHeight(isNarrow ? kTableHeight : 0);
 }
 
 void SystemPlace::showEvent(QShowEvent* event) {
@@ -141,7 +151,7 @@ void SystemPlace::showWhatIf(bool isShown) {
 /// Diagram and bench cost more than a row; they follow the job only while they are seen.
 void SystemPlace::refreshDiagram() {
     const bool hasBranches = m_model->rowCount() > 0;
-    m_diagram->setVisible(hasBranches);
+    m_diagram->setVisible(hasBranches && !m_isTableOnly);
     if (!hasBranches || !isVisible()) {
         return;
     }
@@ -193,6 +203,20 @@ void SystemPlace::refresh() {
         words += gap + tr("%n terminal(s) without a valve table", nullptr, withoutTable);
     }
     m_sums->setText(words);
+}
+
+void SystemPlace::toggleTable() {
+    m_isTableOnly = !m_isTableOnly;
+    refreshDiagram();
+}
+
+void SystemPlace::moveBranch(int steps) {
+    if (const auto branch = m_bridge.selectedBranch()) {
+        const auto moved = movedBranch(m_bridge.project(), *branch, steps);
+        if (m_bridge.tellOrClear(moved ? m_bridge.apply(*moved) : base::Outcome(moved.fault()))) {
+            showBranch(*branch);
+        }
+    }
 }
 
 void SystemPlace::findBranch() {

@@ -26,12 +26,19 @@ class SystemPlace : public QWidget {
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     void takeFocus();
+    /// Diagram, table and sums no lower than can be read; the place scrolls.
+    void setNarrow(bool isNarrow);
     EntryTable* table() const { return m_table; }
     SystemModel* model() const { return m_model; }
 
   public slots:
     void findBranch();
     void addBranch();
+    /// The branch in hand changes places with its neighbor on the same pipe: walked earlier (-1) or later
+    /// (1).
+    void moveBranch(int steps);
+    /// The table alone, without the diagram, and back.
+    void toggleTable();
     void showBranch(const ww::base::Id& branch);
     /// Puts the bench in the place of the branch table, or takes it away.
     void showWhatIf(bool isShown);
@@ -59,7 +66,9 @@ class SystemPlace : public QWidget {
     QLabel* m_sums;
     QLineEdit* m_find;
     QPushButton* m_add;
+    QPushButton* m_others;  ///< the columns that have no room come in place of the first ones
     theme::Tokens m_tokens;
+    bool m_isTableOnly = false;
 };
 
 }  // namespace ww::ui

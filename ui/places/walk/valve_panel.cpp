@@ -4,6 +4,7 @@
 
 #include "core/project/review.h"
 #include "ui/places/reading_fix.h"
+#include "ui/places/walk/note_panel.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -21,7 +22,8 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidg
       m_reading(new QLabel(this)),
       m_learned(new QLabel(this)),
       m_comments(new QLabel(this)),
-      m_note(new EntryField(this)) {
+      m_notes(new QLabel(this)),
+      m_noteButton(new QPushButton(this)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(8);
@@ -29,10 +31,7 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidg
     roundHead->setObjectName(QStringLiteral("panel_head"));
     auto* readingHead = new QLabel(tr("This reading"), this);
     readingHead->setObjectName(QStringLiteral("panel_head"));
-    auto* noteHead = new QLabel(tr("&Note (Ctrl+M)"), this);
-    noteHead->setObjectName(QStringLiteral("panel_head"));
-    noteHead->setBuddy(m_note);
-    for (QLabel* label : {m_tag, m_serves, m_facts, m_byRound, m_reading, m_learned, m_comments}) {
+    for (QLabel* label : {m_tag, m_serves, m_facts, m_byRound, m_reading, m_learned, m_comments, m_notes}) {
         label->setTextFormat(Qt::PlainText);
         label->setWordWrap(true);
         label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
@@ -44,25 +43,14 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidg
     m_reading->setAccessibleName(tr("Reading as entered"));
     m_learned->setAccessibleName(tr("Reading against the learned loop"));
     m_comments->setAccessibleName(tr("Open comments"));
-    m_note->setAccessibleName(tr("Note"));
-    for (QWidget* widget :
-         std::initializer_list<QWidget*>{m_tag, m_serves, m_facts, roundHead, m_sparkline, m_byRound,
-                                         readingHead, m_reading, m_comments, noteHead, m_note, m_learned}) {
+    m_notes->setAccessibleName(tr("Notes of the valve in hand"));
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_tag, m_serves, m_facts, roundHead, m_sparkline,
+                                                           m_byRound, readingHead, m_reading, m_comments,
+                                                           m_notes, m_noteButton, m_learned}) {
         layout->addWidget(widget);
     }
     layout->addStretch(1);
-    m_note->setStore([this](const QString& text) {
-        const auto branch = m_bridge.selectedBranch();
-        if (!branch) {
-            return true;
-        }
-        const base::Outcome stored = m_bridge.setNote(*branch, text);
-        if (!stored) {
-            emit m_bridge.messageRaised(stored.fault());
-        }
-        return stored.ok();
-    });
-    connect(m_note, &QLineEdit::returnPressed, this, &ValvePanel::noteDone);
+    connect(m_noteButton, &QPushButton::clicked, this, &ValvePanel::notesWanted);
     connect(&bridge, &WorkbookBridge::changed, this, &ValvePanel::refresh);
     connect(&bridge, &WorkbookBridge::branchSelected, this, &ValvePanel::showBranch);
     connect(&advisor, &LoopAdvisor::changed, this, &ValvePanel::showLearned);
@@ -75,11 +63,6 @@ void ValvePanel::setTokens(const theme::Tokens& tokens, const theme::Metrics& me
     large.setPointSizeF(metrics.textPoints * 1.6);
     large.setBold(true);
     m_tag->setFont(large);
-}
-
-void ValvePanel::editNote() {
-    m_note->setFocus(Qt::ShortcutFocusReason);
-    m_note->selectAll();
 }
 
 void ValvePanel::refresh(const project::ChangeSet& changes) {
@@ -168,14 +151,15 @@ void ValvePanel::showBranch() {
     const project::Project& project = m_bridge.project();
     const auto selected = m_bridge.selectedBranch();
     const project::Branch* branch = selected ? project.branches().find(*selected) : nullptr;
-    m_note->setEnabled(branch != nullptr);
+    m_noteButton->setEnabled(branch != nullptr);
+    m_noteButton->setText(
+        tr("Notes, photos (%1)").arg(branch != nullptr ? noteCount(m_bridge, branch->id) : 0));
     showLearned();
     if (branch == nullptr) {
         m_tag->setText(tr("No valve in hand"));
-        for (QLabel* label : {m_serves, m_facts, m_byRound, m_reading, m_comments}) {
+        for (QLabel* label : {m_serves, m_facts, m_byRound, m_reading, m_comments, m_notes}) {
             label->clear();
         }
-        m_note->setStored(QString());
         m_sparkline->setRatios({}, 0.05);
         return;
     }
@@ -192,9 +176,15 @@ void ValvePanel::showBranch() {
     const project::Reading* reading =
         round != nullptr ? balancing::countingReading(project, round->id, branch->id) : nullptr;
     m_reading->setText(readingText(reading));
-    if (!m_note->hasFocus()) {
-        m_note->setStored(reading != nullptr ? QString::fromStdString(reading->note) : QString());
+    QStringList notes;
+    if (reading != nullptr && !reading->note.empty()) {
+        notes << QString::fromStdString(reading->note);
     }
+    if (!branch->notes.empty()) {
+        notes << QString::fromStdString(branch->notes);
+    }
+    m_notes->setText(notes.join('\n'));
+    m_notes->setVisible(!notes.isEmpty());
     showByRound(index);
 }
 

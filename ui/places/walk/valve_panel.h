@@ -3,11 +3,11 @@
 #pragma once
 
 #include <QLabel>
+#include <QPushButton>
 #include <QWidget>
 #include <unordered_map>
 
 #include "ui/loop_advisor.h"
-#include "ui/widgets/entry_field.h"
 #include "ui/widgets/sparkline.h"
 #include "ui/workbook_bridge.h"
 
@@ -19,12 +19,10 @@ class ValvePanel : public QWidget {
   public:
     ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
-    /// Puts the keys into the note of the valve in hand.
-    void editNote();
 
   signals:
-    /// The note is done: the keys go back to the grid.
-    void noteDone();
+    /// The notes and photos of the valve in hand are to be shown.
+    void notesWanted();
 
   private:
     void refresh(const project::ChangeSet& changes);
@@ -45,7 +43,8 @@ class ValvePanel : public QWidget {
     QLabel* m_reading;
     QLabel* m_learned;
     QLabel* m_comments;
-    EntryField* m_note;
+    QLabel* m_notes;
+    QPushButton* m_noteButton;
     /// Judged rounds that are over; they change only when the job's design does.
     std::unordered_map<base::Id, balancing::Assessment> m_earlierRounds;
 };

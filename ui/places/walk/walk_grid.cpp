@@ -66,6 +66,14 @@ void WalkGrid::goToRow(int row, bool isJump) {
     m_isAfterJump = isJump;
 }
 
+bool WalkGrid::goOn() {
+    const QModelIndex next = cellAfterEnter(currentIndex());
+    if (next.isValid()) {
+        setCurrentIndex(next);
+    }
+    return next.isValid();
+}
+
 void WalkGrid::flash(int row) {
     constexpr int kFlashMilliseconds = 150;
     m_delegate->setFlashedRow(row);

@@ -16,6 +16,8 @@ class WalkGrid : public EntryTable {
 
     /// Puts the cursor on the dp of a row. After a jump the next Enter goes to the next unread valve.
     void goToRow(int row, bool isJump);
+    /// Goes where Enter would go from the row in hand; false at the end of the route.
+    bool goOn();
     int currentRow() const { return currentIndex().row(); }
     /// Shows for a moment that a row was stored.
     void flash(int row);

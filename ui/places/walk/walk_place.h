@@ -2,16 +2,19 @@
 // bridge and what rests under it hold those.
 #pragma once
 
+#include <QBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QStackedWidget>
 #include <QWidget>
 
+#include "ui/places/walk/note_panel.h"
 #include "ui/places/walk/round_panels.h"
+#include "ui/places/walk/valve_card.h"
 #include "ui/places/walk/valve_panel.h"
 #include "ui/places/walk/walk_grid.h"
 #include "ui/practice/practice_desk.h"
+#include "ui/widgets/current_stack.h"
 
 namespace ww::ui {
 
@@ -27,11 +30,15 @@ class WalkPlace : public QWidget {
 
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
+    /// One valve at a time in place of the grid: for small windows and large targets.
+    void setCard(bool isCard);
+    bool isCard() const { return m_isCard; }
     /// Puts the keys where the next reading is typed.
     void takeFocus();
     /// The keys that work in what the place shows now.
     QString hint() const;
     WalkGrid* grid() const { return m_grid; }
+    ValveCard* card() const { return m_card; }
     WalkModel* model() const { return m_model; }
 
   public slots:
@@ -43,6 +50,8 @@ class WalkPlace : public QWidget {
     void takeFix();
     void toggleDoubtful();
     void recordNotReadable();
+    /// The setting of the valve in hand goes so many readable steps up, no further than its stops.
+    void stepSetting(int steps);
     void paste();
     /// The convergence of the rounds in place of the grid, and back.
     void toggleConvergence();
@@ -56,6 +65,11 @@ class WalkPlace : public QWidget {
   signals:
     void hintChanged();
 
+  protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dragMoveEvent(QDragMoveEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
   private:
     void refresh(const project::ChangeSet& changes);
     void refreshTotals();
@@ -66,23 +80,34 @@ class WalkPlace : public QWidget {
     bool store(const QModelIndex& cell, const QString& text);
     void jump();
     void buildLayout();
+    /// Puts the parts where the grid or the card, and the panel shown, want them.
+    void arrange();
+    void focusEntry();
     std::optional<base::Id> branchInHand() const;
+    /// The branch that a photo dropped there belongs to; nothing where there is none.
+    std::optional<base::Id> branchAt(const QPoint& point) const;
 
     WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     WalkModel* m_model;
     WalkGrid* m_grid;
-    QStackedWidget* m_content;
+    ValveCard* m_card;
+    CurrentStack* m_content;
     QWidget* m_gridPage;
     charts::ChartView* m_convergence;
     QLabel* m_empty;
     QLabel* m_totals;
+    QWidget* m_findLine;
     QLineEdit* m_find;
-    QStackedWidget* m_side;
+    CurrentStack* m_side;
     ValvePanel* m_valve;
+    NotePanel* m_notes;
     OpenRoundPanel* m_opening;
     CloseRoundPanel* m_closing;
     QPushButton* m_roundButton;
+    QBoxLayout* m_whole = nullptr;
+    QBoxLayout* m_beside = nullptr;
+    bool m_isCard = false;
     std::optional<base::Id> m_repeatBranch;  ///< the next dp typed here is a repeated reading
     theme::Tokens m_tokens;
     theme::Metrics m_metrics;

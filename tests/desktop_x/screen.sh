@@ -1,0 +1,59 @@
+# shellcheck shell=bash
+# A screen of its own for a test that drives the program with keys: an X server without a monitor, a window
+# manager, a home folder of nobody. Sourced by the tests beside it; ends what it started, by its number.
+set -euo pipefail
+
+program="$1"
+screen_size="${screen_size:-1366x768}"
+work="$(mktemp -d)"
+export HOME="$work" XDG_RUNTIME_DIR="$work/run" XDG_CONFIG_HOME="$work/config" LC_ALL=C.UTF-8 TZ=UTC
+export QT_QPA_PLATFORM=xcb QT_ACCESSIBILITY=0
+unset DISPLAY WAYLAND_DISPLAY
+mkdir -m 700 "$XDG_RUNTIME_DIR"
+started=()
+
+leave() {
+    local number
+    for number in "${started[@]}"; do
+        kill "$number" 2>/dev/null || true
+    done
+    wait 2>/dev/null || true
+    rm -rf "$work"
+}
+trap leave EXIT
+
+fail() {
+    printf '%s\n' "$*" >&2
+    exit 1
+}
+
+start_screen() {
+    mkfifo "$work/display"
+    Xvfb -displayfd 3 -screen 0 "${screen_size}x24" -nolisten tcp 3>"$work/display" 2>/dev/null &
+    started+=($!)
+    read -r -t 20 number <"$work/display" || fail "no X server"
+    export DISPLAY=":$number"
+    openbox >/dev/null 2>&1 &
+    started+=($!)
+}
+
+# A practice job of twelve valves in file $1.
+make_job() {
+    "$program" new "$1" --from "$source/sample_projects/clinic_cooling" >/dev/null || fail "no job was made"
+}
+
+# Starts the program with the arguments given, filling the screen; its window is $window, its number $pid.
+start_program() {
+    "$@" >"$work/out" 2>&1 &
+    pid=$!
+    started+=("$pid")
+    local i
+    for i in $(seq 200); do
+        window="$(xdotool search --onlyvisible --class waterwright 2>/dev/null | head -1 || true)"
+        [[ -z $window ]] || break
+        sleep 0.1
+    done
+    [[ -n $window ]] || fail "no window: $(cat "$work/out")"
+    xdotool windowactivate --sync "$window"
+    sleep 1
+}

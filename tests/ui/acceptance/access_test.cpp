@@ -1,0 +1,165 @@
+// What a screen reader and a keyboard find: names of controls, words of commands, no value under the wheel.
+#include <gtest/gtest.h>
+
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMenuBar>
+#include <QPlainTextEdit>
+#include <QTableView>
+#include <QWheelEvent>
+#include <map>
+#include <set>
+
+#include "tests/support/whole_job.h"
+#include "tests/ui/support/desk_window.h"
+#include "ui/mnemonics.h"
+
+namespace ww::ui {
+namespace {
+
+using support::DeskWindow;
+
+bool isControl(const QWidget& widget) {
+    return qobject_cast<const QAbstractButton*>(&widget) || qobject_cast<const QLineEdit*>(&widget) ||
+           qobject_cast<const QComboBox*>(&widget) || qobject_cast<const QPlainTextEdit*>(&widget) ||
+           qobject_cast<const QAbstractItemView*>(&widget);
+}
+
+/// What a screen reader says of a control.
+QString nameOf(const QWidget& widget) {
+    const auto* button = qobject_cast<const QAbstractButton*>(&widget);
+    QString name =
+        widget.accessibleName().isEmpty() && button != nullptr ? button->text() : widget.accessibleName();
+    return name.remove('&').simplified();
+}
+
+template <class Check>
+void inEveryPlace(DeskWindow& desk, const Check& check) {
+    for (int place = MainWindow::Job; place <= MainWindow::Report; ++place) {
+        desk.window.showPlace(static_cast<MainWindow::Place>(place));
+        QTest::qWait(20);
+        SCOPED_TRACE("place " + std::to_string(place + 1));
+        check();
+    }
+}
+
+// WCAG 2.2, 4.1.2 Name, Role, Value; that names differ within a window is our own rule.
+TEST(Access, everyControlInSightHasANameOfItsOwn) {
+    DeskWindow desk;
+    inEveryPlace(desk, [&] {
+        std::set<QString> names;
+        for (const QWidget* widget : desk.window.findChildren<QWidget*>()) {
+            const bool isInner = widget->parentWidget()->inherits("QComboBox") ||
+                                 widget->parentWidget()->inherits("QTabBar") ||
+                                 widget->parentWidget()->inherits("QAbstractItemView") ||
+                                 widget->parentWidget()->inherits("QLineEdit");
+            if (!isControl(*widget) || !widget->isVisible() || isInner) {
+                continue;
+            }
+            const QString name = nameOf(*widget);
+            EXPECT_FALSE(name.isEmpty()) << widget->metaObject()->className();
+            EXPECT_TRUE(names.insert(name).second) << name.toStdString() << " is the name of two controls";
+        }
+    });
+}
+
+TEST(Access, lettersUnderAltMeanOneThingAtATime) {
+    DeskWindow desk;
+    inEveryPlace(desk, [&] {
+        std::map<QChar, QString> letters;
+        const auto take = [&](const QString& words) {
+            const QKeySequence key = QKeySequence::mnemonic(words);
+            if (!key.isEmpty()) {
+                const QString last = key.toString().right(1);
+                EXPECT_TRUE(letters.emplace(last.front(), words).second)
+                    << words.toStdString() << " and " << letters[last.front()].toStdString();
+            }
+        };
+        for (const QAction* menu : desk.window.menuBar()->actions()) {
+            take(menu->text());
+        }
+        for (const QWidget* widget : desk.window.findChildren<QWidget*>()) {
+            const auto* label = qobject_cast<const QLabel*>(widget);
+            const auto* button = qobject_cast<const QAbstractButton*>(widget);
+            if (widget->isVisible() &&
+                ((label != nullptr && label->buddy() != nullptr) || button != nullptr)) {
+                take(label != nullptr ? label->text() : button->text());
+            }
+        }
+    });
+}
+
+TEST(Access, aTakenLetterGivesWayToAFreeOne) {
+    QSet<QChar> taken{'F'};
+    EXPECT_EQ(withFreeLetter("&Fluid", taken), "F&luid");
+    EXPECT_EQ(withFreeLetter("&Lowest", taken), "L&owest");
+    EXPECT_EQ(withFreeLetter("Plain", taken), "Plain");
+    EXPECT_EQ(withFreeLetter("&Flo", taken), "Flo") << "no letter is left";
+}
+
+TEST(Access, commandsSayWhatTheyDo) {
+    DeskWindow desk;
+    // Verbs, and the four words of every editor.
+    const std::set<QString> first{
+        "New",  "Open",   "Save",  "Merge",   "Decide", "Export", "Close",  "Quit",   "Undo",  "Redo",
+        "Cut",  "Copy",   "Paste", "Find",    "Write",  "Show",   "Go",     "Read",   "Take",  "Mark",
+        "List", "Record", "Add",   "Adjust",  "Hold",   "Change", "Switch", "Make",   "Reset", "Enter",
+        "Test", "Try",    "Sign",  "Compare", "Verify", "Use",    "Move",   "Import", "Print", "Practice"};
+    for (const QAction* action : desk.window.commands().all()) {
+        QString words = action->text();
+        words.remove('&');
+        EXPECT_TRUE(first.contains(words.section(' ', 0, 0).remove(QChar(0x2026)))) << words.toStdString();
+    }
+    for (const QAbstractButton* button : desk.window.findChildren<QAbstractButton*>()) {
+        QString words = button->text();
+        words.remove('&');
+        EXPECT_FALSE(words == "OK" || words == "Yes" || words == "No") << words.toStdString();
+    }
+}
+
+TEST(Access, functionKeysHaveAChordBesideThem) {
+    DeskWindow desk;
+    for (const QAction* action : desk.window.commands().all()) {
+        bool hasFunctionKey = false;
+        bool hasChord = false;
+        for (const QKeySequence& key : action->shortcuts()) {
+            const QString words = key.toString(QKeySequence::PortableText);
+            hasFunctionKey = hasFunctionKey || words.startsWith('F');
+            hasChord = hasChord || words.startsWith("Ctrl+") || words.startsWith("Alt+");
+        }
+        EXPECT_TRUE(!hasFunctionKey || hasChord) << action->text().toStdString();
+    }
+}
+
+TEST(Access, theWheelChangesNoValueInAnyPlace) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    const auto before = support::recordsOf(desk.project());
+    inEveryPlace(desk, [&] {
+        for (QWidget* widget : desk.window.findChildren<QWidget*>()) {
+            const auto* combo = qobject_cast<QComboBox*>(widget);
+            const auto* field = qobject_cast<QLineEdit*>(widget);
+            if ((combo == nullptr && field == nullptr) || !widget->isVisible()) {
+                continue;
+            }
+            const QString shown = combo != nullptr ? combo->currentText() : field->text();
+            for (const bool hasFocus : {false, true}) {
+                if (hasFocus) {
+                    widget->setFocus();
+                }
+                QWheelEvent wheel({5, 5}, widget->mapToGlobal(QPointF(5, 5)), {}, {0, 120}, Qt::NoButton,
+                                  Qt::NoModifier, Qt::NoScrollPhase, false);
+                QApplication::sendEvent(widget, &wheel);
+                EXPECT_EQ(combo != nullptr ? combo->currentText() : field->text(), shown)
+                    << nameOf(*widget).toStdString();
+            }
+        }
+    });
+    EXPECT_EQ(support::recordsOf(desk.project()), before);
+}
+
+}  // namespace
+}  // namespace ww::ui

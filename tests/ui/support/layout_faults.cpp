@@ -1,0 +1,275 @@
+#include "tests/ui/support/layout_faults.h"
+
+#include <QAbstractButton>
+#include <QAbstractItemView>
+#include <QComboBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMenuBar>
+#include <QRegularExpression>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QStyle>
+#include <QStyleOptionComboBox>
+#include <QTabBar>
+#include <QTableView>
+#include <QTextDocument>
+
+namespace ww::support {
+namespace {
+
+QString nameOf(const QWidget& widget) {
+    QString words = widget.accessibleName();
+    if (const auto* button = qobject_cast<const QAbstractButton*>(&widget); button && words.isEmpty()) {
+        words = button->text();
+    }
+    if (const auto* label = qobject_cast<const QLabel*>(&widget)) {
+        words += " \"" + label->text().left(60) + "\"";
+    }
+    QString path;
+    for (const QWidget* up = widget.parentWidget(); up != nullptr; up = up->parentWidget()) {
+        const QString kind = up->metaObject()->className();
+        if (kind.startsWith("ww::ui::") && !up->isWindow()) {
+            path = " in " + kind.mid(8);
+            break;
+        }
+    }
+    return QString("%1 %2%3").arg(widget.metaObject()->className(), words.simplified(), path);
+}
+
+/// Whether a widget is a part of one of Qt's own, which lays it out itself.
+bool isInner(const QWidget& widget) {
+    const QWidget* parent = widget.parentWidget();
+    return parent != nullptr &&
+           (parent->inherits("QAbstractItemView") || parent->inherits("QHeaderView") ||
+            parent->inherits("QComboBox") || parent->inherits("QLineEdit") || parent->inherits("QTabBar") ||
+            parent->inherits("QScrollBar") || parent->inherits("QChartView") ||
+            parent->inherits("QGraphicsView") || widget.objectName().startsWith("qt_"));
+}
+
+const QScrollArea* areaOf(const QWidget& viewport) {
+    const auto* area = qobject_cast<const QScrollArea*>(viewport.parentWidget());
+    return area != nullptr && area->viewport() == &viewport ? area : nullptr;
+}
+
+void checkPlace(const QWidget& widget, QStringList& faults) {
+    const QWidget* parent = widget.parentWidget();
+    if (parent == nullptr || widget.isWindow() || isInner(widget) || parent->inherits("QAbstractItemView")) {
+        return;
+    }
+    const QRect inside = parent->rect();
+    const QRect box = widget.geometry();
+    const bool isScrolled = areaOf(*parent) != nullptr;
+    if (box.left() < inside.left() || box.right() > inside.right() ||
+        (!isScrolled && (box.top() < inside.top() || box.bottom() > inside.bottom()))) {
+        faults << QString("%1: at %2,%3 %4x%5 outside its parent of %6x%7")
+                      .arg(nameOf(widget))
+                      .arg(box.x())
+                      .arg(box.y())
+                      .arg(box.width())
+                      .arg(box.height())
+                      .arg(inside.width())
+                      .arg(inside.height());
+    }
+    const QSize least = widget.minimumSizeHint();
+    const bool isFree = widget.sizePolicy().horizontalPolicy() == QSizePolicy::Ignored;
+    if (!qobject_cast<const QLabel*>(&widget) && !qobject_cast<const QAbstractScrollArea*>(&widget) &&
+        ((!isFree && box.width() < least.width() && widget.maximumWidth() >= least.width()) ||
+         (box.height() < least.height() && widget.maximumHeight() >= least.height()))) {
+        faults << QString("%1: %2x%3, needs %4x%5")
+                      .arg(nameOf(widget))
+                      .arg(box.width())
+                      .arg(box.height())
+                      .arg(least.width())
+                      .arg(least.height());
+    }
+}
+
+void checkLabel(const QLabel& label, QStringList& faults) {
+    if (label.text().isEmpty()) {
+        return;
+    }
+    const QMargins margins = label.contentsMargins();
+    const int width = label.width() - margins.left() - margins.right();
+    if (label.wordWrap()) {
+        if (label.heightForWidth(label.width()) > label.height() + 1) {
+            faults << QString("%1: needs a height of %2, has %3 at width %4")
+                          .arg(nameOf(label))
+                          .arg(label.heightForWidth(label.width()))
+                          .arg(label.height())
+                          .arg(label.width());
+        }
+        QString plain = label.text();
+        if (label.textFormat() == Qt::RichText) {
+            QTextDocument document;
+            document.setHtml(plain);
+            plain = document.toPlainText();
+        }
+        for (const QString& word : plain.split(QRegularExpression("[ \\n\\-/]"))) {
+            if (label.fontMetrics().horizontalAdvance(word) > width) {
+                faults
+                    << QString("%1: the word \"%2\" is cut at width %3").arg(nameOf(label), word).arg(width);
+            }
+        }
+        return;
+    }
+    if (label.sizeHint().width() > label.width() + 1 || label.sizeHint().height() > label.height() + 1) {
+        faults << QString("%1: needs %2x%3, has %4x%5")
+                      .arg(nameOf(label))
+                      .arg(label.sizeHint().width())
+                      .arg(label.sizeHint().height())
+                      .arg(label.width())
+                      .arg(label.height());
+    }
+}
+
+void checkHeads(const QTableView& table, QStringList& faults) {
+    const QHeaderView* head = table.horizontalHeader();
+    if (!head->isVisible()) {
+        return;
+    }
+    constexpr int kPadding = 6;
+    for (int column = 0; column < head->count(); ++column) {
+        const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
+        for (const QString& line : words.split('\n')) {
+            if (!head->isSectionHidden(column) &&
+                head->fontMetrics().horizontalAdvance(line) > head->sectionSize(column) - kPadding) {
+                faults << QString("%1: the head \"%2\" needs %3, has %4")
+                              .arg(nameOf(table), line)
+                              .arg(head->fontMetrics().horizontalAdvance(line) + kPadding)
+                              .arg(head->sectionSize(column));
+            }
+        }
+    }
+}
+
+bool isTarget(const QWidget& widget) {
+    return qobject_cast<const QAbstractButton*>(&widget) || qobject_cast<const QLineEdit*>(&widget) ||
+           qobject_cast<const QComboBox*>(&widget);
+}
+
+}  // namespace
+
+QStringList layoutFaults(const QWidget& window) {
+    QStringList faults;
+    for (const QWidget* widget : window.findChildren<QWidget*>()) {
+        if (!widget->isVisible() || widget->window() != &window) {
+            continue;
+        }
+        checkPlace(*widget, faults);
+        if (const auto* label = qobject_cast<const QLabel*>(widget)) {
+            checkLabel(*label, faults);
+        } else if (const auto* button = qobject_cast<const QAbstractButton*>(widget);
+                   button != nullptr && !isInner(*button)) {
+            if (!button->text().isEmpty() && button->sizeHint().width() > button->width()) {
+                faults << QString("%1: needs %2 across, has %3")
+                              .arg(nameOf(*button))
+                              .arg(button->sizeHint().width())
+                              .arg(button->width());
+            }
+        } else if (const auto* combo = qobject_cast<const QComboBox*>(widget)) {
+            QStyleOptionComboBox option;
+            option.initFrom(combo);
+            option.rect = combo->rect();
+            const QRect field = combo->style()->subControlRect(QStyle::CC_ComboBox, &option,
+                                                               QStyle::SC_ComboBoxEditField, combo);
+            if (combo->fontMetrics().horizontalAdvance(combo->currentText()) > field.width()) {
+                faults << QString("%1: \"%2\" needs %3, has %4")
+                              .arg(nameOf(*combo), combo->currentText())
+                              .arg(combo->fontMetrics().horizontalAdvance(combo->currentText()))
+                              .arg(field.width());
+            }
+        } else if (const auto* tabs = qobject_cast<const QTabBar*>(widget)) {
+            for (int tab = 0; tab < tabs->count(); ++tab) {
+                QString words = tabs->tabText(tab);
+                words.remove('&');
+                if (tabs->fontMetrics().horizontalAdvance(words) > tabs->tabRect(tab).width() ||
+                    tabs->tabRect(tab).right() > tabs->width()) {
+                    faults << QString("%1: the tab \"%2\" is cut").arg(nameOf(*tabs), words);
+                }
+            }
+        } else if (const auto* table = qobject_cast<const QTableView*>(widget)) {
+            checkHeads(*table, faults);
+        } else if (const auto* list = qobject_cast<const QListWidget*>(widget)) {
+            for (int row = 0; row < list->count(); ++row) {
+                if (list->sizeHintForIndex(list->model()->index(row, 0)).width() >
+                        list->viewport()->width() &&
+                    !list->wordWrap()) {
+                    faults << QString("%1: \"%2\" is cut").arg(nameOf(*list), list->item(row)->text());
+                }
+            }
+        } else if (const auto* bar = qobject_cast<const QScrollBar*>(widget)) {
+            if (bar->orientation() == Qt::Horizontal && bar->maximum() > bar->minimum()) {
+                faults << QString("%1: scrolls sideways").arg(nameOf(*bar->parentWidget()->parentWidget()));
+            }
+        }
+    }
+    faults.removeDuplicates();
+    return faults;
+}
+
+QStringList targetFaults(const QWidget& window, QSize least, int gap) {
+    QStringList faults;
+    std::vector<std::pair<QRect, QString>> targets;
+    for (const QWidget* widget : window.findChildren<QWidget*>()) {
+        if (!widget->isVisible() || widget->window() != &window) {
+            continue;
+        }
+        const auto add = [&](const QRect& box, const QString& name) {
+            if (box.width() < least.width() || box.height() < least.height()) {
+                faults << QString("%1: %2x%3").arg(name).arg(box.width()).arg(box.height());
+            }
+            targets.emplace_back(QRect(widget->mapTo(&window, box.topLeft()), box.size()), name);
+        };
+        if (isTarget(*widget) && !isInner(*widget)) {
+            add(widget->rect(), nameOf(*widget));
+        } else if (const auto* menus = qobject_cast<const QMenuBar*>(widget)) {
+            for (QAction* action : menus->actions()) {
+                const QRect box = menus->actionGeometry(action);
+                if (box.height() < least.height() || box.width() < least.width()) {
+                    faults
+                        << QString("menu %1: %2x%3").arg(action->text()).arg(box.width()).arg(box.height());
+                }
+            }
+        } else if (const auto* tabs = qobject_cast<const QTabBar*>(widget)) {
+            for (int tab = 0; tab < tabs->count(); ++tab) {
+                if (tabs->tabRect(tab).height() < least.height() ||
+                    tabs->tabRect(tab).width() < least.width()) {
+                    faults << QString("tab %1: %2x%3")
+                                  .arg(tabs->tabText(tab))
+                                  .arg(tabs->tabRect(tab).width())
+                                  .arg(tabs->tabRect(tab).height());
+                }
+            }
+        } else if (const auto* list = qobject_cast<const QListWidget*>(widget)) {
+            for (int row = 0; row < list->count(); ++row) {
+                const int height = list->visualItemRect(list->item(row)).height();
+                if (height < least.height()) {
+                    faults << QString("item %1: height %2").arg(list->item(row)->text()).arg(height);
+                }
+            }
+        } else if (const auto* table = qobject_cast<const QTableView*>(widget);
+                   table != nullptr && table->editTriggers() != QAbstractItemView::NoEditTriggers &&
+                   table->model()->rowCount() > 0 && table->rowHeight(0) < least.height()) {
+            faults << QString("%1: rows of %2").arg(nameOf(*table)).arg(table->rowHeight(0));
+        }
+    }
+    for (std::size_t i = 0; i < targets.size(); ++i) {
+        for (std::size_t j = i + 1; j < targets.size(); ++j) {
+            const QRect& a = targets[i].first;
+            const QRect& b = targets[j].first;
+            const int across = std::max(b.left() - a.right(), a.left() - b.right()) - 1;
+            const int down = std::max(b.top() - a.bottom(), a.top() - b.bottom()) - 1;
+            if (std::max(across, down) < gap) {
+                faults << QString("%1 and %2 are %3 apart")
+                              .arg(targets[i].second, targets[j].second)
+                              .arg(std::max(across, down));
+            }
+        }
+    }
+    return faults;
+}
+
+}  // namespace ww::support

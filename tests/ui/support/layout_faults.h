@@ -1,0 +1,21 @@
+// What a person would see to be wrong with where things stand in a window: cut words, parts outside their
+// frame, bars that scroll sideways, targets too small to touch. Not for what the words say.
+#pragma once
+
+#include <QSize>
+#include <QString>
+#include <QStringList>
+#include <QWidget>
+
+namespace ww::support {
+
+/// Every visible widget that lies outside its parent or is smaller than it must be, every label, button, tab,
+/// list item and column head whose words are cut, every bar that scrolls sideways. Places may scroll up and
+/// down.
+QStringList layoutFaults(const QWidget& window);
+
+/// Every visible target (button, field, choice, tab, menu, list item) below `least`, and every two of them
+/// closer together than `gap`; device-independent pixels. Rows of one table are one target.
+QStringList targetFaults(const QWidget& window, QSize least, int gap);
+
+}  // namespace ww::support

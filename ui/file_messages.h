@@ -1,0 +1,17 @@
+// What the main window says of files that were written. Not for refusals, which core words (workbook.h).
+#pragma once
+
+#include "core/base/fault.h"
+
+namespace ww::ui {
+
+inline constexpr base::MessageForm kCheckpointStored{
+    "checkpoint_stored", "the checkpoint \"{1}\" is stored; Ctrl+Shift+H shows the job as it stood there"};
+inline constexpr base::MessageForm kGoneElsewhere{
+    "gone_elsewhere", "all is stored, with the last reading, in {1}; work goes on there"};
+inline constexpr base::MessageForm kCopySaved{"copy_saved",
+                                              "a whole copy is at {1}; work goes on in the first file"};
+inline constexpr base::MessageForm kTablesWritten{
+    "tables_written", "the tables of this job are in {1}; open them with any spreadsheet"};
+
+}  // namespace ww::ui

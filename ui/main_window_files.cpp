@@ -1,0 +1,187 @@
+// The commands of the main window that open, make and copy files.
+#include <QApplication>
+#include <QDir>
+#include <QDragEnterEvent>
+#include <QFileInfo>
+#include <QInputDialog>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMimeData>
+
+#include "core/exchange/job_folder.h"
+#include "ui/file_messages.h"
+#include "ui/job_files.h"
+#include "ui/main_window.h"
+
+namespace ww::ui {
+namespace {
+
+QString folderOf(const QString& file) {
+    return file.isEmpty() ? QDir::homePath() : QFileInfo(file).absolutePath();
+}
+
+}  // namespace
+
+bool MainWindow::openFile(const QString& file) {
+    const base::Outcome opened = m_bridge.open(file);
+    if (!opened) {
+        raiseWithAdvice(opened.fault(), file);
+        return false;
+    }
+    m_notice->clearMessage();
+    m_preferences.rememberFile(file);
+    refreshRecent();
+    showPlace(m_bridge.project().branches().empty() ? Job : Walk);
+    return true;
+}
+
+void MainWindow::connectFileCommands() {
+    connect(m_commands->newJob, &QAction::triggered, this, &MainWindow::newJob);
+    connect(m_commands->newFromFolder, &QAction::triggered, this, &MainWindow::newJobFromTables);
+    connectPracticeCommands();
+    connect(m_commands->open, &QAction::triggered, this, [this] {
+        const QString file = askWorkbookToOpen(this, folderOf(m_bridge.file()));
+        if (!file.isEmpty()) {
+            canTake(file) ? static_cast<void>(openFile(file)) : emit anotherWindowWanted(file);
+        }
+    });
+    connect(m_commands->save, &QAction::triggered, this, [this] {
+        const QString name = QInputDialog::getText(
+            this, tr("Save a Checkpoint"),
+            tr("Everything is stored already. A checkpoint gives this state of the job a name."),
+            QLineEdit::Normal, tr("state at %1").arg(QString::fromStdString(m_bridge.now().timeOfDay())));
+        if (!name.trimmed().isEmpty()) {
+            storeCheckpoint(name.trimmed());
+        }
+    });
+    connect(m_commands->saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
+    connect(m_commands->mergeCopy, &QAction::triggered, this, &MainWindow::mergeCopy);
+    connect(m_commands->decideConflicts, &QAction::triggered, this, &MainWindow::decideConflicts);
+    connect(m_strip, &JobStrip::conflictsWanted, m_commands->decideConflicts, &QAction::trigger);
+    connect(m_strip, &JobStrip::copyElsewhereWanted, this, &MainWindow::saveElsewhere);
+    connect(m_commands->exportCsv, &QAction::triggered, this, &MainWindow::exportTables);
+    connect(m_commands->close, &QAction::triggered, this, [this] {
+        m_notice->clearMessage();
+        m_bridge.close();
+    });
+    connect(m_commands->quit, &QAction::triggered, qApp, &QApplication::closeAllWindows);
+}
+
+void MainWindow::refreshRecent() {
+    QMenu* menu = m_commands->openRecent;
+    menu->clear();
+    for (const QString& file : m_preferences.recentFiles()) {
+        if (QFileInfo::exists(file)) {
+            QAction* action = menu->addAction(QFileInfo(file).fileName());
+            action->setToolTip(file);
+            connect(action, &QAction::triggered, this, [this, file] {
+                canTake(file) ? static_cast<void>(openFile(file)) : emit anotherWindowWanted(file);
+            });
+        } else {
+            QMenu* missing = menu->addMenu(tr("%1 (missing)").arg(QFileInfo(file).fileName()));
+            QAction* gone = missing->addAction(file);
+            gone->setEnabled(false);
+            connect(missing->addAction(tr("Remove from List")), &QAction::triggered, this, [this, file] {
+                m_preferences.forgetFile(file);
+                refreshRecent();
+            });
+        }
+    }
+    menu->setEnabled(!menu->isEmpty());
+}
+
+bool MainWindow::canTake(const QString& file) const {
+    return !m_bridge.isOpen() || QFileInfo(file) == QFileInfo(m_bridge.file());
+}
+
+void MainWindow::storeCheckpoint(const QString& name) {
+    // A record of the journal that changes nothing; there is nothing in it to undo.
+    const base::Outcome done =
+        m_bridge.apply({"checkpoint " + name.toStdString(), {m_bridge.project().job()}, {}, false});
+    raise(done ? base::Fault{&kCheckpointStored, {}, {name.toStdString()}} : done.fault());
+}
+
+void MainWindow::newJob() {
+    const QString file =
+        askWorkbookToWrite(this, tr("Make a New Job"), folderOf(m_bridge.file()) + tr("/new_job.wwj"));
+    if (file.isEmpty()) {
+        return;
+    }
+    const base::Outcome made =
+        m_bridge.create(file, emptyJob(m_bridge.newId(), QFileInfo(file).completeBaseName()));
+    if (!made) {
+        raise(made.fault());
+        return;
+    }
+    m_preferences.rememberFile(file);
+    refreshRecent();
+    showPlace(Job);
+}
+
+void MainWindow::newJobFromTables() {
+    const QString folder =
+        askFolder(this, tr("Folder with the Tables of the Job"), folderOf(m_bridge.file()));
+    if (folder.isEmpty()) {
+        return;
+    }
+    const QString file =
+        askWorkbookToWrite(this, tr("Write the New Workbook"), folder + QStringLiteral(".wwj"));
+    if (!file.isEmpty() && createFromTables(this, m_bridge, folder, file)) {
+        m_preferences.rememberFile(file);
+        refreshRecent();
+        showPlace(Walk);
+    }
+}
+
+void MainWindow::exportTables() {
+    const QString folder = askFolder(this, tr("Folder for the Tables"), folderOf(m_bridge.file()));
+    if (folder.isEmpty()) {
+        return;
+    }
+    const base::Outcome done = exchange::writeJobFolder(m_bridge.project(), folder.toStdString());
+    raise(done ? base::Fault{&kTablesWritten, {}, {folder.toStdString()}} : done.fault());
+}
+
+void MainWindow::saveCopy() {
+    const QFileInfo file(m_bridge.file());
+    const QString proposal =
+        file.absolutePath() + QStringLiteral("/") + tr("%1 copy.wwj").arg(file.completeBaseName());
+    const QString copy = askWorkbookToWrite(this, tr("Save a Copy"), proposal);
+    if (!copy.isEmpty()) {
+        const base::Outcome done = m_bridge.saveCopy(copy);
+        raise(done ? base::Fault{&kCopySaved, {}, {copy.toStdString()}} : done.fault());
+    }
+}
+
+void MainWindow::saveElsewhere() {
+    const QString file = askWorkbookToWrite(this, tr("Save a Copy Elsewhere and Go On There"),
+                                            QDir::homePath() + '/' + QFileInfo(m_bridge.file()).fileName());
+    if (file.isEmpty()) {
+        return;
+    }
+    const base::Outcome done = m_bridge.goOnIn(file);
+    if (done) {
+        m_preferences.rememberFile(file);
+        refreshRecent();
+    }
+    raise(done ? base::Fault{&kGoneElsewhere, {}, {file.toStdString()}} : done.fault());
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    const QList<QUrl> urls = event->mimeData()->urls();
+    if (urls.size() == 1 && urls.front().toLocalFile().endsWith(QStringLiteral(".wwj"))) {
+        event->acceptProposedAction();
+    }
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QList<QUrl> urls = event->mimeData()->urls();
+    if (urls.size() != 1) {
+        return;
+    }
+    const QString file = urls.front().toLocalFile();
+    event->acceptProposedAction();
+    canTake(file) ? static_cast<void>(openFile(file)) : emit anotherWindowWanted(file);
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,174 @@
+// The commands of the main window that change how it looks, and what follows from them.
+#include <QApplication>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QMenuBar>
+#include <QPlainTextEdit>
+#include <QShortcut>
+
+#include "ui/key_list.h"
+#include "ui/main_window.h"
+#include "ui/places/adjust/adjust_place.h"
+#include "ui/places/job/job_place.h"
+#include "ui/places/pump/pump_place.h"
+#include "ui/places/review/review_place.h"
+#include "ui/places/system/system_place.h"
+#include "ui/places/walk/walk_place.h"
+#include "ui/preferences_dialog.h"
+#include "ui/window_look.h"
+
+namespace ww::ui {
+
+void MainWindow::connectViewCommands() {
+    connect(m_commands->nextDisplay, &QAction::triggered, this,
+            [this] { setDisplay(theme::next(m_preferences.display())); });
+    connect(m_commands->preferences, &QAction::triggered, this, &MainWindow::showPreferences);
+    connect(m_commands->largeTargets, &QAction::toggled, this, &MainWindow::setLargeTargets);
+    connect(m_pad, &NumberPad::keyTouched, this, &MainWindow::typeFromPad);
+    connect(m_pad, &NumberPad::settingStepped, this, [this](int steps) {
+        place() == Adjust ? m_adjust->stepSetting(steps) : m_walk->stepSetting(steps);
+    });
+    connect(m_commands->largerText, &QAction::triggered, this,
+            [this] { setTextPoints(m_preferences.textPoints() + 1.0); });
+    connect(m_commands->smallerText, &QAction::triggered, this,
+            [this] { setTextPoints(m_preferences.textPoints() - 1.0); });
+    connect(m_commands->normalText, &QAction::triggered, this, [this] { setTextPoints(10.0); });
+    connect(m_commands->fullScreen, &QAction::triggered, this,
+            [this](bool isFull) { isFull ? showFullScreen() : showNormal(); });
+    connectReportCommands();
+    connect(m_commands->keys, &QAction::triggered, this, [this] { KeyList(*m_commands, this).exec(); });
+    connect(m_commands->about, &QAction::triggered, this, &MainWindow::showAbout);
+    // F6 and Ctrl+Tab lead from a grid to the next field; from everywhere else F6 leads back to the place.
+    auto* back = new QShortcut(QKeySequence(Qt::Key_F6), this);
+    connect(back, &QShortcut::activated, this, [this] { m_places[place()].takeFocus(); });
+}
+
+void MainWindow::setDisplay(theme::Display display) {
+    m_preferences.setDisplay(display);
+    applyLook();
+    refreshStrip();
+}
+
+void MainWindow::setTextPoints(double points) {
+    m_preferences.setTextPoints(points);
+    applyLook();
+    refreshStrip();
+}
+
+void MainWindow::applyLook() {
+    m_isApplyingLook = true;
+    const Look look =
+        lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets());
+    applyToProgram(look);
+    keepApart(*m_stack, look.metrics.hasLargeTargets ? look.metrics.gap : 0);
+    m_strip->setTokens(look.tokens, look.metrics);
+    m_sideList->setFixedWidth(look.metrics.sideListWidth);
+    m_keyLine->setMinimumHeight(look.metrics.keyLineHeight);
+    m_notice->setFixedHeight(std::max(34, 2 * QFontMetrics(look.font).height() + 4));
+    m_job->setMetrics(look.metrics);
+    m_system->setMetrics(look.metrics);
+    m_walk->setMetrics(look.metrics);
+    m_adjust->setMetrics(look.metrics);
+    m_pump->setMetrics(look.metrics);
+    m_review->setMetrics(look.metrics);
+    for (const PlaceEntry& entry : m_places) {
+        entry.setTokens(look.tokens);
+    }
+    m_isApplyingLook = false;
+    arrange();
+}
+
+void MainWindow::showPreferences() {
+    PreferencesDialog dialog(m_preferences, this);
+    connect(&dialog, &PreferencesDialog::changed, this, [this] {
+        applyLook();
+        refreshStrip();
+        refreshRecent();
+    });
+    dialog.exec();
+}
+
+void MainWindow::connectClipboardCommands() {
+    const auto onField = [this](QAction* action, const char* slot) {
+        connect(action, &QAction::triggered, this, [slot] {
+            QWidget* field = QApplication::focusWidget();
+            if (qobject_cast<QLineEdit*>(field) != nullptr ||
+                qobject_cast<QPlainTextEdit*>(field) != nullptr) {
+                QMetaObject::invokeMethod(field, slot);
+            }
+        });
+    };
+    onField(m_commands->cut, "cut");
+    onField(m_commands->copy, "copy");
+    onField(m_commands->paste, "paste");
+    // Several lines are a column of readings.
+    connect(m_commands->paste, &QAction::triggered, this, [this] {
+        if (place() == Walk && qobject_cast<QLineEdit*>(QApplication::focusWidget()) == nullptr) {
+            m_walk->paste();
+        }
+    });
+}
+
+void MainWindow::setLargeTargets(bool isLarge) {
+    m_preferences.setLargeTargets(isLarge);
+    applyLook();
+    m_places[place()].takeFocus();
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+    QMainWindow::resizeEvent(event);
+    constexpr QSize kLeast(900, 520);
+    const bool isSmall = width() < kLeast.width() || height() < kLeast.height();
+    m_isSmall = isSmall;
+    arrange();
+    refreshStrip();
+}
+
+void MainWindow::arrange() {
+    const bool isLarge = m_preferences.hasLargeTargets();
+    const bool isFolded = m_isSmall || isLarge;
+    menuBar()->setVisible(!m_isSmall);
+    m_sideList->setVisible(!isFolded);
+    m_strip->setMenu(isFolded ? m_folded : nullptr, m_placeNames.value(m_stack->currentIndex()));
+    m_keyLine->setVisible(!m_isSmall);
+    m_walk->setCard(isFolded);
+    m_pad->setVisible(isLarge && (place() == Walk || place() == Adjust));
+    constexpr int kSmallGap = 8;
+    const theme::Metrics metrics = theme::metrics(m_preferences.textPoints(), isLarge);
+    m_pad->setMetrics(metrics, m_isSmall ? kSmallGap : metrics.gap);
+    m_commands->largeTargets->setChecked(isLarge);
+    // Places put side by side what they have room for; larger text leaves less of it.
+    constexpr double kRoomAtTenPoints = 800.0;
+    const int taken =
+        (isFolded ? 0 : m_sideList->width()) + (m_pad->isHidden() ? 0 : m_pad->sizeHint().width());
+    const bool isNarrow = (width() - taken) * 10.0 / metrics.textPoints < kRoomAtTenPoints;
+    m_job->setNarrow(isNarrow);
+    m_system->setNarrow(isNarrow);
+    m_pump->setNarrow(isNarrow);
+    m_review->setNarrow(isNarrow);
+}
+
+void MainWindow::typeFromPad(int key, const QString& text) {
+    if (qobject_cast<QLineEdit*>(QApplication::focusWidget()) == nullptr) {
+        m_places[place()].takeFocus();
+    }
+    QWidget* field = QApplication::focusWidget();
+    if (field == nullptr) {
+        return;
+    }
+    for (const QEvent::Type type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+        QKeyEvent event(type, key, Qt::NoModifier, text);
+        QApplication::sendEvent(field, &event);
+    }
+}
+
+bool MainWindow::event(QEvent* event) {
+    // The desktop changed its own colors: the display "Office" follows.
+    if (event->type() == QEvent::ApplicationPaletteChange && !m_isApplyingLook &&
+        m_preferences.display() == theme::Display::Office) {
+        applyLook();
+    }
+    return QMainWindow::event(event);
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,66 @@
+// The commands of the main window that belong to the valve in hand, in the walk and while it is adjusted.
+#include "ui/main_window.h"
+#include "ui/places/adjust/adjust_place.h"
+#include "ui/places/pump/pump_place.h"
+#include "ui/places/review/review_place.h"
+#include "ui/places/system/system_place.h"
+#include "ui/places/walk/walk_place.h"
+
+namespace ww::ui {
+
+void MainWindow::onWalk(QAction* action, void (WalkPlace::*slot)()) {
+    connect(action, &QAction::triggered, this, [this, slot] {
+        if (place() != Walk) {
+            showPlace(Walk);
+        }
+        (m_walk->*slot)();
+    });
+}
+
+void MainWindow::connectWalkCommands() {
+    onWalk(m_commands->newRound, &WalkPlace::beginRound);
+    onWalk(m_commands->closeRound, &WalkPlace::beginClosing);
+    onWalk(m_commands->note, &WalkPlace::editNote);
+    onWalk(m_commands->cannotRead, &WalkPlace::recordNotReadable);
+    onWalk(m_commands->convergence, &WalkPlace::toggleConvergence);
+}
+
+void MainWindow::connectAdjustCommands() {
+    // Some keys mean the same at a valve in hand and in the walk.
+    const auto onBoth = [this](QAction* action, void (WalkPlace::*walking)(),
+                               void (AdjustPlace::*adjusting)()) {
+        connect(action, &QAction::triggered, this, [this, walking, adjusting] {
+            if (place() == Adjust) {
+                (m_adjust->*adjusting)();
+                return;
+            }
+            showPlace(Walk);
+            (m_walk->*walking)();
+        });
+    };
+    onBoth(m_commands->readAgain, &WalkPlace::readAgain, &AdjustPlace::readAgain);
+    onBoth(m_commands->takeFix, &WalkPlace::takeFix, &AdjustPlace::takeFix);
+    onBoth(m_commands->doubtful, &WalkPlace::toggleDoubtful, &AdjustPlace::toggleDoubtful);
+    connect(m_commands->adjustOrHold, &QAction::triggered, this,
+            [this] { place() == Adjust ? m_adjust->holdAndNext() : showPlace(Adjust); });
+    const auto onAdjust = [this](QAction* action, void (AdjustPlace::*slot)()) {
+        connect(action, &QAction::triggered, this, [this, slot] {
+            if (place() != Adjust) {
+                showPlace(Adjust);
+            }
+            (m_adjust->*slot)();
+        });
+    };
+    onAdjust(m_commands->readReference, &AdjustPlace::readReference);
+    onAdjust(m_commands->readShutValve, &AdjustPlace::readShutValve);
+    onAdjust(m_commands->takeAdvice, &AdjustPlace::takeAdvice);
+    onAdjust(m_commands->advice, &AdjustPlace::goToAdvice);
+    connect(m_commands->tableTwin, &QAction::triggered, this, [this] {
+        place() == Pump     ? m_pump->toggleTable()
+        : place() == Review ? m_review->toggleTable()
+        : place() == System ? m_system->toggleTable()
+                            : m_walk->toggleTable();
+    });
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,69 @@
+// One valve of the walk in place of the grid, for small windows and large targets: its tag, what was read
+// last, its setting, the dp to type, what comes of it. Not for storing (WalkPlace does) nor for the order of
+// the walk (WalkGrid, whose row it shows).
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QWidget>
+
+#include "ui/places/walk/walk_grid.h"
+#include "ui/widgets/walk_field.h"
+
+namespace ww::ui {
+
+class ValveCard : public QWidget {
+    Q_OBJECT
+
+  public:
+    /// `grid` may be hidden; it keeps the row in hand.
+    ValveCard(WalkGrid& grid, QWidget* parent = nullptr);
+
+    void setStore(EntryTable::Store store) { m_store = std::move(store); }
+    void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
+    /// Puts the keys into the dp, with its text selected.
+    void takeFocus();
+    /// The next dp is typed into an empty field.
+    void beginDp();
+    /// Says how many notes and photos the valve in hand has.
+    void setNoteCount(int count);
+    WalkField* dp() const { return m_dp; }
+    WalkField* setting() const { return m_setting; }
+    /// Whether something is typed that is not stored yet.
+    bool isTyped() const { return m_dp->isTyped() || m_setting->isTyped(); }
+
+  signals:
+    void notesWanted();
+    /// Enter was pressed at the last valve.
+    void enteredAtEnd();
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    class Sign;
+    void refresh();
+    void go(WalkField::Way way, WalkModel::Column from);
+    bool store(WalkField* field, WalkModel::Column column);
+    QModelIndex cell(WalkModel::Column column) const;
+
+    WalkGrid& m_grid;
+    EntryTable::Store m_store;
+    QLabel* m_route;
+    QLabel* m_tag;
+    QLabel* m_serves;
+    QLabel* m_last;
+    QLabel* m_dpHead;
+    QLabel* m_ofTarget;
+    Sign* m_sign;
+    WalkField* m_setting;
+    WalkField* m_dp;
+    QPushButton* m_back;
+    QPushButton* m_next;
+    QPushButton* m_notes;
+    theme::Tokens m_tokens;
+    theme::Metrics m_metrics;
+    int m_row = -1;
+};
+
+}  // namespace ww::ui

@@ -1,0 +1,186 @@
+// The parts of the place Walk and where they stand. What they show is in walk_place.cpp.
+#include <QHBoxLayout>
+#include <QShortcut>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "ui/charts/chart_view.h"
+#include "ui/places/walk/walk_place.h"
+
+namespace ww::ui {
+
+WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent)
+    : QWidget(parent),
+      m_bridge(bridge),
+      m_advisor(advisor),
+      m_model(new WalkModel(bridge, this)),
+      m_grid(new WalkGrid(*m_model, this)),
+      m_card(new ValveCard(*m_grid, this)),
+      m_content(new CurrentStack(this)),
+      m_gridPage(new QWidget(this)),
+      m_convergence(new charts::ChartView(this)),
+      m_empty(new QLabel(this)),
+      m_totals(new QLabel(this)),
+      m_findLine(new QWidget(this)),
+      m_find(new QLineEdit(this)),
+      m_side(new CurrentStack(this)),
+      m_valve(new ValvePanel(bridge, advisor, this)),
+      m_notes(new NotePanel(bridge, this)),
+      m_opening(new OpenRoundPanel(bridge, this)),
+      m_closing(new CloseRoundPanel(bridge, this)),
+      m_roundButton(new QPushButton(this)) {
+    setAccessibleName(tr("Walk"));
+    setAcceptDrops(true);
+    buildLayout();
+    const auto storeTyped = [this](const QModelIndex& cell, const QString& text) {
+        return store(cell, text);
+    };
+    const auto goToEnd = [this] { m_roundButton->setFocus(Qt::OtherFocusReason); };
+    m_grid->setStore(storeTyped);
+    m_card->setStore(storeTyped);
+    m_card->hide();
+    connect(m_grid, &EntryTable::enteredAtEnd, this, goToEnd);
+    connect(m_card, &ValveCard::enteredAtEnd, this, goToEnd);
+    connect(m_card, &ValveCard::notesWanted, this, &WalkPlace::editNote);
+    connect(m_grid->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& current, const QModelIndex& previous) {
+                if (current.isValid() && current.row() != previous.row()) {
+                    m_bridge.selectBranch(m_model->branchAt(current.row()));
+                }
+                if (m_repeatBranch && m_repeatBranch != m_bridge.selectedBranch()) {
+                    m_repeatBranch.reset();
+                }
+            });
+    connect(&bridge, &WorkbookBridge::changed, this, &WalkPlace::refresh);
+    connect(&bridge, &WorkbookBridge::branchSelected, this, [this] {
+        const auto branch = m_bridge.selectedBranch();
+        if (branch &&
+            (!m_grid->currentIndex().isValid() || m_model->branchAt(m_grid->currentRow()) != *branch)) {
+            showBranch(*branch);
+        }
+    });
+    connect(&advisor, &LoopAdvisor::changed, this, &WalkPlace::refreshTotals);
+    connect(m_find, &QLineEdit::returnPressed, this, &WalkPlace::jump);
+    connect(m_valve, &ValvePanel::notesWanted, this, &WalkPlace::editNote);
+    connect(m_notes, &NotePanel::done, this, [this] {
+        showPanel(m_valve);
+        takeFocus();
+    });
+    const auto countNotes = [this] {
+        const auto branch = m_bridge.selectedBranch();
+        m_card->setNoteCount(branch ? noteCount(m_bridge, *branch) : 0);
+    };
+    connect(&bridge, &WorkbookBridge::changed, this, countNotes);
+    connect(&bridge, &WorkbookBridge::branchSelected, this, countNotes);
+    connect(m_roundButton, &QPushButton::clicked, this,
+            [this] { m_bridge.openRoundOrNull() != nullptr ? beginClosing() : beginRound(); });
+    for (auto signal : {&OpenRoundPanel::opened, &OpenRoundPanel::givenUp}) {
+        connect(m_opening, signal, this, [this] {
+            showPanel(m_valve);
+            showWhatThereIs();
+            takeFocus();
+        });
+    }
+    for (auto signal : {&CloseRoundPanel::closed, &CloseRoundPanel::givenUp}) {
+        connect(m_closing, signal, this, [this] {
+            showPanel(m_valve);
+            takeFocus();
+        });
+    }
+    connect(m_closing, &CloseRoundPanel::valveWanted, this, [this](const base::Id& branch) {
+        showPanel(m_valve);
+        showBranch(branch);
+        focusEntry();
+    });
+    refresh({});
+}
+
+void WalkPlace::buildLayout() {
+    auto* gridLayout = new QVBoxLayout(m_gridPage);
+    gridLayout->setContentsMargins(0, 0, 0, 0);
+    gridLayout->setSpacing(4);
+    gridLayout->addWidget(m_grid, 1);
+    gridLayout->addWidget(m_card, 1);
+    gridLayout->addWidget(m_totals);
+    m_totals->setTextFormat(Qt::RichText);
+    m_totals->setWordWrap(true);
+    m_totals->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+    m_totals->setAccessibleName(tr("Totals of the round"));
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setWordWrap(true);
+    m_empty->setObjectName(QStringLiteral("empty_state"));
+    m_empty->setAccessibleName(tr("What is missing here"));
+    m_content->addWidget(m_gridPage);
+    m_content->addWidget(m_empty);
+    m_content->addWidget(m_convergence);
+
+    auto* findLabel = new QLabel(tr("&Find valve"), this);
+    findLabel->setBuddy(m_find);
+    m_find->setAccessibleName(tr("Find valve"));
+    m_find->setPlaceholderText(tr("tag or number"));
+    auto* findLine = new QHBoxLayout(m_findLine);
+    findLine->setContentsMargins(0, 0, 0, 0);
+    findLine->addWidget(findLabel);
+    findLine->addWidget(m_find, 1);
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_valve, m_notes, m_opening, m_closing}) {
+        m_side->addWidget(panel);
+    }
+    m_beside = new QVBoxLayout;
+    m_beside->setSpacing(10);
+    m_beside->addWidget(m_findLine);
+    m_beside->addWidget(m_side, 1);
+    m_beside->addWidget(m_roundButton);
+
+    m_whole = new QHBoxLayout(this);
+    m_whole->setContentsMargins(8, 4, 12, 8);
+    m_whole->setSpacing(16);
+    m_whole->addWidget(m_content, 1);
+    m_whole->addLayout(m_beside);
+    arrange();
+    // A field that is left with Escape hands the keys back to the grid.
+    auto* escape = new QShortcut(QKeySequence(Qt::Key_Escape), m_find, nullptr, nullptr, Qt::WidgetShortcut);
+    connect(escape, &QShortcut::activated, this, &WalkPlace::takeFocus);
+    auto* back = new QShortcut(QKeySequence(Qt::Key_Escape), m_convergence, nullptr, nullptr,
+                               Qt::WidgetWithChildrenShortcut);
+    connect(back, &QShortcut::activated, this, &WalkPlace::toggleConvergence);
+}
+
+void WalkPlace::setMetrics(const theme::Metrics& metrics) {
+    m_metrics = metrics;
+    m_totals->setMinimumHeight(metrics.totalsHeight);
+    m_grid->setTokens(m_tokens, metrics);
+    m_card->setTokens(m_tokens, metrics);
+    m_valve->setTokens(m_tokens, metrics);
+    arrange();
+}
+
+void WalkPlace::setCard(bool isCard) {
+    if (m_isCard == isCard) {
+        return;
+    }
+    const bool hadKeys = m_grid->hasFocus() || m_grid->isEditing() || m_card->isAncestorOf(focusWidget());
+    m_isCard = isCard;
+    m_grid->setVisible(!isCard);
+    m_card->setVisible(isCard);
+    arrange();
+    if (hadKeys) {
+        takeFocus();
+    }
+}
+
+void WalkPlace::arrange() {
+    // Beside the grid there is room for the valve; the card says what it says, so there a panel comes alone.
+    const bool isPanel = m_side->currentWidget() != m_valve;
+    m_whole->setDirection(m_isCard ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_whole->setSpacing(m_isCard ? std::max(8, m_metrics.gap) : 16);
+    m_beside->setDirection(m_isCard && !isPanel ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_content->setVisible(!m_isCard || !isPanel);
+    m_side->setVisible(!m_isCard || isPanel);
+    m_findLine->setVisible(!m_isCard || !isPanel);
+    const int width = static_cast<int>(248.0 * std::min(1.6, m_metrics.textPoints / 10.0));
+    m_side->setMinimumWidth(m_isCard ? 0 : width);
+    m_side->setMaximumWidth(m_isCard ? QWIDGETSIZE_MAX : width);
+    m_find->setFixedWidth(m_isCard ? width / 2 : width * 2 / 3 - 8);
+}
+
+}  // namespace ww::ui

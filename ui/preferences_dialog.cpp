@@ -1,0 +1,68 @@
+#include "ui/preferences_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+
+#include "ui/window_look.h"
+
+namespace ww::ui {
+
+PreferencesDialog::PreferencesDialog(Preferences& preferences, QWidget* parent)
+    : QDialog(parent),
+      m_preferences(preferences),
+      m_display(new QuietCombo(this)),
+      m_textSize(new QuietCombo(this)),
+      m_large(new QCheckBox(tr("Use &large targets"), this)) {
+    setWindowTitle(tr("Preferences"));
+    for (const auto display :
+         {theme::Display::Office, theme::Display::Daylight, theme::Display::PlantRoomDark}) {
+        m_display->addItem(displayName(display), static_cast<int>(display));
+    }
+    for (int points = Preferences::kLeastPoints; points <= Preferences::kMostPoints; ++points) {
+        m_textSize->addItem(tr("%1 %").arg(points * 100 / Preferences::kLeastPoints), points);
+    }
+    m_display->setAccessibleName(tr("Display"));
+    m_textSize->setAccessibleName(tr("Text size"));
+    auto* form = new QFormLayout(this);
+    form->addRow(tr("&Display"), m_display);
+    form->addRow(tr("&Text size"), m_textSize);
+    form->addRow(m_large);
+    auto* note =
+        new QLabel(tr("Units, tolerances and the route are facts of the job and stay as they are."), this);
+    note->setWordWrap(true);
+    form->addRow(note);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    auto* reset = buttons->addButton(tr("Reset Settings"), QDialogButtonBox::ResetRole);
+    reset->setAccessibleDescription(
+        tr("Display, text size, targets, window and the list of recent files "
+           "become as they were at first"));
+    form->addRow(buttons);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(reset, &QPushButton::clicked, this, [this] {
+        m_preferences.reset();
+        refresh();
+        emit changed();
+    });
+    connect(m_display, &QComboBox::activated, this, [this] {
+        m_preferences.setDisplay(static_cast<theme::Display>(m_display->currentData().toInt()));
+        emit changed();
+    });
+    connect(m_textSize, &QComboBox::activated, this, [this] {
+        m_preferences.setTextPoints(m_textSize->currentData().toDouble());
+        emit changed();
+    });
+    connect(m_large, &QCheckBox::clicked, this, [this](bool isLarge) {
+        m_preferences.setLargeTargets(isLarge);
+        emit changed();
+    });
+    refresh();
+}
+
+void PreferencesDialog::refresh() {
+    m_display->setCurrentIndex(m_display->findData(static_cast<int>(m_preferences.display())));
+    m_textSize->setCurrentIndex(m_textSize->findData(qRound(m_preferences.textPoints())));
+    m_large->setChecked(m_preferences.hasLargeTargets());
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,33 @@
+// What this desk looks like, in one window: display, text size, large targets, and the way back to what the
+// program came with. Not for facts of a job.
+#pragma once
+
+#include <QCheckBox>
+#include <QDialog>
+#include <QPushButton>
+
+#include "ui/preferences.h"
+#include "ui/widgets/quiet_combo.h"
+
+namespace ww::ui {
+
+class PreferencesDialog : public QDialog {
+    Q_OBJECT
+
+  public:
+    explicit PreferencesDialog(Preferences& preferences, QWidget* parent = nullptr);
+
+  signals:
+    /// Something was chosen and is kept; what is open follows.
+    void changed();
+
+  private:
+    void refresh();
+
+    Preferences& m_preferences;
+    QuietCombo* m_display;
+    QuietCombo* m_textSize;
+    QCheckBox* m_large;
+};
+
+}  // namespace ww::ui

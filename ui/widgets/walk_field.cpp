@@ -1,0 +1,75 @@
+#include "ui/widgets/walk_field.h"
+
+#include <QKeyEvent>
+#include <optional>
+
+namespace ww::ui {
+namespace {
+
+std::optional<WalkField::Way> wayOf(const QKeyEvent& event) {
+    using Way = WalkField::Way;
+    const bool isShift = event.modifiers().testFlag(Qt::ShiftModifier);
+    const bool isCtrl = event.modifiers().testFlag(Qt::ControlModifier);
+    switch (event.key()) {
+        case Qt::Key_Return:
+        case Qt::Key_Enter:
+            return isCtrl ? std::nullopt : std::optional(isShift ? Way::Back : Way::Next);
+        case Qt::Key_Tab:
+        case Qt::Key_Backtab: {
+            const bool isBack = isShift || event.key() == Qt::Key_Backtab;
+            if (isCtrl) {
+                return isBack ? Way::LeaveBack : Way::LeaveOn;
+            }
+            return isBack ? Way::LeaveBack : Way::Across;
+        }
+        case Qt::Key_F6:
+            return isShift ? Way::LeaveBack : Way::LeaveOn;
+        case Qt::Key_Up:
+            return isCtrl ? std::nullopt : std::optional(Way::Up);
+        case Qt::Key_Down:
+            return isCtrl ? std::nullopt : std::optional(Way::Down);
+        default:
+            return std::nullopt;
+    }
+}
+
+}  // namespace
+
+void WalkField::keyPressEvent(QKeyEvent* event) {
+    const auto way = wayOf(*event);
+    if (!way) {
+        EntryField::keyPressEvent(event);
+        return;
+    }
+    if (commit()) {
+        emit gone(*way);
+    }
+    event->accept();
+}
+
+bool WalkField::event(QEvent* event) {
+    if (event->type() == QEvent::KeyPress) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        // Tab never reaches keyPressEvent: the widget hands it to the focus chain before.
+        if (key->key() == Qt::Key_Tab || key->key() == Qt::Key_Backtab) {
+            keyPressEvent(key);
+            return true;
+        }
+    }
+    // While nothing is typed the chords of the program come before those of the field.
+    if (event->type() == QEvent::ShortcutOverride && !isTyped()) {
+        auto* key = static_cast<QKeyEvent*>(event);
+        if (key->modifiers().testFlag(Qt::ControlModifier)) {
+            event->ignore();
+            return true;
+        }
+    }
+    return EntryField::event(event);
+}
+
+void WalkField::focusInEvent(QFocusEvent* event) {
+    EntryField::focusInEvent(event);
+    selectAll();
+}
+
+}  // namespace ww::ui
