@@ -156,6 +156,7 @@ class MainWindow : public QMainWindow {
     QStringList m_placeNames;
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
+    theme::Metrics m_metrics;
 };
 
 }  // namespace ww::ui

@@ -5,6 +5,7 @@
 #include <QMenuBar>
 #include <QPlainTextEdit>
 #include <QShortcut>
+#include <algorithm>
 
 #include "ui/key_list.h"
 #include "ui/main_window.h"
@@ -62,7 +63,10 @@ void MainWindow::applyLook() {
     applyToProgram(look);
     keepApart(*m_stack, look.metrics.hasLargeTargets ? look.metrics.gap : 0);
     m_strip->setTokens(look.tokens, look.metrics);
-    m_sideList->setFixedWidth(look.metrics.sideListWidth);
+    constexpr int kItemMargin = 8;
+    m_sideList->setFixedWidth(
+        std::max(look.metrics.sideListWidth, m_sideList->sizeHintForColumn(0) + kItemMargin));
+    m_metrics = look.metrics;
     m_keyLine->setMinimumHeight(look.metrics.keyLineHeight);
     m_notice->setFixedHeight(std::max(34, 2 * QFontMetrics(look.font).height() + 4));
     m_job->setMetrics(look.metrics);
@@ -134,18 +138,18 @@ void MainWindow::arrange() {
     m_walk->setCard(isFolded);
     m_pad->setVisible(isLarge && (place() == Walk || place() == Adjust));
     constexpr int kSmallGap = 8;
-    const theme::Metrics metrics = theme::metrics(m_preferences.textPoints(), isLarge);
-    m_pad->setMetrics(metrics, m_isSmall ? kSmallGap : metrics.gap);
+    m_pad->setMetrics(m_metrics, m_isSmall ? kSmallGap : m_metrics.gap);
     m_commands->largeTargets->setChecked(isLarge);
     // Places put side by side what they have room for; larger text leaves less of it.
     constexpr double kRoomAtTenPoints = 800.0;
     const int taken =
         (isFolded ? 0 : m_sideList->width()) + (m_pad->isHidden() ? 0 : m_pad->sizeHint().width());
-    const bool isNarrow = (width() - taken) * 10.0 / metrics.textPoints < kRoomAtTenPoints;
+    const int room = width() - taken;
+    const bool isNarrow = room * 10.0 / m_metrics.textPoints < kRoomAtTenPoints;
     m_job->setNarrow(isNarrow);
     m_system->setNarrow(isNarrow);
-    m_pump->setNarrow(isNarrow);
-    m_review->setNarrow(isNarrow);
+    m_pump->setNarrow(room < m_pump->wantedWidth());
+    m_review->setNarrow(room < m_review->wantedWidth());
 }
 
 void MainWindow::typeFromPad(int key, const QString& text) {

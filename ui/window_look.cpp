@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "ui/text/words.h"
+#include "ui/widgets/number_pad.h"
 
 namespace ww::ui {
 namespace {
@@ -26,6 +27,7 @@ struct WindowText {
 /// Everything that is touched, as large as a gloved finger: what the sheet of the theme leaves small.
 QString largeSheet(const theme::Metrics& m) {
     return QStringLiteral(
+               "QPushButton, QPushButton:focus { padding: 0 16px; }"
                "QMenuBar::item { padding: %1px 14px; } QMenu::item { padding: %1px 28px %1px 24px; }"
                "QCheckBox, QRadioButton { min-height: %2px; }"
                "QCheckBox::indicator, QRadioButton::indicator { width: 28px; height: 28px; }"
@@ -39,6 +41,7 @@ QString largeSheet(const theme::Metrics& m) {
 /// Rules for the frame around the places; those of plain controls come from the theme.
 QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
     const QString line = (t.isDaylight ? t.ink : t.rule).name();
+    const int frame = t.isDaylight ? 2 : 1;
     return QStringLiteral(
                "QMainWindow, QWidget#frame, QDialog { background: %1; }"
                "QMenuBar { background: %1; color: %3; } QMenuBar::item { padding: 3px 10px; background: "
@@ -72,10 +75,10 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QComboBox QAbstractItemView { background: %2; color: %3; selection-background-color: %3;"
                " selection-color: %2; }")
         .arg(t.panel.name(), t.paper.name(), t.ink.name(), line, t.soft.name())
-        .append(QStringLiteral("QPushButton { min-width: 48px; }"
-                               "QPushButton#pad_key { min-width: 0; min-height: 0; padding: 0; }"))
-        .append(m.textPoints > 12.0 ? QStringLiteral("QPushButton { padding: 0 6px; }") : QString())
-        .append(m.hasLargeTargets ? largeSheet(m) : QString());
+        .append(m.hasLargeTargets ? largeSheet(m) : QString())
+        .append(QStringLiteral("QPushButton#pad_key { min-width: %1px; min-height: %2px; padding: 0; }")
+                    .arg(NumberPad::kKeyWidth - 2 * frame)
+                    .arg(NumberPad::kKeyHeight - 2 * frame));
 }
 
 }  // namespace

@@ -171,7 +171,7 @@ Metrics metrics(double textPoints, bool hasLargeTargets) {
         m.hasLargeTargets = true;
         m.rowHeight = std::max(m.rowHeight, 56);
         m.controlHeight = std::max(m.controlHeight, 56);
-        m.stripHeight = m.controlHeight + 8;
+        m.stripHeight = m.controlHeight + 4;
         m.keyLineHeight = std::max(m.keyLineHeight, 36);
         m.gap = 12;
     }
@@ -182,28 +182,40 @@ QString styleSheet(const Tokens& t, const Metrics& m) {
     const QString line = t.isDaylight ? t.ink.name() : t.rule.name();
     const QString width = t.isDaylight ? QStringLiteral("2px") : QStringLiteral("1px");
     QString sheet = QStringLiteral(
-        "QPushButton, QToolButton { min-height: %HEIGHT%px; padding: 0 10px; border: %WIDTH% solid %LINE%;"
+        "QPushButton, QToolButton { min-height: %HEIGHT%px; padding: 0 %PADDING%px; border: %WIDTH% solid "
+        "%LINE%;"
         " border-radius: 3px; background: %PAPER%; color: %INK%; }\n"
         "QPushButton:pressed, QToolButton:pressed, QPushButton:checked { background: %INK%; color: %PAPER%; "
         "}\n"
         "QPushButton:disabled, QToolButton:disabled { border-style: dashed; color: %SOFT%; background: "
         "%PANEL%; }\n"
-        "QPushButton:focus, QToolButton:focus { border: 3px solid %INK%; }\n"
+        "QPushButton:focus, QToolButton:focus { border: %FOCUS%px solid %INK%; min-height: %INNER%px;"
+        " padding: 0 %BUTTONPAD%px; }\n"
         "QLineEdit, QComboBox { min-height: %HEIGHT%px; border: %WIDTH% solid %LINE%; border-radius: 2px;"
         " background: %PAPER%; color: %INK%; padding: 0 6px; selection-background-color: %INK%;"
         " selection-color: %PAPER%; }\n"
-        "QLineEdit:focus, QComboBox:focus { border: 3px solid %INK%; padding: 0 4px; }\n"
+        "QLineEdit:focus, QComboBox:focus { border: %FOCUS%px solid %INK%; min-height: %INNER%px; padding: 0 "
+        "4px; }\n"
         "QTableView, QListView, QTreeView { background: %PAPER%; color: %INK%; border: %WIDTH% solid %LINE%;"
         " gridline-color: %GRID%; selection-background-color: %CURRENT%; selection-color: %INK%; outline: 0; "
         "}\n"
-        "QTableView:focus, QListView:focus, QTreeView:focus { border: 3px solid %INK%; }\n"
+        "QTableView:focus, QListView:focus, QTreeView:focus { border: %FOCUS%px solid %INK%; }\n"
         "QHeaderView { background: %PANEL%; }\n"
         "QHeaderView::section { background: %PANEL%; color: %INK%; border: 0; border-bottom: %WIDTH% solid "
         "%LINE%;"
         " padding: 2px 6px; }\n"
         "QToolTip { background: %PAPER%; color: %INK%; border: 1px solid %INK%; }\n");
+    // The ring of what has the keys adds two pixels, and takes them from within: nothing moves.
+    const int frame = t.isDaylight ? 2 : 1;
+    const int height = m.controlHeight - (m.hasLargeTargets && !t.isDaylight ? 2 : 4);
+    constexpr int kRing = 2;
+    const int padding = m.textPoints > 12.0 ? 6 : 10;
     const std::initializer_list<std::pair<const char*, QString>> places = {
-        {"%HEIGHT%", QString::number(m.controlHeight - (m.hasLargeTargets && !t.isDaylight ? 2 : 4))},
+        {"%FOCUS%", QString::number(frame + kRing)},
+        {"%INNER%", QString::number(height - 2 * kRing)},
+        {"%BUTTONPAD%", QString::number(padding - kRing)},
+        {"%PADDING%", QString::number(padding)},
+        {"%HEIGHT%", QString::number(height)},
         {"%WIDTH%", width},
         {"%LINE%", line},
         {"%GRID%", t.isDark ? t.panel.lighter(130).name() : t.panel.darker(112).name()},

@@ -1,5 +1,6 @@
 #include "ui/widgets/column_fit.h"
 
+#include <QHeaderView>
 #include <algorithm>
 
 namespace ww::ui {
@@ -10,21 +11,35 @@ constexpr int kColumnPadding = 12;
 
 }  // namespace
 
+int columnWidthFor(const QTableView& table, int column, int digits) {
+    constexpr int kHeadPadding = 14;
+    const QHeaderView* head = table.horizontalHeader();
+    int width = digits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
+    const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
+    for (const QString& line : words.split('\n')) {
+        width = std::max(width, head->fontMetrics().horizontalAdvance(line) + kHeadPadding);
+    }
+    return width;
+}
+
 void fitColumns(QTableView& table, std::span<const int> digits, int filling) {
-    const int digit = table.fontMetrics().horizontalAdvance('0');
     int left = table.viewport()->width();
     for (std::size_t i = 0; i < digits.size(); ++i) {
-        const int width = digits[i] * digit + kColumnPadding;
+        const int width = columnWidthFor(table, static_cast<int>(i), digits[i]);
         table.setColumnWidth(static_cast<int>(i), width);
         left -= width;
     }
-    table.setColumnWidth(filling, table.columnWidth(filling) + std::max(0, left));
+    // Where all together are too wide the filling one gives up what it can.
+    const int least = columnWidthFor(table, filling, 4);
+    table.setColumnWidth(filling, std::max(least, table.columnWidth(filling) + left));
 }
 
 bool fitColumnsInTurn(QTableView& table, std::span<const int> digits, int filling, bool isOthers) {
     const int digit = table.fontMetrics().horizontalAdvance('0');
     const int room = table.viewport()->width();
-    const auto widthOf = [&](std::size_t column) { return digits[column] * digit + kColumnPadding; };
+    const auto widthOf = [&](std::size_t column) {
+        return columnWidthFor(table, static_cast<int>(column), digits[column]);
+    };
     std::size_t firstHidden = digits.size();
     int used = 0;
     for (std::size_t column = 0; column < digits.size() && firstHidden == digits.size(); ++column) {

@@ -6,6 +6,9 @@
 
 namespace ww::ui {
 
+/// The width of a column whose head shows whole and that has room for so many digits.
+int columnWidthFor(const QTableView& table, int column, int digits);
+
 /// Gives each column room for so many digits, and what is left of the view's width to column `filling`.
 void fitColumns(QTableView& table, std::span<const int> digits, int filling);
 

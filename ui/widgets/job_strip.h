@@ -34,6 +34,7 @@ class JobStrip : public QWidget {
     void show(const StripText& text);
     /// A button that opens `menu` stands first, named `title`; without a menu there is none.
     void setMenu(QMenu* menu, const QString& title);
+    QSize minimumSizeHint() const override { return {kLeastWidth, QWidget::minimumSizeHint().height()}; }
     /// The width at which nothing of it has to yield.
     int wantedWidth() const { return layout()->sizeHint().width(); }
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
@@ -48,6 +49,7 @@ class JobStrip : public QWidget {
     void paintEvent(QPaintEvent* event) override;
 
   private:
+    static constexpr int kLeastWidth = 240;
     class Progress;
     class Yielding;
     QPushButton* m_menu;

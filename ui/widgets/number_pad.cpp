@@ -47,7 +47,8 @@ NumberPad::NumberPad(QWidget* parent) : QWidget(parent) {
         button->setAccessibleName(key.name.isEmpty() ? tr("Digit %1").arg(key.text) : key.name);
         // The field keeps the focus: the pad is a second keyboard, not a place to be in.
         button->setFocusPolicy(Qt::NoFocus);
-        button->setFixedSize(kKeyWidth, kKeyHeight);
+        button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+        button->setMinimumSize(kKeyWidth, kKeyHeight);
         if (key.steps != 0) {
             button->setAutoRepeat(true);
             connect(button, &QPushButton::clicked, this,
@@ -68,7 +69,7 @@ NumberPad::NumberPad(QWidget* parent) : QWidget(parent) {
 
 void NumberPad::setMetrics(const theme::Metrics& metrics, int gap) {
     layout()->setSpacing(gap);
-    layout()->setContentsMargins(gap, gap, gap, gap);
+    layout()->setContentsMargins(gap, gap / 2, gap, gap / 2);
     for (QPushButton* key : m_keys) {
         QFont font = this->font();
         font.setPointSizeF(std::max(key->text().size() > 1 ? kPadWordPoints : kPadTextPoints,

@@ -66,7 +66,8 @@ TEST(PaintedColors, everyWordStandsOutOnTwelveScreens) {
                 const auto* button = qobject_cast<const QPushButton*>(widget);
                 const bool isWritten = (label != nullptr && !label->text().trimmed().isEmpty()) ||
                                        (button != nullptr && !button->text().isEmpty());
-                if (!isWritten || !widget->isVisible()) {
+                if (!isWritten || !widget->isVisible() ||
+                    widget->visibleRegion().boundingRect() != widget->rect()) {
                     continue;
                 }
                 const QRect part(widget->mapTo(&desk.window, QPoint(4, 4)), widget->size() - QSize(8, 8));

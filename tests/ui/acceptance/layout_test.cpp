@@ -29,8 +29,7 @@ class Layout : public testing::TestWithParam<Screen> {
             desk.window.setDisplay(display);
             for (int place = MainWindow::Job; place <= MainWindow::Report; ++place) {
                 desk.window.showPlace(static_cast<MainWindow::Place>(place));
-                QTest::qWait(20);
-                for (const QString& fault : support::layoutFaults(desk.window)) {
+                for (const QString& fault : support::settledFaults(desk.window)) {
                     all += QString("\n%1, place %2: %3").arg(theme::name(display)).arg(place + 1).arg(fault);
                 }
             }

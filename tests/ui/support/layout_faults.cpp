@@ -15,6 +15,7 @@
 #include <QStyleOptionComboBox>
 #include <QTabBar>
 #include <QTableView>
+#include <QTest>
 #include <QTextDocument>
 
 namespace ww::support {
@@ -210,6 +211,20 @@ QStringList layoutFaults(const QWidget& window) {
     return faults;
 }
 
+QStringList settledFaults(const QWidget& window) {
+    constexpr int kTries = 8;
+    constexpr int kPause_ms = 60;
+    QStringList faults;
+    for (int i = 0; i < kTries; ++i) {
+        QTest::qWait(i == 0 ? 20 : kPause_ms);
+        faults = layoutFaults(window);
+        if (faults.isEmpty()) {
+            break;
+        }
+    }
+    return faults;
+}
+
 QStringList targetFaults(const QWidget& window, QSize least, int gap) {
     QStringList faults;
     std::vector<std::pair<QRect, QString>> targets;
@@ -221,7 +236,11 @@ QStringList targetFaults(const QWidget& window, QSize least, int gap) {
             if (box.width() < least.width() || box.height() < least.height()) {
                 faults << QString("%1: %2x%3").arg(name).arg(box.width()).arg(box.height());
             }
-            targets.emplace_back(QRect(widget->mapTo(&window, box.topLeft()), box.size()), name);
+            // What is scrolled out of sight is touched by nobody.
+            const QRect seen = box & widget->visibleRegion().boundingRect();
+            if (!seen.isEmpty()) {
+                targets.emplace_back(QRect(widget->mapTo(&window, seen.topLeft()), seen.size()), name);
+            }
         };
         if (isTarget(*widget) && !isInner(*widget)) {
             add(widget->rect(), nameOf(*widget));

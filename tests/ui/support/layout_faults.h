@@ -14,6 +14,9 @@ namespace ww::support {
 /// down.
 QStringList layoutFaults(const QWidget& window);
 
+/// The faults that are left when what is computed beside the screen has come and found its place.
+QStringList settledFaults(const QWidget& window);
+
 /// Every visible target (button, field, choice, tab, menu, list item) below `least`, and every two of them
 /// closer together than `gap`; device-independent pixels. Rows of one table are one target.
 QStringList targetFaults(const QWidget& window, QSize least, int gap);

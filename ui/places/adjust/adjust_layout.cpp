@@ -65,13 +65,13 @@ void AdjustPlace::buildLayout() {
     m_find->setAccessibleName(tr("Find valve to adjust"));
     m_find->setPlaceholderText(tr("tag or number"));
     m_find->setFixedWidth(140);
-    auto* findLabel = new QLabel(tr("&Find valve"), this);
-    findLabel->setBuddy(m_find);
+    m_findLabel = new QLabel(tr("&Find valve"), this);
+    m_findLabel->setBuddy(m_find);
     auto* head = new QHBoxLayout;
     head->setSpacing(16);
     head->addWidget(m_title);
     head->addWidget(m_state, 1);
-    head->addWidget(findLabel);
+    head->addWidget(m_findLabel);
     head->addWidget(m_find);
 
     auto* left = new QVBoxLayout;
@@ -144,17 +144,22 @@ QWidget* AdjustPlace::buildEntry() {
     m_settingField->setAccessibleName(tr("Setting of the handle"));
     m_settingField->setFixedWidth(80);
     auto* entry = new QWidget(m_page);
-    auto* row = new QHBoxLayout(entry);
-    row->setContentsMargins(0, 0, 0, 0);
+    m_entry = new QHBoxLayout(entry);
+    m_entry->setContentsMargins(0, 0, 0, 0);
+    auto* row = new QHBoxLayout;
     row->setSpacing(10);
     row->addWidget(m_fieldLabel);
     row->addWidget(m_field);
     row->addSpacing(8);
     row->addWidget(settingLabel);
     row->addWidget(m_settingField);
-    row->addSpacing(8);
-    row->addWidget(m_hold);
-    row->addWidget(m_next, 1);
+    row->addStretch(0);
+    auto* hold = new QHBoxLayout;
+    hold->setSpacing(10);
+    hold->addWidget(m_hold);
+    hold->addWidget(m_next, 1);
+    m_entry->addLayout(row);
+    m_entry->addLayout(hold, 1);
     return entry;
 }
 

@@ -20,6 +20,8 @@ constexpr int kRestMilliseconds = 20 * kSecond;
 constexpr int kRoomForAdvice = 430;
 constexpr int kRoomForLarge = 330;
 constexpr int kWideEnough = 760;
+constexpr int kWideForLarge = 1060;
+constexpr int kEntryGaps = 160;
 
 }  // namespace
 
@@ -78,11 +80,24 @@ void AdjustPlace::hideEvent(QHideEvent* event) {
 
 void AdjustPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    const bool isSmall = height() < kRoomForLarge || width() < kWideEnough;
+    const bool isSmall = height() < kRoomForLarge || width() < kWideForLarge;
     for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
         figure->setSmall(isSmall);
     }
     m_ladder->setVisible(width() >= kWideEnough);
+    // The field says itself what it is for.
+    m_findLabel->setVisible(width() >= kWideEnough);
+    m_basis->setFixedHeight((width() >= kWideEnough ? 2 : 3) * fontMetrics().height() + 2);
+    // Beside the fields only where the longest name of the next valve has room, so that no try moves them.
+    const int next = fontMetrics().horizontalAdvance(
+        tr("next: %1, %2")
+            .arg(QStringLiteral("AHU-00"),
+                 tr("%1, %2 % of target").arg(text::word(balancing::State::Doubtful), "~100.0")));
+    const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
+    const int fields =
+        m_fieldLabel->width() + m_field->width() + m_settingField->width() + m_hold->sizeHint().width();
+    m_entry->setDirection(fields + next + ladder + kEntryGaps < width() ? QBoxLayout::LeftToRight
+                                                                        : QBoxLayout::TopToBottom);
     m_advice->setVisible(height() >= kRoomForAdvice);
 }
 

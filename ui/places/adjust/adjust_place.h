@@ -2,6 +2,7 @@
 // next. Not for rules of the trade (core/balancing).
 #pragma once
 
+#include <QBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -44,6 +45,9 @@ class AdjustPlace : public QWidget {
     /// The keys that work now.
     QString hint() const;
 
+    /// Shrinks with the window: what needs more room than there is becomes smaller or goes.
+    QSize minimumSizeHint() const override { return {kLeastWidth, QWidget::minimumSizeHint().height()}; }
+
   public slots:
     void findValve();
     /// Leaves the valve where it stands with what is typed or was last read, and takes the next in hand.
@@ -71,6 +75,7 @@ class AdjustPlace : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    static constexpr int kLeastWidth = 320;
     void buildLayout();
     QWidget* buildFigures();
     QWidget* buildEntry();
@@ -108,6 +113,7 @@ class AdjustPlace : public QWidget {
     QLabel* m_title;
     QLabel* m_state;
     QLabel* m_basis;
+    QLabel* m_findLabel = nullptr;
     QLineEdit* m_find;
     QStackedWidget* m_content;
     QWidget* m_page;
@@ -126,6 +132,7 @@ class AdjustPlace : public QWidget {
     TryField* m_settingField;
     QPushButton* m_hold;
     QLabel* m_next;
+    QBoxLayout* m_entry = nullptr;  ///< fields, and holding with what comes next
     Ladder* m_ladder;
     AdvicePanel* m_advice;
 };

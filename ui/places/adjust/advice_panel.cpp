@@ -8,6 +8,7 @@
 
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 namespace {
@@ -88,12 +89,11 @@ void AdvicePanel::setMetrics(const theme::Metrics& metrics) {
 }
 
 void AdvicePanel::fitColumns() {
-    const int digit = QFontMetrics(font()).horizontalAdvance('0');
-    const auto wide = [&](int characters) { return characters * digit + 16; };
-    const int widths[AdviceModel::ColumnCount] = {wide(5), wide(7),  wide(5),  wide(6),
-                                                  wide(8), wide(10), wide(10), wide(14)};
+    const int digits[AdviceModel::ColumnCount] = {5, 7, 5, 6, 8, 10, 10, 14};
+    int widths[AdviceModel::ColumnCount];
     int left = m_table->viewport()->width();
     for (int column = 0; column < AdviceModel::ColumnCount; ++column) {
+        widths[column] = columnWidthFor(*m_table, column, digits[column]);
         m_table->setColumnHidden(column, false);
         m_table->setColumnWidth(column, widths[column]);
         left -= widths[column];

@@ -2,12 +2,16 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <algorithm>
 
 #include "ui/text/words.h"
 #include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 namespace {
+
+/// Room for a name of usual length beside its label.
+constexpr int kFactsWidth = 340;
 
 QLabel* heading(const QString& text, QWidget* parent) {
     auto* label = new QLabel(text, parent);
@@ -31,27 +35,22 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
       m_addInstrument(new QPushButton(tr("Add Instrument"), this)),
       m_addPerson(new QPushButton(tr("Add Person"), this)),
       m_others(new QPushButton(tr("Show Other Columns"), this)),
-      m_area(new QScrollArea(this)),
       m_whole(new QHBoxLayout(this)),
       m_pages(new QTabWidget(this)),
       m_readiness(new ReadinessPage(bridge, m_delegate, this)),
       m_deficiencies(new DeficiencyPage(bridge, m_delegate, this)) {
     setAccessibleName(tr("Job"));
-    m_area->setWidgetResizable(true);
-    m_area->setFrameShape(QFrame::NoFrame);
-    m_area->setFocusPolicy(Qt::NoFocus);
+    m_area = new PanelArea(buildFacts(), kFactsWidth, this);
     m_area->setAccessibleName(tr("Facts of the job"));
-    m_area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_area->setWidget(buildFacts());
     m_whole->setContentsMargins(16, 8, 12, 8);
     m_whole->setSpacing(24);
-    m_whole->addWidget(m_area, 5);
+    m_whole->addWidget(m_area);
     m_pages->setAccessibleName(tr("Pages of the job"));
     m_pages->setDocumentMode(true);
     m_pages->addTab(buildTables(), tr("Instruments and people"));
     m_pages->addTab(m_readiness, tr("Readiness"));
     m_pages->addTab(m_deficiencies, tr("Deficiencies"));
-    m_whole->addWidget(m_pages, 11);
+    m_whole->addWidget(m_pages, 1);
     m_others->setCheckable(true);
     m_others->hide();
     connect(m_others, &QPushButton::toggled, this, &JobPlace::fitColumns);
@@ -189,7 +188,7 @@ void JobPlace::setNarrow(bool isNarrow) {
     // Under one another the whole place scrolls, so that its parts need not.
     constexpr int kPagesHeight = 340;
     m_area->setMinimumHeight(isNarrow ? m_area->widget()->sizeHint().height() : 0);
-    m_pages->setMinimumHeight(isNarrow ? kPagesHeight : 0);
+    m_pages->setMinimumHeight(isNarrow ? std::max(kPagesHeight, m_pages->minimumSizeHint().height()) : 0);
 }
 
 void JobPlace::addDeficiency(std::optional<base::Id> branch) {

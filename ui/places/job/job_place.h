@@ -15,6 +15,7 @@
 #include "ui/places/job/job_fields.h"
 #include "ui/places/job/readiness_page.h"
 #include "ui/widgets/entry_table.h"
+#include "ui/widgets/panel_area.h"
 #include "ui/widgets/quiet_combo.h"
 
 namespace ww::ui {
@@ -57,7 +58,7 @@ class JobPlace : public QWidget {
     QPushButton* m_addInstrument;
     QPushButton* m_addPerson;
     QPushButton* m_others;  ///< the columns of instruments that have no room
-    QScrollArea* m_area;
+    PanelArea* m_area;
     QHBoxLayout* m_whole;
     QTabWidget* m_pages;
     ReadinessPage* m_readiness;

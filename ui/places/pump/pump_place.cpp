@@ -64,6 +64,7 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
     m_chooser->setAccessibleName(tr("Page of the pump"));
     m_chooser->hide();
     connect(m_chooser, &QComboBox::activated, m_tabs, &QTabWidget::setCurrentIndex);
+    connect(m_tabs, &QTabWidget::currentChanged, this, [this] { updateGeometry(); });
     connect(m_tabs, &QTabWidget::currentChanged, m_chooser, &QComboBox::setCurrentIndex);
     connect(&m_bridge, &WorkbookBridge::branchSelected, m_shown, [this] {
         m_isBehind.assign(m_pages.size(), true);
@@ -97,6 +98,11 @@ void PumpPlace::setMetrics(const theme::Metrics& metrics) {
     for (PumpPage* page : m_pages) {
         page->setMetrics(metrics);
     }
+}
+
+QSize PumpPlace::minimumSizeHint() const {
+    return {m_pages[static_cast<std::size_t>(m_tabs->currentIndex())]->minimumSizeHint().width(),
+            QWidget::minimumSizeHint().height()};
 }
 
 void PumpPlace::setNarrow(bool isNarrow) {

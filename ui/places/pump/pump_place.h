@@ -4,6 +4,7 @@
 
 #include <QLabel>
 #include <QStackedWidget>
+#include <QTabBar>
 #include <QTabWidget>
 #include <vector>
 
@@ -40,8 +41,12 @@ class PumpPlace : public QWidget {
     void setMetrics(const theme::Metrics& metrics);
     /// Puts the keys on the page that is shown.
     void takeFocus();
+    /// As wide as the page in hand needs.
+    QSize minimumSizeHint() const override;
     /// Pages are chosen from a list in place of tabs, for want of room.
     void setNarrow(bool isNarrow);
+    /// The width that the tabs need.
+    int wantedWidth() const { return m_tabs->tabBar()->sizeHint().width() + kTabMargin; }
     void showPage(Page page);
     Page shownPage() const { return static_cast<Page>(m_tabs->currentIndex()); }
     PumpPage* page(Page page) const { return m_pages[static_cast<std::size_t>(page)]; }
@@ -54,6 +59,7 @@ class PumpPlace : public QWidget {
     void hideEvent(QHideEvent* event) override;
 
   private:
+    static constexpr int kTabMargin = 12;
     void addPage(PumpPage* page, const QString& title);
     void refresh();
 

@@ -92,7 +92,7 @@ void ReadyList::add(const SignLine& line, const theme::Tokens& tokens) {
     auto* shape = new MarkShape(box);
     shape->show(markOfLine(line.state), tokens);
     auto* column = new QVBoxLayout;
-    column->setSpacing(3);
+    column->setSpacing(8);
     auto* words = new QLabel(text::text(line.text), box);
     words->setTextFormat(Qt::PlainText);
     words->setWordWrap(true);
@@ -109,7 +109,8 @@ void ReadyList::add(const SignLine& line, const theme::Tokens& tokens) {
 
 QPushButton* ReadyList::button(const QString& words, const SignLine& line) {
     auto* button = new QPushButton(words, this);
-    button->setAccessibleDescription(text::text(line.text));
+    // Lines have the same buttons; their names tell them apart.
+    button->setAccessibleName(tr("%1: %2").arg(words, text::text(line.text)));
     button->setAutoDefault(true);
     return button;
 }
@@ -145,8 +146,7 @@ void ReadyList::addCure(const SignLine& line, QVBoxLayout& column) {
 void ReadyList::addReason(const SignLine& line, QVBoxLayout& column) {
     auto* field = new EntryField(this);
     field->setPlaceholderText(tr("give the reason, Enter"));
-    field->setAccessibleName(tr("Reason"));
-    field->setAccessibleDescription(text::text(line.text));
+    field->setAccessibleName(tr("Reason: %1").arg(text::text(line.text)));
     field->setStored(QString::fromStdString(line.reason));
     field->setEnabled(!m_bridge.isReadOnly());
     field->setStore([this, fault = line.text](const QString& typed) { return giveReason(fault, typed); });

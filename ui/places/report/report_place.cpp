@@ -25,6 +25,7 @@
 #include "ui/report/report_pages.h"
 #include "ui/report/report_writer.h"
 #include "ui/text/words.h"
+#include "ui/widgets/panel_area.h"
 
 namespace ww::ui {
 namespace {
@@ -123,12 +124,7 @@ QWidget* ReportPlace::buildPanel() {
     column->addWidget(m_written);
     column->addLayout(buttons);
     // On a low screen the whole panel scrolls.
-    auto* scroll = new QScrollArea;
-    scroll->setWidget(panel);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFixedWidth(kSigningWidth);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* scroll = new PanelArea(panel, kSigningWidth);
     scroll->setAccessibleName(tr("Readiness and signing"));
     return scroll;
 }

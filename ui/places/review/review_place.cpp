@@ -15,11 +15,12 @@ namespace ww::ui {
 namespace {
 
 constexpr int kSideWidth = 262;
+constexpr int kMargin = 12;
 constexpr int kRoundsWidth = 240;
 /// Below this height the comparison needs all the room.
 constexpr int kWithChart = 480;
 constexpr int kRoundsChartHeight = 190;
-constexpr int kLeastRoundText = 7;
+constexpr int kLeastRoundText = 18;
 
 void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* delegate) {
     table->setModel(model);
@@ -92,21 +93,25 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     compare->setBuddy(m_before);
     auto* with = new QLabel(tr("&with"), this);
     with->setBuddy(m_after);
-    for (QWidget* widget : std::initializer_list<QWidget*>{compare, m_before, with, m_after, m_changedOnly}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{compare, m_before, with, m_after}) {
         choices->addWidget(widget, widget == m_before || widget == m_after ? 1 : 0);
     }
-    choices->addWidget(m_count);
-    auto* centre = new QVBoxLayout;
-    centre->addLayout(choices);
-    centre->addWidget(m_table, 1);
-    centre->addWidget(m_spread);
-    centre->addWidget(m_convergence);
-    m_whole->setContentsMargins(12, 8, 12, 8);
+    auto* shown = new QHBoxLayout;
+    shown->addWidget(m_changedOnly);
+    shown->addStretch(1);
+    shown->addWidget(m_count);
+    m_centre = new QVBoxLayout;
+    m_centre->addLayout(choices);
+    m_centre->addLayout(shown);
+    m_centre->addWidget(m_table, 1);
+    m_centre->addWidget(m_spread);
+    m_centre->addWidget(m_convergence);
+    m_whole->setContentsMargins(kMargin, 8, kMargin, 8);
     m_whole->setSpacing(14);
     m_roundsSide->setLayout(left);
     left->setContentsMargins(0, 0, 0, 0);
     m_whole->addWidget(m_roundsSide);
-    m_whole->addLayout(centre, 1);
+    m_whole->addLayout(m_centre, 1);
     m_whole->addWidget(m_comments);
     setNarrow(false);
     m_content->addWidget(m_page);
@@ -153,10 +158,13 @@ std::optional<base::Id> ReviewPlace::chosenRound(const QuietCombo* combo) const 
 void ReviewPlace::setNarrow(bool isNarrow) {
     constexpr int kTableHeight = 150;
     m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_isNarrow = isNarrow;
+    // As wide as their buttons need, in whatever text and language.
     for (const auto& [side, width] : {std::pair<QWidget*, int>(m_roundsSide, kRoundsWidth),
                                       std::pair<QWidget*, int>(m_comments, kSideWidth)}) {
-        side->setMinimumWidth(isNarrow ? 0 : width);
-        side->setMaximumWidth(isNarrow ? QWIDGETSIZE_MAX : width);
+        const int least = std::max(width, side->layout()->minimumSize().width());
+        side->setMinimumWidth(isNarrow ? 0 : least);
+        side->setMaximumWidth(isNarrow ? QWIDGETSIZE_MAX : least);
     }
     for (QTableView* table : {m_roundTable, m_table}) {
         table->setMinimumHeight(isNarrow ? kTableHeight : 0);
@@ -332,7 +340,13 @@ void ReviewPlace::setMetrics(const theme::Metrics& metrics) {
         table->verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
         table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
     }
+    setNarrow(m_isNarrow);
     fitColumns();
+}
+
+int ReviewPlace::wantedWidth() const {
+    return m_roundsSide->minimumWidth() + m_comments->minimumWidth() + m_centre->minimumSize().width() +
+           2 * m_whole->spacing() + 2 * kMargin;
 }
 
 void ReviewPlace::fitColumns() {

@@ -31,6 +31,8 @@ class ReviewPlace : public QWidget {
     void takeFocus();
     /// Rounds, comparison and comments under one another, for want of room.
     void setNarrow(bool isNarrow);
+    /// The width that all three need side by side.
+    int wantedWidth() const;
     /// Shows a branch in the comparison, all rows if need be.
     void showBranch(const base::Id& branch);
     QTableView* table() const { return m_table; }
@@ -60,6 +62,8 @@ class ReviewPlace : public QWidget {
     QStackedWidget* m_content;
     QWidget* m_page;
     QHBoxLayout* m_whole;
+    QVBoxLayout* m_centre = nullptr;
+    bool m_isNarrow = false;
     QWidget* m_roundsSide;
     QLabel* m_empty;
     TextTable* m_rounds;

@@ -23,7 +23,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
       m_model(new SystemModel(bridge, this)),
       m_table(new EntryTable(this)),
       m_delegate(new BranchDelegate(this)),
-      m_content(new QStackedWidget(this)),
+      m_content(new CurrentStack(this)),
       m_empty(new QLabel(this)),
       m_diagram(new schematic::SchematicView(this)),
       m_bench(new system::WhatIfBench(this)),

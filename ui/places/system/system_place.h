@@ -6,13 +6,13 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSplitter>
-#include <QStackedWidget>
 #include <QWidget>
 
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/system_model.h"
 #include "ui/places/system/what_if_bench.h"
 #include "ui/schematic/schematic_view.h"
+#include "ui/widgets/current_stack.h"
 #include "ui/widgets/entry_table.h"
 
 namespace ww::ui {
@@ -57,7 +57,7 @@ class SystemPlace : public QWidget {
     SystemModel* m_model;
     EntryTable* m_table;
     BranchDelegate* m_delegate;
-    QStackedWidget* m_content;
+    CurrentStack* m_content;
     QLabel* m_empty;
     schematic::SchematicView* m_diagram;
     system::WhatIfBench* m_bench;

@@ -269,7 +269,7 @@ void ValveCard::setTokens(const theme::Tokens& tokens, const theme::Metrics& met
     for (QWidget* widget : std::initializer_list<QWidget*>{m_setting, m_dp, m_ofTarget}) {
         widget->setFont(sized(large, true));
         widget->setMinimumHeight(
-            std::max(metrics.controlHeight, QFontMetrics(sized(large, true)).height() + 8));
+            std::max(metrics.controlHeight, QFontMetrics(sized(large, true)).height() + 12));
     }
     m_sign->setFont(sized(std::max(12.0, metrics.textPoints), true));
     update();

@@ -4,6 +4,8 @@
 #include <QScrollBar>
 #include <QTimer>
 
+#include "ui/widgets/column_fit.h"
+
 namespace ww::ui {
 
 WalkGrid::WalkGrid(WalkModel& model, QWidget* parent)
@@ -29,19 +31,18 @@ void WalkGrid::setTokens(const theme::Tokens& tokens, const theme::Metrics& metr
 
 void WalkGrid::fitColumns() {
     // Widths by what a column must hold, so that a row never changes the layout; "Serves" takes what is left.
-    const int digit = QFontMetrics(font()).horizontalAdvance('0');
-    const auto wide = [&](int characters) { return characters * digit + 14; };
-    const int widths[WalkModel::ColumnCount] = {wide(5),  wide(7), wide(9), wide(7), wide(9), wide(7),
-                                                wide(11), wide(6), wide(6), wide(8), wide(17)};
+    const int digits[WalkModel::ColumnCount] = {5, 7, 9, 7, 9, 7, 11, 6, 6, 8, 17};
+    int widths[WalkModel::ColumnCount];
     int left = viewport()->width();
     for (int column = 0; column < WalkModel::ColumnCount; ++column) {
+        widths[column] = columnWidthFor(*this, column, digits[column]);
         setColumnWidth(column, widths[column]);
         left -= widths[column];
         setColumnHidden(column, false);
     }
     // Where the text is large, what the panel beside the grid says too is left out here.
-    for (const int column :
-         {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share, WalkModel::Last}) {
+    for (const int column : {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share,
+                             WalkModel::Last, WalkModel::Flow}) {
         if (left >= 0) {
             break;
         }

@@ -1,0 +1,42 @@
+#include "ui/widgets/panel_area.h"
+
+#include <QEvent>
+#include <QScrollBar>
+#include <algorithm>
+
+namespace ww::ui {
+
+PanelArea::PanelArea(QWidget* content, int width, QWidget* parent) : QScrollArea(parent), m_width(width) {
+    setWidget(content);
+    setWidgetResizable(true);
+    setFrameShape(NoFrame);
+    setFocusPolicy(Qt::NoFocus);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Expanding);
+}
+
+void PanelArea::setWidth(int width) {
+    if (m_width != width) {
+        m_width = width;
+        updateGeometry();
+    }
+}
+
+QSize PanelArea::sizeHint() const {
+    return {minimumSizeHint().width(), QScrollArea::sizeHint().height()};
+}
+
+QSize PanelArea::minimumSizeHint() const {
+    constexpr int kLeastHeight = 80;
+    const int content = widget() != nullptr ? widget()->minimumSizeHint().width() : 0;
+    return {std::max(m_width, content + verticalScrollBar()->sizeHint().width()), kLeastHeight};
+}
+
+bool PanelArea::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == widget() && event->type() == QEvent::LayoutRequest) {
+        updateGeometry();
+    }
+    return QScrollArea::eventFilter(watched, event);
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,27 @@
+// A panel that scrolls up and down where the window is low, and is never narrower than what it holds.
+#pragma once
+
+#include <QScrollArea>
+
+namespace ww::ui {
+
+class PanelArea : public QScrollArea {
+    Q_OBJECT
+
+  public:
+    /// Takes `content` over. `width`: as wide as this where the content would do with less,
+    /// device-independent pixels.
+    PanelArea(QWidget* content, int width, QWidget* parent = nullptr);
+
+    void setWidth(int width);
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    int m_width;
+};
+
+}  // namespace ww::ui
