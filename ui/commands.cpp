@@ -47,6 +47,7 @@ Commands::Commands(QObject* parent)
       takeMeter(make(tr("Take the Meter's &Value (Practice)"), {QKeySequence("Ctrl+L")})),
       takeGauges(make(tr("Take the Pump's &Gauges (Practice)"), {QKeySequence("Ctrl+Shift+L")})),
       addBranch(make(tr("&Add Branch"), {QKeySequence("Ctrl+Shift+A")})),
+      valveTables(make(tr("Enter Valve Ta&bles"), {QKeySequence("Ctrl+Alt+V")})),
       adjustOrHold(make(tr("&Adjust This Valve"), {QKeySequence("Ctrl+Return"), QKeySequence("Ctrl+Enter")})),
       readReference(make(tr("Read R&eference"), {QKeySequence("Ctrl+B")})),
       readShutValve(make(tr("Read with Valve &Shut"), {QKeySequence("Ctrl+Shift+B")})),
@@ -112,8 +113,9 @@ void Commands::fill(QMenuBar* bar) {
     add(tr("&Edit"),
         {undo, redo, nullptr, findValve, note, history, journal, nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});
-    add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
-                       doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch});
+    add(tr("&Valve"),
+        {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix, doubtful,
+         cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch, valveTables});
     add(tr("P&ump"), pumpPages);
     QMenu* view = add(tr("Vie&w"), places);
     view->addActions({advice, convergence, tableTwin});

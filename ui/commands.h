@@ -59,6 +59,7 @@ class Commands : public QObject {
     QAction* takeMeter;
     QAction* takeGauges;
     QAction* addBranch;
+    QAction* valveTables;
     QAction* adjustOrHold;  ///< from other places: adjust this valve; in Adjust: hold, next valve
     QAction* readReference;
     QAction* readShutValve;

@@ -257,6 +257,10 @@ void MainWindow::connectEditCommands() {
             m_walk->findValve();
         }
     });
+    connect(m_commands->valveTables, &QAction::triggered, this, [this] {
+        showPlace(System);
+        m_system->showValves(true);
+    });
     connect(m_commands->addBranch, &QAction::triggered, this, [this] {
         showPlace(System);
         m_system->addBranch();
