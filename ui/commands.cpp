@@ -23,7 +23,13 @@ Commands::Commands(QObject* parent)
       saveCopy(make(tr("Save a &Copy…"), {QKeySequence("Ctrl+Shift+S")})),
       mergeCopy(make(tr("&Merge Another Laptop…"), {QKeySequence("Ctrl+Shift+M")})),
       decideConflicts(make(tr("&Decide Conflicts…"), {QKeySequence("Ctrl+Shift+J")})),
-      exportCsv(make(tr("&Export Tables…"), {QKeySequence("Ctrl+Shift+E")})),
+      importTable(make(tr("&Import Table…"), {QKeySequence("Ctrl+Alt+I")})),
+      exportAs(new QMenu(tr("&Export"))),
+      exportCsv(make(tr("Export CSV &Tables…"), {QKeySequence("Ctrl+Shift+E")})),
+      exportSpreadsheet(make(tr("Export &Spreadsheet…"), {QKeySequence("Ctrl+Alt+E")})),
+      exportJson(make(tr("Export &JSON…"), {QKeySequence("Ctrl+Alt+J")})),
+      printWalkSheet(make(tr("Print &Walk Sheet…"), {QKeySequence("Ctrl+Alt+P")})),
+      saveWalkSheet(make(tr("Write Walk Sheet to &File…"), {QKeySequence("Ctrl+Alt+W")})),
       close(make(tr("C&lose"), {QKeySequence("Ctrl+W")})),
       quit(make(tr("&Quit"), {QKeySequence("Ctrl+Q")})),
       undo(make(tr("&Undo"), {QKeySequence("Ctrl+Z")})),
@@ -109,7 +115,9 @@ void Commands::fill(QMenuBar* bar) {
         return menu;
     };
     add(tr("&File"), {newJob, newFromFolder, newPractice, open, openRecent->menuAction(), nullptr, save,
-                      saveCopy, mergeCopy, decideConflicts, exportCsv, nullptr, close, quit});
+                      saveCopy, mergeCopy, decideConflicts, nullptr, importTable, exportAs->menuAction(),
+                      printWalkSheet, saveWalkSheet, nullptr, close, quit});
+    exportAs->addActions({exportCsv, exportSpreadsheet, exportJson});
     add(tr("&Edit"),
         {undo, redo, nullptr, findValve, note, history, journal, nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});

@@ -32,7 +32,13 @@ class Commands : public QObject {
     QAction* saveCopy;
     QAction* mergeCopy;
     QAction* decideConflicts;
+    QAction* importTable;
+    QMenu* exportAs;
     QAction* exportCsv;
+    QAction* exportSpreadsheet;
+    QAction* exportJson;
+    QAction* printWalkSheet;
+    QAction* saveWalkSheet;
     QAction* close;
     QAction* quit;
     // Edit

@@ -14,8 +14,10 @@
 #include <QVBoxLayout>
 
 #include "core/exchange/job_folder.h"
+#include "ui/import/import_source.h"
 #include "ui/job_files.h"
 #include "ui/key_list.h"
+#include "ui/main_window_tables.h"
 #include "ui/merge/merge_messages.h"
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/places/job/job_place.h"
@@ -37,15 +39,8 @@ constexpr base::MessageForm kGoneElsewhere{
     "gone_elsewhere", "all is stored, with the last reading, in {1}; work goes on there"};
 constexpr base::MessageForm kCopySaved{"copy_saved",
                                        "a whole copy is at {1}; work goes on in the first file"};
-constexpr base::MessageForm kTablesWritten{
-    "tables_written", "the tables of this job are in {1}; open them with any spreadsheet"};
-
 /// Numbers of the places' keys: a place keeps its number while its neighbors are not there.
 constexpr int kPlaceNumbers[] = {1, 2, 3, 4, 5, 6, 7};
-
-QString folderOf(const QString& file) {
-    return file.isEmpty() ? QDir::homePath() : QFileInfo(file).absolutePath();
-}
 
 }  // namespace
 
@@ -229,7 +224,7 @@ void MainWindow::connectFileCommands() {
     connect(m_commands->decideConflicts, &QAction::triggered, this, &MainWindow::decideConflicts);
     connect(m_strip, &JobStrip::conflictsWanted, m_commands->decideConflicts, &QAction::trigger);
     connect(m_strip, &JobStrip::copyElsewhereWanted, this, &MainWindow::saveElsewhere);
-    connect(m_commands->exportCsv, &QAction::triggered, this, &MainWindow::exportTables);
+    connectTableCommands();
     connect(m_commands->close, &QAction::triggered, this, [this] {
         m_notice->clearMessage();
         m_bridge.close();
@@ -429,7 +424,14 @@ void MainWindow::refreshCommands() {
         action->setEnabled(m_bridge.isOpen());
     }
     refreshPracticeCommands();
-    for (QAction* action : {m_commands->save, m_commands->saveCopy, m_commands->exportCsv, m_commands->close,
+    m_commands->importTable->setEnabled(isWritable);
+    m_commands->valveTables->setEnabled(m_bridge.isOpen());
+    m_commands->exportAs->setEnabled(m_bridge.isOpen());
+    for (QAction* action : {m_commands->printWalkSheet, m_commands->saveWalkSheet}) {
+        action->setEnabled(m_bridge.isOpen() && !m_bridge.project().branches().empty());
+    }
+    for (QAction* action : {m_commands->save, m_commands->saveCopy, m_commands->exportCsv,
+                            m_commands->exportSpreadsheet, m_commands->exportJson, m_commands->close,
                             m_commands->exportReport, m_commands->findValve, m_commands->signReport}) {
         action->setEnabled(m_bridge.isOpen());
     }
@@ -522,7 +524,8 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kStoredAlready) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
-                        fault.is(kTablesWritten) || fault.is(kMerged) || fault.is(kNothingNew);
+                        fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
+                        fault.is(kNothingNew);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());
@@ -564,15 +567,6 @@ void MainWindow::newJobFromTables() {
     }
 }
 
-void MainWindow::exportTables() {
-    const QString folder = askFolder(this, tr("Folder for the Tables"), folderOf(m_bridge.file()));
-    if (folder.isEmpty()) {
-        return;
-    }
-    const base::Outcome done = exchange::writeJobFolder(m_bridge.project(), folder.toStdString());
-    raise(done ? base::Fault{&kTablesWritten, {}, {folder.toStdString()}} : done.fault());
-}
-
 void MainWindow::saveCopy() {
     const QFileInfo file(m_bridge.file());
     const QString proposal =
@@ -609,7 +603,9 @@ void MainWindow::showAbout() {
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
     const QList<QUrl> urls = event->mimeData()->urls();
-    if (urls.size() == 1 && urls.front().toLocalFile().endsWith(QStringLiteral(".wwj"))) {
+    const QString file = urls.size() == 1 ? urls.front().toLocalFile() : QString();
+    const bool isImport = isTableFile(file) && !m_bridge.isReadOnly();
+    if (file.endsWith(QStringLiteral(".wwj")) || isImport) {
         event->acceptProposedAction();
     }
 }
@@ -621,6 +617,12 @@ void MainWindow::dropEvent(QDropEvent* event) {
     }
     const QString file = urls.front().toLocalFile();
     event->acceptProposedAction();
+    if (isTableFile(file)) {
+        // The desktop waits for the drop to be taken before a dialog may come up.
+        QMetaObject::invokeMethod(
+            this, [this, file] { importFile(file); }, Qt::QueuedConnection);
+        return;
+    }
     canTake(file) ? static_cast<void>(openFile(file)) : emit anotherWindowWanted(file);
 }
 

@@ -49,8 +49,8 @@ charts::ChartFigure valveChart(const project::ValveModel& valve) {
         return figure;
     }
     figure.x = charts::niceAxis(ValveChartText::tr("Setting, %1").arg(text::word(valve.scale)), 0,
-                                std::max(mostSetting, 1e-6), 5);
-    figure.y = charts::niceAxis(unit, 0, std::max(mostCoefficient, 1e-6), 4);
+                                mostSetting > 0 ? mostSetting : 1, 5);
+    figure.y = charts::niceAxis(unit, 0, mostCoefficient > 0 ? mostCoefficient : 1, 4);
     const auto curve = curve::ValveCharacteristic::make(project::valvePoints(valve));
     if (!curve) {
         figure.sentence = text::sentence(curve.fault());
