@@ -503,7 +503,7 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
     } else if (changes.touches(RecordKind::Pump) || changes.touches(RecordKind::SetPoint) ||
                (changes.touches(RecordKind::PumpReading) && shown != Walk)) {
         shown = Pump;
-    } else if (changes.touches(RecordKind::Branch)) {
+    } else if (changes.touches(RecordKind::Branch) || changes.touches(RecordKind::ValveModel)) {
         shown = System;
     } else if (changes.touches(RecordKind::Job) || changes.touches(RecordKind::Instrument) ||
                changes.touches(RecordKind::Person) || changes.touches(RecordKind::ReadinessLine) ||
