@@ -6,6 +6,7 @@
 #include <QHeaderView>
 #include <QVBoxLayout>
 
+#include "core/project/names.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
