@@ -12,6 +12,7 @@
 #include "app/commands/run_commands.h"
 #include "ui/report/report_writer.h"
 #include "ui/report/signature_drawing.h"
+#include "ui/report/walk_sheet_writer.h"
 #include "ui/run_desktop.h"
 
 namespace {
@@ -63,6 +64,10 @@ int runCommand(int argc, char** argv, const std::vector<std::string>& arguments)
     surroundings.drawBlock = [&](const ww::seal::BlockText& text, const ww::seal::PaperSize& size) {
         needFonts();
         return ww::ui::report::drawBlock(text, size);
+    };
+    surroundings.writeWalkSheet = [&](const ww::project::Project& project, const std::filesystem::path& out) {
+        needFonts();
+        return ww::ui::report::writeWalkSheet(project, out);
     };
     return ww::app::runCommands(arguments, surroundings);
 }

@@ -23,7 +23,13 @@ Commands::Commands(QObject* parent)
       saveCopy(make(tr("Save a &Copy…"), {QKeySequence("Ctrl+Shift+S")})),
       mergeCopy(make(tr("&Merge Another Laptop…"), {QKeySequence("Ctrl+Shift+M")})),
       decideConflicts(make(tr("&Decide Conflicts…"), {QKeySequence("Ctrl+Shift+J")})),
-      exportCsv(make(tr("&Export Tables…"), {QKeySequence("Ctrl+Shift+E")})),
+      importTable(make(tr("&Import Table…"), {QKeySequence("Ctrl+Alt+I")})),
+      exportAs(new QMenu(tr("&Export"))),
+      exportCsv(make(tr("Export CSV &Tables…"), {QKeySequence("Ctrl+Shift+E")})),
+      exportSpreadsheet(make(tr("Export &Spreadsheet…"), {QKeySequence("Ctrl+Alt+E")})),
+      exportJson(make(tr("Export &JSON…"), {QKeySequence("Ctrl+Alt+J")})),
+      printWalkSheet(make(tr("Print &Walk Sheet…"), {QKeySequence("Ctrl+Alt+P")})),
+      saveWalkSheet(make(tr("Write Walk Sheet to &File…"), {QKeySequence("Ctrl+Alt+W")})),
       close(make(tr("C&lose"), {QKeySequence("Ctrl+W")})),
       preferences(make(tr("Change P&references…"), {QKeySequence("Ctrl+,")})),
       quit(make(tr("&Quit"), {QKeySequence("Ctrl+Q")})),
@@ -53,6 +59,7 @@ Commands::Commands(QObject* parent)
       addBranch(make(tr("&Add Branch"), {QKeySequence("Ctrl+Shift+A")})),
       moveUp(make(tr("Move Branch U&p the Route"), {QKeySequence("Alt+Shift+Up")})),
       moveDown(make(tr("Move Branch Do&wn the Route"), {QKeySequence("Alt+Shift+Down")})),
+      valveTables(make(tr("Enter Valve Ta&bles"), {QKeySequence("Ctrl+Alt+V")})),
       adjustOrHold(make(tr("&Adjust This Valve"), {QKeySequence("Ctrl+Return"), QKeySequence("Ctrl+Enter")})),
       readReference(make(tr("Read R&eference"), {QKeySequence("Ctrl+B")})),
       readShutValve(make(tr("Read with Valve &Shut"), {QKeySequence("Ctrl+Shift+B")})),
@@ -116,13 +123,15 @@ void Commands::fill(QMenuBar* bar) {
         return menu;
     };
     add(tr("&File"), {newJob, newFromFolder, newPractice, open, openRecent->menuAction(), nullptr, save,
-                      saveCopy, mergeCopy, decideConflicts, exportCsv, nullptr, preferences, close, quit});
+                      saveCopy, mergeCopy, decideConflicts, nullptr, importTable, exportAs->menuAction(),
+                      printWalkSheet, saveWalkSheet, nullptr, preferences, close, quit});
+    exportAs->addActions({exportCsv, exportSpreadsheet, exportJson});
     add(tr("&Edit"), {undo, redo, nullptr, cut, copy, paste, nullptr, findValve, note, history, journal,
                       nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});
     add(tr("&Valve"),
         {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix, doubtful,
-         cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch, moveUp, moveDown});
+         cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch, valveTables, moveUp, moveDown});
     add(tr("P&ump"), pumpPages);
     QMenu* view = add(tr("Vie&w"), places);
     view->addActions({advice, convergence, tableTwin});

@@ -32,7 +32,13 @@ class Commands : public QObject {
     QAction* saveCopy;
     QAction* mergeCopy;
     QAction* decideConflicts;
+    QAction* importTable;
+    QMenu* exportAs;
     QAction* exportCsv;
+    QAction* exportSpreadsheet;
+    QAction* exportJson;
+    QAction* printWalkSheet;
+    QAction* saveWalkSheet;
     QAction* close;
     QAction* preferences;
     QAction* quit;
@@ -65,6 +71,7 @@ class Commands : public QObject {
     QAction* addBranch;
     QAction* moveUp;  ///< of a branch, in the route
     QAction* moveDown;
+    QAction* valveTables;
     QAction* adjustOrHold;  ///< from other places: adjust this valve; in Adjust: hold, next valve
     QAction* readReference;
     QAction* readShutValve;

@@ -11,7 +11,5 @@ inline constexpr base::MessageForm kGoneElsewhere{
     "gone_elsewhere", "all is stored, with the last reading, in {1}; work goes on there"};
 inline constexpr base::MessageForm kCopySaved{"copy_saved",
                                               "a whole copy is at {1}; work goes on in the first file"};
-inline constexpr base::MessageForm kTablesWritten{
-    "tables_written", "the tables of this job are in {1}; open them with any spreadsheet"};
 
 }  // namespace ww::ui

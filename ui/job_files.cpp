@@ -2,6 +2,7 @@
 
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QLabel>
@@ -20,6 +21,10 @@ QString workbooks() {
 }
 
 }  // namespace
+
+QString folderOf(const QString& file) {
+    return file.isEmpty() ? QDir::homePath() : QFileInfo(file).absolutePath();
+}
 
 QString askWorkbookToOpen(QWidget* parent, const QString& folder) {
     return QFileDialog::getOpenFileName(parent, QObject::tr("Open a Workbook"), folder, workbooks());

@@ -9,6 +9,9 @@
 
 namespace ww::ui {
 
+/// The folder of a file; where there is none, the person's own.
+QString folderOf(const QString& file);
+
 /// Asks for a workbook's name with the desktop's own dialog; empty where it was given up.
 QString askWorkbookToOpen(QWidget* parent, const QString& folder);
 QString askWorkbookToWrite(QWidget* parent, const QString& title, const QString& proposal);

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "ui/file_messages.h"
+#include "ui/main_window_tables.h"
 #include "ui/merge/merge_messages.h"
 #include "ui/mnemonics.h"
 #include "ui/places/adjust/adjust_place.h"
@@ -213,6 +214,10 @@ void MainWindow::connectEditCommands() {
             m_walk->findValve();
         }
     });
+    connect(m_commands->valveTables, &QAction::triggered, this, [this] {
+        showPlace(System);
+        m_system->showValves(true);
+    });
     connect(m_commands->addBranch, &QAction::triggered, this, [this] {
         showPlace(System);
         m_system->addBranch();
@@ -280,7 +285,14 @@ void MainWindow::refreshCommands() {
         action->setEnabled(m_bridge.isOpen());
     }
     refreshPracticeCommands();
-    for (QAction* action : {m_commands->save, m_commands->saveCopy, m_commands->exportCsv, m_commands->close,
+    m_commands->importTable->setEnabled(isWritable);
+    m_commands->valveTables->setEnabled(m_bridge.isOpen());
+    m_commands->exportAs->setEnabled(m_bridge.isOpen());
+    for (QAction* action : {m_commands->printWalkSheet, m_commands->saveWalkSheet}) {
+        action->setEnabled(m_bridge.isOpen() && !m_bridge.project().branches().empty());
+    }
+    for (QAction* action : {m_commands->save, m_commands->saveCopy, m_commands->exportCsv,
+                            m_commands->exportSpreadsheet, m_commands->exportJson, m_commands->close,
                             m_commands->exportReport, m_commands->findValve, m_commands->signReport}) {
         action->setEnabled(m_bridge.isOpen());
     }
@@ -342,7 +354,7 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
     } else if (changes.touches(RecordKind::Pump) || changes.touches(RecordKind::SetPoint) ||
                (changes.touches(RecordKind::PumpReading) && shown != Walk)) {
         shown = Pump;
-    } else if (changes.touches(RecordKind::Branch)) {
+    } else if (changes.touches(RecordKind::Branch) || changes.touches(RecordKind::ValveModel)) {
         shown = System;
     } else if (changes.touches(RecordKind::Job) || changes.touches(RecordKind::Instrument) ||
                changes.touches(RecordKind::Person) || changes.touches(RecordKind::ReadinessLine) ||
@@ -363,7 +375,7 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
-                        fault.is(kTablesWritten) || fault.is(kMerged) || fault.is(kNothingNew);
+                        fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) || fault.is(kNothingNew);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());

@@ -5,10 +5,12 @@
 #include <QLabel>
 #include <QMainWindow>
 #include <QStackedWidget>
+#include <filesystem>
 #include <functional>
 #include <vector>
 
 #include "ui/commands.h"
+#include "ui/import/import_source.h"
 #include "ui/loop_advisor.h"
 #include "ui/merge/merge_dialog.h"
 #include "ui/practice/practice_desk.h"
@@ -52,6 +54,8 @@ class MainWindow : public QMainWindow {
     bool openFile(const QString& file);
     /// Shows what merging another copy would do, and does it when that is wanted.
     void mergeFile(const QString& copy);
+    /// Looks at a CSV or XLSX file and brings a table of it into the job.
+    void importFile(const QString& file);
     void showPlace(Place place);
     Place place() const;
     void setDisplay(theme::Display display);
@@ -120,7 +124,13 @@ class MainWindow : public QMainWindow {
     void refreshPracticeCommands();
     void takeMeter();
     void showTruth();
+    void connectTableCommands();
     void exportTables();
+    /// Asks for a file name with this ending and writes what `write` does.
+    void exportFile(const QString& title, const QString& filter, const QString& ending,
+                    const std::function<base::Outcome(const std::filesystem::path&)>& write);
+    void printWalkSheet();
+    void runImport(base::Result<ImportSource> source, const QString& table);
     void saveCopy();
     void saveElsewhere();
     void showJournal();

@@ -8,19 +8,13 @@
 #include <QMenu>
 #include <QMimeData>
 
-#include "core/exchange/job_folder.h"
 #include "ui/file_messages.h"
+#include "ui/import/import_source.h"
 #include "ui/job_files.h"
 #include "ui/main_window.h"
+#include "ui/main_window_tables.h"
 
 namespace ww::ui {
-namespace {
-
-QString folderOf(const QString& file) {
-    return file.isEmpty() ? QDir::homePath() : QFileInfo(file).absolutePath();
-}
-
-}  // namespace
 
 bool MainWindow::openFile(const QString& file) {
     const base::Outcome opened = m_bridge.open(file);
@@ -59,7 +53,7 @@ void MainWindow::connectFileCommands() {
     connect(m_commands->decideConflicts, &QAction::triggered, this, &MainWindow::decideConflicts);
     connect(m_strip, &JobStrip::conflictsWanted, m_commands->decideConflicts, &QAction::trigger);
     connect(m_strip, &JobStrip::copyElsewhereWanted, this, &MainWindow::saveElsewhere);
-    connect(m_commands->exportCsv, &QAction::triggered, this, &MainWindow::exportTables);
+    connectTableCommands();
     connect(m_commands->close, &QAction::triggered, this, [this] {
         m_notice->clearMessage();
         m_bridge.close();
@@ -133,15 +127,6 @@ void MainWindow::newJobFromTables() {
     }
 }
 
-void MainWindow::exportTables() {
-    const QString folder = askFolder(this, tr("Folder for the Tables"), folderOf(m_bridge.file()));
-    if (folder.isEmpty()) {
-        return;
-    }
-    const base::Outcome done = exchange::writeJobFolder(m_bridge.project(), folder.toStdString());
-    raise(done ? base::Fault{&kTablesWritten, {}, {folder.toStdString()}} : done.fault());
-}
-
 void MainWindow::saveCopy() {
     const QFileInfo file(m_bridge.file());
     const QString proposal =
@@ -169,7 +154,9 @@ void MainWindow::saveElsewhere() {
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
     const QList<QUrl> urls = event->mimeData()->urls();
-    if (urls.size() == 1 && urls.front().toLocalFile().endsWith(QStringLiteral(".wwj"))) {
+    const QString file = urls.size() == 1 ? urls.front().toLocalFile() : QString();
+    const bool isImport = isTableFile(file) && !m_bridge.isReadOnly();
+    if (file.endsWith(QStringLiteral(".wwj")) || isImport) {
         event->acceptProposedAction();
     }
 }
@@ -181,6 +168,12 @@ void MainWindow::dropEvent(QDropEvent* event) {
     }
     const QString file = urls.front().toLocalFile();
     event->acceptProposedAction();
+    if (isTableFile(file)) {
+        // The desktop waits for the drop to be taken before a dialog may come up.
+        QMetaObject::invokeMethod(
+            this, [this, file] { importFile(file); }, Qt::QueuedConnection);
+        return;
+    }
     canTake(file) ? static_cast<void>(openFile(file)) : emit anotherWindowWanted(file);
 }
 

@@ -12,6 +12,13 @@ const QString kLargeTargets = QStringLiteral("view/large_targets");
 const QString kRecent = QStringLiteral("files/recent");
 const QString kGeometry = QStringLiteral("window/geometry");
 
+/// The settings' key of a column of ours in one job.
+QString matchKey(const base::Id& job, const std::string& file, std::string_view column) {
+    return QStringLiteral("import/") + QString::fromStdString(job.text()) + '/' +
+           QString::fromStdString(file) + '/' +
+           QString::fromUtf8(column.data(), static_cast<int>(column.size()));
+}
+
 }  // namespace
 
 Preferences::Preferences() : m_settings(QStringLiteral("Waterwright"), QStringLiteral("Waterwright")) {}
@@ -63,6 +70,46 @@ void Preferences::forgetFile(const QString& file) {
 void Preferences::reset() {
     for (const QString& key : {kDisplay, kTextPoints, kLargeTargets, kRecent, kGeometry}) {
         m_settings.remove(key);
+    }
+}
+
+void Preferences::recallMatch(const base::Id& job, const exchange::SourceTable& table,
+                              exchange::TableMapping& mapping) const {
+    const auto columns = exchange::columnsOfTable(mapping.file);
+    if (mapping.headRow >= table.text.rows.size()) {
+        return;
+    }
+    const auto& headings = table.text.rows[mapping.headRow].cells;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const QStringList kept =
+            m_settings.value(matchKey(job, mapping.file, columns[i].name)).toStringList();
+        const auto found = kept.size() == 2 && !kept[0].isEmpty()
+                               ? std::find(headings.begin(), headings.end(), kept[0].toStdString())
+                               : headings.end();
+        if (found != headings.end()) {
+            mapping.columns[i].source = static_cast<std::size_t>(found - headings.begin());
+            const auto said = exchange::unitInHeading(*found, columns[i]);
+            mapping.columns[i].unit =
+                said || !columns[i].dimension
+                    ? said
+                    : exchange::unitFor(kept[1].toStdString(), *columns[i].dimension, columns[i].name);
+        }
+    }
+}
+
+void Preferences::rememberMatch(const base::Id& job, const exchange::SourceTable& table,
+                                const exchange::TableMapping& mapping) {
+    const auto columns = exchange::columnsOfTable(mapping.file);
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const exchange::ColumnMatch& match = mapping.columns[i];
+        const QString key = matchKey(job, mapping.file, columns[i].name);
+        if (!match.source) {
+            m_settings.remove(key);
+            continue;
+        }
+        const std::string unit = match.unit ? std::string(quantity::symbol(*match.unit)) : std::string();
+        const std::string& heading = table.text.rows[mapping.headRow].cells[*match.source];
+        m_settings.setValue(key, QStringList{QString::fromStdString(heading), QString::fromStdString(unit)});
     }
 }
 

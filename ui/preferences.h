@@ -6,6 +6,7 @@
 #include <QSettings>
 #include <QStringList>
 
+#include "core/exchange/table_mapping.h"
 #include "ui/theme/theme.h"
 
 namespace ww::ui {
@@ -39,6 +40,13 @@ class Preferences {
 
     /// Everything as it was when the program came; keys that it does not know stay.
     void reset();
+
+    /// Which heading of a person's table was last taken for which column of ours, in this job. Headings that
+    /// the table does not have change nothing.
+    void recallMatch(const base::Id& job, const exchange::SourceTable& table,
+                     exchange::TableMapping& mapping) const;
+    void rememberMatch(const base::Id& job, const exchange::SourceTable& table,
+                       const exchange::TableMapping& mapping);
 
     QByteArray windowGeometry() const;
     void setWindowGeometry(const QByteArray& geometry);

@@ -44,6 +44,8 @@ struct Surroundings {
     /// Draws a report with places for signatures; given by the main likewise.
     std::function<workbook::ReportToSign(const report::Report&, const project::Project&)> reportToSign = {};
     seal::BlockDrawer drawBlock = {};
+    /// Draws the walk sheet of a job as PDF; given by the main likewise.
+    std::function<base::Outcome(const project::Project&, const std::filesystem::path&)> writeWalkSheet = {};
 };
 
 class Command {

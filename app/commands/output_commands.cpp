@@ -6,6 +6,7 @@
 #include "app/commands/open_workbook.h"
 #include "core/exchange/job_folder.h"
 #include "core/report/job_spreadsheet.h"
+#include "core/report/walk_sheet.h"
 #include "core/workbook/output_target.h"
 
 namespace ww::app {
@@ -15,6 +16,9 @@ namespace {
 inline constexpr base::MessageForm kNotWritten{
     "output_not_written", "the file cannot be written; choose a place with room that can be written"};
 
+inline constexpr base::MessageForm kSheetEnding{
+    "walk_sheet_ending", "a walk sheet is written as PDF or CSV; give it a name that ends in .pdf or .csv"};
+
 class ExportCommand : public Command {
   public:
     void describe(CLI::App& app) override {
@@ -23,6 +27,8 @@ class ExportCommand : public Command {
         target->add_option("--csv", m_csv, "folder for CSV tables");
         target->add_option("--xlsx", m_xlsx, "XLSX spreadsheet: a summary and a sheet a table");
         target->add_option("--json", m_json, "JSON file");
+        target->add_option("--walk-sheet", m_walkSheet,
+                           "walk sheet to fill in: PDF for paper, or CSV that record takes back");
         target->require_option(1);
     }
 
@@ -39,7 +45,8 @@ class ExportCommand : public Command {
             surroundings.out << m_csv << "\n";
             return kDone;
         }
-        if (const auto refusal = workbook::refusalToReplace(m_xlsx.empty() ? m_json : m_xlsx)) {
+        const std::string& target = !m_walkSheet.empty() ? m_walkSheet : m_xlsx.empty() ? m_json : m_xlsx;
+        if (const auto refusal = workbook::refusalToReplace(target)) {
             return badInput(surroundings, *refusal);
         }
         if (!m_xlsx.empty()) {
@@ -50,31 +57,49 @@ class ExportCommand : public Command {
             surroundings.out << m_xlsx << "\n";
             return kDone;
         }
-        return writeJson(surroundings, exchange::jobJson(workbook->project()));
+        return m_walkSheet.empty() ? writeText(surroundings, m_json, exchange::jobJson(workbook->project()))
+                                   : writeSheet(surroundings, workbook->project());
     }
 
   private:
+    int writeSheet(Surroundings& surroundings, const project::Project& project) const {
+        const std::string ending = std::filesystem::path(m_walkSheet).extension().string();
+        if (ending == ".csv" || ending == ".CSV") {
+            return writeText(surroundings, m_walkSheet, report::walkSheetCsv(project));
+        }
+        if ((ending != ".pdf" && ending != ".PDF") || !surroundings.writeWalkSheet) {
+            return badInput(surroundings, {&kSheetEnding, m_walkSheet, {}});
+        }
+        const base::Outcome written = surroundings.writeWalkSheet(project, m_walkSheet);
+        if (!written) {
+            return fileTrouble(surroundings, written.fault());
+        }
+        surroundings.out << m_walkSheet << "\n";
+        return kDone;
+    }
+
     /// Under another name first, so that no half file stands at the final path.
-    int writeJson(Surroundings& surroundings, const std::string& document) const {
-        const std::filesystem::path temporary = m_json + ".part";
+    static int writeText(Surroundings& surroundings, const std::string& file, const std::string& document) {
+        const std::filesystem::path temporary = file + ".part";
         std::ofstream stream(temporary, std::ios::binary | std::ios::trunc);
         stream << document;
         stream.close();
         std::error_code error;
         if (stream) {
-            std::filesystem::rename(temporary, m_json, error);
+            std::filesystem::rename(temporary, file, error);
         }
         if (!stream || error) {
             std::filesystem::remove(temporary, error);
-            return fileTrouble(surroundings, {&kNotWritten, m_json, {}});
+            return fileTrouble(surroundings, {&kNotWritten, file, {}});
         }
-        surroundings.out << m_json << "\n";
+        surroundings.out << file << "\n";
         return kDone;
     }
 
     std::string m_file;
     std::string m_csv;
     std::string m_xlsx;
+    std::string m_walkSheet;
     std::string m_json;
 };
 

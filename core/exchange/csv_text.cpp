@@ -75,8 +75,8 @@ char separatorOf(std::string_view text) {
 /// RFC 4180 as a state machine over the whole text.
 class Machine {
   public:
-    Machine(std::string_view text, CsvResult& out) : m_text(text), m_out(out) {
-        m_out.text.separator = separatorOf(text);
+    Machine(std::string_view text, std::optional<char> separator, CsvResult& out) : m_text(text), m_out(out) {
+        m_out.text.separator = separator.value_or(separatorOf(text));
         m_row.line = 1;
     }
 
@@ -185,7 +185,7 @@ bool isFormulaStart(std::string_view cell) {
 
 }  // namespace
 
-CsvResult parseCsv(std::string_view text) {
+CsvResult parseCsv(std::string_view text, std::optional<char> separator) {
     CsvResult out;
     if (text.substr(0, 2) == "\xFF\xFE" || text.substr(0, 2) == "\xFE\xFF" ||
         text.substr(0, 400).find('\0') != std::string_view::npos) {
@@ -200,7 +200,7 @@ CsvResult parseCsv(std::string_view text) {
         out.failures.push_back({lineOf(text, badAt), {&kCsvNotUtf8, "", {}}});
         return out;
     }
-    Machine(text, out).run();
+    Machine(text, separator, out).run();
     if (out.failures.empty() && out.text.rows.empty()) {
         out.failures.push_back({0, {&kCsvEmpty, "", {}}});
     }

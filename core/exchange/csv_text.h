@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -56,8 +57,8 @@ inline constexpr std::size_t kLargestFile_MB = 64;
 inline constexpr std::size_t kLongestLine = 1'000'000;
 
 /// Reads UTF-8 text with or without a byte order mark; lines end in LF, CRLF or CR; the separator is the
-/// semicolon where the header row has one outside quotes, else the comma.
-CsvResult parseCsv(std::string_view text);
+/// semicolon where the header row has one outside quotes, else the comma, unless `separator` names one.
+CsvResult parseCsv(std::string_view text, std::optional<char> separator = std::nullopt);
 /// Reads a file likewise. A missing file is kCsvMissing at line 0.
 CsvResult readCsv(const std::filesystem::path& file);
 

@@ -37,7 +37,7 @@ struct ImportContext {
     std::map<std::string, std::size_t> personByName;  ///< as written
     std::map<int, project::Round> rounds;             ///< by number
     bool hasRoundTable = false;                       ///< rounds.csv says when rounds were walked
-    bool isRecording = false;                         ///< the rounds so far stand in a workbook
+    bool isAdding = false;                            ///< what there is so far stands in a workbook
     std::vector<project::Reading> readings;
     std::vector<project::PumpReading> pumpReadings;
     std::map<project::RecordKind, std::map<int, base::Id>> idsByRow;  ///< of the tables of review
@@ -49,6 +49,12 @@ struct ImportContext {
     /// The id of a person by name; a new one is made on first use.
     base::Id personNamed(const std::string& name);
 };
+
+inline constexpr base::MessageForm kInJobAlready{
+    "in_job_already", "\"{1}\" is in the job already; leave the row out, or give it another name"};
+
+/// The order in which people work: tables of a folder, then rows.
+void sortFaults(std::vector<RowFault>& faults);
 
 /// Tags of records, for suggestions.
 template <class Records>

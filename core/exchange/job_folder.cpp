@@ -11,20 +11,6 @@ namespace {
 
 inline constexpr base::MessageForm kFolderMissing{
     "folder_missing", "there is no such folder; give the folder that holds job.csv and the other tables"};
-inline constexpr base::MessageForm kNothingToRecord{
-    "nothing_to_record",
-    "there is neither readings.csv nor pump_readings.csv with rows; put one into the folder"};
-
-/// The order in which people work: tables of a folder, then rows.
-void sortFaults(std::vector<RowFault>& faults) {
-    const auto rank = [](const RowFault& fault) {
-        return std::find(tableFiles().begin(), tableFiles().end(), fault.file) - tableFiles().begin();
-    };
-    std::stable_sort(faults.begin(), faults.end(), [&](const RowFault& a, const RowFault& b) {
-        return std::pair(rank(a), a.row) < std::pair(rank(b), b.row);
-    });
-}
-
 bool folderIsThere(const std::filesystem::path& folder, std::vector<RowFault>& faults) {
     std::error_code error;
     if (std::filesystem::is_directory(folder, error)) {
@@ -35,6 +21,15 @@ bool folderIsThere(const std::filesystem::path& folder, std::vector<RowFault>& f
 }
 
 }  // namespace
+
+void sortFaults(std::vector<RowFault>& faults) {
+    const auto rank = [](const RowFault& fault) {
+        return std::find(tableFiles().begin(), tableFiles().end(), fault.file) - tableFiles().begin();
+    };
+    std::stable_sort(faults.begin(), faults.end(), [&](const RowFault& a, const RowFault& b) {
+        return std::pair(rank(a), a.row) < std::pair(rank(b), b.row);
+    });
+}
 
 std::string folded(std::string_view text) {
     std::string out(text);
@@ -126,72 +121,6 @@ ImportPlan readReadings(const std::filesystem::path& folder, const project::Proj
                         base::IdSource& ids) {
     ImportPlan plan;
     return folderIsThere(folder, plan.faults) ? readReadings(FolderSource(folder), project, ids) : plan;
-}
-
-ImportPlan readReadings(const TableSource& source, const project::Project& project, base::IdSource& ids) {
-    ImportPlan plan;
-    ImportContext context(source, ids, plan.faults);
-    context.job = project.job();
-    context.density = project.fluid().density();
-    context.isRecording = true;
-    context.valves.assign(project.valves().begin(), project.valves().end());
-    const auto takeTagged = [](const auto& records, auto& list, auto& byTag) {
-        for (const auto& record : records) {
-            byTag.emplace(folded(record.tag), list.size());
-            list.push_back(record);
-        }
-    };
-    takeTagged(project.branches(), context.branches, context.branchByTag);
-    takeTagged(project.pumps(), context.pumps, context.pumpByTag);
-    takeTagged(project.instruments(), context.instruments, context.instrumentByTag);
-    for (const project::Person& person : project.people()) {
-        context.personByName.emplace(person.name, context.people.size());
-        context.people.push_back(person);
-    }
-    for (const project::Round& round : project.rounds()) {
-        context.rounds.emplace(round.number, round);
-    }
-    context.readings.assign(project.readings().begin(), project.readings().end());
-    context.pumpReadings.assign(project.pumpReadings().begin(), project.pumpReadings().end());
-    readReadingTable(context, false);
-    readPumpReadings(context);
-
-    project::Edit& edit = plan.edit;
-    const auto putNew = [&](auto& records, const auto& known) {
-        for (auto& record : records) {
-            if (!known.contains(record.id)) {
-                edit.put.emplace_back(std::move(record));
-            }
-        }
-    };
-    putNew(context.readings, project.readings());
-    putNew(context.pumpReadings, project.pumpReadings());
-    if (edit.put.empty() && plan.faults.empty()) {
-        plan.faults.push_back({"readings.csv", 0, "", {&kNothingToRecord, "", {}}});
-    }
-    const int newest = context.rounds.empty() ? 0 : context.rounds.rbegin()->first;
-    std::vector<project::AnyRecord> first;
-    for (const project::Person& person : context.people) {
-        if (!project.people().contains(person.id)) {
-            first.emplace_back(person);
-        }
-    }
-    for (auto& [number, round] : context.rounds) {
-        const bool isNew = !project.rounds().contains(round.id);
-        // A round that is followed by another has been walked to its end.
-        const bool isOver = number != newest && round.state == project::RoundState::Open;
-        if (isOver) {
-            round.state = project::RoundState::Closed;
-        }
-        if (isNew || isOver) {
-            first.emplace_back(round);
-        }
-    }
-    edit.put.insert(edit.put.begin(), first.begin(), first.end());
-    edit.label = "Record readings from " + source.name();
-    sortFaults(plan.faults);
-    source.locate(plan.faults);
-    return plan;
 }
 
 }  // namespace ww::exchange

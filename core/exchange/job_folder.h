@@ -11,6 +11,9 @@
 // cell that was entered in another unit than its column's carries that unit behind a blank: "1.8 psi". Text
 // that begins like a formula (= + - @) has an apostrophe in front, which reading takes off.
 //
+// readings.csv may have the columns of a walk sheet besides: serves, valve, setting_now, last_dp are for the
+// eye and read by nobody; where setting_now stands, rows in which nothing was filled in are passed over.
+//
 // What else a job holds stands in optional columns of these tables and in optional tables of its own:
 // load.csv (hours, flow[%]), witness_sample.csv (round, tag), set_points.csv, readiness.csv,
 // deficiencies.csv, comments.csv, attachments.csv (its files in the folder attachments, named by what they

@@ -1,5 +1,6 @@
 // pumps.csv, pump_curve.csv and instruments.csv.
 #include "core/exchange/read_cells.h"
+#include "core/exchange/table_columns.h"
 #include "core/project/units.h"
 
 namespace ww::exchange {
@@ -12,6 +13,8 @@ inline constexpr base::MessageForm kPumpUnknown{
     "pump_unknown", "the pump \"{1}\" is not in pumps.csv; did you mean \"{2}\"?"};
 inline constexpr base::MessageForm kPumpWithoutCurve{
     "pump_without_curve", "the pump \"{1}\" has no rows in pump_curve.csv; give at least two points"};
+inline constexpr base::MessageForm kPumpHasCurve{
+    "pump_has_curve", "the pump \"{1}\" has its curve in the job already; leave its rows out"};
 inline constexpr base::MessageForm kImpellerOrder{
     "impeller_below_minimum", "the impeller {1} is smaller than its minimum {2}; correct one of them"};
 inline constexpr base::MessageForm kInstrumentRepeated{
@@ -43,23 +46,17 @@ void checkCurves(const project::Pump& pump, const std::vector<int>& rows, TableR
 }  // namespace
 
 void readPumps(ImportContext& context) {
-    TableReader table(context.source, "pumps.csv",
-                      columnsOf<project::Pump>({{"tag", {}, true},
-                                                {"running", {}, false},
-                                                {"speed", Dimension::RotationalSpeed, false},
-                                                {"impeller", Dimension::Length, false},
-                                                {"impeller_min", Dimension::Length, false},
-                                                {"motor_power", Dimension::Power, false},
-                                                {"motor_efficiency", Dimension::Fraction, false},
-                                                {"volts", Dimension::Voltage, false},
-                                                {"amps", Dimension::Current, false},
-                                                {"service_factor", {}, false},
-                                                {"throttle_tag", {}, false}}),
-                      true, context.faults);
+    TableReader table(context.source, "pumps.csv", columnsOfTable("pumps.csv"), !context.isAdding,
+                      context.faults);
+    const std::size_t known = context.pumps.size();
+    int nextPosition = 0;
+    for (const project::Pump& pump : context.pumps) {
+        nextPosition = std::max(nextPosition, pump.position + 1);
+    }
     while (table.next()) {
         project::Pump pump;
         pump.id = context.ids.next();
-        pump.position = static_cast<int>(context.pumps.size());
+        pump.position = nextPosition++;
         pump.tag = table.requiredText("tag");
         pump.isRunning = table.yesNo("running", true);
         pump.speed = table.measured<quantity::RotationalSpeed>("speed", Sign::Positive);
@@ -76,25 +73,22 @@ void readPumps(ImportContext& context) {
         if (pump.impeller && pump.impellerMinimum && pump.impeller->value < pump.impellerMinimum->value) {
             table.fault("impeller", kImpellerOrder, {pump.impeller->text(), pump.impellerMinimum->text()});
         }
-        if (!context.pumpByTag.try_emplace(folded(pump.tag), context.pumps.size()).second &&
-            !pump.tag.empty()) {
-            table.fault("tag", kPumpTagRepeated, {pump.tag});
+        const auto [found, isNew] = context.pumpByTag.try_emplace(folded(pump.tag), context.pumps.size());
+        if (!isNew && !pump.tag.empty()) {
+            table.fault("tag", found->second < known ? kInJobAlready : kPumpTagRepeated, {pump.tag});
         }
         context.pumps.push_back(std::move(pump));
     }
 }
 
 void readPumpCurves(ImportContext& context) {
-    TableReader table(context.source, "pump_curve.csv",
-                      {{"pump", {}, true},
-                       {"flow", Dimension::Flow, true},
-                       {"head", Dimension::Pressure, true},
-                       {"efficiency", Dimension::Fraction, false},
-                       {"power", Dimension::Power, false},
-                       {"npshr", Dimension::Pressure, false},
-                       {"impeller", Dimension::Length, false}},
-                      true, context.faults);
+    TableReader table(context.source, "pump_curve.csv", columnsOfTable("pump_curve.csv"), !context.isAdding,
+                      context.faults);
     std::vector<std::vector<int>> rows(context.pumps.size());
+    std::vector<bool> hasCurve;
+    for (const project::Pump& pump : context.pumps) {
+        hasCurve.push_back(!pump.rows.empty());
+    }
     while (table.next()) {
         const std::string tag = table.requiredText("pump");
         const auto flow = table.measured<quantity::VolumeFlow>("flow", Sign::NotNegative);
@@ -113,6 +107,10 @@ void readPumpCurves(ImportContext& context) {
             }
             continue;
         }
+        if (hasCurve[found->second]) {
+            table.fault("pump", kPumpHasCurve, {tag});
+            continue;
+        }
         project::PumpTableRow row;
         row.efficiency = table.measured<quantity::Ratio>("efficiency", Sign::Positive);
         row.power = table.measured<quantity::Power>("power", Sign::Positive);
@@ -128,6 +126,9 @@ void readPumpCurves(ImportContext& context) {
         }
     }
     for (std::size_t i = 0; table.isUsable() && i < context.pumps.size(); ++i) {
+        if (rows[i].empty() && context.isAdding) {
+            continue;
+        }
         if (rows[i].empty()) {
             table.faultAt(0, "pump", {&kPumpWithoutCurve, "", {context.pumps[i].tag}});
         } else {
@@ -137,16 +138,9 @@ void readPumpCurves(ImportContext& context) {
 }
 
 void readInstruments(ImportContext& context) {
-    TableReader table(context.source, "instruments.csv",
-                      columnsOf<project::Instrument>({{"tag", {}, true},
-                                                      {"kind", {}, false},
-                                                      {"serial", {}, false},
-                                                      {"range", Dimension::Pressure, false},
-                                                      {"accuracy", Dimension::Fraction, false},
-                                                      {"accuracy_floor", Dimension::Pressure, false},
-                                                      {"calibrated", {}, false},
-                                                      {"due", {}, false}}),
-                      false, context.faults);
+    TableReader table(context.source, "instruments.csv", columnsOfTable("instruments.csv"), false,
+                      context.faults);
+    const std::size_t known = context.instruments.size();
     while (table.next()) {
         project::Instrument instrument;
         instrument.id = context.ids.next();
@@ -163,9 +157,10 @@ void readInstruments(ImportContext& context) {
         if (instrument.calibrated && instrument.due && *instrument.due < *instrument.calibrated) {
             table.fault("due", kCalibrationOrder, {instrument.due->date(), instrument.calibrated->date()});
         }
-        if (!context.instrumentByTag.try_emplace(folded(instrument.tag), context.instruments.size()).second &&
-            !instrument.tag.empty()) {
-            table.fault("tag", kInstrumentRepeated, {instrument.tag});
+        const auto [found, isNew] =
+            context.instrumentByTag.try_emplace(folded(instrument.tag), context.instruments.size());
+        if (!isNew && !instrument.tag.empty()) {
+            table.fault("tag", found->second < known ? kInJobAlready : kInstrumentRepeated, {instrument.tag});
         }
         context.instruments.push_back(std::move(instrument));
     }

@@ -4,6 +4,7 @@
 
 #include "core/exchange/read_cells.h"
 #include "core/exchange/reading_rows.h"
+#include "core/exchange/table_columns.h"
 
 namespace ww::exchange {
 
@@ -22,24 +23,8 @@ class PumpReadingReader {
   public:
     explicit PumpReadingReader(ImportContext& context)
         : m_context(context),
-          m_table(context.source, "pump_readings.csv",
-                  columnsOf<project::PumpReading>({{"round", {}, true},
-                                                   {"time", {}, false},
-                                                   {"pump", {}, true},
-                                                   {"suction", Dimension::Pressure, false},
-                                                   {"discharge", Dimension::Pressure, false},
-                                                   {"gauge_rise", Dimension::Pressure, false},
-                                                   {"speed", Dimension::RotationalSpeed, false},
-                                                   {"throttle", {}, false},
-                                                   {"flow", Dimension::Flow, false},
-                                                   {"volts", Dimension::Voltage, false},
-                                                   {"amps", Dimension::Current, false},
-                                                   {"power", Dimension::Power, false},
-                                                   {"instrument", {}, false},
-                                                   {"person", {}, false},
-                                                   {"status", {}, false},
-                                                   {"corrects", {}, false}}),
-                  false, context.faults),
+          m_table(context.source, "pump_readings.csv", columnsOfTable("pump_readings.csv"), false,
+                  context.faults),
           m_rounds(context) {}
 
     void run() {

@@ -1,6 +1,7 @@
 // readings.csv: what was read at the branches, in which round, by whom.
 #include "core/exchange/read_cells.h"
 #include "core/exchange/reading_rows.h"
+#include "core/exchange/table_columns.h"
 
 namespace ww::exchange {
 
@@ -21,24 +22,7 @@ class ReadingReader {
   public:
     ReadingReader(ImportContext& context, bool isRequired)
         : m_context(context),
-          m_table(context.source, "readings.csv",
-                  columnsOf<project::Reading>({{"round", {}, true},
-                                               {"kind", {}, false},
-                                               {"time", {}, false},
-                                               {"tag", {}, true},
-                                               {"setting", {}, false},
-                                               {"dp", Dimension::Pressure, false},
-                                               {"flow", Dimension::Flow, false},
-                                               {"instrument", {}, false},
-                                               {"person", {}, false},
-                                               {"note", {}, false},
-                                               {"status", {}, false},
-                                               {"repeat", {}, false},
-                                               {"cannot_read", {}, false},
-                                               {"doubtful", {}, false},
-                                               {"reason", {}, false},
-                                               {"corrects", {}, false}}),
-                  isRequired, context.faults),
+          m_table(context.source, "readings.csv", columnsOfTable("readings.csv"), isRequired, context.faults),
           m_rounds(context) {
         for (const project::ValveModel& valve : context.valves) {
             auto made = curve::ValveCharacteristic::make(project::valvePoints(valve));
@@ -51,6 +35,9 @@ class ReadingReader {
     void run() {
         std::vector<ReadingRow<project::Reading>> rows;
         while (m_table.next()) {
+            if (m_table.hasColumn("setting_now") && isLeftBlank()) {
+                continue;
+            }
             if (auto row = takeRow()) {
                 rows.push_back(std::move(*row));
             }
@@ -59,6 +46,16 @@ class ReadingReader {
     }
 
   private:
+    /// A walk sheet comes back with every valve of the route, also those that nobody read.
+    bool isLeftBlank() {
+        for (const char* column : {"setting", "dp", "flow", "note", "cannot_read", "doubtful"}) {
+            if (!m_table.text(column).empty()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     std::optional<ReadingRow<project::Reading>> takeRow() {
         const project::Round* round =
             m_rounds.roundOf(m_table, nameCell<project::RoundKind>(m_table, "kind"));

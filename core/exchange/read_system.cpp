@@ -3,6 +3,7 @@
 #include <set>
 
 #include "core/exchange/read_cells.h"
+#include "core/exchange/table_columns.h"
 
 namespace ww::exchange {
 
@@ -35,22 +36,16 @@ class BranchReader {
   public:
     explicit BranchReader(ImportContext& context)
         : m_context(context),
-          m_table(context.source, "branches.csv",
-                  columnsOf<project::Branch>({{"tag", {}, true},
-                                              {"parent", {}, true},
-                                              {"serves", {}, false},
-                                              {"kind", {}, false},
-                                              {"design_flow", Dimension::Flow, true},
-                                              {"run_loss", Dimension::Pressure, false},
-                                              {"circuit_loss", Dimension::Pressure, false},
-                                              {"valve_model", {}, false},
-                                              {"valve_size", {}, false},
-                                              {"setting", {}, false},
-                                              {"side", {}, false},
-                                              {"upstream_diameters", {}, false},
-                                              {"downstream_diameters", {}, false},
-                                              {"return", {}, false}}),
-                  true, context.faults) {}
+          m_table(context.source, "branches.csv", columnsOfTable("branches.csv"), !context.isAdding,
+                  context.faults),
+          m_known(context.branches.size()),
+          m_rows(m_known),
+          m_parents(m_known),
+          m_hasFlowFault(m_known) {
+        for (const project::Branch& branch : context.branches) {
+            m_nextPosition = std::max(m_nextPosition, branch.position + 1);
+        }
+    }
 
     void run() {
         while (m_table.next()) {
@@ -60,7 +55,7 @@ class BranchReader {
             m_table.faultAt(0, "tag", {&kNoBranches, "", {}});
         }
         joinParents();
-        for (std::size_t i = 0; i < m_context.branches.size(); ++i) {
+        for (std::size_t i = m_known; i < m_context.branches.size(); ++i) {
             checkCircle(i);
             if (!m_isParent[i] && !m_context.branches[i].designFlow && !m_hasFlowFault[i]) {
                 m_table.faultAt(m_rows[i], "design_flow", {&kDesignFlowMissing, "", {}});
@@ -72,11 +67,13 @@ class BranchReader {
     void takeRow() {
         project::Branch branch;
         branch.id = m_context.ids.next();
-        branch.position = static_cast<int>(m_context.branches.size());
+        branch.position = m_nextPosition++;
         branch.tag = m_table.requiredText("tag");
         const std::size_t index = m_context.branches.size();
         const auto [found, isNew] = m_context.branchByTag.try_emplace(folded(branch.tag), index);
-        if (!isNew && !branch.tag.empty()) {
+        if (!isNew && found->second < m_known) {
+            m_table.fault("tag", kInJobAlready, {branch.tag});
+        } else if (!isNew && !branch.tag.empty()) {
             m_table.fault("tag", kTagRepeated, {branch.tag, std::to_string(m_rows[found->second])});
         }
         branch.serves = m_table.text("serves");
@@ -186,6 +183,8 @@ class BranchReader {
     static constexpr std::size_t kNone = static_cast<std::size_t>(-1);
     ImportContext& m_context;
     TableReader m_table;
+    std::size_t m_known;  ///< so many of m_context.branches are in the job already
+    int m_nextPosition = 0;
     std::vector<int> m_rows;
     std::vector<std::string> m_parents;
     std::vector<std::size_t> m_parentIndex;

@@ -1,6 +1,7 @@
 // valves.csv: the tables of valves, one point a row.
 #include "core/exchange/import_context.h"
 #include "core/exchange/name_cell.h"
+#include "core/exchange/table_columns.h"
 
 namespace ww::exchange {
 
@@ -23,24 +24,16 @@ class ValveReader {
   public:
     explicit ValveReader(ImportContext& context)
         : m_context(context),
-          m_table(context.source, "valves.csv",
-                  {{"model", {}, true},
-                   {"size", {}, true},
-                   {"scale", {}, true},
-                   {"setting", {}, true},
-                   {"Cv", {}, false},
-                   {"Kv", {}, false},
-                   {"minimum_dp", Dimension::Pressure, false},
-                   {"maximum_dp", Dimension::Pressure, false},
-                   {"accuracy", Dimension::Fraction, false},
-                   {"accuracy_shut", Dimension::Fraction, false}},
-                  true, context.faults) {}
+          m_table(context.source, "valves.csv", columnsOfTable("valves.csv"), !context.isAdding,
+                  context.faults),
+          m_known(context.valves.size()),
+          m_places(context.valves.size()) {}
 
     void run() {
         while (m_table.next()) {
             takeRow();
         }
-        for (std::size_t i = 0; i < m_context.valves.size(); ++i) {
+        for (std::size_t i = m_known; i < m_context.valves.size(); ++i) {
             checkValve(m_context.valves[i], m_places[i]);
         }
     }
@@ -60,6 +53,10 @@ class ValveReader {
         const auto scale = nameCell<project::Scale>(m_table, "scale");
         const std::string key = valveKey(model, size);
         const auto [found, isNew] = m_context.valveByName.try_emplace(key, m_context.valves.size());
+        if (found->second < m_known) {
+            m_table.fault("model", kInJobAlready, {model + " " + size});
+            return;
+        }
         if (isNew) {
             project::ValveModel valve;
             valve.id = m_context.ids.next();
@@ -144,6 +141,7 @@ class ValveReader {
 
     ImportContext& m_context;
     TableReader m_table;
+    std::size_t m_known;          ///< so many of m_context.valves are in the job already
     std::vector<Place> m_places;  ///< as m_context.valves
 };
 

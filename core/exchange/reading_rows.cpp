@@ -58,7 +58,7 @@ const project::Round* RoundCells::roundOf(TableReader& table, std::optional<proj
         table.fault("kind", kRoundKindDiffers,
                     {std::to_string(*number), std::string(project::name(round.kind))});
     }
-    if (m_context.isRecording && round.state != project::RoundState::Open) {
+    if (m_context.isAdding && round.state != project::RoundState::Open) {
         if (m_told.insert(*number).second) {
             table.fault("round", kRecordRoundLocked,
                         {std::to_string(*number), std::string(project::name(round.state))});

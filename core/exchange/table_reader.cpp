@@ -229,7 +229,7 @@ std::string TableReader::requiredText(std::string_view column) {
 
 std::optional<base::Decimal> TableReader::parseNumber(std::string_view column, std::string_view digits,
                                                       Sign sign) {
-    const auto comma = m_text.separator == ';' ? base::CommaMeaning::Careful : base::CommaMeaning::Refused;
+    const auto comma = m_text.separator == ',' ? base::CommaMeaning::Refused : base::CommaMeaning::Careful;
     auto number = base::Decimal::parse(digits, comma);
     if (!number) {
         fault(column, base::Fault(number.fault()));

@@ -81,5 +81,9 @@ const std::vector<std::string>& tableFiles();
 ImportPlan readJob(const TableSource& source, base::IdSource& ids);
 /// Rounds and readings for an existing job; as readReadings().
 ImportPlan readReadings(const TableSource& source, const project::Project& project, base::IdSource& ids);
+/// Everything of valves.csv, branches.csv, pumps.csv, pump_curve.csv, instruments.csv, readings.csv and
+/// pump_readings.csv that is there, for an existing job. A record whose name the job has already is a fault;
+/// a pump without a curve takes one.
+ImportPlan addTables(const TableSource& source, const project::Project& project, base::IdSource& ids);
 
 }  // namespace ww::exchange

@@ -37,6 +37,7 @@ struct Table {
     std::vector<std::vector<Cell>> rows;
     std::vector<Cell> totals;  ///< empty: no last line
     bool isLandscape = false;
+    bool isForm = false;  ///< its cells are written into by hand: rows that are high enough, columns ruled
     std::vector<Statement> notes;  ///< below the table: what its marks mean
 };
 /// Whether a fact speaks for acceptance; drawn as a shape, so that it can be told without colour.

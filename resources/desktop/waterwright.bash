@@ -19,7 +19,7 @@ _waterwright() {
 
     case "$prev" in
         --from)
-            _filedir xlsx
+            _filedir '@(xlsx|csv)'
             return
             ;;
         --csv)
@@ -38,6 +38,10 @@ _waterwright() {
             ;;
         --xlsx)
             _filedir xlsx
+            return
+            ;;
+        --walk-sheet)
+            _filedir '@(pdf|csv)'
             return
             ;;
         --sign)
@@ -74,7 +78,7 @@ _waterwright() {
             predict) options="--set --close --speed --impeller --json" ;;
             advise | pump) options="--json" ;;
             report) options="--out --round --sign --role --pass-file" ;;
-            export) options="--csv --xlsx --json" ;;
+            export) options="--csv --xlsx --json --walk-sheet" ;;
             merge) options="--out --json" ;;
             verify) options="--trust --workbook --json" ;;
             *) return ;;

@@ -44,10 +44,12 @@ ChartStyle ChartCanvas::style() const {
 }
 
 void ChartCanvas::styleAxis(QValueAxis* axis, const Axis& figure) const {
+    // A new range with the old interval could mean ticks without number.
+    axis->setTickType(QValueAxis::TicksFixed);
     axis->setRange(figure.least, figure.most);
-    axis->setTickType(QValueAxis::TicksDynamic);
     axis->setTickAnchor(figure.least);
     axis->setTickInterval(figure.step);
+    axis->setTickType(QValueAxis::TicksDynamic);
     axis->setLinePen(QPen(m_tokens.rule, 1.2));
     axis->setGridLinePen(QPen(m_tokens.rule, 0.4));
     // Numbers and titles are painted with the names, so that paper and screen look alike.

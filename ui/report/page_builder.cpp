@@ -54,8 +54,9 @@ QFont paperFont(double size, bool isBold) {
     return font;
 }
 
-PageBuilder::PageBuilder(bool isLetter) : m_isLetter(isLetter), m_tokens(theme::printTokens()) {
-    newPage(false);
+PageBuilder::PageBuilder(bool isLetter, bool isLandscape)
+    : m_isLetter(isLetter), m_tokens(theme::printTokens()) {
+    newPage(isLandscape);
 }
 
 double PageBuilder::width() const {

@@ -21,7 +21,8 @@ double points(double count);
 
 class PageBuilder {
   public:
-    explicit PageBuilder(bool isLetter);
+    /// `isLandscape`: of the first page.
+    explicit PageBuilder(bool isLetter, bool isLandscape = false);
 
     /// Begins a section: its heading, on a new page where less than a quarter of this one is left, or where
     /// the section's page must lie the other way.

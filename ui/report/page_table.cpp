@@ -12,6 +12,8 @@ namespace {
 
 constexpr double kText = 8.0;
 constexpr double kHead = 7.5;
+/// A row that is written into by hand, in points: 8 mm.
+constexpr double kFormRow = 22.7;
 
 double rowLineHeight(const QFont& font) {
     return QFontMetricsF(font).height() * 1.04;
@@ -88,6 +90,9 @@ PageBuilder::LaidRow PageBuilder::laidRow(const TableLayout& layout,
         most = std::max(most, static_cast<std::size_t>(row.lines.back().size()));
     }
     row.height = rowLineHeight(font) * static_cast<double>(most) + 2 * points(1.45);
+    if (layout.table.isForm) {
+        row.height = std::max(row.height, points(kFormRow));
+    }
     return row;
 }
 
@@ -122,6 +127,12 @@ void PageBuilder::addCell(const TableLayout& layout, std::size_t column, const L
 void PageBuilder::addRow(const TableLayout& layout, const LaidRow& row) {
     for (std::size_t i = 0; i < row.lines.size(); ++i) {
         addCell(layout, i, row);
+    }
+    if (layout.table.isForm) {
+        for (std::size_t i = 0; i <= layout.lefts.size(); ++i) {
+            const double x = i < layout.lefts.size() ? layout.lefts[i] : left() + width();
+            addLine(QPointF(x, m_y), QPointF(x, m_y + row.height), 0.4, m_tokens.rule);
+        }
     }
     m_y += row.height;
     addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 0.4, m_tokens.rule);

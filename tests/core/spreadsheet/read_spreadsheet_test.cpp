@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <random>
+
 #include "core/spreadsheet/cell_name.h"
 #include "core/spreadsheet/spreadsheet_messages.h"
 #include "tests/support/detail/packed_parts.h"
@@ -161,6 +163,28 @@ TEST(ReadSpreadsheet, RefusesTextRepeatedBeyondMeasure) {
     EXPECT_EQ(
         codeOf(SmallBook{.rows = rows, .strings = "<si><t>" + std::string(1'000'000, 'x') + "</t></si>"}),
         "sheet_too_much");
+}
+
+TEST(ReadSpreadsheet, IsReadOrRefusedWhateverABadPartHolds) {
+    const support::TemporaryFolder folder;
+    const SmallBook book{
+        .rows =
+            "<row r=\"1\"><c r=\"A1\" t=\"s\"><v>0</v></c><c s=\"1\"><v>44623.5</v></c>"
+            "<c t=\"b\"><v>1</v></c></row><row r=\"9\"><c t=\"e\"><v>#N/A</v></c></row>",
+        .strings = "<si><r><t>a</t></r></si>",
+        .numberFormats = "<numFmt numFmtId=\"170\" formatCode=\"[h]:mm;@&quot;x&quot;\\y\"/>",
+        .cellStyles = "<xf numFmtId=\"0\"/><xf numFmtId=\"170\"/>"};
+    std::mt19937 random(7);
+    for (int round = 0; round < 400; ++round) {
+        support::Parts parts = book.parts();
+        std::string& text = parts[random() % parts.size()].second;
+        for (int change = 0; change < 3; ++change) {
+            text[random() % text.size()] = static_cast<char>(random() % 256);
+        }
+        support::writePacked(folder.file("bad.xlsx"), parts);
+        const auto sheets = readSpreadsheet(folder.file("bad.xlsx"));
+        EXPECT_TRUE(sheets || !sheets.fault().code().empty());
+    }
 }
 
 TEST(ReadSpreadsheet, WritesNoPartToDiskWhateverItsName) {

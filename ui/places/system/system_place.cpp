@@ -1,7 +1,10 @@
 #include "ui/places/system/system_place.h"
 
+#include <QApplication>
+#include <QClipboard>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 #include "ui/places/system/branch_edit.h"
@@ -27,8 +30,10 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
       m_empty(new QLabel(this)),
       m_diagram(new schematic::SchematicView(this)),
       m_bench(new system::WhatIfBench(this)),
+      m_valves(new ValvePage(bridge, this)),
       m_splitter(new QSplitter(Qt::Vertical, this)),
       m_whatIf(new QPushButton(tr("&Try What If"), this)),
+      m_showValves(new QPushButton(tr("Valve Ta&bles"), this)),
       m_sums(new QLabel(this)),
       m_find(new QLineEdit(this)),
       m_add(new QPushButton(tr("Add Branch"), this)),
@@ -57,6 +62,8 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_splitter->setChildrenCollapsible(false);
     m_whatIf->setCheckable(true);
     m_whatIf->setAccessibleName(tr("Try what if"));
+    m_showValves->setCheckable(true);
+    m_valves->hide();
 
     auto* findLabel = new QLabel(tr("&Find branch"), this);
     findLabel->setBuddy(m_find);
@@ -70,6 +77,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_others->setCheckable(true);
     m_others->hide();
     connect(m_others, &QPushButton::toggled, this, &SystemPlace::fitColumns);
+    top->addWidget(m_showValves);
     top->addStretch(1);
     top->addWidget(findLabel);
     top->addWidget(m_find);
@@ -77,11 +85,18 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     layout->setContentsMargins(8, 4, 12, 8);
     layout->addLayout(top);
     layout->addWidget(m_splitter, 1);
+    layout->addWidget(m_valves, 1);
     layout->addWidget(m_sums);
 
     connect(m_add, &QPushButton::clicked, this, &SystemPlace::addBranch);
     connect(m_find, &QLineEdit::returnPressed, this, &SystemPlace::jump);
     connect(m_whatIf, &QPushButton::toggled, this, &SystemPlace::showWhatIf);
+    connect(m_showValves, &QPushButton::toggled, this, &SystemPlace::showValves);
+    connect(m_valves, &ValvePage::tablePasted, this,
+            [this](const QString& text) { emit tablePasted(QStringLiteral("valves.csv"), text); });
+    auto* pasting = new QShortcut(QKeySequence::Paste, m_table, nullptr, nullptr, Qt::WidgetShortcut);
+    connect(pasting, &QShortcut::activated, this,
+            [this] { emit tablePasted(QStringLiteral("branches.csv"), QApplication::clipboard()->text()); });
     connect(m_diagram, &schematic::SchematicView::currentChanged, &bridge, &WorkbookBridge::selectBranch);
     connect(m_diagram, &schematic::SchematicView::activated, this, [this](const base::Id& branch) {
         showBranch(branch);
@@ -107,6 +122,7 @@ void SystemPlace::setTokens(const theme::Tokens& tokens) {
     m_tokens = tokens;
     m_delegate->setTokens(tokens);
     m_diagram->setTokens(tokens);
+    m_valves->setTokens(tokens);
     refresh();
 }
 
@@ -116,10 +132,15 @@ void SystemPlace::setMetrics(const theme::Metrics& metrics) {
     m_table->horizontalHeader()->setFixedHeight(
         std::max(metrics.noticeHeight, 2 * m_table->fontMetrics().height() + 8));
     m_sums->setMinimumHeight(metrics.totalsHeight);
+    m_valves->setMetrics(metrics);
     fitColumns();
 }
 
 void SystemPlace::takeFocus() {
+    if (m_showValves->isChecked()) {
+        m_valves->takeFocus();
+        return;
+    }
     (m_model->rowCount() > 0 ? static_cast<QWidget*>(m_table) : m_add)->setFocus(Qt::OtherFocusReason);
 }
 
@@ -148,6 +169,17 @@ void SystemPlace::showWhatIf(bool isShown) {
     }
 }
 
+void SystemPlace::showValves(bool isShown) {
+    m_showValves->setChecked(isShown);
+    m_splitter->setVisible(!isShown);
+    m_sums->setVisible(!isShown);
+    m_valves->setVisible(isShown);
+    refresh();
+    if (isVisible()) {
+        takeFocus();
+    }
+}
+
 /// Diagram and bench cost more than a row; they follow the job only while they are seen.
 void SystemPlace::refreshDiagram() {
     const bool hasBranches = m_model->rowCount() > 0;
@@ -173,7 +205,8 @@ void SystemPlace::refresh() {
                          ? tr("Add the first branch (Ctrl+Shift+A), or make the job from tables "
                               "(Ctrl+Shift+I).")
                          : tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N)."));
-    m_whatIf->setEnabled(hasBranches);
+    m_whatIf->setEnabled(hasBranches && !m_showValves->isChecked());
+    m_showValves->setEnabled(m_bridge.isOpen());
     QWidget* const full = m_whatIf->isChecked() ? static_cast<QWidget*>(m_bench) : m_table;
     m_content->setCurrentWidget(hasBranches ? full : m_empty);
     refreshDiagram();
@@ -220,6 +253,7 @@ void SystemPlace::moveBranch(int steps) {
 }
 
 void SystemPlace::findBranch() {
+    m_showValves->setChecked(false);
     m_find->setFocus(Qt::ShortcutFocusReason);
     m_find->selectAll();
 }
@@ -239,6 +273,7 @@ void SystemPlace::jump() {
 }
 
 void SystemPlace::addBranch() {
+    m_showValves->setChecked(false);
     const base::Id id = m_bridge.newId();
     const base::Outcome done = m_bridge.apply(newBranch(m_bridge.project(), m_bridge.selectedBranch(), id));
     if (!done) {

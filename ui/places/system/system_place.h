@@ -10,6 +10,7 @@
 
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/system_model.h"
+#include "ui/places/system/valve_page.h"
 #include "ui/places/system/what_if_bench.h"
 #include "ui/schematic/schematic_view.h"
 #include "ui/widgets/current_stack.h"
@@ -30,6 +31,7 @@ class SystemPlace : public QWidget {
     void setNarrow(bool isNarrow);
     EntryTable* table() const { return m_table; }
     SystemModel* model() const { return m_model; }
+    ValvePage* valves() const { return m_valves; }
 
   public slots:
     void findBranch();
@@ -42,6 +44,12 @@ class SystemPlace : public QWidget {
     void showBranch(const ww::base::Id& branch);
     /// Puts the bench in the place of the branch table, or takes it away.
     void showWhatIf(bool isShown);
+    /// Puts the valve tables in the place of diagram and branches, or takes them away.
+    void showValves(bool isShown);
+
+  signals:
+    /// A table was pasted into the table of this file ("branches.csv").
+    void tablePasted(const QString& file, const QString& text);
 
   protected:
     void showEvent(QShowEvent* event) override;
@@ -61,8 +69,10 @@ class SystemPlace : public QWidget {
     QLabel* m_empty;
     schematic::SchematicView* m_diagram;
     system::WhatIfBench* m_bench;
+    ValvePage* m_valves;
     QSplitter* m_splitter;
     QPushButton* m_whatIf;
+    QPushButton* m_showValves;
     QLabel* m_sums;
     QLineEdit* m_find;
     QPushButton* m_add;

@@ -1,0 +1,70 @@
+// The walk sheet of the small job of tests/support/job_tables.h: its route, what is known, and its way back.
+#include "core/report/walk_sheet.h"
+
+#include <gtest/gtest.h>
+
+#include "core/exchange/table_source.h"
+#include "tests/support/counting_ids.h"
+#include "tests/support/job_tables.h"
+
+namespace ww::report {
+namespace {
+
+project::Project sheetJob() {
+    const support::TemporaryFolder folder;
+    support::CountingIds ids;
+    project::Project project;
+    for (const project::AnyRecord& record :
+         exchange::readJobFolder(support::JobTables().writeTo(folder), ids).edit.put) {
+        std::visit([&](const auto& value) { project.put(value); }, record);
+    }
+    return project;
+}
+
+TEST(WalkSheet, ShowsTheRouteWithWhatIsKnown) {
+    const WalkSheet sheet = walkSheet(sheetJob());
+    EXPECT_EQ(sheet.jobName, "Weir House");
+    EXPECT_EQ(sheet.roundNumber, 2);
+    EXPECT_TRUE(sheet.table.isForm);
+    ASSERT_EQ(sheet.table.rows.size(), 2U);
+    const std::vector<Cell>& row = sheet.table.rows[0];
+    EXPECT_EQ(row[0].text, "T1");
+    EXPECT_EQ(row[1].text, "office");
+    EXPECT_EQ(row[2].text, "V 1");
+    EXPECT_EQ(row[3].text, "3.0");
+    EXPECT_EQ(row[4].text, "1.20 psi");
+    for (std::size_t blank = 5; blank < row.size(); ++blank) {
+        EXPECT_EQ(row[blank].text, "");
+    }
+    ASSERT_EQ(sheet.cautions.size(), 1U);
+}
+
+TEST(WalkSheet, IsReadBackOnceFilledIn) {
+    const project::Project job = sheetJob();
+    const support::TemporaryFolder folder;
+    std::string text = walkSheetCsv(job);
+    EXPECT_EQ(
+        text.substr(0, text.find("\r\n")),
+        "round,kind,tag,serves,valve,setting_now,last_dp[psi],setting,dp[psi],time,instrument,person,note");
+    const std::string row = "2,final,T1,office,V 1,3.0,1.20,,,,,,";
+    const std::size_t at = text.find(row);
+    ASSERT_NE(at, std::string::npos) << text;
+    text.replace(at, row.size(),
+                 "2,final,T1,office,V 1,3.0,1.20,2.5,1.31,2026-03-03T10:00,M-1,A. Fields,again");
+    std::vector<exchange::RowFault> faults;
+    support::CountingIds ids(90'000);
+    const auto source = exchange::openTables(folder.write("walk sheet.csv", text), faults);
+    ASSERT_NE(source, nullptr);
+    const exchange::ImportPlan plan = exchange::readReadings(*source, job, ids);
+    for (const exchange::RowFault& fault : plan.faults) {
+        ADD_FAILURE() << exchange::text(fault);
+    }
+    ASSERT_EQ(plan.edit.put.size(), 1U);
+    const auto& reading = std::get<project::Reading>(plan.edit.put[0]);
+    EXPECT_EQ(reading.dp->text(), "1.31 psi");
+    EXPECT_EQ(reading.setting->text(), "2.5");
+    EXPECT_EQ(reading.note, "again");
+}
+
+}  // namespace
+}  // namespace ww::report

@@ -1,0 +1,145 @@
+// A table brought in by hand: columns matched, faults marked and mended, nothing stored before that, one step
+// back. This program's own rules.
+#include "ui/import/import_dialog.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QTest>
+
+#include "core/spreadsheet/write_spreadsheet.h"
+#include "tests/ui/support/desk_window.h"
+
+namespace ww::ui {
+namespace {
+
+class ImportDialogs : public testing::Test {
+  protected:
+    std::unique_ptr<ImportDialog> dialog(const QString& text, const QString& file = {}) {
+        auto source = pastedSource(text);
+        EXPECT_TRUE(source.ok());
+        auto made = std::make_unique<ImportDialog>(m_desk.bridge(), m_desk.preferences,
+                                                   std::move(source).value(), file, &m_desk.window);
+        made->show();
+        QTest::qWait(0);
+        return made;
+    }
+    std::string tagOf(int row) {
+        return m_desk.project()
+            .branches()[m_desk.project().tree().terminals()[static_cast<std::size_t>(row)]]
+            .tag;
+    }
+
+    support::DeskWindow m_desk;
+};
+
+TEST_F(ImportDialogs, nothingIsStoredBeforeEveryRowIsSound) {
+    const auto one = QString::fromStdString(tagOf(0));
+    const auto two = QString::fromStdString(tagOf(1));
+    const std::size_t before = m_desk.project().readings().size();
+    auto import = dialog("Valve\tdp (kPa)\n" + one + "\t12.5\nNONE\t9\n" + two + "\tx1\n", "readings.csv");
+    const QAbstractItemModelTester tester(import->model(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    EXPECT_TRUE(import->nextButton()->isEnabled()) << import->status().toStdString();
+    import->goOn();
+    ASSERT_TRUE(import->isPreviewShown());
+    ImportModel& model = *import->model();
+    EXPECT_EQ(model.rowCount(), 3);
+    EXPECT_EQ(model.faultyRowCount(), 2);
+    EXPECT_TRUE(model.faultOf(1).contains("NONE")) << model.faultOf(1).toStdString();
+    EXPECT_FALSE(import->nextButton()->isEnabled());
+    import->goOn();
+    EXPECT_EQ(m_desk.project().readings().size(), before);
+
+    model.setLeftOut(1, true);
+    EXPECT_EQ(model.faultyRowCount(), 1);
+    int column = -1;
+    for (int i = ImportModel::LeadingCount; i < model.faultColumn(); ++i) {
+        column =
+            model.headerData(i, Qt::Horizontal, Qt::DisplayRole).toString().startsWith("dp") ? i : column;
+    }
+    ASSERT_TRUE(model.setData(model.index(2, column), "7.25", Qt::EditRole));
+    EXPECT_EQ(model.faultyRowCount(), 0);
+    ASSERT_TRUE(import->nextButton()->isEnabled()) << import->status().toStdString();
+    import->goOn();
+    EXPECT_EQ(import->result(), QDialog::Accepted);
+    EXPECT_EQ(m_desk.project().readings().size(), before + 2);
+    EXPECT_EQ(m_desk.stored(one.toStdString()), "12.5 kPa");
+    EXPECT_EQ(m_desk.stored(two.toStdString()), "7.25 kPa");
+    ASSERT_TRUE(m_desk.bridge().undo().ok());
+    EXPECT_EQ(m_desk.project().readings().size(), before);
+}
+
+TEST_F(ImportDialogs, asksForAUnitAndRemembersTheColumnsOfAJob) {
+    const QString text = "where\tp\n" + QString::fromStdString(tagOf(0)) + "\t12.5\n";
+    auto first = dialog(text, "readings.csv");
+    EXPECT_FALSE(first->nextButton()->isEnabled());
+    EXPECT_TRUE(first->status().contains("tag")) << first->status().toStdString();
+    first->match()->sourceOf("tag")->setCurrentIndex(1);
+    first->match()->sourceOf("dp")->setCurrentIndex(2);
+    EXPECT_FALSE(first->nextButton()->isEnabled());
+    QComboBox* unit = first->match()->unitOf("dp");
+    unit->setCurrentIndex(unit->findData(static_cast<int>(quantity::Unit::Kilopascal)));
+    EXPECT_TRUE(first->nextButton()->isEnabled());
+    first->goOn();
+    first->reject();
+
+    const auto second = dialog(text, "readings.csv");
+    EXPECT_TRUE(second->nextButton()->isEnabled()) << second->status().toStdString();
+    EXPECT_EQ(second->match()->sourceOf("dp")->currentText(), "p");
+    EXPECT_EQ(second->match()->unitOf("dp")->currentText(), "kPa");
+}
+
+TEST_F(ImportDialogs, guessesWhatTheRowsAreAndLeavesOutTheFaulty) {
+    const auto import = dialog("tag\tparent\tdesign_flow[L/s]\nN1\t\t0.5\nN2\tN9\t0.5\nN3\tN2\t0.5\n");
+    EXPECT_EQ(import->tableChoice()->currentData().toString(), "branches.csv");
+    import->goOn();
+    EXPECT_EQ(import->model()->faultyRowCount(), 1);
+    import->model()->leaveOutFaulty();
+    EXPECT_EQ(import->model()->takenRowCount(), 1);
+    const std::size_t before = m_desk.project().branches().size();
+    import->goOn();
+    EXPECT_EQ(m_desk.project().branches().size(), before + 1);
+}
+
+TEST_F(ImportDialogs, fitsSmallScreensAndKeysReachEverything) {
+    const auto import = dialog("tag\tparent\tdesign_flow[L/s]\nN1\t\t0.5\n");
+    EXPECT_LE(import->minimumSizeHint().width(), 1200);
+    EXPECT_LE(import->minimumSizeHint().height(), 620);
+    import->goOn();
+    EXPECT_LE(import->minimumSizeHint().height(), 620);
+    EXPECT_FALSE(import->backButton()->isHidden());
+    import->goBack();
+    EXPECT_FALSE(import->isPreviewShown());
+    for (const QWidget* widget : import->findChildren<QWidget*>()) {
+        if (qobject_cast<const QComboBox*>(widget) != nullptr ||
+            qobject_cast<const QPushButton*>(widget) != nullptr) {
+            EXPECT_NE(widget->focusPolicy(), Qt::NoFocus) << widget->metaObject()->className();
+        }
+    }
+}
+
+TEST_F(ImportDialogs, readsEverySheetOfASpreadsheet) {
+    spreadsheet::WrittenSheet notes;
+    notes.name = "Notes";
+    notes.rows = {{std::string("tag"), std::string("of nothing")}};
+    spreadsheet::WrittenSheet walk;
+    walk.name = "Walk";
+    walk.rows = {{std::string("tag"), std::string("dp[kPa]")}, {tagOf(0), *base::Decimal::parse("3.50")}};
+    const std::string file = m_desk.folder.file("walk.xlsx");
+    ASSERT_TRUE(spreadsheet::writeSpreadsheet({notes, walk}, file));
+    auto source = readImportSource(QString::fromStdString(file));
+    ASSERT_TRUE(source.ok());
+    ASSERT_EQ(source->sheets.size(), 2U);
+    ImportDialog import(m_desk.bridge(), m_desk.preferences, std::move(source).value(), {}, &m_desk.window);
+    import.sheetChoice()->setCurrentIndex(1);
+    EXPECT_EQ(import.tableChoice()->currentData().toString(), "readings.csv");
+    import.goOn();
+    import.goOn();
+    EXPECT_EQ(m_desk.stored(tagOf(0)), "3.50 kPa");
+    EXPECT_FALSE(readImportSource(QString::fromStdString(m_desk.folder.file("none.xlsx"))).ok());
+    EXPECT_FALSE(pastedSource("  \n").ok());
+}
+
+}  // namespace
+}  // namespace ww::ui

@@ -1,0 +1,272 @@
+#include "ui/import/import_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QVBoxLayout>
+
+#include "core/project/names.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+
+namespace {
+
+constexpr int kFaultColumnWidth = 420;
+constexpr int kWidestCell = 160;
+
+}  // namespace
+
+ImportDialog::ImportDialog(WorkbookBridge& bridge, Preferences& preferences, ImportSource source,
+                           const QString& file, QWidget* parent)
+    : QDialog(parent),
+      m_bridge(bridge),
+      m_preferences(preferences),
+      m_source(std::move(source)),
+      m_pages(new QStackedWidget(this)),
+      m_sheet(new QComboBox(this)),
+      m_table(new QComboBox(this)),
+      m_headRow(new QSpinBox(this)),
+      m_match(new MatchPanel(this)),
+      m_model(new ImportModel(bridge.project(), this)),
+      m_rows(new QTableView(this)),
+      m_fault(new QLabel(this)),
+      m_status(new QLabel(this)),
+      m_leaveOut(new QPushButton(tr("&Leave Out All with Faults"), this)),
+      m_nextFault(new QPushButton(tr("Next &Fault"), this)),
+      m_back(new QPushButton(tr("&Back"), this)),
+      m_next(new QPushButton(this)) {
+    setWindowTitle(tr("Import from %1").arg(m_source.name));
+    const std::pair<const char*, QString> kTables[] = {{"readings.csv", tr("Readings of a walk")},
+                                                       {"branches.csv", tr("Branches")},
+                                                       {"valves.csv", tr("Valve tables")},
+                                                       {"pumps.csv", tr("Pumps")},
+                                                       {"pump_curve.csv", tr("Pump curves")},
+                                                       {"instruments.csv", tr("Instruments")},
+                                                       {"pump_readings.csv", tr("Readings at pumps")}};
+    for (const auto& [name, title] : kTables) {
+        m_table->addItem(title, QString::fromLatin1(name));
+    }
+    for (const ImportSheet& one : m_source.sheets) {
+        m_sheet->addItem(one.name);
+    }
+    m_pages->addWidget(columnPage());
+    m_pages->addWidget(rowPage());
+    m_status->setWordWrap(true);
+    m_status->setAccessibleName(tr("State of the import"));
+    auto* buttons = new QHBoxLayout;
+    auto* cancel = new QPushButton(tr("Cancel"), this);
+    cancel->setAutoDefault(false);
+    m_back->setAutoDefault(false);
+    m_next->setDefault(true);
+    buttons->addWidget(m_status, 1);
+    buttons->addWidget(m_back);
+    buttons->addWidget(m_next);
+    buttons->addWidget(cancel);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_pages, 1);
+    layout->addLayout(buttons);
+    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+    connect(m_back, &QPushButton::clicked, this, &ImportDialog::goBack);
+    connect(m_next, &QPushButton::clicked, this, &ImportDialog::goOn);
+    connect(m_model, &ImportModel::planned, this, &ImportDialog::refresh);
+    connect(m_match, &MatchPanel::matched, this, &ImportDialog::refresh);
+    connect(m_sheet, &QComboBox::currentIndexChanged, this, [this] {
+        const std::string best = exchange::guessTable(sheet().table);
+        m_isChanging = true;
+        m_table->setCurrentIndex(m_table->findData(QString::fromStdString(best)));
+        m_isChanging = false;
+        renewMapping(false);
+    });
+    connect(m_table, &QComboBox::currentIndexChanged, this, [this] { renewMapping(false); });
+    connect(m_headRow, &QSpinBox::valueChanged, this, [this] { renewMapping(true); });
+    // The sheet that looks most like the table that is meant.
+    const std::string wanted = file.isEmpty() ? exchange::guessTable(sheet().table) : file.toStdString();
+    m_isChanging = true;
+    m_table->setCurrentIndex(m_table->findData(QString::fromStdString(wanted)));
+    m_isChanging = false;
+    renewMapping(false);
+    resize(980, 560);
+}
+
+QWidget* ImportDialog::columnPage() {
+    auto* page = new QWidget(this);
+    auto* form = new QFormLayout;
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    form->addRow(tr("&Sheet"), m_sheet);
+    form->addRow(tr("The rows &are"), m_table);
+    form->addRow(tr("&Headings stand in row"), m_headRow);
+    m_sheet->setEnabled(m_source.sheets.size() > 1);
+    auto* words =
+        new QLabel(tr("Say which of your columns is which, and the unit where the heading has none. "
+                      "Columns with * are needed."),
+                   page);
+    words->setWordWrap(true);
+    auto* layout = new QVBoxLayout(page);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addLayout(form);
+    layout->addWidget(words);
+    layout->addWidget(m_match, 1);
+    return page;
+}
+
+QWidget* ImportDialog::rowPage() {
+    auto* page = new QWidget(this);
+    m_rows->setModel(m_model);
+    m_rows->setAccessibleName(tr("Rows to import"));
+    m_rows->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_rows->setTabKeyNavigation(false);
+    m_rows->verticalHeader()->hide();
+    m_rows->setWordWrap(false);
+    m_fault->setWordWrap(true);
+    m_fault->setMinimumHeight(3 * m_fault->fontMetrics().height());
+    m_fault->setAlignment(Qt::AlignTop);
+    m_fault->setAccessibleName(tr("What is wrong with this row"));
+    auto* words = new QLabel(tr("Nothing is in the job yet. Type over a cell to mend it; take the mark away "
+                                "(Space) to leave a row out."),
+                             page);
+    words->setWordWrap(true);
+    auto* below = new QHBoxLayout;
+    below->addWidget(m_fault, 1);
+    below->addWidget(m_nextFault);
+    below->addWidget(m_leaveOut);
+    m_nextFault->setAutoDefault(false);
+    m_leaveOut->setAutoDefault(false);
+    auto* layout = new QVBoxLayout(page);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(words);
+    layout->addWidget(m_rows, 1);
+    layout->addLayout(below);
+    connect(m_rows->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ImportDialog::refresh);
+    connect(m_leaveOut, &QPushButton::clicked, m_model, &ImportModel::leaveOutFaulty);
+    connect(m_nextFault, &QPushButton::clicked, this, &ImportDialog::showNextFault);
+    return page;
+}
+
+const ImportSheet& ImportDialog::sheet() const {
+    return m_source.sheets[static_cast<std::size_t>(std::max(0, m_sheet->currentIndex()))];
+}
+
+/// Readings without a round of their own belong to the one that is open, else to the next.
+std::map<std::string, std::string> ImportDialog::constants() const {
+    const QString file = m_table->currentData().toString();
+    if (!file.endsWith(QStringLiteral("readings.csv"))) {
+        return {};
+    }
+    const project::Round* open = m_bridge.openRoundOrNull();
+    const project::Project& project = m_bridge.project();
+    int next = 1;
+    for (const project::Round& round : project.rounds()) {
+        next = std::max(next, round.number + 1);
+    }
+    const auto kind = open != nullptr ? open->kind
+                      : next == 1     ? project::RoundKind::Survey
+                                      : project::RoundKind::Adjusting;
+    std::map<std::string, std::string> all{{"round", std::to_string(open != nullptr ? open->number : next)}};
+    if (file == QStringLiteral("readings.csv")) {
+        all.emplace("kind", std::string(project::name(kind)));
+    }
+    return all;
+}
+
+void ImportDialog::renewMapping(bool isHeadRowGiven) {
+    if (m_isChanging) {
+        return;
+    }
+    const std::string file = m_table->currentData().toString().toStdString();
+    const exchange::SourceTable& table = sheet().table;
+    exchange::TableMapping mapping;
+    if (isHeadRowGiven) {
+        mapping = exchange::guessMapping(file, table, static_cast<std::size_t>(m_headRow->value() - 1));
+    } else {
+        mapping = exchange::guessMapping(file, table);
+    }
+    m_preferences.recallMatch(m_bridge.project().job().id, table, mapping);
+    m_isChanging = true;
+    m_headRow->setRange(1, std::max(1, static_cast<int>(table.text.rows.size())));
+    m_headRow->setValue(static_cast<int>(mapping.headRow) + 1);
+    m_isChanging = false;
+    m_match->show(table, mapping, constants());
+}
+
+void ImportDialog::goOn() {
+    if (!isPreviewShown()) {
+        m_preferences.rememberMatch(m_bridge.project().job().id, sheet().table, m_match->mapping());
+        m_model->show(sheet().table, m_match->mapping(), m_source.name);
+        m_rows->resizeColumnsToContents();
+        for (int column = 0; column < m_model->columnCount(); ++column) {
+            m_rows->setColumnWidth(column, std::min(m_rows->columnWidth(column), kWidestCell));
+        }
+        m_rows->setColumnWidth(m_model->faultColumn(), kFaultColumnWidth);
+        m_pages->setCurrentIndex(1);
+        m_rows->setFocus(Qt::OtherFocusReason);
+        if (m_model->faultyRowCount() > 0) {
+            showNextFault();
+        } else if (m_model->rowCount() > 0) {
+            m_rows->setCurrentIndex(m_model->index(0, 0));
+        }
+        refresh();
+        return;
+    }
+    if (!m_model->plan().isAcceptable()) {
+        return;
+    }
+    const base::Outcome done = m_bridge.apply(m_model->plan().edit);
+    if (done) {
+        accept();
+    } else {
+        m_status->setText(text::text(done.fault()));
+    }
+}
+
+void ImportDialog::goBack() {
+    m_pages->setCurrentIndex(0);
+    m_match->setFocus(Qt::OtherFocusReason);
+    refresh();
+}
+
+void ImportDialog::showNextFault() {
+    const int row = m_model->nextFaulty(m_rows->currentIndex().row());
+    if (row < 0) {
+        return;
+    }
+    int column = m_model->faultColumn();
+    for (int at = ImportModel::LeadingCount; at < m_model->faultColumn(); ++at) {
+        const QString shown = m_model->index(row, at).data().toString();
+        column = column == m_model->faultColumn() && shown.startsWith(QStringLiteral("✗")) ? at : column;
+    }
+    m_rows->setCurrentIndex(m_model->index(row, column));
+    m_rows->setFocus(Qt::OtherFocusReason);
+}
+
+void ImportDialog::refresh() {
+    m_back->setVisible(isPreviewShown());
+    if (!isPreviewShown()) {
+        QStringList missing;
+        for (const std::string& name : exchange::unmatched(m_match->mapping())) {
+            missing << QString::fromStdString(name);
+        }
+        m_next->setText(tr("Show &Rows"));
+        m_next->setEnabled(missing.isEmpty());
+        m_status->setText(missing.isEmpty()
+                              ? QString()
+                              : tr("Still to choose: %1.").arg(missing.join(QStringLiteral(", "))));
+        return;
+    }
+    const int row = m_rows->currentIndex().row();
+    const QString own = row >= 0 && row < m_model->rowCount() ? m_model->faultOf(row) : QString();
+    m_fault->setText(own);
+    const int faulty = m_model->faultyRowCount();
+    m_next->setText(tr("&Import %n Row(s)", nullptr, m_model->takenRowCount()));
+    m_next->setEnabled(m_model->plan().isAcceptable());
+    m_leaveOut->setEnabled(faulty > 0);
+    m_nextFault->setEnabled(faulty > 0);
+    QStringList words = m_model->generalFaults();
+    if (faulty > 0) {
+        words.prepend(tr("%n row(s) must be mended or left out.", nullptr, faulty));
+    }
+    m_status->setText(words.join(QStringLiteral("  ")));
+}
+
+}  // namespace ww::ui

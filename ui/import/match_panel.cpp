@@ -1,0 +1,136 @@
+#include "ui/import/match_panel.h"
+
+#include <QLabel>
+
+namespace ww::ui {
+
+namespace {
+
+constexpr int kNoColumn = -1;
+constexpr int kNoUnit = -1;
+
+QComboBox* unitChoice(const exchange::ColumnSpec& column, std::optional<quantity::Unit> chosen,
+                      QWidget* parent) {
+    auto* box = new QComboBox(parent);
+    box->addItem(MatchPanel::tr("choose a unit"), kNoUnit);
+    for (const quantity::UnitRow& row : quantity::unitTable()) {
+        if (exchange::unitFor(row.symbol, *column.dimension, column.name) == row.unit) {
+            box->addItem(QString::fromUtf8(row.symbol.data(), static_cast<int>(row.symbol.size())),
+                         static_cast<int>(row.unit));
+        }
+    }
+    box->setCurrentIndex(std::max(0, chosen ? box->findData(static_cast<int>(*chosen)) : 0));
+    return box;
+}
+
+}  // namespace
+
+MatchPanel::MatchPanel(QWidget* parent) : QScrollArea(parent) {
+    setWidgetResizable(true);
+    setFrameShape(QFrame::NoFrame);
+    setAccessibleName(tr("Columns matched"));
+}
+
+void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableMapping& mapping,
+                      const std::map<std::string, std::string>& constants) {
+    m_table = table;
+    m_mapping = mapping;
+    m_lines.clear();
+    auto* inside = new QWidget;
+    auto* grid = new QGridLayout(inside);
+    grid->setColumnStretch(1, 1);
+    const auto columns = exchange::columnsOfTable(mapping.file);
+    const auto& rows = table.text.rows;
+    const std::vector<std::string> headings =
+        mapping.headRow < rows.size() ? rows[mapping.headRow].cells : std::vector<std::string>{};
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const std::string name(columns[i].name);
+        const QString shown = QString::fromStdString(name);
+        auto* source = new QComboBox(inside);
+        const auto constant = constants.find(name);
+        const bool hasConstant = constant != constants.end();
+        source->addItem(hasConstant             ? QString::fromStdString(constant->second)
+                        : columns[i].isRequired ? tr("choose a column")
+                                                : tr("not in this table"),
+                        kNoColumn);
+        for (std::size_t k = 0; k < headings.size(); ++k) {
+            if (!headings[k].empty()) {
+                source->addItem(QString::fromStdString(headings[k]), static_cast<int>(k));
+            }
+        }
+        const auto& match = mapping.columns[i];
+        source->setCurrentIndex(
+            std::max(0, match.source ? source->findData(static_cast<int>(*match.source)) : 0));
+        source->setAccessibleName(tr("Column for %1").arg(shown));
+        auto* label = new QLabel(columns[i].isRequired ? shown + QStringLiteral(" *") : shown, inside);
+        label->setBuddy(source);
+        QComboBox* unit = columns[i].dimension ? unitChoice(columns[i], match.unit, inside) : nullptr;
+        const int line = static_cast<int>(i);
+        grid->addWidget(label, line, 0);
+        grid->addWidget(source, line, 1);
+        if (unit != nullptr) {
+            unit->setAccessibleName(tr("Unit of %1").arg(shown));
+            grid->addWidget(unit, line, 2);
+            connect(unit, &QComboBox::currentIndexChanged, this, &MatchPanel::take);
+        }
+        m_lines.push_back({name, source, unit, hasConstant ? constant->second : std::string()});
+        connect(source, &QComboBox::currentIndexChanged, this, [this, i, column = columns[i]] {
+            // A unit in the new heading is the one that is meant.
+            const Line& changed = m_lines[i];
+            const int at = changed.source->currentData().toInt();
+            if (changed.unit != nullptr && at != kNoColumn) {
+                const auto& names = m_table.text.rows[m_mapping.headRow].cells;
+                const auto said = exchange::unitInHeading(names[static_cast<std::size_t>(at)], column);
+                if (said) {
+                    changed.unit->setCurrentIndex(changed.unit->findData(static_cast<int>(*said)));
+                }
+            }
+            take();
+        });
+    }
+    grid->setRowStretch(static_cast<int>(columns.size()), 1);
+    setWidget(inside);
+    take();
+}
+
+void MatchPanel::take() {
+    for (std::size_t i = 0; i < m_lines.size(); ++i) {
+        const Line& line = m_lines[i];
+        exchange::ColumnMatch match;
+        const int at = line.source->currentData().toInt();
+        if (at != kNoColumn) {
+            match.source = static_cast<std::size_t>(at);
+        } else {
+            match.constant = line.constant;
+        }
+        if (line.unit != nullptr) {
+            line.unit->setEnabled(at != kNoColumn);
+            const int unit = line.unit->currentData().toInt();
+            if (at != kNoColumn && unit != kNoUnit) {
+                match.unit = static_cast<quantity::Unit>(unit);
+            }
+        }
+        m_mapping.columns[i] = match;
+    }
+    emit matched();
+}
+
+QComboBox* MatchPanel::sourceOf(const std::string& column) const {
+    for (const Line& line : m_lines) {
+        if (line.name == column) {
+            return line.source;
+        }
+    }
+    return nullptr;
+}
+
+QComboBox* MatchPanel::unitOf(const std::string& column) const {
+    for (const Line& line : m_lines) {
+        if (line.name == column) {
+            return line.unit;
+        }
+    }
+    return nullptr;
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,13 @@
+// The flow coefficient of a valve over its setting, as a chart. Not for its table (valve_page.h).
+#pragma once
+
+#include "core/project/project.h"
+#include "ui/charts/chart_figure.h"
+
+namespace ww::ui {
+
+/// The points of the table and the line that the program reads between them; the points alone, and why, where
+/// the table cannot be used. Empty for a valve without points.
+charts::ChartFigure valveChart(const project::ValveModel& valve);
+
+}  // namespace ww::ui
