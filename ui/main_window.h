@@ -92,6 +92,7 @@ class MainWindow : public QMainWindow {
     void refreshCommands();
     void refreshStrip();
     void refreshRecent();
+    void fillLanguages();
     void refreshPeopleAndMeters();
     void applyLook();
     void showReverted(const project::ChangeSet& changes);

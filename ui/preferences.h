@@ -22,6 +22,10 @@ class Preferences {
     theme::Display display() const;
     void setDisplay(theme::Display display);
 
+    /// Code of the language of the screen (ui/language.h); empty: that of the system.
+    QString language() const;
+    void setLanguage(const QString& code);
+
     /// Text size in points, 10 (100 %) to 20 (200 %).
     double textPoints() const;
     void setTextPoints(double points);
