@@ -1249,10 +1249,6 @@
         <translation>Die Stichprobe enthält den Verbraucher am Schlechtpunkt und die mit dem höchsten und kleinsten Wert von Auslegung, mindestens einen jeder Gruppe und weitere, mit der Startzahl {1} zufällig gezogen; dieselbe Startzahl gibt dieselbe Stichprobe. Bestätigt: höchstens einer von zehn weicht um mehr als 10 % ab (übliche Praxis).</translation>
     </message>
     <message>
-        <source>The system needs {1} {4}, the pump makes {2} {4}: {3} {4} in excess</source>
-        <translation>Die Anlage braucht {1} {4}, die Pumpe erzeugt {2} {4}: {3} {4} zu viel</translation>
-    </message>
-    <message>
         <source>The unit of {1} stands at {2} with the pump on and at {3} with it off.</source>
         <translation>Am Gerät von {1} liegen {2} mit Pumpe, {3} ohne.</translation>
     </message>
@@ -4180,6 +4176,38 @@
         <source>there is no such file; give the name of a spreadsheet or a folder of tables</source>
         <translation>diese Datei gibt es nicht; geben Sie den Namen einer Tabelle oder eines Ordners mit Tabellen an</translation>
     </message>
+    <message>
+        <source>A forecast, not a reading: nothing was built or turned. Pipe sizes, expansion, relief and the electrical supply of a changed loop are for licensed engineers and local codes to decide.</source>
+        <translation>Eine Vorhersage, keine Ablesung: Nichts wurde gebaut oder gedreht. Rohrgrößen, Ausdehnung, Absicherung und Stromversorgung eines geänderten Kreislaufs sind Sache zugelassener Ingenieure und örtlicher Vorschriften.</translation>
+    </message>
+    <message>
+        <source>No round was read yet: settings are those entered, resistances those of the design.</source>
+        <translation>Noch wurde keine Runde abgelesen: Einstellungen sind die eingetragenen, Widerstände die der Auslegung.</translation>
+    </message>
+    <message>
+        <source>Settings are those of round {1}; resistances are learned from the readings where there are enough, else taken from the design.</source>
+        <translation>Einstellungen sind die der Runde {1}; Widerstände sind aus Ablesungen gelernt, wo es genug gibt, sonst aus der Auslegung.</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. Excess head, in a section of its own, counts the need of the index circuit alone</source>
+        <translation>Der Kreislauf mit Ventilen wie in Runde {5} nimmt {1} {4}, die Pumpe erzeugt {2} {4}: {3} {4} zu viel. Die überschüssige Förderhöhe, in eigenem Abschnitt, zählt nur den Bedarf des Schlechtpunktkreises</translation>
+    </message>
+    <message>
+        <source>added at the pump, {1} at design</source>
+        <translation>an der Pumpe hinzugefügt, {1} bei Auslegung</translation>
+    </message>
+    <message>
+        <source>added below {1}, {2} at design</source>
+        <translation>unter {1} hinzugefügt, {2} bei Auslegung</translation>
+    </message>
+    <message>
+        <source>taken away with all below it</source>
+        <translation>entfernt mit allem darunter</translation>
+    </message>
+    <message>
+        <source>{2} at design instead of {1}</source>
+        <translation>{2} bei Auslegung statt {1}</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>
@@ -4692,6 +4720,22 @@
     <message>
         <source>draft until signed</source>
         <translation>Entwurf, bis signiert</translation>
+    </message>
+    <message>
+        <source>%1, study of a changed zone.pdf</source>
+        <translation>%1, Studie einer geänderten Zone.pdf</translation>
+    </message>
+    <message>
+        <source>A FORECAST, NO READINGS</source>
+        <translation>VORHERSAGE, KEINE ABLESUNGEN</translation>
+    </message>
+    <message>
+        <source>Study of a changed zone</source>
+        <translation>Studie einer geänderten Zone</translation>
+    </message>
+    <message>
+        <source>a study, never signed</source>
+        <translation>eine Studie, nie signiert</translation>
     </message>
 </context>
 <context>
@@ -8001,6 +8045,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>Verify a Report</source>
         <translation>Bericht prüfen</translation>
     </message>
+    <message>
+        <source>Balance report</source>
+        <translation>Einregulierungsbericht</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; the file is written when that is done.</source>
+        <translation>Der Kreislauf wird gelernt; danach wird die Datei geschrieben.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -9170,6 +9222,18 @@ ab</translation>
     <message>
         <source>Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed loop is solved, and what it does to the balance, the pump and the signed report stands here.</source>
         <translation>Tippen Sie links Kennung und Durchfluss ein und fügen Sie eine Zone hinzu, entfernen Sie eine oder ändern Sie ihren Durchfluss: Der geänderte Kreislauf wird gelöst, und hier steht, was das für Abgleich, Pumpe und signierten Bericht bedeutet.</translation>
+    </message>
+    <message>
+        <source>Save St&amp;udy…</source>
+        <translation>S&amp;tudie speichern…</translation>
+    </message>
+    <message>
+        <source>Save Study</source>
+        <translation>Studie speichern</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>PDF-Dateien (*.pdf)</translation>
     </message>
 </context>
 <context>

@@ -1249,10 +1249,6 @@
         <translation>La muestra contiene el terminal desfavorable y los de mayor y menor valor del diseño, al menos uno de cada grupo, y otros sorteados con la semilla {1}; la misma semilla da la misma muestra. Confirmado: como mucho uno de cada diez se desvía más del 10 % (práctica común).</translation>
     </message>
     <message>
-        <source>The system needs {1} {4}, the pump makes {2} {4}: {3} {4} in excess</source>
-        <translation>El sistema necesita {1} {4}, la bomba da {2} {4}: sobran {3} {4}</translation>
-    </message>
-    <message>
         <source>The unit of {1} stands at {2} with the pump on and at {3} with it off.</source>
         <translation>La unidad de {1} está a {2} con la bomba en marcha y a {3} parada.</translation>
     </message>
@@ -4180,6 +4176,38 @@
         <source>there is no such file; give the name of a spreadsheet or a folder of tables</source>
         <translation>no existe tal archivo; dé el nombre de una hoja de cálculo o de una carpeta de tablas</translation>
     </message>
+    <message>
+        <source>A forecast, not a reading: nothing was built or turned. Pipe sizes, expansion, relief and the electrical supply of a changed loop are for licensed engineers and local codes to decide.</source>
+        <translation>Un pronóstico, no una lectura: no se construyó ni se giró nada. Tamaños de tubo, expansión, alivio y alimentación eléctrica de una red cambiada los deciden ingenieros autorizados y las normas locales.</translation>
+    </message>
+    <message>
+        <source>No round was read yet: settings are those entered, resistances those of the design.</source>
+        <translation>Aún no se leyó ninguna ronda: los ajustes son los introducidos, las resistencias las del diseño.</translation>
+    </message>
+    <message>
+        <source>Settings are those of round {1}; resistances are learned from the readings where there are enough, else taken from the design.</source>
+        <translation>Los ajustes son los de la ronda {1}; las resistencias se aprenden de las lecturas donde hay bastantes, si no se toman del diseño.</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. Excess head, in a section of its own, counts the need of the index circuit alone</source>
+        <translation>La red con sus válvulas como en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobran {3} {4}. La altura sobrante, en su propia sección, cuenta solo lo que necesita el circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>added at the pump, {1} at design</source>
+        <translation>añadido en la bomba, {1} en diseño</translation>
+    </message>
+    <message>
+        <source>added below {1}, {2} at design</source>
+        <translation>añadido bajo {1}, {2} en diseño</translation>
+    </message>
+    <message>
+        <source>taken away with all below it</source>
+        <translation>quitado con todo lo que cuelga de él</translation>
+    </message>
+    <message>
+        <source>{2} at design instead of {1}</source>
+        <translation>{2} en diseño en vez de {1}</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>
@@ -4692,6 +4720,22 @@
     <message>
         <source>draft until signed</source>
         <translation>borrador hasta su firma</translation>
+    </message>
+    <message>
+        <source>%1, study of a changed zone.pdf</source>
+        <translation>%1, estudio de una zona cambiada.pdf</translation>
+    </message>
+    <message>
+        <source>A FORECAST, NO READINGS</source>
+        <translation>PRONÓSTICO, SIN LECTURAS</translation>
+    </message>
+    <message>
+        <source>Study of a changed zone</source>
+        <translation>Estudio de una zona cambiada</translation>
+    </message>
+    <message>
+        <source>a study, never signed</source>
+        <translation>un estudio, nunca firmado</translation>
     </message>
 </context>
 <context>
@@ -8001,6 +8045,14 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>Verify a Report</source>
         <translation>Verificar un informe</translation>
     </message>
+    <message>
+        <source>Balance report</source>
+        <translation>Informe de equilibrado</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; the file is written when that is done.</source>
+        <translation>Se aprende la red; el archivo se escribe al terminar.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -9170,6 +9222,18 @@ desde</translation>
     <message>
         <source>Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed loop is solved, and what it does to the balance, the pump and the signed report stands here.</source>
         <translation>Escriba a la izquierda una etiqueta y un caudal, y añada una zona, quite una o cambie su caudal: la red cambiada se resuelve, y aquí queda lo que eso hace al equilibrado, a la bomba y al informe firmado.</translation>
+    </message>
+    <message>
+        <source>Save St&amp;udy…</source>
+        <translation>Guardar est&amp;udio…</translation>
+    </message>
+    <message>
+        <source>Save Study</source>
+        <translation>Guardar estudio</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
     </message>
 </context>
 <context>

@@ -1249,10 +1249,6 @@
         <translation>L’échantillon comprend le terminal défavorisé, ceux du plus haut et du plus bas du nominal, au moins un par groupe, et d’autres tirés au sort avec la graine {1} ; la même graine donne le même échantillon. Confirmé : au plus un sur dix s’écarte de plus de 10 % (pratique courante).</translation>
     </message>
     <message>
-        <source>The system needs {1} {4}, the pump makes {2} {4}: {3} {4} in excess</source>
-        <translation>Le réseau demande {1} {4}, la pompe fournit {2} {4} : {3} {4} en trop</translation>
-    </message>
-    <message>
         <source>The unit of {1} stands at {2} with the pump on and at {3} with it off.</source>
         <translation>L’unité de {1} est à {2} pompe en marche, à {3} arrêtée.</translation>
     </message>
@@ -4180,6 +4176,38 @@
         <source>there is no such file; give the name of a spreadsheet or a folder of tables</source>
         <translation>ce fichier n’existe pas ; donnez le nom d’une feuille de calcul ou d’un dossier de tables</translation>
     </message>
+    <message>
+        <source>A forecast, not a reading: nothing was built or turned. Pipe sizes, expansion, relief and the electrical supply of a changed loop are for licensed engineers and local codes to decide.</source>
+        <translation>Une prévision, pas une mesure : rien n’a été construit ni tourné. Diamètres, expansion, soupapes et alimentation électrique d’une boucle modifiée relèvent d’ingénieurs agréés et des règles locales.</translation>
+    </message>
+    <message>
+        <source>No round was read yet: settings are those entered, resistances those of the design.</source>
+        <translation>Aucun passage n’a encore été mesuré : réglages saisis, résistances du calcul.</translation>
+    </message>
+    <message>
+        <source>Settings are those of round {1}; resistances are learned from the readings where there are enough, else taken from the design.</source>
+        <translation>Les réglages sont ceux du passage {1} ; les résistances sont apprises des mesures là où il y en a assez, sinon prises du calcul.</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. Excess head, in a section of its own, counts the need of the index circuit alone</source>
+        <translation>La boucle, vannes comme au passage {5}, prend {1} {4} et la pompe fournit {2} {4} : {3} {4} de trop. La hauteur excédentaire, dans sa propre section, ne compte que le besoin du circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>added at the pump, {1} at design</source>
+        <translation>ajouté à la pompe, {1} au nominal</translation>
+    </message>
+    <message>
+        <source>added below {1}, {2} at design</source>
+        <translation>ajouté sous {1}, {2} au nominal</translation>
+    </message>
+    <message>
+        <source>taken away with all below it</source>
+        <translation>supprimé avec tout ce qui est en dessous</translation>
+    </message>
+    <message>
+        <source>{2} at design instead of {1}</source>
+        <translation>{2} au nominal au lieu de {1}</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>
@@ -4692,6 +4720,22 @@
     <message>
         <source>draft until signed</source>
         <translation>projet jusqu’à signature</translation>
+    </message>
+    <message>
+        <source>%1, study of a changed zone.pdf</source>
+        <translation>%1, étude d’une zone modifiée.pdf</translation>
+    </message>
+    <message>
+        <source>A FORECAST, NO READINGS</source>
+        <translation>PRÉVISION, SANS MESURES</translation>
+    </message>
+    <message>
+        <source>Study of a changed zone</source>
+        <translation>Étude d’une zone modifiée</translation>
+    </message>
+    <message>
+        <source>a study, never signed</source>
+        <translation>une étude, jamais signée</translation>
     </message>
 </context>
 <context>
@@ -8001,6 +8045,14 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>Verify a Report</source>
         <translation>Vérifier un rapport</translation>
     </message>
+    <message>
+        <source>Balance report</source>
+        <translation>Rapport d’équilibrage</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; the file is written when that is done.</source>
+        <translation>La boucle s’apprend ; le fichier sera écrit ensuite.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -9170,6 +9222,18 @@ dès</translation>
     <message>
         <source>Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed loop is solved, and what it does to the balance, the pump and the signed report stands here.</source>
         <translation>Tapez à gauche un repère et un débit, puis ajoutez une zone, supprimez-en une ou changez son débit : la boucle modifiée est calculée, et ce que cela fait à l’équilibrage, à la pompe et au rapport signé s’affiche ici.</translation>
+    </message>
+    <message>
+        <source>Save St&amp;udy…</source>
+        <translation>Enregistrer l’ét&amp;ude…</translation>
+    </message>
+    <message>
+        <source>Save Study</source>
+        <translation>Enregistrer l’étude</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Fichiers PDF (*.pdf)</translation>
     </message>
 </context>
 <context>

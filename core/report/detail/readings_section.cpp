@@ -107,7 +107,7 @@ Table pumpReadings(const Source& source) {
         table.rows.push_back(
             {cell(std::to_string(source.roundNumber(reading->round))), cell(timeText(reading->time)),
              cell(pump != nullptr ? pump->tag : std::string()),
-             cell(std::string(project::name(reading->point))), cell(typed(reading->suction), isStruck),
+             wordCell(std::string(project::name(reading->point))), cell(typed(reading->suction), isStruck),
              cell(typed(reading->discharge), isStruck), cell(typed(reading->gaugeRise), isStruck),
              cell(typed(reading->speed), isStruck),
              cell(reading->throttle ? reading->throttle->text() : "", isStruck),
