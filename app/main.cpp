@@ -10,6 +10,7 @@
 #include <unistd.h>
 
 #include "app/commands/run_commands.h"
+#include "ui/language.h"
 #include "ui/report/report_writer.h"
 #include "ui/report/signature_drawing.h"
 #include "ui/report/walk_sheet_writer.h"
@@ -50,6 +51,7 @@ int runCommand(int argc, char** argv, const std::vector<std::string>& arguments)
             setenv("QT_QPA_PLATFORM", "offscreen", 1);
             qInstallMessageHandler(printOnlyCritical);
             application = std::make_unique<QGuiApplication>(argc, argv);
+            ww::ui::useLanguage("en", *application);
         }
     };
     surroundings.writeReport = [&](const ww::report::Report& report, const ww::project::Project& project,

@@ -6,6 +6,7 @@
 ww_packages_to_build=(
     g++ cmake ninja-build ccache lld pkgconf
     qt6-base-dev qt6-charts-dev libqt6opengl6-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
+    qt6-translations-l10n
     libsqlite3-dev libssl-dev zlib1g-dev libeigen3-dev libxlsxwriter-dev libzip-dev libexpat1-dev libcli11-dev nlohmann-json3-dev
     fonts-dejavu-core
 )

@@ -46,7 +46,7 @@ Commands::Commands(QObject* parent)
       previousOpen(make(tr("Go to Pre&vious Open Item"), {QKeySequence("Ctrl+Shift+Up")})),
       newRound(make(tr("&Open New Round…"), {QKeySequence("Ctrl+Shift+N")})),
       closeRound(make(tr("&Close Round…"), {QKeySequence("Ctrl+Shift+W")})),
-      comment(make(tr("Write Co&mment"), {QKeySequence("Ctrl+Alt+C")})),
+      comment(make(tr("&Write Comment"), {QKeySequence("Ctrl+Alt+C")})),
       meter(new QMenu(tr("&Meter"))),
       person(new QMenu(tr("&Person"))),
       readAgain(make(tr("&Read Again"), {QKeySequence("Ctrl+R")})),
@@ -60,19 +60,20 @@ Commands::Commands(QObject* parent)
       moveUp(make(tr("Move Branch U&p the Route"), {QKeySequence("Alt+Shift+Up")})),
       moveDown(make(tr("Move Branch Do&wn the Route"), {QKeySequence("Alt+Shift+Down")})),
       valveTables(make(tr("Enter Valve Ta&bles"), {QKeySequence("Ctrl+Alt+V")})),
-      adjustOrHold(make(tr("&Adjust This Valve"), {QKeySequence("Ctrl+Return"), QKeySequence("Ctrl+Enter")})),
+      adjustOrHold(make(tr("A&djust This Valve"), {QKeySequence("Ctrl+Return"), QKeySequence("Ctrl+Enter")})),
       readReference(make(tr("Read R&eference"), {QKeySequence("Ctrl+B")})),
       readShutValve(make(tr("Read with Valve &Shut"), {QKeySequence("Ctrl+Shift+B")})),
       takeAdvice(make(tr("Take Advised Sett&ing"), {QKeySequence("Ctrl+Shift+T")})),
-      advice(make(tr("Show Ad&vice"), {QKeySequence("Ctrl+I")})),
+      advice(make(tr("Show Adv&ice"), {QKeySequence("Ctrl+I")})),
       convergence(make(tr("Show &Convergence"), {QKeySequence("Ctrl+G")})),
       tableTwin(make(tr("Change Chart and &Table"), {QKeySequence("Ctrl+T")})),
       nextDisplay(make(tr("Switch to Next &Display"), {QKeySequence("Ctrl+Shift+D")})),
       largeTargets(make(tr("Use Lar&ge Targets"), {QKeySequence("Ctrl+Shift+L")})),
       largerText(make(tr("Make Text &Larger"), {QKeySequence("Ctrl++"), QKeySequence("Ctrl+=")})),
-      smallerText(make(tr("Make Text &Smaller"), {QKeySequence("Ctrl+-")})),
-      normalText(make(tr("Reset &Text Size"), {QKeySequence("Ctrl+0")})),
+      smallerText(make(tr("Make Text S&maller"), {QKeySequence("Ctrl+-")})),
+      normalText(make(tr("Reset Te&xt Size"), {QKeySequence("Ctrl+0")})),
       fullScreen(make(tr("Show &Full Screen"), {QKeySequence("F11"), QKeySequence("Ctrl+Shift+F")})),
+      language(new QMenu(tr("Lan&guage"))),
       exportReport(make(tr("&Export Unsigned Draft…"), {QKeySequence("Ctrl+P")})),
       signReport(make(tr("&Sign Report…"), {QKeySequence("Ctrl+Shift+R")})),
       makeCertificate(make(tr("&Make a Certificate…"), {QKeySequence("Ctrl+Shift+C")})),
@@ -85,7 +86,7 @@ Commands::Commands(QObject* parent)
         QString name;
         QString key;
     } kPlaces[] = {{tr("Show &Job"), "Alt+1"},   {tr("Show &System"), "Alt+2"},
-                   {tr("Show &Walk"), "Alt+3"},  {tr("Show Ad&just"), "Alt+4"},
+                   {tr("Show &Walk"), "Alt+3"},  {tr("Sh&ow Adjust"), "Alt+4"},
                    {tr("Show &Pump"), "Alt+5"},  {tr("Show Re&view"), "Alt+6"},
                    {tr("Show &Report"), "Alt+7"}};
     for (const auto& place : kPlaces) {
@@ -136,7 +137,8 @@ void Commands::fill(QMenuBar* bar) {
     QMenu* view = add(tr("Vie&w"), places);
     view->addActions({advice, convergence, tableTwin});
     view->addSeparator();
-    view->addActions({nextDisplay, largeTargets, largerText, smallerText, normalText, fullScreen});
+    view->addActions({nextDisplay, largeTargets, largerText, smallerText, normalText, fullScreen,
+                      language->menuAction()});
     add(tr("Re&port"), {exportReport, signReport, makeCertificate, verifyReport, nullptr, showTruth});
     add(tr("&Help"), {keys, about});
 }

@@ -88,6 +88,7 @@ class Commands : public QObject {
     QAction* smallerText;
     QAction* normalText;
     QAction* fullScreen;
+    QMenu* language;
     // Report
     QAction* exportReport;
     QAction* signReport;

@@ -6,6 +6,7 @@
 
 #include "core/project/names.h"
 #include "ui/text/format.h"
+#include "ui/text/typed_word.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -58,8 +59,7 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
                      reading.cannotBeRead ? tr("cannot be read")
                      : reading.dp         ? text::entered(reading.dp)
                                           : text::entered(reading.flow),
-                     value.isUndone ? tr("undone")
-                                    : QString::fromStdString(std::string(project::name(reading.status))),
+                     value.isUndone ? tr("undone") : text::nameOf(reading.status),
                      QString::fromStdString(value.stored.text()).left(19).replace('T', ' '),
                      QString::fromStdString(value.person),
                      QString::fromStdString(value.label),

@@ -73,7 +73,7 @@ bool createFromTables(QWidget* parent, WorkbookBridge& bridge, const QString& fo
     if (!plan.isAcceptable()) {
         QStringList faults;
         for (const exchange::RowFault& fault : plan.faults) {
-            faults << QString::fromStdString(exchange::text(fault));
+            faults << QString::fromStdString(exchange::placeOf(fault)) + ": " + text::text(fault.fault);
         }
         showTableFaults(parent, faults);
         return false;

@@ -84,6 +84,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     }
     applyLook();
     refreshRecent();
+    fillLanguages();
     refresh();
     showPlace(Walk);
 }
@@ -260,7 +261,7 @@ void MainWindow::refreshCommands() {
     m_commands->undo->setEnabled(!undo.isEmpty());
     m_commands->redo->setEnabled(!redo.isEmpty());
     m_commands->adjustOrHold->setText(place() == Adjust ? tr("&Hold Here, Go to Next Valve")
-                                                        : tr("&Adjust This Valve"));
+                                                        : tr("A&djust This Valve"));
     for (QAction* action : {m_commands->takeFix, m_commands->adjustOrHold, m_commands->readReference,
                             m_commands->readShutValve, m_commands->takeAdvice}) {
         action->setEnabled(isWritable);

@@ -106,6 +106,7 @@ class MainWindow : public QMainWindow {
     void refreshCommands();
     void refreshStrip();
     void refreshRecent();
+    void fillLanguages();
     void refreshPeopleAndMeters();
     void applyLook();
     void setLargeTargets(bool isLarge);

@@ -10,6 +10,7 @@
 #include "ui/places/report/signing_panel.h"
 #include "ui/places/review/review_place.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
@@ -81,8 +82,9 @@ void MainWindow::goToOpenItem(bool isForward) {
     place() == Review ? m_review->showBranch(target) : m_walk->showBranch(target);
     for (const project::Comment& comment : project.comments()) {
         if (comment.branch == target && !comment.answers && !comment.isResolved) {
-            raise(base::Fault{
-                &kCommentHere, balancing::placeText(project, comment), {comment.person, comment.text}});
+            raise(base::Fault{&kCommentHere,
+                              balancing::placeText(project, comment, text::wording()),
+                              {comment.person, comment.text}});
             return;
         }
     }

@@ -7,6 +7,7 @@ namespace ww::ui {
 namespace {
 
 const QString kDisplay = QStringLiteral("view/display");
+const QString kLanguage = QStringLiteral("view/language");
 const QString kTextPoints = QStringLiteral("view/text_points");
 const QString kLargeTargets = QStringLiteral("view/large_targets");
 const QString kRecent = QStringLiteral("files/recent");
@@ -30,6 +31,14 @@ theme::Display Preferences::display() const {
 
 void Preferences::setDisplay(theme::Display display) {
     m_settings.setValue(kDisplay, theme::name(display));
+}
+
+QString Preferences::language() const {
+    return m_settings.value(kLanguage).toString();
+}
+
+void Preferences::setLanguage(const QString& code) {
+    m_settings.setValue(kLanguage, code);
 }
 
 double Preferences::textPoints() const {

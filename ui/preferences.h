@@ -25,6 +25,11 @@ class Preferences {
 
     static constexpr int kLeastPoints = 10;
     static constexpr int kMostPoints = 20;
+
+    /// Code of the language of the screen (ui/language.h); empty: that of the system.
+    QString language() const;
+    void setLanguage(const QString& code);
+
     /// Text size in points, 10 (100 %) to 20 (200 %).
     double textPoints() const;
     void setTextPoints(double points);

@@ -7,6 +7,7 @@
 #include <iostream>
 
 #include "core/base/expects.h"
+#include "ui/language.h"
 #include "ui/main_window.h"
 
 namespace ww::ui {
@@ -62,6 +63,8 @@ int runDesktop(int argc, char** argv) {
     base::SystemClock clock;
     base::RandomIds ids;
     Preferences preferences;
+    useLanguage(preferences.language().isEmpty() ? languageOf(QLocale::system()) : preferences.language(),
+                application);
     const Desk desk{clock, ids, loginName(), QSysInfo::machineHostName().toStdString()};
     // The session ends: what is typed but not entered is stored as well; everything else is on disk already.
     QObject::connect(&application, &QGuiApplication::commitDataRequest, &application, [] {

@@ -7,6 +7,7 @@
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/prediction.h"
 #include "core/balancing/validity.h"
+#include "core/base/term.h"
 
 namespace ww::balancing {
 
@@ -143,12 +144,12 @@ class AimFinder {
     }
     std::string ageText(const std::optional<base::Instant>& at) const {
         if (!at) {
-            return "without a time";
+            return base::term("without a time");
         }
         if (!m_options.now) {
-            return "at " + at->timeOfDay();
+            return base::term("at ") + at->timeOfDay();
         }
-        return minutes(static_cast<double>(m_options.now->seconds - at->seconds)) + " min ago";
+        return minutes(static_cast<double>(m_options.now->seconds - at->seconds)) + base::term(" min ago");
     }
 
     void addBand(AimFlow& made, double others_m3s) const {

@@ -52,9 +52,9 @@ struct Aim {
 inline constexpr base::MessageForm kAimFromModel{
     "aim_from_model", "from the learned loop, {1} wanted here now; turn to the dp, not to the mark"};
 inline constexpr base::MessageForm kAimFromReference{
-    "aim_from_reference", "reference {1} last {2} % of design, read {3}; re-read it before a long step"};
+    "aim_from_reference", "reference {1} last {2} % of design, read {3w}; re-read it before a long step"};
 inline constexpr base::MessageForm kAimFromBranches{
-    "aim_from_branches", "{1} other branches, oldest {2}; right if the others hold"};
+    "aim_from_branches", "{1} other branches, oldest {2w}; right if the others hold"};
 inline constexpr base::MessageForm kAimNoValve{
     "aim_no_valve", "this branch has no valve with a table; it cannot be adjusted here"};
 inline constexpr base::MessageForm kAimNoDesign{"aim_no_design",

@@ -12,20 +12,22 @@ struct UsualLine {
     bool isMandatory;
 };
 constexpr std::array kUsualLines{
-    UsualLine{"Pipework is complete and pressure tested", true},
-    UsualLine{"The loop is flushed and chemically cleaned", true},
-    UsualLine{"Strainers are cleaned and start-up screens are out", true},
-    UsualLine{"The loop is filled and vented at its high points; the pressure with the pumps off is noted",
-              true},
-    UsualLine{"The expansion vessel works and its pre-charge is checked", true},
-    UsualLine{"Pumps turn the right way, are aligned and lubricated", true},
-    UsualLine{"Motor protection is set to the motor's plate", true},
-    UsualLine{"All isolating and balancing valves are open", true},
-    UsualLine{"Bypasses are closed", true},
-    UsualLine{"Control valves stand at full flow through their coils, seen at the valve", true},
-    UsualLine{"The controls hold that position until balancing is done", true},
-    UsualLine{"Chillers or boilers keep their design temperatures", false},
-    UsualLine{"The air side is balanced, where heat is to be checked", false},
+    UsualLine{base::term("Pipework is complete and pressure tested"), true},
+    UsualLine{base::term("The loop is flushed and chemically cleaned"), true},
+    UsualLine{base::term("Strainers are cleaned and start-up screens are out"), true},
+    UsualLine{
+        base::term(
+            "The loop is filled and vented at its high points; the pressure with the pumps off is noted"),
+        true},
+    UsualLine{base::term("The expansion vessel works and its pre-charge is checked"), true},
+    UsualLine{base::term("Pumps turn the right way, are aligned and lubricated"), true},
+    UsualLine{base::term("Motor protection is set to the motor's plate"), true},
+    UsualLine{base::term("All isolating and balancing valves are open"), true},
+    UsualLine{base::term("Bypasses are closed"), true},
+    UsualLine{base::term("Control valves stand at full flow through their coils, seen at the valve"), true},
+    UsualLine{base::term("The controls hold that position until balancing is done"), true},
+    UsualLine{base::term("Chillers or boilers keep their design temperatures"), false},
+    UsualLine{base::term("The air side is balanced, where heat is to be checked"), false},
 };
 
 int lastPosition(const project::Project& project) {
@@ -38,19 +40,21 @@ int lastPosition(const project::Project& project) {
 
 }  // namespace
 
-project::Edit addUsualReadiness(const project::Project& project, base::IdSource& ids) {
+project::Edit addUsualReadiness(const project::Project& project, base::IdSource& ids,
+                                const base::Wording& wording) {
     project::Edit edit;
     edit.label = "usual readiness list";
     int position = lastPosition(project);
     for (const UsualLine& usual : kUsualLines) {
+        const std::string text = wording ? wording(usual.text) : std::string(usual.text);
         const bool isThere =
             std::any_of(project.readiness().begin(), project.readiness().end(),
-                        [&](const project::ReadinessLine& line) { return line.text == usual.text; });
+                        [&](const project::ReadinessLine& line) { return line.text == text; });
         if (!isThere) {
             project::ReadinessLine line;
             line.id = ids.next();
             line.position = ++position;
-            line.text = usual.text;
+            line.text = text;
             line.isMandatory = usual.isMandatory;
             edit.put.emplace_back(std::move(line));
         }

@@ -1,6 +1,7 @@
 // The usual list of what must hold before a loop is surveyed. Not for the gate itself (workbook/).
 #pragma once
 
+#include "core/base/term.h"
 #include "core/project/edit.h"
 #include "core/project/project.h"
 
@@ -9,8 +10,9 @@ namespace ww::balancing {
 /// Puts the usual lines behind those that are there; a line whose words are there already is left out.
 /// What a system must be before it is balanced, after general commissioning practice (common practice, no
 /// source): complete and clean, filled and vented, pumps and motors safe to run, everything open that must
-/// be open.
-project::Edit addUsualReadiness(const project::Project& project, base::IdSource& ids);
+/// be open. `wording` gives their words.
+project::Edit addUsualReadiness(const project::Project& project, base::IdSource& ids,
+                                const base::Wording& wording = {});
 
 /// Adds an empty line, or changes one (the same id): `line.position` 0 takes the next place.
 project::Edit putReadinessLine(const project::Project& project, project::ReadinessLine line);

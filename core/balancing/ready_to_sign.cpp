@@ -4,6 +4,7 @@
 
 #include "core/balancing/checks/check_forms.h"
 #include "core/balancing/witness.h"
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/project/review.h"
 
@@ -93,7 +94,8 @@ void addVerdict(const Assessment& assessment, Lines& lines) {
     } else {
         lines.needsReason({&kSignVerdictOpen,
                            "",
-                           {assessment.verdict == Verdict::NotAccepted ? "not accepted" : "undecidable"}});
+                           {assessment.verdict == Verdict::NotAccepted ? base::term("not accepted")
+                                                                       : base::term("undecidable")}});
     }
     if (assessment.index.isPathFullyOpen) {
         lines.good(kSignIndex);

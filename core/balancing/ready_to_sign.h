@@ -42,11 +42,11 @@ inline constexpr base::MessageForm kSignUnread{
     "sign_unread", "{1} of {2} terminals have neither a reading nor a reason; read them or say why not"};
 inline constexpr base::MessageForm kSignFinalNotAccepted{
     "sign_final_not_accepted",
-    "the final round {1} is {2}; close it, send it and have it accepted by a supervisor"};
+    "the final round {1} is {2w}; close it, send it and have it accepted by a supervisor"};
 inline constexpr base::MessageForm kSignRoundNotAccepted{
     "sign_round_not_accepted", "rounds that are not accepted: {1}; have them accepted or give the reason"};
 inline constexpr base::MessageForm kSignVerdictOpen{
-    "sign_verdict_open", "the final round is {1}; go on balancing, or give the reason why it stays so"};
+    "sign_verdict_open", "the final round is {1w}; go on balancing, or give the reason why it stays so"};
 inline constexpr base::MessageForm kSignIndexOpen{
     "sign_index_open",
     "the index circuit is not fully open along its path; open its valves or give the reason"};

@@ -80,7 +80,8 @@ Edit withdrawRound(const Project& project, const Id& id, std::string reason, Rev
     return withRound(std::move(round), "withdraw");
 }
 
-std::string placeText(const Project& project, const Comment& comment) {
+std::string placeText(const Project& project, const Comment& comment, const base::Wording& wording) {
+    const auto said = [&](std::string_view word) { return wording ? wording(word) : std::string(word); };
     std::string place;
     const auto add = [&](const std::string& part) { place += (place.empty() ? "" : ", ") + part; };
     if (const auto* branch = comment.branch ? project.branches().find(*comment.branch) : nullptr) {
@@ -90,12 +91,12 @@ std::string placeText(const Project& project, const Comment& comment) {
         add(pump->tag);
     }
     if (!comment.field.empty()) {
-        add(comment.field == "dp" ? "DP" : comment.field);
+        add(said(comment.field == "dp" ? base::term("DP") : comment.field.c_str()));
     }
     if (const auto* round = comment.round ? project.rounds().find(*comment.round) : nullptr) {
-        add("round " + std::to_string(round->number));
+        add(said(base::term("round ")) + std::to_string(round->number));
     }
-    return place.empty() ? "job" : place;
+    return place.empty() ? said("job") : place;
 }
 
 Edit addComment(const Project& project, CommentPlace place, std::string text, ReviewContext context) {

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/balancing/assessment.h"
+#include "core/base/term.h"
 #include "core/project/edit.h"
 
 namespace ww::balancing {
@@ -45,8 +46,9 @@ project::Edit answerComment(const project::Project& project, const Id& comment, 
 /// Resolves a first comment with its answers, or opens it again.
 project::Edit resolveComment(const project::Project& project, const Id& comment, bool isResolved,
                              ReviewContext context);
-/// "B-05, DP, round 3" in English, for labels and lists.
-std::string placeText(const project::Project& project, const project::Comment& comment);
+/// "B-05, DP, round 3", for labels and lists.
+std::string placeText(const project::Project& project, const project::Comment& comment,
+                      const base::Wording& wording = {});
 
 /// The branches that wait for somebody, in walking order: with an open comment in any round, or with an open
 /// item (walk.h) of the round that is open.

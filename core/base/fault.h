@@ -10,7 +10,8 @@
 namespace ww::base {
 
 /// One kind of message. Every folder defines its own as constants with static lifetime, next to the code that
-/// uses them. `text` says what is wrong and, after a semicolon, what to do; {1} {2} ... are arguments.
+/// uses them. `text` says what is wrong and, after "; ", what to do; {1} {2} are arguments, {1w} a word
+/// (term.h).
 struct MessageForm {
     std::string_view code;  ///< stable, snake_case, unique in the program; appears in JSON output
     std::string_view text;  ///< English source sentence

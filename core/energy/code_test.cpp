@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/base/term.h"
 #include "core/quantity/measured.h"
 #include "core/quantity/shown_units.h"
 
@@ -80,8 +81,8 @@ CodeTest codeTest(const CodeTestInput& in, const CodeThresholds& thresholds) {
     }
     out.basis.push_back({&kCodeReference,
                          "",
-                         {orYourCode(in.edition, "the adopted energy code"),
-                          orYourCode(in.clause, "its clause on hydronic balancing")}});
+                         {orYourCode(in.edition, base::term("the adopted energy code")),
+                          orYourCode(in.clause, base::term("its clause on hydronic balancing"))}});
     if (!in.exceptionClaimed.empty()) {
         out.basis.push_back({&kCodeClaimed, "", {in.exceptionClaimed}});
     }

@@ -66,7 +66,7 @@ inline constexpr base::MessageForm kCodeFormulaPlate{"code_formula_plate",
                                                      "{1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 "
                                                      "= {5} %; limit = {6} % of the plate"};
 inline constexpr base::MessageForm kCodeReference{
-    "code_reference", "tested by {1}, {2}; the authority having jurisdiction decides"};
+    "code_reference", "tested by {1w}, {2w}; the authority having jurisdiction decides"};
 inline constexpr base::MessageForm kCodeNotNamed{
     "code_not_named",
     "edition and clause of the adopted energy code are not entered; enter them before the report is signed"};

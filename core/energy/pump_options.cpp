@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/base/term.h"
 #include "core/quantity/measured.h"
 #include "core/quantity/shown_units.h"
 
@@ -84,7 +85,7 @@ class Choice {
                 option.efficiency
                     ? m_in.units.text(
                           shaftPower(m_in.designFlow, option.throttled, m_in.density, *option.efficiency), 3)
-                    : std::string("unknown power");
+                    : std::string(base::term("unknown power"));
             option.cautions.push_back({&kThrottleWastes, "", {m_in.units.text(option.throttled), wasted}});
         }
         m_out.options.push_back(std::move(option));

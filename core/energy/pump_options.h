@@ -26,7 +26,7 @@ inline constexpr base::MessageForm kDutyBeyondCurve{
     "design flow lies beyond the last point of the pump's curve at {1}; get the maker's curve for this "
     "flow, no number is computed there"};
 inline constexpr base::MessageForm kThrottleWastes{"pump_throttle_wastes",
-                                                   "the throttle keeps wasting {1} of head, {2} at the "
+                                                   "the throttle keeps wasting {1} of head, {2w} at the "
                                                    "shaft; leave it only where the energy code exempts "
                                                    "the pump"};
 inline constexpr base::MessageForm kTrimOvershoots{"pump_trim_overshoots",

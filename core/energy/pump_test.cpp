@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "core/base/term.h"
 #include "core/energy/power.h"
 #include "core/quantity/measured.h"
 
@@ -23,11 +24,11 @@ constexpr double kLargeZero_Pa = 3450;
 const char* word(FlowWay way) {
     switch (way) {
         case FlowWay::Curve:
-            return "the curve";
+            return base::term("the curve");
         case FlowWay::Meter:
-            return "the meter";
+            return base::term("the meter");
         case FlowWay::Branches:
-            return "the terminals";
+            return base::term("the terminals");
     }
     return "";
 }

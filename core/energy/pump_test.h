@@ -65,7 +65,7 @@ inline constexpr base::MessageForm kCurveFlat{"pump_curve_flat",
 inline constexpr base::MessageForm kCurveUnknown{
     "pump_curve_unknown", "the pump has no usable curve, so it gives no flow; enter at least two points"};
 inline constexpr base::MessageForm kClosureWide{"pump_closure_wide",
-                                                "flow by {1} is {2} and by {3} is {4}, z = {5}: "
+                                                "flow by {1w} is {2} and by {3w} is {4}, z = {5}: "
                                                 "more apart than their uncertainties allow; find "
                                                 "out which is wrong"};
 inline constexpr base::MessageForm kImpellerSuspect{"pump_impeller_suspect",

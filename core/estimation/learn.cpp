@@ -3,6 +3,7 @@
 #include <cmath>
 #include <string>
 
+#include "core/base/term.h"
 #include "core/estimation/detail/fit.h"
 #include "core/quantity/measured.h"
 
@@ -37,7 +38,7 @@ void checkContract(const Learning& learning, const LearnOptions& options) {
 }
 
 std::string written(double number) {
-    return std::isfinite(number) ? quantity::concise(number, 6) : "not a number";
+    return std::isfinite(number) ? quantity::concise(number, 6) : base::term("not a number");
 }
 
 std::vector<base::Fault> faultsOf(const Learning& learning) {

@@ -57,13 +57,16 @@ base::Id ImportContext::idOfRow(project::RecordKind kind, int row) {
     return found->second;
 }
 
-std::string text(const RowFault& fault) {
+std::string placeOf(const RowFault& fault) {
     if (!fault.cell.empty()) {
-        return fault.file + ":" + fault.cell + ": " + base::englishWithSubject(fault.fault);
+        return fault.file + ":" + fault.cell;
     }
     const std::string column = fault.column.empty() ? "-" : fault.column;
-    return fault.file + ":" + std::to_string(std::max(fault.row, 1)) + ":" + column + ": " +
-           base::englishWithSubject(fault.fault);
+    return fault.file + ":" + std::to_string(std::max(fault.row, 1)) + ":" + column;
+}
+
+std::string text(const RowFault& fault) {
+    return placeOf(fault) + ": " + base::englishWithSubject(fault.fault);
 }
 
 ImportPlan readJobFolder(const std::filesystem::path& folder, base::IdSource& ids) {

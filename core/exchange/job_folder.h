@@ -40,8 +40,10 @@ struct RowFault {
     base::Fault fault;
     std::string cell = {};  ///< in a spreadsheet: "readings!F12", or the sheet alone
 };
-/// "FILE:ROW:COLUMN: what is wrong; what to do"; row 1 and column "-" where the file as a whole is meant. In
-/// a spreadsheet "FILE:SHEET!CELL: ...".
+/// "FILE:ROW:COLUMN"; row 1 and column "-" where the file as a whole is meant. In a spreadsheet
+/// "FILE:SHEET!CELL".
+std::string placeOf(const RowFault& fault);
+/// The same with the English message behind it: "FILE:ROW:COLUMN: what is wrong; what to do".
 std::string text(const RowFault& fault);
 
 /// What reading a folder would do. With any fault the edit must not be applied.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string>
 
+#include "core/base/term.h"
 #include "core/fluid/glycol_polynomial.h"
 #include "core/fluid/water_if97.h"
 #include "core/quantity/measured.h"
@@ -24,13 +25,13 @@ struct Limits {
 constexpr Limits limitsOf(FluidKind kind) {
     switch (kind) {
         case FluidKind::EthyleneGlycol:
-            return {"ethylene glycol", 60, -45, 100};
+            return {base::term("ethylene glycol"), 60, -45, 100};
         case FluidKind::PropyleneGlycol:
-            return {"propylene glycol", 60, -45, 100};
+            return {base::term("propylene glycol"), 60, -45, 100};
         case FluidKind::Water:
             break;
     }
-    return {"water", 0, 0, 150};
+    return {base::term("water"), 0, 0, 150};
 }
 
 // A limit typed in another unit (32 F) may miss it by a few last places.

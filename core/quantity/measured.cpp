@@ -1,5 +1,7 @@
 #include "core/quantity/measured.h"
 
+#include "core/base/term.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -105,7 +107,8 @@ base::Result<Measured<PressureDifference>> parseDifference(std::string_view text
     }
     const auto unit = unitText.size() == 1 ? unitFromLetter(unitText.front()) : pressureOrHeadUnit(unitText);
     if (!unit) {
-        return base::Fault{&kUnitUnknown, "", {std::string(unitText), "pressure", pressureSymbols()}};
+        return base::Fault{
+            &kUnitUnknown, "", {std::string(unitText), base::term("pressure"), pressureSymbols()}};
     }
     return measuredDifference(std::move(*digits), *unit, density);
 }

@@ -30,6 +30,10 @@ struct Cell {
     std::optional<balancing::State> state;  ///< drawn as shape and word
     bool isStruck = false;
     bool isOver = false;  ///< the direction of the state's shape: more than the target share
+    /// What `text` says in English, sentence by sentence, for drawing it in another language; empty: the text
+    /// is a name, a number or what a person wrote.
+    std::vector<Statement> parts = {};
+    std::string glue = {};  ///< between the parts
 };
 struct Table {
     base::Fault title;

@@ -6,9 +6,9 @@
 namespace ww::seal {
 
 inline constexpr base::MessageForm kPdfDamaged{
-    "pdf_damaged", "the PDF is damaged or not whole ({1}); ask for the file again from whoever wrote it"};
+    "pdf_damaged", "the PDF is damaged or not whole ({1w}); ask for the file again from whoever wrote it"};
 inline constexpr base::MessageForm kPdfForm{
-    "pdf_form", "the PDF is of a form that is not read here ({1}); give the report as Waterwright wrote it"};
+    "pdf_form", "the PDF is of a form that is not read here ({1w}); give the report as Waterwright wrote it"};
 
 inline constexpr base::MessageForm kKeyFileUnreadable{
     "key_file_unreadable", "this is no PKCS#12 key file; choose a file that ends in .p12 or .pfx"};
@@ -33,7 +33,7 @@ inline constexpr base::MessageForm kKeyUsage{
     "the certificate of {1} is not made for signing documents; use one with digital signature or "
     "non-repudiation among its uses"};
 inline constexpr base::MessageForm kSigningFailed{
-    "signing_failed", "the signature could not be made ({1}); nothing was changed, try another key"};
+    "signing_failed", "the signature could not be made ({1w}); nothing was changed, try another key"};
 inline constexpr base::MessageForm kPassphraseShort{
     "passphrase_short", "the passphrase is shorter than {1} characters; choose a longer one"};
 inline constexpr base::MessageForm kSignerUnnamed{

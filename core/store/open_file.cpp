@@ -2,6 +2,7 @@
 
 #include <fstream>
 
+#include "core/base/term.h"
 #include "core/store/migration.h"
 #include "core/store/schema.h"
 #include "core/store/store_messages.h"
@@ -21,7 +22,7 @@ base::Outcome checkHead(const std::filesystem::path& file) {
     }
     std::ifstream stream(file, std::ios::binary);
     if (!stream) {
-        return base::Fault{&kFileUnreadable, file.string(), {"no right to read it"}};
+        return base::Fault{&kFileUnreadable, file.string(), {base::term("no right to read it")}};
     }
     constexpr std::string_view kMagic("SQLite format 3\0", 16);
     std::string head(kMagic.size(), '\0');

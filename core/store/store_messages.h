@@ -11,10 +11,10 @@ inline constexpr base::MessageForm kFileMissing{"workbook_missing",
 inline constexpr base::MessageForm kFileExists{"workbook_exists",
                                                "a file of this name is there already; choose another name"};
 inline constexpr base::MessageForm kFileUnreadable{
-    "workbook_unreadable", "the file cannot be read ({1}); check its rights and the disk it is on"};
-inline constexpr base::MessageForm kFileUnwritable{
-    "workbook_unwritable",
-    "the file cannot be written ({1}); check its rights, its folder and the free space, nothing was changed"};
+    "workbook_unreadable", "the file cannot be read ({1w}); check its rights and the disk it is on"};
+inline constexpr base::MessageForm kFileUnwritable{"workbook_unwritable",
+                                                   "the file cannot be written ({1w}); check its rights, its "
+                                                   "folder and the free space, nothing was changed"};
 inline constexpr base::MessageForm kFileBusy{
     "workbook_busy", "another program keeps the file locked; close that program and try again"};
 inline constexpr base::MessageForm kFileEmpty{

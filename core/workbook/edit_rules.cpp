@@ -5,6 +5,7 @@
 #include <unordered_map>
 #include <unordered_set>
 
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/workbook/review_rules.h"
 
@@ -265,27 +266,24 @@ class Examination {
             const AnyRecord any = record;
             eachReference(any, [&](RecordKind kind, const Id& id) {
                 if (m_erased.contains(id)) {
-                    refuse(kStillInUse, "", {nameOfErased(kind, id), usedBy(any)});
+                    refuse(kStillInUse, "", {wordFor(kind), nameOfErased(id), usedBy(any), nameFor(any)});
                 }
             });
         }
     }
-    std::string nameOfErased(RecordKind kind, const Id& id) const {
+    std::string nameOfErased(const Id& id) const {
         std::string name;
         eachTable(m_project, [&](const auto& table) {
             if (const auto* record = table.find(id)) {
                 name = project::nameOf(*record);
             }
         });
-        return name.empty() ? std::string("the ") + wordFor(kind) : wordFor(kind) + (" " + name);
+        return name.empty() ? std::string("?") : name;
     }
     std::string usedBy(const AnyRecord& user) const {
         const RecordKind kind = project::kindOf(user);
         const bool isReading = kind == RecordKind::Reading || kind == RecordKind::PumpReading;
-        if (isReading) {
-            return "a reading of " + nameFor(user);
-        }
-        return kind == RecordKind::Branch ? "branch " + nameFor(user) : "a " + wordFor(kind);
+        return isReading ? base::term("a reading of") : wordFor(kind);
     }
 
     /// Names among records of one kind: those put against each other and against those that stay.

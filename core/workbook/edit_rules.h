@@ -12,22 +12,22 @@ namespace ww::workbook {
 
 inline constexpr base::MessageForm kRoundTakesCorrectionsOnly{
     "round_takes_corrections_only",
-    "round {1} is {2} and takes only readings that correct one of its own; say which reading this one "
+    "round {1} is {2w} and takes only readings that correct one of its own; say which reading this one "
     "corrects, or "
     "open a new round"};
 inline constexpr base::MessageForm kRoundAccepted{
     "accepted_round_locked", "round {1} is accepted and takes no more readings; open a new round"};
-inline constexpr base::MessageForm kReadingLocked{
-    "reading_locked",
-    "a reading of round {1}, which is {2}, is neither changed nor removed; enter a reading that corrects it"};
+inline constexpr base::MessageForm kReadingLocked{"reading_locked",
+                                                  "a reading of round {1}, which is {2w}, is neither changed "
+                                                  "nor removed; enter a reading that corrects it"};
 inline constexpr base::MessageForm kRoundLocked{
-    "round_locked", "round {1} is {2} and is neither removed nor numbered anew; open a new round"};
+    "round_locked", "round {1} is {2w} and is neither removed nor numbered anew; open a new round"};
 inline constexpr base::MessageForm kReferenceMissing{
-    "reference_missing", "this refers to a {1} that is not in the job; add it first or choose another"};
+    "reference_missing", "this refers to a {1w} that is not in the job; add it first or choose another"};
 inline constexpr base::MessageForm kStillInUse{
-    "still_in_use", "{1} is still used by {2}; remove that first or let it use another"};
+    "still_in_use", "{1w} {2} is still used by {3w} {4}; remove that first or let it use another"};
 inline constexpr base::MessageForm kNameTaken{"name_taken",
-                                              "there is a {1} of this name already; choose another name"};
+                                              "there is a {1w} of this name already; choose another name"};
 inline constexpr base::MessageForm kRoundNumberTaken{
     "round_number_taken", "there is a round {1} already; give this one another number"};
 inline constexpr base::MessageForm kSequenceTaken{

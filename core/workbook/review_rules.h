@@ -11,9 +11,9 @@
 namespace ww::workbook {
 
 inline constexpr base::MessageForm kRoundStep{
-    "round_step", "round {1} is {2} and cannot become {3}; close it, send it, then have it decided"};
+    "round_step", "round {1} is {2w} and cannot become {3w}; close it, send it, then have it decided"};
 inline constexpr base::MessageForm kWithdrawWithReason{
-    "withdraw_with_reason", "round {1} is {2}, and withdrawing that needs a reason; give it"};
+    "withdraw_with_reason", "round {1} is {2w}, and withdrawing that needs a reason; give it"};
 inline constexpr base::MessageForm kSendBackWithComment{
     "send_back_with_comment",
     "round {1} has no open comment, so nobody would know what to correct; comment on a cell first"};

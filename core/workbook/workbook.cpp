@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/base/term.h"
 #include "core/store/file_steps.h"
 #include "core/store/migration.h"
 #include "core/store/open_file.h"
@@ -301,9 +302,10 @@ Outcome Workbook::saveCopy(const std::filesystem::path& file) const {
     auto lock = store::OwnerLock::take(
         file, {m_state->session.person, m_state->session.machine, ::getpid(), m_state->session.clock.now()});
     if (!lock) {
-        return lock.fault().is(store::kHeldElsewhere)
-                   ? lock.fault()
-                   : Fault{&store::kFileUnwritable, file.string(), {"its folder cannot be written"}};
+        return lock.fault().is(store::kHeldElsewhere) ? lock.fault()
+                                                      : Fault{&store::kFileUnwritable,
+                                                              file.string(),
+                                                              {base::term("its folder cannot be written")}};
     }
     const auto part = store::nameBeside(file);
     Outcome copied = m_state->database.copyInto(part);

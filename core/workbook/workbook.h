@@ -80,7 +80,7 @@ inline constexpr base::MessageForm kCannotKeepBoth{"conflict_not_both",
                                                    "both values cannot stand here; choose one of them"};
 inline constexpr base::MessageForm kChoiceSealed{
     "choice_in_sealed_round",
-    "round {1} is {2}, so nothing in it is chosen; withdraw that first, with a reason"};
+    "round {1} is {2w}, so nothing in it is chosen; withdraw that first, with a reason"};
 
 /// What came of merging another copy.
 struct MergeReport {

@@ -74,6 +74,32 @@ std::vector<MessageInCode> messagesOf(const SourceFile& file) {
     return messages;
 }
 
+std::vector<std::string> termsOf(const SourceFile& file) {
+    std::vector<std::string> terms;
+    const std::string code = withoutComments(file.text);
+    const auto takeLiteral = [&](std::size_t at) {
+        std::string word = joinedLiterals(code, at);
+        if (!word.empty()) {
+            terms.push_back(std::move(word));
+        }
+    };
+    constexpr std::string_view kMark = "term(";
+    for (std::size_t at = code.find(kMark); at != std::string::npos; at = code.find(kMark, at + 1)) {
+        if (isWordAt(code, at, kMark.substr(0, kMark.size() - 1))) {
+            takeLiteral(at + kMark.size());
+        }
+    }
+    constexpr std::string_view kPair = "std::pair{";
+    for (std::size_t at = code.find(kPair); at != std::string::npos; at = code.find(kPair, at + 1)) {
+        const std::size_t comma = code.find(',', at);
+        if (comma != std::string::npos &&
+            code.substr(at, comma - at).find("::", kPair.size()) != std::string::npos) {
+            takeLiteral(comma + 1);
+        }
+    }
+    return terms;
+}
+
 std::vector<Violation> messageViolations(const std::vector<MessageInCode>& messages,
                                          const std::vector<std::string>& plain) {
     std::vector<Violation> violations;

@@ -20,6 +20,10 @@ struct MessageInCode {
 /// The MessageForm constants of one C++ file: MessageForm, a name or none, and literals in braces.
 std::vector<MessageInCode> messagesOf(const SourceFile& file);
 
+/// The words that a file marks for translation, escapes as written: the literals in base::term("..."), and
+/// the words of enumerations in tables of std::pair{Enumeration::Value, "..."}.
+std::vector<std::string> termsOf(const SourceFile& file);
+
 /// Codes that are not snake_case or stand twice, and texts that do not say, behind "; ", what to do. `plain`
 /// are the codes whose texts are statements only.
 std::vector<Violation> messageViolations(const std::vector<MessageInCode>& messages,

@@ -6,6 +6,7 @@
 #include "core/project/units.h"
 #include "core/report/pump_sections.h"
 #include "ui/text/format.h"
+#include "ui/text/words.h"
 
 namespace ww::ui::charts {
 
@@ -86,7 +87,8 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
     for (std::size_t i = 0; i < shown->elements.size(); ++i) {
         const ProfileElement& element = shown->elements[i];
         figure.tableRows.push_back(
-            {QString::number(i + 1), QString::fromStdString(ww::report::nameOf(project, element)),
+            {QString::number(i + 1),
+             text::terms(QString::fromStdString(ww::report::nameOf(project, element))),
              figures(element.after.in(unit)),
              i < other.elements.size() ? figures(other.elements[i].after.in(unit)) : QString(),
              figures(element.atRest.in(unit))});

@@ -52,6 +52,8 @@ void BranchDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     const int alignment = index.data(Qt::TextAlignmentRole).toInt();
     const QString text =
         QFontMetrics(font).elidedText(index.data(Qt::DisplayRole).toString(), Qt::ElideRight, box.width());
+    // Signs and units stay on their side of the digits in a layout from right to left.
+    painter->setLayoutDirection(text.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
     painter->drawText(box, alignment != 0 ? alignment : int(Qt::AlignVCenter | Qt::AlignLeft), text);
 
     if (index == current) {

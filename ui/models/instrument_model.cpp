@@ -280,7 +280,7 @@ QVariant PeopleModel::data(const QModelIndex& index, int role) const {
             case Name:
                 return QString::fromStdString(record.name);
             case Role:
-                return QString::fromStdString(std::string(project::name(record.role)));
+                return text::nameOf(record.role);
             case Certificate:
                 return QString::fromStdString(record.certificate);
             default:

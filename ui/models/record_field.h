@@ -165,9 +165,7 @@ RecordField<Record> reference(const QString& title, std::optional<base::Id> Reco
 template <class Record, class Enumeration>
 RecordField<Record> choice(const QString& title, Enumeration Record::*member) {
     return {title,
-            [member](const project::Project&, const Record& record) {
-                return QString::fromStdString(std::string(project::name(record.*member)));
-            },
+            [member](const project::Project&, const Record& record) { return text::nameOf(record.*member); },
             [member](const project::Project&, Record& record,
                      const QString& typed) -> std::optional<base::Fault> {
                 if (!text::takeWord(record.*member, typed)) {
@@ -181,17 +179,14 @@ RecordField<Record> choice(const QString& title, Enumeration Record::*member) {
 template <class Record>
 RecordField<Record> yesOrNo(const QString& title, bool Record::*member) {
     return {title,
-            [member](const project::Project&, const Record& record) {
-                return record.*member ? QStringLiteral("yes") : QStringLiteral("no");
-            },
+            [member](const project::Project&, const Record& record) { return text::yesOrNo(record.*member); },
             [member](const project::Project&, Record& record,
                      const QString& typed) -> std::optional<base::Fault> {
-                const QString word = typed.toLower();
-                const bool isYes = !word.isEmpty() && QStringLiteral("yes").startsWith(word);
-                if (!isYes && (word.isEmpty() || !QStringLiteral("no").startsWith(word))) {
+                const std::optional<bool> isYes = text::takeYesOrNo(typed);
+                if (!isYes) {
                     return base::Fault{&text::kNotOneOf, {}, {typed.toStdString(), "yes, no"}};
                 }
-                record.*member = isYes;
+                record.*member = *isYes;
                 return {};
             }};
 }

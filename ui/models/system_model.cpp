@@ -5,6 +5,7 @@
 #include "core/project/names.h"
 #include "ui/models/branch_roles.h"
 #include "ui/text/format.h"
+#include "ui/text/typed_word.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -153,7 +154,7 @@ QVariant SystemModel::data(const QModelIndex& index, int role) const {
             return cellText(row, column);
         case Qt::EditRole:
             if (column == Kind) {
-                return QString::fromUtf8(project::name(branch.kind).data());
+                return text::nameOf(branch.kind);
             }
             return column == Design && !branch.designFlow ? QString()
                                                           : cellText(row, column).replace(QChar(0xA0), ' ');

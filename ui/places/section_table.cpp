@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "ui/report/page_builder.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 
@@ -39,7 +40,7 @@ void SectionTable::show(const ww::report::Table& table) {
         const ww::report::Column& shown = table.columns[static_cast<std::size_t>(column)];
         QString title = report::words(shown.heading);
         if (!shown.unit.empty()) {
-            title += '\n' + QString::fromStdString(shown.unit);
+            title += '\n' + text::term(shown.unit);
         }
         const Qt::Alignment side =
             shown.alignment == ww::report::Alignment::Right ? Qt::AlignRight : Qt::AlignLeft;
@@ -50,8 +51,7 @@ void SectionTable::show(const ww::report::Table& table) {
         for (int row = 0; row < rowCount(); ++row) {
             const auto& cells = table.rows[static_cast<std::size_t>(row)];
             const std::size_t at = static_cast<std::size_t>(column);
-            auto* item =
-                new QTableWidgetItem(at < cells.size() ? QString::fromStdString(cells[at].text) : QString());
+            auto* item = new QTableWidgetItem(at < cells.size() ? report::words(cells[at]) : QString());
             item->setTextAlignment(side | Qt::AlignVCenter);
             setItem(row, column, item);
         }

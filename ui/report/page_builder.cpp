@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "ui/report/page_size.h"
+#include "ui/text/words.h"
 #include "ui/theme/mark_shape.h"
 
 namespace ww::ui::report {
@@ -34,9 +35,18 @@ QString headOfWord(QString& word, const QFontMetricsF& metrics, double width) {
 }  // namespace
 
 QString words(const base::Fault& fault) {
-    const std::string source(fault.form->text);
-    const QString translated = QCoreApplication::translate("Message", source.c_str());
-    return QString::fromStdString(base::filledIn(translated.toStdString(), fault.arguments));
+    return text::translated(fault);
+}
+
+QString words(const ww::report::Cell& cell) {
+    if (cell.parts.empty()) {
+        return QString::fromStdString(cell.text);
+    }
+    QStringList parts;
+    for (const base::Fault& part : cell.parts) {
+        parts << text::translated(part);
+    }
+    return parts.join(QString::fromStdString(cell.glue));
 }
 
 double points(double count) {

@@ -11,6 +11,8 @@
 namespace ww::ui::report {
 
 /// The words of a fault as they stand, without a full stop added: for labels, headings and facts.
+/// What a cell of a table says in the language of the screen, without its state.
+QString words(const ww::report::Cell& cell);
 QString words(const base::Fault& fault);
 
 /// The typeface of the report: one that is always installed with the program, so that every report looks the

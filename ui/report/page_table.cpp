@@ -83,8 +83,7 @@ PageBuilder::LaidRow PageBuilder::laidRow(const TableLayout& layout,
     const QFont& font = isBold ? layout.bold : layout.font;
     std::size_t most = 1;
     for (std::size_t i = 0; i < layout.lefts.size() && i < cells.size(); ++i) {
-        const QString text =
-            cells[i].state ? text::word(*cells[i].state) : QString::fromStdString(cells[i].text);
+        const QString text = cells[i].state ? text::word(*cells[i].state) : words(cells[i]);
         const double room = layout.widths[i] - (cells[i].state ? points(11) : 0);
         row.lines.push_back(wrapped(text, font, room));
         most = std::max(most, static_cast<std::size_t>(row.lines.back().size()));
@@ -179,8 +178,7 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
             put(i, line, layout.head, y);
             y += rowLineHeight(layout.head);
         }
-        put(i, QString::fromStdString(layout.table.columns[i].unit), layout.unit,
-            m_y + points(2) + headHeight);
+        put(i, text::term(layout.table.columns[i].unit), layout.unit, m_y + points(2) + headHeight);
     }
     m_y += height;
     addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 1.0, m_tokens.ink);

@@ -32,9 +32,10 @@ constexpr double kReadableScale = 5.5 * kDotsPerPoint / 12.0;
 constexpr double kOverlap = 130;
 constexpr int kMostParts = 24;
 
-QString figureText(const char* text) {
-    return QCoreApplication::translate("Report", text);
-}
+/// The texts of this file.
+struct FigureText {
+    Q_DECLARE_TR_FUNCTIONS(Report)
+};
 
 void addChart(PageBuilder& builder, const Figure& figure, charts::ChartFigure chart, double heightMm) {
     if (chart.isEmpty()) {
@@ -84,7 +85,7 @@ void addOneLine(PageBuilder& builder, const Figure& figure, const ww::report::Re
     const int down = static_cast<int>(std::ceil((all.height() - kOverlap) / (part.height() - kOverlap)));
     if (across * down > kMostParts) {
         builder.paragraph(
-            figureText("The loop is too large to be drawn with its names; section %1 lists every branch.")
+            FigureText::tr("The loop is too large to be drawn with its names; section %1 lists every branch.")
                 .arg(static_cast<int>(ww::report::kFinal)));
         return;
     }
@@ -94,7 +95,7 @@ void addOneLine(PageBuilder& builder, const Figure& figure, const ww::report::Re
                 all.topLeft() + QPointF(x * (part.width() - kOverlap), y * (part.height() - kOverlap));
             const QRectF piece = QRectF(corner, part).intersected(all);
             addPiece(builder,
-                     figureText("Part %1 of %2, from the pump outward, top to bottom")
+                     FigureText::tr("Part %1 of %2, from the pump outward, top to bottom")
                          .arg(y * across + x + 1)
                          .arg(across * down),
                      QString(), drawing, piece, kReadableScale, true);
@@ -124,7 +125,8 @@ void addPhoto(PageBuilder& builder, const Figure& figure, const project::Project
                        if (read.isNull()) {
                            painter.setPen(theme::printTokens().ink);
                            painter.setFont(paperFont(9));
-                           painter.drawText(box, Qt::AlignCenter, figureText("This picture cannot be read."));
+                           painter.drawText(box, Qt::AlignCenter,
+                                            FigureText::tr("This picture cannot be read."));
                            return;
                        }
                        // Paper knows no transparency.

@@ -3,18 +3,26 @@
 #include <QCoreApplication>
 
 namespace ww::ui::report {
+namespace {
+
+/// The texts of this file.
+struct FileNameText {
+    Q_DECLARE_TR_FUNCTIONS(Report)
+};
+
+}  // namespace
 
 QString fileNameOf(const ww::report::Report& report) {
     QString name = QString::fromStdString(report.jobName).trimmed();
     for (const QChar refused : QStringLiteral("/\\:*?\"<>|")) {
         name.replace(refused, '-');
     }
-    const auto words = [](const char* source) { return QCoreApplication::translate("Report", source); };
     if (report.kind == ww::report::ReportKind::Study) {
-        return words("%1, study of a changed zone.pdf").arg(name.isEmpty() ? words("Job") : name);
+        return FileNameText::tr("%1, study of a changed zone.pdf")
+            .arg(name.isEmpty() ? FileNameText::tr("Job") : name);
     }
-    return words("%1, balance report, round %2, revision %3.pdf")
-        .arg(name.isEmpty() ? words("Job") : name)
+    return FileNameText::tr("%1, balance report, round %2, revision %3.pdf")
+        .arg(name.isEmpty() ? FileNameText::tr("Job") : name)
         .arg(report.roundNumber)
         .arg(report.revision);
 }

@@ -43,6 +43,11 @@ QString symbol(Unit unit) {
 
 namespace {
 
+/// The texts of this file.
+struct FormatText {
+    Q_DECLARE_TR_FUNCTIONS(Format)
+};
+
 QString figures(double number) {
     return QString::fromStdString(quantity::significant(number, 3));
 }
@@ -80,17 +85,16 @@ QString percent(quantity::Ratio ratio) {
 
 QString age(const base::Instant& moment, const base::Instant& now) {
     const qint64 seconds = std::max<qint64>(0, now.seconds - moment.seconds);
-    const auto tr = [](const char* text) { return QCoreApplication::translate("Format", text); };
     if (seconds < 60) {
-        return tr("%1 s").arg(seconds);
+        return FormatText::tr("%1 s").arg(seconds);
     }
     if (seconds < 2 * 3600) {
-        return tr("%1 min").arg(seconds / 60);
+        return FormatText::tr("%1 min").arg(seconds / 60);
     }
     if (seconds < 48 * 3600) {
-        return tr("%1 h").arg(seconds / 3600);
+        return FormatText::tr("%1 h").arg(seconds / 3600);
     }
-    return tr("%1 d").arg(seconds / 86400);
+    return FormatText::tr("%1 d").arg(seconds / 86400);
 }
 
 }  // namespace ww::ui::text

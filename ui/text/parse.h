@@ -10,6 +10,8 @@ namespace ww::ui::text {
 
 inline constexpr base::MessageForm kMustBePositive{"must_be_positive",
                                                    "{1} is not above zero; type a value above zero"};
+inline constexpr base::MessageForm kNotAUnitHere{"typed_unit_unknown",
+                                                 "\"{1}\" is not a unit of this value; use one of {2}"};
 inline constexpr base::MessageForm kNotADate{"not_a_date", "\"{1}\" is not a date; write it as 2027-03-31"};
 
 /// Digits and, behind them, a symbol of a unit; both as typed.
@@ -32,9 +34,8 @@ base::Result<quantity::Measured<Q>> parseMeasured(const QString& text, quantity:
     if (!typed.unit.empty()) {
         const auto found = quantity::unitFromSymbol(typed.unit, quantity::dimension(usual));
         if (!found) {
-            return base::Fault{&quantity::kUnitUnknown,
-                               {},
-                               {typed.unit, "this value", quantity::symbolsOf(quantity::dimension(usual))}};
+            return base::Fault{
+                &kNotAUnitHere, {}, {typed.unit, quantity::symbolsOf(quantity::dimension(usual))}};
         }
         unit = *found;
     }

@@ -1,9 +1,14 @@
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
+
+#include "core/base/term.h"
 
 namespace ww::ui::text {
 namespace {
+
+const QString kComma = QStringLiteral(", ");
 
 /// The texts of this file.
 struct WordText {
@@ -12,11 +17,73 @@ struct WordText {
 
 }  // namespace
 
-QString sentence(const base::Fault& fault) {
-    const std::string source(fault.form->text);
+namespace {
+
+/// A word; or one that is written with a space behind it ("valve ") and what follows it, or with a space
+/// before it
+/// (" min ago") and what stands there.
+QString wordAndRest(const QString& text) {
+    const QString whole = term(text.toStdString());
+    if (whole != text) {
+        return whole;
+    }
+    for (qsizetype space = text.lastIndexOf(' '); space > 0; space = text.lastIndexOf(' ', space - 1)) {
+        const QString head = text.left(space + 1);
+        if (const QString shown = term(head.toStdString()); shown != head) {
+            return shown + text.mid(space + 1);
+        }
+        const QString tail = text.mid(space);
+        if (const QString shown = term(tail.toStdString()); shown != tail) {
+            return text.left(space) + shown;
+        }
+    }
+    return text;
+}
+
+/// "round 3" in the language of the screen; names that people gave stay as they are.
+QString subjectOf(const base::Fault& fault) {
+    const QString subject = QString::fromStdString(fault.subject);
+    static const QRegularExpression kRound(QStringLiteral("^round \\d+$"));
+    return kRound.match(subject).hasMatch() ? wordAndRest(subject) : subject;
+}
+
+}  // namespace
+
+QString term(std::string_view word) {
+    return QCoreApplication::translate("Term", std::string(word).c_str());
+}
+
+base::Wording wording() {
+    return [](std::string_view word) { return term(word).toStdString(); };
+}
+
+QString terms(const QString& list) {
+    const QString whole = term(list.toStdString());
+    if (whole != list) {
+        return whole;
+    }
+    QStringList words = list.split(kComma);
+    for (QString& word : words) {
+        word = wordAndRest(word);
+    }
+    return words.join(kComma);
+}
+
+QString translated(const base::Fault& fault) {
+    std::vector<std::string> arguments = fault.arguments;
+    for (std::size_t i = 0; i < arguments.size(); ++i) {
+        if (base::isWordPlace(fault.form->text, i)) {
+            arguments[i] = terms(QString::fromStdString(arguments[i])).toStdString();
+        }
+    }
     // Arguments go in after translation, so that a translator may put them in another order.
-    const QString translated = QCoreApplication::translate("Message", source.c_str());
-    QString filled = QString::fromStdString(base::filledIn(translated.toStdString(), fault.arguments));
+    const std::string source(fault.form->text);
+    const QString sentence = QCoreApplication::translate("Message", source.c_str());
+    return QString::fromStdString(base::filledIn(sentence.toStdString(), arguments));
+}
+
+QString sentence(const base::Fault& fault) {
+    QString filled = translated(fault);
     if (!filled.isEmpty()) {
         filled[0] = filled[0].toUpper();
         if (!filled.endsWith('.') && !filled.endsWith('?')) {
@@ -27,8 +94,7 @@ QString sentence(const base::Fault& fault) {
 }
 
 QString text(const base::Fault& fault) {
-    return fault.subject.empty() ? sentence(fault)
-                                 : QString::fromStdString(fault.subject) + ": " + sentence(fault);
+    return fault.subject.empty() ? sentence(fault) : subjectOf(fault) + ": " + sentence(fault);
 }
 
 QString word(balancing::State state) {

@@ -6,9 +6,19 @@
 #include "core/balancing/aim.h"
 #include "core/balancing/assessment.h"
 #include "core/base/fault.h"
+#include "core/base/term.h"
 
 namespace ww::ui::text {
 
+/// A word of the program (core/base/term.h, the names of enumerations) in the language of the screen; other
+/// text comes back as it is.
+QString term(std::string_view word);
+/// term() for texts that core puts together.
+base::Wording wording();
+/// term() for words with commas between them, also where a tag or a number follows a word: "valve T4".
+QString terms(const QString& list);
+/// A sentence with its arguments in the language of the screen, without its subject.
+QString translated(const base::Fault& fault);
 /// "Subject: what is wrong; what to do." in the language of the screen.
 QString text(const base::Fault& fault);
 /// The same without its subject, beginning with a capital.

@@ -156,7 +156,7 @@ inline constexpr base::MessageForm kFluidUnusable{
     "temperature"};
 inline constexpr base::MessageForm kGlycolWithoutConcentration{
     "glycol_without_concentration",
-    "the fluid is {1} but its concentration is 0 %, so flows are computed as for water; enter the "
+    "the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the "
     "concentration"};
 inline constexpr base::MessageForm kSelfActingInGroup{
     "self_acting_in_group",

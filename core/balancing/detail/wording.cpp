@@ -1,5 +1,6 @@
 #include "core/balancing/detail/wording.h"
 
+#include "core/base/term.h"
 #include "core/quantity/measured.h"
 
 namespace ww::balancing::detail {
@@ -44,7 +45,8 @@ std::string percentText(quantity::Ratio ratio) {
 std::string smallPercentText(double probability) {
     constexpr double kLeast_percent = 0.01;
     const double percent = 100 * probability;
-    return percent < kLeast_percent ? "under 0.01" : quantity::significant(percent, 2);
+    return percent < kLeast_percent ? base::term("under ") + std::string("0.01")
+                                    : quantity::significant(percent, 2);
 }
 
 std::string settingText(quantity::Setting setting) {

@@ -15,7 +15,7 @@ inline constexpr base::MessageForm kLearnStopped{"loop_learn_stopped",
                                                  "the learning was stopped; start it again"};
 inline constexpr base::MessageForm kModelMisfit{
     "model_misfit",
-    "the readings do not fit the loop as designed (probability {1} %); look for a control valve that moves, "
+    "the readings do not fit the loop as designed (probability {1w} %); look for a control valve that moves, "
     "air, a strainer or a pipe that the schedule lacks, the uncertainties given are too small"};
 inline constexpr base::MessageForm kModelNotAsked{
     "model_not_asked",

@@ -23,34 +23,37 @@ std::string placeOf(const Source& source, const Deficiency& deficiency) {
     return place;
 }
 
-std::string readingText(const Source& source, const std::optional<base::Id>& id) {
+/// What a reading says and its round, where there is one.
+void addReading(const Source& source, const std::optional<base::Id>& id, std::vector<base::Fault>& parts) {
     const project::Reading* reading = id ? source.project.readings().find(*id) : nullptr;
-    return reading == nullptr
-               ? std::string()
-               : valueOf(*reading) + ", round " + std::to_string(source.roundNumber(reading->round));
+    if (reading != nullptr) {
+        parts.push_back(
+            say(kReadingInRound, {valueOf(*reading), std::to_string(source.roundNumber(reading->round))}));
+    }
 }
 
-std::string evidenceOf(const Source& source, const Deficiency& deficiency) {
-    std::string evidence = readingText(source, deficiency.reading);
+Cell evidenceOf(const Source& source, const Deficiency& deficiency) {
+    std::vector<base::Fault> parts;
+    addReading(source, deficiency.reading, parts);
     const auto photos =
         std::count_if(source.project.attachments().begin(), source.project.attachments().end(),
                       [&](const project::Attachment& file) { return file.deficiency == deficiency.id; });
     if (photos > 0) {
-        evidence +=
-            (evidence.empty() ? "" : "; ") + std::to_string(photos) + (photos == 1 ? " file" : " files");
+        parts.push_back(say(photos == 1 ? kOneFile : kSeveralFiles, {std::to_string(photos)}));
     }
-    return evidence;
+    return cell(std::move(parts), "; ");
 }
 
-std::string statusOf(const Source& source, const Deficiency& deficiency) {
-    std::string status(project::name(deficiency.status));
+Cell statusOf(const Source& source, const Deficiency& deficiency) {
+    std::vector<base::Fault> parts{word(std::string(project::name(deficiency.status)))};
     if (deficiency.retested) {
-        status += "; tested again " + deficiency.retested->date();
+        parts.push_back(say(kTestedAgain, {deficiency.retested->date()}));
     }
-    for (const std::string& part : {readingText(source, deficiency.retestReading), deficiency.retestResult}) {
-        status += part.empty() ? "" : ": " + part;
+    addReading(source, deficiency.retestReading, parts);
+    if (!deficiency.retestResult.empty()) {
+        parts.push_back(plain(deficiency.retestResult));
     }
-    return status;
+    return cell(std::move(parts), "; ");
 }
 
 Table tableOf(const Source& source, const std::vector<const Deficiency*>& all) {
@@ -72,8 +75,8 @@ Table tableOf(const Source& source, const std::vector<const Deficiency*>& all) {
                      (one->raised ? one->raised->date() : "") + ")";
         }
         table.rows.push_back({cell(std::to_string(one->number)), cell(placeOf(source, *one)), cell(wrong),
-                              cell(one->trade), cell(one->remedy), cell(evidenceOf(source, *one)),
-                              cell(statusOf(source, *one))});
+                              cell(one->trade), cell(one->remedy), evidenceOf(source, *one),
+                              statusOf(source, *one)});
     }
     return table;
 }

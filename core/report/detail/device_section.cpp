@@ -1,4 +1,5 @@
 #include "core/balancing/straight_pipe.h"
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/pump_numbers.h"
 #include "core/report/detail/pump_words.h"
@@ -18,17 +19,15 @@ std::string pipe(const std::optional<base::Decimal>& has, quantity::Ratio needs)
 
 std::vector<Cell> branchRow(const Project& project, const DeviceRow& row) {
     const project::Branch& branch = project.branches()[*row.branch];
-    std::vector<Cell> cells{cell(branch.tag), cell(row.hasDevice     ? std::string(project::name(branch.kind))
-                                                   : row.needsDevice ? "missing"
-                                                                     : "not needed")};
-    std::string policy(project::name(row.policy.policy));
-    if (!row.policy.reason.empty()) {
-        policy += ": " + row.policy.reason;
-    }
-    cells.push_back(cell(policy));
+    std::vector<Cell> cells{cell(branch.tag), wordCell(row.hasDevice ? std::string(project::name(branch.kind))
+                                                       : row.needsDevice ? base::term("missing")
+                                                                         : base::term("not needed"))};
+    const std::string policy(project::name(row.policy.policy));
+    cells.push_back(row.policy.reason.empty() ? wordCell(policy)
+                                              : cell({say(kWordAndText, {policy, row.policy.reason})}, ""));
     if (row.hasDevice) {
         const balancing::StraightPipe straight = balancing::straightPipe(branch);
-        cells.push_back(cell(std::string(project::name(branch.side))));
+        cells.push_back(wordCell(std::string(project::name(branch.side))));
         cells.push_back(cell(pipe(branch.upstreamDiameters, straight.upstreamNeed)));
         cells.push_back(cell(pipe(branch.downstreamDiameters, straight.downstreamNeed)));
         cells.push_back(cell(straight.isRecorded ? PumpNumbers::percent(straight.addedUncertainty, 0)
@@ -64,13 +63,14 @@ Section deviceSection(const project::Project& project, const pump_room::PumpPict
         points += row.missing.size();
         circuits += row.missing.empty() ? 0 : 1;
         for (const base::Fault& one : row.missing) {
-            missing.rows.push_back({cell(one.subject), cell(base::english(one))});
+            missing.rows.push_back({cell(one.subject), cell({base::Fault{one.form, {}, one.arguments}}, "")});
         }
         if (row.branch) {
             table.rows.push_back(branchRow(project, row));
         } else {
             table.rows.push_back(
-                {cell(project.pumps()[*row.pump].tag), cell(row.hasDevice ? "discharge valve" : "missing")});
+                {cell(project.pumps()[*row.pump].tag),
+                 wordCell(row.hasDevice ? base::term("discharge valve") : base::term("missing"))});
             table.rows.back().resize(table.columns.size() - 1);
             table.rows.back().push_back(cell(row.missing.empty() ? "" : std::to_string(row.missing.size())));
         }

@@ -1,3 +1,4 @@
+#include "core/base/term.h"
 #include "core/report/detail/once.h"
 #include "core/report/detail/pump_numbers.h"
 #include "core/report/detail/pump_words.h"
@@ -14,21 +15,21 @@ using energy::CodeTest;
 
 std::string word(const std::optional<CodeDecision>& decision) {
     if (!decision) {
-        return "not decided";
+        return base::term("not decided");
     }
     switch (*decision) {
         case CodeDecision::ExemptSmallMotor:
-            return "exempt: small motor";
+            return base::term("exempt: small motor");
         case CodeDecision::ExemptSmallExcess:
-            return "exempt: small excess";
+            return base::term("exempt: small excess");
         case CodeDecision::MustReduce:
-            return "must be trimmed or slowed";
+            return base::term("must be trimmed or slowed");
     }
     return "";
 }
 
 std::string formWord(bool isPercentOnly) {
-    return isPercentOnly ? "5 % of the plate" : "5 % of the plate or a fixed power";
+    return isPercentOnly ? base::term("5 % of the plate") : base::term("5 % of the plate or a fixed power");
 }
 
 Table formsTable(const Project& project, const pump_room::PumpDecision& decision) {
@@ -40,15 +41,16 @@ Table formsTable(const Project& project, const pump_room::PumpDecision& decision
         column(kFormColumn, 70), column(kExcessPowerColumn, 24, Alignment::Right, numbers.powerUnit()),
         column(kLimitColumn, 20, Alignment::Right, numbers.powerUnit()), column(kDecisionColumn, 50)};
     const auto add = [&](const CodeTest& test, const std::string& form) {
-        table.rows.push_back({cell(form), cell(numbers.power(test.excess)), cell(numbers.power(test.limit)),
-                              cell(word(test.decision))});
+        table.rows.push_back({wordCell(form), cell(numbers.power(test.excess)),
+                              cell(numbers.power(test.limit)), wordCell(word(test.decision))});
     };
     const bool isStated = project.job().codeForm != project::CodeForm::NotStated;
-    add(decision.code, formWord(isPercentOnly) + (isStated ? ", chosen for this job" : ""));
+    add(decision.code,
+        formWord(isPercentOnly) + (isStated ? std::string(", ") + base::term("chosen for this job") : ""));
     if (decision.codeOwnEfficiencies) {
-        add(*decision.codeOwnEfficiencies, "the same, each duty with its own efficiency");
+        add(*decision.codeOwnEfficiencies, base::term("the same, each duty with its own efficiency"));
     }
-    add(decision.codeOtherForm, formWord(!isPercentOnly) + ", for comparison");
+    add(decision.codeOtherForm, formWord(!isPercentOnly) + ", " + base::term("for comparison"));
     return table;
 }
 
@@ -78,7 +80,7 @@ Section energyCodeSection(const project::Project& project, const pump_room::Pump
             {say(kDecisionLabel),
              say(decision.isCodeMet ? kCodeIsMet : kCodeIsNotMet,
                  {decision.isCodeMet && *decision.code.decision == CodeDecision::MustReduce
-                      ? "the pump is reduced already"
+                      ? base::term("the pump is reduced already")
                       : word(decision.code.decision)}),
              decision.isCodeMet ? Mark::Pass : Mark::Fail});
         section.tables.push_back(formsTable(project, decision));

@@ -1,5 +1,6 @@
 #include <map>
 
+#include "core/base/term.h"
 #include "core/project/review.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
@@ -12,12 +13,8 @@ std::string tagOf(const Source& source, const base::Id& branch) {
     return found != nullptr ? found->tag : std::string();
 }
 
-std::string reasonOf(const project::Reading& reading) {
-    return reading.reason.empty() ? std::string(kWithoutReason.text) : reading.reason;
-}
-
-std::vector<Cell> row(std::string about, std::string round, std::string weight, std::string what) {
-    return {cell(std::move(about)), cell(std::move(round)), cell(std::move(weight)), cell(std::move(what))};
+std::vector<Cell> row(std::string about, std::string round, std::string weight, Cell what) {
+    return {cell(std::move(about)), cell(std::move(round)), wordCell(std::move(weight)), std::move(what)};
 }
 
 /// Findings that say the same of several branches stand in one row.
@@ -29,9 +26,12 @@ void addFindings(const Source& source, Table& table) {
             about = tagOf(source, *finding.branch);
         }
         const std::string weight = word(finding.severity);
-        const std::string what =
-            base::english(finding.fault) + (finding.reason.empty() ? "" : " Reason given: " + finding.reason);
-        const auto [found, isNew] = rowOfText.emplace(weight + what, table.rows.size());
+        std::vector<base::Fault> parts{{finding.fault.form, {}, finding.fault.arguments}};
+        if (!finding.reason.empty()) {
+            parts.push_back(say(kReasonGiven, {finding.reason}));
+        }
+        const Cell what = cell(std::move(parts), " ");
+        const auto [found, isNew] = rowOfText.emplace(weight + what.text, table.rows.size());
         if (isNew) {
             table.rows.push_back(row(about, std::to_string(source.last.roundNumber), weight, what));
         } else if (!about.empty()) {
@@ -48,24 +48,26 @@ void addReadings(const Source& source, Table& table) {
         const auto add = [&](std::string weight, const base::MessageForm& form,
                              std::vector<std::string> arguments) {
             table.rows.push_back(
-                row(tag, round, std::move(weight), base::english(say(form, std::move(arguments)))));
+                row(tag, round, std::move(weight), cell({say(form, std::move(arguments))}, "")));
         };
         const project::Reading* earlier =
             reading->supersedes ? source.project.readings().find(*reading->supersedes) : nullptr;
         if (earlier != nullptr) {
             const std::string who = source.person(reading->person);
-            add("corrected", kCorrection,
+            add(base::term("corrected"), who.empty() ? kCorrectionUnknown : kCorrection,
                 {valueOf(*earlier), valueOf(*reading),
-                 reading->time ? reading->time->text() : "a time not written",
-                 who.empty() ? "a person not written" : who});
+                 reading->time ? reading->time->text() : base::term("a time not written"), who});
         }
         if (reading->status == project::ReadingStatus::Struck) {
-            add("struck", kStruck, {valueOf(*reading), reasonOf(*reading)});
+            add(base::term("struck"), reading->reason.empty() ? kStruckSilent : kStruck,
+                {valueOf(*reading), reading->reason});
         } else if (reading->status == project::ReadingStatus::Standing && reading->cannotBeRead) {
-            add("not read", kCannotBeRead, {reasonOf(*reading)});
+            add(base::term("not read"), reading->reason.empty() ? kUnreadSilent : kCannotBeRead,
+                {reading->reason});
         } else if (reading->status == project::ReadingStatus::Standing &&
                    (reading->isDoubtful || !reading->reason.empty())) {
-            add("doubtful", kDoubtfulKept, {valueOf(*reading), reasonOf(*reading)});
+            add(base::term("doubtful"), reading->reason.empty() ? kDoubtfulSilent : kDoubtfulKept,
+                {valueOf(*reading), reading->reason});
         }
     }
 }
@@ -77,15 +79,17 @@ void addComments(const Source& source, Table& table) {
             continue;
         }
         const auto said = [](const base::MessageForm& form, const project::Comment& one) {
-            return base::english(say(form, {one.person.empty() ? "?" : one.person, one.text}));
+            return say(form, {one.person.empty() ? "?" : one.person, one.text});
         };
-        std::string what = said(kCommentRow, comment);
+        std::vector<base::Fault> parts{said(kCommentRow, comment)};
         for (const project::Comment* answer : project::answersTo(source.project, comment.id)) {
-            what += "; " + said(kAnswerPart, *answer);
+            parts.push_back(said(kAnswerPart, *answer));
         }
-        table.rows.push_back(row(comment.branch ? tagOf(source, *comment.branch) : "",
-                                 comment.round ? std::to_string(source.roundNumber(*comment.round)) : "",
-                                 comment.isResolved ? "comment, resolved" : "comment, OPEN", what));
+        table.rows.push_back(
+            row(comment.branch ? tagOf(source, *comment.branch) : "",
+                comment.round ? std::to_string(source.roundNumber(*comment.round)) : "",
+                comment.isResolved ? base::term("comment, resolved") : base::term("comment, OPEN"),
+                cell(std::move(parts), "; ")));
     }
 }
 
@@ -106,10 +110,11 @@ void addOverdue(const Source& source, Table& table) {
     }
     for (const project::Instrument& meter : source.project.instruments()) {
         if (const auto found = late.find(meter.id); found != late.end()) {
-            table.rows.push_back(
-                row(meter.tag, "", "overdue",
-                    base::english(say(kOverdue, {std::to_string(found->second), meter.due->date()})) +
-                        (meter.overdueReason.empty() ? "" : ". Reason given: " + meter.overdueReason)));
+            std::vector<base::Fault> parts{say(kOverdue, {std::to_string(found->second), meter.due->date()})};
+            if (!meter.overdueReason.empty()) {
+                parts.push_back(say(kReasonGiven, {meter.overdueReason}));
+            }
+            table.rows.push_back(row(meter.tag, "", base::term("overdue"), cell(std::move(parts), ". ")));
         }
     }
 }

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/sections.h"
 
@@ -53,7 +54,7 @@ std::string dpText(const Source& source, const BranchResult& result, Notes& note
     std::string text;
     if (reading != nullptr) {
         text = reading->dp             ? typed(*reading->dp)
-               : reading->cannotBeRead ? std::string("not readable")
+               : reading->cannotBeRead ? std::string(base::term("not readable"))
                                        : std::string();
     }
     const auto mark = [&text](bool& isUsed, std::string_view letter) {
@@ -91,8 +92,8 @@ std::vector<Column> columns(const Source& source) {
     const std::string flow = printed(source.display.flowUnit());
     return {column(kTagColumn, 24),
             column(kServesColumn, 44),
-            column(kSettingColumn, 22, Alignment::Right, "of max"),
-            column(kDpColumn, 26, Alignment::Right, "with unit"),
+            column(kSettingColumn, 22, Alignment::Right, base::term("of max")),
+            column(kDpColumn, 26, Alignment::Right, base::term("with unit")),
             column(kFlowColumn, 23, Alignment::Right, flow),
             column(kDesignColumn, 19, Alignment::Right, flow),
             column(kShareColumn, 16, Alignment::Right, "%"),
@@ -138,7 +139,7 @@ Section finalRoundSection(const Source& source) {
             {cell(tag),
              cell(source.branch(index).serves),
              cell(source.settingOfMaximum(index)),
-             cell(dpText(source, result, notes)),
+             wordCell(dpText(source, result, notes)),
              cell(flowText(source, result, notes)),
              cell(display.flow(result.designFlow)),
              cell(display.percent(result.share)),
@@ -151,17 +152,18 @@ Section finalRoundSection(const Source& source) {
     if (source.last.totalFlow && source.last.totalDesign.si() > 0) {
         whole = quantity::Ratio::si(*source.last.totalFlow / source.last.totalDesign);
     }
-    table.totals = {cell("Sum"),
-                    cell("of the terminals"),
-                    {},
-                    {},
-                    cell(display.flow(source.last.totalFlow)),
-                    cell(display.flow(source.last.totalDesign)),
-                    cell(source.last.totalFlow ? "100.0" : ""),
-                    cell("100.0"),
-                    {},
-                    cell(display.percent(whole)),
-                    cell(source.last.spread ? "spread " + display.percent(source.last.spread) + " %" : "")};
+    table.totals = {
+        wordCell(base::term("Sum")),
+        wordCell(base::term("of the terminals")),
+        {},
+        {},
+        cell(display.flow(source.last.totalFlow)),
+        cell(display.flow(source.last.totalDesign)),
+        cell(source.last.totalFlow ? "100.0" : ""),
+        cell("100.0"),
+        {},
+        cell(display.percent(whole)),
+        source.last.spread ? cell({say(kSpreadTotal, {display.percent(source.last.spread)})}, "") : Cell{}};
     table.notes = notes.statements();
     section.tables.push_back(std::move(table));
     return section;

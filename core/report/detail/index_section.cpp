@@ -1,4 +1,5 @@
 #include "core/balancing/index_rivals.h"
+#include "core/base/term.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -64,20 +65,21 @@ Table pathTable(const Source& source) {
     table.title = say(kIndexTable);
     table.columns = {column(kTagColumn, 20),
                      column(kServesColumn, 40),
-                     column(kSettingColumn, 22, Alignment::Right, "of max"),
+                     column(kSettingColumn, 22, Alignment::Right, base::term("of max")),
                      column(kFullyOpenColumn, 20),
-                     column(kDpColumn, 26, Alignment::Right, "with unit"),
+                     column(kDpColumn, 26, Alignment::Right, base::term("with unit")),
                      column(kMinimumColumn, 22, Alignment::Right),
                      column(kFlowColumn, 18, Alignment::Right, flow),
                      column(kOfDesignColumn, 20, Alignment::Right, "%")};
     for (const std::size_t branch : source.last.index.path) {
         const BranchResult& result = source.last.branches[branch];
-        const std::string open = valveOf(source, branch) == nullptr ? "no valve"
-                                 : result.isFullyOpen               ? "yes"
-                                                                    : "no";
+        const std::string open = valveOf(source, branch) == nullptr ? base::term("no valve")
+                                 : result.isFullyOpen               ? base::term("yes")
+                                                                    : base::term("no");
         table.rows.push_back({cell(source.branch(branch).tag), cell(source.branch(branch).serves),
-                              cell(source.settingOfMaximum(branch)), cell(open), cell(dpOf(source, branch)),
-                              cell(typed(minimumOf(source, branch))), cell(source.display.flow(result.flow)),
+                              cell(source.settingOfMaximum(branch)), wordCell(open),
+                              cell(dpOf(source, branch)), cell(typed(minimumOf(source, branch))),
+                              cell(source.display.flow(result.flow)),
                               cell(source.display.percent(result.ofDesign))});
     }
     return table;

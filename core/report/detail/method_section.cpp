@@ -1,7 +1,7 @@
 #include <algorithm>
-#include <cctype>
 #include <map>
 
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
@@ -15,10 +15,10 @@ Fact fluidFact(const Source& source) {
     if (job.fluid == fluid::FluidKind::Water) {
         return {say(kFluidLabel), say(kFluidWater, {typed(job.temperature), density})};
     }
-    std::string name(project::name(job.fluid));
-    name.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(name.front())));
+    const bool isEthylene = job.fluid == fluid::FluidKind::EthyleneGlycol;
     return {say(kFluidLabel),
-            say(kFluidMixture, {name, typed(job.concentration), typed(job.temperature), density})};
+            say(kFluidMixture, {isEthylene ? base::term("Ethylene glycol") : base::term("Propylene glycol"),
+                                typed(job.concentration), typed(job.temperature), density})};
 }
 
 /// "+10" and "-10": the sign says which limit it is.
@@ -32,7 +32,7 @@ Table peopleTable(const Source& source) {
     table.columns = {column(kNameColumn, 40), column(kRoleColumn, 30), column(kFirmColumn, 40),
                      column(kCertificateColumn, 40)};
     for (const project::Person& person : source.project.people()) {
-        table.rows.push_back({cell(person.name), cell(std::string(project::name(person.role))),
+        table.rows.push_back({cell(person.name), wordCell(std::string(project::name(person.role))),
                               cell(person.firm), cell(person.certificate)});
     }
     return table;
@@ -88,7 +88,7 @@ Table valvesTable(const Source& source) {
             [](const auto& left, const auto& right) { return left.setting.value() < right.setting.value(); });
         const bool hasRows = open != valve.rows.end();
         table.rows.push_back(
-            {cell(valve.model), cell(valve.size), cell(std::string(project::name(valve.scale))),
+            {cell(valve.model), cell(valve.size), wordCell(std::string(project::name(valve.scale))),
              cell(hasRows ? open->setting.text() : std::string()),
              cell(hasRows ? printed(valve.coefficientUnit) + " " + open->coefficient.text() : std::string()),
              cell(typed(valve.minimumDp)), cell(typed(valve.accuracy))});

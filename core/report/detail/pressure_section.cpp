@@ -1,3 +1,4 @@
+#include "core/base/term.h"
 #include "core/report/detail/pump_numbers.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
@@ -48,7 +49,7 @@ Table elementsTable(const Project& project, const CircuitProfile& shown, bool is
                      column(isOnReturn ? kReturnOnColumn : kSupplyOnColumn, 40, Alignment::Right, unit),
                      column(kAtRestColumn, 24, Alignment::Right, unit)};
     for (const ProfileElement& element : shown.elements) {
-        table.rows.push_back({cell(nameOf(project, element)),
+        table.rows.push_back({wordCell(nameOf(project, element)),
                               cell(numbers.head(quantity::Head::si(element.height.si()))),
                               cell(numbers.pressure(element.after)), cell(numbers.pressure(element.atRest))});
     }
@@ -58,22 +59,22 @@ Table elementsTable(const Project& project, const CircuitProfile& shown, bool is
 }  // namespace
 
 std::string nameOf(const project::Project& project, const ProfileElement& element) {
-    const std::string tag = element.branch ? " " + project.branches()[*element.branch].tag : std::string();
+    const std::string tag = element.branch ? project.branches()[*element.branch].tag : std::string();
     switch (element.part) {
         case ProfilePart::Pump:
-            return "pump";
+            return base::term("pump");
         case ProfilePart::SupplyRun:
-            return "supply run to" + tag;
+            return base::term("supply run to ") + tag;
         case ProfilePart::ReturnRun:
-            return "return run of" + tag;
+            return base::term("return run of ") + tag;
         case ProfilePart::BranchPath:
-            return "pipe of" + tag;
+            return base::term("pipe of ") + tag;
         case ProfilePart::Unit:
-            return "unit of" + tag;
+            return base::term("unit of ") + tag;
         case ProfilePart::Valve:
-            return "valve" + tag;
+            return base::term("valve ") + tag;
         case ProfilePart::DischargeThrottle:
-            return "discharge valve";
+            return base::term("discharge valve");
     }
     return "";
 }

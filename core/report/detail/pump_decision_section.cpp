@@ -1,3 +1,4 @@
+#include "core/base/term.h"
 #include "core/report/detail/once.h"
 #include "core/report/detail/pump_numbers.h"
 #include "core/report/detail/pump_words.h"
@@ -15,11 +16,11 @@ using pump_room::PumpDecision;
 std::string word(pump_room::HeadSource source) {
     switch (source) {
         case pump_room::HeadSource::Design:
-            return "design losses";
+            return base::term("design losses");
         case pump_room::HeadSource::Learned:
-            return "model learned from readings";
+            return base::term("model learned from readings");
         case pump_room::HeadSource::Measured:
-            return "measured";
+            return base::term("measured");
     }
     return "";
 }
@@ -27,11 +28,11 @@ std::string word(pump_room::HeadSource source) {
 std::string word(energy::PumpAction action) {
     switch (action) {
         case energy::PumpAction::Throttle:
-            return "throttle";
+            return base::term("throttle");
         case energy::PumpAction::Trim:
-            return "trim";
+            return base::term("trim");
         case energy::PumpAction::Slow:
-            return "slow";
+            return base::term("slow");
     }
     return "";
 }
@@ -47,22 +48,24 @@ class Sheet {
         if (m_decision.duty) {
             const pump_room::PresentDuty& duty = *m_decision.duty;
             const std::string percent = PumpNumbers::percent(duty.efficiency);
-            facts.push_back({say(kPresentDutyLabel),
-                             say(kPresentDuty,
-                                 {units.text(duty.flow), units.text(duty.head),
-                                  std::to_string(duty.roundNumber), PumpNumbers::percent(duty.speedFraction),
-                                  duty.shaft ? units.text(*duty.shaft, 3) : std::string("not known"),
-                                  percent.empty() ? std::string("not known") : percent + " %"})});
+            facts.push_back(
+                {say(kPresentDutyLabel),
+                 say(kPresentDuty,
+                     {units.text(duty.flow), units.text(duty.head), std::to_string(duty.roundNumber),
+                      PumpNumbers::percent(duty.speedFraction),
+                      duty.shaft ? units.text(*duty.shaft, 3) : std::string(base::term("not known")),
+                      percent.empty() ? std::string(base::term("not known")) : percent + " %"})});
         }
         if (m_decision.headAvailable) {
             facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.text(*m_decision.headAvailable),
                                                                     units.text(m_decision.designFlow)})});
         }
         if (m_decision.excess) {
-            facts.push_back({say(kExcessLabel), say(kExcessFound, {units.text(*m_decision.excess),
-                                                                   m_decision.presentExcess
-                                                                       ? units.text(*m_decision.presentExcess)
-                                                                       : std::string("not known")})});
+            facts.push_back(
+                {say(kExcessLabel),
+                 say(kExcessFound, {units.text(*m_decision.excess),
+                                    m_decision.presentExcess ? units.text(*m_decision.presentExcess)
+                                                             : std::string(base::term("not known"))})});
         }
         return facts;
     }
@@ -78,15 +81,15 @@ class Sheet {
             const pump_room::RequiredHead& one = m_decision.required[i];
             std::string from = word(one.source);
             if (one.source == pump_room::HeadSource::Measured) {
-                from += ", round " + std::to_string(one.roundNumber);
+                from += std::string(", ") + base::term("round ") + std::to_string(one.roundNumber);
             }
             std::string path;
             for (const std::size_t branch : one.indexPath) {
                 path += (path.empty() ? "" : " → ") + m_project.branches()[branch].tag;
             }
-            table.rows.push_back({cell(from), cell(m_numbers.head(one.head)),
+            table.rows.push_back({wordCell(from), cell(m_numbers.head(one.head)),
                                   cell(m_numbers.head(one.uncertainty)),
-                                  cell(m_decision.counted == i ? "yes" : ""), cell(path)});
+                                  wordCell(m_decision.counted == i ? base::term("yes") : ""), cell(path)});
         }
         return table;
     }
@@ -111,7 +114,8 @@ class Sheet {
             const energy::PumpOption& option = decided.option;
             const bool isSlow = option.action == energy::PumpAction::Slow;
             table.rows.push_back(
-                {cell(word(option.action) + (option.isAllowed ? "" : ", not allowed")),
+                {wordCell(word(option.action) +
+                          (option.isAllowed ? "" : std::string(", ") + base::term("not allowed"))),
                  cell(m_numbers.head(option.head)), cell(m_numbers.head(option.throttled)),
                  cell(m_numbers.power(option.shaft)), cell(PumpNumbers::percent(option.efficiency)),
                  cell(isSlow ? PumpNumbers::percent(option.ratio, 2) : std::string()),
@@ -132,7 +136,7 @@ class Sheet {
                          column(kFlowOffColumn, 18, Alignment::Right, "%")};
         for (const DecidedOption& decided : m_decision.options) {
             if (decided.confirmed) {
-                table.rows.push_back({cell(word(decided.option.action)),
+                table.rows.push_back({wordCell(word(decided.option.action)),
                                       cell(m_numbers.head(decided.option.head)),
                                       cell(m_numbers.head(decided.confirmed->head)),
                                       cell(PumpNumbers::percent(decided.confirmed->headDifference, 2)),

@@ -1,6 +1,7 @@
 #include <cmath>
 
 #include "core/balancing/detail/pump_duty.h"
+#include "core/base/term.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -113,7 +114,7 @@ void addProposal(const Source& source, const PumpProposal& proposal, Section& se
         section.facts.push_back(
             {say(kPowerLabel),
              say(kPowerFormula, {Display::fixed(ratio, 3), Display::fixed(100 * std::abs(1 - ratio), 0),
-                                 ratio < 1 ? "less" : "more"})});
+                                 ratio < 1 ? base::term("less") : base::term("more")})});
     }
 }
 

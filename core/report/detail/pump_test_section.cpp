@@ -1,3 +1,4 @@
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/once.h"
 #include "core/report/detail/pump_numbers.h"
@@ -16,11 +17,11 @@ using pump_room::PumpSheet;
 std::string word(energy::FlowWay way) {
     switch (way) {
         case energy::FlowWay::Curve:
-            return "curve";
+            return base::term("curve");
         case energy::FlowWay::Meter:
-            return "meter";
+            return base::term("meter");
         case energy::FlowWay::Branches:
-            return "terminals";
+            return base::term("terminals");
     }
     return "";
 }
@@ -134,11 +135,11 @@ class TestTables {
                          zero ? Mark::None : Mark::Open});
         if (m_sheet.sheet.impeller) {
             const project::Pump& pump = m_project.pumps()[m_sheet.pump];
-            facts.push_back(
-                {say(kFoundImpellerLabel),
-                 say(kImpellerFound, {m_numbers.units().text(m_sheet.sheet.impeller->diameter),
-                                      pump.impeller ? typed(*pump.impeller) : std::string("nothing")}),
-                 m_sheet.sheet.isImpellerSuspect ? Mark::Fail : Mark::Pass});
+            facts.push_back({say(kFoundImpellerLabel),
+                             say(kImpellerFound, {m_numbers.units().text(m_sheet.sheet.impeller->diameter),
+                                                  pump.impeller ? typed(*pump.impeller)
+                                                                : std::string(base::term("nothing"))}),
+                             m_sheet.sheet.isImpellerSuspect ? Mark::Fail : Mark::Pass});
         }
         return facts;
     }
@@ -159,12 +160,12 @@ class TestTables {
     void eachPoint(Table& table, CellsOf cellsOf) const {
         for (std::size_t i = 0; i < m_sheet.sheet.points.size(); ++i) {
             const PumpPointResult& point = m_sheet.sheet.points[i];
-            std::vector<Cell> row{cell(std::string(project::name(point.kind))),
+            std::vector<Cell> row{wordCell(std::string(project::name(point.kind))),
                                   cell(std::to_string(m_sheet.rounds[i]))};
             bool isEmpty = true;
             for (std::string& text : cellsOf(point)) {
                 isEmpty = isEmpty && text.empty();
-                row.push_back(cell(std::move(text)));
+                row.push_back(wordCell(std::move(text)));
             }
             if (!isEmpty) {
                 table.rows.push_back(std::move(row));

@@ -89,7 +89,7 @@ inline constexpr MessageForm kZeroFound{"report_zero_found", "gauges differ by {
 inline constexpr MessageForm kZeroNotRead{
     "report_zero_not_read", "not read; stop the pump, read both gauges and enter them as pumps off"};
 inline constexpr MessageForm kImpellerFound{"report_impeller_found",
-                                            "{1} by the head at shutoff; the record says {2}"};
+                                            "{1} by the head at shutoff; the record says {2w}"};
 inline constexpr MessageForm kShutoffAllowed{"report_shutoff_allowed", "may be made with the cautions below"};
 inline constexpr MessageForm kShutoffForbidden{"report_shutoff_forbidden",
                                                "must not be made; the cautions say why"};
@@ -98,10 +98,11 @@ inline constexpr MessageForm kTestOrder{
     "Total head = pressure + gauge zero + elevation + velocity head, in the flowing fluid. Flow that counts: "
     "meter, else sum of the terminals, else curve."};
 inline constexpr MessageForm kPresentDuty{
-    "report_present_duty", "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5}, efficiency {6}"};
+    "report_present_duty",
+    "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}"};
 inline constexpr MessageForm kFullSpeed{"report_full_speed", "{1} at the design flow of {2}"};
 inline constexpr MessageForm kExcessFound{"report_excess_found",
-                                          "{1} at full speed, {2} at the speed of the last round"};
+                                          "{1} at full speed, {2w} at the speed of the last round"};
 inline constexpr MessageForm kNotKnown{"report_not_known", "not known"};
 inline constexpr MessageForm kNoDecision{
     "report_no_decision", "No decision can be made yet; see what is missing below, and enter it."};
@@ -113,8 +114,8 @@ inline constexpr MessageForm kCodeTyped{"report_code_typed", "{1}, {2}"};
 inline constexpr MessageForm kCodeUntyped{"report_code_untyped",
                                           "edition and clause are not entered; enter them"};
 inline constexpr MessageForm kNoneClaimed{"report_none_claimed", "none claimed"};
-inline constexpr MessageForm kCodeIsMet{"report_code_is_met", "the clause is met: {1}"};
-inline constexpr MessageForm kCodeIsNotMet{"report_code_is_not_met", "the clause is not met: {1}"};
+inline constexpr MessageForm kCodeIsMet{"report_code_is_met", "the clause is met: {1w}"};
+inline constexpr MessageForm kCodeIsNotMet{"report_code_is_not_met", "the clause is not met: {1w}"};
 inline constexpr MessageForm kProofGiven{
     "report_proof_given",
     "proved: every valve on the index path {1} fully open, one in every group, and the "
@@ -123,9 +124,9 @@ inline constexpr MessageForm kProofMissing{"report_proof_missing",
                                            "not proved, {1} point(s) against it below"};
 inline constexpr MessageForm kWasted{"report_wasted",
                                      "read-and-set leaves {1} across the index valve {2} beyond its open "
-                                     "drop, {3} at the shaft"};
+                                     "drop, {3w} at the shaft"};
 inline constexpr MessageForm kYearSaved{"report_year_saved",
-                                        "{1} kWh and {2} more than with the pump reduced"};
+                                        "{1} kWh and {2w} more than with the pump reduced"};
 inline constexpr MessageForm kReadAndSetReading{
     "report_read_and_set_reading",
     "Read-and-set leaves {1} across {2}, a proportional balance with the pump "
@@ -135,15 +136,15 @@ inline constexpr MessageForm kUnitAir{"report_unit_air",
                                       "water holds {3} and {4} mL/L of air"};
 inline constexpr MessageForm kUnitNoAir{"report_unit_no_air",
                                         "{1} at the unit with the valve on the return, {2} on the supply"};
-inline constexpr MessageForm kLowestAt{"report_lowest_at", "{1}, behind {2}"};
+inline constexpr MessageForm kLowestAt{"report_lowest_at", "{1}, behind {2w}"};
 inline constexpr MessageForm kPressureReading{
     "report_pressure_reading", "The unit of {1} stands at {2} with the pump on and at {3} with it off."};
 inline constexpr MessageForm kDevicesInOrder{"report_devices_in_order", "nothing is missing"};
 inline constexpr MessageForm kDevicesMissing{"report_devices_missing", "{1} point(s) at {2} circuit(s)"};
 inline constexpr MessageForm kNoSetPoint{
     "report_no_set_point", "No dp set-point is on record; enter one where a drive follows a dp sensor."};
-inline constexpr MessageForm kSensorAt{"report_sensor_at", "{1}, {2}"};
-inline constexpr MessageForm kHeldAt{"report_held_at", "{1}; limits {2} to {3}; flow {4}, speed {5}"};
+inline constexpr MessageForm kSensorAt{"report_sensor_at", "{1}, {2w}"};
+inline constexpr MessageForm kHeldAt{"report_held_at", "{1w}; limits {2w} to {3w}; flow {4w}, speed {5w}"};
 inline constexpr MessageForm kIndexThere{"report_index_there", "{1} % of design flow in the last round"};
 
 inline constexpr MessageForm kPumpCan{"report_pump_can", "makes {1} at full speed where {2} are needed"};
@@ -155,6 +156,9 @@ inline constexpr MessageForm kKeepPossible{
     "report_keep_possible", "can be kept as a new revision of the job; the former stays in the history"};
 inline constexpr MessageForm kKeepImpossible{"report_keep_impossible",
                                              "cannot be kept in this job; the reason stands below"};
+
+inline constexpr MessageForm kIndexTag{"report_index_tag", "{1}, index"};
+inline constexpr MessageForm kOpenSetting{"report_open_setting", "{1} open"};
 
 // Cautions.
 inline constexpr MessageForm kTestCaution{

@@ -1,3 +1,4 @@
+#include "core/base/term.h"
 #include "core/report/detail/pump_numbers.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
@@ -20,8 +21,9 @@ Table valvesTable(const Project& project, const pump_room::ReadAndSet& compariso
                      column(kReadAndSetColumn, 26, Alignment::Right, unit)};
     for (const pump_room::ValveLeft& valve : comparison.valves) {
         const project::Branch& branch = project.branches()[valve.branch];
-        table.rows.push_back({cell(branch.tag + (valve.isIndex ? ", index" : "")), cell(branch.serves),
-                              cell(numbers.pressure(valve.open)), cell(numbers.pressure(valve.proportional)),
+        table.rows.push_back({valve.isIndex ? cell({say(kIndexTag, {branch.tag})}, "") : cell(branch.tag),
+                              cell(branch.serves), cell(numbers.pressure(valve.open)),
+                              cell(numbers.pressure(valve.proportional)),
                               cell(numbers.pressure(valve.readAndSet))});
     }
     return table;
@@ -56,7 +58,7 @@ Section readAndSetSection(const project::Project& project, const pump_room::Pump
             {say(kWastedLabel),
              say(kWasted, {units.text(*comparison.wasted), tag,
                            comparison.wastedPower ? units.text(*comparison.wastedPower, 3)
-                                                  : std::string("a power that is not known")})});
+                                                  : std::string(base::term("a power that is not known"))})});
     }
     if (comparison.energy) {
         const std::string currency = project.job().currency;
@@ -64,7 +66,7 @@ Section readAndSetSection(const project::Project& project, const pump_room::Pump
             {say(kYearLabel),
              say(kYearSaved, {PumpNumbers::kilowattHours(comparison.energy),
                               comparison.cost ? PumpNumbers::money(comparison.cost) + " " + currency
-                                              : std::string("a cost that is not known")})});
+                                              : std::string(base::term("a cost that is not known"))})});
     }
     if (index != nullptr) {
         section.figures.push_back({FigureKind::ReadAndSet, say(kReadAndSetFigure),

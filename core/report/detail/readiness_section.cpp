@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
@@ -39,8 +40,9 @@ Section readinessSection(const Source& source) {
                      column(kStateColumn, 22), column(kOwnerColumn, 26),
                      column(kDatesColumn, 20), column(kEvidenceColumn, 40)};
     for (const project::ReadinessLine* line : lines) {
-        table.rows.push_back({cell(line->text), cell(line->isMandatory ? "yes" : "no"),
-                              cell(std::string(project::name(line->state))), cell(line->owner),
+        table.rows.push_back({cell(line->text),
+                              wordCell(line->isMandatory ? base::term("yes") : base::term("no")),
+                              wordCell(std::string(project::name(line->state))), cell(line->owner),
                               cell(line->date ? line->date->date() : ""), cell(line->evidence)});
     }
     section.tables.push_back(std::move(table));

@@ -1,3 +1,4 @@
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
@@ -9,26 +10,25 @@ bool isOut(project::ReadingStatus status) {
     return status != project::ReadingStatus::Standing;
 }
 
-std::string noteOf(const project::Reading& reading) {
-    std::string note;
-    const auto add = [&note](std::string_view text) {
-        if (!text.empty()) {
-            note += note.empty() ? "" : "; ";
-            note += text;
+Cell noteOf(const project::Reading& reading) {
+    std::vector<base::Fault> parts;
+    const auto addIf = [&parts](bool isSo, const char* what) {
+        if (isSo) {
+            parts.push_back(word(what));
         }
     };
-    if (reading.status == project::ReadingStatus::Superseded) {
-        add("superseded");
-    } else if (reading.status == project::ReadingStatus::Struck) {
-        add("struck");
+    addIf(reading.status == project::ReadingStatus::Superseded, base::term("superseded"));
+    addIf(reading.status == project::ReadingStatus::Struck, base::term("struck"));
+    addIf(reading.cannotBeRead, base::term("cannot be read"));
+    addIf(reading.isDoubtful, base::term("doubtful"));
+    addIf(reading.isRepeat, base::term("repeat"));
+    addIf(reading.supersedes.has_value(), base::term("correction"));
+    for (const std::string& text : {reading.reason, reading.note}) {
+        if (!text.empty()) {
+            parts.push_back(plain(text));
+        }
     }
-    add(reading.cannotBeRead ? "cannot be read" : "");
-    add(reading.isDoubtful ? "doubtful" : "");
-    add(reading.isRepeat ? "repeat" : "");
-    add(reading.supersedes ? "correction" : "");
-    add(reading.reason);
-    add(reading.note);
-    return note;
+    return cell(std::move(parts), "; ");
 }
 
 Table branchReadings(const Source& source) {
@@ -40,7 +40,7 @@ Table branchReadings(const Source& source) {
                      column(kTagColumn, 24),
                      column(kSettingColumn, 18, Alignment::Right),
                      column(kDpColumn, 26, Alignment::Right),
-                     column(kFlowColumn, 24, Alignment::Right, "as typed"),
+                     column(kFlowColumn, 24, Alignment::Right, base::term("as typed")),
                      column(kInstrumentColumn, 22),
                      column(kPersonColumn, 34),
                      column(kNoteColumn, 62)};
@@ -53,7 +53,7 @@ Table branchReadings(const Source& source) {
                               cell(reading->setting ? reading->setting->text() : "", isStruck),
                               cell(typed(reading->dp), isStruck), cell(typed(reading->flow), isStruck),
                               cell(source.instrument(reading->instrument)),
-                              cell(source.person(reading->person)), cell(noteOf(*reading))});
+                              cell(source.person(reading->person)), noteOf(*reading)});
     }
     return table;
 }
@@ -107,7 +107,7 @@ Table pumpReadings(const Source& source) {
         table.rows.push_back(
             {cell(std::to_string(source.roundNumber(reading->round))), cell(timeText(reading->time)),
              cell(pump != nullptr ? pump->tag : std::string()),
-             cell(std::string(project::name(reading->point))), cell(typed(reading->suction), isStruck),
+             wordCell(std::string(project::name(reading->point))), cell(typed(reading->suction), isStruck),
              cell(typed(reading->discharge), isStruck), cell(typed(reading->gaugeRise), isStruck),
              cell(typed(reading->speed), isStruck),
              cell(reading->throttle ? reading->throttle->text() : "", isStruck),

@@ -54,6 +54,11 @@ inline constexpr MessageForm kPhotoTaken{"report_photo_taken", "{1}, {2}, {3}."}
 inline constexpr MessageForm kPhotosKept{
     "report_photos_kept", "{1} files are kept in the workbook; the pictures among them follow."};
 
+inline constexpr MessageForm kReadingInRound{"report_reading_in_round", "{1w}, round {2}"};
+inline constexpr MessageForm kOneFile{"report_one_file", "{1} file"};
+inline constexpr MessageForm kSeveralFiles{"report_several_files", "{1} files"};
+inline constexpr MessageForm kTestedAgain{"report_tested_again", "tested again {1}"};
+
 // The witness sample.
 inline constexpr MessageForm kNoWitness{"report_no_witness", "No witness round is on record."};
 inline constexpr MessageForm kWitnessTable{"report_witness_table",
@@ -75,6 +80,7 @@ inline constexpr MessageForm kReportedColumn{"report_reported_column", "Reported
 inline constexpr MessageForm kRereadColumn{"report_reread_column", "Read again"};
 inline constexpr MessageForm kRatioColumn{"report_ratio_column", "Again over reported"};
 inline constexpr MessageForm kWithinColumn{"report_within_column", "Within 10 %"};
+inline constexpr MessageForm kTheSame{"report_the_same", "{1} (the same)"};
 
 // Review and revisions.
 inline constexpr MessageForm kRevisionFirst{"report_revision_first",
@@ -95,6 +101,8 @@ inline constexpr MessageForm kFileColumn{"report_file_column", "File"};
 inline constexpr MessageForm kCertificateColumn{"report_certificate_column", "Certificate"};
 inline constexpr MessageForm kFirmColumn{"report_firm_column", "Firm"};
 inline constexpr MessageForm kNameColumn{"report_name_column", "Name"};
+inline constexpr MessageForm kSelfMade{"report_self_made", "{1} self-made"};
+inline constexpr MessageForm kWithdrawn{"report_withdrawn", "withdrawn: {1}"};
 inline constexpr MessageForm kPeopleTable{"report_people_table", "People"};
 
 // Comments, among the exceptions.

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
@@ -26,8 +27,8 @@ Table reviewTable(const Source& source) {
     for (const base::Id& id : source.walked) {
         const project::Round& round = source.project.rounds().at(id);
         table.rows.push_back({cell(std::to_string(round.number)),
-                              cell(std::string(project::name(round.kind))),
-                              cell(std::string(project::name(round.state))), cell(timeText(round.closed)),
+                              wordCell(std::string(project::name(round.kind))),
+                              wordCell(std::string(project::name(round.state))), cell(timeText(round.closed)),
                               cell(whoWhen(round.sentBy, round.sent)),
                               cell(whoWhen(round.decidedBy, round.decided)), cell(round.reason)});
     }
@@ -46,12 +47,14 @@ Table signaturesTable(const std::vector<const project::SignedReport*>& all) {
                      column(kFileColumn, 40),
                      column(kStatusColumn, 32)};
     for (const project::SignedReport* report : all) {
-        table.rows.push_back(
-            {cell(std::to_string(report->revision)), cell(report->role), cell(report->signer),
-             cell(timeText(report->time)),
-             cell(report->certificate.substr(0, kShown) + (report->isSelfMade ? " self-made" : "")),
-             cell(report->fileName),
-             cell(report->isWithdrawn ? "withdrawn: " + report->reason : "superseded")});
+        table.rows.push_back({cell(std::to_string(report->revision)), wordCell(report->role),
+                              cell(report->signer), cell(timeText(report->time)),
+                              report->isSelfMade
+                                  ? cell({say(kSelfMade, {report->certificate.substr(0, kShown)})}, "")
+                                  : cell(report->certificate.substr(0, kShown)),
+                              cell(report->fileName),
+                              report->isWithdrawn ? cell({say(kWithdrawn, {report->reason})}, "")
+                                                  : wordCell(base::term("superseded"))});
     }
     return table;
 }

@@ -43,6 +43,12 @@ struct Source {
 /// A sentence from a form and its arguments.
 base::Fault say(const base::MessageForm& form, std::vector<std::string> arguments = {});
 Cell cell(std::string text, bool isStruck = false);
+/// Sentences one behind the other.
+Cell cell(std::vector<base::Fault> parts, std::string glue);
+/// Words of the program (base/term.h), with commas between them.
+Cell wordCell(std::string words);
+/// The same as a sentence.
+base::Fault word(std::string words);
 /// A text that stands for itself.
 base::Fault plain(std::string text);
 Column column(const base::MessageForm& heading, double widthShare, Alignment alignment = Alignment::Left,
@@ -54,7 +60,7 @@ std::string word(balancing::Verdict verdict);
 std::string word(balancing::Severity severity);
 /// What a reading says, as typed: "52.7 kPa", "2.1 m³/h", or "cannot be read".
 std::string valueOf(const project::Reading& reading);
-/// The dates on which the readings of a round were taken, "2026-03-02" or "2026-03-02 to 2026-03-04".
+/// The dates on which the readings of a round were taken, "2026-03-02" or "2026-03-02 – 2026-03-04".
 std::string datesOf(const Source& source, const std::optional<base::Id>& round);
 
 Section resultSection(const Source& source, std::size_t exceptionCount);

@@ -1,3 +1,4 @@
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/once.h"
 #include "core/report/detail/pump_numbers.h"
@@ -21,18 +22,20 @@ std::string wordOr(std::string_view word, const char* otherwise) {
 }
 
 void addFacts(const project::SetPoint& record, const pump_room::SetPointSheet& sheet, Section& section) {
-    const std::string place = record.location.empty() ? "place not entered" : record.location;
+    const std::string place = record.location.empty() ? base::term("place not entered") : record.location;
     section.facts.push_back({say(kSensorLabel), say(kSensorAt, {record.sensor, place})});
-    section.facts.push_back({say(kFoundByLabel), plain(wordOr(project::name(record.method), "not stated"))});
-    section.facts.push_back({say(kZeroCheckLabel), plain(typedOr(record.zero, "not read")),
+    section.facts.push_back(
+        {say(kFoundByLabel), detail::word(wordOr(project::name(record.method), base::term("not stated")))});
+    section.facts.push_back({say(kZeroCheckLabel), detail::word(typedOr(record.zero, base::term("not read"))),
                              record.zero ? Mark::None : Mark::Open});
     section.facts.push_back(
         {say(kHeldLabel),
-         say(kHeldAt, {typedOr(record.dp, "not entered"), typedOr(record.lowLimit, "none"),
-                       typedOr(record.highLimit, "none"), typedOr(record.flow, "not read"),
-                       typedOr(record.speed, "not read")}),
+         say(kHeldAt,
+             {typedOr(record.dp, base::term("not entered")), typedOr(record.lowLimit, base::term("none")),
+              typedOr(record.highLimit, base::term("none")), typedOr(record.flow, base::term("not read")),
+              typedOr(record.speed, base::term("not read"))}),
          record.dp ? Mark::None : Mark::Open});
-    section.facts.push_back({say(kResetLabel), plain(std::string(project::name(record.reset)))});
+    section.facts.push_back({say(kResetLabel), detail::word(std::string(project::name(record.reset)))});
     if (sheet.indexOfDesign) {
         section.facts.push_back(
             {say(kIndexThereLabel), say(kIndexThere, {PumpNumbers::percent(sheet.indexOfDesign)})});

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/sections.h"
 
@@ -25,13 +26,14 @@ Table roundsTable(const Source& source) {
         if (round.totalFlow && round.totalDesign.si() > 0) {
             ofDesign = quantity::Ratio::si(*round.totalFlow / round.totalDesign);
         }
-        const std::string all = " of " + std::to_string(round.terminalCount);
+        const std::string all = std::to_string(round.terminalCount);
         table.rows.push_back(
-            {cell(std::to_string(round.roundNumber)), cell(std::string(project::name(round.kind))),
-             cell(datesOf(source, round.round)), cell(std::to_string(round.readCount) + all),
-             cell(std::to_string(round.onShareCount) + all), cell(source.display.percent(round.spread)),
-             cell(source.display.flow(round.totalFlow)), cell(source.display.percent(ofDesign)),
-             cell(word(round.verdict))});
+            {cell(std::to_string(round.roundNumber)), wordCell(std::string(project::name(round.kind))),
+             cell(datesOf(source, round.round)),
+             cell({say(kOfCount, {std::to_string(round.readCount), all})}, ""),
+             cell({say(kOfCount, {std::to_string(round.onShareCount), all})}, ""),
+             cell(source.display.percent(round.spread)), cell(source.display.flow(round.totalFlow)),
+             cell(source.display.percent(ofDesign)), wordCell(word(round.verdict))});
     }
     return table;
 }
@@ -47,7 +49,7 @@ Table sharesTable(const Source& source, std::size_t from, std::size_t to) {
                    Alignment::Right, 16});
     }
     table.columns.push_back(column(kStateColumn, 26));
-    table.totals = {cell("Spread"), cell("largest of any group")};
+    table.totals = {wordCell(base::term("Spread")), wordCell(base::term("largest of any group"))};
     for (const auto& [index, depth] : source.outline()) {
         std::string tag(static_cast<std::size_t>(depth) * 3, ' ');
         tag += source.branch(index).tag;

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/balancing/walk.h"
+#include "core/base/term.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -100,6 +101,24 @@ Cell cell(std::string text, bool isStruck) {
     return Cell{std::move(text), {}, isStruck};
 }
 
+Cell cell(std::vector<base::Fault> parts, std::string glue) {
+    Cell made;
+    for (const base::Fault& part : parts) {
+        made.text += (made.text.empty() ? "" : glue) + base::english(part);
+    }
+    made.parts = std::move(parts);
+    made.glue = std::move(glue);
+    return made;
+}
+
+base::Fault word(std::string words) {
+    return say(kWord, {std::move(words)});
+}
+
+Cell wordCell(std::string words) {
+    return cell({word(std::move(words))}, "");
+}
+
 base::Fault plain(std::string text) {
     return say(kPlain, {std::move(text)});
 }
@@ -119,32 +138,32 @@ std::string timeText(const std::optional<base::Instant>& time) {
 std::string word(Verdict verdict) {
     switch (verdict) {
         case Verdict::Accepted:
-            return "accepted";
+            return base::term("accepted");
         case Verdict::NotAccepted:
-            return "not accepted";
+            return base::term("not accepted");
         case Verdict::Undecidable:
             break;
     }
-    return "undecidable";
+    return base::term("undecidable");
 }
 
 std::string word(Severity severity) {
     switch (severity) {
         case Severity::Note:
-            return "note";
+            return base::term("note");
         case Severity::Warning:
-            return "warning";
+            return base::term("warning");
         case Severity::Error:
-            return "error";
+            return base::term("error");
         case Severity::BlocksSignature:
             break;
     }
-    return "blocks signing";
+    return base::term("blocks signing");
 }
 
 std::string valueOf(const project::Reading& reading) {
     if (reading.cannotBeRead) {
-        return "cannot be read";
+        return base::term("cannot be read");
     }
     if (reading.dp) {
         return typed(*reading.dp);
@@ -152,7 +171,8 @@ std::string valueOf(const project::Reading& reading) {
     if (reading.flow) {
         return typed(*reading.flow);
     }
-    return reading.setting ? "setting " + reading.setting->text() : std::string("no value");
+    return reading.setting ? base::term("setting ") + reading.setting->text()
+                           : std::string(base::term("no value"));
 }
 
 std::string datesOf(const Source& source, const std::optional<base::Id>& round) {
@@ -166,7 +186,7 @@ std::string datesOf(const Source& source, const std::optional<base::Id>& round) 
         first = first.empty() ? date : std::min(first, date);
         last = std::max(last, date);
     }
-    return first == last ? first : first + " to " + last;
+    return first == last ? first : first + " – " + last;
 }
 
 }  // namespace ww::report::detail

@@ -1,4 +1,5 @@
 #include "core/balancing/witness.h"
+#include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
@@ -24,8 +25,8 @@ Fact verdictOf(const project::Round& round, const WitnessResult& result) {
     return {label, say(kWitnessUnfinished, {std::to_string(result.unread), all}), Mark::Open};
 }
 
-std::string marked(std::string name, bool isSame) {
-    return isSame ? name + " (the same)" : name;
+Cell marked(std::string name, bool isSame) {
+    return isSame ? cell({say(kTheSame, {std::move(name)})}, "") : cell(std::move(name));
 }
 
 Table tableOf(const Source& source, const project::Round& round, const WitnessResult& result) {
@@ -52,13 +53,12 @@ Table tableOf(const Source& source, const project::Round& round, const WitnessRe
         table.rows.push_back(
             {cell(branch.tag), cell(branch.serves), cell(source.display.flow(row.reported)),
              cell(source.display.flow(row.reread)), cell(source.display.percent(ratio)),
-             cell(!ratio           ? ""
-                  : row.deviates() ? "NO"
-                                   : "yes"),
-             cell(reading == nullptr ? "" : marked(source.person(reading->person), row.isSameReader)),
-             cell(reading == nullptr
-                      ? ""
-                      : marked(source.instrument(reading->instrument), row.isSameInstrument))});
+             wordCell(!ratio           ? ""
+                      : row.deviates() ? base::term("NO")
+                                       : base::term("yes")),
+             reading == nullptr ? Cell{} : marked(source.person(reading->person), row.isSameReader),
+             reading == nullptr ? Cell{}
+                                : marked(source.instrument(reading->instrument), row.isSameInstrument)});
     }
     return table;
 }

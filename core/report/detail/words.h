@@ -10,6 +10,12 @@ using base::MessageForm;
 
 /// A text that stands for itself: names, numbers, tags.
 inline constexpr MessageForm kPlain{"report_plain", "{1}"};
+/// Words of the program.
+inline constexpr MessageForm kWord{"report_word", "{1w}"};
+inline constexpr MessageForm kWordAndText{"report_word_and_text", "{1w}: {2}"};
+inline constexpr MessageForm kOfCount{"report_of_count", "{1} of {2}"};
+inline constexpr MessageForm kReasonGiven{"report_reason_given", "Reason given: {1}"};
+inline constexpr MessageForm kSpreadTotal{"report_spread_total", "spread {1} %"};
 
 // Titles of sections, tables and figures.
 inline constexpr MessageForm kResultTitle{"report_result_title", "Result"};
@@ -22,7 +28,7 @@ inline constexpr MessageForm kExceptionsTitle{"report_exceptions_title", "Except
 inline constexpr MessageForm kReadingsTitle{"report_readings_title", "Every reading as typed"};
 inline constexpr MessageForm kInstrumentsTable{"report_instruments_table", "Instruments"};
 inline constexpr MessageForm kValvesTable{"report_valves_table", "Balancing valves"};
-inline constexpr MessageForm kFinalTable{"report_final_table", "Round {1} ({2}), {3}"};
+inline constexpr MessageForm kFinalTable{"report_final_table", "Round {1} ({2w}), {3}"};
 inline constexpr MessageForm kRoundsTable{"report_rounds_table", "Rounds"};
 inline constexpr MessageForm kSharesTable{"report_shares_table", "Of target by round, in percent"};
 inline constexpr MessageForm kDutyTable{"report_duty_table", "Duty of each pump by round"};
@@ -125,7 +131,7 @@ inline constexpr MessageForm kUnitsText{
     "report_units_text", "Flow {1}, head {2}; readings keep the unit in which they were typed"};
 inline constexpr MessageForm kFluidWater{"report_fluid_water", "Water at {1}, density {2} kg/m³"};
 inline constexpr MessageForm kFluidMixture{"report_fluid_mixture",
-                                           "{1} {2} by mass at {3}, density {4} kg/m³"};
+                                           "{1w} {2} by mass at {3}, density {4} kg/m³"};
 inline constexpr MessageForm kUncertaintyText{
     "report_uncertainty_text",
     "Standard uncertainties, combined as root of squares (JCGM 100:2008) from instrument, its floor, last "
@@ -163,7 +169,7 @@ inline constexpr MessageForm kImpellerFormula{"report_impeller_formula",
 inline constexpr MessageForm kImpellerBelow{
     "report_impeller_below",
     "D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}: below the least impeller of {5}, so trimming alone cannot do it"};
-inline constexpr MessageForm kPowerFormula{"report_power_formula", "P₂/P₁ = (n₂/n₁)³ = {1}: {2} % {3}"};
+inline constexpr MessageForm kPowerFormula{"report_power_formula", "P₂/P₁ = (n₂/n₁)³ = {1}: {2} % {3w}"};
 inline constexpr MessageForm kAffinityCaution{"report_affinity_caution",
                                               "Caution: the affinity laws are a first estimate, for a loop "
                                               "without static head. A full trim by them tends to cut "
@@ -209,11 +215,16 @@ inline constexpr MessageForm kOtherShorter{"report_other_shorter",
 // Section 7.
 inline constexpr MessageForm kNoExceptions{"report_no_exceptions",
                                            "No finding, doubtful reading, correction or overdue instrument."};
-inline constexpr MessageForm kDoubtfulKept{"report_doubtful_kept", "doubtful reading {1} kept: {2}"};
-inline constexpr MessageForm kWithoutReason{"report_without_reason", "no reason given"};
-inline constexpr MessageForm kCorrection{"report_correction", "{1} corrected to {2} at {3} by {4}"};
-inline constexpr MessageForm kStruck{"report_struck", "{1} struck: {2}"};
+inline constexpr MessageForm kDoubtfulKept{"report_doubtful_kept", "doubtful reading {1w} kept: {2}"};
+inline constexpr MessageForm kDoubtfulSilent{"report_doubtful_silent",
+                                             "doubtful reading {1w} kept: no reason given"};
+inline constexpr MessageForm kCorrection{"report_correction", "{1w} corrected to {2w} at {3w} by {4}"};
+inline constexpr MessageForm kCorrectionUnknown{"report_correction_unknown",
+                                                "{1w} corrected to {2w} at {3w} by a person not written"};
+inline constexpr MessageForm kStruck{"report_struck", "{1w} struck: {2}"};
+inline constexpr MessageForm kStruckSilent{"report_struck_silent", "{1w} struck: no reason given"};
 inline constexpr MessageForm kCannotBeRead{"report_cannot_be_read", "could not be read: {1}"};
+inline constexpr MessageForm kUnreadSilent{"report_unread_silent", "could not be read: no reason given"};
 inline constexpr MessageForm kOverdue{"report_overdue",
                                       "{1} readings were taken after its calibration ran out on {2}"};
 

@@ -33,15 +33,14 @@ Table branchTable(const WhatIf& whatIf) {
             continue;
         }
         const project::Branch& record = whatIf.project.branches()[branch.branch];
-        std::string setting = settingText(branch.setting);
-        if (branch.isFullyOpen && !setting.empty()) {
-            setting += " open";
-        }
-        table.rows.push_back({cell(record.tag), cell(record.serves), cell(numbers.flow(branch.flowBefore)),
-                              cell(PumpNumbers::percent(branch.ofTargetBefore, 0)),
-                              cell(PumpNumbers::percent(branch.ofDesignBefore, 0)),
-                              cell(settingText(branch.present)), cell(setting),
-                              cell(numbers.pressure(branch.dp))});
+        const std::string setting = settingText(branch.setting);
+        table.rows.push_back(
+            {cell(record.tag), cell(record.serves), cell(numbers.flow(branch.flowBefore)),
+             cell(PumpNumbers::percent(branch.ofTargetBefore, 0)),
+             cell(PumpNumbers::percent(branch.ofDesignBefore, 0)), cell(settingText(branch.present)),
+             branch.isFullyOpen && !setting.empty() ? cell({say(kOpenSetting, {setting})}, "")
+                                                    : cell(setting),
+             cell(numbers.pressure(branch.dp))});
     }
     return table;
 }

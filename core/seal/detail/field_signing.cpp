@@ -5,6 +5,7 @@
 #include "core/base/digest.h"
 #include "core/base/expects.h"
 #include "core/base/hex.h"
+#include "core/base/term.h"
 #include "core/seal/detail/byte_view.h"
 #include "core/seal/detail/cms.h"
 #include "core/seal/detail/identity_state.h"
@@ -61,7 +62,7 @@ base::Outcome fill(std::string& file, std::size_t place, const Identity& identit
     const std::string numbers =
         std::to_string(before) + " " + std::to_string(behind) + " " + std::to_string(file.size() - behind);
     if (numbers.size() > 3 * kNumberWidth + 2) {
-        return base::Fault{&kSigningFailed, {}, {"the report is too large"}};
+        return base::Fault{&kSigningFailed, {}, {base::term("the report is too large")}};
     }
     file.replace(range + kByteRange.size(), numbers.size(), numbers);
     const std::string_view bytes = file;
@@ -102,7 +103,7 @@ base::Result<std::string> signField(const PdfDocument& document, PdfUpdate& upda
     const auto root = document.trailer().reference("Root");
     const auto catalog = document.catalog();
     if (!size || !catalog || catalog->dictionary() == nullptr) {
-        return base::Fault{&kPdfDamaged, {}, {"field"}};
+        return base::Fault{&kPdfDamaged, {}, {base::term("field")}};
     }
     if (!room) {
         return base::Fault{&kSigningFailed, {}, {identity.facts().name}};

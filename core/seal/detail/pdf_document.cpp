@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/base/term.h"
 #include "core/seal/detail/pdf_parser.h"
 #include "core/seal/seal_messages.h"
 
@@ -121,14 +122,14 @@ base::Result<PdfDocument> PdfDocument::open(std::string_view bytes) {
     PdfDocument document(bytes);
     for (std::size_t at = *offset;;) {
         if (at < bytes.size() && !bytes.substr(at).starts_with("xref")) {
-            return base::Fault{&kPdfForm, {}, {"no cross-reference table"}};
+            return base::Fault{&kPdfForm, {}, {base::term("no cross-reference table")}};
         }
         auto section = readSection(bytes, at);
         if (!section) {
             return damaged("cross-reference table at byte " + std::to_string(at));
         }
         if (section->trailer.find("XRefStm") != nullptr || section->trailer.find("Encrypt") != nullptr) {
-            return base::Fault{&kPdfForm, {}, {"encrypted, or with cross-reference streams"}};
+            return base::Fault{&kPdfForm, {}, {base::term("encrypted, or with cross-reference streams")}};
         }
         const PdfObject* previous = section->trailer.find("Prev");
         const bool isOldest = previous == nullptr;
@@ -138,7 +139,7 @@ base::Result<PdfDocument> PdfDocument::open(std::string_view bytes) {
             return document;
         }
         if (document.m_sections.size() >= kMostRevisions) {
-            return base::Fault{&kPdfForm, {}, {"too many revisions"}};
+            return base::Fault{&kPdfForm, {}, {base::term("too many revisions")}};
         }
         // Updates only ever point backward, so a chain that does not is damaged, and no chain is endless.
         if (next < 0 || static_cast<std::size_t>(next) >= at) {

@@ -127,7 +127,7 @@ QString DeficiencyPage::text(int row, int column) const {
         case Trade:
             return QString::fromStdString(shown.trade);
         case Status:
-            return QString::fromStdString(std::string(project::name(shown.status)));
+            return text::nameOf(shown.status);
         case Raised:
             return dateText(shown.raised);
         default:

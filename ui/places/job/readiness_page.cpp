@@ -58,7 +58,8 @@ ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, Q
     connect(m_table, &EntryTable::resized, this, &ReadinessPage::fitColumns);
     connect(m_usual, &QPushButton::clicked, this, [this] {
         balancing::ReviewContext context = m_bridge.reviewContext();
-        m_bridge.tellOrClear(m_bridge.apply(balancing::addUsualReadiness(m_bridge.project(), context.ids)));
+        m_bridge.tellOrClear(
+            m_bridge.apply(balancing::addUsualReadiness(m_bridge.project(), context.ids, text::wording())));
     });
     connect(m_add, &QPushButton::clicked, this, [this] {
         project::ReadinessLine made;
@@ -100,7 +101,7 @@ QString ReadinessPage::text(int row, int column) const {
         case Mandatory:
             return line.isMandatory ? tr("yes") : tr("no");
         case State:
-            return QString::fromStdString(std::string(project::name(line.state)));
+            return text::nameOf(line.state);
         case Owner:
             return QString::fromStdString(line.owner);
         case Date:

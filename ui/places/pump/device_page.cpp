@@ -6,6 +6,7 @@
 
 #include "core/report/pump_sections.h"
 #include "ui/places/pump/section_page.h"
+#include "ui/text/typed_word.h"
 #include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
@@ -15,17 +16,16 @@ namespace {
 using project::Branch;
 
 std::vector<RecordField<Branch>> deviceFields() {
-    const auto tr = [](const char* text) { return DevicePage::tr(text); };
     return {
-        fields::words(tr("Tag"), &Branch::tag),
-        fields::choice(tr("Side"), &Branch::side),
-        fields::choice(tr("Before it"), &Branch::disturbance),
-        fields::number(tr("D before"), &Branch::upstreamDiameters, FieldSign::NotNegative),
-        fields::number(tr("D behind"), &Branch::downstreamDiameters, FieldSign::NotNegative),
-        fields::measured(tr("Height"), &Branch::elevation, fields::lengthUnit),
-        fields::choice(tr("Dealt with as"), &Branch::policy),
-        fields::words(tr("Reason"), &Branch::policyReason),
-        fields::words(tr("Notes"), &Branch::notes),
+        fields::words(DevicePage::tr("Tag"), &Branch::tag),
+        fields::choice(DevicePage::tr("Side"), &Branch::side),
+        fields::choice(DevicePage::tr("Before it"), &Branch::disturbance),
+        fields::number(DevicePage::tr("D before"), &Branch::upstreamDiameters, FieldSign::NotNegative),
+        fields::number(DevicePage::tr("D behind"), &Branch::downstreamDiameters, FieldSign::NotNegative),
+        fields::measured(DevicePage::tr("Height"), &Branch::elevation, fields::lengthUnit),
+        fields::choice(DevicePage::tr("Dealt with as"), &Branch::policy),
+        fields::words(DevicePage::tr("Reason"), &Branch::policyReason),
+        fields::words(DevicePage::tr("Notes"), &Branch::notes),
     };
 }
 
@@ -68,11 +68,11 @@ DevicePage::DevicePage(WorkbookBridge& bridge, QWidget* parent)
     splitter->setChildrenCollapsible(false);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 4, 4);
-    auto* hint = new QLabel(tr("D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word "
-                               "or its first letters.")
-                                .arg(QString::fromStdString(project::namesOf<project::Disturbance>()),
-                                     QString::fromStdString(project::namesOf<project::BalancingPolicy>())),
-                            this);
+    auto* hint =
+        new QLabel(tr("D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word "
+                      "or its first letters.")
+                       .arg(text::namesOf<project::Disturbance>(), text::namesOf<project::BalancingPolicy>()),
+                   this);
     hint->setWordWrap(true);
     column->addWidget(hint);
     column->addWidget(splitter, 1);

@@ -6,6 +6,7 @@
 
 #include "core/report/pump_sections.h"
 #include "ui/places/pump/section_page.h"
+#include "ui/text/typed_word.h"
 
 namespace ww::ui {
 
@@ -18,23 +19,23 @@ constexpr base::MessageForm kPumpUnknown{"set_point_pump_unknown",
 
 std::vector<RecordField<SetPoint>> setPointFields() {
     using fields::measured;
-    const auto tr = [](const char* text) { return SetPointPage::tr(text); };
     const FieldSign least = FieldSign::NotNegative;
     return {
-        fields::words(tr("Sensor"), &SetPoint::sensor),
-        fields::reference(tr("Pump"), &SetPoint::pump, &project::Project::pumps, kPumpUnknown),
-        fields::words(tr("Place in the loop"), &SetPoint::location),
-        fields::choice(tr("Found by"), &SetPoint::method),
-        measured(tr("Zero, pumps off"), &SetPoint::zero, fields::pressureUnit),
-        measured(tr("Dp set-point"), &SetPoint::dp, fields::pressureUnit, FieldSign::Positive),
-        measured(tr("Flow there"), &SetPoint::flow, text::flowUnit, least),
-        measured(tr("Speed there"), &SetPoint::speed, quantity::Unit::RevolutionPerMinute, least),
-        fields::choice(tr("Reset law"), &SetPoint::reset),
-        measured(tr("Margin"), &SetPoint::margin, fields::pressureUnit),
-        measured(tr("Low limit"), &SetPoint::lowLimit, fields::pressureUnit, least),
-        measured(tr("High limit"), &SetPoint::highLimit, fields::pressureUnit, least),
-        fields::words(tr("Set by"), &SetPoint::setBy),
-        fields::words(tr("Note"), &SetPoint::note),
+        fields::words(SetPointPage::tr("Sensor"), &SetPoint::sensor),
+        fields::reference(SetPointPage::tr("Pump"), &SetPoint::pump, &project::Project::pumps, kPumpUnknown),
+        fields::words(SetPointPage::tr("Place in the loop"), &SetPoint::location),
+        fields::choice(SetPointPage::tr("Found by"), &SetPoint::method),
+        measured(SetPointPage::tr("Zero, pumps off"), &SetPoint::zero, fields::pressureUnit),
+        measured(SetPointPage::tr("Dp set-point"), &SetPoint::dp, fields::pressureUnit, FieldSign::Positive),
+        measured(SetPointPage::tr("Flow there"), &SetPoint::flow, text::flowUnit, least),
+        measured(SetPointPage::tr("Speed there"), &SetPoint::speed, quantity::Unit::RevolutionPerMinute,
+                 least),
+        fields::choice(SetPointPage::tr("Reset law"), &SetPoint::reset),
+        measured(SetPointPage::tr("Margin"), &SetPoint::margin, fields::pressureUnit),
+        measured(SetPointPage::tr("Low limit"), &SetPoint::lowLimit, fields::pressureUnit, least),
+        measured(SetPointPage::tr("High limit"), &SetPoint::highLimit, fields::pressureUnit, least),
+        fields::words(SetPointPage::tr("Set by"), &SetPoint::setBy),
+        fields::words(SetPointPage::tr("Note"), &SetPoint::note),
     };
 }
 
@@ -74,10 +75,10 @@ SetPointPage::SetPointPage(WorkbookBridge& bridge, QWidget* parent)
     auto* left = new QVBoxLayout;
     left->addLayout(buttons);
     left->addWidget(m_table, 1);
-    auto* hint = new QLabel(tr("Found by: %1. Reset law: %2. Type a word or its first letters.")
-                                .arg(QString::fromStdString(project::namesOf<project::SetPointMethod>()),
-                                     QString::fromStdString(project::namesOf<project::ResetLaw>())),
-                            this);
+    auto* hint =
+        new QLabel(tr("Found by: %1. Reset law: %2. Type a word or its first letters.")
+                       .arg(text::namesOf<project::SetPointMethod>(), text::namesOf<project::ResetLaw>()),
+                   this);
     hint->setWordWrap(true);
     left->addWidget(hint);
     auto* row = new QHBoxLayout(this);

@@ -27,27 +27,26 @@ constexpr std::array kPoints{PumpPoint::Static,   PumpPoint::Shutoff,
 
 std::vector<RecordField<PumpReading>> testFields() {
     using fields::measured;
-    const auto tr = [](const char* text) { return TestPage::tr(text); };
     const FieldSign least = FieldSign::NotNegative;
     return {
-        measured(tr("Suction"), &PumpReading::suction, fields::gaugeUnit),
-        measured(tr("Discharge"), &PumpReading::discharge, fields::gaugeUnit),
-        measured(tr("Or rise, one gauge"), &PumpReading::gaugeRise, fields::gaugeUnit),
-        measured(tr("Speed"), &PumpReading::speed, Unit::RevolutionPerMinute, least),
-        fields::number(tr("Discharge valve at"), &PumpReading::throttle, least),
-        measured(tr("Flow by meter"), &PumpReading::flow, text::flowUnit, least),
-        measured(tr("Volts, phases 1-2"), &PumpReading::volts, Unit::Volt, least),
-        measured(tr("Volts, phases 2-3"), &PumpReading::voltsSecond, Unit::Volt, least),
-        measured(tr("Volts, phases 3-1"), &PumpReading::voltsThird, Unit::Volt, least),
-        measured(tr("Amps, phase 1"), &PumpReading::amps, Unit::Ampere, least),
-        measured(tr("Amps, phase 2"), &PumpReading::ampsSecond, Unit::Ampere, least),
-        measured(tr("Amps, phase 3"), &PumpReading::ampsThird, Unit::Ampere, least),
-        measured(tr("Power factor"), &PumpReading::powerFactor, Unit::One, least),
-        measured(tr("Input power"), &PumpReading::power, Unit::Kilowatt, least),
-        fields::reference(tr("Gauge"), &PumpReading::instrument, &project::Project::instruments,
+        measured(TestPage::tr("Suction"), &PumpReading::suction, fields::gaugeUnit),
+        measured(TestPage::tr("Discharge"), &PumpReading::discharge, fields::gaugeUnit),
+        measured(TestPage::tr("Or rise, one gauge"), &PumpReading::gaugeRise, fields::gaugeUnit),
+        measured(TestPage::tr("Speed"), &PumpReading::speed, Unit::RevolutionPerMinute, least),
+        fields::number(TestPage::tr("Discharge valve at"), &PumpReading::throttle, least),
+        measured(TestPage::tr("Flow by meter"), &PumpReading::flow, text::flowUnit, least),
+        measured(TestPage::tr("Volts, phases 1-2"), &PumpReading::volts, Unit::Volt, least),
+        measured(TestPage::tr("Volts, phases 2-3"), &PumpReading::voltsSecond, Unit::Volt, least),
+        measured(TestPage::tr("Volts, phases 3-1"), &PumpReading::voltsThird, Unit::Volt, least),
+        measured(TestPage::tr("Amps, phase 1"), &PumpReading::amps, Unit::Ampere, least),
+        measured(TestPage::tr("Amps, phase 2"), &PumpReading::ampsSecond, Unit::Ampere, least),
+        measured(TestPage::tr("Amps, phase 3"), &PumpReading::ampsThird, Unit::Ampere, least),
+        measured(TestPage::tr("Power factor"), &PumpReading::powerFactor, Unit::One, least),
+        measured(TestPage::tr("Input power"), &PumpReading::power, Unit::Kilowatt, least),
+        fields::reference(TestPage::tr("Gauge"), &PumpReading::instrument, &project::Project::instruments,
                           kGaugeUnknown),
-        fields::words(tr("Note"), &PumpReading::note),
-        fields::words(tr("Reason, if doubted"), &PumpReading::reason),
+        fields::words(TestPage::tr("Note"), &PumpReading::note),
+        fields::words(TestPage::tr("Reason, if doubted"), &PumpReading::reason),
     };
 }
 

@@ -93,7 +93,8 @@ QString CommentPanel::threadText(const project::Comment& comment) const {
         return QStringLiteral("%1, %2: %3")
             .arg(QString::fromStdString(c.person), time, QString::fromStdString(c.text));
     };
-    const QString place = QString::fromStdString(balancing::placeText(m_bridge.project(), comment));
+    const QString place =
+        QString::fromStdString(balancing::placeText(m_bridge.project(), comment, text::wording()));
     QStringList lines{tr("%1 — %2").arg(place, comment.isResolved ? tr("resolved") : tr("open")),
                       said(comment)};
     for (const project::Comment* answer : project::answersTo(m_bridge.project(), comment.id)) {
@@ -139,8 +140,9 @@ void CommentPanel::showInHand() {
     target.round = m_place.round;
     target.branch = m_place.branch;
     target.field = m_place.field;
-    m_target->setText(tr("Comment on %1 (Ctrl+Alt+C)")
-                          .arg(QString::fromStdString(balancing::placeText(m_bridge.project(), target))));
+    m_target->setText(
+        tr("Comment on %1 (Ctrl+Alt+C)")
+            .arg(QString::fromStdString(balancing::placeText(m_bridge.project(), target, text::wording()))));
     const project::Comment* comment = inHand();
     m_text->setEnabled(isWritable);
     m_add->setEnabled(isWritable && hasText);

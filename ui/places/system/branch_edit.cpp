@@ -5,6 +5,7 @@
 #include "core/project/names.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
+#include "ui/text/typed_word.h"
 
 namespace ww::ui {
 namespace {
@@ -19,7 +20,7 @@ constexpr base::MessageForm kTagEmpty{"tag_empty", "a branch needs a tag; type o
 constexpr base::MessageForm kTagTaken{"tag_taken", "the tag {1} is taken; type another"};
 constexpr base::MessageForm kValveUnknown{"valve_not_in_job",
                                           "this job has no valve \"{1}\"; type one of {2}, or nothing"};
-constexpr base::MessageForm kKindUnknown{"kind_not_known", "\"{1}\" is no kind of branch; type one of {2}"};
+constexpr base::MessageForm kKindUnknown{"kind_not_known", "\"{1}\" is no kind of branch; type one of {2w}"};
 constexpr base::MessageForm kParentUnknown{
     "parent_not_in_job", "no branch is called \"{1}\"; type a tag, or nothing for the pump"};
 constexpr base::MessageForm kParentCycle{"parent_below_itself",
@@ -66,11 +67,9 @@ Result setParent(const Project& project, Branch& branch, const std::string& tag)
 }
 
 Result setKind(Branch& branch, const std::string& word) {
-    const auto kind = project::fromName<project::BranchKind>(word);
-    if (!kind) {
+    if (!text::takeWord(branch.kind, QString::fromStdString(word))) {
         return fault(kKindUnknown, {word, project::namesOf<project::BranchKind>()});
     }
-    branch.kind = *kind;
     return {};
 }
 

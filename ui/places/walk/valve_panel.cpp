@@ -137,7 +137,8 @@ QString ValvePanel::commentText(const base::Id& branch) const {
             continue;
         }
         lines << tr("Open comment: %1, %2: %3")
-                     .arg(QString::fromStdString(balancing::placeText(m_bridge.project(), comment)),
+                     .arg(QString::fromStdString(
+                              balancing::placeText(m_bridge.project(), comment, text::wording())),
                           QString::fromStdString(comment.person), QString::fromStdString(comment.text));
         for (const project::Comment* answer : project::answersTo(m_bridge.project(), comment.id)) {
             lines << QStringLiteral("   %1: %2")

@@ -1,0 +1,9374 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+<context>
+    <name>Adjust</name>
+    <message>
+        <source>learned loop</source>
+        <translation>red aprendida</translation>
+    </message>
+    <message>
+        <source>ratio of %1</source>
+        <translation>relación con %1</translation>
+    </message>
+    <message>
+        <source>sum of branches</source>
+        <translation>suma de ramales</translation>
+    </message>
+    <message>
+        <source>last %1 % of target</source>
+        <translation>último %1 % del objetivo</translation>
+    </message>
+    <message>
+        <source>%1, %2 % of target</source>
+        <translation>%1, %2 % del objetivo</translation>
+    </message>
+    <message>
+        <source>%1 in round %2</source>
+        <translation>%1 en la ronda %2</translation>
+    </message>
+    <message>
+        <source>Aim: %1</source>
+        <translation>Meta: %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>The bases differ by %1 % of flow: %2.</source>
+        <translation>Las bases difieren un %1 % de caudal: %2.</translation>
+    </message>
+    <message>
+        <source>Ctrl+B reads the reference.</source>
+        <translation>Ctrl+B lee la referencia.</translation>
+    </message>
+    <message>
+        <source>No try yet at this valve.</source>
+        <translation>Aún sin intentos en esta válvula.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %4</source>
+        <translation>%1: %2, %3 %4</translation>
+    </message>
+    <message>
+        <source>Tries   %1</source>
+        <translation>Intentos   %1</translation>
+    </message>
+    <message>
+        <source>Type the dp at this setting and press Enter.</source>
+        <translation>Escriba la Δp con este ajuste y pulse Intro.</translation>
+    </message>
+    <message>
+        <source>A try at another setting tells where this valve will land.</source>
+        <translation>Un intento con otro ajuste dice dónde acabará esta válvula.</translation>
+    </message>
+    <message>
+        <source>The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.</source>
+        <translation>La válvula topa en %1 antes de la meta; ahí se espera %2, meta %3.</translation>
+    </message>
+    <message>
+        <source>%1 should land at %2, aim %3.</source>
+        <translation>%1 debería dar %2, meta %3.</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>aún sin leer</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 con %2</translation>
+    </message>
+    <message>
+        <source>%1 ago</source>
+        <translation>hace %1</translation>
+    </message>
+    <message>
+        <source>round %1%2</source>
+        <translation>ronda %1%2</translation>
+    </message>
+    <message>
+        <source>read the valve</source>
+        <translation>lea la válvula</translation>
+    </message>
+    <message>
+        <source>no water passes at that setting</source>
+        <translation>con ese ajuste no pasa agua</translation>
+    </message>
+    <message>
+        <source>aim %1 at %2</source>
+        <translation>meta %1 con %2</translation>
+    </message>
+    <message>
+        <source>too much flow, %1</source>
+        <translation>demasiado caudal, %1</translation>
+    </message>
+    <message>
+        <source>too little flow, %1</source>
+        <translation>poco caudal, %1</translation>
+    </message>
+    <message>
+        <source>on share if the others hold, %1</source>
+        <translation>en cuota si los demás se mantienen, %1</translation>
+    </message>
+    <message>
+        <source>below what can be read; close further or change the meter (menu Round)</source>
+        <translation>por debajo de lo legible; cierre más o cambie de medidor (menú Ronda)</translation>
+    </message>
+    <message>
+        <source>the valve goes no further, %1</source>
+        <translation>la válvula no da más, %1</translation>
+    </message>
+    <message>
+        <source>%1: read the valve.</source>
+        <translation>%1: lea la válvula.</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3 read at setting %4; %5.</source>
+        <translation>%1: %2. %3 leído con ajuste %4; %5.</translation>
+    </message>
+</context>
+<context>
+    <name>ConvergenceChart</name>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Ronda %1</translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation>dispersión</translation>
+    </message>
+    <message>
+        <source>Of target, %</source>
+        <translation>Del objetivo, %</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>Of target by round</source>
+        <translation>Del objetivo por ronda</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals on share in round %3; spread by round %4 %.</source>
+        <translation>%1 de %2 terminales en cuota en la ronda %3; dispersión por ronda %4 %.</translation>
+    </message>
+</context>
+<context>
+    <name>Format</name>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <translation>%1 d</translation>
+    </message>
+</context>
+<context>
+    <name>Message</name>
+    <message>
+        <source>*  on the index circuit</source>
+        <translation>*  en el circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>A imbalance</source>
+        <translation>Desequilibrio A</translation>
+    </message>
+    <message>
+        <source>A of plate</source>
+        <translation>A de placa</translation>
+    </message>
+    <message>
+        <source>A of plate × SF</source>
+        <translation>A de placa × FS</translation>
+    </message>
+    <message>
+        <source>A year</source>
+        <translation>Al año</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>Sobre</translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation>Aceptado</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Precisión</translation>
+    </message>
+    <message>
+        <source>Adds to flow ±</source>
+        <translation>Añade al caudal ±</translation>
+    </message>
+    <message>
+        <source>Again over reported</source>
+        <translation>Nuevo sobre informado</translation>
+    </message>
+    <message>
+        <source>Amp ratio</source>
+        <translation>Relación de corriente</translation>
+    </message>
+    <message>
+        <source>At design flow</source>
+        <translation>A caudal de diseño</translation>
+    </message>
+    <message>
+        <source>At full speed</source>
+        <translation>A plena velocidad</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Al menos</translation>
+    </message>
+    <message>
+        <source>At rated speed</source>
+        <translation>A velocidad nominal</translation>
+    </message>
+    <message>
+        <source>Balancing devices and straight pipe</source>
+        <translation>Dispositivos de equilibrado y tubo recto</translation>
+    </message>
+    <message>
+        <source>Balancing valves</source>
+        <translation>Válvulas de equilibrado</translation>
+    </message>
+    <message>
+        <source>Before a shutoff test</source>
+        <translation>Antes de una prueba a caudal nulo</translation>
+    </message>
+    <message>
+        <source>By meter</source>
+        <translation>Por caudalímetro</translation>
+    </message>
+    <message>
+        <source>By terminals</source>
+        <translation>Por terminales</translation>
+    </message>
+    <message>
+        <source>By the law</source>
+        <translation>Según la ley</translation>
+    </message>
+    <message>
+        <source>CHANGED OR BROKEN</source>
+        <translation>CAMBIADO O DAÑADO</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Calibrado</translation>
+    </message>
+    <message>
+        <source>Cannot be decided within the measuring uncertainty</source>
+        <translation>No se puede decidir dentro de la incertidumbre de medida</translation>
+    </message>
+    <message>
+        <source>Caution: electrical measurements, drives and work on pumps are for qualified people under the local codes, with the supply isolated and locked off and the pressure let down. Check the motor&apos;s rating and least speed first.</source>
+        <translation>Precaución: las mediciones eléctricas, los variadores y el trabajo en bombas son para personal cualificado según las normas locales, con la alimentación aislada y bloqueada y la presión descargada. Compruebe antes el régimen y la velocidad mínima del motor.</translation>
+    </message>
+    <message>
+        <source>Caution: the affinity laws are a first estimate, for a loop without static head. A full trim by them tends to cut too much; common practice cuts 70 to 80 % of it, tests, and cuts again. Check the least impeller of the casing before any cut: it cannot be taken back.</source>
+        <translation>Precaución: las leyes de afinidad son una primera estimación, para una red sin altura estática. Un recorte completo según ellas suele cortar de más; lo habitual es cortar del 70 al 80 %, probar y volver a cortar. Compruebe el rodete mínimo de la carcasa antes de cortar: no tiene vuelta atrás.</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificado</translation>
+    </message>
+    <message>
+        <source>Check with your PDF viewer&apos;s signature panel.</source>
+        <translation>Compruébelo con el panel de firmas de su visor de PDF.</translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation>Elegida</translation>
+    </message>
+    <message>
+        <source>Circuits in walking order</source>
+        <translation>Circuitos en orden de recorrido</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Cerrada</translation>
+    </message>
+    <message>
+        <source>Closure, z</source>
+        <translation>Cierre, z</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Código</translation>
+    </message>
+    <message>
+        <source>Coefficient there</source>
+        <translation>Coeficiente allí</translation>
+    </message>
+    <message>
+        <source>Confirmed: {1} of {2} terminals within 10 % of what was reported</source>
+        <translation>Confirmado: {1} de {2} terminales dentro del 10 % de lo informado</translation>
+    </message>
+    <message>
+        <source>Cost a year</source>
+        <translation>Coste al año</translation>
+    </message>
+    <message>
+        <source>Counts</source>
+        <translation>Cuenta</translation>
+    </message>
+    <message>
+        <source>Curve range</source>
+        <translation>Rango de la curva</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Dealt with as</source>
+        <translation>Tratado como</translation>
+    </message>
+    <message>
+        <source>Decided by</source>
+        <translation>Decidido por</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Decisión</translation>
+    </message>
+    <message>
+        <source>Deficiencies</source>
+        <translation>Deficiencias</translation>
+    </message>
+    <message>
+        <source>Deficiency {1}: {2}</source>
+        <translation>Deficiencia {1}: {2}</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <translation>Diseño</translation>
+    </message>
+    <message>
+        <source>Design flow on this system needs {1} % of the present speed: more than the pump gives as it runs (section {2})</source>
+        <translation>El caudal de diseño en este sistema necesita el {1} % de la velocidad actual: más de lo que la bomba da así (sección {2})</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Dispositivo</translation>
+    </message>
+    <message>
+        <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out.</source>
+        <translation>Cifras y unidades exactamente como se introdujeron. Un valor corregido o tachado queda, tachado.</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Impulsión</translation>
+    </message>
+    <message>
+        <source>Dp left across each valve at design flow</source>
+        <translation>Δp que queda en cada válvula a caudal de diseño</translation>
+    </message>
+    <message>
+        <source>Dp left by read-and-set and by a proportional balance</source>
+        <translation>Δp que dejan leer y ajustar y un equilibrado proporcional</translation>
+    </message>
+    <message>
+        <source>Dp set-point of the drive</source>
+        <translation>Consigna de Δp del variador</translation>
+    </message>
+    <message>
+        <source>Dp there</source>
+        <translation>Δp allí</translation>
+    </message>
+    <message>
+        <source>Draft until signed: nobody has signed this report.</source>
+        <translation>Borrador hasta su firma: nadie ha firmado este informe.</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Vence</translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation>Punto de trabajo</translation>
+    </message>
+    <message>
+        <source>Duty of each pump by round</source>
+        <translation>Punto de trabajo de cada bomba por ronda</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design.</source>
+        <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño.</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. Speed {6} % of the present gives {7} {2}.</source>
+        <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño. El {6} % de la velocidad actual da {7} {2}.</translation>
+    </message>
+    <message>
+        <source>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</source>
+        <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</translation>
+    </message>
+    <message>
+        <source>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}: below the least impeller of {5}, so trimming alone cannot do it</source>
+        <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}: por debajo del rodete mínimo de {5}, así que recortar solo no basta</translation>
+    </message>
+    <message>
+        <source>Each terminal before rebalancing, and its new setting</source>
+        <translation>Cada terminal antes de reequilibrar, y su nuevo ajuste</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Rendimiento</translation>
+    </message>
+    <message>
+        <source>Electrical</source>
+        <translation>Eléctrico</translation>
+    </message>
+    <message>
+        <source>Element</source>
+        <translation>Elemento</translation>
+    </message>
+    <message>
+        <source>Elevation</source>
+        <translation>Cota</translation>
+    </message>
+    <message>
+        <source>Energy a year</source>
+        <translation>Energía al año</translation>
+    </message>
+    <message>
+        <source>Energy code: balancing</source>
+        <translation>Código energético: equilibrado</translation>
+    </message>
+    <message>
+        <source>Energy of the slowed pump: its drive holds {1} at the sensor while the flow goes down; the others ride their curves.</source>
+        <translation>Energía de la bomba frenada: su variador mantiene {1} en el sensor mientras baja el caudal; las demás siguen sus curvas.</translation>
+    </message>
+    <message>
+        <source>Every reading as typed</source>
+        <translation>Cada lectura como se tecleó</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Exception</source>
+        <translation>Excepción</translation>
+    </message>
+    <message>
+        <source>Exceptions</source>
+        <translation>Excepciones</translation>
+    </message>
+    <message>
+        <source>Excess head</source>
+        <translation>Altura sobrante</translation>
+    </message>
+    <message>
+        <source>Excess head and what to do about it</source>
+        <translation>Altura sobrante y qué hacer con ella</translation>
+    </message>
+    <message>
+        <source>Excess power</source>
+        <translation>Potencia sobrante</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Final round</source>
+        <translation>Ronda final</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Empresa</translation>
+    </message>
+    <message>
+        <source>First cut</source>
+        <translation>Primer corte</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Caudal</translation>
+    </message>
+    <message>
+        <source>Flow before rebalancing</source>
+        <translation>Caudal antes de reequilibrar</translation>
+    </message>
+    <message>
+        <source>Flow by curve</source>
+        <translation>Caudal por curva</translation>
+    </message>
+    <message>
+        <source>Flow by every way, and duty</source>
+        <translation>Caudal por cada vía, y punto de trabajo</translation>
+    </message>
+    <message>
+        <source>Flow off</source>
+        <translation>Desvío de caudal</translation>
+    </message>
+    <message>
+        <source>Flow {1} to {2} % of design; share within ± {3} % of the target share</source>
+        <translation>Caudal de {1} a {2} % del diseño; cuota dentro de ± {3} % de la cuota objetivo</translation>
+    </message>
+    <message>
+        <source>Flow {1}, head {2}; readings keep the unit in which they were typed</source>
+        <translation>Caudal {1}, altura {2}; las lecturas conservan la unidad en que se teclearon</translation>
+    </message>
+    <message>
+        <source>Flow, curve</source>
+        <translation>Caudal, curva</translation>
+    </message>
+    <message>
+        <source>Flow, read</source>
+        <translation>Caudal, leído</translation>
+    </message>
+    <message>
+        <source>Flow, sum</source>
+        <translation>Caudal, suma</translation>
+    </message>
+    <message>
+        <source>Fluid</source>
+        <translation>Fluido</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>Forma</translation>
+    </message>
+    <message>
+        <source>Found by</source>
+        <translation>Hallada por</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>From the dp across each valve and its table: Q = Kv √(dp / SG), m³/h and bar, or Cv with gpm and psi (IEC 60534-2-1); SG = density over 999.0 kg/m³</source>
+        <translation>De la Δp en cada válvula y su tabla: Q = Kv √(dp / SG), m³/h y bar, o Cv con gpm y psi (IEC 60534-2-1); SG = densidad entre 999.0 kg/m³</translation>
+    </message>
+    <message>
+        <source>Fully open</source>
+        <translation>Totalmente abierta</translation>
+    </message>
+    <message>
+        <source>Fully open with less of their design flow: {1}</source>
+        <translation>Totalmente abiertas con menos de su caudal de diseño: {1}</translation>
+    </message>
+    <message>
+        <source>Gauge pressure behind each element, in the direction of flow</source>
+        <translation>Presión manométrica tras cada elemento, en sentido del flujo</translation>
+    </message>
+    <message>
+        <source>Gauge pressure round the circuit, pump on and off</source>
+        <translation>Presión manométrica en el circuito, bomba en marcha y parada</translation>
+    </message>
+    <message>
+        <source>Gauge zero</source>
+        <translation>Cero de manómetros</translation>
+    </message>
+    <message>
+        <source>Gauges and motor readings are for qualified people; lock-out, local codes and the plant&apos;s rules come first. Trimming and drives are for the maker or licensed firms.</source>
+        <translation>Los manómetros y las lecturas del motor son para personal cualificado; el bloqueo, las normas locales y las reglas de la planta van primero. El recorte y los variadores son para el fabricante o empresas autorizadas.</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Altura</translation>
+    </message>
+    <message>
+        <source>Head and its parts</source>
+        <translation>La altura y sus partes</translation>
+    </message>
+    <message>
+        <source>Head by the option</source>
+        <translation>Altura según la opción</translation>
+    </message>
+    <message>
+        <source>Head off</source>
+        <translation>Desvío de altura</translation>
+    </message>
+    <message>
+        <source>Head that the index circuit needs at design flow</source>
+        <translation>Altura que necesita el circuito desfavorable a caudal de diseño</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Cota</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Rodete</translation>
+    </message>
+    <message>
+        <source>Index circuit</source>
+        <translation>Circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>Index path</source>
+        <translation>Camino desfavorable</translation>
+    </message>
+    <message>
+        <source>Index terminal {1} has no setting on record: not shown to be fully open</source>
+        <translation>El terminal desfavorable {1} no tiene ajuste anotado: no consta que esté totalmente abierto</translation>
+    </message>
+    <message>
+        <source>Index valve</source>
+        <translation>Válvula desfavorable</translation>
+    </message>
+    <message>
+        <source>Index valve ended fully open and its dp is readable: the circuit that governs the pump head is not throttled.</source>
+        <translation>La válvula desfavorable acabó totalmente abierta y su Δp es legible: el circuito que fija la altura de la bomba no está estrangulado.</translation>
+    </message>
+    <message>
+        <source>Index valve {1} at {2} of {3}: fully open</source>
+        <translation>Válvula desfavorable {1} en {2} de {3}: totalmente abierta</translation>
+    </message>
+    <message>
+        <source>Index valve {1} at {2} of {3}: not fully open</source>
+        <translation>Válvula desfavorable {1} en {2} de {3}: no totalmente abierta</translation>
+    </message>
+    <message>
+        <source>Input power</source>
+        <translation>Potencia absorbida</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrumento</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instrumentos</translation>
+    </message>
+    <message>
+        <source>Its proof</source>
+        <translation>Su prueba</translation>
+    </message>
+    <message>
+        <source>Keeping it</source>
+        <translation>Conservarlo</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Largest minus smallest of target in any group: {1} %</source>
+        <translation>Mayor menos menor del objetivo en cualquier grupo: {1} %</translation>
+    </message>
+    <message>
+        <source>Largest minus smallest of target in any group: {1} %, from {2} % in round {3}</source>
+        <translation>Mayor menos menor del objetivo en cualquier grupo: {1} %, desde {2} % en la ronda {3}</translation>
+    </message>
+    <message>
+        <source>Least dp</source>
+        <translation>Δp mínima</translation>
+    </message>
+    <message>
+        <source>Least throttling</source>
+        <translation>Menor estrangulación</translation>
+    </message>
+    <message>
+        <source>Left to throttle</source>
+        <translation>Queda por estrangular</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Límite</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Lowest</source>
+        <translation>La más baja</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Margen</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>Method, tolerances and instruments</source>
+        <translation>Método, tolerancias e instrumentos</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Falta</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modelo</translation>
+    </message>
+    <message>
+        <source>Motor</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>Must hold</source>
+        <translation>Obligatorio</translation>
+    </message>
+    <message>
+        <source>NPSH available is {1} and required {2}, a margin below {3}; raise the fill pressure or lower the temperature before the pump is damaged</source>
+        <translation>el NPSH disponible es {1} y el requerido {2}, margen menor de {3}; suba la presión de llenado o baje la temperatura antes de que la bomba se dañe</translation>
+    </message>
+    <message>
+        <source>NPSH required</source>
+        <translation>NPSH requerido</translation>
+    </message>
+    <message>
+        <source>NPSH required may rise after a trim; check the margin at the suction again</source>
+        <translation>el NPSH requerido puede subir tras un recorte; compruebe otra vez el margen en la aspiración</translation>
+    </message>
+    <message>
+        <source>NPSH there</source>
+        <translation>NPSH disponible</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>New setting</source>
+        <translation>Nuevo ajuste</translation>
+    </message>
+    <message>
+        <source>No branch is on record.</source>
+        <translation>No consta ningún ramal.</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed</source>
+        <translation>No hace falta cambiar velocidad ni rodete: el caudal de diseño necesita el {1} % de la velocidad actual</translation>
+    </message>
+    <message>
+        <source>No decision can be made yet; see what is missing below, and enter it.</source>
+        <translation>Aún no se puede decidir; vea abajo lo que falta e introdúzcalo.</translation>
+    </message>
+    <message>
+        <source>No deficiency is on record.</source>
+        <translation>No consta ninguna deficiencia.</translation>
+    </message>
+    <message>
+        <source>No dp set-point is on record; enter one where a drive follows a dp sensor.</source>
+        <translation>No consta ninguna consigna de Δp; introduzca una donde un variador siga a un sensor de Δp.</translation>
+    </message>
+    <message>
+        <source>No duty known: pump curve, pump readings or branch flows are missing</source>
+        <translation>Punto de trabajo desconocido: faltan curva, lecturas de bomba o caudales de ramales</translation>
+    </message>
+    <message>
+        <source>No finding, doubtful reading, correction or overdue instrument.</source>
+        <translation>Ningún hallazgo, lectura dudosa, corrección ni instrumento vencido.</translation>
+    </message>
+    <message>
+        <source>No instrument is on record.</source>
+        <translation>No consta ningún instrumento.</translation>
+    </message>
+    <message>
+        <source>No list of readiness is on record.</source>
+        <translation>No consta ninguna lista de preparación.</translation>
+    </message>
+    <message>
+        <source>No other</source>
+        <translation>Ningún otro</translation>
+    </message>
+    <message>
+        <source>No other terminal is fully open with less of its design flow</source>
+        <translation>Ningún otro terminal está totalmente abierto con menos de su caudal de diseño</translation>
+    </message>
+    <message>
+        <source>No pump is on record.</source>
+        <translation>No consta ninguna bomba.</translation>
+    </message>
+    <message>
+        <source>No reading is on record.</source>
+        <translation>No consta ninguna lectura.</translation>
+    </message>
+    <message>
+        <source>No report of this job has been signed.</source>
+        <translation>No se ha firmado ningún informe de esta obra.</translation>
+    </message>
+    <message>
+        <source>No round of readings has been walked yet</source>
+        <translation>Aún no se ha recorrido ninguna ronda de lecturas</translation>
+    </message>
+    <message>
+        <source>No witness round is on record.</source>
+        <translation>No consta ninguna ronda testigo.</translation>
+    </message>
+    <message>
+        <source>No-load A</source>
+        <translation>A en vacío</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>N.º</translation>
+    </message>
+    <message>
+        <source>Nobody is on record</source>
+        <translation>No consta nadie</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>Not accepted</source>
+        <translation>No aceptado</translation>
+    </message>
+    <message>
+        <source>Not confirmed: {1} of {2} terminals within 10 % of what was reported</source>
+        <translation>No confirmado: {1} de {2} terminales dentro del 10 % de lo informado</translation>
+    </message>
+    <message>
+        <source>Not known: not every terminal has been read; design {1} {2}</source>
+        <translation>Desconocido: no se leyeron todos los terminales; diseño {1} {2}</translation>
+    </message>
+    <message>
+        <source>Not shown that the index circuit ended fully open; section {1} names the part that fails.</source>
+        <translation>No consta que el circuito desfavorable acabara totalmente abierto; la sección {1} dice qué falla.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Of best flow</source>
+        <translation>Del mejor caudal</translation>
+    </message>
+    <message>
+        <source>Of design</source>
+        <translation>Del diseño</translation>
+    </message>
+    <message>
+        <source>Of design flow</source>
+        <translation>Del caudal de diseño</translation>
+    </message>
+    <message>
+        <source>Of target</source>
+        <translation>Del objetivo</translation>
+    </message>
+    <message>
+        <source>Of target by round</source>
+        <translation>Del objetivo por ronda</translation>
+    </message>
+    <message>
+        <source>Of target by round, in percent</source>
+        <translation>Del objetivo por ronda, en por ciento</translation>
+    </message>
+    <message>
+        <source>On share</source>
+        <translation>En cuota</translation>
+    </message>
+    <message>
+        <source>One-line diagram</source>
+        <translation>Esquema unifilar</translation>
+    </message>
+    <message>
+        <source>Option</source>
+        <translation>Opción</translation>
+    </message>
+    <message>
+        <source>Options at design flow</source>
+        <translation>Opciones a caudal de diseño</translation>
+    </message>
+    <message>
+        <source>Or impeller</source>
+        <translation>O rodete</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Path</source>
+        <translation>Camino</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Phases, load and suction</source>
+        <translation>Fases, carga y aspiración</translation>
+    </message>
+    <message>
+        <source>Pipe before / needs</source>
+        <translation>Tubo delante / requiere</translation>
+    </message>
+    <message>
+        <source>Pipe behind / needs</source>
+        <translation>Tubo detrás / requiere</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punto</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Presión</translation>
+    </message>
+    <message>
+        <source>Pressure along the circuit of {1}</source>
+        <translation>Presión a lo largo del circuito de {1}</translation>
+    </message>
+    <message>
+        <source>Proportional</source>
+        <translation>Proporcional</translation>
+    </message>
+    <message>
+        <source>Proportional balance: in each group of branches the one with the lowest flow over design flow is the reference and its valve stays fully open; the others are set to the same proportion, group by group, and the pump then brings the total to design</source>
+        <translation>Equilibrado proporcional: en cada grupo de ramales, el de menor caudal sobre caudal de diseño es la referencia y su válvula queda totalmente abierta; los demás se ajustan a la misma proporción, grupo a grupo, y la bomba lleva después el total a diseño</translation>
+    </message>
+    <message>
+        <source>Proposed remedy</source>
+        <translation>Remedio propuesto</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Bomba</translation>
+    </message>
+    <message>
+        <source>Pump and system</source>
+        <translation>Bomba y sistema</translation>
+    </message>
+    <message>
+        <source>Pump curve and system curves</source>
+        <translation>Curva de la bomba y curvas del sistema</translation>
+    </message>
+    <message>
+        <source>Pump off</source>
+        <translation>Bomba parada</translation>
+    </message>
+    <message>
+        <source>Pump on</source>
+        <translation>Bomba en marcha</translation>
+    </message>
+    <message>
+        <source>Pump test, {1}</source>
+        <translation>Prueba de bomba, {1}</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Rango</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Releído</translation>
+    </message>
+    <message>
+        <source>Read-and-set</source>
+        <translation>Leer y ajustar</translation>
+    </message>
+    <message>
+        <source>Read-and-set against proportional</source>
+        <translation>Leer y ajustar frente a proporcional</translation>
+    </message>
+    <message>
+        <source>Read-and-set leaves {1} across {2}, a proportional balance with the pump reduced leaves {3}.</source>
+        <translation>Leer y ajustar deja {1} en {2}, un equilibrado proporcional con la bomba reducida deja {3}.</translation>
+    </message>
+    <message>
+        <source>Readable dp</source>
+        <translation>Δp legible</translation>
+    </message>
+    <message>
+        <source>Readiness before the survey</source>
+        <translation>Preparación antes del levantamiento</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>Readings at branches</source>
+        <translation>Lecturas en ramales</translation>
+    </message>
+    <message>
+        <source>Readings at pumps</source>
+        <translation>Lecturas en bombas</translation>
+    </message>
+    <message>
+        <source>Readings taken</source>
+        <translation>Lecturas hechas</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Reported</source>
+        <translation>Informado</translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <translation>Variación</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Rev.</source>
+        <translation>Rev.</translation>
+    </message>
+    <message>
+        <source>Review and revisions</source>
+        <translation>Revisión y revisiones</translation>
+    </message>
+    <message>
+        <source>Reviewed and accepted</source>
+        <translation>Revisado y aceptado</translation>
+    </message>
+    <message>
+        <source>Rise</source>
+        <translation>Subida</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Función</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>Round {1}</source>
+        <translation>Ronda {1}</translation>
+    </message>
+    <message>
+        <source>Round {1} began before the list was done: {2}</source>
+        <translation>La ronda {1} empezó antes de acabar la lista: {2}</translation>
+    </message>
+    <message>
+        <source>Round {1} read again what round {2} had reported</source>
+        <translation>La ronda {1} releyó lo que informó la ronda {2}</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Rondas</translation>
+    </message>
+    <message>
+        <source>Rounds and who decided on them</source>
+        <translation>Rondas y quién decidió sobre ellas</translation>
+    </message>
+    <message>
+        <source>R{1}</source>
+        <translation>R{1}</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <translation>Sensor</translation>
+    </message>
+    <message>
+        <source>Sent by</source>
+        <translation>Enviado por</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Serie</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Sirve a</translation>
+    </message>
+    <message>
+        <source>Set-point</source>
+        <translation>Consigna</translation>
+    </message>
+    <message>
+        <source>Set-point over flow, sensor {1}</source>
+        <translation>Consigna según caudal, sensor {1}</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>Setting now</source>
+        <translation>Ajuste ahora</translation>
+    </message>
+    <message>
+        <source>Shaft power</source>
+        <translation>Potencia en el eje</translation>
+    </message>
+    <message>
+        <source>Shaft power by every method the readings allow</source>
+        <translation>Potencia en el eje por cada método que permiten las lecturas</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Cuota</translation>
+    </message>
+    <message>
+        <source>Share: a branch&apos;s flow over the sum of the terminals. Target share: the same of the design flows. Of target: share over target share. Of design: flow over design flow. Spread: largest minus smallest of target in a group.</source>
+        <translation>Cuota: caudal de un ramal sobre la suma de los terminales. Cuota objetivo: lo mismo con los caudales de diseño. Del objetivo: cuota sobre cuota objetivo. Del diseño: caudal sobre caudal de diseño. Dispersión: mayor menos menor del objetivo en un grupo.</translation>
+    </message>
+    <message>
+        <source>Shares</source>
+        <translation>Cuotas</translation>
+    </message>
+    <message>
+        <source>Shares by round</source>
+        <translation>Cuotas por ronda</translation>
+    </message>
+    <message>
+        <source>Shutoff test</source>
+        <translation>Prueba a caudal nulo</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Lado</translation>
+    </message>
+    <message>
+        <source>Signatures so far</source>
+        <translation>Firmas hasta ahora</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Firmado por</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Tamaño</translation>
+    </message>
+    <message>
+        <source>Slip</source>
+        <translation>Deslizamiento</translation>
+    </message>
+    <message>
+        <source>Solved flow</source>
+        <translation>Caudal resuelto</translation>
+    </message>
+    <message>
+        <source>Solved head</source>
+        <translation>Altura resuelta</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
+        <translation>El {1} % de la velocidad actual, o un recorte, da {2} {3} (sección {4})</translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation>Dispersión</translation>
+    </message>
+    <message>
+        <source>Spread by round: {1}. On share by round: {2} of {3} terminals.</source>
+        <translation>Dispersión por ronda: {1}. En cuota por ronda: {2} de {3} terminales.</translation>
+    </message>
+    <message>
+        <source>Standard uncertainties, combined as root of squares (JCGM 100:2008) from instrument, its floor, last digit, valve table and setting; a result whose uncertainty spans a limit is called undecidable</source>
+        <translation>Incertidumbres típicas, combinadas como raíz de cuadrados (JCGM 100:2008), del instrumento, su mínimo, la última cifra, la tabla de la válvula y el ajuste; un resultado cuya incertidumbre cruza un límite se llama indecidible</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Suction</source>
+        <translation>Aspiración</translation>
+    </message>
+    <message>
+        <source>Supply and return are drawn as one pipe. Beside each valve stand its tag, the shape of its state, its percent of target and its setting; the filled part of a valve shows how far it is open. The index circuit is a double line.</source>
+        <translation>Impulsión y retorno se dibujan como un solo tubo. Junto a cada válvula están su etiqueta, el signo de su estado, su por ciento del objetivo y su ajuste; la parte rellena de una válvula muestra cuánto está abierta. El circuito desfavorable es una línea doble.</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>Test in both forms</source>
+        <translation>Prueba en ambas formas</translation>
+    </message>
+    <message>
+        <source>That is {1} from {2} rpm</source>
+        <translation>Eso es {1} de {2} rpm</translation>
+    </message>
+    <message>
+        <source>The duty is not known, so the figure shows what is on record.</source>
+        <translation>El punto de trabajo se desconoce, así que la figura muestra lo que consta.</translation>
+    </message>
+    <message>
+        <source>The index circuit from the pump outward</source>
+        <translation>El circuito desfavorable desde la bomba</translation>
+    </message>
+    <message>
+        <source>The index circuit is not known from these readings</source>
+        <translation>El circuito desfavorable no se conoce por estas lecturas</translation>
+    </message>
+    <message>
+        <source>The loop in the final round</source>
+        <translation>La red en la ronda final</translation>
+    </message>
+    <message>
+        <source>The same options, each confirmed by a solve of the whole loop</source>
+        <translation>Las mismas opciones, cada una confirmada resolviendo toda la red</translation>
+    </message>
+    <message>
+        <source>The sample holds the index terminal and those with the highest and the lowest of design, at least one of every group, and others drawn by chance with the seed {1}; the same seed gives the same sample. Confirmed: at most one in ten deviates by more than 10 % (common practice).</source>
+        <translation>La muestra contiene el terminal desfavorable y los de mayor y menor valor del diseño, al menos uno de cada grupo, y otros sorteados con la semilla {1}; la misma semilla da la misma muestra. Confirmado: como mucho uno de cada diez se desvía más del 10 % (práctica común).</translation>
+    </message>
+    <message>
+        <source>The unit of {1} stands at {2} with the pump on and at {3} with it off.</source>
+        <translation>La unidad de {1} está a {2} con la bomba en marcha y a {3} parada.</translation>
+    </message>
+    <message>
+        <source>This is revision {1}; it supersedes revision {2}.</source>
+        <translation>Esta es la revisión {1}; sustituye a la revisión {2}.</translation>
+    </message>
+    <message>
+        <source>This is revision {1}; nothing was signed before.</source>
+        <translation>Esta es la revisión {1}; antes no se firmó nada.</translation>
+    </message>
+    <message>
+        <source>This report states what was read with the instruments listed, on the dates shown, and what follows from it by the method of section {1}. It says nothing of plant that was not measured.</source>
+        <translation>Este informe dice lo que se leyó con los instrumentos listados, en las fechas indicadas, y lo que se sigue de ello por el método de la sección {1}. No dice nada de lo que no se midió.</translation>
+    </message>
+    <message>
+        <source>This test is no legal advice; the authority having jurisdiction decides.</source>
+        <translation>Esta prueba no es asesoramiento legal; decide la autoridad competente.</translation>
+    </message>
+    <message>
+        <source>Throttle</source>
+        <translation>Estrangulación</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>Tolerances</source>
+        <translation>Tolerancias</translation>
+    </message>
+    <message>
+        <source>Total flow</source>
+        <translation>Caudal total</translation>
+    </message>
+    <message>
+        <source>Total head</source>
+        <translation>Altura total</translation>
+    </message>
+    <message>
+        <source>Total head = pressure + gauge zero + elevation + velocity head, in the flowing fluid. Flow that counts: meter, else sum of the terminals, else curve.</source>
+        <translation>Altura total = presión + cero de manómetros + cota + altura de velocidad, en el fluido que circula. Caudal que cuenta: caudalímetro, si no suma de terminales, si no curva.</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Oficio</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Incertidumbre</translation>
+    </message>
+    <message>
+        <source>Unfinished: {1} of {2} terminals not read again</source>
+        <translation>Sin terminar: {1} de {2} terminales sin releer</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>V imbalance</source>
+        <translation>Desequilibrio V</translation>
+    </message>
+    <message>
+        <source>V of plate</source>
+        <translation>V de placa</translation>
+    </message>
+    <message>
+        <source>V, A, PF</source>
+        <translation>V, A, cos φ</translation>
+    </message>
+    <message>
+        <source>Valve on return, pump on</source>
+        <translation>Válvula en retorno, bomba en marcha</translation>
+    </message>
+    <message>
+        <source>Valve on supply, pump on</source>
+        <translation>Válvula en impulsión, bomba en marcha</translation>
+    </message>
+    <message>
+        <source>Velocity</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Dictamen</translation>
+    </message>
+    <message>
+        <source>Wasted</source>
+        <translation>Desperdicio</translation>
+    </message>
+    <message>
+        <source>Water at {1}, density {2} kg/m³</source>
+        <translation>Agua a {1}, densidad {2} kg/m³</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Peso</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>What a reader should know</source>
+        <translation>Lo que el lector debe saber</translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation>Lo que falta</translation>
+    </message>
+    <message>
+        <source>What is wrong, what follows</source>
+        <translation>Qué está mal, qué se sigue</translation>
+    </message>
+    <message>
+        <source>What must hold before a survey</source>
+        <translation>Lo que debe cumplirse antes de un levantamiento</translation>
+    </message>
+    <message>
+        <source>What the balancer cannot mend</source>
+        <translation>Lo que el equilibrador no puede arreglar</translation>
+    </message>
+    <message>
+        <source>What the change does</source>
+        <translation>Lo que hace el cambio</translation>
+    </message>
+    <message>
+        <source>Wire to water</source>
+        <translation>Rendimiento global</translation>
+    </message>
+    <message>
+        <source>Within 10 %</source>
+        <translation>Dentro del 10 %</translation>
+    </message>
+    <message>
+        <source>Within limits</source>
+        <translation>Dentro de límites</translation>
+    </message>
+    <message>
+        <source>Witness sample</source>
+        <translation>Muestra testigo</translation>
+    </message>
+    <message>
+        <source>Zero</source>
+        <translation>Cero</translation>
+    </message>
+    <message>
+        <source>Zero check</source>
+        <translation>Control del cero</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; can be read two ways; write it without a thousands mark and with a point</source>
+        <translation>«{1}» se puede leer de dos formas; escríbalo sin separador de miles y con punto</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; cannot be read as a picture; choose a JPEG or PNG file</source>
+        <translation>«{1}» no se puede leer como imagen; elija un archivo JPEG o PNG</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; differs from the first row of this valve, which says &quot;{2}&quot;; make them alike</source>
+        <translation>«{1}» difiere de la primera fila de esta válvula, que dice «{2}»; hágalas iguales</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; does not name a practice building; open the job with the version that made it</source>
+        <translation>«{1}» no nombra ningún edificio de práctica; abra la obra con la versión que la creó</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; has more than 15 digits; shorten it to what was read</source>
+        <translation>«{1}» tiene más de 15 cifras; acórtelo a lo leído</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is empty or the tag of another pump; type another tag</source>
+        <translation>«{1}» está vacío o es la etiqueta de otra bomba; escriba otra etiqueta</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no seed; give a whole number from 1 to 999999999</source>
+        <translation>«{1}» no es una semilla; dé un número entero de 1 a 999999999</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a date or time; write it as 2026-03-04 or 2026-03-04T14:02</source>
+        <translation>«{1}» no es una fecha ni una hora; escríbala como 2026-03-04 o 2026-03-04T14:02</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a date; write it as 2027-03-31</source>
+        <translation>«{1}» no es una fecha; escríbala como 2027-03-31</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a number; use digits with one point or comma</source>
+        <translation>«{1}» no es un número; use cifras con un punto o una coma</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit of {2}; use one of {3}</source>
+        <translation>«{1}» no es una unidad de {2}; use una de {3}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit that the column &quot;{2}&quot; can have; use one of {3}</source>
+        <translation>«{1}» no es una unidad para la columna «{2}»; use una de {3}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a whole number from 1 to {2}; correct it</source>
+        <translation>«{1}» no es un número entero de 1 a {2}; corríjalo</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not among the people of this job as supervisor or engineer; give the role on the place Job</source>
+        <translation>«{1}» no está entre las personas de esta obra como supervisor o ingeniero; dé la función en Obra</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not known here; use one of {2}</source>
+        <translation>«{1}» no se conoce aquí; use uno de {2}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not known; write it as in {2}, or add it there</source>
+        <translation>«{1}» no se conoce; escríbalo como en {2}, o añádalo allí</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; lets a survey begin before the loop is ready, but no supervisor or engineer of this job says so; write name, colon, reason</source>
+        <translation>«{1}» deja empezar un levantamiento antes de que la red esté lista, pero ningún supervisor o ingeniero de esta obra lo dice; escriba nombre, dos puntos, motivo</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; names no {2} of this folder; correct it or leave the cell empty</source>
+        <translation>«{1}» no nombra ningún {2} de esta carpeta; corríjalo o deje vacía la celda</translation>
+    </message>
+    <message>
+        <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
+        <translation>un equilibrado con válvulas manuales solo vale a un caudal: cuando cierran circuitos lejanos, los cercanos reciben menos que el diseño; deje el resto a las válvulas de control y mantenga la menor Δp que necesite el peor circuito</translation>
+    </message>
+    <message>
+        <source>a branch needs a tag; type one, such as B-05</source>
+        <translation>un ramal necesita una etiqueta; escriba una, por ejemplo B-05</translation>
+    </message>
+    <message>
+        <source>a branch to be changed is not in the job; choose one of its branches</source>
+        <translation>un ramal que se va a cambiar no está en la obra; elija uno de sus ramales</translation>
+    </message>
+    <message>
+        <source>a branch without branches of its own needs its design flow; give it</source>
+        <translation>un ramal sin ramales propios necesita su caudal de diseño; delo</translation>
+    </message>
+    <message>
+        <source>a certificate needs a name of 1 to 64 characters; type the name of the person</source>
+        <translation>un certificado necesita un nombre de 1 a 64 caracteres; escriba el nombre de la persona</translation>
+    </message>
+    <message>
+        <source>a change was interrupted and must be taken back before reading, but the folder cannot be written; copy the file and the one ending in -journal to a place of your own and open it there</source>
+        <translation>un cambio se interrumpió y hay que retirarlo antes de leer, pero no se puede escribir en la carpeta; copie el archivo y el que acaba en -journal a un lugar propio y ábralo allí</translation>
+    </message>
+    <message>
+        <source>a closed-valve dp was read where the valve is open; record it at the setting it was read at</source>
+        <translation>se leyó una Δp de válvula cerrada donde la válvula está abierta; anótela con el ajuste en que se leyó</translation>
+    </message>
+    <message>
+        <source>a comment stays as it was written; write an answer to it instead</source>
+        <translation>un comentario queda como se escribió; escriba en su lugar una respuesta</translation>
+    </message>
+    <message>
+        <source>a comment without words says nothing; write it</source>
+        <translation>un comentario sin palabras no dice nada; escríbalo</translation>
+    </message>
+    <message>
+        <source>a dp is given for a branch whose valve has no table; give its valve in branches.csv</source>
+        <translation>se da una Δp para un ramal cuya válvula no tiene tabla; dé su válvula en branches.csv</translation>
+    </message>
+    <message>
+        <source>a dp was read, but no usable valve table is known; give the valve&apos;s table or the flow</source>
+        <translation>se leyó una Δp, pero no se conoce ninguna tabla de válvula útil; dé la tabla de la válvula o el caudal</translation>
+    </message>
+    <message>
+        <source>a drive feeds the motor, so volts and amps behind it are no measure of power; read the power on the drive&apos;s display</source>
+        <translation>un variador alimenta el motor, así que tensión y corriente detrás no miden la potencia; lea la potencia en la pantalla del variador</translation>
+    </message>
+    <message>
+        <source>a file of this name is there already; choose another name</source>
+        <translation>ya hay un archivo con este nombre; elija otro nombre</translation>
+    </message>
+    <message>
+        <source>a file stands at {1} and is not overwritten; give the key another name</source>
+        <translation>hay un archivo en {1} y no se sobrescribe; dé otro nombre a la clave</translation>
+    </message>
+    <message>
+        <source>a flow of {1} was typed in although its valve has a table; read its dp, or give the reason</source>
+        <translation>se tecleó un caudal de {1} aunque su válvula tiene tabla; lea su Δp o dé el motivo</translation>
+    </message>
+    <message>
+        <source>a flow or the dp of an open valve was read where the valve is shut; record it as a closed-valve reading</source>
+        <translation>se leyó un caudal o la Δp de una válvula abierta donde la válvula está cerrada; anótelo como lectura con válvula cerrada</translation>
+    </message>
+    <message>
+        <source>a job needs a name; type one</source>
+        <translation>una obra necesita un nombre; escriba uno</translation>
+    </message>
+    <message>
+        <source>a key with a self-made certificate is in {1}; keep its passphrase, nobody can find it</source>
+        <translation>en {1} hay una clave con certificado propio; guarde su contraseña, nadie puede recuperarla</translation>
+    </message>
+    <message>
+        <source>a later revision changed more than its own signature ({1}); do not rely on this file, ask for it again</source>
+        <translation>una revisión posterior cambió más que su propia firma ({1}); no se fíe de este archivo, pídalo otra vez</translation>
+    </message>
+    <message>
+        <source>a line of readiness has no words; type them, or remove the line</source>
+        <translation>una línea de preparación no tiene palabras; escríbalas o quite la línea</translation>
+    </message>
+    <message>
+        <source>a name is missing; type one, or press Esc</source>
+        <translation>falta un nombre; escriba uno o pulse Esc</translation>
+    </message>
+    <message>
+        <source>a quotation mark is opened and never closed; add the closing one</source>
+        <translation>unas comillas se abren y nunca se cierran; añada las de cierre</translation>
+    </message>
+    <message>
+        <source>a reading at setting {1} is outside the valve&apos;s table and is left out of the learning; correct the setting</source>
+        <translation>una lectura con ajuste {1} está fuera de la tabla de la válvula y no entra en el aprendizaje; corrija el ajuste</translation>
+    </message>
+    <message>
+        <source>a reading of this valve does not fit the others; read it again as it stands</source>
+        <translation>una lectura de esta válvula no casa con las demás; reléala como está</translation>
+    </message>
+    <message>
+        <source>a round read at the settings that stand has every share within the band; nothing is left to turn</source>
+        <translation>una ronda leída con los ajustes actuales tiene cada cuota en la banda; no queda nada por girar</translation>
+    </message>
+    <message>
+        <source>a row needs {1}; type it, or take the whole row out with its button</source>
+        <translation>una fila necesita {1}; escríbalo, o quite la fila entera con su botón</translation>
+    </message>
+    <message>
+        <source>a row without setting stands for a valve that has a range of dp and no table, and this valve has more rows; give setting and coefficient in each or take the row out</source>
+        <translation>una fila sin ajuste representa una válvula con rango de Δp y sin tabla, y esta válvula tiene más filas; dé ajuste y coeficiente en cada una o quite la fila</translation>
+    </message>
+    <message>
+        <source>a setting is given but no valve with a table; give valve_model and valve_size</source>
+        <translation>se da un ajuste pero ninguna válvula con tabla; dé valve_model y valve_size</translation>
+    </message>
+    <message>
+        <source>a signature that was there has been taken out; do not rely on this file, ask for it again</source>
+        <translation>se quitó una firma que había; no se fíe de este archivo, pídalo otra vez</translation>
+    </message>
+    <message>
+        <source>a signed report stands there and would be lost; give the report another name</source>
+        <translation>allí hay un informe firmado y se perdería; dé otro nombre al informe</translation>
+    </message>
+    <message>
+        <source>a sound copy of this job lies beside it, with {1} records, the newest of {2}; open that one</source>
+        <translation>al lado hay una copia sana de esta obra, con {1} registros, el último del {2}; ábrala</translation>
+    </message>
+    <message>
+        <source>a trim cannot be taken back; make sure that no more circuits will be added, and let the pump&apos;s maker or a licensed shop do it</source>
+        <translation>un recorte no tiene vuelta atrás; asegúrese de que no se añadirán más circuitos, y que lo haga el fabricante de la bomba o un taller autorizado</translation>
+    </message>
+    <message>
+        <source>a whole copy is at {1}; work goes on in the first file</source>
+        <translation>hay una copia completa en {1}; el trabajo sigue en el primer archivo</translation>
+    </message>
+    <message>
+        <source>a workbook cannot be copied onto itself; choose another name</source>
+        <translation>un libro no se puede copiar sobre sí mismo; elija otro nombre</translation>
+    </message>
+    <message>
+        <source>a workbook cannot be merged with itself; choose the copy that the other laptop worked in</source>
+        <translation>un libro no se fusiona consigo mismo; elija la copia en que trabajó el otro portátil</translation>
+    </message>
+    <message>
+        <source>a workbook holds exactly one job; change the one that is there</source>
+        <translation>un libro contiene exactamente una obra; cambie la que hay</translation>
+    </message>
+    <message>
+        <source>a workbook stands there and would be lost; give the output another name</source>
+        <translation>allí hay un libro y se perdería; dé otro nombre a la salida</translation>
+    </message>
+    <message>
+        <source>advice, unverified: no round has confirmed these settings; set them, then read every valve once more</source>
+        <translation>consejo, sin verificar: ninguna ronda ha confirmado estos ajustes; póngalos y lea después cada válvula otra vez</translation>
+    </message>
+    <message>
+        <source>all is stored, with the last reading, in {1}; work goes on there</source>
+        <translation>todo está guardado, con la última lectura, en {1}; el trabajo sigue allí</translation>
+    </message>
+    <message>
+        <source>all {1} terminals are read in the final round</source>
+        <translation>los {1} terminales están leídos en la ronda final</translation>
+    </message>
+    <message>
+        <source>amps were read without volts, so no power follows from them; read the volts between the phases</source>
+        <translation>se leyeron corrientes sin tensiones, así que no se deduce potencia; lea las tensiones entre fases</translation>
+    </message>
+    <message>
+        <source>an unknown time</source>
+        <translation>una hora desconocida</translation>
+    </message>
+    <message>
+        <source>an unreadable certificate</source>
+        <translation>un certificado ilegible</translation>
+    </message>
+    <message>
+        <source>another program keeps the file locked; close that program and try again</source>
+        <translation>otro programa tiene bloqueado el archivo; ciérrelo e inténtelo otra vez</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>a las</translation>
+    </message>
+    <message>
+        <source>at design flow the pump makes {1} of head and the index circuit needs {2}; there is nothing to take away, look for the lost head or for a larger impeller</source>
+        <translation>a caudal de diseño la bomba da {1} de altura y el circuito desfavorable necesita {2}; no hay nada que quitar, busque la altura perdida o un rodete mayor</translation>
+    </message>
+    <message>
+        <source>at the new design flow the pump makes {1} at full speed and {2} are needed; a larger impeller or pump is needed, ask its maker</source>
+        <translation>al nuevo caudal de diseño la bomba da {1} a plena velocidad y hacen falta {2}; se necesita un rodete o una bomba mayor, pregunte al fabricante</translation>
+    </message>
+    <message>
+        <source>at this set-point the index circuit takes {1} % of design flow, outside {2} to {3} %; correct the set-point</source>
+        <translation>con esta consigna el circuito desfavorable recibe el {1} % del caudal de diseño, fuera de {2} a {3} %; corrija la consigna</translation>
+    </message>
+    <message>
+        <source>before rebalancing this terminal would take {1} % of design flow; tell its users until it is balanced</source>
+        <translation>antes de reequilibrar este terminal recibiría el {1} % del caudal de diseño; avise a sus usuarios hasta equilibrarlo</translation>
+    </message>
+    <message>
+        <source>below 60 % of rated speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
+        <translation>por debajo del 60 % de la velocidad nominal el rendimiento baja de 1 a 3 puntos y el variador pierde más; tome el ahorro como máximo</translation>
+    </message>
+    <message>
+        <source>both values cannot stand here; choose one of them</source>
+        <translation>los dos valores no pueden quedar aquí; elija uno</translation>
+    </message>
+    <message>
+        <source>branches nearer to the limit of their share than they can be read: {1} ({2}); bring them nearer to target or read more accurately</source>
+        <translation>ramales más cerca del límite de su cuota de lo que se puede leer: {1} ({2}); acérquelos al objetivo o lea con más precisión</translation>
+    </message>
+    <message>
+        <source>branches whose share is not known because a flow is missing: {1} ({2}); complete the readings</source>
+        <translation>ramales cuya cuota se desconoce porque falta un caudal: {1} ({2}); complete las lecturas</translation>
+    </message>
+    <message>
+        <source>by its table the pump takes {1} at shutoff and {2} at best efficiency; do not make a shutoff test without the maker&apos;s word</source>
+        <translation>según su tabla la bomba toma {1} a caudal nulo y {2} en el mejor rendimiento; no haga una prueba a caudal nulo sin el visto bueno del fabricante</translation>
+    </message>
+    <message>
+        <source>c  corrected, see section {1}</source>
+        <translation>c  corregido, véase la sección {1}</translation>
+    </message>
+    <message>
+        <source>can be kept as a new revision of the job; the former stays in the history</source>
+        <translation>se puede conservar como nueva revisión de la obra; la anterior queda en el historial</translation>
+    </message>
+    <message>
+        <source>cannot be kept in this job; the reason stands below</source>
+        <translation>no se puede conservar en esta obra; el motivo está abajo</translation>
+    </message>
+    <message>
+        <source>close the discharge valve slowly, never the suction valve; read both gauges within a minute, and open it again at once: the water in a pump that runs shut heats up</source>
+        <translation>cierre despacio la válvula de impulsión, nunca la de aspiración; lea ambos manómetros en menos de un minuto y ábrala enseguida: el agua de una bomba que gira cerrada se calienta</translation>
+    </message>
+    <message>
+        <source>comments that are not resolved: {1}, the first is &quot;{2}&quot;; answer and resolve them, the report cannot be signed before</source>
+        <translation>comentarios sin resolver: {1}, el primero es «{2}»; responda y resuélvalos, el informe no se puede firmar antes</translation>
+    </message>
+    <message>
+        <source>content</source>
+        <translation>contenido</translation>
+    </message>
+    <message>
+        <source>could not be read: {1}</source>
+        <translation>no se pudo leer: {1}</translation>
+    </message>
+    <message>
+        <source>could not be read: {1} of {2} terminals ({3}); find another way to measure them</source>
+        <translation>no se pudieron leer: {1} de {2} terminales ({3}); busque otra forma de medirlos</translation>
+    </message>
+    <message>
+        <source>could not be read; give the reason</source>
+        <translation>no se pudo leer; dé el motivo</translation>
+    </message>
+    <message>
+        <source>deficiencies that the report lists: {1}, of these open: {2}</source>
+        <translation>deficiencias que lista el informe: {1}, de ellas abiertas: {2}</translation>
+    </message>
+    <message>
+        <source>design flow lies beyond the last point of the pump&apos;s curve at {1}; get the maker&apos;s curve for this flow, no number is computed there</source>
+        <translation>el caudal de diseño está más allá del último punto de la curva en {1}; consiga la curva del fabricante para este caudal, ahí no se calcula nada</translation>
+    </message>
+    <message>
+        <source>design flow would need {1} % of rated speed; ask the maker first, motor and shaft may not bear it</source>
+        <translation>el caudal de diseño necesitaría el {1} % de la velocidad nominal; pregunte antes al fabricante, motor y eje quizá no lo aguanten</translation>
+    </message>
+    <message>
+        <source>doubtful readings: {1} ({2}); read again or give the reasons</source>
+        <translation>lecturas dudosas: {1} ({2}); relea o dé los motivos</translation>
+    </message>
+    <message>
+        <source>dp as typed</source>
+        <translation>Δp como se tecleó</translation>
+    </message>
+    <message>
+        <source>dp {1} at {2} is below the readable minimum of {3}</source>
+        <translation>la Δp {1} en {2} está bajo el mínimo legible de {3}</translation>
+    </message>
+    <message>
+        <source>dp {1} at {2}, not below the readable minimum of {3}</source>
+        <translation>Δp {1} en {2}, no bajo el mínimo legible de {3}</translation>
+    </message>
+    <message>
+        <source>dp {1} at {2}; no readable minimum is on record for its valve</source>
+        <translation>Δp {1} en {2}; no consta mínimo legible de su válvula</translation>
+    </message>
+    <message>
+        <source>due {1} is before calibrated {2}; correct one of the dates</source>
+        <translation>el vencimiento {1} es anterior a la calibración {2}; corrija una de las fechas</translation>
+    </message>
+    <message>
+        <source>e  reading of an earlier round</source>
+        <translation>e  lectura de una ronda anterior</translation>
+    </message>
+    <message>
+        <source>edition and clause are not entered; enter them</source>
+        <translation>edición y cláusula sin introducir; introdúzcalas</translation>
+    </message>
+    <message>
+        <source>edition and clause of the adopted energy code are not entered; enter them before the report is signed</source>
+        <translation>edición y cláusula del código energético vigente sin introducir; introdúzcalas antes de firmar el informe</translation>
+    </message>
+    <message>
+        <source>every comment is resolved</source>
+        <translation>cada comentario está resuelto</translation>
+    </message>
+    <message>
+        <source>every round is accepted</source>
+        <translation>cada ronda está aceptada</translation>
+    </message>
+    <message>
+        <source>every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)</source>
+        <translation>cada válvula del orden de trabajo está mantenida; cierre esta ronda y relea todas (Ctrl+Mayús+W)</translation>
+    </message>
+    <message>
+        <source>everything is stored, the newest at {1}; nothing is left to save</source>
+        <translation>todo está guardado, lo último a las {1}; no queda nada por guardar</translation>
+    </message>
+    <message>
+        <source>exception claimed: {1}; keep its proof</source>
+        <translation>excepción invocada: {1}; guarde su prueba</translation>
+    </message>
+    <message>
+        <source>excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; limit = the greater of {6} % of the plate and {7}</source>
+        <translation>potencia sobrante = Q rho g (H1/eta1 - H2/eta2) con Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; límite = el mayor de {6} % de la placa y {7}</translation>
+    </message>
+    <message>
+        <source>excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; limit = {6} % of the plate</source>
+        <translation>potencia sobrante = Q rho g (H1/eta1 - H2/eta2) con Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; límite = {6} % de la placa</translation>
+    </message>
+    <message>
+        <source>f  flow read directly</source>
+        <translation>f  caudal leído directamente</translation>
+    </message>
+    <message>
+        <source>flow {1} stands twice in the pump curve; keep one row</source>
+        <translation>el caudal {1} está dos veces en la curva; deje una fila</translation>
+    </message>
+    <message>
+        <source>flow, head and power would mean an efficiency of {1} %; check the power reading, the gauges and the flow</source>
+        <translation>caudal, altura y potencia darían un rendimiento del {1} %; compruebe la potencia leída, los manómetros y el caudal</translation>
+    </message>
+    <message>
+        <source>from the learned loop, {1} wanted here now; turn to the dp, not to the mark</source>
+        <translation>de la red aprendida, aquí se quiere {1} ahora; gire hasta la Δp, no hasta la marca</translation>
+    </message>
+    <message>
+        <source>fully open, its valve makes only {1} at design flow, hard to read below {2}; choose a smaller valve or another way to measure</source>
+        <translation>totalmente abierta, su válvula solo da {1} a caudal de diseño, difícil de leer bajo {2}; elija una válvula menor u otra forma de medir</translation>
+    </message>
+    <message>
+        <source>gauges differ by {1} with the pump off</source>
+        <translation>los manómetros difieren en {1} con la bomba parada</translation>
+    </message>
+    <message>
+        <source>in table {1} the value of {2} cannot be read; another program changed it, open a copy from before</source>
+        <translation>en la tabla {1} no se puede leer el valor de {2}; otro programa lo cambió, abra una copia anterior</translation>
+    </message>
+    <message>
+        <source>instrument {1} was due for calibration on {2}, pump {3} was read with it on {4}; read again with another one</source>
+        <translation>el instrumento {1} debía calibrarse el {2} y la bomba {3} se leyó con él el {4}; relea con otro</translation>
+    </message>
+    <message>
+        <source>instrument {1} was due for calibration on {2}, this reading is of {3}; use another instrument or give the reason</source>
+        <translation>el instrumento {1} debía calibrarse el {2} y esta lectura es del {3}; use otro instrumento o dé el motivo</translation>
+    </message>
+    <message>
+        <source>it has no valve to set and will take {1} % of target; fit a balancing valve, or accept what it takes</source>
+        <translation>no tiene válvula que ajustar y tomará el {1} % del objetivo; monte una válvula de equilibrado o acepte lo que tome</translation>
+    </message>
+    <message>
+        <source>it is not recorded whether the device stands on supply or return; look and enter it</source>
+        <translation>no consta si el dispositivo está en impulsión o en retorno; mire e introdúzcalo</translation>
+    </message>
+    <message>
+        <source>it is the reference and was read before the valve of {1} was moved; read it again</source>
+        <translation>es la referencia y se leyó antes de mover la válvula de {1}; reléala</translation>
+    </message>
+    <message>
+        <source>it is the reference of its group and its valve stands at {1} of {2}; open it fully and match the others to it</source>
+        <translation>es la referencia de su grupo y su válvula está en {1} de {2}; ábrala del todo e iguale las demás a ella</translation>
+    </message>
+    <message>
+        <source>it is the reference of its group and stands at {1}; open it fully to {2}</source>
+        <translation>es la referencia de su grupo y está en {1}; ábrala del todo hasta {2}</translation>
+    </message>
+    <message>
+        <source>it keeps its flow by itself and is left out of matching; check that its dp stays within its range</source>
+        <translation>mantiene su caudal solo y queda fuera del igualado; compruebe que su Δp siga en su rango</translation>
+    </message>
+    <message>
+        <source>it keeps its flow by itself and is left out of the proportion of the group {1}; verify its dp range instead</source>
+        <translation>mantiene su caudal solo y queda fuera de la proporción del grupo {1}; verifique en su lugar su rango de Δp</translation>
+    </message>
+    <message>
+        <source>it lies beyond all valves that were moved and changed by {1} % against the others there, in round {2} they kept step; look for air, a limiter or a moving control valve</source>
+        <translation>está más allá de las válvulas movidas y cambió un {1} % frente a las otras de allí, en la ronda {2} iban a la par; busque aire, un limitador o una válvula de control que se mueve</translation>
+    </message>
+    <message>
+        <source>it may be made, by somebody who knows this plant; read the following first</source>
+        <translation>se puede hacer, por alguien que conozca esta instalación; lea antes lo siguiente</translation>
+    </message>
+    <message>
+        <source>it must not be made on this pump; the following says why</source>
+        <translation>no se debe hacer en esta bomba; lo siguiente dice por qué</translation>
+    </message>
+    <message>
+        <source>it takes {1} % of target, the most of what is left to set; turn it from {2} to {3}</source>
+        <translation>toma el {1} % del objetivo, lo más de lo que queda por ajustar; gírela de {2} a {3}</translation>
+    </message>
+    <message>
+        <source>it was read again with the same instrument {1}; use another one, or take its zero anew and give the reason</source>
+        <translation>se releyó con el mismo instrumento {1}; use otro, o tome de nuevo su cero y dé el motivo</translation>
+    </message>
+    <message>
+        <source>it was read before the speed of pump {1} was changed in this final round; read it again, final readings come last</source>
+        <translation>se leyó antes de cambiar la velocidad de la bomba {1} en esta ronda final; reléalo, las lecturas finales van al final</translation>
+    </message>
+    <message>
+        <source>it was read before the valve of {1} was moved in this final round; read it again, final readings come last</source>
+        <translation>se leyó antes de mover la válvula de {1} en esta ronda final; reléalo, las lecturas finales van al final</translation>
+    </message>
+    <message>
+        <source>its design flow is not known; enter it in System</source>
+        <translation>su caudal de diseño se desconoce; introdúzcalo en Sistema</translation>
+    </message>
+    <message>
+        <source>its design flow is {1}, those below it add up to {2}, {3} % apart; correct the schedule or state the diversity</source>
+        <translation>su caudal de diseño es {1}, los de abajo suman {2}, un {3} % de diferencia; corrija la lista o declare la simultaneidad</translation>
+    </message>
+    <message>
+        <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved; look for air, a clogged strainer or a moving control valve</source>
+        <translation>su caudal cambió un {1} % frente a los vecinos desde la ronda {2}, sin mover válvulas; busque aire, un filtro obstruido o una válvula de control que se mueve</translation>
+    </message>
+    <message>
+        <source>its flow rose from {1} to {2} when nothing but its own valve was closed, which cannot be; read both again</source>
+        <translation>su caudal subió de {1} a {2} cuando solo se cerró su propia válvula, lo que no puede ser; relea ambos</translation>
+    </message>
+    <message>
+        <source>its own reading gives {1}, those below it add up to {2}, {3} times the uncertainty of the difference; read again and look for a branch that is missing</source>
+        <translation>su propia lectura da {1}, los de abajo suman {2}, {3} veces la incertidumbre de la diferencia; relea y busque un ramal que falta</translation>
+    </message>
+    <message>
+        <source>its reading is dated {1}, before round {2} ended at {3}; check the clock and correct the time</source>
+        <translation>su lectura es del {1}, antes de acabar la ronda {2} a las {3}; compruebe el reloj y corrija la hora</translation>
+    </message>
+    <message>
+        <source>its share cannot be promised within {1} % yet, the standard uncertainty is {2} %; take the reading named as most helpful</source>
+        <translation>su cuota aún no se puede prometer dentro del {1} %, la incertidumbre típica es del {2} %; tome la lectura nombrada como más útil</translation>
+    </message>
+    <message>
+        <source>its valve has not been read; read its dp as it stands</source>
+        <translation>su válvula no se ha leído; lea su Δp como está</translation>
+    </message>
+    <message>
+        <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; balance its group and riser before trusting the index circuit</source>
+        <translation>su válvula está totalmente abierta y toma el {1} % del diseño, menos que {2} en el circuito desfavorable con el {3} %; equilibre su grupo y su montante antes de fiarse del circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>its valve makes only {1} at this flow, below the {2} that can be read; use a smaller valve or measure another way</source>
+        <translation>su válvula solo da {1} a este caudal, bajo los {2} que se pueden leer; use una válvula menor o mida de otro modo</translation>
+    </message>
+    <message>
+        <source>its valve stands at {1} of {2}, where its table is least accurate and it may be noisy; consider a smaller valve or less excess head</source>
+        <translation>su válvula está en {1} de {2}, donde su tabla es menos precisa y puede hacer ruido; considere una válvula menor o menos altura sobrante</translation>
+    </message>
+    <message>
+        <source>its valve&apos;s table ends at {1} before it takes enough, it will take {2} % of target; throttle it at another place or fit a smaller valve</source>
+        <translation>la tabla de su válvula acaba en {1} antes de tomar lo suficiente, tomará el {2} % del objetivo; estrangule en otro sitio o monte una válvula menor</translation>
+    </message>
+    <message>
+        <source>its zero moved by {1} in the course of the day, more than half of the {2} that can just be read with it; take a new zero and read the low dps again</source>
+        <translation>su cero se movió {1} a lo largo del día, más de la mitad de los {2} apenas legibles; tome un cero nuevo y relea las Δp bajas</translation>
+    </message>
+    <message>
+        <source>lines of the list still stand in the way: {1}; settle them, or give the reason</source>
+        <translation>aún lo impiden líneas de la lista: {1}; resuélvalas o dé el motivo</translation>
+    </message>
+    <message>
+        <source>losses of {1} branch(es) are restated at their new design flows by the square law, since they are the same pipes; keep the designer&apos;s figures with the former revision</source>
+        <translation>las pérdidas de {1} ramal(es) se recalculan a sus nuevos caudales de diseño por la ley cuadrática, pues son los mismos tubos; conserve las cifras del proyectista con la revisión anterior</translation>
+    </message>
+    <message>
+        <source>makes {1} at full speed where {2} are needed</source>
+        <translation>da {1} a plena velocidad y hacen falta {2}</translation>
+    </message>
+    <message>
+        <source>makes {1} at full speed where {2} are needed: enough at {3} % of speed</source>
+        <translation>da {1} a plena velocidad y hacen falta {2}: suficiente al {3} % de velocidad</translation>
+    </message>
+    <message>
+        <source>mandatory lines of readiness that are open: {1}, the first is &quot;{2}&quot;; see to them, or have a supervisor say why the survey may begin</source>
+        <translation>líneas obligatorias de preparación abiertas: {1}, la primera es «{2}»; atiéndalas, o que un supervisor diga por qué puede empezar el levantamiento</translation>
+    </message>
+    <message>
+        <source>mandatory lines of readiness that are still open: {1}, the first is &quot;{2}&quot;; see to them or give the reason, the report cannot be signed before</source>
+        <translation>líneas obligatorias de preparación aún abiertas: {1}, la primera es «{2}»; atiéndalas o dé el motivo, el informe no se puede firmar antes</translation>
+    </message>
+    <message>
+        <source>maximum_dp {1} is not above minimum_dp {2}; correct one of them</source>
+        <translation>maximum_dp {1} no es mayor que minimum_dp {2}; corrija uno de ellos</translation>
+    </message>
+    <message>
+        <source>may be made with the cautions below</source>
+        <translation>se puede hacer con las precauciones de abajo</translation>
+    </message>
+    <message>
+        <source>must not be made; the cautions say why</source>
+        <translation>no se debe hacer; las precauciones dicen por qué</translation>
+    </message>
+    <message>
+        <source>neither a reference nor other branches have been read; take the survey first</source>
+        <translation>no se leyó ni una referencia ni otros ramales; haga antes el levantamiento</translation>
+    </message>
+    <message>
+        <source>neither both gauges nor their difference was read; read suction and discharge</source>
+        <translation>no se leyeron ni los dos manómetros ni su diferencia; lea aspiración e impulsión</translation>
+    </message>
+    <message>
+        <source>neither hours a year nor a load profile is entered, so no yearly energy is computed; enter one in Job</source>
+        <translation>no constan horas al año ni perfil de carga, así que no se calcula energía anual; introduzca uno en Obra</translation>
+    </message>
+    <message>
+        <source>neither the pump&apos;s table nor a reading gives its efficiency here, so no power is computed; enter efficiency or power with the curve, or read the motor&apos;s power</source>
+        <translation>ni la tabla de la bomba ni una lectura dan aquí su rendimiento, así que no se calcula potencia; introduzca rendimiento o potencia con la curva, o lea la potencia del motor</translation>
+    </message>
+    <message>
+        <source>no action was taken back last; there is nothing to do again</source>
+        <translation>no se deshizo ninguna acción; no hay nada que rehacer</translation>
+    </message>
+    <message>
+        <source>no branch has a valve with a table to set; enter the valve tables</source>
+        <translation>ningún ramal tiene válvula con tabla que ajustar; introduzca las tablas de válvulas</translation>
+    </message>
+    <message>
+        <source>no branch is called &quot;{1}&quot;; type a tag of the place System</source>
+        <translation>ningún ramal se llama «{1}»; escriba una etiqueta de Sistema</translation>
+    </message>
+    <message>
+        <source>no branch is called &quot;{1}&quot;; type a tag, or nothing for the pump</source>
+        <translation>ningún ramal se llama «{1}»; escriba una etiqueta, o nada para la bomba</translation>
+    </message>
+    <message>
+        <source>no certificate in PEM form was found; give the file of the firm&apos;s root certificate</source>
+        <translation>no se halló ningún certificado PEM; dé el archivo del certificado raíz de la empresa</translation>
+    </message>
+    <message>
+        <source>no change is given; add, remove or change a branch</source>
+        <translation>no se da ningún cambio; añada, quite o cambie un ramal</translation>
+    </message>
+    <message>
+        <source>no comment is open and no item waits; go on with the next step</source>
+        <translation>no hay comentario abierto ni nada pendiente; siga con el paso siguiente</translation>
+    </message>
+    <message>
+        <source>no deficiency is in hand to keep the photo with; list one first</source>
+        <translation>no hay deficiencia con la que guardar la foto; anote antes una</translation>
+    </message>
+    <message>
+        <source>no discharge valve is recorded for this pump; enter its tag if there is one</source>
+        <translation>no consta válvula de impulsión de esta bomba; introduzca su etiqueta si la hay</translation>
+    </message>
+    <message>
+        <source>no discharge valve is recorded for this pump; the test throttled to design flow needs one, enter its tag</source>
+        <translation>no consta válvula de impulsión de esta bomba; la prueba estrangulada a caudal de diseño necesita una, introduzca su etiqueta</translation>
+    </message>
+    <message>
+        <source>no finding blocks the signature</source>
+        <translation>ningún hallazgo impide firmar</translation>
+    </message>
+    <message>
+        <source>no instrument is called &quot;{1}&quot;; type a tag of the place Job</source>
+        <translation>ningún instrumento se llama «{1}»; escriba una etiqueta de Obra</translation>
+    </message>
+    <message>
+        <source>no key file could be read at {1}; choose one, or make a certificate</source>
+        <translation>no se pudo leer ningún archivo de clave en {1}; elija uno o cree un certificado</translation>
+    </message>
+    <message>
+        <source>no link ends at this node; join it to the loop or take it out</source>
+        <translation>ningún enlace acaba en este nudo; únalo a la red o quítelo</translation>
+    </message>
+    <message>
+        <source>no list says that the loop was ready; take the usual one on the place Job, or give the reason</source>
+        <translation>ninguna lista dice que la red estaba lista; tome la usual en Obra, o dé el motivo</translation>
+    </message>
+    <message>
+        <source>no other unit or sign would explain this reading; read the valve again</source>
+        <translation>ninguna otra unidad ni signo explicaría esta lectura; relea la válvula</translation>
+    </message>
+    <message>
+        <source>no pump is called &quot;{1}&quot;; type the tag of one of the job&apos;s pumps</source>
+        <translation>ninguna bomba se llama «{1}»; escriba la etiqueta de una bomba de la obra</translation>
+    </message>
+    <message>
+        <source>no pump is marked as running; mark the pumps that work together</source>
+        <translation>ninguna bomba está marcada en marcha; marque las que trabajan juntas</translation>
+    </message>
+    <message>
+        <source>no pump or static lift is joined to this part of {1} node(s); join it to the loop or add its pump</source>
+        <translation>ni bomba ni altura estática está unida a esta parte de {1} nudo(s); únala a la red o añada su bomba</translation>
+    </message>
+    <message>
+        <source>no round has flow and head of the pumps; read suction and discharge, and a round</source>
+        <translation>ninguna ronda tiene caudal y altura de las bombas; lea aspiración e impulsión, y una ronda</translation>
+    </message>
+    <message>
+        <source>no round is on record to keep this reading with; open a round first</source>
+        <translation>no hay ronda con la que guardar esta lectura; abra antes una ronda</translation>
+    </message>
+    <message>
+        <source>no round is open; open the next round before reading</source>
+        <translation>no hay ronda abierta; abra la siguiente antes de leer</translation>
+    </message>
+    <message>
+        <source>no running pump has a usable curve; enter at least two points of it</source>
+        <translation>ninguna bomba en marcha tiene curva útil; introduzca al menos dos puntos</translation>
+    </message>
+    <message>
+        <source>no setting is advised for this valve; see the remark beside the table</source>
+        <translation>no se aconseja ajuste para esta válvula; vea la observación junto a la tabla</translation>
+    </message>
+    <message>
+        <source>no sound copy of this job lies beside it; look on the other laptop and on sticks</source>
+        <translation>no hay al lado ninguna copia sana de esta obra; mire en el otro portátil y en memorias USB</translation>
+    </message>
+    <message>
+        <source>no terminal has a flow that could be read again; read and close a final round</source>
+        <translation>ningún terminal tiene un caudal que releer; lea y cierre una ronda final</translation>
+    </message>
+    <message>
+        <source>no valve is in hand; choose one on the place Walk or Review</source>
+        <translation>no hay válvula en mano; elija una en Recorrido o Revisión</translation>
+    </message>
+    <message>
+        <source>no valve of the group {1} is fully open, reference {2} stands at {3} of {4}; open it and match the others to it</source>
+        <translation>ninguna válvula del grupo {1} está totalmente abierta, la referencia {2} está en {3} de {4}; ábrala e iguale las demás a ella</translation>
+    </message>
+    <message>
+        <source>no valve of the job is called &quot;{1}&quot;; type its tag or its number</source>
+        <translation>ninguna válvula de la obra se llama «{1}»; escriba su etiqueta o su número</translation>
+    </message>
+    <message>
+        <source>no valve of the route is called &quot;{1}&quot;; type its tag or its number</source>
+        <translation>ninguna válvula de la ruta se llama «{1}»; escriba su etiqueta o su número</translation>
+    </message>
+    <message>
+        <source>no valve of this group is fully open; open the one of the reference and match the others to it</source>
+        <translation>ninguna válvula de este grupo está totalmente abierta; abra la de la referencia e iguale las demás a ella</translation>
+    </message>
+    <message>
+        <source>no workbook is open; open one or make a new job</source>
+        <translation>no hay libro abierto; abra uno o cree una obra</translation>
+    </message>
+    <message>
+        <source>none claimed</source>
+        <translation>ninguna invocada</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>desconocido</translation>
+    </message>
+    <message>
+        <source>not proved, {1} point(s) against it below</source>
+        <translation>no probado, {1} punto(s) en contra abajo</translation>
+    </message>
+    <message>
+        <source>not read in this round: {1} of {2} terminals ({3}); read them</source>
+        <translation>sin leer en esta ronda: {1} de {2} terminales ({3}); léalos</translation>
+    </message>
+    <message>
+        <source>not read yet; read it, or mark it as unreadable with the reason</source>
+        <translation>aún sin leer; léalo o márquelo ilegible con el motivo</translation>
+    </message>
+    <message>
+        <source>not read; stop the pump, read both gauges and enter them as pumps off</source>
+        <translation>sin leer; pare la bomba, lea ambos manómetros e introdúzcalos como bombas paradas</translation>
+    </message>
+    <message>
+        <source>not trusted: its chain does not lead to a certificate you gave; ask the signer&apos;s firm for its root certificate</source>
+        <translation>no es de confianza: su cadena no lleva a ningún certificado que usted dio; pida a la empresa del firmante su certificado raíz</translation>
+    </message>
+    <message>
+        <source>not trusted: no root certificate was given; give that of the signer&apos;s firm as PEM</source>
+        <translation>no es de confianza: no se dio certificado raíz; dé el de la empresa del firmante en PEM</translation>
+    </message>
+    <message>
+        <source>not trusted: nobody else vouches for the name; compare the fingerprint {1} with the signer</source>
+        <translation>no es de confianza: nadie más responde del nombre; compare la huella {1} con el firmante</translation>
+    </message>
+    <message>
+        <source>nothing has been read yet; take a survey with every valve fully open</source>
+        <translation>aún no se ha leído nada; haga un levantamiento con todas las válvulas totalmente abiertas</translation>
+    </message>
+    <message>
+        <source>nothing is left to choose from merging</source>
+        <translation>no queda nada que elegir de la fusión</translation>
+    </message>
+    <message>
+        <source>nothing is missing</source>
+        <translation>no falta nada</translation>
+    </message>
+    <message>
+        <source>nothing was read at setting {1} yet; type the dp read there, then hold</source>
+        <translation>aún no se leyó nada con ajuste {1}; escriba la Δp leída ahí y luego mantenga</translation>
+    </message>
+    <message>
+        <source>nothing was read here, so its circuit is only known by design; read it</source>
+        <translation>aquí no se leyó nada, así que su circuito solo se conoce por el diseño; léalo</translation>
+    </message>
+    <message>
+        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} = {3}: {4} % of the speed in round {5}</source>
+        <translation>n₂/n₁ = Q diseño / Q donde sistema y curva se cortan = {1} / {2} = {3}: {4} % de la velocidad en la ronda {5}</translation>
+    </message>
+    <message>
+        <source>of target spreads over {1} % in the group {2}, more than {3} %; match the group again</source>
+        <translation>del objetivo se dispersa un {1} % en el grupo {2}, más del {3} %; iguale otra vez el grupo</translation>
+    </message>
+    <message>
+        <source>one of its readings does not fit the others: {1} in round {2}, expected {3} (z {4}); read it again now, that tells which one it is</source>
+        <translation>una de sus lecturas no casa con las otras: {1} en la ronda {2}, se esperaba {3} (z {4}); reléala ahora, eso dirá cuál es</translation>
+    </message>
+    <message>
+        <source>only a practice job answers by itself; read the meter and type what it shows</source>
+        <translation>solo una obra de práctica responde sola; lea el medidor y escriba lo que muestra</translation>
+    </message>
+    <message>
+        <source>open for changes by {1} on {2} since {3} (process {4}), so it can only be read here; close it there first</source>
+        <translation>abierto para cambios por {1} en {2} desde {3} (proceso {4}), así que aquí solo se lee; ciérrelo antes allí</translation>
+    </message>
+    <message>
+        <source>outside {3} % around their target share: {1} of {2} branches ({4}), the farthest is {5} with {6} % of target; adjust them</source>
+        <translation>fuera del {3} % de su cuota objetivo: {1} de {2} ramales ({4}), el más lejano es {5} con el {6} % del objetivo; ajústelos</translation>
+    </message>
+    <message>
+        <source>outside {3} to {4} % of design flow: {1} of {2} terminals ({5}), the farthest is {6} with {7} %; bring the total to design flow or record why not</source>
+        <translation>fuera de {3} a {4} % del caudal de diseño: {1} de {2} terminales ({5}), el más lejano es {6} con el {7} %; lleve el total a diseño o anote por qué no</translation>
+    </message>
+    <message>
+        <source>power from slip is rough: the plate&apos;s slip may be off by 20 %; use a stroboscope good to 1 rpm</source>
+        <translation>la potencia por deslizamiento es aproximada: el deslizamiento de placa puede fallar un 20 %; use un estroboscopio con precisión de 1 rpm</translation>
+    </message>
+    <message>
+        <source>power into the water over shaft power is {1} %, outside 20 to 90 %; check flow, head and motor readings</source>
+        <translation>la potencia al agua sobre la potencia en el eje es el {1} %, fuera de 20 a 90 %; compruebe caudal, altura y lecturas del motor</translation>
+    </message>
+    <message>
+        <source>pressure falls to {1} below the surrounding air here while the pump runs, so air is drawn in at any leak; raise the fill pressure, or move the vessel to the pump&apos;s suction</source>
+        <translation>la presión cae aquí {1} por debajo del aire ambiente con la bomba en marcha, así que entra aire por cualquier fuga; suba la presión de llenado, o lleve el vaso a la aspiración de la bomba</translation>
+    </message>
+    <message>
+        <source>proved: every valve on the index path {1} fully open, one in every group, and the pump&apos;s discharge valve</source>
+        <translation>probado: cada válvula del camino desfavorable {1} totalmente abierta, una en cada grupo, y la válvula de impulsión de la bomba</translation>
+    </message>
+    <message>
+        <source>pump {1} went from {2} to {3} % of its speed in round {4}, after this was read; read again to judge by it</source>
+        <translation>la bomba {1} pasó del {2} al {3} % de su velocidad en la ronda {4}, después de leer esto; relea para juzgar por ello</translation>
+    </message>
+    <message>
+        <source>r  read more than once; the mean counts</source>
+        <translation>r  leído más de una vez; cuenta la media</translation>
+    </message>
+    <message>
+        <source>read again it takes {1}, {2} % of the {3} reported; find out why, a sample of which more than 10 % deviates calls for reading all again</source>
+        <translation>releído toma {1}, el {2} % de los {3} informados; averigüe por qué, una muestra con más del 10 % desviado exige releerlo todo</translation>
+    </message>
+    <message>
+        <source>read at {1}, nothing was moved since; it holds</source>
+        <translation>leído a las {1}, nada se movió desde entonces; vale</translation>
+    </message>
+    <message>
+        <source>read the dp of this valve as it stands; the largest uncertainty of a share falls by {1} %</source>
+        <translation>lea la Δp de esta válvula como está; la mayor incertidumbre de una cuota baja un {1} %</translation>
+    </message>
+    <message>
+        <source>read this valve again as it stands; the largest uncertainty of a share falls by {1} %</source>
+        <translation>relea esta válvula como está; la mayor incertidumbre de una cuota baja un {1} %</translation>
+    </message>
+    <message>
+        <source>record {1} of the journal does not follow from those before it; the file was changed by another program or is damaged, open a copy from before</source>
+        <translation>el registro {1} del diario no sigue de los anteriores; otro programa cambió el archivo o está dañado, abra una copia anterior</translation>
+    </message>
+    <message>
+        <source>round {1} has a reading number {2} already; give this one the next number</source>
+        <translation>la ronda {1} ya tiene una lectura número {2}; dé a esta el número siguiente</translation>
+    </message>
+    <message>
+        <source>round {1} has no open comment, so nobody would know what to correct; comment on a cell first</source>
+        <translation>la ronda {1} no tiene comentario abierto, así que nadie sabría qué corregir; comente antes una celda</translation>
+    </message>
+    <message>
+        <source>round {1} is &quot;{2}&quot; in an earlier row; write the same kind in all its rows</source>
+        <translation>la ronda {1} es «{2}» en una fila anterior; escriba el mismo tipo en todas sus filas</translation>
+    </message>
+    <message>
+        <source>round {1} is accepted and takes no more changes; open a new round</source>
+        <translation>la ronda {1} está aceptada y no admite más cambios; abra una ronda nueva</translation>
+    </message>
+    <message>
+        <source>round {1} is accepted and takes no more readings; open a new round</source>
+        <translation>la ronda {1} está aceptada y no admite más lecturas; abra una ronda nueva</translation>
+    </message>
+    <message>
+        <source>round {1} is closed already; open a new round</source>
+        <translation>la ronda {1} ya está cerrada; abra una ronda nueva</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and takes no more readings here; open the next round</source>
+        <translation>la ronda {1} está cerrada y aquí no admite más lecturas; abra la ronda siguiente</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and takes only corrections of its readings; open a new round for new readings</source>
+        <translation>la ronda {1} está cerrada y solo admite correcciones de sus lecturas; abra una ronda nueva para lecturas nuevas</translation>
+    </message>
+    <message>
+        <source>round {1} is open as a round of one state of the loop; close it before valves are turned</source>
+        <translation>la ronda {1} está abierta como ronda de un solo estado de la red; ciérrela antes de girar válvulas</translation>
+    </message>
+    <message>
+        <source>round {1} is sent by nobody; say who works at this desk, Round, Person</source>
+        <translation>la ronda {1} no la envía nadie; diga quién trabaja en este puesto, Ronda, Persona</translation>
+    </message>
+    <message>
+        <source>round {1} is still open; close it before opening the next</source>
+        <translation>la ronda {1} sigue abierta; ciérrela antes de abrir la siguiente</translation>
+    </message>
+    <message>
+        <source>round {1} is {2} and takes no further readings; record them in a new round</source>
+        <translation>la ronda {1} está {2} y no admite más lecturas; anótelas en una ronda nueva</translation>
+    </message>
+    <message>
+        <source>round {1} stands twice; keep one row for it</source>
+        <translation>la ronda {1} está dos veces; deje una fila</translation>
+    </message>
+    <message>
+        <source>round {1} was sent by {2}; another supervisor or engineer decides on it</source>
+        <translation>la ronda {1} la envió {2}; otro supervisor o ingeniero decide sobre ella</translation>
+    </message>
+    <message>
+        <source>rounds that are not accepted: {1}; have them accepted or give the reason</source>
+        <translation>rondas no aceptadas: {1}; haga que se acepten o dé el motivo</translation>
+    </message>
+    <message>
+        <source>row {1} is named, but its table has {2} rows; give the number of one, the first is 1</source>
+        <translation>se nombra la fila {1}, pero su tabla tiene {2} filas; dé el número de una, la primera es 1</translation>
+    </message>
+    <message>
+        <source>s  flow is the sum of the branches behind it</source>
+        <translation>s  el caudal es la suma de los ramales de detrás</translation>
+    </message>
+    <message>
+        <source>self-acting valves that work outside their range: {1} ({2}); bring their dp into the range</source>
+        <translation>válvulas automáticas fuera de su rango: {1} ({2}); lleve su Δp al rango</translation>
+    </message>
+    <message>
+        <source>setting {1} is outside the valve&apos;s scale, {2} to {3}; give a setting on the scale</source>
+        <translation>el ajuste {1} está fuera de la escala de la válvula, {2} a {3}; dé un ajuste de la escala</translation>
+    </message>
+    <message>
+        <source>setting {1} lies outside the valve&apos;s table, {2} to {3}, so there is no flow; correct the setting</source>
+        <translation>el ajuste {1} está fuera de la tabla de la válvula, {2} a {3}, así que no hay caudal; corrija el ajuste</translation>
+    </message>
+    <message>
+        <source>setting {1} stands twice in the valve table; keep one row for it</source>
+        <translation>el ajuste {1} está dos veces en la tabla de la válvula; deje una fila</translation>
+    </message>
+    <message>
+        <source>shut this valve for a moment, read the dp across it and set it back to {1}: it shows the head available here; the largest uncertainty of a share falls by {2} %</source>
+        <translation>cierre un momento esta válvula, lea la Δp en ella y devuélvala a {1}: muestra la altura disponible aquí; la mayor incertidumbre de una cuota baja un {2} %</translation>
+    </message>
+    <message>
+        <source>signed by</source>
+        <translation>firmado por</translation>
+    </message>
+    <message>
+        <source>signer</source>
+        <translation>firmante</translation>
+    </message>
+    <message>
+        <source>solved with this impeller or speed the loop takes {1} % of design flow; the affinity laws do not hold for this loop, take the solved figure</source>
+        <translation>resuelta con este rodete o velocidad, la red toma el {1} % del caudal de diseño; las leyes de afinidad no valen para esta red, tome la cifra resuelta</translation>
+    </message>
+    <message>
+        <source>some design losses are far from what is read, so less is made of them all; check the schedule</source>
+        <translation>algunas pérdidas de diseño están lejos de lo leído, así que todas cuentan menos; compruebe la lista</translation>
+    </message>
+    <message>
+        <source>some running pumps stand in series and some in parallel; mark all alike, or test each set by itself</source>
+        <translation>unas bombas en marcha están en serie y otras en paralelo; márquelas todas igual, o pruebe cada conjunto por separado</translation>
+    </message>
+    <message>
+        <source>something was added behind the last signature; do not rely on this file, ask for it again</source>
+        <translation>se añadió algo tras la última firma; no se fíe de este archivo, pídalo otra vez</translation>
+    </message>
+    <message>
+        <source>strong enough at full speed</source>
+        <translation>bastante fuerte a plena velocidad</translation>
+    </message>
+    <message>
+        <source>terminals nearer to the limit of design flow than they can be read: {1} ({2}); read more accurately</source>
+        <translation>terminales más cerca del límite del caudal de diseño de lo que se puede leer: {1} ({2}); lea con más precisión</translation>
+    </message>
+    <message>
+        <source>text stands beside a quoted cell; quote the whole cell and write a quotation mark within it twice</source>
+        <translation>hay texto junto a una celda entre comillas; entrecomille la celda entera y escriba dobles las comillas de dentro</translation>
+    </message>
+    <message>
+        <source>the NPSH required at {1} is {2}; it must not be below zero, correct this row</source>
+        <translation>el NPSH requerido a {1} es {2}; no puede ser menor que cero, corrija esta fila</translation>
+    </message>
+    <message>
+        <source>the PDF already has fields for signatures; begin from a report without them</source>
+        <translation>el PDF ya tiene campos de firma; parta de un informe sin ellos</translation>
+    </message>
+    <message>
+        <source>the PDF carries no signature, so nothing proves it; ask for the signed report</source>
+        <translation>el PDF no lleva firma, así que nada lo prueba; pida el informe firmado</translation>
+    </message>
+    <message>
+        <source>the PDF has no place for the signature of the {1}; write the report again</source>
+        <translation>el PDF no tiene lugar para la firma «{1}»; escriba otra vez el informe</translation>
+    </message>
+    <message>
+        <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
+        <translation>el equilibrado de la ronda {1} y todo informe firmado sobre él dejan de valer con este cambio; equilibre otra vez y firme un informe nuevo</translation>
+    </message>
+    <message>
+        <source>the balancing device has no table, so its flow cannot be read; enter model, size and table</source>
+        <translation>el dispositivo de equilibrado no tiene tabla, así que su caudal no se puede leer; introduzca modelo, tamaño y tabla</translation>
+    </message>
+    <message>
+        <source>the cell is empty; give a value</source>
+        <translation>la celda está vacía; dé un valor</translation>
+    </message>
+    <message>
+        <source>the certificate of {1} begins on {2}; check this computer&apos;s clock or use another key</source>
+        <translation>el certificado de {1} empieza el {2}; compruebe el reloj de este ordenador o use otra clave</translation>
+    </message>
+    <message>
+        <source>the certificate of {1} ended on {2}; ask its issuer for a new one</source>
+        <translation>el certificado de {1} acabó el {2}; pida otro a su emisor</translation>
+    </message>
+    <message>
+        <source>the certificate of {1} is not made for signing documents; use one with digital signature or non-repudiation among its uses</source>
+        <translation>el certificado de {1} no es para firmar documentos; use uno con firma digital o no repudio entre sus usos</translation>
+    </message>
+    <message>
+        <source>the changes of record {1} of the journal do not fit what was stored before; the file was changed by another program, open a copy from before</source>
+        <translation>los cambios del registro {1} del diario no casan con lo guardado antes; otro programa cambió el archivo, abra una copia anterior</translation>
+    </message>
+    <message>
+        <source>the changes of the other copy do not fit together ({1}), so nothing was taken over; verify both files</source>
+        <translation>los cambios de la otra copia no casan entre sí ({1}), así que no se tomó nada; verifique ambos archivos</translation>
+    </message>
+    <message>
+        <source>the circuit has no design flow; ask the designer and enter it</source>
+        <translation>el circuito no tiene caudal de diseño; pregunte al proyectista e introdúzcalo</translation>
+    </message>
+    <message>
+        <source>the coefficient at setting {1} is {2}; only the lowest setting may have 0, all others must be above 0</source>
+        <translation>el coeficiente con ajuste {1} es {2}; solo el ajuste menor puede tener 0, los demás deben ser mayores que 0</translation>
+    </message>
+    <message>
+        <source>the coefficient falls from {1} to {2} between settings {3} and {4}; correct the table, a valve passes more as it opens</source>
+        <translation>el coeficiente baja de {1} a {2} entre los ajustes {3} y {4}; corrija la tabla, una válvula deja pasar más al abrir</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; has no unit; write it without brackets</source>
+        <translation>la columna «{1}» no tiene unidad; escríbala sin corchetes</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; is missing; add it to the header row</source>
+        <translation>falta la columna «{1}»; añádala a la fila de encabezado</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; is not known; did you mean &quot;{2}&quot;? Known are: {3}</source>
+        <translation>la columna «{1}» no se conoce; ¿quiso decir «{2}»? Se conocen: {3}</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; needs its unit in brackets; use one of {2}</source>
+        <translation>la columna «{1}» necesita su unidad entre corchetes; use una de {2}</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; stands twice; keep one of them</source>
+        <translation>la columna «{1}» está dos veces; deje una</translation>
+    </message>
+    <message>
+        <source>the currents of the phases differ by {1} % of their mean, more than {2} %; have the motor and its supply checked by a licensed electrician</source>
+        <translation>las corrientes de las fases difieren un {1} % de su media, más del {2} %; haga revisar el motor y su alimentación por un electricista autorizado</translation>
+    </message>
+    <message>
+        <source>the curve is flat here: the uncertainty of the head makes the flow {1} to {2}; use a meter or the sum of the terminals</source>
+        <translation>la curva es plana aquí: la incertidumbre de la altura da un caudal de {1} a {2}; use un caudalímetro o la suma de los terminales</translation>
+    </message>
+    <message>
+        <source>the curve of the {1} impeller does not lie below that of the {2} impeller; check the diameters of these rows</source>
+        <translation>la curva del rodete {1} no queda bajo la del rodete {2}; compruebe los diámetros de estas filas</translation>
+    </message>
+    <message>
+        <source>the density is {1} kg/m3; it must be above 0</source>
+        <translation>la densidad es {1} kg/m3; debe ser mayor que 0</translation>
+    </message>
+    <message>
+        <source>the design flow is not known; enter it, its losses are stated at that flow</source>
+        <translation>el caudal de diseño se desconoce; introdúzcalo, sus pérdidas se dan a ese caudal</translation>
+    </message>
+    <message>
+        <source>the device has {1} diameters of straight pipe before and {2} behind it and needs {3} and {4}; its flow is {5} % less certain, move it or say so in the report</source>
+        <translation>el dispositivo tiene {1} diámetros de tubo recto delante y {2} detrás y necesita {3} y {4}; su caudal es un {5} % menos seguro, muévalo o dígalo en el informe</translation>
+    </message>
+    <message>
+        <source>the diameter lies beyond the smallest curve of the family; ask the maker before cutting</source>
+        <translation>el diámetro está más allá de la curva menor de la familia; pregunte al fabricante antes de cortar</translation>
+    </message>
+    <message>
+        <source>the discharge gauge shows {1} less than the suction gauge; swap the readings, or check that the pump turns the right way and its valves are open</source>
+        <translation>el manómetro de impulsión muestra {1} menos que el de aspiración; cambie las lecturas, o compruebe que la bomba gira bien y sus válvulas están abiertas</translation>
+    </message>
+    <message>
+        <source>the discharge valve of this pump stands at {1}, not fully open at {2}; open it and trim or slow the pump, or claim an exception</source>
+        <translation>la válvula de impulsión de esta bomba está en {1}, no totalmente abierta en {2}; ábrala y recorte o frene la bomba, o invoque una excepción</translation>
+    </message>
+    <message>
+        <source>the dp of the set-point is not entered; enter what the sensor read</source>
+        <translation>no consta la Δp de la consigna; introduzca lo que leyó el sensor</translation>
+    </message>
+    <message>
+        <source>the dp range of this self-acting valve is not entered; enter it, it is what is verified</source>
+        <translation>no consta el rango de Δp de esta válvula automática; introdúzcalo, es lo que se verifica</translation>
+    </message>
+    <message>
+        <source>the dp range of this self-acting valve is not known; enter minimum_dp in its valve table</source>
+        <translation>el rango de Δp de esta válvula automática se desconoce; introduzca minimum_dp en su tabla de válvula</translation>
+    </message>
+    <message>
+        <source>the drive&apos;s losses are not known and are left out; enter its efficiency</source>
+        <translation>las pérdidas del variador se desconocen y se omiten; introduzca su rendimiento</translation>
+    </message>
+    <message>
+        <source>the efficiency at {1} is {2} %; it must lie between 0 and 100 %, correct this row</source>
+        <translation>el rendimiento a {1} es {2} %; debe estar entre 0 y 100 %, corrija esta fila</translation>
+    </message>
+    <message>
+        <source>the exponent of the loss is {1}; it must lie between 1 and 4, water has 1.7 to 2</source>
+        <translation>el exponente de la pérdida es {1}; debe estar entre 1 y 4, el agua tiene de 1.7 a 2</translation>
+    </message>
+    <message>
+        <source>the factor on the pump curve is {1}; it must be above 0</source>
+        <translation>el factor sobre la curva es {1}; debe ser mayor que 0</translation>
+    </message>
+    <message>
+        <source>the file &quot;{1}&quot; has more than {2} MB; make it smaller</source>
+        <translation>el archivo «{1}» tiene más de {2} MB; hágalo menor</translation>
+    </message>
+    <message>
+        <source>the file cannot be read ({1}); check its permissions</source>
+        <translation>no se puede leer el archivo ({1}); compruebe sus permisos</translation>
+    </message>
+    <message>
+        <source>the file has {1} MB, more than the {2} MB that a table may have; split it or correct it</source>
+        <translation>el archivo tiene {1} MB, más de los {2} MB que admite una tabla; divídalo o corríjalo</translation>
+    </message>
+    <message>
+        <source>the file holds no key with its own certificate; export both together</source>
+        <translation>el archivo no contiene clave con su certificado; exporte ambos juntos</translation>
+    </message>
+    <message>
+        <source>the file is damaged ({1}); keep it as it is and open a copy from before</source>
+        <translation>el archivo está dañado ({1}); déjelo como está y abra una copia anterior</translation>
+    </message>
+    <message>
+        <source>the file is empty, so nothing can be read from it; open a copy of it</source>
+        <translation>el archivo está vacío, no se puede leer nada; abra una copia</translation>
+    </message>
+    <message>
+        <source>the file is empty; give it a header row and data</source>
+        <translation>el archivo está vacío; póngale encabezado y datos</translation>
+    </message>
+    <message>
+        <source>the file is missing; put it into the folder</source>
+        <translation>falta el archivo; póngalo en la carpeta</translation>
+    </message>
+    <message>
+        <source>the file is not UTF-8 (it looks like UTF-16); save it as &quot;CSV UTF-8&quot;</source>
+        <translation>el archivo no es UTF-8 (parece UTF-16); guárdelo como «CSV UTF-8»</translation>
+    </message>
+    <message>
+        <source>the file was last changed by a newer program and can only be read; to change it, install version {1} or later</source>
+        <translation>un programa más nuevo cambió el archivo y solo se puede leer; para cambiarlo, instale la versión {1} o posterior</translation>
+    </message>
+    <message>
+        <source>the fill pressure is not entered, so only differences of pressure are right; read it at the expansion vessel with the pumps off and enter it in Job</source>
+        <translation>no consta la presión de llenado, así que solo son correctas las diferencias de presión; léala en el vaso de expansión con las bombas paradas e introdúzcala en Obra</translation>
+    </message>
+    <message>
+        <source>the final flow is {1} % of design, outside {2} to {3} %; adjust it, or list the deficiency that keeps it there, the report cannot be signed before</source>
+        <translation>el caudal final es el {1} % del diseño, fuera de {2} a {3} %; ajústelo, o anote la deficiencia que lo deja ahí, el informe no se puede firmar antes</translation>
+    </message>
+    <message>
+        <source>the final round is judged accepted</source>
+        <translation>la ronda final se juzga aceptada</translation>
+    </message>
+    <message>
+        <source>the first signer allowed no later change, yet there is one; do not rely on this file, ask for it again</source>
+        <translation>el primer firmante no permitía cambios posteriores y hay uno; no se fíe de este archivo, pídalo otra vez</translation>
+    </message>
+    <message>
+        <source>the flow at the same pump head changed by {1} % since round {2}, with no valve moved; look for air, clogged strainers or moving control valves</source>
+        <translation>el caudal a igual altura de bomba cambió un {1} % desde la ronda {2}, sin mover válvulas; busque aire, filtros obstruidos o válvulas de control que se mueven</translation>
+    </message>
+    <message>
+        <source>the flow coefficient is Kv {1}; it must be a number of 0 (shut) or more, correct the setting</source>
+        <translation>el coeficiente de caudal es Kv {1}; debe ser un número desde 0 (cerrada), corrija el ajuste</translation>
+    </message>
+    <message>
+        <source>the flow of the group {1} rose from {2} to {3} when valves in it were only closed, which cannot be; read it again</source>
+        <translation>el caudal del grupo {1} subió de {2} a {3} cuando en él solo se cerraron válvulas, lo que no puede ser; reléalo</translation>
+    </message>
+    <message>
+        <source>the flow read at the pump is {1}, the terminals add up to {2}; check the meter and look for an open bypass</source>
+        <translation>el caudal leído en la bomba es {1}, los terminales suman {2}; compruebe el medidor y busque un baipás abierto</translation>
+    </message>
+    <message>
+        <source>the fluid of the job cannot be used, so all flows are computed for water at 20 C; correct kind, concentration and temperature</source>
+        <translation>el fluido de la obra no se puede usar, así que todos los caudales se calculan para agua a 20 C; corrija tipo, concentración y temperatura</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made ({1}); choose a place that can be written</source>
+        <translation>no se puede crear la carpeta ({1}); elija un lugar donde se pueda escribir</translation>
+    </message>
+    <message>
+        <source>the folder or the file cannot be written, so the job can only be read; copy the file to a place of your own to change it</source>
+        <translation>no se puede escribir en la carpeta o el archivo, así que la obra solo se lee; copie el archivo a un lugar propio para cambiarlo</translation>
+    </message>
+    <message>
+        <source>the form of the energy code&apos;s clause is not chosen, the one with 10 hp and 3 hp is tested; choose it on the page Energy Code of Pump</source>
+        <translation>no se eligió la forma de la cláusula del código energético, se prueba la de 10 hp y 3 hp; elíjala en la página Código energía de Bomba</translation>
+    </message>
+    <message>
+        <source>the gauges of {1} show a rise of {2}; it was stored</source>
+        <translation>los manómetros de {1} muestran una subida de {2}; se guardó</translation>
+    </message>
+    <message>
+        <source>the group of this valve has no reference yet; read its members in a survey first</source>
+        <translation>el grupo de esta válvula aún no tiene referencia; lea antes sus miembros en un levantamiento</translation>
+    </message>
+    <message>
+        <source>the handle stands at {1}, not where it was noted; the setting was corrected, check it</source>
+        <translation>el volante está en {1}, no donde se anotó; el ajuste se corrigió, compruébelo</translation>
+    </message>
+    <message>
+        <source>the head at shutoff lies outside the family of curves, the impeller is a first estimate; check the family</source>
+        <translation>la altura a caudal nulo está fuera de la familia de curvas, el rodete es una primera estimación; compruebe la familia</translation>
+    </message>
+    <message>
+        <source>the head at shutoff says {1} of impeller and the record says {2}; check impeller, direction of turn, speed, wear and air before the curve is trusted</source>
+        <translation>la altura a caudal nulo dice rodete {1} y consta {2}; compruebe rodete, sentido de giro, velocidad, desgaste y aire antes de fiarse de la curva</translation>
+    </message>
+    <message>
+        <source>the head of {1} lies above the curve&apos;s {2} at shutoff, so the curve gives no flow; check gauges, speed and impeller</source>
+        <translation>la altura de {1} supera los {2} de la curva a caudal nulo, así que la curva no da caudal; compruebe manómetros, velocidad y rodete</translation>
+    </message>
+    <message>
+        <source>the head of {1} lies below the last point of the curve, so the curve gives no flow; get the maker&apos;s curve for this duty</source>
+        <translation>la altura de {1} queda bajo el último punto de la curva, así que la curva no da caudal; consiga la curva del fabricante para este punto de trabajo</translation>
+    </message>
+    <message>
+        <source>the head required is {1} by one way and {2} by another; find out why before the pump is changed</source>
+        <translation>la altura requerida es {1} por una vía y {2} por otra; averigüe por qué antes de cambiar la bomba</translation>
+    </message>
+    <message>
+        <source>the head rises from {1} to {2} between {3} and {4}; check these points, the duty is not unique on a rising curve</source>
+        <translation>la altura sube de {1} a {2} entre {3} y {4}; compruebe estos puntos, el punto de trabajo no es único en una curva creciente</translation>
+    </message>
+    <message>
+        <source>the head stays at {1} between {2} and {3}; write one more digit or leave one of the rows out, the duty is not unique on a level curve</source>
+        <translation>la altura sigue en {1} entre {2} y {3}; escriba una cifra más o deje fuera una fila, el punto de trabajo no es único en una curva plana</translation>
+    </message>
+    <message>
+        <source>the head that the index circuit needs is not known; enter the design losses, or finish a round whose shares are within the band</source>
+        <translation>la altura que necesita el circuito desfavorable se desconoce; introduzca las pérdidas de diseño, o acabe una ronda con las cuotas en la banda</translation>
+    </message>
+    <message>
+        <source>the head with flow, {1}, is not below the head at shutoff, {2}; read one of them again</source>
+        <translation>la altura con caudal, {1}, no es menor que la altura a caudal nulo, {2}; relea una de ellas</translation>
+    </message>
+    <message>
+        <source>the height of this unit over the pump is not entered, so it counts as level with the pump; enter it</source>
+        <translation>no consta la cota de esta unidad sobre la bomba, así que cuenta al nivel de la bomba; introdúzcala</translation>
+    </message>
+    <message>
+        <source>the impeller diameter at {1} is {2}; it must be above 0, correct this row</source>
+        <translation>el diámetro del rodete a {1} es {2}; debe ser mayor que 0, corrija esta fila</translation>
+    </message>
+    <message>
+        <source>the impeller in the pump is not known, so only the ratio of diameters is given; find it with a shutoff test or enter it</source>
+        <translation>el rodete de la bomba se desconoce, así que solo se da la relación de diámetros; hállelo con una prueba a caudal nulo o introdúzcalo</translation>
+    </message>
+    <message>
+        <source>the impeller is {1} of the curve&apos;s own diameter; it must be above 0</source>
+        <translation>el rodete es {1} del diámetro de la curva; debe ser mayor que 0</translation>
+    </message>
+    <message>
+        <source>the impeller would be {1} % of the largest that the casing takes, below {2} %; ask the maker, slow the pump or replace it</source>
+        <translation>el rodete sería el {1} % del mayor de la carcasa, bajo el {2} %; pregunte al fabricante, frene la bomba o cámbiela</translation>
+    </message>
+    <message>
+        <source>the impeller would be {1}, below the least of {2} for this casing; do not trim, slow the pump or replace it</source>
+        <translation>el rodete sería {1}, bajo el mínimo de {2} de esta carcasa; no recorte, frene la bomba o cámbiela</translation>
+    </message>
+    <message>
+        <source>the impeller would come below the maker&apos;s minimum of {1}; change the speed or the pump instead</source>
+        <translation>el rodete bajaría del mínimo de {1} del fabricante; cambie en su lugar la velocidad o la bomba</translation>
+    </message>
+    <message>
+        <source>the impeller {1} is smaller than its minimum {2}; correct one of them</source>
+        <translation>el rodete {1} es menor que su mínimo {2}; corrija uno de ellos</translation>
+    </message>
+    <message>
+        <source>the index circuit is known and fully open along its path</source>
+        <translation>el circuito desfavorable se conoce y está totalmente abierto en su camino</translation>
+    </message>
+    <message>
+        <source>the index circuit is not fully open along its path; open its valves or give the reason</source>
+        <translation>el circuito desfavorable no está totalmente abierto en su camino; abra sus válvulas o dé el motivo</translation>
+    </message>
+    <message>
+        <source>the index circuit is not known from this round, so nothing can be proved; read every terminal</source>
+        <translation>el circuito desfavorable no se conoce por esta ronda, así que nada se puede probar; lea cada terminal</translation>
+    </message>
+    <message>
+        <source>the index circuit moves from {1} to {2}; open every valve on the new path</source>
+        <translation>el circuito desfavorable pasa de {1} a {2}; abra cada válvula del camino nuevo</translation>
+    </message>
+    <message>
+        <source>the index is a self-acting valve: the set-point must leave it the start of its range, {1}; read its dp at this set-point</source>
+        <translation>el punto desfavorable es una válvula automática: la consigna debe dejarle el inicio de su rango, {1}; lea su Δp con esta consigna</translation>
+    </message>
+    <message>
+        <source>the instrument &quot;{1}&quot; is not in the job; did you mean &quot;{2}&quot;?</source>
+        <translation>el instrumento «{1}» no está en la obra; ¿quiso decir «{2}»?</translation>
+    </message>
+    <message>
+        <source>the instrument &quot;{1}&quot; stands twice; give every instrument its own tag</source>
+        <translation>el instrumento «{1}» está dos veces; dé a cada instrumento su propia etiqueta</translation>
+    </message>
+    <message>
+        <source>the instrument was calibrated on {1}, after it was used on {2}; keep the certificate that held then</source>
+        <translation>el instrumento se calibró el {1}, después de usarse el {2}; conserve el certificado que valía entonces</translation>
+    </message>
+    <message>
+        <source>the instrument was used, but its calibration due date is not given; enter it</source>
+        <translation>el instrumento se usó, pero no consta cuándo vence su calibración; introdúzcalo</translation>
+    </message>
+    <message>
+        <source>the job has no branches; add the first one in System</source>
+        <translation>la obra no tiene ramales; añada el primero en Sistema</translation>
+    </message>
+    <message>
+        <source>the job has no branches; add them before reading</source>
+        <translation>la obra no tiene ramales; añádalos antes de leer</translation>
+    </message>
+    <message>
+        <source>the job has no name; add a row with the key &quot;name&quot;</source>
+        <translation>la obra no tiene nombre; añada una fila con la clave «name»</translation>
+    </message>
+    <message>
+        <source>the job has no pump yet; add one on the page Pump Data</source>
+        <translation>la obra aún no tiene bomba; añada una en la página Datos de bomba</translation>
+    </message>
+    <message>
+        <source>the key &quot;{1}&quot; is not known; did you mean &quot;{2}&quot;? Known are: {3}</source>
+        <translation>la clave «{1}» no se conoce; ¿quiso decir «{2}»? Se conocen: {3}</translation>
+    </message>
+    <message>
+        <source>the key &quot;{1}&quot; stands twice; keep one row for it</source>
+        <translation>la clave «{1}» está dos veces; deje una fila</translation>
+    </message>
+    <message>
+        <source>the key could not be written to {1} ({2}); choose a folder that can be written</source>
+        <translation>la clave no se pudo escribir en {1} ({2}); elija una carpeta donde se pueda escribir</translation>
+    </message>
+    <message>
+        <source>the key is locked by a cipher that is no longer safe; export it again with a present-day program</source>
+        <translation>la clave está cerrada con un cifrado que ya no es seguro; expórtela otra vez con un programa actual</translation>
+    </message>
+    <message>
+        <source>the key is of a kind that is not used here; use RSA of 2048 bits or more, or a P-256, P-384 or P-521 key</source>
+        <translation>la clave es de un tipo que aquí no se usa; use RSA de 2048 bits o más, o una clave P-256, P-384 o P-521</translation>
+    </message>
+    <message>
+        <source>the kind of round {1} is not given; write one of {2}</source>
+        <translation>no se da el tipo de la ronda {1}; escriba uno de {2}</translation>
+    </message>
+    <message>
+        <source>the last digits of {1} dps read with instrument {2} are too uneven to be chance, {3} of them end in {4}; check that they were read and not made up</source>
+        <translation>las últimas cifras de {1} Δp leídas con el instrumento {2} son demasiado desiguales para ser azar, {3} acaban en {4}; compruebe que se leyeron y no se inventaron</translation>
+    </message>
+    <message>
+        <source>the law of trimming cuts too much, by 15 to 20 % of the change; cut first to {1} (three quarters of the calculated cut), test, and cut again</source>
+        <translation>la ley del recorte corta de más, del 15 al 20 % del cambio; corte primero a {1} (tres cuartos del corte calculado), pruebe y vuelva a cortar</translation>
+    </message>
+    <message>
+        <source>the learning did not settle; look at the doubtful readings and the design losses</source>
+        <translation>el aprendizaje no se asentó; mire las lecturas dudosas y las pérdidas de diseño</translation>
+    </message>
+    <message>
+        <source>the learning was stopped; start it again</source>
+        <translation>el aprendizaje se paró; inícielo otra vez</translation>
+    </message>
+    <message>
+        <source>the line is longer than {1} characters; it is no row of a table, correct it</source>
+        <translation>la línea tiene más de {1} caracteres; no es una fila de tabla, corríjala</translation>
+    </message>
+    <message>
+        <source>the link ends at node &quot;{1}&quot;, which does not exist; correct the name or add the node</source>
+        <translation>el enlace acaba en el nudo «{1}», que no existe; corrija el nombre o añada el nudo</translation>
+    </message>
+    <message>
+        <source>the link is given twice; give every link its own name</source>
+        <translation>el enlace se da dos veces; dé a cada enlace su propio nombre</translation>
+    </message>
+    <message>
+        <source>the link starts and ends at node &quot;{1}&quot;; join it to two different nodes</source>
+        <translation>el enlace empieza y acaba en el nudo «{1}»; únalo a dos nudos distintos</translation>
+    </message>
+    <message>
+        <source>the loss of this circuit is not known; enter circuit_loss from the design, or learn it from a survey</source>
+        <translation>la pérdida de este circuito se desconoce; introduzca circuit_loss del diseño, o apréndala de un levantamiento</translation>
+    </message>
+    <message>
+        <source>the loss of {1} Pa at {2} m3/s is no point of a loss; both must be above 0</source>
+        <translation>la pérdida de {1} Pa a {2} m3/s no es un punto de pérdida; ambos deben ser mayores que 0</translation>
+    </message>
+    <message>
+        <source>the low limit of {1} stands above the high limit of {2}; correct them</source>
+        <translation>el límite inferior de {1} supera el superior de {2}; corríjalos</translation>
+    </message>
+    <message>
+        <source>the lower limit {1} % is not below the upper limit {2} %; correct one of them</source>
+        <translation>el límite inferior {1} % no es menor que el superior {2} %; corrija uno</translation>
+    </message>
+    <message>
+        <source>the metered input power is chosen: it needs no power factor</source>
+        <translation>se elige la potencia absorbida medida: no necesita factor de potencia</translation>
+    </message>
+    <message>
+        <source>the motor draws {1} A, above its plate of {2} A and within its service factor; do not leave it there</source>
+        <translation>el motor toma {1} A, sobre su placa de {2} A y dentro de su factor de servicio; no lo deje así</translation>
+    </message>
+    <message>
+        <source>the motor draws {1} A, more than plate times service factor, {2} A; throttle the pump&apos;s discharge at once and find out why</source>
+        <translation>el motor toma {1} A, más que placa por factor de servicio, {2} A; estrangule enseguida la impulsión de la bomba y averigüe por qué</translation>
+    </message>
+    <message>
+        <source>the motor draws {1}, its plate allows {2}; throttle the pump&apos;s discharge before going on, or the motor may be damaged</source>
+        <translation>el motor toma {1}, su placa permite {2}; estrangule la impulsión de la bomba antes de seguir, o el motor puede dañarse</translation>
+    </message>
+    <message>
+        <source>the motor is {1}: a large pump heats its water within seconds; have the permission of whoever runs the plant</source>
+        <translation>el motor es de {1}: una bomba grande calienta su agua en segundos; tenga el permiso de quien lleva la planta</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s efficiency is not entered, so no energy is computed; enter it with the pump</source>
+        <translation>no consta el rendimiento del motor, así que no se calcula energía; introdúzcalo con la bomba</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s efficiency is the plate&apos;s, at full load; take it at the present load from the maker&apos;s data</source>
+        <translation>el rendimiento del motor es el de placa, a plena carga; tómelo a la carga actual de los datos del fabricante</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s plate power is not entered, so the clause cannot be tested; enter it</source>
+        <translation>no consta la potencia de placa del motor, así que no se puede probar la cláusula; introdúzcala</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s plate, {1}, is not above {2}: the pump need not be trimmed or slowed; keep the balance with the least throttling all the same</source>
+        <translation>la placa del motor, {1}, no supera {2}: la bomba no tiene que recortarse ni frenarse; mantenga aun así el equilibrado con la menor estrangulación</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s power or the pump&apos;s efficiency is not entered, so the motor is not checked; enter them</source>
+        <translation>no consta la potencia del motor o el rendimiento de la bomba, así que no se comprueba el motor; introdúzcalos</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s speed of {1} rpm does not lie below its synchronous speed of {2} rpm; read the speed again</source>
+        <translation>la velocidad del motor de {1} rpm no es menor que la síncrona de {2} rpm; lea otra vez la velocidad</translation>
+    </message>
+    <message>
+        <source>the name &quot;{1}&quot; stands twice; keep one row for it</source>
+        <translation>el nombre «{1}» está dos veces; deje una fila</translation>
+    </message>
+    <message>
+        <source>the network has no links; add at least one circuit</source>
+        <translation>la red no tiene enlaces; añada al menos un circuito</translation>
+    </message>
+    <message>
+        <source>the new design flow is missing; type it, such as 12.5 gpm or 0.8 L/s</source>
+        <translation>falta el nuevo caudal de diseño; escríbalo, por ejemplo 12.5 gpm o 0.8 L/s</translation>
+    </message>
+    <message>
+        <source>the new design flow must be above 0; to take the circuit away, remove it</source>
+        <translation>el nuevo caudal de diseño debe ser mayor que 0; para quitar el circuito, elimínelo</translation>
+    </message>
+    <message>
+        <source>the newest round that was read is no final one; read and close a final round</source>
+        <translation>la última ronda leída no es final; lea y cierre una ronda final</translation>
+    </message>
+    <message>
+        <source>the next value typed is kept beside the first, the mean counts; type it and press Enter</source>
+        <translation>el próximo valor tecleado se guarda junto al primero, cuenta la media; escríbalo y pulse Intro</translation>
+    </message>
+    <message>
+        <source>the next value typed takes the place of the doubtful one; type it and press Enter</source>
+        <translation>el próximo valor tecleado ocupa el lugar del dudoso; escríbalo y pulse Intro</translation>
+    </message>
+    <message>
+        <source>the no-load amps of {1} A are not below the plate&apos;s {2} A; correct the no-load reading</source>
+        <translation>la corriente en vacío de {1} A no es menor que los {2} A de la placa; corrija la lectura en vacío</translation>
+    </message>
+    <message>
+        <source>the node is given twice; give every node its own name</source>
+        <translation>el nudo se da dos veces; dé a cada nudo su propio nombre</translation>
+    </message>
+    <message>
+        <source>the number {1} stands twice; give every deficiency its own</source>
+        <translation>el número {1} está dos veces; dé a cada deficiencia el suyo</translation>
+    </message>
+    <message>
+        <source>the oldest reading the aim rests on is {1} min old, the limit is {2} min; re-read</source>
+        <translation>la lectura más antigua de la meta tiene {1} min, el límite es {2} min; relea</translation>
+    </message>
+    <message>
+        <source>the other copy holds nothing that is not here; there is nothing to merge</source>
+        <translation>la otra copia no tiene nada que no esté aquí; no hay nada que fusionar</translation>
+    </message>
+    <message>
+        <source>the parent &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
+        <translation>el padre «{1}» no está entre los ramales; ¿quiso decir «{2}»?</translation>
+    </message>
+    <message>
+        <source>the passphrase does not open this key; type it again</source>
+        <translation>la contraseña no abre esta clave; escríbala otra vez</translation>
+    </message>
+    <message>
+        <source>the passphrase is shorter than {1} characters; choose a longer one</source>
+        <translation>la contraseña tiene menos de {1} caracteres; elija una más larga</translation>
+    </message>
+    <message>
+        <source>the pipe diameters at the taps are not both known, so no velocity head is counted; enter them</source>
+        <translation>no se conocen ambos diámetros en las tomas, así que no se cuenta altura de velocidad; introdúzcalos</translation>
+    </message>
+    <message>
+        <source>the pipe&apos;s inside diameter is {1} m; it must be above 0</source>
+        <translation>el diámetro interior del tubo es {1} m; debe ser mayor que 0</translation>
+    </message>
+    <message>
+        <source>the pipe&apos;s length is {1} m; it must be above 0</source>
+        <translation>la longitud del tubo es {1} m; debe ser mayor que 0</translation>
+    </message>
+    <message>
+        <source>the pipe&apos;s roughness is {1} m; it must lie between 0 and a tenth of the inside diameter</source>
+        <translation>la rugosidad del tubo es {1} m; debe estar entre 0 y un décimo del diámetro interior</translation>
+    </message>
+    <message>
+        <source>the position of this pump&apos;s discharge valve was not read in the final state; read it</source>
+        <translation>la posición de la válvula de impulsión de esta bomba no se leyó en el estado final; léala</translation>
+    </message>
+    <message>
+        <source>the power at {1} is {2}; it must be above 0, correct this row</source>
+        <translation>la potencia a {1} es {2}; debe ser mayor que 0, corrija esta fila</translation>
+    </message>
+    <message>
+        <source>the power factor is the plate&apos;s, at full load; at part load it is lower, so measure it</source>
+        <translation>el factor de potencia es el de placa, a plena carga; a carga parcial es menor, así que mídalo</translation>
+    </message>
+    <message>
+        <source>the practice building has no branch {1}; read one of those that the job was made with</source>
+        <translation>el edificio de práctica no tiene ramal {1}; lea uno con los que se creó la obra</translation>
+    </message>
+    <message>
+        <source>the practice building has no pump {1}; read the one that the job was made with</source>
+        <translation>el edificio de práctica no tiene bomba {1}; lea la que se creó con la obra</translation>
+    </message>
+    <message>
+        <source>the pressure is given at a node that does not exist; correct the name</source>
+        <translation>la presión se da en un nudo que no existe; corrija el nombre</translation>
+    </message>
+    <message>
+        <source>the pressure is given here and at node &quot;{1}&quot; of the same loop; keep one, a closed loop has one expansion vessel</source>
+        <translation>la presión se da aquí y en el nudo «{1}» de la misma red; deje una, una red cerrada tiene un vaso de expansión</translation>
+    </message>
+    <message>
+        <source>the program met a defect in itself ({1}); what was stored is safe, close and open the workbook again</source>
+        <translation>el programa topó con un defecto propio ({1}); lo guardado está a salvo, cierre y vuelva a abrir el libro</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; has no rows in pump_curve.csv; give at least two points</source>
+        <translation>la bomba «{1}» no tiene filas en pump_curve.csv; dé al menos dos puntos</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; is not in pumps.csv; did you mean &quot;{2}&quot;?</source>
+        <translation>la bomba «{1}» no está en pumps.csv; ¿quiso decir «{2}»?</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; is not in the job; did you mean &quot;{2}&quot;?</source>
+        <translation>la bomba «{1}» no está en la obra; ¿quiso decir «{2}»?</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; stands twice; give every pump its own tag</source>
+        <translation>la bomba «{1}» está dos veces; dé a cada bomba su propia etiqueta</translation>
+    </message>
+    <message>
+        <source>the pump curve bends sharply at {1} (its slope changes by a factor of {2}); check this point for a slip</source>
+        <translation>la curva se dobla de golpe en {1} (su pendiente cambia por un factor {2}); compruebe si hay un fallo en ese punto</translation>
+    </message>
+    <message>
+        <source>the pump curve has flow {1} with head {2}; neither may be below zero, correct this row</source>
+        <translation>la curva tiene caudal {1} con altura {2}; ninguno puede ser menor que cero, corrija esta fila</translation>
+    </message>
+    <message>
+        <source>the pump curve has {1} point(s); give at least two of falling head</source>
+        <translation>la curva tiene {1} punto(s); dé al menos dos de altura decreciente</translation>
+    </message>
+    <message>
+        <source>the pump gives {1} by its curve, the terminals add up to {2}; check gauges, curve and impeller, and look for an open bypass</source>
+        <translation>la bomba da {1} por su curva, los terminales suman {2}; compruebe manómetros, curva y rodete, y busque un baipás abierto</translation>
+    </message>
+    <message>
+        <source>the pump has no drive; slowing needs one, or other sheaves, installed by licensed people</source>
+        <translation>la bomba no tiene variador; frenarla necesita uno, u otras poleas, instalados por personal autorizado</translation>
+    </message>
+    <message>
+        <source>the pump has no usable curve, so it gives no flow; enter at least two points</source>
+        <translation>la bomba no tiene curva útil, así que no da caudal; introduzca al menos dos puntos</translation>
+    </message>
+    <message>
+        <source>the pump has no usable curve; enter at least two points of falling head, with the flow of each</source>
+        <translation>la bomba no tiene curva útil; introduzca al menos dos puntos de altura decreciente, cada uno con su caudal</translation>
+    </message>
+    <message>
+        <source>the pump has {1} point(s) of its curve; this law needs {2}, add or remove points</source>
+        <translation>la bomba tiene {1} punto(s) de su curva; esta ley necesita {2}, añada o quite puntos</translation>
+    </message>
+    <message>
+        <source>the pump makes no excess head, so both ways leave the same; there is nothing to save</source>
+        <translation>la bomba no da altura sobrante, así que ambos métodos dejan lo mismo; no hay nada que ahorrar</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} Pa at zero flow; it must be above 0, check the curve</source>
+        <translation>la bomba da {1} Pa a caudal nulo; debe ser mayor que 0, compruebe la curva</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} at design flow, the index circuit needs {2}: all circuits end at {3} % of design; check speed, impeller and strainers before the pump is changed</source>
+        <translation>la bomba da {1} a caudal de diseño, el circuito desfavorable necesita {2}: todos los circuitos acaban al {3} % del diseño; compruebe velocidad, rodete y filtros antes de cambiar la bomba</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
+        <translation>la bomba da {1} más de lo que necesita el circuito desfavorable a caudal de diseño; baje su velocidad o recorte su rodete después de ajustar las válvulas, por personal autorizado y dentro de los límites del fabricante y la norma local</translation>
+    </message>
+    <message>
+        <source>the pump runs at {1} % of full speed, where it makes no excess head; it is reduced as asked, keep it so</source>
+        <translation>la bomba gira al {1} % de la plena velocidad, donde no da altura sobrante; está reducida como se pide, déjela así</translation>
+    </message>
+    <message>
+        <source>the pump stands still, or it is too weak to move water through the loop; check speed, curve and losses</source>
+        <translation>la bomba está parada, o es muy débil para mover agua por la red; compruebe velocidad, curva y pérdidas</translation>
+    </message>
+    <message>
+        <source>the pump was read at {1} % of rated speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed</source>
+        <translation>la bomba se leyó al {1} % de la velocidad nominal; un motor no pasa del 100 % sin un variador que lo permita, compruebe la lectura y la velocidad nominal</translation>
+    </message>
+    <message>
+        <source>the pump would take {1} and the motor may give {2}; a larger motor is needed, ask a licensed electrician</source>
+        <translation>la bomba tomaría {1} y el motor puede dar {2}; hace falta un motor mayor, pregunte a un electricista autorizado</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s efficiency is not known, so the excess power cannot be computed; enter it with the curve, or read the motor&apos;s power</source>
+        <translation>el rendimiento de la bomba se desconoce, así que no se puede calcular la potencia sobrante; introdúzcalo con la curva, o lea la potencia del motor</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s first point stands at {1} m3/h; the power law needs its first point at zero flow</source>
+        <translation>el primer punto de la bomba está en {1} m3/h; la ley potencial necesita el primero a caudal nulo</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s pressure does not fall from {1} kPa between {2} and {3} m3/h; correct these points</source>
+        <translation>la presión de la bomba no baja de {1} kPa entre {2} y {3} m3/h; corrija estos puntos</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s specific speed is {1} (rpm, gpm, ft), so its power rises towards shutoff; do not make a shutoff test without the maker&apos;s word</source>
+        <translation>la velocidad específica de la bomba es {1} (rpm, gpm, ft), así que su potencia sube hacia caudal nulo; no haga una prueba a caudal nulo sin el visto bueno del fabricante</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s speed is {1} of rated; it must be a number of 0 (stopped) or more</source>
+        <translation>la velocidad de la bomba es {1} del nominal; debe ser un número desde 0 (parada)</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s table gives no efficiencies, so its specific speed is not known; make sure that it is a radial pump before it is run shut</source>
+        <translation>la tabla de la bomba no da rendimientos, así que su velocidad específica se desconoce; asegúrese de que es una bomba radial antes de que gire cerrada</translation>
+    </message>
+    <message>
+        <source>the range of constant flow is {1} to {2} Pa; the start must be above 0 and the end above it</source>
+        <translation>el rango de caudal constante es de {1} a {2} Pa; el inicio debe ser mayor que 0 y el final mayor que él</translation>
+    </message>
+    <message>
+        <source>the ratio of amps is chosen: neither power factor nor no-load amps are known</source>
+        <translation>se elige la relación de corriente: no se conocen ni factor de potencia ni corriente en vacío</translation>
+    </message>
+    <message>
+        <source>the ratio of amps reads too high at {1} % load; it holds above about 65 %, prefer another way</source>
+        <translation>la relación de corriente lee de más al {1} % de carga; vale por encima del 65 %, prefiera otra vía</translation>
+    </message>
+    <message>
+        <source>the readiness list is done</source>
+        <translation>la lista de preparación está hecha</translation>
+    </message>
+    <message>
+        <source>the readings and the plate allow none of the five ways to the shaft power; read volts, amps and power factor, or the input power</source>
+        <translation>las lecturas y la placa no permiten ninguna de las cinco vías a la potencia en el eje; lea tensión, corriente y factor de potencia, o la potencia absorbida</translation>
+    </message>
+    <message>
+        <source>the reference has not been read; read it first</source>
+        <translation>la referencia no se ha leído; léala primero</translation>
+    </message>
+    <message>
+        <source>the reference was read {1} min ago, the limit is {2} min; read it again</source>
+        <translation>la referencia se leyó hace {1} min, el límite es {2} min; reléala</translation>
+    </message>
+    <message>
+        <source>the reference went from {1} to {2} % of design between its last two readings, more than the band of {3} %; read it again</source>
+        <translation>la referencia pasó del {1} al {2} % del diseño entre sus dos últimas lecturas, más que la banda del {3} %; reléala</translation>
+    </message>
+    <message>
+        <source>the report could not be written to {1} ({2}); choose a folder that exists and may be written, with room on the disk</source>
+        <translation>el informe no se pudo escribir en {1} ({2}); elija una carpeta que exista, donde se pueda escribir y con espacio</translation>
+    </message>
+    <message>
+        <source>the report has no page {1}; write the report again</source>
+        <translation>el informe no tiene página {1}; escríbalo otra vez</translation>
+    </message>
+    <message>
+        <source>the report is of another workbook, or of a state that this one never had; open the workbook it names</source>
+        <translation>el informe es de otro libro, o de un estado que este nunca tuvo; abra el libro que nombra</translation>
+    </message>
+    <message>
+        <source>the report is of this workbook as it stands now</source>
+        <translation>el informe es de este libro como está ahora</translation>
+    </message>
+    <message>
+        <source>the report is of this workbook, which was changed since; sign a new report for what stands now</source>
+        <translation>el informe es de este libro, que cambió desde entonces; firme un informe nuevo de lo que hay ahora</translation>
+    </message>
+    <message>
+        <source>the report is signed, but the workbook could not note it ({1}); open the workbook for changes and sign again under another name</source>
+        <translation>el informe está firmado, pero el libro no pudo anotarlo ({1}); abra el libro para cambios y firme otra vez con otro nombre</translation>
+    </message>
+    <message>
+        <source>the report was changed after it was signed; write it again, then sign that</source>
+        <translation>el informe cambió después de firmarse; escríbalo otra vez y firme ese</translation>
+    </message>
+    <message>
+        <source>the resistance is {1} Pa/(m3/s)^2; it must be a number of 0 or more, correct it or close the link</source>
+        <translation>la resistencia es {1} Pa/(m3/s)^2; debe ser un número desde 0, corríjala o cierre el enlace</translation>
+    </message>
+    <message>
+        <source>the row at {1} has no impeller diameter; give one on every row of a family of curves or on none</source>
+        <translation>la fila a {1} no tiene diámetro de rodete; dé uno en cada fila de una familia de curvas o en ninguna</translation>
+    </message>
+    <message>
+        <source>the row corrects row {1} of its round, which has {2} in this table; give the number of another one</source>
+        <translation>la fila corrige la fila {1} de su ronda, que tiene {2} en esta tabla; dé el número de otra</translation>
+    </message>
+    <message>
+        <source>the row has neither setting, dp, flow nor a note; give what was read or take the row out</source>
+        <translation>la fila no tiene ajuste, Δp, caudal ni nota; dé lo que se leyó o quítela</translation>
+    </message>
+    <message>
+        <source>the row has no reading at all; give what was read or take the row out</source>
+        <translation>la fila no tiene ninguna lectura; dé lo que se leyó o quítela</translation>
+    </message>
+    <message>
+        <source>the row has {1} cells and the header {2}; put a text that has a separator into quotation marks</source>
+        <translation>la fila tiene {1} celdas y el encabezado {2}; ponga entre comillas un texto que tenga un separador</translation>
+    </message>
+    <message>
+        <source>the row names no round; give its number, 1 is the survey</source>
+        <translation>la fila no nombra ninguna ronda; dé su número, 1 es el levantamiento</translation>
+    </message>
+    <message>
+        <source>the row needs one coefficient; give it in the column Cv or Kv, not in both</source>
+        <translation>la fila necesita un coeficiente; délo en la columna Cv o Kv, no en ambas</translation>
+    </message>
+    <message>
+        <source>the sensor reads {1} with the pumps off, more than its accuracy of {2}; have it zeroed before the set-point is taken from it</source>
+        <translation>el sensor lee {1} con las bombas paradas, más que su precisión de {2}; haga que lo pongan a cero antes de tomar de él la consigna</translation>
+    </message>
+    <message>
+        <source>the sensor was not read with the pumps off; stop the pumps, read it and enter the value</source>
+        <translation>el sensor no se leyó con las bombas paradas; pare las bombas, léalo e introduzca el valor</translation>
+    </message>
+    <message>
+        <source>the set flow is {1} m3/s; it must be a number of 0 or more</source>
+        <translation>el caudal ajustado es {1} m3/s; debe ser un número desde 0</translation>
+    </message>
+    <message>
+        <source>the set-point follows the flow, but the flow at which it was found is not entered; enter it</source>
+        <translation>la consigna sigue al caudal, pero no consta el caudal al que se halló; introdúzcalo</translation>
+    </message>
+    <message>
+        <source>the set-point of {1} is {2} % of what the index circuit needs at design flow, above 110 %; lower it</source>
+        <translation>la consigna de {1} es el {2} % de lo que necesita el circuito desfavorable a caudal de diseño, más del 110 %; bájela</translation>
+    </message>
+    <message>
+        <source>the setting needed, {1}, is below {2}, where tables and marks are not reliable; set it by the dp, or fit a smaller valve</source>
+        <translation>el ajuste necesario, {1}, está bajo {2}, donde tablas y marcas no son fiables; ajústelo por la Δp, o monte una válvula menor</translation>
+    </message>
+    <message>
+        <source>the signature does not fit the certificate of {1}; do not rely on this file, ask for it again</source>
+        <translation>la firma no casa con el certificado de {1}; no se fíe de este archivo, pídalo otra vez</translation>
+    </message>
+    <message>
+        <source>the signature is not written as it must be ({1}); do not rely on this file, ask for it again</source>
+        <translation>la firma no está escrita como debe ({1}); no se fíe de este archivo, pídalo otra vez</translation>
+    </message>
+    <message>
+        <source>the signed report could not be written; choose a place with room that can be written</source>
+        <translation>el informe firmado no se pudo escribir; elija un lugar con espacio donde se pueda escribir</translation>
+    </message>
+    <message>
+        <source>the signed report there belongs to another workbook; give the report another name</source>
+        <translation>el informe firmado que hay allí es de otro libro; dé otro nombre al informe</translation>
+    </message>
+    <message>
+        <source>the signed report there does not verify ({1}); keep it aside and sign a new report under another name</source>
+        <translation>el informe firmado que hay allí no se verifica ({1}); apártelo y firme un informe nuevo con otro nombre</translation>
+    </message>
+    <message>
+        <source>the slip is chosen: nothing better was read</source>
+        <translation>se elige el deslizamiento: no se leyó nada mejor</translation>
+    </message>
+    <message>
+        <source>the speed was not read, so the curve is taken at rated speed; read it</source>
+        <translation>la velocidad no se leyó, así que la curva se toma a velocidad nominal; léala</translation>
+    </message>
+    <message>
+        <source>the speed would be {1} % of rated, below the least of {2} %; trim or throttle instead, or ask the maker</source>
+        <translation>la velocidad sería el {1} % del nominal, bajo el mínimo del {2} %; recorte o estrangule en su lugar, o pregunte al fabricante</translation>
+    </message>
+    <message>
+        <source>the standard uncertainty of this reading is {1} of its value; it must be above 0, state the instrument&apos;s accuracy</source>
+        <translation>la incertidumbre típica de esta lectura es {1} de su valor; debe ser mayor que 0, dé la precisión del instrumento</translation>
+    </message>
+    <message>
+        <source>the static lift is {1} Pa; give a number</source>
+        <translation>la altura estática es {1} Pa; dé un número</translation>
+    </message>
+    <message>
+        <source>the straight pipe before and behind the device is not recorded; it needs {1} and {2} diameters, look and enter it</source>
+        <translation>no consta el tubo recto delante y detrás del dispositivo; necesita {1} y {2} diámetros, mire e introdúzcalo</translation>
+    </message>
+    <message>
+        <source>the sum of minor loss coefficients is {1}; it must not be below 0</source>
+        <translation>la suma de coeficientes de pérdidas singulares es {1}; no puede ser menor que 0</translation>
+    </message>
+    <message>
+        <source>the table cannot be written; check room and permissions there</source>
+        <translation>no se puede escribir la tabla; compruebe allí espacio y permisos</translation>
+    </message>
+    <message>
+        <source>the table has no branches; give at least one row</source>
+        <translation>la tabla no tiene ramales; dé al menos una fila</translation>
+    </message>
+    <message>
+        <source>the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)</source>
+        <translation>la tabla de consejos no cabe aquí; haga la ventana más alta o el texto más pequeño (Ctrl+-)</translation>
+    </message>
+    <message>
+        <source>the tables of the file are not those of a workbook ({1}); keep it as it is and open a copy from before</source>
+        <translation>las tablas del archivo no son las de un libro ({1}); déjelo como está y abra una copia anterior</translation>
+    </message>
+    <message>
+        <source>the tables of this job are in {1}; open them with any spreadsheet</source>
+        <translation>las tablas de esta obra están en {1}; ábralas con una hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>the tag &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
+        <translation>la etiqueta «{1}» no está entre los ramales; ¿quiso decir «{2}»?</translation>
+    </message>
+    <message>
+        <source>the tag &quot;{1}&quot; stands already in row {2}; give every one its own</source>
+        <translation>la etiqueta «{1}» ya está en la fila {2}; dé a cada uno la suya</translation>
+    </message>
+    <message>
+        <source>the tag {1} is taken; type another</source>
+        <translation>la etiqueta {1} está ocupada; escriba otra</translation>
+    </message>
+    <message>
+        <source>the text has more than {1} characters; shorten it</source>
+        <translation>el texto tiene más de {1} caracteres; acórtelo</translation>
+    </message>
+    <message>
+        <source>the text is not UTF-8; save the file as &quot;CSV UTF-8&quot;</source>
+        <translation>el texto no es UTF-8; guarde el archivo como «CSV UTF-8»</translation>
+    </message>
+    <message>
+        <source>the three-way valve stands at {1}; its position must lie between 0 and 1</source>
+        <translation>la válvula de tres vías está en {1}; su posición debe estar entre 0 y 1</translation>
+    </message>
+    <message>
+        <source>the unit is missing; write one of {1} in brackets</source>
+        <translation>falta la unidad; escriba una de {1} entre corchetes</translation>
+    </message>
+    <message>
+        <source>the valve &quot;{1}&quot; has a range of dp and no table, which only a limiter or a picv can do with; give its table in valves.csv or correct the kind</source>
+        <translation>la válvula «{1}» tiene rango de Δp y no tabla, lo que solo vale para un limitador o una PICV; dé su tabla en valves.csv o corrija el tipo</translation>
+    </message>
+    <message>
+        <source>the valve &quot;{1}&quot; of size &quot;{2}&quot; is not in valves.csv; did you mean &quot;{3}&quot;?</source>
+        <translation>la válvula «{1}» de tamaño «{2}» no está en valves.csv; ¿quiso decir «{3}»?</translation>
+    </message>
+    <message>
+        <source>the valve of {1} was moved after the reference was read; read the reference again</source>
+        <translation>la válvula de {1} se movió después de leer la referencia; relea la referencia</translation>
+    </message>
+    <message>
+        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read, and {5} more after it; read again to judge by it</source>
+        <translation>la válvula de {1} pasó de {2} a {3} en la ronda {4}, después de leer esto, y {5} más tras ella; relea para juzgar por ello</translation>
+    </message>
+    <message>
+        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read; read again to judge by it</source>
+        <translation>la válvula de {1} pasó de {2} a {3} en la ronda {4}, después de leer esto; relea para juzgar por ello</translation>
+    </message>
+    <message>
+        <source>the valve table has {1} point(s); give at least two, the highest being fully open</source>
+        <translation>la tabla de la válvula tiene {1} punto(s); dé al menos dos, el mayor totalmente abierta</translation>
+    </message>
+    <message>
+        <source>the valve takes so little here that its side hardly matters for air; what counts is straight pipe</source>
+        <translation>la válvula toma aquí tan poco que su lado apenas importa para el aire; lo que cuenta es el tubo recto</translation>
+    </message>
+    <message>
+        <source>the viscosity is {1} m2/s; it must be above 0</source>
+        <translation>la viscosidad es {1} m2/s; debe ser mayor que 0</translation>
+    </message>
+    <message>
+        <source>the voltage is {1} % of the plate&apos;s; motors are made for 90 to 110 %, have the supply checked</source>
+        <translation>la tensión es el {1} % de la placa; los motores son para 90 a 110 %, haga revisar la alimentación</translation>
+    </message>
+    <message>
+        <source>the voltages of the phases differ by {1} % of their mean, more than {2} %; have the supply checked by a licensed electrician before the pump runs on</source>
+        <translation>las tensiones de las fases difieren un {1} % de su media, más del {2} %; haga revisar la alimentación por un electricista autorizado antes de que la bomba siga</translation>
+    </message>
+    <message>
+        <source>the water is {1}: gauges and vents scald, and a shut pump boils soon; have the permission of whoever runs the plant</source>
+        <translation>el agua está a {1}: manómetros y purgadores escaldan, y una bomba cerrada hierve pronto; tenga el permiso de quien lleva la planta</translation>
+    </message>
+    <message>
+        <source>the way with no-load amps is chosen: no power factor was measured, and it follows the load down</source>
+        <translation>se elige la vía con corriente en vacío: no se midió factor de potencia, y sigue a la carga hacia abajo</translation>
+    </message>
+    <message>
+        <source>the witness round confirms {1} of {2} terminals</source>
+        <translation>la ronda testigo confirma {1} de {2} terminales</translation>
+    </message>
+    <message>
+        <source>the witness round found {1} of {2} terminals more than 10 % off; read all again, or give the reason</source>
+        <translation>la ronda testigo halló {1} de {2} terminales desviados más del 10 %; relea todos, o dé el motivo</translation>
+    </message>
+    <message>
+        <source>the workbook was changed after that report was signed; sign a new report under another name</source>
+        <translation>el libro cambió después de firmar ese informe; firme un informe nuevo con otro nombre</translation>
+    </message>
+    <message>
+        <source>the {1} has signed already; a signed report is not signed over, write a new one</source>
+        <translation>«{1}» ya firmó; un informe firmado no se firma encima, escriba uno nuevo</translation>
+    </message>
+    <message>
+        <source>there is a branch with this tag already; give the new one another tag</source>
+        <translation>ya hay un ramal con esta etiqueta; dé otra al nuevo</translation>
+    </message>
+    <message>
+        <source>there is a round {1} already; give this one another number</source>
+        <translation>ya hay una ronda {1}; dé otro número a esta</translation>
+    </message>
+    <message>
+        <source>there is neither readings.csv nor pump_readings.csv with rows; put one into the folder</source>
+        <translation>no hay readings.csv ni pump_readings.csv con filas; ponga uno en la carpeta</translation>
+    </message>
+    <message>
+        <source>there is no action that can be taken back; go on with the work</source>
+        <translation>no hay acción que se pueda deshacer; siga con el trabajo</translation>
+    </message>
+    <message>
+        <source>there is no plain file &quot;{1}&quot; in the folder attachments; put it there or take the row out</source>
+        <translation>no hay archivo simple «{1}» en la carpeta attachments; póngalo allí o quite la fila</translation>
+    </message>
+    <message>
+        <source>there is no reading to learn from; enter at least one dp at a valve</source>
+        <translation>no hay lectura de la que aprender; introduzca al menos una Δp en una válvula</translation>
+    </message>
+    <message>
+        <source>there is no round of readings yet; open one</source>
+        <translation>aún no hay ronda de lecturas; abra una</translation>
+    </message>
+    <message>
+        <source>there is no such file; check its name and folder</source>
+        <translation>no existe tal archivo; compruebe su nombre y carpeta</translation>
+    </message>
+    <message>
+        <source>there is no such folder; give the folder that holds job.csv and the other tables</source>
+        <translation>no existe tal carpeta; dé la que contiene job.csv y las demás tablas</translation>
+    </message>
+    <message>
+        <source>this branch feeds others; choose a terminal for the profile of a circuit</source>
+        <translation>este ramal alimenta otros; elija un terminal para el perfil de un circuito</translation>
+    </message>
+    <message>
+        <source>this branch has no usable valve table, a dp gives no flow here; add the table or store a flow</source>
+        <translation>este ramal no tiene tabla de válvula útil, una Δp no da caudal aquí; añada la tabla o guarde un caudal</translation>
+    </message>
+    <message>
+        <source>this branch has no valve with a table; it cannot be adjusted here</source>
+        <translation>este ramal no tiene válvula con tabla; no se puede ajustar aquí</translation>
+    </message>
+    <message>
+        <source>this branch has no valve, so there is no setting; store a reading without one</source>
+        <translation>este ramal no tiene válvula, así que no hay ajuste; guarde una lectura sin él</translation>
+    </message>
+    <message>
+        <source>this branch has readings, which stay for the record, so it is not taken out of this job; make a new workbook for the changed building</source>
+        <translation>este ramal tiene lecturas, que quedan como constancia, así que no se quita de esta obra; cree un libro nuevo para el edificio cambiado</translation>
+    </message>
+    <message>
+        <source>this branch is fed through itself: {1}; correct one parent, the first is fed at the pump</source>
+        <translation>este ramal se alimenta de sí mismo: {1}; corrija un padre, el primero se alimenta en la bomba</translation>
+    </message>
+    <message>
+        <source>this branch is marked as not balanced without a reason; write the reason</source>
+        <translation>este ramal está marcado sin equilibrar y sin motivo; escriba el motivo</translation>
+    </message>
+    <message>
+        <source>this branch would be fed from itself by way of its parents; choose another parent</source>
+        <translation>este ramal se alimentaría de sí mismo por sus padres; elija otro padre</translation>
+    </message>
+    <message>
+        <source>this circuit shares its flow with {1} other(s) and has no balancing device; put one on its return, or say why it is not balanced</source>
+        <translation>este circuito comparte su caudal con {1} más y no tiene dispositivo de equilibrado; ponga uno en su retorno, o diga por qué no se equilibra</translation>
+    </message>
+    <message>
+        <source>this conflict is not in the job any more; look at the list again</source>
+        <translation>este conflicto ya no está en la obra; mire otra vez la lista</translation>
+    </message>
+    <message>
+        <source>this is a positive displacement pump: running it shut bursts it or its pipe; do not make a shutoff test</source>
+        <translation>es una bomba volumétrica: girar cerrada la revienta o revienta su tubo; no haga una prueba a caudal nulo</translation>
+    </message>
+    <message>
+        <source>this is no PKCS#12 key file; choose a file that ends in .p12 or .pfx</source>
+        <translation>esto no es un archivo de clave PKCS#12; elija un archivo que acabe en .p12 o .pfx</translation>
+    </message>
+    <message>
+        <source>this is not a copy of the open workbook: their journals have no record in common; choose the file that the other laptop worked in</source>
+        <translation>esto no es una copia del libro abierto: sus diarios no tienen ningún registro común; elija el archivo en que trabajó el otro portátil</translation>
+    </message>
+    <message>
+        <source>this is not a workbook; choose a file that was made as one</source>
+        <translation>esto no es un libro de trabajo; elija un archivo creado como tal</translation>
+    </message>
+    <message>
+        <source>this job has no valve &quot;{1}&quot;; type one of {2}, or nothing</source>
+        <translation>esta obra no tiene válvula «{1}»; escriba una de {2}, o nada</translation>
+    </message>
+    <message>
+        <source>this job was opened for reading only, so nothing was stored; open it for changes first</source>
+        <translation>esta obra se abrió solo para leer, así que no se guardó nada; ábrala antes para cambios</translation>
+    </message>
+    <message>
+        <source>this pump alone keeps water moving through a chiller or boiler; do not make a shutoff test unless whoever runs the plant has shut that down and agrees</source>
+        <translation>esta bomba sola mantiene el agua en movimiento por una enfriadora o caldera; no haga una prueba a caudal nulo salvo que quien lleva la planta la haya parado y esté de acuerdo</translation>
+    </message>
+    <message>
+        <source>this reading was marked doubtful by hand; read again or give the reason</source>
+        <translation>esta lectura se marcó dudosa a mano; relea o dé el motivo</translation>
+    </message>
+    <message>
+        <source>this terminal is fully open and takes less of design than the index circuit; match the groups again so that the index is proved</source>
+        <translation>este terminal está totalmente abierto y toma menos del diseño que el circuito desfavorable; iguale otra vez los grupos para probar el desfavorable</translation>
+    </message>
+    <message>
+        <source>this valve has no reading in this round; read it first</source>
+        <translation>esta válvula no tiene lectura en esta ronda; léala primero</translation>
+    </message>
+    <message>
+        <source>this valve is on the index circuit and stands at {1}, not fully open at {2}; open it and match the others to it</source>
+        <translation>esta válvula está en el circuito desfavorable y se halla en {1}, no totalmente abierta en {2}; ábrala e iguale las demás a ella</translation>
+    </message>
+    <message>
+        <source>this valve is the reference of its group; read it as a try, or find another valve</source>
+        <translation>esta válvula es la referencia de su grupo; léala como intento, o busque otra válvula</translation>
+    </message>
+    <message>
+        <source>this valve stands before the unit, where it lowers the pressure in it: air comes out there, and makes noise and false readings; move it to the return side, or vent at the unit</source>
+        <translation>esta válvula está antes de la unidad, donde baja su presión: allí sale aire, que hace ruido y lecturas falsas; muévala al retorno, o purgue en la unidad</translation>
+    </message>
+    <message>
+        <source>this workbook can only be read here; save a copy and work in that</source>
+        <translation>este libro aquí solo se puede leer; guarde una copia y trabaje en ella</translation>
+    </message>
+    <message>
+        <source>this would answer an answer; answer the first comment instead</source>
+        <translation>esto respondería a una respuesta; responda al primer comentario</translation>
+    </message>
+    <message>
+        <source>throttling takes {1} more than a reduced pump would, above the limit of {2}; trim the impeller or slow the pump, and open its valve</source>
+        <translation>estrangular toma {1} más que una bomba reducida, sobre el límite de {2}; recorte el rodete o frene la bomba, y abra su válvula</translation>
+    </message>
+    <message>
+        <source>throttling takes {1} more than a reduced pump would, not above the limit of {2}: the throttle may stay; write down its position</source>
+        <translation>estrangular toma {1} más que una bomba reducida, no sobre el límite de {2}: la estrangulación puede quedar; anote su posición</translation>
+    </message>
+    <message>
+        <source>too weak at full speed; see below</source>
+        <translation>muy débil a plena velocidad; vea abajo</translation>
+    </message>
+    <message>
+        <source>trusted: its chain leads to a certificate you gave</source>
+        <translation>de confianza: su cadena lleva a un certificado que usted dio</translation>
+    </message>
+    <message>
+        <source>two gauges were read but their heights are not known, so no correction for height is made; enter the heights, or read both taps with one gauge</source>
+        <translation>se leyeron dos manómetros pero sus cotas se desconocen, así que no se corrige la cota; introduzca las cotas, o lea ambas tomas con un manómetro</translation>
+    </message>
+    <message>
+        <source>unchanged, the whole file</source>
+        <translation>sin cambios, todo el archivo</translation>
+    </message>
+    <message>
+        <source>unchanged, up to this signature</source>
+        <translation>sin cambios, hasta esta firma</translation>
+    </message>
+    <message>
+        <source>under the readable minimum, so that the flow is only a range: {1} ({2}); read them another way</source>
+        <translation>bajo el mínimo legible, con el caudal solo como rango: {1} ({2}); mídalos de otro modo</translation>
+    </message>
+    <message>
+        <source>values to choose between after merging: {1}; choose, File, Merge</source>
+        <translation>valores por elegir tras fusionar: {1}; elija, Archivo, Fusionar</translation>
+    </message>
+    <message>
+        <source>volts, amps and power factor are chosen: the input power was not metered</source>
+        <translation>se eligen tensión, corriente y factor de potencia: no se midió la potencia absorbida</translation>
+    </message>
+    <message>
+        <source>waiting for review</source>
+        <translation>a la espera de revisión</translation>
+    </message>
+    <message>
+        <source>waiting for signature</source>
+        <translation>a la espera de firma</translation>
+    </message>
+    <message>
+        <source>what is known beforehand of factor {1} is no number; correct its design loss</source>
+        <translation>lo que se sabe de antemano del factor {1} no es un número; corrija su pérdida de diseño</translation>
+    </message>
+    <message>
+        <source>what was read here does not fit the other readings and is left out; read it again</source>
+        <translation>lo leído aquí no casa con las demás lecturas y se deja fuera; reléalo</translation>
+    </message>
+    <message>
+        <source>what was signed has been changed since; do not rely on this file, ask for it again</source>
+        <translation>lo que se firmó cambió después; no se fíe de este archivo, pídalo otra vez</translation>
+    </message>
+    <message>
+        <source>windows that are open keep their words; start Waterwright again to see it in {1}</source>
+        <translation>las ventanas abiertas conservan sus palabras; inicie Waterwright otra vez para verlo en {1}</translation>
+    </message>
+    <message>
+        <source>with everything open it takes {1} % of design flow; verify its setting, its valve table, air and strainer before adjusting</source>
+        <translation>con todo abierto toma el {1} % del caudal de diseño; compruebe su ajuste, su tabla, aire y filtro antes de ajustar</translation>
+    </message>
+    <message>
+        <source>with its corrections the head is {1}; check the gauge heights and the zero reading</source>
+        <translation>con sus correcciones la altura es {1}; compruebe las cotas de los manómetros y la lectura del cero</translation>
+    </message>
+    <message>
+        <source>with the pump off the gauges differ by {1} after correction for height; use one gauge for both taps, or have them calibrated</source>
+        <translation>con la bomba parada los manómetros difieren en {1} tras corregir la cota; use un manómetro para ambas tomas, o hágalos calibrar</translation>
+    </message>
+    <message>
+        <source>with the pumps off the highest point stands at {1}, below the {2} that keep air out; raise the fill pressure, within what vessel and relief valve allow</source>
+        <translation>con las bombas paradas el punto más alto está a {1}, bajo los {2} que impiden el aire; suba la presión de llenado, dentro de lo que permiten vaso y válvula de seguridad</translation>
+    </message>
+    <message>
+        <source>with the valve behind the unit its water stands {1} higher and holds {2} mL/L more air; keep the valve on the return side</source>
+        <translation>con la válvula detrás de la unidad su agua está {1} más alta y retiene {2} mL/L más de aire; deje la válvula en el retorno</translation>
+    </message>
+    <message>
+        <source>with {1} terminals the readings are not compared with a learned loop here; use advise for that</source>
+        <translation>con {1} terminales las lecturas no se comparan aquí con una red aprendida; use advise para eso</translation>
+    </message>
+    <message>
+        <source>{1} % by mass is outside the range of {2}, {3} to {4} %; correct the concentration</source>
+        <translation>{1} % en masa está fuera del rango de {2}, de {3} a {4} %; corrija la concentración</translation>
+    </message>
+    <message>
+        <source>{1} % of design flow in the last round</source>
+        <translation>{1} % del caudal de diseño en la última ronda</translation>
+    </message>
+    <message>
+        <source>{1} (clock of the signing computer)</source>
+        <translation>{1} (reloj del ordenador que firma)</translation>
+    </message>
+    <message>
+        <source>{1} (self-made certificate)</source>
+        <translation>{1} (certificado propio)</translation>
+    </message>
+    <message>
+        <source>{1} C is outside 0 to 150 C, where the solubility of air is computed; correct the temperature</source>
+        <translation>{1} C está fuera de 0 a 150 C, donde se calcula la solubilidad del aire; corrija la temperatura</translation>
+    </message>
+    <message>
+        <source>{1} across a shut valve is not above zero; check hoses and valves and read again</source>
+        <translation>{1} en una válvula cerrada no es mayor que cero; compruebe mangueras y válvulas y relea</translation>
+    </message>
+    <message>
+        <source>{1} across the valve is above {2}, it may be noisy or cavitate; lower the pump&apos;s head or throttle elsewhere too</source>
+        <translation>{1} en la válvula supera {2}, puede hacer ruido o cavitar; baje la altura de la bomba o estrangule también en otro sitio</translation>
+    </message>
+    <message>
+        <source>{1} actions of {2} were taken over, {3} values are left to decide; undo takes all back at once</source>
+        <translation>se tomaron {1} acciones de {2}, quedan {3} valores por decidir; deshacer lo retira todo de una vez</translation>
+    </message>
+    <message>
+        <source>{1} answered: &quot;{2}&quot;</source>
+        <translation>{1} respondió: «{2}»</translation>
+    </message>
+    <message>
+        <source>{1} asks: &quot;{2}&quot;; correct the reading, or answer on the place Review (Alt+6)</source>
+        <translation>{1} pregunta: «{2}»; corrija la lectura, o responda en Revisión (Alt+6)</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}</source>
+        <translation>{1} al caudal de diseño de {2}</translation>
+    </message>
+    <message>
+        <source>{1} at the motor is {2} % off its plate&apos;s {3}; have the supply checked</source>
+        <translation>{1} en el motor se desvía un {2} % de los {3} de la placa; haga revisar la alimentación</translation>
+    </message>
+    <message>
+        <source>{1} at the unit with the valve on the return, {2} on the supply</source>
+        <translation>{1} en la unidad con la válvula en el retorno, {2} en la impulsión</translation>
+    </message>
+    <message>
+        <source>{1} at the unit with the valve on the return, {2} on the supply; its water holds {3} and {4} mL/L of air</source>
+        <translation>{1} en la unidad con la válvula en el retorno, {2} en la impulsión; su agua retiene {3} y {4} mL/L de aire</translation>
+    </message>
+    <message>
+        <source>{1} at {2} of {3}, and every valve on its path fully open</source>
+        <translation>{1} en {2} de {3}, y cada válvula de su camino totalmente abierta</translation>
+    </message>
+    <message>
+        <source>{1} at {2} of {3}, but not fully open on its path: {4}</source>
+        <translation>{1} en {2} de {3}, pero no totalmente abierto en su camino: {4}</translation>
+    </message>
+    <message>
+        <source>{1} branches, of these {2} terminals; index circuit: {3}.</source>
+        <translation>{1} ramales, de ellos {2} terminales; circuito desfavorable: {3}.</translation>
+    </message>
+    <message>
+        <source>{1} by the signer&apos;s clock</source>
+        <translation>{1} por el reloj del firmante</translation>
+    </message>
+    <message>
+        <source>{1} could not be read; choose a file that is there</source>
+        <translation>{1} no se pudo leer; elija un archivo que exista</translation>
+    </message>
+    <message>
+        <source>{1} files are kept in the workbook; the pictures among them follow.</source>
+        <translation>{1} archivos se guardan en el libro; siguen las imágenes que hay entre ellos.</translation>
+    </message>
+    <message>
+        <source>{1} has no dp in this round</source>
+        <translation>{1} no tiene Δp en esta ronda</translation>
+    </message>
+    <message>
+        <source>{1} has no valve to be read; read its neighbours</source>
+        <translation>{1} no tiene válvula que leer; lea sus vecinas</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); read it again</source>
+        <translation>{1} en la ronda {2} no casa con las demás lecturas, que esperan {3} (z {4}); reléalo</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); setting {5} instead of {6} would explain it, look at the handle and read it again</source>
+        <translation>{1} en la ronda {2} no casa con las demás lecturas, que esperan {3} (z {4}); el ajuste {5} en vez de {6} lo explicaría, mire el volante y reléalo</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the hoses are probably reversed, swap them and read it again</source>
+        <translation>{1} en la ronda {2} no casa con las demás lecturas, que esperan {3} (z {4}); las mangueras estarán invertidas, cámbielas y reléalo</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the same digits in {5} would, correct the unit or read it again</source>
+        <translation>{1} en la ronda {2} no casa con las demás lecturas, que esperan {3} (z {4}); las mismas cifras en {5} casarían, corrija la unidad o reléalo</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); valve {5} instead of {6} would explain it, look at the valve&apos;s size and read it again</source>
+        <translation>{1} en la ronda {2} no casa con las demás lecturas, que esperan {3} (z {4}); la válvula {5} en vez de {6} lo explicaría, mire el tamaño de la válvula y reléalo</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} stands out, {3} was expected (z {4}); read it again before anything rests on it, one round alone cannot tell a wrong reading from an obstruction</source>
+        <translation>{1} en la ronda {2} llama la atención, se esperaba {3} (z {4}); reléalo antes de basarse en él, una sola ronda no distingue una lectura falsa de una obstrucción</translation>
+    </message>
+    <message>
+        <source>{1} is before a reading of round {2} ({3}); correct the date or the round</source>
+        <translation>{1} es anterior a una lectura de la ronda {2} ({3}); corrija la fecha o la ronda</translation>
+    </message>
+    <message>
+        <source>{1} is before the row above it in its round ({2}); correct the time or put the rows in order</source>
+        <translation>{1} es anterior a la fila de arriba en su ronda ({2}); corrija la hora u ordene las filas</translation>
+    </message>
+    <message>
+        <source>{1} is below the freezing point {2} of this mixture; correct temperature or concentration</source>
+        <translation>{1} está bajo el punto de congelación {2} de esta mezcla; corrija temperatura o concentración</translation>
+    </message>
+    <message>
+        <source>{1} is below zero, the hoses are probably reversed; swap them and read again, or store {2}</source>
+        <translation>{1} es menor que cero, las mangueras estarán invertidas; cámbielas y relea, o guarde {2}</translation>
+    </message>
+    <message>
+        <source>{1} is below zero; a loss is zero or more</source>
+        <translation>{1} es menor que cero; una pérdida es cero o más</translation>
+    </message>
+    <message>
+        <source>{1} is below zero; type zero or more, or nothing</source>
+        <translation>{1} es menor que cero; escriba cero o más, o nada</translation>
+    </message>
+    <message>
+        <source>{1} is far from the expected {2}, in {3} it would be {4}; correct the unit, read again or give the reason</source>
+        <translation>{1} está lejos de {2} esperado, en {3} sería {4}; corrija la unidad, relea o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} is far from {2} read at the same setting in round {3}; read again or give the reason</source>
+        <translation>{1} está lejos de {2} leído con el mismo ajuste en la ronda {3}; relea o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} is far from {2} that the design flow needs at this setting; read again or give the reason</source>
+        <translation>{1} está lejos de {2} que el caudal de diseño necesita con este ajuste; relea o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} is fed by this branch itself; choose a branch nearer the pump</source>
+        <translation>{1} se alimenta de este mismo ramal; elija un ramal más cerca de la bomba</translation>
+    </message>
+    <message>
+        <source>{1} is in table {2} but not in the journal; another program put it there, do not trust it</source>
+        <translation>{1} está en la tabla {2} pero no en el diario; otro programa lo puso ahí, no se fíe</translation>
+    </message>
+    <message>
+        <source>{1} is in the journal but not in table {2}; another program removed it, open a copy from before</source>
+        <translation>{1} está en el diario pero no en la tabla {2}; otro programa lo quitó, abra una copia anterior</translation>
+    </message>
+    <message>
+        <source>{1} is negative; this value must be {2}, correct it</source>
+        <translation>{1} es negativo; este valor debe ser {2}, corríjalo</translation>
+    </message>
+    <message>
+        <source>{1} is no height of a building above the sea; type one within -500 and 6000 m</source>
+        <translation>{1} no es la altitud de un edificio; escriba una entre -500 y 6000 m</translation>
+    </message>
+    <message>
+        <source>{1} is not a number that a deficiency can have; give one that is free, from 1</source>
+        <translation>{1} no es un número que pueda tener una deficiencia; dé uno libre, desde 1</translation>
+    </message>
+    <message>
+        <source>{1} is not above zero; type a value above zero</source>
+        <translation>{1} no es mayor que cero; escriba un valor mayor que cero</translation>
+    </message>
+    <message>
+        <source>{1} is not after the calibration of {2}; correct one of the dates</source>
+        <translation>{1} no es posterior a la calibración del {2}; corrija una de las fechas</translation>
+    </message>
+    <message>
+        <source>{1} is not below zero; type the lower limit as -10</source>
+        <translation>{1} no es menor que cero; escriba el límite inferior como -10</translation>
+    </message>
+    <message>
+        <source>{1} is not on the scale, {2} to {3}; type what the handle shows</source>
+        <translation>{1} no está en la escala, {2} a {3}; escriba lo que muestra el volante</translation>
+    </message>
+    <message>
+        <source>{1} is not on this valve&apos;s scale, {2} to {3}, and is not stored; correct the setting</source>
+        <translation>{1} no está en la escala de esta válvula, {2} a {3}, y no se guarda; corrija el ajuste</translation>
+    </message>
+    <message>
+        <source>{1} is off the valve&apos;s scale, {2} to {3}; correct the setting or the valve</source>
+        <translation>{1} está fuera de la escala de la válvula, {2} a {3}; corrija el ajuste o la válvula</translation>
+    </message>
+    <message>
+        <source>{1} is off this valve&apos;s scale, {2} to {3}; correct the setting</source>
+        <translation>{1} está fuera de la escala de esta válvula, {2} a {3}; corrija el ajuste</translation>
+    </message>
+    <message>
+        <source>{1} is out of reason; type a value within {2} %</source>
+        <translation>{1} no es razonable; escriba un valor dentro del {2} %</translation>
+    </message>
+    <message>
+        <source>{1} is outside the range of {2}, {3} to {4}; correct the temperature</source>
+        <translation>{1} está fuera del rango de {2}, {3} a {4}; corrija la temperatura</translation>
+    </message>
+    <message>
+        <source>{1} is outside this valve&apos;s scale, {2} to {3}; type what the handle shows</source>
+        <translation>{1} está fuera de la escala de esta válvula, {2} a {3}; escriba lo que muestra el volante</translation>
+    </message>
+    <message>
+        <source>{1} is outside {2} to {3}; correct it</source>
+        <translation>{1} está fuera de {2} a {3}; corríjalo</translation>
+    </message>
+    <message>
+        <source>{1} is too large to be true; check digits and unit</source>
+        <translation>{1} es demasiado grande para ser cierto; compruebe cifras y unidad</translation>
+    </message>
+    <message>
+        <source>{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the valve further to read, take another instrument or give the reason</source>
+        <translation>{1} está bajo el mínimo legible de {2}, solo se sabe que el caudal está entre {3} y {4}; cierre más la válvula para leer, use otro instrumento o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} is {2} % of the range {3} of instrument {4}; read between 10 and 95 % of it with another instrument</source>
+        <translation>{1} es el {2} % del rango {3} del instrumento {4}; lea entre el 10 y el 95 % con otro instrumento</translation>
+    </message>
+    <message>
+        <source>{1} items of round {2} are open, the first is {3}; give each a reading or a reason</source>
+        <translation>{1} puntos de la ronda {2} están abiertos, el primero es {3}; dé a cada uno una lectura o un motivo</translation>
+    </message>
+    <message>
+        <source>{1} lies on the index circuit and its valve stands at {2} of {3}; open it fully and match the others to it</source>
+        <translation>{1} está en el circuito desfavorable y su válvula está en {2} de {3}; ábrala del todo e iguale las demás a ella</translation>
+    </message>
+    <message>
+        <source>{1} of {2} dps are digit for digit those of round {3}; check that they were read and not copied</source>
+        <translation>{1} de {2} Δp son cifra a cifra las de la ronda {3}; compruebe que se leyeron y no se copiaron</translation>
+    </message>
+    <message>
+        <source>{1} of {2} dps read the same {3}; check that they were read and not copied</source>
+        <translation>{1} de {2} Δp dicen lo mismo, {3}; compruebe que se leyeron y no se copiaron</translation>
+    </message>
+    <message>
+        <source>{1} of {2} flows equal their design flow to a tenth of a percent; check that they were read and not copied</source>
+        <translation>{1} de {2} caudales igualan su caudal de diseño a una décima de por ciento; compruebe que se leyeron y no se copiaron</translation>
+    </message>
+    <message>
+        <source>{1} of {2} lines that must hold are done or do not apply.</source>
+        <translation>{1} de {2} líneas obligatorias están hechas o no proceden.</translation>
+    </message>
+    <message>
+        <source>{1} of {2} terminals have neither a reading nor a reason; read them or say why not</source>
+        <translation>{1} de {2} terminales no tienen ni lectura ni motivo; léalos o diga por qué no</translation>
+    </message>
+    <message>
+        <source>{1} of {2} terminals on share (of target within 100 ± {3} %)</source>
+        <translation>{1} de {2} terminales en cuota (del objetivo dentro de 100 ± {3} %)</translation>
+    </message>
+    <message>
+        <source>{1} on record, of these open: {2}.</source>
+        <translation>{1} anotadas, de ellas abiertas: {2}.</translation>
+    </message>
+    <message>
+        <source>{1} point(s) at {2} circuit(s)</source>
+        <translation>{1} punto(s) en {2} circuito(s)</translation>
+    </message>
+    <message>
+        <source>{1} pumps share this duty; trim all alike, and the stand-by with them</source>
+        <translation>{1} bombas comparten este punto de trabajo; recorte todas igual, y la de reserva con ellas</translation>
+    </message>
+    <message>
+        <source>{1} read it again who had read it before; have somebody else read the sample</source>
+        <translation>{1} releyó lo que había leído antes; que otra persona lea la muestra</translation>
+    </message>
+    <message>
+        <source>{1} readings of this round are dated before the one entered before them, the first is of {2} after {3}; check the clock and correct the time</source>
+        <translation>{1} lecturas de esta ronda tienen fecha anterior a la introducida antes, la primera es del {2} tras {3}; compruebe el reloj y corrija la hora</translation>
+    </message>
+    <message>
+        <source>{1} readings were taken after its calibration ran out on {2}</source>
+        <translation>{1} lecturas se tomaron después de vencer su calibración el {2}</translation>
+    </message>
+    <message>
+        <source>{1} terminals of the witness round are not read again; read them</source>
+        <translation>{1} terminales de la ronda testigo no se releyeron; léalos</translation>
+    </message>
+    <message>
+        <source>{1} was read in {2}, most readings of instrument {3} in this round are in {4}; check the unit</source>
+        <translation>{1} se leyó en {2}, la mayoría de lecturas del instrumento {3} en esta ronda están en {4}; compruebe la unidad</translation>
+    </message>
+    <message>
+        <source>{1} was set to {2} here, but nothing was read there; the record still says {3}, go back and read it</source>
+        <translation>{1} se puso aquí en {2}, pero no se leyó nada; aún consta {3}, vuelva y léalo</translation>
+    </message>
+    <message>
+        <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow</source>
+        <translation>{1} {2} a {3} {4} en la ronda {5}; {6} % del caudal de diseño</translation>
+    </message>
+    <message>
+        <source>{1} {4}, {2} % of the design flow of {3} {4}</source>
+        <translation>{1} {4}, {2} % del caudal de diseño de {3} {4}</translation>
+    </message>
+    <message>
+        <source>{1}, certificate by {2}</source>
+        <translation>{1}, certificado de {2}</translation>
+    </message>
+    <message>
+        <source>{1}, listed in section {2}</source>
+        <translation>{1}, listadas en la sección {2}</translation>
+    </message>
+    <message>
+        <source>{1}. {2}; press Ctrl+U to store {3}</source>
+        <translation>{1}. {2}; pulse Ctrl+U para guardar {3}</translation>
+    </message>
+    <message>
+        <source>{1}: {3} of table {2} is not what the journal says ({4} instead of {5}); another program changed it, do not trust it</source>
+        <translation>{1}: {3} de la tabla {2} no es lo que dice el diario ({4} en vez de {5}); otro programa lo cambió, no se fíe</translation>
+    </message>
+    <message>
+        <source>P₂/P₁ = (n₂/n₁)³ = {1}: {2} % {3w}</source>
+        <translation>P₂/P₁ = (n₂/n₁)³ = {1}: {2} % {3w}</translation>
+    </message>
+    <message>
+        <source>Reason given: {1}</source>
+        <translation>Motivo dado: {1}</translation>
+    </message>
+    <message>
+        <source>Round {1} ({2w}), {3}</source>
+        <translation>Ronda {1} ({2w}), {3}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no kind of branch; type one of {2w}</source>
+        <translation>«{1}» no es un tipo de ramal; escriba uno de {2w}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is none of the words of this column; type one of {2w}</source>
+        <translation>«{1}» no es ninguna de las palabras de esta columna; escriba una de {2w}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit of this value; use one of {2}</source>
+        <translation>«{1}» no es una unidad de este valor; use una de {2}</translation>
+    </message>
+    <message>
+        <source>a reading of round {1}, which is {2w}, is neither changed nor removed; enter a reading that corrects it</source>
+        <translation>una lectura de la ronda {1} ({2w}) no se cambia ni se quita; introduzca una lectura que la corrija</translation>
+    </message>
+    <message>
+        <source>could not be read: no reason given</source>
+        <translation>no se pudo leer: sin motivo dado</translation>
+    </message>
+    <message>
+        <source>doubtful reading {1w} kept: no reason given</source>
+        <translation>lectura dudosa {1w} mantenida: sin motivo dado</translation>
+    </message>
+    <message>
+        <source>doubtful reading {1w} kept: {2}</source>
+        <translation>lectura dudosa {1w} mantenida: {2}</translation>
+    </message>
+    <message>
+        <source>flow by {1w} is {2} and by {3w} is {4}, z = {5}: more apart than their uncertainties allow; find out which is wrong</source>
+        <translation>el caudal según {1w} es {2} y según {3w} es {4}, z = {5}: más lejos de lo que permiten sus incertidumbres; averigüe cuál falla</translation>
+    </message>
+    <message>
+        <source>read-and-set leaves {1} across the index valve {2} beyond its open drop, {3w} at the shaft</source>
+        <translation>leer y ajustar deja {1} en la válvula desfavorable {2} más allá de su pérdida abierta, {3w} en el eje</translation>
+    </message>
+    <message>
+        <source>reference {1} last {2} % of design, read {3w}; re-read it before a long step</source>
+        <translation>referencia {1} último {2} % del diseño, leída {3w}; reléala antes de un paso largo</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and cannot become {3w}; close it, send it, then have it decided</source>
+        <translation>la ronda {1} está {2w} y no puede pasar a {3w}; ciérrela, envíela y que después se decida</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
+        <translation>la ronda {1} está {2w} y no se quita ni se renumera; abra una ronda nueva</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and takes only readings that correct one of its own; say which reading this one corrects, or open a new round</source>
+        <translation>la ronda {1} está {2w} y solo admite lecturas que corrijan una suya; diga cuál corrige esta, o abra una ronda nueva</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w}, and withdrawing that needs a reason; give it</source>
+        <translation>la ronda {1} está {2w}, y retirarla necesita un motivo; délo</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w}, so nothing in it is chosen; withdraw that first, with a reason</source>
+        <translation>la ronda {1} está {2w}, así que en ella no se elige nada; retire antes eso, con un motivo</translation>
+    </message>
+    <message>
+        <source>spread {1} %</source>
+        <translation>dispersión {1} %</translation>
+    </message>
+    <message>
+        <source>tested again {1}</source>
+        <translation>reprobada el {1}</translation>
+    </message>
+    <message>
+        <source>tested by {1w}, {2w}; the authority having jurisdiction decides</source>
+        <translation>probado según: {1w}, {2w}; decide la autoridad competente</translation>
+    </message>
+    <message>
+        <source>the PDF is damaged or not whole ({1w}); ask for the file again from whoever wrote it</source>
+        <translation>el PDF está dañado o incompleto ({1w}); pida otra vez el archivo a quien lo escribió</translation>
+    </message>
+    <message>
+        <source>the PDF is of a form that is not read here ({1w}); give the report as Waterwright wrote it</source>
+        <translation>el PDF tiene una forma que aquí no se lee ({1w}); dé el informe como lo escribió Waterwright</translation>
+    </message>
+    <message>
+        <source>the clause is met: {1w}</source>
+        <translation>la cláusula se cumple: {1w}</translation>
+    </message>
+    <message>
+        <source>the clause is not met: {1w}</source>
+        <translation>la cláusula no se cumple: {1w}</translation>
+    </message>
+    <message>
+        <source>the file cannot be read ({1w}); check its rights and the disk it is on</source>
+        <translation>no se puede leer el archivo ({1w}); compruebe sus permisos y el disco</translation>
+    </message>
+    <message>
+        <source>the file cannot be written ({1w}); check its rights, its folder and the free space, nothing was changed</source>
+        <translation>no se puede escribir el archivo ({1w}); compruebe sus permisos, su carpeta y el espacio libre, no se cambió nada</translation>
+    </message>
+    <message>
+        <source>the final round is {1w}; go on balancing, or give the reason why it stays so</source>
+        <translation>la ronda final está {1w}; siga equilibrando, o dé el motivo de que quede así</translation>
+    </message>
+    <message>
+        <source>the final round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
+        <translation>la ronda final {1} está {2w}; ciérrela, envíela y que la acepte un supervisor</translation>
+    </message>
+    <message>
+        <source>the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the concentration</source>
+        <translation>el fluido es {1w} pero su concentración es 0 %, así que los caudales se calculan como agua; introduzca la concentración</translation>
+    </message>
+    <message>
+        <source>the readings do not fit the loop as designed (probability {1w} %); look for a control valve that moves, air, a strainer or a pipe that the schedule lacks, the uncertainties given are too small</source>
+        <translation>las lecturas no casan con la red diseñada (probabilidad {1w} %); busque una válvula de control que se mueve, aire, un filtro o un tubo que falta en la lista, las incertidumbres son demasiado pequeñas</translation>
+    </message>
+    <message>
+        <source>the signature could not be made ({1w}); nothing was changed, try another key</source>
+        <translation>la firma no se pudo hacer ({1w}); no se cambió nada, pruebe otra clave</translation>
+    </message>
+    <message>
+        <source>the throttle keeps wasting {1} of head, {2w} at the shaft; leave it only where the energy code exempts the pump</source>
+        <translation>la estrangulación sigue desperdiciando {1} de altura, {2w} en el eje; déjela solo donde el código energético exime a la bomba</translation>
+    </message>
+    <message>
+        <source>there is a {1w} of this name already; choose another name</source>
+        <translation>ya existe este nombre ({1w}); elija otro</translation>
+    </message>
+    <message>
+        <source>this refers to a {1w} that is not in the job; add it first or choose another</source>
+        <translation>esto se refiere a algo que no está en la obra ({1w}); añádalo antes o elija otro</translation>
+    </message>
+    <message>
+        <source>withdrawn: {1}</source>
+        <translation>retirado: {1}</translation>
+    </message>
+    <message>
+        <source>{1w} corrected to {2w} at {3w} by a person not written</source>
+        <translation>{1w} corregido a {2w} ({3w}), persona sin anotar</translation>
+    </message>
+    <message>
+        <source>{1w} corrected to {2w} at {3w} by {4}</source>
+        <translation>{1w} corregido a {2w} ({3w}) por {4}</translation>
+    </message>
+    <message>
+        <source>{1w} struck: no reason given</source>
+        <translation>{1w} tachado: sin motivo dado</translation>
+    </message>
+    <message>
+        <source>{1w} struck: {2}</source>
+        <translation>{1w} tachado: {2}</translation>
+    </message>
+    <message>
+        <source>{1w} {2} by mass at {3}, density {4} kg/m³</source>
+        <translation>{1w} {2} en masa a {3}, densidad {4} kg/m³</translation>
+    </message>
+    <message>
+        <source>{1w} {2} is still used by {3w} {4}; remove that first or let it use another</source>
+        <translation>{1w} {2} aún se usa: {3w} {4}; quite antes eso o haga que use otro</translation>
+    </message>
+    <message>
+        <source>{1w}, round {2}</source>
+        <translation>{1w}, ronda {2}</translation>
+    </message>
+    <message>
+        <source>{1w}; limits {2w} to {3w}; flow {4w}, speed {5w}</source>
+        <translation>{1w}; límites {2w} a {3w}; caudal {4w}, velocidad {5w}</translation>
+    </message>
+    <message>
+        <source>{1} (the same)</source>
+        <translation>{1} (el mismo)</translation>
+    </message>
+    <message>
+        <source>{1} at full speed, {2w} at the speed of the last round</source>
+        <translation>{1} a plena velocidad, {2w} a la velocidad de la última ronda</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}</source>
+        <translation>{1} a {2} en la ronda {3}, {4} % de la velocidad nominal; potencia en el eje {5w}, rendimiento {6w}</translation>
+    </message>
+    <message>
+        <source>{1} by the head at shutoff; the record says {2w}</source>
+        <translation>{1} por la altura a caudal nulo; consta {2w}</translation>
+    </message>
+    <message>
+        <source>{1} file</source>
+        <translation>{1} archivo</translation>
+    </message>
+    <message>
+        <source>{1} files</source>
+        <translation>{1} archivos</translation>
+    </message>
+    <message>
+        <source>{1} kWh and {2w} more than with the pump reduced</source>
+        <translation>{1} kWh y {2w} más que con la bomba reducida</translation>
+    </message>
+    <message>
+        <source>{1} of {2}</source>
+        <translation>{1} de {2}</translation>
+    </message>
+    <message>
+        <source>{1} open</source>
+        <translation>{1} abierta</translation>
+    </message>
+    <message>
+        <source>{1} other branches, oldest {2w}; right if the others hold</source>
+        <translation>{1} ramales más, el más antiguo {2w}; correcto si los demás se mantienen</translation>
+    </message>
+    <message>
+        <source>{1} self-made</source>
+        <translation>{1} propio</translation>
+    </message>
+    <message>
+        <source>{1}, behind {2w}</source>
+        <translation>{1}, detrás de {2w}</translation>
+    </message>
+    <message>
+        <source>{1}, index</source>
+        <translation>{1}, desfavorable</translation>
+    </message>
+    <message>
+        <source>the cell has a formula whose result was not stored; open the file in a spreadsheet program and save it</source>
+        <translation>la celda tiene una fórmula cuyo resultado no se guardó; abra el archivo en una hoja de cálculo y guárdelo</translation>
+    </message>
+    <message>
+        <source>the cell holds {1} and not a value; mend its formula or write the value</source>
+        <translation>la celda contiene {1} y no un valor; corrija su fórmula o escriba el valor</translation>
+    </message>
+    <message>
+        <source>the cell {1} lies beyond column {2}, where no table reaches; clear it</source>
+        <translation>la celda {1} está más allá de la columna {2}, adonde no llega ninguna tabla; vacíela</translation>
+    </message>
+    <message>
+        <source>the file has a password or is of the older binary kind; save it as XLSX without a password</source>
+        <translation>el archivo tiene contraseña o es del tipo binario antiguo; guárdelo como XLSX sin contraseña</translation>
+    </message>
+    <message>
+        <source>the file has {1} MB, more than the {2} MB that a spreadsheet may have; take out what is not needed</source>
+        <translation>el archivo tiene {1} MB, más de los {2} MB que admite una hoja de cálculo; quite lo que no haga falta</translation>
+    </message>
+    <message>
+        <source>the file is no XLSX spreadsheet, or is damaged ({1}); save it anew as XLSX</source>
+        <translation>el archivo no es una hoja XLSX o está dañado ({1}); guárdelo otra vez como XLSX</translation>
+    </message>
+    <message>
+        <source>the part &quot;{1}&quot; cannot be understood (line {2}); open the file in a spreadsheet program and save it anew as XLSX</source>
+        <translation>la parte «{1}» no se entiende (línea {2}); abra el archivo en una hoja de cálculo y guárdelo otra vez como XLSX</translation>
+    </message>
+    <message>
+        <source>the part &quot;{1}&quot; declares a document type, which no spreadsheet does, so it is not read; save it anew</source>
+        <translation>la parte «{1}» declara un tipo de documento, lo que ninguna hoja hace, así que no se lee; guárdela otra vez</translation>
+    </message>
+    <message>
+        <source>the part &quot;{1}&quot; is missing; open the file in a spreadsheet program and save it anew as XLSX</source>
+        <translation>falta la parte «{1}»; abra el archivo en una hoja de cálculo y guárdelo otra vez como XLSX</translation>
+    </message>
+    <message>
+        <source>the part &quot;{1}&quot; unpacks to more than a sheet of tables can need, so it is not read; save the tables alone as a new XLSX</source>
+        <translation>la parte «{1}» descomprimida ocupa más de lo que puede necesitar una hoja de tablas, así que no se lee; guarde solo las tablas como un XLSX nuevo</translation>
+    </message>
+    <message>
+        <source>the sheet &quot;{1}&quot; has more than {2} cells; take out what is not needed</source>
+        <translation>la hoja «{1}» tiene más de {2} celdas; quite lo que no haga falta</translation>
+    </message>
+    <message>
+        <source>the sheet is empty; give it a row of headings and data</source>
+        <translation>la hoja está vacía; póngale encabezado y datos</translation>
+    </message>
+    <message>
+        <source>the spreadsheet cannot be written ({1}); choose a place with room</source>
+        <translation>no se puede escribir la hoja de cálculo ({1}); elija un lugar con espacio</translation>
+    </message>
+    <message>
+        <source>there is no sheet &quot;{1}&quot; in the spreadsheet; add it, or give a sheet that name</source>
+        <translation>no hay hoja «{1}» en el libro de cálculo; añádala, o dé ese nombre a una hoja</translation>
+    </message>
+    <message>
+        <source>there is no such file; give the name of a spreadsheet or a folder of tables</source>
+        <translation>no existe tal archivo; dé el nombre de una hoja de cálculo o de una carpeta de tablas</translation>
+    </message>
+    <message>
+        <source>A forecast, not a reading: nothing was built or turned. Pipe sizes, expansion, relief and the electrical supply of a changed loop are for licensed engineers and local codes to decide.</source>
+        <translation>Un pronóstico, no una lectura: no se construyó ni se giró nada. Tamaños de tubo, expansión, alivio y alimentación eléctrica de una red cambiada los deciden ingenieros autorizados y las normas locales.</translation>
+    </message>
+    <message>
+        <source>No round was read yet: settings are those entered, resistances those of the design.</source>
+        <translation>Aún no se leyó ninguna ronda: los ajustes son los introducidos, las resistencias las del diseño.</translation>
+    </message>
+    <message>
+        <source>Settings are those of round {1}; resistances are learned from the readings where there are enough, else taken from the design.</source>
+        <translation>Los ajustes son los de la ronda {1}; las resistencias se aprenden de las lecturas donde hay bastantes, si no se toman del diseño.</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. Excess head, in a section of its own, counts the need of the index circuit alone</source>
+        <translation>La red con sus válvulas como en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobran {3} {4}. La altura sobrante, en su propia sección, cuenta solo lo que necesita el circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>added at the pump, {1} at design</source>
+        <translation>añadido en la bomba, {1} en diseño</translation>
+    </message>
+    <message>
+        <source>added below {1}, {2} at design</source>
+        <translation>añadido bajo {1}, {2} en diseño</translation>
+    </message>
+    <message>
+        <source>taken away with all below it</source>
+        <translation>quitado con todo lo que cuelga de él</translation>
+    </message>
+    <message>
+        <source>{2} at design instead of {1}</source>
+        <translation>{2} en diseño en vez de {1}</translation>
+    </message>
+</context>
+<context>
+    <name>PumpChart</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>slowed</source>
+        <translation>más lenta</translation>
+    </message>
+    <message>
+        <source>trimmed</source>
+        <translation>recortada</translation>
+    </message>
+    <message>
+        <source>%1 % speed</source>
+        <translation>%1 % de velocidad</translation>
+    </message>
+    <message>
+        <source>%1 alone</source>
+        <translation>%1 sola</translation>
+    </message>
+    <message>
+        <source>pump, round %1</source>
+        <translation>bomba, ronda %1</translation>
+    </message>
+    <message>
+        <source>pump as found</source>
+        <translation>bomba como se halló</translation>
+    </message>
+    <message>
+        <source>%1 pumps as found</source>
+        <translation>%1 bombas como se hallaron</translation>
+    </message>
+    <message>
+        <source>system, round %1</source>
+        <translation>sistema, ronda %1</translation>
+    </message>
+    <message>
+        <source>design</source>
+        <translation>diseño</translation>
+    </message>
+    <message>
+        <source>Line or point</source>
+        <translation>Línea o punto</translation>
+    </message>
+    <message>
+        <source>Flow, %1</source>
+        <translation>Caudal, %1</translation>
+    </message>
+    <message>
+        <source>Head, %1</source>
+        <translation>Altura, %1</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Incertidumbre</translation>
+    </message>
+    <message>
+        <source>Duty, round %1</source>
+        <translation>Punto de trabajo, ronda %1</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <translation>Diseño</translation>
+    </message>
+    <message>
+        <source>Duty %1 %2 at %3 %4; %5 % of design.</source>
+        <translation>Punto de trabajo %1 %2 a %3 %4; %5 % del diseño.</translation>
+    </message>
+    <message>
+        <source>Speed %1 % of the present gives %2 %3.</source>
+        <translation>El %1 % de la velocidad actual da %2 %3.</translation>
+    </message>
+    <message>
+        <source>Shaft power about %1 %.</source>
+        <translation>Potencia en el eje, un %1 %.</translation>
+    </message>
+    <message>
+        <source>Pump and system</source>
+        <translation>Bomba y sistema</translation>
+    </message>
+</context>
+<context>
+    <name>PumpFields</name>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>En marcha</translation>
+    </message>
+    <message>
+        <source>Several: joint</source>
+        <translation>Varias: unión</translation>
+    </message>
+    <message>
+        <source>Rated speed</source>
+        <translation>Velocidad nominal</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Rodete</translation>
+    </message>
+    <message>
+        <source>Least impeller</source>
+        <translation>Rodete mínimo</translation>
+    </message>
+    <message>
+        <source>Least speed, of rated</source>
+        <translation>Velocidad mínima, del nominal</translation>
+    </message>
+    <message>
+        <source>Has a drive</source>
+        <translation>Tiene variador</translation>
+    </message>
+    <message>
+        <source>Motor power</source>
+        <translation>Potencia del motor</translation>
+    </message>
+    <message>
+        <source>Motor efficiency</source>
+        <translation>Rendimiento del motor</translation>
+    </message>
+    <message>
+        <source>Plate volts</source>
+        <translation>Tensión, placa</translation>
+    </message>
+    <message>
+        <source>Plate amps</source>
+        <translation>Corriente, placa</translation>
+    </message>
+    <message>
+        <source>Plate power factor</source>
+        <translation>Factor de potencia, placa</translation>
+    </message>
+    <message>
+        <source>No-load amps</source>
+        <translation>Corriente en vacío</translation>
+    </message>
+    <message>
+        <source>Service factor</source>
+        <translation>Factor de servicio</translation>
+    </message>
+    <message>
+        <source>Motor speed, plate</source>
+        <translation>Velocidad motor, placa</translation>
+    </message>
+    <message>
+        <source>Synchronous speed</source>
+        <translation>Velocidad síncrona</translation>
+    </message>
+    <message>
+        <source>Suction bore</source>
+        <translation>Diámetro de aspiración</translation>
+    </message>
+    <message>
+        <source>Discharge bore</source>
+        <translation>Diámetro de impulsión</translation>
+    </message>
+    <message>
+        <source>Suction gauge over shaft</source>
+        <translation>Manómetro de aspiración sobre eje</translation>
+    </message>
+    <message>
+        <source>Discharge gauge over shaft</source>
+        <translation>Manómetro de impulsión sobre eje</translation>
+    </message>
+    <message>
+        <source>Discharge valve, tag</source>
+        <translation>Válvula de impulsión, etiqueta</translation>
+    </message>
+    <message>
+        <source>Positive displacement</source>
+        <translation>Volumétrica</translation>
+    </message>
+    <message>
+        <source>Alone guards a boiler or chiller</source>
+        <translation>Protege sola caldera o enfriadora</translation>
+    </message>
+</context>
+<context>
+    <name>PumpPage</name>
+    <message>
+        <source>The pumps are being computed.</source>
+        <translation>Se calculan las bombas.</translation>
+    </message>
+</context>
+<context>
+    <name>PumpRoomChart</name>
+    <message>
+        <source>Pressure along the circuit</source>
+        <translation>Presión a lo largo del circuito</translation>
+    </message>
+    <message>
+        <source>valve on return, pump on</source>
+        <translation>válvula en retorno, bomba en marcha</translation>
+    </message>
+    <message>
+        <source>valve on supply, pump on</source>
+        <translation>válvula en impulsión, bomba en marcha</translation>
+    </message>
+    <message>
+        <source>pump off</source>
+        <translation>bomba parada</translation>
+    </message>
+    <message>
+        <source>Element, in the direction of flow</source>
+        <translation>Elemento, en sentido del flujo</translation>
+    </message>
+    <message>
+        <source>Gauge pressure, %1</source>
+        <translation>Presión manométrica, %1</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>N.º</translation>
+    </message>
+    <message>
+        <source>Behind</source>
+        <translation>Detrás de</translation>
+    </message>
+    <message>
+        <source>Pump on, as it stands</source>
+        <translation>Bomba en marcha, tal cual</translation>
+    </message>
+    <message>
+        <source>Valve on the other side</source>
+        <translation>Válvula en el otro lado</translation>
+    </message>
+    <message>
+        <source>Pump off</source>
+        <translation>Bomba parada</translation>
+    </message>
+    <message>
+        <source>The unit of %1 stands at %2 %4 with the pump on and at %3 %4 with it off.</source>
+        <translation>La unidad de %1 está a %2 %4 con la bomba en marcha y a %3 %4 parada.</translation>
+    </message>
+    <message>
+        <source>Dp left across the valves</source>
+        <translation>Δp que queda en las válvulas</translation>
+    </message>
+    <message>
+        <source>fully open</source>
+        <translation>totalmente abierta</translation>
+    </message>
+    <message>
+        <source>proportional</source>
+        <translation>proporcional</translation>
+    </message>
+    <message>
+        <source>read-and-set</source>
+        <translation>leer y ajustar</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Válvula</translation>
+    </message>
+    <message>
+        <source>Fully open</source>
+        <translation>Totalmente abierta</translation>
+    </message>
+    <message>
+        <source>Proportional</source>
+        <translation>Proporcional</translation>
+    </message>
+    <message>
+        <source>Read-and-set</source>
+        <translation>Leer y ajustar</translation>
+    </message>
+    <message>
+        <source>%1, index</source>
+        <translation>%1, desfavorable</translation>
+    </message>
+    <message>
+        <source>Valve, in walking order</source>
+        <translation>Válvula, en orden de recorrido</translation>
+    </message>
+    <message>
+        <source>Dp, %1</source>
+        <translation>Δp, %1</translation>
+    </message>
+    <message>
+        <source>Dp at design flow that each way leaves across every valve.</source>
+        <translation>Δp a caudal de diseño que deja cada método en cada válvula.</translation>
+    </message>
+    <message>
+        <source>Read-and-set leaves %1 %2 across the index valve %3 that the pump need not make.</source>
+        <translation>Leer y ajustar deja %1 %2 en la válvula desfavorable %3 que la bomba no necesita dar.</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>Workbooks (*.wwj)</source>
+        <translation>Libros de trabajo (*.wwj)</translation>
+    </message>
+    <message>
+        <source>Open a Workbook</source>
+        <translation>Abrir un libro de trabajo</translation>
+    </message>
+    <message>
+        <source>Nothing Was Made</source>
+        <translation>No se creó nada</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s) in the tables must be mended first. Each line names the file, the row and the column.</source>
+        <translation>
+            <numerusform>Antes hay que corregir %n lugar de las tablas. Cada línea dice archivo, fila y columna.</numerusform>
+            <numerusform>Antes hay que corregir %n lugares de las tablas. Cada línea dice archivo, fila y columna.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Faults in the tables</source>
+        <translation>Errores en las tablas</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>First: 3 terminals</source>
+        <translation>Primera: 3 terminales</translation>
+    </message>
+    <message>
+        <source>One ladder of three terminals. Instruments scatter; nothing else is wrong.</source>
+        <translation>Una línea de tres terminales. Los instrumentos dispersan; nada más falla.</translation>
+    </message>
+    <message>
+        <source>Steady: 12 terminals</source>
+        <translation>Estable: 12 terminales</translation>
+    </message>
+    <message>
+        <source>Three branches of four terminals. Nothing is wrong but the design&apos;s losses.</source>
+        <translation>Tres ramales de cuatro terminales. Solo fallan las pérdidas de diseño.</translation>
+    </message>
+    <message>
+        <source>Faulty: 12 terminals</source>
+        <translation>Con fallos: 12 terminales</translation>
+    </message>
+    <message>
+        <source>As Steady, with errors in the valve tables, a control valve that does not open and a slip of reading.</source>
+        <translation>Como Estable, con errores en las tablas de válvulas, una válvula de control que no abre y un fallo de lectura.</translation>
+    </message>
+    <message>
+        <source>Large: 120 terminals</source>
+        <translation>Grande: 120 terminales</translation>
+    </message>
+    <message>
+        <source>Six risers of five branches of four terminals. Nothing is wrong but the design&apos;s losses.</source>
+        <translation>Seis montantes de cinco ramales de cuatro terminales. Solo fallan las pérdidas de diseño.</translation>
+    </message>
+    <message>
+        <source>Large and faulty: 120 terminals</source>
+        <translation>Grande con fallos: 120 terminales</translation>
+    </message>
+    <message>
+        <source>As Large, with air, a clogging strainer, a stuck control valve, a misread handle and slips of reading.</source>
+        <translation>Como Grande, con aire, un filtro que se obstruye, una válvula de control atascada, un volante mal leído y fallos de lectura.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>a terminal is shut</source>
+        <translation>un terminal está cerrado</translation>
+    </message>
+    <message>
+        <source>air in the coil</source>
+        <translation>aire en la batería</translation>
+    </message>
+    <message>
+        <source>a strainer clogged during the job</source>
+        <translation>un filtro se obstruyó durante el trabajo</translation>
+    </message>
+    <message>
+        <source>the control valve does not open fully</source>
+        <translation>la válvula de control no abre del todo</translation>
+    </message>
+    <message>
+        <source>the handle stood a turn off in round %1</source>
+        <translation>el volante estaba una vuelta desviado en la ronda %1</translation>
+    </message>
+    <message>
+        <source>the meter stood on another unit in round %1</source>
+        <translation>el medidor estaba en otra unidad en la ronda %1</translation>
+    </message>
+    <message>
+        <source>half the dp was read in round %1</source>
+        <translation>en la ronda %1 se leyó la mitad de la Δp</translation>
+    </message>
+    <message>
+        <source>twice the dp was read in round %1</source>
+        <translation>en la ronda %1 se leyó el doble de la Δp</translation>
+    </message>
+    <message>
+        <source>Largest error of a true share</source>
+        <translation>Mayor error de una cuota real</translation>
+    </message>
+    <message>
+        <source>Largest error of an indicated share</source>
+        <translation>Mayor error de una cuota indicada</translation>
+    </message>
+    <message>
+        <source>Largest spread of a group</source>
+        <translation>Mayor dispersión de un grupo</translation>
+    </message>
+    <message>
+        <source>Least flow of design</source>
+        <translation>Menor caudal, del diseño</translation>
+    </message>
+    <message>
+        <source>An open valve in every group</source>
+        <translation>Una válvula abierta en cada grupo</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>Head for design flow everywhere</source>
+        <translation>Altura para caudal de diseño en todas partes</translation>
+    </message>
+    <message>
+        <source>Head saved</source>
+        <translation>Altura ahorrada</translation>
+    </message>
+    <message>
+        <source>Valves moved</source>
+        <translation>Válvulas movidas</translation>
+    </message>
+    <message>
+        <source>Readings taken</source>
+        <translation>Lecturas hechas</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Rondas</translation>
+    </message>
+</context>
+<context>
+    <name>Report</name>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>página %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 (continued)</source>
+        <translation>%1 (continuación)</translation>
+    </message>
+    <message>
+        <source>The loop is too large to be drawn with its names; section %1 lists every branch.</source>
+        <translation>La red es demasiado grande para dibujarla con nombres; la sección %1 lista cada ramal.</translation>
+    </message>
+    <message>
+        <source>Part %1 of %2, from the pump outward, top to bottom</source>
+        <translation>Parte %1 de %2, desde la bomba hacia fuera, de arriba abajo</translation>
+    </message>
+    <message>
+        <source>This picture cannot be read.</source>
+        <translation>Esta imagen no se puede leer.</translation>
+    </message>
+    <message>
+        <source>%1, balance report, round %2, revision %3.pdf</source>
+        <translation>%1, informe de equilibrado, ronda %2, revisión %3.pdf</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Obra</translation>
+    </message>
+    <message>
+        <source>Workbook %1</source>
+        <translation>Libro de trabajo %1</translation>
+    </message>
+    <message>
+        <source>Newest record %1</source>
+        <translation>Registro más reciente %1</translation>
+    </message>
+    <message>
+        <source>The signatures cover this file with the tables attached to it. A block is only a picture: the signature panel of a PDF viewer, or Waterwright&apos;s verify, tells whether the file is unchanged and who signed it.</source>
+        <translation>Las firmas cubren este archivo con las tablas adjuntas. Un recuadro es solo una imagen: el panel de firmas de un visor de PDF, o la verificación de Waterwright, dice si el archivo no ha cambiado y quién lo firmó.</translation>
+    </message>
+    <message>
+        <source>Balance report</source>
+        <translation>Informe de equilibrado</translation>
+    </message>
+    <message>
+        <source>DRAFT, NOT SIGNED</source>
+        <translation>BORRADOR, SIN FIRMAR</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>ronda %1</translation>
+    </message>
+    <message>
+        <source>data %1</source>
+        <translation>datos %1</translation>
+    </message>
+    <message>
+        <source>draft until signed</source>
+        <translation>borrador hasta su firma</translation>
+    </message>
+    <message>
+        <source>%1, study of a changed zone.pdf</source>
+        <translation>%1, estudio de una zona cambiada.pdf</translation>
+    </message>
+    <message>
+        <source>A FORECAST, NO READINGS</source>
+        <translation>PRONÓSTICO, SIN LECTURAS</translation>
+    </message>
+    <message>
+        <source>Study of a changed zone</source>
+        <translation>Estudio de una zona cambiada</translation>
+    </message>
+    <message>
+        <source>a study, never signed</source>
+        <translation>un estudio, nunca firmado</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewPlace</name>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corregido</translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <translation>ajustado</translation>
+    </message>
+    <message>
+        <source>was, corrected</source>
+        <translation>era, corregido</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>tachado</translation>
+    </message>
+</context>
+<context>
+    <name>SchematicView</name>
+    <message>
+        <source>at %1</source>
+        <translation>en %1</translation>
+    </message>
+</context>
+<context>
+    <name>Term</name>
+    <message>
+        <source>SI</source>
+        <translation>SI</translation>
+    </message>
+    <message>
+        <source>US</source>
+        <translation>US</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>aceptado</translation>
+    </message>
+    <message>
+        <source>adjusting</source>
+        <translation>ajuste</translation>
+    </message>
+    <message>
+        <source>attachment</source>
+        <translation>adjunto</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>ambos</translation>
+    </message>
+    <message>
+        <source>branch</source>
+        <translation>ramal</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrado</translation>
+    </message>
+    <message>
+        <source>comment</source>
+        <translation>comentario</translation>
+    </message>
+    <message>
+        <source>deficiency</source>
+        <translation>deficiencia</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>grados</translation>
+    </message>
+    <message>
+        <source>direct</source>
+        <translation>directo</translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation>no procede</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>engineer</source>
+        <translation>ingeniero</translation>
+    </message>
+    <message>
+        <source>estimated</source>
+        <translation>estimado</translation>
+    </message>
+    <message>
+        <source>ethylene glycol</source>
+        <translation>etilenglicol</translation>
+    </message>
+    <message>
+        <source>final</source>
+        <translation>final</translation>
+    </message>
+    <message>
+        <source>full open</source>
+        <translation>totalmente abierta</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <translation>mantener</translation>
+    </message>
+    <message>
+        <source>index at design</source>
+        <translation>desfavorable en diseño</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>instrumento</translation>
+    </message>
+    <message>
+        <source>job</source>
+        <translation>obra</translation>
+    </message>
+    <message>
+        <source>left as it is</source>
+        <translation>se deja así</translation>
+    </message>
+    <message>
+        <source>limiter</source>
+        <translation>limitador</translation>
+    </message>
+    <message>
+        <source>linear</source>
+        <translation>lineal</translation>
+    </message>
+    <message>
+        <source>manual</source>
+        <translation>manual</translation>
+    </message>
+    <message>
+        <source>merge conflict</source>
+        <translation>conflicto de fusión</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>not balanced</source>
+        <translation>sin equilibrar</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>orifice</source>
+        <translation>orificio</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>el nuestro</translation>
+    </message>
+    <message>
+        <source>parallel</source>
+        <translation>paralelo</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation>por ciento</translation>
+    </message>
+    <message>
+        <source>percent only</source>
+        <translation>solo por ciento</translation>
+    </message>
+    <message>
+        <source>percent or floor</source>
+        <translation>por ciento o mínimo</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>persona</translation>
+    </message>
+    <message>
+        <source>picv</source>
+        <translation>PICV</translation>
+    </message>
+    <message>
+        <source>proportional</source>
+        <translation>proporcional</translation>
+    </message>
+    <message>
+        <source>propylene glycol</source>
+        <translation>propilenglicol</translation>
+    </message>
+    <message>
+        <source>pump</source>
+        <translation>bomba</translation>
+    </message>
+    <message>
+        <source>pump reading</source>
+        <translation>lectura de bomba</translation>
+    </message>
+    <message>
+        <source>readiness line</source>
+        <translation>línea de preparación</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>motivo</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation>referencia</translation>
+    </message>
+    <message>
+        <source>remedied</source>
+        <translation>subsanado</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>retorno</translation>
+    </message>
+    <message>
+        <source>reverse</source>
+        <translation>invertido</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation>ronda</translation>
+    </message>
+    <message>
+        <source>running</source>
+        <translation>en marcha</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>enviado</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>series</source>
+        <translation>serie</translation>
+    </message>
+    <message>
+        <source>set-point</source>
+        <translation>consigna</translation>
+    </message>
+    <message>
+        <source>shut valve</source>
+        <translation>válvula cerrada</translation>
+    </message>
+    <message>
+        <source>shutoff</source>
+        <translation>caudal nulo</translation>
+    </message>
+    <message>
+        <source>signed report</source>
+        <translation>informe firmado</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <translation>cuadrática</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>vigente</translation>
+    </message>
+    <message>
+        <source>static</source>
+        <translation>estático</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>tachado</translation>
+    </message>
+    <message>
+        <source>superseded</source>
+        <translation>sustituido</translation>
+    </message>
+    <message>
+        <source>supervisor</source>
+        <translation>supervisor</translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <translation>impulsión</translation>
+    </message>
+    <message>
+        <source>survey</source>
+        <translation>levantamiento</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation>técnico</translation>
+    </message>
+    <message>
+        <source>theirs</source>
+        <translation>el suyo</translation>
+    </message>
+    <message>
+        <source>throttled to design</source>
+        <translation>estrangulado a diseño</translation>
+    </message>
+    <message>
+        <source>try</source>
+        <translation>intento</translation>
+    </message>
+    <message>
+        <source>turns</source>
+        <translation>vueltas</translation>
+    </message>
+    <message>
+        <source>two elbows</source>
+        <translation>dos codos</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>válvula</translation>
+    </message>
+    <message>
+        <source>verify limiter</source>
+        <translation>verificar limitador</translation>
+    </message>
+    <message>
+        <source>verify pressure-independent valve</source>
+        <translation>verificar válvula independiente de la presión</translation>
+    </message>
+    <message>
+        <source>walk</source>
+        <translation>recorrido</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>agua</translation>
+    </message>
+    <message>
+        <source>witness</source>
+        <translation>testigo</translation>
+    </message>
+    <message>
+        <source>worst coil</source>
+        <translation>peor batería</translation>
+    </message>
+    <message>
+        <source>5 % of the plate</source>
+        <translation>5 % de la placa</translation>
+    </message>
+    <message>
+        <source>5 % of the plate or a fixed power</source>
+        <translation>5 % de la placa o potencia fija</translation>
+    </message>
+    <message>
+        <source>All isolating and balancing valves are open</source>
+        <translation>Todas las válvulas de corte y de equilibrado están abiertas</translation>
+    </message>
+    <message>
+        <source>Bypasses are closed</source>
+        <translation>Los baipases están cerrados</translation>
+    </message>
+    <message>
+        <source>Chillers or boilers keep their design temperatures</source>
+        <translation>Enfriadoras o calderas mantienen sus temperaturas de diseño</translation>
+    </message>
+    <message>
+        <source>Control valves stand at full flow through their coils, seen at the valve</source>
+        <translation>Las válvulas de control están a caudal pleno por la batería, visto en la válvula</translation>
+    </message>
+    <message>
+        <source>Ethylene glycol</source>
+        <translation>Etilenglicol</translation>
+    </message>
+    <message>
+        <source>Motor protection is set to the motor&apos;s plate</source>
+        <translation>La protección del motor está ajustada a su placa</translation>
+    </message>
+    <message>
+        <source>NO</source>
+        <translation>NO</translation>
+    </message>
+    <message>
+        <source>Pipework is complete and pressure tested</source>
+        <translation>La tubería está completa y probada a presión</translation>
+    </message>
+    <message>
+        <source>Propylene glycol</source>
+        <translation>Propilenglicol</translation>
+    </message>
+    <message>
+        <source>Pumps turn the right way, are aligned and lubricated</source>
+        <translation>Las bombas giran bien, están alineadas y lubricadas</translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation>Dispersión</translation>
+    </message>
+    <message>
+        <source>Strainers are cleaned and start-up screens are out</source>
+        <translation>Los filtros están limpios y las mallas de arranque retiradas</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Suma</translation>
+    </message>
+    <message>
+        <source>The air side is balanced, where heat is to be checked</source>
+        <translation>El lado de aire está equilibrado, donde se compruebe el calor</translation>
+    </message>
+    <message>
+        <source>The controls hold that position until balancing is done</source>
+        <translation>El control mantiene esa posición hasta terminar el equilibrado</translation>
+    </message>
+    <message>
+        <source>The expansion vessel works and its pre-charge is checked</source>
+        <translation>El vaso de expansión funciona y su precarga está comprobada</translation>
+    </message>
+    <message>
+        <source>The loop is filled and vented at its high points; the pressure with the pumps off is noted</source>
+        <translation>La red está llena y purgada en los puntos altos; la presión con bombas paradas está anotada</translation>
+    </message>
+    <message>
+        <source>The loop is flushed and chemically cleaned</source>
+        <translation>La red está enjuagada y limpiada químicamente</translation>
+    </message>
+    <message>
+        <source>a cost that is not known</source>
+        <translation>un coste desconocido</translation>
+    </message>
+    <message>
+        <source>a power that is not known</source>
+        <translation>una potencia desconocida</translation>
+    </message>
+    <message>
+        <source>a reading of</source>
+        <translation>una lectura de</translation>
+    </message>
+    <message>
+        <source>a time not written</source>
+        <translation>una hora sin anotar</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>como se tecleó</translation>
+    </message>
+    <message>
+        <source>at </source>
+        <translation>a las </translation>
+    </message>
+    <message>
+        <source>blocks signing</source>
+        <translation>impide firmar</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>chosen for this job</source>
+        <translation>elegido para esta obra</translation>
+    </message>
+    <message>
+        <source>comment, OPEN</source>
+        <translation>comentario, ABIERTO</translation>
+    </message>
+    <message>
+        <source>comment, resolved</source>
+        <translation>comentario, resuelto</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corregido</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>corrección</translation>
+    </message>
+    <message>
+        <source>curve</source>
+        <translation>curva</translation>
+    </message>
+    <message>
+        <source>design losses</source>
+        <translation>pérdidas de diseño</translation>
+    </message>
+    <message>
+        <source>discharge valve</source>
+        <translation>válvula de impulsión</translation>
+    </message>
+    <message>
+        <source>doubtful</source>
+        <translation>dudoso</translation>
+    </message>
+    <message>
+        <source>encrypted, or with cross-reference streams</source>
+        <translation>cifrado, o con flujos de referencias cruzadas</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>error</translation>
+    </message>
+    <message>
+        <source>exempt: small excess</source>
+        <translation>exento: poco exceso</translation>
+    </message>
+    <message>
+        <source>exempt: small motor</source>
+        <translation>exento: motor pequeño</translation>
+    </message>
+    <message>
+        <source>field</source>
+        <translation>campo</translation>
+    </message>
+    <message>
+        <source>for comparison</source>
+        <translation>para comparar</translation>
+    </message>
+    <message>
+        <source>its clause on hydronic balancing</source>
+        <translation>su cláusula de equilibrado hidráulico</translation>
+    </message>
+    <message>
+        <source>its folder cannot be written</source>
+        <translation>no se puede escribir en su carpeta</translation>
+    </message>
+    <message>
+        <source>largest of any group</source>
+        <translation>la mayor de los grupos</translation>
+    </message>
+    <message>
+        <source>less</source>
+        <translation>menos</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medido</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>medidor</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>falta</translation>
+    </message>
+    <message>
+        <source>model learned from readings</source>
+        <translation>modelo aprendido de lecturas</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation>más</translation>
+    </message>
+    <message>
+        <source>must be trimmed or slowed</source>
+        <translation>debe recortarse o frenarse</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>no cross-reference table</source>
+        <translation>sin tabla de referencias cruzadas</translation>
+    </message>
+    <message>
+        <source>no right to read it</source>
+        <translation>sin permiso de lectura</translation>
+    </message>
+    <message>
+        <source>no value</source>
+        <translation>sin valor</translation>
+    </message>
+    <message>
+        <source>no valve</source>
+        <translation>sin válvula</translation>
+    </message>
+    <message>
+        <source>not a number</source>
+        <translation>no es un número</translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation>no aceptado</translation>
+    </message>
+    <message>
+        <source>not allowed</source>
+        <translation>no permitido</translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation>sin decidir</translation>
+    </message>
+    <message>
+        <source>not entered</source>
+        <translation>sin introducir</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>desconocido</translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <translation>no hace falta</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>sin leer</translation>
+    </message>
+    <message>
+        <source>not readable</source>
+        <translation>ilegible</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>of max</source>
+        <translation>de máx.</translation>
+    </message>
+    <message>
+        <source>of the terminals</source>
+        <translation>de los terminales</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>vencido</translation>
+    </message>
+    <message>
+        <source>pipe of </source>
+        <translation>tubo de </translation>
+    </message>
+    <message>
+        <source>place not entered</source>
+        <translation>lugar sin introducir</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>presión</translation>
+    </message>
+    <message>
+        <source>repeat</source>
+        <translation>repetición</translation>
+    </message>
+    <message>
+        <source>return run of </source>
+        <translation>tramo de retorno de </translation>
+    </message>
+    <message>
+        <source>round </source>
+        <translation>ronda </translation>
+    </message>
+    <message>
+        <source>setting </source>
+        <translation>ajuste </translation>
+    </message>
+    <message>
+        <source>slow</source>
+        <translation>frenar</translation>
+    </message>
+    <message>
+        <source>supply run to </source>
+        <translation>tramo de impulsión a </translation>
+    </message>
+    <message>
+        <source>terminals</source>
+        <translation>terminales</translation>
+    </message>
+    <message>
+        <source>the adopted energy code</source>
+        <translation>el código energético vigente</translation>
+    </message>
+    <message>
+        <source>the curve</source>
+        <translation>la curva</translation>
+    </message>
+    <message>
+        <source>the meter</source>
+        <translation>el medidor</translation>
+    </message>
+    <message>
+        <source>the pump is reduced already</source>
+        <translation>la bomba ya está reducida</translation>
+    </message>
+    <message>
+        <source>the report is too large</source>
+        <translation>el informe es demasiado grande</translation>
+    </message>
+    <message>
+        <source>the same, each duty with its own efficiency</source>
+        <translation>lo mismo, cada punto con su propio rendimiento</translation>
+    </message>
+    <message>
+        <source>the terminals</source>
+        <translation>los terminales</translation>
+    </message>
+    <message>
+        <source>throttle</source>
+        <translation>estrangular</translation>
+    </message>
+    <message>
+        <source>too many revisions</source>
+        <translation>demasiadas revisiones</translation>
+    </message>
+    <message>
+        <source>trim</source>
+        <translation>recortar</translation>
+    </message>
+    <message>
+        <source>undecidable</source>
+        <translation>indecidible</translation>
+    </message>
+    <message>
+        <source>under </source>
+        <translation>menos de </translation>
+    </message>
+    <message>
+        <source>unit of </source>
+        <translation>unidad de </translation>
+    </message>
+    <message>
+        <source>unknown power</source>
+        <translation>potencia desconocida</translation>
+    </message>
+    <message>
+        <source>valve </source>
+        <translation>válvula </translation>
+    </message>
+    <message>
+        <source>warning</source>
+        <translation>aviso</translation>
+    </message>
+    <message>
+        <source>with unit</source>
+        <translation>con unidad</translation>
+    </message>
+    <message>
+        <source>without a time</source>
+        <translation>sin hora</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source> min ago</source>
+        <translation> min antes</translation>
+    </message>
+    <message>
+        <source>DP</source>
+        <translation>Δp</translation>
+    </message>
+</context>
+<context>
+    <name>Window</name>
+    <message>
+        <source>Office</source>
+        <translation>Oficina</translation>
+    </message>
+    <message>
+        <source>Daylight</source>
+        <translation>Luz de día</translation>
+    </message>
+    <message>
+        <source>Plant-room dark</source>
+        <translation>Sala oscura</translation>
+    </message>
+    <message>
+        <source>No workbook open</source>
+        <translation>Ningún libro abierto</translation>
+    </message>
+    <message>
+        <source>PRACTICE · %1</source>
+        <translation>PRÁCTICA · %1</translation>
+    </message>
+    <message>
+        <source>Round %1, %2, %3</source>
+        <translation>Ronda %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Meter %1</source>
+        <translation>Medidor %1</translation>
+    </message>
+    <message>
+        <source>, was due %1</source>
+        <translation>, venció el %1</translation>
+    </message>
+    <message>
+        <source>, calibrated to %1</source>
+        <translation>, calibrado hasta %1</translation>
+    </message>
+    <message>
+        <source>Not stored: %1</source>
+        <translation>Sin guardar: %1</translation>
+    </message>
+    <message>
+        <source>%1 stored, %2</source>
+        <translation>%1 guardado, %2</translation>
+    </message>
+    <message>
+        <source>last stored %1: %2</source>
+        <translation>último guardado %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Word</name>
+    <message>
+        <source>Not read</source>
+        <translation>Sin leer</translation>
+    </message>
+    <message>
+        <source>Short</source>
+        <translation>Bajo</translation>
+    </message>
+    <message>
+        <source>Over</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>On share</source>
+        <translation>En cuota</translation>
+    </message>
+    <message>
+        <source>Drifted</source>
+        <translation>Desviado</translation>
+    </message>
+    <message>
+        <source>At stop</source>
+        <translation>En tope</translation>
+    </message>
+    <message>
+        <source>Doubtful</source>
+        <translation>Dudoso</translation>
+    </message>
+    <message>
+        <source>OPEN</source>
+        <translation>ABRIR</translation>
+    </message>
+    <message>
+        <source>CLOSE</source>
+        <translation>CERRAR</translation>
+    </message>
+    <message>
+        <source>HOLD</source>
+        <translation>MANTENER</translation>
+    </message>
+    <message>
+        <source>READ AGAIN</source>
+        <translation>RELEER</translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation>Aceptado</translation>
+    </message>
+    <message>
+        <source>Not accepted</source>
+        <translation>No aceptado</translation>
+    </message>
+    <message>
+        <source>Undecidable</source>
+        <translation>Indecidible</translation>
+    </message>
+    <message>
+        <source>Survey</source>
+        <translation>Levantamiento</translation>
+    </message>
+    <message>
+        <source>Adjusting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Final</translation>
+    </message>
+    <message>
+        <source>Witness</source>
+        <translation>Testigo</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrado</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>enviado</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>aceptado</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>Manual valve</source>
+        <translation>Válvula manual</translation>
+    </message>
+    <message>
+        <source>Orifice</source>
+        <translation>Orificio</translation>
+    </message>
+    <message>
+        <source>Flow limiter</source>
+        <translation>Limitador de caudal</translation>
+    </message>
+    <message>
+        <source>Pressure-independent</source>
+        <translation>Independiente de la presión</translation>
+    </message>
+    <message>
+        <source>No valve</source>
+        <translation>Sin válvula</translation>
+    </message>
+    <message>
+        <source>US</source>
+        <translation>US</translation>
+    </message>
+    <message>
+        <source>SI</source>
+        <translation>SI</translation>
+    </message>
+    <message>
+        <source>turns</source>
+        <translation>vueltas</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>grados</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation>por ciento</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Ethylene glycol</source>
+        <translation>Etilenglicol</translation>
+    </message>
+    <message>
+        <source>Propylene glycol</source>
+        <translation>Propilenglicol</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::AdjustPlace</name>
+    <message>
+        <source>Share of the valve in hand</source>
+        <translation>Cuota de la válvula en mano</translation>
+    </message>
+    <message>
+        <source>What the aim rests on</source>
+        <translation>En qué se basa la meta</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>Aim DP</source>
+        <translation>Δp meta</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation>Intentos</translation>
+    </message>
+    <message>
+        <source>Setting to try next</source>
+        <translation>Próximo ajuste a probar</translation>
+    </message>
+    <message>
+        <source>Hold Here, Next Valve</source>
+        <translation>Mantener, válvula siguiente</translation>
+    </message>
+    <message>
+        <source>Next valve</source>
+        <translation>Válvula siguiente</translation>
+    </message>
+    <message>
+        <source>Adjust</source>
+        <translation>Ajustar</translation>
+    </message>
+    <message>
+        <source>Valve in hand</source>
+        <translation>Válvula en mano</translation>
+    </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Lo que falta aquí</translation>
+    </message>
+    <message>
+        <source>Find valve to adjust</source>
+        <translation>Buscar válvula para ajustar</translation>
+    </message>
+    <message>
+        <source>tag or number</source>
+        <translation>etiqueta o número</translation>
+    </message>
+    <message>
+        <source>&amp;Find valve</source>
+        <translation>&amp;Buscar válvula</translation>
+    </message>
+    <message>
+        <source>Neighboring settings and their aims</source>
+        <translation>Ajustes vecinos y sus metas</translation>
+    </message>
+    <message>
+        <source>DP read at this setting</source>
+        <translation>Δp leída con este ajuste</translation>
+    </message>
+    <message>
+        <source>&amp;Setting</source>
+        <translation>A&amp;juste</translation>
+    </message>
+    <message>
+        <source>Setting of the handle</source>
+        <translation>Ajuste del volante</translation>
+    </message>
+    <message>
+        <source>expect %1</source>
+        <translation>se espera %1</translation>
+    </message>
+    <message>
+        <source>&amp;DP %1 at reference %2</source>
+        <translation>Δ&amp;p %1 en la referencia %2</translation>
+    </message>
+    <message>
+        <source>digits Enter stores this one reading and returns   |   Esc gives it up</source>
+        <translation>cifras Intro guarda esta lectura y vuelve   |   Esc la deja</translation>
+    </message>
+    <message>
+        <source>digits Enter logs a try   |   Up, Down setting   |   Ctrl+Enter hold, next   |   Ctrl+B reference   |   Ctrl+I advice   |   Ctrl+J find</source>
+        <translation>cifras Intro intento   |   Arriba, Abajo ajuste   |   Ctrl+Intro mantener, siguiente   |   Ctrl+B referencia   |   Ctrl+I consejo   |   Ctrl+J buscar</translation>
+    </message>
+    <message>
+        <source>No valve in hand</source>
+        <translation>Ninguna válvula en mano</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>No valve to adjust yet. Add the branches in System (Alt+2).</source>
+        <translation>Aún no hay válvula que ajustar. Añada los ramales en Sistema (Alt+2).</translation>
+    </message>
+    <message>
+        <source>Read one full round first (Alt+3); the aim needs every branch.</source>
+        <translation>Lea antes una ronda completa (Alt+3); la meta necesita cada ramal.</translation>
+    </message>
+    <message>
+        <source>This branch has no valve to adjust. Find another (Ctrl+J).</source>
+        <translation>Este ramal no tiene válvula que ajustar. Busque otra (Ctrl+J).</translation>
+    </message>
+    <message>
+        <source>%1 Find another valve with Ctrl+J.</source>
+        <translation>%1 Busque otra válvula con Ctrl+J.</translation>
+    </message>
+    <message>
+        <source>of %1 %2</source>
+        <translation>de %1 %2</translation>
+    </message>
+    <message>
+        <source>At stop</source>
+        <translation>En tope</translation>
+    </message>
+    <message>
+        <source>not read here yet</source>
+        <translation>aún sin leer aquí</translation>
+    </message>
+    <message>
+        <source>Up, Down %1</source>
+        <translation>Arriba, Abajo %1</translation>
+    </message>
+    <message>
+        <source>hold %1–%2</source>
+        <translation>mantener %1–%2</translation>
+    </message>
+    <message>
+        <source>the valve is shut</source>
+        <translation>la válvula está cerrada</translation>
+    </message>
+    <message>
+        <source>aim %1, hold %2 to %3</source>
+        <translation>meta %1, mantener %2 a %3</translation>
+    </message>
+    <message>
+        <source>&amp;DP %1</source>
+        <translation>Δ&amp;p %1</translation>
+    </message>
+    <message>
+        <source>&amp;DP %1, valve shut</source>
+        <translation>Δ&amp;p %1, válvula cerrada</translation>
+    </message>
+    <message>
+        <source>&amp;DP %1, read again</source>
+        <translation>Δ&amp;p %1, releer</translation>
+    </message>
+    <message>
+        <source>next: %1, %2</source>
+        <translation>siguiente: %1, %2</translation>
+    </message>
+    <message>
+        <source>no valve is left to adjust</source>
+        <translation>no queda válvula por ajustar</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::AdviceModel</name>
+    <message>
+        <source>self-acting</source>
+        <translation>automática</translation>
+    </message>
+    <message>
+        <source>cannot be set</source>
+        <translation>no ajustable</translation>
+    </message>
+    <message>
+        <source>scale too short</source>
+        <translation>escala corta</translation>
+    </message>
+    <message>
+        <source>fully open</source>
+        <translation>totalmente abierta</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>puesto</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vacío</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Poner en</translation>
+    </message>
+    <message>
+        <source>Aim %1</source>
+        <translation>Meta %1</translation>
+    </message>
+    <message>
+        <source>As read, %</source>
+        <translation>Según lectura, %</translation>
+    </message>
+    <message>
+        <source>In truth, %</source>
+        <translation>En realidad, %</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observación</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::AdvicePanel</name>
+    <message>
+        <source>Advised settings in the order of work</source>
+        <translation>Ajustes aconsejados en orden de trabajo</translation>
+    </message>
+    <message>
+        <source>Enter takes the valve in hand at its advised setting</source>
+        <translation>Intro toma la válvula con su ajuste aconsejado</translation>
+    </message>
+    <message>
+        <source>State of the advice</source>
+        <translation>Estado del consejo</translation>
+    </message>
+    <message>
+        <source>Computing</source>
+        <translation>Calculando</translation>
+    </message>
+    <message>
+        <source>About the advice</source>
+        <translation>Sobre el consejo</translation>
+    </message>
+    <message>
+        <source>About the advice, scrolled</source>
+        <translation>Sobre el consejo, desplazado</translation>
+    </message>
+    <message>
+        <source>computing…</source>
+        <translation>calculando…</translation>
+    </message>
+    <message>
+        <source>No advice yet</source>
+        <translation>Aún sin consejo</translation>
+    </message>
+    <message>
+        <source>The loop is learned from the first survey on.</source>
+        <translation>La red se aprende desde el primer levantamiento.</translation>
+    </message>
+    <message>
+        <source>Advice not ready</source>
+        <translation>Consejo no listo</translation>
+    </message>
+    <message>
+        <source>Advice, unverified</source>
+        <translation>Consejo, sin verificar</translation>
+    </message>
+    <message>
+        <source>Advice, verified by a round</source>
+        <translation>Consejo, verificado por una ronda</translation>
+    </message>
+    <message>
+        <source>All within ±%1 % with at least %2 % probability as read, %3 % in truth.</source>
+        <translation>Todos dentro de ±%1 % con al menos %2 % de probabilidad según lectura, %3 % en realidad.</translation>
+    </message>
+    <message>
+        <source>All within ±%1 % with %2 % probability as read, %3 % in truth.</source>
+        <translation>Todos dentro de ±%1 % con %2 % de probabilidad según lectura, %3 % en realidad.</translation>
+    </message>
+    <message>
+        <source>Helps most: %1</source>
+        <translation>Lo que más ayuda: %1</translation>
+    </message>
+    <message>
+        <source>Pump then: %1 at design flow, %2 needed</source>
+        <translation>Bomba entonces: %1 a caudal de diseño, hacen falta %2</translation>
+    </message>
+    <message>
+        <source>; %1 % of rated speed would do</source>
+        <translation>; bastaría el %1 % de la velocidad nominal</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::AimStripModel</name>
+    <message>
+        <source>setting %1, %2, %3</source>
+        <translation>ajuste %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>setting</source>
+        <translation>ajuste</translation>
+    </message>
+    <message>
+        <source>aim %1</source>
+        <translation>meta %1</translation>
+    </message>
+    <message>
+        <source>hold %1</source>
+        <translation>mantener %1</translation>
+    </message>
+    <message>
+        <source>expect %1</source>
+        <translation>se espera %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CertificateDialog</name>
+    <message>
+        <source>Make Certificate</source>
+        <translation>Crear certificado</translation>
+    </message>
+    <message>
+        <source>Make a Certificate</source>
+        <translation>Crear un certificado</translation>
+    </message>
+    <message>
+        <source>A self-made certificate shows that reports come from the same hand. Nobody else vouches for the name, so verifying never calls it trusted: tell its fingerprint to whoever must rely on it, or use a key that an issuer of certificates gave you.</source>
+        <translation>Un certificado propio muestra que los informes son de la misma mano. Nadie más responde del nombre, por eso la verificación nunca lo llama de confianza: comunique su huella a quien deba fiarse, o use una clave que le dio un emisor de certificados.</translation>
+    </message>
+    <message>
+        <source>Name of the person</source>
+        <translation>Nombre de la persona</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Empresa</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Contraseña</translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation>La misma otra vez</translation>
+    </message>
+    <message>
+        <source>New passphrase</source>
+        <translation>Contraseña nueva</translation>
+    </message>
+    <message>
+        <source>The same passphrase again</source>
+        <translation>La misma contraseña otra vez</translation>
+    </message>
+    <message>
+        <source>Type the name of the person.</source>
+        <translation>Escriba el nombre de la persona.</translation>
+    </message>
+    <message>
+        <source>The passphrase needs %1 characters or more.</source>
+        <translation>La contraseña necesita al menos %1 caracteres.</translation>
+    </message>
+    <message>
+        <source>The two passphrases are not the same.</source>
+        <translation>Las dos contraseñas no son iguales.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CloseRoundPanel</name>
+    <message>
+        <source>Go Back to Grid</source>
+        <translation>Volver a la tabla</translation>
+    </message>
+    <message>
+        <source>Open items of the round</source>
+        <translation>Puntos abiertos de la ronda</translation>
+    </message>
+    <message>
+        <source>Close Round %1</source>
+        <translation>Cerrar la ronda %1</translation>
+    </message>
+    <message>
+        <source>Round %1 has no open items.</source>
+        <translation>La ronda %1 no tiene puntos abiertos.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) need a reading or a reason before round %1 is closed.</source>
+        <translation>
+            <numerusform>%n punto necesita una lectura o un motivo antes de cerrar la ronda %1.</numerusform>
+            <numerusform>%n puntos necesitan una lectura o un motivo antes de cerrar la ronda %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>motivo</translation>
+    </message>
+    <message>
+        <source>Reason for %1</source>
+        <translation>Motivo de %1</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Read %1</source>
+        <translation>Leer %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CodePage</name>
+    <message>
+        <source>not chosen</source>
+        <translation>sin elegir</translation>
+    </message>
+    <message>
+        <source>5 % of the plate or 3 hp</source>
+        <translation>5 % de la placa o 3 hp</translation>
+    </message>
+    <message>
+        <source>5 % of the plate</source>
+        <translation>5 % de la placa</translation>
+    </message>
+    <message>
+        <source>Form of the clause</source>
+        <translation>Forma de la cláusula</translation>
+    </message>
+    <message>
+        <source>&amp;Allowed excess</source>
+        <translation>E&amp;xceso permitido</translation>
+    </message>
+    <message>
+        <source>Code and e&amp;dition</source>
+        <translation>Código y e&amp;dición</translation>
+    </message>
+    <message>
+        <source>&amp;Clause</source>
+        <translation>&amp;Cláusula</translation>
+    </message>
+    <message>
+        <source>E&amp;xception claimed</source>
+        <translation>Excepción in&amp;vocada</translation>
+    </message>
+    <message>
+        <source>Copy edition and clause from the code that is adopted where the building stands. An exception needs its number and who grants it.</source>
+        <translation>Copie edición y cláusula del código vigente donde está el edificio. Una excepción necesita su número y quién la concede.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::Commands</name>
+    <message>
+        <source>&amp;New Job…</source>
+        <translation>&amp;Nueva obra…</translation>
+    </message>
+    <message>
+        <source>New Job from &amp;Tables…</source>
+        <translation>Nueva obra desde &amp;tablas…</translation>
+    </message>
+    <message>
+        <source>New &amp;Practice Job…</source>
+        <translation>Nueva obra de &amp;práctica…</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>&amp;Abrir…</translation>
+    </message>
+    <message>
+        <source>Open &amp;Recent</source>
+        <translation>Abrir &amp;recientes</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Save a &amp;Copy…</source>
+        <translation>Guardar una &amp;copia…</translation>
+    </message>
+    <message>
+        <source>&amp;Merge Another Laptop…</source>
+        <translation>&amp;Fusionar otro portátil…</translation>
+    </message>
+    <message>
+        <source>&amp;Decide Conflicts…</source>
+        <translation>&amp;Decidir conflictos…</translation>
+    </message>
+    <message>
+        <source>&amp;Export Tables…</source>
+        <translation>E&amp;xportar tablas…</translation>
+    </message>
+    <message>
+        <source>C&amp;lose</source>
+        <translation>C&amp;errar</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Salir</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Find Valve…</source>
+        <translation>&amp;Buscar válvula…</translation>
+    </message>
+    <message>
+        <source>Write &amp;Note…</source>
+        <translation>Escribir &amp;nota…</translation>
+    </message>
+    <message>
+        <source>Show &amp;History…</source>
+        <translation>Ver &amp;historial…</translation>
+    </message>
+    <message>
+        <source>Show the Job as It &amp;Stood…</source>
+        <translation>Ver la obra como e&amp;staba…</translation>
+    </message>
+    <message>
+        <source>Go to Ne&amp;xt Open Item</source>
+        <translation>Punto abierto sig&amp;uiente</translation>
+    </message>
+    <message>
+        <source>Go to Pre&amp;vious Open Item</source>
+        <translation>Punto abierto an&amp;terior</translation>
+    </message>
+    <message>
+        <source>&amp;Open New Round…</source>
+        <translation>&amp;Abrir nueva ronda…</translation>
+    </message>
+    <message>
+        <source>&amp;Close Round…</source>
+        <translation>&amp;Cerrar ronda…</translation>
+    </message>
+    <message>
+        <source>&amp;Meter</source>
+        <translation>Me&amp;didor</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Persona</translation>
+    </message>
+    <message>
+        <source>&amp;Read Again</source>
+        <translation>&amp;Releer</translation>
+    </message>
+    <message>
+        <source>&amp;Take Offered Fix</source>
+        <translation>&amp;Tomar el arreglo ofrecido</translation>
+    </message>
+    <message>
+        <source>&amp;Mark Doubtful</source>
+        <translation>Marcar dud&amp;oso</translation>
+    </message>
+    <message>
+        <source>Record as &amp;Not Readable</source>
+        <translation>Anotar no &amp;legible</translation>
+    </message>
+    <message>
+        <source>List De&amp;ficiency</source>
+        <translation>Anotar de&amp;ficiencia</translation>
+    </message>
+    <message>
+        <source>Take the Meter&apos;s &amp;Value (Practice)</source>
+        <translation>Tomar el &amp;valor del medidor (práctica)</translation>
+    </message>
+    <message>
+        <source>Take the Pump&apos;s &amp;Gauges (Practice)</source>
+        <translation>Tomar los ma&amp;nómetros de la bomba (práctica)</translation>
+    </message>
+    <message>
+        <source>&amp;Add Branch</source>
+        <translation>Aña&amp;dir ramal</translation>
+    </message>
+    <message>
+        <source>Read R&amp;eference</source>
+        <translation>Leer la r&amp;eferencia</translation>
+    </message>
+    <message>
+        <source>Read with Valve &amp;Shut</source>
+        <translation>Leer con válvula &amp;cerrada</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing</source>
+        <translation>Tomar el a&amp;juste aconsejado</translation>
+    </message>
+    <message>
+        <source>Show &amp;Convergence</source>
+        <translation>Ver &amp;convergencia</translation>
+    </message>
+    <message>
+        <source>Change Chart and &amp;Table</source>
+        <translation>Cambiar &amp;gráfico y tabla</translation>
+    </message>
+    <message>
+        <source>Switch to Next &amp;Display</source>
+        <translation>Sigui&amp;ente pantalla</translation>
+    </message>
+    <message>
+        <source>Make Text &amp;Larger</source>
+        <translation>Te&amp;xto más grande</translation>
+    </message>
+    <message>
+        <source>Show &amp;Full Screen</source>
+        <translation>&amp;Pantalla completa</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>I&amp;dioma</translation>
+    </message>
+    <message>
+        <source>&amp;Export Unsigned Draft…</source>
+        <translation>&amp;Exportar borrador sin firmar…</translation>
+    </message>
+    <message>
+        <source>&amp;Sign Report…</source>
+        <translation>&amp;Firmar informe…</translation>
+    </message>
+    <message>
+        <source>&amp;Make a Certificate…</source>
+        <translation>&amp;Crear un certificado…</translation>
+    </message>
+    <message>
+        <source>&amp;Verify a Report…</source>
+        <translation>&amp;Verificar un informe…</translation>
+    </message>
+    <message>
+        <source>Show &amp;Truth against Found (Practice)…</source>
+        <translation>&amp;Realidad y hallado (práctica)…</translation>
+    </message>
+    <message>
+        <source>Show &amp;Keys</source>
+        <translation>Ver &amp;teclas</translation>
+    </message>
+    <message>
+        <source>Show &amp;Version and Licence</source>
+        <translation>Ver &amp;versión y licencia</translation>
+    </message>
+    <message>
+        <source>Show &amp;Job</source>
+        <translation>Ver &amp;Obra</translation>
+    </message>
+    <message>
+        <source>Show &amp;System</source>
+        <translation>Ver &amp;Sistema</translation>
+    </message>
+    <message>
+        <source>Show &amp;Walk</source>
+        <translation>Ver &amp;Recorrido</translation>
+    </message>
+    <message>
+        <source>Show &amp;Pump</source>
+        <translation>Ver &amp;Bomba</translation>
+    </message>
+    <message>
+        <source>Show Re&amp;view</source>
+        <translation>Ver Re&amp;visión</translation>
+    </message>
+    <message>
+        <source>Show &amp;Report</source>
+        <translation>Ver &amp;Informe</translation>
+    </message>
+    <message>
+        <source>Show Pump &amp;Curves</source>
+        <translation>Ver &amp;curvas de bomba</translation>
+    </message>
+    <message>
+        <source>Enter Pump &amp;Test</source>
+        <translation>Introducir &amp;prueba de bomba</translation>
+    </message>
+    <message>
+        <source>Show Test &amp;Results</source>
+        <translation>Ver &amp;resultados</translation>
+    </message>
+    <message>
+        <source>Show &amp;Decision</source>
+        <translation>Ver &amp;decisión</translation>
+    </message>
+    <message>
+        <source>Compare Read and &amp;Set</source>
+        <translation>Comparar &amp;leer y ajustar</translation>
+    </message>
+    <message>
+        <source>Show &amp;Pressures</source>
+        <translation>Ver pre&amp;siones</translation>
+    </message>
+    <message>
+        <source>Test &amp;Energy Code</source>
+        <translation>Probar código &amp;energético</translation>
+    </message>
+    <message>
+        <source>List De&amp;vices</source>
+        <translation>L&amp;istar dispositivos</translation>
+    </message>
+    <message>
+        <source>Enter Set-P&amp;oint</source>
+        <translation>Introducir c&amp;onsigna</translation>
+    </message>
+    <message>
+        <source>Enter Pump D&amp;ata</source>
+        <translation>Introducir d&amp;atos de bomba</translation>
+    </message>
+    <message>
+        <source>Try &amp;Zones</source>
+        <translation>Probar &amp;zonas</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Archivo</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Editar</translation>
+    </message>
+    <message>
+        <source>&amp;Round</source>
+        <translation>&amp;Ronda</translation>
+    </message>
+    <message>
+        <source>&amp;Valve</source>
+        <translation>Vá&amp;lvula</translation>
+    </message>
+    <message>
+        <source>P&amp;ump</source>
+        <translation>&amp;Bomba</translation>
+    </message>
+    <message>
+        <source>Vie&amp;w</source>
+        <translation>&amp;Ver</translation>
+    </message>
+    <message>
+        <source>Re&amp;port</source>
+        <translation>&amp;Informe</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;yuda</translation>
+    </message>
+    <message>
+        <source>&amp;Write Comment</source>
+        <translation>Escribir co&amp;mentario</translation>
+    </message>
+    <message>
+        <source>A&amp;djust This Valve</source>
+        <translation>&amp;Ajustar esta válvula</translation>
+    </message>
+    <message>
+        <source>Show Adv&amp;ice</source>
+        <translation>Ver conse&amp;jo</translation>
+    </message>
+    <message>
+        <source>Make Text S&amp;maller</source>
+        <translation>Texto más pe&amp;queño</translation>
+    </message>
+    <message>
+        <source>Reset Te&amp;xt Size</source>
+        <translation>Tamaño de texto &amp;normal</translation>
+    </message>
+    <message>
+        <source>Sh&amp;ow Adjust</source>
+        <translation>Ver &amp;Ajustar</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CommentPanel</name>
+    <message>
+        <source>Comment</source>
+        <translation>Comentario</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Responder</translation>
+    </message>
+    <message>
+        <source>Resolve</source>
+        <translation>Resolver</translation>
+    </message>
+    <message>
+        <source>Comments of the round</source>
+        <translation>Comentarios de la ronda</translation>
+    </message>
+    <message>
+        <source>Text of the comment</source>
+        <translation>Texto del comentario</translation>
+    </message>
+    <message>
+        <source>comment or answer</source>
+        <translation>comentario o respuesta</translation>
+    </message>
+    <message>
+        <source>%1 — %2</source>
+        <translation>%1 — %2</translation>
+    </message>
+    <message>
+        <source>resolved</source>
+        <translation>resuelto</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>Comments</source>
+        <translation>Comentarios</translation>
+    </message>
+    <message numerus="yes">
+        <source>Comments (%n open)</source>
+        <translation>
+            <numerusform>Comentarios (%n abierto)</numerusform>
+            <numerusform>Comentarios (%n abiertos)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Comment on %1 (Ctrl+Alt+C)</source>
+        <translation>Comentario a %1 (Ctrl+Alt+C)</translation>
+    </message>
+    <message>
+        <source>Reopen</source>
+        <translation>Reabrir</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CurvesPage</name>
+    <message>
+        <source>Index-circuit check</source>
+        <translation>Control del circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>Duty and design flow</source>
+        <translation>Punto de trabajo y caudal de diseño</translation>
+    </message>
+    <message>
+        <source>Duty and index-circuit check</source>
+        <translation>Punto de trabajo y control del circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>Enter two points of the pump&apos;s curve on the page Pump Data (Ctrl+Alt+0), or make the job from tables that have a curve.</source>
+        <translation>Introduzca dos puntos de la curva de la bomba en la página Datos de bomba (Ctrl+Alt+0), o cree la obra desde tablas con curva.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DataPage</name>
+    <message>
+        <source>Add Pump</source>
+        <translation>Añadir bomba</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s curve</source>
+        <translation>Curva del fabricante</translation>
+    </message>
+    <message>
+        <source>Remove Point</source>
+        <translation>Quitar punto</translation>
+    </message>
+    <message>
+        <source>Load of a year</source>
+        <translation>Carga de un año</translation>
+    </message>
+    <message>
+        <source>Remove Hours</source>
+        <translation>Quitar horas</translation>
+    </message>
+    <message>
+        <source>Plate and data of the pumps</source>
+        <translation>Placa y datos de las bombas</translation>
+    </message>
+    <message>
+        <source>&amp;Curve of pump</source>
+        <translation>&amp;Curva de la bomba</translation>
+    </message>
+    <message>
+        <source>Without rows: hours a &amp;year</source>
+        <translation>Sin filas: horas al &amp;año</translation>
+    </message>
+    <message>
+        <source>Price of a &amp;kWh</source>
+        <translation>&amp;Precio del kWh</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Rodete</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Caudal</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Altura</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Rendimiento</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Potencia</translation>
+    </message>
+    <message>
+        <source>NPSH</source>
+        <translation>NPSH</translation>
+    </message>
+    <message>
+        <source>flow and head</source>
+        <translation>caudal y altura</translation>
+    </message>
+    <message>
+        <source>Hours a year</source>
+        <translation>Horas al año</translation>
+    </message>
+    <message>
+        <source>Of design flow</source>
+        <translation>Del caudal de diseño</translation>
+    </message>
+    <message>
+        <source>hours and a part of the design flow</source>
+        <translation>horas y una parte del caudal de diseño</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DecisionPage</name>
+    <message>
+        <source>Pumps that run</source>
+        <translation>Bombas en marcha</translation>
+    </message>
+    <message>
+        <source>Pumps &amp;that run</source>
+        <translation>Bombas en &amp;marcha</translation>
+    </message>
+    <message>
+        <source>all that are marked</source>
+        <translation>todas las marcadas</translation>
+    </message>
+    <message>
+        <source>%1 alone</source>
+        <translation>%1 sola</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DecisionPanel</name>
+    <message>
+        <source>Send Round</source>
+        <translation>Enviar ronda</translation>
+    </message>
+    <message>
+        <source>Accept Round</source>
+        <translation>Aceptar ronda</translation>
+    </message>
+    <message>
+        <source>Send Back</source>
+        <translation>Devolver</translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation>Retirar</translation>
+    </message>
+    <message>
+        <source>State of the round</source>
+        <translation>Estado de la ronda</translation>
+    </message>
+    <message>
+        <source>Reason for sending back or withdrawing</source>
+        <translation>Motivo para devolver o retirar</translation>
+    </message>
+    <message>
+        <source>reason, to send back or withdraw</source>
+        <translation>motivo, para devolver o retirar</translation>
+    </message>
+    <message>
+        <source>Sending back needs an open comment that says what to correct.</source>
+        <translation>Devolver necesita un comentario abierto que diga qué corregir.</translation>
+    </message>
+    <message>
+        <source>Withdrawing needs a reason.</source>
+        <translation>Retirar necesita un motivo.</translation>
+    </message>
+    <message>
+        <source>Round %1: %2</source>
+        <translation>Ronda %1: %2</translation>
+    </message>
+    <message>
+        <source>sent by</source>
+        <translation>enviado por</translation>
+    </message>
+    <message>
+        <source>decided by</source>
+        <translation>decidido por</translation>
+    </message>
+    <message>
+        <source>reason: %1</source>
+        <translation>motivo: %1</translation>
+    </message>
+    <message>
+        <source>begun early: %1</source>
+        <translation>empezada antes: %1</translation>
+    </message>
+    <message>
+        <source>at this desk: %1</source>
+        <translation>en este puesto: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DeficiencyPage</name>
+    <message>
+        <source>No.</source>
+        <translation>N.º</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Qué está mal</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Oficio</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Raised</source>
+        <translation>Abierta el</translation>
+    </message>
+    <message>
+        <source>Re-tested</source>
+        <translation>Reprobada</translation>
+    </message>
+    <message>
+        <source>List Deficiency</source>
+        <translation>Anotar deficiencia</translation>
+    </message>
+    <message>
+        <source>Attach Photo…</source>
+        <translation>Adjuntar foto…</translation>
+    </message>
+    <message>
+        <source>Remove Photo</source>
+        <translation>Quitar foto</translation>
+    </message>
+    <message>
+        <source>Deficiencies</source>
+        <translation>Deficiencias</translation>
+    </message>
+    <message>
+        <source>Photos of the deficiency</source>
+        <translation>Fotos de la deficiencia</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Status: open, remedied, closed or left as it is.</source>
+        <translation>Estado: abierto, subsanado, cerrado o se deja así.</translation>
+    </message>
+    <message>
+        <source>Locatio&amp;n</source>
+        <translation>&amp;Lugar</translation>
+    </message>
+    <message>
+        <source>Conse&amp;quence</source>
+        <translation>Conse&amp;cuencia</translation>
+    </message>
+    <message>
+        <source>Re&amp;medy proposed</source>
+        <translation>Re&amp;medio propuesto</translation>
+    </message>
+    <message>
+        <source>R&amp;e-test result</source>
+        <translation>R&amp;esultado de la reprueba</translation>
+    </message>
+    <message>
+        <source>Attach a Photo</source>
+        <translation>Adjuntar una foto</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation>Imágenes (*.jpg *.jpeg *.png)</translation>
+    </message>
+    <message>
+        <source>round %1: %2</source>
+        <translation>ronda %1: %2</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>sin lectura</translation>
+    </message>
+    <message>
+        <source>, raised by %1</source>
+        <translation>, abierta por %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DevicePage</name>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Lado</translation>
+    </message>
+    <message>
+        <source>Before it</source>
+        <translation>Delante</translation>
+    </message>
+    <message>
+        <source>D before</source>
+        <translation>D delante</translation>
+    </message>
+    <message>
+        <source>D behind</source>
+        <translation>D detrás</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Cota</translation>
+    </message>
+    <message>
+        <source>Dealt with as</source>
+        <translation>Tratado como</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Where the devices sit</source>
+        <translation>Dónde están los dispositivos</translation>
+    </message>
+    <message>
+        <source>D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word or its first letters.</source>
+        <translation>D: tubo recto en diámetros. Delante: %1. Tratado como: %2. Escriba una palabra o sus primeras letras.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::FieldTableModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vacío</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::HistoryDialog</name>
+    <message>
+        <source>Round</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Stored</source>
+        <translation>Guardado</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Reason, note</source>
+        <translation>Motivo, nota</translation>
+    </message>
+    <message>
+        <source>Use This Value</source>
+        <translation>Usar este valor</translation>
+    </message>
+    <message>
+        <source>History of %1</source>
+        <translation>Historial de %1</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>deshecho</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::InstrumentModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vacío</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Serie</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Rango</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Precisión</translation>
+    </message>
+    <message>
+        <source>Floor</source>
+        <translation>Mínimo</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Calibrado</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Vence</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificado</translation>
+    </message>
+    <message>
+        <source>If overdue, why</source>
+        <translation>Si venció, por qué</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::JobPlace</name>
+    <message>
+        <source>Add Instrument</source>
+        <translation>Añadir instrumento</translation>
+    </message>
+    <message>
+        <source>Add Person</source>
+        <translation>Añadir persona</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Obra</translation>
+    </message>
+    <message>
+        <source>Facts of the job</source>
+        <translation>Datos de la obra</translation>
+    </message>
+    <message>
+        <source>Pages of the job</source>
+        <translation>Páginas de la obra</translation>
+    </message>
+    <message>
+        <source>Instruments and people</source>
+        <translation>Instrumentos y personas</translation>
+    </message>
+    <message>
+        <source>Readiness</source>
+        <translation>Preparación</translation>
+    </message>
+    <message>
+        <source>Deficiencies</source>
+        <translation>Deficiencias</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>Fluid</source>
+        <translation>Fluido</translation>
+    </message>
+    <message>
+        <source>&amp;Units shown</source>
+        <translation>&amp;Unidades mostradas</translation>
+    </message>
+    <message>
+        <source>&amp;Fluid</source>
+        <translation>&amp;Fluido</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Site</source>
+        <translation>&amp;Lugar</translation>
+    </message>
+    <message>
+        <source>C&amp;lient</source>
+        <translation>&amp;Cliente</translation>
+    </message>
+    <message>
+        <source>Loop</source>
+        <translation>Red</translation>
+    </message>
+    <message>
+        <source>&amp;Glycol by mass</source>
+        <translation>&amp;Glicol en masa</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature</source>
+        <translation>&amp;Temperatura</translation>
+    </message>
+    <message>
+        <source>F&amp;ill pressure</source>
+        <translation>Pres&amp;ión de llenado</translation>
+    </message>
+    <message>
+        <source>&amp;Altitude</source>
+        <translation>&amp;Altitud</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Límites</translation>
+    </message>
+    <message>
+        <source>Off design, l&amp;owest</source>
+        <translation>Des&amp;vío de diseño, mínimo</translation>
+    </message>
+    <message>
+        <source>Off design, &amp;highest</source>
+        <translation>Desvío de diseño, má&amp;ximo</translation>
+    </message>
+    <message>
+        <source>&amp;Band of target, ±</source>
+        <translation>&amp;Banda del objetivo, ±</translation>
+    </message>
+    <message>
+        <source>Old after, &amp;minutes</source>
+        <translation>Antiguo tras, &amp;minutos</translation>
+    </message>
+    <message>
+        <source>Pump energy</source>
+        <translation>Energía de la bomba</translation>
+    </message>
+    <message>
+        <source>&amp;Price of a kWh</source>
+        <translation>&amp;Precio del kWh</translation>
+    </message>
+    <message>
+        <source>Currenc&amp;y</source>
+        <translation>Mone&amp;da</translation>
+    </message>
+    <message>
+        <source>Hours a yea&amp;r</source>
+        <translation>H&amp;oras al año</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instrumentos</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::JobStrip</name>
+    <message>
+        <source>Save a Copy Elsewhere…</source>
+        <translation>Guardar copia en otro sitio…</translation>
+    </message>
+    <message>
+        <source>Job strip</source>
+        <translation>Franja de la obra</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Obra</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Progreso</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Medidor</translation>
+    </message>
+    <message>
+        <source>Stored</source>
+        <translation>Guardado</translation>
+    </message>
+    <message>
+        <source>Display</source>
+        <translation>Pantalla</translation>
+    </message>
+    <message>
+        <source>Conflicts to decide</source>
+        <translation>Conflictos por decidir</translation>
+    </message>
+    <message>
+        <source>Writes the whole workbook to another disk, with what could not be stored, and goes on there</source>
+        <translation>Escribe todo el libro en otro disco, con lo que no se pudo guardar, y sigue allí</translation>
+    </message>
+    <message>
+        <source>Valves read</source>
+        <translation>Válvulas leídas</translation>
+    </message>
+    <message>
+        <source>read %1 of %2</source>
+        <translation>leídas %1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to decide</source>
+        <translation>
+            <numerusform>%n por decidir</numerusform>
+            <numerusform>%n por decidir</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::JournalDialog</name>
+    <message>
+        <source>Record</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>Stored</source>
+        <translation>Guardado</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Stored actions</source>
+        <translation>Acciones guardadas</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>Of target, %</source>
+        <translation>Del objetivo, %</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>The job as it stood</source>
+        <translation>La obra como estaba</translation>
+    </message>
+    <message>
+        <source>The Job as It Stood</source>
+        <translation>La obra como estaba</translation>
+    </message>
+    <message>
+        <source>Export Its Tables…</source>
+        <translation>Exportar sus tablas…</translation>
+    </message>
+    <message>
+        <source>Writes the job as it stood then as tables</source>
+        <translation>Escribe la obra de entonces como tablas</translation>
+    </message>
+    <message>
+        <source>Round %1, %2 of %3 terminals read.</source>
+        <translation>Ronda %1, %2 de %3 terminales leídos.</translation>
+    </message>
+    <message>
+        <source>No round was open yet.</source>
+        <translation>Aún no había ronda abierta.</translation>
+    </message>
+    <message>
+        <source>After record %1: %2</source>
+        <translation>Tras el registro %1: %2</translation>
+    </message>
+    <message>
+        <source>Folder for the Tables</source>
+        <translation>Carpeta para las tablas</translation>
+    </message>
+    <message>
+        <source>Written to %1</source>
+        <translation>Escrito en %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::KeyList</name>
+    <message>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
+    <message>
+        <source>Store the reading and go to the next valve</source>
+        <translation>Guardar la lectura y pasar a la siguiente válvula</translation>
+    </message>
+    <message>
+        <source>digits, Enter</source>
+        <translation>cifras, Intro</translation>
+    </message>
+    <message>
+        <source>Walk past a valve</source>
+        <translation>Pasar de largo una válvula</translation>
+    </message>
+    <message>
+        <source>Enter alone</source>
+        <translation>Intro solo</translation>
+    </message>
+    <message>
+        <source>Record that a valve cannot be read</source>
+        <translation>Anotar que una válvula no se puede leer</translation>
+    </message>
+    <message>
+        <source>x, Enter</source>
+        <translation>x, Intro</translation>
+    </message>
+    <message>
+        <source>Change this valve&apos;s setting</source>
+        <translation>Cambiar el ajuste de esta válvula</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>Go back one valve</source>
+        <translation>Volver una válvula</translation>
+    </message>
+    <message>
+        <source>Shift+Enter</source>
+        <translation>Mayús+Intro</translation>
+    </message>
+    <message>
+        <source>Store and move up or down</source>
+        <translation>Guardar y subir o bajar</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Arriba, Abajo</translation>
+    </message>
+    <message>
+        <source>Take back what is being typed</source>
+        <translation>Retirar lo que se teclea</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Type a unit behind the digits</source>
+        <translation>Escribir una unidad tras las cifras</translation>
+    </message>
+    <message>
+        <source>k kPa, m mbar, p psi, i inH₂O, f ftH₂O</source>
+        <translation>k kPa, m mbar, p psi, i inH₂O, f ftH₂O</translation>
+    </message>
+    <message>
+        <source>Leave the grid</source>
+        <translation>Salir de la tabla</translation>
+    </message>
+    <message>
+        <source>Ctrl+Tab, F6</source>
+        <translation>Ctrl+Tab, F6</translation>
+    </message>
+    <message>
+        <source>In Adjust: log a try at the setting shown</source>
+        <translation>En Ajustar: intento con el ajuste mostrado</translation>
+    </message>
+    <message>
+        <source>In Adjust: follow the hand by one step, by one turn</source>
+        <translation>En Ajustar: seguir la mano un paso, una vuelta</translation>
+    </message>
+    <message>
+        <source>Up, Down; PgUp, PgDn</source>
+        <translation>Arriba, Abajo; RePág, AvPág</translation>
+    </message>
+    <message>
+        <source>In Adjust: take an advised setting from the table</source>
+        <translation>En Ajustar: tomar un ajuste aconsejado de la tabla</translation>
+    </message>
+    <message>
+        <source>Enter in the table</source>
+        <translation>Intro en la tabla</translation>
+    </message>
+    <message>
+        <source>Command</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Commands and their keys</source>
+        <translation>Órdenes y sus teclas</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::Ladder</name>
+    <message>
+        <source>Ladder of dp</source>
+        <translation>Escala de Δp</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::MainWindow</name>
+    <message>
+        <source>Read-only</source>
+        <translation>Solo lectura</translation>
+    </message>
+    <message>
+        <source>Keys of this place</source>
+        <translation>Teclas de este lugar</translation>
+    </message>
+    <message>
+        <source>Enter stores   |   Esc restores   |   Tab next field</source>
+        <translation>Intro guarda   |   Esc restaura   |   Tab campo siguiente</translation>
+    </message>
+    <message>
+        <source>type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   F6 leaves the table</source>
+        <translation>teclear cambia   |   Intro baja   |   Tab derecha   |   Ctrl+J buscar   |   F6 sale de la tabla</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   |   Enter stores</source>
+        <translation>Ctrl+Alt+1 a 0, Ctrl+Alt+Z páginas   |   Ctrl+T números en tabla   |   Intro guarda</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open item</source>
+        <translation>Ctrl+Alt+C comentar la celda   |   Ctrl+H su historial   |   Ctrl+Mayús+Abajo siguiente abierto</translation>
+    </message>
+    <message>
+        <source>Up, Down pages   |   Ctrl+P export as PDF</source>
+        <translation>Arriba, Abajo páginas   |   Ctrl+P exportar a PDF</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Obra</translation>
+    </message>
+    <message>
+        <source>System</source>
+        <translation>Sistema</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>Adjust</source>
+        <translation>Ajustar</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Bomba</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Informe</translation>
+    </message>
+    <message>
+        <source> — Round %1</source>
+        <translation> — Ronda %1</translation>
+    </message>
+    <message>
+        <source>Read-only. %1</source>
+        <translation>Solo lectura. %1</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>&amp;Undo %1</source>
+        <translation>&amp;Deshacer %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Redo %1</source>
+        <translation>&amp;Rehacer %1</translation>
+    </message>
+    <message>
+        <source>&amp;Hold Here, Go to Next Valve</source>
+        <translation>&amp;Mantener aquí, válvula siguiente</translation>
+    </message>
+    <message>
+        <source>   |   Ctrl+Z undo %1</source>
+        <translation>   |   Ctrl+Z deshacer %1</translation>
+    </message>
+    <message>
+        <source>%1 (missing)</source>
+        <translation>%1 (falta)</translation>
+    </message>
+    <message>
+        <source>Remove from List</source>
+        <translation>Quitar de la lista</translation>
+    </message>
+    <message>
+        <source>Make a New Job</source>
+        <translation>Crear una obra</translation>
+    </message>
+    <message>
+        <source>/new_job.wwj</source>
+        <translation>/obra_nueva.wwj</translation>
+    </message>
+    <message>
+        <source>Folder with the Tables of the Job</source>
+        <translation>Carpeta con las tablas de la obra</translation>
+    </message>
+    <message>
+        <source>Write the New Workbook</source>
+        <translation>Escribir el libro nuevo</translation>
+    </message>
+    <message>
+        <source>Folder for the Tables</source>
+        <translation>Carpeta para las tablas</translation>
+    </message>
+    <message>
+        <source>%1 copy.wwj</source>
+        <translation>%1 copia.wwj</translation>
+    </message>
+    <message>
+        <source>Save a Copy</source>
+        <translation>Guardar una copia</translation>
+    </message>
+    <message>
+        <source>Save a Copy Elsewhere and Go On There</source>
+        <translation>Guardar una copia en otro sitio y seguir allí</translation>
+    </message>
+    <message>
+        <source>Waterwright</source>
+        <translation>Waterwright</translation>
+    </message>
+    <message>
+        <source>Waterwright %1
+
+A field-balancing workbook for closed water loops.
+
+Free software under the GNU General Public License, version 3 or later. There is no warranty: check results before you act on them.</source>
+        <translation>Waterwright %1
+
+Libro de equilibrado en obra para redes cerradas de agua.
+
+Software libre bajo la GNU General Public License, versión 3 o posterior. Sin garantía: compruebe los resultados antes de actuar.</translation>
+    </message>
+    <message>
+        <source>As the &amp;System</source>
+        <translation>Como el &amp;sistema</translation>
+    </message>
+    <message>
+        <source>Make a Practice Job</source>
+        <translation>Crear una obra de práctica</translation>
+    </message>
+    <message>
+        <source>/practice_%1.wwj</source>
+        <translation>/practica_%1.wwj</translation>
+    </message>
+    <message>
+        <source>A&amp;djust This Valve</source>
+        <translation>&amp;Ajustar esta válvula</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::MarkShape</name>
+    <message>
+        <source>passed</source>
+        <translation>superado</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>no superado</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::MergeDialog</name>
+    <message>
+        <source>Merge Another Laptop&apos;s Work</source>
+        <translation>Fusionar el trabajo de otro portátil</translation>
+    </message>
+    <message>
+        <source>“%1”, last changed by %2 on %3.</source>
+        <translation>«%1», cambiado por última vez por %2 en %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n action(s) will be taken over as one step for undo.</source>
+        <translation>
+            <numerusform>Se tomará %n acción como un paso para deshacer.</numerusform>
+            <numerusform>Se tomarán %n acciones como un paso para deshacer.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) only there will be added.</source>
+        <translation>
+            <numerusform>Se añadirá %n lectura que solo está allí.</numerusform>
+            <numerusform>Se añadirán %n lecturas que solo están allí.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s) read alike on both: nothing to do.</source>
+        <translation>
+            <numerusform>%n lugar es igual en ambos: nada que hacer.</numerusform>
+            <numerusform>%n lugares son iguales en ambos: nada que hacer.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) differ: pick now or later, none is picked yet.</source>
+        <translation>
+            <numerusform>%n valor difiere: elija ahora o después, aún no se eligió.</numerusform>
+            <numerusform>%n valores difieren: elija ahora o después, aún no se eligió ninguno.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Merge</source>
+        <translation>&amp;Fusionar</translation>
+    </message>
+    <message>
+        <source>Decide What Merging Left Open</source>
+        <translation>Decidir lo que dejó la fusión</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) differ between the laptops. What you do not pick stays open.</source>
+        <translation>
+            <numerusform>%n valor difiere entre los portátiles. Lo que no elija queda abierto.</numerusform>
+            <numerusform>%n valores difieren entre los portátiles. Lo que no elija queda abierto.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Store Choices</source>
+        <translation>&amp;Guardar elección</translation>
+    </message>
+    <message>
+        <source>What merging does</source>
+        <translation>Qué hace la fusión</translation>
+    </message>
+    <message>
+        <source>Values that differ</source>
+        <translation>Valores que difieren</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>This laptop</source>
+        <translation>Este portátil</translation>
+    </message>
+    <message>
+        <source>Other laptop</source>
+        <translation>Otro portátil</translation>
+    </message>
+    <message>
+        <source>Both</source>
+        <translation>Ambos</translation>
+    </message>
+    <message>
+        <source>The value that is not picked stays in the history.</source>
+        <translation>El valor no elegido queda en el historial.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>this laptop, %1</source>
+        <translation>este portátil, %1</translation>
+    </message>
+    <message>
+        <source>other laptop, %1</source>
+        <translation>otro portátil, %1</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>ambos</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::NewPracticeDialog</name>
+    <message>
+        <source>New Practice Job</source>
+        <translation>Nueva obra de práctica</translation>
+    </message>
+    <message>
+        <source>Practice building</source>
+        <translation>Edificio de práctica</translation>
+    </message>
+    <message>
+        <source>Name of the job</source>
+        <translation>Nombre de la obra</translation>
+    </message>
+    <message>
+        <source>Difficulty</source>
+        <translation>Dificultad</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Qué está mal</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Difficulty</source>
+        <translation>&amp;Dificultad</translation>
+    </message>
+    <message>
+        <source>&amp;Seed</source>
+        <translation>&amp;Semilla</translation>
+    </message>
+    <message>
+        <source>&amp;Make Job…</source>
+        <translation>&amp;Crear obra…</translation>
+    </message>
+    <message>
+        <source>A simulated building answers every reading. It is no real plant: nothing of it may be reported as a measurement.</source>
+        <translation>Un edificio simulado responde a cada lectura. No es una instalación real: nada de ello puede informarse como medición.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::NoticeLine</name>
+    <message>
+        <source>Notice</source>
+        <translation>Aviso</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::OpenRoundPanel</name>
+    <message>
+        <source>&amp;Kind of round</source>
+        <translation>&amp;Tipo de ronda</translation>
+    </message>
+    <message>
+        <source>Kind of round</source>
+        <translation>Tipo de ronda</translation>
+    </message>
+    <message>
+        <source>&amp;Meter</source>
+        <translation>Me&amp;didor</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Medidor</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Persona</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Who lets the survey begin, and why</source>
+        <translation>Quién deja empezar el levantamiento y por qué</translation>
+    </message>
+    <message>
+        <source>name: reason</source>
+        <translation>nombre: motivo</translation>
+    </message>
+    <message>
+        <source>Open round %1</source>
+        <translation>Abrir la ronda %1</translation>
+    </message>
+    <message>
+        <source>Open Round %1</source>
+        <translation>Abrir la ronda %1</translation>
+    </message>
+    <message>
+        <source>, was due %1</source>
+        <translation>, venció el %1</translation>
+    </message>
+    <message>
+        <source>, calibrated to %1</source>
+        <translation>, calibrado hasta %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mandatory line(s) of readiness are open, the first: %1. A supervisor may let the survey begin and say why.</source>
+        <translation>
+            <numerusform>%n línea obligatoria de preparación está abierta, la primera: %1. Un supervisor puede dejar empezar el levantamiento y decir por qué.</numerusform>
+            <numerusform>%n líneas obligatorias de preparación están abiertas, la primera: %1. Un supervisor puede dejar empezar el levantamiento y decir por qué.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PagePreview</name>
+    <message>
+        <source>Page %1: %2</source>
+        <translation>Página %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PeopleModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vacío</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Función</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificado</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Empresa</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PressurePage</name>
+    <message>
+        <source>Pump &amp;off too</source>
+        <translation>Con bomba &amp;parada también</translation>
+    </message>
+    <message>
+        <source>Valve on the other &amp;side too</source>
+        <translation>Válvula en otro la&amp;do también</translation>
+    </message>
+    <message>
+        <source>Circuit</source>
+        <translation>Circuito</translation>
+    </message>
+    <message>
+        <source>Cir&amp;cuit</source>
+        <translation>Cir&amp;cuito</translation>
+    </message>
+    <message>
+        <source>%1, index circuit</source>
+        <translation>%1, circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>The job has no circuits yet; add branches in System.</source>
+        <translation>La obra aún no tiene circuitos; añada ramales en Sistema.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PumpChooser</name>
+    <message>
+        <source>Pump</source>
+        <translation>Bomba</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PumpPlace</name>
+    <message>
+        <source>Pump</source>
+        <translation>Bomba</translation>
+    </message>
+    <message>
+        <source>Pages of the pump</source>
+        <translation>Páginas de la bomba</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>Curvas</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Resultados</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Decisión</translation>
+    </message>
+    <message>
+        <source>Read and Set</source>
+        <translation>Leer y ajustar</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Presión</translation>
+    </message>
+    <message>
+        <source>Energy Code</source>
+        <translation>Código energía</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>Dispositivos</translation>
+    </message>
+    <message>
+        <source>Set-Point</source>
+        <translation>Consigna</translation>
+    </message>
+    <message>
+        <source>Pump Data</source>
+        <translation>Datos bomba</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>No job is open. Open one, or make a new job, in the menu File.</source>
+        <translation>Ninguna obra abierta. Abra una o cree una nueva, en el menú Archivo.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ReadinessPage</name>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Must</source>
+        <translation>Debe</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Take Usual List</source>
+        <translation>Tomar la lista usual</translation>
+    </message>
+    <message>
+        <source>Add Line</source>
+        <translation>Añadir línea</translation>
+    </message>
+    <message>
+        <source>Remove Line</source>
+        <translation>Quitar línea</translation>
+    </message>
+    <message>
+        <source>State: open, done or does not apply. A survey waits for every open line that must hold.</source>
+        <translation>Estado: abierto, hecho o no procede. Un levantamiento espera cada línea abierta obligatoria.</translation>
+    </message>
+    <message>
+        <source>Readiness list</source>
+        <translation>Lista de preparación</translation>
+    </message>
+    <message>
+        <source>New line</source>
+        <translation>Línea nueva</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ReadyList</name>
+    <message>
+        <source>To Job</source>
+        <translation>A Obra</translation>
+    </message>
+    <message>
+        <source>To System</source>
+        <translation>A Sistema</translation>
+    </message>
+    <message>
+        <source>To Walk</source>
+        <translation>A Recorrido</translation>
+    </message>
+    <message>
+        <source>To Pump</source>
+        <translation>A Bomba</translation>
+    </message>
+    <message>
+        <source>To Review</source>
+        <translation>A Revisión</translation>
+    </message>
+    <message>
+        <source>Decide Conflicts…</source>
+        <translation>Decidir conflictos…</translation>
+    </message>
+    <message>
+        <source>List Deficiency</source>
+        <translation>Anotar deficiencia</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Ver</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>Ver %1</translation>
+    </message>
+    <message>
+        <source>give the reason, Enter</source>
+        <translation>dé el motivo, Intro</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::RecordTableModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vacío</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ReportPlace</name>
+    <message>
+        <source>Pages of the report</source>
+        <translation>Páginas del informe</translation>
+    </message>
+    <message>
+        <source>Page as printed</source>
+        <translation>Página como se imprime</translation>
+    </message>
+    <message>
+        <source>Ready to sign?</source>
+        <translation>¿Listo para firmar?</translation>
+    </message>
+    <message>
+        <source>&amp;Export Unsigned Draft…</source>
+        <translation>&amp;Exportar borrador sin firmar…</translation>
+    </message>
+    <message>
+        <source>Writes these pages as a PDF file; every page says it is a draft</source>
+        <translation>Escribe estas páginas en PDF; cada página dice que es un borrador</translation>
+    </message>
+    <message>
+        <source>Verif&amp;y a Report…</source>
+        <translation>&amp;Verificar un informe…</translation>
+    </message>
+    <message>
+        <source>Readiness and signing</source>
+        <translation>Preparación y firma</translation>
+    </message>
+    <message>
+        <source>No job is open. Open one, or make a new job, in the menu File.</source>
+        <translation>Ninguna obra abierta. Abra una o cree una nueva, en el menú Archivo.</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; the pages follow.</source>
+        <translation>Se aprende la red; las páginas siguen.</translation>
+    </message>
+    <message>
+        <source>Page %1</source>
+        <translation>Página %1</translation>
+    </message>
+    <message>
+        <source>Ready to sign</source>
+        <translation>Listo para firmar</translation>
+    </message>
+    <message>
+        <source>Ready to sign? Lines in the way: %1</source>
+        <translation>¿Listo para firmar? Líneas que lo impiden: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Export Unsigned Draft</source>
+        <translation>Exportar borrador sin firmar</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Verify a Report</source>
+        <translation>Verificar un informe</translation>
+    </message>
+    <message>
+        <source>Balance report</source>
+        <translation>Informe de equilibrado</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; the file is written when that is done.</source>
+        <translation>Se aprende la red; el archivo se escribe al terminar.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ResultsPage</name>
+    <message>
+        <source>Pump</source>
+        <translation>Bomba</translation>
+    </message>
+    <message>
+        <source>The job has no pump yet; add one on the page Pump Data.</source>
+        <translation>La obra aún no tiene bomba; añada una en la página Datos de bomba.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ReviewPlace</name>
+    <message>
+        <source>Round</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>On share</source>
+        <translation>En cuota</translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation>Dispersión</translation>
+    </message>
+    <message>
+        <source>Changed &amp;only</source>
+        <translation>Solo cam&amp;bios</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>DP</source>
+        <translation>Δp</translation>
+    </message>
+    <message>
+        <source>Of target, %</source>
+        <translation>Del objetivo, %</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Who, when</source>
+        <translation>Quién, cuándo</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Rondas</translation>
+    </message>
+    <message>
+        <source>Two rounds compared</source>
+        <translation>Dos rondas comparadas</translation>
+    </message>
+    <message>
+        <source>Earlier round</source>
+        <translation>Ronda anterior</translation>
+    </message>
+    <message>
+        <source>Later round</source>
+        <translation>Ronda posterior</translation>
+    </message>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>&amp;Comparar</translation>
+    </message>
+    <message>
+        <source>&amp;with</source>
+        <translation>co&amp;n</translation>
+    </message>
+    <message>
+        <source>Spread and share by round</source>
+        <translation>Dispersión y cuota por ronda</translation>
+    </message>
+    <message>
+        <source>Nothing to review yet. Read and close a round on the place Walk (Alt+3).</source>
+        <translation>Aún nada que revisar. Lea y cierre una ronda en Recorrido (Alt+3).</translation>
+    </message>
+    <message>
+        <source>No job is open. Open one, or make a new job, in the menu File.</source>
+        <translation>Ninguna obra abierta. Abra una o cree una nueva, en el menú Archivo.</translation>
+    </message>
+    <message>
+        <source>Round %1, %2</source>
+        <translation>Ronda %1, %2</translation>
+    </message>
+    <message>
+        <source>R%1 %2</source>
+        <translation>R%1 %2</translation>
+    </message>
+    <message>
+        <source>Spread, %: %1.   On share: %2 of %3.</source>
+        <translation>Dispersión, %: %1.   En cuota: %2 de %3.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 changed</source>
+        <translation>%1 de %2 cambiados</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SetPointPage</name>
+    <message>
+        <source>Set-point %1</source>
+        <translation>Consigna %1</translation>
+    </message>
+    <message>
+        <source>Add Set-Point</source>
+        <translation>Añadir consigna</translation>
+    </message>
+    <message>
+        <source>Remove Set-Point</source>
+        <translation>Quitar consigna</translation>
+    </message>
+    <message>
+        <source>Dp set-points</source>
+        <translation>Consignas de Δp</translation>
+    </message>
+    <message>
+        <source>Found by: %1. Reset law: %2. Type a word or its first letters.</source>
+        <translation>Hallada por: %1. Ley: %2. Escriba una palabra o sus primeras letras.</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <translation>Sensor</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Bomba</translation>
+    </message>
+    <message>
+        <source>Place in the loop</source>
+        <translation>Lugar en la red</translation>
+    </message>
+    <message>
+        <source>Found by</source>
+        <translation>Hallada por</translation>
+    </message>
+    <message>
+        <source>Zero, pumps off</source>
+        <translation>Cero, bombas paradas</translation>
+    </message>
+    <message>
+        <source>Dp set-point</source>
+        <translation>Consigna de Δp</translation>
+    </message>
+    <message>
+        <source>Flow there</source>
+        <translation>Caudal allí</translation>
+    </message>
+    <message>
+        <source>Speed there</source>
+        <translation>Velocidad allí</translation>
+    </message>
+    <message>
+        <source>Reset law</source>
+        <translation>Ley de variación</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Margen</translation>
+    </message>
+    <message>
+        <source>Low limit</source>
+        <translation>Límite inferior</translation>
+    </message>
+    <message>
+        <source>High limit</source>
+        <translation>Límite superior</translation>
+    </message>
+    <message>
+        <source>Set by</source>
+        <translation>Fijada por</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SideList</name>
+    <message>
+        <source>Places</source>
+        <translation>Lugares</translation>
+    </message>
+    <message>
+        <source>Alt and the number opens a place</source>
+        <translation>Alt y el número abre un lugar</translation>
+    </message>
+    <message>
+        <source>%1, Alt+%2</source>
+        <translation>%1, Alt+%2</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SignedVersions</name>
+    <message>
+        <source>withdrawn: %1</source>
+        <translation>retirado: %1</translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation>vigente</translation>
+    </message>
+    <message>
+        <source>superseded, the workbook was changed since</source>
+        <translation>sustituido, el libro cambió desde entonces</translation>
+    </message>
+    <message>
+        <source>Signed versions: none</source>
+        <translation>Versiones firmadas: ninguna</translation>
+    </message>
+    <message>
+        <source>Withdraw Report</source>
+        <translation>Retirar informe</translation>
+    </message>
+    <message>
+        <source>Signed versions</source>
+        <translation>Versiones firmadas</translation>
+    </message>
+    <message>
+        <source>reason, to withdraw</source>
+        <translation>motivo, para retirar</translation>
+    </message>
+    <message>
+        <source>Reason for withdrawing the report</source>
+        <translation>Motivo para retirar el informe</translation>
+    </message>
+    <message>
+        <source>Revision %1, %2: %3, %4
+%5 — %6</source>
+        <translation>Revisión %1, %2: %3, %4
+%5 — %6</translation>
+    </message>
+    <message>
+        <source> (self-made certificate)</source>
+        <translation> (certificado propio)</translation>
+    </message>
+    <message>
+        <source>Withdrawing needs a reason.</source>
+        <translation>Retirar necesita un motivo.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SigningPanel</name>
+    <message>
+        <source>Choose…</source>
+        <translation>Elegir…</translation>
+    </message>
+    <message>
+        <source>Make a Certificate…</source>
+        <translation>Crear un certificado…</translation>
+    </message>
+    <message>
+        <source>Sign…</source>
+        <translation>Firmar…</translation>
+    </message>
+    <message>
+        <source>key file, .p12</source>
+        <translation>archivo de clave, .p12</translation>
+    </message>
+    <message>
+        <source>Key file</source>
+        <translation>Archivo de clave</translation>
+    </message>
+    <message>
+        <source>Choose the key file</source>
+        <translation>Elegir el archivo de clave</translation>
+    </message>
+    <message>
+        <source>Makes a key whose certificate vouches for itself; nobody else confirms the name</source>
+        <translation>Crea una clave cuyo certificado responde de sí mismo; nadie más confirma el nombre</translation>
+    </message>
+    <message>
+        <source>asked each time, never kept</source>
+        <translation>se pide cada vez, nunca se guarda</translation>
+    </message>
+    <message>
+        <source>Passphrase of the key</source>
+        <translation>Contraseña de la clave</translation>
+    </message>
+    <message>
+        <source>Readings taken by me</source>
+        <translation>Lecturas tomadas por mí</translation>
+    </message>
+    <message>
+        <source>Reviewed and accepted by me</source>
+        <translation>Revisado y aceptado por mí</translation>
+    </message>
+    <message>
+        <source>Meaning of my signature</source>
+        <translation>Significado de mi firma</translation>
+    </message>
+    <message>
+        <source>Technician and supervisor</source>
+        <translation>Técnico y supervisor</translation>
+    </message>
+    <message>
+        <source>Technician only</source>
+        <translation>Solo técnico</translation>
+    </message>
+    <message>
+        <source>Who signs this report</source>
+        <translation>Quién firma este informe</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Clave</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Contraseña</translation>
+    </message>
+    <message>
+        <source>Meaning</source>
+        <translation>Significado</translation>
+    </message>
+    <message>
+        <source>Signers</source>
+        <translation>Firmantes</translation>
+    </message>
+    <message>
+        <source>This workbook can only be read here.</source>
+        <translation>Este libro aquí solo se puede leer.</translation>
+    </message>
+    <message>
+        <source>Lines above that stand in the way: %1.</source>
+        <translation>Líneas de arriba que lo impiden: %1.</translation>
+    </message>
+    <message>
+        <source>Choose the Key File</source>
+        <translation>Elegir el archivo de clave</translation>
+    </message>
+    <message>
+        <source>Sign the Report</source>
+        <translation>Firmar el informe</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Signed by %1 as %2: %3</source>
+        <translation>Firmado por %1 como %2: %3</translation>
+    </message>
+    <message>
+        <source>The certificate is self-made: nobody else vouches for the name.</source>
+        <translation>El certificado es propio: nadie más responde del nombre.</translation>
+    </message>
+    <message>
+        <source>Keep the Key</source>
+        <translation>Guardar la clave</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SystemModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vacío</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Sirve a</translation>
+    </message>
+    <message>
+        <source>Fed by</source>
+        <translation>Alimentado por</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Válvula</translation>
+    </message>
+    <message>
+        <source>Setting
+found</source>
+        <translation>Ajuste
+hallado</translation>
+    </message>
+    <message>
+        <source>Fully
+open</source>
+        <translation>Totalmente
+abierta</translation>
+    </message>
+    <message>
+        <source>Design
+flow</source>
+        <translation>Caudal
+de diseño</translation>
+    </message>
+    <message>
+        <source>Target
+share %</source>
+        <translation>Cuota
+objetivo %</translation>
+    </message>
+    <message>
+        <source>Run
+loss</source>
+        <translation>Pérdida
+tramo</translation>
+    </message>
+    <message>
+        <source>Circuit
+loss</source>
+        <translation>Pérdida
+circuito</translation>
+    </message>
+    <message>
+        <source>Readable
+from</source>
+        <translation>Legible
+desde</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SystemPlace</name>
+    <message>
+        <source>&amp;Try What If</source>
+        <translation>Probar q&amp;ué pasa si</translation>
+    </message>
+    <message>
+        <source>Add Branch</source>
+        <translation>Añadir ramal</translation>
+    </message>
+    <message>
+        <source>System</source>
+        <translation>Sistema</translation>
+    </message>
+    <message>
+        <source>Branches</source>
+        <translation>Ramales</translation>
+    </message>
+    <message>
+        <source>Type to change a cell; Enter goes down, Tab goes right</source>
+        <translation>Teclee para cambiar una celda; Intro baja, Tab va a la derecha</translation>
+    </message>
+    <message>
+        <source>Sums of the system</source>
+        <translation>Sumas del sistema</translation>
+    </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Lo que falta aquí</translation>
+    </message>
+    <message>
+        <source>Try what if</source>
+        <translation>Probar qué pasa si</translation>
+    </message>
+    <message>
+        <source>&amp;Find branch</source>
+        <translation>&amp;Buscar ramal</translation>
+    </message>
+    <message>
+        <source>Find branch</source>
+        <translation>Buscar ramal</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>etiqueta</translation>
+    </message>
+    <message>
+        <source>Add the first branch (Ctrl+Shift+A), or make the job from tables (Ctrl+Shift+I).</source>
+        <translation>Añada el primer ramal (Ctrl+Mayús+A), o cree la obra desde tablas (Ctrl+Mayús+I).</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n terminal(s)</source>
+        <translation>
+            <numerusform>%n terminal</numerusform>
+            <numerusform>%n terminales</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>sum of design &lt;b&gt;%1 %2&lt;/b&gt;</source>
+        <translation>suma de diseño &lt;b&gt;%1 %2&lt;/b&gt;</translation>
+    </message>
+    <message>
+        <source>target shares add to &lt;b&gt;%1 %&lt;/b&gt;</source>
+        <translation>las cuotas objetivo suman &lt;b&gt;%1 %&lt;/b&gt;</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n terminal(s) without a valve table</source>
+        <translation>
+            <numerusform>%n terminal sin tabla de válvula</numerusform>
+            <numerusform>%n terminales sin tabla de válvula</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::TestPage</name>
+    <message>
+        <source>Suction</source>
+        <translation>Aspiración</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Impulsión</translation>
+    </message>
+    <message>
+        <source>Or rise, one gauge</source>
+        <translation>O subida, un manómetro</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>Discharge valve at</source>
+        <translation>Válvula de impulsión en</translation>
+    </message>
+    <message>
+        <source>Flow by meter</source>
+        <translation>Caudal por caudalímetro</translation>
+    </message>
+    <message>
+        <source>Volts, phases 1-2</source>
+        <translation>Tensión, fases 1-2</translation>
+    </message>
+    <message>
+        <source>Volts, phases 2-3</source>
+        <translation>Tensión, fases 2-3</translation>
+    </message>
+    <message>
+        <source>Volts, phases 3-1</source>
+        <translation>Tensión, fases 3-1</translation>
+    </message>
+    <message>
+        <source>Amps, phase 1</source>
+        <translation>Corriente, fase 1</translation>
+    </message>
+    <message>
+        <source>Amps, phase 2</source>
+        <translation>Corriente, fase 2</translation>
+    </message>
+    <message>
+        <source>Amps, phase 3</source>
+        <translation>Corriente, fase 3</translation>
+    </message>
+    <message>
+        <source>Power factor</source>
+        <translation>Factor de potencia</translation>
+    </message>
+    <message>
+        <source>Input power</source>
+        <translation>Potencia absorbida</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Manómetro</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Reason, if doubted</source>
+        <translation>Motivo, si dudoso</translation>
+    </message>
+    <message>
+        <source>Pumps off</source>
+        <translation>Bombas paradas</translation>
+    </message>
+    <message>
+        <source>Shutoff</source>
+        <translation>Caudal nulo</translation>
+    </message>
+    <message>
+        <source>Full open</source>
+        <translation>Totalmente abierta</translation>
+    </message>
+    <message>
+        <source>Throttled</source>
+        <translation>Estrangulado</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Final</translation>
+    </message>
+    <message>
+        <source>As it runs</source>
+        <translation>Tal como marcha</translation>
+    </message>
+    <message>
+        <source>Pump test sheet</source>
+        <translation>Hoja de prueba de bomba</translation>
+    </message>
+    <message>
+        <source>Type to enter a value; Enter goes down, Tab goes right</source>
+        <translation>Teclee para introducir un valor; Intro baja, Tab va a la derecha</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Bomba</translation>
+    </message>
+    <message>
+        <source>Open a round first (Ctrl+Shift+N): readings are kept with one.</source>
+        <translation>Abra antes una ronda (Ctrl+Mayús+N): las lecturas van con una.</translation>
+    </message>
+    <message>
+        <source>Readings of round %1, %2.</source>
+        <translation>Lecturas de la ronda %1, %2.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::TextTable</name>
+    <message>
+        <source>empty</source>
+        <translation>vacío</translation>
+    </message>
+    <message>
+        <source>struck through</source>
+        <translation>tachado</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::TruthWindow</name>
+    <message>
+        <source>Truth against Found</source>
+        <translation>Realidad y hallado</translation>
+    </message>
+    <message>
+        <source>Practice building %1, seed %2</source>
+        <translation>Edificio de práctica %1, semilla %2</translation>
+    </message>
+    <message>
+        <source>What the work came to</source>
+        <translation>En qué quedó el trabajo</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Como se halló</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>Classical method by rule</source>
+        <translation>Método clásico</translation>
+    </message>
+    <message>
+        <source>Losses at design flow</source>
+        <translation>Pérdidas a caudal de diseño</translation>
+    </message>
+    <message>
+        <source>Loss at design flow, kPa</source>
+        <translation>Pérdida a caudal de diseño, kPa</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <translation>Diseño</translation>
+    </message>
+    <message>
+        <source>Truth</source>
+        <translation>Realidad</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Hallado</translation>
+    </message>
+    <message>
+        <source>± 1 sd</source>
+        <translation>± 1 desv. típ.</translation>
+    </message>
+    <message>
+        <source>Found / truth</source>
+        <translation>Hallado / real</translation>
+    </message>
+    <message>
+        <source>%1 run</source>
+        <translation>%1 tramo</translation>
+    </message>
+    <message>
+        <source>%1 circuit</source>
+        <translation>%1 circuito</translation>
+    </message>
+    <message>
+        <source>No fault was planted in this building.</source>
+        <translation>En este edificio no se escondió ningún fallo.</translation>
+    </message>
+    <message>
+        <source>Faults of the building</source>
+        <translation>Fallos del edificio</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ValvePanel</name>
+    <message>
+        <source>Of target by round, %</source>
+        <translation>Del objetivo por ronda, %</translation>
+    </message>
+    <message>
+        <source>This reading</source>
+        <translation>Esta lectura</translation>
+    </message>
+    <message>
+        <source>&amp;Note (Ctrl+M)</source>
+        <translation>&amp;Nota (Ctrl+M)</translation>
+    </message>
+    <message>
+        <source>Valve in hand</source>
+        <translation>Válvula en mano</translation>
+    </message>
+    <message>
+        <source>Design and valve</source>
+        <translation>Diseño y válvula</translation>
+    </message>
+    <message>
+        <source>Of target by round</source>
+        <translation>Del objetivo por ronda</translation>
+    </message>
+    <message>
+        <source>Of target by round, drawn</source>
+        <translation>Del objetivo por ronda, dibujado</translation>
+    </message>
+    <message>
+        <source>Reading as entered</source>
+        <translation>Lectura como se introdujo</translation>
+    </message>
+    <message>
+        <source>Reading against the learned loop</source>
+        <translation>Lectura frente a la red aprendida</translation>
+    </message>
+    <message>
+        <source>Open comments</source>
+        <translation>Comentarios abiertos</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>valve %1 %2</source>
+        <translation>válvula %1 %2</translation>
+    </message>
+    <message>
+        <source>setting %1 of %2 %3%4</source>
+        <translation>ajuste %1 de %2 %3%4</translation>
+    </message>
+    <message>
+        <source>, fully open</source>
+        <translation>, totalmente abierta</translation>
+    </message>
+    <message>
+        <source>readable from %1</source>
+        <translation>legible desde %1</translation>
+    </message>
+    <message>
+        <source>not read in this round</source>
+        <translation>sin leer en esta ronda</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>marked doubtful</source>
+        <translation>marcado dudoso</translation>
+    </message>
+    <message>
+        <source>reason: %1</source>
+        <translation>motivo: %1</translation>
+    </message>
+    <message>
+        <source>Open comment: %1, %2: %3</source>
+        <translation>Comentario abierto: %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>No valve in hand</source>
+        <translation>Ninguna válvula en mano</translation>
+    </message>
+    <message>
+        <source>design %1 %2</source>
+        <translation>diseño %1 %2</translation>
+    </message>
+    <message>
+        <source>Ctrl+U takes what explains it, Ctrl+R reads again.</source>
+        <translation>Ctrl+U toma lo que la explica, Ctrl+R relee.</translation>
+    </message>
+    <message>
+        <source>Ctrl+R reads again.</source>
+        <translation>Ctrl+R relee.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::VerifyDialog</name>
+    <message>
+        <source>Verify a Report</source>
+        <translation>Verificar un informe</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Qué se halló</translation>
+    </message>
+    <message>
+        <source>Trust a Root Certificate…</source>
+        <translation>Confiar en un certificado raíz…</translation>
+    </message>
+    <message>
+        <source>The certificate of the signer&apos;s firm or issuer, as a PEM file</source>
+        <translation>El certificado de la empresa o del emisor del firmante, en archivo PEM</translation>
+    </message>
+    <message>
+        <source>Trust a Root Certificate</source>
+        <translation>Confiar en un certificado raíz</translation>
+    </message>
+    <message>
+        <source>Certificates (*.pem *.crt *.cer)</source>
+        <translation>Certificados (*.pem *.crt *.cer)</translation>
+    </message>
+    <message>
+        <source>%1: unchanged since it was signed</source>
+        <translation>%1: sin cambios desde la firma</translation>
+    </message>
+    <message>
+        <source>%1: NOT proved to be as it was signed</source>
+        <translation>%1: NO probado que esté como se firmó</translation>
+    </message>
+    <message>
+        <source>Not signed yet.</source>
+        <translation>Aún sin firmar.</translation>
+    </message>
+    <message>
+        <source>Beside the open workbook</source>
+        <translation>Junto al libro abierto</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WalkGrid</name>
+    <message>
+        <source>Valves in walking order</source>
+        <translation>Válvulas en orden de recorrido</translation>
+    </message>
+    <message>
+        <source>Type the dp and press Enter; Ctrl+Tab or F6 leaves the grid</source>
+        <translation>Escriba la Δp y pulse Intro; Ctrl+Tab o F6 sale de la tabla</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WalkModel</name>
+    <message>
+        <source>not readable</source>
+        <translation>ilegible</translation>
+    </message>
+    <message>
+        <source>%1 mean</source>
+        <translation>%1 media</translation>
+    </message>
+    <message>
+        <source>%1 | %2</source>
+        <translation>%1 | %2</translation>
+    </message>
+    <message>
+        <source>%1, reason</source>
+        <translation>%1, motivo</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vacío</translation>
+    </message>
+    <message>
+        <source>%1 percent of target</source>
+        <translation>%1 por ciento del objetivo</translation>
+    </message>
+    <message>
+        <source>comment: %1</source>
+        <translation>comentario: %1</translation>
+    </message>
+    <message>
+        <source>Route</source>
+        <translation>Ruta</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Sirve a</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>DP
+%1</source>
+        <translation>Δp
+%1</translation>
+    </message>
+    <message>
+        <source>Last DP
+%1</source>
+        <translation>Última Δp
+%1</translation>
+    </message>
+    <message>
+        <source>Flow
+%1</source>
+        <translation>Caudal
+%1</translation>
+    </message>
+    <message>
+        <source>Share
+%</source>
+        <translation>Cuota
+%</translation>
+    </message>
+    <message>
+        <source>Target
+%</source>
+        <translation>Objetivo
+%</translation>
+    </message>
+    <message>
+        <source>Of target
+%</source>
+        <translation>Del objetivo
+%</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WalkPlace</name>
+    <message>
+        <source>Walk</source>
+        <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>Totals of the round</source>
+        <translation>Totales de la ronda</translation>
+    </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Lo que falta aquí</translation>
+    </message>
+    <message>
+        <source>&amp;Find valve</source>
+        <translation>&amp;Buscar válvula</translation>
+    </message>
+    <message>
+        <source>Find valve</source>
+        <translation>Buscar válvula</translation>
+    </message>
+    <message>
+        <source>tag or number</source>
+        <translation>etiqueta o número</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>No valve to read yet. Add the branches in System (Alt+2).</source>
+        <translation>Aún no hay válvula que leer. Añada los ramales en Sistema (Alt+2).</translation>
+    </message>
+    <message>
+        <source>No round yet. Open Round 1 (Ctrl+Shift+N).</source>
+        <translation>Aún sin ronda. Abra la ronda 1 (Ctrl+Mayús+N).</translation>
+    </message>
+    <message>
+        <source>Close Round %1…</source>
+        <translation>Cerrar la ronda %1…</translation>
+    </message>
+    <message>
+        <source>Open Round 1…</source>
+        <translation>Abrir la ronda 1…</translation>
+    </message>
+    <message>
+        <source>Open Round %1…</source>
+        <translation>Abrir la ronda %1…</translation>
+    </message>
+    <message>
+        <source>Ctrl+T numbers as a table   |   Ctrl+G back to the grid</source>
+        <translation>Ctrl+T números en tabla   |   Ctrl+G volver a la tabla</translation>
+    </message>
+    <message>
+        <source>Enter opens the round   |   Tab next choice   |   Esc back to the grid</source>
+        <translation>Intro abre la ronda   |   Tab siguiente   |   Esc volver a la tabla</translation>
+    </message>
+    <message>
+        <source>Enter stores the reason   |   Tab next item   |   Esc back to the grid</source>
+        <translation>Intro guarda el motivo   |   Tab punto siguiente   |   Esc volver a la tabla</translation>
+    </message>
+    <message>
+        <source>digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   Ctrl+R again   |   F6 leaves the grid</source>
+        <translation>cifras Intro válvula siguiente   |   Tab ajuste   |   x ilegible   |   Ctrl+J buscar   |   Ctrl+R otra vez   |   F6 sale de la tabla</translation>
+    </message>
+    <message>
+        <source>total</source>
+        <translation>total</translation>
+    </message>
+    <message>
+        <source>of design</source>
+        <translation>del diseño</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>on share</source>
+        <translation>en cuota</translation>
+    </message>
+    <message>
+        <source>carried over</source>
+        <translation>heredados</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation>dispersión</translation>
+    </message>
+    <message>
+        <source>doubts</source>
+        <translation>dudas</translation>
+    </message>
+    <message>
+        <source>oldest reading</source>
+        <translation>lectura más antigua</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WordSign</name>
+    <message>
+        <source>What to do at the valve</source>
+        <translation>Qué hacer en la válvula</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WorkbookBridge</name>
+    <message numerus="yes">
+        <source>%n pasted reading(s)</source>
+        <translation>
+            <numerusform>%n lectura pegada</numerusform>
+            <numerusform>%n lecturas pegadas</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ZonePage</name>
+    <message>
+        <source>&amp;Add Zone</source>
+        <translation>Aña&amp;dir zona</translation>
+    </message>
+    <message>
+        <source>Re&amp;move Zone</source>
+        <translation>&amp;Quitar zona</translation>
+    </message>
+    <message>
+        <source>Chan&amp;ge Flow</source>
+        <translation>C&amp;ambiar caudal</translation>
+    </message>
+    <message>
+        <source>&amp;Start Anew</source>
+        <translation>E&amp;mpezar de nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Keep as New Revision</source>
+        <translation>&amp;Guardar como revisión</translation>
+    </message>
+    <message>
+        <source>&amp;Tag</source>
+        <translation>E&amp;tiqueta</translation>
+    </message>
+    <message>
+        <source>of a new zone, or of one there is</source>
+        <translation>de una zona nueva o existente</translation>
+    </message>
+    <message>
+        <source>Design fl&amp;ow</source>
+        <translation>Caudal de di&amp;seño</translation>
+    </message>
+    <message>
+        <source>such as 12.5 gpm or 0.8 L/s</source>
+        <translation>p. ej. 12.5 gpm o 0.8 L/s</translation>
+    </message>
+    <message>
+        <source>Fe&amp;d by</source>
+        <translation>A&amp;limentado por</translation>
+    </message>
+    <message>
+        <source>tag; empty: the pump</source>
+        <translation>etiqueta; vacío: la bomba</translation>
+    </message>
+    <message>
+        <source>C&amp;ircuit loss</source>
+        <translation>Pérdida c&amp;ircuito</translation>
+    </message>
+    <message>
+        <source>at that flow, without valve</source>
+        <translation>a ese caudal, sin válvula</translation>
+    </message>
+    <message>
+        <source>Ru&amp;n loss</source>
+        <translation>Pérdida t&amp;ramo</translation>
+    </message>
+    <message>
+        <source>of the new pipe to it</source>
+        <translation>del tubo nuevo hasta ella</translation>
+    </message>
+    <message>
+        <source>Va&amp;lve</source>
+        <translation>&amp;Válvula</translation>
+    </message>
+    <message>
+        <source>model and size of the job</source>
+        <translation>modelo y tamaño de la obra</translation>
+    </message>
+    <message>
+        <source>Tried on a copy; the job stays as it is until it is kept.</source>
+        <translation>Probado en una copia; la obra queda igual hasta guardarlo.</translation>
+    </message>
+    <message>
+        <source>Changes tried</source>
+        <translation>Cambios probados</translation>
+    </message>
+    <message>
+        <source>add %1, %2</source>
+        <translation>añadir %1, %2</translation>
+    </message>
+    <message>
+        <source>remove %1</source>
+        <translation>quitar %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>The changed loop is being solved.</source>
+        <translation>Se resuelve la red cambiada.</translation>
+    </message>
+    <message>
+        <source>Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed loop is solved, and what it does to the balance, the pump and the signed report stands here.</source>
+        <translation>Escriba a la izquierda una etiqueta y un caudal, y añada una zona, quite una o cambie su caudal: la red cambiada se resuelve, y aquí queda lo que eso hace al equilibrado, a la bomba y al informe firmado.</translation>
+    </message>
+    <message>
+        <source>Save St&amp;udy…</source>
+        <translation>Guardar est&amp;udio…</translation>
+    </message>
+    <message>
+        <source>Save Study</source>
+        <translation>Guardar estudio</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::charts::ChartView</name>
+    <message>
+        <source>%1, as a table</source>
+        <translation>%1, como tabla</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::schematic::SchematicView</name>
+    <message>
+        <source>One-line diagram</source>
+        <translation>Esquema unifilar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n branch(es). Arrow keys follow the pipe, Enter opens the valve.</source>
+        <translation>
+            <numerusform>%n ramal. Las flechas siguen el tubo, Intro abre la válvula.</numerusform>
+            <numerusform>%n ramales. Las flechas siguen el tubo, Intro abre la válvula.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, not read</source>
+        <translation>%1, sin leer</translation>
+    </message>
+    <message>
+        <source>%1, %2 of target</source>
+        <translation>%1, %2 del objetivo</translation>
+    </message>
+    <message>
+        <source>, on the index circuit</source>
+        <translation>, en el circuito desfavorable</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::system::WhatIfBench</name>
+    <message>
+        <source>Back to the Last Round</source>
+        <translation>Volver a la última ronda</translation>
+    </message>
+    <message>
+        <source>What if: settings tried and flows predicted</source>
+        <translation>Qué pasa si: ajustes probados y caudales previstos</translation>
+    </message>
+    <message>
+        <source>Prediction</source>
+        <translation>Predicción</translation>
+    </message>
+    <message>
+        <source>Pump speed, percent of rated</source>
+        <translation>Velocidad de la bomba, por ciento del nominal</translation>
+    </message>
+    <message>
+        <source>Pump s&amp;peed, % of rated</source>
+        <translation>Velocidad bo&amp;mba, % del nominal</translation>
+    </message>
+    <message>
+        <source>Computed from design losses. Nothing here is stored as a reading.</source>
+        <translation>Calculado con pérdidas de diseño. Nada de esto se guarda como lectura.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::system::WhatIfModel</name>
+    <message>
+        <source>&quot;%1&quot; is not a speed; use 0 to 120 % of rated</source>
+        <translation>«%1» no es una velocidad; use de 0 a 120 % del nominal</translation>
+    </message>
+    <message>
+        <source>No prediction: %1</source>
+        <translation>Sin predicción: %1</translation>
+    </message>
+    <message>
+        <source>No prediction: %1 (and %2 more)</source>
+        <translation>Sin predicción: %1 (y %2 más)</translation>
+    </message>
+    <message>
+        <source>Pump %1 %2 at %3 %4, %5 % of rated speed</source>
+        <translation>Bomba %1 %2 a %3 %4, %5 % de la velocidad nominal</translation>
+    </message>
+    <message>
+        <source>%1. No water moves.</source>
+        <translation>%1. No se mueve agua.</translation>
+    </message>
+    <message>
+        <source>%1. Shares from %2 to %3 % of target.</source>
+        <translation>%1. Cuotas de %2 a %3 % del objetivo.</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrado</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Setting now</source>
+        <translation>Ajuste ahora</translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation>Qué pasa si</translation>
+    </message>
+    <message>
+        <source>Shut off</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Measured %1</source>
+        <translation>Medido %1</translation>
+    </message>
+    <message>
+        <source>Predicted %1</source>
+        <translation>Previsto %1</translation>
+    </message>
+    <message>
+        <source>Of target %</source>
+        <translation>Del objetivo %</translation>
+    </message>
+    <message>
+        <source>Of design %</source>
+        <translation>Del diseño %</translation>
+    </message>
+    <message>
+        <source>Valve dp %1</source>
+        <translation>Δp de válvula %1</translation>
+    </message>
+    <message>
+        <source>%1 is off the scale of %2; it runs from %3 to %4</source>
+        <translation>%1 está fuera de la escala de %2; va de %3 a %4</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,9374 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr" sourcelanguage="en">
+<context>
+    <name>Adjust</name>
+    <message>
+        <source>learned loop</source>
+        <translation>boucle apprise</translation>
+    </message>
+    <message>
+        <source>ratio of %1</source>
+        <translation>rapport à %1</translation>
+    </message>
+    <message>
+        <source>sum of branches</source>
+        <translation>somme des branches</translation>
+    </message>
+    <message>
+        <source>last %1 % of target</source>
+        <translation>dernier : %1 % de la cible</translation>
+    </message>
+    <message>
+        <source>%1, %2 % of target</source>
+        <translation>%1, %2 % de la cible</translation>
+    </message>
+    <message>
+        <source>%1 in round %2</source>
+        <translation>%1 au passage %2</translation>
+    </message>
+    <message>
+        <source>Aim: %1</source>
+        <translation>Visée : %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>The bases differ by %1 % of flow: %2.</source>
+        <translation>Les bases diffèrent de %1 % en débit : %2.</translation>
+    </message>
+    <message>
+        <source>Ctrl+B reads the reference.</source>
+        <translation>Ctrl+B mesure la référence.</translation>
+    </message>
+    <message>
+        <source>No try yet at this valve.</source>
+        <translation>Aucun essai encore à cette vanne.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 %4</source>
+        <translation>%1 : %2, %3 %4</translation>
+    </message>
+    <message>
+        <source>Tries   %1</source>
+        <translation>Essais   %1</translation>
+    </message>
+    <message>
+        <source>Type the dp at this setting and press Enter.</source>
+        <translation>Tapez la Δp à ce réglage, puis Entrée.</translation>
+    </message>
+    <message>
+        <source>A try at another setting tells where this valve will land.</source>
+        <translation>Un essai à un autre réglage dit où cette vanne arrivera.</translation>
+    </message>
+    <message>
+        <source>The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.</source>
+        <translation>La vanne bute à %1 avant la visée ; %2 attendu là, visée %3.</translation>
+    </message>
+    <message>
+        <source>%1 should land at %2, aim %3.</source>
+        <translation>%1 devrait donner %2, visée %3.</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>pas encore mesuré</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 ago</source>
+        <translation>il y a %1</translation>
+    </message>
+    <message>
+        <source>round %1%2</source>
+        <translation>passage %1%2</translation>
+    </message>
+    <message>
+        <source>read the valve</source>
+        <translation>mesurez la vanne</translation>
+    </message>
+    <message>
+        <source>no water passes at that setting</source>
+        <translation>aucune eau ne passe à ce réglage</translation>
+    </message>
+    <message>
+        <source>aim %1 at %2</source>
+        <translation>visée %1 à %2</translation>
+    </message>
+    <message>
+        <source>too much flow, %1</source>
+        <translation>trop de débit, %1</translation>
+    </message>
+    <message>
+        <source>too little flow, %1</source>
+        <translation>trop peu de débit, %1</translation>
+    </message>
+    <message>
+        <source>on share if the others hold, %1</source>
+        <translation>à sa part si les autres tiennent, %1</translation>
+    </message>
+    <message>
+        <source>below what can be read; close further or change the meter (menu Round)</source>
+        <translation>sous le seuil lisible ; fermez davantage ou changez d’appareil (menu Passage)</translation>
+    </message>
+    <message>
+        <source>the valve goes no further, %1</source>
+        <translation>la vanne ne va pas plus loin, %1</translation>
+    </message>
+    <message>
+        <source>%1: read the valve.</source>
+        <translation>%1 : mesurez la vanne.</translation>
+    </message>
+    <message>
+        <source>%1: %2. %3 read at setting %4; %5.</source>
+        <translation>%1 : %2. %3 mesuré au réglage %4 ; %5.</translation>
+    </message>
+</context>
+<context>
+    <name>ConvergenceChart</name>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Round %1</source>
+        <translation>Passage %1</translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation>dispersion</translation>
+    </message>
+    <message>
+        <source>Of target, %</source>
+        <translation>De la cible, %</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Passage</translation>
+    </message>
+    <message>
+        <source>Of target by round</source>
+        <translation>De la cible par passage</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals on share in round %3; spread by round %4 %.</source>
+        <translation>%1 terminaux sur %2 à leur part au passage %3 ; dispersion par passage %4 %.</translation>
+    </message>
+</context>
+<context>
+    <name>Format</name>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <translation>%1 j</translation>
+    </message>
+</context>
+<context>
+    <name>Message</name>
+    <message>
+        <source>*  on the index circuit</source>
+        <translation>*  sur le circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>A imbalance</source>
+        <translation>Déséquilibre A</translation>
+    </message>
+    <message>
+        <source>A of plate</source>
+        <translation>A de plaque</translation>
+    </message>
+    <message>
+        <source>A of plate × SF</source>
+        <translation>A de plaque × FS</translation>
+    </message>
+    <message>
+        <source>A year</source>
+        <translation>Par an</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>Objet</translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation>Accepté</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Précision</translation>
+    </message>
+    <message>
+        <source>Adds to flow ±</source>
+        <translation>Ajoute au débit ±</translation>
+    </message>
+    <message>
+        <source>Again over reported</source>
+        <translation>Nouveau sur rapporté</translation>
+    </message>
+    <message>
+        <source>Amp ratio</source>
+        <translation>Rapport d’intensités</translation>
+    </message>
+    <message>
+        <source>At design flow</source>
+        <translation>Au débit nominal</translation>
+    </message>
+    <message>
+        <source>At full speed</source>
+        <translation>À pleine vitesse</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Au moins</translation>
+    </message>
+    <message>
+        <source>At rated speed</source>
+        <translation>À vitesse nominale</translation>
+    </message>
+    <message>
+        <source>Balancing devices and straight pipe</source>
+        <translation>Organes d’équilibrage et tube droit</translation>
+    </message>
+    <message>
+        <source>Balancing valves</source>
+        <translation>Vannes d’équilibrage</translation>
+    </message>
+    <message>
+        <source>Before a shutoff test</source>
+        <translation>Avant un essai à débit nul</translation>
+    </message>
+    <message>
+        <source>By meter</source>
+        <translation>Par débitmètre</translation>
+    </message>
+    <message>
+        <source>By terminals</source>
+        <translation>Par terminaux</translation>
+    </message>
+    <message>
+        <source>By the law</source>
+        <translation>Par la loi</translation>
+    </message>
+    <message>
+        <source>CHANGED OR BROKEN</source>
+        <translation>MODIFIÉ OU ENDOMMAGÉ</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Étalonné</translation>
+    </message>
+    <message>
+        <source>Cannot be decided within the measuring uncertainty</source>
+        <translation>Indécidable dans l’incertitude de mesure</translation>
+    </message>
+    <message>
+        <source>Caution: electrical measurements, drives and work on pumps are for qualified people under the local codes, with the supply isolated and locked off and the pressure let down. Check the motor&apos;s rating and least speed first.</source>
+        <translation>Attention : mesures électriques, variateurs et travaux sur pompes sont réservés aux personnes qualifiées selon les règles locales, alimentation séparée et consignée, pression évacuée. Vérifiez d’abord les caractéristiques et la vitesse minimale du moteur.</translation>
+    </message>
+    <message>
+        <source>Caution: the affinity laws are a first estimate, for a loop without static head. A full trim by them tends to cut too much; common practice cuts 70 to 80 % of it, tests, and cuts again. Check the least impeller of the casing before any cut: it cannot be taken back.</source>
+        <translation>Attention : les lois de similitude sont une première estimation, pour une boucle sans hauteur statique. Un rognage complet selon elles coupe souvent trop ; l’usage est d’en couper 70 à 80 %, d’essayer, puis de recouper. Vérifiez la roue minimale du corps avant toute coupe : elle ne se reprend pas.</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificat</translation>
+    </message>
+    <message>
+        <source>Check with your PDF viewer&apos;s signature panel.</source>
+        <translation>Contrôlez avec le panneau des signatures de votre lecteur PDF.</translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation>Retenu</translation>
+    </message>
+    <message>
+        <source>Circuits in walking order</source>
+        <translation>Circuits dans l’ordre de tournée</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Clos</translation>
+    </message>
+    <message>
+        <source>Closure, z</source>
+        <translation>Bouclage, z</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>Coefficient there</source>
+        <translation>Coefficient alors</translation>
+    </message>
+    <message>
+        <source>Confirmed: {1} of {2} terminals within 10 % of what was reported</source>
+        <translation>Confirmé : {1} terminaux sur {2} à moins de 10 % du rapporté</translation>
+    </message>
+    <message>
+        <source>Cost a year</source>
+        <translation>Coût par an</translation>
+    </message>
+    <message>
+        <source>Counts</source>
+        <translation>Compte</translation>
+    </message>
+    <message>
+        <source>Curve range</source>
+        <translation>Plage de courbe</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>Dealt with as</source>
+        <translation>Traité comme</translation>
+    </message>
+    <message>
+        <source>Decided by</source>
+        <translation>Décidé par</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Décision</translation>
+    </message>
+    <message>
+        <source>Deficiencies</source>
+        <translation>Réserves</translation>
+    </message>
+    <message>
+        <source>Deficiency {1}: {2}</source>
+        <translation>Réserve {1} : {2}</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <translation>Nominal</translation>
+    </message>
+    <message>
+        <source>Design flow on this system needs {1} % of the present speed: more than the pump gives as it runs (section {2})</source>
+        <translation>Le débit nominal sur ce réseau demande {1} % de la vitesse actuelle : plus que la pompe ne donne ainsi (section {2})</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Organe</translation>
+    </message>
+    <message>
+        <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out.</source>
+        <translation>Chiffres et unités exactement tels que saisis. Une valeur corrigée ou biffée reste, barrée.</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Refoulement</translation>
+    </message>
+    <message>
+        <source>Dp left across each valve at design flow</source>
+        <translation>Δp restante à chaque vanne au débit nominal</translation>
+    </message>
+    <message>
+        <source>Dp left by read-and-set and by a proportional balance</source>
+        <translation>Δp laissée par mesurer-régler et par un équilibrage proportionnel</translation>
+    </message>
+    <message>
+        <source>Dp set-point of the drive</source>
+        <translation>Consigne de Δp du variateur</translation>
+    </message>
+    <message>
+        <source>Dp there</source>
+        <translation>Δp alors</translation>
+    </message>
+    <message>
+        <source>Draft until signed: nobody has signed this report.</source>
+        <translation>Projet jusqu’à signature : personne n’a signé ce rapport.</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Échéance</translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation>Fonctionnement</translation>
+    </message>
+    <message>
+        <source>Duty of each pump by round</source>
+        <translation>Point de fonctionnement de chaque pompe par passage</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design.</source>
+        <translation>Point de fonctionnement {1} {2} à {3} {4} ; {5} % du nominal.</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. Speed {6} % of the present gives {7} {2}.</source>
+        <translation>Point de fonctionnement {1} {2} à {3} {4} ; {5} % du nominal. {6} % de la vitesse actuelle donnent {7} {2}.</translation>
+    </message>
+    <message>
+        <source>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</source>
+        <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</translation>
+    </message>
+    <message>
+        <source>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}: below the least impeller of {5}, so trimming alone cannot do it</source>
+        <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4} : sous la roue minimale de {5}, rogner seul ne suffit donc pas</translation>
+    </message>
+    <message>
+        <source>Each terminal before rebalancing, and its new setting</source>
+        <translation>Chaque terminal avant rééquilibrage, et son nouveau réglage</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Rendement</translation>
+    </message>
+    <message>
+        <source>Electrical</source>
+        <translation>Électrique</translation>
+    </message>
+    <message>
+        <source>Element</source>
+        <translation>Élément</translation>
+    </message>
+    <message>
+        <source>Elevation</source>
+        <translation>Niveau</translation>
+    </message>
+    <message>
+        <source>Energy a year</source>
+        <translation>Énergie par an</translation>
+    </message>
+    <message>
+        <source>Energy code: balancing</source>
+        <translation>Code énergétique : équilibrage</translation>
+    </message>
+    <message>
+        <source>Energy of the slowed pump: its drive holds {1} at the sensor while the flow goes down; the others ride their curves.</source>
+        <translation>Énergie de la pompe ralentie : son variateur tient {1} au capteur quand le débit baisse ; les autres suivent leurs courbes.</translation>
+    </message>
+    <message>
+        <source>Every reading as typed</source>
+        <translation>Chaque mesure telle que saisie</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Preuve</translation>
+    </message>
+    <message>
+        <source>Exception</source>
+        <translation>Exception</translation>
+    </message>
+    <message>
+        <source>Exceptions</source>
+        <translation>Exceptions</translation>
+    </message>
+    <message>
+        <source>Excess head</source>
+        <translation>Hauteur excédentaire</translation>
+    </message>
+    <message>
+        <source>Excess head and what to do about it</source>
+        <translation>Hauteur excédentaire et ce qu’il faut en faire</translation>
+    </message>
+    <message>
+        <source>Excess power</source>
+        <translation>Puissance excédentaire</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Fichier</translation>
+    </message>
+    <message>
+        <source>Final round</source>
+        <translation>Passage final</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Société</translation>
+    </message>
+    <message>
+        <source>First cut</source>
+        <translation>Première coupe</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Débit</translation>
+    </message>
+    <message>
+        <source>Flow before rebalancing</source>
+        <translation>Débit avant rééquilibrage</translation>
+    </message>
+    <message>
+        <source>Flow by curve</source>
+        <translation>Débit par courbe</translation>
+    </message>
+    <message>
+        <source>Flow by every way, and duty</source>
+        <translation>Débit par chaque voie, et point de fonctionnement</translation>
+    </message>
+    <message>
+        <source>Flow off</source>
+        <translation>Écart de débit</translation>
+    </message>
+    <message>
+        <source>Flow {1} to {2} % of design; share within ± {3} % of the target share</source>
+        <translation>Débit {1} à {2} % du nominal ; part à ± {3} % de la part cible</translation>
+    </message>
+    <message>
+        <source>Flow {1}, head {2}; readings keep the unit in which they were typed</source>
+        <translation>Débit {1}, hauteur {2} ; les mesures gardent l’unité de leur saisie</translation>
+    </message>
+    <message>
+        <source>Flow, curve</source>
+        <translation>Débit, courbe</translation>
+    </message>
+    <message>
+        <source>Flow, read</source>
+        <translation>Débit, mesuré</translation>
+    </message>
+    <message>
+        <source>Flow, sum</source>
+        <translation>Débit, somme</translation>
+    </message>
+    <message>
+        <source>Fluid</source>
+        <translation>Fluide</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>Forme</translation>
+    </message>
+    <message>
+        <source>Found by</source>
+        <translation>Trouvée par</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>From the dp across each valve and its table: Q = Kv √(dp / SG), m³/h and bar, or Cv with gpm and psi (IEC 60534-2-1); SG = density over 999.0 kg/m³</source>
+        <translation>De la Δp à chaque vanne et de sa table : Q = Kv √(dp / SG), m³/h et bar, ou Cv avec gpm et psi (IEC 60534-2-1) ; SG = masse volumique sur 999.0 kg/m³</translation>
+    </message>
+    <message>
+        <source>Fully open</source>
+        <translation>Ouverte en grand</translation>
+    </message>
+    <message>
+        <source>Fully open with less of their design flow: {1}</source>
+        <translation>Ouvertes en grand avec une moindre part de leur débit nominal : {1}</translation>
+    </message>
+    <message>
+        <source>Gauge pressure behind each element, in the direction of flow</source>
+        <translation>Pression relative après chaque élément, dans le sens du flux</translation>
+    </message>
+    <message>
+        <source>Gauge pressure round the circuit, pump on and off</source>
+        <translation>Pression relative le long du circuit, pompe en marche et arrêtée</translation>
+    </message>
+    <message>
+        <source>Gauge zero</source>
+        <translation>Zéro des manomètres</translation>
+    </message>
+    <message>
+        <source>Gauges and motor readings are for qualified people; lock-out, local codes and the plant&apos;s rules come first. Trimming and drives are for the maker or licensed firms.</source>
+        <translation>Manomètres et mesures du moteur sont réservés aux personnes qualifiées ; consignation, règles locales et règles du site priment. Rognage et variateurs reviennent au fabricant ou à des entreprises agréées.</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Hauteur</translation>
+    </message>
+    <message>
+        <source>Head and its parts</source>
+        <translation>La hauteur et ses parts</translation>
+    </message>
+    <message>
+        <source>Head by the option</source>
+        <translation>Hauteur par l’option</translation>
+    </message>
+    <message>
+        <source>Head off</source>
+        <translation>Écart de hauteur</translation>
+    </message>
+    <message>
+        <source>Head that the index circuit needs at design flow</source>
+        <translation>Hauteur que demande le circuit défavorisé au débit nominal</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Niveau</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Roue</translation>
+    </message>
+    <message>
+        <source>Index circuit</source>
+        <translation>Circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>Index path</source>
+        <translation>Chemin défavorisé</translation>
+    </message>
+    <message>
+        <source>Index terminal {1} has no setting on record: not shown to be fully open</source>
+        <translation>Le terminal défavorisé {1} n’a pas de réglage noté : non montré ouvert en grand</translation>
+    </message>
+    <message>
+        <source>Index valve</source>
+        <translation>Vanne défavorisée</translation>
+    </message>
+    <message>
+        <source>Index valve ended fully open and its dp is readable: the circuit that governs the pump head is not throttled.</source>
+        <translation>La vanne défavorisée finit ouverte en grand et sa Δp est lisible : le circuit qui commande la hauteur de la pompe n’est pas étranglé.</translation>
+    </message>
+    <message>
+        <source>Index valve {1} at {2} of {3}: fully open</source>
+        <translation>Vanne défavorisée {1} à {2} sur {3} : ouverte en grand</translation>
+    </message>
+    <message>
+        <source>Index valve {1} at {2} of {3}: not fully open</source>
+        <translation>Vanne défavorisée {1} à {2} sur {3} : pas ouverte en grand</translation>
+    </message>
+    <message>
+        <source>Input power</source>
+        <translation>Puissance absorbée</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrument</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instruments</translation>
+    </message>
+    <message>
+        <source>Its proof</source>
+        <translation>Sa preuve</translation>
+    </message>
+    <message>
+        <source>Keeping it</source>
+        <translation>La garder</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Type</translation>
+    </message>
+    <message>
+        <source>Largest minus smallest of target in any group: {1} %</source>
+        <translation>Plus grand moins plus petit de la cible dans tout groupe : {1} %</translation>
+    </message>
+    <message>
+        <source>Largest minus smallest of target in any group: {1} %, from {2} % in round {3}</source>
+        <translation>Plus grand moins plus petit de la cible dans tout groupe : {1} %, de {2} % au passage {3}</translation>
+    </message>
+    <message>
+        <source>Least dp</source>
+        <translation>Δp minimale</translation>
+    </message>
+    <message>
+        <source>Least throttling</source>
+        <translation>Moindre étranglement</translation>
+    </message>
+    <message>
+        <source>Left to throttle</source>
+        <translation>Reste à étrangler</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Limite</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Ligne</translation>
+    </message>
+    <message>
+        <source>Lowest</source>
+        <translation>Plus basse</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Marge</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Méthode</translation>
+    </message>
+    <message>
+        <source>Method, tolerances and instruments</source>
+        <translation>Méthode, tolérances et instruments</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Manquant</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modèle</translation>
+    </message>
+    <message>
+        <source>Motor</source>
+        <translation>Moteur</translation>
+    </message>
+    <message>
+        <source>Must hold</source>
+        <translation>Exigé</translation>
+    </message>
+    <message>
+        <source>NPSH available is {1} and required {2}, a margin below {3}; raise the fill pressure or lower the temperature before the pump is damaged</source>
+        <translation>le NPSH disponible est {1}, requis {2}, marge sous {3} ; montez la pression de remplissage ou baissez la température avant que la pompe ne s’abîme</translation>
+    </message>
+    <message>
+        <source>NPSH required</source>
+        <translation>NPSH requis</translation>
+    </message>
+    <message>
+        <source>NPSH required may rise after a trim; check the margin at the suction again</source>
+        <translation>le NPSH requis peut monter après un rognage ; revérifiez la marge à l’aspiration</translation>
+    </message>
+    <message>
+        <source>NPSH there</source>
+        <translation>NPSH disponible</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>New setting</source>
+        <translation>Nouveau réglage</translation>
+    </message>
+    <message>
+        <source>No branch is on record.</source>
+        <translation>Aucune branche n’est enregistrée.</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed</source>
+        <translation>Aucun changement de vitesse ou de roue à faire : le débit nominal demande {1} % de la vitesse actuelle</translation>
+    </message>
+    <message>
+        <source>No decision can be made yet; see what is missing below, and enter it.</source>
+        <translation>Aucune décision possible encore ; voyez ci-dessous ce qui manque, et saisissez-le.</translation>
+    </message>
+    <message>
+        <source>No deficiency is on record.</source>
+        <translation>Aucune réserve n’est enregistrée.</translation>
+    </message>
+    <message>
+        <source>No dp set-point is on record; enter one where a drive follows a dp sensor.</source>
+        <translation>Aucune consigne de Δp n’est enregistrée ; saisissez-en une là où un variateur suit un capteur de Δp.</translation>
+    </message>
+    <message>
+        <source>No duty known: pump curve, pump readings or branch flows are missing</source>
+        <translation>Point de fonctionnement inconnu : courbe de pompe, mesures de pompe ou débits de branches manquent</translation>
+    </message>
+    <message>
+        <source>No finding, doubtful reading, correction or overdue instrument.</source>
+        <translation>Aucun constat, mesure douteuse, correction ni instrument en retard.</translation>
+    </message>
+    <message>
+        <source>No instrument is on record.</source>
+        <translation>Aucun instrument n’est enregistré.</translation>
+    </message>
+    <message>
+        <source>No list of readiness is on record.</source>
+        <translation>Aucune liste de préparation n’est enregistrée.</translation>
+    </message>
+    <message>
+        <source>No other</source>
+        <translation>Aucun autre</translation>
+    </message>
+    <message>
+        <source>No other terminal is fully open with less of its design flow</source>
+        <translation>Aucun autre terminal n’est ouvert en grand avec une moindre part de son débit nominal</translation>
+    </message>
+    <message>
+        <source>No pump is on record.</source>
+        <translation>Aucune pompe n’est enregistrée.</translation>
+    </message>
+    <message>
+        <source>No reading is on record.</source>
+        <translation>Aucune mesure n’est enregistrée.</translation>
+    </message>
+    <message>
+        <source>No report of this job has been signed.</source>
+        <translation>Aucun rapport de ce chantier n’a été signé.</translation>
+    </message>
+    <message>
+        <source>No round of readings has been walked yet</source>
+        <translation>Aucun passage de mesures n’a encore été fait</translation>
+    </message>
+    <message>
+        <source>No witness round is on record.</source>
+        <translation>Aucun passage témoin n’est enregistré.</translation>
+    </message>
+    <message>
+        <source>No-load A</source>
+        <translation>A à vide</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>N°</translation>
+    </message>
+    <message>
+        <source>Nobody is on record</source>
+        <translation>Personne n’est enregistré</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Aucune</translation>
+    </message>
+    <message>
+        <source>Not accepted</source>
+        <translation>Non accepté</translation>
+    </message>
+    <message>
+        <source>Not confirmed: {1} of {2} terminals within 10 % of what was reported</source>
+        <translation>Non confirmé : {1} terminaux sur {2} à moins de 10 % du rapporté</translation>
+    </message>
+    <message>
+        <source>Not known: not every terminal has been read; design {1} {2}</source>
+        <translation>Inconnu : tous les terminaux n’ont pas été mesurés ; nominal {1} {2}</translation>
+    </message>
+    <message>
+        <source>Not shown that the index circuit ended fully open; section {1} names the part that fails.</source>
+        <translation>Non montré que le circuit défavorisé a fini ouvert en grand ; la section {1} nomme ce qui manque.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Of best flow</source>
+        <translation>Du meilleur débit</translation>
+    </message>
+    <message>
+        <source>Of design</source>
+        <translation>Du nominal</translation>
+    </message>
+    <message>
+        <source>Of design flow</source>
+        <translation>Du débit nominal</translation>
+    </message>
+    <message>
+        <source>Of target</source>
+        <translation>De la cible</translation>
+    </message>
+    <message>
+        <source>Of target by round</source>
+        <translation>De la cible par passage</translation>
+    </message>
+    <message>
+        <source>Of target by round, in percent</source>
+        <translation>De la cible par passage, en pour cent</translation>
+    </message>
+    <message>
+        <source>On share</source>
+        <translation>À sa part</translation>
+    </message>
+    <message>
+        <source>One-line diagram</source>
+        <translation>Schéma unifilaire</translation>
+    </message>
+    <message>
+        <source>Option</source>
+        <translation>Option</translation>
+    </message>
+    <message>
+        <source>Options at design flow</source>
+        <translation>Options au débit nominal</translation>
+    </message>
+    <message>
+        <source>Or impeller</source>
+        <translation>Ou roue</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Path</source>
+        <translation>Chemin</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>Phases, load and suction</source>
+        <translation>Phases, charge et aspiration</translation>
+    </message>
+    <message>
+        <source>Pipe before / needs</source>
+        <translation>Tube amont / requis</translation>
+    </message>
+    <message>
+        <source>Pipe behind / needs</source>
+        <translation>Tube aval / requis</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Point</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Pression</translation>
+    </message>
+    <message>
+        <source>Pressure along the circuit of {1}</source>
+        <translation>Pression le long du circuit de {1}</translation>
+    </message>
+    <message>
+        <source>Proportional</source>
+        <translation>Proportionnel</translation>
+    </message>
+    <message>
+        <source>Proportional balance: in each group of branches the one with the lowest flow over design flow is the reference and its valve stays fully open; the others are set to the same proportion, group by group, and the pump then brings the total to design</source>
+        <translation>Équilibrage proportionnel : dans chaque groupe de branches, celle du plus petit débit sur débit nominal est la référence et sa vanne reste ouverte en grand ; les autres sont réglées à la même proportion, groupe après groupe, puis la pompe amène le total au nominal</translation>
+    </message>
+    <message>
+        <source>Proposed remedy</source>
+        <translation>Remède proposé</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+    <message>
+        <source>Pump and system</source>
+        <translation>Pompe et réseau</translation>
+    </message>
+    <message>
+        <source>Pump curve and system curves</source>
+        <translation>Courbe de pompe et courbes de réseau</translation>
+    </message>
+    <message>
+        <source>Pump off</source>
+        <translation>Pompe arrêtée</translation>
+    </message>
+    <message>
+        <source>Pump on</source>
+        <translation>Pompe en marche</translation>
+    </message>
+    <message>
+        <source>Pump test, {1}</source>
+        <translation>Essai de pompe, {1}</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Plage</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Mesurer</translation>
+    </message>
+    <message>
+        <source>Read again</source>
+        <translation>Remesuré</translation>
+    </message>
+    <message>
+        <source>Read-and-set</source>
+        <translation>Mesurer-régler</translation>
+    </message>
+    <message>
+        <source>Read-and-set against proportional</source>
+        <translation>Mesurer-régler face au proportionnel</translation>
+    </message>
+    <message>
+        <source>Read-and-set leaves {1} across {2}, a proportional balance with the pump reduced leaves {3}.</source>
+        <translation>Mesurer-régler laisse {1} à {2}, un équilibrage proportionnel avec pompe réduite laisse {3}.</translation>
+    </message>
+    <message>
+        <source>Readable dp</source>
+        <translation>Δp lisible</translation>
+    </message>
+    <message>
+        <source>Readiness before the survey</source>
+        <translation>Préparation avant le relevé</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Mesures</translation>
+    </message>
+    <message>
+        <source>Readings at branches</source>
+        <translation>Mesures aux branches</translation>
+    </message>
+    <message>
+        <source>Readings at pumps</source>
+        <translation>Mesures aux pompes</translation>
+    </message>
+    <message>
+        <source>Readings taken</source>
+        <translation>Mesures faites</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Reported</source>
+        <translation>Rapporté</translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <translation>Variation</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>Rev.</source>
+        <translation>Rév.</translation>
+    </message>
+    <message>
+        <source>Review and revisions</source>
+        <translation>Revue et révisions</translation>
+    </message>
+    <message>
+        <source>Reviewed and accepted</source>
+        <translation>Revu et accepté</translation>
+    </message>
+    <message>
+        <source>Rise</source>
+        <translation>Différence</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rôle</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Passage</translation>
+    </message>
+    <message>
+        <source>Round {1}</source>
+        <translation>Passage {1}</translation>
+    </message>
+    <message>
+        <source>Round {1} began before the list was done: {2}</source>
+        <translation>Le passage {1} a commencé avant la fin de la liste : {2}</translation>
+    </message>
+    <message>
+        <source>Round {1} read again what round {2} had reported</source>
+        <translation>Le passage {1} a remesuré ce que le passage {2} avait rapporté</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Passages</translation>
+    </message>
+    <message>
+        <source>Rounds and who decided on them</source>
+        <translation>Passages et qui en a décidé</translation>
+    </message>
+    <message>
+        <source>R{1}</source>
+        <translation>P{1}</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Échelle</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <translation>Capteur</translation>
+    </message>
+    <message>
+        <source>Sent by</source>
+        <translation>Envoyé par</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Série</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Dessert</translation>
+    </message>
+    <message>
+        <source>Set-point</source>
+        <translation>Consigne</translation>
+    </message>
+    <message>
+        <source>Set-point over flow, sensor {1}</source>
+        <translation>Consigne selon le débit, capteur {1}</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>Setting now</source>
+        <translation>Réglage actuel</translation>
+    </message>
+    <message>
+        <source>Shaft power</source>
+        <translation>Puissance à l’arbre</translation>
+    </message>
+    <message>
+        <source>Shaft power by every method the readings allow</source>
+        <translation>Puissance à l’arbre par chaque méthode que les mesures permettent</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Part</translation>
+    </message>
+    <message>
+        <source>Share: a branch&apos;s flow over the sum of the terminals. Target share: the same of the design flows. Of target: share over target share. Of design: flow over design flow. Spread: largest minus smallest of target in a group.</source>
+        <translation>Part : débit d’une branche sur la somme des terminaux. Part cible : de même avec les débits nominaux. De la cible : part sur part cible. Du nominal : débit sur débit nominal. Dispersion : plus grand moins plus petit de la cible dans un groupe.</translation>
+    </message>
+    <message>
+        <source>Shares</source>
+        <translation>Parts</translation>
+    </message>
+    <message>
+        <source>Shares by round</source>
+        <translation>Parts par passage</translation>
+    </message>
+    <message>
+        <source>Shutoff test</source>
+        <translation>Essai à débit nul</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Côté</translation>
+    </message>
+    <message>
+        <source>Signatures so far</source>
+        <translation>Signatures à ce jour</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Signé par</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Taille</translation>
+    </message>
+    <message>
+        <source>Slip</source>
+        <translation>Glissement</translation>
+    </message>
+    <message>
+        <source>Solved flow</source>
+        <translation>Débit calculé</translation>
+    </message>
+    <message>
+        <source>Solved head</source>
+        <translation>Hauteur calculée</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Vitesse</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
+        <translation>{1} % de la vitesse actuelle, ou un rognage, donne {2} {3} (section {4})</translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation>Dispersion</translation>
+    </message>
+    <message>
+        <source>Spread by round: {1}. On share by round: {2} of {3} terminals.</source>
+        <translation>Dispersion par passage : {1}. À leur part par passage : {2} sur {3} terminaux.</translation>
+    </message>
+    <message>
+        <source>Standard uncertainties, combined as root of squares (JCGM 100:2008) from instrument, its floor, last digit, valve table and setting; a result whose uncertainty spans a limit is called undecidable</source>
+        <translation>Incertitudes-types, composées en racine des carrés (JCGM 100:2008), de l’instrument, de son plancher, du dernier chiffre, de la table de vanne et du réglage ; un résultat dont l’incertitude enjambe une limite est dit indécidable</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Suction</source>
+        <translation>Aspiration</translation>
+    </message>
+    <message>
+        <source>Supply and return are drawn as one pipe. Beside each valve stand its tag, the shape of its state, its percent of target and its setting; the filled part of a valve shows how far it is open. The index circuit is a double line.</source>
+        <translation>Aller et retour sont dessinés comme un seul tuyau. À côté de chaque vanne figurent son repère, le signe de son état, son pour cent de la cible et son réglage ; la partie pleine d’une vanne montre son ouverture. Le circuit défavorisé est une ligne double.</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Cible</translation>
+    </message>
+    <message>
+        <source>Test in both forms</source>
+        <translation>Test sous les deux formes</translation>
+    </message>
+    <message>
+        <source>That is {1} from {2} rpm</source>
+        <translation>Soit {1} sur {2} rpm</translation>
+    </message>
+    <message>
+        <source>The duty is not known, so the figure shows what is on record.</source>
+        <translation>Le point de fonctionnement est inconnu, la figure montre donc ce qui est enregistré.</translation>
+    </message>
+    <message>
+        <source>The index circuit from the pump outward</source>
+        <translation>Le circuit défavorisé depuis la pompe</translation>
+    </message>
+    <message>
+        <source>The index circuit is not known from these readings</source>
+        <translation>Le circuit défavorisé n’est pas connu par ces mesures</translation>
+    </message>
+    <message>
+        <source>The loop in the final round</source>
+        <translation>La boucle au passage final</translation>
+    </message>
+    <message>
+        <source>The same options, each confirmed by a solve of the whole loop</source>
+        <translation>Les mêmes options, chacune confirmée par un calcul de toute la boucle</translation>
+    </message>
+    <message>
+        <source>The sample holds the index terminal and those with the highest and the lowest of design, at least one of every group, and others drawn by chance with the seed {1}; the same seed gives the same sample. Confirmed: at most one in ten deviates by more than 10 % (common practice).</source>
+        <translation>L’échantillon comprend le terminal défavorisé, ceux du plus haut et du plus bas du nominal, au moins un par groupe, et d’autres tirés au sort avec la graine {1} ; la même graine donne le même échantillon. Confirmé : au plus un sur dix s’écarte de plus de 10 % (pratique courante).</translation>
+    </message>
+    <message>
+        <source>The unit of {1} stands at {2} with the pump on and at {3} with it off.</source>
+        <translation>L’unité de {1} est à {2} pompe en marche, à {3} arrêtée.</translation>
+    </message>
+    <message>
+        <source>This is revision {1}; it supersedes revision {2}.</source>
+        <translation>Ceci est la révision {1} ; elle remplace la révision {2}.</translation>
+    </message>
+    <message>
+        <source>This is revision {1}; nothing was signed before.</source>
+        <translation>Ceci est la révision {1} ; rien n’a été signé avant.</translation>
+    </message>
+    <message>
+        <source>This report states what was read with the instruments listed, on the dates shown, and what follows from it by the method of section {1}. It says nothing of plant that was not measured.</source>
+        <translation>Ce rapport dit ce qui a été mesuré avec les instruments listés, aux dates indiquées, et ce qui en découle par la méthode de la section {1}. Il ne dit rien de ce qui n’a pas été mesuré.</translation>
+    </message>
+    <message>
+        <source>This test is no legal advice; the authority having jurisdiction decides.</source>
+        <translation>Ce test n’est pas un avis juridique ; l’autorité compétente décide.</translation>
+    </message>
+    <message>
+        <source>Throttle</source>
+        <translation>Étranglement</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Heure</translation>
+    </message>
+    <message>
+        <source>Tolerances</source>
+        <translation>Tolérances</translation>
+    </message>
+    <message>
+        <source>Total flow</source>
+        <translation>Débit total</translation>
+    </message>
+    <message>
+        <source>Total head</source>
+        <translation>Hauteur totale</translation>
+    </message>
+    <message>
+        <source>Total head = pressure + gauge zero + elevation + velocity head, in the flowing fluid. Flow that counts: meter, else sum of the terminals, else curve.</source>
+        <translation>Hauteur totale = pression + zéro des manomètres + niveau + hauteur de vitesse, dans le fluide en circulation. Débit retenu : débitmètre, sinon somme des terminaux, sinon courbe.</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Corps d’état</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Incertitude</translation>
+    </message>
+    <message>
+        <source>Unfinished: {1} of {2} terminals not read again</source>
+        <translation>Inachevé : {1} terminaux sur {2} non remesurés</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unités</translation>
+    </message>
+    <message>
+        <source>V imbalance</source>
+        <translation>Déséquilibre V</translation>
+    </message>
+    <message>
+        <source>V of plate</source>
+        <translation>V de plaque</translation>
+    </message>
+    <message>
+        <source>V, A, PF</source>
+        <translation>V, A, cos φ</translation>
+    </message>
+    <message>
+        <source>Valve on return, pump on</source>
+        <translation>Vanne au retour, pompe en marche</translation>
+    </message>
+    <message>
+        <source>Valve on supply, pump on</source>
+        <translation>Vanne à l’aller, pompe en marche</translation>
+    </message>
+    <message>
+        <source>Velocity</source>
+        <translation>Vitesse</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Verdict</translation>
+    </message>
+    <message>
+        <source>Wasted</source>
+        <translation>Gaspillé</translation>
+    </message>
+    <message>
+        <source>Water at {1}, density {2} kg/m³</source>
+        <translation>Eau à {1}, masse volumique {2} kg/m³</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Poids</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>What a reader should know</source>
+        <translation>Ce que le lecteur doit savoir</translation>
+    </message>
+    <message>
+        <source>What is missing</source>
+        <translation>Ce qui manque</translation>
+    </message>
+    <message>
+        <source>What is wrong, what follows</source>
+        <translation>Ce qui ne va pas, ce qui s’ensuit</translation>
+    </message>
+    <message>
+        <source>What must hold before a survey</source>
+        <translation>Ce qui doit être fait avant un relevé</translation>
+    </message>
+    <message>
+        <source>What the balancer cannot mend</source>
+        <translation>Ce que l’équilibreur ne peut réparer</translation>
+    </message>
+    <message>
+        <source>What the change does</source>
+        <translation>Ce que fait le changement</translation>
+    </message>
+    <message>
+        <source>Wire to water</source>
+        <translation>Rendement global</translation>
+    </message>
+    <message>
+        <source>Within 10 %</source>
+        <translation>À moins de 10 %</translation>
+    </message>
+    <message>
+        <source>Within limits</source>
+        <translation>Dans les limites</translation>
+    </message>
+    <message>
+        <source>Witness sample</source>
+        <translation>Échantillon témoin</translation>
+    </message>
+    <message>
+        <source>Zero</source>
+        <translation>Zéro</translation>
+    </message>
+    <message>
+        <source>Zero check</source>
+        <translation>Contrôle du zéro</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; can be read two ways; write it without a thousands mark and with a point</source>
+        <translation>« {1} » se lit de deux façons ; écrivez-le sans séparateur de milliers et avec un point</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; cannot be read as a picture; choose a JPEG or PNG file</source>
+        <translation>« {1} » n’est pas lisible comme image ; choisissez un fichier JPEG ou PNG</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; differs from the first row of this valve, which says &quot;{2}&quot;; make them alike</source>
+        <translation>« {1} » diffère de la première ligne de cette vanne, qui dit « {2} » ; rendez-les identiques</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; does not name a practice building; open the job with the version that made it</source>
+        <translation>« {1} » ne nomme aucun bâtiment d’exercice ; ouvrez le chantier avec la version qui l’a créé</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; has more than 15 digits; shorten it to what was read</source>
+        <translation>« {1} » a plus de 15 chiffres ; réduisez-le à ce qui a été lu</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is empty or the tag of another pump; type another tag</source>
+        <translation>« {1} » est vide ou le repère d’une autre pompe ; tapez un autre repère</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no seed; give a whole number from 1 to 999999999</source>
+        <translation>« {1} » n’est pas une graine ; donnez un entier de 1 à 999999999</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a date or time; write it as 2026-03-04 or 2026-03-04T14:02</source>
+        <translation>« {1} » n’est ni une date ni une heure ; écrivez 2026-03-04 ou 2026-03-04T14:02</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a date; write it as 2027-03-31</source>
+        <translation>« {1} » n’est pas une date ; écrivez-la 2027-03-31</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a number; use digits with one point or comma</source>
+        <translation>« {1} » n’est pas un nombre ; tapez des chiffres avec un point ou une virgule</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit of {2}; use one of {3}</source>
+        <translation>« {1} » n’est pas une unité de {2} ; prenez l’une de {3}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit that the column &quot;{2}&quot; can have; use one of {3}</source>
+        <translation>« {1} » n’est pas une unité pour la colonne « {2} » ; prenez l’une de {3}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a whole number from 1 to {2}; correct it</source>
+        <translation>« {1} » n’est pas un entier de 1 à {2} ; corrigez-le</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not among the people of this job as supervisor or engineer; give the role on the place Job</source>
+        <translation>« {1} » n’est pas parmi les personnes de ce chantier comme responsable ou ingénieur ; donnez le rôle dans Chantier</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not known here; use one of {2}</source>
+        <translation>« {1} » n’est pas connu ici ; prenez l’un de {2}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not known; write it as in {2}, or add it there</source>
+        <translation>« {1} » n’est pas connu ; écrivez-le comme dans {2}, ou ajoutez-le là</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; lets a survey begin before the loop is ready, but no supervisor or engineer of this job says so; write name, colon, reason</source>
+        <translation>« {1} » laisse commencer un relevé avant que la boucle soit prête, mais aucun responsable ou ingénieur de ce chantier ne le dit ; écrivez nom, deux-points, motif</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; names no {2} of this folder; correct it or leave the cell empty</source>
+        <translation>« {1} » ne nomme aucun {2} de ce dossier ; corrigez-le ou laissez la cellule vide</translation>
+    </message>
+    <message>
+        <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
+        <translation>un équilibrage par vannes manuelles n’est juste qu’à un débit : quand des circuits lointains ferment, les proches reçoivent moins que le nominal ; laissez faire les vannes de régulation et tenez aussi peu de Δp que le pire circuit demande</translation>
+    </message>
+    <message>
+        <source>a branch needs a tag; type one, such as B-05</source>
+        <translation>une branche demande un repère ; tapez-en un, par exemple B-05</translation>
+    </message>
+    <message>
+        <source>a branch to be changed is not in the job; choose one of its branches</source>
+        <translation>une branche à changer n’est pas dans le chantier ; choisissez l’une de ses branches</translation>
+    </message>
+    <message>
+        <source>a branch without branches of its own needs its design flow; give it</source>
+        <translation>une branche sans branches à elle demande son débit nominal ; donnez-le</translation>
+    </message>
+    <message>
+        <source>a certificate needs a name of 1 to 64 characters; type the name of the person</source>
+        <translation>un certificat demande un nom de 1 à 64 caractères ; tapez le nom de la personne</translation>
+    </message>
+    <message>
+        <source>a change was interrupted and must be taken back before reading, but the folder cannot be written; copy the file and the one ending in -journal to a place of your own and open it there</source>
+        <translation>un changement a été interrompu et doit être repris avant lecture, mais le dossier n’est pas accessible en écriture ; copiez le fichier et celui en -journal chez vous et ouvrez-le là</translation>
+    </message>
+    <message>
+        <source>a closed-valve dp was read where the valve is open; record it at the setting it was read at</source>
+        <translation>une Δp de vanne fermée a été lue là où la vanne est ouverte ; notez-la au réglage où elle a été lue</translation>
+    </message>
+    <message>
+        <source>a comment stays as it was written; write an answer to it instead</source>
+        <translation>un commentaire reste tel qu’il fut écrit ; écrivez plutôt une réponse</translation>
+    </message>
+    <message>
+        <source>a comment without words says nothing; write it</source>
+        <translation>un commentaire sans mots ne dit rien ; écrivez-le</translation>
+    </message>
+    <message>
+        <source>a dp is given for a branch whose valve has no table; give its valve in branches.csv</source>
+        <translation>une Δp est donnée pour une branche dont la vanne n’a pas de table ; donnez sa vanne dans branches.csv</translation>
+    </message>
+    <message>
+        <source>a dp was read, but no usable valve table is known; give the valve&apos;s table or the flow</source>
+        <translation>une Δp a été lue, mais aucune table de vanne utilisable n’est connue ; donnez la table de la vanne ou le débit</translation>
+    </message>
+    <message>
+        <source>a drive feeds the motor, so volts and amps behind it are no measure of power; read the power on the drive&apos;s display</source>
+        <translation>un variateur alimente le moteur, tension et intensité en aval ne mesurent donc pas la puissance ; lisez-la sur l’écran du variateur</translation>
+    </message>
+    <message>
+        <source>a file of this name is there already; choose another name</source>
+        <translation>un fichier de ce nom existe déjà ; choisissez un autre nom</translation>
+    </message>
+    <message>
+        <source>a file stands at {1} and is not overwritten; give the key another name</source>
+        <translation>un fichier se trouve à {1} et n’est pas écrasé ; donnez un autre nom à la clé</translation>
+    </message>
+    <message>
+        <source>a flow of {1} was typed in although its valve has a table; read its dp, or give the reason</source>
+        <translation>un débit de {1} a été saisi bien que sa vanne ait une table ; mesurez sa Δp, ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>a flow or the dp of an open valve was read where the valve is shut; record it as a closed-valve reading</source>
+        <translation>un débit ou la Δp d’une vanne ouverte a été lu là où la vanne est fermée ; notez-le comme mesure vanne fermée</translation>
+    </message>
+    <message>
+        <source>a job needs a name; type one</source>
+        <translation>un chantier demande un nom ; tapez-en un</translation>
+    </message>
+    <message>
+        <source>a key with a self-made certificate is in {1}; keep its passphrase, nobody can find it</source>
+        <translation>une clé à certificat autosigné est dans {1} ; gardez sa phrase secrète, personne ne peut la retrouver</translation>
+    </message>
+    <message>
+        <source>a later revision changed more than its own signature ({1}); do not rely on this file, ask for it again</source>
+        <translation>une révision ultérieure a changé plus que sa propre signature ({1}) ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+    </message>
+    <message>
+        <source>a line of readiness has no words; type them, or remove the line</source>
+        <translation>une ligne de préparation n’a pas de mots ; tapez-les, ou supprimez la ligne</translation>
+    </message>
+    <message>
+        <source>a name is missing; type one, or press Esc</source>
+        <translation>un nom manque ; tapez-en un, ou appuyez sur Échap</translation>
+    </message>
+    <message>
+        <source>a quotation mark is opened and never closed; add the closing one</source>
+        <translation>un guillemet s’ouvre et ne se ferme jamais ; ajoutez le fermant</translation>
+    </message>
+    <message>
+        <source>a reading at setting {1} is outside the valve&apos;s table and is left out of the learning; correct the setting</source>
+        <translation>une mesure au réglage {1} est hors de la table de vanne et écartée de l’apprentissage ; corrigez le réglage</translation>
+    </message>
+    <message>
+        <source>a reading of this valve does not fit the others; read it again as it stands</source>
+        <translation>une mesure de cette vanne ne colle pas aux autres ; remesurez-la telle qu’elle est</translation>
+    </message>
+    <message>
+        <source>a round read at the settings that stand has every share within the band; nothing is left to turn</source>
+        <translation>un passage fait aux réglages en place a chaque part dans la bande ; rien ne reste à tourner</translation>
+    </message>
+    <message>
+        <source>a row needs {1}; type it, or take the whole row out with its button</source>
+        <translation>une ligne demande {1} ; tapez-le, ou retirez toute la ligne avec son bouton</translation>
+    </message>
+    <message>
+        <source>a row without setting stands for a valve that has a range of dp and no table, and this valve has more rows; give setting and coefficient in each or take the row out</source>
+        <translation>une ligne sans réglage désigne une vanne à plage de Δp et sans table, or cette vanne a plus de lignes ; donnez réglage et coefficient dans chacune ou retirez la ligne</translation>
+    </message>
+    <message>
+        <source>a setting is given but no valve with a table; give valve_model and valve_size</source>
+        <translation>un réglage est donné mais aucune vanne avec table ; donnez valve_model et valve_size</translation>
+    </message>
+    <message>
+        <source>a signature that was there has been taken out; do not rely on this file, ask for it again</source>
+        <translation>une signature présente a été retirée ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+    </message>
+    <message>
+        <source>a signed report stands there and would be lost; give the report another name</source>
+        <translation>un rapport signé s’y trouve et serait perdu ; donnez un autre nom au rapport</translation>
+    </message>
+    <message>
+        <source>a sound copy of this job lies beside it, with {1} records, the newest of {2}; open that one</source>
+        <translation>une copie saine de ce chantier est à côté, avec {1} enregistrements, le dernier du {2} ; ouvrez celle-là</translation>
+    </message>
+    <message>
+        <source>a trim cannot be taken back; make sure that no more circuits will be added, and let the pump&apos;s maker or a licensed shop do it</source>
+        <translation>un rognage ne se reprend pas ; assurez-vous qu’aucun circuit ne sera ajouté, et confiez-le au fabricant de la pompe ou à un atelier agréé</translation>
+    </message>
+    <message>
+        <source>a whole copy is at {1}; work goes on in the first file</source>
+        <translation>une copie entière est dans {1} ; le travail continue dans le premier fichier</translation>
+    </message>
+    <message>
+        <source>a workbook cannot be copied onto itself; choose another name</source>
+        <translation>un classeur ne se copie pas sur lui-même ; choisissez un autre nom</translation>
+    </message>
+    <message>
+        <source>a workbook cannot be merged with itself; choose the copy that the other laptop worked in</source>
+        <translation>un classeur ne fusionne pas avec lui-même ; choisissez la copie de l’autre portable</translation>
+    </message>
+    <message>
+        <source>a workbook holds exactly one job; change the one that is there</source>
+        <translation>un classeur contient exactement un chantier ; changez celui qui est là</translation>
+    </message>
+    <message>
+        <source>a workbook stands there and would be lost; give the output another name</source>
+        <translation>un classeur s’y trouve et serait perdu ; donnez un autre nom à la sortie</translation>
+    </message>
+    <message>
+        <source>advice, unverified: no round has confirmed these settings; set them, then read every valve once more</source>
+        <translation>conseil, non vérifié : aucun passage n’a confirmé ces réglages ; réglez-les, puis mesurez chaque vanne encore une fois</translation>
+    </message>
+    <message>
+        <source>all is stored, with the last reading, in {1}; work goes on there</source>
+        <translation>tout est enregistré, avec la dernière mesure, dans {1} ; le travail continue là</translation>
+    </message>
+    <message>
+        <source>all {1} terminals are read in the final round</source>
+        <translation>les {1} terminaux sont tous mesurés au passage final</translation>
+    </message>
+    <message>
+        <source>amps were read without volts, so no power follows from them; read the volts between the phases</source>
+        <translation>les intensités ont été lues sans tensions, aucune puissance n’en découle ; lisez les tensions entre phases</translation>
+    </message>
+    <message>
+        <source>an unknown time</source>
+        <translation>une heure inconnue</translation>
+    </message>
+    <message>
+        <source>an unreadable certificate</source>
+        <translation>un certificat illisible</translation>
+    </message>
+    <message>
+        <source>another program keeps the file locked; close that program and try again</source>
+        <translation>un autre programme verrouille le fichier ; fermez-le et réessayez</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <translation>à</translation>
+    </message>
+    <message>
+        <source>at design flow the pump makes {1} of head and the index circuit needs {2}; there is nothing to take away, look for the lost head or for a larger impeller</source>
+        <translation>au débit nominal la pompe fournit {1} de hauteur et le circuit défavorisé demande {2} ; il n’y a rien à retirer, cherchez la hauteur perdue ou une roue plus grande</translation>
+    </message>
+    <message>
+        <source>at the new design flow the pump makes {1} at full speed and {2} are needed; a larger impeller or pump is needed, ask its maker</source>
+        <translation>au nouveau débit nominal la pompe fournit {1} à pleine vitesse et il faut {2} ; une roue ou une pompe plus grande est nécessaire, demandez à son fabricant</translation>
+    </message>
+    <message>
+        <source>at this set-point the index circuit takes {1} % of design flow, outside {2} to {3} %; correct the set-point</source>
+        <translation>à cette consigne le circuit défavorisé reçoit {1} % du débit nominal, hors de {2} à {3} % ; corrigez la consigne</translation>
+    </message>
+    <message>
+        <source>before rebalancing this terminal would take {1} % of design flow; tell its users until it is balanced</source>
+        <translation>avant rééquilibrage ce terminal recevrait {1} % du débit nominal ; prévenez ses usagers jusqu’à l’équilibrage</translation>
+    </message>
+    <message>
+        <source>below 60 % of rated speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
+        <translation>sous 60 % de la vitesse nominale le rendement perd 1 à 3 points et le variateur perd plus ; prenez l’économie comme un maximum</translation>
+    </message>
+    <message>
+        <source>both values cannot stand here; choose one of them</source>
+        <translation>les deux valeurs ne peuvent rester ici ; choisissez-en une</translation>
+    </message>
+    <message>
+        <source>branches nearer to the limit of their share than they can be read: {1} ({2}); bring them nearer to target or read more accurately</source>
+        <translation>branches plus proches de la limite de leur part que la mesure ne distingue : {1} ({2}) ; rapprochez-les de la cible ou mesurez plus précisément</translation>
+    </message>
+    <message>
+        <source>branches whose share is not known because a flow is missing: {1} ({2}); complete the readings</source>
+        <translation>branches dont la part est inconnue faute d’un débit : {1} ({2}) ; complétez les mesures</translation>
+    </message>
+    <message>
+        <source>by its table the pump takes {1} at shutoff and {2} at best efficiency; do not make a shutoff test without the maker&apos;s word</source>
+        <translation>selon sa table la pompe absorbe {1} à débit nul et {2} au meilleur rendement ; ne faites pas d’essai à débit nul sans l’accord du fabricant</translation>
+    </message>
+    <message>
+        <source>c  corrected, see section {1}</source>
+        <translation>c  corrigé, voir section {1}</translation>
+    </message>
+    <message>
+        <source>can be kept as a new revision of the job; the former stays in the history</source>
+        <translation>peut être gardée comme nouvelle révision du chantier ; l’ancienne reste dans l’historique</translation>
+    </message>
+    <message>
+        <source>cannot be kept in this job; the reason stands below</source>
+        <translation>ne peut être gardée dans ce chantier ; le motif est ci-dessous</translation>
+    </message>
+    <message>
+        <source>close the discharge valve slowly, never the suction valve; read both gauges within a minute, and open it again at once: the water in a pump that runs shut heats up</source>
+        <translation>fermez lentement la vanne de refoulement, jamais celle d’aspiration ; lisez les deux manomètres en moins d’une minute et rouvrez aussitôt : l’eau d’une pompe qui tourne fermée s’échauffe</translation>
+    </message>
+    <message>
+        <source>comments that are not resolved: {1}, the first is &quot;{2}&quot;; answer and resolve them, the report cannot be signed before</source>
+        <translation>commentaires non résolus : {1}, le premier est « {2} » ; répondez et résolvez-les, le rapport ne peut être signé avant</translation>
+    </message>
+    <message>
+        <source>content</source>
+        <translation>contenu</translation>
+    </message>
+    <message>
+        <source>could not be read: {1}</source>
+        <translation>n’a pu être lu : {1}</translation>
+    </message>
+    <message>
+        <source>could not be read: {1} of {2} terminals ({3}); find another way to measure them</source>
+        <translation>n’ont pu être lus : {1} terminaux sur {2} ({3}) ; trouvez un autre moyen de les mesurer</translation>
+    </message>
+    <message>
+        <source>could not be read; give the reason</source>
+        <translation>n’a pu être lu ; donnez le motif</translation>
+    </message>
+    <message>
+        <source>deficiencies that the report lists: {1}, of these open: {2}</source>
+        <translation>réserves que le rapport liste : {1}, dont ouvertes : {2}</translation>
+    </message>
+    <message>
+        <source>design flow lies beyond the last point of the pump&apos;s curve at {1}; get the maker&apos;s curve for this flow, no number is computed there</source>
+        <translation>le débit nominal dépasse le dernier point de la courbe à {1} ; obtenez la courbe du fabricant pour ce débit, rien n’y est calculé</translation>
+    </message>
+    <message>
+        <source>design flow would need {1} % of rated speed; ask the maker first, motor and shaft may not bear it</source>
+        <translation>le débit nominal demanderait {1} % de la vitesse nominale ; demandez d’abord au fabricant, moteur et arbre peuvent ne pas le supporter</translation>
+    </message>
+    <message>
+        <source>doubtful readings: {1} ({2}); read again or give the reasons</source>
+        <translation>mesures douteuses : {1} ({2}) ; remesurez ou donnez les motifs</translation>
+    </message>
+    <message>
+        <source>dp as typed</source>
+        <translation>Δp telle que saisie</translation>
+    </message>
+    <message>
+        <source>dp {1} at {2} is below the readable minimum of {3}</source>
+        <translation>Δp {1} à {2} est sous le minimum lisible de {3}</translation>
+    </message>
+    <message>
+        <source>dp {1} at {2}, not below the readable minimum of {3}</source>
+        <translation>Δp {1} à {2}, pas sous le minimum lisible de {3}</translation>
+    </message>
+    <message>
+        <source>dp {1} at {2}; no readable minimum is on record for its valve</source>
+        <translation>Δp {1} à {2} ; aucun minimum lisible n’est noté pour sa vanne</translation>
+    </message>
+    <message>
+        <source>due {1} is before calibrated {2}; correct one of the dates</source>
+        <translation>échéance {1} antérieure à l’étalonnage {2} ; corrigez l’une des dates</translation>
+    </message>
+    <message>
+        <source>e  reading of an earlier round</source>
+        <translation>e  mesure d’un passage antérieur</translation>
+    </message>
+    <message>
+        <source>edition and clause are not entered; enter them</source>
+        <translation>édition et article non saisis ; saisissez-les</translation>
+    </message>
+    <message>
+        <source>edition and clause of the adopted energy code are not entered; enter them before the report is signed</source>
+        <translation>édition et article du code énergétique adopté non saisis ; saisissez-les avant de signer le rapport</translation>
+    </message>
+    <message>
+        <source>every comment is resolved</source>
+        <translation>chaque commentaire est résolu</translation>
+    </message>
+    <message>
+        <source>every round is accepted</source>
+        <translation>chaque passage est accepté</translation>
+    </message>
+    <message>
+        <source>every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)</source>
+        <translation>chaque vanne de l’ordre de travail est tenue ; closez ce passage et remesurez tout (Ctrl+Maj+W)</translation>
+    </message>
+    <message>
+        <source>everything is stored, the newest at {1}; nothing is left to save</source>
+        <translation>tout est enregistré, le plus récent à {1} ; rien ne reste à enregistrer</translation>
+    </message>
+    <message>
+        <source>exception claimed: {1}; keep its proof</source>
+        <translation>exception invoquée : {1} ; gardez-en la preuve</translation>
+    </message>
+    <message>
+        <source>excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; limit = the greater of {6} % of the plate and {7}</source>
+        <translation>puissance excédentaire = Q rho g (H1/eta1 - H2/eta2) avec Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} % ; limite = le plus grand de {6} % de la plaque et {7}</translation>
+    </message>
+    <message>
+        <source>excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; limit = {6} % of the plate</source>
+        <translation>puissance excédentaire = Q rho g (H1/eta1 - H2/eta2) avec Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} % ; limite = {6} % de la plaque</translation>
+    </message>
+    <message>
+        <source>f  flow read directly</source>
+        <translation>f  débit lu directement</translation>
+    </message>
+    <message>
+        <source>flow {1} stands twice in the pump curve; keep one row</source>
+        <translation>le débit {1} figure deux fois dans la courbe ; gardez une ligne</translation>
+    </message>
+    <message>
+        <source>flow, head and power would mean an efficiency of {1} %; check the power reading, the gauges and the flow</source>
+        <translation>débit, hauteur et puissance donneraient un rendement de {1} % ; vérifiez puissance lue, manomètres et débit</translation>
+    </message>
+    <message>
+        <source>from the learned loop, {1} wanted here now; turn to the dp, not to the mark</source>
+        <translation>de la boucle apprise, {1} voulu ici maintenant ; tournez jusqu’à la Δp, pas jusqu’au repère</translation>
+    </message>
+    <message>
+        <source>fully open, its valve makes only {1} at design flow, hard to read below {2}; choose a smaller valve or another way to measure</source>
+        <translation>ouverte en grand, sa vanne ne crée que {1} au débit nominal, difficile à lire sous {2} ; prenez une vanne plus petite ou une autre mesure</translation>
+    </message>
+    <message>
+        <source>gauges differ by {1} with the pump off</source>
+        <translation>les manomètres diffèrent de {1} pompe arrêtée</translation>
+    </message>
+    <message>
+        <source>in table {1} the value of {2} cannot be read; another program changed it, open a copy from before</source>
+        <translation>dans la table {1} la valeur de {2} est illisible ; un autre programme l’a changée, ouvrez une copie antérieure</translation>
+    </message>
+    <message>
+        <source>instrument {1} was due for calibration on {2}, pump {3} was read with it on {4}; read again with another one</source>
+        <translation>l’instrument {1} était à étalonner le {2}, la pompe {3} a été mesurée avec lui le {4} ; remesurez avec un autre</translation>
+    </message>
+    <message>
+        <source>instrument {1} was due for calibration on {2}, this reading is of {3}; use another instrument or give the reason</source>
+        <translation>l’instrument {1} était à étalonner le {2}, cette mesure est du {3} ; prenez un autre instrument ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>it has no valve to set and will take {1} % of target; fit a balancing valve, or accept what it takes</source>
+        <translation>elle n’a pas de vanne à régler et prendra {1} % de la cible ; posez une vanne d’équilibrage, ou acceptez ce qu’elle prend</translation>
+    </message>
+    <message>
+        <source>it is not recorded whether the device stands on supply or return; look and enter it</source>
+        <translation>il n’est pas noté si l’organe est à l’aller ou au retour ; regardez et saisissez-le</translation>
+    </message>
+    <message>
+        <source>it is the reference and was read before the valve of {1} was moved; read it again</source>
+        <translation>elle est la référence et fut mesurée avant que la vanne de {1} ne bouge ; remesurez-la</translation>
+    </message>
+    <message>
+        <source>it is the reference of its group and its valve stands at {1} of {2}; open it fully and match the others to it</source>
+        <translation>elle est la référence de son groupe et sa vanne est à {1} sur {2} ; ouvrez-la en grand et réglez les autres sur elle</translation>
+    </message>
+    <message>
+        <source>it is the reference of its group and stands at {1}; open it fully to {2}</source>
+        <translation>elle est la référence de son groupe et se trouve à {1} ; ouvrez-la en grand jusqu’à {2}</translation>
+    </message>
+    <message>
+        <source>it keeps its flow by itself and is left out of matching; check that its dp stays within its range</source>
+        <translation>elle tient son débit seule et reste hors de l’ajustement ; vérifiez que sa Δp reste dans sa plage</translation>
+    </message>
+    <message>
+        <source>it keeps its flow by itself and is left out of the proportion of the group {1}; verify its dp range instead</source>
+        <translation>elle tient son débit seule et reste hors de la proportion du groupe {1} ; vérifiez plutôt sa plage de Δp</translation>
+    </message>
+    <message>
+        <source>it lies beyond all valves that were moved and changed by {1} % against the others there, in round {2} they kept step; look for air, a limiter or a moving control valve</source>
+        <translation>elle est au-delà des vannes manœuvrées et a changé de {1} % face aux autres là-bas, au passage {2} elles allaient de pair ; cherchez de l’air, un limiteur ou une vanne de régulation mobile</translation>
+    </message>
+    <message>
+        <source>it may be made, by somebody who knows this plant; read the following first</source>
+        <translation>il peut être fait, par quelqu’un qui connaît cette installation ; lisez d’abord ce qui suit</translation>
+    </message>
+    <message>
+        <source>it must not be made on this pump; the following says why</source>
+        <translation>il ne doit pas être fait sur cette pompe ; la suite dit pourquoi</translation>
+    </message>
+    <message>
+        <source>it takes {1} % of target, the most of what is left to set; turn it from {2} to {3}</source>
+        <translation>elle prend {1} % de la cible, le plus de ce qui reste à régler ; tournez-la de {2} à {3}</translation>
+    </message>
+    <message>
+        <source>it was read again with the same instrument {1}; use another one, or take its zero anew and give the reason</source>
+        <translation>remesuré avec le même instrument {1} ; prenez-en un autre, ou refaites son zéro et donnez le motif</translation>
+    </message>
+    <message>
+        <source>it was read before the speed of pump {1} was changed in this final round; read it again, final readings come last</source>
+        <translation>mesurée avant le changement de vitesse de la pompe {1} dans ce passage final ; remesurez, les mesures finales viennent en dernier</translation>
+    </message>
+    <message>
+        <source>it was read before the valve of {1} was moved in this final round; read it again, final readings come last</source>
+        <translation>mesurée avant que la vanne de {1} ne bouge dans ce passage final ; remesurez, les mesures finales viennent en dernier</translation>
+    </message>
+    <message>
+        <source>its design flow is not known; enter it in System</source>
+        <translation>son débit nominal est inconnu ; saisissez-le dans Réseau</translation>
+    </message>
+    <message>
+        <source>its design flow is {1}, those below it add up to {2}, {3} % apart; correct the schedule or state the diversity</source>
+        <translation>son débit nominal est {1}, ceux en dessous font {2}, soit {3} % d’écart ; corrigez la liste ou déclarez le foisonnement</translation>
+    </message>
+    <message>
+        <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved; look for air, a clogged strainer or a moving control valve</source>
+        <translation>son débit a changé de {1} % face aux voisines depuis le passage {2}, sans vanne manœuvrée ; cherchez de l’air, un filtre encrassé ou une vanne de régulation mobile</translation>
+    </message>
+    <message>
+        <source>its flow rose from {1} to {2} when nothing but its own valve was closed, which cannot be; read both again</source>
+        <translation>son débit est monté de {1} à {2} quand seule sa vanne se fermait, ce qui est impossible ; remesurez les deux</translation>
+    </message>
+    <message>
+        <source>its own reading gives {1}, those below it add up to {2}, {3} times the uncertainty of the difference; read again and look for a branch that is missing</source>
+        <translation>sa propre mesure donne {1}, celles en dessous font {2}, soit {3} fois l’incertitude de l’écart ; remesurez et cherchez une branche manquante</translation>
+    </message>
+    <message>
+        <source>its reading is dated {1}, before round {2} ended at {3}; check the clock and correct the time</source>
+        <translation>sa mesure est datée du {1}, avant la fin du passage {2} à {3} ; vérifiez l’horloge et corrigez l’heure</translation>
+    </message>
+    <message>
+        <source>its share cannot be promised within {1} % yet, the standard uncertainty is {2} %; take the reading named as most helpful</source>
+        <translation>sa part ne peut encore être promise à {1} % près, l’incertitude-type est {2} % ; faites la mesure dite la plus utile</translation>
+    </message>
+    <message>
+        <source>its valve has not been read; read its dp as it stands</source>
+        <translation>sa vanne n’a pas été mesurée ; mesurez sa Δp telle qu’elle est</translation>
+    </message>
+    <message>
+        <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; balance its group and riser before trusting the index circuit</source>
+        <translation>sa vanne est ouverte en grand et elle prend {1} % du nominal, moins que {2} sur le circuit défavorisé avec {3} % ; équilibrez son groupe et sa colonne avant de vous fier au circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>its valve makes only {1} at this flow, below the {2} that can be read; use a smaller valve or measure another way</source>
+        <translation>sa vanne ne crée que {1} à ce débit, sous les {2} lisibles ; prenez une vanne plus petite ou mesurez autrement</translation>
+    </message>
+    <message>
+        <source>its valve stands at {1} of {2}, where its table is least accurate and it may be noisy; consider a smaller valve or less excess head</source>
+        <translation>sa vanne est à {1} sur {2}, là où sa table est la moins précise et où elle peut être bruyante ; pensez à une vanne plus petite ou à moins de hauteur excédentaire</translation>
+    </message>
+    <message>
+        <source>its valve&apos;s table ends at {1} before it takes enough, it will take {2} % of target; throttle it at another place or fit a smaller valve</source>
+        <translation>la table de sa vanne finit à {1} avant qu’elle prenne assez, elle prendra {2} % de la cible ; étranglez ailleurs ou posez une vanne plus petite</translation>
+    </message>
+    <message>
+        <source>its zero moved by {1} in the course of the day, more than half of the {2} that can just be read with it; take a new zero and read the low dps again</source>
+        <translation>son zéro a bougé de {1} dans la journée, plus de la moitié des {2} tout juste lisibles ; refaites le zéro et remesurez les petites Δp</translation>
+    </message>
+    <message>
+        <source>lines of the list still stand in the way: {1}; settle them, or give the reason</source>
+        <translation>des lignes de la liste l’empêchent encore : {1} ; réglez-les, ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>losses of {1} branch(es) are restated at their new design flows by the square law, since they are the same pipes; keep the designer&apos;s figures with the former revision</source>
+        <translation>les pertes de {1} branche(s) sont recalculées à leurs nouveaux débits nominaux par la loi du carré, car ce sont les mêmes tuyaux ; gardez les chiffres du concepteur avec l’ancienne révision</translation>
+    </message>
+    <message>
+        <source>makes {1} at full speed where {2} are needed</source>
+        <translation>fournit {1} à pleine vitesse quand il faut {2}</translation>
+    </message>
+    <message>
+        <source>makes {1} at full speed where {2} are needed: enough at {3} % of speed</source>
+        <translation>fournit {1} à pleine vitesse quand il faut {2} : assez à {3} % de vitesse</translation>
+    </message>
+    <message>
+        <source>mandatory lines of readiness that are open: {1}, the first is &quot;{2}&quot;; see to them, or have a supervisor say why the survey may begin</source>
+        <translation>lignes obligatoires de préparation ouvertes : {1}, la première est « {2} » ; occupez-vous-en, ou faites dire par un responsable pourquoi le relevé peut commencer</translation>
+    </message>
+    <message>
+        <source>mandatory lines of readiness that are still open: {1}, the first is &quot;{2}&quot;; see to them or give the reason, the report cannot be signed before</source>
+        <translation>lignes obligatoires de préparation encore ouvertes : {1}, la première est « {2} » ; occupez-vous-en ou donnez le motif, le rapport ne peut être signé avant</translation>
+    </message>
+    <message>
+        <source>maximum_dp {1} is not above minimum_dp {2}; correct one of them</source>
+        <translation>maximum_dp {1} n’est pas au-dessus de minimum_dp {2} ; corrigez l’un d’eux</translation>
+    </message>
+    <message>
+        <source>may be made with the cautions below</source>
+        <translation>peut être fait avec les précautions ci-dessous</translation>
+    </message>
+    <message>
+        <source>must not be made; the cautions say why</source>
+        <translation>ne doit pas être fait ; les précautions disent pourquoi</translation>
+    </message>
+    <message>
+        <source>neither a reference nor other branches have been read; take the survey first</source>
+        <translation>ni référence ni autres branches n’ont été mesurées ; faites d’abord le relevé</translation>
+    </message>
+    <message>
+        <source>neither both gauges nor their difference was read; read suction and discharge</source>
+        <translation>ni les deux manomètres ni leur différence n’ont été lus ; lisez aspiration et refoulement</translation>
+    </message>
+    <message>
+        <source>neither hours a year nor a load profile is entered, so no yearly energy is computed; enter one in Job</source>
+        <translation>ni heures par an ni profil de charge saisis, aucune énergie annuelle n’est donc calculée ; saisissez-en un dans Chantier</translation>
+    </message>
+    <message>
+        <source>neither the pump&apos;s table nor a reading gives its efficiency here, so no power is computed; enter efficiency or power with the curve, or read the motor&apos;s power</source>
+        <translation>ni la table de la pompe ni une mesure ne donne ici son rendement, aucune puissance n’est donc calculée ; saisissez rendement ou puissance avec la courbe, ou lisez la puissance du moteur</translation>
+    </message>
+    <message>
+        <source>no action was taken back last; there is nothing to do again</source>
+        <translation>aucune action n’a été annulée en dernier ; il n’y a rien à refaire</translation>
+    </message>
+    <message>
+        <source>no branch has a valve with a table to set; enter the valve tables</source>
+        <translation>aucune branche n’a de vanne à table à régler ; saisissez les tables de vannes</translation>
+    </message>
+    <message>
+        <source>no branch is called &quot;{1}&quot;; type a tag of the place System</source>
+        <translation>aucune branche ne s’appelle « {1} » ; tapez un repère de Réseau</translation>
+    </message>
+    <message>
+        <source>no branch is called &quot;{1}&quot;; type a tag, or nothing for the pump</source>
+        <translation>aucune branche ne s’appelle « {1} » ; tapez un repère, ou rien pour la pompe</translation>
+    </message>
+    <message>
+        <source>no certificate in PEM form was found; give the file of the firm&apos;s root certificate</source>
+        <translation>aucun certificat PEM trouvé ; donnez le fichier du certificat racine de la société</translation>
+    </message>
+    <message>
+        <source>no change is given; add, remove or change a branch</source>
+        <translation>aucun changement donné ; ajoutez, supprimez ou changez une branche</translation>
+    </message>
+    <message>
+        <source>no comment is open and no item waits; go on with the next step</source>
+        <translation>aucun commentaire n’est ouvert et rien n’attend ; passez à l’étape suivante</translation>
+    </message>
+    <message>
+        <source>no deficiency is in hand to keep the photo with; list one first</source>
+        <translation>aucune réserve en main où garder la photo ; notez-en d’abord une</translation>
+    </message>
+    <message>
+        <source>no discharge valve is recorded for this pump; enter its tag if there is one</source>
+        <translation>aucune vanne de refoulement notée pour cette pompe ; saisissez son repère s’il y en a une</translation>
+    </message>
+    <message>
+        <source>no discharge valve is recorded for this pump; the test throttled to design flow needs one, enter its tag</source>
+        <translation>aucune vanne de refoulement notée pour cette pompe ; l’essai étranglé au débit nominal en demande une, saisissez son repère</translation>
+    </message>
+    <message>
+        <source>no finding blocks the signature</source>
+        <translation>aucun constat ne bloque la signature</translation>
+    </message>
+    <message>
+        <source>no instrument is called &quot;{1}&quot;; type a tag of the place Job</source>
+        <translation>aucun instrument ne s’appelle « {1} » ; tapez un repère de Chantier</translation>
+    </message>
+    <message>
+        <source>no key file could be read at {1}; choose one, or make a certificate</source>
+        <translation>aucun fichier de clé lisible à {1} ; choisissez-en un, ou créez un certificat</translation>
+    </message>
+    <message>
+        <source>no link ends at this node; join it to the loop or take it out</source>
+        <translation>aucun lien n’aboutit à ce nœud ; reliez-le à la boucle ou retirez-le</translation>
+    </message>
+    <message>
+        <source>no list says that the loop was ready; take the usual one on the place Job, or give the reason</source>
+        <translation>aucune liste ne dit que la boucle était prête ; prenez l’usuelle dans Chantier, ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>no other unit or sign would explain this reading; read the valve again</source>
+        <translation>aucune autre unité ni signe n’expliquerait cette mesure ; remesurez la vanne</translation>
+    </message>
+    <message>
+        <source>no pump is called &quot;{1}&quot;; type the tag of one of the job&apos;s pumps</source>
+        <translation>aucune pompe ne s’appelle « {1} » ; tapez le repère d’une pompe du chantier</translation>
+    </message>
+    <message>
+        <source>no pump is marked as running; mark the pumps that work together</source>
+        <translation>aucune pompe n’est marquée en marche ; marquez les pompes qui travaillent ensemble</translation>
+    </message>
+    <message>
+        <source>no pump or static lift is joined to this part of {1} node(s); join it to the loop or add its pump</source>
+        <translation>ni pompe ni hauteur statique n’est reliée à cette partie de {1} nœud(s) ; reliez-la à la boucle ou ajoutez sa pompe</translation>
+    </message>
+    <message>
+        <source>no round has flow and head of the pumps; read suction and discharge, and a round</source>
+        <translation>aucun passage n’a débit et hauteur des pompes ; lisez aspiration et refoulement, et un passage</translation>
+    </message>
+    <message>
+        <source>no round is on record to keep this reading with; open a round first</source>
+        <translation>aucun passage où garder cette mesure ; ouvrez d’abord un passage</translation>
+    </message>
+    <message>
+        <source>no round is open; open the next round before reading</source>
+        <translation>aucun passage n’est ouvert ; ouvrez le suivant avant de mesurer</translation>
+    </message>
+    <message>
+        <source>no running pump has a usable curve; enter at least two points of it</source>
+        <translation>aucune pompe en marche n’a de courbe utilisable ; saisissez-en au moins deux points</translation>
+    </message>
+    <message>
+        <source>no setting is advised for this valve; see the remark beside the table</source>
+        <translation>aucun réglage n’est conseillé pour cette vanne ; voyez la remarque près du tableau</translation>
+    </message>
+    <message>
+        <source>no sound copy of this job lies beside it; look on the other laptop and on sticks</source>
+        <translation>aucune copie saine de ce chantier à côté ; cherchez sur l’autre portable et sur des clés USB</translation>
+    </message>
+    <message>
+        <source>no terminal has a flow that could be read again; read and close a final round</source>
+        <translation>aucun terminal n’a de débit à remesurer ; mesurez et closez un passage final</translation>
+    </message>
+    <message>
+        <source>no valve is in hand; choose one on the place Walk or Review</source>
+        <translation>aucune vanne en main ; choisissez-en une dans Tournée ou Revue</translation>
+    </message>
+    <message>
+        <source>no valve of the group {1} is fully open, reference {2} stands at {3} of {4}; open it and match the others to it</source>
+        <translation>aucune vanne du groupe {1} n’est ouverte en grand, la référence {2} est à {3} sur {4} ; ouvrez-la et réglez les autres sur elle</translation>
+    </message>
+    <message>
+        <source>no valve of the job is called &quot;{1}&quot;; type its tag or its number</source>
+        <translation>aucune vanne du chantier ne s’appelle « {1} » ; tapez son repère ou son numéro</translation>
+    </message>
+    <message>
+        <source>no valve of the route is called &quot;{1}&quot;; type its tag or its number</source>
+        <translation>aucune vanne de la tournée ne s’appelle « {1} » ; tapez son repère ou son numéro</translation>
+    </message>
+    <message>
+        <source>no valve of this group is fully open; open the one of the reference and match the others to it</source>
+        <translation>aucune vanne de ce groupe n’est ouverte en grand ; ouvrez celle de la référence et réglez les autres sur elle</translation>
+    </message>
+    <message>
+        <source>no workbook is open; open one or make a new job</source>
+        <translation>aucun classeur n’est ouvert ; ouvrez-en un ou créez un chantier</translation>
+    </message>
+    <message>
+        <source>none claimed</source>
+        <translation>aucune invoquée</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>not proved, {1} point(s) against it below</source>
+        <translation>non prouvé, {1} point(s) contraire(s) ci-dessous</translation>
+    </message>
+    <message>
+        <source>not read in this round: {1} of {2} terminals ({3}); read them</source>
+        <translation>non mesurés à ce passage : {1} terminaux sur {2} ({3}) ; mesurez-les</translation>
+    </message>
+    <message>
+        <source>not read yet; read it, or mark it as unreadable with the reason</source>
+        <translation>pas encore mesuré ; mesurez, ou marquez illisible avec le motif</translation>
+    </message>
+    <message>
+        <source>not read; stop the pump, read both gauges and enter them as pumps off</source>
+        <translation>non lu ; arrêtez la pompe, lisez les deux manomètres et saisissez-les comme pompes arrêtées</translation>
+    </message>
+    <message>
+        <source>not trusted: its chain does not lead to a certificate you gave; ask the signer&apos;s firm for its root certificate</source>
+        <translation>pas de confiance : sa chaîne ne mène à aucun certificat que vous avez donné ; demandez à la société son certificat racine</translation>
+    </message>
+    <message>
+        <source>not trusted: no root certificate was given; give that of the signer&apos;s firm as PEM</source>
+        <translation>pas de confiance : aucun certificat racine donné ; donnez celui de la société du signataire en PEM</translation>
+    </message>
+    <message>
+        <source>not trusted: nobody else vouches for the name; compare the fingerprint {1} with the signer</source>
+        <translation>pas de confiance : personne d’autre ne garantit le nom ; comparez l’empreinte {1} avec le signataire</translation>
+    </message>
+    <message>
+        <source>nothing has been read yet; take a survey with every valve fully open</source>
+        <translation>rien n’a encore été mesuré ; faites un relevé avec toutes les vannes ouvertes en grand</translation>
+    </message>
+    <message>
+        <source>nothing is left to choose from merging</source>
+        <translation>rien ne reste à choisir de la fusion</translation>
+    </message>
+    <message>
+        <source>nothing is missing</source>
+        <translation>rien ne manque</translation>
+    </message>
+    <message>
+        <source>nothing was read at setting {1} yet; type the dp read there, then hold</source>
+        <translation>rien n’a encore été mesuré au réglage {1} ; tapez la Δp lue là, puis tenez</translation>
+    </message>
+    <message>
+        <source>nothing was read here, so its circuit is only known by design; read it</source>
+        <translation>rien n’a été mesuré ici, son circuit n’est donc connu que par le calcul ; mesurez-le</translation>
+    </message>
+    <message>
+        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} = {3}: {4} % of the speed in round {5}</source>
+        <translation>n₂/n₁ = Q nominal / Q où réseau et courbe se coupent = {1} / {2} = {3} : {4} % de la vitesse au passage {5}</translation>
+    </message>
+    <message>
+        <source>of target spreads over {1} % in the group {2}, more than {3} %; match the group again</source>
+        <translation>de la cible se disperse de {1} % dans le groupe {2}, plus que {3} % ; réglez de nouveau le groupe</translation>
+    </message>
+    <message>
+        <source>one of its readings does not fit the others: {1} in round {2}, expected {3} (z {4}); read it again now, that tells which one it is</source>
+        <translation>une de ses mesures ne colle pas aux autres : {1} au passage {2}, attendu {3} (z {4}) ; remesurez-la maintenant, cela dira laquelle</translation>
+    </message>
+    <message>
+        <source>only a practice job answers by itself; read the meter and type what it shows</source>
+        <translation>seul un chantier d’exercice répond tout seul ; lisez l’appareil et tapez ce qu’il montre</translation>
+    </message>
+    <message>
+        <source>open for changes by {1} on {2} since {3} (process {4}), so it can only be read here; close it there first</source>
+        <translation>ouvert en modification par {1} sur {2} depuis {3} (processus {4}), donc seulement lisible ici ; fermez-le d’abord là-bas</translation>
+    </message>
+    <message>
+        <source>outside {3} % around their target share: {1} of {2} branches ({4}), the farthest is {5} with {6} % of target; adjust them</source>
+        <translation>hors de {3} % autour de leur part cible : {1} branches sur {2} ({4}), la plus éloignée est {5} avec {6} % de la cible ; réglez-les</translation>
+    </message>
+    <message>
+        <source>outside {3} to {4} % of design flow: {1} of {2} terminals ({5}), the farthest is {6} with {7} %; bring the total to design flow or record why not</source>
+        <translation>hors de {3} à {4} % du débit nominal : {1} terminaux sur {2} ({5}), le plus éloigné est {6} avec {7} % ; amenez le total au nominal ou notez pourquoi non</translation>
+    </message>
+    <message>
+        <source>power from slip is rough: the plate&apos;s slip may be off by 20 %; use a stroboscope good to 1 rpm</source>
+        <translation>la puissance par glissement est grossière : le glissement de plaque peut être faux de 20 % ; prenez un stroboscope à 1 rpm près</translation>
+    </message>
+    <message>
+        <source>power into the water over shaft power is {1} %, outside 20 to 90 %; check flow, head and motor readings</source>
+        <translation>la puissance à l’eau sur la puissance à l’arbre est {1} %, hors de 20 à 90 % ; vérifiez débit, hauteur et mesures du moteur</translation>
+    </message>
+    <message>
+        <source>pressure falls to {1} below the surrounding air here while the pump runs, so air is drawn in at any leak; raise the fill pressure, or move the vessel to the pump&apos;s suction</source>
+        <translation>la pression tombe ici à {1} sous l’air ambiant pompe en marche, de l’air entre donc à toute fuite ; montez la pression de remplissage, ou placez le vase à l’aspiration de la pompe</translation>
+    </message>
+    <message>
+        <source>proved: every valve on the index path {1} fully open, one in every group, and the pump&apos;s discharge valve</source>
+        <translation>prouvé : chaque vanne du chemin défavorisé {1} ouverte en grand, une par groupe, et la vanne de refoulement de la pompe</translation>
+    </message>
+    <message>
+        <source>pump {1} went from {2} to {3} % of its speed in round {4}, after this was read; read again to judge by it</source>
+        <translation>la pompe {1} est passée de {2} à {3} % de sa vitesse au passage {4}, après cette mesure ; remesurez pour en juger</translation>
+    </message>
+    <message>
+        <source>r  read more than once; the mean counts</source>
+        <translation>r  mesuré plus d’une fois ; la moyenne compte</translation>
+    </message>
+    <message>
+        <source>read again it takes {1}, {2} % of the {3} reported; find out why, a sample of which more than 10 % deviates calls for reading all again</source>
+        <translation>remesurée elle prend {1}, {2} % des {3} rapportés ; trouvez pourquoi, un échantillon dont plus de 10 % s’écarte demande de tout remesurer</translation>
+    </message>
+    <message>
+        <source>read at {1}, nothing was moved since; it holds</source>
+        <translation>lu à {1}, rien n’a bougé depuis ; c’est valable</translation>
+    </message>
+    <message>
+        <source>read the dp of this valve as it stands; the largest uncertainty of a share falls by {1} %</source>
+        <translation>mesurez la Δp de cette vanne telle qu’elle est ; la plus grande incertitude d’une part baisse de {1} %</translation>
+    </message>
+    <message>
+        <source>read this valve again as it stands; the largest uncertainty of a share falls by {1} %</source>
+        <translation>remesurez cette vanne telle qu’elle est ; la plus grande incertitude d’une part baisse de {1} %</translation>
+    </message>
+    <message>
+        <source>record {1} of the journal does not follow from those before it; the file was changed by another program or is damaged, open a copy from before</source>
+        <translation>l’enregistrement {1} du journal ne suit pas les précédents ; le fichier a été changé par un autre programme ou est endommagé, ouvrez une copie antérieure</translation>
+    </message>
+    <message>
+        <source>round {1} has a reading number {2} already; give this one the next number</source>
+        <translation>le passage {1} a déjà une mesure numéro {2} ; donnez à celle-ci le numéro suivant</translation>
+    </message>
+    <message>
+        <source>round {1} has no open comment, so nobody would know what to correct; comment on a cell first</source>
+        <translation>le passage {1} n’a pas de commentaire ouvert, personne ne saurait donc quoi corriger ; commentez d’abord une cellule</translation>
+    </message>
+    <message>
+        <source>round {1} is &quot;{2}&quot; in an earlier row; write the same kind in all its rows</source>
+        <translation>le passage {1} est « {2} » dans une ligne antérieure ; écrivez le même type dans toutes ses lignes</translation>
+    </message>
+    <message>
+        <source>round {1} is accepted and takes no more changes; open a new round</source>
+        <translation>le passage {1} est accepté et n’admet plus de changement ; ouvrez un nouveau passage</translation>
+    </message>
+    <message>
+        <source>round {1} is accepted and takes no more readings; open a new round</source>
+        <translation>le passage {1} est accepté et n’admet plus de mesures ; ouvrez un nouveau passage</translation>
+    </message>
+    <message>
+        <source>round {1} is closed already; open a new round</source>
+        <translation>le passage {1} est déjà clos ; ouvrez un nouveau passage</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and takes no more readings here; open the next round</source>
+        <translation>le passage {1} est clos et n’admet plus de mesures ici ; ouvrez le passage suivant</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and takes only corrections of its readings; open a new round for new readings</source>
+        <translation>le passage {1} est clos et n’admet que des corrections de ses mesures ; ouvrez un nouveau passage pour de nouvelles mesures</translation>
+    </message>
+    <message>
+        <source>round {1} is open as a round of one state of the loop; close it before valves are turned</source>
+        <translation>le passage {1} est ouvert comme passage d’un seul état de la boucle ; closez-le avant de tourner des vannes</translation>
+    </message>
+    <message>
+        <source>round {1} is sent by nobody; say who works at this desk, Round, Person</source>
+        <translation>le passage {1} n’est envoyé par personne ; dites qui travaille à ce poste, Passage, Personne</translation>
+    </message>
+    <message>
+        <source>round {1} is still open; close it before opening the next</source>
+        <translation>le passage {1} est encore ouvert ; closez-le avant d’ouvrir le suivant</translation>
+    </message>
+    <message>
+        <source>round {1} is {2} and takes no further readings; record them in a new round</source>
+        <translation>le passage {1} est {2} et n’admet plus de mesures ; notez-les dans un nouveau passage</translation>
+    </message>
+    <message>
+        <source>round {1} stands twice; keep one row for it</source>
+        <translation>le passage {1} figure deux fois ; gardez une ligne</translation>
+    </message>
+    <message>
+        <source>round {1} was sent by {2}; another supervisor or engineer decides on it</source>
+        <translation>le passage {1} a été envoyé par {2} ; un autre responsable ou ingénieur en décide</translation>
+    </message>
+    <message>
+        <source>rounds that are not accepted: {1}; have them accepted or give the reason</source>
+        <translation>passages non acceptés : {1} ; faites-les accepter ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>row {1} is named, but its table has {2} rows; give the number of one, the first is 1</source>
+        <translation>la ligne {1} est nommée, mais sa table a {2} lignes ; donnez un numéro valable, le premier est 1</translation>
+    </message>
+    <message>
+        <source>s  flow is the sum of the branches behind it</source>
+        <translation>s  le débit est la somme des branches en aval</translation>
+    </message>
+    <message>
+        <source>self-acting valves that work outside their range: {1} ({2}); bring their dp into the range</source>
+        <translation>vannes automatiques hors de leur plage : {1} ({2}) ; ramenez leur Δp dans la plage</translation>
+    </message>
+    <message>
+        <source>setting {1} is outside the valve&apos;s scale, {2} to {3}; give a setting on the scale</source>
+        <translation>le réglage {1} est hors de l’échelle de la vanne, {2} à {3} ; donnez un réglage de l’échelle</translation>
+    </message>
+    <message>
+        <source>setting {1} lies outside the valve&apos;s table, {2} to {3}, so there is no flow; correct the setting</source>
+        <translation>le réglage {1} est hors de la table de vanne, {2} à {3}, il n’y a donc pas de débit ; corrigez le réglage</translation>
+    </message>
+    <message>
+        <source>setting {1} stands twice in the valve table; keep one row for it</source>
+        <translation>le réglage {1} figure deux fois dans la table de vanne ; gardez une ligne</translation>
+    </message>
+    <message>
+        <source>shut this valve for a moment, read the dp across it and set it back to {1}: it shows the head available here; the largest uncertainty of a share falls by {2} %</source>
+        <translation>fermez un instant cette vanne, lisez la Δp à ses bornes et remettez-la à {1} : elle montre la hauteur disponible ici ; la plus grande incertitude d’une part baisse de {2} %</translation>
+    </message>
+    <message>
+        <source>signed by</source>
+        <translation>signé par</translation>
+    </message>
+    <message>
+        <source>signer</source>
+        <translation>signataire</translation>
+    </message>
+    <message>
+        <source>solved with this impeller or speed the loop takes {1} % of design flow; the affinity laws do not hold for this loop, take the solved figure</source>
+        <translation>calculée avec cette roue ou vitesse, la boucle prend {1} % du débit nominal ; les lois de similitude ne valent pas ici, prenez le chiffre calculé</translation>
+    </message>
+    <message>
+        <source>some design losses are far from what is read, so less is made of them all; check the schedule</source>
+        <translation>certaines pertes nominales sont loin des mesures, on s’y fie donc moins à toutes ; vérifiez la liste</translation>
+    </message>
+    <message>
+        <source>some running pumps stand in series and some in parallel; mark all alike, or test each set by itself</source>
+        <translation>des pompes en marche sont en série et d’autres en parallèle ; marquez-les toutes pareil, ou essayez chaque ensemble seul</translation>
+    </message>
+    <message>
+        <source>something was added behind the last signature; do not rely on this file, ask for it again</source>
+        <translation>quelque chose a été ajouté après la dernière signature ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+    </message>
+    <message>
+        <source>strong enough at full speed</source>
+        <translation>assez fort à pleine vitesse</translation>
+    </message>
+    <message>
+        <source>terminals nearer to the limit of design flow than they can be read: {1} ({2}); read more accurately</source>
+        <translation>terminaux plus proches de la limite du débit nominal que la mesure ne distingue : {1} ({2}) ; mesurez plus précisément</translation>
+    </message>
+    <message>
+        <source>text stands beside a quoted cell; quote the whole cell and write a quotation mark within it twice</source>
+        <translation>du texte accompagne une cellule entre guillemets ; mettez toute la cellule entre guillemets et doublez-les à l’intérieur</translation>
+    </message>
+    <message>
+        <source>the NPSH required at {1} is {2}; it must not be below zero, correct this row</source>
+        <translation>le NPSH requis à {1} est {2} ; il ne peut être sous zéro, corrigez cette ligne</translation>
+    </message>
+    <message>
+        <source>the PDF already has fields for signatures; begin from a report without them</source>
+        <translation>le PDF a déjà des champs de signature ; partez d’un rapport sans eux</translation>
+    </message>
+    <message>
+        <source>the PDF carries no signature, so nothing proves it; ask for the signed report</source>
+        <translation>le PDF ne porte pas de signature, rien ne le prouve donc ; demandez le rapport signé</translation>
+    </message>
+    <message>
+        <source>the PDF has no place for the signature of the {1}; write the report again</source>
+        <translation>le PDF n’a pas de place pour la signature « {1} » ; réécrivez le rapport</translation>
+    </message>
+    <message>
+        <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
+        <translation>l’équilibrage du passage {1} et tout rapport signé dessus ne valent plus une fois ce changement fait ; rééquilibrez et signez un nouveau rapport</translation>
+    </message>
+    <message>
+        <source>the balancing device has no table, so its flow cannot be read; enter model, size and table</source>
+        <translation>l’organe d’équilibrage n’a pas de table, son débit est donc illisible ; saisissez modèle, taille et table</translation>
+    </message>
+    <message>
+        <source>the cell is empty; give a value</source>
+        <translation>la cellule est vide ; donnez une valeur</translation>
+    </message>
+    <message>
+        <source>the certificate of {1} begins on {2}; check this computer&apos;s clock or use another key</source>
+        <translation>le certificat de {1} débute le {2} ; vérifiez l’horloge de cet ordinateur ou prenez une autre clé</translation>
+    </message>
+    <message>
+        <source>the certificate of {1} ended on {2}; ask its issuer for a new one</source>
+        <translation>le certificat de {1} a expiré le {2} ; demandez-en un nouveau à son émetteur</translation>
+    </message>
+    <message>
+        <source>the certificate of {1} is not made for signing documents; use one with digital signature or non-repudiation among its uses</source>
+        <translation>le certificat de {1} n’est pas fait pour signer des documents ; prenez-en un avec signature numérique ou non-répudiation parmi ses usages</translation>
+    </message>
+    <message>
+        <source>the changes of record {1} of the journal do not fit what was stored before; the file was changed by another program, open a copy from before</source>
+        <translation>les changements de l’enregistrement {1} du journal ne collent pas à ce qui précède ; le fichier a été changé par un autre programme, ouvrez une copie antérieure</translation>
+    </message>
+    <message>
+        <source>the changes of the other copy do not fit together ({1}), so nothing was taken over; verify both files</source>
+        <translation>les changements de l’autre copie ne vont pas ensemble ({1}), rien n’a donc été repris ; vérifiez les deux fichiers</translation>
+    </message>
+    <message>
+        <source>the circuit has no design flow; ask the designer and enter it</source>
+        <translation>le circuit n’a pas de débit nominal ; demandez au concepteur et saisissez-le</translation>
+    </message>
+    <message>
+        <source>the coefficient at setting {1} is {2}; only the lowest setting may have 0, all others must be above 0</source>
+        <translation>le coefficient au réglage {1} est {2} ; seul le plus petit réglage peut avoir 0, les autres doivent dépasser 0</translation>
+    </message>
+    <message>
+        <source>the coefficient falls from {1} to {2} between settings {3} and {4}; correct the table, a valve passes more as it opens</source>
+        <translation>le coefficient baisse de {1} à {2} entre les réglages {3} et {4} ; corrigez la table, une vanne passe plus en s’ouvrant</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; has no unit; write it without brackets</source>
+        <translation>la colonne « {1} » n’a pas d’unité ; écrivez-la sans crochets</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; is missing; add it to the header row</source>
+        <translation>la colonne « {1} » manque ; ajoutez-la à l’en-tête</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; is not known; did you mean &quot;{2}&quot;? Known are: {3}</source>
+        <translation>la colonne « {1} » est inconnue ; vouliez-vous « {2} » ? Connues : {3}</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; needs its unit in brackets; use one of {2}</source>
+        <translation>la colonne « {1} » demande son unité entre crochets ; prenez l’une de {2}</translation>
+    </message>
+    <message>
+        <source>the column &quot;{1}&quot; stands twice; keep one of them</source>
+        <translation>la colonne « {1} » figure deux fois ; gardez-en une</translation>
+    </message>
+    <message>
+        <source>the currents of the phases differ by {1} % of their mean, more than {2} %; have the motor and its supply checked by a licensed electrician</source>
+        <translation>les intensités des phases diffèrent de {1} % de leur moyenne, plus de {2} % ; faites contrôler moteur et alimentation par un électricien habilité</translation>
+    </message>
+    <message>
+        <source>the curve is flat here: the uncertainty of the head makes the flow {1} to {2}; use a meter or the sum of the terminals</source>
+        <translation>la courbe est plate ici : l’incertitude de la hauteur donne un débit de {1} à {2} ; prenez un débitmètre ou la somme des terminaux</translation>
+    </message>
+    <message>
+        <source>the curve of the {1} impeller does not lie below that of the {2} impeller; check the diameters of these rows</source>
+        <translation>la courbe de la roue {1} n’est pas sous celle de la roue {2} ; vérifiez les diamètres de ces lignes</translation>
+    </message>
+    <message>
+        <source>the density is {1} kg/m3; it must be above 0</source>
+        <translation>la masse volumique est {1} kg/m3 ; elle doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>the design flow is not known; enter it, its losses are stated at that flow</source>
+        <translation>le débit nominal est inconnu ; saisissez-le, ses pertes sont données à ce débit</translation>
+    </message>
+    <message>
+        <source>the device has {1} diameters of straight pipe before and {2} behind it and needs {3} and {4}; its flow is {5} % less certain, move it or say so in the report</source>
+        <translation>l’organe a {1} diamètres de tube droit en amont et {2} en aval, il en demande {3} et {4} ; son débit est {5} % moins sûr, déplacez-le ou dites-le dans le rapport</translation>
+    </message>
+    <message>
+        <source>the diameter lies beyond the smallest curve of the family; ask the maker before cutting</source>
+        <translation>le diamètre dépasse la plus petite courbe de la famille ; demandez au fabricant avant de couper</translation>
+    </message>
+    <message>
+        <source>the discharge gauge shows {1} less than the suction gauge; swap the readings, or check that the pump turns the right way and its valves are open</source>
+        <translation>le manomètre de refoulement montre {1} de moins que celui d’aspiration ; échangez les lectures, ou vérifiez que la pompe tourne dans le bon sens et que ses vannes sont ouvertes</translation>
+    </message>
+    <message>
+        <source>the discharge valve of this pump stands at {1}, not fully open at {2}; open it and trim or slow the pump, or claim an exception</source>
+        <translation>la vanne de refoulement de cette pompe est à {1}, pas ouverte en grand à {2} ; ouvrez-la et rognez ou ralentissez la pompe, ou invoquez une exception</translation>
+    </message>
+    <message>
+        <source>the dp of the set-point is not entered; enter what the sensor read</source>
+        <translation>la Δp de la consigne n’est pas saisie ; saisissez ce que le capteur a lu</translation>
+    </message>
+    <message>
+        <source>the dp range of this self-acting valve is not entered; enter it, it is what is verified</source>
+        <translation>la plage de Δp de cette vanne automatique n’est pas saisie ; saisissez-la, c’est elle qu’on vérifie</translation>
+    </message>
+    <message>
+        <source>the dp range of this self-acting valve is not known; enter minimum_dp in its valve table</source>
+        <translation>la plage de Δp de cette vanne automatique est inconnue ; saisissez minimum_dp dans sa table de vanne</translation>
+    </message>
+    <message>
+        <source>the drive&apos;s losses are not known and are left out; enter its efficiency</source>
+        <translation>les pertes du variateur sont inconnues et omises ; saisissez son rendement</translation>
+    </message>
+    <message>
+        <source>the efficiency at {1} is {2} %; it must lie between 0 and 100 %, correct this row</source>
+        <translation>le rendement à {1} est {2} % ; il doit être entre 0 et 100 %, corrigez cette ligne</translation>
+    </message>
+    <message>
+        <source>the exponent of the loss is {1}; it must lie between 1 and 4, water has 1.7 to 2</source>
+        <translation>l’exposant de la perte est {1} ; il doit être entre 1 et 4, l’eau a 1.7 à 2</translation>
+    </message>
+    <message>
+        <source>the factor on the pump curve is {1}; it must be above 0</source>
+        <translation>le facteur sur la courbe est {1} ; il doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>the file &quot;{1}&quot; has more than {2} MB; make it smaller</source>
+        <translation>le fichier « {1} » dépasse {2} MB ; réduisez-le</translation>
+    </message>
+    <message>
+        <source>the file cannot be read ({1}); check its permissions</source>
+        <translation>le fichier est illisible ({1}) ; vérifiez ses droits</translation>
+    </message>
+    <message>
+        <source>the file has {1} MB, more than the {2} MB that a table may have; split it or correct it</source>
+        <translation>le fichier fait {1} MB, plus que les {2} MB d’une table ; coupez-le ou corrigez-le</translation>
+    </message>
+    <message>
+        <source>the file holds no key with its own certificate; export both together</source>
+        <translation>le fichier ne contient pas de clé avec son certificat ; exportez les deux ensemble</translation>
+    </message>
+    <message>
+        <source>the file is damaged ({1}); keep it as it is and open a copy from before</source>
+        <translation>le fichier est endommagé ({1}) ; gardez-le tel quel et ouvrez une copie antérieure</translation>
+    </message>
+    <message>
+        <source>the file is empty, so nothing can be read from it; open a copy of it</source>
+        <translation>le fichier est vide, rien n’y est lisible ; ouvrez-en une copie</translation>
+    </message>
+    <message>
+        <source>the file is empty; give it a header row and data</source>
+        <translation>le fichier est vide ; donnez-lui un en-tête et des données</translation>
+    </message>
+    <message>
+        <source>the file is missing; put it into the folder</source>
+        <translation>le fichier manque ; mettez-le dans le dossier</translation>
+    </message>
+    <message>
+        <source>the file is not UTF-8 (it looks like UTF-16); save it as &quot;CSV UTF-8&quot;</source>
+        <translation>le fichier n’est pas en UTF-8 (il ressemble à UTF-16) ; enregistrez-le en « CSV UTF-8 »</translation>
+    </message>
+    <message>
+        <source>the file was last changed by a newer program and can only be read; to change it, install version {1} or later</source>
+        <translation>le fichier a été changé par un programme plus récent et ne peut qu’être lu ; pour le changer, installez la version {1} ou ultérieure</translation>
+    </message>
+    <message>
+        <source>the fill pressure is not entered, so only differences of pressure are right; read it at the expansion vessel with the pumps off and enter it in Job</source>
+        <translation>la pression de remplissage n’est pas saisie, seules les différences de pression sont donc justes ; lisez-la au vase d’expansion pompes arrêtées et saisissez-la dans Chantier</translation>
+    </message>
+    <message>
+        <source>the final flow is {1} % of design, outside {2} to {3} %; adjust it, or list the deficiency that keeps it there, the report cannot be signed before</source>
+        <translation>le débit final est {1} % du nominal, hors de {2} à {3} % ; réglez-le, ou notez la réserve qui l’y retient, le rapport ne peut être signé avant</translation>
+    </message>
+    <message>
+        <source>the final round is judged accepted</source>
+        <translation>le passage final est jugé accepté</translation>
+    </message>
+    <message>
+        <source>the first signer allowed no later change, yet there is one; do not rely on this file, ask for it again</source>
+        <translation>le premier signataire n’admettait aucun changement, or il y en a un ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+    </message>
+    <message>
+        <source>the flow at the same pump head changed by {1} % since round {2}, with no valve moved; look for air, clogged strainers or moving control valves</source>
+        <translation>le débit à même hauteur de pompe a changé de {1} % depuis le passage {2}, sans vanne manœuvrée ; cherchez de l’air, des filtres encrassés ou des vannes de régulation mobiles</translation>
+    </message>
+    <message>
+        <source>the flow coefficient is Kv {1}; it must be a number of 0 (shut) or more, correct the setting</source>
+        <translation>le coefficient de débit est Kv {1} ; il doit être un nombre de 0 (fermée) ou plus, corrigez le réglage</translation>
+    </message>
+    <message>
+        <source>the flow of the group {1} rose from {2} to {3} when valves in it were only closed, which cannot be; read it again</source>
+        <translation>le débit du groupe {1} est monté de {2} à {3} quand des vannes s’y fermaient seulement, ce qui est impossible ; remesurez-le</translation>
+    </message>
+    <message>
+        <source>the flow read at the pump is {1}, the terminals add up to {2}; check the meter and look for an open bypass</source>
+        <translation>le débit lu à la pompe est {1}, les terminaux font {2} ; vérifiez l’appareil et cherchez un by-pass ouvert</translation>
+    </message>
+    <message>
+        <source>the fluid of the job cannot be used, so all flows are computed for water at 20 C; correct kind, concentration and temperature</source>
+        <translation>le fluide du chantier est inutilisable, tous les débits sont donc calculés pour l’eau à 20 C ; corrigez nature, concentration et température</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made ({1}); choose a place that can be written</source>
+        <translation>le dossier ne peut être créé ({1}) ; choisissez un lieu accessible en écriture</translation>
+    </message>
+    <message>
+        <source>the folder or the file cannot be written, so the job can only be read; copy the file to a place of your own to change it</source>
+        <translation>le dossier ou le fichier n’est pas accessible en écriture, le chantier ne peut donc qu’être lu ; copiez le fichier chez vous pour le changer</translation>
+    </message>
+    <message>
+        <source>the form of the energy code&apos;s clause is not chosen, the one with 10 hp and 3 hp is tested; choose it on the page Energy Code of Pump</source>
+        <translation>la forme de l’article du code énergétique n’est pas choisie, on teste celle à 10 hp et 3 hp ; choisissez-la à la page Code énergie de Pompe</translation>
+    </message>
+    <message>
+        <source>the gauges of {1} show a rise of {2}; it was stored</source>
+        <translation>les manomètres de {1} montrent une différence de {2} ; elle est enregistrée</translation>
+    </message>
+    <message>
+        <source>the group of this valve has no reference yet; read its members in a survey first</source>
+        <translation>le groupe de cette vanne n’a pas encore de référence ; mesurez d’abord ses membres dans un relevé</translation>
+    </message>
+    <message>
+        <source>the handle stands at {1}, not where it was noted; the setting was corrected, check it</source>
+        <translation>la poignée est à {1}, pas où c’était noté ; le réglage a été corrigé, vérifiez-le</translation>
+    </message>
+    <message>
+        <source>the head at shutoff lies outside the family of curves, the impeller is a first estimate; check the family</source>
+        <translation>la hauteur à débit nul est hors de la famille de courbes, la roue est une première estimation ; vérifiez la famille</translation>
+    </message>
+    <message>
+        <source>the head at shutoff says {1} of impeller and the record says {2}; check impeller, direction of turn, speed, wear and air before the curve is trusted</source>
+        <translation>la hauteur à débit nul indique une roue de {1} et l’enregistrement {2} ; vérifiez roue, sens de rotation, vitesse, usure et air avant de vous fier à la courbe</translation>
+    </message>
+    <message>
+        <source>the head of {1} lies above the curve&apos;s {2} at shutoff, so the curve gives no flow; check gauges, speed and impeller</source>
+        <translation>la hauteur de {1} dépasse les {2} de la courbe à débit nul, la courbe ne donne donc pas de débit ; vérifiez manomètres, vitesse et roue</translation>
+    </message>
+    <message>
+        <source>the head of {1} lies below the last point of the curve, so the curve gives no flow; get the maker&apos;s curve for this duty</source>
+        <translation>la hauteur de {1} est sous le dernier point de la courbe, la courbe ne donne donc pas de débit ; obtenez la courbe du fabricant pour ce point de fonctionnement</translation>
+    </message>
+    <message>
+        <source>the head required is {1} by one way and {2} by another; find out why before the pump is changed</source>
+        <translation>la hauteur requise est {1} par une voie et {2} par une autre ; trouvez pourquoi avant de changer la pompe</translation>
+    </message>
+    <message>
+        <source>the head rises from {1} to {2} between {3} and {4}; check these points, the duty is not unique on a rising curve</source>
+        <translation>la hauteur monte de {1} à {2} entre {3} et {4} ; vérifiez ces points, le point de fonctionnement n’est pas unique sur une courbe montante</translation>
+    </message>
+    <message>
+        <source>the head stays at {1} between {2} and {3}; write one more digit or leave one of the rows out, the duty is not unique on a level curve</source>
+        <translation>la hauteur reste à {1} entre {2} et {3} ; écrivez un chiffre de plus ou omettez une ligne, le point de fonctionnement n’est pas unique sur une courbe plate</translation>
+    </message>
+    <message>
+        <source>the head that the index circuit needs is not known; enter the design losses, or finish a round whose shares are within the band</source>
+        <translation>la hauteur que demande le circuit défavorisé est inconnue ; saisissez les pertes nominales, ou finissez un passage dont les parts sont dans la bande</translation>
+    </message>
+    <message>
+        <source>the head with flow, {1}, is not below the head at shutoff, {2}; read one of them again</source>
+        <translation>la hauteur avec débit, {1}, n’est pas sous la hauteur à débit nul, {2} ; relisez l’une d’elles</translation>
+    </message>
+    <message>
+        <source>the height of this unit over the pump is not entered, so it counts as level with the pump; enter it</source>
+        <translation>le niveau de cette unité au-dessus de la pompe n’est pas saisi, elle compte donc à hauteur de pompe ; saisissez-le</translation>
+    </message>
+    <message>
+        <source>the impeller diameter at {1} is {2}; it must be above 0, correct this row</source>
+        <translation>le diamètre de roue à {1} est {2} ; il doit dépasser 0, corrigez cette ligne</translation>
+    </message>
+    <message>
+        <source>the impeller in the pump is not known, so only the ratio of diameters is given; find it with a shutoff test or enter it</source>
+        <translation>la roue de la pompe est inconnue, seul le rapport des diamètres est donc donné ; trouvez-la par un essai à débit nul ou saisissez-la</translation>
+    </message>
+    <message>
+        <source>the impeller is {1} of the curve&apos;s own diameter; it must be above 0</source>
+        <translation>la roue est {1} du diamètre de la courbe ; elle doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>the impeller would be {1} % of the largest that the casing takes, below {2} %; ask the maker, slow the pump or replace it</source>
+        <translation>la roue serait {1} % de la plus grande du corps, sous {2} % ; demandez au fabricant, ralentissez la pompe ou remplacez-la</translation>
+    </message>
+    <message>
+        <source>the impeller would be {1}, below the least of {2} for this casing; do not trim, slow the pump or replace it</source>
+        <translation>la roue serait {1}, sous le minimum de {2} pour ce corps ; ne rognez pas, ralentissez la pompe ou remplacez-la</translation>
+    </message>
+    <message>
+        <source>the impeller would come below the maker&apos;s minimum of {1}; change the speed or the pump instead</source>
+        <translation>la roue passerait sous le minimum de {1} du fabricant ; changez plutôt la vitesse ou la pompe</translation>
+    </message>
+    <message>
+        <source>the impeller {1} is smaller than its minimum {2}; correct one of them</source>
+        <translation>la roue {1} est plus petite que son minimum {2} ; corrigez l’un d’eux</translation>
+    </message>
+    <message>
+        <source>the index circuit is known and fully open along its path</source>
+        <translation>le circuit défavorisé est connu et ouvert en grand sur son chemin</translation>
+    </message>
+    <message>
+        <source>the index circuit is not fully open along its path; open its valves or give the reason</source>
+        <translation>le circuit défavorisé n’est pas ouvert en grand sur son chemin ; ouvrez ses vannes ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>the index circuit is not known from this round, so nothing can be proved; read every terminal</source>
+        <translation>le circuit défavorisé n’est pas connu par ce passage, rien ne peut donc être prouvé ; mesurez chaque terminal</translation>
+    </message>
+    <message>
+        <source>the index circuit moves from {1} to {2}; open every valve on the new path</source>
+        <translation>le circuit défavorisé passe de {1} à {2} ; ouvrez chaque vanne du nouveau chemin</translation>
+    </message>
+    <message>
+        <source>the index is a self-acting valve: the set-point must leave it the start of its range, {1}; read its dp at this set-point</source>
+        <translation>le point défavorisé est une vanne automatique : la consigne doit lui laisser le début de sa plage, {1} ; mesurez sa Δp à cette consigne</translation>
+    </message>
+    <message>
+        <source>the instrument &quot;{1}&quot; is not in the job; did you mean &quot;{2}&quot;?</source>
+        <translation>l’instrument « {1} » n’est pas dans le chantier ; vouliez-vous « {2} » ?</translation>
+    </message>
+    <message>
+        <source>the instrument &quot;{1}&quot; stands twice; give every instrument its own tag</source>
+        <translation>l’instrument « {1} » figure deux fois ; donnez à chaque instrument son propre repère</translation>
+    </message>
+    <message>
+        <source>the instrument was calibrated on {1}, after it was used on {2}; keep the certificate that held then</source>
+        <translation>l’instrument a été étalonné le {1}, après usage le {2} ; gardez le certificat alors valable</translation>
+    </message>
+    <message>
+        <source>the instrument was used, but its calibration due date is not given; enter it</source>
+        <translation>l’instrument a servi, mais son échéance d’étalonnage n’est pas donnée ; saisissez-la</translation>
+    </message>
+    <message>
+        <source>the job has no branches; add the first one in System</source>
+        <translation>le chantier n’a pas de branches ; ajoutez la première dans Réseau</translation>
+    </message>
+    <message>
+        <source>the job has no branches; add them before reading</source>
+        <translation>le chantier n’a pas de branches ; ajoutez-les avant de mesurer</translation>
+    </message>
+    <message>
+        <source>the job has no name; add a row with the key &quot;name&quot;</source>
+        <translation>le chantier n’a pas de nom ; ajoutez une ligne à la clé « name »</translation>
+    </message>
+    <message>
+        <source>the job has no pump yet; add one on the page Pump Data</source>
+        <translation>le chantier n’a pas encore de pompe ; ajoutez-en une à la page Données de pompe</translation>
+    </message>
+    <message>
+        <source>the key &quot;{1}&quot; is not known; did you mean &quot;{2}&quot;? Known are: {3}</source>
+        <translation>la clé « {1} » est inconnue ; vouliez-vous « {2} » ? Connues : {3}</translation>
+    </message>
+    <message>
+        <source>the key &quot;{1}&quot; stands twice; keep one row for it</source>
+        <translation>la clé « {1} » figure deux fois ; gardez une ligne</translation>
+    </message>
+    <message>
+        <source>the key could not be written to {1} ({2}); choose a folder that can be written</source>
+        <translation>la clé n’a pu être écrite dans {1} ({2}) ; choisissez un dossier accessible en écriture</translation>
+    </message>
+    <message>
+        <source>the key is locked by a cipher that is no longer safe; export it again with a present-day program</source>
+        <translation>la clé est protégée par un chiffrement qui n’est plus sûr ; exportez-la de nouveau avec un programme actuel</translation>
+    </message>
+    <message>
+        <source>the key is of a kind that is not used here; use RSA of 2048 bits or more, or a P-256, P-384 or P-521 key</source>
+        <translation>la clé est d’un type non utilisé ici ; prenez RSA de 2048 bits ou plus, ou une clé P-256, P-384 ou P-521</translation>
+    </message>
+    <message>
+        <source>the kind of round {1} is not given; write one of {2}</source>
+        <translation>le type du passage {1} n’est pas donné ; écrivez l’un de {2}</translation>
+    </message>
+    <message>
+        <source>the last digits of {1} dps read with instrument {2} are too uneven to be chance, {3} of them end in {4}; check that they were read and not made up</source>
+        <translation>les derniers chiffres de {1} Δp lues avec l’instrument {2} sont trop inégaux pour être du hasard, {3} finissent par {4} ; vérifiez qu’elles ont été lues et non inventées</translation>
+    </message>
+    <message>
+        <source>the law of trimming cuts too much, by 15 to 20 % of the change; cut first to {1} (three quarters of the calculated cut), test, and cut again</source>
+        <translation>la loi du rognage coupe trop, de 15 à 20 % du changement ; coupez d’abord à {1} (trois quarts de la coupe calculée), essayez, puis recoupez</translation>
+    </message>
+    <message>
+        <source>the learning did not settle; look at the doubtful readings and the design losses</source>
+        <translation>l’apprentissage n’a pas convergé ; voyez les mesures douteuses et les pertes nominales</translation>
+    </message>
+    <message>
+        <source>the learning was stopped; start it again</source>
+        <translation>l’apprentissage a été arrêté ; relancez-le</translation>
+    </message>
+    <message>
+        <source>the line is longer than {1} characters; it is no row of a table, correct it</source>
+        <translation>la ligne dépasse {1} caractères ; ce n’est pas une ligne de table, corrigez-la</translation>
+    </message>
+    <message>
+        <source>the link ends at node &quot;{1}&quot;, which does not exist; correct the name or add the node</source>
+        <translation>le lien finit au nœud « {1} », qui n’existe pas ; corrigez le nom ou ajoutez le nœud</translation>
+    </message>
+    <message>
+        <source>the link is given twice; give every link its own name</source>
+        <translation>le lien est donné deux fois ; donnez à chaque lien son propre nom</translation>
+    </message>
+    <message>
+        <source>the link starts and ends at node &quot;{1}&quot;; join it to two different nodes</source>
+        <translation>le lien commence et finit au nœud « {1} » ; reliez-le à deux nœuds différents</translation>
+    </message>
+    <message>
+        <source>the loss of this circuit is not known; enter circuit_loss from the design, or learn it from a survey</source>
+        <translation>la perte de ce circuit est inconnue ; saisissez circuit_loss d’après le calcul, ou apprenez-la d’un relevé</translation>
+    </message>
+    <message>
+        <source>the loss of {1} Pa at {2} m3/s is no point of a loss; both must be above 0</source>
+        <translation>la perte de {1} Pa à {2} m3/s n’est pas un point de perte ; les deux doivent dépasser 0</translation>
+    </message>
+    <message>
+        <source>the low limit of {1} stands above the high limit of {2}; correct them</source>
+        <translation>la limite basse de {1} dépasse la limite haute de {2} ; corrigez-les</translation>
+    </message>
+    <message>
+        <source>the lower limit {1} % is not below the upper limit {2} %; correct one of them</source>
+        <translation>la limite basse {1} % n’est pas sous la limite haute {2} % ; corrigez l’une d’elles</translation>
+    </message>
+    <message>
+        <source>the metered input power is chosen: it needs no power factor</source>
+        <translation>la puissance absorbée mesurée est retenue : elle ne demande pas de facteur de puissance</translation>
+    </message>
+    <message>
+        <source>the motor draws {1} A, above its plate of {2} A and within its service factor; do not leave it there</source>
+        <translation>le moteur tire {1} A, au-dessus de sa plaque de {2} A et dans son facteur de service ; ne l’y laissez pas</translation>
+    </message>
+    <message>
+        <source>the motor draws {1} A, more than plate times service factor, {2} A; throttle the pump&apos;s discharge at once and find out why</source>
+        <translation>le moteur tire {1} A, plus que plaque fois facteur de service, {2} A ; étranglez aussitôt le refoulement de la pompe et trouvez pourquoi</translation>
+    </message>
+    <message>
+        <source>the motor draws {1}, its plate allows {2}; throttle the pump&apos;s discharge before going on, or the motor may be damaged</source>
+        <translation>le moteur tire {1}, sa plaque permet {2} ; étranglez le refoulement de la pompe avant de continuer, sinon le moteur peut s’abîmer</translation>
+    </message>
+    <message>
+        <source>the motor is {1}: a large pump heats its water within seconds; have the permission of whoever runs the plant</source>
+        <translation>le moteur fait {1} : une grosse pompe chauffe son eau en quelques secondes ; ayez l’accord de l’exploitant</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s efficiency is not entered, so no energy is computed; enter it with the pump</source>
+        <translation>le rendement du moteur n’est pas saisi, aucune énergie n’est donc calculée ; saisissez-le avec la pompe</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s efficiency is the plate&apos;s, at full load; take it at the present load from the maker&apos;s data</source>
+        <translation>le rendement du moteur est celui de plaque, à pleine charge ; prenez-le à la charge actuelle dans les données du fabricant</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s plate power is not entered, so the clause cannot be tested; enter it</source>
+        <translation>la puissance de plaque du moteur n’est pas saisie, l’article ne peut donc être testé ; saisissez-la</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s plate, {1}, is not above {2}: the pump need not be trimmed or slowed; keep the balance with the least throttling all the same</source>
+        <translation>la plaque du moteur, {1}, ne dépasse pas {2} : la pompe n’a pas à être rognée ni ralentie ; gardez tout de même l’équilibrage au moindre étranglement</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s power or the pump&apos;s efficiency is not entered, so the motor is not checked; enter them</source>
+        <translation>la puissance du moteur ou le rendement de la pompe n’est pas saisi, le moteur n’est donc pas vérifié ; saisissez-les</translation>
+    </message>
+    <message>
+        <source>the motor&apos;s speed of {1} rpm does not lie below its synchronous speed of {2} rpm; read the speed again</source>
+        <translation>la vitesse du moteur de {1} rpm n’est pas sous sa vitesse de synchronisme de {2} rpm ; relisez la vitesse</translation>
+    </message>
+    <message>
+        <source>the name &quot;{1}&quot; stands twice; keep one row for it</source>
+        <translation>le nom « {1} » figure deux fois ; gardez une ligne</translation>
+    </message>
+    <message>
+        <source>the network has no links; add at least one circuit</source>
+        <translation>le réseau n’a pas de liens ; ajoutez au moins un circuit</translation>
+    </message>
+    <message>
+        <source>the new design flow is missing; type it, such as 12.5 gpm or 0.8 L/s</source>
+        <translation>le nouveau débit nominal manque ; tapez-le, par exemple 12.5 gpm ou 0.8 L/s</translation>
+    </message>
+    <message>
+        <source>the new design flow must be above 0; to take the circuit away, remove it</source>
+        <translation>le nouveau débit nominal doit dépasser 0 ; pour ôter le circuit, supprimez-le</translation>
+    </message>
+    <message>
+        <source>the newest round that was read is no final one; read and close a final round</source>
+        <translation>le dernier passage mesuré n’est pas final ; mesurez et closez un passage final</translation>
+    </message>
+    <message>
+        <source>the next value typed is kept beside the first, the mean counts; type it and press Enter</source>
+        <translation>la prochaine valeur tapée est gardée à côté de la première, la moyenne compte ; tapez-la puis Entrée</translation>
+    </message>
+    <message>
+        <source>the next value typed takes the place of the doubtful one; type it and press Enter</source>
+        <translation>la prochaine valeur tapée remplace la douteuse ; tapez-la puis Entrée</translation>
+    </message>
+    <message>
+        <source>the no-load amps of {1} A are not below the plate&apos;s {2} A; correct the no-load reading</source>
+        <translation>l’intensité à vide de {1} A n’est pas sous les {2} A de la plaque ; corrigez la mesure à vide</translation>
+    </message>
+    <message>
+        <source>the node is given twice; give every node its own name</source>
+        <translation>le nœud est donné deux fois ; donnez à chaque nœud son propre nom</translation>
+    </message>
+    <message>
+        <source>the number {1} stands twice; give every deficiency its own</source>
+        <translation>le numéro {1} figure deux fois ; donnez à chaque réserve le sien</translation>
+    </message>
+    <message>
+        <source>the oldest reading the aim rests on is {1} min old, the limit is {2} min; re-read</source>
+        <translation>la mesure la plus ancienne de la visée a {1} min, la limite est {2} min ; remesurez</translation>
+    </message>
+    <message>
+        <source>the other copy holds nothing that is not here; there is nothing to merge</source>
+        <translation>l’autre copie n’a rien qui ne soit ici ; il n’y a rien à fusionner</translation>
+    </message>
+    <message>
+        <source>the parent &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
+        <translation>le parent « {1} » n’est pas parmi les branches ; vouliez-vous « {2} » ?</translation>
+    </message>
+    <message>
+        <source>the passphrase does not open this key; type it again</source>
+        <translation>la phrase secrète n’ouvre pas cette clé ; tapez-la de nouveau</translation>
+    </message>
+    <message>
+        <source>the passphrase is shorter than {1} characters; choose a longer one</source>
+        <translation>la phrase secrète a moins de {1} caractères ; prenez-en une plus longue</translation>
+    </message>
+    <message>
+        <source>the pipe diameters at the taps are not both known, so no velocity head is counted; enter them</source>
+        <translation>les diamètres aux prises ne sont pas tous deux connus, aucune hauteur de vitesse n’est donc comptée ; saisissez-les</translation>
+    </message>
+    <message>
+        <source>the pipe&apos;s inside diameter is {1} m; it must be above 0</source>
+        <translation>le diamètre intérieur du tuyau est {1} m ; il doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>the pipe&apos;s length is {1} m; it must be above 0</source>
+        <translation>la longueur du tuyau est {1} m ; elle doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>the pipe&apos;s roughness is {1} m; it must lie between 0 and a tenth of the inside diameter</source>
+        <translation>la rugosité du tuyau est {1} m ; elle doit être entre 0 et un dixième du diamètre intérieur</translation>
+    </message>
+    <message>
+        <source>the position of this pump&apos;s discharge valve was not read in the final state; read it</source>
+        <translation>la position de la vanne de refoulement de cette pompe n’a pas été lue à l’état final ; lisez-la</translation>
+    </message>
+    <message>
+        <source>the power at {1} is {2}; it must be above 0, correct this row</source>
+        <translation>la puissance à {1} est {2} ; elle doit dépasser 0, corrigez cette ligne</translation>
+    </message>
+    <message>
+        <source>the power factor is the plate&apos;s, at full load; at part load it is lower, so measure it</source>
+        <translation>le facteur de puissance est celui de plaque, à pleine charge ; à charge partielle il est plus bas, mesurez-le donc</translation>
+    </message>
+    <message>
+        <source>the practice building has no branch {1}; read one of those that the job was made with</source>
+        <translation>le bâtiment d’exercice n’a pas de branche {1} ; mesurez-en une d’origine du chantier</translation>
+    </message>
+    <message>
+        <source>the practice building has no pump {1}; read the one that the job was made with</source>
+        <translation>le bâtiment d’exercice n’a pas de pompe {1} ; mesurez celle d’origine du chantier</translation>
+    </message>
+    <message>
+        <source>the pressure is given at a node that does not exist; correct the name</source>
+        <translation>la pression est donnée à un nœud qui n’existe pas ; corrigez le nom</translation>
+    </message>
+    <message>
+        <source>the pressure is given here and at node &quot;{1}&quot; of the same loop; keep one, a closed loop has one expansion vessel</source>
+        <translation>la pression est donnée ici et au nœud « {1} » de la même boucle ; gardez-en une, une boucle fermée a un seul vase d’expansion</translation>
+    </message>
+    <message>
+        <source>the program met a defect in itself ({1}); what was stored is safe, close and open the workbook again</source>
+        <translation>le programme a rencontré un défaut interne ({1}) ; ce qui est enregistré est sauf, fermez puis rouvrez le classeur</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; has no rows in pump_curve.csv; give at least two points</source>
+        <translation>la pompe « {1} » n’a pas de lignes dans pump_curve.csv ; donnez au moins deux points</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; is not in pumps.csv; did you mean &quot;{2}&quot;?</source>
+        <translation>la pompe « {1} » n’est pas dans pumps.csv ; vouliez-vous « {2} » ?</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; is not in the job; did you mean &quot;{2}&quot;?</source>
+        <translation>la pompe « {1} » n’est pas dans le chantier ; vouliez-vous « {2} » ?</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; stands twice; give every pump its own tag</source>
+        <translation>la pompe « {1} » figure deux fois ; donnez à chaque pompe son propre repère</translation>
+    </message>
+    <message>
+        <source>the pump curve bends sharply at {1} (its slope changes by a factor of {2}); check this point for a slip</source>
+        <translation>la courbe plie brusquement à {1} (sa pente change d’un facteur {2}) ; vérifiez une faute à ce point</translation>
+    </message>
+    <message>
+        <source>the pump curve has flow {1} with head {2}; neither may be below zero, correct this row</source>
+        <translation>la courbe a un débit {1} avec hauteur {2} ; aucun ne peut être sous zéro, corrigez cette ligne</translation>
+    </message>
+    <message>
+        <source>the pump curve has {1} point(s); give at least two of falling head</source>
+        <translation>la courbe a {1} point(s) ; donnez-en au moins deux de hauteur décroissante</translation>
+    </message>
+    <message>
+        <source>the pump gives {1} by its curve, the terminals add up to {2}; check gauges, curve and impeller, and look for an open bypass</source>
+        <translation>la pompe donne {1} selon sa courbe, les terminaux font {2} ; vérifiez manomètres, courbe et roue, et cherchez un by-pass ouvert</translation>
+    </message>
+    <message>
+        <source>the pump has no drive; slowing needs one, or other sheaves, installed by licensed people</source>
+        <translation>la pompe n’a pas de variateur ; ralentir en demande un, ou d’autres poulies, posés par des personnes agréées</translation>
+    </message>
+    <message>
+        <source>the pump has no usable curve, so it gives no flow; enter at least two points</source>
+        <translation>la pompe n’a pas de courbe utilisable, elle ne donne donc pas de débit ; saisissez au moins deux points</translation>
+    </message>
+    <message>
+        <source>the pump has no usable curve; enter at least two points of falling head, with the flow of each</source>
+        <translation>la pompe n’a pas de courbe utilisable ; saisissez au moins deux points de hauteur décroissante, chacun avec son débit</translation>
+    </message>
+    <message>
+        <source>the pump has {1} point(s) of its curve; this law needs {2}, add or remove points</source>
+        <translation>la pompe a {1} point(s) de courbe ; cette loi en demande {2}, ajoutez ou supprimez des points</translation>
+    </message>
+    <message>
+        <source>the pump makes no excess head, so both ways leave the same; there is nothing to save</source>
+        <translation>la pompe n’a pas de hauteur excédentaire, les deux méthodes laissent donc de même ; il n’y a rien à gagner</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} Pa at zero flow; it must be above 0, check the curve</source>
+        <translation>la pompe fournit {1} Pa à débit nul ; cela doit dépasser 0, vérifiez la courbe</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} at design flow, the index circuit needs {2}: all circuits end at {3} % of design; check speed, impeller and strainers before the pump is changed</source>
+        <translation>la pompe fournit {1} au débit nominal, le circuit défavorisé demande {2} : tous les circuits finissent à {3} % du nominal ; vérifiez vitesse, roue et filtres avant de changer la pompe</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
+        <translation>la pompe fournit {1} de plus que ne demande le circuit défavorisé au débit nominal ; baissez sa vitesse ou rognez sa roue une fois les vannes réglées, par une personne agréée et dans les limites du fabricant et du code local</translation>
+    </message>
+    <message>
+        <source>the pump runs at {1} % of full speed, where it makes no excess head; it is reduced as asked, keep it so</source>
+        <translation>la pompe tourne à {1} % de la pleine vitesse, sans hauteur excédentaire ; elle est réduite comme demandé, gardez-la ainsi</translation>
+    </message>
+    <message>
+        <source>the pump stands still, or it is too weak to move water through the loop; check speed, curve and losses</source>
+        <translation>la pompe est arrêtée, ou trop faible pour mouvoir l’eau dans la boucle ; vérifiez vitesse, courbe et pertes</translation>
+    </message>
+    <message>
+        <source>the pump was read at {1} % of rated speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed</source>
+        <translation>la pompe a été lue à {1} % de la vitesse nominale ; un moteur ne dépasse pas 100 % sans un variateur qui le permette, vérifiez la lecture et la vitesse nominale</translation>
+    </message>
+    <message>
+        <source>the pump would take {1} and the motor may give {2}; a larger motor is needed, ask a licensed electrician</source>
+        <translation>la pompe absorberait {1} et le moteur peut donner {2} ; il faut un moteur plus grand, demandez à un électricien habilité</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s efficiency is not known, so the excess power cannot be computed; enter it with the curve, or read the motor&apos;s power</source>
+        <translation>le rendement de la pompe est inconnu, la puissance excédentaire ne peut donc être calculée ; saisissez-le avec la courbe, ou lisez la puissance du moteur</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s first point stands at {1} m3/h; the power law needs its first point at zero flow</source>
+        <translation>le premier point de la pompe est à {1} m3/h ; la loi de puissance demande le premier à débit nul</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s pressure does not fall from {1} kPa between {2} and {3} m3/h; correct these points</source>
+        <translation>la pression de la pompe ne baisse pas depuis {1} kPa entre {2} et {3} m3/h ; corrigez ces points</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s specific speed is {1} (rpm, gpm, ft), so its power rises towards shutoff; do not make a shutoff test without the maker&apos;s word</source>
+        <translation>la vitesse spécifique de la pompe est {1} (rpm, gpm, ft), sa puissance monte donc vers le débit nul ; ne faites pas d’essai à débit nul sans l’accord du fabricant</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s speed is {1} of rated; it must be a number of 0 (stopped) or more</source>
+        <translation>la vitesse de la pompe est {1} du nominal ; ce doit être un nombre de 0 (arrêtée) ou plus</translation>
+    </message>
+    <message>
+        <source>the pump&apos;s table gives no efficiencies, so its specific speed is not known; make sure that it is a radial pump before it is run shut</source>
+        <translation>la table de la pompe ne donne pas de rendements, sa vitesse spécifique est donc inconnue ; assurez-vous que c’est une pompe radiale avant de la faire tourner fermée</translation>
+    </message>
+    <message>
+        <source>the range of constant flow is {1} to {2} Pa; the start must be above 0 and the end above it</source>
+        <translation>la plage de débit constant est {1} à {2} Pa ; le début doit dépasser 0 et la fin le dépasser</translation>
+    </message>
+    <message>
+        <source>the ratio of amps is chosen: neither power factor nor no-load amps are known</source>
+        <translation>le rapport d’intensités est retenu : ni facteur de puissance ni intensité à vide ne sont connus</translation>
+    </message>
+    <message>
+        <source>the ratio of amps reads too high at {1} % load; it holds above about 65 %, prefer another way</source>
+        <translation>le rapport d’intensités lit trop haut à {1} % de charge ; il vaut au-dessus d’environ 65 %, préférez une autre voie</translation>
+    </message>
+    <message>
+        <source>the readiness list is done</source>
+        <translation>la liste de préparation est faite</translation>
+    </message>
+    <message>
+        <source>the readings and the plate allow none of the five ways to the shaft power; read volts, amps and power factor, or the input power</source>
+        <translation>mesures et plaque ne permettent aucune des cinq voies vers la puissance à l’arbre ; lisez tension, intensité et facteur de puissance, ou la puissance absorbée</translation>
+    </message>
+    <message>
+        <source>the reference has not been read; read it first</source>
+        <translation>la référence n’a pas été mesurée ; mesurez-la d’abord</translation>
+    </message>
+    <message>
+        <source>the reference was read {1} min ago, the limit is {2} min; read it again</source>
+        <translation>la référence a été mesurée il y a {1} min, la limite est {2} min ; remesurez-la</translation>
+    </message>
+    <message>
+        <source>the reference went from {1} to {2} % of design between its last two readings, more than the band of {3} %; read it again</source>
+        <translation>la référence est passée de {1} à {2} % du nominal entre ses deux dernières mesures, plus que la bande de {3} % ; remesurez-la</translation>
+    </message>
+    <message>
+        <source>the report could not be written to {1} ({2}); choose a folder that exists and may be written, with room on the disk</source>
+        <translation>le rapport n’a pu être écrit dans {1} ({2}) ; choisissez un dossier existant, accessible en écriture, avec de la place</translation>
+    </message>
+    <message>
+        <source>the report has no page {1}; write the report again</source>
+        <translation>le rapport n’a pas de page {1} ; réécrivez-le</translation>
+    </message>
+    <message>
+        <source>the report is of another workbook, or of a state that this one never had; open the workbook it names</source>
+        <translation>le rapport est d’un autre classeur, ou d’un état que celui-ci n’a jamais eu ; ouvrez le classeur qu’il nomme</translation>
+    </message>
+    <message>
+        <source>the report is of this workbook as it stands now</source>
+        <translation>le rapport est de ce classeur tel qu’il est maintenant</translation>
+    </message>
+    <message>
+        <source>the report is of this workbook, which was changed since; sign a new report for what stands now</source>
+        <translation>le rapport est de ce classeur, changé depuis ; signez un nouveau rapport pour l’état actuel</translation>
+    </message>
+    <message>
+        <source>the report is signed, but the workbook could not note it ({1}); open the workbook for changes and sign again under another name</source>
+        <translation>le rapport est signé, mais le classeur n’a pu le noter ({1}) ; ouvrez le classeur en modification et signez de nouveau sous un autre nom</translation>
+    </message>
+    <message>
+        <source>the report was changed after it was signed; write it again, then sign that</source>
+        <translation>le rapport a été changé après signature ; réécrivez-le, puis signez celui-là</translation>
+    </message>
+    <message>
+        <source>the resistance is {1} Pa/(m3/s)^2; it must be a number of 0 or more, correct it or close the link</source>
+        <translation>la résistance est {1} Pa/(m3/s)^2 ; ce doit être un nombre de 0 ou plus, corrigez-la ou fermez le lien</translation>
+    </message>
+    <message>
+        <source>the row at {1} has no impeller diameter; give one on every row of a family of curves or on none</source>
+        <translation>la ligne à {1} n’a pas de diamètre de roue ; donnez-en un à chaque ligne d’une famille de courbes ou à aucune</translation>
+    </message>
+    <message>
+        <source>the row corrects row {1} of its round, which has {2} in this table; give the number of another one</source>
+        <translation>la ligne corrige la ligne {1} de son passage, qui a {2} dans cette table ; donnez le numéro d’une autre</translation>
+    </message>
+    <message>
+        <source>the row has neither setting, dp, flow nor a note; give what was read or take the row out</source>
+        <translation>la ligne n’a ni réglage, ni Δp, ni débit, ni note ; donnez ce qui a été lu ou retirez-la</translation>
+    </message>
+    <message>
+        <source>the row has no reading at all; give what was read or take the row out</source>
+        <translation>la ligne n’a aucune mesure ; donnez ce qui a été lu ou retirez-la</translation>
+    </message>
+    <message>
+        <source>the row has {1} cells and the header {2}; put a text that has a separator into quotation marks</source>
+        <translation>la ligne a {1} cellules et l’en-tête {2} ; mettez entre guillemets un texte contenant un séparateur</translation>
+    </message>
+    <message>
+        <source>the row names no round; give its number, 1 is the survey</source>
+        <translation>la ligne ne nomme aucun passage ; donnez son numéro, 1 est le relevé</translation>
+    </message>
+    <message>
+        <source>the row needs one coefficient; give it in the column Cv or Kv, not in both</source>
+        <translation>la ligne demande un coefficient ; donnez-le dans la colonne Cv ou Kv, pas les deux</translation>
+    </message>
+    <message>
+        <source>the sensor reads {1} with the pumps off, more than its accuracy of {2}; have it zeroed before the set-point is taken from it</source>
+        <translation>le capteur lit {1} pompes arrêtées, plus que sa précision de {2} ; faites refaire son zéro avant d’en tirer la consigne</translation>
+    </message>
+    <message>
+        <source>the sensor was not read with the pumps off; stop the pumps, read it and enter the value</source>
+        <translation>le capteur n’a pas été lu pompes arrêtées ; arrêtez les pompes, lisez-le et saisissez la valeur</translation>
+    </message>
+    <message>
+        <source>the set flow is {1} m3/s; it must be a number of 0 or more</source>
+        <translation>le débit réglé est {1} m3/s ; ce doit être un nombre de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>the set-point follows the flow, but the flow at which it was found is not entered; enter it</source>
+        <translation>la consigne suit le débit, mais le débit où elle a été trouvée n’est pas saisi ; saisissez-le</translation>
+    </message>
+    <message>
+        <source>the set-point of {1} is {2} % of what the index circuit needs at design flow, above 110 %; lower it</source>
+        <translation>la consigne de {1} est {2} % de ce que demande le circuit défavorisé au débit nominal, au-dessus de 110 % ; baissez-la</translation>
+    </message>
+    <message>
+        <source>the setting needed, {1}, is below {2}, where tables and marks are not reliable; set it by the dp, or fit a smaller valve</source>
+        <translation>le réglage nécessaire, {1}, est sous {2}, où tables et repères ne sont pas fiables ; réglez-le par la Δp, ou posez une vanne plus petite</translation>
+    </message>
+    <message>
+        <source>the signature does not fit the certificate of {1}; do not rely on this file, ask for it again</source>
+        <translation>la signature ne va pas avec le certificat de {1} ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+    </message>
+    <message>
+        <source>the signature is not written as it must be ({1}); do not rely on this file, ask for it again</source>
+        <translation>la signature n’est pas écrite comme il faut ({1}) ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+    </message>
+    <message>
+        <source>the signed report could not be written; choose a place with room that can be written</source>
+        <translation>le rapport signé n’a pu être écrit ; choisissez un lieu accessible en écriture avec de la place</translation>
+    </message>
+    <message>
+        <source>the signed report there belongs to another workbook; give the report another name</source>
+        <translation>le rapport signé qui s’y trouve est d’un autre classeur ; donnez un autre nom au rapport</translation>
+    </message>
+    <message>
+        <source>the signed report there does not verify ({1}); keep it aside and sign a new report under another name</source>
+        <translation>le rapport signé qui s’y trouve ne passe pas la vérification ({1}) ; mettez-le de côté et signez un nouveau rapport sous un autre nom</translation>
+    </message>
+    <message>
+        <source>the slip is chosen: nothing better was read</source>
+        <translation>le glissement est retenu : rien de mieux n’a été lu</translation>
+    </message>
+    <message>
+        <source>the speed was not read, so the curve is taken at rated speed; read it</source>
+        <translation>la vitesse n’a pas été lue, la courbe est donc prise à vitesse nominale ; lisez-la</translation>
+    </message>
+    <message>
+        <source>the speed would be {1} % of rated, below the least of {2} %; trim or throttle instead, or ask the maker</source>
+        <translation>la vitesse serait {1} % du nominal, sous le minimum de {2} % ; rognez ou étranglez plutôt, ou demandez au fabricant</translation>
+    </message>
+    <message>
+        <source>the standard uncertainty of this reading is {1} of its value; it must be above 0, state the instrument&apos;s accuracy</source>
+        <translation>l’incertitude-type de cette mesure est {1} de sa valeur ; elle doit dépasser 0, donnez la précision de l’instrument</translation>
+    </message>
+    <message>
+        <source>the static lift is {1} Pa; give a number</source>
+        <translation>la hauteur statique est {1} Pa ; donnez un nombre</translation>
+    </message>
+    <message>
+        <source>the straight pipe before and behind the device is not recorded; it needs {1} and {2} diameters, look and enter it</source>
+        <translation>le tube droit en amont et en aval de l’organe n’est pas noté ; il en faut {1} et {2} diamètres, regardez et saisissez-le</translation>
+    </message>
+    <message>
+        <source>the sum of minor loss coefficients is {1}; it must not be below 0</source>
+        <translation>la somme des coefficients de pertes singulières est {1} ; elle ne peut être sous 0</translation>
+    </message>
+    <message>
+        <source>the table cannot be written; check room and permissions there</source>
+        <translation>la table ne peut être écrite ; vérifiez-y place et droits</translation>
+    </message>
+    <message>
+        <source>the table has no branches; give at least one row</source>
+        <translation>la table n’a pas de branches ; donnez au moins une ligne</translation>
+    </message>
+    <message>
+        <source>the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)</source>
+        <translation>le tableau de conseil n’a pas de place ici ; agrandissez la fenêtre ou réduisez le texte (Ctrl+-)</translation>
+    </message>
+    <message>
+        <source>the tables of the file are not those of a workbook ({1}); keep it as it is and open a copy from before</source>
+        <translation>les tables du fichier ne sont pas celles d’un classeur ({1}) ; gardez-le tel quel et ouvrez une copie antérieure</translation>
+    </message>
+    <message>
+        <source>the tables of this job are in {1}; open them with any spreadsheet</source>
+        <translation>les tableaux de ce chantier sont dans {1} ; ouvrez-les avec un tableur</translation>
+    </message>
+    <message>
+        <source>the tag &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
+        <translation>le repère « {1} » n’est pas parmi les branches ; vouliez-vous « {2} » ?</translation>
+    </message>
+    <message>
+        <source>the tag &quot;{1}&quot; stands already in row {2}; give every one its own</source>
+        <translation>le repère « {1} » figure déjà à la ligne {2} ; donnez à chacun le sien</translation>
+    </message>
+    <message>
+        <source>the tag {1} is taken; type another</source>
+        <translation>le repère {1} est pris ; tapez-en un autre</translation>
+    </message>
+    <message>
+        <source>the text has more than {1} characters; shorten it</source>
+        <translation>le texte dépasse {1} caractères ; raccourcissez-le</translation>
+    </message>
+    <message>
+        <source>the text is not UTF-8; save the file as &quot;CSV UTF-8&quot;</source>
+        <translation>le texte n’est pas en UTF-8 ; enregistrez le fichier en « CSV UTF-8 »</translation>
+    </message>
+    <message>
+        <source>the three-way valve stands at {1}; its position must lie between 0 and 1</source>
+        <translation>la vanne trois voies est à {1} ; sa position doit être entre 0 et 1</translation>
+    </message>
+    <message>
+        <source>the unit is missing; write one of {1} in brackets</source>
+        <translation>l’unité manque ; écrivez l’une de {1} entre crochets</translation>
+    </message>
+    <message>
+        <source>the valve &quot;{1}&quot; has a range of dp and no table, which only a limiter or a picv can do with; give its table in valves.csv or correct the kind</source>
+        <translation>la vanne « {1} » a une plage de Δp et pas de table, ce qui ne va qu’à un limiteur ou une PICV ; donnez sa table dans valves.csv ou corrigez le type</translation>
+    </message>
+    <message>
+        <source>the valve &quot;{1}&quot; of size &quot;{2}&quot; is not in valves.csv; did you mean &quot;{3}&quot;?</source>
+        <translation>la vanne « {1} » de taille « {2} » n’est pas dans valves.csv ; vouliez-vous « {3} » ?</translation>
+    </message>
+    <message>
+        <source>the valve of {1} was moved after the reference was read; read the reference again</source>
+        <translation>la vanne de {1} a bougé après la mesure de la référence ; remesurez la référence</translation>
+    </message>
+    <message>
+        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read, and {5} more after it; read again to judge by it</source>
+        <translation>la vanne de {1} est passée de {2} à {3} au passage {4}, après cette mesure, et {5} autres ensuite ; remesurez pour en juger</translation>
+    </message>
+    <message>
+        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read; read again to judge by it</source>
+        <translation>la vanne de {1} est passée de {2} à {3} au passage {4}, après cette mesure ; remesurez pour en juger</translation>
+    </message>
+    <message>
+        <source>the valve table has {1} point(s); give at least two, the highest being fully open</source>
+        <translation>la table de vanne a {1} point(s) ; donnez-en au moins deux, le plus haut étant ouverte en grand</translation>
+    </message>
+    <message>
+        <source>the valve takes so little here that its side hardly matters for air; what counts is straight pipe</source>
+        <translation>la vanne prend si peu ici que son côté importe peu pour l’air ; ce qui compte est le tube droit</translation>
+    </message>
+    <message>
+        <source>the viscosity is {1} m2/s; it must be above 0</source>
+        <translation>la viscosité est {1} m2/s ; elle doit dépasser 0</translation>
+    </message>
+    <message>
+        <source>the voltage is {1} % of the plate&apos;s; motors are made for 90 to 110 %, have the supply checked</source>
+        <translation>la tension est {1} % de la plaque ; les moteurs sont faits pour 90 à 110 %, faites contrôler l’alimentation</translation>
+    </message>
+    <message>
+        <source>the voltages of the phases differ by {1} % of their mean, more than {2} %; have the supply checked by a licensed electrician before the pump runs on</source>
+        <translation>les tensions des phases diffèrent de {1} % de leur moyenne, plus de {2} % ; faites contrôler l’alimentation par un électricien habilité avant que la pompe continue</translation>
+    </message>
+    <message>
+        <source>the water is {1}: gauges and vents scald, and a shut pump boils soon; have the permission of whoever runs the plant</source>
+        <translation>l’eau est à {1} : manomètres et purgeurs brûlent, et une pompe fermée bout vite ; ayez l’accord de l’exploitant</translation>
+    </message>
+    <message>
+        <source>the way with no-load amps is chosen: no power factor was measured, and it follows the load down</source>
+        <translation>la voie à intensité à vide est retenue : aucun facteur de puissance mesuré, et elle suit la charge vers le bas</translation>
+    </message>
+    <message>
+        <source>the witness round confirms {1} of {2} terminals</source>
+        <translation>le passage témoin confirme {1} terminaux sur {2}</translation>
+    </message>
+    <message>
+        <source>the witness round found {1} of {2} terminals more than 10 % off; read all again, or give the reason</source>
+        <translation>le passage témoin trouve {1} terminaux sur {2} à plus de 10 % ; remesurez tout, ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>the workbook was changed after that report was signed; sign a new report under another name</source>
+        <translation>le classeur a été changé après la signature de ce rapport ; signez un nouveau rapport sous un autre nom</translation>
+    </message>
+    <message>
+        <source>the {1} has signed already; a signed report is not signed over, write a new one</source>
+        <translation>« {1} » a déjà signé ; un rapport signé ne se resigne pas, écrivez-en un nouveau</translation>
+    </message>
+    <message>
+        <source>there is a branch with this tag already; give the new one another tag</source>
+        <translation>il y a déjà une branche à ce repère ; donnez un autre repère à la nouvelle</translation>
+    </message>
+    <message>
+        <source>there is a round {1} already; give this one another number</source>
+        <translation>il y a déjà un passage {1} ; donnez un autre numéro à celui-ci</translation>
+    </message>
+    <message>
+        <source>there is neither readings.csv nor pump_readings.csv with rows; put one into the folder</source>
+        <translation>ni readings.csv ni pump_readings.csv avec des lignes ; mettez-en un dans le dossier</translation>
+    </message>
+    <message>
+        <source>there is no action that can be taken back; go on with the work</source>
+        <translation>aucune action ne peut être annulée ; continuez le travail</translation>
+    </message>
+    <message>
+        <source>there is no plain file &quot;{1}&quot; in the folder attachments; put it there or take the row out</source>
+        <translation>aucun fichier simple « {1} » dans le dossier attachments ; mettez-le là ou retirez la ligne</translation>
+    </message>
+    <message>
+        <source>there is no reading to learn from; enter at least one dp at a valve</source>
+        <translation>aucune mesure dont apprendre ; saisissez au moins une Δp à une vanne</translation>
+    </message>
+    <message>
+        <source>there is no round of readings yet; open one</source>
+        <translation>aucun passage de mesures encore ; ouvrez-en un</translation>
+    </message>
+    <message>
+        <source>there is no such file; check its name and folder</source>
+        <translation>ce fichier n’existe pas ; vérifiez son nom et son dossier</translation>
+    </message>
+    <message>
+        <source>there is no such folder; give the folder that holds job.csv and the other tables</source>
+        <translation>ce dossier n’existe pas ; donnez celui qui contient job.csv et les autres tables</translation>
+    </message>
+    <message>
+        <source>this branch feeds others; choose a terminal for the profile of a circuit</source>
+        <translation>cette branche en alimente d’autres ; choisissez un terminal pour le profil d’un circuit</translation>
+    </message>
+    <message>
+        <source>this branch has no usable valve table, a dp gives no flow here; add the table or store a flow</source>
+        <translation>cette branche n’a pas de table de vanne utilisable, une Δp n’y donne pas de débit ; ajoutez la table ou enregistrez un débit</translation>
+    </message>
+    <message>
+        <source>this branch has no valve with a table; it cannot be adjusted here</source>
+        <translation>cette branche n’a pas de vanne à table ; elle ne peut être réglée ici</translation>
+    </message>
+    <message>
+        <source>this branch has no valve, so there is no setting; store a reading without one</source>
+        <translation>cette branche n’a pas de vanne, donc pas de réglage ; enregistrez une mesure sans</translation>
+    </message>
+    <message>
+        <source>this branch has readings, which stay for the record, so it is not taken out of this job; make a new workbook for the changed building</source>
+        <translation>cette branche a des mesures, gardées pour mémoire, elle n’est donc pas ôtée de ce chantier ; créez un nouveau classeur pour le bâtiment modifié</translation>
+    </message>
+    <message>
+        <source>this branch is fed through itself: {1}; correct one parent, the first is fed at the pump</source>
+        <translation>cette branche s’alimente elle-même : {1} ; corrigez un parent, la première est alimentée à la pompe</translation>
+    </message>
+    <message>
+        <source>this branch is marked as not balanced without a reason; write the reason</source>
+        <translation>cette branche est marquée non équilibrée sans motif ; écrivez le motif</translation>
+    </message>
+    <message>
+        <source>this branch would be fed from itself by way of its parents; choose another parent</source>
+        <translation>cette branche s’alimenterait elle-même par ses parents ; choisissez un autre parent</translation>
+    </message>
+    <message>
+        <source>this circuit shares its flow with {1} other(s) and has no balancing device; put one on its return, or say why it is not balanced</source>
+        <translation>ce circuit partage son débit avec {1} autre(s) et n’a pas d’organe d’équilibrage ; posez-en un à son retour, ou dites pourquoi il n’est pas équilibré</translation>
+    </message>
+    <message>
+        <source>this conflict is not in the job any more; look at the list again</source>
+        <translation>ce conflit n’est plus dans le chantier ; revoyez la liste</translation>
+    </message>
+    <message>
+        <source>this is a positive displacement pump: running it shut bursts it or its pipe; do not make a shutoff test</source>
+        <translation>c’est une pompe volumétrique : tourner fermée l’éclate ou éclate son tuyau ; ne faites pas d’essai à débit nul</translation>
+    </message>
+    <message>
+        <source>this is no PKCS#12 key file; choose a file that ends in .p12 or .pfx</source>
+        <translation>ce n’est pas un fichier de clé PKCS#12 ; choisissez un fichier en .p12 ou .pfx</translation>
+    </message>
+    <message>
+        <source>this is not a copy of the open workbook: their journals have no record in common; choose the file that the other laptop worked in</source>
+        <translation>ce n’est pas une copie du classeur ouvert : leurs journaux n’ont aucun enregistrement commun ; choisissez le fichier de l’autre portable</translation>
+    </message>
+    <message>
+        <source>this is not a workbook; choose a file that was made as one</source>
+        <translation>ce n’est pas un classeur ; choisissez un fichier créé comme tel</translation>
+    </message>
+    <message>
+        <source>this job has no valve &quot;{1}&quot;; type one of {2}, or nothing</source>
+        <translation>ce chantier n’a pas de vanne « {1} » ; tapez l’une de {2}, ou rien</translation>
+    </message>
+    <message>
+        <source>this job was opened for reading only, so nothing was stored; open it for changes first</source>
+        <translation>ce chantier a été ouvert en lecture seule, rien n’a donc été enregistré ; ouvrez-le d’abord en modification</translation>
+    </message>
+    <message>
+        <source>this pump alone keeps water moving through a chiller or boiler; do not make a shutoff test unless whoever runs the plant has shut that down and agrees</source>
+        <translation>cette pompe seule fait circuler l’eau dans un groupe froid ou une chaudière ; pas d’essai à débit nul, sauf si l’exploitant l’a arrêté et donne son accord</translation>
+    </message>
+    <message>
+        <source>this reading was marked doubtful by hand; read again or give the reason</source>
+        <translation>cette mesure a été marquée douteuse à la main ; remesurez ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>this terminal is fully open and takes less of design than the index circuit; match the groups again so that the index is proved</source>
+        <translation>ce terminal est ouvert en grand et prend moins du nominal que le circuit défavorisé ; réglez de nouveau les groupes pour prouver le défavorisé</translation>
+    </message>
+    <message>
+        <source>this valve has no reading in this round; read it first</source>
+        <translation>cette vanne n’a pas de mesure à ce passage ; mesurez-la d’abord</translation>
+    </message>
+    <message>
+        <source>this valve is on the index circuit and stands at {1}, not fully open at {2}; open it and match the others to it</source>
+        <translation>cette vanne est sur le circuit défavorisé et se trouve à {1}, pas ouverte en grand à {2} ; ouvrez-la et réglez les autres sur elle</translation>
+    </message>
+    <message>
+        <source>this valve is the reference of its group; read it as a try, or find another valve</source>
+        <translation>cette vanne est la référence de son groupe ; mesurez-la comme essai, ou trouvez une autre vanne</translation>
+    </message>
+    <message>
+        <source>this valve stands before the unit, where it lowers the pressure in it: air comes out there, and makes noise and false readings; move it to the return side, or vent at the unit</source>
+        <translation>cette vanne est avant l’unité, où elle baisse la pression : l’air en sort, fait du bruit et fausse les mesures ; déplacez-la au retour, ou purgez à l’unité</translation>
+    </message>
+    <message>
+        <source>this workbook can only be read here; save a copy and work in that</source>
+        <translation>ce classeur ne peut être que lu ici ; enregistrez une copie et travaillez-y</translation>
+    </message>
+    <message>
+        <source>this would answer an answer; answer the first comment instead</source>
+        <translation>ce serait répondre à une réponse ; répondez plutôt au premier commentaire</translation>
+    </message>
+    <message>
+        <source>throttling takes {1} more than a reduced pump would, above the limit of {2}; trim the impeller or slow the pump, and open its valve</source>
+        <translation>étrangler prend {1} de plus qu’une pompe réduite, au-dessus de la limite de {2} ; rognez la roue ou ralentissez la pompe, et ouvrez sa vanne</translation>
+    </message>
+    <message>
+        <source>throttling takes {1} more than a reduced pump would, not above the limit of {2}: the throttle may stay; write down its position</source>
+        <translation>étrangler prend {1} de plus qu’une pompe réduite, sans dépasser la limite de {2} : l’étranglement peut rester ; notez sa position</translation>
+    </message>
+    <message>
+        <source>too weak at full speed; see below</source>
+        <translation>trop faible à pleine vitesse ; voir ci-dessous</translation>
+    </message>
+    <message>
+        <source>trusted: its chain leads to a certificate you gave</source>
+        <translation>de confiance : sa chaîne mène à un certificat que vous avez donné</translation>
+    </message>
+    <message>
+        <source>two gauges were read but their heights are not known, so no correction for height is made; enter the heights, or read both taps with one gauge</source>
+        <translation>deux manomètres ont été lus mais leurs niveaux sont inconnus, aucune correction de niveau n’est donc faite ; saisissez-les, ou lisez les deux prises avec un seul manomètre</translation>
+    </message>
+    <message>
+        <source>unchanged, the whole file</source>
+        <translation>inchangé, tout le fichier</translation>
+    </message>
+    <message>
+        <source>unchanged, up to this signature</source>
+        <translation>inchangé, jusqu’à cette signature</translation>
+    </message>
+    <message>
+        <source>under the readable minimum, so that the flow is only a range: {1} ({2}); read them another way</source>
+        <translation>sous le minimum lisible, le débit n’étant qu’une plage : {1} ({2}) ; mesurez-les autrement</translation>
+    </message>
+    <message>
+        <source>values to choose between after merging: {1}; choose, File, Merge</source>
+        <translation>valeurs à choisir après fusion : {1} ; choisissez, Fichier, Fusionner</translation>
+    </message>
+    <message>
+        <source>volts, amps and power factor are chosen: the input power was not metered</source>
+        <translation>tension, intensité et facteur de puissance sont retenus : la puissance absorbée n’a pas été mesurée</translation>
+    </message>
+    <message>
+        <source>waiting for review</source>
+        <translation>en attente de revue</translation>
+    </message>
+    <message>
+        <source>waiting for signature</source>
+        <translation>en attente de signature</translation>
+    </message>
+    <message>
+        <source>what is known beforehand of factor {1} is no number; correct its design loss</source>
+        <translation>ce qu’on sait d’avance du facteur {1} n’est pas un nombre ; corrigez sa perte nominale</translation>
+    </message>
+    <message>
+        <source>what was read here does not fit the other readings and is left out; read it again</source>
+        <translation>ce qui a été lu ici ne colle pas aux autres mesures et est écarté ; remesurez</translation>
+    </message>
+    <message>
+        <source>what was signed has been changed since; do not rely on this file, ask for it again</source>
+        <translation>ce qui fut signé a été changé depuis ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+    </message>
+    <message>
+        <source>windows that are open keep their words; start Waterwright again to see it in {1}</source>
+        <translation>les fenêtres ouvertes gardent leurs mots ; relancez Waterwright pour le voir en {1}</translation>
+    </message>
+    <message>
+        <source>with everything open it takes {1} % of design flow; verify its setting, its valve table, air and strainer before adjusting</source>
+        <translation>tout ouvert, elle prend {1} % du débit nominal ; vérifiez réglage, table de vanne, air et filtre avant de régler</translation>
+    </message>
+    <message>
+        <source>with its corrections the head is {1}; check the gauge heights and the zero reading</source>
+        <translation>avec ses corrections la hauteur est {1} ; vérifiez les niveaux des manomètres et le zéro</translation>
+    </message>
+    <message>
+        <source>with the pump off the gauges differ by {1} after correction for height; use one gauge for both taps, or have them calibrated</source>
+        <translation>pompe arrêtée, les manomètres diffèrent de {1} après correction de niveau ; prenez un manomètre pour les deux prises, ou faites-les étalonner</translation>
+    </message>
+    <message>
+        <source>with the pumps off the highest point stands at {1}, below the {2} that keep air out; raise the fill pressure, within what vessel and relief valve allow</source>
+        <translation>pompes arrêtées, le point le plus haut est à {1}, sous les {2} qui tiennent l’air dehors ; montez la pression de remplissage, dans ce que permettent vase et soupape</translation>
+    </message>
+    <message>
+        <source>with the valve behind the unit its water stands {1} higher and holds {2} mL/L more air; keep the valve on the return side</source>
+        <translation>avec la vanne après l’unité, son eau est {1} plus haut et retient {2} mL/L d’air de plus ; gardez la vanne au retour</translation>
+    </message>
+    <message>
+        <source>with {1} terminals the readings are not compared with a learned loop here; use advise for that</source>
+        <translation>avec {1} terminaux les mesures ne sont pas comparées ici à une boucle apprise ; utilisez advise pour cela</translation>
+    </message>
+    <message>
+        <source>{1} % by mass is outside the range of {2}, {3} to {4} %; correct the concentration</source>
+        <translation>{1} % en masse est hors de la plage de {2}, {3} à {4} % ; corrigez la concentration</translation>
+    </message>
+    <message>
+        <source>{1} % of design flow in the last round</source>
+        <translation>{1} % du débit nominal au dernier passage</translation>
+    </message>
+    <message>
+        <source>{1} (clock of the signing computer)</source>
+        <translation>{1} (horloge de l’ordinateur signataire)</translation>
+    </message>
+    <message>
+        <source>{1} (self-made certificate)</source>
+        <translation>{1} (certificat autosigné)</translation>
+    </message>
+    <message>
+        <source>{1} C is outside 0 to 150 C, where the solubility of air is computed; correct the temperature</source>
+        <translation>{1} C est hors de 0 à 150 C, où la solubilité de l’air est calculée ; corrigez la température</translation>
+    </message>
+    <message>
+        <source>{1} across a shut valve is not above zero; check hoses and valves and read again</source>
+        <translation>{1} à une vanne fermée n’est pas au-dessus de zéro ; vérifiez flexibles et vannes et remesurez</translation>
+    </message>
+    <message>
+        <source>{1} across the valve is above {2}, it may be noisy or cavitate; lower the pump&apos;s head or throttle elsewhere too</source>
+        <translation>{1} à la vanne dépasse {2}, elle peut être bruyante ou caviter ; baissez la hauteur de la pompe ou étranglez aussi ailleurs</translation>
+    </message>
+    <message>
+        <source>{1} actions of {2} were taken over, {3} values are left to decide; undo takes all back at once</source>
+        <translation>{1} actions de {2} ont été reprises, {3} valeurs restent à décider ; annuler reprend tout d’un coup</translation>
+    </message>
+    <message>
+        <source>{1} answered: &quot;{2}&quot;</source>
+        <translation>{1} a répondu : « {2} »</translation>
+    </message>
+    <message>
+        <source>{1} asks: &quot;{2}&quot;; correct the reading, or answer on the place Review (Alt+6)</source>
+        <translation>{1} demande : « {2} » ; corrigez la mesure, ou répondez dans Revue (Alt+6)</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}</source>
+        <translation>{1} au débit nominal de {2}</translation>
+    </message>
+    <message>
+        <source>{1} at the motor is {2} % off its plate&apos;s {3}; have the supply checked</source>
+        <translation>{1} au moteur est à {2} % des {3} de la plaque ; faites contrôler l’alimentation</translation>
+    </message>
+    <message>
+        <source>{1} at the unit with the valve on the return, {2} on the supply</source>
+        <translation>{1} à l’unité, vanne au retour, {2} à l’aller</translation>
+    </message>
+    <message>
+        <source>{1} at the unit with the valve on the return, {2} on the supply; its water holds {3} and {4} mL/L of air</source>
+        <translation>{1} à l’unité, vanne au retour, {2} à l’aller ; son eau retient {3} et {4} mL/L d’air</translation>
+    </message>
+    <message>
+        <source>{1} at {2} of {3}, and every valve on its path fully open</source>
+        <translation>{1} à {2} sur {3}, et chaque vanne de son chemin ouverte en grand</translation>
+    </message>
+    <message>
+        <source>{1} at {2} of {3}, but not fully open on its path: {4}</source>
+        <translation>{1} à {2} sur {3}, mais pas ouvert en grand sur son chemin : {4}</translation>
+    </message>
+    <message>
+        <source>{1} branches, of these {2} terminals; index circuit: {3}.</source>
+        <translation>{1} branches, dont {2} terminaux ; circuit défavorisé : {3}.</translation>
+    </message>
+    <message>
+        <source>{1} by the signer&apos;s clock</source>
+        <translation>{1} à l’horloge du signataire</translation>
+    </message>
+    <message>
+        <source>{1} could not be read; choose a file that is there</source>
+        <translation>{1} n’a pu être lu ; choisissez un fichier présent</translation>
+    </message>
+    <message>
+        <source>{1} files are kept in the workbook; the pictures among them follow.</source>
+        <translation>{1} fichiers sont gardés dans le classeur ; les images parmi eux suivent.</translation>
+    </message>
+    <message>
+        <source>{1} has no dp in this round</source>
+        <translation>{1} n’a pas de Δp à ce passage</translation>
+    </message>
+    <message>
+        <source>{1} has no valve to be read; read its neighbours</source>
+        <translation>{1} n’a pas de vanne à mesurer ; mesurez ses voisines</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); read it again</source>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; remesurez</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); setting {5} instead of {6} would explain it, look at the handle and read it again</source>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; un réglage {5} au lieu de {6} l’expliquerait, regardez la poignée et remesurez</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the hoses are probably reversed, swap them and read it again</source>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; les flexibles sont sans doute inversés, échangez-les et remesurez</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the same digits in {5} would, correct the unit or read it again</source>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; les mêmes chiffres en {5} iraient, corrigez l’unité ou remesurez</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); valve {5} instead of {6} would explain it, look at the valve&apos;s size and read it again</source>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; une vanne {5} au lieu de {6} l’expliquerait, regardez la taille de la vanne et remesurez</translation>
+    </message>
+    <message>
+        <source>{1} in round {2} stands out, {3} was expected (z {4}); read it again before anything rests on it, one round alone cannot tell a wrong reading from an obstruction</source>
+        <translation>{1} au passage {2} détonne, {3} était attendu (z {4}) ; remesurez avant de vous y fier, un seul passage ne distingue pas une fausse mesure d’une obstruction</translation>
+    </message>
+    <message>
+        <source>{1} is before a reading of round {2} ({3}); correct the date or the round</source>
+        <translation>{1} précède une mesure du passage {2} ({3}) ; corrigez la date ou le passage</translation>
+    </message>
+    <message>
+        <source>{1} is before the row above it in its round ({2}); correct the time or put the rows in order</source>
+        <translation>{1} précède la ligne du dessus dans son passage ({2}) ; corrigez l’heure ou ordonnez les lignes</translation>
+    </message>
+    <message>
+        <source>{1} is below the freezing point {2} of this mixture; correct temperature or concentration</source>
+        <translation>{1} est sous le point de congélation {2} de ce mélange ; corrigez température ou concentration</translation>
+    </message>
+    <message>
+        <source>{1} is below zero, the hoses are probably reversed; swap them and read again, or store {2}</source>
+        <translation>{1} est sous zéro, les flexibles sont sans doute inversés ; échangez-les et remesurez, ou enregistrez {2}</translation>
+    </message>
+    <message>
+        <source>{1} is below zero; a loss is zero or more</source>
+        <translation>{1} est sous zéro ; une perte est zéro ou plus</translation>
+    </message>
+    <message>
+        <source>{1} is below zero; type zero or more, or nothing</source>
+        <translation>{1} est sous zéro ; tapez zéro ou plus, ou rien</translation>
+    </message>
+    <message>
+        <source>{1} is far from the expected {2}, in {3} it would be {4}; correct the unit, read again or give the reason</source>
+        <translation>{1} est loin des {2} attendus, en {3} ce serait {4} ; corrigez l’unité, remesurez ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>{1} is far from {2} read at the same setting in round {3}; read again or give the reason</source>
+        <translation>{1} est loin de {2} lu au même réglage au passage {3} ; remesurez ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>{1} is far from {2} that the design flow needs at this setting; read again or give the reason</source>
+        <translation>{1} est loin des {2} que demande le débit nominal à ce réglage ; remesurez ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>{1} is fed by this branch itself; choose a branch nearer the pump</source>
+        <translation>{1} est alimenté par cette branche même ; choisissez une branche plus près de la pompe</translation>
+    </message>
+    <message>
+        <source>{1} is in table {2} but not in the journal; another program put it there, do not trust it</source>
+        <translation>{1} est dans la table {2} mais pas au journal ; un autre programme l’y a mis, ne vous y fiez pas</translation>
+    </message>
+    <message>
+        <source>{1} is in the journal but not in table {2}; another program removed it, open a copy from before</source>
+        <translation>{1} est au journal mais pas dans la table {2} ; un autre programme l’a ôté, ouvrez une copie antérieure</translation>
+    </message>
+    <message>
+        <source>{1} is negative; this value must be {2}, correct it</source>
+        <translation>{1} est négatif ; cette valeur doit être {2}, corrigez-la</translation>
+    </message>
+    <message>
+        <source>{1} is no height of a building above the sea; type one within -500 and 6000 m</source>
+        <translation>{1} n’est pas l’altitude d’un bâtiment ; tapez-en une entre -500 et 6000 m</translation>
+    </message>
+    <message>
+        <source>{1} is not a number that a deficiency can have; give one that is free, from 1</source>
+        <translation>{1} n’est pas un numéro de réserve possible ; donnez-en un libre, à partir de 1</translation>
+    </message>
+    <message>
+        <source>{1} is not above zero; type a value above zero</source>
+        <translation>{1} n’est pas au-dessus de zéro ; tapez une valeur au-dessus de zéro</translation>
+    </message>
+    <message>
+        <source>{1} is not after the calibration of {2}; correct one of the dates</source>
+        <translation>{1} n’est pas après l’étalonnage du {2} ; corrigez l’une des dates</translation>
+    </message>
+    <message>
+        <source>{1} is not below zero; type the lower limit as -10</source>
+        <translation>{1} n’est pas sous zéro ; tapez la limite basse comme -10</translation>
+    </message>
+    <message>
+        <source>{1} is not on the scale, {2} to {3}; type what the handle shows</source>
+        <translation>{1} n’est pas sur l’échelle, {2} à {3} ; tapez ce que montre la poignée</translation>
+    </message>
+    <message>
+        <source>{1} is not on this valve&apos;s scale, {2} to {3}, and is not stored; correct the setting</source>
+        <translation>{1} n’est pas sur l’échelle de cette vanne, {2} à {3}, et n’est pas enregistré ; corrigez le réglage</translation>
+    </message>
+    <message>
+        <source>{1} is off the valve&apos;s scale, {2} to {3}; correct the setting or the valve</source>
+        <translation>{1} est hors de l’échelle de la vanne, {2} à {3} ; corrigez le réglage ou la vanne</translation>
+    </message>
+    <message>
+        <source>{1} is off this valve&apos;s scale, {2} to {3}; correct the setting</source>
+        <translation>{1} est hors de l’échelle de cette vanne, {2} à {3} ; corrigez le réglage</translation>
+    </message>
+    <message>
+        <source>{1} is out of reason; type a value within {2} %</source>
+        <translation>{1} est déraisonnable ; tapez une valeur à moins de {2} %</translation>
+    </message>
+    <message>
+        <source>{1} is outside the range of {2}, {3} to {4}; correct the temperature</source>
+        <translation>{1} est hors de la plage de {2}, {3} à {4} ; corrigez la température</translation>
+    </message>
+    <message>
+        <source>{1} is outside this valve&apos;s scale, {2} to {3}; type what the handle shows</source>
+        <translation>{1} est hors de l’échelle de cette vanne, {2} à {3} ; tapez ce que montre la poignée</translation>
+    </message>
+    <message>
+        <source>{1} is outside {2} to {3}; correct it</source>
+        <translation>{1} est hors de {2} à {3} ; corrigez-le</translation>
+    </message>
+    <message>
+        <source>{1} is too large to be true; check digits and unit</source>
+        <translation>{1} est trop grand pour être vrai ; vérifiez chiffres et unité</translation>
+    </message>
+    <message>
+        <source>{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the valve further to read, take another instrument or give the reason</source>
+        <translation>{1} est sous le minimum lisible de {2}, on sait seulement le débit entre {3} et {4} ; fermez davantage la vanne pour lire, prenez un autre instrument ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>{1} is {2} % of the range {3} of instrument {4}; read between 10 and 95 % of it with another instrument</source>
+        <translation>{1} est {2} % de la plage {3} de l’instrument {4} ; mesurez entre 10 et 95 % avec un autre instrument</translation>
+    </message>
+    <message>
+        <source>{1} items of round {2} are open, the first is {3}; give each a reading or a reason</source>
+        <translation>{1} points du passage {2} sont ouverts, le premier est {3} ; donnez à chacun une mesure ou un motif</translation>
+    </message>
+    <message>
+        <source>{1} lies on the index circuit and its valve stands at {2} of {3}; open it fully and match the others to it</source>
+        <translation>{1} est sur le circuit défavorisé et sa vanne est à {2} sur {3} ; ouvrez-la en grand et réglez les autres sur elle</translation>
+    </message>
+    <message>
+        <source>{1} of {2} dps are digit for digit those of round {3}; check that they were read and not copied</source>
+        <translation>{1} Δp sur {2} sont chiffre pour chiffre celles du passage {3} ; vérifiez qu’elles ont été lues et non copiées</translation>
+    </message>
+    <message>
+        <source>{1} of {2} dps read the same {3}; check that they were read and not copied</source>
+        <translation>{1} Δp sur {2} donnent la même valeur {3} ; vérifiez qu’elles ont été lues et non copiées</translation>
+    </message>
+    <message>
+        <source>{1} of {2} flows equal their design flow to a tenth of a percent; check that they were read and not copied</source>
+        <translation>{1} débits sur {2} égalent leur débit nominal à un dixième de pour cent ; vérifiez qu’ils ont été lus et non copiés</translation>
+    </message>
+    <message>
+        <source>{1} of {2} lines that must hold are done or do not apply.</source>
+        <translation>{1} lignes exigées sur {2} sont faites ou sans objet.</translation>
+    </message>
+    <message>
+        <source>{1} of {2} terminals have neither a reading nor a reason; read them or say why not</source>
+        <translation>{1} terminaux sur {2} n’ont ni mesure ni motif ; mesurez-les ou dites pourquoi non</translation>
+    </message>
+    <message>
+        <source>{1} of {2} terminals on share (of target within 100 ± {3} %)</source>
+        <translation>{1} terminaux sur {2} à leur part (de la cible à 100 ± {3} %)</translation>
+    </message>
+    <message>
+        <source>{1} on record, of these open: {2}.</source>
+        <translation>{1} enregistrées, dont ouvertes : {2}.</translation>
+    </message>
+    <message>
+        <source>{1} point(s) at {2} circuit(s)</source>
+        <translation>{1} point(s) à {2} circuit(s)</translation>
+    </message>
+    <message>
+        <source>{1} pumps share this duty; trim all alike, and the stand-by with them</source>
+        <translation>{1} pompes partagent ce point de fonctionnement ; rognez-les toutes pareil, celle de secours aussi</translation>
+    </message>
+    <message>
+        <source>{1} read it again who had read it before; have somebody else read the sample</source>
+        <translation>{1} a remesuré après avoir mesuré ; faites mesurer l’échantillon par quelqu’un d’autre</translation>
+    </message>
+    <message>
+        <source>{1} readings of this round are dated before the one entered before them, the first is of {2} after {3}; check the clock and correct the time</source>
+        <translation>{1} mesures de ce passage sont datées avant la précédente saisie, la première du {2} après {3} ; vérifiez l’horloge et corrigez l’heure</translation>
+    </message>
+    <message>
+        <source>{1} readings were taken after its calibration ran out on {2}</source>
+        <translation>{1} mesures ont été faites après l’échéance de son étalonnage le {2}</translation>
+    </message>
+    <message>
+        <source>{1} terminals of the witness round are not read again; read them</source>
+        <translation>{1} terminaux du passage témoin ne sont pas remesurés ; mesurez-les</translation>
+    </message>
+    <message>
+        <source>{1} was read in {2}, most readings of instrument {3} in this round are in {4}; check the unit</source>
+        <translation>{1} a été lu en {2}, la plupart des mesures de l’instrument {3} à ce passage sont en {4} ; vérifiez l’unité</translation>
+    </message>
+    <message>
+        <source>{1} was set to {2} here, but nothing was read there; the record still says {3}, go back and read it</source>
+        <translation>{1} a été mis ici à {2}, mais rien n’y a été mesuré ; l’enregistrement dit encore {3}, revenez et mesurez</translation>
+    </message>
+    <message>
+        <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow</source>
+        <translation>{1} {2} à {3} {4} au passage {5} ; {6} % du débit nominal</translation>
+    </message>
+    <message>
+        <source>{1} {4}, {2} % of the design flow of {3} {4}</source>
+        <translation>{1} {4}, {2} % du débit nominal de {3} {4}</translation>
+    </message>
+    <message>
+        <source>{1}, certificate by {2}</source>
+        <translation>{1}, certificat de {2}</translation>
+    </message>
+    <message>
+        <source>{1}, listed in section {2}</source>
+        <translation>{1}, listées à la section {2}</translation>
+    </message>
+    <message>
+        <source>{1}. {2}; press Ctrl+U to store {3}</source>
+        <translation>{1}. {2} ; appuyez sur Ctrl+U pour enregistrer {3}</translation>
+    </message>
+    <message>
+        <source>{1}: {3} of table {2} is not what the journal says ({4} instead of {5}); another program changed it, do not trust it</source>
+        <translation>{1} : {3} de la table {2} n’est pas ce que dit le journal ({4} au lieu de {5}) ; un autre programme l’a changé, ne vous y fiez pas</translation>
+    </message>
+    <message>
+        <source>P₂/P₁ = (n₂/n₁)³ = {1}: {2} % {3w}</source>
+        <translation>P₂/P₁ = (n₂/n₁)³ = {1} : {2} % {3w}</translation>
+    </message>
+    <message>
+        <source>Reason given: {1}</source>
+        <translation>Motif donné : {1}</translation>
+    </message>
+    <message>
+        <source>Round {1} ({2w}), {3}</source>
+        <translation>Passage {1} ({2w}), {3}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no kind of branch; type one of {2w}</source>
+        <translation>« {1} » n’est pas un type de branche ; tapez l’un de {2w}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is none of the words of this column; type one of {2w}</source>
+        <translation>« {1} » n’est aucun des mots de cette colonne ; tapez l’un de {2w}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit of this value; use one of {2}</source>
+        <translation>« {1} » n’est pas une unité de cette valeur ; prenez l’une de {2}</translation>
+    </message>
+    <message>
+        <source>a reading of round {1}, which is {2w}, is neither changed nor removed; enter a reading that corrects it</source>
+        <translation>une mesure du passage {1} ({2w}) n’est ni changée ni supprimée ; saisissez une mesure qui la corrige</translation>
+    </message>
+    <message>
+        <source>could not be read: no reason given</source>
+        <translation>n’a pu être lu : aucun motif donné</translation>
+    </message>
+    <message>
+        <source>doubtful reading {1w} kept: no reason given</source>
+        <translation>mesure douteuse {1w} gardée : aucun motif donné</translation>
+    </message>
+    <message>
+        <source>doubtful reading {1w} kept: {2}</source>
+        <translation>mesure douteuse {1w} gardée : {2}</translation>
+    </message>
+    <message>
+        <source>flow by {1w} is {2} and by {3w} is {4}, z = {5}: more apart than their uncertainties allow; find out which is wrong</source>
+        <translation>le débit selon {1w} est {2} et selon {3w} {4}, z = {5} : plus d’écart que leurs incertitudes ne permettent ; trouvez lequel est faux</translation>
+    </message>
+    <message>
+        <source>read-and-set leaves {1} across the index valve {2} beyond its open drop, {3w} at the shaft</source>
+        <translation>mesurer-régler laisse {1} à la vanne défavorisée {2} au-delà de sa perte ouverte, {3w} à l’arbre</translation>
+    </message>
+    <message>
+        <source>reference {1} last {2} % of design, read {3w}; re-read it before a long step</source>
+        <translation>référence {1} dernièrement {2} % du nominal, mesurée {3w} ; remesurez-la avant un grand pas</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and cannot become {3w}; close it, send it, then have it decided</source>
+        <translation>le passage {1} est {2w} et ne peut devenir {3w} ; closez-le, envoyez-le, puis faites-en décider</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
+        <translation>le passage {1} est {2w} et n’est ni supprimé ni renuméroté ; ouvrez un nouveau passage</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and takes only readings that correct one of its own; say which reading this one corrects, or open a new round</source>
+        <translation>le passage {1} est {2w} et n’admet que des mesures qui corrigent une des siennes ; dites laquelle celle-ci corrige, ou ouvrez un nouveau passage</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w}, and withdrawing that needs a reason; give it</source>
+        <translation>le passage {1} est {2w}, et le retirer demande un motif ; donnez-le</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w}, so nothing in it is chosen; withdraw that first, with a reason</source>
+        <translation>le passage {1} est {2w}, rien n’y est donc choisi ; retirez d’abord cela, avec un motif</translation>
+    </message>
+    <message>
+        <source>spread {1} %</source>
+        <translation>dispersion {1} %</translation>
+    </message>
+    <message>
+        <source>tested again {1}</source>
+        <translation>revérifiée le {1}</translation>
+    </message>
+    <message>
+        <source>tested by {1w}, {2w}; the authority having jurisdiction decides</source>
+        <translation>testé selon : {1w}, {2w} ; l’autorité compétente décide</translation>
+    </message>
+    <message>
+        <source>the PDF is damaged or not whole ({1w}); ask for the file again from whoever wrote it</source>
+        <translation>le PDF est endommagé ou incomplet ({1w}) ; redemandez le fichier à qui l’a écrit</translation>
+    </message>
+    <message>
+        <source>the PDF is of a form that is not read here ({1w}); give the report as Waterwright wrote it</source>
+        <translation>le PDF est d’une forme non lue ici ({1w}) ; donnez le rapport tel que Waterwright l’a écrit</translation>
+    </message>
+    <message>
+        <source>the clause is met: {1w}</source>
+        <translation>l’article est respecté : {1w}</translation>
+    </message>
+    <message>
+        <source>the clause is not met: {1w}</source>
+        <translation>l’article n’est pas respecté : {1w}</translation>
+    </message>
+    <message>
+        <source>the file cannot be read ({1w}); check its rights and the disk it is on</source>
+        <translation>le fichier est illisible ({1w}) ; vérifiez ses droits et son disque</translation>
+    </message>
+    <message>
+        <source>the file cannot be written ({1w}); check its rights, its folder and the free space, nothing was changed</source>
+        <translation>le fichier ne peut être écrit ({1w}) ; vérifiez ses droits, son dossier et la place libre, rien n’a été changé</translation>
+    </message>
+    <message>
+        <source>the final round is {1w}; go on balancing, or give the reason why it stays so</source>
+        <translation>le passage final est {1w} ; continuez l’équilibrage, ou dites pourquoi il reste ainsi</translation>
+    </message>
+    <message>
+        <source>the final round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
+        <translation>le passage final {1} est {2w} ; closez-le, envoyez-le et faites-le accepter par un responsable</translation>
+    </message>
+    <message>
+        <source>the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the concentration</source>
+        <translation>le fluide est {1w} mais sa concentration est 0 %, les débits sont donc calculés comme pour l’eau ; saisissez la concentration</translation>
+    </message>
+    <message>
+        <source>the readings do not fit the loop as designed (probability {1w} %); look for a control valve that moves, air, a strainer or a pipe that the schedule lacks, the uncertainties given are too small</source>
+        <translation>les mesures ne collent pas à la boucle prévue (probabilité {1w} %) ; cherchez une vanne de régulation mobile, de l’air, un filtre ou un tuyau absent de la liste, les incertitudes sont trop petites</translation>
+    </message>
+    <message>
+        <source>the signature could not be made ({1w}); nothing was changed, try another key</source>
+        <translation>la signature n’a pu être faite ({1w}) ; rien n’a été changé, essayez une autre clé</translation>
+    </message>
+    <message>
+        <source>the throttle keeps wasting {1} of head, {2w} at the shaft; leave it only where the energy code exempts the pump</source>
+        <translation>l’étranglement gaspille toujours {1} de hauteur, {2w} à l’arbre ; ne le laissez que si le code énergétique exempte la pompe</translation>
+    </message>
+    <message>
+        <source>there is a {1w} of this name already; choose another name</source>
+        <translation>ce nom existe déjà ({1w}) ; choisissez-en un autre</translation>
+    </message>
+    <message>
+        <source>this refers to a {1w} that is not in the job; add it first or choose another</source>
+        <translation>ceci renvoie à un élément absent du chantier ({1w}) ; ajoutez-le d’abord ou choisissez-en un autre</translation>
+    </message>
+    <message>
+        <source>withdrawn: {1}</source>
+        <translation>retiré : {1}</translation>
+    </message>
+    <message>
+        <source>{1w} corrected to {2w} at {3w} by a person not written</source>
+        <translation>{1w} corrigé en {2w} ({3w}), personne non notée</translation>
+    </message>
+    <message>
+        <source>{1w} corrected to {2w} at {3w} by {4}</source>
+        <translation>{1w} corrigé en {2w} ({3w}) par {4}</translation>
+    </message>
+    <message>
+        <source>{1w} struck: no reason given</source>
+        <translation>{1w} biffé : aucun motif donné</translation>
+    </message>
+    <message>
+        <source>{1w} struck: {2}</source>
+        <translation>{1w} biffé : {2}</translation>
+    </message>
+    <message>
+        <source>{1w} {2} by mass at {3}, density {4} kg/m³</source>
+        <translation>{1w} {2} en masse à {3}, masse volumique {4} kg/m³</translation>
+    </message>
+    <message>
+        <source>{1w} {2} is still used by {3w} {4}; remove that first or let it use another</source>
+        <translation>{1w} {2} sert encore : {3w} {4} ; supprimez d’abord cela ou faites-lui en prendre un autre</translation>
+    </message>
+    <message>
+        <source>{1w}, round {2}</source>
+        <translation>{1w}, passage {2}</translation>
+    </message>
+    <message>
+        <source>{1w}; limits {2w} to {3w}; flow {4w}, speed {5w}</source>
+        <translation>{1w} ; limites {2w} à {3w} ; débit {4w}, vitesse {5w}</translation>
+    </message>
+    <message>
+        <source>{1} (the same)</source>
+        <translation>{1} (le même)</translation>
+    </message>
+    <message>
+        <source>{1} at full speed, {2w} at the speed of the last round</source>
+        <translation>{1} à pleine vitesse, {2w} à la vitesse du dernier passage</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}</source>
+        <translation>{1} à {2} au passage {3}, {4} % de la vitesse nominale ; puissance à l’arbre {5w}, rendement {6w}</translation>
+    </message>
+    <message>
+        <source>{1} by the head at shutoff; the record says {2w}</source>
+        <translation>{1} selon la hauteur à débit nul ; l’enregistrement dit {2w}</translation>
+    </message>
+    <message>
+        <source>{1} file</source>
+        <translation>{1} fichier</translation>
+    </message>
+    <message>
+        <source>{1} files</source>
+        <translation>{1} fichiers</translation>
+    </message>
+    <message>
+        <source>{1} kWh and {2w} more than with the pump reduced</source>
+        <translation>{1} kWh et {2w} de plus qu’avec la pompe réduite</translation>
+    </message>
+    <message>
+        <source>{1} of {2}</source>
+        <translation>{1} sur {2}</translation>
+    </message>
+    <message>
+        <source>{1} open</source>
+        <translation>{1} ouverte</translation>
+    </message>
+    <message>
+        <source>{1} other branches, oldest {2w}; right if the others hold</source>
+        <translation>{1} autres branches, la plus ancienne {2w} ; juste si les autres tiennent</translation>
+    </message>
+    <message>
+        <source>{1} self-made</source>
+        <translation>{1} autosigné</translation>
+    </message>
+    <message>
+        <source>{1}, behind {2w}</source>
+        <translation>{1}, après {2w}</translation>
+    </message>
+    <message>
+        <source>{1}, index</source>
+        <translation>{1}, défavorisé</translation>
+    </message>
+    <message>
+        <source>the cell has a formula whose result was not stored; open the file in a spreadsheet program and save it</source>
+        <translation>la cellule a une formule dont le résultat n’a pas été enregistré ; ouvrez le fichier dans un tableur et enregistrez-le</translation>
+    </message>
+    <message>
+        <source>the cell holds {1} and not a value; mend its formula or write the value</source>
+        <translation>la cellule contient {1} et non une valeur ; corrigez sa formule ou écrivez la valeur</translation>
+    </message>
+    <message>
+        <source>the cell {1} lies beyond column {2}, where no table reaches; clear it</source>
+        <translation>la cellule {1} est au-delà de la colonne {2}, où aucune table ne va ; videz-la</translation>
+    </message>
+    <message>
+        <source>the file has a password or is of the older binary kind; save it as XLSX without a password</source>
+        <translation>le fichier a un mot de passe ou est de l’ancien type binaire ; enregistrez-le en XLSX sans mot de passe</translation>
+    </message>
+    <message>
+        <source>the file has {1} MB, more than the {2} MB that a spreadsheet may have; take out what is not needed</source>
+        <translation>le fichier fait {1} MB, plus que les {2} MB d’une feuille de calcul ; ôtez le superflu</translation>
+    </message>
+    <message>
+        <source>the file is no XLSX spreadsheet, or is damaged ({1}); save it anew as XLSX</source>
+        <translation>le fichier n’est pas une feuille XLSX, ou est endommagé ({1}) ; réenregistrez-le en XLSX</translation>
+    </message>
+    <message>
+        <source>the part &quot;{1}&quot; cannot be understood (line {2}); open the file in a spreadsheet program and save it anew as XLSX</source>
+        <translation>la partie « {1} » est incompréhensible (ligne {2}) ; ouvrez le fichier dans un tableur et réenregistrez-le en XLSX</translation>
+    </message>
+    <message>
+        <source>the part &quot;{1}&quot; declares a document type, which no spreadsheet does, so it is not read; save it anew</source>
+        <translation>la partie « {1} » déclare un type de document, ce qu’aucune feuille ne fait, elle n’est donc pas lue ; réenregistrez-la</translation>
+    </message>
+    <message>
+        <source>the part &quot;{1}&quot; is missing; open the file in a spreadsheet program and save it anew as XLSX</source>
+        <translation>la partie « {1} » manque ; ouvrez le fichier dans un tableur et réenregistrez-le en XLSX</translation>
+    </message>
+    <message>
+        <source>the part &quot;{1}&quot; unpacks to more than a sheet of tables can need, so it is not read; save the tables alone as a new XLSX</source>
+        <translation>la partie « {1} » décompressée dépasse ce qu’une feuille de tables peut demander, elle n’est donc pas lue ; enregistrez les tables seules dans un nouveau XLSX</translation>
+    </message>
+    <message>
+        <source>the sheet &quot;{1}&quot; has more than {2} cells; take out what is not needed</source>
+        <translation>la feuille « {1} » dépasse {2} cellules ; ôtez le superflu</translation>
+    </message>
+    <message>
+        <source>the sheet is empty; give it a row of headings and data</source>
+        <translation>la feuille est vide ; donnez-lui un en-tête et des données</translation>
+    </message>
+    <message>
+        <source>the spreadsheet cannot be written ({1}); choose a place with room</source>
+        <translation>la feuille de calcul ne peut être écrite ({1}) ; choisissez un lieu avec de la place</translation>
+    </message>
+    <message>
+        <source>there is no sheet &quot;{1}&quot; in the spreadsheet; add it, or give a sheet that name</source>
+        <translation>il n’y a pas de feuille « {1} » dans le classeur ; ajoutez-la, ou donnez ce nom à une feuille</translation>
+    </message>
+    <message>
+        <source>there is no such file; give the name of a spreadsheet or a folder of tables</source>
+        <translation>ce fichier n’existe pas ; donnez le nom d’une feuille de calcul ou d’un dossier de tables</translation>
+    </message>
+    <message>
+        <source>A forecast, not a reading: nothing was built or turned. Pipe sizes, expansion, relief and the electrical supply of a changed loop are for licensed engineers and local codes to decide.</source>
+        <translation>Une prévision, pas une mesure : rien n’a été construit ni tourné. Diamètres, expansion, soupapes et alimentation électrique d’une boucle modifiée relèvent d’ingénieurs agréés et des règles locales.</translation>
+    </message>
+    <message>
+        <source>No round was read yet: settings are those entered, resistances those of the design.</source>
+        <translation>Aucun passage n’a encore été mesuré : réglages saisis, résistances du calcul.</translation>
+    </message>
+    <message>
+        <source>Settings are those of round {1}; resistances are learned from the readings where there are enough, else taken from the design.</source>
+        <translation>Les réglages sont ceux du passage {1} ; les résistances sont apprises des mesures là où il y en a assez, sinon prises du calcul.</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. Excess head, in a section of its own, counts the need of the index circuit alone</source>
+        <translation>La boucle, vannes comme au passage {5}, prend {1} {4} et la pompe fournit {2} {4} : {3} {4} de trop. La hauteur excédentaire, dans sa propre section, ne compte que le besoin du circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>added at the pump, {1} at design</source>
+        <translation>ajouté à la pompe, {1} au nominal</translation>
+    </message>
+    <message>
+        <source>added below {1}, {2} at design</source>
+        <translation>ajouté sous {1}, {2} au nominal</translation>
+    </message>
+    <message>
+        <source>taken away with all below it</source>
+        <translation>supprimé avec tout ce qui est en dessous</translation>
+    </message>
+    <message>
+        <source>{2} at design instead of {1}</source>
+        <translation>{2} au nominal au lieu de {1}</translation>
+    </message>
+</context>
+<context>
+    <name>PumpChart</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>slowed</source>
+        <translation>ralentie</translation>
+    </message>
+    <message>
+        <source>trimmed</source>
+        <translation>rognée</translation>
+    </message>
+    <message>
+        <source>%1 % speed</source>
+        <translation>%1 % de vitesse</translation>
+    </message>
+    <message>
+        <source>%1 alone</source>
+        <translation>%1 seule</translation>
+    </message>
+    <message>
+        <source>pump, round %1</source>
+        <translation>pompe, passage %1</translation>
+    </message>
+    <message>
+        <source>pump as found</source>
+        <translation>pompe telle que trouvée</translation>
+    </message>
+    <message>
+        <source>%1 pumps as found</source>
+        <translation>%1 pompes telles que trouvées</translation>
+    </message>
+    <message>
+        <source>system, round %1</source>
+        <translation>réseau, passage %1</translation>
+    </message>
+    <message>
+        <source>design</source>
+        <translation>nominal</translation>
+    </message>
+    <message>
+        <source>Line or point</source>
+        <translation>Ligne ou point</translation>
+    </message>
+    <message>
+        <source>Flow, %1</source>
+        <translation>Débit, %1</translation>
+    </message>
+    <message>
+        <source>Head, %1</source>
+        <translation>Hauteur, %1</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Incertitude</translation>
+    </message>
+    <message>
+        <source>Duty, round %1</source>
+        <translation>Point de fonctionnement, passage %1</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <translation>Nominal</translation>
+    </message>
+    <message>
+        <source>Duty %1 %2 at %3 %4; %5 % of design.</source>
+        <translation>Point de fonctionnement %1 %2 à %3 %4 ; %5 % du nominal.</translation>
+    </message>
+    <message>
+        <source>Speed %1 % of the present gives %2 %3.</source>
+        <translation>%1 % de la vitesse actuelle donnent %2 %3.</translation>
+    </message>
+    <message>
+        <source>Shaft power about %1 %.</source>
+        <translation>Puissance à l’arbre environ %1 %.</translation>
+    </message>
+    <message>
+        <source>Pump and system</source>
+        <translation>Pompe et réseau</translation>
+    </message>
+</context>
+<context>
+    <name>PumpFields</name>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>En marche</translation>
+    </message>
+    <message>
+        <source>Several: joint</source>
+        <translation>Plusieurs : montage</translation>
+    </message>
+    <message>
+        <source>Rated speed</source>
+        <translation>Vitesse nominale</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Roue</translation>
+    </message>
+    <message>
+        <source>Least impeller</source>
+        <translation>Roue minimale</translation>
+    </message>
+    <message>
+        <source>Least speed, of rated</source>
+        <translation>Vitesse minimale, du nominal</translation>
+    </message>
+    <message>
+        <source>Has a drive</source>
+        <translation>A un variateur</translation>
+    </message>
+    <message>
+        <source>Motor power</source>
+        <translation>Puissance du moteur</translation>
+    </message>
+    <message>
+        <source>Motor efficiency</source>
+        <translation>Rendement du moteur</translation>
+    </message>
+    <message>
+        <source>Plate volts</source>
+        <translation>Tension, plaque</translation>
+    </message>
+    <message>
+        <source>Plate amps</source>
+        <translation>Intensité, plaque</translation>
+    </message>
+    <message>
+        <source>Plate power factor</source>
+        <translation>Facteur de puissance, plaque</translation>
+    </message>
+    <message>
+        <source>No-load amps</source>
+        <translation>Intensité à vide</translation>
+    </message>
+    <message>
+        <source>Service factor</source>
+        <translation>Facteur de service</translation>
+    </message>
+    <message>
+        <source>Motor speed, plate</source>
+        <translation>Vitesse moteur, plaque</translation>
+    </message>
+    <message>
+        <source>Synchronous speed</source>
+        <translation>Vitesse de synchronisme</translation>
+    </message>
+    <message>
+        <source>Suction bore</source>
+        <translation>Diamètre d’aspiration</translation>
+    </message>
+    <message>
+        <source>Discharge bore</source>
+        <translation>Diamètre de refoulement</translation>
+    </message>
+    <message>
+        <source>Suction gauge over shaft</source>
+        <translation>Manomètre d’aspiration sur l’axe</translation>
+    </message>
+    <message>
+        <source>Discharge gauge over shaft</source>
+        <translation>Manomètre de refoulement sur l’axe</translation>
+    </message>
+    <message>
+        <source>Discharge valve, tag</source>
+        <translation>Vanne de refoulement, repère</translation>
+    </message>
+    <message>
+        <source>Positive displacement</source>
+        <translation>Volumétrique</translation>
+    </message>
+    <message>
+        <source>Alone guards a boiler or chiller</source>
+        <translation>Protège seule chaudière ou groupe froid</translation>
+    </message>
+</context>
+<context>
+    <name>PumpPage</name>
+    <message>
+        <source>The pumps are being computed.</source>
+        <translation>Calcul des pompes en cours.</translation>
+    </message>
+</context>
+<context>
+    <name>PumpRoomChart</name>
+    <message>
+        <source>Pressure along the circuit</source>
+        <translation>Pression le long du circuit</translation>
+    </message>
+    <message>
+        <source>valve on return, pump on</source>
+        <translation>vanne au retour, pompe en marche</translation>
+    </message>
+    <message>
+        <source>valve on supply, pump on</source>
+        <translation>vanne à l’aller, pompe en marche</translation>
+    </message>
+    <message>
+        <source>pump off</source>
+        <translation>pompe arrêtée</translation>
+    </message>
+    <message>
+        <source>Element, in the direction of flow</source>
+        <translation>Élément, dans le sens du flux</translation>
+    </message>
+    <message>
+        <source>Gauge pressure, %1</source>
+        <translation>Pression relative, %1</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>N°</translation>
+    </message>
+    <message>
+        <source>Behind</source>
+        <translation>Après</translation>
+    </message>
+    <message>
+        <source>Pump on, as it stands</source>
+        <translation>Pompe en marche, tel quel</translation>
+    </message>
+    <message>
+        <source>Valve on the other side</source>
+        <translation>Vanne de l’autre côté</translation>
+    </message>
+    <message>
+        <source>Pump off</source>
+        <translation>Pompe arrêtée</translation>
+    </message>
+    <message>
+        <source>The unit of %1 stands at %2 %4 with the pump on and at %3 %4 with it off.</source>
+        <translation>L’unité de %1 est à %2 %4 pompe en marche, à %3 %4 arrêtée.</translation>
+    </message>
+    <message>
+        <source>Dp left across the valves</source>
+        <translation>Δp restante aux vannes</translation>
+    </message>
+    <message>
+        <source>fully open</source>
+        <translation>ouverte en grand</translation>
+    </message>
+    <message>
+        <source>proportional</source>
+        <translation>proportionnel</translation>
+    </message>
+    <message>
+        <source>read-and-set</source>
+        <translation>mesurer-régler</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Vanne</translation>
+    </message>
+    <message>
+        <source>Fully open</source>
+        <translation>Ouverte en grand</translation>
+    </message>
+    <message>
+        <source>Proportional</source>
+        <translation>Proportionnel</translation>
+    </message>
+    <message>
+        <source>Read-and-set</source>
+        <translation>Mesurer-régler</translation>
+    </message>
+    <message>
+        <source>%1, index</source>
+        <translation>%1, défavorisé</translation>
+    </message>
+    <message>
+        <source>Valve, in walking order</source>
+        <translation>Vanne, dans l’ordre de tournée</translation>
+    </message>
+    <message>
+        <source>Dp, %1</source>
+        <translation>Δp, %1</translation>
+    </message>
+    <message>
+        <source>Dp at design flow that each way leaves across every valve.</source>
+        <translation>Δp au débit nominal que chaque méthode laisse à chaque vanne.</translation>
+    </message>
+    <message>
+        <source>Read-and-set leaves %1 %2 across the index valve %3 that the pump need not make.</source>
+        <translation>Mesurer-régler laisse %1 %2 à la vanne défavorisée %3, que la pompe n’a pas à fournir.</translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>Workbooks (*.wwj)</source>
+        <translation>Classeurs (*.wwj)</translation>
+    </message>
+    <message>
+        <source>Open a Workbook</source>
+        <translation>Ouvrir un classeur</translation>
+    </message>
+    <message>
+        <source>Nothing Was Made</source>
+        <translation>Rien n’a été créé</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s) in the tables must be mended first. Each line names the file, the row and the column.</source>
+        <translation>
+            <numerusform>%n endroit des tableaux est d’abord à corriger. Chaque ligne nomme le fichier, la ligne et la colonne.</numerusform>
+            <numerusform>%n endroits des tableaux sont d’abord à corriger. Chaque ligne nomme le fichier, la ligne et la colonne.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Faults in the tables</source>
+        <translation>Fautes dans les tableaux</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>First: 3 terminals</source>
+        <translation>Premier : 3 terminaux</translation>
+    </message>
+    <message>
+        <source>One ladder of three terminals. Instruments scatter; nothing else is wrong.</source>
+        <translation>Une échelle de trois terminaux. Les appareils dispersent ; rien d’autre n’est faux.</translation>
+    </message>
+    <message>
+        <source>Steady: 12 terminals</source>
+        <translation>Calme : 12 terminaux</translation>
+    </message>
+    <message>
+        <source>Three branches of four terminals. Nothing is wrong but the design&apos;s losses.</source>
+        <translation>Trois branches de quatre terminaux. Seules les pertes nominales sont fausses.</translation>
+    </message>
+    <message>
+        <source>Faulty: 12 terminals</source>
+        <translation>Défauts : 12 terminaux</translation>
+    </message>
+    <message>
+        <source>As Steady, with errors in the valve tables, a control valve that does not open and a slip of reading.</source>
+        <translation>Comme Calme, avec des erreurs dans les tables de vannes, une vanne de régulation qui n’ouvre pas et une faute de lecture.</translation>
+    </message>
+    <message>
+        <source>Large: 120 terminals</source>
+        <translation>Grand : 120 terminaux</translation>
+    </message>
+    <message>
+        <source>Six risers of five branches of four terminals. Nothing is wrong but the design&apos;s losses.</source>
+        <translation>Six colonnes de cinq branches de quatre terminaux. Seules les pertes nominales sont fausses.</translation>
+    </message>
+    <message>
+        <source>Large and faulty: 120 terminals</source>
+        <translation>Grand avec défauts : 120 terminaux</translation>
+    </message>
+    <message>
+        <source>As Large, with air, a clogging strainer, a stuck control valve, a misread handle and slips of reading.</source>
+        <translation>Comme Grand, avec de l’air, un filtre qui s’encrasse, une vanne de régulation bloquée, une poignée mal lue et des fautes de lecture.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>a terminal is shut</source>
+        <translation>un terminal est fermé</translation>
+    </message>
+    <message>
+        <source>air in the coil</source>
+        <translation>air dans la batterie</translation>
+    </message>
+    <message>
+        <source>a strainer clogged during the job</source>
+        <translation>un filtre s’est encrassé pendant le travail</translation>
+    </message>
+    <message>
+        <source>the control valve does not open fully</source>
+        <translation>la vanne de régulation n’ouvre pas en grand</translation>
+    </message>
+    <message>
+        <source>the handle stood a turn off in round %1</source>
+        <translation>la poignée était décalée d’un tour au passage %1</translation>
+    </message>
+    <message>
+        <source>the meter stood on another unit in round %1</source>
+        <translation>l’appareil était sur une autre unité au passage %1</translation>
+    </message>
+    <message>
+        <source>half the dp was read in round %1</source>
+        <translation>la moitié de la Δp a été lue au passage %1</translation>
+    </message>
+    <message>
+        <source>twice the dp was read in round %1</source>
+        <translation>le double de la Δp a été lu au passage %1</translation>
+    </message>
+    <message>
+        <source>Largest error of a true share</source>
+        <translation>Plus grande erreur d’une part vraie</translation>
+    </message>
+    <message>
+        <source>Largest error of an indicated share</source>
+        <translation>Plus grande erreur d’une part indiquée</translation>
+    </message>
+    <message>
+        <source>Largest spread of a group</source>
+        <translation>Plus grande dispersion d’un groupe</translation>
+    </message>
+    <message>
+        <source>Least flow of design</source>
+        <translation>Plus petit débit, du nominal</translation>
+    </message>
+    <message>
+        <source>An open valve in every group</source>
+        <translation>Une vanne ouverte dans chaque groupe</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>Head for design flow everywhere</source>
+        <translation>Hauteur pour le débit nominal partout</translation>
+    </message>
+    <message>
+        <source>Head saved</source>
+        <translation>Hauteur épargnée</translation>
+    </message>
+    <message>
+        <source>Valves moved</source>
+        <translation>Vannes manœuvrées</translation>
+    </message>
+    <message>
+        <source>Readings taken</source>
+        <translation>Mesures faites</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Passages</translation>
+    </message>
+</context>
+<context>
+    <name>Report</name>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>page %1 sur %2</translation>
+    </message>
+    <message>
+        <source>%1 (continued)</source>
+        <translation>%1 (suite)</translation>
+    </message>
+    <message>
+        <source>The loop is too large to be drawn with its names; section %1 lists every branch.</source>
+        <translation>La boucle est trop grande pour être dessinée avec ses noms ; la section %1 liste chaque branche.</translation>
+    </message>
+    <message>
+        <source>Part %1 of %2, from the pump outward, top to bottom</source>
+        <translation>Partie %1 sur %2, depuis la pompe, de haut en bas</translation>
+    </message>
+    <message>
+        <source>This picture cannot be read.</source>
+        <translation>Cette image ne peut être lue.</translation>
+    </message>
+    <message>
+        <source>%1, balance report, round %2, revision %3.pdf</source>
+        <translation>%1, rapport d’équilibrage, passage %2, révision %3.pdf</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Chantier</translation>
+    </message>
+    <message>
+        <source>Workbook %1</source>
+        <translation>Classeur %1</translation>
+    </message>
+    <message>
+        <source>Newest record %1</source>
+        <translation>Dernier enregistrement %1</translation>
+    </message>
+    <message>
+        <source>The signatures cover this file with the tables attached to it. A block is only a picture: the signature panel of a PDF viewer, or Waterwright&apos;s verify, tells whether the file is unchanged and who signed it.</source>
+        <translation>Les signatures couvrent ce fichier et les tableaux joints. Un cartouche n’est qu’une image : le panneau des signatures d’un lecteur PDF, ou la vérification de Waterwright, dit si le fichier est inchangé et qui l’a signé.</translation>
+    </message>
+    <message>
+        <source>Balance report</source>
+        <translation>Rapport d’équilibrage</translation>
+    </message>
+    <message>
+        <source>DRAFT, NOT SIGNED</source>
+        <translation>PROJET, NON SIGNÉ</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>passage %1</translation>
+    </message>
+    <message>
+        <source>data %1</source>
+        <translation>données %1</translation>
+    </message>
+    <message>
+        <source>draft until signed</source>
+        <translation>projet jusqu’à signature</translation>
+    </message>
+    <message>
+        <source>%1, study of a changed zone.pdf</source>
+        <translation>%1, étude d’une zone modifiée.pdf</translation>
+    </message>
+    <message>
+        <source>A FORECAST, NO READINGS</source>
+        <translation>PRÉVISION, SANS MESURES</translation>
+    </message>
+    <message>
+        <source>Study of a changed zone</source>
+        <translation>Étude d’une zone modifiée</translation>
+    </message>
+    <message>
+        <source>a study, never signed</source>
+        <translation>une étude, jamais signée</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewPlace</name>
+    <message>
+        <source>cannot be read</source>
+        <translation>illisible</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corrigé</translation>
+    </message>
+    <message>
+        <source>adjusted</source>
+        <translation>réglé</translation>
+    </message>
+    <message>
+        <source>was, corrected</source>
+        <translation>était, corrigé</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>biffé</translation>
+    </message>
+</context>
+<context>
+    <name>SchematicView</name>
+    <message>
+        <source>at %1</source>
+        <translation>à %1</translation>
+    </message>
+</context>
+<context>
+    <name>Term</name>
+    <message>
+        <source>SI</source>
+        <translation>SI</translation>
+    </message>
+    <message>
+        <source>US</source>
+        <translation>US</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>accepté</translation>
+    </message>
+    <message>
+        <source>adjusting</source>
+        <translation>réglage</translation>
+    </message>
+    <message>
+        <source>attachment</source>
+        <translation>pièce jointe</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>les deux</translation>
+    </message>
+    <message>
+        <source>branch</source>
+        <translation>branche</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>clos</translation>
+    </message>
+    <message>
+        <source>comment</source>
+        <translation>commentaire</translation>
+    </message>
+    <message>
+        <source>deficiency</source>
+        <translation>réserve</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>degrés</translation>
+    </message>
+    <message>
+        <source>direct</source>
+        <translation>direct</translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation>sans objet</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fait</translation>
+    </message>
+    <message>
+        <source>engineer</source>
+        <translation>ingénieur</translation>
+    </message>
+    <message>
+        <source>estimated</source>
+        <translation>estimé</translation>
+    </message>
+    <message>
+        <source>ethylene glycol</source>
+        <translation>éthylène glycol</translation>
+    </message>
+    <message>
+        <source>final</source>
+        <translation>final</translation>
+    </message>
+    <message>
+        <source>full open</source>
+        <translation>ouverte en grand</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <translation>tenir</translation>
+    </message>
+    <message>
+        <source>index at design</source>
+        <translation>défavorisé au nominal</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>instrument</translation>
+    </message>
+    <message>
+        <source>job</source>
+        <translation>chantier</translation>
+    </message>
+    <message>
+        <source>left as it is</source>
+        <translation>laissé tel quel</translation>
+    </message>
+    <message>
+        <source>limiter</source>
+        <translation>limiteur</translation>
+    </message>
+    <message>
+        <source>linear</source>
+        <translation>linéaire</translation>
+    </message>
+    <message>
+        <source>manual</source>
+        <translation>manuelle</translation>
+    </message>
+    <message>
+        <source>merge conflict</source>
+        <translation>conflit de fusion</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>not balanced</source>
+        <translation>non équilibré</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>ouvert</translation>
+    </message>
+    <message>
+        <source>orifice</source>
+        <translation>diaphragme</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>la nôtre</translation>
+    </message>
+    <message>
+        <source>parallel</source>
+        <translation>parallèle</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation>pour cent</translation>
+    </message>
+    <message>
+        <source>percent only</source>
+        <translation>pour cent seul</translation>
+    </message>
+    <message>
+        <source>percent or floor</source>
+        <translation>pour cent ou seuil</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>personne</translation>
+    </message>
+    <message>
+        <source>picv</source>
+        <translation>PICV</translation>
+    </message>
+    <message>
+        <source>proportional</source>
+        <translation>proportionnel</translation>
+    </message>
+    <message>
+        <source>propylene glycol</source>
+        <translation>propylène glycol</translation>
+    </message>
+    <message>
+        <source>pump</source>
+        <translation>pompe</translation>
+    </message>
+    <message>
+        <source>pump reading</source>
+        <translation>mesure de pompe</translation>
+    </message>
+    <message>
+        <source>readiness line</source>
+        <translation>ligne de préparation</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>mesure</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>motif</translation>
+    </message>
+    <message>
+        <source>reference</source>
+        <translation>référence</translation>
+    </message>
+    <message>
+        <source>remedied</source>
+        <translation>levé</translation>
+    </message>
+    <message>
+        <source>return</source>
+        <translation>retour</translation>
+    </message>
+    <message>
+        <source>reverse</source>
+        <translation>inversé</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation>passage</translation>
+    </message>
+    <message>
+        <source>running</source>
+        <translation>en marche</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>envoyé</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>renvoyé</translation>
+    </message>
+    <message>
+        <source>series</source>
+        <translation>série</translation>
+    </message>
+    <message>
+        <source>set-point</source>
+        <translation>consigne</translation>
+    </message>
+    <message>
+        <source>shut valve</source>
+        <translation>vanne fermée</translation>
+    </message>
+    <message>
+        <source>shutoff</source>
+        <translation>débit nul</translation>
+    </message>
+    <message>
+        <source>signed report</source>
+        <translation>rapport signé</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <translation>quadratique</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>valable</translation>
+    </message>
+    <message>
+        <source>static</source>
+        <translation>statique</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>biffé</translation>
+    </message>
+    <message>
+        <source>superseded</source>
+        <translation>remplacé</translation>
+    </message>
+    <message>
+        <source>supervisor</source>
+        <translation>responsable</translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <translation>aller</translation>
+    </message>
+    <message>
+        <source>survey</source>
+        <translation>relevé</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation>technicien</translation>
+    </message>
+    <message>
+        <source>theirs</source>
+        <translation>la leur</translation>
+    </message>
+    <message>
+        <source>throttled to design</source>
+        <translation>étranglé au nominal</translation>
+    </message>
+    <message>
+        <source>try</source>
+        <translation>essai</translation>
+    </message>
+    <message>
+        <source>turns</source>
+        <translation>tours</translation>
+    </message>
+    <message>
+        <source>two elbows</source>
+        <translation>deux coudes</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>vanne</translation>
+    </message>
+    <message>
+        <source>verify limiter</source>
+        <translation>vérifier limiteur</translation>
+    </message>
+    <message>
+        <source>verify pressure-independent valve</source>
+        <translation>vérifier vanne indépendante de la pression</translation>
+    </message>
+    <message>
+        <source>walk</source>
+        <translation>tournée</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>eau</translation>
+    </message>
+    <message>
+        <source>witness</source>
+        <translation>témoin</translation>
+    </message>
+    <message>
+        <source>worst coil</source>
+        <translation>batterie la moins servie</translation>
+    </message>
+    <message>
+        <source>5 % of the plate</source>
+        <translation>5 % de la plaque</translation>
+    </message>
+    <message>
+        <source>5 % of the plate or a fixed power</source>
+        <translation>5 % de la plaque ou puissance fixe</translation>
+    </message>
+    <message>
+        <source>All isolating and balancing valves are open</source>
+        <translation>Toutes les vannes d’isolement et d’équilibrage sont ouvertes</translation>
+    </message>
+    <message>
+        <source>Bypasses are closed</source>
+        <translation>Les by-pass sont fermés</translation>
+    </message>
+    <message>
+        <source>Chillers or boilers keep their design temperatures</source>
+        <translation>Groupes froids ou chaudières tiennent leurs températures nominales</translation>
+    </message>
+    <message>
+        <source>Control valves stand at full flow through their coils, seen at the valve</source>
+        <translation>Les vannes de régulation sont à plein débit dans la batterie, vu à la vanne</translation>
+    </message>
+    <message>
+        <source>Ethylene glycol</source>
+        <translation>Éthylène glycol</translation>
+    </message>
+    <message>
+        <source>Motor protection is set to the motor&apos;s plate</source>
+        <translation>La protection du moteur est réglée selon sa plaque</translation>
+    </message>
+    <message>
+        <source>NO</source>
+        <translation>NON</translation>
+    </message>
+    <message>
+        <source>Pipework is complete and pressure tested</source>
+        <translation>La tuyauterie est complète et éprouvée</translation>
+    </message>
+    <message>
+        <source>Propylene glycol</source>
+        <translation>Propylène glycol</translation>
+    </message>
+    <message>
+        <source>Pumps turn the right way, are aligned and lubricated</source>
+        <translation>Les pompes tournent dans le bon sens, sont alignées et graissées</translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation>Dispersion</translation>
+    </message>
+    <message>
+        <source>Strainers are cleaned and start-up screens are out</source>
+        <translation>Les filtres sont propres et les tamis de démarrage retirés</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Somme</translation>
+    </message>
+    <message>
+        <source>The air side is balanced, where heat is to be checked</source>
+        <translation>Le côté air est équilibré, là où la chaleur est contrôlée</translation>
+    </message>
+    <message>
+        <source>The controls hold that position until balancing is done</source>
+        <translation>La régulation tient cette position jusqu’à la fin de l’équilibrage</translation>
+    </message>
+    <message>
+        <source>The expansion vessel works and its pre-charge is checked</source>
+        <translation>Le vase d’expansion fonctionne et sa précharge est contrôlée</translation>
+    </message>
+    <message>
+        <source>The loop is filled and vented at its high points; the pressure with the pumps off is noted</source>
+        <translation>La boucle est remplie et purgée aux points hauts ; la pression pompes arrêtées est notée</translation>
+    </message>
+    <message>
+        <source>The loop is flushed and chemically cleaned</source>
+        <translation>La boucle est rincée et nettoyée chimiquement</translation>
+    </message>
+    <message>
+        <source>a cost that is not known</source>
+        <translation>un coût inconnu</translation>
+    </message>
+    <message>
+        <source>a power that is not known</source>
+        <translation>une puissance inconnue</translation>
+    </message>
+    <message>
+        <source>a reading of</source>
+        <translation>une mesure de</translation>
+    </message>
+    <message>
+        <source>a time not written</source>
+        <translation>une heure non notée</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>tel que saisi</translation>
+    </message>
+    <message>
+        <source>at </source>
+        <translation>à </translation>
+    </message>
+    <message>
+        <source>blocks signing</source>
+        <translation>bloque la signature</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>illisible</translation>
+    </message>
+    <message>
+        <source>chosen for this job</source>
+        <translation>choisi pour ce chantier</translation>
+    </message>
+    <message>
+        <source>comment, OPEN</source>
+        <translation>commentaire, OUVERT</translation>
+    </message>
+    <message>
+        <source>comment, resolved</source>
+        <translation>commentaire, réglé</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corrigé</translation>
+    </message>
+    <message>
+        <source>correction</source>
+        <translation>correction</translation>
+    </message>
+    <message>
+        <source>curve</source>
+        <translation>courbe</translation>
+    </message>
+    <message>
+        <source>design losses</source>
+        <translation>pertes nominales</translation>
+    </message>
+    <message>
+        <source>discharge valve</source>
+        <translation>vanne de refoulement</translation>
+    </message>
+    <message>
+        <source>doubtful</source>
+        <translation>douteux</translation>
+    </message>
+    <message>
+        <source>encrypted, or with cross-reference streams</source>
+        <translation>chiffré, ou avec flux de références croisées</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>erreur</translation>
+    </message>
+    <message>
+        <source>exempt: small excess</source>
+        <translation>exempt : petit excédent</translation>
+    </message>
+    <message>
+        <source>exempt: small motor</source>
+        <translation>exempt : petit moteur</translation>
+    </message>
+    <message>
+        <source>field</source>
+        <translation>champ</translation>
+    </message>
+    <message>
+        <source>for comparison</source>
+        <translation>pour comparaison</translation>
+    </message>
+    <message>
+        <source>its clause on hydronic balancing</source>
+        <translation>son article sur l’équilibrage hydraulique</translation>
+    </message>
+    <message>
+        <source>its folder cannot be written</source>
+        <translation>son dossier n’est pas accessible en écriture</translation>
+    </message>
+    <message>
+        <source>largest of any group</source>
+        <translation>la plus grande des groupes</translation>
+    </message>
+    <message>
+        <source>less</source>
+        <translation>de moins</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>mesuré</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>appareil</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>manque</translation>
+    </message>
+    <message>
+        <source>model learned from readings</source>
+        <translation>modèle appris des mesures</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation>de plus</translation>
+    </message>
+    <message>
+        <source>must be trimmed or slowed</source>
+        <translation>doit être rognée ou ralentie</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>no cross-reference table</source>
+        <translation>pas de table de références croisées</translation>
+    </message>
+    <message>
+        <source>no right to read it</source>
+        <translation>pas le droit de le lire</translation>
+    </message>
+    <message>
+        <source>no value</source>
+        <translation>aucune valeur</translation>
+    </message>
+    <message>
+        <source>no valve</source>
+        <translation>pas de vanne</translation>
+    </message>
+    <message>
+        <source>not a number</source>
+        <translation>pas un nombre</translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation>non accepté</translation>
+    </message>
+    <message>
+        <source>not allowed</source>
+        <translation>non permis</translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation>non décidé</translation>
+    </message>
+    <message>
+        <source>not entered</source>
+        <translation>non saisi</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <translation>pas nécessaire</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>non mesuré</translation>
+    </message>
+    <message>
+        <source>not readable</source>
+        <translation>illisible</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>non précisé</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>of max</source>
+        <translation>du max.</translation>
+    </message>
+    <message>
+        <source>of the terminals</source>
+        <translation>des terminaux</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>en retard</translation>
+    </message>
+    <message>
+        <source>pipe of </source>
+        <translation>tuyau de </translation>
+    </message>
+    <message>
+        <source>place not entered</source>
+        <translation>lieu non saisi</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>pression</translation>
+    </message>
+    <message>
+        <source>repeat</source>
+        <translation>répétition</translation>
+    </message>
+    <message>
+        <source>return run of </source>
+        <translation>tronçon retour de </translation>
+    </message>
+    <message>
+        <source>round </source>
+        <translation>passage </translation>
+    </message>
+    <message>
+        <source>setting </source>
+        <translation>réglage </translation>
+    </message>
+    <message>
+        <source>slow</source>
+        <translation>ralentir</translation>
+    </message>
+    <message>
+        <source>supply run to </source>
+        <translation>tronçon aller vers </translation>
+    </message>
+    <message>
+        <source>terminals</source>
+        <translation>terminaux</translation>
+    </message>
+    <message>
+        <source>the adopted energy code</source>
+        <translation>le code énergétique adopté</translation>
+    </message>
+    <message>
+        <source>the curve</source>
+        <translation>la courbe</translation>
+    </message>
+    <message>
+        <source>the meter</source>
+        <translation>l’appareil</translation>
+    </message>
+    <message>
+        <source>the pump is reduced already</source>
+        <translation>la pompe est déjà réduite</translation>
+    </message>
+    <message>
+        <source>the report is too large</source>
+        <translation>le rapport est trop grand</translation>
+    </message>
+    <message>
+        <source>the same, each duty with its own efficiency</source>
+        <translation>de même, chaque point avec son propre rendement</translation>
+    </message>
+    <message>
+        <source>the terminals</source>
+        <translation>les terminaux</translation>
+    </message>
+    <message>
+        <source>throttle</source>
+        <translation>étrangler</translation>
+    </message>
+    <message>
+        <source>too many revisions</source>
+        <translation>trop de révisions</translation>
+    </message>
+    <message>
+        <source>trim</source>
+        <translation>rogner</translation>
+    </message>
+    <message>
+        <source>undecidable</source>
+        <translation>indécidable</translation>
+    </message>
+    <message>
+        <source>under </source>
+        <translation>moins de </translation>
+    </message>
+    <message>
+        <source>unit of </source>
+        <translation>unité de </translation>
+    </message>
+    <message>
+        <source>unknown power</source>
+        <translation>puissance inconnue</translation>
+    </message>
+    <message>
+        <source>valve </source>
+        <translation>vanne </translation>
+    </message>
+    <message>
+        <source>warning</source>
+        <translation>avertissement</translation>
+    </message>
+    <message>
+        <source>with unit</source>
+        <translation>avec unité</translation>
+    </message>
+    <message>
+        <source>without a time</source>
+        <translation>sans heure</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source> min ago</source>
+        <translation> min avant</translation>
+    </message>
+    <message>
+        <source>DP</source>
+        <translation>Δp</translation>
+    </message>
+</context>
+<context>
+    <name>Window</name>
+    <message>
+        <source>Office</source>
+        <translation>Bureau</translation>
+    </message>
+    <message>
+        <source>Daylight</source>
+        <translation>Plein jour</translation>
+    </message>
+    <message>
+        <source>Plant-room dark</source>
+        <translation>Local sombre</translation>
+    </message>
+    <message>
+        <source>No workbook open</source>
+        <translation>Aucun classeur ouvert</translation>
+    </message>
+    <message>
+        <source>PRACTICE · %1</source>
+        <translation>EXERCICE · %1</translation>
+    </message>
+    <message>
+        <source>Round %1, %2, %3</source>
+        <translation>Passage %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Meter %1</source>
+        <translation>Appareil %1</translation>
+    </message>
+    <message>
+        <source>, was due %1</source>
+        <translation>, échu le %1</translation>
+    </message>
+    <message>
+        <source>, calibrated to %1</source>
+        <translation>, étalonné au %1</translation>
+    </message>
+    <message>
+        <source>Not stored: %1</source>
+        <translation>Non enregistré : %1</translation>
+    </message>
+    <message>
+        <source>%1 stored, %2</source>
+        <translation>%1 enregistré, %2</translation>
+    </message>
+    <message>
+        <source>last stored %1: %2</source>
+        <translation>dernier enregistrement %1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>Word</name>
+    <message>
+        <source>Not read</source>
+        <translation>Non mesuré</translation>
+    </message>
+    <message>
+        <source>Short</source>
+        <translation>Faible</translation>
+    </message>
+    <message>
+        <source>Over</source>
+        <translation>Fort</translation>
+    </message>
+    <message>
+        <source>On share</source>
+        <translation>À sa part</translation>
+    </message>
+    <message>
+        <source>Drifted</source>
+        <translation>A dérivé</translation>
+    </message>
+    <message>
+        <source>At stop</source>
+        <translation>En butée</translation>
+    </message>
+    <message>
+        <source>Doubtful</source>
+        <translation>Douteux</translation>
+    </message>
+    <message>
+        <source>OPEN</source>
+        <translation>OUVRIR</translation>
+    </message>
+    <message>
+        <source>CLOSE</source>
+        <translation>FERMER</translation>
+    </message>
+    <message>
+        <source>HOLD</source>
+        <translation>TENIR</translation>
+    </message>
+    <message>
+        <source>READ AGAIN</source>
+        <translation>REMESURER</translation>
+    </message>
+    <message>
+        <source>Accepted</source>
+        <translation>Accepté</translation>
+    </message>
+    <message>
+        <source>Not accepted</source>
+        <translation>Non accepté</translation>
+    </message>
+    <message>
+        <source>Undecidable</source>
+        <translation>Indécidable</translation>
+    </message>
+    <message>
+        <source>Survey</source>
+        <translation>Relevé</translation>
+    </message>
+    <message>
+        <source>Adjusting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Final</translation>
+    </message>
+    <message>
+        <source>Witness</source>
+        <translation>Témoin</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>ouvert</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>clos</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>envoyé</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>accepté</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>renvoyé</translation>
+    </message>
+    <message>
+        <source>Manual valve</source>
+        <translation>Vanne manuelle</translation>
+    </message>
+    <message>
+        <source>Orifice</source>
+        <translation>Diaphragme</translation>
+    </message>
+    <message>
+        <source>Flow limiter</source>
+        <translation>Limiteur de débit</translation>
+    </message>
+    <message>
+        <source>Pressure-independent</source>
+        <translation>Indépendante de la pression</translation>
+    </message>
+    <message>
+        <source>No valve</source>
+        <translation>Pas de vanne</translation>
+    </message>
+    <message>
+        <source>US</source>
+        <translation>US</translation>
+    </message>
+    <message>
+        <source>SI</source>
+        <translation>SI</translation>
+    </message>
+    <message>
+        <source>turns</source>
+        <translation>tours</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>degrés</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation>pour cent</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Eau</translation>
+    </message>
+    <message>
+        <source>Ethylene glycol</source>
+        <translation>Éthylène glycol</translation>
+    </message>
+    <message>
+        <source>Propylene glycol</source>
+        <translation>Propylène glycol</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::AdjustPlace</name>
+    <message>
+        <source>Share of the valve in hand</source>
+        <translation>Part de la vanne en main</translation>
+    </message>
+    <message>
+        <source>What the aim rests on</source>
+        <translation>Sur quoi repose la visée</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>Aim DP</source>
+        <translation>Δp visée</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation>Essais</translation>
+    </message>
+    <message>
+        <source>Setting to try next</source>
+        <translation>Réglage à essayer ensuite</translation>
+    </message>
+    <message>
+        <source>Hold Here, Next Valve</source>
+        <translation>Tenir ici, vanne suivante</translation>
+    </message>
+    <message>
+        <source>Next valve</source>
+        <translation>Vanne suivante</translation>
+    </message>
+    <message>
+        <source>Adjust</source>
+        <translation>Régler</translation>
+    </message>
+    <message>
+        <source>Valve in hand</source>
+        <translation>Vanne en main</translation>
+    </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Ce qui manque ici</translation>
+    </message>
+    <message>
+        <source>Find valve to adjust</source>
+        <translation>Trouver une vanne à régler</translation>
+    </message>
+    <message>
+        <source>tag or number</source>
+        <translation>repère ou numéro</translation>
+    </message>
+    <message>
+        <source>&amp;Find valve</source>
+        <translation>&amp;Trouver vanne</translation>
+    </message>
+    <message>
+        <source>Neighboring settings and their aims</source>
+        <translation>Réglages voisins et leurs visées</translation>
+    </message>
+    <message>
+        <source>DP read at this setting</source>
+        <translation>Δp mesurée à ce réglage</translation>
+    </message>
+    <message>
+        <source>&amp;Setting</source>
+        <translation>&amp;Réglage</translation>
+    </message>
+    <message>
+        <source>Setting of the handle</source>
+        <translation>Réglage de la poignée</translation>
+    </message>
+    <message>
+        <source>expect %1</source>
+        <translation>attendu %1</translation>
+    </message>
+    <message>
+        <source>&amp;DP %1 at reference %2</source>
+        <translation>Δ&amp;p %1 à la référence %2</translation>
+    </message>
+    <message>
+        <source>digits Enter stores this one reading and returns   |   Esc gives it up</source>
+        <translation>chiffres Entrée enregistre cette mesure et revient   |   Échap abandonne</translation>
+    </message>
+    <message>
+        <source>digits Enter logs a try   |   Up, Down setting   |   Ctrl+Enter hold, next   |   Ctrl+B reference   |   Ctrl+I advice   |   Ctrl+J find</source>
+        <translation>chiffres Entrée essai   |   Haut, Bas réglage   |   Ctrl+Entrée tenir, suivante   |   Ctrl+B référence   |   Ctrl+I conseil   |   Ctrl+J trouver</translation>
+    </message>
+    <message>
+        <source>No valve in hand</source>
+        <translation>Aucune vanne en main</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>No valve to adjust yet. Add the branches in System (Alt+2).</source>
+        <translation>Aucune vanne à régler encore. Ajoutez les branches dans Réseau (Alt+2).</translation>
+    </message>
+    <message>
+        <source>Read one full round first (Alt+3); the aim needs every branch.</source>
+        <translation>Mesurez d’abord un passage complet (Alt+3) ; la visée a besoin de chaque branche.</translation>
+    </message>
+    <message>
+        <source>This branch has no valve to adjust. Find another (Ctrl+J).</source>
+        <translation>Cette branche n’a pas de vanne à régler. Trouvez-en une autre (Ctrl+J).</translation>
+    </message>
+    <message>
+        <source>%1 Find another valve with Ctrl+J.</source>
+        <translation>%1 Trouvez une autre vanne avec Ctrl+J.</translation>
+    </message>
+    <message>
+        <source>of %1 %2</source>
+        <translation>de %1 %2</translation>
+    </message>
+    <message>
+        <source>At stop</source>
+        <translation>En butée</translation>
+    </message>
+    <message>
+        <source>not read here yet</source>
+        <translation>pas encore mesuré ici</translation>
+    </message>
+    <message>
+        <source>Up, Down %1</source>
+        <translation>Haut, Bas %1</translation>
+    </message>
+    <message>
+        <source>hold %1–%2</source>
+        <translation>tenir %1–%2</translation>
+    </message>
+    <message>
+        <source>the valve is shut</source>
+        <translation>la vanne est fermée</translation>
+    </message>
+    <message>
+        <source>aim %1, hold %2 to %3</source>
+        <translation>visée %1, tenir %2 à %3</translation>
+    </message>
+    <message>
+        <source>&amp;DP %1</source>
+        <translation>Δ&amp;p %1</translation>
+    </message>
+    <message>
+        <source>&amp;DP %1, valve shut</source>
+        <translation>Δ&amp;p %1, vanne fermée</translation>
+    </message>
+    <message>
+        <source>&amp;DP %1, read again</source>
+        <translation>Δ&amp;p %1, à remesurer</translation>
+    </message>
+    <message>
+        <source>next: %1, %2</source>
+        <translation>suivante : %1, %2</translation>
+    </message>
+    <message>
+        <source>no valve is left to adjust</source>
+        <translation>aucune vanne ne reste à régler</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::AdviceModel</name>
+    <message>
+        <source>self-acting</source>
+        <translation>automatique</translation>
+    </message>
+    <message>
+        <source>cannot be set</source>
+        <translation>non réglable</translation>
+    </message>
+    <message>
+        <source>scale too short</source>
+        <translation>échelle trop courte</translation>
+    </message>
+    <message>
+        <source>fully open</source>
+        <translation>ouverte en grand</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>réglé</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Ordre</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Actuel</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Régler à</translation>
+    </message>
+    <message>
+        <source>Aim %1</source>
+        <translation>Visée %1</translation>
+    </message>
+    <message>
+        <source>As read, %</source>
+        <translation>Tel que lu, %</translation>
+    </message>
+    <message>
+        <source>In truth, %</source>
+        <translation>En vérité, %</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Remarque</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::AdvicePanel</name>
+    <message>
+        <source>Advised settings in the order of work</source>
+        <translation>Réglages conseillés dans l’ordre du travail</translation>
+    </message>
+    <message>
+        <source>Enter takes the valve in hand at its advised setting</source>
+        <translation>Entrée prend la vanne en main à son réglage conseillé</translation>
+    </message>
+    <message>
+        <source>State of the advice</source>
+        <translation>État du conseil</translation>
+    </message>
+    <message>
+        <source>Computing</source>
+        <translation>Calcul en cours</translation>
+    </message>
+    <message>
+        <source>About the advice</source>
+        <translation>À propos du conseil</translation>
+    </message>
+    <message>
+        <source>About the advice, scrolled</source>
+        <translation>À propos du conseil, défilé</translation>
+    </message>
+    <message>
+        <source>computing…</source>
+        <translation>calcul…</translation>
+    </message>
+    <message>
+        <source>No advice yet</source>
+        <translation>Pas encore de conseil</translation>
+    </message>
+    <message>
+        <source>The loop is learned from the first survey on.</source>
+        <translation>La boucle s’apprend dès le premier relevé.</translation>
+    </message>
+    <message>
+        <source>Advice not ready</source>
+        <translation>Conseil non prêt</translation>
+    </message>
+    <message>
+        <source>Advice, unverified</source>
+        <translation>Conseil, non vérifié</translation>
+    </message>
+    <message>
+        <source>Advice, verified by a round</source>
+        <translation>Conseil, vérifié par un passage</translation>
+    </message>
+    <message>
+        <source>All within ±%1 % with at least %2 % probability as read, %3 % in truth.</source>
+        <translation>Tous dans ±%1 % avec au moins %2 % de probabilité tel que lu, %3 % en vérité.</translation>
+    </message>
+    <message>
+        <source>All within ±%1 % with %2 % probability as read, %3 % in truth.</source>
+        <translation>Tous dans ±%1 % avec %2 % de probabilité tel que lu, %3 % en vérité.</translation>
+    </message>
+    <message>
+        <source>Helps most: %1</source>
+        <translation>Le plus utile : %1</translation>
+    </message>
+    <message>
+        <source>Pump then: %1 at design flow, %2 needed</source>
+        <translation>Pompe alors : %1 au débit nominal, il faut %2</translation>
+    </message>
+    <message>
+        <source>; %1 % of rated speed would do</source>
+        <translation> ; %1 % de la vitesse nominale suffiraient</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::AimStripModel</name>
+    <message>
+        <source>setting %1, %2, %3</source>
+        <translation>réglage %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>setting</source>
+        <translation>réglage</translation>
+    </message>
+    <message>
+        <source>aim %1</source>
+        <translation>visée %1</translation>
+    </message>
+    <message>
+        <source>hold %1</source>
+        <translation>tenir %1</translation>
+    </message>
+    <message>
+        <source>expect %1</source>
+        <translation>attendu %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CertificateDialog</name>
+    <message>
+        <source>Make Certificate</source>
+        <translation>Créer le certificat</translation>
+    </message>
+    <message>
+        <source>Make a Certificate</source>
+        <translation>Créer un certificat</translation>
+    </message>
+    <message>
+        <source>A self-made certificate shows that reports come from the same hand. Nobody else vouches for the name, so verifying never calls it trusted: tell its fingerprint to whoever must rely on it, or use a key that an issuer of certificates gave you.</source>
+        <translation>Un certificat autosigné montre que des rapports viennent de la même main. Personne d’autre ne garantit le nom, donc la vérification ne le dit jamais de confiance : communiquez son empreinte à qui doit s’y fier, ou utilisez une clé reçue d’une autorité de certification.</translation>
+    </message>
+    <message>
+        <source>Name of the person</source>
+        <translation>Nom de la personne</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Société</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Phrase secrète</translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation>La même encore</translation>
+    </message>
+    <message>
+        <source>New passphrase</source>
+        <translation>Nouvelle phrase secrète</translation>
+    </message>
+    <message>
+        <source>The same passphrase again</source>
+        <translation>La même phrase secrète encore</translation>
+    </message>
+    <message>
+        <source>Type the name of the person.</source>
+        <translation>Tapez le nom de la personne.</translation>
+    </message>
+    <message>
+        <source>The passphrase needs %1 characters or more.</source>
+        <translation>La phrase secrète demande au moins %1 caractères.</translation>
+    </message>
+    <message>
+        <source>The two passphrases are not the same.</source>
+        <translation>Les deux phrases secrètes diffèrent.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CloseRoundPanel</name>
+    <message>
+        <source>Go Back to Grid</source>
+        <translation>Retour à la grille</translation>
+    </message>
+    <message>
+        <source>Open items of the round</source>
+        <translation>Points ouverts du passage</translation>
+    </message>
+    <message>
+        <source>Close Round %1</source>
+        <translation>Clore le passage %1</translation>
+    </message>
+    <message>
+        <source>Round %1 has no open items.</source>
+        <translation>Le passage %1 n’a aucun point ouvert.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) need a reading or a reason before round %1 is closed.</source>
+        <translation>
+            <numerusform>%n point demande une mesure ou un motif avant de clore le passage %1.</numerusform>
+            <numerusform>%n points demandent une mesure ou un motif avant de clore le passage %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>et %1 de plus</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>motif</translation>
+    </message>
+    <message>
+        <source>Reason for %1</source>
+        <translation>Motif pour %1</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Mesurer</translation>
+    </message>
+    <message>
+        <source>Read %1</source>
+        <translation>Mesurer %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CodePage</name>
+    <message>
+        <source>not chosen</source>
+        <translation>non choisi</translation>
+    </message>
+    <message>
+        <source>5 % of the plate or 3 hp</source>
+        <translation>5 % de la plaque ou 3 hp</translation>
+    </message>
+    <message>
+        <source>5 % of the plate</source>
+        <translation>5 % de la plaque</translation>
+    </message>
+    <message>
+        <source>Form of the clause</source>
+        <translation>Forme de l’article</translation>
+    </message>
+    <message>
+        <source>&amp;Allowed excess</source>
+        <translation>&amp;Excédent permis</translation>
+    </message>
+    <message>
+        <source>Code and e&amp;dition</source>
+        <translation>&amp;Code et édition</translation>
+    </message>
+    <message>
+        <source>&amp;Clause</source>
+        <translation>&amp;Article</translation>
+    </message>
+    <message>
+        <source>E&amp;xception claimed</source>
+        <translation>E&amp;xception invoquée</translation>
+    </message>
+    <message>
+        <source>Copy edition and clause from the code that is adopted where the building stands. An exception needs its number and who grants it.</source>
+        <translation>Copiez édition et article du code en vigueur au lieu du bâtiment. Une exception demande son numéro et qui l’accorde.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::Commands</name>
+    <message>
+        <source>&amp;New Job…</source>
+        <translation>&amp;Nouveau chantier…</translation>
+    </message>
+    <message>
+        <source>New Job from &amp;Tables…</source>
+        <translation>Nouveau chantier depuis &amp;tableaux…</translation>
+    </message>
+    <message>
+        <source>New &amp;Practice Job…</source>
+        <translation>Nouveau chant&amp;ier d’exercice…</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>&amp;Ouvrir…</translation>
+    </message>
+    <message>
+        <source>Open &amp;Recent</source>
+        <translation>Ouvrir &amp;récents</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Enregistrer</translation>
+    </message>
+    <message>
+        <source>Save a &amp;Copy…</source>
+        <translation>Enregistrer une &amp;copie…</translation>
+    </message>
+    <message>
+        <source>&amp;Merge Another Laptop…</source>
+        <translation>&amp;Fusionner un autre portable…</translation>
+    </message>
+    <message>
+        <source>&amp;Decide Conflicts…</source>
+        <translation>&amp;Décider des conflits…</translation>
+    </message>
+    <message>
+        <source>&amp;Export Tables…</source>
+        <translation>E&amp;xporter les tableaux…</translation>
+    </message>
+    <message>
+        <source>C&amp;lose</source>
+        <translation>Fer&amp;mer</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Quitter</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Annuler</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rétablir</translation>
+    </message>
+    <message>
+        <source>&amp;Find Valve…</source>
+        <translation>&amp;Trouver une vanne…</translation>
+    </message>
+    <message>
+        <source>Write &amp;Note…</source>
+        <translation>Écrire une &amp;note…</translation>
+    </message>
+    <message>
+        <source>Show &amp;History…</source>
+        <translation>Voir l’&amp;historique…</translation>
+    </message>
+    <message>
+        <source>Show the Job as It &amp;Stood…</source>
+        <translation>Voir le chantier tel qu’il &amp;était…</translation>
+    </message>
+    <message>
+        <source>Go to Ne&amp;xt Open Item</source>
+        <translation>Point ouvert &amp;suivant</translation>
+    </message>
+    <message>
+        <source>Go to Pre&amp;vious Open Item</source>
+        <translation>Point ouvert &amp;précédent</translation>
+    </message>
+    <message>
+        <source>&amp;Open New Round…</source>
+        <translation>&amp;Ouvrir un passage…</translation>
+    </message>
+    <message>
+        <source>&amp;Close Round…</source>
+        <translation>&amp;Clore le passage…</translation>
+    </message>
+    <message>
+        <source>&amp;Meter</source>
+        <translation>&amp;Appareil</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Personne</translation>
+    </message>
+    <message>
+        <source>&amp;Read Again</source>
+        <translation>&amp;Remesurer</translation>
+    </message>
+    <message>
+        <source>&amp;Take Offered Fix</source>
+        <translation>Prendre la &amp;correction offerte</translation>
+    </message>
+    <message>
+        <source>&amp;Mark Doubtful</source>
+        <translation>Marquer &amp;douteux</translation>
+    </message>
+    <message>
+        <source>Record as &amp;Not Readable</source>
+        <translation>Noter &amp;illisible</translation>
+    </message>
+    <message>
+        <source>List De&amp;ficiency</source>
+        <translation>Noter une réser&amp;ve</translation>
+    </message>
+    <message>
+        <source>Take the Meter&apos;s &amp;Value (Practice)</source>
+        <translation>Prendre la v&amp;aleur de l’appareil (exercice)</translation>
+    </message>
+    <message>
+        <source>Take the Pump&apos;s &amp;Gauges (Practice)</source>
+        <translation>Prendre les &amp;manomètres de la pompe (exercice)</translation>
+    </message>
+    <message>
+        <source>&amp;Add Branch</source>
+        <translation>Ajouter une &amp;branche</translation>
+    </message>
+    <message>
+        <source>Read R&amp;eference</source>
+        <translation>Mesurer la ré&amp;férence</translation>
+    </message>
+    <message>
+        <source>Read with Valve &amp;Shut</source>
+        <translation>Mes&amp;urer vanne fermée</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing</source>
+        <translation>Prendre le réglage con&amp;seillé</translation>
+    </message>
+    <message>
+        <source>Show &amp;Convergence</source>
+        <translation>Voir la c&amp;onvergence</translation>
+    </message>
+    <message>
+        <source>Change Chart and &amp;Table</source>
+        <translation>Changer grap&amp;hique et tableau</translation>
+    </message>
+    <message>
+        <source>Switch to Next &amp;Display</source>
+        <translation>A&amp;ffichage suivant</translation>
+    </message>
+    <message>
+        <source>Make Text &amp;Larger</source>
+        <translation>Texte plus gran&amp;d</translation>
+    </message>
+    <message>
+        <source>Show &amp;Full Screen</source>
+        <translation>Plein écr&amp;an</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>&amp;Langue</translation>
+    </message>
+    <message>
+        <source>&amp;Export Unsigned Draft…</source>
+        <translation>&amp;Exporter le projet non signé…</translation>
+    </message>
+    <message>
+        <source>&amp;Sign Report…</source>
+        <translation>&amp;Signer le rapport…</translation>
+    </message>
+    <message>
+        <source>&amp;Make a Certificate…</source>
+        <translation>&amp;Créer un certificat…</translation>
+    </message>
+    <message>
+        <source>&amp;Verify a Report…</source>
+        <translation>&amp;Vérifier un rapport…</translation>
+    </message>
+    <message>
+        <source>Show &amp;Truth against Found (Practice)…</source>
+        <translation>Vérité et &amp;trouvé (exercice)…</translation>
+    </message>
+    <message>
+        <source>Show &amp;Keys</source>
+        <translation>Voir les &amp;touches</translation>
+    </message>
+    <message>
+        <source>Show &amp;Version and Licence</source>
+        <translation>Voir &amp;version et licence</translation>
+    </message>
+    <message>
+        <source>Show &amp;Job</source>
+        <translation>Voir &amp;Chantier</translation>
+    </message>
+    <message>
+        <source>Show &amp;System</source>
+        <translation>Voir Ré&amp;seau</translation>
+    </message>
+    <message>
+        <source>Show &amp;Walk</source>
+        <translation>Voir &amp;Tournée</translation>
+    </message>
+    <message>
+        <source>Show &amp;Pump</source>
+        <translation>Voir &amp;Pompe</translation>
+    </message>
+    <message>
+        <source>Show Re&amp;view</source>
+        <translation>Voir Re&amp;vue</translation>
+    </message>
+    <message>
+        <source>Show &amp;Report</source>
+        <translation>Voir &amp;Rapport</translation>
+    </message>
+    <message>
+        <source>Show Pump &amp;Curves</source>
+        <translation>Voir les &amp;courbes de pompe</translation>
+    </message>
+    <message>
+        <source>Enter Pump &amp;Test</source>
+        <translation>Saisir l’&amp;essai de pompe</translation>
+    </message>
+    <message>
+        <source>Show Test &amp;Results</source>
+        <translation>Voir les &amp;résultats</translation>
+    </message>
+    <message>
+        <source>Show &amp;Decision</source>
+        <translation>Voir la &amp;décision</translation>
+    </message>
+    <message>
+        <source>Compare Read and &amp;Set</source>
+        <translation>Comparer &amp;mesurer-régler</translation>
+    </message>
+    <message>
+        <source>Show &amp;Pressures</source>
+        <translation>Voir les &amp;pressions</translation>
+    </message>
+    <message>
+        <source>Test &amp;Energy Code</source>
+        <translation>Tester le code é&amp;nergétique</translation>
+    </message>
+    <message>
+        <source>List De&amp;vices</source>
+        <translation>&amp;Lister les organes</translation>
+    </message>
+    <message>
+        <source>Enter Set-P&amp;oint</source>
+        <translation>Saisir la c&amp;onsigne</translation>
+    </message>
+    <message>
+        <source>Enter Pump D&amp;ata</source>
+        <translation>S&amp;aisir les données de pompe</translation>
+    </message>
+    <message>
+        <source>Try &amp;Zones</source>
+        <translation>Essayer des &amp;zones</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Fichier</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>É&amp;dition</translation>
+    </message>
+    <message>
+        <source>&amp;Round</source>
+        <translation>&amp;Passage</translation>
+    </message>
+    <message>
+        <source>&amp;Valve</source>
+        <translation>&amp;Vanne</translation>
+    </message>
+    <message>
+        <source>P&amp;ump</source>
+        <translation>P&amp;ompe</translation>
+    </message>
+    <message>
+        <source>Vie&amp;w</source>
+        <translation>&amp;Affichage</translation>
+    </message>
+    <message>
+        <source>Re&amp;port</source>
+        <translation>&amp;Rapport</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Aid&amp;e</translation>
+    </message>
+    <message>
+        <source>&amp;Write Comment</source>
+        <translation>Écrire un co&amp;mmentaire</translation>
+    </message>
+    <message>
+        <source>A&amp;djust This Valve</source>
+        <translation>Ré&amp;gler cette vanne</translation>
+    </message>
+    <message>
+        <source>Show Adv&amp;ice</source>
+        <translation>Voir le co&amp;nseil</translation>
+    </message>
+    <message>
+        <source>Make Text S&amp;maller</source>
+        <translation>Texte plus pet&amp;it</translation>
+    </message>
+    <message>
+        <source>Reset Te&amp;xt Size</source>
+        <translation>Taille de texte normal&amp;e</translation>
+    </message>
+    <message>
+        <source>Sh&amp;ow Adjust</source>
+        <translation>Voir Ré&amp;gler</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CommentPanel</name>
+    <message>
+        <source>Comment</source>
+        <translation>Commentaire</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Répondre</translation>
+    </message>
+    <message>
+        <source>Resolve</source>
+        <translation>Résoudre</translation>
+    </message>
+    <message>
+        <source>Comments of the round</source>
+        <translation>Commentaires du passage</translation>
+    </message>
+    <message>
+        <source>Text of the comment</source>
+        <translation>Texte du commentaire</translation>
+    </message>
+    <message>
+        <source>comment or answer</source>
+        <translation>commentaire ou réponse</translation>
+    </message>
+    <message>
+        <source>%1 — %2</source>
+        <translation>%1 — %2</translation>
+    </message>
+    <message>
+        <source>resolved</source>
+        <translation>résolu</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>ouvert</translation>
+    </message>
+    <message>
+        <source>Comments</source>
+        <translation>Commentaires</translation>
+    </message>
+    <message numerus="yes">
+        <source>Comments (%n open)</source>
+        <translation>
+            <numerusform>Commentaires (%n ouvert)</numerusform>
+            <numerusform>Commentaires (%n ouverts)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Comment on %1 (Ctrl+Alt+C)</source>
+        <translation>Commentaire sur %1 (Ctrl+Alt+C)</translation>
+    </message>
+    <message>
+        <source>Reopen</source>
+        <translation>Rouvrir</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::CurvesPage</name>
+    <message>
+        <source>Index-circuit check</source>
+        <translation>Contrôle du circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>Duty and design flow</source>
+        <translation>Point de fonctionnement et débit nominal</translation>
+    </message>
+    <message>
+        <source>Duty and index-circuit check</source>
+        <translation>Point de fonctionnement et contrôle du circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>Enter two points of the pump&apos;s curve on the page Pump Data (Ctrl+Alt+0), or make the job from tables that have a curve.</source>
+        <translation>Saisissez deux points de la courbe de pompe à la page Données de pompe (Ctrl+Alt+0), ou créez le chantier depuis des tableaux avec courbe.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DataPage</name>
+    <message>
+        <source>Add Pump</source>
+        <translation>Ajouter pompe</translation>
+    </message>
+    <message>
+        <source>Maker&apos;s curve</source>
+        <translation>Courbe du fabricant</translation>
+    </message>
+    <message>
+        <source>Remove Point</source>
+        <translation>Supprimer point</translation>
+    </message>
+    <message>
+        <source>Load of a year</source>
+        <translation>Charge d’une année</translation>
+    </message>
+    <message>
+        <source>Remove Hours</source>
+        <translation>Supprimer heures</translation>
+    </message>
+    <message>
+        <source>Plate and data of the pumps</source>
+        <translation>Plaque et données des pompes</translation>
+    </message>
+    <message>
+        <source>&amp;Curve of pump</source>
+        <translation>&amp;Courbe de la pompe</translation>
+    </message>
+    <message>
+        <source>Without rows: hours a &amp;year</source>
+        <translation>Sans lignes : heures par &amp;an</translation>
+    </message>
+    <message>
+        <source>Price of a &amp;kWh</source>
+        <translation>&amp;Prix d’un kWh</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Roue</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Débit</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Hauteur</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Rendement</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Puissance</translation>
+    </message>
+    <message>
+        <source>NPSH</source>
+        <translation>NPSH</translation>
+    </message>
+    <message>
+        <source>flow and head</source>
+        <translation>débit et hauteur</translation>
+    </message>
+    <message>
+        <source>Hours a year</source>
+        <translation>Heures par an</translation>
+    </message>
+    <message>
+        <source>Of design flow</source>
+        <translation>Du débit nominal</translation>
+    </message>
+    <message>
+        <source>hours and a part of the design flow</source>
+        <translation>heures et une part du débit nominal</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DecisionPage</name>
+    <message>
+        <source>Pumps that run</source>
+        <translation>Pompes en marche</translation>
+    </message>
+    <message>
+        <source>Pumps &amp;that run</source>
+        <translation>Pompes en &amp;marche</translation>
+    </message>
+    <message>
+        <source>all that are marked</source>
+        <translation>toutes les marquées</translation>
+    </message>
+    <message>
+        <source>%1 alone</source>
+        <translation>%1 seule</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DecisionPanel</name>
+    <message>
+        <source>Send Round</source>
+        <translation>Envoyer le passage</translation>
+    </message>
+    <message>
+        <source>Accept Round</source>
+        <translation>Accepter le passage</translation>
+    </message>
+    <message>
+        <source>Send Back</source>
+        <translation>Renvoyer</translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>State of the round</source>
+        <translation>État du passage</translation>
+    </message>
+    <message>
+        <source>Reason for sending back or withdrawing</source>
+        <translation>Motif du renvoi ou du retrait</translation>
+    </message>
+    <message>
+        <source>reason, to send back or withdraw</source>
+        <translation>motif, pour renvoyer ou retirer</translation>
+    </message>
+    <message>
+        <source>Sending back needs an open comment that says what to correct.</source>
+        <translation>Le renvoi demande un commentaire ouvert qui dit quoi corriger.</translation>
+    </message>
+    <message>
+        <source>Withdrawing needs a reason.</source>
+        <translation>Le retrait demande un motif.</translation>
+    </message>
+    <message>
+        <source>Round %1: %2</source>
+        <translation>Passage %1 : %2</translation>
+    </message>
+    <message>
+        <source>sent by</source>
+        <translation>envoyé par</translation>
+    </message>
+    <message>
+        <source>decided by</source>
+        <translation>décidé par</translation>
+    </message>
+    <message>
+        <source>reason: %1</source>
+        <translation>motif : %1</translation>
+    </message>
+    <message>
+        <source>begun early: %1</source>
+        <translation>commencé tôt : %1</translation>
+    </message>
+    <message>
+        <source>at this desk: %1</source>
+        <translation>à ce poste : %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DeficiencyPage</name>
+    <message>
+        <source>No.</source>
+        <translation>N°</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Ce qui ne va pas</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Corps d’état</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Raised</source>
+        <translation>Émise</translation>
+    </message>
+    <message>
+        <source>Re-tested</source>
+        <translation>Revérifiée</translation>
+    </message>
+    <message>
+        <source>List Deficiency</source>
+        <translation>Noter une réserve</translation>
+    </message>
+    <message>
+        <source>Attach Photo…</source>
+        <translation>Joindre une photo…</translation>
+    </message>
+    <message>
+        <source>Remove Photo</source>
+        <translation>Supprimer photo</translation>
+    </message>
+    <message>
+        <source>Deficiencies</source>
+        <translation>Réserves</translation>
+    </message>
+    <message>
+        <source>Photos of the deficiency</source>
+        <translation>Photos de la réserve</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Preuve</translation>
+    </message>
+    <message>
+        <source>Status: open, remedied, closed or left as it is.</source>
+        <translation>État : ouvert, levé, clos ou laissé tel quel.</translation>
+    </message>
+    <message>
+        <source>Locatio&amp;n</source>
+        <translation>&amp;Lieu</translation>
+    </message>
+    <message>
+        <source>Conse&amp;quence</source>
+        <translation>Consé&amp;quence</translation>
+    </message>
+    <message>
+        <source>Re&amp;medy proposed</source>
+        <translation>&amp;Remède proposé</translation>
+    </message>
+    <message>
+        <source>R&amp;e-test result</source>
+        <translation>Résultat du con&amp;trôle</translation>
+    </message>
+    <message>
+        <source>Attach a Photo</source>
+        <translation>Joindre une photo</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation>Images (*.jpg *.jpeg *.png)</translation>
+    </message>
+    <message>
+        <source>round %1: %2</source>
+        <translation>passage %1 : %2</translation>
+    </message>
+    <message>
+        <source>no reading</source>
+        <translation>aucune mesure</translation>
+    </message>
+    <message>
+        <source>, raised by %1</source>
+        <translation>, émise par %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::DevicePage</name>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Côté</translation>
+    </message>
+    <message>
+        <source>Before it</source>
+        <translation>En amont</translation>
+    </message>
+    <message>
+        <source>D before</source>
+        <translation>D amont</translation>
+    </message>
+    <message>
+        <source>D behind</source>
+        <translation>D aval</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Niveau</translation>
+    </message>
+    <message>
+        <source>Dealt with as</source>
+        <translation>Traité comme</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notes</translation>
+    </message>
+    <message>
+        <source>Where the devices sit</source>
+        <translation>Où sont les organes</translation>
+    </message>
+    <message>
+        <source>D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word or its first letters.</source>
+        <translation>D : tube droit en diamètres. En amont : %1. Traité comme : %2. Tapez un mot ou ses premières lettres.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::FieldTableModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::HistoryDialog</name>
+    <message>
+        <source>Round</source>
+        <translation>Passage</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Stored</source>
+        <translation>Enregistré</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Par</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui fut fait</translation>
+    </message>
+    <message>
+        <source>Reason, note</source>
+        <translation>Motif, note</translation>
+    </message>
+    <message>
+        <source>Use This Value</source>
+        <translation>Prendre cette valeur</translation>
+    </message>
+    <message>
+        <source>History of %1</source>
+        <translation>Historique de %1</translation>
+    </message>
+    <message>
+        <source>undone</source>
+        <translation>annulé</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>illisible</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::InstrumentModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Type</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Série</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Plage</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Précision</translation>
+    </message>
+    <message>
+        <source>Floor</source>
+        <translation>Plancher</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Étalonné</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Échéance</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificat</translation>
+    </message>
+    <message>
+        <source>If overdue, why</source>
+        <translation>Si en retard, pourquoi</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::JobPlace</name>
+    <message>
+        <source>Add Instrument</source>
+        <translation>Ajouter instrument</translation>
+    </message>
+    <message>
+        <source>Add Person</source>
+        <translation>Ajouter personne</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Chantier</translation>
+    </message>
+    <message>
+        <source>Facts of the job</source>
+        <translation>Données du chantier</translation>
+    </message>
+    <message>
+        <source>Pages of the job</source>
+        <translation>Pages du chantier</translation>
+    </message>
+    <message>
+        <source>Instruments and people</source>
+        <translation>Instruments et personnes</translation>
+    </message>
+    <message>
+        <source>Readiness</source>
+        <translation>Préparation</translation>
+    </message>
+    <message>
+        <source>Deficiencies</source>
+        <translation>Réserves</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unités</translation>
+    </message>
+    <message>
+        <source>Fluid</source>
+        <translation>Fluide</translation>
+    </message>
+    <message>
+        <source>&amp;Units shown</source>
+        <translation>&amp;Unités affichées</translation>
+    </message>
+    <message>
+        <source>&amp;Fluid</source>
+        <translation>&amp;Fluide</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nom</translation>
+    </message>
+    <message>
+        <source>&amp;Site</source>
+        <translation>Li&amp;eu</translation>
+    </message>
+    <message>
+        <source>C&amp;lient</source>
+        <translation>&amp;Client</translation>
+    </message>
+    <message>
+        <source>Loop</source>
+        <translation>Boucle</translation>
+    </message>
+    <message>
+        <source>&amp;Glycol by mass</source>
+        <translation>&amp;Glycol en masse</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature</source>
+        <translation>&amp;Température</translation>
+    </message>
+    <message>
+        <source>F&amp;ill pressure</source>
+        <translation>Press&amp;ion de remplissage</translation>
+    </message>
+    <message>
+        <source>&amp;Altitude</source>
+        <translation>&amp;Altitude</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Limites</translation>
+    </message>
+    <message>
+        <source>Off design, l&amp;owest</source>
+        <translation>Écart au nominal, ba&amp;s</translation>
+    </message>
+    <message>
+        <source>Off design, &amp;highest</source>
+        <translation>Écart au nominal, &amp;haut</translation>
+    </message>
+    <message>
+        <source>&amp;Band of target, ±</source>
+        <translation>&amp;Bande de la cible, ±</translation>
+    </message>
+    <message>
+        <source>Old after, &amp;minutes</source>
+        <translation>Ancien après, &amp;minutes</translation>
+    </message>
+    <message>
+        <source>Pump energy</source>
+        <translation>Énergie de la pompe</translation>
+    </message>
+    <message>
+        <source>&amp;Price of a kWh</source>
+        <translation>&amp;Prix d’un kWh</translation>
+    </message>
+    <message>
+        <source>Currenc&amp;y</source>
+        <translation>&amp;Devise</translation>
+    </message>
+    <message>
+        <source>Hours a yea&amp;r</source>
+        <translation>Heu&amp;res par an</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instruments</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::JobStrip</name>
+    <message>
+        <source>Save a Copy Elsewhere…</source>
+        <translation>Enregistrer une copie ailleurs…</translation>
+    </message>
+    <message>
+        <source>Job strip</source>
+        <translation>Bandeau du chantier</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Chantier</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Passage</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Avancement</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Appareil</translation>
+    </message>
+    <message>
+        <source>Stored</source>
+        <translation>Enregistré</translation>
+    </message>
+    <message>
+        <source>Display</source>
+        <translation>Affichage</translation>
+    </message>
+    <message>
+        <source>Conflicts to decide</source>
+        <translation>Conflits à décider</translation>
+    </message>
+    <message>
+        <source>Writes the whole workbook to another disk, with what could not be stored, and goes on there</source>
+        <translation>Écrit tout le classeur sur un autre disque, avec ce qui n’a pu être enregistré, et continue là</translation>
+    </message>
+    <message>
+        <source>Valves read</source>
+        <translation>Vannes mesurées</translation>
+    </message>
+    <message>
+        <source>read %1 of %2</source>
+        <translation>%1 sur %2 mesurées</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to decide</source>
+        <translation>
+            <numerusform>%n à décider</numerusform>
+            <numerusform>%n à décider</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::JournalDialog</name>
+    <message>
+        <source>Record</source>
+        <translation>Enregistrement</translation>
+    </message>
+    <message>
+        <source>Stored</source>
+        <translation>Enregistré</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Par</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Le</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui fut fait</translation>
+    </message>
+    <message>
+        <source>Stored actions</source>
+        <translation>Actions enregistrées</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
+        <source>Of target, %</source>
+        <translation>De la cible, %</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>The job as it stood</source>
+        <translation>Le chantier tel qu’il était</translation>
+    </message>
+    <message>
+        <source>The Job as It Stood</source>
+        <translation>Le chantier tel qu’il était</translation>
+    </message>
+    <message>
+        <source>Export Its Tables…</source>
+        <translation>Exporter ses tableaux…</translation>
+    </message>
+    <message>
+        <source>Writes the job as it stood then as tables</source>
+        <translation>Écrit le chantier d’alors en tableaux</translation>
+    </message>
+    <message>
+        <source>Round %1, %2 of %3 terminals read.</source>
+        <translation>Passage %1, %2 terminaux sur %3 mesurés.</translation>
+    </message>
+    <message>
+        <source>No round was open yet.</source>
+        <translation>Aucun passage n’était ouvert.</translation>
+    </message>
+    <message>
+        <source>After record %1: %2</source>
+        <translation>Après l’enregistrement %1 : %2</translation>
+    </message>
+    <message>
+        <source>Folder for the Tables</source>
+        <translation>Dossier des tableaux</translation>
+    </message>
+    <message>
+        <source>Written to %1</source>
+        <translation>Écrit dans %1</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::KeyList</name>
+    <message>
+        <source>Keys</source>
+        <translation>Touches</translation>
+    </message>
+    <message>
+        <source>Store the reading and go to the next valve</source>
+        <translation>Enregistrer la mesure, vanne suivante</translation>
+    </message>
+    <message>
+        <source>digits, Enter</source>
+        <translation>chiffres, Entrée</translation>
+    </message>
+    <message>
+        <source>Walk past a valve</source>
+        <translation>Passer une vanne</translation>
+    </message>
+    <message>
+        <source>Enter alone</source>
+        <translation>Entrée seule</translation>
+    </message>
+    <message>
+        <source>Record that a valve cannot be read</source>
+        <translation>Noter qu’une vanne est illisible</translation>
+    </message>
+    <message>
+        <source>x, Enter</source>
+        <translation>x, Entrée</translation>
+    </message>
+    <message>
+        <source>Change this valve&apos;s setting</source>
+        <translation>Changer le réglage de cette vanne</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>Go back one valve</source>
+        <translation>Revenir d’une vanne</translation>
+    </message>
+    <message>
+        <source>Shift+Enter</source>
+        <translation>Maj+Entrée</translation>
+    </message>
+    <message>
+        <source>Store and move up or down</source>
+        <translation>Enregistrer et monter ou descendre</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Haut, Bas</translation>
+    </message>
+    <message>
+        <source>Take back what is being typed</source>
+        <translation>Reprendre ce qui est tapé</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Échap</translation>
+    </message>
+    <message>
+        <source>Type a unit behind the digits</source>
+        <translation>Taper une unité derrière les chiffres</translation>
+    </message>
+    <message>
+        <source>k kPa, m mbar, p psi, i inH₂O, f ftH₂O</source>
+        <translation>k kPa, m mbar, p psi, i inH₂O, f ftH₂O</translation>
+    </message>
+    <message>
+        <source>Leave the grid</source>
+        <translation>Quitter la grille</translation>
+    </message>
+    <message>
+        <source>Ctrl+Tab, F6</source>
+        <translation>Ctrl+Tab, F6</translation>
+    </message>
+    <message>
+        <source>In Adjust: log a try at the setting shown</source>
+        <translation>Dans Régler : essai au réglage affiché</translation>
+    </message>
+    <message>
+        <source>In Adjust: follow the hand by one step, by one turn</source>
+        <translation>Dans Régler : suivre la main d’un pas, d’un tour</translation>
+    </message>
+    <message>
+        <source>Up, Down; PgUp, PgDn</source>
+        <translation>Haut, Bas ; Page préc., Page suiv.</translation>
+    </message>
+    <message>
+        <source>In Adjust: take an advised setting from the table</source>
+        <translation>Dans Régler : prendre un réglage conseillé du tableau</translation>
+    </message>
+    <message>
+        <source>Enter in the table</source>
+        <translation>Entrée dans le tableau</translation>
+    </message>
+    <message>
+        <source>Command</source>
+        <translation>Commande</translation>
+    </message>
+    <message>
+        <source>Commands and their keys</source>
+        <translation>Commandes et leurs touches</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::Ladder</name>
+    <message>
+        <source>Ladder of dp</source>
+        <translation>Échelle des Δp</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::MainWindow</name>
+    <message>
+        <source>Read-only</source>
+        <translation>Lecture seule</translation>
+    </message>
+    <message>
+        <source>Keys of this place</source>
+        <translation>Touches de cet endroit</translation>
+    </message>
+    <message>
+        <source>Enter stores   |   Esc restores   |   Tab next field</source>
+        <translation>Entrée enregistre   |   Échap rétablit   |   Tab champ suivant</translation>
+    </message>
+    <message>
+        <source>type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   F6 leaves the table</source>
+        <translation>taper change   |   Entrée bas   |   Tab droite   |   Ctrl+J trouver   |   F6 quitte le tableau</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   |   Enter stores</source>
+        <translation>Ctrl+Alt+1 à 0, Ctrl+Alt+Z pages   |   Ctrl+T nombres en tableau   |   Entrée enregistre</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open item</source>
+        <translation>Ctrl+Alt+C commenter la cellule   |   Ctrl+H son historique   |   Ctrl+Maj+Bas point ouvert suivant</translation>
+    </message>
+    <message>
+        <source>Up, Down pages   |   Ctrl+P export as PDF</source>
+        <translation>Haut, Bas pages   |   Ctrl+P exporter en PDF</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Chantier</translation>
+    </message>
+    <message>
+        <source>System</source>
+        <translation>Réseau</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Tournée</translation>
+    </message>
+    <message>
+        <source>Adjust</source>
+        <translation>Régler</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revue</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Rapport</translation>
+    </message>
+    <message>
+        <source> — Round %1</source>
+        <translation> — Passage %1</translation>
+    </message>
+    <message>
+        <source>Read-only. %1</source>
+        <translation>Lecture seule. %1</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Annuler</translation>
+    </message>
+    <message>
+        <source>&amp;Undo %1</source>
+        <translation>&amp;Annuler %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rétablir</translation>
+    </message>
+    <message>
+        <source>&amp;Redo %1</source>
+        <translation>&amp;Rétablir %1</translation>
+    </message>
+    <message>
+        <source>&amp;Hold Here, Go to Next Valve</source>
+        <translation>Tenir ici, vanne suivant&amp;e</translation>
+    </message>
+    <message>
+        <source>   |   Ctrl+Z undo %1</source>
+        <translation>   |   Ctrl+Z annuler %1</translation>
+    </message>
+    <message>
+        <source>%1 (missing)</source>
+        <translation>%1 (manque)</translation>
+    </message>
+    <message>
+        <source>Remove from List</source>
+        <translation>Retirer de la liste</translation>
+    </message>
+    <message>
+        <source>Make a New Job</source>
+        <translation>Créer un chantier</translation>
+    </message>
+    <message>
+        <source>/new_job.wwj</source>
+        <translation>/nouveau_chantier.wwj</translation>
+    </message>
+    <message>
+        <source>Folder with the Tables of the Job</source>
+        <translation>Dossier des tableaux du chantier</translation>
+    </message>
+    <message>
+        <source>Write the New Workbook</source>
+        <translation>Écrire le nouveau classeur</translation>
+    </message>
+    <message>
+        <source>Folder for the Tables</source>
+        <translation>Dossier des tableaux</translation>
+    </message>
+    <message>
+        <source>%1 copy.wwj</source>
+        <translation>%1 copie.wwj</translation>
+    </message>
+    <message>
+        <source>Save a Copy</source>
+        <translation>Enregistrer une copie</translation>
+    </message>
+    <message>
+        <source>Save a Copy Elsewhere and Go On There</source>
+        <translation>Enregistrer une copie ailleurs et y continuer</translation>
+    </message>
+    <message>
+        <source>Waterwright</source>
+        <translation>Waterwright</translation>
+    </message>
+    <message>
+        <source>Waterwright %1
+
+A field-balancing workbook for closed water loops.
+
+Free software under the GNU General Public License, version 3 or later. There is no warranty: check results before you act on them.</source>
+        <translation>Waterwright %1
+
+Classeur d’équilibrage sur site pour boucles d’eau fermées.
+
+Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. Sans garantie : vérifiez les résultats avant d’agir.</translation>
+    </message>
+    <message>
+        <source>As the &amp;System</source>
+        <translation>Comme le &amp;système</translation>
+    </message>
+    <message>
+        <source>Make a Practice Job</source>
+        <translation>Créer un chantier d’exercice</translation>
+    </message>
+    <message>
+        <source>/practice_%1.wwj</source>
+        <translation>/exercice_%1.wwj</translation>
+    </message>
+    <message>
+        <source>A&amp;djust This Valve</source>
+        <translation>Ré&amp;gler cette vanne</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::MarkShape</name>
+    <message>
+        <source>passed</source>
+        <translation>réussi</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>échoué</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>ouvert</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::MergeDialog</name>
+    <message>
+        <source>Merge Another Laptop&apos;s Work</source>
+        <translation>Fusionner le travail d’un autre portable</translation>
+    </message>
+    <message>
+        <source>“%1”, last changed by %2 on %3.</source>
+        <translation>« %1 », modifié en dernier par %2 sur %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n action(s) will be taken over as one step for undo.</source>
+        <translation>
+            <numerusform>%n action sera reprise, annulable en une étape.</numerusform>
+            <numerusform>%n actions seront reprises, annulables en une étape.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) only there will be added.</source>
+        <translation>
+            <numerusform>%n mesure présente là seulement sera ajoutée.</numerusform>
+            <numerusform>%n mesures présentes là seulement seront ajoutées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s) read alike on both: nothing to do.</source>
+        <translation>
+            <numerusform>%n endroit est identique des deux côtés : rien à faire.</numerusform>
+            <numerusform>%n endroits sont identiques des deux côtés : rien à faire.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) differ: pick now or later, none is picked yet.</source>
+        <translation>
+            <numerusform>%n valeur diffère : choisissez maintenant ou plus tard, rien n’est encore choisi.</numerusform>
+            <numerusform>%n valeurs diffèrent : choisissez maintenant ou plus tard, rien n’est encore choisi.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Merge</source>
+        <translation>&amp;Fusionner</translation>
+    </message>
+    <message>
+        <source>Decide What Merging Left Open</source>
+        <translation>Décider ce que la fusion a laissé</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) differ between the laptops. What you do not pick stays open.</source>
+        <translation>
+            <numerusform>%n valeur diffère entre les portables. Ce que vous ne choisissez pas reste ouvert.</numerusform>
+            <numerusform>%n valeurs diffèrent entre les portables. Ce que vous ne choisissez pas reste ouvert.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Store Choices</source>
+        <translation>&amp;Enregistrer les choix</translation>
+    </message>
+    <message>
+        <source>What merging does</source>
+        <translation>Ce que fait la fusion</translation>
+    </message>
+    <message>
+        <source>Values that differ</source>
+        <translation>Valeurs qui diffèrent</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Endroit</translation>
+    </message>
+    <message>
+        <source>This laptop</source>
+        <translation>Ce portable</translation>
+    </message>
+    <message>
+        <source>Other laptop</source>
+        <translation>Autre portable</translation>
+    </message>
+    <message>
+        <source>Both</source>
+        <translation>Les deux</translation>
+    </message>
+    <message>
+        <source>The value that is not picked stays in the history.</source>
+        <translation>La valeur non choisie reste dans l’historique.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>this laptop, %1</source>
+        <translation>ce portable, %1</translation>
+    </message>
+    <message>
+        <source>other laptop, %1</source>
+        <translation>autre portable, %1</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>les deux</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::NewPracticeDialog</name>
+    <message>
+        <source>New Practice Job</source>
+        <translation>Nouveau chantier d’exercice</translation>
+    </message>
+    <message>
+        <source>Practice building</source>
+        <translation>Bâtiment d’exercice</translation>
+    </message>
+    <message>
+        <source>Name of the job</source>
+        <translation>Nom du chantier</translation>
+    </message>
+    <message>
+        <source>Difficulty</source>
+        <translation>Difficulté</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Graine</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Ce qui ne va pas</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nom</translation>
+    </message>
+    <message>
+        <source>&amp;Difficulty</source>
+        <translation>&amp;Difficulté</translation>
+    </message>
+    <message>
+        <source>&amp;Seed</source>
+        <translation>&amp;Graine</translation>
+    </message>
+    <message>
+        <source>&amp;Make Job…</source>
+        <translation>&amp;Créer le chantier…</translation>
+    </message>
+    <message>
+        <source>A simulated building answers every reading. It is no real plant: nothing of it may be reported as a measurement.</source>
+        <translation>Un bâtiment simulé répond à chaque mesure. Ce n’est pas une installation réelle : rien n’en peut être rapporté comme mesure.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::NoticeLine</name>
+    <message>
+        <source>Notice</source>
+        <translation>Avis</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::OpenRoundPanel</name>
+    <message>
+        <source>&amp;Kind of round</source>
+        <translation>&amp;Type de passage</translation>
+    </message>
+    <message>
+        <source>Kind of round</source>
+        <translation>Type de passage</translation>
+    </message>
+    <message>
+        <source>&amp;Meter</source>
+        <translation>&amp;Appareil</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Appareil</translation>
+    </message>
+    <message>
+        <source>&amp;Person</source>
+        <translation>&amp;Personne</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>Who lets the survey begin, and why</source>
+        <translation>Qui laisse commencer le relevé, et pourquoi</translation>
+    </message>
+    <message>
+        <source>name: reason</source>
+        <translation>nom : motif</translation>
+    </message>
+    <message>
+        <source>Open round %1</source>
+        <translation>Ouvrir le passage %1</translation>
+    </message>
+    <message>
+        <source>Open Round %1</source>
+        <translation>Ouvrir le passage %1</translation>
+    </message>
+    <message>
+        <source>, was due %1</source>
+        <translation>, échu le %1</translation>
+    </message>
+    <message>
+        <source>, calibrated to %1</source>
+        <translation>, étalonné au %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mandatory line(s) of readiness are open, the first: %1. A supervisor may let the survey begin and say why.</source>
+        <translation>
+            <numerusform>%n ligne obligatoire de préparation est ouverte, la première : %1. Un responsable peut laisser commencer le relevé et dire pourquoi.</numerusform>
+            <numerusform>%n lignes obligatoires de préparation sont ouvertes, la première : %1. Un responsable peut laisser commencer le relevé et dire pourquoi.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PagePreview</name>
+    <message>
+        <source>Page %1: %2</source>
+        <translation>Page %1 : %2</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PeopleModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rôle</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificat</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Société</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PressurePage</name>
+    <message>
+        <source>Pump &amp;off too</source>
+        <translation>Pompe &amp;arrêtée aussi</translation>
+    </message>
+    <message>
+        <source>Valve on the other &amp;side too</source>
+        <translation>Vanne de l’autre &amp;côté aussi</translation>
+    </message>
+    <message>
+        <source>Circuit</source>
+        <translation>Circuit</translation>
+    </message>
+    <message>
+        <source>Cir&amp;cuit</source>
+        <translation>Ci&amp;rcuit</translation>
+    </message>
+    <message>
+        <source>%1, index circuit</source>
+        <translation>%1, circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>The job has no circuits yet; add branches in System.</source>
+        <translation>Le chantier n’a pas encore de circuits ; ajoutez des branches dans Réseau.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PumpChooser</name>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PumpPlace</name>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+    <message>
+        <source>Pages of the pump</source>
+        <translation>Pages de la pompe</translation>
+    </message>
+    <message>
+        <source>Curves</source>
+        <translation>Courbes</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Essai</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Résultats</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Décision</translation>
+    </message>
+    <message>
+        <source>Read and Set</source>
+        <translation>Mesurer-régler</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Pression</translation>
+    </message>
+    <message>
+        <source>Energy Code</source>
+        <translation>Code énergie</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>Organes</translation>
+    </message>
+    <message>
+        <source>Set-Point</source>
+        <translation>Consigne</translation>
+    </message>
+    <message>
+        <source>Pump Data</source>
+        <translation>Données pompe</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zones</translation>
+    </message>
+    <message>
+        <source>No job is open. Open one, or make a new job, in the menu File.</source>
+        <translation>Aucun chantier ouvert. Ouvrez-en un ou créez-en un, dans le menu Fichier.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ReadinessPage</name>
+    <message>
+        <source>Line</source>
+        <translation>Ligne</translation>
+    </message>
+    <message>
+        <source>Must</source>
+        <translation>Exigé</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Preuve</translation>
+    </message>
+    <message>
+        <source>Take Usual List</source>
+        <translation>Prendre la liste usuelle</translation>
+    </message>
+    <message>
+        <source>Add Line</source>
+        <translation>Ajouter ligne</translation>
+    </message>
+    <message>
+        <source>Remove Line</source>
+        <translation>Supprimer ligne</translation>
+    </message>
+    <message>
+        <source>State: open, done or does not apply. A survey waits for every open line that must hold.</source>
+        <translation>État : ouvert, fait ou sans objet. Un relevé attend chaque ligne ouverte exigée.</translation>
+    </message>
+    <message>
+        <source>Readiness list</source>
+        <translation>Liste de préparation</translation>
+    </message>
+    <message>
+        <source>New line</source>
+        <translation>Nouvelle ligne</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ReadyList</name>
+    <message>
+        <source>To Job</source>
+        <translation>Vers Chantier</translation>
+    </message>
+    <message>
+        <source>To System</source>
+        <translation>Vers Réseau</translation>
+    </message>
+    <message>
+        <source>To Walk</source>
+        <translation>Vers Tournée</translation>
+    </message>
+    <message>
+        <source>To Pump</source>
+        <translation>Vers Pompe</translation>
+    </message>
+    <message>
+        <source>To Review</source>
+        <translation>Vers Revue</translation>
+    </message>
+    <message>
+        <source>Decide Conflicts…</source>
+        <translation>Décider des conflits…</translation>
+    </message>
+    <message>
+        <source>List Deficiency</source>
+        <translation>Noter une réserve</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Voir</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>Voir %1</translation>
+    </message>
+    <message>
+        <source>give the reason, Enter</source>
+        <translation>donnez le motif, Entrée</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motif</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::RecordTableModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ReportPlace</name>
+    <message>
+        <source>Pages of the report</source>
+        <translation>Pages du rapport</translation>
+    </message>
+    <message>
+        <source>Page as printed</source>
+        <translation>Page telle qu’imprimée</translation>
+    </message>
+    <message>
+        <source>Ready to sign?</source>
+        <translation>Prêt à signer ?</translation>
+    </message>
+    <message>
+        <source>&amp;Export Unsigned Draft…</source>
+        <translation>&amp;Exporter le projet non signé…</translation>
+    </message>
+    <message>
+        <source>Writes these pages as a PDF file; every page says it is a draft</source>
+        <translation>Écrit ces pages en PDF ; chaque page dit que c’est un projet</translation>
+    </message>
+    <message>
+        <source>Verif&amp;y a Report…</source>
+        <translation>Véri&amp;fier un rapport…</translation>
+    </message>
+    <message>
+        <source>Readiness and signing</source>
+        <translation>Préparation et signature</translation>
+    </message>
+    <message>
+        <source>No job is open. Open one, or make a new job, in the menu File.</source>
+        <translation>Aucun chantier ouvert. Ouvrez-en un ou créez-en un, dans le menu Fichier.</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; the pages follow.</source>
+        <translation>La boucle s’apprend ; les pages suivent.</translation>
+    </message>
+    <message>
+        <source>Page %1</source>
+        <translation>Page %1</translation>
+    </message>
+    <message>
+        <source>Ready to sign</source>
+        <translation>Prêt à signer</translation>
+    </message>
+    <message>
+        <source>Ready to sign? Lines in the way: %1</source>
+        <translation>Prêt à signer ? Lignes qui l’empêchent : %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Écrit : %1</translation>
+    </message>
+    <message>
+        <source>Export Unsigned Draft</source>
+        <translation>Exporter le projet non signé</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Fichiers PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Verify a Report</source>
+        <translation>Vérifier un rapport</translation>
+    </message>
+    <message>
+        <source>Balance report</source>
+        <translation>Rapport d’équilibrage</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; the file is written when that is done.</source>
+        <translation>La boucle s’apprend ; le fichier sera écrit ensuite.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ResultsPage</name>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+    <message>
+        <source>The job has no pump yet; add one on the page Pump Data.</source>
+        <translation>Le chantier n’a pas encore de pompe ; ajoutez-en une à la page Données de pompe.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ReviewPlace</name>
+    <message>
+        <source>Round</source>
+        <translation>Passage</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>On share</source>
+        <translation>À sa part</translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation>Dispersion</translation>
+    </message>
+    <message>
+        <source>Changed &amp;only</source>
+        <translation>Changés &amp;seuls</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>DP</source>
+        <translation>Δp</translation>
+    </message>
+    <message>
+        <source>Of target, %</source>
+        <translation>De la cible, %</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
+    <message>
+        <source>Who, when</source>
+        <translation>Qui, quand</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revue</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Passages</translation>
+    </message>
+    <message>
+        <source>Two rounds compared</source>
+        <translation>Deux passages comparés</translation>
+    </message>
+    <message>
+        <source>Earlier round</source>
+        <translation>Passage antérieur</translation>
+    </message>
+    <message>
+        <source>Later round</source>
+        <translation>Passage ultérieur</translation>
+    </message>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>&amp;Comparer</translation>
+    </message>
+    <message>
+        <source>&amp;with</source>
+        <translation>&amp;avec</translation>
+    </message>
+    <message>
+        <source>Spread and share by round</source>
+        <translation>Dispersion et part par passage</translation>
+    </message>
+    <message>
+        <source>Nothing to review yet. Read and close a round on the place Walk (Alt+3).</source>
+        <translation>Rien à revoir encore. Mesurez et closez un passage dans Tournée (Alt+3).</translation>
+    </message>
+    <message>
+        <source>No job is open. Open one, or make a new job, in the menu File.</source>
+        <translation>Aucun chantier ouvert. Ouvrez-en un ou créez-en un, dans le menu Fichier.</translation>
+    </message>
+    <message>
+        <source>Round %1, %2</source>
+        <translation>Passage %1, %2</translation>
+    </message>
+    <message>
+        <source>R%1 %2</source>
+        <translation>P%1 %2</translation>
+    </message>
+    <message>
+        <source>Spread, %: %1.   On share: %2 of %3.</source>
+        <translation>Dispersion, % : %1.   À leur part : %2 sur %3.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 changed</source>
+        <translation>%1 sur %2 changés</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SetPointPage</name>
+    <message>
+        <source>Set-point %1</source>
+        <translation>Consigne %1</translation>
+    </message>
+    <message>
+        <source>Add Set-Point</source>
+        <translation>Ajouter consigne</translation>
+    </message>
+    <message>
+        <source>Remove Set-Point</source>
+        <translation>Supprimer consigne</translation>
+    </message>
+    <message>
+        <source>Dp set-points</source>
+        <translation>Consignes de Δp</translation>
+    </message>
+    <message>
+        <source>Found by: %1. Reset law: %2. Type a word or its first letters.</source>
+        <translation>Trouvée par : %1. Loi : %2. Tapez un mot ou ses premières lettres.</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <translation>Capteur</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+    <message>
+        <source>Place in the loop</source>
+        <translation>Lieu dans la boucle</translation>
+    </message>
+    <message>
+        <source>Found by</source>
+        <translation>Trouvée par</translation>
+    </message>
+    <message>
+        <source>Zero, pumps off</source>
+        <translation>Zéro, pompes arrêtées</translation>
+    </message>
+    <message>
+        <source>Dp set-point</source>
+        <translation>Consigne de Δp</translation>
+    </message>
+    <message>
+        <source>Flow there</source>
+        <translation>Débit alors</translation>
+    </message>
+    <message>
+        <source>Speed there</source>
+        <translation>Vitesse alors</translation>
+    </message>
+    <message>
+        <source>Reset law</source>
+        <translation>Loi de variation</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Marge</translation>
+    </message>
+    <message>
+        <source>Low limit</source>
+        <translation>Limite basse</translation>
+    </message>
+    <message>
+        <source>High limit</source>
+        <translation>Limite haute</translation>
+    </message>
+    <message>
+        <source>Set by</source>
+        <translation>Réglée par</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SideList</name>
+    <message>
+        <source>Places</source>
+        <translation>Endroits</translation>
+    </message>
+    <message>
+        <source>Alt and the number opens a place</source>
+        <translation>Alt et le numéro ouvre un endroit</translation>
+    </message>
+    <message>
+        <source>%1, Alt+%2</source>
+        <translation>%1, Alt+%2</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SignedVersions</name>
+    <message>
+        <source>withdrawn: %1</source>
+        <translation>retiré : %1</translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation>en vigueur</translation>
+    </message>
+    <message>
+        <source>superseded, the workbook was changed since</source>
+        <translation>remplacé, le classeur a changé depuis</translation>
+    </message>
+    <message>
+        <source>Signed versions: none</source>
+        <translation>Versions signées : aucune</translation>
+    </message>
+    <message>
+        <source>Withdraw Report</source>
+        <translation>Retirer le rapport</translation>
+    </message>
+    <message>
+        <source>Signed versions</source>
+        <translation>Versions signées</translation>
+    </message>
+    <message>
+        <source>reason, to withdraw</source>
+        <translation>motif, pour retirer</translation>
+    </message>
+    <message>
+        <source>Reason for withdrawing the report</source>
+        <translation>Motif du retrait du rapport</translation>
+    </message>
+    <message>
+        <source>Revision %1, %2: %3, %4
+%5 — %6</source>
+        <translation>Révision %1, %2 : %3, %4
+%5 — %6</translation>
+    </message>
+    <message>
+        <source> (self-made certificate)</source>
+        <translation> (certificat autosigné)</translation>
+    </message>
+    <message>
+        <source>Withdrawing needs a reason.</source>
+        <translation>Le retrait demande un motif.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SigningPanel</name>
+    <message>
+        <source>Choose…</source>
+        <translation>Choisir…</translation>
+    </message>
+    <message>
+        <source>Make a Certificate…</source>
+        <translation>Créer un certificat…</translation>
+    </message>
+    <message>
+        <source>Sign…</source>
+        <translation>Signer…</translation>
+    </message>
+    <message>
+        <source>key file, .p12</source>
+        <translation>fichier de clé, .p12</translation>
+    </message>
+    <message>
+        <source>Key file</source>
+        <translation>Fichier de clé</translation>
+    </message>
+    <message>
+        <source>Choose the key file</source>
+        <translation>Choisir le fichier de clé</translation>
+    </message>
+    <message>
+        <source>Makes a key whose certificate vouches for itself; nobody else confirms the name</source>
+        <translation>Crée une clé dont le certificat se garantit lui-même ; personne d’autre ne confirme le nom</translation>
+    </message>
+    <message>
+        <source>asked each time, never kept</source>
+        <translation>demandée à chaque fois, jamais gardée</translation>
+    </message>
+    <message>
+        <source>Passphrase of the key</source>
+        <translation>Phrase secrète de la clé</translation>
+    </message>
+    <message>
+        <source>Readings taken by me</source>
+        <translation>Mesures faites par moi</translation>
+    </message>
+    <message>
+        <source>Reviewed and accepted by me</source>
+        <translation>Revu et accepté par moi</translation>
+    </message>
+    <message>
+        <source>Meaning of my signature</source>
+        <translation>Sens de ma signature</translation>
+    </message>
+    <message>
+        <source>Technician and supervisor</source>
+        <translation>Technicien et responsable</translation>
+    </message>
+    <message>
+        <source>Technician only</source>
+        <translation>Technicien seul</translation>
+    </message>
+    <message>
+        <source>Who signs this report</source>
+        <translation>Qui signe ce rapport</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Clé</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Phrase secrète</translation>
+    </message>
+    <message>
+        <source>Meaning</source>
+        <translation>Sens</translation>
+    </message>
+    <message>
+        <source>Signers</source>
+        <translation>Signataires</translation>
+    </message>
+    <message>
+        <source>This workbook can only be read here.</source>
+        <translation>Ce classeur ne peut être que lu ici.</translation>
+    </message>
+    <message>
+        <source>Lines above that stand in the way: %1.</source>
+        <translation>Lignes ci-dessus qui l’empêchent : %1.</translation>
+    </message>
+    <message>
+        <source>Choose the Key File</source>
+        <translation>Choisir le fichier de clé</translation>
+    </message>
+    <message>
+        <source>Sign the Report</source>
+        <translation>Signer le rapport</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Fichiers PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Signed by %1 as %2: %3</source>
+        <translation>Signé par %1 comme %2 : %3</translation>
+    </message>
+    <message>
+        <source>The certificate is self-made: nobody else vouches for the name.</source>
+        <translation>Le certificat est autosigné : personne d’autre ne garantit le nom.</translation>
+    </message>
+    <message>
+        <source>Keep the Key</source>
+        <translation>Garder la clé</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SystemModel</name>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Dessert</translation>
+    </message>
+    <message>
+        <source>Fed by</source>
+        <translation>Alimenté par</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Type</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Vanne</translation>
+    </message>
+    <message>
+        <source>Setting
+found</source>
+        <translation>Réglage
+trouvé</translation>
+    </message>
+    <message>
+        <source>Fully
+open</source>
+        <translation>Ouverte
+en grand</translation>
+    </message>
+    <message>
+        <source>Design
+flow</source>
+        <translation>Débit
+nominal</translation>
+    </message>
+    <message>
+        <source>Target
+share %</source>
+        <translation>Part
+cible %</translation>
+    </message>
+    <message>
+        <source>Run
+loss</source>
+        <translation>Perte
+tronçon</translation>
+    </message>
+    <message>
+        <source>Circuit
+loss</source>
+        <translation>Perte
+circuit</translation>
+    </message>
+    <message>
+        <source>Readable
+from</source>
+        <translation>Lisible
+dès</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SystemPlace</name>
+    <message>
+        <source>&amp;Try What If</source>
+        <translation>Essayer et &amp;si</translation>
+    </message>
+    <message>
+        <source>Add Branch</source>
+        <translation>Ajouter branche</translation>
+    </message>
+    <message>
+        <source>System</source>
+        <translation>Réseau</translation>
+    </message>
+    <message>
+        <source>Branches</source>
+        <translation>Branches</translation>
+    </message>
+    <message>
+        <source>Type to change a cell; Enter goes down, Tab goes right</source>
+        <translation>Tapez pour changer une cellule ; Entrée descend, Tab va à droite</translation>
+    </message>
+    <message>
+        <source>Sums of the system</source>
+        <translation>Sommes du réseau</translation>
+    </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Ce qui manque ici</translation>
+    </message>
+    <message>
+        <source>Try what if</source>
+        <translation>Essayer et si</translation>
+    </message>
+    <message>
+        <source>&amp;Find branch</source>
+        <translation>&amp;Trouver branche</translation>
+    </message>
+    <message>
+        <source>Find branch</source>
+        <translation>Trouver branche</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>repère</translation>
+    </message>
+    <message>
+        <source>Add the first branch (Ctrl+Shift+A), or make the job from tables (Ctrl+Shift+I).</source>
+        <translation>Ajoutez la première branche (Ctrl+Maj+A), ou créez le chantier depuis des tableaux (Ctrl+Maj+I).</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n terminal(s)</source>
+        <translation>
+            <numerusform>%n terminal</numerusform>
+            <numerusform>%n terminaux</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>sum of design &lt;b&gt;%1 %2&lt;/b&gt;</source>
+        <translation>somme nominale &lt;b&gt;%1 %2&lt;/b&gt;</translation>
+    </message>
+    <message>
+        <source>target shares add to &lt;b&gt;%1 %&lt;/b&gt;</source>
+        <translation>les parts cibles font &lt;b&gt;%1 %&lt;/b&gt;</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n terminal(s) without a valve table</source>
+        <translation>
+            <numerusform>%n terminal sans table de vanne</numerusform>
+            <numerusform>%n terminaux sans table de vanne</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::TestPage</name>
+    <message>
+        <source>Suction</source>
+        <translation>Aspiration</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Refoulement</translation>
+    </message>
+    <message>
+        <source>Or rise, one gauge</source>
+        <translation>Ou différence, un manomètre</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Vitesse</translation>
+    </message>
+    <message>
+        <source>Discharge valve at</source>
+        <translation>Vanne de refoulement à</translation>
+    </message>
+    <message>
+        <source>Flow by meter</source>
+        <translation>Débit par débitmètre</translation>
+    </message>
+    <message>
+        <source>Volts, phases 1-2</source>
+        <translation>Tension, phases 1-2</translation>
+    </message>
+    <message>
+        <source>Volts, phases 2-3</source>
+        <translation>Tension, phases 2-3</translation>
+    </message>
+    <message>
+        <source>Volts, phases 3-1</source>
+        <translation>Tension, phases 3-1</translation>
+    </message>
+    <message>
+        <source>Amps, phase 1</source>
+        <translation>Intensité, phase 1</translation>
+    </message>
+    <message>
+        <source>Amps, phase 2</source>
+        <translation>Intensité, phase 2</translation>
+    </message>
+    <message>
+        <source>Amps, phase 3</source>
+        <translation>Intensité, phase 3</translation>
+    </message>
+    <message>
+        <source>Power factor</source>
+        <translation>Facteur de puissance</translation>
+    </message>
+    <message>
+        <source>Input power</source>
+        <translation>Puissance absorbée</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Manomètre</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Reason, if doubted</source>
+        <translation>Motif, si douteux</translation>
+    </message>
+    <message>
+        <source>Pumps off</source>
+        <translation>Pompes arrêtées</translation>
+    </message>
+    <message>
+        <source>Shutoff</source>
+        <translation>Débit nul</translation>
+    </message>
+    <message>
+        <source>Full open</source>
+        <translation>Ouverte en grand</translation>
+    </message>
+    <message>
+        <source>Throttled</source>
+        <translation>Étranglé</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Final</translation>
+    </message>
+    <message>
+        <source>As it runs</source>
+        <translation>Telle qu’elle tourne</translation>
+    </message>
+    <message>
+        <source>Pump test sheet</source>
+        <translation>Feuille d’essai de pompe</translation>
+    </message>
+    <message>
+        <source>Type to enter a value; Enter goes down, Tab goes right</source>
+        <translation>Tapez pour saisir une valeur ; Entrée descend, Tab va à droite</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+    <message>
+        <source>Open a round first (Ctrl+Shift+N): readings are kept with one.</source>
+        <translation>Ouvrez d’abord un passage (Ctrl+Maj+N) : les mesures lui appartiennent.</translation>
+    </message>
+    <message>
+        <source>Readings of round %1, %2.</source>
+        <translation>Mesures du passage %1, %2.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::TextTable</name>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>struck through</source>
+        <translation>biffé</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::TruthWindow</name>
+    <message>
+        <source>Truth against Found</source>
+        <translation>Vérité et trouvé</translation>
+    </message>
+    <message>
+        <source>Practice building %1, seed %2</source>
+        <translation>Bâtiment d’exercice %1, graine %2</translation>
+    </message>
+    <message>
+        <source>What the work came to</source>
+        <translation>Ce que le travail a donné</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Tel que trouvé</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Actuel</translation>
+    </message>
+    <message>
+        <source>Classical method by rule</source>
+        <translation>Méthode classique</translation>
+    </message>
+    <message>
+        <source>Losses at design flow</source>
+        <translation>Pertes au débit nominal</translation>
+    </message>
+    <message>
+        <source>Loss at design flow, kPa</source>
+        <translation>Perte au débit nominal, kPa</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <translation>Nominal</translation>
+    </message>
+    <message>
+        <source>Truth</source>
+        <translation>Vérité</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Trouvé</translation>
+    </message>
+    <message>
+        <source>± 1 sd</source>
+        <translation>± 1 écart-type</translation>
+    </message>
+    <message>
+        <source>Found / truth</source>
+        <translation>Trouvé / vrai</translation>
+    </message>
+    <message>
+        <source>%1 run</source>
+        <translation>%1 tronçon</translation>
+    </message>
+    <message>
+        <source>%1 circuit</source>
+        <translation>%1 circuit</translation>
+    </message>
+    <message>
+        <source>No fault was planted in this building.</source>
+        <translation>Aucun défaut n’était caché dans ce bâtiment.</translation>
+    </message>
+    <message>
+        <source>Faults of the building</source>
+        <translation>Défauts du bâtiment</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ValvePanel</name>
+    <message>
+        <source>Of target by round, %</source>
+        <translation>De la cible par passage, %</translation>
+    </message>
+    <message>
+        <source>This reading</source>
+        <translation>Cette mesure</translation>
+    </message>
+    <message>
+        <source>&amp;Note (Ctrl+M)</source>
+        <translation>&amp;Note (Ctrl+M)</translation>
+    </message>
+    <message>
+        <source>Valve in hand</source>
+        <translation>Vanne en main</translation>
+    </message>
+    <message>
+        <source>Design and valve</source>
+        <translation>Nominal et vanne</translation>
+    </message>
+    <message>
+        <source>Of target by round</source>
+        <translation>De la cible par passage</translation>
+    </message>
+    <message>
+        <source>Of target by round, drawn</source>
+        <translation>De la cible par passage, tracé</translation>
+    </message>
+    <message>
+        <source>Reading as entered</source>
+        <translation>Mesure telle que saisie</translation>
+    </message>
+    <message>
+        <source>Reading against the learned loop</source>
+        <translation>Mesure face à la boucle apprise</translation>
+    </message>
+    <message>
+        <source>Open comments</source>
+        <translation>Commentaires ouverts</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>valve %1 %2</source>
+        <translation>vanne %1 %2</translation>
+    </message>
+    <message>
+        <source>setting %1 of %2 %3%4</source>
+        <translation>réglage %1 sur %2 %3%4</translation>
+    </message>
+    <message>
+        <source>, fully open</source>
+        <translation>, ouverte en grand</translation>
+    </message>
+    <message>
+        <source>readable from %1</source>
+        <translation>lisible dès %1</translation>
+    </message>
+    <message>
+        <source>not read in this round</source>
+        <translation>non mesuré à ce passage</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>illisible</translation>
+    </message>
+    <message>
+        <source>marked doubtful</source>
+        <translation>marqué douteux</translation>
+    </message>
+    <message>
+        <source>reason: %1</source>
+        <translation>motif : %1</translation>
+    </message>
+    <message>
+        <source>Open comment: %1, %2: %3</source>
+        <translation>Commentaire ouvert : %1, %2 : %3</translation>
+    </message>
+    <message>
+        <source>No valve in hand</source>
+        <translation>Aucune vanne en main</translation>
+    </message>
+    <message>
+        <source>design %1 %2</source>
+        <translation>nominal %1 %2</translation>
+    </message>
+    <message>
+        <source>Ctrl+U takes what explains it, Ctrl+R reads again.</source>
+        <translation>Ctrl+U prend ce qui l’explique, Ctrl+R remesure.</translation>
+    </message>
+    <message>
+        <source>Ctrl+R reads again.</source>
+        <translation>Ctrl+R remesure.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::VerifyDialog</name>
+    <message>
+        <source>Verify a Report</source>
+        <translation>Vérifier un rapport</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Ce qui fut trouvé</translation>
+    </message>
+    <message>
+        <source>Trust a Root Certificate…</source>
+        <translation>Faire confiance à un certificat racine…</translation>
+    </message>
+    <message>
+        <source>The certificate of the signer&apos;s firm or issuer, as a PEM file</source>
+        <translation>Le certificat de la société ou de l’émetteur du signataire, en fichier PEM</translation>
+    </message>
+    <message>
+        <source>Trust a Root Certificate</source>
+        <translation>Faire confiance à un certificat racine</translation>
+    </message>
+    <message>
+        <source>Certificates (*.pem *.crt *.cer)</source>
+        <translation>Certificats (*.pem *.crt *.cer)</translation>
+    </message>
+    <message>
+        <source>%1: unchanged since it was signed</source>
+        <translation>%1 : inchangé depuis la signature</translation>
+    </message>
+    <message>
+        <source>%1: NOT proved to be as it was signed</source>
+        <translation>%1 : NON prouvé tel qu’à la signature</translation>
+    </message>
+    <message>
+        <source>Not signed yet.</source>
+        <translation>Pas encore signé.</translation>
+    </message>
+    <message>
+        <source>Beside the open workbook</source>
+        <translation>À côté du classeur ouvert</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WalkGrid</name>
+    <message>
+        <source>Valves in walking order</source>
+        <translation>Vannes dans l’ordre de tournée</translation>
+    </message>
+    <message>
+        <source>Type the dp and press Enter; Ctrl+Tab or F6 leaves the grid</source>
+        <translation>Tapez la Δp puis Entrée ; Ctrl+Tab ou F6 quitte la grille</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WalkModel</name>
+    <message>
+        <source>not readable</source>
+        <translation>illisible</translation>
+    </message>
+    <message>
+        <source>%1 mean</source>
+        <translation>%1 moyenne</translation>
+    </message>
+    <message>
+        <source>%1 | %2</source>
+        <translation>%1 | %2</translation>
+    </message>
+    <message>
+        <source>%1, reason</source>
+        <translation>%1, motif</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+    <message>
+        <source>%1 percent of target</source>
+        <translation>%1 pour cent de la cible</translation>
+    </message>
+    <message>
+        <source>comment: %1</source>
+        <translation>commentaire : %1</translation>
+    </message>
+    <message>
+        <source>Route</source>
+        <translation>Ordre</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Dessert</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>DP
+%1</source>
+        <translation>Δp
+%1</translation>
+    </message>
+    <message>
+        <source>Last DP
+%1</source>
+        <translation>Dernière Δp
+%1</translation>
+    </message>
+    <message>
+        <source>Flow
+%1</source>
+        <translation>Débit
+%1</translation>
+    </message>
+    <message>
+        <source>Share
+%</source>
+        <translation>Part
+%</translation>
+    </message>
+    <message>
+        <source>Target
+%</source>
+        <translation>Cible
+%</translation>
+    </message>
+    <message>
+        <source>Of target
+%</source>
+        <translation>De la cible
+%</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WalkPlace</name>
+    <message>
+        <source>Walk</source>
+        <translation>Tournée</translation>
+    </message>
+    <message>
+        <source>Totals of the round</source>
+        <translation>Totaux du passage</translation>
+    </message>
+    <message>
+        <source>What is missing here</source>
+        <translation>Ce qui manque ici</translation>
+    </message>
+    <message>
+        <source>&amp;Find valve</source>
+        <translation>&amp;Trouver vanne</translation>
+    </message>
+    <message>
+        <source>Find valve</source>
+        <translation>Trouver vanne</translation>
+    </message>
+    <message>
+        <source>tag or number</source>
+        <translation>repère ou numéro</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
+        <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
+    </message>
+    <message>
+        <source>No valve to read yet. Add the branches in System (Alt+2).</source>
+        <translation>Aucune vanne à mesurer encore. Ajoutez les branches dans Réseau (Alt+2).</translation>
+    </message>
+    <message>
+        <source>No round yet. Open Round 1 (Ctrl+Shift+N).</source>
+        <translation>Aucun passage encore. Ouvrez le passage 1 (Ctrl+Maj+N).</translation>
+    </message>
+    <message>
+        <source>Close Round %1…</source>
+        <translation>Clore le passage %1…</translation>
+    </message>
+    <message>
+        <source>Open Round 1…</source>
+        <translation>Ouvrir le passage 1…</translation>
+    </message>
+    <message>
+        <source>Open Round %1…</source>
+        <translation>Ouvrir le passage %1…</translation>
+    </message>
+    <message>
+        <source>Ctrl+T numbers as a table   |   Ctrl+G back to the grid</source>
+        <translation>Ctrl+T nombres en tableau   |   Ctrl+G retour à la grille</translation>
+    </message>
+    <message>
+        <source>Enter opens the round   |   Tab next choice   |   Esc back to the grid</source>
+        <translation>Entrée ouvre le passage   |   Tab choix suivant   |   Échap retour à la grille</translation>
+    </message>
+    <message>
+        <source>Enter stores the reason   |   Tab next item   |   Esc back to the grid</source>
+        <translation>Entrée enregistre le motif   |   Tab point suivant   |   Échap retour à la grille</translation>
+    </message>
+    <message>
+        <source>digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   Ctrl+R again   |   F6 leaves the grid</source>
+        <translation>chiffres Entrée vanne suivante   |   Tab réglage   |   x illisible   |   Ctrl+J trouver   |   Ctrl+R encore   |   F6 quitte la grille</translation>
+    </message>
+    <message>
+        <source>total</source>
+        <translation>total</translation>
+    </message>
+    <message>
+        <source>of design</source>
+        <translation>du nominal</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>on share</source>
+        <translation>à sa part</translation>
+    </message>
+    <message>
+        <source>carried over</source>
+        <translation>reportés</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>spread</source>
+        <translation>dispersion</translation>
+    </message>
+    <message>
+        <source>doubts</source>
+        <translation>doutes</translation>
+    </message>
+    <message>
+        <source>oldest reading</source>
+        <translation>mesure la plus ancienne</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WordSign</name>
+    <message>
+        <source>What to do at the valve</source>
+        <translation>Que faire à la vanne</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WorkbookBridge</name>
+    <message numerus="yes">
+        <source>%n pasted reading(s)</source>
+        <translation>
+            <numerusform>%n mesure collée</numerusform>
+            <numerusform>%n mesures collées</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ZonePage</name>
+    <message>
+        <source>&amp;Add Zone</source>
+        <translation>&amp;Ajouter zone</translation>
+    </message>
+    <message>
+        <source>Re&amp;move Zone</source>
+        <translation>&amp;Supprimer zone</translation>
+    </message>
+    <message>
+        <source>Chan&amp;ge Flow</source>
+        <translation>Chang&amp;er débit</translation>
+    </message>
+    <message>
+        <source>&amp;Start Anew</source>
+        <translation>Reco&amp;mmencer</translation>
+    </message>
+    <message>
+        <source>&amp;Keep as New Revision</source>
+        <translation>&amp;Garder en révision</translation>
+    </message>
+    <message>
+        <source>&amp;Tag</source>
+        <translation>&amp;Repère</translation>
+    </message>
+    <message>
+        <source>of a new zone, or of one there is</source>
+        <translation>d’une zone nouvelle ou existante</translation>
+    </message>
+    <message>
+        <source>Design fl&amp;ow</source>
+        <translation>Dé&amp;bit nominal</translation>
+    </message>
+    <message>
+        <source>such as 12.5 gpm or 0.8 L/s</source>
+        <translation>p. ex. 12.5 gpm ou 0.8 L/s</translation>
+    </message>
+    <message>
+        <source>Fe&amp;d by</source>
+        <translation>A&amp;limenté par</translation>
+    </message>
+    <message>
+        <source>tag; empty: the pump</source>
+        <translation>repère ; vide : la pompe</translation>
+    </message>
+    <message>
+        <source>C&amp;ircuit loss</source>
+        <translation>Perte c&amp;ircuit</translation>
+    </message>
+    <message>
+        <source>at that flow, without valve</source>
+        <translation>à ce débit, sans vanne</translation>
+    </message>
+    <message>
+        <source>Ru&amp;n loss</source>
+        <translation>Perte tr&amp;onçon</translation>
+    </message>
+    <message>
+        <source>of the new pipe to it</source>
+        <translation>du nouveau tuyau vers elle</translation>
+    </message>
+    <message>
+        <source>Va&amp;lve</source>
+        <translation>&amp;Vanne</translation>
+    </message>
+    <message>
+        <source>model and size of the job</source>
+        <translation>modèle et taille du chantier</translation>
+    </message>
+    <message>
+        <source>Tried on a copy; the job stays as it is until it is kept.</source>
+        <translation>Essayé sur une copie ; le chantier reste tel quel jusqu’à ce qu’on garde.</translation>
+    </message>
+    <message>
+        <source>Changes tried</source>
+        <translation>Changements essayés</translation>
+    </message>
+    <message>
+        <source>add %1, %2</source>
+        <translation>ajouter %1, %2</translation>
+    </message>
+    <message>
+        <source>remove %1</source>
+        <translation>supprimer %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>The changed loop is being solved.</source>
+        <translation>La boucle modifiée est en calcul.</translation>
+    </message>
+    <message>
+        <source>Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed loop is solved, and what it does to the balance, the pump and the signed report stands here.</source>
+        <translation>Tapez à gauche un repère et un débit, puis ajoutez une zone, supprimez-en une ou changez son débit : la boucle modifiée est calculée, et ce que cela fait à l’équilibrage, à la pompe et au rapport signé s’affiche ici.</translation>
+    </message>
+    <message>
+        <source>Save St&amp;udy…</source>
+        <translation>Enregistrer l’ét&amp;ude…</translation>
+    </message>
+    <message>
+        <source>Save Study</source>
+        <translation>Enregistrer l’étude</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Fichiers PDF (*.pdf)</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::charts::ChartView</name>
+    <message>
+        <source>%1, as a table</source>
+        <translation>%1, en tableau</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::schematic::SchematicView</name>
+    <message>
+        <source>One-line diagram</source>
+        <translation>Schéma unifilaire</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n branch(es). Arrow keys follow the pipe, Enter opens the valve.</source>
+        <translation>
+            <numerusform>%n branche. Les flèches suivent le tuyau, Entrée ouvre la vanne.</numerusform>
+            <numerusform>%n branches. Les flèches suivent le tuyau, Entrée ouvre la vanne.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, not read</source>
+        <translation>%1, non mesuré</translation>
+    </message>
+    <message>
+        <source>%1, %2 of target</source>
+        <translation>%1, %2 de la cible</translation>
+    </message>
+    <message>
+        <source>, on the index circuit</source>
+        <translation>, sur le circuit défavorisé</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::system::WhatIfBench</name>
+    <message>
+        <source>Back to the Last Round</source>
+        <translation>Retour au dernier passage</translation>
+    </message>
+    <message>
+        <source>What if: settings tried and flows predicted</source>
+        <translation>Et si : réglages essayés et débits prédits</translation>
+    </message>
+    <message>
+        <source>Prediction</source>
+        <translation>Prédiction</translation>
+    </message>
+    <message>
+        <source>Pump speed, percent of rated</source>
+        <translation>Vitesse de pompe, pour cent du nominal</translation>
+    </message>
+    <message>
+        <source>Pump s&amp;peed, % of rated</source>
+        <translation>Vi&amp;tesse de pompe, % du nominal</translation>
+    </message>
+    <message>
+        <source>Computed from design losses. Nothing here is stored as a reading.</source>
+        <translation>Calculé des pertes nominales. Rien ici n’est enregistré comme mesure.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::system::WhatIfModel</name>
+    <message>
+        <source>&quot;%1&quot; is not a speed; use 0 to 120 % of rated</source>
+        <translation>« %1 » n’est pas une vitesse ; prenez 0 à 120 % du nominal</translation>
+    </message>
+    <message>
+        <source>No prediction: %1</source>
+        <translation>Pas de prédiction : %1</translation>
+    </message>
+    <message>
+        <source>No prediction: %1 (and %2 more)</source>
+        <translation>Pas de prédiction : %1 (et %2 de plus)</translation>
+    </message>
+    <message>
+        <source>Pump %1 %2 at %3 %4, %5 % of rated speed</source>
+        <translation>Pompe %1 %2 à %3 %4, %5 % de la vitesse nominale</translation>
+    </message>
+    <message>
+        <source>%1. No water moves.</source>
+        <translation>%1. L’eau ne circule pas.</translation>
+    </message>
+    <message>
+        <source>%1. Shares from %2 to %3 % of target.</source>
+        <translation>%1. Parts de %2 à %3 % de la cible.</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>clos</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>ouvert</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Setting now</source>
+        <translation>Réglage actuel</translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation>Et si</translation>
+    </message>
+    <message>
+        <source>Shut off</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <source>Measured %1</source>
+        <translation>Mesuré %1</translation>
+    </message>
+    <message>
+        <source>Predicted %1</source>
+        <translation>Prédit %1</translation>
+    </message>
+    <message>
+        <source>Of target %</source>
+        <translation>De la cible %</translation>
+    </message>
+    <message>
+        <source>Of design %</source>
+        <translation>Du nominal %</translation>
+    </message>
+    <message>
+        <source>Valve dp %1</source>
+        <translation>Δp de vanne %1</translation>
+    </message>
+    <message>
+        <source>%1 is off the scale of %2; it runs from %3 to %4</source>
+        <translation>%1 est hors de l’échelle de %2 ; elle va de %3 à %4</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,225 @@
+// The window in each language: nothing is cut that is whole in English, keys of menus are unique, numbers are
+// typed alike, and a layout from right to left stands.
+#include <gtest/gtest.h>
+
+#include <QAbstractButton>
+#include <QImage>
+#include <QLabel>
+#include <QPainter>
+#include <QStandardItemModel>
+#include <QTableView>
+#include <set>
+
+#include "tests/ui/languages/translation_file.h"
+#include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/spoken.h"
+#include "ui/delegates/branch_delegate.h"
+#include "ui/models/branch_roles.h"
+#include "ui/places/pump/pump_place.h"
+#include "ui/text/parse.h"
+#include "ui/text/typed_word.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+using support::DeskWindow;
+using support::Spoken;
+
+constexpr MainWindow::Place kAllPlaces[] = {MainWindow::Job,    MainWindow::System, MainWindow::Walk,
+                                            MainWindow::Adjust, MainWindow::Pump,   MainWindow::Review,
+                                            MainWindow::Report};
+
+/// Calls `see` for every place and every page of Pump, shown and laid out.
+template <class See>
+void eachView(DeskWindow& desk, See see) {
+    for (const MainWindow::Place place : kAllPlaces) {
+        desk.window.showPlace(place);
+        const auto pump =
+            place == MainWindow::Pump ? desk.window.findChildren<PumpPlace*>() : QList<PumpPlace*>();
+        for (int page = 0; page < (pump.isEmpty() ? 1 : int(PumpPlace::PageCount)); ++page) {
+            if (!pump.isEmpty()) {
+                pump.front()->showPage(static_cast<PumpPlace::Page>(page));
+            }
+            QTest::qWait(20);
+            see(QStringLiteral("place %1, page %2").arg(place).arg(page));
+        }
+    }
+}
+
+/// Buttons and labels that need more room than they have, by what they say.
+QStringList cutTexts(const QWidget& window) {
+    QStringList cut;
+    for (const QAbstractButton* button : window.findChildren<QAbstractButton*>()) {
+        if (button->isVisible() && !button->text().isEmpty() &&
+            button->fontMetrics().size(Qt::TextShowMnemonic, button->text()).width() > button->width()) {
+            cut << button->text();
+        }
+    }
+    for (const QLabel* label : window.findChildren<QLabel*>()) {
+        if (!label->isVisible() || label->text().isEmpty()) {
+            continue;
+        }
+        const bool isCut = label->wordWrap() ? label->heightForWidth(label->width()) > label->height() + 1
+                                             : label->sizeHint().width() > label->width() + 1;
+        if (isCut) {
+            cut << label->text();
+        }
+    }
+    return cut;
+}
+
+TEST(LanguageWindows, cutNoButtonOrLabel) {
+    int cutInEnglish = 0;
+    {
+        DeskWindow english;
+        eachView(english, [&](const QString&) { cutInEnglish += int(cutTexts(english.window).size()); });
+    }
+    for (const QString& code : translatedCodes()) {
+        const Spoken spoken(code);
+        DeskWindow desk;
+        int cut = 0;
+        QStringList seen;
+        eachView(desk, [&](const QString& view) {
+            const QStringList texts = cutTexts(desk.window);
+            cut += int(texts.size());
+            for (const QString& text : texts) {
+                seen << view + ": " + text;
+            }
+        });
+        EXPECT_LE(cut, cutInEnglish) << code.toStdString() << "\n" << seen.join('\n').toStdString();
+        EXPECT_LE(desk.window.minimumSizeHint().width(), 1366) << code.toStdString();
+    }
+}
+
+TEST(LanguageWindows, speakTheirLanguage) {
+    const Spoken spoken(QStringLiteral("de"));
+    DeskWindow desk;
+    EXPECT_EQ(desk.window.menuBar()->actions().front()->text(), QStringLiteral("&Datei"));
+    EXPECT_EQ(text::word(balancing::State::AtStop), QStringLiteral("Am Anschlag"));
+    const base::MessageForm form{"no_such_file", "there is no such file; check its name and folder"};
+    EXPECT_EQ(text::sentence({&form, {}, {}}),
+              QStringLiteral("Diese Datei gibt es nicht; prüfen Sie Namen und Ordner."));
+}
+
+// A word of the program inside a sentence is translated, a name that somebody gave is not.
+TEST(LanguageWindows, translateWordsAndLeaveNames) {
+    const Spoken spoken(QStringLiteral("de"));
+    const base::MessageForm form{"name_taken", "there is a {1w} of this name already; choose another name"};
+    EXPECT_TRUE(text::text({&form, "pump", {"pump"}}).startsWith(QStringLiteral("pump: ")));
+    EXPECT_TRUE(text::text({&form, "pump", {"pump"}}).contains(QStringLiteral("(Pumpe)")));
+    EXPECT_EQ(text::terms(QStringLiteral("measured, round 3")), QStringLiteral("gemessen, Runde 3"));
+    EXPECT_EQ(text::terms(QStringLiteral("12 min ago")), QStringLiteral("12 min zuvor"));
+    EXPECT_EQ(text::terms(QStringLiteral("T-04")), QStringLiteral("T-04"));
+}
+
+TEST(LanguageWindows, takeWordsOfTheLanguageAndEnglishOnes) {
+    const Spoken spoken(QStringLiteral("fr"));
+    project::ReadinessState state = project::ReadinessState::Open;
+    EXPECT_TRUE(text::takeWord(state, QStringLiteral("fa")));
+    EXPECT_EQ(state, project::ReadinessState::Done);
+    EXPECT_TRUE(text::takeWord(state, QStringLiteral("does")));
+    EXPECT_EQ(state, project::ReadinessState::DoesNotApply);
+    EXPECT_FALSE(text::takeWord(state, QStringLiteral("zzz")));
+    EXPECT_EQ(text::takeYesOrNo(QStringLiteral("o")), true);
+    EXPECT_EQ(text::takeYesOrNo(QStringLiteral("n")), false);
+}
+
+void expectUniqueKeys(const QList<QAction*>& actions, const QString& where) {
+    std::set<QChar> keys;
+    for (const QAction* action : actions) {
+        const qsizetype mark =
+            QString(action->text()).replace(QStringLiteral("&&"), QStringLiteral("__")).indexOf('&');
+        if (mark >= 0 && action->isVisible()) {
+            const QChar key = action->text()[mark + 1].toLower();
+            EXPECT_TRUE(keys.insert(key).second)
+                << where.toStdString() << ": " << action->text().toStdString() << " shares its key";
+        }
+        if (action->menu() != nullptr) {
+            expectUniqueKeys(action->menu()->actions(), where + " " + action->text());
+        }
+    }
+}
+
+TEST(LanguageWindows, giveEveryMenuKeysOfItsOwn) {
+    for (const QString& code : QStringList{QStringLiteral("en")} + translatedCodes()) {
+        const Spoken spoken(code);
+        DeskWindow desk;
+        expectUniqueKeys(desk.window.menuBar()->actions(), code);
+    }
+}
+
+// A comma typed by hand is a decimal comma and a point a decimal point, whatever the language.
+TEST(LanguageWindows, takeTheSameNumbers) {
+    for (const QString& code : QStringList{QStringLiteral("en")} + translatedCodes()) {
+        SCOPED_TRACE(code.toStdString());
+        const Spoken spoken(code);
+        for (const char* typed : {"12.5", "12,5"}) {
+            const auto read = text::parseMeasured<quantity::PressureDifference>(QString::fromLatin1(typed),
+                                                                                quantity::Unit::Kilopascal);
+            ASSERT_TRUE(read.ok());
+            EXPECT_DOUBLE_EQ(read->value.in(quantity::Unit::Kilopascal), 12.5);
+        }
+        DeskWindow desk;
+        desk.enter(QStringLiteral("12,5"));
+        desk.enter(QStringLiteral("12.5"));
+        EXPECT_EQ(desk.stored("B-01"), desk.stored("B-02"));
+        EXPECT_FALSE(desk.stored("B-01").empty());
+        EXPECT_EQ(desk.storedCount(), 2);
+    }
+}
+
+/// A cell as the tables draw it, with a painter of that direction.
+QImage drawn(const QString& text, Qt::LayoutDirection direction) {
+    QStandardItemModel model(1, 1);
+    model.setData(model.index(0, 0), text, Qt::DisplayRole);
+    QImage image(160, 30, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    painter.setLayoutDirection(direction);
+    QStyleOptionViewItem option;
+    option.rect = image.rect();
+    option.direction = direction;
+    const BranchDelegate delegate;
+    delegate.paint(&painter, option, model.index(0, 0));
+    return image;
+}
+
+TEST(LanguageWindows, standFromRightToLeft) {
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    {
+        DeskWindow desk;
+        EXPECT_EQ(desk.window.layoutDirection(), Qt::RightToLeft);
+        eachView(desk, [&](const QString& view) {
+            EXPECT_FALSE(desk.window.grab().isNull()) << view.toStdString();
+            EXPECT_LE(desk.window.minimumSizeHint().width(), 1366) << view.toStdString();
+        });
+        desk.window.showPlace(MainWindow::Walk);
+        desk.enter(QStringLiteral("12.5"));
+        EXPECT_NE(desk.stored("B-01"), "");
+    }
+    EXPECT_EQ(drawn(QStringLiteral("-12.5 kPa"), Qt::RightToLeft),
+              drawn(QStringLiteral("-12.5 kPa"), Qt::LeftToRight));
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+TEST(Languages, followTheSystem) {
+    EXPECT_EQ(languageOf(QLocale(QLocale::German, QLocale::Austria)), QStringLiteral("de"));
+    EXPECT_EQ(languageOf(QLocale(QLocale::French, QLocale::Canada)), QStringLiteral("fr"));
+    EXPECT_EQ(languageOf(QLocale(QLocale::Spanish, QLocale::Mexico)), QStringLiteral("es"));
+    EXPECT_EQ(languageOf(QLocale::c()), QStringLiteral("en"));
+    EXPECT_EQ(languageOf(QLocale(QLocale::Japanese)), QStringLiteral("en"));
+}
+
+TEST(Languages, areRememberedAndAnUnknownOneIsEnglish) {
+    support::TemporaryFolder folder;
+    Preferences preferences(QString::fromStdString(folder.file("settings.ini")));
+    EXPECT_TRUE(preferences.language().isEmpty());
+    preferences.setLanguage(QStringLiteral("fr"));
+    EXPECT_EQ(preferences.language(), QStringLiteral("fr"));
+    const Spoken spoken(QStringLiteral("xx"));
+    EXPECT_EQ(text::word(balancing::State::AtStop), QStringLiteral("At stop"));
+}
+
+}  // namespace
+}  // namespace ww::ui
