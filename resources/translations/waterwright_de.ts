@@ -1785,10 +1785,6 @@
         <translation>jedes Ventil der Arbeitsfolge ist gehalten; schließen Sie diese Runde und lesen Sie alle neu ab (Strg+Umschalt+W)</translation>
     </message>
     <message>
-        <source>everything is stored, the newest at {1}; nothing is left to save</source>
-        <translation>alles ist gespeichert, das Neueste um {1}; nichts bleibt zu speichern</translation>
-    </message>
-    <message>
         <source>exception claimed: {1}; keep its proof</source>
         <translation>beanspruchte Ausnahme: {1}; bewahren Sie ihren Nachweis auf</translation>
     </message>
@@ -2275,10 +2271,6 @@
     <message>
         <source>round {1} is closed already; open a new round</source>
         <translation>Runde {1} ist schon geschlossen; öffnen Sie eine neue Runde</translation>
-    </message>
-    <message>
-        <source>round {1} is closed and takes no more readings here; open the next round</source>
-        <translation>Runde {1} ist geschlossen und nimmt hier keine Ablesungen mehr; öffnen Sie die nächste Runde</translation>
     </message>
     <message>
         <source>round {1} is closed and takes only corrections of its readings; open a new round for new readings</source>
@@ -4193,6 +4185,14 @@
         <translation>Der Kreislauf mit Ventilen wie in Runde {5} nimmt {1} {4}, die Pumpe erzeugt {2} {4}: {3} {4} zu viel. Die überschüssige Förderhöhe, in eigenem Abschnitt, zählt nur den Bedarf des Schlechtpunktkreises</translation>
     </message>
     <message>
+        <source>&quot;{1}&quot; is in the job already; leave the row out, or give it another name</source>
+        <translation>„{1}“ ist schon im Auftrag; lassen Sie die Zeile weg, oder geben Sie einen anderen Namen</translation>
+    </message>
+    <message>
+        <source>a valve model needs a name; type it as its maker&apos;s table has it</source>
+        <translation>ein Ventilmodell braucht einen Namen; tippen Sie ihn wie in der Tabelle des Herstellers</translation>
+    </message>
+    <message>
         <source>added at the pump, {1} at design</source>
         <translation>an der Pumpe hinzugefügt, {1} bei Auslegung</translation>
     </message>
@@ -4201,8 +4201,48 @@
         <translation>unter {1} hinzugefügt, {2} bei Auslegung</translation>
     </message>
     <message>
+        <source>line {1} has no two columns; copy the settings and the coefficients beside them</source>
+        <translation>Zeile {1} hat keine zwei Spalten; kopieren Sie die Einstellungen mit den Beiwerten daneben</translation>
+    </message>
+    <message>
+        <source>line {1}: &quot;{2}&quot; is not a number from 0; correct it where it was copied from</source>
+        <translation>Zeile {1}: „{2}“ ist keine Zahl ab 0; berichtigen Sie sie, wo sie kopiert wurde</translation>
+    </message>
+    <message>
+        <source>no branch of the same pipe is before or after this one; move it to another pipe by &quot;Fed by&quot;</source>
+        <translation>kein Zweig desselben Rohrs liegt davor oder dahinter; versetzen Sie ihn mit „Gespeist von“ an ein anderes Rohr</translation>
+    </message>
+    <message>
+        <source>round {1} is closed, so this corrects its reading and the old value stays in the history; for new readings take it back (Ctrl+Z) and open the next round (Ctrl+Shift+N)</source>
+        <translation>Runde {1} ist geschlossen, also berichtigt dies ihre Ablesung und der alte Wert bleibt im Verlauf; für neue Ablesungen nehmen Sie es zurück (Strg+Z) und öffnen die nächste Runde (Strg+Umschalt+N)</translation>
+    </message>
+    <message>
+        <source>round {1} is with the supervisor and takes no more readings here; open the next round</source>
+        <translation>Runde {1} liegt bei der Leitung und nimmt hier keine Ablesungen mehr; öffnen Sie die nächste Runde</translation>
+    </message>
+    <message>
         <source>taken away with all below it</source>
         <translation>entfernt mit allem darunter</translation>
+    </message>
+    <message>
+        <source>the checkpoint &quot;{1}&quot; is stored; Ctrl+Shift+H shows the job as it stood there</source>
+        <translation>der Haltepunkt „{1}“ ist gespeichert; Strg+Umschalt+H zeigt den Auftrag zu diesem Stand</translation>
+    </message>
+    <message>
+        <source>the most dp {1} is not above the least dp {2}; type another</source>
+        <translation>die größte Δp {1} liegt nicht über der kleinsten {2}; tippen Sie eine andere</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; has its curve in the job already; leave its rows out</source>
+        <translation>die Pumpe „{1}“ hat ihre Kennlinie schon im Auftrag; lassen Sie ihre Zeilen weg</translation>
+    </message>
+    <message>
+        <source>the table has no rows below its headings; fill it in</source>
+        <translation>die Tabelle hat unter den Köpfen keine Zeilen; füllen Sie sie aus</translation>
+    </message>
+    <message>
+        <source>this valve has no scale or no setting to step from; type its setting (Tab)</source>
+        <translation>dieses Ventil hat keine Skala oder keine Einstellung zum Weiterzählen; tippen Sie seine Einstellung (Tab)</translation>
     </message>
     <message>
         <source>{2} at design instead of {1}</source>
@@ -5508,6 +5548,68 @@
     </message>
 </context>
 <context>
+    <name>ValveChart</name>
+    <message>
+        <source>Flow coefficient over setting</source>
+        <translation>Durchflusskoeffizient über Einstellung</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>A range of dp without a table: for a limiter or a pressure-independent valve.</source>
+        <translation>Ein Δp-Bereich ohne Tabelle: für Begrenzer oder druckunabhängiges Ventil.</translation>
+    </message>
+    <message>
+        <source>No points yet: type setting and coefficient, or paste two columns from a spreadsheet (Ctrl+V).</source>
+        <translation>Noch keine Punkte: Tippen Sie Einstellung und Beiwert, oder fügen Sie zwei Spalten aus einer Tabellenkalkulation ein (Strg+V).</translation>
+    </message>
+    <message>
+        <source>Setting, %1</source>
+        <translation>Einstellung, %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 fully open, at setting %3.</source>
+        <translation>%1 %2 ganz offen, bei Einstellung %3.</translation>
+    </message>
+</context>
+<context>
+    <name>ValveFields</name>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv oder Kv</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Skala</translation>
+    </message>
+    <message>
+        <source>Least dp</source>
+        <translation>Kleinste Δp</translation>
+    </message>
+    <message>
+        <source>Most dp</source>
+        <translation>Größte Δp</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Genauigkeit</translation>
+    </message>
+    <message>
+        <source>More shut</source>
+        <translation>Fast zu</translation>
+    </message>
+</context>
+<context>
     <name>Window</name>
     <message>
         <source>Office</source>
@@ -5556,6 +5658,25 @@
     <message>
         <source>last stored %1: %2</source>
         <translation>zuletzt gespeichert %1: %2</translation>
+    </message>
+    <message>
+        <source>R%1</source>
+        <comment>round, short</comment>
+        <translation>R%1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>valves read, short</comment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>read %1 of %2</source>
+        <translation>%1 von %2 abgelesen</translation>
+    </message>
+    <message>
+        <source>%1 overdue</source>
+        <comment>meter, short</comment>
+        <translation>%1 überfällig</translation>
     </message>
 </context>
 <context>
@@ -5703,6 +5824,10 @@
     <message>
         <source>Propylene glycol</source>
         <translation>Propylenglykol</translation>
+    </message>
+    <message>
+        <source>In range</source>
+        <translation>Im Bereich</translation>
     </message>
 </context>
 <context>
@@ -6184,10 +6309,6 @@
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
-        <source>&amp;Save</source>
-        <translation>&amp;Speichern</translation>
-    </message>
-    <message>
         <source>Save a &amp;Copy…</source>
         <translation>&amp;Kopie speichern…</translation>
     </message>
@@ -6322,10 +6443,6 @@
     <message>
         <source>Show &amp;Full Screen</source>
         <translation>&amp;Vollbild zeigen</translation>
-    </message>
-    <message>
-        <source>Lan&amp;guage</source>
-        <translation>&amp;Sprache</translation>
     </message>
     <message>
         <source>&amp;Export Unsigned Draft…</source>
@@ -6478,6 +6595,46 @@
     <message>
         <source>Sh&amp;ow Adjust</source>
         <translation>&amp;Einstellen zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Save Checkpoint…</source>
+        <translation>Haltepunkt &amp;speichern…</translation>
+    </message>
+    <message>
+        <source>Chan&amp;ge Preferences…</source>
+        <translation>E&amp;instellungen ändern…</translation>
+    </message>
+    <message>
+        <source>Cu&amp;t</source>
+        <translation>Aus&amp;schneiden</translation>
+    </message>
+    <message>
+        <source>Cop&amp;y</source>
+        <translation>Ko&amp;pieren</translation>
+    </message>
+    <message>
+        <source>&amp;Paste</source>
+        <translation>E&amp;infügen</translation>
+    </message>
+    <message>
+        <source>Move Branch U&amp;p the Route</source>
+        <translation>Zwei&amp;g auf dem Weg vorrücken</translation>
+    </message>
+    <message>
+        <source>Move Branch Do&amp;wn the Route</source>
+        <translation>Zweig auf dem Weg z&amp;urücksetzen</translation>
+    </message>
+    <message>
+        <source>Enter Valve Ta&amp;bles</source>
+        <translation>Ventilta&amp;bellen eintragen</translation>
+    </message>
+    <message>
+        <source>Use Lar&amp;ge Targets</source>
+        <translation>Große Sc&amp;haltflächen</translation>
+    </message>
+    <message>
+        <source>Langu&amp;age</source>
+        <translation>&amp;Sprache</translation>
     </message>
 </context>
 <context>
@@ -6753,14 +6910,6 @@
         <translation>Mangel aufnehmen</translation>
     </message>
     <message>
-        <source>Attach Photo…</source>
-        <translation>Foto anhängen…</translation>
-    </message>
-    <message>
-        <source>Remove Photo</source>
-        <translation>Foto entfernen</translation>
-    </message>
-    <message>
         <source>Deficiencies</source>
         <translation>Mängel</translation>
     </message>
@@ -6791,14 +6940,6 @@
     <message>
         <source>R&amp;e-test result</source>
         <translation>Ergebnis der Nach&amp;prüfung</translation>
-    </message>
-    <message>
-        <source>Attach a Photo</source>
-        <translation>Foto anhängen</translation>
-    </message>
-    <message>
-        <source>Pictures (*.jpg *.jpeg *.png)</source>
-        <translation>Bilder (*.jpg *.jpeg *.png)</translation>
     </message>
     <message>
         <source>round %1: %2</source>
@@ -7095,6 +7236,10 @@
         <source>People</source>
         <translation>Personen</translation>
     </message>
+    <message>
+        <source>Show Other Columns</source>
+        <translation>Andere Spalten zeigen</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::JobStrip</name>
@@ -7142,16 +7287,16 @@
         <source>Valves read</source>
         <translation>Abgelesene Ventile</translation>
     </message>
-    <message>
-        <source>read %1 of %2</source>
-        <translation>%1 von %2 abgelesen</translation>
-    </message>
     <message numerus="yes">
         <source>%n to decide</source>
         <translation>
             <numerusform>%n zu entscheiden</numerusform>
             <numerusform>%n zu entscheiden</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Places and commands</source>
+        <translation>Plätze und Befehle</translation>
     </message>
 </context>
 <context>
@@ -7513,6 +7658,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>A&amp;djust This Valve</source>
         <translation>Dieses Ventil &amp;einstellen</translation>
     </message>
+    <message>
+        <source>Save a Checkpoint</source>
+        <translation>Haltepunkt speichern</translation>
+    </message>
+    <message>
+        <source>Everything is stored already. A checkpoint gives this state of the job a name.</source>
+        <translation>Alles ist schon gespeichert. Ein Haltepunkt gibt diesem Stand des Auftrags einen Namen.</translation>
+    </message>
+    <message>
+        <source>state at %1</source>
+        <translation>Stand um %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -7679,10 +7836,93 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
+    <name>ww::ui::NotePanel</name>
+    <message>
+        <source>Photos of the valve</source>
+        <translation>Fotos des Ventils</translation>
+    </message>
+    <message>
+        <source>Go Back to Walk</source>
+        <translation>Zurück zum Rundgang</translation>
+    </message>
+    <message>
+        <source>Note to this &amp;reading</source>
+        <translation>Notiz zu dieser &amp;Ablesung</translation>
+    </message>
+    <message>
+        <source>&amp;Notes on the valve</source>
+        <translation>&amp;Notizen zum Ventil</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Note to this reading</source>
+        <translation>Notiz zu dieser Ablesung</translation>
+    </message>
+    <message>
+        <source>Notes on the valve</source>
+        <translation>Notizen zum Ventil</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter stores and goes back</source>
+        <translation>Strg+Enter speichert und kehrt zurück</translation>
+    </message>
+    <message>
+        <source>Notes and photos of %1</source>
+        <translation>Notizen und Fotos von %1</translation>
+    </message>
+    <message>
+        <source>No valve in hand</source>
+        <translation>Kein Ventil in der Hand</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::NoticeLine</name>
     <message>
         <source>Notice</source>
         <translation>Meldung</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::NumberPad</name>
+    <message>
+        <source>Number pad</source>
+        <translation>Ziffernblock</translation>
+    </message>
+    <message>
+        <source>Delete last digit</source>
+        <translation>Letzte Ziffer löschen</translation>
+    </message>
+    <message>
+        <source>set %1</source>
+        <comment>a step of the setting; short</comment>
+        <translation>Einst. %1</translation>
+    </message>
+    <message>
+        <source>Setting one step down</source>
+        <translation>Einstellung einen Schritt ab</translation>
+    </message>
+    <message>
+        <source>Setting one step up</source>
+        <translation>Einstellung einen Schritt auf</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Cannot be read</source>
+        <translation>Nicht ablesbar</translation>
+    </message>
+    <message>
+        <source>Store and go on</source>
+        <translation>Speichern und weiter</translation>
+    </message>
+    <message>
+        <source>Digit %1</source>
+        <translation>Ziffer %1</translation>
     </message>
 </context>
 <context>
@@ -7771,6 +8011,68 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Firm</source>
         <translation>Firma</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PhotoList</name>
+    <message>
+        <source>Attach Photo…</source>
+        <translation>Foto anhängen…</translation>
+    </message>
+    <message>
+        <source>Remove Photo</source>
+        <translation>Foto entfernen</translation>
+    </message>
+    <message>
+        <source>Attach a Photo</source>
+        <translation>Foto anhängen</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation>Bilder (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PreferencesDialog</name>
+    <message>
+        <source>Use &amp;large targets</source>
+        <translation>&amp;Große Schaltflächen</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Display</source>
+        <translation>Anzeige</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>Textgröße</translation>
+    </message>
+    <message>
+        <source>&amp;Display</source>
+        <translation>&amp;Anzeige</translation>
+    </message>
+    <message>
+        <source>&amp;Text size</source>
+        <translation>&amp;Textgröße</translation>
+    </message>
+    <message>
+        <source>Units, tolerances and the route are facts of the job and stay as they are.</source>
+        <translation>Einheiten, Toleranzen und der Weg gehören zum Auftrag und bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Reset Settings</source>
+        <translation>Einstellungen zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Display, text size, targets, window and the list of recent files become as they were at first</source>
+        <translation>Anzeige, Textgröße, Schaltflächen, Fenster und die Liste zuletzt geöffneter Dateien werden wie am Anfang</translation>
     </message>
 </context>
 <context>
@@ -7864,6 +8166,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>No job is open. Open one, or make a new job, in the menu File.</source>
         <translation>Kein Auftrag offen. Öffnen Sie einen oder legen Sie einen an, im Menü Datei.</translation>
+    </message>
+    <message>
+        <source>Page of the pump</source>
+        <translation>Seite der Pumpe</translation>
     </message>
 </context>
 <context>
@@ -8567,6 +8873,14 @@ ab</translation>
             <numerusform>%n Verbraucher ohne Ventiltabelle</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Valve Ta&amp;bles</source>
+        <translation>Ventilta&amp;bellen</translation>
+    </message>
+    <message>
+        <source>Show Other Columns</source>
+        <translation>Andere Spalten zeigen</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
@@ -8766,6 +9080,116 @@ ab</translation>
     </message>
 </context>
 <context>
+    <name>ww::ui::ValveCard</name>
+    <message>
+        <source>Go Bac&amp;k</source>
+        <translation>Zu&amp;rück</translation>
+    </message>
+    <message>
+        <source>Go to Ne&amp;xt</source>
+        <translation>&amp;Weiter</translation>
+    </message>
+    <message>
+        <source>Valve in hand</source>
+        <translation>Ventil in der Hand</translation>
+    </message>
+    <message>
+        <source>Place on the route</source>
+        <translation>Stelle auf dem Weg</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Versorgt</translation>
+    </message>
+    <message>
+        <source>Last reading</source>
+        <translation>Letzte Ablesung</translation>
+    </message>
+    <message>
+        <source>Share against target</source>
+        <translation>Anteil gegen Soll</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Setting of the valve in hand</source>
+        <translation>Einstellung des Ventils in der Hand</translation>
+    </message>
+    <message>
+        <source>DP of the valve in hand</source>
+        <translation>Δp des Ventils in der Hand</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>Of target, %</source>
+        <translation>Vom Soll, %</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <translation>zuletzt %1</translation>
+    </message>
+    <message>
+        <source>Notes, photos (%1)</source>
+        <translation>Notizen, Fotos (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ValvePage</name>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Branches</source>
+        <translation>Zweige</translation>
+    </message>
+    <message>
+        <source>Add Valve &amp;Model</source>
+        <translation>Ventil&amp;modell hinzufügen</translation>
+    </message>
+    <message>
+        <source>Remove Model</source>
+        <translation>Modell entfernen</translation>
+    </message>
+    <message>
+        <source>Valve tables</source>
+        <translation>Ventiltabellen</translation>
+    </message>
+    <message>
+        <source>Valve models</source>
+        <translation>Ventilmodelle</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv oder Kv</translation>
+    </message>
+    <message>
+        <source>setting and coefficient</source>
+        <translation>Einstellung und Beiwert</translation>
+    </message>
+    <message>
+        <source>Table of the model</source>
+        <translation>Tabelle des Modells</translation>
+    </message>
+    <message>
+        <source>Remove Point</source>
+        <translation>Punkt entfernen</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::ValvePanel</name>
     <message>
         <source>Of target by round, %</source>
@@ -8774,10 +9198,6 @@ ab</translation>
     <message>
         <source>This reading</source>
         <translation>Diese Ablesung</translation>
-    </message>
-    <message>
-        <source>&amp;Note (Ctrl+M)</source>
-        <translation>&amp;Notiz (Strg+M)</translation>
     </message>
     <message>
         <source>Valve in hand</source>
@@ -8806,10 +9226,6 @@ ab</translation>
     <message>
         <source>Open comments</source>
         <translation>Offene Kommentare</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
     </message>
     <message>
         <source>valve %1 %2</source>
@@ -8862,6 +9278,14 @@ ab</translation>
     <message>
         <source>Ctrl+R reads again.</source>
         <translation>Strg+R liest neu ab.</translation>
+    </message>
+    <message>
+        <source>Notes of the valve in hand</source>
+        <translation>Notizen des Ventils in der Hand</translation>
+    </message>
+    <message>
+        <source>Notes, photos (%1)</source>
+        <translation>Notizen, Fotos (%1)</translation>
     </message>
 </context>
 <context>
@@ -9106,6 +9530,10 @@ ab</translation>
     <message>
         <source>oldest reading</source>
         <translation>älteste Ablesung</translation>
+    </message>
+    <message>
+        <source>Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk</source>
+        <translation>Enter speichert die Notiz   |   Strg+Enter speichert die Notizen   |   Esc zurück zum Rundgang</translation>
     </message>
 </context>
 <context>

@@ -1785,10 +1785,6 @@
         <translation>cada válvula del orden de trabajo está mantenida; cierre esta ronda y relea todas (Ctrl+Mayús+W)</translation>
     </message>
     <message>
-        <source>everything is stored, the newest at {1}; nothing is left to save</source>
-        <translation>todo está guardado, lo último a las {1}; no queda nada por guardar</translation>
-    </message>
-    <message>
         <source>exception claimed: {1}; keep its proof</source>
         <translation>excepción invocada: {1}; guarde su prueba</translation>
     </message>
@@ -2275,10 +2271,6 @@
     <message>
         <source>round {1} is closed already; open a new round</source>
         <translation>la ronda {1} ya está cerrada; abra una ronda nueva</translation>
-    </message>
-    <message>
-        <source>round {1} is closed and takes no more readings here; open the next round</source>
-        <translation>la ronda {1} está cerrada y aquí no admite más lecturas; abra la ronda siguiente</translation>
     </message>
     <message>
         <source>round {1} is closed and takes only corrections of its readings; open a new round for new readings</source>
@@ -4193,6 +4185,14 @@
         <translation>La red con sus válvulas como en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobran {3} {4}. La altura sobrante, en su propia sección, cuenta solo lo que necesita el circuito desfavorable</translation>
     </message>
     <message>
+        <source>&quot;{1}&quot; is in the job already; leave the row out, or give it another name</source>
+        <translation>«{1}» ya está en la obra; deje fuera la fila o déle otro nombre</translation>
+    </message>
+    <message>
+        <source>a valve model needs a name; type it as its maker&apos;s table has it</source>
+        <translation>un modelo de válvula necesita un nombre; escríbalo como en la tabla del fabricante</translation>
+    </message>
+    <message>
         <source>added at the pump, {1} at design</source>
         <translation>añadido en la bomba, {1} en diseño</translation>
     </message>
@@ -4201,8 +4201,48 @@
         <translation>añadido bajo {1}, {2} en diseño</translation>
     </message>
     <message>
+        <source>line {1} has no two columns; copy the settings and the coefficients beside them</source>
+        <translation>la línea {1} no tiene dos columnas; copie los ajustes con los coeficientes al lado</translation>
+    </message>
+    <message>
+        <source>line {1}: &quot;{2}&quot; is not a number from 0; correct it where it was copied from</source>
+        <translation>línea {1}: «{2}» no es un número desde 0; corríjalo donde se copió</translation>
+    </message>
+    <message>
+        <source>no branch of the same pipe is before or after this one; move it to another pipe by &quot;Fed by&quot;</source>
+        <translation>ningún ramal del mismo tubo está antes o después de este; llévelo a otro tubo con «Alimentado por»</translation>
+    </message>
+    <message>
+        <source>round {1} is closed, so this corrects its reading and the old value stays in the history; for new readings take it back (Ctrl+Z) and open the next round (Ctrl+Shift+N)</source>
+        <translation>la ronda {1} está cerrada, así que esto corrige su lectura y el valor anterior queda en el historial; para lecturas nuevas deshágalo (Ctrl+Z) y abra la ronda siguiente (Ctrl+Mayús+N)</translation>
+    </message>
+    <message>
+        <source>round {1} is with the supervisor and takes no more readings here; open the next round</source>
+        <translation>la ronda {1} la tiene el supervisor y aquí no admite más lecturas; abra la ronda siguiente</translation>
+    </message>
+    <message>
         <source>taken away with all below it</source>
         <translation>quitado con todo lo que cuelga de él</translation>
+    </message>
+    <message>
+        <source>the checkpoint &quot;{1}&quot; is stored; Ctrl+Shift+H shows the job as it stood there</source>
+        <translation>el punto de control «{1}» está guardado; Ctrl+Mayús+H muestra la obra como estaba ahí</translation>
+    </message>
+    <message>
+        <source>the most dp {1} is not above the least dp {2}; type another</source>
+        <translation>la Δp máxima {1} no supera la mínima {2}; escriba otra</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; has its curve in the job already; leave its rows out</source>
+        <translation>la bomba «{1}» ya tiene su curva en la obra; deje fuera sus filas</translation>
+    </message>
+    <message>
+        <source>the table has no rows below its headings; fill it in</source>
+        <translation>la tabla no tiene filas bajo sus encabezados; rellénela</translation>
+    </message>
+    <message>
+        <source>this valve has no scale or no setting to step from; type its setting (Tab)</source>
+        <translation>esta válvula no tiene escala o ajuste del que partir; escriba su ajuste (Tab)</translation>
     </message>
     <message>
         <source>{2} at design instead of {1}</source>
@@ -5508,6 +5548,68 @@
     </message>
 </context>
 <context>
+    <name>ValveChart</name>
+    <message>
+        <source>Flow coefficient over setting</source>
+        <translation>Coeficiente de caudal según ajuste</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>A range of dp without a table: for a limiter or a pressure-independent valve.</source>
+        <translation>Un rango de Δp sin tabla: para un limitador o una válvula independiente de la presión.</translation>
+    </message>
+    <message>
+        <source>No points yet: type setting and coefficient, or paste two columns from a spreadsheet (Ctrl+V).</source>
+        <translation>Aún sin puntos: escriba ajuste y coeficiente, o pegue dos columnas de una hoja de cálculo (Ctrl+V).</translation>
+    </message>
+    <message>
+        <source>Setting, %1</source>
+        <translation>Ajuste, %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 fully open, at setting %3.</source>
+        <translation>%1 %2 totalmente abierta, con ajuste %3.</translation>
+    </message>
+</context>
+<context>
+    <name>ValveFields</name>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv o Kv</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modelo</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Tamaño</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>Least dp</source>
+        <translation>Δp mínima</translation>
+    </message>
+    <message>
+        <source>Most dp</source>
+        <translation>Δp máxima</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Precisión</translation>
+    </message>
+    <message>
+        <source>More shut</source>
+        <translation>Casi cerrada</translation>
+    </message>
+</context>
+<context>
     <name>Window</name>
     <message>
         <source>Office</source>
@@ -5556,6 +5658,25 @@
     <message>
         <source>last stored %1: %2</source>
         <translation>último guardado %1: %2</translation>
+    </message>
+    <message>
+        <source>R%1</source>
+        <comment>round, short</comment>
+        <translation>R%1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>valves read, short</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>read %1 of %2</source>
+        <translation>leídas %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 overdue</source>
+        <comment>meter, short</comment>
+        <translation>%1 vencido</translation>
     </message>
 </context>
 <context>
@@ -5703,6 +5824,10 @@
     <message>
         <source>Propylene glycol</source>
         <translation>Propilenglicol</translation>
+    </message>
+    <message>
+        <source>In range</source>
+        <translation>En rango</translation>
     </message>
 </context>
 <context>
@@ -6184,10 +6309,6 @@
         <translation>Abrir &amp;recientes</translation>
     </message>
     <message>
-        <source>&amp;Save</source>
-        <translation>&amp;Guardar</translation>
-    </message>
-    <message>
         <source>Save a &amp;Copy…</source>
         <translation>Guardar una &amp;copia…</translation>
     </message>
@@ -6322,10 +6443,6 @@
     <message>
         <source>Show &amp;Full Screen</source>
         <translation>&amp;Pantalla completa</translation>
-    </message>
-    <message>
-        <source>Lan&amp;guage</source>
-        <translation>I&amp;dioma</translation>
     </message>
     <message>
         <source>&amp;Export Unsigned Draft…</source>
@@ -6478,6 +6595,46 @@
     <message>
         <source>Sh&amp;ow Adjust</source>
         <translation>Ver &amp;Ajustar</translation>
+    </message>
+    <message>
+        <source>&amp;Save Checkpoint…</source>
+        <translation>&amp;Guardar punto de control…</translation>
+    </message>
+    <message>
+        <source>Chan&amp;ge Preferences…</source>
+        <translation>Camb&amp;iar preferencias…</translation>
+    </message>
+    <message>
+        <source>Cu&amp;t</source>
+        <translation>Cort&amp;ar</translation>
+    </message>
+    <message>
+        <source>Cop&amp;y</source>
+        <translation>Cop&amp;iar</translation>
+    </message>
+    <message>
+        <source>&amp;Paste</source>
+        <translation>&amp;Pegar</translation>
+    </message>
+    <message>
+        <source>Move Branch U&amp;p the Route</source>
+        <translation>S&amp;ubir ramal en la ruta</translation>
+    </message>
+    <message>
+        <source>Move Branch Do&amp;wn the Route</source>
+        <translation>Bajar ra&amp;mal en la ruta</translation>
+    </message>
+    <message>
+        <source>Enter Valve Ta&amp;bles</source>
+        <translation>Introducir ta&amp;blas de válvulas</translation>
+    </message>
+    <message>
+        <source>Use Lar&amp;ge Targets</source>
+        <translation>Bo&amp;tones grandes</translation>
+    </message>
+    <message>
+        <source>Langu&amp;age</source>
+        <translation>I&amp;dioma</translation>
     </message>
 </context>
 <context>
@@ -6753,14 +6910,6 @@
         <translation>Anotar deficiencia</translation>
     </message>
     <message>
-        <source>Attach Photo…</source>
-        <translation>Adjuntar foto…</translation>
-    </message>
-    <message>
-        <source>Remove Photo</source>
-        <translation>Quitar foto</translation>
-    </message>
-    <message>
         <source>Deficiencies</source>
         <translation>Deficiencias</translation>
     </message>
@@ -6791,14 +6940,6 @@
     <message>
         <source>R&amp;e-test result</source>
         <translation>R&amp;esultado de la reprueba</translation>
-    </message>
-    <message>
-        <source>Attach a Photo</source>
-        <translation>Adjuntar una foto</translation>
-    </message>
-    <message>
-        <source>Pictures (*.jpg *.jpeg *.png)</source>
-        <translation>Imágenes (*.jpg *.jpeg *.png)</translation>
     </message>
     <message>
         <source>round %1: %2</source>
@@ -7095,6 +7236,10 @@
         <source>People</source>
         <translation>Personas</translation>
     </message>
+    <message>
+        <source>Show Other Columns</source>
+        <translation>Ver otras columnas</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::JobStrip</name>
@@ -7142,16 +7287,16 @@
         <source>Valves read</source>
         <translation>Válvulas leídas</translation>
     </message>
-    <message>
-        <source>read %1 of %2</source>
-        <translation>leídas %1 de %2</translation>
-    </message>
     <message numerus="yes">
         <source>%n to decide</source>
         <translation>
             <numerusform>%n por decidir</numerusform>
             <numerusform>%n por decidir</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Places and commands</source>
+        <translation>Lugares y órdenes</translation>
     </message>
 </context>
 <context>
@@ -7435,7 +7580,7 @@
     </message>
     <message>
         <source>&amp;Hold Here, Go to Next Valve</source>
-        <translation>&amp;Mantener aquí, válvula siguiente</translation>
+        <translation>Mantener aquí, válvula si&amp;guiente</translation>
     </message>
     <message>
         <source>   |   Ctrl+Z undo %1</source>
@@ -7512,6 +7657,18 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>A&amp;djust This Valve</source>
         <translation>&amp;Ajustar esta válvula</translation>
+    </message>
+    <message>
+        <source>Save a Checkpoint</source>
+        <translation>Guardar punto de control</translation>
+    </message>
+    <message>
+        <source>Everything is stored already. A checkpoint gives this state of the job a name.</source>
+        <translation>Todo está ya guardado. Un punto de control da un nombre a este estado de la obra.</translation>
+    </message>
+    <message>
+        <source>state at %1</source>
+        <translation>estado a las %1</translation>
     </message>
 </context>
 <context>
@@ -7679,10 +7836,93 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
 </context>
 <context>
+    <name>ww::ui::NotePanel</name>
+    <message>
+        <source>Photos of the valve</source>
+        <translation>Fotos de la válvula</translation>
+    </message>
+    <message>
+        <source>Go Back to Walk</source>
+        <translation>Volver a Recorrido</translation>
+    </message>
+    <message>
+        <source>Note to this &amp;reading</source>
+        <translation>Nota a esta &amp;lectura</translation>
+    </message>
+    <message>
+        <source>&amp;Notes on the valve</source>
+        <translation>&amp;Notas de la válvula</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Note to this reading</source>
+        <translation>Nota a esta lectura</translation>
+    </message>
+    <message>
+        <source>Notes on the valve</source>
+        <translation>Notas de la válvula</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter stores and goes back</source>
+        <translation>Ctrl+Intro guarda y vuelve</translation>
+    </message>
+    <message>
+        <source>Notes and photos of %1</source>
+        <translation>Notas y fotos de %1</translation>
+    </message>
+    <message>
+        <source>No valve in hand</source>
+        <translation>Ninguna válvula en mano</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::NoticeLine</name>
     <message>
         <source>Notice</source>
         <translation>Aviso</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::NumberPad</name>
+    <message>
+        <source>Number pad</source>
+        <translation>Teclado numérico</translation>
+    </message>
+    <message>
+        <source>Delete last digit</source>
+        <translation>Borrar la última cifra</translation>
+    </message>
+    <message>
+        <source>set %1</source>
+        <comment>a step of the setting; short</comment>
+        <translation>aj. %1</translation>
+    </message>
+    <message>
+        <source>Setting one step down</source>
+        <translation>Ajuste un paso abajo</translation>
+    </message>
+    <message>
+        <source>Setting one step up</source>
+        <translation>Ajuste un paso arriba</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punto</translation>
+    </message>
+    <message>
+        <source>Cannot be read</source>
+        <translation>No se puede leer</translation>
+    </message>
+    <message>
+        <source>Store and go on</source>
+        <translation>Guardar y seguir</translation>
+    </message>
+    <message>
+        <source>Digit %1</source>
+        <translation>Cifra %1</translation>
     </message>
 </context>
 <context>
@@ -7771,6 +8011,68 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Firm</source>
         <translation>Empresa</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PhotoList</name>
+    <message>
+        <source>Attach Photo…</source>
+        <translation>Adjuntar foto…</translation>
+    </message>
+    <message>
+        <source>Remove Photo</source>
+        <translation>Quitar foto</translation>
+    </message>
+    <message>
+        <source>Attach a Photo</source>
+        <translation>Adjuntar una foto</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation>Imágenes (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PreferencesDialog</name>
+    <message>
+        <source>Use &amp;large targets</source>
+        <translation>Botones &amp;grandes</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Preferencias</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Display</source>
+        <translation>Pantalla</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>&amp;Display</source>
+        <translation>Pant&amp;alla</translation>
+    </message>
+    <message>
+        <source>&amp;Text size</source>
+        <translation>&amp;Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>Units, tolerances and the route are facts of the job and stay as they are.</source>
+        <translation>Unidades, tolerancias y la ruta son datos de la obra y quedan como están.</translation>
+    </message>
+    <message>
+        <source>Reset Settings</source>
+        <translation>Restablecer ajustes</translation>
+    </message>
+    <message>
+        <source>Display, text size, targets, window and the list of recent files become as they were at first</source>
+        <translation>Pantalla, tamaño del texto, botones, ventana y lista de archivos recientes vuelven a como eran al principio</translation>
     </message>
 </context>
 <context>
@@ -7864,6 +8166,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>No job is open. Open one, or make a new job, in the menu File.</source>
         <translation>Ninguna obra abierta. Abra una o cree una nueva, en el menú Archivo.</translation>
+    </message>
+    <message>
+        <source>Page of the pump</source>
+        <translation>Página de la bomba</translation>
     </message>
 </context>
 <context>
@@ -8567,6 +8873,14 @@ desde</translation>
             <numerusform>%n terminales sin tabla de válvula</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Valve Ta&amp;bles</source>
+        <translation>Ta&amp;blas de válvulas</translation>
+    </message>
+    <message>
+        <source>Show Other Columns</source>
+        <translation>Ver otras columnas</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
@@ -8766,6 +9080,116 @@ desde</translation>
     </message>
 </context>
 <context>
+    <name>ww::ui::ValveCard</name>
+    <message>
+        <source>Go Bac&amp;k</source>
+        <translation>&amp;Atrás</translation>
+    </message>
+    <message>
+        <source>Go to Ne&amp;xt</source>
+        <translation>&amp;Siguiente</translation>
+    </message>
+    <message>
+        <source>Valve in hand</source>
+        <translation>Válvula en mano</translation>
+    </message>
+    <message>
+        <source>Place on the route</source>
+        <translation>Lugar en la ruta</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Sirve a</translation>
+    </message>
+    <message>
+        <source>Last reading</source>
+        <translation>Última lectura</translation>
+    </message>
+    <message>
+        <source>Share against target</source>
+        <translation>Cuota frente al objetivo</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Setting of the valve in hand</source>
+        <translation>Ajuste de la válvula en mano</translation>
+    </message>
+    <message>
+        <source>DP of the valve in hand</source>
+        <translation>Δp de la válvula en mano</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>Of target, %</source>
+        <translation>Del objetivo, %</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <translation>último %1</translation>
+    </message>
+    <message>
+        <source>Notes, photos (%1)</source>
+        <translation>Notas, fotos (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ValvePage</name>
+    <message>
+        <source>Points</source>
+        <translation>Puntos</translation>
+    </message>
+    <message>
+        <source>Branches</source>
+        <translation>Ramales</translation>
+    </message>
+    <message>
+        <source>Add Valve &amp;Model</source>
+        <translation>Añadir &amp;modelo de válvula</translation>
+    </message>
+    <message>
+        <source>Remove Model</source>
+        <translation>Quitar modelo</translation>
+    </message>
+    <message>
+        <source>Valve tables</source>
+        <translation>Tablas de válvulas</translation>
+    </message>
+    <message>
+        <source>Valve models</source>
+        <translation>Modelos de válvulas</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv o Kv</translation>
+    </message>
+    <message>
+        <source>setting and coefficient</source>
+        <translation>ajuste y coeficiente</translation>
+    </message>
+    <message>
+        <source>Table of the model</source>
+        <translation>Tabla del modelo</translation>
+    </message>
+    <message>
+        <source>Remove Point</source>
+        <translation>Quitar punto</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::ValvePanel</name>
     <message>
         <source>Of target by round, %</source>
@@ -8774,10 +9198,6 @@ desde</translation>
     <message>
         <source>This reading</source>
         <translation>Esta lectura</translation>
-    </message>
-    <message>
-        <source>&amp;Note (Ctrl+M)</source>
-        <translation>&amp;Nota (Ctrl+M)</translation>
     </message>
     <message>
         <source>Valve in hand</source>
@@ -8806,10 +9226,6 @@ desde</translation>
     <message>
         <source>Open comments</source>
         <translation>Comentarios abiertos</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
     </message>
     <message>
         <source>valve %1 %2</source>
@@ -8862,6 +9278,14 @@ desde</translation>
     <message>
         <source>Ctrl+R reads again.</source>
         <translation>Ctrl+R relee.</translation>
+    </message>
+    <message>
+        <source>Notes of the valve in hand</source>
+        <translation>Notas de la válvula en mano</translation>
+    </message>
+    <message>
+        <source>Notes, photos (%1)</source>
+        <translation>Notas, fotos (%1)</translation>
     </message>
 </context>
 <context>
@@ -9106,6 +9530,10 @@ desde</translation>
     <message>
         <source>oldest reading</source>
         <translation>lectura más antigua</translation>
+    </message>
+    <message>
+        <source>Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk</source>
+        <translation>Intro guarda la nota   |   Ctrl+Intro guarda las notas   |   Esc volver al recorrido</translation>
     </message>
 </context>
 <context>

@@ -1785,10 +1785,6 @@
         <translation>chaque vanne de l’ordre de travail est tenue ; closez ce passage et remesurez tout (Ctrl+Maj+W)</translation>
     </message>
     <message>
-        <source>everything is stored, the newest at {1}; nothing is left to save</source>
-        <translation>tout est enregistré, le plus récent à {1} ; rien ne reste à enregistrer</translation>
-    </message>
-    <message>
         <source>exception claimed: {1}; keep its proof</source>
         <translation>exception invoquée : {1} ; gardez-en la preuve</translation>
     </message>
@@ -2275,10 +2271,6 @@
     <message>
         <source>round {1} is closed already; open a new round</source>
         <translation>le passage {1} est déjà clos ; ouvrez un nouveau passage</translation>
-    </message>
-    <message>
-        <source>round {1} is closed and takes no more readings here; open the next round</source>
-        <translation>le passage {1} est clos et n’admet plus de mesures ici ; ouvrez le passage suivant</translation>
     </message>
     <message>
         <source>round {1} is closed and takes only corrections of its readings; open a new round for new readings</source>
@@ -4193,6 +4185,14 @@
         <translation>La boucle, vannes comme au passage {5}, prend {1} {4} et la pompe fournit {2} {4} : {3} {4} de trop. La hauteur excédentaire, dans sa propre section, ne compte que le besoin du circuit défavorisé</translation>
     </message>
     <message>
+        <source>&quot;{1}&quot; is in the job already; leave the row out, or give it another name</source>
+        <translation>« {1} » est déjà dans le chantier ; omettez la ligne, ou donnez un autre nom</translation>
+    </message>
+    <message>
+        <source>a valve model needs a name; type it as its maker&apos;s table has it</source>
+        <translation>un modèle de vanne demande un nom ; tapez-le comme dans la table du fabricant</translation>
+    </message>
+    <message>
         <source>added at the pump, {1} at design</source>
         <translation>ajouté à la pompe, {1} au nominal</translation>
     </message>
@@ -4201,8 +4201,48 @@
         <translation>ajouté sous {1}, {2} au nominal</translation>
     </message>
     <message>
+        <source>line {1} has no two columns; copy the settings and the coefficients beside them</source>
+        <translation>la ligne {1} n’a pas deux colonnes ; copiez les réglages et les coefficients à côté</translation>
+    </message>
+    <message>
+        <source>line {1}: &quot;{2}&quot; is not a number from 0; correct it where it was copied from</source>
+        <translation>ligne {1} : « {2} » n’est pas un nombre à partir de 0 ; corrigez-le à la source</translation>
+    </message>
+    <message>
+        <source>no branch of the same pipe is before or after this one; move it to another pipe by &quot;Fed by&quot;</source>
+        <translation>aucune branche du même tuyau n’est avant ou après celle-ci ; déplacez-la vers un autre tuyau par « Alimenté par »</translation>
+    </message>
+    <message>
+        <source>round {1} is closed, so this corrects its reading and the old value stays in the history; for new readings take it back (Ctrl+Z) and open the next round (Ctrl+Shift+N)</source>
+        <translation>le passage {1} est clos, ceci corrige donc sa mesure et l’ancienne valeur reste dans l’historique ; pour de nouvelles mesures annulez (Ctrl+Z) et ouvrez le passage suivant (Ctrl+Maj+N)</translation>
+    </message>
+    <message>
+        <source>round {1} is with the supervisor and takes no more readings here; open the next round</source>
+        <translation>le passage {1} est chez le responsable et n’admet plus de mesures ici ; ouvrez le passage suivant</translation>
+    </message>
+    <message>
         <source>taken away with all below it</source>
         <translation>supprimé avec tout ce qui est en dessous</translation>
+    </message>
+    <message>
+        <source>the checkpoint &quot;{1}&quot; is stored; Ctrl+Shift+H shows the job as it stood there</source>
+        <translation>le jalon « {1} » est enregistré ; Ctrl+Maj+H montre le chantier tel qu’il y était</translation>
+    </message>
+    <message>
+        <source>the most dp {1} is not above the least dp {2}; type another</source>
+        <translation>la Δp maximale {1} ne dépasse pas la minimale {2} ; tapez-en une autre</translation>
+    </message>
+    <message>
+        <source>the pump &quot;{1}&quot; has its curve in the job already; leave its rows out</source>
+        <translation>la pompe « {1} » a déjà sa courbe dans le chantier ; omettez ses lignes</translation>
+    </message>
+    <message>
+        <source>the table has no rows below its headings; fill it in</source>
+        <translation>la table n’a pas de lignes sous ses titres ; remplissez-la</translation>
+    </message>
+    <message>
+        <source>this valve has no scale or no setting to step from; type its setting (Tab)</source>
+        <translation>cette vanne n’a pas d’échelle ou pas de réglage de départ ; tapez son réglage (Tab)</translation>
     </message>
     <message>
         <source>{2} at design instead of {1}</source>
@@ -5508,6 +5548,68 @@
     </message>
 </context>
 <context>
+    <name>ValveChart</name>
+    <message>
+        <source>Flow coefficient over setting</source>
+        <translation>Coefficient de débit selon le réglage</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>A range of dp without a table: for a limiter or a pressure-independent valve.</source>
+        <translation>Une plage de Δp sans table : pour un limiteur ou une vanne indépendante de la pression.</translation>
+    </message>
+    <message>
+        <source>No points yet: type setting and coefficient, or paste two columns from a spreadsheet (Ctrl+V).</source>
+        <translation>Pas encore de points : tapez réglage et coefficient, ou collez deux colonnes d’un tableur (Ctrl+V).</translation>
+    </message>
+    <message>
+        <source>Setting, %1</source>
+        <translation>Réglage, %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 fully open, at setting %3.</source>
+        <translation>%1 %2 ouverte en grand, au réglage %3.</translation>
+    </message>
+</context>
+<context>
+    <name>ValveFields</name>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv ou Kv</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modèle</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Taille</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Échelle</translation>
+    </message>
+    <message>
+        <source>Least dp</source>
+        <translation>Δp minimale</translation>
+    </message>
+    <message>
+        <source>Most dp</source>
+        <translation>Δp maximale</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Précision</translation>
+    </message>
+    <message>
+        <source>More shut</source>
+        <translation>Presque fermée</translation>
+    </message>
+</context>
+<context>
     <name>Window</name>
     <message>
         <source>Office</source>
@@ -5556,6 +5658,25 @@
     <message>
         <source>last stored %1: %2</source>
         <translation>dernier enregistrement %1 : %2</translation>
+    </message>
+    <message>
+        <source>R%1</source>
+        <comment>round, short</comment>
+        <translation>P%1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>valves read, short</comment>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>read %1 of %2</source>
+        <translation>%1 sur %2 mesurées</translation>
+    </message>
+    <message>
+        <source>%1 overdue</source>
+        <comment>meter, short</comment>
+        <translation>%1 en retard</translation>
     </message>
 </context>
 <context>
@@ -5703,6 +5824,10 @@
     <message>
         <source>Propylene glycol</source>
         <translation>Propylène glycol</translation>
+    </message>
+    <message>
+        <source>In range</source>
+        <translation>Dans la plage</translation>
     </message>
 </context>
 <context>
@@ -6184,10 +6309,6 @@
         <translation>Ouvrir &amp;récents</translation>
     </message>
     <message>
-        <source>&amp;Save</source>
-        <translation>&amp;Enregistrer</translation>
-    </message>
-    <message>
         <source>Save a &amp;Copy…</source>
         <translation>Enregistrer une &amp;copie…</translation>
     </message>
@@ -6322,10 +6443,6 @@
     <message>
         <source>Show &amp;Full Screen</source>
         <translation>Plein écr&amp;an</translation>
-    </message>
-    <message>
-        <source>Lan&amp;guage</source>
-        <translation>&amp;Langue</translation>
     </message>
     <message>
         <source>&amp;Export Unsigned Draft…</source>
@@ -6478,6 +6595,46 @@
     <message>
         <source>Sh&amp;ow Adjust</source>
         <translation>Voir Ré&amp;gler</translation>
+    </message>
+    <message>
+        <source>&amp;Save Checkpoint…</source>
+        <translation>&amp;Enregistrer un jalon…</translation>
+    </message>
+    <message>
+        <source>Chan&amp;ge Preferences…</source>
+        <translation>Changer les &amp;préférences…</translation>
+    </message>
+    <message>
+        <source>Cu&amp;t</source>
+        <translation>Co&amp;uper</translation>
+    </message>
+    <message>
+        <source>Cop&amp;y</source>
+        <translation>&amp;Copier</translation>
+    </message>
+    <message>
+        <source>&amp;Paste</source>
+        <translation>Co&amp;ller</translation>
+    </message>
+    <message>
+        <source>Move Branch U&amp;p the Route</source>
+        <translation>Monter la branche dans l’&amp;ordre</translation>
+    </message>
+    <message>
+        <source>Move Branch Do&amp;wn the Route</source>
+        <translation>Descendre la branc&amp;he dans l’ordre</translation>
+    </message>
+    <message>
+        <source>Enter Valve Ta&amp;bles</source>
+        <translation>Saisir les tab&amp;les de vannes</translation>
+    </message>
+    <message>
+        <source>Use Lar&amp;ge Targets</source>
+        <translation>Grandes ci&amp;bles</translation>
+    </message>
+    <message>
+        <source>Langu&amp;age</source>
+        <translation>&amp;Langue</translation>
     </message>
 </context>
 <context>
@@ -6753,14 +6910,6 @@
         <translation>Noter une réserve</translation>
     </message>
     <message>
-        <source>Attach Photo…</source>
-        <translation>Joindre une photo…</translation>
-    </message>
-    <message>
-        <source>Remove Photo</source>
-        <translation>Supprimer photo</translation>
-    </message>
-    <message>
         <source>Deficiencies</source>
         <translation>Réserves</translation>
     </message>
@@ -6791,14 +6940,6 @@
     <message>
         <source>R&amp;e-test result</source>
         <translation>Résultat du con&amp;trôle</translation>
-    </message>
-    <message>
-        <source>Attach a Photo</source>
-        <translation>Joindre une photo</translation>
-    </message>
-    <message>
-        <source>Pictures (*.jpg *.jpeg *.png)</source>
-        <translation>Images (*.jpg *.jpeg *.png)</translation>
     </message>
     <message>
         <source>round %1: %2</source>
@@ -7095,6 +7236,10 @@
         <source>People</source>
         <translation>Personnes</translation>
     </message>
+    <message>
+        <source>Show Other Columns</source>
+        <translation>Voir d’autres colonnes</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::JobStrip</name>
@@ -7142,16 +7287,16 @@
         <source>Valves read</source>
         <translation>Vannes mesurées</translation>
     </message>
-    <message>
-        <source>read %1 of %2</source>
-        <translation>%1 sur %2 mesurées</translation>
-    </message>
     <message numerus="yes">
         <source>%n to decide</source>
         <translation>
             <numerusform>%n à décider</numerusform>
             <numerusform>%n à décider</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Places and commands</source>
+        <translation>Endroits et commandes</translation>
     </message>
 </context>
 <context>
@@ -7513,6 +7658,18 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>A&amp;djust This Valve</source>
         <translation>Ré&amp;gler cette vanne</translation>
     </message>
+    <message>
+        <source>Save a Checkpoint</source>
+        <translation>Enregistrer un jalon</translation>
+    </message>
+    <message>
+        <source>Everything is stored already. A checkpoint gives this state of the job a name.</source>
+        <translation>Tout est déjà enregistré. Un jalon donne un nom à cet état du chantier.</translation>
+    </message>
+    <message>
+        <source>state at %1</source>
+        <translation>état à %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -7679,10 +7836,93 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
 </context>
 <context>
+    <name>ww::ui::NotePanel</name>
+    <message>
+        <source>Photos of the valve</source>
+        <translation>Photos de la vanne</translation>
+    </message>
+    <message>
+        <source>Go Back to Walk</source>
+        <translation>Retour à Tournée</translation>
+    </message>
+    <message>
+        <source>Note to this &amp;reading</source>
+        <translation>Note sur cette &amp;mesure</translation>
+    </message>
+    <message>
+        <source>&amp;Notes on the valve</source>
+        <translation>&amp;Notes sur la vanne</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <source>Note to this reading</source>
+        <translation>Note sur cette mesure</translation>
+    </message>
+    <message>
+        <source>Notes on the valve</source>
+        <translation>Notes sur la vanne</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter stores and goes back</source>
+        <translation>Ctrl+Entrée enregistre et revient</translation>
+    </message>
+    <message>
+        <source>Notes and photos of %1</source>
+        <translation>Notes et photos de %1</translation>
+    </message>
+    <message>
+        <source>No valve in hand</source>
+        <translation>Aucune vanne en main</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::NoticeLine</name>
     <message>
         <source>Notice</source>
         <translation>Avis</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::NumberPad</name>
+    <message>
+        <source>Number pad</source>
+        <translation>Pavé numérique</translation>
+    </message>
+    <message>
+        <source>Delete last digit</source>
+        <translation>Effacer le dernier chiffre</translation>
+    </message>
+    <message>
+        <source>set %1</source>
+        <comment>a step of the setting; short</comment>
+        <translation>rég. %1</translation>
+    </message>
+    <message>
+        <source>Setting one step down</source>
+        <translation>Réglage un pas plus bas</translation>
+    </message>
+    <message>
+        <source>Setting one step up</source>
+        <translation>Réglage un pas plus haut</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Point</translation>
+    </message>
+    <message>
+        <source>Cannot be read</source>
+        <translation>Illisible</translation>
+    </message>
+    <message>
+        <source>Store and go on</source>
+        <translation>Enregistrer et continuer</translation>
+    </message>
+    <message>
+        <source>Digit %1</source>
+        <translation>Chiffre %1</translation>
     </message>
 </context>
 <context>
@@ -7771,6 +8011,68 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Firm</source>
         <translation>Société</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PhotoList</name>
+    <message>
+        <source>Attach Photo…</source>
+        <translation>Joindre une photo…</translation>
+    </message>
+    <message>
+        <source>Remove Photo</source>
+        <translation>Supprimer photo</translation>
+    </message>
+    <message>
+        <source>Attach a Photo</source>
+        <translation>Joindre une photo</translation>
+    </message>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation>Images (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::PreferencesDialog</name>
+    <message>
+        <source>Use &amp;large targets</source>
+        <translation>&amp;Grandes cibles</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Préférences</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Display</source>
+        <translation>Affichage</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>Taille du texte</translation>
+    </message>
+    <message>
+        <source>&amp;Display</source>
+        <translation>&amp;Affichage</translation>
+    </message>
+    <message>
+        <source>&amp;Text size</source>
+        <translation>&amp;Taille du texte</translation>
+    </message>
+    <message>
+        <source>Units, tolerances and the route are facts of the job and stay as they are.</source>
+        <translation>Unités, tolérances et ordre de tournée sont des données du chantier et restent tels quels.</translation>
+    </message>
+    <message>
+        <source>Reset Settings</source>
+        <translation>Réinitialiser les réglages</translation>
+    </message>
+    <message>
+        <source>Display, text size, targets, window and the list of recent files become as they were at first</source>
+        <translation>Affichage, taille du texte, cibles, fenêtre et liste des fichiers récents redeviennent comme au début</translation>
     </message>
 </context>
 <context>
@@ -7864,6 +8166,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>No job is open. Open one, or make a new job, in the menu File.</source>
         <translation>Aucun chantier ouvert. Ouvrez-en un ou créez-en un, dans le menu Fichier.</translation>
+    </message>
+    <message>
+        <source>Page of the pump</source>
+        <translation>Page de la pompe</translation>
     </message>
 </context>
 <context>
@@ -8567,6 +8873,14 @@ dès</translation>
             <numerusform>%n terminaux sans table de vanne</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Valve Ta&amp;bles</source>
+        <translation>Ta&amp;bles de vannes</translation>
+    </message>
+    <message>
+        <source>Show Other Columns</source>
+        <translation>Voir d’autres colonnes</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
@@ -8766,6 +9080,116 @@ dès</translation>
     </message>
 </context>
 <context>
+    <name>ww::ui::ValveCard</name>
+    <message>
+        <source>Go Bac&amp;k</source>
+        <translation>R&amp;etour</translation>
+    </message>
+    <message>
+        <source>Go to Ne&amp;xt</source>
+        <translation>&amp;Suivante</translation>
+    </message>
+    <message>
+        <source>Valve in hand</source>
+        <translation>Vanne en main</translation>
+    </message>
+    <message>
+        <source>Place on the route</source>
+        <translation>Place dans la tournée</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Dessert</translation>
+    </message>
+    <message>
+        <source>Last reading</source>
+        <translation>Dernière mesure</translation>
+    </message>
+    <message>
+        <source>Share against target</source>
+        <translation>Part face à la cible</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Setting of the valve in hand</source>
+        <translation>Réglage de la vanne en main</translation>
+    </message>
+    <message>
+        <source>DP of the valve in hand</source>
+        <translation>Δp de la vanne en main</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>Of target, %</source>
+        <translation>De la cible, %</translation>
+    </message>
+    <message>
+        <source>last %1</source>
+        <translation>dernier %1</translation>
+    </message>
+    <message>
+        <source>Notes, photos (%1)</source>
+        <translation>Notes, photos (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ValvePage</name>
+    <message>
+        <source>Points</source>
+        <translation>Points</translation>
+    </message>
+    <message>
+        <source>Branches</source>
+        <translation>Branches</translation>
+    </message>
+    <message>
+        <source>Add Valve &amp;Model</source>
+        <translation>Ajouter un &amp;modèle de vanne</translation>
+    </message>
+    <message>
+        <source>Remove Model</source>
+        <translation>Supprimer modèle</translation>
+    </message>
+    <message>
+        <source>Valve tables</source>
+        <translation>Tables de vannes</translation>
+    </message>
+    <message>
+        <source>Valve models</source>
+        <translation>Modèles de vannes</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv ou Kv</translation>
+    </message>
+    <message>
+        <source>setting and coefficient</source>
+        <translation>réglage et coefficient</translation>
+    </message>
+    <message>
+        <source>Table of the model</source>
+        <translation>Table du modèle</translation>
+    </message>
+    <message>
+        <source>Remove Point</source>
+        <translation>Supprimer point</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::ValvePanel</name>
     <message>
         <source>Of target by round, %</source>
@@ -8774,10 +9198,6 @@ dès</translation>
     <message>
         <source>This reading</source>
         <translation>Cette mesure</translation>
-    </message>
-    <message>
-        <source>&amp;Note (Ctrl+M)</source>
-        <translation>&amp;Note (Ctrl+M)</translation>
     </message>
     <message>
         <source>Valve in hand</source>
@@ -8806,10 +9226,6 @@ dès</translation>
     <message>
         <source>Open comments</source>
         <translation>Commentaires ouverts</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Note</translation>
     </message>
     <message>
         <source>valve %1 %2</source>
@@ -8862,6 +9278,14 @@ dès</translation>
     <message>
         <source>Ctrl+R reads again.</source>
         <translation>Ctrl+R remesure.</translation>
+    </message>
+    <message>
+        <source>Notes of the valve in hand</source>
+        <translation>Notes de la vanne en main</translation>
+    </message>
+    <message>
+        <source>Notes, photos (%1)</source>
+        <translation>Notes, photos (%1)</translation>
     </message>
 </context>
 <context>
@@ -9106,6 +9530,10 @@ dès</translation>
     <message>
         <source>oldest reading</source>
         <translation>mesure la plus ancienne</translation>
+    </message>
+    <message>
+        <source>Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk</source>
+        <translation>Entrée enregistre la note   |   Ctrl+Entrée enregistre les notes   |   Échap retour à la tournée</translation>
     </message>
 </context>
 <context>
