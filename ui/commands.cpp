@@ -16,6 +16,7 @@ Commands::Commands(QObject* parent)
     : QObject(parent),
       newJob(make(tr("&New Job…"), {QKeySequence("Ctrl+N")})),
       newFromFolder(make(tr("New Job from &Tables…"), {QKeySequence("Ctrl+Shift+I")})),
+      newFromSample(make(tr("New Job &from a Sample…"), {QKeySequence("Ctrl+Alt+S")})),
       newPractice(make(tr("New &Practice Job…"), {QKeySequence("Ctrl+Shift+P")})),
       open(make(tr("&Open…"), {QKeySequence("Ctrl+O")})),
       openRecent(new QMenu(tr("Open &Recent"))),
@@ -64,7 +65,9 @@ Commands::Commands(QObject* parent)
       makeCertificate(make(tr("&Make a Certificate…"), {QKeySequence("Ctrl+Shift+C")})),
       verifyReport(make(tr("&Verify a Report…"), {QKeySequence("Ctrl+Shift+G")})),
       showTruth(make(tr("Show &Truth against Found (Practice)…"), {QKeySequence("Ctrl+Shift+U")})),
-      keys(make(tr("Show &Keys"), {QKeySequence("F1"), QKeySequence("Ctrl+Shift+K")})),
+      handbook(make(tr("Show &Handbook"), {QKeySequence("F1"), QKeySequence("Ctrl+Alt+H")})),
+      keys(make(tr("Show &Keys"), {QKeySequence("Ctrl+Shift+K")})),
+      releaseNotes(make(tr("Show &Release Notes"), {QKeySequence("Ctrl+Alt+N")})),
       about(make(tr("Show &Version and Licence"), {QKeySequence("Ctrl+Shift+V")})) {
     // A place keeps its number also while its neighbours are not there, so that hands can learn it.
     const struct {
@@ -107,8 +110,8 @@ void Commands::fill(QMenuBar* bar) {
         }
         return menu;
     };
-    add(tr("&File"), {newJob, newFromFolder, newPractice, open, openRecent->menuAction(), nullptr, save,
-                      saveCopy, mergeCopy, decideConflicts, exportCsv, nullptr, close, quit});
+    add(tr("&File"), {newJob, newFromFolder, newFromSample, newPractice, open, openRecent->menuAction(),
+                      nullptr, save, saveCopy, mergeCopy, decideConflicts, exportCsv, nullptr, close, quit});
     add(tr("&Edit"),
         {undo, redo, nullptr, findValve, note, history, journal, nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});
@@ -120,7 +123,7 @@ void Commands::fill(QMenuBar* bar) {
     view->addSeparator();
     view->addActions({nextDisplay, largerText, smallerText, normalText, fullScreen});
     add(tr("Re&port"), {exportReport, signReport, makeCertificate, verifyReport, nullptr, showTruth});
-    add(tr("&Help"), {keys, about});
+    add(tr("&Help"), {handbook, keys, releaseNotes, about});
 }
 
 }  // namespace ww::ui

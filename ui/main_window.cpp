@@ -7,7 +7,6 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
-#include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
 #include <QShortcut>
@@ -15,7 +14,6 @@
 
 #include "core/exchange/job_folder.h"
 #include "ui/job_files.h"
-#include "ui/key_list.h"
 #include "ui/merge/merge_messages.h"
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/places/job/job_place.h"
@@ -78,6 +76,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectViewCommands();
     connectReviewCommands();
     connectPumpCommands();
+    connectHelpCommands();
     connect(&m_bridge, &WorkbookBridge::changed, this, &MainWindow::refresh);
     connect(&m_bridge, &WorkbookBridge::reverted, this, &MainWindow::showReverted);
     connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, &MainWindow::refresh);
@@ -333,8 +332,6 @@ void MainWindow::connectViewCommands() {
     connect(m_commands->fullScreen, &QAction::triggered, this,
             [this](bool isFull) { isFull ? showFullScreen() : showNormal(); });
     connectReportCommands();
-    connect(m_commands->keys, &QAction::triggered, this, [this] { KeyList(*m_commands, this).exec(); });
-    connect(m_commands->about, &QAction::triggered, this, &MainWindow::showAbout);
     // F6 and Ctrl+Tab lead from a grid to the next field; from everywhere else F6 leads back to the place.
     auto* back = new QShortcut(QKeySequence(Qt::Key_F6), this);
     connect(back, &QShortcut::activated, this, [this] { m_places[place()].takeFocus(); });
@@ -431,7 +428,9 @@ void MainWindow::refreshCommands() {
     }
     const QString back = undo.isEmpty() ? QString() : tr("   |   Ctrl+Z undo %1").arg(undo);
     const std::size_t index = static_cast<std::size_t>(std::max(0, m_stack->currentIndex()));
-    m_keyLine->setText(m_places[index].hint() + back);
+    const QString meter =
+        m_commands->takeMeter->isEnabled() ? tr("Ctrl+L takes the meter's value   |   ") : QString();
+    m_keyLine->setText(meter + m_places[index].hint() + back);
 }
 
 void MainWindow::refreshStrip() {
@@ -518,7 +517,8 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kStoredAlready) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
-                        fault.is(kTablesWritten) || fault.is(kMerged) || fault.is(kNothingNew);
+                        fault.is(kTablesWritten) || fault.is(kMerged) || fault.is(kNothingNew) ||
+                        fault.is(kGaugesRead);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());
@@ -553,10 +553,8 @@ void MainWindow::newJobFromTables() {
     }
     const QString file =
         askWorkbookToWrite(this, tr("Write the New Workbook"), folder + QStringLiteral(".wwj"));
-    if (!file.isEmpty() && createFromTables(this, m_bridge, folder, file)) {
-        m_preferences.rememberFile(file);
-        refreshRecent();
-        showPlace(Walk);
+    if (!file.isEmpty()) {
+        createFrom(folder, file);
     }
 }
 
@@ -592,15 +590,6 @@ void MainWindow::saveElsewhere() {
         refreshRecent();
     }
     raise(done ? base::Fault{&kGoneElsewhere, {}, {file.toStdString()}} : done.fault());
-}
-
-void MainWindow::showAbout() {
-    QMessageBox::about(
-        this, tr("Waterwright"),
-        tr("Waterwright %1\n\nA field-balancing workbook for closed water loops.\n\nFree software "
-           "under the GNU General Public License, version 3 or later. There is no warranty: check "
-           "results before you act on them.")
-            .arg(QStringLiteral(WW_VERSION)));
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

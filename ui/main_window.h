@@ -22,6 +22,7 @@
 namespace ww::ui {
 
 class AdjustPlace;
+class HandbookWindow;
 class JobPlace;
 class PumpPlace;
 class ReportPlace;
@@ -84,6 +85,7 @@ class MainWindow : public QMainWindow {
     void connectReviewCommands();
     void connectPumpCommands();
     void connectReportCommands();
+    void connectHelpCommands();
     void goToOpenItem(bool isForward);
     void showHistory();
     void listDeficiency();
@@ -99,6 +101,8 @@ class MainWindow : public QMainWindow {
     bool canTake(const QString& file) const;
     void newJob();
     void newJobFromTables();
+    void newJobFromSample();
+    void createFrom(const QString& folder, const QString& file);
     void newPracticeJob();
     void connectPracticeCommands();
     void refreshPracticeCommands();
@@ -113,6 +117,8 @@ class MainWindow : public QMainWindow {
     void mergeCopy();
     void decideConflicts();
     bool storeChoices(const MergeDialog::Choices& choices);
+    /// The handbook's window, shown and in front; null where no handbook is installed, which is said.
+    HandbookWindow* showHandbook();
     void showAbout();
 
     Preferences& m_preferences;
@@ -134,6 +140,7 @@ class MainWindow : public QMainWindow {
     PumpPlace* m_pump = nullptr;
     ReviewPlace* m_review = nullptr;
     ReportPlace* m_report = nullptr;
+    HandbookWindow* m_handbook = nullptr;
     std::vector<PlaceEntry> m_places;
     bool m_isApplyingLook = false;
 };
