@@ -16,6 +16,7 @@ Commands::Commands(QObject* parent)
     : QObject(parent),
       newJob(make(tr("&New Job…"), {QKeySequence("Ctrl+N")})),
       newFromFolder(make(tr("New Job from &Tables…"), {QKeySequence("Ctrl+Shift+I")})),
+      newFromSample(make(tr("New Job &from a Sample…"), {QKeySequence("Ctrl+Alt+S")})),
       newPractice(make(tr("New &Practice Job…"), {QKeySequence("Ctrl+Shift+P")})),
       open(make(tr("&Open…"), {QKeySequence("Ctrl+O")})),
       openRecent(new QMenu(tr("Open &Recent"))),
@@ -79,7 +80,9 @@ Commands::Commands(QObject* parent)
       makeCertificate(make(tr("&Make a Certificate…"), {QKeySequence("Ctrl+Shift+C")})),
       verifyReport(make(tr("&Verify a Report…"), {QKeySequence("Ctrl+Shift+G")})),
       showTruth(make(tr("Show &Truth against Found (Practice)…"), {QKeySequence("Ctrl+Shift+U")})),
-      keys(make(tr("Show &Keys"), {QKeySequence("F1"), QKeySequence("Ctrl+Shift+K")})),
+      handbook(make(tr("Show &Handbook"), {QKeySequence("F1"), QKeySequence("Ctrl+Alt+H")})),
+      keys(make(tr("Show &Keys"), {QKeySequence("Ctrl+Shift+K")})),
+      releaseNotes(make(tr("Show &Release Notes"), {QKeySequence("Ctrl+Alt+N")})),
       about(make(tr("Show &Version and Licence"), {QKeySequence("Ctrl+Shift+V")})) {
     // A place keeps its number also while its neighbours are not there, so that hands can learn it.
     const struct {
@@ -123,24 +126,41 @@ void Commands::fill(QMenuBar* bar) {
         }
         return menu;
     };
-    add(tr("&File"), {newJob, newFromFolder, newPractice, open, openRecent->menuAction(), nullptr, save,
-                      saveCopy, mergeCopy, decideConflicts, nullptr, importTable, exportAs->menuAction(),
-                      printWalkSheet, saveWalkSheet, nullptr, preferences, close, quit});
+    add(tr("&File"), {newJob,
+                      newFromFolder,
+                      newFromSample,
+                      newPractice,
+                      open,
+                      openRecent->menuAction(),
+                      nullptr,
+                      save,
+                      saveCopy,
+                      mergeCopy,
+                      decideConflicts,
+                      nullptr,
+                      importTable,
+                      exportAs->menuAction(),
+                      printWalkSheet,
+                      saveWalkSheet,
+                      nullptr,
+                      preferences,
+                      close,
+                      quit});
     exportAs->addActions({exportCsv, exportSpreadsheet, exportJson});
     add(tr("&Edit"), {undo, redo, nullptr, cut, copy, paste, nullptr, findValve, note, history, journal,
                       nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, comment, nullptr, meter->menuAction(), person->menuAction()});
-    add(tr("&Valve"),
-        {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix, doubtful,
-         cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch, valveTables, moveUp, moveDown});
+    add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
+                       doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch,
+                       valveTables, moveUp, moveDown});
     add(tr("P&ump"), pumpPages);
     QMenu* view = add(tr("Vie&w"), places);
     view->addActions({advice, convergence, tableTwin});
     view->addSeparator();
-    view->addActions({nextDisplay, largeTargets, largerText, smallerText, normalText, fullScreen,
-                      language->menuAction()});
+    view->addActions(
+        {nextDisplay, largeTargets, largerText, smallerText, normalText, fullScreen, language->menuAction()});
     add(tr("Re&port"), {exportReport, signReport, makeCertificate, verifyReport, nullptr, showTruth});
-    add(tr("&Help"), {keys, about});
+    add(tr("&Help"), {handbook, keys, releaseNotes, about});
 }
 
 }  // namespace ww::ui

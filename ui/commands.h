@@ -25,6 +25,7 @@ class Commands : public QObject {
     // File
     QAction* newJob;
     QAction* newFromFolder;
+    QAction* newFromSample;
     QAction* newPractice;
     QAction* open;
     QMenu* openRecent;
@@ -96,7 +97,9 @@ class Commands : public QObject {
     QAction* verifyReport;
     QAction* showTruth;
     // Help
+    QAction* handbook;
     QAction* keys;
+    QAction* releaseNotes;
     QAction* about;
 
   private:

@@ -4,7 +4,6 @@
 #include <QCloseEvent>
 #include <QMenu>
 #include <QMenuBar>
-#include <QMessageBox>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -73,6 +72,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectViewCommands();
     connectReviewCommands();
     connectPumpCommands();
+    connectHelpCommands();
     connect(&m_bridge, &WorkbookBridge::changed, this, &MainWindow::refresh);
     connect(&m_bridge, &WorkbookBridge::reverted, this, &MainWindow::showReverted);
     connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, &MainWindow::refresh);
@@ -299,7 +299,9 @@ void MainWindow::refreshCommands() {
     }
     const QString back = undo.isEmpty() ? QString() : tr("   |   Ctrl+Z undo %1").arg(undo);
     const std::size_t index = static_cast<std::size_t>(std::max(0, m_stack->currentIndex()));
-    m_keyLine->setText(m_places[index].hint() + back);
+    const QString meter =
+        m_commands->takeMeter->isEnabled() ? tr("Ctrl+L takes the meter's value   |   ") : QString();
+    m_keyLine->setText(meter + m_places[index].hint() + back);
 }
 
 void MainWindow::refreshStrip() {
@@ -376,19 +378,11 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
-                        fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) || fault.is(kNothingNew);
+                        fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
+                        fault.is(kNothingNew) || fault.is(kGaugesRead);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());
-}
-
-void MainWindow::showAbout() {
-    QMessageBox::about(
-        this, tr("Waterwright"),
-        tr("Waterwright %1\n\nA field-balancing workbook for closed water loops.\n\nFree software "
-           "under the GNU General Public License, version 3 or later. There is no warranty: check "
-           "results before you act on them.")
-            .arg(QStringLiteral(WW_VERSION)));
 }
 
 void MainWindow::storeTyped() {

@@ -25,6 +25,7 @@
 namespace ww::ui {
 
 class AdjustPlace;
+class HandbookWindow;
 class JobPlace;
 class PumpPlace;
 class ReportPlace;
@@ -96,6 +97,7 @@ class MainWindow : public QMainWindow {
     void connectReviewCommands();
     void connectPumpCommands();
     void connectReportCommands();
+    void connectHelpCommands();
     void goToOpenItem(bool isForward);
     void connectClipboardCommands();
     void showPreferences();
@@ -120,6 +122,8 @@ class MainWindow : public QMainWindow {
     void newJob();
     void newJobFromTables();
     void storeCheckpoint(const QString& name);
+    void newJobFromSample();
+    void createFrom(const QString& folder, const QString& file);
     void newPracticeJob();
     void connectPracticeCommands();
     void refreshPracticeCommands();
@@ -140,6 +144,8 @@ class MainWindow : public QMainWindow {
     void mergeCopy();
     void decideConflicts();
     bool storeChoices(const MergeDialog::Choices& choices);
+    /// The handbook's window, shown and in front; null where no handbook is installed, which is said.
+    HandbookWindow* showHandbook();
     void showAbout();
 
     Preferences& m_preferences;
@@ -163,6 +169,7 @@ class MainWindow : public QMainWindow {
     PumpPlace* m_pump = nullptr;
     ReviewPlace* m_review = nullptr;
     ReportPlace* m_report = nullptr;
+    HandbookWindow* m_handbook = nullptr;
     std::vector<PlaceEntry> m_places;
     QStringList m_placeNames;
     bool m_isApplyingLook = false;

@@ -120,10 +120,8 @@ void MainWindow::newJobFromTables() {
     }
     const QString file =
         askWorkbookToWrite(this, tr("Write the New Workbook"), folder + QStringLiteral(".wwj"));
-    if (!file.isEmpty() && createFromTables(this, m_bridge, folder, file)) {
-        m_preferences.rememberFile(file);
-        refreshRecent();
-        showPlace(Walk);
+    if (!file.isEmpty()) {
+        createFrom(folder, file);
     }
 }
 

@@ -7,7 +7,6 @@
 #include <QShortcut>
 #include <algorithm>
 
-#include "ui/key_list.h"
 #include "ui/main_window.h"
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/places/job/job_place.h"
@@ -37,8 +36,6 @@ void MainWindow::connectViewCommands() {
     connect(m_commands->fullScreen, &QAction::triggered, this,
             [this](bool isFull) { isFull ? showFullScreen() : showNormal(); });
     connectReportCommands();
-    connect(m_commands->keys, &QAction::triggered, this, [this] { KeyList(*m_commands, this).exec(); });
-    connect(m_commands->about, &QAction::triggered, this, &MainWindow::showAbout);
     // F6 and Ctrl+Tab lead from a grid to the next field; from everywhere else F6 leads back to the place.
     auto* back = new QShortcut(QKeySequence(Qt::Key_F6), this);
     connect(back, &QShortcut::activated, this, [this] { m_places[place()].takeFocus(); });

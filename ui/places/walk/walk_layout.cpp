@@ -81,6 +81,8 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget
             takeFocus();
         });
     }
+    // A walk begins with the first valve of the route.
+    connect(m_opening, &OpenRoundPanel::opened, this, [this] { m_grid->goToRow(0, false); });
     for (auto signal : {&CloseRoundPanel::closed, &CloseRoundPanel::givenUp}) {
         connect(m_closing, signal, this, [this] {
             showPanel(m_valve);

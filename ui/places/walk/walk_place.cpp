@@ -61,7 +61,9 @@ void WalkPlace::showWhatThereIs() {
     const bool isOpen = m_bridge.openRoundOrNull() != nullptr;
     QString missing;
     if (!m_bridge.isOpen()) {
-        missing = tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).");
+        missing =
+            tr("No workbook is open. Open one (Ctrl+O), make a new job (Ctrl+N), or practice on a "
+               "simulated building (Ctrl+Shift+P). F1 shows the handbook.");
     } else if (m_model->rowCount() == 0) {
         missing = tr("No valve to read yet. Add the branches in System (Alt+2).");
     } else if (last == nullptr) {
@@ -100,6 +102,11 @@ QString WalkPlace::hint() const {
     }
     if (m_side->currentWidget() == m_closing) {
         return tr("Enter stores the reason   |   Tab next item   |   Esc back to the grid");
+    }
+    if (m_bridge.isOpen() && m_model->rowCount() > 0 && m_bridge.openRoundOrNull() == nullptr) {
+        return tr(
+            "Ctrl+Shift+N opens the next round   |   Alt+4 adjust   |   Ctrl+J find   |   Ctrl+G "
+            "convergence");
     }
     return tr(
         "digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   "

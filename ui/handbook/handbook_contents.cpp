@@ -1,0 +1,46 @@
+#include "ui/handbook/handbook_contents.h"
+
+#include <QFile>
+#include <QRegularExpression>
+
+namespace ww::ui {
+namespace {
+
+QString textOf(const QString& name) {
+    QFile file(name);
+    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+}
+
+QStringList sectionsOf(const QString& text) {
+    static const QRegularExpression kHeading(QStringLiteral("^## +(.+?) *$"),
+                                             QRegularExpression::MultilineOption);
+    QStringList sections;
+    for (auto it = kHeading.globalMatch(text); it.hasNext();) {
+        sections << it.next().captured(1);
+    }
+    return sections;
+}
+
+}  // namespace
+
+QList<HandbookChapter> handbookChapters(const QString& folder) {
+    static const QRegularExpression kLink(QStringLiteral("^- \\[([^\\]]+)\\]\\(([a-z_]+\\.md)\\)"),
+                                          QRegularExpression::MultilineOption);
+    const QString index = textOf(folder + QStringLiteral("/index.md"));
+    QList<HandbookChapter> chapters;
+    for (auto it = kLink.globalMatch(index); it.hasNext();) {
+        const QRegularExpressionMatch link = it.next();
+        const QString file = link.captured(2);
+        chapters << HandbookChapter{file, link.captured(1), sectionsOf(textOf(folder + '/' + file))};
+    }
+    return chapters;
+}
+
+QString headingAnchor(const QString& heading) {
+    static const QRegularExpression kBetween(QStringLiteral("[^\\p{L}\\p{N}]+"));
+    QString anchor = heading.toLower().replace(kBetween, QStringLiteral("-"));
+    anchor.remove(QRegularExpression(QStringLiteral("^-|-$")));
+    return anchor;
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,101 @@
+#include <QDir>
+#include <QInputDialog>
+#include <QMessageBox>
+
+#include "ui/handbook/handbook_window.h"
+#include "ui/installed_files.h"
+#include "ui/job_files.h"
+#include "ui/key_list.h"
+#include "ui/main_window.h"
+
+// What the main window does for people who are new here: handbook, keys, release notes, sample jobs.
+namespace ww::ui {
+namespace {
+
+constexpr base::MessageForm kHandbookMissing{
+    "handbook_missing", "the handbook does not stand beside the program; install the program anew"};
+constexpr base::MessageForm kSamplesMissing{
+    "samples_missing", "the sample jobs do not stand beside the program; install the program anew"};
+
+/// The chapters on the places, in the order of MainWindow::Place.
+constexpr const char* kPlaceChapters[] = {"job.md",  "system.md", "walk.md",  "adjust.md",
+                                          "pump.md", "review.md", "report.md"};
+
+}  // namespace
+
+void MainWindow::connectHelpCommands() {
+    connect(m_commands->handbook, &QAction::triggered, this, [this] {
+        if (HandbookWindow* handbook = showHandbook()) {
+            handbook->showChapter(m_bridge.isOpen() ? QString::fromLatin1(kPlaceChapters[place()])
+                                                    : QStringLiteral("first_steps.md"));
+        }
+    });
+    connect(m_commands->releaseNotes, &QAction::triggered, this, [this] {
+        if (HandbookWindow* handbook = showHandbook()) {
+            handbook->showReleaseNotes();
+        }
+    });
+    connect(m_commands->keys, &QAction::triggered, this, [this] { KeyList(*m_commands, this).exec(); });
+    connect(m_commands->about, &QAction::triggered, this, &MainWindow::showAbout);
+    connect(m_commands->newFromSample, &QAction::triggered, this, &MainWindow::newJobFromSample);
+}
+
+HandbookWindow* MainWindow::showHandbook() {
+    if (m_handbook == nullptr) {
+        const QString folder = installedFile(QStringLiteral("handbook"));
+        if (folder.isEmpty()) {
+            raise(base::Fault{&kHandbookMissing, {}, {}});
+            return nullptr;
+        }
+        m_handbook = new HandbookWindow(folder, installedFile(QStringLiteral("release_notes.md")), this);
+    }
+    m_handbook->show();
+    m_handbook->raise();
+    m_handbook->activateWindow();
+    return m_handbook;
+}
+
+void MainWindow::newJobFromSample() {
+    const QList<SampleJob> samples = sampleJobs();
+    if (samples.isEmpty()) {
+        raise(base::Fault{&kSamplesMissing, {}, {}});
+        return;
+    }
+    QStringList names;
+    for (const SampleJob& sample : samples) {
+        names << sample.name;
+    }
+    bool isChosen = false;
+    const QString name = QInputDialog::getItem(this, tr("New Job from a Sample"),
+                                               tr("Invented jobs, each with rounds that were read. &Sample"),
+                                               names, 0, false, &isChosen);
+    if (!isChosen) {
+        return;
+    }
+    const QString folder = samples[names.indexOf(name)].folder;
+    const QString file =
+        askWorkbookToWrite(this, tr("Write the New Workbook"),
+                           QDir::homePath() + '/' + QFileInfo(folder).fileName() + QStringLiteral(".wwj"));
+    if (!file.isEmpty()) {
+        createFrom(folder, file);
+    }
+}
+
+void MainWindow::createFrom(const QString& folder, const QString& file) {
+    if (createFromTables(this, m_bridge, folder, file)) {
+        m_preferences.rememberFile(file);
+        refreshRecent();
+        showPlace(Walk);
+    }
+}
+
+void MainWindow::showAbout() {
+    QMessageBox::about(
+        this, tr("Waterwright"),
+        tr("Waterwright %1\n\nA field-balancing workbook for closed water loops.\n\nFree software "
+           "under the GNU General Public License, version 3 or later. There is no warranty: check "
+           "results before you act on them.")
+            .arg(QStringLiteral(WW_VERSION)));
+}
+
+}  // namespace ww::ui
