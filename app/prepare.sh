@@ -15,7 +15,7 @@ ww_packages_to_build=(
 ww_packages_to_test=(
     "${ww_packages_to_build[@]}"
     libgtest-dev libgmock-dev libbenchmark-dev
-    xvfb xauth xdotool openbox imagemagick poppler-utils openssl
+    xvfb xauth xdotool openbox strace imagemagick poppler-utils openssl
     desktop-file-utils appstream shared-mime-info libglib2.0-bin file librsvg2-bin groff-base man-db bash-completion
     dpkg-dev lintian pandoc weasyprint
 )

@@ -7,15 +7,21 @@ seconds="${3:-20}"
 source="$2"
 source "$source/tests/desktop_x/screen.sh" "$1"
 start_screen
-make_job "$work/job.wwj"
+"$program" new "$work/job.wwj" --from "$source/sample_projects/clinic_cooling" >/dev/null || fail "no job was made"
 # A socket of the X server is none of the network.
 start_program strace -f -qq -e trace=connect,bind,sendto -o "$work/calls" "$program" "$work/job.wwj"
 pid="$(pgrep -P "$pid" -x waterwright)" || fail "the program is not there"
 xdotool key alt+4
-# Learning what the job's readings teach runs beside the screen and ends by itself.
-sleep 6
-
 used() { awk '{ print $14 + $15 }' "/proc/$pid/stat"; }
+# Learning what the job's readings teach runs beside the screen and ends by itself.
+quiet=0
+for _ in $(seq 30); do
+    before="$(used)"
+    sleep 2
+    (($(used) - before < 4)) && quiet=$((quiet + 1)) || quiet=0
+    ((quiet < 2)) || break
+done
+
 before="$(used)"
 sleep "$seconds"
 after="$(used)"

@@ -37,9 +37,16 @@ start_screen() {
     started+=($!)
 }
 
-# A practice job of twelve valves in file $1.
+# A job of thirty valves without any reading in file $1.
 make_job() {
-    "$program" new "$1" --from "$source/sample_projects/clinic_cooling" >/dev/null || fail "no job was made"
+    local tables="$work/tables_in"
+    rm -rf "$tables"
+    cp -r "$source/sample_projects/clinic_cooling" "$tables"
+    local table
+    for table in "$tables"/*readings.csv; do
+        sed -i '2,$d' "$table"
+    done
+    "$program" new "$1" --from "$tables" >/dev/null || fail "no job was made"
 }
 
 # Starts the program with the arguments given, filling the screen; its window is $window, its number $pid.

@@ -27,9 +27,9 @@ walk() {
     [[ -z $size ]] || xdotool windowsize --sync "$window" ${size/x/ }
     sleep 0.5
     xdotool key --delay 60 ctrl+shift+n
-    sleep 1
+    sleep 2
     xdotool key Return
-    sleep 1
+    sleep 2
     local keys=() expected=() i digit
     for ((i = 1; i <= valves; ++i)); do
         # Two digits, point, one digit.

@@ -109,19 +109,23 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     values->setColumnStretch(0, 2);
     values->setColumnStretch(1, 3);
     values->setColumnStretch(2, 2);
-    auto* moves = new QHBoxLayout;
-    moves->setSpacing(12);
-    moves->addWidget(m_back);
-    moves->addWidget(m_next);
-    moves->addStretch(1);
-    moves->addWidget(m_notes);
+    targetHead->setWordWrap(true);
+    auto* steps = new QHBoxLayout;
+    steps->setSpacing(12);
+    steps->addWidget(m_back);
+    steps->addWidget(m_next);
+    steps->addStretch(1);
+    m_moves = new QHBoxLayout;
+    m_moves->setSpacing(12);
+    m_moves->addLayout(steps, 1);
+    m_moves->addWidget(m_notes);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(12, 8, 12, 8);
     layout->setSpacing(8);
     layout->addLayout(head);
     layout->addLayout(values);
     layout->addWidget(m_sign);
-    layout->addLayout(moves);
+    layout->addLayout(m_moves);
     layout->addStretch(1);
     setTabOrder(m_dp, m_setting);
     setTabOrder(m_setting, m_back);
@@ -247,6 +251,14 @@ void ValveCard::takeFocus() {
 void ValveCard::beginDp() {
     m_dp->setFocus(Qt::OtherFocusReason);
     m_dp->clear();
+}
+
+void ValveCard::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    constexpr int kGaps = 64;
+    const int wanted =
+        m_back->sizeHint().width() + m_next->sizeHint().width() + m_notes->sizeHint().width() + kGaps;
+    m_moves->setDirection(wanted <= width() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 void ValveCard::setNoteCount(int count) {

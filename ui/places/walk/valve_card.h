@@ -3,6 +3,7 @@
 // the walk (WalkGrid, whose row it shows).
 #pragma once
 
+#include <QBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QWidget>
@@ -29,6 +30,7 @@ class ValveCard : public QWidget {
     void setNoteCount(int count);
     WalkField* dp() const { return m_dp; }
     WalkField* setting() const { return m_setting; }
+    QSize minimumSizeHint() const override { return {kLeastWidth, QWidget::minimumSizeHint().height()}; }
     /// Whether something is typed that is not stored yet.
     bool isTyped() const { return m_dp->isTyped() || m_setting->isTyped(); }
 
@@ -39,8 +41,10 @@ class ValveCard : public QWidget {
 
   protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
+    static constexpr int kLeastWidth = 240;
     class Sign;
     void refresh();
     void go(WalkField::Way way, WalkModel::Column from);
@@ -61,6 +65,7 @@ class ValveCard : public QWidget {
     QPushButton* m_back;
     QPushButton* m_next;
     QPushButton* m_notes;
+    QBoxLayout* m_moves = nullptr;  ///< one under the other where the card is narrow
     theme::Tokens m_tokens;
     theme::Metrics m_metrics;
     int m_row = -1;

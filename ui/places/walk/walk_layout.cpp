@@ -116,13 +116,13 @@ void WalkPlace::buildLayout() {
     m_content->addWidget(m_empty);
     m_content->addWidget(m_convergence);
 
-    auto* findLabel = new QLabel(tr("&Find valve"), this);
-    findLabel->setBuddy(m_find);
+    m_findLabel = new QLabel(tr("&Find valve"), this);
+    m_findLabel->setBuddy(m_find);
     m_find->setAccessibleName(tr("Find valve"));
     m_find->setPlaceholderText(tr("tag or number"));
     auto* findLine = new QHBoxLayout(m_findLine);
     findLine->setContentsMargins(0, 0, 0, 0);
-    findLine->addWidget(findLabel);
+    findLine->addWidget(m_findLabel);
     findLine->addWidget(m_find, 1);
     for (QWidget* panel : std::initializer_list<QWidget*>{m_valve, m_notes, m_opening, m_closing}) {
         m_side->addWidget(panel);
@@ -182,7 +182,10 @@ void WalkPlace::arrange() {
     const int width = static_cast<int>(248.0 * std::min(1.6, m_metrics.textPoints / 10.0));
     m_side->setMinimumWidth(m_isCard ? 0 : width);
     m_side->setMaximumWidth(m_isCard ? QWIDGETSIZE_MAX : width);
-    m_find->setFixedWidth(m_isCard ? width / 2 : width * 2 / 3 - 8);
+    m_findLine->setSizePolicy(m_isCard ? QSizePolicy::Maximum : QSizePolicy::Preferred, QSizePolicy::Fixed);
+    // The field says itself what it is for.
+    m_findLabel->setVisible(!m_isCard);
+    m_find->setFixedWidth(m_isCard ? width / 3 : width * 2 / 3 - 8);
 }
 
 }  // namespace ww::ui

@@ -98,6 +98,7 @@ class WalkPlace : public QWidget {
     QLabel* m_empty;
     QLabel* m_totals;
     QWidget* m_findLine;
+    QLabel* m_findLabel = nullptr;
     QLineEdit* m_find;
     CurrentStack* m_side;
     ValvePanel* m_valve;
