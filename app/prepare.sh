@@ -17,7 +17,7 @@ ww_packages_to_test=(
     libgtest-dev libgmock-dev libbenchmark-dev
     xvfb xauth xdotool openbox strace imagemagick poppler-utils openssl
     desktop-file-utils appstream shared-mime-info libglib2.0-bin file librsvg2-bin groff-base man-db bash-completion
-    dpkg-dev lintian pandoc weasyprint
+    dpkg-dev lintian
 )
 ww_packages_to_tidy=(clang-tidy clang-format git)
 
