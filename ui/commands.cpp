@@ -30,7 +30,7 @@ Commands::Commands(QObject* parent)
       exportSpreadsheet(make(tr("Export &Spreadsheet…"), {QKeySequence("Ctrl+Alt+E")})),
       exportJson(make(tr("Export &JSON…"), {QKeySequence("Ctrl+Alt+J")})),
       printWalkSheet(make(tr("Print &Walk Sheet…"), {QKeySequence("Ctrl+Alt+P")})),
-      saveWalkSheet(make(tr("Write Walk Sheet to &File…"), {QKeySequence("Ctrl+Alt+W")})),
+      saveWalkSheet(make(tr("Write Walk S&heet to File…"), {QKeySequence("Ctrl+Alt+W")})),
       close(make(tr("C&lose"), {QKeySequence("Ctrl+W")})),
       preferences(make(tr("Chan&ge Preferences…"), {QKeySequence("Ctrl+,")})),
       quit(make(tr("&Quit"), {QKeySequence("Ctrl+Q")})),

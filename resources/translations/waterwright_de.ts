@@ -179,6 +179,13 @@
     </message>
 </context>
 <context>
+    <name>ImportSource</name>
+    <message>
+        <source>the clipboard</source>
+        <translation>die Zwischenablage</translation>
+    </message>
+</context>
+<context>
     <name>Message</name>
     <message>
         <source>*  on the index circuit</source>
@@ -3241,10 +3248,6 @@
         <translation>die Tabellen der Datei sind nicht die einer Arbeitsmappe ({1}); lassen Sie sie, wie sie ist, und öffnen Sie eine frühere Kopie</translation>
     </message>
     <message>
-        <source>the tables of this job are in {1}; open them with any spreadsheet</source>
-        <translation>die Tabellen dieses Auftrags liegen in {1}; öffnen Sie sie mit einer Tabellenkalkulation</translation>
-    </message>
-    <message>
         <source>the tag &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
         <translation>die Kennung „{1}“ ist nicht unter den Zweigen; meinten Sie „{2}“?</translation>
     </message>
@@ -4247,6 +4250,66 @@
     <message>
         <source>{2} at design instead of {1}</source>
         <translation>{2} bei Auslegung statt {1}</translation>
+    </message>
+    <message>
+        <source>Caution: hot water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
+        <translation>Vorsicht: heißes Wasser und Druck. Prüfen Sie Nenndruck und Anschlüsse der Schläuche, öffnen Sie Messnippel langsam, entlüften Sie das Messgerät, halten Sie Abstand von bewegten und spannungsführenden Teilen; örtliche Vorschriften und die Regeln der Anlage gehen vor.</translation>
+    </message>
+    <message>
+        <source>Last dp</source>
+        <translation>Letzte Δp</translation>
+    </message>
+    <message>
+        <source>Meter: {1}    Serial: ____________    Zero before: __________    Zero after: __________</source>
+        <translation>Messgerät: {1}    Nummer: ____________    Null vorher: __________    Null nachher: __________</translation>
+    </message>
+    <message>
+        <source>Read by: ____________________    Date: ______________    Unit of dp: {1}</source>
+        <translation>Abgelesen von: ____________________    Datum: ______________    Einheit der Δp: {1}</translation>
+    </message>
+    <message>
+        <source>Round {1} ({2}): readings in the order of the route</source>
+        <translation>Runde {1} ({2}): Ablesungen in der Reihenfolge der Route</translation>
+    </message>
+    <message>
+        <source>Set now</source>
+        <translation>Steht auf</translation>
+    </message>
+    <message>
+        <source>Setting found</source>
+        <translation>Einstellung gefunden</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Ventil</translation>
+    </message>
+    <message>
+        <source>dp read</source>
+        <translation>Δp abgelesen</translation>
+    </message>
+    <message>
+        <source>the handbook does not stand beside the program; install the program anew</source>
+        <translation>das Handbuch liegt nicht beim Programm; installieren Sie das Programm neu</translation>
+    </message>
+    <message>
+        <source>the sample jobs do not stand beside the program; install the program anew</source>
+        <translation>die Beispielaufträge liegen nicht beim Programm; installieren Sie das Programm neu</translation>
+    </message>
+    <message>
+        <source>there is no row to import; choose a CSV or XLSX file with headings and rows</source>
+        <translation>es gibt keine Zeile einzulesen; wählen Sie eine CSV- oder XLSX-Datei mit Köpfen und Zeilen</translation>
+    </message>
+    <message>
+        <source>what was asked for is in {1}; open it from there</source>
+        <translation>was verlangt war, steht in {1}; öffnen Sie es dort</translation>
+    </message>
+    <message>
+        <source>{1} cannot be written ({2}); choose a place with room</source>
+        <translation>{1} kann nicht geschrieben werden ({2}); wählen Sie einen Ort mit Platz</translation>
+    </message>
+    <message>
+        <source>{1} is in the job; Ctrl+Z takes it back</source>
+        <translation>{1} ist im Auftrag; Strg+Z nimmt es zurück</translation>
     </message>
 </context>
 <context>
@@ -5610,6 +5673,25 @@
     </message>
 </context>
 <context>
+    <name>WalkSheet</name>
+    <message>
+        <source>Walk sheet</source>
+        <translation>Begehungsblatt</translation>
+    </message>
+    <message>
+        <source>ROUND %1, %2</source>
+        <translation>RUNDE %1, %2</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>walk sheet</source>
+        <translation>Begehungsblatt</translation>
+    </message>
+</context>
+<context>
     <name>Window</name>
     <message>
         <source>Office</source>
@@ -5996,6 +6078,10 @@
         <source>no valve is left to adjust</source>
         <translation>kein Ventil bleibt einzustellen</translation>
     </message>
+    <message>
+        <source>%1, %2 % of target</source>
+        <translation>%1, %2 % vom Soll</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -6321,10 +6407,6 @@
         <translation>Konflikte &amp;entscheiden…</translation>
     </message>
     <message>
-        <source>&amp;Export Tables…</source>
-        <translation>Tabellen e&amp;xportieren…</translation>
-    </message>
-    <message>
         <source>C&amp;lose</source>
         <translation>S&amp;chließen</translation>
     </message>
@@ -6635,6 +6717,46 @@
     <message>
         <source>Langu&amp;age</source>
         <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>New Job &amp;from a Sample…</source>
+        <translation>Neuer Auftrag aus Beis&amp;piel…</translation>
+    </message>
+    <message>
+        <source>&amp;Import Table…</source>
+        <translation>Tabelle i&amp;mportieren…</translation>
+    </message>
+    <message>
+        <source>&amp;Export</source>
+        <translation>E&amp;xport</translation>
+    </message>
+    <message>
+        <source>Export CSV &amp;Tables…</source>
+        <translation>CSV-&amp;Tabellen exportieren…</translation>
+    </message>
+    <message>
+        <source>Export &amp;Spreadsheet…</source>
+        <translation>Tabellen&amp;kalkulation exportieren…</translation>
+    </message>
+    <message>
+        <source>Export &amp;JSON…</source>
+        <translation>&amp;JSON exportieren…</translation>
+    </message>
+    <message>
+        <source>Print &amp;Walk Sheet…</source>
+        <translation>Begehungsblatt &amp;drucken…</translation>
+    </message>
+    <message>
+        <source>Show &amp;Handbook</source>
+        <translation>&amp;Handbuch zeigen</translation>
+    </message>
+    <message>
+        <source>Show &amp;Release Notes</source>
+        <translation>&amp;Neuerungen zeigen</translation>
+    </message>
+    <message>
+        <source>Write Walk S&amp;heet to File…</source>
+        <translation>Begehungsblatt in Datei sch&amp;reiben…</translation>
     </message>
 </context>
 <context>
@@ -7013,6 +7135,61 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::HandbookWindow</name>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <source>For&amp;ward</source>
+        <translation>&amp;Vor</translation>
+    </message>
+    <message>
+        <source>Find &amp;Next</source>
+        <translation>&amp;Weitersuchen</translation>
+    </message>
+    <message>
+        <source>Handbook</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>Chapter</source>
+        <translation>Kapitel</translation>
+    </message>
+    <message>
+        <source>Find in the handbook</source>
+        <translation>Im Handbuch suchen</translation>
+    </message>
+    <message>
+        <source>Result of the search</source>
+        <translation>Ergebnis der Suche</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>Release notes</source>
+        <translation>Neuerungen</translation>
+    </message>
+    <message>
+        <source>&amp;Find</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>%1 is no page of the handbook</source>
+        <translation>%1 ist keine Seite des Handbuchs</translation>
+    </message>
+    <message>
+        <source>Handbook: %1</source>
+        <translation>Handbuch: %1</translation>
+    </message>
+    <message>
+        <source>“%1” does not occur in the handbook; try one word of it</source>
+        <translation>„%1“ kommt im Handbuch nicht vor; versuchen Sie ein Wort davon</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::HistoryDialog</name>
     <message>
         <source>Round</source>
@@ -7061,6 +7238,134 @@
     <message>
         <source>cannot be read</source>
         <translation>nicht ablesbar</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ImportDialog</name>
+    <message>
+        <source>&amp;Leave Out All with Faults</source>
+        <translation>Alle mit Fehlern &amp;weglassen</translation>
+    </message>
+    <message>
+        <source>Next &amp;Fault</source>
+        <translation>Nächster &amp;Fehler</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <source>Import from %1</source>
+        <translation>Einlesen aus %1</translation>
+    </message>
+    <message>
+        <source>Readings of a walk</source>
+        <translation>Ablesungen einer Begehung</translation>
+    </message>
+    <message>
+        <source>Branches</source>
+        <translation>Zweige</translation>
+    </message>
+    <message>
+        <source>Valve tables</source>
+        <translation>Ventiltabellen</translation>
+    </message>
+    <message>
+        <source>Pumps</source>
+        <translation>Pumpen</translation>
+    </message>
+    <message>
+        <source>Pump curves</source>
+        <translation>Pumpenkennlinien</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messgeräte</translation>
+    </message>
+    <message>
+        <source>Readings at pumps</source>
+        <translation>Ablesungen an Pumpen</translation>
+    </message>
+    <message>
+        <source>State of the import</source>
+        <translation>Stand des Einlesens</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet</source>
+        <translation>&amp;Blatt</translation>
+    </message>
+    <message>
+        <source>The rows &amp;are</source>
+        <translation>Die Zeilen &amp;sind</translation>
+    </message>
+    <message>
+        <source>&amp;Headings stand in row</source>
+        <translation>&amp;Köpfe stehen in Zeile</translation>
+    </message>
+    <message>
+        <source>Say which of your columns is which, and the unit where the heading has none. Columns with * are needed.</source>
+        <translation>Sagen Sie, welche Ihrer Spalten welche ist, und die Einheit, wo der Kopf keine hat. Spalten mit * sind nötig.</translation>
+    </message>
+    <message>
+        <source>Rows to import</source>
+        <translation>Einzulesende Zeilen</translation>
+    </message>
+    <message>
+        <source>What is wrong with this row</source>
+        <translation>Was an dieser Zeile falsch ist</translation>
+    </message>
+    <message>
+        <source>Nothing is in the job yet. Type over a cell to mend it; take the mark away (Space) to leave a row out.</source>
+        <translation>Noch ist nichts im Auftrag. Überschreiben Sie eine Zelle, um sie zu berichtigen; nehmen Sie den Haken weg (Leertaste), um eine Zeile wegzulassen.</translation>
+    </message>
+    <message>
+        <source>Show &amp;Rows</source>
+        <translation>&amp;Zeilen zeigen</translation>
+    </message>
+    <message>
+        <source>Still to choose: %1.</source>
+        <translation>Noch zu wählen: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Import %n Row(s)</source>
+        <translation>
+            <numerusform>%n Zeile &amp;einlesen</numerusform>
+            <numerusform>%n Zeilen &amp;einlesen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) must be mended or left out.</source>
+        <translation>
+            <numerusform>%n Zeile ist zu berichtigen oder wegzulassen.</numerusform>
+            <numerusform>%n Zeilen sind zu berichtigen oder wegzulassen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ImportModel</name>
+    <message>
+        <source>left out</source>
+        <translation>weggelassen</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>genommen</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Nehmen</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>What is wrong; what to do</source>
+        <translation>Was falsch ist; was zu tun ist</translation>
     </message>
 </context>
 <context>
@@ -7670,6 +7975,58 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>state at %1</source>
         <translation>Stand um %1</translation>
     </message>
+    <message>
+        <source>Ctrl+L takes the meter&apos;s value   |   </source>
+        <translation>Strg+L nimmt den Wert des Messgeräts   |   </translation>
+    </message>
+    <message>
+        <source>New Job from a Sample</source>
+        <translation>Neuer Auftrag aus Beispiel</translation>
+    </message>
+    <message>
+        <source>Invented jobs, each with rounds that were read. &amp;Sample</source>
+        <translation>Erfundene Aufträge, jeder mit abgelesenen Runden. &amp;Beispiel</translation>
+    </message>
+    <message>
+        <source>Export a Spreadsheet</source>
+        <translation>Tabellenkalkulation exportieren</translation>
+    </message>
+    <message>
+        <source>Spreadsheets (*.xlsx)</source>
+        <translation>Tabellenkalkulationen (*.xlsx)</translation>
+    </message>
+    <message>
+        <source>Export as JSON</source>
+        <translation>Als JSON exportieren</translation>
+    </message>
+    <message>
+        <source>JSON documents (*.json)</source>
+        <translation>JSON-Dokumente (*.json)</translation>
+    </message>
+    <message>
+        <source>Write the Walk Sheet</source>
+        <translation>Begehungsblatt schreiben</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf);;Table to fill in (*.csv)</source>
+        <translation>Papier (*.pdf);;Tabelle zum Ausfüllen (*.csv)</translation>
+    </message>
+    <message>
+        <source>Import a Table</source>
+        <translation>Eine Tabelle einlesen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.xlsx *.xlsm)</source>
+        <translation>Tabellen (*.csv *.xlsx *.xlsm)</translation>
+    </message>
+    <message>
+        <source>Walk sheet</source>
+        <translation>Begehungsblatt</translation>
+    </message>
+    <message>
+        <source>Print the Walk Sheet</source>
+        <translation>Begehungsblatt drucken</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -7684,6 +8041,33 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>open</source>
         <translation>offen</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::MatchPanel</name>
+    <message>
+        <source>choose a unit</source>
+        <translation>Einheit wählen</translation>
+    </message>
+    <message>
+        <source>Columns matched</source>
+        <translation>Zugeordnete Spalten</translation>
+    </message>
+    <message>
+        <source>choose a column</source>
+        <translation>Spalte wählen</translation>
+    </message>
+    <message>
+        <source>not in this table</source>
+        <translation>nicht in dieser Tabelle</translation>
+    </message>
+    <message>
+        <source>Column for %1</source>
+        <translation>Spalte für %1</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Einheit von %1</translation>
     </message>
 </context>
 <context>
@@ -8274,8 +8658,12 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Grund angeben, Enter</translation>
     </message>
     <message>
-        <source>Reason</source>
-        <translation>Grund</translation>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation>Grund: %1</translation>
     </message>
 </context>
 <context>
@@ -9456,10 +9844,6 @@ ab</translation>
         <translation>Kennung oder Nummer</translation>
     </message>
     <message>
-        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
-        <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O) oder legen Sie einen Auftrag an (Strg+N).</translation>
-    </message>
-    <message>
         <source>No valve to read yet. Add the branches in System (Alt+2).</source>
         <translation>Noch kein Ventil abzulesen. Tragen Sie die Zweige in Anlage ein (Alt+2).</translation>
     </message>
@@ -9534,6 +9918,14 @@ ab</translation>
     <message>
         <source>Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk</source>
         <translation>Enter speichert die Notiz   |   Strg+Enter speichert die Notizen   |   Esc zurück zum Rundgang</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O), make a new job (Ctrl+N), or practice on a simulated building (Ctrl+Shift+P). F1 shows the handbook.</source>
+        <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O), legen Sie einen Auftrag an (Strg+N), oder üben Sie an einem simulierten Gebäude (Strg+Umschalt+P). F1 zeigt das Handbuch.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N opens the next round   |   Alt+4 adjust   |   Ctrl+J find   |   Ctrl+G convergence</source>
+        <translation>Strg+Umschalt+N öffnet die nächste Runde   |   Alt+4 einstellen   |   Strg+J finden   |   Strg+G Konvergenz</translation>
     </message>
 </context>
 <context>

@@ -32,6 +32,23 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::ImportDialog</name>
+    <message numerus="yes">
+        <source>&amp;Import %n Row(s)</source>
+        <translation>
+            <numerusform>&amp;Import %n Row</numerusform>
+            <numerusform>&amp;Import %n Rows</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) must be mended or left out.</source>
+        <translation>
+            <numerusform>%n row must be mended or left out.</numerusform>
+            <numerusform>%n rows must be mended or left out.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::JobStrip</name>
     <message numerus="yes">
         <source>%n to decide</source>

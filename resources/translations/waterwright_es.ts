@@ -179,6 +179,13 @@
     </message>
 </context>
 <context>
+    <name>ImportSource</name>
+    <message>
+        <source>the clipboard</source>
+        <translation>el portapapeles</translation>
+    </message>
+</context>
+<context>
     <name>Message</name>
     <message>
         <source>*  on the index circuit</source>
@@ -3241,10 +3248,6 @@
         <translation>las tablas del archivo no son las de un libro ({1}); déjelo como está y abra una copia anterior</translation>
     </message>
     <message>
-        <source>the tables of this job are in {1}; open them with any spreadsheet</source>
-        <translation>las tablas de esta obra están en {1}; ábralas con una hoja de cálculo</translation>
-    </message>
-    <message>
         <source>the tag &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
         <translation>la etiqueta «{1}» no está entre los ramales; ¿quiso decir «{2}»?</translation>
     </message>
@@ -4247,6 +4250,66 @@
     <message>
         <source>{2} at design instead of {1}</source>
         <translation>{2} en diseño en vez de {1}</translation>
+    </message>
+    <message>
+        <source>Caution: hot water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
+        <translation>Precaución: agua caliente y presión. Revise la presión nominal y los racores de las mangueras, abra despacio las tomas, purgue el medidor, apártese de piezas móviles y con tensión; mandan las normas locales y las del lugar.</translation>
+    </message>
+    <message>
+        <source>Last dp</source>
+        <translation>Última Δp</translation>
+    </message>
+    <message>
+        <source>Meter: {1}    Serial: ____________    Zero before: __________    Zero after: __________</source>
+        <translation>Medidor: {1}    Serie: ____________    Cero antes: __________    Cero después: __________</translation>
+    </message>
+    <message>
+        <source>Read by: ____________________    Date: ______________    Unit of dp: {1}</source>
+        <translation>Leído por: ____________________    Fecha: ______________    Unidad de Δp: {1}</translation>
+    </message>
+    <message>
+        <source>Round {1} ({2}): readings in the order of the route</source>
+        <translation>Ronda {1} ({2}): lecturas en el orden del recorrido</translation>
+    </message>
+    <message>
+        <source>Set now</source>
+        <translation>Puesto en</translation>
+    </message>
+    <message>
+        <source>Setting found</source>
+        <translation>Ajuste hallado</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Válvula</translation>
+    </message>
+    <message>
+        <source>dp read</source>
+        <translation>Δp leída</translation>
+    </message>
+    <message>
+        <source>the handbook does not stand beside the program; install the program anew</source>
+        <translation>el manual no está junto al programa; instale el programa otra vez</translation>
+    </message>
+    <message>
+        <source>the sample jobs do not stand beside the program; install the program anew</source>
+        <translation>las obras de ejemplo no están junto al programa; instale el programa otra vez</translation>
+    </message>
+    <message>
+        <source>there is no row to import; choose a CSV or XLSX file with headings and rows</source>
+        <translation>no hay fila que importar; elija un archivo CSV o XLSX con encabezados y filas</translation>
+    </message>
+    <message>
+        <source>what was asked for is in {1}; open it from there</source>
+        <translation>lo pedido está en {1}; ábralo desde ahí</translation>
+    </message>
+    <message>
+        <source>{1} cannot be written ({2}); choose a place with room</source>
+        <translation>{1} no se puede escribir ({2}); elija un lugar con espacio</translation>
+    </message>
+    <message>
+        <source>{1} is in the job; Ctrl+Z takes it back</source>
+        <translation>{1} está en la obra; Ctrl+Z lo deshace</translation>
     </message>
 </context>
 <context>
@@ -5610,6 +5673,25 @@
     </message>
 </context>
 <context>
+    <name>WalkSheet</name>
+    <message>
+        <source>Walk sheet</source>
+        <translation>Hoja de recorrido</translation>
+    </message>
+    <message>
+        <source>ROUND %1, %2</source>
+        <translation>RONDA %1, %2</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>ronda %1</translation>
+    </message>
+    <message>
+        <source>walk sheet</source>
+        <translation>hoja de recorrido</translation>
+    </message>
+</context>
+<context>
     <name>Window</name>
     <message>
         <source>Office</source>
@@ -5996,6 +6078,10 @@
         <source>no valve is left to adjust</source>
         <translation>no queda válvula por ajustar</translation>
     </message>
+    <message>
+        <source>%1, %2 % of target</source>
+        <translation>%1, %2 % del objetivo</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -6321,10 +6407,6 @@
         <translation>&amp;Decidir conflictos…</translation>
     </message>
     <message>
-        <source>&amp;Export Tables…</source>
-        <translation>E&amp;xportar tablas…</translation>
-    </message>
-    <message>
         <source>C&amp;lose</source>
         <translation>C&amp;errar</translation>
     </message>
@@ -6635,6 +6717,46 @@
     <message>
         <source>Langu&amp;age</source>
         <translation>I&amp;dioma</translation>
+    </message>
+    <message>
+        <source>New Job &amp;from a Sample…</source>
+        <translation>N&amp;ueva obra de ejemplo…</translation>
+    </message>
+    <message>
+        <source>&amp;Import Table…</source>
+        <translation>I&amp;mportar tabla…</translation>
+    </message>
+    <message>
+        <source>&amp;Export</source>
+        <translation>E&amp;xportar</translation>
+    </message>
+    <message>
+        <source>Export CSV &amp;Tables…</source>
+        <translation>Exportar &amp;tablas CSV…</translation>
+    </message>
+    <message>
+        <source>Export &amp;Spreadsheet…</source>
+        <translation>Exportar &amp;hoja de cálculo…</translation>
+    </message>
+    <message>
+        <source>Export &amp;JSON…</source>
+        <translation>Exportar &amp;JSON…</translation>
+    </message>
+    <message>
+        <source>Print &amp;Walk Sheet…</source>
+        <translation>Imprimir &amp;hoja de recorrido…</translation>
+    </message>
+    <message>
+        <source>Show &amp;Handbook</source>
+        <translation>Ver &amp;manual</translation>
+    </message>
+    <message>
+        <source>Show &amp;Release Notes</source>
+        <translation>Ver n&amp;ovedades</translation>
+    </message>
+    <message>
+        <source>Write Walk S&amp;heet to File…</source>
+        <translation>Escribir h&amp;oja en un archivo…</translation>
     </message>
 </context>
 <context>
@@ -7013,6 +7135,61 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::HandbookWindow</name>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Atrás</translation>
+    </message>
+    <message>
+        <source>For&amp;ward</source>
+        <translation>A&amp;delante</translation>
+    </message>
+    <message>
+        <source>Find &amp;Next</source>
+        <translation>Buscar &amp;siguiente</translation>
+    </message>
+    <message>
+        <source>Handbook</source>
+        <translation>Manual</translation>
+    </message>
+    <message>
+        <source>Chapter</source>
+        <translation>Capítulo</translation>
+    </message>
+    <message>
+        <source>Find in the handbook</source>
+        <translation>Buscar en el manual</translation>
+    </message>
+    <message>
+        <source>Result of the search</source>
+        <translation>Resultado de la búsqueda</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Contenido</translation>
+    </message>
+    <message>
+        <source>Release notes</source>
+        <translation>Novedades</translation>
+    </message>
+    <message>
+        <source>&amp;Find</source>
+        <translation>&amp;Buscar</translation>
+    </message>
+    <message>
+        <source>%1 is no page of the handbook</source>
+        <translation>%1 no es una página del manual</translation>
+    </message>
+    <message>
+        <source>Handbook: %1</source>
+        <translation>Manual: %1</translation>
+    </message>
+    <message>
+        <source>“%1” does not occur in the handbook; try one word of it</source>
+        <translation>«%1» no aparece en el manual; pruebe una palabra</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::HistoryDialog</name>
     <message>
         <source>Round</source>
@@ -7061,6 +7238,134 @@
     <message>
         <source>cannot be read</source>
         <translation>no se puede leer</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ImportDialog</name>
+    <message>
+        <source>&amp;Leave Out All with Faults</source>
+        <translation>&amp;Omitir todas con fallos</translation>
+    </message>
+    <message>
+        <source>Next &amp;Fault</source>
+        <translation>Siguiente &amp;fallo</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Atrás</translation>
+    </message>
+    <message>
+        <source>Import from %1</source>
+        <translation>Importar de %1</translation>
+    </message>
+    <message>
+        <source>Readings of a walk</source>
+        <translation>Lecturas de un recorrido</translation>
+    </message>
+    <message>
+        <source>Branches</source>
+        <translation>Ramales</translation>
+    </message>
+    <message>
+        <source>Valve tables</source>
+        <translation>Tablas de válvulas</translation>
+    </message>
+    <message>
+        <source>Pumps</source>
+        <translation>Bombas</translation>
+    </message>
+    <message>
+        <source>Pump curves</source>
+        <translation>Curvas de bomba</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instrumentos</translation>
+    </message>
+    <message>
+        <source>Readings at pumps</source>
+        <translation>Lecturas en bombas</translation>
+    </message>
+    <message>
+        <source>State of the import</source>
+        <translation>Estado de la importación</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet</source>
+        <translation>&amp;Hoja</translation>
+    </message>
+    <message>
+        <source>The rows &amp;are</source>
+        <translation>Las filas &amp;son</translation>
+    </message>
+    <message>
+        <source>&amp;Headings stand in row</source>
+        <translation>&amp;Encabezados en la fila</translation>
+    </message>
+    <message>
+        <source>Say which of your columns is which, and the unit where the heading has none. Columns with * are needed.</source>
+        <translation>Diga cuál de sus columnas es cuál, y la unidad donde el encabezado no la tenga. Las columnas con * son necesarias.</translation>
+    </message>
+    <message>
+        <source>Rows to import</source>
+        <translation>Filas a importar</translation>
+    </message>
+    <message>
+        <source>What is wrong with this row</source>
+        <translation>Qué está mal en esta fila</translation>
+    </message>
+    <message>
+        <source>Nothing is in the job yet. Type over a cell to mend it; take the mark away (Space) to leave a row out.</source>
+        <translation>Aún no hay nada en la obra. Escriba sobre una celda para corregirla; quite la marca (Espacio) para omitir una fila.</translation>
+    </message>
+    <message>
+        <source>Show &amp;Rows</source>
+        <translation>Mostrar &amp;filas</translation>
+    </message>
+    <message>
+        <source>Still to choose: %1.</source>
+        <translation>Falta elegir: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Import %n Row(s)</source>
+        <translation>
+            <numerusform>&amp;Importar %n fila</numerusform>
+            <numerusform>&amp;Importar %n filas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) must be mended or left out.</source>
+        <translation>
+            <numerusform>Hay que corregir u omitir %n fila.</numerusform>
+            <numerusform>Hay que corregir u omitir %n filas.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ImportModel</name>
+    <message>
+        <source>left out</source>
+        <translation>omitida</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>tomada</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Tomar</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Fila</translation>
+    </message>
+    <message>
+        <source>What is wrong; what to do</source>
+        <translation>Qué está mal; qué hacer</translation>
     </message>
 </context>
 <context>
@@ -7670,6 +7975,58 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>state at %1</source>
         <translation>estado a las %1</translation>
     </message>
+    <message>
+        <source>Ctrl+L takes the meter&apos;s value   |   </source>
+        <translation>Ctrl+L toma el valor del medidor   |   </translation>
+    </message>
+    <message>
+        <source>New Job from a Sample</source>
+        <translation>Nueva obra de ejemplo</translation>
+    </message>
+    <message>
+        <source>Invented jobs, each with rounds that were read. &amp;Sample</source>
+        <translation>Obras inventadas, cada una con rondas leídas. &amp;Ejemplo</translation>
+    </message>
+    <message>
+        <source>Export a Spreadsheet</source>
+        <translation>Exportar una hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>Spreadsheets (*.xlsx)</source>
+        <translation>Hojas de cálculo (*.xlsx)</translation>
+    </message>
+    <message>
+        <source>Export as JSON</source>
+        <translation>Exportar como JSON</translation>
+    </message>
+    <message>
+        <source>JSON documents (*.json)</source>
+        <translation>Documentos JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>Write the Walk Sheet</source>
+        <translation>Escribir la hoja de recorrido</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf);;Table to fill in (*.csv)</source>
+        <translation>Papel (*.pdf);;Tabla para rellenar (*.csv)</translation>
+    </message>
+    <message>
+        <source>Import a Table</source>
+        <translation>Importar una tabla</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.xlsx *.xlsm)</source>
+        <translation>Tablas (*.csv *.xlsx *.xlsm)</translation>
+    </message>
+    <message>
+        <source>Walk sheet</source>
+        <translation>Hoja de recorrido</translation>
+    </message>
+    <message>
+        <source>Print the Walk Sheet</source>
+        <translation>Imprimir la hoja de recorrido</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -7684,6 +8041,33 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>open</source>
         <translation>abierto</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::MatchPanel</name>
+    <message>
+        <source>choose a unit</source>
+        <translation>elegir una unidad</translation>
+    </message>
+    <message>
+        <source>Columns matched</source>
+        <translation>Columnas asignadas</translation>
+    </message>
+    <message>
+        <source>choose a column</source>
+        <translation>elegir una columna</translation>
+    </message>
+    <message>
+        <source>not in this table</source>
+        <translation>no está en esta tabla</translation>
+    </message>
+    <message>
+        <source>Column for %1</source>
+        <translation>Columna para %1</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Unidad de %1</translation>
     </message>
 </context>
 <context>
@@ -8274,8 +8658,12 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>dé el motivo, Intro</translation>
     </message>
     <message>
-        <source>Reason</source>
-        <translation>Motivo</translation>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation>Motivo: %1</translation>
     </message>
 </context>
 <context>
@@ -9456,10 +9844,6 @@ desde</translation>
         <translation>etiqueta o número</translation>
     </message>
     <message>
-        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
-        <translation>Ningún libro abierto. Abra uno (Ctrl+O) o cree una obra (Ctrl+N).</translation>
-    </message>
-    <message>
         <source>No valve to read yet. Add the branches in System (Alt+2).</source>
         <translation>Aún no hay válvula que leer. Añada los ramales en Sistema (Alt+2).</translation>
     </message>
@@ -9534,6 +9918,14 @@ desde</translation>
     <message>
         <source>Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk</source>
         <translation>Intro guarda la nota   |   Ctrl+Intro guarda las notas   |   Esc volver al recorrido</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O), make a new job (Ctrl+N), or practice on a simulated building (Ctrl+Shift+P). F1 shows the handbook.</source>
+        <translation>Ningún libro abierto. Abra uno (Ctrl+O), cree una obra (Ctrl+N), o practique con un edificio simulado (Ctrl+Mayús+P). F1 muestra el manual.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N opens the next round   |   Alt+4 adjust   |   Ctrl+J find   |   Ctrl+G convergence</source>
+        <translation>Ctrl+Mayús+N abre la ronda siguiente   |   Alt+4 ajustar   |   Ctrl+J buscar   |   Ctrl+G convergencia</translation>
     </message>
 </context>
 <context>

@@ -179,6 +179,13 @@
     </message>
 </context>
 <context>
+    <name>ImportSource</name>
+    <message>
+        <source>the clipboard</source>
+        <translation>le presse-papiers</translation>
+    </message>
+</context>
+<context>
     <name>Message</name>
     <message>
         <source>*  on the index circuit</source>
@@ -3241,10 +3248,6 @@
         <translation>les tables du fichier ne sont pas celles d’un classeur ({1}) ; gardez-le tel quel et ouvrez une copie antérieure</translation>
     </message>
     <message>
-        <source>the tables of this job are in {1}; open them with any spreadsheet</source>
-        <translation>les tableaux de ce chantier sont dans {1} ; ouvrez-les avec un tableur</translation>
-    </message>
-    <message>
         <source>the tag &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
         <translation>le repère « {1} » n’est pas parmi les branches ; vouliez-vous « {2} » ?</translation>
     </message>
@@ -4247,6 +4250,66 @@
     <message>
         <source>{2} at design instead of {1}</source>
         <translation>{2} au nominal au lieu de {1}</translation>
+    </message>
+    <message>
+        <source>Caution: hot water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
+        <translation>Prudence : eau chaude et pression. Vérifiez la pression nominale et les raccords des flexibles, ouvrez lentement les prises, purgez l’appareil, restez loin des pièces mobiles et sous tension ; les règles locales et celles du site priment.</translation>
+    </message>
+    <message>
+        <source>Last dp</source>
+        <translation>Dernière Δp</translation>
+    </message>
+    <message>
+        <source>Meter: {1}    Serial: ____________    Zero before: __________    Zero after: __________</source>
+        <translation>Appareil : {1}    N° : ____________    Zéro avant : __________    Zéro après : __________</translation>
+    </message>
+    <message>
+        <source>Read by: ____________________    Date: ______________    Unit of dp: {1}</source>
+        <translation>Mesuré par : ____________________    Date : ______________    Unité de Δp : {1}</translation>
+    </message>
+    <message>
+        <source>Round {1} ({2}): readings in the order of the route</source>
+        <translation>Passage {1} ({2}) : mesures dans l’ordre du parcours</translation>
+    </message>
+    <message>
+        <source>Set now</source>
+        <translation>Réglé à</translation>
+    </message>
+    <message>
+        <source>Setting found</source>
+        <translation>Réglage trouvé</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Vanne</translation>
+    </message>
+    <message>
+        <source>dp read</source>
+        <translation>Δp lue</translation>
+    </message>
+    <message>
+        <source>the handbook does not stand beside the program; install the program anew</source>
+        <translation>le manuel n’est pas à côté du programme ; réinstallez le programme</translation>
+    </message>
+    <message>
+        <source>the sample jobs do not stand beside the program; install the program anew</source>
+        <translation>les chantiers d’exemple ne sont pas à côté du programme ; réinstallez le programme</translation>
+    </message>
+    <message>
+        <source>there is no row to import; choose a CSV or XLSX file with headings and rows</source>
+        <translation>il n’y a aucune ligne à importer ; choisissez un fichier CSV ou XLSX avec en-têtes et lignes</translation>
+    </message>
+    <message>
+        <source>what was asked for is in {1}; open it from there</source>
+        <translation>ce qui était demandé est dans {1} ; ouvrez-le là</translation>
+    </message>
+    <message>
+        <source>{1} cannot be written ({2}); choose a place with room</source>
+        <translation>{1} ne peut pas être écrit ({2}) ; choisissez un lieu avec de la place</translation>
+    </message>
+    <message>
+        <source>{1} is in the job; Ctrl+Z takes it back</source>
+        <translation>{1} est dans le chantier ; Ctrl+Z l’annule</translation>
     </message>
 </context>
 <context>
@@ -5610,6 +5673,25 @@
     </message>
 </context>
 <context>
+    <name>WalkSheet</name>
+    <message>
+        <source>Walk sheet</source>
+        <translation>Fiche de tournée</translation>
+    </message>
+    <message>
+        <source>ROUND %1, %2</source>
+        <translation>PASSAGE %1, %2</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>passage %1</translation>
+    </message>
+    <message>
+        <source>walk sheet</source>
+        <translation>fiche de tournée</translation>
+    </message>
+</context>
+<context>
     <name>Window</name>
     <message>
         <source>Office</source>
@@ -5996,6 +6078,10 @@
         <source>no valve is left to adjust</source>
         <translation>aucune vanne ne reste à régler</translation>
     </message>
+    <message>
+        <source>%1, %2 % of target</source>
+        <translation>%1, %2 % de la cible</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -6321,10 +6407,6 @@
         <translation>&amp;Décider des conflits…</translation>
     </message>
     <message>
-        <source>&amp;Export Tables…</source>
-        <translation>E&amp;xporter les tableaux…</translation>
-    </message>
-    <message>
         <source>C&amp;lose</source>
         <translation>Fer&amp;mer</translation>
     </message>
@@ -6635,6 +6717,46 @@
     <message>
         <source>Langu&amp;age</source>
         <translation>&amp;Langue</translation>
+    </message>
+    <message>
+        <source>New Job &amp;from a Sample…</source>
+        <translation>Nouveau c&amp;hantier d’exemple…</translation>
+    </message>
+    <message>
+        <source>&amp;Import Table…</source>
+        <translation>Importer un t&amp;ableau…</translation>
+    </message>
+    <message>
+        <source>&amp;Export</source>
+        <translation>E&amp;xporter</translation>
+    </message>
+    <message>
+        <source>Export CSV &amp;Tables…</source>
+        <translation>Exporter les &amp;tableaux CSV…</translation>
+    </message>
+    <message>
+        <source>Export &amp;Spreadsheet…</source>
+        <translation>Exporter une feuille de &amp;calcul…</translation>
+    </message>
+    <message>
+        <source>Export &amp;JSON…</source>
+        <translation>Exporter &amp;JSON…</translation>
+    </message>
+    <message>
+        <source>Print &amp;Walk Sheet…</source>
+        <translation>Imprimer la fiche de to&amp;urnée…</translation>
+    </message>
+    <message>
+        <source>Show &amp;Handbook</source>
+        <translation>Voir le &amp;manuel</translation>
+    </message>
+    <message>
+        <source>Show &amp;Release Notes</source>
+        <translation>Voir les &amp;nouveautés</translation>
+    </message>
+    <message>
+        <source>Write Walk S&amp;heet to File…</source>
+        <translation>Écrire &amp;la fiche dans un fichier…</translation>
     </message>
 </context>
 <context>
@@ -7013,6 +7135,61 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::HandbookWindow</name>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Retour</translation>
+    </message>
+    <message>
+        <source>For&amp;ward</source>
+        <translation>&amp;Avant</translation>
+    </message>
+    <message>
+        <source>Find &amp;Next</source>
+        <translation>&amp;Suivant</translation>
+    </message>
+    <message>
+        <source>Handbook</source>
+        <translation>Manuel</translation>
+    </message>
+    <message>
+        <source>Chapter</source>
+        <translation>Chapitre</translation>
+    </message>
+    <message>
+        <source>Find in the handbook</source>
+        <translation>Chercher dans le manuel</translation>
+    </message>
+    <message>
+        <source>Result of the search</source>
+        <translation>Résultat de la recherche</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>Sommaire</translation>
+    </message>
+    <message>
+        <source>Release notes</source>
+        <translation>Nouveautés</translation>
+    </message>
+    <message>
+        <source>&amp;Find</source>
+        <translation>&amp;Chercher</translation>
+    </message>
+    <message>
+        <source>%1 is no page of the handbook</source>
+        <translation>%1 n’est pas une page du manuel</translation>
+    </message>
+    <message>
+        <source>Handbook: %1</source>
+        <translation>Manuel : %1</translation>
+    </message>
+    <message>
+        <source>“%1” does not occur in the handbook; try one word of it</source>
+        <translation>« %1 » n’apparaît pas dans le manuel ; essayez un seul mot</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::HistoryDialog</name>
     <message>
         <source>Round</source>
@@ -7061,6 +7238,134 @@
     <message>
         <source>cannot be read</source>
         <translation>illisible</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ImportDialog</name>
+    <message>
+        <source>&amp;Leave Out All with Faults</source>
+        <translation>&amp;Omettre toutes celles à défaut</translation>
+    </message>
+    <message>
+        <source>Next &amp;Fault</source>
+        <translation>&amp;Défaut suivant</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Retour</translation>
+    </message>
+    <message>
+        <source>Import from %1</source>
+        <translation>Importer de %1</translation>
+    </message>
+    <message>
+        <source>Readings of a walk</source>
+        <translation>Mesures d’une tournée</translation>
+    </message>
+    <message>
+        <source>Branches</source>
+        <translation>Branches</translation>
+    </message>
+    <message>
+        <source>Valve tables</source>
+        <translation>Tables de vannes</translation>
+    </message>
+    <message>
+        <source>Pumps</source>
+        <translation>Pompes</translation>
+    </message>
+    <message>
+        <source>Pump curves</source>
+        <translation>Courbes de pompe</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instruments</translation>
+    </message>
+    <message>
+        <source>Readings at pumps</source>
+        <translation>Mesures aux pompes</translation>
+    </message>
+    <message>
+        <source>State of the import</source>
+        <translation>État de l’import</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>&amp;Sheet</source>
+        <translation>&amp;Feuille</translation>
+    </message>
+    <message>
+        <source>The rows &amp;are</source>
+        <translation>Les lignes &amp;sont</translation>
+    </message>
+    <message>
+        <source>&amp;Headings stand in row</source>
+        <translation>En-têtes à &amp;la ligne</translation>
+    </message>
+    <message>
+        <source>Say which of your columns is which, and the unit where the heading has none. Columns with * are needed.</source>
+        <translation>Dites laquelle de vos colonnes est laquelle, et l’unité si l’en-tête n’en a pas. Les colonnes avec * sont nécessaires.</translation>
+    </message>
+    <message>
+        <source>Rows to import</source>
+        <translation>Lignes à importer</translation>
+    </message>
+    <message>
+        <source>What is wrong with this row</source>
+        <translation>Ce qui ne va pas dans cette ligne</translation>
+    </message>
+    <message>
+        <source>Nothing is in the job yet. Type over a cell to mend it; take the mark away (Space) to leave a row out.</source>
+        <translation>Rien n’est encore dans le chantier. Tapez dans une cellule pour la corriger ; ôtez la coche (Espace) pour omettre une ligne.</translation>
+    </message>
+    <message>
+        <source>Show &amp;Rows</source>
+        <translation>Montrer les l&amp;ignes</translation>
+    </message>
+    <message>
+        <source>Still to choose: %1.</source>
+        <translation>Reste à choisir : %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Import %n Row(s)</source>
+        <translation>
+            <numerusform>&amp;Importer %n ligne</numerusform>
+            <numerusform>&amp;Importer %n lignes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) must be mended or left out.</source>
+        <translation>
+            <numerusform>%n ligne est à corriger ou à omettre.</numerusform>
+            <numerusform>%n lignes sont à corriger ou à omettre.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ImportModel</name>
+    <message>
+        <source>left out</source>
+        <translation>omise</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>prise</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Prendre</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Ligne</translation>
+    </message>
+    <message>
+        <source>What is wrong; what to do</source>
+        <translation>Ce qui ne va pas ; que faire</translation>
     </message>
 </context>
 <context>
@@ -7670,6 +7975,58 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>state at %1</source>
         <translation>état à %1</translation>
     </message>
+    <message>
+        <source>Ctrl+L takes the meter&apos;s value   |   </source>
+        <translation>Ctrl+L prend la valeur de l’appareil   |   </translation>
+    </message>
+    <message>
+        <source>New Job from a Sample</source>
+        <translation>Nouveau chantier d’exemple</translation>
+    </message>
+    <message>
+        <source>Invented jobs, each with rounds that were read. &amp;Sample</source>
+        <translation>Chantiers inventés, chacun avec des passages mesurés. &amp;Exemple</translation>
+    </message>
+    <message>
+        <source>Export a Spreadsheet</source>
+        <translation>Exporter une feuille de calcul</translation>
+    </message>
+    <message>
+        <source>Spreadsheets (*.xlsx)</source>
+        <translation>Feuilles de calcul (*.xlsx)</translation>
+    </message>
+    <message>
+        <source>Export as JSON</source>
+        <translation>Exporter en JSON</translation>
+    </message>
+    <message>
+        <source>JSON documents (*.json)</source>
+        <translation>Documents JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>Write the Walk Sheet</source>
+        <translation>Écrire la fiche de tournée</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf);;Table to fill in (*.csv)</source>
+        <translation>Papier (*.pdf);;Tableau à remplir (*.csv)</translation>
+    </message>
+    <message>
+        <source>Import a Table</source>
+        <translation>Importer un tableau</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.xlsx *.xlsm)</source>
+        <translation>Tableaux (*.csv *.xlsx *.xlsm)</translation>
+    </message>
+    <message>
+        <source>Walk sheet</source>
+        <translation>Fiche de tournée</translation>
+    </message>
+    <message>
+        <source>Print the Walk Sheet</source>
+        <translation>Imprimer la fiche de tournée</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -7684,6 +8041,33 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>open</source>
         <translation>ouvert</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::MatchPanel</name>
+    <message>
+        <source>choose a unit</source>
+        <translation>choisir une unité</translation>
+    </message>
+    <message>
+        <source>Columns matched</source>
+        <translation>Colonnes associées</translation>
+    </message>
+    <message>
+        <source>choose a column</source>
+        <translation>choisir une colonne</translation>
+    </message>
+    <message>
+        <source>not in this table</source>
+        <translation>absente de ce tableau</translation>
+    </message>
+    <message>
+        <source>Column for %1</source>
+        <translation>Colonne pour %1</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Unité de %1</translation>
     </message>
 </context>
 <context>
@@ -8274,8 +8658,12 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>donnez le motif, Entrée</translation>
     </message>
     <message>
-        <source>Reason</source>
-        <translation>Motif</translation>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation>Motif : %1</translation>
     </message>
 </context>
 <context>
@@ -9456,10 +9844,6 @@ dès</translation>
         <translation>repère ou numéro</translation>
     </message>
     <message>
-        <source>No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N).</source>
-        <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O) ou créez un chantier (Ctrl+N).</translation>
-    </message>
-    <message>
         <source>No valve to read yet. Add the branches in System (Alt+2).</source>
         <translation>Aucune vanne à mesurer encore. Ajoutez les branches dans Réseau (Alt+2).</translation>
     </message>
@@ -9534,6 +9918,14 @@ dès</translation>
     <message>
         <source>Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk</source>
         <translation>Entrée enregistre la note   |   Ctrl+Entrée enregistre les notes   |   Échap retour à la tournée</translation>
+    </message>
+    <message>
+        <source>No workbook is open. Open one (Ctrl+O), make a new job (Ctrl+N), or practice on a simulated building (Ctrl+Shift+P). F1 shows the handbook.</source>
+        <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O), créez un chantier (Ctrl+N), ou exercez-vous sur un bâtiment simulé (Ctrl+Maj+P). F1 montre le manuel.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N opens the next round   |   Alt+4 adjust   |   Ctrl+J find   |   Ctrl+G convergence</source>
+        <translation>Ctrl+Maj+N ouvre le passage suivant   |   Alt+4 régler   |   Ctrl+J trouver   |   Ctrl+G convergence</translation>
     </message>
 </context>
 <context>
