@@ -352,7 +352,7 @@ int ReviewPlace::wantedWidth() const {
 void ReviewPlace::fitColumns() {
     const int digits[ColumnCount] = {4, 8, 18, 13, 11, 4, 16};
     ui::fitColumns(*m_table, digits, Why);
-    const int roundDigits[] = {5, 6, 8, 6};
+    const int roundDigits[] = {5, 7, 8, 6};
     ui::fitColumns(*m_roundTable, roundDigits, 1);
 }
 
