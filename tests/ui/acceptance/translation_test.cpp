@@ -32,9 +32,9 @@ class LongerWords : public QTranslator {
     }
 };
 
-class Languages : public testing::Test {
+class LayoutLanguages : public testing::Test {
   protected:
-    ~Languages() override { QApplication::setLayoutDirection(Qt::LeftToRight); }
+    ~LayoutLanguages() override { QApplication::setLayoutDirection(Qt::LeftToRight); }
 
     static QString faultsOf(DeskWindow& desk) {
         QString all;
@@ -52,7 +52,7 @@ class Languages : public testing::Test {
     support::CountingIds m_ids;
 };
 
-TEST_F(Languages, wordsHalfAsLongAgainHaveRoom) {
+TEST_F(LayoutLanguages, wordsHalfAsLongAgainHaveRoom) {
     LongerWords longer;
     QCoreApplication::installTranslator(&longer);
     {
@@ -64,7 +64,7 @@ TEST_F(Languages, wordsHalfAsLongAgainHaveRoom) {
     QCoreApplication::removeTranslator(&longer);
 }
 
-TEST_F(Languages, fromRightToLeftNothingIsCutAndNumbersStayLeftToRight) {
+TEST_F(LayoutLanguages, fromRightToLeftNothingIsCutAndNumbersStayLeftToRight) {
     QApplication::setLayoutDirection(Qt::RightToLeft);
     DeskWindow desk(job().edit, false);
     QTest::qWait(30);

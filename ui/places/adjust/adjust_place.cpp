@@ -50,7 +50,7 @@ void AdjustPlace::setMetrics(const theme::Metrics& metrics) {
     // As wide as the longest label, so that the field never moves.
     m_fieldLabel->setFixedWidth(QFontMetrics(font()).horizontalAdvance(
         tr("&DP %1 at reference %2").arg(QStringLiteral("ftH₂O"), QStringLiteral("AHU-00"))));
-    m_basis->setFixedHeight(2 * fontMetrics().height() + 2);
+    m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
     m_advice->setMetrics(metrics);
 }
 
@@ -87,7 +87,8 @@ void AdjustPlace::resizeEvent(QResizeEvent* event) {
     m_ladder->setVisible(width() >= kWideEnough);
     // The field says itself what it is for.
     m_findLabel->setVisible(width() >= kWideEnough);
-    m_basis->setFixedHeight((width() >= kWideEnough ? 2 : 3) * fontMetrics().height() + 2);
+    // Other languages need a third line.
+    m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
     // Beside the fields only where the longest name of the next valve has room, so that no try moves them.
     const int next = fontMetrics().horizontalAdvance(
         tr("next: %1, %2")

@@ -3,6 +3,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QFormLayout>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -58,10 +59,10 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     tryLine->addWidget(m_add);
     tryLine->addWidget(m_remove);
     tryLine->addWidget(m_change);
-    auto* keepLine = new QHBoxLayout;
-    keepLine->addWidget(m_anew);
-    keepLine->addWidget(m_save);
-    keepLine->addWidget(m_keep);
+    auto* keepLine = new QGridLayout;
+    keepLine->addWidget(m_anew, 0, 0);
+    keepLine->addWidget(m_save, 0, 1);
+    keepLine->addWidget(m_keep, 1, 0, 1, 2);
     auto* hint = new QLabel(tr("Tried on a copy; the job stays as it is until it is kept."), left);
     hint->setWordWrap(true);
     m_list->setAccessibleName(tr("Changes tried"));

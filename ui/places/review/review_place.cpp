@@ -160,9 +160,8 @@ void ReviewPlace::setNarrow(bool isNarrow) {
     m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_isNarrow = isNarrow;
     // As wide as their buttons need, in whatever text and language.
-    for (const auto& [side, width] : {std::pair<QWidget*, int>(m_roundsSide, kRoundsWidth),
-                                      std::pair<QWidget*, int>(m_comments, kSideWidth)}) {
-        const int least = std::max(width, side->layout()->minimumSize().width());
+    for (QWidget* side : {m_roundsSide, static_cast<QWidget*>(m_comments)}) {
+        const int least = sideWidth(*side);
         side->setMinimumWidth(isNarrow ? 0 : least);
         side->setMaximumWidth(isNarrow ? QWIDGETSIZE_MAX : least);
     }
@@ -344,8 +343,12 @@ void ReviewPlace::setMetrics(const theme::Metrics& metrics) {
     fitColumns();
 }
 
+int ReviewPlace::sideWidth(const QWidget& side) const {
+    return std::max(&side == m_roundsSide ? kRoundsWidth : kSideWidth, side.layout()->minimumSize().width());
+}
+
 int ReviewPlace::wantedWidth() const {
-    return m_roundsSide->minimumWidth() + m_comments->minimumWidth() + m_centre->minimumSize().width() +
+    return sideWidth(*m_roundsSide) + sideWidth(*m_comments) + m_centre->minimumSize().width() +
            2 * m_whole->spacing() + 2 * kMargin;
 }
 

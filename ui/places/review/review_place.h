@@ -49,6 +49,8 @@ class ReviewPlace : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    /// What a side needs beside the comparison, in whatever text and language.
+    int sideWidth(const QWidget& side) const;
     void refresh();
     void refreshRounds();
     void refreshStrip(const std::vector<balancing::Assessment>& rounds);

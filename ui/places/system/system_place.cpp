@@ -65,8 +65,8 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_showValves->setCheckable(true);
     m_valves->hide();
 
-    auto* findLabel = new QLabel(tr("&Find branch"), this);
-    findLabel->setBuddy(m_find);
+    m_findLabel = new QLabel(tr("&Find branch"), this);
+    m_findLabel->setBuddy(m_find);
     m_find->setAccessibleName(tr("Find branch"));
     m_find->setPlaceholderText(tr("tag"));
     m_find->setMaximumWidth(180);
@@ -79,7 +79,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     connect(m_others, &QPushButton::toggled, this, &SystemPlace::fitColumns);
     top->addWidget(m_showValves);
     top->addStretch(1);
-    top->addWidget(findLabel);
+    top->addWidget(m_findLabel);
     top->addWidget(m_find);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(8, 4, 12, 8);
@@ -154,6 +154,8 @@ void SystemPlace::setNarrow(bool isNarrow) {
     constexpr int kTableHeight = 160;
     m_diagram->setMinimumHeight(isNarrow ? kDiagramHeight : 0);
     m_content->setMinimumHeight(isNarrow ? kTableHeight : 0);
+    // The field says itself what it is for.
+    m_findLabel->setVisible(!isNarrow);
 }
 
 void SystemPlace::showEvent(QShowEvent* event) {
