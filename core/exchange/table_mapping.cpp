@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace ww::exchange {
 
@@ -118,9 +119,14 @@ TableMapping guessMapping(const std::string& file, const SourceTable& table, std
     const std::vector<std::string>& headings = headingsAt(table, headRow);
     mapping.columns.resize(columns.size());
     std::set<std::size_t> taken;
-    // Names of ours first, so that another word for one column does not take the very name of a second.
-    for (const bool isExact : {true, false}) {
+    // What a table cannot do without first, by its name or another word for it; then names of ours, so that
+    // another word for one column does not take the very name of a second.
+    for (const auto& [isRequired, isExact] :
+         {std::pair(true, true), std::pair(true, false), std::pair(false, true), std::pair(false, false)}) {
         for (std::size_t i = 0; i < columns.size(); ++i) {
+            if (columns[i].isRequired != isRequired) {
+                continue;
+            }
             for (std::size_t k = 0; k < headings.size() && !mapping.columns[i].source; ++k) {
                 const std::string bare = bareName(headings[k]);
                 const bool isIt =

@@ -42,6 +42,13 @@ QModelIndex EntryTable::cellAfterTab(const QModelIndex& cell) const {
             return next;
         }
     }
+    // A row is done: on with the first cell of the next one.
+    for (int column = 0; column < model()->columnCount(); ++column) {
+        const QModelIndex next = model()->index(cell.row() + 1, column);
+        if (next.flags().testFlag(Qt::ItemIsEditable)) {
+            return next;
+        }
+    }
     return cell;
 }
 

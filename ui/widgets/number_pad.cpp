@@ -1,6 +1,7 @@
 #include "ui/widgets/number_pad.h"
 
 #include <QGridLayout>
+#include <QStyle>
 
 namespace ww::ui {
 namespace {
@@ -70,11 +71,13 @@ NumberPad::NumberPad(QWidget* parent) : QWidget(parent) {
 void NumberPad::setMetrics(const theme::Metrics& metrics, int gap) {
     layout()->setSpacing(gap);
     layout()->setContentsMargins(gap, gap / 2, gap, gap / 2);
-    // On a small screen every row counts; a target stays large enough for a finger.
-    constexpr int kLeastTarget = 48;
     const bool isTight = gap < metrics.gap;
     for (QPushButton* key : m_keys) {
-        key->setMinimumHeight(isTight ? kLeastTarget : kKeyHeight);
+        if (key->property("is_tight").toBool() != isTight) {
+            key->setProperty("is_tight", isTight);
+            key->style()->unpolish(key);
+            key->style()->polish(key);
+        }
         QFont font = this->font();
         font.setPointSizeF(std::max(key->text().size() > 1 ? kPadWordPoints : kPadTextPoints,
                                     std::min(metrics.textPoints, kPadTextPoints)));

@@ -17,6 +17,8 @@ class NumberPad : public QWidget {
     /// Device-independent pixels.
     static constexpr int kKeyWidth = 72;
     static constexpr int kKeyHeight = 64;
+    /// On a small screen every row counts; a target stays large enough for a finger.
+    static constexpr int kLeastTarget = 48;
 
     explicit NumberPad(QWidget* parent = nullptr);
 
