@@ -68,8 +68,7 @@ TEST_F(MergeWindow, tenNewFiveAlikeThreeDifferingAreShownMergedAndDecidedLater) 
     const auto before = m_desk.project().readings().size();
     EXPECT_TRUE(badge()->isHidden());
     withDialog([](MergeDialog& dialog) {
-        EXPECT_TRUE(dialog.summary().contains("5 places read alike"))
-            << dialog.summary().toStdString();
+        EXPECT_TRUE(dialog.summary().contains("5 places read alike")) << dialog.summary().toStdString();
         ASSERT_EQ(dialog.table()->rowCount(), 3);
         for (int row = 0; row < 3; ++row) {
             EXPECT_FALSE(button(dialog, row, 1)->isChecked());

@@ -97,8 +97,8 @@ TEST_F(ValvePages, aModelThatABranchHasStays) {
     branch.tag = "T1";
     branch.kind = project::BranchKind::Manual;
     branch.valve = job().valves()[0].id;
-    branch.designFlow = quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("1"),
-                                                                 quantity::Unit::LitrePerSecond);
+    branch.designFlow =
+        quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("1"), quantity::Unit::LitrePerSecond);
     ASSERT_TRUE(m_rig.bridge.apply({"branch", {branch}, {}, true}).ok());
     EXPECT_FALSE(m_page.removeValve());
     EXPECT_EQ(job().valves().size(), 1U);
