@@ -254,11 +254,13 @@ void PageBuilder::fact(const ww::report::Fact& fact) {
     const QFont font = paperFont(kBody);
     const double mark = points(8.5);
     const double markRoom = points(14);
-    const QStringList lines = wrapped(words(fact.value), font, width() - kLabelWidth - markRoom);
-    const double height = lineHeight(font) * static_cast<double>(lines.size());
-    ensure(height);
     const double labelWidth = kLabelWidth;
-    addLines(wrapped(words(fact.label), labelFont, labelWidth), left(), m_y, labelFont, m_tokens.ink);
+    const QStringList lines = wrapped(words(fact.value), font, width() - labelWidth - markRoom);
+    const QStringList label = wrapped(words(fact.label), labelFont, labelWidth);
+    const double height = std::max(lineHeight(font) * static_cast<double>(lines.size()),
+                                   lineHeight(labelFont) * static_cast<double>(label.size()));
+    ensure(height);
+    addLines(label, left(), m_y, labelFont, m_tokens.ink);
     if (fact.mark != ww::report::Mark::None) {
         addMark(QRectF(left() + labelWidth, m_y + (lineHeight(font) - mark) / 2, mark, mark), fact.mark);
     }
