@@ -36,8 +36,8 @@ base::Outcome checkHead(const std::filesystem::path& file) {
     return base::Done{};
 }
 
-base::Outcome checkPages(const Database& database, PageCheck check) {
-    auto findings = pageFindings(database, check);
+base::Outcome checkPages(const Database& database) {
+    auto findings = pageFindings(database);
     if (!findings) {
         return findings.fault();
     }
@@ -67,9 +67,8 @@ base::Result<Database> openMarked(const std::filesystem::path& file, Access acce
 
 }  // namespace
 
-base::Result<std::vector<std::string>> pageFindings(const Database& database, PageCheck check) {
-    auto statement =
-        database.prepare(check == PageCheck::Quick ? "PRAGMA quick_check(5)" : "PRAGMA integrity_check(5)");
+base::Result<std::vector<std::string>> pageFindings(const Database& database) {
+    auto statement = database.prepare("PRAGMA integrity_check(5)");
     if (!statement) {
         return statement.fault();
     }
@@ -90,13 +89,13 @@ base::Result<Database> openUnchecked(const std::filesystem::path& file) {
     return openMarked(file, Access::Read);
 }
 
-base::Result<OpenedFile> openWorkbookFile(const std::filesystem::path& file, Access access, PageCheck check) {
+base::Result<OpenedFile> openWorkbookFile(const std::filesystem::path& file, Access access) {
     EXPECTS(access != Access::Create);
     auto database = openMarked(file, access);
     if (!database) {
         return database.fault();
     }
-    if (auto sound = checkPages(*database, check); !sound) {
+    if (auto sound = checkPages(*database); !sound) {
         return sound.fault();
     }
     auto version = schemaVersionOf(*database);

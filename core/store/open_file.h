@@ -12,20 +12,15 @@ struct OpenedFile {
     bool isNewer = false;
 };
 
-enum class PageCheck {
-    Quick,  ///< every page and every row's form (PRAGMA quick_check)
-    Whole,  ///< also every index against its table (PRAGMA integrity_check)
-};
-
 /// Opens and checks. An older schema is brought up to date: in the file, after a copy was kept, for writing;
 /// in memory for reading. Refuses a missing, empty, foreign or damaged file with what was found.
-base::Result<OpenedFile> openWorkbookFile(const std::filesystem::path& file, Access access,
-                                          PageCheck check = PageCheck::Quick);
+base::Result<OpenedFile> openWorkbookFile(const std::filesystem::path& file, Access access);
 
 /// Opens for reading and checks no more than that it is a workbook: for telling what is wrong with it.
 base::Result<Database> openUnchecked(const std::filesystem::path& file);
 
-/// What SQLite finds wrong with the pages, one finding each; empty where nothing is.
-base::Result<std::vector<std::string>> pageFindings(const Database& database, PageCheck check);
+/// What SQLite finds wrong with the pages, the rows' form and every index against its table, one finding
+/// each; empty where nothing is.
+base::Result<std::vector<std::string>> pageFindings(const Database& database);
 
 }  // namespace ww::store

@@ -18,7 +18,7 @@ constexpr std::size_t kMostFindings = 100;
 /// Adds what the pages, the tables' definitions and the values themselves show; whether the journal can be
 /// looked at.
 bool examineForm(const store::Database& database, Verification& verification) {
-    auto pages = store::pageFindings(database, store::PageCheck::Whole);
+    auto pages = store::pageFindings(database);
     if (!pages) {
         verification.findings.push_back(pages.fault());
         return false;

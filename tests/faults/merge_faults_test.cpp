@@ -222,7 +222,6 @@ TEST_F(MergeFaults, aFileCopiedWhileOpenIsWholeOrRefused) {
         }
     }
     int whole = 0;
-    int told = 0;
     int refused = 0;
     for (int i = 0; i < kills(); ++i) {
         std::this_thread::sleep_for(span() / 20);
@@ -231,9 +230,8 @@ TEST_F(MergeFaults, aFileCopiedWhileOpenIsWholeOrRefused) {
         Laptop reader("Office", "PC", 50'000'000);
         const auto opened = Workbook::open(copy, OpenMode::ReadOnly, reader.session());
         if (opened) {
-            // Seldom a copy is torn where opening does not look: its readings follow from the journal, and
-            // verify tells of the rest.
-            verify(copy)->isIntact ? ++whole : ++told;
+            ++whole;
+            EXPECT_TRUE(verify(copy)->isIntact);
         } else {
             ++refused;
         }
@@ -243,8 +241,7 @@ TEST_F(MergeFaults, aFileCopiedWhileOpenIsWholeOrRefused) {
     ::waitpid(child, &status, 0);
     m_two.a.open(a());
     EXPECT_TRUE(verify(a())->isIntact);
-    std::cout << whole << " copies whole, " << told << " told by verify, " << refused << " refused\n";
-    EXPECT_GT(whole + refused, told);
+    std::cout << whole << " copies whole, " << refused << " refused\n";
 }
 
 }  // namespace
