@@ -1,5 +1,6 @@
 #include "core/energy/pump_head.h"
 
+#include <cmath>
 #include <numbers>
 
 #include "core/quantity/measured.h"
@@ -72,6 +73,25 @@ base::Result<PumpHead> pumpHead(const GaugeReading& reading, const GaugeStation&
     head.total = head.pressure + head.zero + head.elevation + head.velocity;
     if (head.total.si() <= 0) {
         return base::Fault{&kHeadNotPositive, "", {units.text(head.total)}};
+    }
+    return head;
+}
+
+base::Result<PumpHead> pumpHeadOnCurve(const GaugeReading& reading, const GaugeStation& station,
+                                       std::optional<PressureDifference> zero, const curve::PumpCurve& curve,
+                                       curve::PumpState state, Density density,
+                                       const quantity::ShownUnits& units) {
+    constexpr int kMostPasses = 30;
+    constexpr double kSettled_m = 1e-9;
+    auto head = pumpHead(reading, station, zero, std::nullopt, density, units);
+    for (int pass = 0; head && pass < kMostPasses; ++pass) {
+        const auto flow = curve.flowAtHead(head->total, state);
+        const auto next = pumpHead(reading, station, zero, flow, density, units);
+        const bool isSettled = next && std::abs((next->total - head->total).si()) < kSettled_m;
+        head = next;
+        if (isSettled) {
+            break;
+        }
     }
     return head;
 }

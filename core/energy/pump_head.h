@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/base/result.h"
+#include "core/curve/pump_curve.h"
 #include "core/quantity/shown_units.h"
 
 namespace ww::energy {
@@ -76,5 +77,12 @@ Head velocityHead(VolumeFlow flow, Length bore);
 base::Result<PumpHead> pumpHead(const GaugeReading& reading, const GaugeStation& station,
                                 std::optional<PressureDifference> zero, std::optional<VolumeFlow> flow,
                                 Density density, const quantity::ShownUnits& units = {});
+
+/// pumpHead() of a running pump whose flow was not measured: the velocity heads are those of the flow that
+/// the curve gives at the head itself.
+base::Result<PumpHead> pumpHeadOnCurve(const GaugeReading& reading, const GaugeStation& station,
+                                       std::optional<PressureDifference> zero, const curve::PumpCurve& curve,
+                                       curve::PumpState state, Density density,
+                                       const quantity::ShownUnits& units = {});
 
 }  // namespace ww::energy

@@ -117,24 +117,14 @@ class Evaluation {
 
     static curve::PumpState state(const PumpPointResult& out) { return {out.speedFraction.si(), 1.0}; }
 
-    base::Result<PumpHead> headWith(const PumpTestPoint& point, std::optional<VolumeFlow> flow) const {
-        return pumpHead(point.gauges, m_in.station, m_sheet.gaugeZero, flow, m_in.density, m_in.units);
-    }
-
     /// Head and flow together: without a measured flow the velocity head comes from the curve's own flow.
     void takeHead(const PumpTestPoint& point, PumpPointResult& out) const {
-        auto head = headWith(point, out.flow);
         const bool isFromCurve = !isWithoutFlow(point.kind);
-        for (int i = 0; head && isFromCurve && !out.flow && i < 30; ++i) {
-            const auto flow =
-                m_sheet.curve ? m_sheet.curve->flowAtHead(head->total, state(out)) : std::nullopt;
-            const auto next = headWith(point, flow);
-            const bool isSettled = next && std::abs((next->total - head->total).si()) < 1e-9;
-            head = next;
-            if (isSettled) {
-                break;
-            }
-        }
+        const auto head =
+            isFromCurve && !out.flow && m_sheet.curve
+                ? pumpHeadOnCurve(point.gauges, m_in.station, m_sheet.gaugeZero, *m_sheet.curve, state(out),
+                                  m_in.density, m_in.units)
+                : pumpHead(point.gauges, m_in.station, m_sheet.gaugeZero, out.flow, m_in.density, m_in.units);
         if (!head) {
             out.findings.push_back(head.fault());
             return;

@@ -13,8 +13,6 @@ namespace {
 using project::Project;
 using project::PumpReading;
 
-constexpr int kVelocityPasses = 8;
-
 /// Speed over rated of the newest reading up to this round that gives one; 1 where none does.
 double speedFractionOf(const Project& project, const project::Round& round, const project::Pump& pump) {
     if (!pump.speed || pump.speed->value.si() <= 0) {
@@ -152,21 +150,14 @@ std::optional<PumpRise> riseOf(const Project& project, const PumpReading& readin
     const energy::GaugeStation station = pump != nullptr ? gaugeStation(*pump) : energy::GaugeStation{};
     const auto zero = zeroOf(project, reading.pump, station);
     const quantity::Density density = project.fluid().density();
-    const auto headWith = [&](std::optional<VolumeFlow> flow) {
-        return energy::pumpHead(gaugesOf(reading), station, zero, flow, density);
-    };
     const auto read = quantity::valueOf(reading.flow);
-    auto head = headWith(read);
     const curve::PumpCurve* curve = pump != nullptr ? project.pumpCurve(pump->id) : nullptr;
-    if (head && !read && curve != nullptr && station.suctionBore && station.dischargeBore) {
-        const bool knowsSpeed =
-            reading.speed && reading.speed->value.si() > 0 && pump->speed && pump->speed->value.si() > 0;
-        const curve::PumpState state{knowsSpeed ? reading.speed->value / pump->speed->value : 1.0, 1.0};
-        // Velocity heads are a few per cent of the head, so each pass gains more than a digit.
-        for (int pass = 0; head && pass < kVelocityPasses; ++pass) {
-            head = headWith(curve->flowAtHead(head->total, state));
-        }
-    }
+    const bool knowsSpeed = pump != nullptr && pump->speed && pump->speed->value.si() > 0 && reading.speed &&
+                            reading.speed->value.si() > 0;
+    const curve::PumpState state{knowsSpeed ? reading.speed->value / pump->speed->value : 1.0, 1.0};
+    const auto head = read || curve == nullptr
+                          ? energy::pumpHead(gaugesOf(reading), station, zero, read, density)
+                          : energy::pumpHeadOnCurve(gaugesOf(reading), station, zero, *curve, state, density);
     if (!head) {
         return std::nullopt;
     }
