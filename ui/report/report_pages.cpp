@@ -173,4 +173,22 @@ void renderPage(QPainter& painter, const ReportPages& pages, std::size_t page, c
     painter.restore();
 }
 
+void paintPages(const ReportPages& pages, QPagedPaintDevice& device) {
+    const auto layoutOf = [&](std::size_t page) {
+        return QPageLayout(QPageSize(pages.isLetter ? QPageSize::Letter : QPageSize::A4),
+                           pages.pages[page].isLandscape ? QPageLayout::Landscape : QPageLayout::Portrait,
+                           QMarginsF());
+    };
+    device.setPageLayout(layoutOf(0));
+    QPainter painter(&device);
+    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
+        if (page > 0) {
+            device.setPageLayout(layoutOf(page));
+            device.newPage();
+        }
+        const double scale = painter.device()->logicalDpiX() / static_cast<double>(kDotsPerInch);
+        renderPage(painter, pages, page, QRectF(QPointF(0, 0), pages.size(page) * scale));
+    }
+}
+
 }  // namespace ww::ui::report

@@ -2,6 +2,7 @@
 // and preview are the same. Not for the file (report_writer.h).
 #pragma once
 
+#include <QPagedPaintDevice>
 #include <QPainter>
 #include <QString>
 #include <functional>
@@ -48,5 +49,8 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
 
 /// Paints one page into `target`, which should have the page's proportions.
 void renderPage(QPainter& painter, const ReportPages& pages, std::size_t page, const QRectF& target);
+
+/// Paints all pages on a device of pages, a printer or a PDF writer; the device has at least one page.
+void paintPages(const ReportPages& pages, QPagedPaintDevice& device);
 
 }  // namespace ww::ui::report

@@ -5,8 +5,6 @@
 #include <QBuffer>
 #include <QCryptographicHash>
 #include <QHashSeed>
-#include <QPageLayout>
-#include <QPainter>
 #include <QPdfWriter>
 #include <QSaveFile>
 
@@ -59,12 +57,6 @@ class UniversalTime {
     bool m_wasSet;
 };
 
-QPageLayout pageLayout(const ReportPages& pages, std::size_t page) {
-    return QPageLayout(QPageSize(pages.isLetter ? QPageSize::Letter : QPageSize::A4),
-                       pages.pages[page].isLandscape ? QPageLayout::Landscape : QPageLayout::Portrait,
-                       QMarginsF());
-}
-
 /// Puts `text` over what stands between `before` and `after`, at the first place of `before` from `from`
 /// onward; the length stays, so that the offsets inside the file stay right. Gives where it ended, or -1.
 qsizetype overwrite(QByteArray& bytes, const QByteArray& before, char after, const QByteArray& text,
@@ -115,15 +107,7 @@ QByteArray written(const ww::report::Report& report, const ReportPages& pages) {
         writer.setResolution(kDotsPerInch);
         writer.setTitle(QString::fromStdString(report.jobName));
         writer.setCreator(QStringLiteral("Waterwright"));
-        writer.setPageLayout(pageLayout(pages, 0));
-        QPainter painter(&writer);
-        for (std::size_t page = 0; page < pages.pages.size(); ++page) {
-            if (page > 0) {
-                writer.setPageLayout(pageLayout(pages, page));
-                writer.newPage();
-            }
-            renderPage(painter, pages, page, QRectF(QPointF(0, 0), pages.size(page)));
-        }
+        paintPages(pages, writer);
     }
     buffer.close();
     makeSteady(bytes, report);
@@ -170,11 +154,7 @@ workbook::ReportToSign reportToSign(const ww::report::Report& report, const proj
     return drawn;
 }
 
-base::Outcome writePdf(const ww::report::Report& report, const project::Project& project,
-                       const std::filesystem::path& out) {
-    const auto failed = [&out](const QString& why) {
-        return base::Fault{&kReportNotWritten, {}, {out.string(), why.toStdString()}};
-    };
+base::Outcome writeWhole(const std::filesystem::path& out, const std::function<QByteArray()>& make) {
     if (auto refusal = workbook::refusalToReplace(out)) {
         return *refusal;
     }
@@ -182,14 +162,22 @@ base::Outcome writePdf(const ww::report::Report& report, const project::Project&
         return *refusal;
     }
     QSaveFile file(QString::fromStdString(out.string()));
+    const auto failed = [&] {
+        return base::Fault{&kReportNotWritten, {}, {out.string(), file.errorString().toStdString()}};
+    };
     if (!file.open(QIODevice::WriteOnly)) {
-        return failed(file.errorString());
+        return failed();
     }
-    const QByteArray bytes = pdf(report, project);
+    const QByteArray bytes = make();
     if (file.write(bytes) != bytes.size() || !file.commit()) {
-        return failed(file.errorString());
+        return failed();
     }
     return base::Done{};
+}
+
+base::Outcome writePdf(const ww::report::Report& report, const project::Project& project,
+                       const std::filesystem::path& out) {
+    return writeWhole(out, [&] { return pdf(report, project); });
 }
 
 }  // namespace ww::ui::report

@@ -4,6 +4,7 @@
 
 #include <QByteArray>
 #include <filesystem>
+#include <functional>
 
 #include "core/base/result.h"
 #include "core/project/project.h"
@@ -27,8 +28,11 @@ QByteArray pdf(const ww::report::Report& report, const project::Project& project
 /// and JSON. The report must have signers.
 workbook::ReportToSign reportToSign(const ww::report::Report& report, const project::Project& project);
 
-/// Writes these bytes so that the file appears whole or not at all; one that was there is replaced only by a
-/// whole one; a workbook or a signed report never.
+/// Writes what `make` gives so that the file appears whole or not at all; one that was there is replaced only
+/// by a whole one; a workbook or a signed report never. Where the file cannot be opened nothing is made.
+base::Outcome writeWhole(const std::filesystem::path& out, const std::function<QByteArray()>& make);
+
+/// Writes these bytes by writeWhole().
 base::Outcome writePdf(const ww::report::Report& report, const project::Project& project,
                        const std::filesystem::path& out);
 

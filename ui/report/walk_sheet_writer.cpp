@@ -1,11 +1,9 @@
 #include "ui/report/walk_sheet_writer.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QPdfWriter>
-#include <QSaveFile>
 
-#include "core/workbook/output_target.h"
-#include "core/workbook/report_signing.h"
 #include "ui/report/page_builder.h"
 #include "ui/report/report_writer.h"
 #include "ui/text/words.h"
@@ -49,47 +47,22 @@ ReportPages layOutWalkSheet(const ww::report::WalkSheet& sheet, bool isLetter) {
     return laid;
 }
 
-void paintPages(const ReportPages& pages, QPagedPaintDevice& device) {
-    const auto layoutOf = [&](std::size_t page) {
-        return QPageLayout(QPageSize(pages.isLetter ? QPageSize::Letter : QPageSize::A4),
-                           pages.pages[page].isLandscape ? QPageLayout::Landscape : QPageLayout::Portrait,
-                           QMarginsF());
-    };
-    device.setPageLayout(layoutOf(0));
-    QPainter painter(&device);
-    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
-        if (page > 0) {
-            device.setPageLayout(layoutOf(page));
-            device.newPage();
-        }
-        const double scale = painter.device()->logicalDpiX() / static_cast<double>(kDotsPerInch);
-        renderPage(painter, pages, page, QRectF(QPointF(0, 0), pages.size(page) * scale));
-    }
-}
-
 base::Outcome writeWalkSheet(const project::Project& project, const std::filesystem::path& out) {
-    if (auto refusal = workbook::refusalToReplace(out)) {
-        return *refusal;
-    }
-    if (auto refusal = workbook::refusalToReplaceSigned(out)) {
-        return *refusal;
-    }
-    QSaveFile file(QString::fromStdString(out.string()));
-    const auto failed = [&] {
-        return base::Fault{&kReportNotWritten, {}, {out.string(), file.errorString().toStdString()}};
-    };
-    if (!file.open(QIODevice::WriteOnly)) {
-        return failed();
-    }
-    const bool isLetter = project.job().units == project::UnitSystem::US;
-    {
-        QPdfWriter writer(&file);
-        writer.setResolution(kDotsPerInch);
-        writer.setTitle(QString::fromStdString(project.job().name));
-        writer.setCreator(QStringLiteral("Waterwright"));
-        paintPages(layOutWalkSheet(ww::report::walkSheet(project), isLetter), writer);
-    }
-    return file.commit() ? base::Outcome(base::Done{}) : base::Outcome(failed());
+    return writeWhole(out, [&] {
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        buffer.open(QIODevice::WriteOnly);
+        const bool isLetter = project.job().units == project::UnitSystem::US;
+        {
+            QPdfWriter writer(&buffer);
+            writer.setResolution(kDotsPerInch);
+            writer.setTitle(QString::fromStdString(project.job().name));
+            writer.setCreator(QStringLiteral("Waterwright"));
+            paintPages(layOutWalkSheet(ww::report::walkSheet(project), isLetter), writer);
+        }
+        buffer.close();
+        return bytes;
+    });
 }
 
 }  // namespace ww::ui::report
