@@ -1,4 +1,5 @@
-// What the main window says of files that were written. Not for refusals, which core words (workbook.h).
+// What the main window says of files and tables that went out or came in. Not for refusals, which core words
+// (workbook.h).
 #pragma once
 
 #include "core/base/fault.h"
@@ -11,5 +12,8 @@ inline constexpr base::MessageForm kGoneElsewhere{
     "gone_elsewhere", "all is stored, with the last reading, in {1}; work goes on there"};
 inline constexpr base::MessageForm kCopySaved{"copy_saved",
                                               "a whole copy is at {1}; work goes on in the first file"};
+inline constexpr base::MessageForm kFileWritten{"file_written",
+                                                "what was asked for is in {1}; open it from there"};
+inline constexpr base::MessageForm kImported{"imported", "{1} is in the job; Ctrl+Z takes it back"};
 
 }  // namespace ww::ui

@@ -8,7 +8,6 @@
 #include <QVBoxLayout>
 
 #include "ui/file_messages.h"
-#include "ui/main_window_tables.h"
 #include "ui/merge/merge_messages.h"
 #include "ui/mnemonics.h"
 #include "ui/places/adjust/adjust_place.h"

@@ -12,7 +12,6 @@
 #include "ui/import/import_source.h"
 #include "ui/job_files.h"
 #include "ui/main_window.h"
-#include "ui/main_window_tables.h"
 
 namespace ww::ui {
 

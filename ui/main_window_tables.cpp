@@ -1,6 +1,4 @@
 // Tables and files out of the job and into it, from the main window: export, import, the walk sheet.
-#include "ui/main_window_tables.h"
-
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QPrintDialog>
@@ -11,6 +9,7 @@
 #include "core/report/job_spreadsheet.h"
 #include "core/report/walk_sheet.h"
 #include "core/workbook/output_target.h"
+#include "ui/file_messages.h"
 #include "ui/import/import_dialog.h"
 #include "ui/job_files.h"
 #include "ui/main_window.h"

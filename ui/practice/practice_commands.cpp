@@ -41,10 +41,9 @@ void MainWindow::newPracticeJob() {
     if (dialog.exec() != QDialog::Accepted) {
         return;
     }
-    const QString folder =
-        m_bridge.file().isEmpty() ? QDir::homePath() : QFileInfo(m_bridge.file()).absolutePath();
-    const QString file = askWorkbookToWrite(this, tr("Make a Practice Job"),
-                                            folder + tr("/practice_%1.wwj").arg(dialog.key().seed));
+    const QString file =
+        askWorkbookToWrite(this, tr("Make a Practice Job"),
+                           folderOf(m_bridge.file()) + tr("/practice_%1.wwj").arg(dialog.key().seed));
     if (file.isEmpty()) {
         return;
     }
