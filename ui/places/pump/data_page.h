@@ -6,12 +6,12 @@
 #include <vector>
 
 #include "ui/delegates/branch_delegate.h"
+#include "ui/places/entry_sheet.h"
 #include "ui/places/job/job_fields.h"
-#include "ui/places/pump/entry_sheet.h"
 #include "ui/places/pump/pump_chooser.h"
 #include "ui/places/pump/pump_page.h"
-#include "ui/places/pump/row_panel.h"
-#include "ui/places/pump/row_sheet.h"
+#include "ui/places/row_panel.h"
+#include "ui/places/row_sheet.h"
 
 namespace ww::ui {
 

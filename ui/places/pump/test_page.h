@@ -7,7 +7,7 @@
 
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/record_field.h"
-#include "ui/places/pump/entry_sheet.h"
+#include "ui/places/entry_sheet.h"
 #include "ui/places/pump/pump_chooser.h"
 #include "ui/places/pump/pump_page.h"
 #include "ui/places/section_view.h"

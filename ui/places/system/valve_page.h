@@ -8,8 +8,8 @@
 #include "ui/charts/chart_view.h"
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/record_field.h"
-#include "ui/places/pump/row_panel.h"
-#include "ui/places/pump/row_sheet.h"
+#include "ui/places/row_panel.h"
+#include "ui/places/row_sheet.h"
 
 namespace ww::ui {
 

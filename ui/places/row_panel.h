@@ -5,7 +5,7 @@
 #include <QPushButton>
 
 #include "ui/delegates/branch_delegate.h"
-#include "ui/places/pump/entry_sheet.h"
+#include "ui/places/entry_sheet.h"
 
 namespace ww::ui {
 

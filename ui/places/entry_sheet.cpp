@@ -1,4 +1,4 @@
-#include "ui/places/pump/entry_sheet.h"
+#include "ui/places/entry_sheet.h"
 
 #include <QHeaderView>
 #include <algorithm>

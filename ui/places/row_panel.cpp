@@ -1,4 +1,4 @@
-#include "ui/places/pump/row_panel.h"
+#include "ui/places/row_panel.h"
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
