@@ -210,6 +210,38 @@ TEST_F(MergeFaults, aWorkbookThatIsOpenElsewhereCanBeMergedFrom) {
     EXPECT_EQ((*opened)->merge(a()).fault().code(), store::kHeldElsewhere.code);
 }
 
+/// A copy that was taken while a reading was stored has some page of before beside those of after, or the
+/// other way round: whatever page it is, what opens is intact.
+TEST_F(MergeFaults, aCopyTornBetweenTwoStatesIsIntactOrRefused) {
+    constexpr std::size_t kPage_bytes = 4096;
+    const std::string copy = m_two.fileOf("copied");
+    m_two.a.open(a());
+    int whole = 0;
+    int refused = 0;
+    for (int i = 0; i < 8; ++i) {
+        const std::string before = m_two.folder.read("a.wwj");
+        m_two.a.read(support::walkTag(1 + i), "20." + std::to_string(i));
+        const std::string after = m_two.folder.read("a.wwj");
+        for (std::size_t page = 0; page < before.size(); page += kPage_bytes) {
+            if (before.compare(page, kPage_bytes, after, page, kPage_bytes) == 0) {
+                continue;
+            }
+            for (const auto& [most, one] : {std::pair(&after, &before), std::pair(&before, &after)}) {
+                std::string torn = *most;
+                torn.replace(page, kPage_bytes, *one, page, kPage_bytes);
+                m_two.folder.write("copied.wwj", torn);
+                Laptop reader("Office", "PC", 50'000'000);
+                const bool isOpened = Workbook::open(copy, OpenMode::ReadOnly, reader.session()).ok();
+                isOpened ? ++whole : ++refused;
+                EXPECT_TRUE(!isOpened || verify(copy)->isIntact)
+                    << "reading " << i << ", page " << page / kPage_bytes;
+            }
+        }
+    }
+    EXPECT_GT(refused, 0);
+    std::cout << whole << " torn copies intact, " << refused << " refused\n";
+}
+
 /// Another program copies the file byte by byte, without asking, while readings are stored.
 TEST_F(MergeFaults, aFileCopiedWhileOpenIsWholeOrRefused) {
     const std::string copy = m_two.fileOf("copied");
