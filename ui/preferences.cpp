@@ -77,7 +77,7 @@ void Preferences::forgetFile(const QString& file) {
 }
 
 void Preferences::reset() {
-    for (const QString& key : {kDisplay, kTextPoints, kLargeTargets, kRecent, kGeometry}) {
+    for (const QString& key : {kDisplay, kTextPoints, kLanguage, kLargeTargets, kRecent, kGeometry}) {
         m_settings.remove(key);
     }
 }

@@ -49,7 +49,6 @@ NumberPad::NumberPad(QWidget* parent) : QWidget(parent) {
         // The field keeps the focus: the pad is a second keyboard, not a place to be in.
         button->setFocusPolicy(Qt::NoFocus);
         button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-        button->setMinimumSize(kKeyWidth, kKeyHeight);
         if (key.steps != 0) {
             button->setAutoRepeat(true);
             connect(button, &QPushButton::clicked, this,
