@@ -143,10 +143,8 @@ void MainWindow::arrange() {
         (isFolded ? 0 : m_sideList->width()) + (m_pad->isHidden() ? 0 : m_pad->sizeHint().width());
     const int room = width() - taken;
     const bool isNarrow = room * 10.0 / m_metrics.textPoints < kRoomAtTenPoints;
-    m_job->setNarrow(isNarrow);
     m_system->setNarrow(isNarrow);
     m_pump->setNarrow(room < m_pump->wantedWidth());
-    m_review->setNarrow(room < m_review->wantedWidth());
 }
 
 void MainWindow::typeFromPad(int key, const QString& text) {

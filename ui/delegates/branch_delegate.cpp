@@ -2,6 +2,7 @@
 
 #include <QAbstractItemView>
 #include <QPainter>
+#include <QTableView>
 
 #include "ui/models/branch_roles.h"
 #include "ui/theme/state_shape.h"
@@ -11,6 +12,17 @@ namespace {
 
 constexpr int kMargin = 6;
 constexpr int kIndent = 16;
+constexpr int kLeastShape = 16;
+constexpr int kBehindShape = 8;
+
+bool wraps(const QStyleOptionViewItem& option) {
+    const auto* table = qobject_cast<const QTableView*>(option.widget);
+    return table != nullptr && table->wordWrap();
+}
+
+int shapeSize(const QStyleOptionViewItem& option) {
+    return std::max(kLeastShape, option.fontMetrics.height() - 1);
+}
 
 }  // namespace
 
@@ -44,17 +56,20 @@ void BranchDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     QRect box = option.rect.adjusted(kMargin, 0, -kMargin, 0);
     box.setLeft(box.left() + index.data(DepthRole).toInt() * kIndent);
     if (index.data(IsStateCellRole).toBool() && stateData.isValid()) {
-        const int size = std::max(16, option.fontMetrics.height() - 1);
+        const int size = shapeSize(option);
         const QRectF shape(box.left(), box.center().y() - size / 2.0 + 0.5, size, size);
         theme::paintState(*painter, shape, state, isOver, m_tokens);
-        box.setLeft(box.left() + size + 8);
+        box.setLeft(box.left() + size + kBehindShape);
     }
-    const int alignment = index.data(Qt::TextAlignmentRole).toInt();
+    int alignment = index.data(Qt::TextAlignmentRole).toInt();
+    alignment = alignment != 0 ? alignment : int(Qt::AlignVCenter | Qt::AlignLeft);
+    const QString whole = index.data(Qt::DisplayRole).toString();
+    const bool isWrapped = wraps(option);
     const QString text =
-        QFontMetrics(font).elidedText(index.data(Qt::DisplayRole).toString(), Qt::ElideRight, box.width());
+        isWrapped ? whole : QFontMetrics(font).elidedText(whole, Qt::ElideRight, box.width());
     // Signs and units stay on their side of the digits in a layout from right to left.
     painter->setLayoutDirection(text.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
-    painter->drawText(box, alignment != 0 ? alignment : int(Qt::AlignVCenter | Qt::AlignLeft), text);
+    painter->drawText(box, alignment | (isWrapped ? int(Qt::TextWordWrap) : 0), text);
 
     if (index == current) {
         // Thick while the table has the keys, thin while another field has them.
@@ -65,6 +80,20 @@ void BranchDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
         painter->drawRect(QRectF(option.rect).adjusted(inset, inset, -inset - 1, -inset - 1));
     }
     painter->restore();
+}
+
+QSize BranchDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    if (!wraps(option)) {
+        return QStyledItemDelegate::sizeHint(option, index);
+    }
+    constexpr int kAboveAndBelow = 6;
+    constexpr int kMost = 1000;
+    const auto* table = qobject_cast<const QTableView*>(option.widget);
+    const int shape = index.data(IsStateCellRole).toBool() ? shapeSize(option) + kBehindShape : 0;
+    const QRect room(0, 0, table->columnWidth(index.column()) - 2 * kMargin - shape, kMost);
+    const QString words = index.data(Qt::DisplayRole).toString();
+    const QRect box = option.fontMetrics.boundingRect(room, Qt::TextWordWrap, words);
+    return {box.width() + 2 * kMargin + shape, box.height() + kAboveAndBelow};
 }
 
 }  // namespace ww::ui

@@ -19,6 +19,8 @@ class BranchDelegate : public QStyledItemDelegate {
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
+    /// In a table that wraps words: the height that they need in their column.
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
   private:
     theme::Tokens m_tokens;

@@ -2,8 +2,19 @@
 
 #include <QHeaderView>
 #include <algorithm>
+#include <utility>
+#include <vector>
+
+#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
+
+namespace {
+
+/// Titles of rows are cut no shorter than this.
+constexpr int kLeastTitleDigits = 14;
+
+}  // namespace
 
 void setRowHeight(EntryTable& table, const theme::Metrics& metrics) {
     table.verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
@@ -25,12 +36,26 @@ void fitFieldColumns(EntryTable& table, int titleDigits, int valueDigits) {
     if (columns == 0) {
         return;
     }
-    const int title = titleDigits * digit + kPadding;
-    table.setColumnWidth(0, title);
-    const int most = valueDigits * digit + kPadding;
+    std::vector<std::pair<int, int>> leasts;
+    int sum = 0;
     for (int column = 1; column < columns; ++column) {
-        table.setColumnWidth(column,
-                             std::clamp((table.viewport()->width() - title) / (columns - 1), 60, most));
+        leasts.emplace_back(leastColumnWidth(table, column), column);
+        sum += leasts.back().first;
+    }
+    leaveRoomFor(table, kLeastTitleDigits * digit + sum);
+    const int room = table.viewport()->width();
+    const int title = std::clamp(room - sum, kLeastTitleDigits * digit, titleDigits * digit + kPadding);
+    table.setColumnWidth(0, title);
+    // Alike, but for those that need more: the widest come first, the others share what is left.
+    std::sort(leasts.rbegin(), leasts.rend());
+    const int most = valueDigits * digit + kPadding;
+    int left = room - title;
+    int others = columns - 1;
+    for (const auto& [least, column] : leasts) {
+        const int width = std::clamp(left / others, least, std::max(least, most));
+        table.setColumnWidth(column, width);
+        left -= width;
+        --others;
     }
 }
 

@@ -2,7 +2,9 @@
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
-#include <algorithm>
+#include <vector>
+
+#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 
@@ -36,9 +38,10 @@ RowPanel::RowPanel(WorkbookBridge& bridge, Content content, QWidget* parent)
 }
 
 void RowPanel::fit() {
-    const int columns = m_model->columnCount();
-    for (int column = 0; column < columns; ++column) {
-        m_table->setColumnWidth(column, m_table->viewport()->width() / std::max(1, columns));
+    constexpr int kDigits = 10;
+    const std::vector<int> digits(static_cast<std::size_t>(m_model->columnCount()), kDigits);
+    if (!digits.empty()) {
+        fitColumns(*m_table, digits, static_cast<int>(digits.size()) - 1);
     }
 }
 

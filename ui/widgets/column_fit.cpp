@@ -1,37 +1,92 @@
 #include "ui/widgets/column_fit.h"
 
 #include <QHeaderView>
+#include <QRegularExpression>
+#include <QScrollBar>
 #include <algorithm>
+#include <numeric>
+#include <vector>
+
+#include "ui/models/branch_roles.h"
+#include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
 
 namespace {
 
 constexpr int kColumnPadding = 12;
+/// What a column holds at least of its values.
+constexpr int kLeastDigits = 5;
+/// Of a longer table the first rows stand for all.
+constexpr int kMostRowsMeasured = 200;
+
+QStringList wordsOf(const QString& text) {
+    static const QRegularExpression kBetween(QStringLiteral("\\s"));
+    return text.split(kBetween, Qt::SkipEmptyParts);
+}
 
 }  // namespace
 
 int columnWidthFor(const QTableView& table, int column, int digits) {
-    constexpr int kHeadPadding = 14;
     const QHeaderView* head = table.horizontalHeader();
     int width = digits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
     const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
     for (const QString& line : words.split('\n')) {
-        width = std::max(width, head->fontMetrics().horizontalAdvance(line) + kHeadPadding);
+        width = std::max(width, head->fontMetrics().horizontalAdvance(line) + WrappedHead::kMargins);
     }
     return width;
 }
 
+int leastColumnWidth(const QTableView& table, int column) {
+    const QHeaderView* head = table.horizontalHeader();
+    int width = kLeastDigits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
+    const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
+    for (const QString& word : wordsOf(words)) {
+        width = std::max(width, head->fontMetrics().horizontalAdvance(word) + WrappedHead::kMargins);
+    }
+    const int rows = table.wordWrap() ? std::min(table.model()->rowCount(), kMostRowsMeasured) : 0;
+    for (int row = 0; row < rows; ++row) {
+        const QModelIndex cell = table.model()->index(row, column);
+        const int shape =
+            cell.data(IsStateCellRole).toBool() ? table.fontMetrics().height() + kColumnPadding : 0;
+        for (const QString& word : wordsOf(cell.data().toString())) {
+            width = std::max(width, shape + table.fontMetrics().horizontalAdvance(word) + kColumnPadding);
+        }
+    }
+    return width;
+}
+
+void leaveRoomFor(QTableView& table, int columns) {
+    const int bar = table.verticalScrollBar()->sizeHint().width();
+    table.setMinimumWidth(columns + 2 * table.frameWidth() + bar);
+}
+
 void fitColumns(QTableView& table, std::span<const int> digits, int filling) {
-    int left = table.viewport()->width();
-    for (std::size_t i = 0; i < digits.size(); ++i) {
-        const int width = columnWidthFor(table, static_cast<int>(i), digits[i]);
-        table.setColumnWidth(static_cast<int>(i), width);
+    const int count = static_cast<int>(digits.size());
+    std::vector<int> wanted;
+    std::vector<int> least;
+    for (int column = 0; column < count; ++column) {
+        wanted.push_back(columnWidthFor(table, column, digits[static_cast<std::size_t>(column)]));
+        least.push_back(std::min(leastColumnWidth(table, column), wanted.back()));
+    }
+    const int room = table.viewport()->width();
+    const int sumWanted = std::accumulate(wanted.begin(), wanted.end(), 0);
+    const int sumLeast = std::accumulate(least.begin(), least.end(), 0);
+    leaveRoomFor(table, sumLeast);
+    // Where all together are too wide, each gives up its part of what it can: heads are wrapped.
+    const double kept = sumWanted > sumLeast
+                            ? std::clamp(double(room - sumLeast) / double(sumWanted - sumLeast), 0.0, 1.0)
+                            : 1.0;
+    int left = room;
+    for (int column = 0; column < count; ++column) {
+        const auto i = static_cast<std::size_t>(column);
+        const int width = least[i] + static_cast<int>(kept * (wanted[i] - least[i]));
+        table.setColumnWidth(column, width);
         left -= width;
     }
-    // Where all together are too wide the filling one gives up what it can.
-    const int least = columnWidthFor(table, filling, 4);
-    table.setColumnWidth(filling, std::max(least, table.columnWidth(filling) + left));
+    if (left > 0) {
+        table.setColumnWidth(filling, table.columnWidth(filling) + left);
+    }
 }
 
 bool fitColumnsInTurn(QTableView& table, std::span<const int> digits, int filling, bool isOthers) {

@@ -9,7 +9,15 @@ namespace ww::ui {
 /// The width of a column whose head shows whole and that has room for so many digits.
 int columnWidthFor(const QTableView& table, int column, int digits);
 
-/// Gives each column room for so many digits, and what is left of the view's width to column `filling`.
+/// The width of a column that has room for each word of its head and for a few digits; in a table that wraps
+/// words for each word of its cells too.
+int leastColumnWidth(const QTableView& table, int column);
+
+/// Asks that the view be as wide as its columns at their least, px in all.
+void leaveRoomFor(QTableView& table, int columns);
+
+/// Gives each column room for so many digits, and what is left of the view's width to column `filling`. Where
+/// the view is too narrow, each gives up its part of what is above its least width.
 void fitColumns(QTableView& table, std::span<const int> digits, int filling);
 
 /// The same where not all columns have room: the first always shows, then as many of the next as there is

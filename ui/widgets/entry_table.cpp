@@ -4,6 +4,8 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 
+#include "ui/widgets/wrapped_head.h"
+
 namespace ww::ui {
 
 EntryTable::EntryTable(QWidget* parent) : QTableView(parent), m_editor(new QLineEdit(viewport())) {
@@ -16,7 +18,7 @@ EntryTable::EntryTable(QWidget* parent) : QTableView(parent), m_editor(new QLine
     setAlternatingRowColors(false);
     setHorizontalScrollMode(ScrollPerPixel);
     verticalHeader()->hide();
-    horizontalHeader()->setHighlightSections(false);
+    setHorizontalHeader(new WrappedHead(this));
     m_editor->hide();
     m_editor->installEventFilter(this);
     m_editor->setObjectName(QStringLiteral("cell_editor"));

@@ -23,7 +23,7 @@ void PanelArea::setWidth(int width) {
 }
 
 QSize PanelArea::sizeHint() const {
-    return {minimumSizeHint().width(), QScrollArea::sizeHint().height()};
+    return {minimumSizeHint().width(), widget() != nullptr ? widget()->sizeHint().height() : 0};
 }
 
 QSize PanelArea::minimumSizeHint() const {

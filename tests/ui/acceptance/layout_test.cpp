@@ -1,11 +1,13 @@
-// Where everything stands at the sizes, scales, displays and text sizes that the program is made for. The
-// sizes are those of two common laptop screens (1366 x 768 and 1920 x 1080) divided by the scale of the
-// desktop, less a title bar and, at full scale, a panel.
+// Where everything stands at the sizes, scales, displays, text sizes and languages that the program is made
+// for. The sizes are those of two common laptop screens (1366 x 768 and 1920 x 1080) divided by the scale of
+// the desktop, less a title bar and, at full scale, a panel.
 #include <gtest/gtest.h>
 
 #include "core/exchange/job_folder.h"
 #include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/each_page.h"
 #include "tests/ui/support/layout_faults.h"
+#include "tests/ui/support/spoken.h"
 
 namespace ww::ui {
 namespace {
@@ -17,55 +19,64 @@ struct Screen {
     int width;
     int height;
     double textPoints;
+    bool hasLargeTargets;
+    const char* language;
 };
 
 class Layout : public testing::TestWithParam<Screen> {
   protected:
-    /// Faults of every place in every display.
+    /// Faults of every page of every place in the display that is shown.
     static QString faultsOf(DeskWindow& desk) {
         QString all;
-        for (const auto display :
-             {theme::Display::Office, theme::Display::Daylight, theme::Display::PlantRoomDark}) {
-            desk.window.setDisplay(display);
-            for (int place = MainWindow::Job; place <= MainWindow::Report; ++place) {
-                // Larger text: Pump lacks 9 px at 683 px in Daylight.
-                constexpr int kSmallest = 700;
-                if (display == theme::Display::Daylight && place == MainWindow::Pump &&
-                    desk.window.width() < kSmallest) {
-                    continue;
-                }
-                desk.window.showPlace(static_cast<MainWindow::Place>(place));
-                for (const QString& fault : support::settledFaults(desk.window)) {
-                    all += QString("\n%1, place %2: %3").arg(theme::name(display)).arg(place + 1).arg(fault);
-                }
+        support::eachPage(desk.window, [&](const QString& page) {
+            for (const QString& fault : support::settledFaults(desk.window)) {
+                all += QString("\n%1: %2").arg(page, fault);
             }
-        }
+        });
         return all;
     }
 };
 
 TEST_P(Layout, nothingIsCutOutsideItsFrameOrScrolledSideways) {
+    const Screen& screen = GetParam();
+    const support::Spoken spoken(screen.language);
     support::CountingIds ids;
     const exchange::ImportPlan job =
         exchange::readJobFolder(WW_SOURCE_DIR "/sample_projects/clinic_cooling", ids);
     ASSERT_TRUE(job.isAcceptable());
     DeskWindow desk(job.edit, false);
-    desk.window.setTextPoints(GetParam().textPoints);
-    desk.window.resize(GetParam().width, GetParam().height);
-    QTest::qWait(50);
-    ASSERT_EQ(desk.window.size(), QSize(GetParam().width, GetParam().height)) << "the window does not fit";
-    const QString faults = faultsOf(desk);
-    EXPECT_TRUE(faults.isEmpty()) << faults.toStdString();
+    desk.window.setTextPoints(screen.textPoints);
+    if (screen.hasLargeTargets) {
+        desk.window.commands().largeTargets->trigger();
+    }
+    // Dark differs from Office in its colors alone.
+    for (const auto display : {theme::Display::Office, theme::Display::Daylight}) {
+        desk.window.setDisplay(display);
+        desk.window.resize(screen.width, screen.height);
+        QTest::qWait(50);
+        ASSERT_EQ(desk.window.size(), QSize(screen.width, screen.height)) << "the window does not fit";
+        const QString faults = faultsOf(desk);
+        EXPECT_TRUE(faults.isEmpty()) << theme::name(display).toStdString() << faults.toStdString();
+    }
 }
 
-INSTANTIATE_TEST_SUITE_P(Screens, Layout,
-                         testing::Values(Screen{"laptop", 1366, 694, 10.0},
-                                         Screen{"laptopAt125Percent", 1093, 577, 10.0},
-                                         Screen{"laptopAt150Percent", 911, 482, 10.0},
-                                         Screen{"laptopAt200Percent", 683, 354, 10.0},
-                                         Screen{"deskAt200Percent", 960, 510, 10.0},
-                                         Screen{"laptopAt14Points", 1366, 694, 14.0}),
-                         [](const auto& info) { return std::string(info.param.name); });
+std::vector<Screen> screens() {
+    std::vector<Screen> all;
+    for (const char* language : {"en", "de", "es", "fr"}) {
+        all.insert(all.end(), {{"laptop", 1366, 694, 10.0, false, language},
+                               {"laptopAt125Percent", 1093, 577, 10.0, false, language},
+                               {"laptopAt150Percent", 911, 482, 10.0, false, language},
+                               {"laptopAt200Percent", 683, 354, 10.0, false, language},
+                               {"deskAt200Percent", 960, 510, 10.0, false, language},
+                               {"laptopAt14Points", 1366, 694, 14.0, false, language},
+                               {"laptopWithLargeTargets", 1366, 694, 10.0, true, language}});
+    }
+    return all;
+}
+
+INSTANTIATE_TEST_SUITE_P(Screens, Layout, testing::ValuesIn(screens()), [](const auto& info) {
+    return std::string(info.param.name) + '_' + info.param.language;
+});
 
 }  // namespace
 }  // namespace ww::ui

@@ -6,6 +6,7 @@
 
 #include "core/exchange/job_folder.h"
 #include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/each_page.h"
 #include "tests/ui/support/layout_faults.h"
 
 namespace ww::ui {
@@ -38,12 +39,11 @@ class LayoutLanguages : public testing::Test {
 
     static QString faultsOf(DeskWindow& desk) {
         QString all;
-        for (int place = MainWindow::Job; place <= MainWindow::Report; ++place) {
-            desk.window.showPlace(static_cast<MainWindow::Place>(place));
+        support::eachPage(desk.window, [&](const QString& page) {
             for (const QString& fault : support::settledFaults(desk.window)) {
-                all += QString("\nplace %1: %2").arg(place + 1).arg(fault);
+                all += QString("\n%1: %2").arg(page, fault);
             }
-        }
+        });
         return all;
     }
     exchange::ImportPlan job() {

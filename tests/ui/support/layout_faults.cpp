@@ -126,6 +126,12 @@ void checkLabel(const QLabel& label, QStringList& faults) {
     }
 }
 
+QStringList wordsOf(const QString& text) {
+    static const QRegularExpression kBetween(QStringLiteral("\\s"));
+    return text.split(kBetween, Qt::SkipEmptyParts);
+}
+
+/// Heads are wrapped: each word has the width of its column, all lines the height of the head.
 void checkHeads(const QTableView& table, QStringList& faults) {
     const QHeaderView* head = table.horizontalHeader();
     if (!head->isVisible()) {
@@ -133,14 +139,42 @@ void checkHeads(const QTableView& table, QStringList& faults) {
     }
     constexpr int kPadding = 6;
     for (int column = 0; column < head->count(); ++column) {
+        if (head->isSectionHidden(column)) {
+            continue;
+        }
         const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
-        for (const QString& line : words.split('\n')) {
-            if (!head->isSectionHidden(column) &&
-                head->fontMetrics().horizontalAdvance(line) > head->sectionSize(column) - kPadding) {
+        const int room = head->sectionSize(column) - kPadding;
+        for (const QString& word : wordsOf(words)) {
+            if (head->fontMetrics().horizontalAdvance(word) > room) {
                 faults << QString("%1: the head \"%2\" needs %3, has %4")
-                              .arg(nameOf(table), line)
-                              .arg(head->fontMetrics().horizontalAdvance(line) + kPadding)
-                              .arg(head->sectionSize(column));
+                              .arg(nameOf(table), word)
+                              .arg(head->fontMetrics().horizontalAdvance(word))
+                              .arg(room);
+            }
+        }
+        const int lines =
+            head->fontMetrics().boundingRect(QRect(0, 0, room, 1000), Qt::TextWordWrap, words).height();
+        if (lines > head->height()) {
+            faults << QString("%1: the head \"%2\" needs a height of %3, has %4")
+                          .arg(nameOf(table), words)
+                          .arg(lines)
+                          .arg(head->height());
+        }
+    }
+}
+
+/// Cells that are wrapped: each word has the width of its column.
+void checkCells(const QTableView& table, QStringList& faults) {
+    constexpr int kRows = 40;
+    for (int row = 0; row < std::min(table.model()->rowCount(), kRows); ++row) {
+        for (int column = 0; column < table.model()->columnCount(); ++column) {
+            for (const QString& word : wordsOf(table.model()->index(row, column).data().toString())) {
+                if (table.fontMetrics().horizontalAdvance(word) > table.columnWidth(column)) {
+                    faults << QString("%1: the word \"%2\" needs %3, has %4")
+                                  .arg(nameOf(table), word)
+                                  .arg(table.fontMetrics().horizontalAdvance(word))
+                                  .arg(table.columnWidth(column));
+                }
             }
         }
     }
@@ -193,6 +227,9 @@ QStringList layoutFaults(const QWidget& window) {
             }
         } else if (const auto* table = qobject_cast<const QTableView*>(widget)) {
             checkHeads(*table, faults);
+            if (table->wordWrap()) {
+                checkCells(*table, faults);
+            }
         } else if (const auto* list = qobject_cast<const QListWidget*>(widget)) {
             for (int row = 0; row < list->count(); ++row) {
                 if (list->sizeHintForIndex(list->model()->index(row, 0)).width() >

@@ -6,12 +6,16 @@
 
 #include "ui/text/words.h"
 #include "ui/widgets/column_fit.h"
+#include "ui/widgets/panel_area.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 namespace {
 
 /// Room for a name of usual length beside its label.
 constexpr int kFactsWidth = 340;
+constexpr int kPagesWidth = 420;
+constexpr int kPagesHeight = 340;
 
 QLabel* heading(const QString& text, QWidget* parent) {
     auto* label = new QLabel(text, parent);
@@ -35,22 +39,23 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
       m_addInstrument(new QPushButton(tr("Add Instrument"), this)),
       m_addPerson(new QPushButton(tr("Add Person"), this)),
       m_others(new QPushButton(tr("Show Other Columns"), this)),
-      m_whole(new QHBoxLayout(this)),
       m_pages(new QTabWidget(this)),
       m_readiness(new ReadinessPage(bridge, m_delegate, this)),
       m_deficiencies(new DeficiencyPage(bridge, m_delegate, this)) {
     setAccessibleName(tr("Job"));
-    m_area = new PanelArea(buildFacts(), kFactsWidth, this);
-    m_area->setAccessibleName(tr("Facts of the job"));
-    m_whole->setContentsMargins(16, 8, 12, 8);
-    m_whole->setSpacing(24);
-    m_whole->addWidget(m_area);
+    auto* area = new PanelArea(buildFacts(), kFactsWidth, this);
+    area->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+    area->setAccessibleName(tr("Facts of the job"));
     m_pages->setAccessibleName(tr("Pages of the job"));
     m_pages->setDocumentMode(true);
     m_pages->addTab(buildTables(), tr("Instruments and people"));
     m_pages->addTab(m_readiness, tr("Readiness"));
     m_pages->addTab(m_deficiencies, tr("Deficiencies"));
-    m_whole->addWidget(m_pages, 1);
+    // One below the other the whole place scrolls, so that its parts need not.
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(16, 8, 12, 8);
+    whole->addWidget(new SideBySide({area, kFactsWidth, 0, SideBySide::kAsItAsks},
+                                    {m_pages, kPagesWidth, 1, kPagesHeight}, this));
     m_others->setCheckable(true);
     m_others->hide();
     connect(m_others, &QPushButton::toggled, this, &JobPlace::fitColumns);
@@ -181,14 +186,6 @@ void JobPlace::fitColumns() {
     const int digits[InstrumentModel::ColumnCount] = {6, 18, 8, 7, 8, 8, 11, 11, 11, 15};
     m_others->setVisible(
         ui::fitColumnsInTurn(*m_instrumentTable, digits, InstrumentModel::Kind, m_others->isChecked()));
-}
-
-void JobPlace::setNarrow(bool isNarrow) {
-    m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    // Under one another the whole place scrolls, so that its parts need not.
-    constexpr int kPagesHeight = 340;
-    m_area->setMinimumHeight(isNarrow ? m_area->widget()->sizeHint().height() : 0);
-    m_pages->setMinimumHeight(isNarrow ? std::max(kPagesHeight, m_pages->minimumSizeHint().height()) : 0);
 }
 
 void JobPlace::addDeficiency(std::optional<base::Id> branch) {

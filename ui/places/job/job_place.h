@@ -15,7 +15,6 @@
 #include "ui/places/job/job_fields.h"
 #include "ui/places/job/readiness_page.h"
 #include "ui/widgets/entry_table.h"
-#include "ui/widgets/panel_area.h"
 #include "ui/widgets/quiet_combo.h"
 
 namespace ww::ui {
@@ -29,8 +28,6 @@ class JobPlace : public QWidget {
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     void takeFocus();
-    /// Facts above the tables, for want of room beside them.
-    void setNarrow(bool isNarrow);
     EntryField* field(JobField field) const { return m_fields->field(field); }
     /// Lists a new deficiency at a branch, or at none, and puts the keys there.
     void addDeficiency(std::optional<base::Id> branch);
@@ -58,8 +55,6 @@ class JobPlace : public QWidget {
     QPushButton* m_addInstrument;
     QPushButton* m_addPerson;
     QPushButton* m_others;  ///< the columns of instruments that have no room
-    PanelArea* m_area;
-    QHBoxLayout* m_whole;
     QTabWidget* m_pages;
     ReadinessPage* m_readiness;
     DeficiencyPage* m_deficiencies;

@@ -6,6 +6,7 @@
 
 #include "core/report/pump_sections.h"
 #include "ui/places/pump/section_page.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 
@@ -26,7 +27,6 @@ CodePage::CodePage(WorkbookBridge& bridge, QWidget* parent)
     m_form->addItem(tr("5 % of the plate"), static_cast<int>(project::CodeForm::PercentOnly));
     m_form->setAccessibleName(tr("Form of the clause"));
     auto* left = new QWidget(this);
-    left->setFixedWidth(kCodeFormWidth);
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->addRow(tr("&Allowed excess"), m_form);
@@ -45,9 +45,8 @@ CodePage::CodePage(WorkbookBridge& bridge, QWidget* parent)
     column->addStretch(1);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 8, 4, 4);
-    row->setSpacing(14);
-    row->addWidget(left);
-    row->addWidget(m_view, 1);
+    row->addWidget(
+        new SideBySide({left, kCodeFormWidth, 0, 0}, {m_view, kSectionWidth, 1, kSectionHeight}, this));
     connect(m_form, &QComboBox::activated, this, [this] {
         project::Job job = m_bridge.project().job();
         job.codeForm = static_cast<project::CodeForm>(m_form->currentData().toInt());

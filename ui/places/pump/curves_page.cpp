@@ -9,15 +9,18 @@
 #include "ui/charts/convergence_chart_data.h"
 #include "ui/charts/pump_chart_data.h"
 #include "ui/text/words.h"
+#include "ui/widgets/panel_area.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 namespace {
 
-constexpr int kPanelWidth = 380;
-constexpr int kNarrowPanel = 300;
-/// Below this height there is room for one chart only, below this width for a narrow panel only.
+constexpr int kPanelWidth = 300;
+constexpr int kPanelHeight = 240;
+constexpr int kChartWidth = 480;
+constexpr int kChartHeight = 260;
+/// Below this height there is room for one chart only.
 constexpr int kTwoCharts = 460;
-constexpr int kWide = 1000;
 
 QLabel* pageHeading(const QString& text, QWidget* parent) {
     auto* label = new QLabel(text, parent);
@@ -33,15 +36,16 @@ CurvesPage::CurvesPage(WorkbookBridge& bridge, QWidget* parent)
       m_tokens(theme::tokens(theme::Display::Office)),
       m_pumpChart(new charts::ChartView(this)),
       m_convergence(new charts::ChartView(this)) {
-    auto* left = new QVBoxLayout;
+    auto* charts = new QWidget(this);
+    auto* left = new QVBoxLayout(charts);
+    left->setContentsMargins(0, 0, 0, 0);
     left->setSpacing(10);
     left->addWidget(m_pumpChart, 3);
     left->addWidget(m_convergence, 2);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(12, 8, 12, 8);
-    row->setSpacing(16);
-    row->addLayout(left, 1);
-    row->addWidget(buildPanel());
+    row->addWidget(new SideBySide({charts, kChartWidth, 1, kChartHeight},
+                                  {buildPanel(), kPanelWidth, 0, kPanelHeight}, this));
 }
 
 QWidget* CurvesPage::buildPanel() {
@@ -64,13 +68,8 @@ QWidget* CurvesPage::buildPanel() {
     column->addSpacing(10);
     column->addWidget(m_cautions);
     column->addStretch(1);
-    m_panel = new QScrollArea;
-    QScrollArea* scroll = m_panel;
-    scroll->setWidget(panel);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFixedWidth(kPanelWidth);
+    auto* scroll = new PanelArea(panel, kPanelWidth, this);
+    scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     scroll->setAccessibleName(tr("Duty and index-circuit check"));
     return scroll;
 }
@@ -89,7 +88,6 @@ void CurvesPage::toggleTable() {
 
 void CurvesPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    m_panel->setFixedWidth(width() < kWide ? kNarrowPanel : kPanelWidth);
     m_convergence->setVisible(m_hasConvergence && height() >= kTwoCharts);
 }
 

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <QLabel>
-#include <QScrollArea>
 
 #include "ui/charts/chart_view.h"
 #include "ui/places/fact_list.h"
@@ -34,7 +33,6 @@ class CurvesPage : public PumpPage {
     theme::Tokens m_tokens;
     charts::ChartView* m_pumpChart = nullptr;
     charts::ChartView* m_convergence = nullptr;
-    QScrollArea* m_panel = nullptr;
     QLabel* m_dutyTitle = nullptr;
     FactList* m_duty = nullptr;
     QLabel* m_indexTitle = nullptr;

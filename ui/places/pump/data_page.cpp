@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "ui/places/pump/pump_fields.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 
@@ -59,22 +60,25 @@ DataPage::DataPage(WorkbookBridge& bridge, QWidget* parent)
     top->addStretch(1);
     top->addWidget(label);
     top->addWidget(m_chooser);
-    auto* left = new QVBoxLayout;
+    auto* sheet = new QWidget(this);
+    auto* left = new QVBoxLayout(sheet);
+    left->setContentsMargins(0, 0, 0, 0);
     left->addLayout(top);
     left->addWidget(m_table, 1);
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     m_jobFields->add(form, JobField::HoursPerYear, tr("Without rows: hours a &year"));
     m_jobFields->add(form, JobField::PowerPrice, tr("Price of a &kWh"));
-    auto* right = new QVBoxLayout;
+    auto* rows = new QWidget(this);
+    auto* right = new QVBoxLayout(rows);
+    right->setContentsMargins(0, 0, 0, 0);
     right->addWidget(m_curve, 3);
     right->addWidget(m_load, 2);
     right->addLayout(form);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 6, 8, 6);
-    row->setSpacing(14);
-    row->addLayout(left, 1);
-    row->addLayout(right, 1);
+    row->addWidget(
+        new SideBySide({sheet, kSheetWidth, 1, kSheetHeight}, {rows, kSheetWidth, 1, kSheetHeight}, this));
     connect(m_add, &QPushButton::clicked, this, [this] { addPump(); });
     connect(m_table, &EntryTable::resized, this,
             [this] { fitFieldColumns(*m_table, kTitleDigits, kValueDigits); });

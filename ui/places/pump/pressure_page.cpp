@@ -7,6 +7,7 @@
 #include "core/report/pump_sections.h"
 #include "ui/charts/pump_room_chart_data.h"
 #include "ui/places/pump/section_page.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 
@@ -18,21 +19,25 @@ PressurePage::PressurePage(WorkbookBridge& bridge, QWidget* parent)
       m_isOther(new QCheckBox(tr("Valve on the other &side too"), this)),
       m_view(new SectionView(this)) {
     m_circuit->setAccessibleName(tr("Circuit"));
-    m_circuit->setMinimumContentsLength(18);
+    m_circuit->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_isOff->setChecked(true);
     m_isOther->setChecked(true);
     auto* label = new QLabel(tr("Cir&cuit"), this);
     label->setBuddy(m_circuit);
-    auto* top = new QHBoxLayout;
-    top->addWidget(label);
-    top->addWidget(m_circuit);
-    top->addSpacing(12);
-    top->addWidget(m_isOff);
-    top->addWidget(m_isOther);
-    top->addStretch(1);
+    auto* choice = new QWidget(this);
+    auto* chosen = new QHBoxLayout(choice);
+    chosen->setContentsMargins(0, 0, 0, 0);
+    chosen->addWidget(label);
+    chosen->addWidget(m_circuit, 1);
+    auto* sides = new QWidget(this);
+    auto* both = new QHBoxLayout(sides);
+    both->setContentsMargins(0, 0, 0, 0);
+    both->addWidget(m_isOff);
+    both->addWidget(m_isOther);
+    both->addStretch(1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 4, 4);
-    column->addLayout(top);
+    column->addWidget(new SideBySide({choice, 0, 0, 0}, {sides, 0, 1, 0}, this));
     column->addWidget(m_view, 1);
     // What was computed counts by index into the job before its change.
     connect(&bridge, &WorkbookBridge::changed, this, [this] {

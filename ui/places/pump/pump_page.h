@@ -22,6 +22,13 @@ class PumpPage : public QWidget {
     virtual void takeFocus() { setFocus(Qt::OtherFocusReason); }
     /// The page's chart becomes its table, or comes back.
     virtual void toggleTable() {}
+
+  protected:
+    /// Room for a sheet to type into and for a section to read, device-independent pixels.
+    static constexpr int kSheetWidth = 420;
+    static constexpr int kSheetHeight = 220;
+    static constexpr int kSectionWidth = 420;
+    static constexpr int kSectionHeight = 240;
 };
 
 }  // namespace ww::ui

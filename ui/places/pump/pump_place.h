@@ -59,7 +59,7 @@ class PumpPlace : public QWidget {
     void hideEvent(QHideEvent* event) override;
 
   private:
-    static constexpr int kTabMargin = 12;
+    static constexpr int kTabMargin = 24;
     void addPage(PumpPage* page, const QString& title);
     void refresh();
 

@@ -7,6 +7,7 @@
 #include "core/report/pump_sections.h"
 #include "ui/places/pump/section_page.h"
 #include "ui/text/typed_word.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 
@@ -72,7 +73,9 @@ SetPointPage::SetPointPage(WorkbookBridge& bridge, QWidget* parent)
     buttons->addWidget(m_add);
     buttons->addWidget(m_remove);
     buttons->addStretch(1);
-    auto* left = new QVBoxLayout;
+    auto* sheet = new QWidget(this);
+    auto* left = new QVBoxLayout(sheet);
+    left->setContentsMargins(0, 0, 0, 0);
     left->addLayout(buttons);
     left->addWidget(m_table, 1);
     auto* hint =
@@ -83,9 +86,8 @@ SetPointPage::SetPointPage(WorkbookBridge& bridge, QWidget* parent)
     left->addWidget(hint);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 6, 4, 4);
-    row->setSpacing(14);
-    row->addLayout(left, 2);
-    row->addWidget(m_view, 3);
+    row->addWidget(new SideBySide({sheet, kSheetWidth, 2, kSheetHeight},
+                                  {m_view, kSectionWidth, 3, kSectionHeight}, this));
     connect(m_add, &QPushButton::clicked, this, [this] { add(); });
     connect(m_remove, &QPushButton::clicked, this, &SetPointPage::remove);
     connect(m_table, &EntryTable::resized, this, [this] { fitFieldColumns(*m_table, 17, 24); });

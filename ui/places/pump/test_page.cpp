@@ -7,10 +7,16 @@
 #include "core/pump_room/test_entry.h"
 #include "core/pump_room/test_sheet.h"
 #include "ui/text/words.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 
 namespace {
+
+/// Six columns of values, and the cautions of a shutoff test beside them.
+constexpr int kTestWidth = 560;
+constexpr int kCautionsWidth = 240;
+constexpr int kCautionsHeight = 120;
 
 using project::PumpPoint;
 using project::PumpReading;
@@ -81,14 +87,15 @@ TestPage::TestPage(WorkbookBridge& bridge, QWidget* parent)
     top->addWidget(label);
     top->addWidget(m_chooser);
     top->addWidget(m_round, 1);
-    auto* left = new QVBoxLayout;
+    auto* sheet = new QWidget(this);
+    auto* left = new QVBoxLayout(sheet);
+    left->setContentsMargins(0, 0, 0, 0);
     left->addLayout(top);
     left->addWidget(m_table, 1);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 6, 8, 6);
-    row->setSpacing(14);
-    row->addLayout(left, 7);
-    row->addWidget(m_cautions, 3);
+    row->addWidget(new SideBySide({sheet, kTestWidth, 7, kSheetHeight},
+                                  {m_cautions, kCautionsWidth, 3, kCautionsHeight}, this));
     connect(m_table, &EntryTable::resized, this, [this] { fitFieldColumns(*m_table, 18, 13); });
     connect(m_chooser, &PumpChooser::chosen, this, [this] {
         m_model->renew();

@@ -17,6 +17,7 @@
 #include "ui/report/report_writer.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 
@@ -45,7 +46,6 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
       m_keep(new QPushButton(tr("&Keep as New Revision"), this)),
       m_view(new SectionView(this)) {
     auto* left = new QWidget(this);
-    left->setFixedWidth(kZoneFormWidth);
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->setVerticalSpacing(4);
@@ -76,9 +76,8 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     column->addLayout(keepLine);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 8, 4, 4);
-    row->setSpacing(14);
-    row->addWidget(left);
-    row->addWidget(m_view, 1);
+    row->addWidget(
+        new SideBySide({left, kZoneFormWidth, 0, 0}, {m_view, kSectionWidth, 1, kSectionHeight}, this));
     connect(m_add, &QPushButton::clicked, this, &ZonePage::addZone);
     connect(m_remove, &QPushButton::clicked, this, &ZonePage::removeZone);
     connect(m_change, &QPushButton::clicked, this, &ZonePage::changeFlow);

@@ -26,6 +26,7 @@
 #include "ui/report/report_writer.h"
 #include "ui/text/words.h"
 #include "ui/widgets/panel_area.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 namespace {
@@ -114,15 +115,13 @@ QWidget* ReportPlace::buildPanel() {
     auto* verifying = new QPushButton(tr("Verif&y a Report…"), panel);
     connect(exporting, &QPushButton::clicked, this, &ReportPlace::exportReport);
     connect(verifying, &QPushButton::clicked, this, &ReportPlace::verifyReport);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(exporting);
-    buttons->addWidget(verifying);
+    auto* buttons = new SideBySide({exporting, 0, 1, 0}, {verifying, 0, 1, 0}, panel);
     column->addWidget(m_summary);
     column->addWidget(list, 1);
     column->addWidget(m_signing);
     column->addWidget(m_versions);
     column->addWidget(m_written);
-    column->addLayout(buttons);
+    column->addWidget(buttons);
     // On a low screen the whole panel scrolls.
     auto* scroll = new PanelArea(panel, kSigningWidth);
     scroll->setAccessibleName(tr("Readiness and signing"));

@@ -10,6 +10,7 @@
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 #include "ui/widgets/column_fit.h"
+#include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
 namespace {
@@ -32,8 +33,8 @@ void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* 
     table->setShowGrid(false);
     table->verticalHeader()->hide();
     table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table->setHorizontalHeader(new WrappedHead(table));
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    table->horizontalHeader()->setHighlightSections(false);
 }
 
 QString idText(const base::Id& id) {
@@ -158,7 +159,6 @@ std::optional<base::Id> ReviewPlace::chosenRound(const QuietCombo* combo) const 
 void ReviewPlace::setNarrow(bool isNarrow) {
     constexpr int kTableHeight = 150;
     m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_isNarrow = isNarrow;
     // As wide as their buttons need, in whatever text and language.
     for (QWidget* side : {m_roundsSide, static_cast<QWidget*>(m_comments)}) {
         const int least = sideWidth(*side);
@@ -172,6 +172,7 @@ void ReviewPlace::setNarrow(bool isNarrow) {
 
 void ReviewPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    setNarrow(width() < wantedWidth());
     m_convergence->setVisible(height() >= kWithChart);
     fitColumns();
 }
@@ -339,8 +340,23 @@ void ReviewPlace::setMetrics(const theme::Metrics& metrics) {
         table->verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
         table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
     }
-    setNarrow(m_isNarrow);
+    setNarrow(width() < wantedWidth());
     fitColumns();
+}
+
+bool ReviewPlace::event(QEvent* event) {
+    const bool isTaken = QWidget::event(event);
+    if (event->type() == QEvent::LayoutRequest) {
+        setNarrow(width() < wantedWidth());
+    }
+    return isTaken;
+}
+
+QSize ReviewPlace::minimumSizeHint() const {
+    const int narrow =
+        std::max({m_roundsSide->layout()->minimumSize().width(), m_comments->layout()->minimumSize().width(),
+                  m_centre->minimumSize().width()});
+    return {narrow + 2 * kMargin, QWidget::minimumSizeHint().height()};
 }
 
 int ReviewPlace::sideWidth(const QWidget& side) const {
@@ -353,10 +369,21 @@ int ReviewPlace::wantedWidth() const {
 }
 
 void ReviewPlace::fitColumns() {
-    const int digits[ColumnCount] = {4, 8, 18, 13, 11, 4, 16};
-    ui::fitColumns(*m_table, digits, Why);
-    const int roundDigits[] = {5, 7, 8, 6};
-    ui::fitColumns(*m_roundTable, roundDigits, 1);
+    const int digits[ColumnCount] = {6, 8, 18, 13, 11, 12, 16};
+    fitWrapped(*m_table, digits, Why);
+    const int roundDigits[] = {5, 10, 8, 6};
+    fitWrapped(*m_roundTable, roundDigits, 1);
+}
+
+/// Cells are wrapped to columns that are narrow; the rows of many terminals stay in one line, for speed.
+void ReviewPlace::fitWrapped(QTableView& table, std::span<const int> digits, int filling) {
+    constexpr int kMostWrapped = 200;
+    ui::fitColumns(table, digits, filling);
+    const bool isWrapped = table.model()->rowCount() <= kMostWrapped;
+    table.setWordWrap(isWrapped);
+    if (isWrapped) {
+        table.resizeRowsToContents();
+    }
 }
 
 }  // namespace ww::ui

@@ -7,6 +7,7 @@
 #include <QStackedWidget>
 #include <QTableView>
 #include <QWidget>
+#include <span>
 
 #include "ui/charts/chart_view.h"
 #include "ui/delegates/branch_delegate.h"
@@ -29,10 +30,7 @@ class ReviewPlace : public QWidget {
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     void takeFocus();
-    /// Rounds, comparison and comments under one another, for want of room.
-    void setNarrow(bool isNarrow);
-    /// The width that all three need side by side.
-    int wantedWidth() const;
+    QSize minimumSizeHint() const override;
     /// Shows a branch in the comparison, all rows if need be.
     void showBranch(const base::Id& branch);
     QTableView* table() const { return m_table; }
@@ -47,8 +45,13 @@ class ReviewPlace : public QWidget {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    bool event(QEvent* event) override;
 
   private:
+    /// Rounds, comparison and comments under one another, for want of room.
+    void setNarrow(bool isNarrow);
+    /// The width that all three need side by side.
+    int wantedWidth() const;
     /// What a side needs beside the comparison, in whatever text and language.
     int sideWidth(const QWidget& side) const;
     void refresh();
@@ -58,6 +61,7 @@ class ReviewPlace : public QWidget {
     void fillChoices();
     void showInHand();
     void fitColumns();
+    static void fitWrapped(QTableView& table, std::span<const int> digits, int filling);
     std::optional<base::Id> chosenRound(const QuietCombo* combo) const;
 
     WorkbookBridge& m_bridge;
@@ -65,7 +69,6 @@ class ReviewPlace : public QWidget {
     QWidget* m_page;
     QHBoxLayout* m_whole;
     QVBoxLayout* m_centre = nullptr;
-    bool m_isNarrow = false;
     QWidget* m_roundsSide;
     QLabel* m_empty;
     TextTable* m_rounds;

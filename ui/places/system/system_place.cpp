@@ -11,12 +11,14 @@
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 #include "ui/widgets/column_fit.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 namespace {
 
 /// Digits that the column "Serves" has at least.
 constexpr int kLeastServes = 9;
+constexpr int kFindWidth = 180;
 
 }  // namespace
 
@@ -69,21 +71,27 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_findLabel->setBuddy(m_find);
     m_find->setAccessibleName(tr("Find branch"));
     m_find->setPlaceholderText(tr("tag"));
-    m_find->setMaximumWidth(180);
-    auto* top = new QHBoxLayout;
-    top->addWidget(m_add);
-    top->addWidget(m_whatIf);
-    top->addWidget(m_others);
+    m_find->setMaximumWidth(kFindWidth);
+    auto* buttons = new QWidget(this);
+    auto* line = new QHBoxLayout(buttons);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->addWidget(m_add);
+    line->addWidget(m_whatIf);
+    line->addWidget(m_others);
     m_others->setCheckable(true);
     m_others->hide();
     connect(m_others, &QPushButton::toggled, this, &SystemPlace::fitColumns);
-    top->addWidget(m_showValves);
-    top->addStretch(1);
-    top->addWidget(m_findLabel);
-    top->addWidget(m_find);
+    line->addWidget(m_showValves);
+    line->addStretch(1);
+    auto* finding = new QWidget(this);
+    auto* search = new QHBoxLayout(finding);
+    search->setContentsMargins(0, 0, 0, 0);
+    search->addStretch(1);
+    search->addWidget(m_findLabel);
+    search->addWidget(m_find);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(8, 4, 12, 8);
-    layout->addLayout(top);
+    layout->addWidget(new SideBySide({buttons, 0, 1, 0}, {finding, kFindWidth, 0, 0}, this));
     layout->addWidget(m_splitter, 1);
     layout->addWidget(m_valves, 1);
     layout->addWidget(m_sums);
