@@ -5,7 +5,7 @@
 #include <utility>
 #include <vector>
 
-#include "ui/widgets/column_fit.h"
+#include "ui/places/column_fit.h"
 
 namespace ww::ui {
 

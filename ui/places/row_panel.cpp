@@ -4,7 +4,7 @@
 #include <QVBoxLayout>
 #include <vector>
 
-#include "ui/widgets/column_fit.h"
+#include "ui/places/column_fit.h"
 
 namespace ww::ui {
 

@@ -6,9 +6,9 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "ui/places/column_fit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
-#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 namespace {

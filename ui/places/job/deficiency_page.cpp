@@ -8,10 +8,10 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/review_steps.h"
+#include "ui/places/column_fit.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
-#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 namespace {

@@ -4,8 +4,8 @@
 #include <QHeaderView>
 #include <algorithm>
 
+#include "ui/places/column_fit.h"
 #include "ui/text/words.h"
-#include "ui/widgets/column_fit.h"
 #include "ui/widgets/panel_area.h"
 #include "ui/widgets/side_by_side.h"
 

@@ -6,9 +6,9 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/readiness.h"
+#include "ui/places/column_fit.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
-#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 namespace {

@@ -5,9 +5,9 @@
 #include <QVBoxLayout>
 
 #include "core/report/pump_sections.h"
+#include "ui/places/column_fit.h"
 #include "ui/places/pump/section_page.h"
 #include "ui/text/typed_word.h"
-#include "ui/widgets/column_fit.h"
 
 namespace ww::ui {
 

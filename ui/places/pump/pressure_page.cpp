@@ -66,6 +66,8 @@ void PressurePage::refill() {
         }
     }
     m_circuit->setCurrentIndex(std::max(0, m_circuit->findData(chosen)));
+    // Its least size is that of the items it once had.
+    m_circuit->setMinimumWidth(m_circuit->sizeHint().width());
 }
 
 void PressurePage::show(const pump_room::PumpPicture* picture) {

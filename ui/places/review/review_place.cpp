@@ -6,10 +6,10 @@
 
 #include "core/project/review.h"
 #include "ui/charts/convergence_chart_data.h"
+#include "ui/places/column_fit.h"
 #include "ui/places/review/compared_rows.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
-#include "ui/widgets/column_fit.h"
 #include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {

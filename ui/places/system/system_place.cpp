@@ -7,10 +7,10 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include "ui/places/column_fit.h"
 #include "ui/places/system/branch_edit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
-#include "ui/widgets/column_fit.h"
 #include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {

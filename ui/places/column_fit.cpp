@@ -1,4 +1,4 @@
-#include "ui/widgets/column_fit.h"
+#include "ui/places/column_fit.h"
 
 #include <QHeaderView>
 #include <QRegularExpression>
