@@ -55,14 +55,14 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     m_folded->addActions(menuBar()->actions());
     buildFrame();
     buildPlaces();
-    const QSet<QChar> menuLetters = settleMenus(*menuBar());
+    m_menuLetters = settleMenus(*menuBar());
     for (const PlaceEntry& entry : m_places) {
-        settleLetters(*entry.widget, menuLetters);
+        settle(*entry.widget);
     }
-    // Enter presses the button in hand, as it does in a dialog.
-    for (QPushButton* button : findChildren<QPushButton*>()) {
-        button->setAutoDefault(true);
-    }
+    connect(m_pump, &PumpPlace::pageMade, this, [this] {
+        settle(*m_pump);
+        keepApart(*m_stack, m_metrics.hasLargeTargets ? m_metrics.gap : 0);
+    });
     connectFileCommands();
     connectEditCommands();
     connectClipboardCommands();
@@ -86,6 +86,14 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     fillLanguages();
     refresh();
     showPlace(Walk);
+}
+
+void MainWindow::settle(QWidget& place) {
+    settleLetters(place, m_menuLetters);
+    // Enter presses the button in hand, as it does in a dialog.
+    for (QPushButton* button : place.findChildren<QPushButton*>()) {
+        button->setAutoDefault(true);
+    }
 }
 
 MainWindow::~MainWindow() {

@@ -4,6 +4,7 @@
 
 #include <QLabel>
 #include <QMainWindow>
+#include <QSet>
 #include <QStackedWidget>
 #include <filesystem>
 #include <functional>
@@ -89,6 +90,8 @@ class MainWindow : public QMainWindow {
 
     void buildFrame();
     void buildPlaces();
+    /// What is done once for all that a place holds: letters under Alt, and Enter on buttons.
+    void settle(QWidget& place);
     void connectFileCommands();
     void connectEditCommands();
     void connectWalkCommands();
@@ -161,7 +164,8 @@ class MainWindow : public QMainWindow {
     NoticeLine* m_notice;
     QLabel* m_keyLine;
     NumberPad* m_pad;
-    QMenu* m_folded;  ///< the places and all menus, behind one button
+    QSet<QChar> m_menuLetters;  ///< under Alt
+    QMenu* m_folded;            ///< the places and all menus, behind one button
     JobPlace* m_job = nullptr;
     SystemPlace* m_system = nullptr;
     WalkPlace* m_walk = nullptr;

@@ -104,7 +104,10 @@ void applyToProgram(const Look& look) {
     systemPalette();
     QApplication::setPalette(look.palette);
     QApplication::setFont(look.font);
-    qApp->setStyleSheet(look.styleSheet);
+    // Setting it has every widget polished anew.
+    if (qApp->styleSheet() != look.styleSheet) {
+        qApp->setStyleSheet(look.styleSheet);
+    }
 }
 
 void keepApart(QWidget& parent, int gap) {

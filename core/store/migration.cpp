@@ -1,6 +1,8 @@
 #include "core/store/migration.h"
 
 #include <array>
+#include <mutex>
+#include <optional>
 #include <string>
 
 #include "core/store/file_steps.h"
@@ -77,6 +79,20 @@ base::Outcome createCurrentSchema(Database& database) {
         return made.fault();
     }
     return migrate(database, kSchemaVersion, migrationSteps());
+}
+
+base::Result<Database> emptyInCurrentSchema() {
+    static std::mutex mutex;
+    static std::optional<Database> made;
+    const std::lock_guard lock(mutex);
+    if (!made) {
+        Database first = Database::inMemory();
+        if (auto done = createCurrentSchema(first); !done) {
+            return done.fault();
+        }
+        made.emplace(std::move(first));
+    }
+    return made->copyInMemory();
 }
 
 }  // namespace ww::store

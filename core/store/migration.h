@@ -34,4 +34,7 @@ std::filesystem::path keptCopyOf(const std::filesystem::path& file, std::int64_t
 /// The tables of kSchemaVersion in an empty database.
 base::Outcome createCurrentSchema(Database& database);
 
+/// Such a database in memory; the steps are run once in the life of the program.
+base::Result<Database> emptyInCurrentSchema();
+
 }  // namespace ww::store

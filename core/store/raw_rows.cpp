@@ -197,10 +197,11 @@ Outcome RawRows::erase(const TableForm& form, const Row& key) {
 }
 
 Result<Bytes> packed(const std::vector<PlacedRow>& rows) {
-    Database database = Database::inMemory();
-    if (auto made = createCurrentSchema(database); !made) {
+    auto made = emptyInCurrentSchema();
+    if (!made) {
         return made.fault();
     }
+    Database database = std::move(*made);
     // The rows come without those that they refer to.
     if (auto off = database.execute("PRAGMA foreign_keys=OFF"); !off) {
         return off.fault();

@@ -121,27 +121,38 @@ class TableComparison {
 }  // namespace
 
 base::Result<Database> replayedAtOnce(const Database& database) {
-    Database copy = Database::inMemory();
-    if (auto made = createSchemaOne(copy); !made) {
-        return made.fault();
-    }
+    std::optional<Database> copy;
     std::optional<ChangesetGroup> group;
     int version = 1;
     const auto finish = [&](int target) {
         if (group) {
             const auto joined = group->joined();
             group.reset();
-            if (!joined || (!joined->empty() && !applyChangeset(copy, *joined))) {
+            if (!joined || (!joined->empty() && !applyChangeset(*copy, *joined))) {
                 return false;
             }
         }
         version = target;
-        return migrate(copy, target, migrationSteps()).ok();
+        // Most files began in the schema of today.
+        if (!copy && target == kSchemaVersion) {
+            auto empty = emptyInCurrentSchema();
+            if (empty) {
+                copy.emplace(std::move(*empty));
+            }
+            return empty.ok();
+        }
+        if (!copy) {
+            copy.emplace(Database::inMemory());
+            if (!createSchemaOne(*copy)) {
+                return false;
+            }
+        }
+        return migrate(*copy, target, migrationSteps()).ok();
     };
     bool fits = true;
     auto walk = walkJournal(database, [&](const JournalRecord& record, ByteSpan changeset) {
         const int target = static_cast<int>(std::min<std::int64_t>(record.schemaVersion, kSchemaVersion));
-        fits = target <= version || finish(target);
+        fits = (copy && target <= version) || finish(target);
         if (!group) {
             group.emplace();
         }
@@ -155,7 +166,7 @@ base::Result<Database> replayedAtOnce(const Database& database) {
         // Record by record it can be named.
         return replayed(database, std::numeric_limits<std::int64_t>::max());
     }
-    return copy;
+    return std::move(*copy);
 }
 
 base::Result<Database> replayed(const Database& database, std::int64_t last) {

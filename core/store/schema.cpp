@@ -138,11 +138,11 @@ base::Outcome createSchemaOne(Database& database) {
 }
 
 base::Outcome checkSchema(const Database& database) {
-    Database expected = Database::inMemory();
-    if (auto made = createCurrentSchema(expected); !made) {
-        return made.fault();
+    auto expected = emptyInCurrentSchema();
+    if (!expected) {
+        return expected.fault();
     }
-    auto wanted = definitionsOf(expected);
+    auto wanted = definitionsOf(*expected);
     auto found = definitionsOf(database);
     if (!wanted || !found) {
         return wanted ? found.fault() : wanted.fault();

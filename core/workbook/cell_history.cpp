@@ -14,7 +14,8 @@ base::Result<std::vector<CellValue>> cellHistory(const Workbook& workbook, const
     }
     std::vector<CellValue> out;
     std::unordered_map<base::Id, project::Reading> known;
-    for (auto& [ref, version] : *versions) {
+    for (auto& [ref, found] : *versions) {
+        RecordVersion& version = found;
         auto* then = version.record ? std::get_if<project::Reading>(&*version.record) : nullptr;
         const bool isUndone = then == nullptr;
         const auto before = known.find(ref.id);

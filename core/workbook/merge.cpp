@@ -98,10 +98,11 @@ Result<std::pair<store::LastChanges, store::LastChanges>> lastChanges(const stor
 }
 
 Result<store::Bytes> packed(const std::vector<project::AnyRecord>& records) {
-    store::Database database = store::Database::inMemory();
-    if (auto made = store::createCurrentSchema(database); !made) {
+    auto made = store::emptyInCurrentSchema();
+    if (!made) {
         return made.fault();
     }
+    store::Database database = std::move(*made);
     if (auto off = database.execute("PRAGMA foreign_keys=OFF"); !off) {
         return off.fault();
     }

@@ -225,10 +225,11 @@ using Versions = std::vector<std::pair<project::RecordRef, RecordVersion>>;
 /// what they refer to does not.
 Result<Versions> versionsOf(const store::Database& database, quantity::Density density,
                             const std::function<bool(const project::RecordRef&)>& isWanted) {
-    store::Database copy = store::Database::inMemory();
-    if (auto made = store::createCurrentSchema(copy); !made) {
+    auto made = store::emptyInCurrentSchema();
+    if (!made) {
         return made.fault();
     }
+    store::Database copy = std::move(*made);
     if (auto off = copy.execute("PRAGMA foreign_keys=OFF"); !off) {
         return off.fault();
     }

@@ -7,6 +7,8 @@
 namespace ww::ui {
 
 PanelArea::PanelArea(QWidget* content, int width, QWidget* parent) : QScrollArea(parent), m_width(width) {
+    // A panel that is not shown yet need not be measured.
+    content->setAttribute(Qt::WA_Resized);
     setWidget(content);
     setWidgetResizable(true);
     setFrameShape(NoFrame);

@@ -5,6 +5,8 @@
 namespace ww::ui {
 
 PlaceArea::PlaceArea(QWidget* place, QWidget* parent) : QScrollArea(parent) {
+    // A place that is not shown yet need not be measured.
+    place->setAttribute(Qt::WA_Resized);
     setWidget(place);
     setWidgetResizable(true);
     setFrameShape(NoFrame);

@@ -35,26 +35,27 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
     m_tabs->setUsesScrollButtons(false);
     m_tabs->setElideMode(Qt::ElideNone);
     m_tabs->setAccessibleName(tr("Pages of the pump"));
-    addPage(new CurvesPage(bridge, this), tr("Curves"));
-    addPage(new TestPage(bridge, this), tr("Test"));
-    addPage(new ResultsPage(bridge, this), tr("Results"));
-    addPage(new DecisionPage(bridge, this), tr("Decision"));
-    addPage(new SectionPage(
-                [this](const pump_room::PumpPicture& picture) {
-                    return ww::report::readAndSetSection(m_bridge.project(), picture);
-                },
-                [this](const pump_room::PumpPicture& picture) {
-                    return std::vector<charts::ChartFigure>{
-                        charts::readAndSetChart(m_bridge.project(), picture.readAndSet)};
-                },
-                this),
-            tr("Read and Set"));
-    addPage(new PressurePage(bridge, this), tr("Pressure"));
-    addPage(new CodePage(bridge, this), tr("Energy Code"));
-    addPage(new DevicePage(bridge, this), tr("Devices"));
-    addPage(new SetPointPage(bridge, this), tr("Set-Point"));
-    addPage(new DataPage(bridge, this), tr("Pump Data"));
-    addPage(new ZonePage(bridge, this), tr("Zones"));
+    addPage<CurvesPage>(tr("Curves"));
+    addPage<TestPage>(tr("Test"));
+    addPage<ResultsPage>(tr("Results"));
+    addPage<DecisionPage>(tr("Decision"));
+    addPage(tr("Read and Set"), [this](QWidget* parent) {
+        return new SectionPage(
+            [this](const pump_room::PumpPicture& picture) {
+                return ww::report::readAndSetSection(m_bridge.project(), picture);
+            },
+            [this](const pump_room::PumpPicture& picture) {
+                return std::vector<charts::ChartFigure>{
+                    charts::readAndSetChart(m_bridge.project(), picture.readAndSet)};
+            },
+            parent);
+    });
+    addPage<PressurePage>(tr("Pressure"));
+    addPage<CodePage>(tr("Energy Code"));
+    addPage<DevicePage>(tr("Devices"));
+    addPage<SetPointPage>(tr("Set-Point"));
+    addPage<DataPage>(tr("Pump Data"));
+    addPage<ZonePage>(tr("Zones"));
     m_content->addWidget(m_tabs);
     m_content->addWidget(m_empty);
     auto* layout = new QVBoxLayout(this);
@@ -66,42 +67,67 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
     connect(m_chooser, &QComboBox::activated, m_tabs, &QTabWidget::setCurrentIndex);
     connect(m_tabs, &QTabWidget::currentChanged, this, [this] { updateGeometry(); });
     connect(m_tabs, &QTabWidget::currentChanged, m_chooser, &QComboBox::setCurrentIndex);
-    connect(&m_bridge, &WorkbookBridge::branchSelected, m_shown, [this] {
-        m_isBehind.assign(m_pages.size(), true);
-        m_shown->want();
-    });
-    connect(&m_advisor, &PumpAdvisor::changed, m_shown, [this] {
-        m_isBehind.assign(m_pages.size(), true);
-        m_shown->want();
-    });
+    connect(&m_bridge, &WorkbookBridge::branchSelected, m_shown, [this] { markBehind(); });
+    connect(&m_advisor, &PumpAdvisor::changed, m_shown, [this] { markBehind(); });
     connect(&m_bridge, &WorkbookBridge::changed, m_shown, &ShownRefresh::want);
     connect(m_tabs, &QTabWidget::currentChanged, m_shown, &ShownRefresh::want);
 }
 
-void PumpPlace::addPage(PumpPage* page, const QString& title) {
-    page->setAccessibleName(title);
-    m_tabs->addTab(page, title);
-    m_chooser->addItem(title);
-    m_pages.push_back(page);
-    m_isBehind.push_back(true);
+template <class Page>
+void PumpPlace::addPage(const QString& title) {
+    addPage(title, [this](QWidget* parent) { return new Page(m_bridge, parent); });
 }
 
-void PumpPlace::setTokens(const theme::Tokens& tokens) {
-    for (PumpPage* page : m_pages) {
-        page->setTokens(tokens);
+void PumpPlace::addPage(const QString& title, std::function<PumpPage*(QWidget*)> make) {
+    auto* holder = new QWidget(m_tabs);
+    auto* layout = new QVBoxLayout(holder);
+    layout->setContentsMargins(0, 0, 0, 0);
+    m_tabs->addTab(holder, title);
+    m_chooser->addItem(title);
+    m_pages.push_back({std::move(make), holder});
+}
+
+PumpPage* PumpPlace::page(Page which) {
+    Entry& entry = m_pages[static_cast<std::size_t>(which)];
+    if (entry.page == nullptr) {
+        entry.page = entry.make(entry.holder);
+        entry.page->setAccessibleName(m_tabs->tabText(which));
+        entry.holder->layout()->addWidget(entry.page);
+        entry.page->setTokens(m_tokens);
+        entry.page->setMetrics(m_metrics);
+        emit pageMade();
     }
-    m_isBehind.assign(m_pages.size(), true);
+    return entry.page;
+}
+
+void PumpPlace::markBehind() {
+    for (Entry& entry : m_pages) {
+        entry.isBehind = true;
+    }
     m_shown->want();
 }
 
+void PumpPlace::setTokens(const theme::Tokens& tokens) {
+    m_tokens = tokens;
+    for (const Entry& entry : m_pages) {
+        if (entry.page != nullptr) {
+            entry.page->setTokens(tokens);
+        }
+    }
+    markBehind();
+}
+
 void PumpPlace::setMetrics(const theme::Metrics& metrics) {
-    for (PumpPage* page : m_pages) {
-        page->setMetrics(metrics);
+    m_metrics = metrics;
+    for (const Entry& entry : m_pages) {
+        if (entry.page != nullptr) {
+            entry.page->setMetrics(metrics);
+        }
     }
 }
 
 QSize PumpPlace::minimumSizeHint() const {
-    return {m_pages[static_cast<std::size_t>(m_tabs->currentIndex())]->minimumSizeHint().width(),
+    return {m_pages[static_cast<std::size_t>(m_tabs->currentIndex())].holder->minimumSizeHint().width(),
             QWidget::minimumSizeHint().height()};
 }
 
@@ -112,7 +138,7 @@ void PumpPlace::setNarrow(bool isNarrow) {
 }
 
 void PumpPlace::takeFocus() {
-    m_pages[static_cast<std::size_t>(m_tabs->currentIndex())]->takeFocus();
+    page(shownPage())->takeFocus();
 }
 
 void PumpPlace::showPage(Page page) {
@@ -121,7 +147,7 @@ void PumpPlace::showPage(Page page) {
 }
 
 void PumpPlace::toggleTable() {
-    m_pages[static_cast<std::size_t>(m_tabs->currentIndex())]->toggleTable();
+    page(shownPage())->toggleTable();
 }
 
 void PumpPlace::hideEvent(QHideEvent* event) {
@@ -137,12 +163,13 @@ void PumpPlace::refresh() {
     }
     m_content->setCurrentWidget(m_tabs);
     m_advisor.want();
-    const auto index = static_cast<std::size_t>(m_tabs->currentIndex());
+    PumpPage* shown = page(shownPage());
+    bool& isBehind = m_pages[static_cast<std::size_t>(shownPage())].isBehind;
     const auto picture = m_advisor.picture();
     // A picture of the job before its last change stays on the page until the new one is there.
-    if (m_isBehind[index] && (picture == nullptr || m_advisor.isCurrent())) {
-        m_pages[index]->show(picture.get());
-        m_isBehind[index] = picture == nullptr;
+    if (isBehind && (picture == nullptr || m_advisor.isCurrent())) {
+        shown->show(picture.get());
+        isBehind = picture == nullptr;
     }
 }
 

@@ -6,6 +6,7 @@
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QTabWidget>
+#include <functional>
 #include <vector>
 
 #include "ui/places/pump/pump_page.h"
@@ -49,7 +50,12 @@ class PumpPlace : public QWidget {
     int wantedWidth() const { return m_tabs->tabBar()->sizeHint().width() + kTabMargin; }
     void showPage(Page page);
     Page shownPage() const { return static_cast<Page>(m_tabs->currentIndex()); }
-    PumpPage* page(Page page) const { return m_pages[static_cast<std::size_t>(page)]; }
+    /// A page, which is made when it is first wanted.
+    PumpPage* page(Page which);
+
+  signals:
+    /// A page was made: what the window does for all that a place holds is to be done for it.
+    void pageMade();
 
   public slots:
     /// The chart in hand becomes its table, or comes back (Ctrl+T).
@@ -60,7 +66,16 @@ class PumpPlace : public QWidget {
 
   private:
     static constexpr int kTabMargin = 24;
-    void addPage(PumpPage* page, const QString& title);
+    struct Entry {
+        std::function<PumpPage*(QWidget*)> make;
+        QWidget* holder;  ///< of the page, in its tab
+        PumpPage* page = nullptr;
+        bool isBehind = true;  ///< has not shown the newest picture
+    };
+    template <class Page>
+    void addPage(const QString& title);
+    void addPage(const QString& title, std::function<PumpPage*(QWidget*)> make);
+    void markBehind();
     void refresh();
 
     WorkbookBridge& m_bridge;
@@ -69,8 +84,9 @@ class PumpPlace : public QWidget {
     QLabel* m_empty;
     QuietCombo* m_chooser;
     QTabWidget* m_tabs;
-    std::vector<PumpPage*> m_pages;
-    std::vector<bool> m_isBehind;  ///< pages that have not shown the newest picture, beside m_pages
+    std::vector<Entry> m_pages;
+    theme::Tokens m_tokens = theme::tokens(theme::Display::Office);
+    theme::Metrics m_metrics = theme::metrics(10, false);
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 
