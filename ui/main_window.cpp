@@ -72,9 +72,17 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectReviewCommands();
     connectPumpCommands();
     connectHelpCommands();
-    connect(&m_bridge, &WorkbookBridge::changed, this, &MainWindow::refresh);
+    connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
+        if (changes.isEmpty()) {
+            recallPerson();
+        }
+        refresh();
+    });
     connect(&m_bridge, &WorkbookBridge::reverted, this, &MainWindow::showReverted);
-    connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, &MainWindow::refresh);
+    connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, [this] {
+        rememberPerson();
+        refresh();
+    });
     connect(&m_bridge, &WorkbookBridge::messageRaised, this, &MainWindow::raise);
     connect(&m_bridge, &WorkbookBridge::messageCleared, m_notice, &NoticeLine::clearMessage);
     setAcceptDrops(true);
@@ -86,6 +94,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     fillLanguages();
     refresh();
     showPlace(Walk);
+    tellLastJob();
 }
 
 MainWindow::~MainWindow() {
@@ -184,6 +193,9 @@ void MainWindow::showPlace(Place place) {
     m_sideList->setCurrentRow(place);
     for (int i = 0; i < m_commands->places.size(); ++i) {
         m_commands->places[i]->setChecked(i == place);
+    }
+    if (m_bridge.isOpen()) {
+        m_preferences.rememberPlace(m_bridge.workbook()->workbookId(), place);
     }
     arrange();
     m_places[index].takeFocus();
@@ -337,6 +349,20 @@ void MainWindow::refreshPeopleAndMeters() {
         [](const project::Person& person) { return person.name; }, &WorkbookBridge::setPerson);
 }
 
+void MainWindow::recallPerson() {
+    const workbook::Workbook* open = m_bridge.workbook();
+    const auto person = open != nullptr ? m_preferences.personIn(open->workbookId()) : std::nullopt;
+    if (person && m_bridge.project().people().contains(*person)) {
+        m_bridge.setPerson(person);
+    }
+}
+
+void MainWindow::rememberPerson() {
+    if (const auto person = m_bridge.person()) {
+        m_preferences.rememberPerson(m_bridge.workbook()->workbookId(), *person);
+    }
+}
+
 void MainWindow::showReverted(const project::ChangeSet& changes) {
     using project::RecordKind;
     Place shown = place();
@@ -378,7 +404,7 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
-                        fault.is(kNothingNew) || fault.is(kGaugesRead);
+                        fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kLastJob);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());

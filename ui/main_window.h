@@ -117,6 +117,11 @@ class MainWindow : public QMainWindow {
     /// What the pad types goes to the field in hand.
     void typeFromPad(int key, const QString& text);
     void showReverted(const project::ChangeSet& changes);
+    /// Who works in this workbook here, as the desk remembers it.
+    void recallPerson();
+    void rememberPerson();
+    /// Says which job was open here last, while none is.
+    void tellLastJob();
     void raise(const base::Fault& fault);
     bool canTake(const QString& file) const;
     void newJob();
