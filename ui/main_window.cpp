@@ -28,6 +28,9 @@ namespace {
 /// Numbers of the places' keys: a place keeps its number while its neighbors are not there.
 constexpr int kPlaceNumbers[] = {1, 2, 3, 4, 5, 6, 7};
 
+constexpr base::MessageForm kUndone{"undone", "undone: {1}; Ctrl+Shift+Z does it again"};
+constexpr base::MessageForm kDoneAgain{"done_again", "done again: {1}; Ctrl+Z takes it back"};
+
 }  // namespace
 
 MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
@@ -207,15 +210,10 @@ MainWindow::Place MainWindow::place() const {
 }
 
 void MainWindow::connectEditCommands() {
-    const auto step = [this](base::Outcome (WorkbookBridge::*action)()) {
-        m_notice->clearMessage();
-        const base::Outcome done = (m_bridge.*action)();
-        if (!done) {
-            raise(done.fault());
-        }
-    };
-    connect(m_commands->undo, &QAction::triggered, this, [step] { step(&WorkbookBridge::undo); });
-    connect(m_commands->redo, &QAction::triggered, this, [step] { step(&WorkbookBridge::redo); });
+    connect(m_commands->undo, &QAction::triggered, this,
+            [this] { revert(&WorkbookBridge::undo, kUndone, m_bridge.undoLabel()); });
+    connect(m_commands->redo, &QAction::triggered, this,
+            [this] { revert(&WorkbookBridge::redo, kDoneAgain, m_bridge.redoLabel()); });
     connect(m_commands->findValve, &QAction::triggered, this, [this] {
         if (place() == System) {
             m_system->findBranch();
@@ -363,6 +361,18 @@ void MainWindow::rememberPerson() {
     }
 }
 
+void MainWindow::revert(base::Outcome (WorkbookBridge::*step)(), const base::MessageForm& done,
+                        const QString& label) {
+    m_notice->clearMessage();
+    const Place before = place();
+    const base::Outcome outcome = (m_bridge.*step)();
+    if (!outcome) {
+        raise(outcome.fault());
+    } else if (place() != before) {
+        raise(base::Fault{&done, {}, {label.toStdString()}});
+    }
+}
+
 void MainWindow::showReverted(const project::ChangeSet& changes) {
     using project::RecordKind;
     Place shown = place();
@@ -391,6 +401,9 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
     }
     if (shown != place()) {
         showPlace(shown);
+        if (shown == Job) {
+            m_job->showChanged(changes);
+        }
     }
     if (const auto branch = m_bridge.revertedBranch()) {
         m_bridge.selectBranch(branch);
@@ -404,7 +417,8 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
-                        fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kLastJob);
+                        fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kUndone) ||
+                        fault.is(kDoneAgain) || fault.is(kLastJob);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());

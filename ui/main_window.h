@@ -117,6 +117,8 @@ class MainWindow : public QMainWindow {
     /// What the pad types goes to the field in hand.
     void typeFromPad(int key, const QString& text);
     void showReverted(const project::ChangeSet& changes);
+    /// Takes back or does again, and says what it was where that is seen in another place.
+    void revert(base::Outcome (WorkbookBridge::*step)(), const base::MessageForm& done, const QString& label);
     /// Who works in this workbook here, as the desk remembers it.
     void recallPerson();
     void rememberPerson();

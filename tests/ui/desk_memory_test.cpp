@@ -1,5 +1,6 @@
-// What a window keeps over a restart, who is written into readings and journal. The source of these checks is
-// the interaction design of this project.
+// What a window keeps over a restart, who is written into readings and journal, what undo says and where it
+// leaves the keys. The source of these checks is the interaction
+// design of this project.
 #include <gtest/gtest.h>
 
 #include <QLineEdit>
@@ -78,6 +79,22 @@ TEST(DeskMemory, personAndPlaceComeBackWithTheWorkbook) {
     EXPECT_TRUE(session.window.notice().isEmpty()) << session.window.notice().toStdString();
     ASSERT_TRUE(session.bridge().storeDp(branchOf(session.bridge(), "B-01"), "20.1").ok());
     EXPECT_EQ(session.author(), "A. Fields");
+}
+
+TEST(UndoAway, saysWhatItWasAndLeavesNoCaretBehind) {
+    DeskWindow desk;
+    project::Person person = desk.project().people()[0];
+    person.role = project::PersonRole::Supervisor;
+    ASSERT_TRUE(desk.bridge().apply({"person A. Fields", {person}, {}, true}).ok());
+    desk.window.showPlace(MainWindow::Walk);
+    desk.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(desk.window.place(), MainWindow::Job);
+    EXPECT_TRUE(desk.window.notice().contains("person A. Fields")) << desk.window.notice().toStdString();
+    ASSERT_NE(QApplication::focusWidget(), nullptr);
+    EXPECT_EQ(qobject_cast<QLineEdit*>(QApplication::focusWidget()), nullptr);
+    desk.enter("12");
+    EXPECT_EQ(desk.project().job().name, "Test job");
+    EXPECT_EQ(desk.project().people()[0].name, "A. Fields");
 }
 
 TEST(EntryFieldUndo, isTheWindowsUnlessSomethingIsTyped) {
