@@ -4,7 +4,9 @@
 #include <QCloseEvent>
 #include <QMenu>
 #include <QMenuBar>
+#include <QPointer>
 #include <QPushButton>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "ui/file_messages.h"
@@ -19,6 +21,9 @@
 #include "ui/places/walk/walk_place.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
+#include "ui/widgets/entry_field.h"
+#include "ui/widgets/entry_table.h"
+#include "ui/widgets/note_field.h"
 #include "ui/widgets/place_area.h"
 #include "ui/window_look.h"
 
@@ -30,6 +35,22 @@ constexpr int kPlaceNumbers[] = {1, 2, 3, 4, 5, 6, 7};
 
 constexpr base::MessageForm kUndone{"undone", "undone: {1}; Ctrl+Shift+Z does it again"};
 constexpr base::MessageForm kDoneAgain{"done_again", "done again: {1}; Ctrl+Z takes it back"};
+
+/// Stores what is typed in all fields of a kind; false at the first that refuses and that `show` can show.
+template <class Field>
+bool storeAll(const QWidget& parent, bool (Field::*store)(), const std::function<bool(QWidget*)>& show) {
+    QList<QPointer<Field>> fields;
+    for (Field* field : parent.findChildren<Field*>()) {
+        fields << field;
+    }
+    for (const QPointer<Field>& field : fields) {
+        // Storing one may take the page of others away.
+        if (field && !(field->*store)() && field && show(field)) {
+            return false;
+        }
+    }
+    return true;
+}
 
 }  // namespace
 
@@ -424,15 +445,55 @@ void MainWindow::raise(const base::Fault& fault) {
     setWindowModified(m_bridge.notStored().has_value());
 }
 
-void MainWindow::storeTyped() {
+bool MainWindow::storeTyped() {
+    const auto show = [this](QWidget* field) { return showRefused(field); };
+    if (!storeAll(*this, &EntryTable::commitEdit, show) || !storeAll(*this, &EntryField::commit, show) ||
+        !storeAll(*this, &NoteField::commit, show)) {
+        return false;
+    }
+    QWidget* refused = m_adjust->storeFields();
+    if (refused != nullptr && showRefused(refused)) {
+        return false;
+    }
     if (QWidget* field = focusWidget()) {
-        // Fields store when they are left.
+        // Other fields store when they are left.
         field->clearFocus();
     }
+    return true;
+}
+
+bool MainWindow::showRefused(QWidget* field) {
+    const QString why = m_notice->message();
+    for (std::size_t i = 0; i < m_places.size(); ++i) {
+        if (m_places[i].widget->isAncestorOf(field) && place() != static_cast<Place>(i)) {
+            showPlace(static_cast<Place>(i));
+        }
+    }
+    for (QWidget* at = field; at->parentWidget() != nullptr; at = at->parentWidget()) {
+        auto* tabs = qobject_cast<QTabWidget*>(at->parentWidget()->parentWidget());
+        if (tabs != nullptr && tabs->indexOf(at) >= 0) {
+            tabs->setCurrentWidget(at);
+        }
+    }
+    // A panel that was left keeps no window open: what it refused was told when it was left.
+    if (!field->isVisible()) {
+        return false;
+    }
+    if (auto* line = qobject_cast<QLineEdit*>(field)) {
+        line->setFocus(Qt::OtherFocusReason);
+        line->selectAll();
+    } else if (auto* note = qobject_cast<NoteField*>(field)) {
+        note->setFocus(Qt::OtherFocusReason);
+    }
+    m_notice->showMessage(why, true);
+    return true;
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    storeTyped();
+    if (!storeTyped()) {
+        event->ignore();
+        return;
+    }
     m_preferences.setWindowGeometry(saveGeometry());
     QMainWindow::closeEvent(event);
 }

@@ -70,8 +70,10 @@ void MainWindow::connectFileCommands() {
     connectTableCommands();
     connect(m_commands->close, &QAction::triggered, this, [this] {
         m_notice->clearMessage();
-        m_bridge.close();
-        tellLastJob();
+        if (storeTyped()) {
+            m_bridge.close();
+            tellLastJob();
+        }
     });
     connect(m_commands->quit, &QAction::triggered, qApp, &QApplication::closeAllWindows);
 }

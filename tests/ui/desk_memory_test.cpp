@@ -1,8 +1,9 @@
 // What a window keeps over a restart, who is written into readings and journal, what undo says and where it
-// leaves the keys. The source of these checks is the interaction
+// leaves the keys, and what closing does with half-typed text. The source of these checks is the interaction
 // design of this project.
 #include <gtest/gtest.h>
 
+#include <QCloseEvent>
 #include <QLineEdit>
 
 #include "tests/ui/support/desk_window.h"
@@ -37,6 +38,12 @@ base::Id branchOf(WorkbookBridge& bridge, const std::string& tag) {
 const project::Reading& newestReading(const WorkbookBridge& bridge) {
     const auto& readings = bridge.project().readingsOf(bridge.project().lastRound()->id);
     return bridge.project().readings()[readings.back()];
+}
+
+bool isClosed(MainWindow& window) {
+    QCloseEvent closing;
+    QApplication::sendEvent(&window, &closing);
+    return closing.isAccepted();
 }
 
 TEST(DeskMemory, readingsAndJournalNameWhoIsChosenAndSayWhereNobodyIs) {
@@ -116,6 +123,45 @@ TEST(EntryFieldUndo, isTheWindowsUnlessSomethingIsTyped) {
     desk.key(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(name.text(), "Test jobfoo");
     EXPECT_EQ(desk.project().job().name, "Test jobfoo") << "what is stored waits for the next undo";
+}
+
+TEST(Closing, storesWhatIsTypedAsEnterDoes) {
+    DeskWindow desk;
+    const std::string tag = desk.currentTag();
+    desk.type("33.0");
+    EXPECT_TRUE(isClosed(desk.window));
+    EXPECT_EQ(desk.stored(tag), "33.0 kPa");
+    desk.window.showPlace(MainWindow::Job);
+    EntryField& name = *desk.window.findChild<JobPlace*>()->field(JobField::Name);
+    name.setFocus();
+    name.selectAll();
+    desk.type("Riverside");
+    EXPECT_TRUE(isClosed(desk.window));
+    EXPECT_EQ(desk.project().job().name, "Riverside");
+}
+
+TEST(Closing, waitsWhereATextIsRefused) {
+    DeskWindow desk;
+    desk.type("3..1");
+    EXPECT_FALSE(isClosed(desk.window));
+    EXPECT_TRUE(desk.grid().isEditing());
+    EXPECT_EQ(desk.grid().editor()->text(), "3..1");
+    EXPECT_FALSE(desk.window.notice().isEmpty());
+    desk.key(Qt::Key_Escape);
+    desk.window.showPlace(MainWindow::Job);
+    EntryField& band = *desk.window.findChild<JobPlace*>()->field(JobField::MatchingBand);
+    band.setFocus();
+    band.selectAll();
+    desk.type("250");
+    // Left as it was refused, the text waits in its field; closing leads back to it.
+    desk.window.showPlace(MainWindow::Walk);
+    EXPECT_FALSE(isClosed(desk.window));
+    EXPECT_EQ(desk.window.place(), MainWindow::Job);
+    EXPECT_TRUE(band.hasFocus());
+    EXPECT_EQ(band.text(), "250");
+    EXPECT_FALSE(desk.window.notice().isEmpty());
+    desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(isClosed(desk.window));
 }
 
 TEST(JobPeople, areRemovedUnlessTheRecordNamesThem) {
