@@ -14,6 +14,8 @@ inline constexpr base::MessageForm kCopySaved{"copy_saved",
                                               "a whole copy is at {1}; work goes on in the first file"};
 inline constexpr base::MessageForm kFileWritten{"file_written",
                                                 "what was asked for is in {1}; open it from there"};
+inline constexpr base::MessageForm kLastJob{
+    "last_job", "the job open here last is {1}; the menu File, Open Recent opens it"};
 inline constexpr base::MessageForm kImported{"imported", "{1} is in the job; Ctrl+Z takes it back"};
 
 }  // namespace ww::ui

@@ -4,7 +4,9 @@
 #include <QCloseEvent>
 #include <QMenu>
 #include <QMenuBar>
+#include <QPointer>
 #include <QPushButton>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "ui/file_messages.h"
@@ -19,6 +21,9 @@
 #include "ui/places/walk/walk_place.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
+#include "ui/widgets/entry_field.h"
+#include "ui/widgets/entry_table.h"
+#include "ui/widgets/note_field.h"
 #include "ui/widgets/place_area.h"
 #include "ui/window_look.h"
 
@@ -27,6 +32,25 @@ namespace {
 
 /// Numbers of the places' keys: a place keeps its number while its neighbors are not there.
 constexpr int kPlaceNumbers[] = {1, 2, 3, 4, 5, 6, 7};
+
+constexpr base::MessageForm kUndone{"undone", "undone: {1}; Ctrl+Shift+Z does it again"};
+constexpr base::MessageForm kDoneAgain{"done_again", "done again: {1}; Ctrl+Z takes it back"};
+
+/// Stores what is typed in all fields of a kind; false at the first that refuses and that `show` can show.
+template <class Field>
+bool storeAll(const QWidget& parent, bool (Field::*store)(), const std::function<bool(QWidget*)>& show) {
+    QList<QPointer<Field>> fields;
+    for (Field* field : parent.findChildren<Field*>()) {
+        fields << field;
+    }
+    for (const QPointer<Field>& field : fields) {
+        // Storing one may take the page of others away.
+        if (field && !(field->*store)() && field && show(field)) {
+            return false;
+        }
+    }
+    return true;
+}
 
 }  // namespace
 
@@ -72,9 +96,17 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectReviewCommands();
     connectPumpCommands();
     connectHelpCommands();
-    connect(&m_bridge, &WorkbookBridge::changed, this, &MainWindow::refresh);
+    connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
+        if (changes.isEmpty()) {
+            recallPerson();
+        }
+        refresh();
+    });
     connect(&m_bridge, &WorkbookBridge::reverted, this, &MainWindow::showReverted);
-    connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, &MainWindow::refresh);
+    connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, [this] {
+        rememberPerson();
+        refresh();
+    });
     connect(&m_bridge, &WorkbookBridge::messageRaised, this, &MainWindow::raise);
     connect(&m_bridge, &WorkbookBridge::messageCleared, m_notice, &NoticeLine::clearMessage);
     setAcceptDrops(true);
@@ -86,6 +118,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     fillLanguages();
     refresh();
     showPlace(Walk);
+    tellLastJob();
 }
 
 void MainWindow::settle(QWidget& place) {
@@ -193,6 +226,9 @@ void MainWindow::showPlace(Place place) {
     for (int i = 0; i < m_commands->places.size(); ++i) {
         m_commands->places[i]->setChecked(i == place);
     }
+    if (m_bridge.isOpen()) {
+        m_preferences.rememberPlace(m_bridge.workbook()->workbookId(), place);
+    }
     arrange();
     m_places[index].takeFocus();
     refreshCommands();
@@ -203,15 +239,10 @@ MainWindow::Place MainWindow::place() const {
 }
 
 void MainWindow::connectEditCommands() {
-    const auto step = [this](base::Outcome (WorkbookBridge::*action)()) {
-        m_notice->clearMessage();
-        const base::Outcome done = (m_bridge.*action)();
-        if (!done) {
-            raise(done.fault());
-        }
-    };
-    connect(m_commands->undo, &QAction::triggered, this, [step] { step(&WorkbookBridge::undo); });
-    connect(m_commands->redo, &QAction::triggered, this, [step] { step(&WorkbookBridge::redo); });
+    connect(m_commands->undo, &QAction::triggered, this,
+            [this] { revert(&WorkbookBridge::undo, kUndone, m_bridge.undoLabel()); });
+    connect(m_commands->redo, &QAction::triggered, this,
+            [this] { revert(&WorkbookBridge::redo, kDoneAgain, m_bridge.redoLabel()); });
     connect(m_commands->findValve, &QAction::triggered, this, [this] {
         if (place() == System) {
             m_system->findBranch();
@@ -345,6 +376,32 @@ void MainWindow::refreshPeopleAndMeters() {
         [](const project::Person& person) { return person.name; }, &WorkbookBridge::setPerson);
 }
 
+void MainWindow::recallPerson() {
+    const workbook::Workbook* open = m_bridge.workbook();
+    const auto person = open != nullptr ? m_preferences.personIn(open->workbookId()) : std::nullopt;
+    if (person && m_bridge.project().people().contains(*person)) {
+        m_bridge.setPerson(person);
+    }
+}
+
+void MainWindow::rememberPerson() {
+    if (const auto person = m_bridge.person()) {
+        m_preferences.rememberPerson(m_bridge.workbook()->workbookId(), *person);
+    }
+}
+
+void MainWindow::revert(base::Outcome (WorkbookBridge::*step)(), const base::MessageForm& done,
+                        const QString& label) {
+    m_notice->clearMessage();
+    const Place before = place();
+    const base::Outcome outcome = (m_bridge.*step)();
+    if (!outcome) {
+        raise(outcome.fault());
+    } else if (place() != before) {
+        raise(base::Fault{&done, {}, {label.toStdString()}});
+    }
+}
+
 void MainWindow::showReverted(const project::ChangeSet& changes) {
     using project::RecordKind;
     Place shown = place();
@@ -373,6 +430,9 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
     }
     if (shown != place()) {
         showPlace(shown);
+        if (shown == Job) {
+            m_job->showChanged(changes);
+        }
     }
     if (const auto branch = m_bridge.revertedBranch()) {
         m_bridge.selectBranch(branch);
@@ -386,21 +446,62 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
-                        fault.is(kNothingNew) || fault.is(kGaugesRead);
+                        fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kUndone) ||
+                        fault.is(kDoneAgain) || fault.is(kLastJob);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());
 }
 
-void MainWindow::storeTyped() {
+bool MainWindow::storeTyped() {
+    const auto show = [this](QWidget* field) { return showRefused(field); };
+    if (!storeAll(*this, &EntryTable::commitEdit, show) || !storeAll(*this, &EntryField::commit, show) ||
+        !storeAll(*this, &NoteField::commit, show)) {
+        return false;
+    }
+    QWidget* refused = m_adjust->storeFields();
+    if (refused != nullptr && showRefused(refused)) {
+        return false;
+    }
     if (QWidget* field = focusWidget()) {
-        // Fields store when they are left.
+        // Other fields store when they are left.
         field->clearFocus();
     }
+    return true;
+}
+
+bool MainWindow::showRefused(QWidget* field) {
+    const QString why = m_notice->message();
+    for (std::size_t i = 0; i < m_places.size(); ++i) {
+        if (m_places[i].widget->isAncestorOf(field) && place() != static_cast<Place>(i)) {
+            showPlace(static_cast<Place>(i));
+        }
+    }
+    for (QWidget* at = field; at->parentWidget() != nullptr; at = at->parentWidget()) {
+        auto* tabs = qobject_cast<QTabWidget*>(at->parentWidget()->parentWidget());
+        if (tabs != nullptr && tabs->indexOf(at) >= 0) {
+            tabs->setCurrentWidget(at);
+        }
+    }
+    // A panel that was left keeps no window open: what it refused was told when it was left.
+    if (!field->isVisible()) {
+        return false;
+    }
+    if (auto* line = qobject_cast<QLineEdit*>(field)) {
+        line->setFocus(Qt::OtherFocusReason);
+        line->selectAll();
+    } else if (auto* note = qobject_cast<NoteField*>(field)) {
+        note->setFocus(Qt::OtherFocusReason);
+    }
+    m_notice->showMessage(why, true);
+    return true;
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    storeTyped();
+    if (!storeTyped()) {
+        event->ignore();
+        return;
+    }
     m_preferences.setWindowGeometry(saveGeometry());
     QMainWindow::closeEvent(event);
 }

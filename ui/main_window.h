@@ -62,8 +62,9 @@ class MainWindow : public QMainWindow {
     Place place() const;
     void setDisplay(theme::Display display);
     void setTextPoints(double points);
-    /// Stores what is typed but not entered yet, before the window or the session ends.
-    void storeTyped();
+    /// Stores what is typed but not entered yet as Enter does, before the window or the session ends. False:
+    /// a text was refused; its field is shown with it and has the keys.
+    bool storeTyped();
     NumberPad* pad() const { return m_pad; }
     /// Whether the side list and the menus are folded into a button, for want of room.
     bool isSmall() const { return m_isSmall; }
@@ -120,6 +121,15 @@ class MainWindow : public QMainWindow {
     /// What the pad types goes to the field in hand.
     void typeFromPad(int key, const QString& text);
     void showReverted(const project::ChangeSet& changes);
+    /// Takes back or does again, and says what it was where that is seen in another place.
+    void revert(base::Outcome (WorkbookBridge::*step)(), const base::MessageForm& done, const QString& label);
+    /// Goes to a field whose text was refused; false where it cannot be seen any more.
+    bool showRefused(QWidget* field);
+    /// Who works in this workbook here, as the desk remembers it.
+    void recallPerson();
+    void rememberPerson();
+    /// Says which job was open here last, while none is.
+    void tellLastJob();
     void raise(const base::Fault& fault);
     bool canTake(const QString& file) const;
     void newJob();

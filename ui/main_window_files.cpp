@@ -24,8 +24,23 @@ bool MainWindow::openFile(const QString& file) {
     m_notice->clearMessage();
     m_preferences.rememberFile(file);
     refreshRecent();
-    showPlace(m_bridge.project().branches().empty() ? Job : Walk);
+    const Place usual = m_bridge.project().branches().empty() ? Job : Walk;
+    const auto last = m_preferences.placeIn(m_bridge.workbook()->workbookId());
+    const bool isPlace = last && *last >= 0 && *last < static_cast<int>(m_places.size());
+    showPlace(isPlace ? static_cast<Place>(*last) : usual);
+    if (m_bridge.openRoundOrNull() != nullptr && m_bridge.isNobodyChosen()) {
+        raise(base::Fault{&kNobodyChosen, {}, {}});
+    }
     return true;
+}
+
+void MainWindow::tellLastJob() {
+    for (const QString& file : m_preferences.recentFiles()) {
+        if (QFileInfo::exists(file)) {
+            raise(base::Fault{&kLastJob, {}, {QFileInfo(file).fileName().toStdString()}});
+            return;
+        }
+    }
 }
 
 void MainWindow::connectFileCommands() {
@@ -55,7 +70,10 @@ void MainWindow::connectFileCommands() {
     connectTableCommands();
     connect(m_commands->close, &QAction::triggered, this, [this] {
         m_notice->clearMessage();
-        m_bridge.close();
+        if (storeTyped()) {
+            m_bridge.close();
+            tellLastJob();
+        }
     });
     connect(m_commands->quit, &QAction::triggered, qApp, &QApplication::closeAllWindows);
 }

@@ -12,6 +12,12 @@ const QString kTextPoints = QStringLiteral("view/text_points");
 const QString kLargeTargets = QStringLiteral("view/large_targets");
 const QString kRecent = QStringLiteral("files/recent");
 const QString kGeometry = QStringLiteral("window/geometry");
+const QString kDesk = QStringLiteral("desk");
+
+/// The settings' key of what is remembered of one workbook.
+QString deskKey(const base::Id& workbook, const QString& what) {
+    return kDesk + '/' + QString::fromStdString(workbook.text()) + '/' + what;
+}
 
 /// The settings' key of a column of ours in one job.
 QString matchKey(const base::Id& job, const std::string& file, std::string_view column) {
@@ -77,7 +83,7 @@ void Preferences::forgetFile(const QString& file) {
 }
 
 void Preferences::reset() {
-    for (const QString& key : {kDisplay, kTextPoints, kLanguage, kLargeTargets, kRecent, kGeometry}) {
+    for (const QString& key : {kDisplay, kTextPoints, kLanguage, kLargeTargets, kRecent, kGeometry, kDesk}) {
         m_settings.remove(key);
     }
 }
@@ -120,6 +126,23 @@ void Preferences::rememberMatch(const base::Id& job, const exchange::SourceTable
         const std::string& heading = table.text.rows[mapping.headRow].cells[*match.source];
         m_settings.setValue(key, QStringList{QString::fromStdString(heading), QString::fromStdString(unit)});
     }
+}
+
+std::optional<base::Id> Preferences::personIn(const base::Id& workbook) const {
+    return base::Id::fromText(m_settings.value(deskKey(workbook, "person")).toString().toStdString());
+}
+
+void Preferences::rememberPerson(const base::Id& workbook, const base::Id& person) {
+    m_settings.setValue(deskKey(workbook, "person"), QString::fromStdString(person.text()));
+}
+
+std::optional<int> Preferences::placeIn(const base::Id& workbook) const {
+    const QVariant place = m_settings.value(deskKey(workbook, "place"));
+    return place.isValid() ? std::optional(place.toInt()) : std::nullopt;
+}
+
+void Preferences::rememberPlace(const base::Id& workbook, int place) {
+    m_settings.setValue(deskKey(workbook, "place"), place);
 }
 
 QByteArray Preferences::windowGeometry() const {

@@ -1,5 +1,6 @@
-// What this desk remembers between sessions: window, display, text size, recent files. Facts of a job are in
-// its workbook, never here. Unknown keys stay as they are.
+// What this desk remembers between sessions: window, display, text size, recent files, and of each workbook
+// who works in it here and where. Facts of a job are in its workbook, never here. Unknown keys stay as they
+// are.
 #pragma once
 
 #include <QByteArray>
@@ -52,6 +53,13 @@ class Preferences {
                      exchange::TableMapping& mapping) const;
     void rememberMatch(const base::Id& job, const exchange::SourceTable& table,
                        const exchange::TableMapping& mapping);
+
+    /// The person at this desk in one workbook and in its copies, as last chosen; nothing where none was.
+    std::optional<base::Id> personIn(const base::Id& workbook) const;
+    void rememberPerson(const base::Id& workbook, const base::Id& person);
+    /// The place of this workbook that was shown last, in the window's order; nothing where none was.
+    std::optional<int> placeIn(const base::Id& workbook) const;
+    void rememberPlace(const base::Id& workbook, int place);
 
     QByteArray windowGeometry() const;
     void setWindowGeometry(const QByteArray& geometry);

@@ -85,10 +85,12 @@ void WorkbookBridge::takeOver(std::unique_ptr<workbook::Workbook> workbook) {
     m_assessment.reset();
     m_notStored.reset();
     m_unstored.clear();
-    m_selectedBranch.reset();
+    // The valve that was being turned is in hand again.
+    m_selectedBranch = balancing::lastTried(project());
     m_storedCount = 0;
     m_instrument = lastInstrument(project());
-    m_person = personNamed(project(), m_desk.person);
+    m_person = person() ? m_person : personNamed(project(), m_desk.person);
+    followPerson();
     emit changed(project::ChangeSet{});
     emit branchSelected();
     emit instrumentChanged();
@@ -184,7 +186,14 @@ void WorkbookBridge::setInstrument(std::optional<base::Id> instrument) {
 
 void WorkbookBridge::setPerson(std::optional<base::Id> person) {
     m_person = person;
+    followPerson();
     emit instrumentChanged();
+}
+
+void WorkbookBridge::followPerson() {
+    if (m_workbook) {
+        m_workbook->setPerson(reviewContext().person);
+    }
 }
 
 base::Outcome WorkbookBridge::took(const base::Result<project::ChangeSet>& result, bool isReverted) {
@@ -201,6 +210,9 @@ base::Outcome WorkbookBridge::took(const base::Result<project::ChangeSet>& resul
     m_unstored.clear();
     if (!result->isEmpty()) {
         ++m_storedCount;
+        if (result->touches(project::RecordKind::Person)) {
+            followPerson();
+        }
         emit changed(*result);
         if (isReverted) {
             emit reverted(*result);

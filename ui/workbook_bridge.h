@@ -35,6 +35,9 @@ inline constexpr base::MessageForm kClosedCorrected{
     "round {1} is closed, so this corrects its reading and the old value stays in the history; for new "
     "readings "
     "take it back (Ctrl+Z) and open the next round (Ctrl+Shift+N)"};
+inline constexpr base::MessageForm kNobodyChosen{
+    "nobody_chosen",
+    "no person is chosen at this desk, so readings name nobody; choose one in the menu Round, Person"};
 inline constexpr base::MessageForm kNothingToMark{"nothing_to_mark",
                                                   "this valve has no reading in this round; read it first"};
 inline constexpr base::MessageForm kNoFixOffered{
@@ -48,7 +51,7 @@ inline constexpr base::MessageForm kWorkbookReadOnly{
 struct Desk {
     base::Clock& clock;
     base::IdSource& ids;
-    std::string person;
+    std::string person;  ///< name of the account, where nobody of the job is chosen
     std::string machine;
 };
 
@@ -107,7 +110,11 @@ class WorkbookBridge : public QObject {
     std::optional<base::Id> instrument() const;
     std::optional<base::Id> person() const;
     void setInstrument(std::optional<base::Id> instrument);
+    /// Readings and journal records name this person from now on; without one readings name nobody, and the
+    /// journal the account.
     void setPerson(std::optional<base::Id> person);
+    /// Whether the job has people and none of them is chosen here.
+    bool isNobodyChosen() const { return !project().people().empty() && !person(); }
     base::Id newId() const { return m_desk.ids.next(); }
     base::Instant now() const { return m_desk.clock.now(); }
     /// Who reads with what, and when: for edits that are made outside and carried out by apply().
@@ -186,6 +193,8 @@ class WorkbookBridge : public QObject {
                               const std::function<Made(const project::Reading&)>& make);
     base::Result<const project::Round*> roundForReadings() const;
     void takeOver(std::unique_ptr<workbook::Workbook> workbook);
+    /// The journal names who is chosen, by the name that the job gives now.
+    void followPerson();
 
     Desk m_desk;
     std::unique_ptr<workbook::Workbook> m_workbook;

@@ -181,7 +181,10 @@ Result<Edit> correctReading(const Project& project, const Id& readingId,
     return edit;
 }
 
-std::vector<const Reading*> triesOf(const Project& project, const Id& branch) {
+namespace {
+
+/// Standing tries in the open round, newest first.
+std::vector<const Reading*> newestTries(const Project& project) {
     std::vector<const Reading*> found;
     const Round* round = project::roundInHand(project);
     if (round == nullptr) {
@@ -190,16 +193,34 @@ std::vector<const Reading*> triesOf(const Project& project, const Id& branch) {
     const auto& indices = project.readingsOf(round->id);
     for (auto at = indices.rbegin(); at != indices.rend(); ++at) {
         const Reading& reading = project.readings()[*at];
-        if (reading.status != ReadingStatus::Standing || !isTry(reading) || !reading.dp) {
-            continue;
+        if (reading.status == ReadingStatus::Standing && isTry(reading) && reading.dp) {
+            found.push_back(&reading);
         }
-        if (reading.branch != branch) {
-            break;
-        }
-        found.push_back(&reading);
     }
+    return found;
+}
+
+}  // namespace
+
+std::vector<const Reading*> triesOf(const Project& project, const Id& branch) {
+    std::vector<const Reading*> found = newestTries(project);
+    const auto other = std::find_if(found.begin(), found.end(),
+                                    [&](const Reading* reading) { return reading->branch != branch; });
+    found.erase(other, found.end());
     std::reverse(found.begin(), found.end());
     return found;
+}
+
+bool hasEarlierTries(const Project& project, const Id& branch) {
+    const auto all = newestTries(project);
+    const auto count = std::count_if(all.begin(), all.end(),
+                                     [&](const Reading* reading) { return reading->branch == branch; });
+    return static_cast<std::size_t>(count) > triesOf(project, branch).size();
+}
+
+std::optional<Id> lastTried(const Project& project) {
+    const auto all = newestTries(project);
+    return all.empty() ? std::nullopt : std::optional(all.front()->branch);
 }
 
 bool isHeld(const Project& project, const Id& branch) {

@@ -55,6 +55,13 @@ base::Result<project::Edit> correctReading(const project::Project& project, cons
 /// reading follows the one it repeats. None where no round is open.
 std::vector<const project::Reading*> triesOf(const project::Project& project, const Id& branch);
 
+/// Whether the open round has standing tries of the branch that triesOf() leaves out, because another valve
+/// was turned after them.
+bool hasEarlierTries(const project::Project& project, const Id& branch);
+
+/// The branch of the newest standing try in the open round; nothing where there is none.
+std::optional<Id> lastTried(const project::Project& project);
+
 /// Whether the newest reading of the branch in the open round says that its valve was left where it stands.
 bool isHeld(const project::Project& project, const Id& branch);
 

@@ -40,6 +40,9 @@ class Lines {
     void reasoned(base::Fault text, std::string reason, std::optional<Id> branch) {
         m_lines.push_back({std::move(text), SignState::Reasoned, std::move(reason), branch});
     }
+    void warns(const base::MessageForm& form, std::vector<std::string> arguments) {
+        m_lines.push_back({{&form, "", std::move(arguments)}, SignState::Warns, "", std::nullopt});
+    }
     std::vector<SignLine> take() { return std::move(m_lines); }
 
   private:
@@ -64,6 +67,25 @@ void addReadings(const Project& project, const Assessment& assessment, Lines& li
         lines.blocks(kSignUnread, {countText(missing), countText(assessment.terminalCount)});
     } else {
         lines.good(kSignRead, {countText(assessment.terminalCount)});
+    }
+}
+
+/// A job that lists no people keeps no person with its readings.
+void addPeople(const Project& project, const Assessment& assessment, Lines& lines) {
+    if (!assessment.round || assessment.kind != project::RoundKind::Final || project.people().empty()) {
+        return;
+    }
+    std::size_t standing = 0;
+    std::size_t nobody = 0;
+    for (const std::size_t index : project.readingsOf(*assessment.round)) {
+        const project::Reading& reading = project.readings()[index];
+        if (reading.status == project::ReadingStatus::Standing) {
+            ++standing;
+            nobody += reading.person ? 0U : 1U;
+        }
+    }
+    if (nobody > 0) {
+        lines.warns(kSignNobody, {countText(nobody), countText(standing)});
     }
 }
 
@@ -207,6 +229,7 @@ std::vector<SignLine> readyToSign(const Project& project, const Assessment& asse
     Lines lines(project);
     addReadiness(project, assessment, lines);
     addReadings(project, assessment, lines);
+    addPeople(project, assessment, lines);
     addRounds(project, assessment, lines);
     addVerdict(assessment, lines);
     addFindings(assessment, lines);

@@ -13,6 +13,7 @@ enum class SignState {
     Reasoned,     ///< not as it should be, and somebody says why it stands
     NeedsReason,  ///< stands in the way until a reason is given (giveFindingReason with its `text`)
     Blocks,       ///< stands in the way until it is mended
+    Warns,        ///< not as it should be, and holds nothing up
 };
 
 struct SignLine {
@@ -40,6 +41,10 @@ inline constexpr base::MessageForm kSignNoFinal{
     "sign_no_final", "the newest round that was read is no final one; read and close a final round"};
 inline constexpr base::MessageForm kSignUnread{
     "sign_unread", "{1} of {2} terminals have neither a reading nor a reason; read them or say why not"};
+inline constexpr base::MessageForm kSignNobody{
+    "sign_nobody",
+    "readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before "
+    "reading"};
 inline constexpr base::MessageForm kSignFinalNotAccepted{
     "sign_final_not_accepted",
     "the final round {1} is {2w}; close it, send it and have it accepted by a supervisor"};

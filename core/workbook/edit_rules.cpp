@@ -87,6 +87,35 @@ void eachReference(const AnyRecord& any, Visit visit) {
     }
 }
 
+/// Whether a record keeps this name of a person: who sent, decided, wrote or signed it.
+bool namesPerson(const AnyRecord& any, const std::string& person) {
+    if (const auto* round = std::get_if<Round>(&any)) {
+        return round->sentBy == person || round->decidedBy == person;
+    }
+    if (const auto* line = std::get_if<project::ReadinessLine>(&any)) {
+        return line->owner == person;
+    }
+    if (const auto* deficiency = std::get_if<project::Deficiency>(&any)) {
+        return deficiency->raisedBy == person;
+    }
+    if (const auto* comment = std::get_if<project::Comment>(&any)) {
+        return comment->person == person || comment->resolvedBy == person;
+    }
+    if (const auto* attachment = std::get_if<project::Attachment>(&any)) {
+        return attachment->person == person;
+    }
+    if (const auto* reason = std::get_if<project::FindingReason>(&any)) {
+        return reason->person == person;
+    }
+    if (const auto* report = std::get_if<project::SignedReport>(&any)) {
+        return report->signer == person;
+    }
+    if (const auto* conflict = std::get_if<project::MergeConflict>(&any)) {
+        return conflict->decidedBy == person;
+    }
+    return false;
+}
+
 bool isIn(const Project& project, RecordKind kind, const Id& id) {
     switch (kind) {
         case RecordKind::Job:
@@ -197,6 +226,7 @@ class Examination {
         }
         if (!m_erased.empty()) {
             eachTable(m_project, [&](const auto& table) { checkStillInUse(table); });
+            eachTable(m_project, [&](const auto& table) { checkStillNamed(table); });
         }
         eachTable(m_project, [&](const auto& table) { checkNames(table); });
         checkRoundNumbers();
@@ -269,6 +299,21 @@ class Examination {
                     refuse(kStillInUse, "", {wordFor(kind), nameOfErased(id), usedBy(any), nameFor(any)});
                 }
             });
+        }
+    }
+    template <class R>
+    void checkStillNamed(const RecordTable<R>& table) {
+        for (const Id& id : m_erased) {
+            const project::Person* person = m_project.people().find(id);
+            if (person == nullptr || person->name.empty()) {
+                continue;
+            }
+            for (const R& record : table) {
+                const AnyRecord any = record;
+                if (!m_erased.contains(record.id) && namesPerson(any, person->name)) {
+                    refuse(kPersonNamed, "", {person->name, wordFor(project::kindOf(any))});
+                }
+            }
         }
     }
     std::string nameOfErased(const Id& id) const {

@@ -26,6 +26,9 @@ inline constexpr base::MessageForm kReferenceMissing{
     "reference_missing", "this refers to a {1w} that is not in the job; add it first or choose another"};
 inline constexpr base::MessageForm kStillInUse{
     "still_in_use", "{1w} {2} is still used by {3w} {4}; remove that first or let it use another"};
+inline constexpr base::MessageForm kPersonNamed{
+    "person_named",
+    "{1} is named elsewhere in the job ({2w}) and stays; correct the row, or add another person"};
 inline constexpr base::MessageForm kNameTaken{"name_taken",
                                               "there is a {1w} of this name already; choose another name"};
 inline constexpr base::MessageForm kRoundNumberTaken{

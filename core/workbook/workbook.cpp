@@ -205,6 +205,10 @@ std::optional<std::string> Workbook::redoLabel() const {
     return sequence ? std::optional(m_state->labelOf(*sequence)) : std::nullopt;
 }
 
+void Workbook::setPerson(std::string person) {
+    m_state->session.person = std::move(person);
+}
+
 std::vector<JournalEntry> Workbook::journal() const {
     return m_state->entries;
 }

@@ -145,6 +145,9 @@ class Workbook {
     /// the value would break a rule of the job.
     base::Result<project::ChangeSet> choose(const base::Id& conflict, project::ConflictChoice choice);
 
+    /// Who is written into the journal records from now on.
+    void setPerson(std::string person);
+
     /// All journal entries, oldest first.
     std::vector<JournalEntry> journal() const;
     /// The newest entry: its time and label are what "last stored" shows.

@@ -231,6 +231,12 @@ base::Outcome InstrumentModel::add() {
     return m_bridge.apply({"new instrument " + record.tag, {record}, {}, true});
 }
 
+base::Outcome InstrumentModel::remove(int row) {
+    const project::Instrument record = m_bridge.project().instruments()[static_cast<std::size_t>(row)];
+    return m_bridge.apply(
+        {"remove instrument " + record.tag, {}, {{project::RecordKind::Instrument, record.id}}, true});
+}
+
 PeopleModel::PeopleModel(WorkbookBridge& bridge, QObject* parent)
     : QAbstractTableModel(parent),
       m_bridge(bridge),
@@ -348,6 +354,12 @@ base::Outcome PeopleModel::add() {
     record.id = m_bridge.newId();
     record.name = "Person " + std::to_string(rowCount() + 1);
     return m_bridge.apply({"new person", {record}, {}, true});
+}
+
+base::Outcome PeopleModel::remove(int row) {
+    const project::Person record = m_bridge.project().people()[static_cast<std::size_t>(row)];
+    return m_bridge.apply(
+        {"remove person " + record.name, {}, {{project::RecordKind::Person, record.id}}, true});
 }
 
 }  // namespace ww::ui

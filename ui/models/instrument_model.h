@@ -37,6 +37,8 @@ class InstrumentModel : public QAbstractTableModel {
     base::Outcome store(const QModelIndex& cell, const QString& text);
     /// A new instrument with a tag of its own.
     base::Outcome add();
+    /// Refused where a reading was taken with it.
+    base::Outcome remove(int row);
 
   private:
     WorkbookBridge& m_bridge;
@@ -60,6 +62,8 @@ class PeopleModel : public QAbstractTableModel {
 
     base::Outcome store(const QModelIndex& cell, const QString& text);
     base::Outcome add();
+    /// Refused where a reading, a round or anything else of the record names the person.
+    base::Outcome remove(int row);
 
   private:
     WorkbookBridge& m_bridge;

@@ -38,7 +38,11 @@ void tellDoubt(WorkbookBridge& bridge, const base::Id& branch) {
         }
         return;
     }
-    emit bridge.messageCleared();
+    if (bridge.isNobodyChosen()) {
+        emit bridge.messageRaised(base::Fault{&kNobodyChosen, {}, {}});
+    } else {
+        emit bridge.messageCleared();
+    }
 }
 
 }  // namespace ww::ui

@@ -4,18 +4,32 @@
 
 namespace ww::ui {
 
+namespace {
+
+bool isUndo(const QKeyEvent& event) {
+    return event.matches(QKeySequence::Undo);
+}
+
+bool isUndoOrRedo(const QKeyEvent& event) {
+    return isUndo(event) || event.matches(QKeySequence::Redo);
+}
+
+}  // namespace
+
 EntryField::EntryField(QWidget* parent) : QLineEdit(parent) {}
 
 void EntryField::setStored(const QString& text) {
     m_stored = text;
-    if (this->text() != text) {
+    // Setting a text also ends the line's own undo, which knows nothing of what is stored.
+    if (isTyped() || isUndoAvailable() || isRedoAvailable()) {
+        const int cursor = isTyped() ? 0 : cursorPosition();
         setText(text);
-        setCursorPosition(0);
+        setCursorPosition(cursor);
     }
 }
 
 bool EntryField::commit() {
-    if (text() == m_stored || !m_store) {
+    if (!isTyped() || !m_store) {
         return true;
     }
     if (!m_store(text())) {
@@ -23,6 +37,20 @@ bool EntryField::commit() {
         return false;
     }
     return true;
+}
+
+void EntryField::restore() {
+    setText(m_stored);
+    selectAll();
+}
+
+bool EntryField::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride && !isTyped() &&
+        isUndoOrRedo(*static_cast<QKeyEvent*>(event))) {
+        event->ignore();
+        return true;
+    }
+    return QLineEdit::event(event);
 }
 
 void EntryField::keyPressEvent(QKeyEvent* event) {
@@ -34,8 +62,14 @@ void EntryField::keyPressEvent(QKeyEvent* event) {
         return;
     }
     if (event->key() == Qt::Key_Escape) {
-        setText(m_stored);
-        selectAll();
+        restore();
+        event->accept();
+        return;
+    }
+    if (isUndoOrRedo(*event)) {
+        if (isUndo(*event) && isTyped()) {
+            restore();
+        }
         event->accept();
         return;
     }

@@ -1,5 +1,5 @@
-// A field for one value: Enter or leaving it stores, Esc restores, a refused text stays selected. Knows no
-// workbook.
+// A field for one value: Enter or leaving it stores, Esc or undo restores, a refused text stays selected.
+// While nothing is typed, undo and redo are the window's. Knows no workbook.
 #pragma once
 
 #include <QLineEdit>
@@ -19,14 +19,19 @@ class EntryField : public QLineEdit {
     /// The stored value as text; ends what was being typed.
     void setStored(const QString& text);
     QString stored() const { return m_stored; }
+    /// Whether something is typed that is not stored yet.
+    bool isTyped() const { return text() != m_stored; }
     /// Stores what was typed; false where it was refused.
     bool commit();
 
   protected:
+    bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
 
   private:
+    void restore();
+
     Store m_store;
     QString m_stored;
 };

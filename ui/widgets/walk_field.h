@@ -15,9 +15,6 @@ class WalkField : public EntryField {
 
     using EntryField::EntryField;
 
-    /// Whether something is typed that is not stored yet.
-    bool isTyped() const { return text() != stored(); }
-
   signals:
     void gone(ww::ui::WalkField::Way way);
 

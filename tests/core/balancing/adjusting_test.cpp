@@ -80,7 +80,12 @@ TEST_F(AdjustingTest, triesStandBesideEachOther) {
     EXPECT_EQ(tries[0]->status, ReadingStatus::Standing);
     EXPECT_EQ(counting("A")->dp->text(), "50.0 kPa");
     // Once another valve is turned, the tries before are of another state of the loop.
+    EXPECT_EQ(lastTried(project()), branch("A"));
+    EXPECT_FALSE(hasEarlierTries(project(), branch("A")));
     tryAt("B", "30.0", "3");
+    EXPECT_EQ(lastTried(project()), branch("B"));
+    EXPECT_TRUE(hasEarlierTries(project(), branch("A")));
+    EXPECT_FALSE(hasEarlierTries(project(), branch("C")));
     tryAt("A", "48.0", "2");
     EXPECT_EQ(triesOf(project(), branch("A")).size(), 1U);
 }

@@ -197,6 +197,28 @@ TEST(ReadyToSign, namesWhatIsMissingAndTakesReasons) {
     EXPECT_EQ(ready.front().reason, "commissioned before");
 }
 
+TEST(ReadyToSign, warnsOfReadingsThatNameNobody) {
+    FieldJob job = flatLoop(2);
+    job.round(RoundKind::Final, RoundState::Accepted);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    EXPECT_FALSE(linesOf(job).contains("sign_nobody")) << "this job keeps no people";
+    project::Person reader;
+    reader.id = Id{{9}};
+    reader.name = "A. Fields";
+    job.project().put(reader);
+    EXPECT_EQ(linesOf(job)["sign_nobody"], SignState::Warns);
+    EXPECT_TRUE(isReady({{{&kSignNobody, "", {"1", "2"}}, SignState::Warns, "", std::nullopt}}))
+        << "it holds nothing up";
+    const std::vector<project::Reading> readings(job.project().readings().begin(),
+                                                 job.project().readings().end());
+    for (project::Reading reading : readings) {
+        reading.person = reader.id;
+        job.project().put(reading);
+    }
+    EXPECT_FALSE(linesOf(job).contains("sign_nobody"));
+}
+
 TEST(ReadyToSign, findingsCommentsAndMergingStandInTheWay) {
     FieldJob job = flatLoop(2);
     job.round(RoundKind::Final, RoundState::Accepted);

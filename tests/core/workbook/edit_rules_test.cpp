@@ -162,6 +162,17 @@ TEST_F(EditRules, whatIsUsedIsNotErased) {
         << "what used it uses it no more";
 }
 
+TEST_F(EditRules, aPersonWhomTheRecordNamesStays) {
+    EXPECT_EQ(erasing(RecordKind::Person, m_ids.person), "still_in_use") << "by a reading";
+    const project::Person boss{CountingIds::numbered(600), "K. Moor"};
+    m_project.put(boss);
+    EXPECT_EQ(erasing(RecordKind::Person, boss.id), "");
+    auto round = m_project.rounds().at(m_ids.round);
+    round.decidedBy = boss.name;
+    m_project.put(round);
+    EXPECT_EQ(erasing(RecordKind::Person, boss.id), "person_named");
+}
+
 TEST_F(EditRules, theMessageNamesBothSides) {
     const auto fault = refusal(m_project, {"", {}, {{RecordKind::ValveModel, m_ids.valve}}, true});
     ASSERT_TRUE(fault.has_value());

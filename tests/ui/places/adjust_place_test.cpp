@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QCloseEvent>
 #include <QElapsedTimer>
 #include <QImage>
 #include <QPainter>
@@ -87,6 +88,38 @@ TEST_F(AdjustDesk, logsTriesWithDigitsAndEnterAlone) {
     EXPECT_EQ(place().field()->text(), "3..1");
     EXPECT_EQ(place().field()->selectedText(), "3..1");
     EXPECT_FALSE(m_desk.window.notice().isEmpty());
+}
+
+TEST_F(AdjustDesk, closingStoresWhatStandsInTheField) {
+    const auto isClosed = [this] {
+        QCloseEvent closing;
+        QApplication::sendEvent(&m_desk.window, &closing);
+        return closing.isAccepted();
+    };
+    m_desk.type("31.5");
+    EXPECT_TRUE(isClosed());
+    EXPECT_EQ(newest()->purpose, ReadingPurpose::Try);
+    EXPECT_EQ(newest()->dp->text(), "31.5 kPa");
+    place().takeFocus();
+    m_desk.type("3..1");
+    m_desk.window.showPlace(MainWindow::Walk);
+    EXPECT_FALSE(isClosed());
+    EXPECT_EQ(m_desk.window.place(), MainWindow::Adjust);
+    EXPECT_EQ(place().field()->text(), "3..1");
+    EXPECT_TRUE(place().field()->hasFocus());
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+}
+
+TEST_F(AdjustDesk, theValveThatWasTurnedIsInHandAfterARestart) {
+    const base::Id branch = idOf("T-03");
+    place().showBranch(branch);
+    place().takeFocus();
+    m_desk.enter("30.0");
+    const QString file = m_desk.bridge().file();
+    m_desk.bridge().close();
+    EXPECT_FALSE(m_desk.bridge().selectedBranch().has_value());
+    ASSERT_TRUE(m_desk.bridge().open(file).ok());
+    EXPECT_EQ(m_desk.bridge().selectedBranch(), branch);
 }
 
 TEST_F(AdjustDesk, arrowsStepTheSettingAndEndAtTheStops) {

@@ -55,10 +55,26 @@ bool AdjustPlace::store(const QString& text) {
         return false;
     }
     tellDoubt(m_bridge, *place);
-    if (m_valve.branch() && m_valve.hasAim()) {
+    // Unseen, the valve in hand is as it was before.
+    if (isVisible() && m_valve.branch() && m_valve.hasAim()) {
         speak();
     }
     return true;
+}
+
+QWidget* AdjustPlace::storeFields() {
+    // A dp was read at the setting that stands, so it comes before a setting that is typed beside it.
+    const bool isThere = m_content->currentWidget() == m_page && m_valve.branch() &&
+                         m_bridge.project().branches().contains(*m_valve.branch());
+    for (TryField* field : {m_field, m_settingField}) {
+        if (!isThere) {
+            field->clear();  // The valve that it was typed for is gone.
+        }
+        if (!field->commit()) {
+            return field;
+        }
+    }
+    return nullptr;
 }
 
 void AdjustPlace::takeMeter(PracticeDesk& desk) {

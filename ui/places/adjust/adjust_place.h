@@ -42,6 +42,8 @@ class AdjustPlace : public QWidget {
     const ValveInHand& valve() const { return m_valve; }
     AdvicePanel* advice() const { return m_advice; }
     TryField* field() const { return m_field; }
+    /// Takes what stands in the fields as Enter does; the field that was refused, null where none was.
+    QWidget* storeFields();
     /// The keys that work now.
     QString hint() const;
 

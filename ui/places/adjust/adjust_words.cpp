@@ -90,7 +90,9 @@ QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
 QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const auto& tries = valve.tries();
     if (tries.empty()) {
-        return AdjustText::tr("No try yet at this valve.");
+        return balancing::hasEarlierTries(bridge.project(), *valve.branch())
+                   ? AdjustText::tr("No try here since another valve was turned.")
+                   : AdjustText::tr("No try yet at this valve.");
     }
     QStringList parts;
     const std::size_t first = tries.size() > kShownTries ? tries.size() - kShownTries : 0;

@@ -2,7 +2,10 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QShortcut>
+#include <QTabBar>
 #include <algorithm>
+#include <vector>
 
 #include "ui/places/column_fit.h"
 #include "ui/text/words.h"
@@ -38,6 +41,8 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
       m_delegate(new BranchDelegate(this)),
       m_addInstrument(new QPushButton(tr("Add Instrument"), this)),
       m_addPerson(new QPushButton(tr("Add Person"), this)),
+      m_removeInstrument(new QPushButton(tr("Remove Instrument"), this)),
+      m_removePerson(new QPushButton(tr("Remove Person"), this)),
       m_others(new QPushButton(tr("Show Other Columns"), this)),
       m_pages(new QTabWidget(this)),
       m_readiness(new ReadinessPage(bridge, m_delegate, this)),
@@ -127,23 +132,30 @@ QWidget* JobPlace::buildTables() {
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 6, 0, 0);
     column->setSpacing(8);
-    const auto add = [&](const QString& title, EntryTable* table, QPushButton* button, int stretch) {
-        auto* line = new QHBoxLayout;
-        line->addWidget(heading(title, page));
-        line->addStretch(1);
-        if (table == m_instrumentTable) {
-            line->addWidget(m_others);
+    const auto rowOf = [page](const std::vector<QWidget*>& widgets) {
+        auto* row = new QWidget(page);
+        auto* line = new QHBoxLayout(row);
+        line->setContentsMargins(0, 0, 0, 0);
+        for (QWidget* widget : widgets) {
+            line->addWidget(widget);
         }
-        line->addWidget(button);
-        column->addLayout(line);
+        line->insertStretch(1, 1);
+        return row;
+    };
+    const auto add = [&](const std::vector<QWidget*>& head, const QString& title, EntryTable* table,
+                         const std::vector<QWidget*>& buttons, int stretch) {
+        column->addWidget(new SideBySide({rowOf(head), 0, 1, 0}, {rowOf(buttons), 0, 0, 0}, page));
         column->addWidget(table, stretch);
         table->setAccessibleName(title);
         table->setItemDelegate(m_delegate);
         table->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
         table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     };
-    add(tr("Instruments"), m_instrumentTable, m_addInstrument, 3);
-    add(tr("People"), m_peopleTable, m_addPerson, 2);
+    const QString instruments = tr("Instruments");
+    const QString people = tr("People");
+    add({heading(instruments, page), m_others}, instruments, m_instrumentTable,
+        {m_addInstrument, m_removeInstrument}, 3);
+    add({heading(people, page)}, people, m_peopleTable, {m_addPerson, m_removePerson}, 2);
     m_instrumentTable->setModel(m_instruments);
     m_peopleTable->setModel(m_people);
     m_peopleTable->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
@@ -153,16 +165,28 @@ QWidget* JobPlace::buildTables() {
     m_peopleTable->setStore([this](const QModelIndex& cell, const QString& text) {
         return m_bridge.tellOrClear(m_people->store(cell, text));
     });
-    const auto addTo = [this](EntryTable* table, auto* model) {
+    connectRows(m_instrumentTable, m_instruments, m_addInstrument, m_removeInstrument);
+    connectRows(m_peopleTable, m_people, m_addPerson, m_removePerson);
+    return page;
+}
+
+template <class Model>
+void JobPlace::connectRows(EntryTable* table, Model* model, QPushButton* add, QPushButton* remove) {
+    connect(add, &QPushButton::clicked, this, [this, table, model] {
         if (m_bridge.tellOrClear(model->add())) {
             table->setFocus(Qt::OtherFocusReason);
             table->beginEdit(model->index(model->rowCount() - 1, 0));
         }
+    });
+    const auto takeOut = [this, table, model] {
+        const QModelIndex cell = table->currentIndex();
+        if (cell.isValid() && m_bridge.tellOrClear(model->remove(cell.row()))) {
+            table->setCurrentIndex(model->index(std::min(cell.row(), model->rowCount() - 1), cell.column()));
+        }
     };
-    connect(m_addInstrument, &QPushButton::clicked, this,
-            [this, addTo] { addTo(m_instrumentTable, m_instruments); });
-    connect(m_addPerson, &QPushButton::clicked, this, [this, addTo] { addTo(m_peopleTable, m_people); });
-    return page;
+    connect(remove, &QPushButton::clicked, this, takeOut);
+    auto* key = new QShortcut(QKeySequence::Delete, table, nullptr, nullptr, Qt::WidgetShortcut);
+    connect(key, &QShortcut::activated, this, takeOut);
 }
 
 void JobPlace::setTokens(const theme::Tokens& tokens) {
@@ -193,6 +217,29 @@ void JobPlace::addDeficiency(std::optional<base::Id> branch) {
     m_deficiencies->add(branch);
 }
 
+void JobPlace::showChanged(const project::ChangeSet& changes) {
+    const auto show = [&](EntryTable* table, const auto& records) {
+        m_pages->setCurrentIndex(0);
+        for (const project::RecordRef& ref : changes.put) {
+            if (records.contains(ref.id)) {
+                const int row = static_cast<int>(records.indexOf(ref.id));
+                table->setCurrentIndex(table->model()->index(row, 0));
+            }
+        }
+    };
+    const project::Project& project = m_bridge.project();
+    if (changes.touches(project::RecordKind::Deficiency)) {
+        m_pages->setCurrentWidget(m_deficiencies);
+    } else if (changes.touches(project::RecordKind::ReadinessLine)) {
+        m_pages->setCurrentWidget(m_readiness);
+    } else if (changes.touches(project::RecordKind::Instrument)) {
+        show(m_instrumentTable, project.instruments());
+    } else if (changes.touches(project::RecordKind::Person)) {
+        show(m_peopleTable, project.people());
+    }
+    m_pages->tabBar()->setFocus(Qt::OtherFocusReason);
+}
+
 void JobPlace::takeFocus() {
     m_fields->first()->setFocus(Qt::OtherFocusReason);
 }
@@ -203,7 +250,8 @@ void JobPlace::refresh() {
     m_units->setCurrentIndex(m_units->findData(static_cast<int>(job.units)));
     m_fluid->setCurrentIndex(m_fluid->findData(static_cast<int>(job.fluid)));
     field(JobField::Concentration)->setEnabled(job.fluid != fluid::FluidKind::Water);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_units, m_fluid, m_addInstrument, m_addPerson}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_units, m_fluid, m_addInstrument, m_addPerson,
+                                                           m_removeInstrument, m_removePerson}) {
         widget->setEnabled(isWritable);
     }
 }

@@ -31,6 +31,8 @@ class JobPlace : public QWidget {
     EntryField* field(JobField field) const { return m_fields->field(field); }
     /// Lists a new deficiency at a branch, or at none, and puts the keys there.
     void addDeficiency(std::optional<base::Id> branch);
+    /// Shows the row that changed. The keys go to the tabs of the pages, where nothing is typed.
+    void showChanged(const project::ChangeSet& changes);
     DeficiencyPage* deficiencies() const { return m_deficiencies; }
     ReadinessPage* readiness() const { return m_readiness; }
     /// The pages beside the facts.
@@ -41,6 +43,8 @@ class JobPlace : public QWidget {
     void refresh();
     QWidget* buildFacts();
     QWidget* buildTables();
+    template <class Model>
+    void connectRows(EntryTable* table, Model* model, QPushButton* add, QPushButton* remove);
     void buildChoices(QFormLayout* form);
 
     WorkbookBridge& m_bridge;
@@ -54,6 +58,8 @@ class JobPlace : public QWidget {
     BranchDelegate* m_delegate;
     QPushButton* m_addInstrument;
     QPushButton* m_addPerson;
+    QPushButton* m_removeInstrument;
+    QPushButton* m_removePerson;
     QPushButton* m_others;  ///< the columns of instruments that have no room
     QTabWidget* m_pages;
     ReadinessPage* m_readiness;

@@ -24,6 +24,7 @@ std::optional<ReadyList::Target> targetOf(const base::Fault& line) {
     } kTargets[] = {
         {balancing::kSignNoFinal, Target::Walk},
         {balancing::kSignUnread, Target::Walk},
+        {balancing::kSignNobody, Target::Walk},
         {balancing::kSignWitnessUnread, Target::Walk},
         {balancing::kSignFinalNotAccepted, Target::Review},
         {balancing::kSignRoundNotAccepted, Target::Review},
@@ -49,6 +50,7 @@ Mark markOfLine(SignState state) {
             return Mark::Fail;
         case SignState::Reasoned:
         case SignState::NeedsReason:
+        case SignState::Warns:
             break;
     }
     return Mark::Open;
