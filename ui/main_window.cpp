@@ -83,10 +83,12 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     for (const PlaceEntry& entry : m_places) {
         settle(*entry.widget);
     }
-    connect(m_pump, &PumpPlace::pageMade, this, [this] {
-        settle(*m_pump);
+    const auto settleAnew = [this](QWidget* place) {
+        settle(*place);
         keepApart(*m_stack, m_metrics.hasLargeTargets ? m_metrics.gap : 0);
-    });
+    };
+    connect(m_pump, &PumpPlace::pageMade, this, [=, this] { settleAnew(m_pump); });
+    connect(m_system, &SystemPlace::pageMade, this, [=, this] { settleAnew(m_system); });
     connectFileCommands();
     connectEditCommands();
     connectClipboardCommands();

@@ -35,13 +35,18 @@ class ChartView : public QWidget {
   signals:
     void tableToggled(bool isTableShown);
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
+    void makeCanvas();
+    void draw();
     void fillTable();
 
     ChartFigure m_figure;
     theme::Tokens m_tokens;
     QStackedLayout* m_stack = nullptr;
-    ChartCanvas* m_canvas = nullptr;
+    ChartCanvas* m_canvas = nullptr;  ///< made when it is first shown
     QTableWidget* m_table = nullptr;
     QLabel* m_sentence = nullptr;
 };

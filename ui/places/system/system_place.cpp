@@ -32,7 +32,6 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
       m_empty(new QLabel(this)),
       m_diagram(new schematic::SchematicView(this)),
       m_bench(new system::WhatIfBench(this)),
-      m_valves(new ValvePage(bridge, this)),
       m_splitter(new QSplitter(Qt::Vertical, this)),
       m_whatIf(new QPushButton(tr("&Try What If"), this)),
       m_showValves(new QPushButton(tr("Valve Ta&bles"), this)),
@@ -65,7 +64,6 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_whatIf->setCheckable(true);
     m_whatIf->setAccessibleName(tr("Try what if"));
     m_showValves->setCheckable(true);
-    m_valves->hide();
 
     m_findLabel = new QLabel(tr("&Find branch"), this);
     m_findLabel->setBuddy(m_find);
@@ -93,15 +91,13 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     layout->setContentsMargins(8, 4, 12, 8);
     layout->addWidget(new SideBySide({buttons, 0, 1, 0}, {finding, kFindWidth, 0, 0}, this));
     layout->addWidget(m_splitter, 1);
-    layout->addWidget(m_valves, 1);
+    m_whole = layout;
     layout->addWidget(m_sums);
 
     connect(m_add, &QPushButton::clicked, this, &SystemPlace::addBranch);
     connect(m_find, &QLineEdit::returnPressed, this, &SystemPlace::jump);
     connect(m_whatIf, &QPushButton::toggled, this, &SystemPlace::showWhatIf);
     connect(m_showValves, &QPushButton::toggled, this, &SystemPlace::showValves);
-    connect(m_valves, &ValvePage::tablePasted, this,
-            [this](const QString& text) { emit tablePasted(QStringLiteral("valves.csv"), text); });
     auto* pasting = new QShortcut(QKeySequence::Paste, m_table, nullptr, nullptr, Qt::WidgetShortcut);
     connect(pasting, &QShortcut::activated, this,
             [this] { emit tablePasted(QStringLiteral("branches.csv"), QApplication::clipboard()->text()); });
@@ -130,7 +126,9 @@ void SystemPlace::setTokens(const theme::Tokens& tokens) {
     m_tokens = tokens;
     m_delegate->setTokens(tokens);
     m_diagram->setTokens(tokens);
-    m_valves->setTokens(tokens);
+    if (m_valves != nullptr) {
+        m_valves->setTokens(tokens);
+    }
     refresh();
 }
 
@@ -140,13 +138,16 @@ void SystemPlace::setMetrics(const theme::Metrics& metrics) {
     m_table->horizontalHeader()->setFixedHeight(
         std::max(metrics.noticeHeight, 2 * m_table->fontMetrics().height() + 8));
     m_sums->setMinimumHeight(metrics.totalsHeight);
-    m_valves->setMetrics(metrics);
+    m_metrics = metrics;
+    if (m_valves != nullptr) {
+        m_valves->setMetrics(metrics);
+    }
     fitColumns();
 }
 
 void SystemPlace::takeFocus() {
     if (m_showValves->isChecked()) {
-        m_valves->takeFocus();
+        valves()->takeFocus();
         return;
     }
     (m_model->rowCount() > 0 ? static_cast<QWidget*>(m_table) : m_add)->setFocus(Qt::OtherFocusReason);
@@ -179,11 +180,27 @@ void SystemPlace::showWhatIf(bool isShown) {
     }
 }
 
+ValvePage* SystemPlace::valves() {
+    if (m_valves == nullptr) {
+        m_valves = new ValvePage(m_bridge, this);
+        m_valves->hide();
+        m_whole->insertWidget(m_whole->indexOf(m_sums), m_valves, 1);
+        m_valves->setTokens(m_tokens);
+        m_valves->setMetrics(m_metrics);
+        connect(m_valves, &ValvePage::tablePasted, this,
+                [this](const QString& text) { emit tablePasted(QStringLiteral("valves.csv"), text); });
+        emit pageMade();
+    }
+    return m_valves;
+}
+
 void SystemPlace::showValves(bool isShown) {
     m_showValves->setChecked(isShown);
     m_splitter->setVisible(!isShown);
     m_sums->setVisible(!isShown);
-    m_valves->setVisible(isShown);
+    if (isShown || m_valves != nullptr) {
+        valves()->setVisible(isShown);
+    }
     refresh();
     if (isVisible()) {
         takeFocus();

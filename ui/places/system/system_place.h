@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSplitter>
+#include <QVBoxLayout>
 #include <QWidget>
 
 #include "ui/delegates/branch_delegate.h"
@@ -31,7 +32,8 @@ class SystemPlace : public QWidget {
     void setNarrow(bool isNarrow);
     EntryTable* table() const { return m_table; }
     SystemModel* model() const { return m_model; }
-    ValvePage* valves() const { return m_valves; }
+    /// The page of valve tables, which is made when it is first wanted.
+    ValvePage* valves();
 
   public slots:
     void findBranch();
@@ -50,6 +52,8 @@ class SystemPlace : public QWidget {
   signals:
     /// A table was pasted into the table of this file ("branches.csv").
     void tablePasted(const QString& file, const QString& text);
+    /// A page was made: what the window does for all that a place holds is to be done for it.
+    void pageMade();
 
   protected:
     void showEvent(QShowEvent* event) override;
@@ -69,7 +73,9 @@ class SystemPlace : public QWidget {
     QLabel* m_empty;
     schematic::SchematicView* m_diagram;
     system::WhatIfBench* m_bench;
-    ValvePage* m_valves;
+    ValvePage* m_valves = nullptr;
+    QVBoxLayout* m_whole = nullptr;
+    theme::Metrics m_metrics = theme::metrics(10, false);
     QSplitter* m_splitter;
     QPushButton* m_whatIf;
     QPushButton* m_showValves;
