@@ -61,6 +61,11 @@ TEST(Checks, dpAtDesignFlow) {
     EXPECT_EQ(withOpenKv("23"), std::nullopt);       // 3.02 kPa
     EXPECT_EQ(withOpenKv("24"), Severity::Warning);  // 2.78 kPa
     EXPECT_EQ(withOpenKv("41"), Severity::Error);    // 0.95 kPa
+    FieldJob throttled;
+    throttled.branch("A", "", "4", throttled.valve({{"1", "1"}, {"4", "41"}}));
+    throttled.round(RoundKind::Survey);
+    throttled.dp("A", "17.0", "2");
+    EXPECT_EQ(severityOf(throttled, kDesignDpLow), std::nullopt);
 }
 
 TEST(Checks, instrumentRange) {
