@@ -13,6 +13,7 @@
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/pump/pump_place.h"
+#include "ui/places/reading_notice.h"
 #include "ui/places/report/report_place.h"
 #include "ui/places/review/review_place.h"
 #include "ui/places/system/system_place.h"
@@ -378,7 +379,8 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
-                        fault.is(kNothingNew) || fault.is(kGaugesRead);
+                        fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kAllReadByMeter) ||
+                        fault.is(kRoundOpenedByTry);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());
