@@ -35,17 +35,17 @@ QString basisName(const project::Project& project, const balancing::AimFlow& flo
 
 QString pathName(const std::optional<balancing::PathBasis>& basis) {
     if (!basis) {
-        return AdjustText::tr("advice, once all are set");
+        return AdjustText::tr("advice");
     }
     switch (*basis) {
         case balancing::PathBasis::Tries:
-            return AdjustText::tr("from two tries");
+            return AdjustText::tr("two tries");
         case balancing::PathBasis::Learned:
-            return AdjustText::tr("from one try and the learned loop");
+            return AdjustText::tr("a try, learned loop");
         case balancing::PathBasis::Design:
             break;
     }
-    return AdjustText::tr("from one try and the design");
+    return AdjustText::tr("a try, design loss");
 }
 
 }  // namespace
@@ -110,7 +110,7 @@ QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
         const auto& expected = valve.expected();
         const bool isLearned =
             std::any_of(expected.begin(), expected.end(), [](const auto& dp) { return dp.has_value(); });
-        return isLearned ? AdjustText::tr("No try yet at this valve; expected from the learned loop.")
+        return isLearned ? AdjustText::tr("No try yet; expected: learned loop.")
                          : AdjustText::tr("No try yet at this valve.");
     }
     QStringList parts;
