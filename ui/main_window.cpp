@@ -15,6 +15,7 @@
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/pump/pump_place.h"
+#include "ui/places/reading_notice.h"
 #include "ui/places/report/report_place.h"
 #include "ui/places/review/review_place.h"
 #include "ui/places/system/system_place.h"
@@ -448,8 +449,9 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
-                        fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kUndone) ||
-                        fault.is(kDoneAgain) || fault.is(kLastJob);
+                        fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kAllReadByMeter) ||
+                        fault.is(kRoundOpenedByTry) || fault.is(kUndone) || fault.is(kDoneAgain) ||
+                        fault.is(kLastJob);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());

@@ -103,6 +103,8 @@ class MainWindow : public QMainWindow {
     void connectReportCommands();
     void connectHelpCommands();
     void goToOpenItem(bool isForward);
+    /// Where nothing waits: what comes next, or the first valve that is not read.
+    void sayNextStep();
     void connectClipboardCommands();
     void showPreferences();
     void showHistory();

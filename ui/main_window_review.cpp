@@ -1,6 +1,7 @@
 // The commands of the main window that belong to a review and to the report: comments, history, open items,
 // deficiencies, signing.
 #include "core/balancing/review_steps.h"
+#include "core/balancing/walk.h"
 #include "core/project/review.h"
 #include "ui/history_dialog.h"
 #include "ui/journal_dialog.h"
@@ -15,8 +16,14 @@
 namespace ww::ui {
 namespace {
 
-constexpr base::MessageForm kNothingOpen{"nothing_open",
-                                         "no comment is open and no item waits; go on with the next step"};
+constexpr base::MessageForm kNothingOpen{
+    "nothing_open",
+    "no comment is open and no item waits; open the next round (Ctrl+Shift+N), or go on with the report "
+    "(Alt+7)"};
+constexpr base::MessageForm kRoundToClose{
+    "nothing_open_but_round", "no comment is open and no item waits; close round {1} with Ctrl+Shift+W"};
+constexpr base::MessageForm kUnreadHere{
+    "unread_here", "not read in round {1}, {2} of {3} are; read it, or close the round with Ctrl+Shift+W"};
 constexpr base::MessageForm kCommentHere{
     "comment_here", "{1} asks: \"{2}\"; correct the reading, or answer on the place Review (Alt+6)"};
 constexpr base::MessageForm kNoBranchInHand{"no_branch_in_hand",
@@ -51,11 +58,33 @@ void MainWindow::showJournal() {
     }
 }
 
+void MainWindow::sayNextStep() {
+    const project::Project& project = m_bridge.project();
+    const project::Round* round = project::roundInHand(project);
+    if (round == nullptr) {
+        raise(base::Fault{&kNothingOpen, {}, {}});
+        return;
+    }
+    const std::string number = std::to_string(round->number);
+    const balancing::WalkProgress progress = balancing::walkProgress(project, *round);
+    if (progress.unread.empty()) {
+        raise(base::Fault{&kRoundToClose, {}, {number}});
+        return;
+    }
+    const base::Id unread = progress.unread.front();
+    showPlace(Walk);
+    m_bridge.selectBranch(unread);
+    m_walk->showBranch(unread);
+    raise(base::Fault{&kUnreadHere,
+                      project.branches().at(unread).tag,
+                      {number, std::to_string(progress.read), std::to_string(progress.all)}});
+}
+
 void MainWindow::goToOpenItem(bool isForward) {
     const project::Project& project = m_bridge.project();
     const std::vector<base::Id> open = balancing::openBranches(project);
     if (open.empty()) {
-        raise(base::Fault{&kNothingOpen, {}, {}});
+        sayNextStep();
         return;
     }
     const auto order = project.tree().walkingOrder();

@@ -41,11 +41,18 @@ void MainWindow::connectAdjustCommands() {
     onBoth(m_commands->readAgain, &WalkPlace::readAgain, &AdjustPlace::readAgain);
     onBoth(m_commands->takeFix, &WalkPlace::takeFix, &AdjustPlace::takeFix);
     onBoth(m_commands->doubtful, &WalkPlace::toggleDoubtful, &AdjustPlace::toggleDoubtful);
-    connect(m_commands->adjustOrHold, &QAction::triggered, this,
-            [this] { place() == Adjust ? m_adjust->holdAndNext() : showPlace(Adjust); });
+    connect(m_commands->adjustOrHold, &QAction::triggered, this, [this] {
+        if (place() == Adjust) {
+            m_adjust->holdAndNext();
+            return;
+        }
+        m_adjust->keepSelected();
+        showPlace(Adjust);
+    });
     const auto onAdjust = [this](QAction* action, void (AdjustPlace::*slot)()) {
         connect(action, &QAction::triggered, this, [this, slot] {
             if (place() != Adjust) {
+                m_adjust->keepSelected();
                 showPlace(Adjust);
             }
             (m_adjust->*slot)();

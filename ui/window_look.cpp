@@ -7,6 +7,7 @@
 #include <QStyle>
 #include <algorithm>
 
+#include "core/balancing/walk.h"
 #include "ui/text/words.h"
 #include "ui/widgets/number_pad.h"
 
@@ -169,13 +170,14 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
                               : WindowText::tr("Round %1, %2, %3")
                                     .arg(QString::number(round->number), text::word(round->kind).toLower(),
                                          text::word(round->state));
-        strip.readCount = static_cast<int>(bridge.assessment().readCount);
-        strip.terminalCount = static_cast<int>(bridge.assessment().terminalCount);
-        if (strip.terminalCount > 0) {
+        const balancing::WalkProgress progress = balancing::walkProgress(project, *round);
+        strip.readCount = static_cast<int>(progress.read);
+        strip.valveCount = static_cast<int>(progress.all);
+        if (strip.valveCount > 0) {
             strip.read =
                 (isShort ? WindowText::tr("%1 of %2", "valves read, short") : WindowText::tr("read %1 of %2"))
                     .arg(strip.readCount)
-                    .arg(strip.terminalCount);
+                    .arg(strip.valveCount);
         }
     }
     if (const auto id = bridge.instrument()) {

@@ -3,6 +3,7 @@
 #include <unordered_map>
 
 #include "core/balancing/adjusting.h"
+#include "core/balancing/walk_forms.h"
 #include "core/balancing/witness.h"
 #include "core/base/expects.h"
 #include "core/project/review.h"
@@ -289,7 +290,10 @@ base::Result<const project::Round*> WorkbookBridge::roundForReadings() const {
         return fault(kNoRoundOpen);
     }
     // A round that is closed or was sent back takes corrections, and only those; the workbook sees to it.
-    if (last->state == project::RoundState::Sent || last->state == project::RoundState::Accepted) {
+    if (last->state == project::RoundState::Accepted) {
+        return fault(balancing::kRoundAccepted, {}, {std::to_string(last->number)});
+    }
+    if (last->state == project::RoundState::Sent) {
         return fault(kRoundNotOpen, {}, {std::to_string(last->number)});
     }
     return last;

@@ -5,6 +5,7 @@
 #include "core/balancing/advice/order_of_work.h"
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/setting_rule.h"
+#include "core/balancing/doubt_forms.h"
 #include "core/balancing/walk_forms.h"
 #include "core/project/review.h"
 
@@ -223,6 +224,15 @@ std::optional<Id> lastTried(const Project& project) {
     return all.empty() ? std::nullopt : std::optional(all.front()->branch);
 }
 
+bool mustBeReadAgain(const Assessment& assessment, const Id& reading) {
+    return std::any_of(assessment.findings.begin(), assessment.findings.end(), [&](const Finding& finding) {
+        const base::Fault& fault = finding.fault;
+        return finding.reading == reading && finding.severity != Severity::Note &&
+               (fault.is(kMarkedDoubtful) || fault.is(kNegativeDp) || fault.is(kAboveInstrumentRange) ||
+                fault.is(kUnitSuspected) || fault.is(kImplausible) || fault.is(kImplausibleFirst));
+    });
+}
+
 bool isHeld(const Project& project, const Id& branch) {
     const Round* round = project::roundInHand(project);
     if (round == nullptr) {
@@ -274,11 +284,24 @@ std::vector<std::size_t> workingOrder(const Project& project, const Assessment& 
 
 std::optional<std::size_t> nextToAdjust(const Project& project, const std::vector<std::size_t>& order,
                                         std::size_t branch) {
+    const auto isDone = [&](std::size_t other) {
+        return other == branch || isHeld(project, project.branches()[other].id);
+    };
+    const project::BranchTree& tree = project.tree();
+    const auto waitsForBelow = [&](std::size_t candidate) {
+        return std::any_of(order.begin(), order.end(), [&](std::size_t other) {
+            std::size_t above = tree.parent(other);
+            while (above != project::BranchTree::kNone && above != candidate) {
+                above = tree.parent(above);
+            }
+            return above == candidate && !isDone(other);
+        });
+    };
     const auto own = std::find(order.begin(), order.end(), branch);
     const std::size_t start = own == order.end() ? 0 : static_cast<std::size_t>(own - order.begin()) + 1;
     for (std::size_t step = 0; step < order.size(); ++step) {
         const std::size_t candidate = order[(start + step) % order.size()];
-        if (candidate != branch && !isHeld(project, project.branches()[candidate].id)) {
+        if (!isDone(candidate) && !waitsForBelow(candidate)) {
             return candidate;
         }
     }

@@ -62,6 +62,10 @@ bool hasEarlierTries(const project::Project& project, const Id& branch);
 /// The branch of the newest standing try in the open round; nothing where there is none.
 std::optional<Id> lastTried(const project::Project& project);
 
+/// Whether a doubt stands about a reading itself: its size, its sign, the range of its meter, or a mark by
+/// hand. An overdue calibration is none.
+bool mustBeReadAgain(const Assessment& assessment, const Id& reading);
+
 /// Whether the newest reading of the branch in the open round says that its valve was left where it stands.
 bool isHeld(const project::Project& project, const Id& branch);
 
@@ -71,8 +75,8 @@ bool isHeld(const project::Project& project, const Id& branch);
 /// left out. `advice` may be null.
 std::vector<std::size_t> workingOrder(const project::Project& project, const Assessment& assessment,
                                       const Advice* advice);
-/// The first of the working order after `branch` that is not held yet, from the beginning again at the end;
-/// nothing where all others are held.
+/// The first of the working order after `branch` that is not held yet, from the beginning again at the end; a
+/// branch waits until what is below it is held. Nothing where all others are held.
 std::optional<std::size_t> nextToAdjust(const project::Project& project,
                                         const std::vector<std::size_t>& order, std::size_t branch);
 

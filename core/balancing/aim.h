@@ -92,9 +92,9 @@ Setting steppedSetting(const project::Project& project, std::size_t branch, Sett
 /// What to do after a reading.
 enum class AimWord { Open, Close, Hold, ReadAgain, AtStop };
 
-/// Above the band: too much flow, close. Within it: hold. Below: open. Under the readable minimum the dp says
-/// nothing. AtStop: it asks to open a valve that is fully open, or to close one that is shut. `instrument`
-/// may be nothing.
+/// Above the band: too much flow, close. Within it: hold. Below: open. Under the readable minimum, or above
+/// the range of the instrument, the dp says nothing. AtStop: it asks to open a valve that is fully open, or
+/// to close one that is shut. `instrument` may be nothing.
 AimWord wordFor(const project::Project& project, std::size_t branch, const AimRow& row,
                 PressureDifference read, std::optional<Id> instrument = {});
 
@@ -104,10 +104,18 @@ struct AimTry {
     PressureDifference dp;
 };
 
+/// What the path of a branch beside its valve is taken from.
+enum class PathBasis {
+    Tries,    ///< two tries at different settings
+    Learned,  ///< one try and the learned loop
+    Design,   ///< one try and the circuit's design loss
+};
+
 /// What stands between the branch's take-off and return as its valve is turned: H = dp + r q^2.
 struct BranchCharacteristic {
     PressureDifference available;
     Resistance path;
+    PathBasis basis = PathBasis::Tries;
 };
 
 /// From the last two tries at different settings; from one try where the circuit's design loss or the learned
@@ -118,10 +126,11 @@ std::optional<BranchCharacteristic> branchCharacteristic(const project::Project&
 
 /// A setting to try next.
 struct ProposedSetting {
-    Setting setting;           ///< rounded to the step, within the stops
-    PressureDifference lands;  ///< dp expected there
-    PressureDifference aim;    ///< dp wanted there
-    bool isStop = false;       ///< the valve's stop comes before the aim
+    Setting setting;                 ///< rounded to the step, within the stops
+    PressureDifference lands;        ///< dp expected there
+    PressureDifference aim;          ///< dp wanted there
+    bool isStop = false;             ///< the valve's stop comes before the aim
+    std::optional<PathBasis> basis;  ///< nothing: the advice, once all valves are set
 };
 
 /// Where the characteristic crosses the aim: H - r q^2 at the flow aimed at is the dp that the valve must

@@ -2,7 +2,7 @@
 #include <cmath>
 
 #include "core/balancing/aim.h"
-#include "core/balancing/detail/branch_flow.h"
+#include "core/balancing/detail/doubts.h"
 #include "core/curve/valve_flow.h"
 
 namespace ww::balancing {
@@ -31,7 +31,12 @@ bool isStop(const curve::ValveCharacteristic& curve, Setting setting) {
            detail::isSameSetting(setting, curve.fullyOpen());
 }
 
-std::optional<Resistance> knownPath(const Project& project, std::size_t branch, const LearnedLoop* learned) {
+struct KnownPath {
+    Resistance resistance;
+    PathBasis basis;
+};
+
+std::optional<KnownPath> knownPath(const Project& project, std::size_t branch, const LearnedLoop* learned) {
     if (!project.tree().isTerminal(branch)) {
         return std::nullopt;
     }
@@ -39,12 +44,13 @@ std::optional<Resistance> knownPath(const Project& project, std::size_t branch, 
     if (learned != nullptr) {
         const auto found = learned->resistances.find(record.id);
         if (found != learned->resistances.end() && found->second.circuit) {
-            return found->second.circuit;
+            return KnownPath{*found->second.circuit, PathBasis::Learned};
         }
     }
     if (record.circuitLoss && record.designFlow && record.designFlow->value.si() > 0) {
         const double design_m3s = record.designFlow->value.si();
-        return Resistance::si(record.circuitLoss->value.si() / (design_m3s * design_m3s));
+        return KnownPath{Resistance::si(record.circuitLoss->value.si() / (design_m3s * design_m3s)),
+                         PathBasis::Design};
     }
     return std::nullopt;
 }
@@ -118,7 +124,7 @@ AimWord wordFor(const Project& project, std::size_t branch, const AimRow& row, P
     const auto& curve = curveOf(project, branch);
     const project::ValveModel* valve = record.valve ? project.valves().find(*record.valve) : nullptr;
     const project::Instrument* meter = instrument ? project.instruments().find(*instrument) : nullptr;
-    if (read < detail::readableMinimum(record, valve, meter)) {
+    if (read < detail::readableMinimum(record, valve, meter) || detail::isAboveRange(meter, read)) {
         return AimWord::ReadAgain;
     }
     if (read > row.high) {
@@ -155,13 +161,14 @@ std::optional<BranchCharacteristic> branchCharacteristic(const Project& project,
         const double found = (last.dp - before->dp).si() / (beforeSquare - lastSquare);
         if ((isFar || !path) && std::isfinite(found) && found > 0) {
             return BranchCharacteristic{PressureDifference::si(last.dp.si() + found * lastSquare),
-                                        Resistance::si(found)};
+                                        Resistance::si(found), PathBasis::Tries};
         }
     }
     if (!path) {
         return std::nullopt;
     }
-    return BranchCharacteristic{PressureDifference::si(last.dp.si() + path->si() * lastSquare), *path};
+    return BranchCharacteristic{PressureDifference::si(last.dp.si() + path->resistance.si() * lastSquare),
+                                path->resistance, path->basis};
 }
 
 std::optional<ProposedSetting> proposedSetting(const Project& project, std::size_t branch,
@@ -186,6 +193,7 @@ std::optional<ProposedSetting> proposedSetting(const Project& project, std::size
         out.isStop = own->reach == BalanceReach::BelowScale;
         return out;
     }
+    out.basis = characteristic->basis;
     const double wanted_Pa =
         characteristic->available.si() - characteristic->path.si() * flow.flow.si() * flow.flow.si();
     std::optional<Setting> exact;

@@ -10,6 +10,11 @@ inline constexpr base::MessageForm kMarkedDoubtful{
 inline constexpr base::MessageForm kNegativeDp{
     "dp_negative",
     "{1} is below zero, the hoses are probably reversed; swap them and read again, or store {2}"};
+inline constexpr base::MessageForm kAboveInstrumentRange{
+    "dp_above_range",
+    "{1} is above the range of instrument {2}, which ends at {3}; read again, with another instrument if "
+    "need "
+    "be, or give the reason"};
 inline constexpr base::MessageForm kUnitSuspected{"unit_suspected",
                                                   "{1} is far from the expected {2}, in {3} it would be {4}; "
                                                   "correct the unit, read again or give the reason"};

@@ -47,7 +47,7 @@ inline constexpr base::MessageForm kSignNobody{
     "reading"};
 inline constexpr base::MessageForm kSignFinalNotAccepted{
     "sign_final_not_accepted",
-    "the final round {1} is {2w}; close it, send it and have it accepted by a supervisor"};
+    "the last round {1} is {2w}; close it, send it and have it accepted by a supervisor"};
 inline constexpr base::MessageForm kSignRoundNotAccepted{
     "sign_round_not_accepted", "rounds that are not accepted: {1}; have them accepted or give the reason"};
 inline constexpr base::MessageForm kSignVerdictOpen{

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <span>
+#include <unordered_map>
 
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/setting_rule.h"
@@ -354,6 +355,36 @@ std::vector<Finding> openItems(const Project& project, const Id& roundId) {
         }
     }
     return found;
+}
+
+WalkProgress walkProgress(const Project& project, const Round& round) {
+    // The newest entry of a branch counts: a value, or that it cannot be read.
+    std::unordered_map<Id, bool> isRead;
+    for (const std::size_t index : project.readingsOf(round.id)) {
+        const Reading& reading = project.readings()[index];
+        if (reading.status == ReadingStatus::Standing && hasContent(reading) &&
+            reading.purpose != project::ReadingPurpose::ShutValve) {
+            isRead[reading.branch] = reading.dp || reading.flow;
+        }
+    }
+    WalkProgress progress;
+    for (const std::size_t index : project.tree().walkingOrder()) {
+        const Branch& branch = project.branches()[index];
+        const bool isAsked = round.sample.empty()
+                                 ? project.tree().isTerminal(index) || branch.valve.has_value()
+                                 : std::any_of(round.sample.begin(), round.sample.end(),
+                                               [&](const auto& row) { return row.branch == branch.id; });
+        if (!isAsked) {
+            continue;
+        }
+        ++progress.all;
+        const auto found = isRead.find(branch.id);
+        progress.read += found != isRead.end() && found->second ? 1U : 0U;
+        if (found == isRead.end()) {
+            progress.unread.push_back(branch.id);
+        }
+    }
+    return progress;
 }
 
 Result<Edit> closeRound(const Project& project, const Id& roundId, WalkContext context) {

@@ -68,6 +68,53 @@ TEST_F(PracticeTest, oneKeyReadsEveryValveInTurn) {
     EXPECT_EQ(m_desk.project().pumpReadings()[0].status, project::ReadingStatus::Superseded);
 }
 
+TEST_F(PracticeTest, atTheEndOfTheRouteTheKeyGoesToWhatIsUnread) {
+    openRound();
+    QAction* take = action(QStringLiteral("Ctrl+L"));
+    m_desk.grid().goToRow(1, false);  // the first valve is passed over
+    const int rows = m_desk.model().rowCount();
+    for (int row = 1; row < rows; ++row) {
+        take->trigger();
+    }
+    EXPECT_EQ(m_desk.grid().currentRow(), 0);
+    // Once all are read, the key at the last valve stores nothing.
+    m_desk.grid().goToRow(rows - 1, false);
+    take->trigger();
+    EXPECT_EQ(m_desk.grid().currentRow(), 0);
+    take->trigger();
+    m_desk.grid().goToRow(rows - 1, false);
+    take->trigger();
+    const std::size_t before = m_desk.project().readings().size();
+    take->trigger();
+    EXPECT_EQ(m_desk.project().readings().size(), before);
+    EXPECT_TRUE(m_desk.window.notice().contains("Ctrl+R")) << m_desk.window.notice().toStdString();
+}
+
+TEST_F(PracticeTest, anUnreadRiserIsCountedAndFound) {
+    openRound();
+    const auto isTerminal = [&](int row) {
+        const project::Project& project = m_desk.project();
+        return project.tree().isTerminal(project.branches().indexOf(m_desk.model().branchAt(row)));
+    };
+    const auto take = [&](bool ofTerminals) {
+        for (int row = 0; row < m_desk.model().rowCount(); ++row) {
+            if (isTerminal(row) == ofTerminals) {
+                m_desk.grid().goToRow(row, false);
+                action(QStringLiteral("Ctrl+L"))->trigger();
+            }
+        }
+    };
+    QAction* next = action(QStringLiteral("Ctrl+Shift+Down"));
+    ASSERT_NE(next, nullptr);
+    take(true);
+    next->trigger();
+    EXPECT_FALSE(isTerminal(m_desk.grid().currentRow()));
+    EXPECT_TRUE(m_desk.window.notice().contains("12 of 15")) << m_desk.window.notice().toStdString();
+    take(false);
+    next->trigger();
+    EXPECT_TRUE(m_desk.window.notice().contains("Ctrl+Shift+W")) << m_desk.window.notice().toStdString();
+}
+
 TEST_F(PracticeTest, inAdjustTheKeyReadsTheValveInHandWhereItsHandleStands) {
     openRound();
     m_desk.grid().goToRow(0, false);

@@ -211,7 +211,7 @@ QString WalkModel::numberText(int row, int column) const {
         case Share:
             return shown.share ? about + text::percent(*shown.share) : QString();
         case OfTarget:
-            return shown.ofTarget ? about + text::percent(*shown.ofTarget) : QString();
+            return shown.ofTarget ? about + text::ofTarget(*shown.ofTarget, m_bridge.project()) : QString();
         default:
             return {};
     }

@@ -18,6 +18,10 @@ inline constexpr base::MessageForm kHandleSeen{
 inline constexpr base::MessageForm kGaugesRead{"gauges_read",
                                                "the gauges of {1} show a rise of {2}; it was stored"};
 
+inline constexpr base::MessageForm kAllReadByMeter{
+    "all_read_by_meter",
+    "every valve of the walk is read; close the round (Ctrl+Shift+W), or read this one again (Ctrl+R)"};
+
 /// Keeps the building of the workbook that is open. The bridge must outlive it.
 class PracticeDesk {
   public:

@@ -83,6 +83,20 @@ QString percent(quantity::Ratio ratio) {
     return QString::number(ratio.in(Unit::Percent), 'f', 1);
 }
 
+QString ofTarget(quantity::Ratio ratio, const project::Project& project) {
+    const double band = project.job().matchingBand.value.in(Unit::Percent);
+    constexpr double kRounding = 1e-7;
+    constexpr int kMostPlaces = 4;
+    const auto isInside = [&](double percent) { return std::abs(percent - 100) <= band + kRounding; };
+    const double percent = ratio.in(Unit::Percent);
+    int places = 1;
+    while (places < kMostPlaces &&
+           isInside(QString::number(percent, 'f', places).toDouble()) != isInside(percent)) {
+        ++places;
+    }
+    return QString::number(percent, 'f', places);
+}
+
 QString age(const base::Instant& moment, const base::Instant& now) {
     const qint64 seconds = std::max<qint64>(0, now.seconds - moment.seconds);
     if (seconds < 60) {

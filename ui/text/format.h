@@ -28,6 +28,9 @@ base::Decimal setting(quantity::Setting setting, quantity::Setting step);
 QString head(quantity::Head head, project::UnitSystem units);
 /// One decimal, without the sign: 1.024 gives "102.4".
 QString percent(quantity::Ratio ratio);
+/// The same of a share over its target, with as many decimals more as it takes to see on which side of the
+/// band's limit it lies: "94.96" at a band of 5 %, not "95.0".
+QString ofTarget(quantity::Ratio ratio, const project::Project& project);
 /// What was entered: "52.7 kPa"; nothing entered gives "".
 template <class Q>
 QString entered(const std::optional<quantity::Measured<Q>>& value) {

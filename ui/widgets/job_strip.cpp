@@ -117,8 +117,8 @@ void JobStrip::show(const StripText& text) {
     m_job->setText(text.job);
     m_round->setText(text.round);
     m_read->setText(text.read);
-    m_progress->set(text.readCount, text.terminalCount);
-    m_progress->setVisible(text.terminalCount > 0 && text.hasBar);
+    m_progress->set(text.readCount, text.valveCount);
+    m_progress->setVisible(text.valveCount > 0 && text.hasBar);
     m_meter->setText(text.meter);
     m_stored->setText(text.stored);
     m_stored->setToolTip(text.stored);

@@ -17,8 +17,8 @@ struct StripText {
     QString round;
     QString read;
     int readCount = 0;
-    int terminalCount = 0;  ///< 0: no progress is shown
-    bool hasBar = true;     ///< beside the words of the progress
+    int valveCount = 0;  ///< of the walk; 0: no progress is shown
+    bool hasBar = true;  ///< beside the words of the progress
     QString meter;
     QString stored;
     bool isNotStored = false;  ///< the stored text is a warning

@@ -8,15 +8,15 @@ TryField::TryField(QWidget* parent) : QLineEdit(parent) {}
 
 bool TryField::commit() {
     const QString typed = text();
-    if (typed.trimmed().isEmpty()) {
-        clear();
+    if (isBlank()) {
+        empty();
         return true;
     }
     if (!m_store || !m_store(typed)) {
         selectAll();
         return false;
     }
-    clear();
+    empty();
     return true;
 }
 
@@ -28,22 +28,22 @@ void TryField::keyPressEvent(QKeyEvent* event) {
             commit();
             break;
         case Qt::Key_Escape:
-            text().isEmpty() ? emit givenUp() : clear();
+            text().isEmpty() ? emit givenUp() : empty();
             break;
         case Qt::Key_Up:
         case Qt::Key_Down:
-            // What is typed was read at the setting that stands, so it is stored before the setting moves.
-            if (commit()) {
-                emit stepped(event->key() == Qt::Key_Up ? 1 : -1);
-            }
+            emit stepped(event->key() == Qt::Key_Up ? 1 : -1);
             break;
         case Qt::Key_PageUp:
         case Qt::Key_PageDown:
-            if (commit()) {
-                emit turned(event->key() == Qt::Key_PageUp ? 1 : -1);
-            }
+            emit turned(event->key() == Qt::Key_PageUp ? 1 : -1);
             break;
         default:
+            if (text().isEmpty() &&
+                (event->matches(QKeySequence::Undo) || event->matches(QKeySequence::Redo))) {
+                event->ignore();  // It is for the window, also where that has nothing to take back.
+                return;
+            }
             QLineEdit::keyPressEvent(event);
             return;
     }

@@ -1,5 +1,5 @@
 // The field at a valve in hand: digits and Enter log a value, arrows step the setting, Escape gives up. It is
-// emptied once its value is stored. Knows no workbook.
+// emptied once its value is stored, and what it held does not come back by its own undo. Knows no workbook.
 #pragma once
 
 #include <QLineEdit>
@@ -18,6 +18,9 @@ class TryField : public QLineEdit {
     void setStore(Store store) { m_store = std::move(store); }
     /// Stores what stands in the field; true also where nothing stands there.
     bool commit();
+    /// Forgets what stands in the field and what stood there.
+    void empty() { setText(QString()); }
+    bool isBlank() const { return text().trimmed().isEmpty(); }
 
   signals:
     /// The setting is to be moved by so many steps, or whole turns.

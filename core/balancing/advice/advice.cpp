@@ -374,4 +374,11 @@ Advice advise(const Project& project, const LearnedLoop& learned, const AdviceOp
     return Adviser(project, learned, options).advise();
 }
 
+bool throttles(const Advice& advice, std::size_t branch) {
+    return advice.isReady() &&
+           std::any_of(advice.settings.begin(), advice.settings.end(), [&](const SettingAdvice& advised) {
+               return advised.branch == branch && !advised.isReference && !advised.isFullyOpen;
+           });
+}
+
 }  // namespace ww::balancing

@@ -95,6 +95,10 @@ struct AdviceOptions {
 /// true shares comes from the fit that carries the tables' errors.
 Advice advise(const project::Project& project, const LearnedLoop& learned, const AdviceOptions& options = {});
 
+/// Whether the advice throttles the valve of a branch, as another of its group is to stay open. False where
+/// the advice is not ready or says nothing of the branch.
+bool throttles(const Advice& advice, std::size_t branch);
+
 /// The step that a valve's scale is set to: a tenth of a turn, a degree or a percent (common practice, no
 /// source); half of that where settings were typed finer. Then the largest of the step, its half, fifth and
 /// tenth of which all typed settings of that model, in its table and in readings, are multiples.

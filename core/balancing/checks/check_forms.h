@@ -60,9 +60,8 @@ inline constexpr base::MessageForm kVoltageOff{
     "voltage_off", "{1} at the motor is {2} % off its plate's {3}; have the supply checked"};
 inline constexpr base::MessageForm kConductanceChanged{
     "conductance_changed",
-    "its flow changed by {1} % against its neighbours since round {2}, with no valve moved; look for air, a "
-    "clogged "
-    "strainer or a moving control valve"};
+    "its flow changed by {1} % against its neighbours since round {2}, with no valve moved around it; look "
+    "for air, a clogged strainer or a moving control valve"};
 inline constexpr base::MessageForm kLoopConductanceChanged{
     "loop_conductance_changed",
     "the flow at the same pump head changed by {1} % since round {2}, with no valve moved; look for air, "

@@ -9,8 +9,22 @@ namespace {
 
 constexpr double kChangeRatio = 0.05;
 
+/// Whether no valve around a group was moved between its readings of the round before and those of this one.
+/// Settings that are the same again do not tell: what was read between two moves was read in another state.
+bool isUnmovedBetween(const CheckContext& context, const GroupResult& group, ReadingStates& states) {
+    std::vector<Id> readings;
+    for (const std::size_t member : group.members) {
+        for (const detail::RoundNumbers* numbers : {context.before, &context.now}) {
+            const std::vector<Id> behind = readingsBehind(context.project, *numbers, member);
+            readings.insert(readings.end(), behind.begin(), behind.end());
+        }
+    }
+    return states.isUnmoved(readings, valvesAround(context.project, group), false);
+}
+
 /// Members of a group in which nothing moved keep step; one that does not has changed itself.
-void compareMembers(const CheckContext& context, const GroupResult& group, std::vector<Finding>& found) {
+void compareMembers(const CheckContext& context, const GroupResult& group, ReadingStates& states,
+                    std::vector<Finding>& found) {
     std::vector<std::pair<std::size_t, FlowRatio>> ratios;
     for (const std::size_t member : group.members) {
         if (const auto ratio = flowRatio(context, member)) {
@@ -30,7 +44,8 @@ void compareMembers(const CheckContext& context, const GroupResult& group, std::
     const double usual = sorted[sorted.size() / 2];
     for (const auto& [member, ratio] : ratios) {
         const double change = ratio.ratio / usual - 1;
-        if (std::abs(change) > std::max(kChangeRatio, kSignificantFactor * ratio.relativeUncertainty)) {
+        if (std::abs(change) > std::max(kChangeRatio, kSignificantFactor * ratio.relativeUncertainty) &&
+            isUnmovedBetween(context, group, states)) {
             found.push_back(aboutBranch(
                 context, member, kConductanceChanged,
                 {detail::percentText(Ratio::si(change)), std::to_string(context.before->round->number)},
@@ -40,7 +55,7 @@ void compareMembers(const CheckContext& context, const GroupResult& group, std::
 }
 
 /// With one pump read in both rounds, the loop's flow over the root of its head.
-void compareLoop(const CheckContext& context, std::vector<Finding>& found) {
+void compareLoop(const CheckContext& context, ReadingStates& states, std::vector<Finding>& found) {
     if (context.pumps.size() != 1 || context.pumpsBefore->size() != 1 || !context.now.total ||
         !context.before->total) {
         return;
@@ -56,7 +71,8 @@ void compareLoop(const CheckContext& context, std::vector<Finding>& found) {
         std::hypot(context.now.totalUncertainty / *context.now.total, *now.headUncertainty / *now.head / 2),
         std::hypot(context.before->totalUncertainty / *context.before->total,
                    *then.headUncertainty / *then.head / 2));
-    if (std::abs(change) > std::max(kChangeRatio, kSignificantFactor * u)) {
+    if (std::abs(change) > std::max(kChangeRatio, kSignificantFactor * u) &&
+        isUnmovedBetween(context, context.now.groups.front(), states)) {
         found.push_back({base::Fault{&kLoopConductanceChanged,
                                      "",
                                      {detail::percentText(Ratio::si(change)),
@@ -74,6 +90,7 @@ void conductance(const CheckContext& context, std::vector<Finding>& found) {
     }
     const std::vector<bool> moved = movedBelow(context);
     const std::vector<bool> selfActing = selfActingBelow(context);
+    ReadingStates states(context.project);
     bool isAllUnmoved = true;
     for (const GroupResult& group : context.now.groups) {
         const bool isQuiet =
@@ -81,11 +98,11 @@ void conductance(const CheckContext& context, std::vector<Finding>& found) {
                          [&](std::size_t member) { return moved[member] || selfActing[member]; });
         isAllUnmoved = isAllUnmoved && isQuiet;
         if (isQuiet) {
-            compareMembers(context, group, found);
+            compareMembers(context, group, states, found);
         }
     }
     if (isAllUnmoved) {
-        compareLoop(context, found);
+        compareLoop(context, states, found);
     }
 }
 

@@ -13,12 +13,13 @@ constexpr PressureDifference kErrorBelow = PressureDifference::si(1000);
 
 }  // namespace
 
-/// Whether a valve that is fully open can be read at design flow at all.
+/// Whether a valve that stands fully open can be read at design flow at all; a throttled one has more dp.
 void designDp(const CheckContext& context, std::vector<Finding>& found) {
     for (const BranchResult& result : context.now.branches) {
         const curve::ValveCharacteristic* curve =
             context.project.characteristicOf(context.project.branches()[result.branch]);
-        if (curve == nullptr || result.isSelfActing || result.designFlow.si() <= 0) {
+        const bool isThrottled = result.setting && !result.isFullyOpen;
+        if (curve == nullptr || result.isSelfActing || result.designFlow.si() <= 0 || isThrottled) {
             continue;
         }
         const PressureDifference dp = curve::valveDrop(curve->coefficientFullyOpen(), result.designFlow,

@@ -12,8 +12,9 @@ constexpr double kErrorScore = 3;
 }  // namespace
 
 /// A branch that was read itself against the sum of those it feeds: z = difference over its standard
-/// uncertainty (JCGM 100:2008, 5.1.2; all parts).
+/// uncertainty (JCGM 100:2008, 5.1.2; all parts). Readings of different states of the loop need not add up.
 void sumClosure(const CheckContext& context, std::vector<Finding>& found) {
+    ReadingStates states(context.project);
     for (const GroupResult& group : context.now.groups) {
         if (!group.parent) {
             continue;
@@ -37,7 +38,11 @@ void sumClosure(const CheckContext& context, std::vector<Finding>& found) {
             continue;
         }
         const double score = std::abs((sum - *own.flow).si()) / std::sqrt(square);
-        if (score > kWarnScore) {
+        if (score <= kWarnScore) {
+            continue;
+        }
+        if (isOfOneState(context, group, readingsBehind(context.project, context.now, *group.parent),
+                         states)) {
             found.push_back(
                 aboutBranch(context, *group.parent, kSumOpen,
                             {detail::flowText(context.project, *own.flow),

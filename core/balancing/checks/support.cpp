@@ -114,6 +114,81 @@ std::vector<std::optional<MoveInRound>> movesInRound(const CheckContext& context
     return moves;
 }
 
+std::vector<Id> readingsBehind(const project::Project& project, const detail::RoundNumbers& numbers,
+                               std::size_t branch) {
+    const BranchResult& result = numbers.branches[branch];
+    if (result.source != FlowSource::SumOfChildren) {
+        return result.reading ? std::vector<Id>{*result.reading} : std::vector<Id>{};
+    }
+    std::vector<Id> found;
+    for (const std::size_t child : project.tree().children(branch)) {
+        const std::vector<Id> below = readingsBehind(project, numbers, child);
+        found.insert(found.end(), below.begin(), below.end());
+    }
+    return found;
+}
+
+bool isOfOneState(const CheckContext& context, const GroupResult& group, std::vector<Id> readings,
+                  ReadingStates& states) {
+    const project::Project& project = context.project;
+    for (const std::size_t member : group.members) {
+        const std::vector<Id> behind = readingsBehind(project, context.now, member);
+        readings.insert(readings.end(), behind.begin(), behind.end());
+    }
+    return std::all_of(readings.begin(), readings.end(),
+                       [&](const Id& id) { return project.readings().at(id).round == context.round.id; }) &&
+           states.isUnmoved(readings, valvesAround(project, group), true);
+}
+
+std::vector<bool> valvesAround(const project::Project& project, const GroupResult& group) {
+    const project::BranchTree& tree = project.tree();
+    if (!group.parent) {
+        return std::vector<bool>(tree.size(), true);
+    }
+    std::vector<bool> around(tree.size(), false);
+    around[*group.parent] = true;
+    for (const std::size_t branch : tree.topDown()) {
+        const std::size_t parent = tree.parent(branch);
+        around[branch] = around[branch] || (parent != project::BranchTree::kNone && around[parent]);
+    }
+    for (std::size_t at = *group.parent; at != project::BranchTree::kNone; at = tree.parent(at)) {
+        around[at] = true;
+    }
+    return around;
+}
+
+void ReadingStates::make() {
+    const std::vector<RoundOrder> orders(m_project.rounds().size(), RoundOrder::SetBefore);
+    m_history = history(m_project, orders);
+    for (const TakenReading& taken : m_history->readings) {
+        m_movesBefore[taken.reading] = taken.movesBefore;
+    }
+}
+
+bool ReadingStates::isUnmoved(const std::vector<Id>& readings, const std::vector<bool>& valves,
+                              bool countsSpeed) {
+    if (!m_history) {
+        make();
+    }
+    std::size_t first = m_history->moves.size();
+    std::size_t last = 0;
+    for (const Id& reading : readings) {
+        const auto found = m_movesBefore.find(reading);
+        if (found == m_movesBefore.end()) {
+            return false;
+        }
+        first = std::min(first, found->second);
+        last = std::max(last, found->second);
+    }
+    for (std::size_t i = first; i < last; ++i) {
+        const Move& move = m_history->moves[i];
+        if (move.branch ? valves[*move.branch] : countsSpeed) {
+            return false;
+        }
+    }
+    return true;
+}
+
 std::optional<FlowRatio> flowRatio(const CheckContext& context, std::size_t branch) {
     if (context.before == nullptr) {
         return std::nullopt;

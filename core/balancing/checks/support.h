@@ -2,6 +2,7 @@
 // changed, and the usual shape of a finding. Not for a check of its own.
 #pragma once
 
+#include <map>
 #include <string>
 
 #include "core/balancing/checks/check.h"
@@ -10,6 +11,7 @@
 #include "core/balancing/detail/judgment.h"
 #include "core/balancing/detail/pump_duty.h"
 #include "core/balancing/detail/wording.h"
+#include "core/balancing/history.h"
 
 namespace ww::balancing::checks {
 
@@ -33,6 +35,34 @@ struct MoveInRound {
     std::optional<base::Instant> time;
 };
 std::vector<std::optional<MoveInRound>> movesInRound(const CheckContext& context);
+
+/// The readings that the flow of a branch rests on: its own, else those of what it is the sum of.
+std::vector<Id> readingsBehind(const project::Project& project, const detail::RoundNumbers& numbers,
+                               std::size_t branch);
+/// The valves that share a group's flow, by branch: those on the path to it and all below; every valve for
+/// the group at the pump.
+std::vector<bool> valvesAround(const project::Project& project, const GroupResult& group);
+
+/// In which state of the loop readings were taken. A round without tries counts as set before it was read.
+class ReadingStates {
+  public:
+    explicit ReadingStates(const project::Project& project) : m_project(project) {}
+    /// Whether none of these valves (by branch) was moved between the first and the last of these readings;
+    /// false where a reading is not known. `countsSpeed`: nor the speed of a pump changed.
+    bool isUnmoved(const std::vector<Id>& readings, const std::vector<bool>& valves, bool countsSpeed);
+
+  private:
+    void make();
+
+    const project::Project& m_project;
+    std::optional<History> m_history;  ///< made when something first asks
+    std::map<Id, std::size_t> m_movesBefore;
+};
+
+/// Whether the members of a group, and what else was read, were read in this round with no valve around them
+/// moved in between: only then can they be held against each other.
+bool isOfOneState(const CheckContext& context, const GroupResult& group, std::vector<Id> readings,
+                  ReadingStates& states);
 
 /// Flow now over flow in the round before, and its relative standard uncertainty from readings; nothing where
 /// one is missing, zero, or only a range.

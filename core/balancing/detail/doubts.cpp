@@ -78,6 +78,10 @@ void doubtDp(const Project& project, const RoundNumbers& numbers, std::size_t in
         out.add(kNegativeDp, {dp.text(), dp.text().substr(1)}, Severity::Warning);
         return;
     }
+    if (isAboveRange(instrument, dp.value)) {
+        out.add(kAboveInstrumentRange, {dp.text(), instrument->tag, instrument->range->text()},
+                Severity::Warning);
+    }
     if (result.isSelfActing) {
         return;
     }
@@ -150,6 +154,11 @@ base::Fault unitFault(const std::string& tag, const Measured<PressureDifference>
             tag,
             {dp.text(), dpIn(dp.unit, expected, density), std::string(quantity::symbol(fitting.unit)),
              dpIn(dp.unit, fitting.value, density)}};
+}
+
+bool isAboveRange(const Instrument* instrument, PressureDifference dp) {
+    return instrument != nullptr && instrument->range && instrument->range->value.si() > 0 &&
+           dp > instrument->range->value;
 }
 
 bool isOverdue(const Instrument& instrument, const Reading& reading) {

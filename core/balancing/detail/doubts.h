@@ -42,6 +42,9 @@ base::Fault unitFault(const std::string& tag, const quantity::Measured<PressureD
 /// Those with a reason given are notes.
 std::vector<Finding> doubts(const project::Project& project, const RoundNumbers& numbers, std::size_t branch);
 
+/// Whether a dp lies above what the instrument can show; false where its range is not known.
+bool isAboveRange(const project::Instrument* instrument, PressureDifference dp);
+
 /// Whether the instrument's calibration had run out on the day of the reading; false where a date is missing.
 bool isOverdue(const project::Instrument& instrument, const project::Reading& reading);
 

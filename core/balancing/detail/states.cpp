@@ -9,8 +9,8 @@ namespace {
 
 using project::Project;
 
-/// A limit is met when it is reached; this is the noise of computing with doubles.
-constexpr double kRounding = 1e-12;
+/// A limit is met when it is reached; this is the noise of a chain of computing with doubles.
+constexpr double kRounding = 1e-9;
 
 State selfActingState(const Project& project, const RoundNumbers& numbers, const BranchResult& result) {
     const project::Branch& branch = project.branches()[result.branch];

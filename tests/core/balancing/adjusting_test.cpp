@@ -193,5 +193,30 @@ TEST_F(AdjustingTest, withoutAdviceTheLargestOfTargetComesFirst) {
     EXPECT_EQ(nextToAdjust(project(), order, order[1]), std::nullopt);
 }
 
+TEST_F(AdjustingTest, aBranchWaitsUntilAllBelowItIsHeld) {
+    FieldJob job;
+    const base::Id valve = usualValve(job);
+    job.branch("R", "", "", valve);
+    job.branch("A", "R", "4", valve);
+    job.branch("B", "R", "4", valve);
+    job.branch("C", "", "4", valve);
+    job.round(RoundKind::Survey);
+    const auto at = [&](const char* tag) { return job.indexOf(tag); };
+    const std::vector<std::size_t> order{at("A"), at("B"), at("R"), at("C")};
+    EXPECT_EQ(nextToAdjust(job.project(), order, at("B")), at("C"));  // A is not held yet
+    EXPECT_EQ(nextToAdjust(job.project(), order, at("C")), at("A"));
+    job.round(RoundKind::Adjusting, RoundState::Open);
+    const base::Id held = job.dp("A", "25.0", "4");
+    job.change(job.project().readings().at(held), [](Reading& r) { r.purpose = ReadingPurpose::Hold; });
+    EXPECT_EQ(nextToAdjust(job.project(), order, at("B")), at("R"));
+}
+
+TEST_F(AdjustingTest, aDoubtfulTryMustBeReadAgain) {
+    tryAt("A", "25.0", "3");
+    EXPECT_FALSE(mustBeReadAgain(assessed(), counting("A")->id));
+    tryAt("A", "-25.0", "3");
+    EXPECT_TRUE(mustBeReadAgain(assessed(), counting("A")->id));
+}
+
 }  // namespace
 }  // namespace ww::balancing

@@ -181,6 +181,24 @@ TEST(AimWord, followsFromTheReadingAndTheStops) {
     EXPECT_EQ(word(open, 1.2), AimWord::Close);
 }
 
+TEST(AimWord, aboveTheRangeOfTheInstrumentIsReadAgain) {
+    std::mt19937 random(5);
+    support::FieldJob job = randomJob(random, 3);
+    const base::Id meter = job.instrument("1", "");
+    job.change(job.project().instruments().at(meter),
+               [&](project::Instrument& i) { i.range = job.pressure("160"); });
+    AimFlow flow;
+    flow.flow = VolumeFlow::from(1.5, Unit::CubicMetrePerHour);
+    flow.low = flow.flow * 0.95;
+    flow.high = flow.flow * 1.05;
+    const AimRow row = aimAt(job.project(), 0, flow, Setting::si(2));
+    const auto word = [&](double dp_kPa) {
+        return wordFor(job.project(), 0, row, PressureDifference::from(dp_kPa, Unit::Kilopascal), meter);
+    };
+    EXPECT_EQ(word(159), AimWord::Close);
+    EXPECT_EQ(word(900), AimWord::ReadAgain);
+}
+
 TEST(ProposedSetting, twoTriesSolveTheBranch) {
     std::mt19937 random(5);
     const support::FieldJob job = randomJob(random, 3);

@@ -61,6 +61,11 @@ TEST(Checks, dpAtDesignFlow) {
     EXPECT_EQ(withOpenKv("23"), std::nullopt);       // 3.02 kPa
     EXPECT_EQ(withOpenKv("24"), Severity::Warning);  // 2.78 kPa
     EXPECT_EQ(withOpenKv("41"), Severity::Error);    // 0.95 kPa
+    FieldJob throttled;
+    throttled.branch("A", "", "4", throttled.valve({{"1", "1"}, {"4", "41"}}));
+    throttled.round(RoundKind::Survey);
+    throttled.dp("A", "17.0", "2");
+    EXPECT_EQ(severityOf(throttled, kDesignDpLow), std::nullopt);
 }
 
 TEST(Checks, instrumentRange) {
@@ -122,24 +127,38 @@ TEST(Checks, staleReference) {
     EXPECT_EQ(severityOf(job, kReferenceStale), std::nullopt);
 }
 
+/// Two risers of two terminals; B is the reference of R1, which is not on the index circuit.
+FieldJob withReferenceAt(RoundKind kind, const char* setting) {
+    FieldJob job;
+    const base::Id valve = usualValve(job);
+    job.branch("R1", "", "", valve);
+    job.branch("R2", "", "", valve);
+    for (const char* tag : {"A", "B"}) {
+        job.branch(tag, "R1", "4", valve);
+    }
+    for (const char* tag : {"C", "D"}) {
+        job.branch(tag, "R2", "4", valve);
+    }
+    job.round(kind);
+    readAs(job, "A", 1.2, "4");
+    readAs(job, "B", 1.0, setting);
+    readAs(job, "C", 0.9, "4");
+    readAs(job, "D", 0.9, "4");
+    return job;
+}
+
+TEST(Checks, onTheWayAReferenceIsJudgedByReadingsOfOneState) {
+    FieldJob job = withReferenceAt(RoundKind::Adjusting, "3");
+    job.settingOnly("R1", "3");
+    readAs(job, "A", 1.1, "4");  // B was read before the riser was moved
+    EXPECT_EQ(severityOf(job, kReferenceThrottled), std::nullopt);
+    readAs(job, "B", 1.0, "3");
+    EXPECT_EQ(severityOf(job, kReferenceThrottled, "B"), Severity::Warning);
+}
+
 TEST(Checks, referenceOpenAtTheFinish) {
     const auto severityIn = [](RoundKind kind, const char* setting) {
-        FieldJob job;
-        const base::Id valve = usualValve(job);
-        job.branch("R1", "", "", valve);
-        job.branch("R2", "", "", valve);
-        for (const char* tag : {"A", "B"}) {
-            job.branch(tag, "R1", "4", valve);
-        }
-        for (const char* tag : {"C", "D"}) {
-            job.branch(tag, "R2", "4", valve);
-        }
-        job.round(kind);
-        readAs(job, "A", 1.2, "4");
-        readAs(job, "B", 1.0, setting);  // the reference of R1, which is not on the index circuit
-        readAs(job, "C", 0.9, "4");
-        readAs(job, "D", 0.9, "4");
-        return severityOf(job, kReferenceThrottled, "B");
+        return severityOf(withReferenceAt(kind, setting), kReferenceThrottled, "B");
     };
     EXPECT_EQ(severityIn(RoundKind::Final, "3"), Severity::Error);
     EXPECT_EQ(severityIn(RoundKind::Adjusting, "3"), Severity::Warning);
@@ -191,6 +210,22 @@ TEST(Checks, sumClosure) {
     EXPECT_EQ(withRiserFlow(1.10), std::nullopt);
     EXPECT_EQ(withRiserFlow(1.15), Severity::Warning);  // z = 2.2
     EXPECT_EQ(withRiserFlow(1.30), Severity::Error);    // z = 4
+}
+
+TEST(Checks, sumClosureComparesReadingsOfOneState) {
+    FieldJob job = riser("");
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    job.dp("R", dpFor(2.0, 8), "4");
+    job.settingOnly("R", "3");
+    job.dp("R", dpFor(1.4, 4), "3");  // A and B are of the state before
+    EXPECT_EQ(severityOf(job, kSumOpen), std::nullopt);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    EXPECT_EQ(severityOf(job, kSumOpen, "R"), Severity::Error);
+    job.round(RoundKind::Adjusting);
+    job.dp("R", dpFor(1.4, 4), "3");  // A and B are carried over
+    EXPECT_EQ(severityOf(job, kSumOpen), std::nullopt);
 }
 
 TEST(Checks, groupSpread) {
@@ -307,6 +342,22 @@ TEST(Checks, conductanceOfACircuitThatWasNotTouched) {
     EXPECT_EQ(severityOf(twice({1.1, 1.1, 1.0, 1.1}, same), kConductanceChanged, "C"), Severity::Warning);
     EXPECT_EQ(severityOf(twice({1.1, 1.1, 1.0, 1.1}, {"3", "3", "2", "3"}), kConductanceChanged),
               std::nullopt);
+}
+
+TEST(Checks, whatWasReadBetweenTwoMovesIsNotCompared) {
+    FieldJob job = flatLoop(4);
+    job.round(RoundKind::Adjusting);
+    for (const char* tag : {"A", "B", "D"}) {
+        readAs(job, tag, 1.0, "3");
+    }
+    job.settingOnly("D", "2");
+    readAs(job, "C", 1.1, "3");
+    job.settingOnly("D", "3");
+    job.round(RoundKind::Adjusting);
+    for (const char* tag : {"A", "B", "C", "D"}) {
+        readAs(job, tag, 1.0, "3");  // all settings are as they were
+    }
+    EXPECT_EQ(severityOf(job, kConductanceChanged), std::nullopt);
 }
 
 TEST(Checks, conductanceOfTheWholeLoop) {

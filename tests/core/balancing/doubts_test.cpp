@@ -107,6 +107,25 @@ TEST(Doubts, underTheReadableMinimum) {
     EXPECT_EQ(assessNewest(strict).branches[0].source, FlowSource::ValveDp);
 }
 
+TEST(Doubts, aboveTheRangeOfTheInstrument) {
+    FieldJob job = flatLoop(3);
+    const base::Id meter = job.instrument("1", "");
+    job.change(job.project().instruments().at(meter),
+               [&](project::Instrument& i) { i.range = job.pressure("40"); });
+    job.round(RoundKind::Survey);
+    job.dp("A", "40.0", "4");
+    job.dp("B", "40.1", "4");
+    const Assessment a = assessNewest(job);
+    EXPECT_EQ(findingOf(a, kAboveInstrumentRange, "A"), nullptr);
+    const Finding* above = findingOf(a, kAboveInstrumentRange, "B");
+    ASSERT_NE(above, nullptr);
+    EXPECT_EQ(base::english(above->fault),
+              "40.1 kPa is above the range of instrument M-1, which ends at 40 kPa; read again, with another "
+              "instrument if need be, or give the reason");
+    EXPECT_EQ(resultOf(job, a, "B").state, State::Doubtful);
+    EXPECT_EQ(openItems(job.project(), job.newestRound()).front().fault.subject, "B");
+}
+
 TEST(Doubts, anInstrumentOverdueOnTheDayOfTheReading) {
     Reread reread("25.0");
     const base::Id meter = reread.job.instrument("1", "");

@@ -187,6 +187,22 @@ TEST_F(WalkTest, closingAsksForEveryTerminal) {
     EXPECT_EQ(apply(closeRound(project(), m_round, context())), "round_closed_already");
 }
 
+TEST(WalkProgress, countsEveryBranchWithAValve) {
+    FieldJob job;
+    const base::Id valve = usualValve(job);
+    job.branch("R", "", "", valve);
+    job.branch("S", "", "");  // no valve: there is nothing to read
+    job.branch("A", "R", "4", valve);
+    job.branch("B", "S", "4", valve);
+    job.round(RoundKind::Survey);
+    job.dp("A", "25.0", "4");
+    job.cannotBeRead("B", "");
+    const WalkProgress progress = walkProgress(job.project(), job.project().rounds().at(job.newestRound()));
+    EXPECT_EQ(progress.all, 3U);
+    EXPECT_EQ(progress.read, 1U);
+    EXPECT_EQ(progress.unread, std::vector<base::Id>{job.idOf("R")});
+}
+
 TEST_F(WalkTest, anUnreadTerminalIsAnOpenItem) {
     const auto items = openItems(project(), m_round);
     ASSERT_EQ(items.size(), 3u);

@@ -7,6 +7,7 @@
 #include <QElapsedTimer>
 #include <QImage>
 #include <QPainter>
+#include <algorithm>
 
 #include "tests/support/solved_job.h"
 #include "tests/support/whole_job.h"
@@ -149,7 +150,9 @@ TEST_F(AdjustDesk, arrowsStepTheSettingAndEndAtTheStops) {
 
 TEST_F(AdjustDesk, theWordChangesOnlyWhenAReadingIsStored) {
     auto* sign = place().findChild<WordSign*>();
-    m_desk.enter("300");  // far above any aim
+    // Twice the dp of the survey: far above any aim, and still plausible.
+    const double survey_kPa = place().valve().last()->dp.in(quantity::Unit::Kilopascal);
+    m_desk.enter(QString::number(2 * survey_kPa, 'f', 1));
     EXPECT_EQ(sign->word(), balancing::AimWord::Close);
     EXPECT_TRUE(sign->accessibleDescription().contains("CLOSE"));
     EXPECT_TRUE(sign->accessibleDescription().contains("T-01"));
@@ -159,7 +162,101 @@ TEST_F(AdjustDesk, theWordChangesOnlyWhenAReadingIsStored) {
     m_desk.key(Qt::Key_Return);
     EXPECT_EQ(sign->word(), balancing::AimWord::ReadAgain);
     m_desk.enter("2.0");
+    // Far from what was read here before: a reason lets it stand.
+    ASSERT_TRUE(m_desk.bridge().giveReason(newest()->id, "read twice").ok());
     EXPECT_EQ(sign->word(), balancing::AimWord::AtStop);  // fully open, and still too little
+}
+
+TEST_F(AdjustDesk, whatWasStoredDoesNotComeBackIntoTheField) {
+    m_desk.enter("30.0");
+    for (int i = 0; i < 3; ++i) {
+        m_desk.key(Qt::Key_Z, Qt::ControlModifier);
+        EXPECT_TRUE(place().field()->text().isEmpty());
+    }
+    EXPECT_FALSE(place().field()->isUndoAvailable());
+    m_desk.type("abc");
+    m_desk.key(Qt::Key_Escape);
+    m_desk.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(place().field()->text().isEmpty());
+}
+
+TEST_F(AdjustDesk, steppingTheSettingStoresNothing) {
+    const auto before = support::recordsOf(m_desk.project());
+    m_desk.type("30");
+    for (const Qt::Key key : {Qt::Key_Down, Qt::Key_PageDown, Qt::Key_Up, Qt::Key_PageUp}) {
+        m_desk.key(key);
+        EXPECT_DOUBLE_EQ(setting(), 4.0);  // what is typed was read here
+        EXPECT_EQ(place().field()->text(), "30");
+    }
+    EXPECT_TRUE(m_desk.window.notice().contains("Enter"));
+    EXPECT_EQ(support::recordsOf(m_desk.project()), before);
+    m_desk.key(Qt::Key_Return);
+    EXPECT_EQ(newest()->setting->text(), "4.0");
+}
+
+TEST_F(AdjustDesk, theFirstTrySaysThatItOpenedARound) {
+    const double survey_kPa = place().valve().last()->dp.in(quantity::Unit::Kilopascal);
+    m_desk.enter(QString::number(survey_kPa, 'f', 1));
+    EXPECT_TRUE(m_desk.window.notice().contains("Round 2 opened")) << m_desk.window.notice().toStdString();
+    m_desk.enter(QString::number(survey_kPa, 'f', 1));
+    EXPECT_FALSE(m_desk.window.notice().contains("opened")) << m_desk.window.notice().toStdString();
+}
+
+TEST_F(AdjustDesk, aDoubtfulTryIsReadAgainAndKeptOutOfTheMean) {
+    auto* sign = place().findChild<WordSign*>();
+    const double survey_kPa = place().valve().last()->dp.in(quantity::Unit::Kilopascal);
+    m_desk.enter("900");
+    EXPECT_EQ(sign->word(), balancing::AimWord::ReadAgain);
+    place().readAgain();
+    m_desk.enter(QString::number(survey_kPa, 'f', 1));
+    EXPECT_FALSE(newest()->isRepeat);
+    EXPECT_NE(sign->word(), balancing::AimWord::ReadAgain);
+}
+
+TEST_F(AdjustDesk, aShutValveIsToBeOpened) {
+    auto* sign = place().findChild<WordSign*>();
+    for (int i = 0; i < 5; ++i) {
+        m_desk.key(Qt::Key_PageDown);
+    }
+    ASSERT_DOUBLE_EQ(setting(), 0.0);
+    EXPECT_EQ(sign->word(), balancing::AimWord::Open);
+}
+
+TEST_F(AdjustDesk, theOrderStaysWhileTriesAreLogged) {
+    KeptOrder kept(m_desk.bridge(), m_desk.window.advisor());
+    const auto before = kept.order();
+    const base::Id last = m_desk.project().branches()[before.back()].id;
+    place().showBranch(last);
+    m_desk.enter("30.0");
+    settle();
+    const auto after = kept.order();
+    // The same valves in the same order; other valves only where a reference changed.
+    auto sortedBefore = before;
+    auto sortedAfter = after;
+    std::sort(sortedBefore.begin(), sortedBefore.end());
+    std::sort(sortedAfter.begin(), sortedAfter.end());
+    EXPECT_TRUE(sortedBefore != sortedAfter || before == after);
+}
+
+TEST_F(AdjustDesk, afterARoundTheFirstOfTheOrderIsInHand) {
+    m_desk.window.showPlace(MainWindow::Walk);
+    ASSERT_TRUE(m_desk.bridge().openRound(project::RoundKind::Adjusting).ok());
+    for (int i = 1; i <= 6; ++i) {
+        const std::string tag = SolvedJob::tagOf(i);
+        ASSERT_TRUE(m_desk.bridge().storeDp(idOf(tag), QString::fromStdString(m_job.readAt({}, tag))).ok());
+    }
+    m_desk.bridge().selectBranch(idOf("T-06"));
+    ASSERT_TRUE(m_desk.bridge().closeRound().ok());
+    settle();
+    KeptOrder kept(m_desk.bridge(), m_desk.window.advisor());
+    const base::Id first = m_desk.project().branches()[kept.order().front()].id;
+    m_desk.window.showPlace(MainWindow::Adjust);
+    EXPECT_EQ(place().valve().branch(), first);
+    // A valve that is chosen afterwards stays.
+    m_desk.window.showPlace(MainWindow::Walk);
+    m_desk.bridge().selectBranch(idOf("T-06"));
+    m_desk.window.showPlace(MainWindow::Adjust);
+    EXPECT_EQ(place().valve().branch(), idOf("T-06"));
 }
 
 TEST_F(AdjustDesk, nothingMovesBetweenTries) {

@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include "core/balancing/walk_forms.h"
 #include "core/project/review.h"
 #include "core/workbook/cell_history.h"
 #include "tests/support/full_disk.h"
@@ -140,7 +141,9 @@ TEST(ReviewPlace, onlyASupervisorAcceptsAndWithdrawingNeedsAReason) {
     desk.actAs(true);
     desk.button("Accept Round")->click();
     EXPECT_EQ(desk.state(), RoundState::Accepted);
-    EXPECT_FALSE(desk.bridge().storeDp(desk.branch("B-01"), "20").ok());
+    const base::Outcome refused = desk.bridge().storeDp(desk.branch("B-01"), "20");
+    ASSERT_FALSE(refused.ok());
+    EXPECT_TRUE(refused.fault().is(balancing::kRoundAccepted));
     EXPECT_FALSE(desk.bridge().undoLabel().contains("accept"));
     QPushButton* withdraw = desk.button("Withdraw");
     EXPECT_FALSE(withdraw->isEnabled());

@@ -12,6 +12,7 @@
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
 #include "ui/charts/chart_view.h"
+#include "ui/text/format.h"
 
 // The source of these checks is the interaction design of this project: keys, words and counts are its own
 // decisions; no outside source.
@@ -274,6 +275,35 @@ TEST(WalkPlace, anImplausibleValueGivesOneNoticeAndNoDialog) {
     EXPECT_EQ(desk.currentTag(), "B-02");
     EXPECT_TRUE(desk.grid().hasFocus());
     EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+}
+
+TEST(WalkPlace, aReadingAboveTheRangeNamesTheMeterAndTheKeyToReadAgain) {
+    DeskWindow desk;
+    desk.enter("4711");
+    const QString notice = desk.window.notice();
+    EXPECT_TRUE(notice.contains("200 kPa") && notice.contains("Ctrl+R")) << notice.toStdString();
+    EXPECT_EQ(desk.stored("B-01"), "4711 kPa");
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+}
+
+TEST(WalkPlace, aShareShowsOnWhichSideOfTheBandItLies) {
+    DeskWindow desk;  // a band of 5 %
+    const auto shown = [&](double ofTarget) {
+        return text::ofTarget(quantity::Ratio::si(ofTarget), desk.project());
+    };
+    EXPECT_EQ(shown(0.95), "95.0");
+    EXPECT_EQ(shown(0.9496), "94.96");
+    EXPECT_EQ(shown(1.0504), "105.04");
+    EXPECT_EQ(shown(1.0496), "105.0");
+    EXPECT_EQ(shown(0.88), "88.0");
+}
+
+TEST(WalkPlace, reversedHosesAreSaidOnce) {
+    DeskWindow desk;
+    desk.enter("-30.0");
+    const QString notice = desk.window.notice();
+    EXPECT_EQ(notice.count("hoses"), 1) << notice.toStdString();
+    EXPECT_TRUE(notice.contains("Ctrl+U")) << notice.toStdString();
 }
 
 TEST(WalkPlace, anOverdueMeterIsNamedInTheStripAndEntryGoesOn) {

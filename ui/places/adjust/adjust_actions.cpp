@@ -1,7 +1,10 @@
 // What the commands and fields of the place Adjust do with the valve in hand. What it shows is in
 // adjust_place.cpp.
 #include <QAccessible>
+#include <algorithm>
+#include <utility>
 
+#include "core/project/review.h"
 #include "ui/models/branch_finder.h"
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/places/adjust/adjust_words.h"
@@ -21,6 +24,14 @@ constexpr base::MessageForm kNoReferenceYet{
 constexpr base::MessageForm kAllHeld{
     "all_held",
     "every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)"};
+constexpr base::MessageForm kAllHeldButUnread{
+    "all_held_but_unread",
+    "every valve of the working order is held, but {1} of {2} valves are not read in this round, the first "
+    "is "
+    "{3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)"};
+constexpr base::MessageForm kTypedNotStored{
+    "typed_not_stored",
+    "\"{1}\" is typed and not stored; store it with Enter or clear it with Esc before the handle moves"};
 constexpr base::MessageForm kNothingAdvised{"nothing_advised",
                                             "no setting is advised for this valve; see the remark beside "
                                             "the table"};
@@ -49,12 +60,13 @@ bool AdjustPlace::store(const QString& text) {
         return m_bridge.tell(base::Fault{&kNoReferenceYet, {}, {}});
     }
     m_what = TypedDp::Try;
+    const bool opensRound = project::roundInHand(m_bridge.project()) == nullptr;
     if (!m_bridge.tell(
             storeTyped(m_bridge, *place, text, what, m_valve.settingText(m_valve.setting()), m_isHolding))) {
         m_what = what;
         return false;
     }
-    tellDoubt(m_bridge, *place);
+    tellDoubt(m_bridge, m_advisor, *place, opensRound);
     // Unseen, the valve in hand is as it was before.
     if (isVisible() && m_valve.branch() && m_valve.hasAim()) {
         speak();
@@ -116,8 +128,15 @@ bool AdjustPlace::moveSetting(const QString& text) {
     return true;
 }
 
+bool AdjustPlace::mayMoveHandle() {
+    if (m_field->isBlank()) {
+        return true;
+    }
+    return m_bridge.tell(base::Fault{&kTypedNotStored, {}, {m_field->text().trimmed().toStdString()}});
+}
+
 void AdjustPlace::stepSetting(int steps) {
-    if (m_valve.branch() && m_valve.hasAim()) {
+    if (m_valve.branch() && m_valve.hasAim() && mayMoveHandle()) {
         m_valve.stepBy(steps);
         showValve();
     }
@@ -131,24 +150,56 @@ void AdjustPlace::expect(TypedDp what) {
 }
 
 std::optional<base::Id> AdjustPlace::reference() const {
-    for (const balancing::GroupResult& group : m_bridge.assessment().groups) {
-        for (const std::size_t member : group.members) {
-            if (m_valve.branch() && member == m_valve.index() && group.reference) {
-                return m_bridge.project().branches()[*group.reference].id;
+    if (!m_valve.branch()) {
+        return std::nullopt;
+    }
+    const auto& groups = m_bridge.assessment().groups;
+    const auto group = std::find_if(groups.begin(), groups.end(), [&](const balancing::GroupResult& each) {
+        return std::find(each.members.begin(), each.members.end(), m_valve.index()) != each.members.end();
+    });
+    if (group == groups.end()) {
+        return std::nullopt;
+    }
+    std::optional<std::size_t> found = group->reference;
+    // Where the learned loop advises, its reference is the one that stays open.
+    if (const LoopPicture* picture = m_advisor.picture(); picture != nullptr && picture->advice.isReady()) {
+        for (const balancing::SettingAdvice& advised : picture->advice.settings) {
+            const bool isMember = std::find(group->members.begin(), group->members.end(), advised.branch) !=
+                                  group->members.end();
+            if (isMember && advised.isReference) {
+                found = advised.branch;
             }
         }
     }
-    return std::nullopt;
+    return found ? std::optional(m_bridge.project().branches()[*found].id) : std::nullopt;
 }
 
-std::vector<std::size_t> AdjustPlace::workingOrder() const {
-    const LoopPicture* picture = m_advisor.picture();
-    return balancing::workingOrder(
-        m_bridge.project(), m_bridge.assessment(),
-        picture != nullptr && picture->advice.isReady() ? &picture->advice : nullptr);
+std::vector<std::size_t> AdjustPlace::workingOrder() {
+    return m_order.order();
 }
 
-std::optional<std::size_t> AdjustPlace::next() const {
+void AdjustPlace::watchRound(const project::ChangeSet& changes) {
+    const project::Round* open = project::roundInHand(m_bridge.project());
+    if (open != nullptr || changes.isEmpty()) {
+        m_selectedAtClosing.reset();
+    } else if (m_openRound && m_bridge.project().rounds().contains(*m_openRound) && !isVisible()) {
+        m_selectedAtClosing = m_bridge.selectedBranch();
+    }
+    m_openRound = open != nullptr ? std::optional(open->id) : std::nullopt;
+}
+
+void AdjustPlace::startAtFirst() {
+    const auto left = std::exchange(m_selectedAtClosing, std::nullopt);
+    if (!left || left != m_bridge.selectedBranch()) {
+        return;
+    }
+    const auto order = workingOrder();
+    if (!order.empty()) {
+        showBranch(m_bridge.project().branches()[order.front()].id);
+    }
+}
+
+std::optional<std::size_t> AdjustPlace::next() {
     return balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index());
 }
 
@@ -194,11 +245,25 @@ void AdjustPlace::holdAndNext() {
     }
     const auto following = next();
     if (!following) {
-        m_bridge.tell(base::Fault{&kAllHeld, {}, {}});
+        m_bridge.tell(allHeld());
         return;
     }
     showBranch(m_bridge.project().branches()[*following].id);
     takeFocus();
+}
+
+base::Fault AdjustPlace::allHeld() const {
+    const project::Project& project = m_bridge.project();
+    const project::Round* round = project::roundInHand(project);
+    const auto progress =
+        round != nullptr ? balancing::walkProgress(project, *round) : balancing::WalkProgress{};
+    if (progress.unread.empty()) {
+        return {&kAllHeld, {}, {}};
+    }
+    return {&kAllHeldButUnread,
+            {},
+            {std::to_string(progress.unread.size()), std::to_string(progress.all),
+             project.branches().at(progress.unread.front()).tag}};
 }
 
 void AdjustPlace::readReference() {
@@ -221,7 +286,9 @@ void AdjustPlace::readShutValve() {
 
 void AdjustPlace::readAgain() {
     if (m_valve.branch() && m_valve.hasAim()) {
-        expect(m_valve.tries().empty() ? TypedDp::Try : TypedDp::RepeatedTry);
+        // A doubtful value must not enter a mean: what is typed now stands beside it and counts alone.
+        const bool isFirst = m_valve.tries().empty() || m_valve.tries().back().isDoubtful;
+        expect(isFirst ? TypedDp::Try : TypedDp::RepeatedTry);
     }
 }
 
@@ -231,7 +298,7 @@ void AdjustPlace::takeFix() {
     }
     const auto taken = takeFixOf(m_bridge, m_advisor, *m_valve.branch());
     if (m_bridge.tell(taken.value_or(base::Fault{&kNoFixOffered, {}, {}}))) {
-        tellDoubt(m_bridge, *m_valve.branch());
+        tellDoubt(m_bridge, m_advisor, *m_valve.branch());
     }
 }
 
@@ -253,6 +320,9 @@ void AdjustPlace::takeAdvice() {
     const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
     if (row < 0) {
         m_bridge.tell(base::Fault{&kNothingAdvised, {}, {}});
+        return;
+    }
+    if (!mayMoveHandle()) {
         return;
     }
     m_valve.moveTo(m_advice->model()->at(row).setting);

@@ -25,6 +25,7 @@ AdjustPlace::AdjustPlace(WorkbookBridge& bridge, LoopAdvisor& advisor, QWidget* 
       m_bridge(bridge),
       m_advisor(advisor),
       m_valve(bridge, advisor),
+      m_order(bridge, advisor),
       m_title(new QLabel(this)),
       m_state(plain(tr("Share of the valve in hand"), this)),
       m_basis(plain(tr("What the aim rests on"), this)),
@@ -167,10 +168,17 @@ void AdjustPlace::connectAll() {
     m_field->setStore([this](const QString& text) { return store(text); });
     m_settingField->setStore([this](const QString& text) { return moveSetting(text); });
     for (TryField* field : {m_field, m_settingField}) {
-        connect(field, &TryField::stepped, this, &AdjustPlace::stepSetting);
-        connect(field, &TryField::turned, this, [this](int turns) {
-            m_valve.turnBy(turns);
-            showValve();
+        // A setting that is typed is where the handle stands; a dp that is typed is stored by Enter alone.
+        connect(field, &TryField::stepped, this, [this, field](int steps) {
+            if (field != m_settingField || field->commit()) {
+                stepSetting(steps);
+            }
+        });
+        connect(field, &TryField::turned, this, [this, field](int turns) {
+            if ((field != m_settingField || field->commit()) && mayMoveHandle()) {
+                m_valve.turnBy(turns);
+                showValve();
+            }
         });
     }
     connect(m_field, &TryField::givenUp, this, [this] { expect(TypedDp::Try); });
@@ -185,6 +193,9 @@ void AdjustPlace::connectAll() {
     auto* escape = new QShortcut(QKeySequence(Qt::Key_Escape), m_find, nullptr, nullptr, Qt::WidgetShortcut);
     connect(escape, &QShortcut::activated, this, &AdjustPlace::takeFocus);
     connect(m_advice, &AdvicePanel::taken, this, [this](const base::Id& branch) {
+        if (!mayMoveHandle()) {
+            return;
+        }
         showBranch(branch);
         takeAdvice();
         takeFocus();
@@ -193,8 +204,10 @@ void AdjustPlace::connectAll() {
     connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
         if (changes.isEmpty()) {
             m_what = TypedDp::Try;
-            m_field->clear();
+            m_field->empty();
+            m_settingField->empty();
         }
+        watchRound(changes);
         refreshWhenShown();
     });
     connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, &AdjustPlace::refreshWhenShown);

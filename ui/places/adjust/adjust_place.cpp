@@ -55,6 +55,7 @@ void AdjustPlace::setMetrics(const theme::Metrics& metrics) {
 }
 
 void AdjustPlace::takeFocus() {
+    startAtFirst();
     m_content->currentWidget() == m_page ? m_field->setFocus(Qt::OtherFocusReason)
                                          : m_find->setFocus(Qt::OtherFocusReason);
 }
@@ -233,8 +234,8 @@ void AdjustPlace::showFigures() {
         last && !m_valve.tries().empty() && std::abs((last->setting - m_valve.setting()).si()) < 1e-6;
     m_reading->show(last ? dpNumber(m_bridge, last->dp) : QString(QChar(0x2013)),
                     readingNotes(m_bridge, m_valve), !isHere);
-    m_word->show(last ? std::optional(last->word) : std::nullopt, last ? text::word(last->word) : QString(),
-                 wordNote(m_bridge, m_valve));
+    const auto word = m_valve.word();
+    m_word->show(word, word ? text::word(*word) : QString(), wordNote(m_bridge, m_valve));
 }
 
 void AdjustPlace::showLadder() {

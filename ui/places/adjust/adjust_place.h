@@ -14,6 +14,7 @@
 #include "ui/places/adjust/adjust_edit.h"
 #include "ui/places/adjust/advice_panel.h"
 #include "ui/places/adjust/aim_strip_model.h"
+#include "ui/places/adjust/kept_order.h"
 #include "ui/places/adjust/strip_delegate.h"
 #include "ui/places/adjust/valve_in_hand.h"
 #include "ui/practice/practice_desk.h"
@@ -33,8 +34,11 @@ class AdjustPlace : public QWidget {
 
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
-    /// Puts the keys where the next reading is typed.
+    /// Puts the keys where the next reading is typed. On the first coming after a round was closed, the first
+    /// valve of the working order is in hand, unless somebody chose another since.
     void takeFocus();
+    /// The valve that is selected was chosen on purpose.
+    void keepSelected() { m_selectedAtClosing.reset(); }
     /// Stores what the practice building's meter shows where a dp is asked for.
     void takeMeter(PracticeDesk& desk);
     /// Takes a branch in hand.
@@ -59,6 +63,7 @@ class AdjustPlace : public QWidget {
     void readShutValve();
     void readAgain();
     /// The handle goes so many readable steps on, no further than its stops.
+    /// Stores nothing; while a dp is typed the handle stays, as that was read where it stands.
     void stepSetting(int steps);
     /// Takes the fix offered for the last try.
     void takeFix();
@@ -92,19 +97,26 @@ class AdjustPlace : public QWidget {
     void speak();
     bool store(const QString& text);
     bool moveSetting(const QString& text);
+    bool mayMoveHandle();
+    void watchRound(const project::ChangeSet& changes);
+    void startAtFirst();
+    base::Fault allHeld() const;
     void expect(TypedDp what);
     void jump();
     void takePicture();
     void tick();
     void tellMoved();
     std::optional<base::Id> reference() const;
-    std::optional<std::size_t> next() const;
-    std::vector<std::size_t> workingOrder() const;
+    std::optional<std::size_t> next();
+    std::vector<std::size_t> workingOrder();
     QString whatIsMissing() const;
 
     WorkbookBridge& m_bridge;
     LoopAdvisor& m_advisor;
     ValveInHand m_valve;
+    KeptOrder m_order;
+    std::optional<base::Id> m_openRound;
+    std::optional<base::Id> m_selectedAtClosing;  ///< until the place is entered next
     TypedDp m_what = TypedDp::Try;
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
     bool m_isHolding = false;

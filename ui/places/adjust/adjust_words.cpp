@@ -1,6 +1,7 @@
 #include "ui/places/adjust/adjust_words.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "ui/text/format.h"
 #include "ui/text/words.h"
@@ -32,6 +33,21 @@ QString basisName(const project::Project& project, const balancing::AimFlow& flo
     return AdjustText::tr("sum of branches");
 }
 
+QString pathName(const std::optional<balancing::PathBasis>& basis) {
+    if (!basis) {
+        return AdjustText::tr("advice");
+    }
+    switch (*basis) {
+        case balancing::PathBasis::Tries:
+            return AdjustText::tr("two tries");
+        case balancing::PathBasis::Learned:
+            return AdjustText::tr("a try, learned loop");
+        case balancing::PathBasis::Design:
+            break;
+    }
+    return AdjustText::tr("a try, design loss");
+}
+
 }  // namespace
 
 QString dpNumber(const WorkbookBridge& bridge, quantity::PressureDifference dp) {
@@ -51,11 +67,12 @@ QString shareWords(const WorkbookBridge& bridge, std::size_t branch) {
     }
     const QString about = all.isComplete ? QString() : QStringLiteral("~");
     if (result.isFromEarlierRound) {
-        return AdjustText::tr("last %1 % of target").arg(about + text::percent(*result.ofTarget));
+        return AdjustText::tr("last %1 % of target")
+            .arg(about + text::ofTarget(*result.ofTarget, bridge.project()));
     }
     return AdjustText::tr("%1, %2 % of target")
         .arg(text::word(result.state, bridge.project().branches()[branch]),
-             about + text::percent(*result.ofTarget));
+             about + text::ofTarget(*result.ofTarget, bridge.project()));
 }
 
 QString stateWords(const WorkbookBridge& bridge, std::size_t branch) {
@@ -90,9 +107,14 @@ QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
 QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const auto& tries = valve.tries();
     if (tries.empty()) {
-        return balancing::hasEarlierTries(bridge.project(), *valve.branch())
-                   ? AdjustText::tr("No try here since another valve was turned.")
-                   : AdjustText::tr("No try yet at this valve.");
+        if (balancing::hasEarlierTries(bridge.project(), *valve.branch())) {
+            return AdjustText::tr("No try here since another valve was turned.");
+        }
+        const auto& expected = valve.expected();
+        const bool isLearned =
+            std::any_of(expected.begin(), expected.end(), [](const auto& dp) { return dp.has_value(); });
+        return isLearned ? AdjustText::tr("No try yet; expected: learned loop.")
+                         : AdjustText::tr("No try yet at this valve.");
     }
     QStringList parts;
     const std::size_t first = tries.size() > kShownTries ? tries.size() - kShownTries : 0;
@@ -116,8 +138,9 @@ QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
         return AdjustText::tr("The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.")
             .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim));
     }
-    return AdjustText::tr("%1 should land at %2, aim %3.")
-        .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim));
+    return AdjustText::tr("%1 should land at %2, aim %3 (%4).")
+        .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim),
+             pathName(proposed->basis));
 }
 
 QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve) {
@@ -140,10 +163,13 @@ QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve)
 
 QString wordNote(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const auto& last = valve.last();
-    if (!last) {
+    if (!last && valve.row()) {
         return AdjustText::tr("read the valve");
     }
-    if (!last->row) {
+    if (last && last->isDoubtful && valve.row()) {
+        return AdjustText::tr("doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)");
+    }
+    if (!last || !last->row || !valve.row()) {
         return AdjustText::tr("no water passes at that setting");
     }
     const QString aim = AdjustText::tr("aim %1 at %2")
@@ -170,7 +196,7 @@ QString spokenWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
         return AdjustText::tr("%1: read the valve.").arg(tag);
     }
     return AdjustText::tr("%1: %2. %3 read at setting %4; %5.")
-        .arg(tag, text::word(last->word), dpWithUnit(bridge, last->dp), settingWords(valve, last->setting),
+        .arg(tag, text::word(*valve.word()), dpWithUnit(bridge, last->dp), settingWords(valve, last->setting),
              wordNote(bridge, valve));
 }
 

@@ -87,9 +87,17 @@ void ValveInHand::readTries() {
         out.reading = &made;
         out.setting = made.setting ? Setting::si(made.setting->value()) : m_setting;
         out.dp = dp;
-        if (hasAim() && curve()->covers(out.setting) && curve()->coefficient(out.setting).si() > 0) {
-            out.row = balancing::aimAt(project(), index(), *m_aim.used, out.setting);
-            out.word = balancing::wordFor(project(), index(), *out.row, dp, made.instrument);
+        if (hasAim() && curve()->covers(out.setting)) {
+            if (curve()->coefficient(out.setting).si() > 0) {
+                out.row = balancing::aimAt(project(), index(), *m_aim.used, out.setting);
+                out.word = balancing::wordFor(project(), index(), *out.row, dp, made.instrument);
+            } else {
+                out.word = balancing::AimWord::Open;
+            }
+        }
+        if (balancing::mustBeReadAgain(m_bridge.assessment(), made.id)) {
+            out.isDoubtful = true;
+            out.word = balancing::AimWord::ReadAgain;
         }
         return out;
     };
@@ -124,6 +132,9 @@ void ValveInHand::readTries() {
 std::vector<balancing::AimTry> ValveInHand::plainTries() const {
     std::vector<balancing::AimTry> tries;
     for (const ValveReading& made : m_tries) {
+        if (made.isDoubtful) {
+            continue;
+        }
         tries.push_back({made.setting, made.dp});
     }
     return tries;
@@ -214,6 +225,13 @@ bool ValveInHand::turnBy(int turns) {
     const Setting before = m_setting;
     moveTo(m_setting + Setting::si(isTurns ? turns : 10.0 * turns));
     return !isSame(before, m_setting);
+}
+
+std::optional<balancing::AimWord> ValveInHand::word() const {
+    if (hasAim() && !m_row) {
+        return balancing::AimWord::Open;
+    }
+    return m_last ? std::optional(m_last->word) : std::nullopt;
 }
 
 bool ValveInHand::isAtStop() const {

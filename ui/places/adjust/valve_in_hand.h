@@ -20,6 +20,7 @@ struct ValveReading {
     quantity::PressureDifference dp;       ///< the mean with what it repeats
     std::optional<balancing::AimRow> row;  ///< the aim there; nothing where no water passes
     balancing::AimWord word = balancing::AimWord::ReadAgain;
+    bool isDoubtful = false;  ///< it tells nothing: it is to be read again
 };
 
 class ValveInHand {
@@ -62,6 +63,9 @@ class ValveInHand {
     const std::vector<ValveReading>& tries() const { return m_tries; }
     /// The last of them, else what was read here before; nothing where nothing was.
     const std::optional<ValveReading>& last() const { return m_last; }
+    /// What the hand does next: a valve at a shut setting is opened, else as the last reading says; nothing
+    /// where nothing was read.
+    std::optional<balancing::AimWord> word() const;
     const std::optional<balancing::ProposedSetting>& proposed() const { return m_proposed; }
     /// The aim as another basis gives it, at the setting in hand; there must be a row().
     balancing::AimRow rowOf(const balancing::AimFlow& flow) const;

@@ -207,7 +207,8 @@ void ValvePanel::showByRound(std::size_t branch) {
         words << QStringLiteral("R%1 %2%3")
                      .arg(round.number)
                      .arg(isShown && !judged.isComplete ? QStringLiteral("~") : QString(),
-                          isShown ? text::percent(*result.ofTarget) : QString(QChar(0x2013)));
+                          isShown ? text::ofTarget(*result.ofTarget, m_bridge.project())
+                                  : QString(QChar(0x2013)));
     }
     m_byRound->setText(words.join(QStringLiteral("   ")));
     m_sparkline->setAccessibleDescription(m_byRound->text());

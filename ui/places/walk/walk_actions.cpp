@@ -46,6 +46,7 @@ void WalkPlace::readAgain() {
     if (!isDoubted) {
         m_repeatBranch = branch;
     }
+    m_lastByMeter.reset();
     emit m_bridge.messageRaised(base::Fault{isDoubted ? &kTypeOver : &kTypeAgain, tag, {}});
     if (m_isCard) {
         m_card->beginDp();
@@ -65,7 +66,7 @@ void WalkPlace::takeFix() {
         if (const auto taken = takeFixOf(m_bridge, m_advisor, branch)) {
             if (m_bridge.tell(*taken)) {
                 m_grid->flash(row);
-                tellDoubt(m_bridge, branch);
+                tellDoubt(m_bridge, m_advisor, branch);
             }
             return;
         }
@@ -156,19 +157,30 @@ void WalkPlace::takeMeter(PracticeDesk& desk) {
     if (!branch) {
         return;
     }
+    const int row = m_grid->currentRow();
+    const bool isLast = row + 1 == m_model->rowCount();
+    // At the end of the route the key does not go on storing at the last valve.
+    if (m_lastByMeter == branch && m_repeatBranch != branch && isLast && m_model->unreadAfter(row) < 0) {
+        emit m_bridge.messageRaised(base::Fault{&kAllReadByMeter, {}, {}});
+        return;
+    }
     const auto taken = desk.takeDp(*branch, m_repeatBranch == branch);
     if (!taken) {
         emit m_bridge.messageRaised(taken.fault());
         return;
     }
     m_repeatBranch.reset();
-    const int row = m_grid->currentRow();
+    m_lastByMeter = branch;
     m_grid->flash(row);
-    tellDoubt(m_bridge, *branch);
+    const bool isDoubtful = tellDoubt(m_bridge, m_advisor, *branch);
     if (*taken) {
         emit m_bridge.messageRaised(**taken);
     }
-    m_grid->goToRow(std::min(row + 1, m_model->rowCount() - 1), false);
+    const int next = isLast ? m_model->unreadAfter(row) : row + 1;
+    m_grid->goToRow(next, false);
+    if (next < 0 && !isDoubtful && !*taken) {
+        emit m_bridge.messageRaised(base::Fault{&kAllReadByMeter, {}, {}});
+    }
 }
 
 bool WalkPlace::isConvergenceShown() const {

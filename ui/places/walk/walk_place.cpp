@@ -179,7 +179,7 @@ bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
         m_repeatBranch.reset();
     }
     m_grid->flash(cell.row());
-    tellDoubt(m_bridge, branch);
+    tellDoubt(m_bridge, m_advisor, branch);
     if (const project::Round* last = m_bridge.project().lastRound();
         last->state == project::RoundState::Closed) {
         emit m_bridge.messageRaised(base::Fault{&kClosedCorrected, {}, {std::to_string(last->number)}});

@@ -110,6 +110,7 @@ class WalkPlace : public QWidget {
     QBoxLayout* m_beside = nullptr;
     bool m_isCard = false;
     std::optional<base::Id> m_repeatBranch;  ///< the next dp typed here is a repeated reading
+    std::optional<base::Id> m_lastByMeter;   ///< the valve last read by the practice meter
     theme::Tokens m_tokens;
     theme::Metrics m_metrics;
 };
