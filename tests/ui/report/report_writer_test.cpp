@@ -66,6 +66,17 @@ TEST(ReportWriter, textHoldsEverySectionAndEveryTag) {
     EXPECT_NE(text.find("DRAFT, NOT SIGNED"), std::string::npos);
 }
 
+TEST(ReportWriter, aDateNeverBreaks) {
+    project::Project project = demoProject();
+    project::ReadinessLine line;
+    line.id = support::CountingIds::numbered(777);
+    line.position = 1;
+    line.text = "The loop is filled and vented at its high points; the pressure with the pumps off is noted";
+    line.date = base::Instant::fromText("2031-12-27T08:00:00Z");
+    project.put(line);
+    EXPECT_NE(Written(project).text().find("2031-12-27"), std::string::npos);
+}
+
 TEST(ReportWriter, everyPageSaysWhichOfHowMany) {
     const project::Project project = demoProject();
     const Written written(project);
