@@ -202,7 +202,9 @@ void MainWindow::connectEditCommands() {
             raise(done.fault());
         }
     };
-    connect(m_commands->undo, &QAction::triggered, this, [step] { step(&WorkbookBridge::undo); });
+    connect(m_commands->undo, &QAction::triggered, this, [this, step] {
+        m_bridge.undoLabel().isEmpty() ? tellOfWithdrawing() : step(&WorkbookBridge::undo);
+    });
     connect(m_commands->redo, &QAction::triggered, this, [step] { step(&WorkbookBridge::redo); });
     connect(m_commands->findValve, &QAction::triggered, this, [this] {
         if (place() == System) {
@@ -257,7 +259,8 @@ void MainWindow::refreshCommands() {
     const QString redo = m_bridge.redoLabel();
     m_commands->undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo %1").arg(undo));
     m_commands->redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo %1").arg(redo));
-    m_commands->undo->setEnabled(!undo.isEmpty());
+    // Where it cannot undo it says what to do instead.
+    m_commands->undo->setEnabled(!undo.isEmpty() || isReviewStepNewest());
     m_commands->redo->setEnabled(!redo.isEmpty());
     m_commands->adjustOrHold->setText(place() == Adjust ? tr("&Hold Here, Go to Next Valve")
                                                         : tr("A&djust This Valve"));
@@ -280,6 +283,7 @@ void MainWindow::refreshCommands() {
     m_commands->decideConflicts->setEnabled(isWritable && !m_bridge.openConflicts().empty());
     m_commands->comment->setEnabled(isWritable && !m_bridge.project().rounds().empty());
     m_commands->deficiency->setEnabled(isWritable);
+    refreshReviewCommands();
     for (QAction* action :
          {m_commands->history, m_commands->journal, m_commands->nextOpen, m_commands->previousOpen}) {
         action->setEnabled(m_bridge.isOpen());
