@@ -4,6 +4,7 @@
 
 #include <QImage>
 #include <QProcess>
+#include <algorithm>
 #include <regex>
 #include <sstream>
 
@@ -191,6 +192,17 @@ TEST(ReportPages, previewShowsInkOnEveryPageAlsoInGrey) {
         }
         EXPECT_GT(dark, 1000) << page;
         EXPECT_FALSE(pages.names[page].isEmpty());
+    }
+}
+
+TEST(ReportPages, aSmallDiagramStandsUprightBehindTheMethod) {
+    const project::Project project = demoProject();
+    const ReportPages pages = layOut(built(project), project);
+    for (const Page& page : pages.pages) {
+        const auto& sections = page.sections;
+        if (std::find(sections.begin(), sections.end(), ww::report::kOneLine) != sections.end()) {
+            EXPECT_FALSE(page.isLandscape);
+        }
     }
 }
 
