@@ -58,6 +58,8 @@ class Commands : public QObject {
     // Round
     QAction* newRound;
     QAction* closeRound;
+    QAction* sendRound;
+    QAction* acceptRound;
     QAction* comment;
     QMenu* meter;
     QMenu* person;

@@ -52,14 +52,15 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
         const project::Reading& reading = value.reading;
         TextRow row;
         row.id = reading.id;
-        row.isStruck = value.isUndone || reading.status != project::ReadingStatus::Standing;
+        const bool isUndone = value.isUndone || value.isGone;
+        row.isStruck = isUndone || reading.status != project::ReadingStatus::Standing;
         const std::string words = reading.reason.empty() ? reading.note : reading.reason;
         row.cells = {value.round > 0 ? QString::number(value.round) : tr("undone"),
                      reading.setting ? QString::fromStdString(reading.setting->text()) : QString(),
                      reading.cannotBeRead ? tr("cannot be read")
                      : reading.dp         ? text::entered(reading.dp)
                                           : text::entered(reading.flow),
-                     value.isUndone ? tr("undone") : text::nameOf(reading.status),
+                     isUndone ? tr("undone") : text::nameOf(reading.status),
                      QString::fromStdString(value.stored.text()).left(19).replace('T', ' '),
                      QString::fromStdString(value.person),
                      QString::fromStdString(value.label),

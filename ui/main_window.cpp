@@ -242,8 +242,10 @@ MainWindow::Place MainWindow::place() const {
 }
 
 void MainWindow::connectEditCommands() {
-    connect(m_commands->undo, &QAction::triggered, this,
-            [this] { revert(&WorkbookBridge::undo, kUndone, m_bridge.undoLabel()); });
+    connect(m_commands->undo, &QAction::triggered, this, [this] {
+        m_bridge.undoLabel().isEmpty() ? tellOfWithdrawing()
+                                       : revert(&WorkbookBridge::undo, kUndone, m_bridge.undoLabel());
+    });
     connect(m_commands->redo, &QAction::triggered, this,
             [this] { revert(&WorkbookBridge::redo, kDoneAgain, m_bridge.redoLabel()); });
     connect(m_commands->findValve, &QAction::triggered, this, [this] {
@@ -299,7 +301,8 @@ void MainWindow::refreshCommands() {
     const QString redo = m_bridge.redoLabel();
     m_commands->undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo %1").arg(undo));
     m_commands->redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo %1").arg(redo));
-    m_commands->undo->setEnabled(!undo.isEmpty());
+    // Where it cannot undo it says what to do instead.
+    m_commands->undo->setEnabled(!undo.isEmpty() || isReviewStepNewest());
     m_commands->redo->setEnabled(!redo.isEmpty());
     m_commands->adjustOrHold->setText(place() == Adjust ? tr("&Hold Here, Go to Next Valve")
                                                         : tr("A&djust This Valve"));
@@ -322,6 +325,7 @@ void MainWindow::refreshCommands() {
     m_commands->decideConflicts->setEnabled(isWritable && !m_bridge.openConflicts().empty());
     m_commands->comment->setEnabled(isWritable && !m_bridge.project().rounds().empty());
     m_commands->deficiency->setEnabled(isWritable);
+    refreshReviewCommands();
     for (QAction* action :
          {m_commands->history, m_commands->journal, m_commands->nextOpen, m_commands->previousOpen}) {
         action->setEnabled(m_bridge.isOpen());

@@ -26,6 +26,7 @@
 namespace ww::ui {
 
 class AdjustPlace;
+class DecisionPanel;
 class HandbookWindow;
 class JobPlace;
 class PumpPlace;
@@ -109,6 +110,14 @@ class MainWindow : public QMainWindow {
     void showPreferences();
     void showHistory();
     void listDeficiency();
+    /// The round that sending and accepting act on: the one that Review shows, elsewhere the newest.
+    const project::Round* roundToDecide() const;
+    /// Brings that round to the place Review and does there what the button does.
+    void onDecision(QAction* action, void (DecisionPanel::*step)());
+    void refreshReviewCommands();
+    /// Whether the newest action is one of a review, which is withdrawn and not undone.
+    bool isReviewStepNewest() const;
+    void tellOfWithdrawing();
     void onWalk(QAction* action, void (WalkPlace::*slot)());
     void refresh();
     void refreshCommands();

@@ -29,9 +29,16 @@ constexpr base::MessageForm kCommentHere{
 constexpr base::MessageForm kNoBranchInHand{"no_branch_in_hand",
                                             "no valve is in hand; choose one on the place Walk or Review"};
 
+constexpr base::MessageForm kWithdrawInstead{"withdraw_instead",
+                                             "a step of a review is not undone; withdraw it with a reason on "
+                                             "the place Review (Alt+6), below the rounds"};
+
 }  // namespace
 
 void MainWindow::connectReviewCommands() {
+    onDecision(m_commands->sendRound, &DecisionPanel::send);
+    onDecision(m_commands->acceptRound, &DecisionPanel::accept);
+    connect(m_review, &ReviewPlace::roundShown, this, &MainWindow::refreshReviewCommands);
     connect(m_commands->comment, &QAction::triggered, this, [this] {
         showPlace(Review);
         m_review->comment();
@@ -41,6 +48,41 @@ void MainWindow::connectReviewCommands() {
     connect(m_commands->nextOpen, &QAction::triggered, this, [this] { goToOpenItem(true); });
     connect(m_commands->previousOpen, &QAction::triggered, this, [this] { goToOpenItem(false); });
     connect(m_commands->deficiency, &QAction::triggered, this, &MainWindow::listDeficiency);
+}
+
+const project::Round* MainWindow::roundToDecide() const {
+    const auto shown = place() == Review ? m_review->round() : std::nullopt;
+    return shown ? m_bridge.project().rounds().find(*shown) : m_bridge.project().lastRound();
+}
+
+void MainWindow::onDecision(QAction* action, void (DecisionPanel::*step)()) {
+    connect(action, &QAction::triggered, this, [this, step] {
+        const project::Round* round = roundToDecide();
+        if (round == nullptr) {
+            return;
+        }
+        const base::Id id = round->id;
+        showPlace(Review);
+        m_review->showRound(id);
+        (m_review->decision()->*step)();
+    });
+}
+
+void MainWindow::refreshReviewCommands() {
+    const project::Round* round = roundToDecide();
+    const bool isWritable = m_bridge.isOpen() && !m_bridge.isReadOnly() && round != nullptr;
+    m_commands->sendRound->setEnabled(isWritable && DecisionPanel::waitsToBeSent(*round));
+    m_commands->acceptRound->setEnabled(isWritable && DecisionPanel::waitsForDecision(*round));
+}
+
+bool MainWindow::isReviewStepNewest() const {
+    const project::Round* round = m_bridge.isOpen() ? m_bridge.project().lastRound() : nullptr;
+    return round != nullptr && !m_bridge.isReadOnly() && round->state != project::RoundState::Open &&
+           round->state != project::RoundState::Closed && !m_bridge.workbook()->newestEntry().canUndo;
+}
+
+void MainWindow::tellOfWithdrawing() {
+    raise(base::Fault{&kWithdrawInstead, {}, {}});
 }
 
 void MainWindow::showHistory() {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/balancing/checks/check_forms.h"
+#include "core/balancing/index_proof.h"
 #include "core/balancing/witness.h"
 #include "core/base/term.h"
 #include "core/project/names.h"
@@ -119,10 +120,22 @@ void addVerdict(const Assessment& assessment, Lines& lines) {
                            {assessment.verdict == Verdict::NotAccepted ? base::term("not accepted")
                                                                        : base::term("undecidable")}});
     }
-    if (assessment.index.isPathFullyOpen) {
+}
+
+/// As the report judges it: what is open passes, and what casts doubt on the circuit needs its reason.
+void addIndex(const Project& project, const Assessment& assessment, Lines& lines) {
+    const IndexProof proof = indexProof(project, assessment);
+    if (!proof.isFullyOpen()) {
+        lines.needsReason({&kSignIndexOpen, "", {}});
+    } else if (proof.isAlone()) {
         lines.good(kSignIndex);
     } else {
-        lines.needsReason({&kSignIndexOpen, "", {}});
+        lines.good(kSignPathOpen, {project.branches()[*assessment.index.terminal].tag});
+    }
+    for (const Finding& finding : assessment.findings) {
+        if (finding.fault.is(kIndexRival)) {
+            lines.needsReason(finding.fault, finding.branch);
+        }
     }
 }
 
@@ -130,7 +143,7 @@ void addFindings(const Assessment& assessment, Lines& lines) {
     bool isClear = true;
     for (const Finding& finding : assessment.findings) {
         // Lines of their own tell these for the whole job.
-        if (finding.fault.is(kCommentsOpen)) {
+        if (finding.fault.is(kCommentsOpen) || finding.fault.is(kIndexRival)) {
             continue;
         }
         if (finding.fault.is(kFinalOffDesign)) {
@@ -232,6 +245,7 @@ std::vector<SignLine> readyToSign(const Project& project, const Assessment& asse
     addPeople(project, assessment, lines);
     addRounds(project, assessment, lines);
     addVerdict(assessment, lines);
+    addIndex(project, assessment, lines);
     addFindings(assessment, lines);
     addDeficiencies(project, lines);
     addComments(project, lines);

@@ -28,6 +28,8 @@ inline constexpr base::MessageForm kSignRounds{"sign_rounds", "every round is ac
 inline constexpr base::MessageForm kSignVerdict{"sign_verdict", "the final round is judged accepted"};
 inline constexpr base::MessageForm kSignIndex{"sign_index",
                                               "the index circuit is known and fully open along its path"};
+inline constexpr base::MessageForm kSignPathOpen{
+    "sign_path_open", "every valve on the path to {1} is fully open, but it is not shown to be the index"};
 inline constexpr base::MessageForm kSignFindings{"sign_findings", "no finding blocks the signature"};
 inline constexpr base::MessageForm kSignComments{"sign_comments", "every comment is resolved"};
 inline constexpr base::MessageForm kSignReadiness{"sign_readiness", "the readiness list is done"};

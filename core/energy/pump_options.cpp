@@ -86,7 +86,7 @@ class Choice {
                     ? m_in.units.text(
                           shaftPower(m_in.designFlow, option.throttled, m_in.density, *option.efficiency), 3)
                     : std::string(base::term("unknown power"));
-            option.cautions.push_back({&kThrottleWastes, "", {m_in.units.text(option.throttled), wasted}});
+            option.cautions.push_back({&kThrottleWastes, "", {m_in.units.text(option.throttled, 3), wasted}});
         }
         m_out.options.push_back(std::move(option));
     }
@@ -141,7 +141,7 @@ class Choice {
             option.firstCut = *m_in.impeller * first;
             checkDiameter(option);
         } else {
-            option.cautions.push_back({&kTrimUnknownImpeller, "", {}});
+            option.cautions.push_back({&kTrimUnknownImpeller, "", {quantity::percentDigits(*fraction, 3)}});
         }
         if (*fraction < 1) {
             if (m_set.members().size() > 1) {

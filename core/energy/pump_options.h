@@ -45,8 +45,8 @@ inline constexpr base::MessageForm kTrimPairAlike{
     "pump_trim_pair_alike", "{1} pumps share this duty; trim all alike, and the stand-by with them"};
 inline constexpr base::MessageForm kTrimUnknownImpeller{
     "pump_trim_unknown_impeller",
-    "the impeller in the pump is not known, so only the ratio of diameters is given; find it with a shutoff "
-    "test or enter it"};
+    "the impeller in the pump is not known, the trimmed one would have {1} % of its diameter; find it with a "
+    "shutoff test or enter it"};
 inline constexpr base::MessageForm kTrimBeyondFamily{
     "pump_trim_beyond_family",
     "the diameter lies beyond the smallest curve of the family; ask the maker before cutting"};

@@ -128,7 +128,9 @@ std::string significant(double number, int figures) {
     const int decimals = std::clamp(figures - 1 - magnitude, 0, 12);
     char buffer[400];
     std::snprintf(buffer, sizeof buffer, "%.*f", decimals, number);
-    return buffer;
+    const std::string_view text = buffer;
+    const bool isNothing = text.find_first_not_of("-0.") == std::string_view::npos;
+    return std::string(isNothing && text.front() == '-' ? text.substr(1) : text);
 }
 
 std::string concise(double number, int figures) {

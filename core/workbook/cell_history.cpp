@@ -31,8 +31,9 @@ base::Result<std::vector<CellValue>> cellHistory(const Workbook& workbook, const
             continue;
         }
         const project::Round* round = project.rounds().find(reading.round);
+        const bool isGone = project.readings().find(reading.id) == nullptr;
         out.push_back({reading, round == nullptr ? 0 : round->number, entry->time, entry->person,
-                       entry->label, isUndone});
+                       entry->label, isUndone, isGone && !isUndone});
     }
     return out;
 }

@@ -17,6 +17,7 @@ struct CellValue {
     std::string person;        ///< who made it
     std::string label;         ///< of the entry
     bool isUndone = false;     ///< the entry took the reading back
+    bool isGone = false;       ///< a later entry took the reading back, for good
 };
 
 /// All values of a branch in all rounds, oldest entry first, corrected, struck and undone ones among them.

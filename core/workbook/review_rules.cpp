@@ -72,6 +72,17 @@ class Review {
         });
     }
 
+    /// The names of those who may decide on a round that this person sent, with commas between them.
+    std::string reviewersBut(std::string_view sender) const {
+        std::string names;
+        for (const project::Person& person : m_before.people()) {
+            if (person.name != sender && project::reviews(m_before, person.name)) {
+                names += (names.empty() ? "" : ", ") + person.name;
+            }
+        }
+        return names;
+    }
+
     void checkRound(const Round& after) {
         const Round* before = m_before.rounds().find(after.id);
         if (before == nullptr) {
@@ -101,7 +112,9 @@ class Review {
     }
     void checkDecision(const Round& after, const std::string& number) {
         if (!reviews(after.decidedBy)) {
-            refuse(kDeciderWithoutRole, "", {after.decidedBy});
+            const std::string others = reviewersBut(after.sentBy);
+            others.empty() ? refuse(kDeciderWithoutRole, "", {after.decidedBy})
+                           : refuse(kDeciderNotAtDesk, "", {after.decidedBy, others});
         } else if (after.decidedBy == after.sentBy) {
             refuse(kDeciderIsSender, "", {number, after.sentBy});
         } else if (after.state == RoundState::SentBack && !hasOpenComment(after)) {

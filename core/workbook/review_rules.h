@@ -22,8 +22,13 @@ inline constexpr base::MessageForm kSenderMissing{
 inline constexpr base::MessageForm kDeciderWithoutRole{
     "decider_without_role",
     "\"{1}\" is not among the people of this job as supervisor or engineer; give the role on the place Job"};
+inline constexpr base::MessageForm kDeciderNotAtDesk{"decider_not_at_desk",
+                                                     "\"{1}\" is no supervisor or engineer of this job; let "
+                                                     "one of them work at this desk, menu Round, Person: "
+                                                     "{2}"};
 inline constexpr base::MessageForm kDeciderIsSender{
-    "decider_is_sender", "round {1} was sent by {2}; another supervisor or engineer decides on it"};
+    "decider_is_sender",
+    "round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person"};
 inline constexpr base::MessageForm kSurveyNotReady{"survey_not_ready",
                                                    "mandatory lines of readiness that are open: {1}, the "
                                                    "first is \"{2}\"; see to them, or have a supervisor "

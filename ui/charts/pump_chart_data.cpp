@@ -261,7 +261,7 @@ QString pumpSentence(const project::Project& project, std::span<const Assessment
             .arg(text::flow(duty.flow, project), flowUnit, text::head(duty.head, units),
                  text::symbol(text::headUnit(units)), text::percent(quantity::Ratio::si(duty.flow / design)));
     if (picture.proposal) {
-        sentence += ' ' + PumpChartText::tr("Speed %1 % of the present gives %2 %3.")
+        sentence += ' ' + PumpChartText::tr("With these valves speed %1 % of the present gives %2 %3.")
                               .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)),
                                    text::flow(design, project), flowUnit);
         if (picture.proposal->powerRatio) {

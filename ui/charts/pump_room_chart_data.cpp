@@ -22,8 +22,8 @@ struct PumpRoomChartText {
     Q_DECLARE_TR_FUNCTIONS(PumpRoomChart)
 };
 
-QString figures(double number) {
-    return QString::fromStdString(quantity::significant(number, 4));
+QString figures(double number, int count = 4) {
+    return QString::fromStdString(quantity::significant(number, count));
 }
 
 /// The pressures of one profile behind each of its elements, numbered from 0: the pump's suction.
@@ -114,7 +114,8 @@ ChartFigure readAndSetChart(const project::Project& project, const pump_room::Re
     figure.tableHeads = {PumpRoomChartText::tr("No."), PumpRoomChartText::tr("Valve"),
                          PumpRoomChartText::tr("Fully open"), PumpRoomChartText::tr("Proportional"),
                          PumpRoomChartText::tr("Read-and-set")};
-    double wasted = 0;
+    double left = 0;
+    double needed = 0;
     QString index;
     for (std::size_t i = 0; i < comparison.valves.size(); ++i) {
         const pump_room::ValveLeft& valve = comparison.valves[i];
@@ -124,7 +125,8 @@ ChartFigure readAndSetChart(const project::Project& project, const pump_room::Re
         readAndSet.points.emplace_back(x, valve.readAndSet.in(unit));
         const QString tag = QString::fromStdString(project.branches()[valve.branch].tag);
         if (valve.isIndex) {
-            wasted = (valve.readAndSet - valve.open).in(unit);
+            left = valve.readAndSet.in(unit);
+            needed = valve.proportional.in(unit);
             index = tag;
         }
         figure.tableRows.push_back({QString::number(i + 1),
@@ -137,11 +139,12 @@ ChartFigure readAndSetChart(const project::Project& project, const pump_room::Re
               PumpRoomChartText::tr("Dp, %1").arg(text::symbol(unit)),
               static_cast<double>(comparison.valves.size()), 0);
     figure.sentence =
-        index.isEmpty() ? PumpRoomChartText::tr("Dp at design flow that each way leaves across every valve.")
-                        : PumpRoomChartText::tr(
-                              "Read-and-set leaves %1 %2 across the index valve %3 that the pump need not "
-                              "make.")
-                              .arg(figures(wasted), text::symbol(unit), index);
+        index.isEmpty()
+            ? PumpRoomChartText::tr("Dp at design flow that each way leaves across every valve.")
+            : PumpRoomChartText::tr(
+                  "Read-and-set leaves %1 %2 across the index valve %3, a proportional balance with "
+                  "the pump reduced leaves %4 %2.")
+                  .arg(figures(left, 3), text::symbol(unit), index, figures(needed, 3));
     return figure;
 }
 

@@ -1,7 +1,9 @@
 // Tables of a report: heads that repeat, cells that wrap, states as shape and word.
 #include <QCoreApplication>
 #include <QFontMetricsF>
+#include <QRegularExpression>
 #include <algorithm>
+#include <numeric>
 
 #include "ui/report/page_builder.h"
 #include "ui/text/words.h"
@@ -19,18 +21,57 @@ double rowLineHeight(const QFont& font) {
     return QFontMetricsF(font).height() * 1.04;
 }
 
-/// The widths of the columns: their shares, but none so narrow that a word of its heading breaks.
-std::vector<double> columnWidths(const ww::report::Table& table, double whole, const QFont& head,
-                                 double padding) {
-    const QFontMetricsF metrics(head);
+/// Numbers, dates and times read as something else when they are broken. A serial number may be longer than
+/// a column has room for.
+bool isNumber(const QString& word) {
+    constexpr qsizetype kLongestKept = 14;
+    return word.size() <= kLongestKept && !word.isEmpty() && word.front().isDigit();
+}
+
+bool isDate(const QString& word) {
+    static const QRegularExpression kDate(QStringLiteral("^\\d{4}-\\d\\d-\\d\\d"));
+    return isNumber(word) && kDate.match(word).hasMatch();
+}
+
+bool isNothing(const QString&) {
+    return false;
+}
+
+/// The least widths at which no word of a heading breaks, nor those words of the cells for which `stays`
+/// holds.
+std::vector<double> leastWidths(const ww::report::Table& table, const QFont& head, const QFont& text,
+                                double padding, bool (*stays)(const QString&)) {
+    const QFontMetricsF headMetrics(head);
+    const QFontMetricsF textMetrics(text);
     std::vector<double> least;
-    double sum = 0;
-    for (const ww::report::Column& column : table.columns) {
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
         double widest = 0;
-        for (const QString& word : words(column.heading).split(' ')) {
-            widest = std::max(widest, metrics.horizontalAdvance(word));
+        for (const QString& word : words(table.columns[i].heading).split(' ')) {
+            widest = std::max(widest, headMetrics.horizontalAdvance(word));
+        }
+        for (const auto& row : table.rows) {
+            for (const QString& word : i < row.size() ? words(row[i]).split(' ') : QStringList()) {
+                widest = std::max(widest, stays(word) ? textMetrics.horizontalAdvance(word) : 0.0);
+            }
         }
         least.push_back(widest + padding + points(1));
+    }
+    return least;
+}
+
+/// The widths of the columns: their shares, but none so narrow that a word of its heading breaks. Numbers and
+/// dates of the cells stay whole too where there is room for all of them, else dates alone.
+std::vector<double> columnWidths(const ww::report::Table& table, double whole, const QFont& head,
+                                 const QFont& text, double padding) {
+    std::vector<double> least;
+    for (const auto stays : {isNumber, isDate, isNothing}) {
+        least = leastWidths(table, head, text, padding, stays);
+        if (std::accumulate(least.begin(), least.end(), 0.0) <= whole) {
+            break;
+        }
+    }
+    double sum = 0;
+    for (const ww::report::Column& column : table.columns) {
         sum += column.widthShare;
     }
     // What the narrow ones need more is taken from the others in proportion to what they can spare.
@@ -189,7 +230,8 @@ void PageBuilder::table(const ww::report::Table& table) {
         newPage(table.isLandscape);
     }
     TableLayout layout{table, {}, {}};
-    const std::vector<double> wide = columnWidths(table, width(), layout.head, 2 * layout.padding);
+    const std::vector<double> wide =
+        columnWidths(table, width(), layout.head, layout.font, 2 * layout.padding);
     double x = left();
     for (const double column : wide) {
         layout.lefts.push_back(x);

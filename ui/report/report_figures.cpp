@@ -28,6 +28,7 @@ constexpr int kPhotoPixels = 1400;
 /// Dots of paper for one unit of the diagram: at most, and as long as its texts can be read (5.5 points).
 constexpr double kLargestScale = kDotsPerInch / 96.0 * 0.85;
 constexpr double kReadableScale = 5.5 * kDotsPerPoint / 12.0;
+constexpr double kWellReadScale = 7.0 * kDotsPerPoint / 12.0;
 /// Parts of a diagram overlap by this much, so that no label is cut on both sides.
 constexpr double kOverlap = 130;
 constexpr int kMostParts = 24;
@@ -147,7 +148,10 @@ bool wantsLandscape(const ww::report::Section& section, const project::Project& 
         return isTable;
     }
     const QRectF all = schematic::layOut(project.tree()).bounds;
-    return all.width() > 1.1 * all.height();
+    // Upright as long as its texts are well read there, so that it follows the section before on the same
+    // page.
+    const QSizeF upright = PageBuilder(project.job().units == project::UnitSystem::US).figureRoom();
+    return all.width() > 1.1 * all.height() && upright.width() < kWellReadScale * all.width();
 }
 
 void addFigure(PageBuilder& builder, const Figure& figure, const ww::report::Report& report,

@@ -49,6 +49,15 @@ QString subjectOf(const base::Fault& fault) {
 
 }  // namespace
 
+QString withPrettyUnit(QString quantity) {
+    static const QRegularExpression kAscii(QStringLiteral("^[-+\\d.,]* ?(m3/h|(?:in|mm|ft)H2O)$"));
+    if (kAscii.match(quantity).hasMatch()) {
+        quantity.replace(QStringLiteral("m3/h"), QStringLiteral("m³/h"));
+        quantity.replace(QStringLiteral("H2O"), QStringLiteral("H₂O"));
+    }
+    return quantity;
+}
+
 QString term(std::string_view word) {
     return QCoreApplication::translate("Term", std::string(word).c_str());
 }
@@ -75,6 +84,7 @@ QString translated(const base::Fault& fault) {
         if (base::isWordPlace(fault.form->text, i)) {
             arguments[i] = terms(QString::fromStdString(arguments[i])).toStdString();
         }
+        arguments[i] = withPrettyUnit(QString::fromStdString(arguments[i])).toStdString();
     }
     // Arguments go in after translation, so that a translator may put them in another order.
     const std::string source(fault.form->text);

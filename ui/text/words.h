@@ -13,6 +13,9 @@ namespace ww::ui::text {
 /// A word of the program (core/base/term.h, the names of enumerations) in the language of the screen; other
 /// text comes back as it is.
 QString term(std::string_view word);
+/// A number with its unit, or a unit alone, in ASCII as core writes it ("11.6 m3/h"), with the signs of print
+/// ("11.6 m³/h"). Any other text stays as it is.
+QString withPrettyUnit(QString quantity);
 /// term() for texts that core puts together.
 base::Wording wording();
 /// term() for words with commas between them, also where a tag or a number follows a word: "valve T4".

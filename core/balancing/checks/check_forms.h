@@ -164,7 +164,7 @@ inline constexpr base::MessageForm kSelfActingInGroup{
 
 inline constexpr base::MessageForm kIndexRival{"index_rival",
                                                "its valve is fully open and it takes {1} % of design, less "
-                                               "than {2} on the index circuit with {3} %; balance its "
-                                               "group and riser before trusting the index circuit"};
+                                               "than {2} on the index circuit with {3} %; match "
+                                               "groups and risers, read both again, or give the reason"};
 
 }  // namespace ww::balancing

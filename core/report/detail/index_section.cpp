@@ -1,9 +1,13 @@
-#include "core/balancing/index_rivals.h"
+#include <algorithm>
+
+#include "core/balancing/index_proof.h"
 #include "core/base/term.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
 namespace {
+
+using balancing::IndexProof;
 
 const project::ValveModel* valveOf(const Source& source, std::size_t branch) {
     const auto& valve = source.branch(branch).valve;
@@ -23,10 +27,12 @@ std::string dpOf(const Source& source, std::size_t branch) {
     return reading != nullptr ? typed(reading->dp) : std::string();
 }
 
-bool isReadable(const Source& source, std::size_t branch) {
-    const auto& dp = source.last.branches[branch].dp;
-    const auto minimum = minimumOf(source, branch);
-    return dp && (!minimum || *dp >= minimum->value);
+std::string tagsOf(const Source& source, const std::vector<std::size_t>& branches) {
+    std::string tags;
+    for (const std::size_t branch : branches) {
+        tags += (tags.empty() ? "" : ", ") + source.branch(branch).tag;
+    }
+    return tags;
 }
 
 Fact openFact(const Source& source, const IndexProof& proof) {
@@ -36,14 +42,14 @@ Fact openFact(const Source& source, const IndexProof& proof) {
     if (arguments[1].empty() || arguments[2].empty()) {
         return {say(kFullyOpenLabel), say(kIndexWithoutSetting, {arguments[0]}), Mark::Open};
     }
-    if (proof.isFullyOpen) {
+    if (proof.isFullyOpen()) {
         return {say(kFullyOpenLabel), say(kPathFullyOpen, arguments), Mark::Pass};
     }
-    arguments.push_back(proof.notOpen);
+    arguments.push_back(tagsOf(source, proof.notOpen));
     return {say(kFullyOpenLabel), say(kPathNotFullyOpen, arguments), Mark::Fail};
 }
 
-Fact readableFact(const Source& source) {
+Fact readableFact(const Source& source, const IndexProof& proof) {
     const std::size_t terminal = *source.last.index.terminal;
     const std::string tag = source.branch(terminal).tag;
     const std::string dp = dpOf(source, terminal);
@@ -54,9 +60,32 @@ Fact readableFact(const Source& source) {
     if (!minimum) {
         return {say(kReadableLabel), say(kDpWithoutMinimum, {dp, tag}), Mark::Pass};
     }
-    const bool isEnough = isReadable(source, terminal);
-    return {say(kReadableLabel), say(isEnough ? kDpReadable : kDpTooSmall, {dp, tag, typed(*minimum)}),
-            isEnough ? Mark::Pass : Mark::Fail};
+    return {say(kReadableLabel),
+            say(proof.isReadable ? kDpReadable : kDpTooSmall, {dp, tag, typed(*minimum)}),
+            proof.isReadable ? Mark::Pass : Mark::Fail};
+}
+
+/// That no other terminal may be the index: its valve can be open all along the path and another be worse
+/// off.
+Fact aloneFact(const Source& source, const IndexProof& proof) {
+    if (proof.isAlone()) {
+        return {say(kNoOtherLabel), say(kNoOtherShorter), Mark::Pass};
+    }
+    const auto ofDesign = [&](std::size_t branch) {
+        return source.display.percent(source.last.branches[branch].ofDesign);
+    };
+    std::string rivals;
+    for (const std::size_t rival : proof.rivals) {
+        rivals += (rivals.empty() ? "" : ", ") + source.branch(rival).tag + " (" + ofDesign(rival) + " %)";
+    }
+    const std::size_t terminal = *source.last.index.terminal;
+    return {say(kNoOtherLabel), say(kOtherShorter, {source.branch(terminal).tag, ofDesign(terminal), rivals}),
+            Mark::Open};
+}
+
+/// The parts of the proof, one a fact, in the order in which they are judged.
+std::vector<Fact> proofFacts(const Source& source, const IndexProof& proof) {
+    return {openFact(source, proof), readableFact(source, proof), aloneFact(source, proof)};
 }
 
 Table pathTable(const Source& source) {
@@ -87,33 +116,28 @@ Table pathTable(const Source& source) {
 
 }  // namespace
 
-IndexProof indexProof(const Source& source) {
-    IndexProof proof;
-    const balancing::IndexCircuit& index = source.last.index;
-    if (!source.hasRound() || !index.terminal) {
-        return proof;
+std::optional<Fact> indexProofFact(const Source& source) {
+    const IndexProof proof = balancing::indexProof(source.project, source.last);
+    if (!source.hasRound() || !proof.isKnown) {
+        return std::nullopt;
     }
-    proof.isKnown = true;
-    proof.isFullyOpen = index.isValveFullyOpen && index.isPathFullyOpen;
-    for (const std::size_t branch : index.path) {
-        if (valveOf(source, branch) != nullptr && !source.last.branches[branch].isFullyOpen) {
-            proof.notOpen += (proof.notOpen.empty() ? "" : ", ") + source.branch(branch).tag;
+    if (proof.isProved()) {
+        return Fact{say(kIndexProofLabel), say(kIndexProved), Mark::Pass};
+    }
+    for (const Fact& part : proofFacts(source, proof)) {
+        if (part.mark != Mark::Pass) {
+            return Fact{say(kIndexProofLabel), part.value, part.mark};
         }
     }
-    proof.isReadable = isReadable(source, *index.terminal);
-    for (const std::size_t rival : balancing::indexRivals(source.last.branches, index)) {
-        proof.otherShorter += (proof.otherShorter.empty() ? "" : ", ") + source.branch(rival).tag;
-    }
-    proof.isAlone = proof.otherShorter.empty();
-    return proof;
+    return std::nullopt;
 }
 
 Section indexSection(const Source& source) {
     Section section;
     section.number = kIndex;
     section.title = say(kIndexTitle);
-    const IndexProof proof = indexProof(source);
-    if (!proof.isKnown) {
+    const IndexProof proof = balancing::indexProof(source.project, source.last);
+    if (!source.hasRound() || !proof.isKnown) {
         section.statements.push_back(say(source.hasRound() ? kIndexUnknown : kNoRound));
         return section;
     }
@@ -121,15 +145,9 @@ Section indexSection(const Source& source) {
     for (const std::size_t branch : source.last.index.path) {
         path += (path.empty() ? "" : " → ") + source.branch(branch).tag;
     }
-    section.facts = {
-        {say(kPathLabel), plain(path)},
-        openFact(source, proof),
-        readableFact(source),
-        {say(kNoOtherLabel), proof.isAlone ? say(kNoOtherShorter) : say(kOtherShorter, {proof.otherShorter}),
-         proof.isAlone ? Mark::Pass : Mark::Fail},
-    };
-    section.statements.push_back(
-        say(proof.isProved() ? kIndexProved : kIndexNotProved, {std::to_string(kIndex)}));
+    section.facts = proofFacts(source, proof);
+    section.facts.insert(section.facts.begin(), {say(kPathLabel), plain(path)});
+    section.statements.push_back(proof.isProved() ? say(kIndexProved) : say(kIndexNotProved));
     section.tables.push_back(pathTable(source));
     return section;
 }

@@ -72,6 +72,20 @@ Table instrumentsTable(const Source& source) {
     return table;
 }
 
+/// In the coefficient of the job's units, whichever the table was typed in.
+std::string coefficientText(const Source& source, const project::ValveModel& valve,
+                            const base::Decimal& digits) {
+    const quantity::Unit unit =
+        source.project.job().units == project::UnitSystem::US ? quantity::Unit::Cv : quantity::Unit::Kv;
+    const auto typedIn = quantity::measured<quantity::FlowCoefficient>(digits, valve.coefficientUnit);
+    return printed(unit) + " " + quantity::concise(typedIn.value.in(unit), 3);
+}
+
+/// Nothing where the table is taken as exact.
+std::string accuracyText(const project::ValveModel& valve) {
+    return valve.accuracy && valve.accuracy->value.si() > 0 ? typed(valve.accuracy) : std::string();
+}
+
 Table valvesTable(const Source& source) {
     Table table;
     table.title = say(kValvesTable);
@@ -90,8 +104,8 @@ Table valvesTable(const Source& source) {
         table.rows.push_back(
             {cell(valve.model), cell(valve.size), wordCell(std::string(project::name(valve.scale))),
              cell(hasRows ? open->setting.text() : std::string()),
-             cell(hasRows ? printed(valve.coefficientUnit) + " " + open->coefficient.text() : std::string()),
-             cell(typed(valve.minimumDp)), cell(typed(valve.accuracy))});
+             cell(hasRows ? coefficientText(source, valve, open->coefficient) : std::string()),
+             cell(typed(valve.minimumDp)), cell(accuracyText(valve))});
     }
     return table;
 }

@@ -51,21 +51,22 @@ class Sheet {
             facts.push_back(
                 {say(kPresentDutyLabel),
                  say(kPresentDuty,
-                     {units.text(duty.flow), units.text(duty.head), std::to_string(duty.roundNumber),
+                     {units.text(duty.flow), units.text(duty.head, 3), std::to_string(duty.roundNumber),
                       PumpNumbers::percent(duty.speedFraction),
                       duty.shaft ? units.text(*duty.shaft, 3) : std::string(base::term("not known")),
                       percent.empty() ? std::string(base::term("not known")) : percent + " %"})});
         }
         if (m_decision.headAvailable) {
-            facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.text(*m_decision.headAvailable),
+            facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.text(*m_decision.headAvailable, 3),
                                                                     units.text(m_decision.designFlow)})});
         }
-        if (m_decision.excess) {
+        if (m_decision.excess && m_decision.counted) {
             facts.push_back(
                 {say(kExcessLabel),
-                 say(kExcessFound, {units.text(*m_decision.excess),
-                                    m_decision.presentExcess ? units.text(*m_decision.presentExcess)
-                                                             : std::string(base::term("not known"))})});
+                 say(kExcessFound, {units.text(*m_decision.excess, 3),
+                                    m_decision.presentExcess ? units.text(*m_decision.presentExcess, 3)
+                                                             : std::string(base::term("not known")),
+                                    word(m_decision.required[*m_decision.counted].source)})});
         }
         return facts;
     }

@@ -39,7 +39,8 @@ inline constexpr MessageForm kTestMotorTable{"report_test_motor_table",
 inline constexpr MessageForm kTestElectricTable{"report_test_electric_table", "Phases, load and suction"};
 inline constexpr MessageForm kRequiredTable{"report_required_table",
                                             "Head that the index circuit needs at design flow"};
-inline constexpr MessageForm kOptionsTable{"report_options_table", "Options at design flow"};
+inline constexpr MessageForm kOptionsTable{"report_options_table",
+                                           "Options at design flow for the need of the index circuit"};
 inline constexpr MessageForm kConfirmedTable{"report_confirmed_table",
                                              "The same options, each confirmed by a solve of the whole loop"};
 inline constexpr MessageForm kCodeTable{"report_code_table", "Test in both forms"};
@@ -102,7 +103,9 @@ inline constexpr MessageForm kPresentDuty{
     "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}"};
 inline constexpr MessageForm kFullSpeed{"report_full_speed", "{1} at the design flow of {2}"};
 inline constexpr MessageForm kExcessFound{"report_excess_found",
-                                          "{1} at full speed, {2w} at the speed of the last round"};
+                                          "{1} at full speed, {2w} at the speed of the last round: what the "
+                                          "pump makes at design flow beyond the need of the index circuit "
+                                          "({3w})"};
 inline constexpr MessageForm kNotKnown{"report_not_known", "not known"};
 inline constexpr MessageForm kNoDecision{
     "report_no_decision", "No decision can be made yet; see what is missing below, and enter it."};
@@ -123,7 +126,7 @@ inline constexpr MessageForm kProofGiven{
 inline constexpr MessageForm kProofMissing{"report_proof_missing",
                                            "not proved, {1} point(s) against it below"};
 inline constexpr MessageForm kWasted{"report_wasted",
-                                     "read-and-set leaves {1} across the index valve {2} beyond its open "
+                                     "read-and-set leaves {1} more across the index valve {2} than its open "
                                      "drop, {3w} at the shaft"};
 inline constexpr MessageForm kYearSaved{"report_year_saved",
                                         "{1} kWh and {2w} more than with the pump reduced"};

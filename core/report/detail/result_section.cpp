@@ -68,8 +68,7 @@ Fact totalFact(const Source& source) {
 }
 
 Fact indexFact(const Source& source) {
-    const IndexProof proof = indexProof(source);
-    if (!proof.isKnown) {
+    if (!source.last.index.terminal) {
         return {say(kIndexLabel), say(kIndexUnknown), Mark::Open};
     }
     const std::size_t terminal = *source.last.index.terminal;
@@ -115,15 +114,8 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
         }
         section.facts.push_back(totalFact(source));
         section.facts.push_back(indexFact(source));
-        if (const IndexProof proof = indexProof(source); proof.isKnown) {
-            section.facts.push_back(
-                {say(kIndexProofLabel),
-                 say(proof.isProved() ? kIndexProved : kIndexNotProved, {std::to_string(kIndex)}),
-                 proof.isProved() ? Mark::Pass : Mark::Fail});
-            if (!proof.isAlone) {
-                section.facts.push_back(
-                    {say(kNoOtherLabel), say(kOtherShorter, {proof.otherShorter}), Mark::Fail});
-            }
+        if (const auto proof = indexProofFact(source)) {
+            section.facts.push_back(*proof);
         }
         section.facts.push_back(pumpFact(source));
         section.facts.push_back({say(kExceptionsLabel),

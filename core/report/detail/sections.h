@@ -77,16 +77,8 @@ Section deficienciesSection(const Source& source);
 Section witnessSection(const Source& source);
 Section revisionsSection(const Source& source);
 
-/// Whether the circuit's valve ended fully open with a readable dp and no other terminal stands behind it.
-struct IndexProof {
-    bool isKnown = false;
-    bool isFullyOpen = false;
-    bool isReadable = false;
-    bool isAlone = false;
-    std::string notOpen;       ///< tags of the path that are not fully open
-    std::string otherShorter;  ///< tags of other fully open terminals with less of their design flow
-    bool isProved() const { return isKnown && isFullyOpen && isReadable && isAlone; }
-};
-IndexProof indexProof(const Source& source);
+/// The proof of the index circuit in one line: that it holds, or the first part of it that does not, in the
+/// words of its section; nothing while the circuit is not known.
+std::optional<Fact> indexProofFact(const Source& source);
 
 }  // namespace ww::report::detail

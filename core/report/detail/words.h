@@ -90,8 +90,10 @@ inline constexpr MessageForm kIndexUnknown{"report_index_unknown",
                                            "The index circuit is not known from these readings"};
 inline constexpr MessageForm kPumpUnknown{
     "report_pump_unknown", "No duty known: pump curve, pump readings or branch flows are missing"};
-inline constexpr MessageForm kPumpAction{"report_pump_action",
-                                         "Speed {1} % of the present, or trim, brings {2} {3} (section {4})"};
+inline constexpr MessageForm kPumpAction{
+    "report_pump_action",
+    "With the valves as they stand, speed {1} % of the present, or trim, "
+    "brings {2} {3} (section {4})"};
 inline constexpr MessageForm kPumpKeep{
     "report_pump_keep",
     "No change of speed or impeller called for: design flow needs {1} % of the "
@@ -157,9 +159,9 @@ inline constexpr MessageForm kNoPump{"report_no_pump", "No pump is on record."};
 inline constexpr MessageForm kDuty{"report_duty", "{1} {2} at {3} {4} in round {5}; {6} % of design flow"};
 inline constexpr MessageForm kDesignHead{
     "report_design_head",
-    "The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. "
-    "Excess head, "
-    "in a section of its own, counts the need of the index circuit alone"};
+    "The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} "
+    "too "
+    "much. The section on excess head counts what the index circuit needs with its valves open"};
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
                                            "{2} = {3}: {4} % of the speed in round {5}"};
@@ -185,7 +187,7 @@ inline constexpr MessageForm kPumpReadingUnknown{
     "report_pump_reading_unknown", "The duty is not known, so the figure shows what is on record."};
 inline constexpr MessageForm kPumpReading{
     "report_pump_reading",
-    "Duty {1} {2} at {3} {4}; {5} % of design. Speed {6} % of the present gives {7} {2}."};
+    "Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}."};
 inline constexpr MessageForm kPumpReadingPlain{"report_pump_reading_plain",
                                                "Duty {1} {2} at {3} {4}; {5} % of design."};
 
@@ -193,9 +195,10 @@ inline constexpr MessageForm kPumpReadingPlain{"report_pump_reading_plain",
 inline constexpr MessageForm kIndexProved{"report_index_proved",
                                           "Index valve ended fully open and its dp is readable: the circuit "
                                           "that governs the pump head is not throttled."};
-inline constexpr MessageForm kIndexNotProved{
-    "report_index_not_proved",
-    "Not shown that the index circuit ended fully open; section {1} names the part that fails."};
+inline constexpr MessageForm kIndexNotProved{"report_index_not_proved",
+                                             "Not shown that this circuit governs the pump head: the part "
+                                             "that is missing is marked above; mend it, or "
+                                             "sign with the reason."};
 inline constexpr MessageForm kPathFullyOpen{"report_path_fully_open",
                                             "{1} at {2} of {3}, and every valve on its path fully open"};
 inline constexpr MessageForm kPathNotFullyOpen{"report_path_not_fully_open",
@@ -209,8 +212,10 @@ inline constexpr MessageForm kDpWithoutMinimum{
 inline constexpr MessageForm kDpMissing{"report_dp_missing", "{1} has no dp in this round"};
 inline constexpr MessageForm kNoOtherShorter{"report_no_other_shorter",
                                              "No other terminal is fully open with less of its design flow"};
-inline constexpr MessageForm kOtherShorter{"report_other_shorter",
-                                           "Fully open with less of their design flow: {1}"};
+inline constexpr MessageForm kOtherShorter{
+    "report_other_shorter",
+    "Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match "
+    "groups and risers, read again, or sign with the reason"};
 
 // Section 7.
 inline constexpr MessageForm kNoExceptions{"report_no_exceptions",

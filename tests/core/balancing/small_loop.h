@@ -46,6 +46,26 @@ inline FieldJob flatLoop(std::size_t count) {
     return job;
 }
 
+/// Two risers, everything open: R2 takes less than R1 and holds the index, but A in R1 takes still less.
+inline FieldJob rivalLoop(project::RoundState state) {
+    FieldJob job;
+    const base::Id valve = usualValve(job);
+    job.branch("R1", "", "", valve);
+    job.branch("R2", "", "", valve);
+    job.branch("A", "R1", "4", valve);
+    job.branch("B", "R1", "4", valve);
+    job.branch("C", "R2", "4", valve);
+    job.branch("D", "R2", "4", valve);
+    job.round(project::RoundKind::Final, state);
+    job.settingOnly("R1", "4");
+    job.settingOnly("R2", "4");
+    readAs(job, "A", 0.97);
+    readAs(job, "B", 1.05);
+    readAs(job, "C", 0.99);
+    readAs(job, "D", 0.98);
+    return job;
+}
+
 inline Assessment assessNewest(const FieldJob& job, AssessOptions options = {}) {
     return assess(job.project(), job.newestRound(), options);
 }

@@ -9,6 +9,7 @@
 #include <set>
 
 #include "core/balancing/checks/check_forms.h"
+#include "core/balancing/index_proof.h"
 #include "core/balancing/ready_to_sign.h"
 #include "core/balancing/review_steps.h"
 #include "tests/core/balancing/small_loop.h"
@@ -217,6 +218,34 @@ TEST(ReadyToSign, warnsOfReadingsThatNameNobody) {
         job.project().put(reading);
     }
     EXPECT_FALSE(linesOf(job).contains("sign_nobody"));
+}
+
+TEST(ReadyToSign, anotherOpenTerminalBelowTheIndexNeedsAReason) {
+    const FieldJob before = rivalLoop(RoundState::Accepted);
+    const auto lines = linesOf(before);
+    EXPECT_EQ(lines.count("sign_index"), 0U) << "the index is not shown";
+    ASSERT_EQ(lines.count("sign_path_open"), 1U) << "what is open passes";
+    EXPECT_EQ(lines.at("sign_path_open"), SignState::Good);
+    ASSERT_EQ(lines.count("index_rival"), 1U);
+    EXPECT_EQ(lines.at("index_rival"), SignState::NeedsReason);
+    FieldJob job = before;
+    support::CountingIds ids(900);
+    const auto edit = giveFindingReason(job.project(), {&kIndexRival, "A", {}},
+                                        "within what the meter can read", {"K. Moor", ids, {}});
+    job.project().put(std::get<project::FindingReason>(edit.put.front()));
+    EXPECT_EQ(linesOf(job).at("index_rival"), SignState::Reasoned);
+}
+
+TEST(IndexProof, holdsInPartsThatAreToldApart) {
+    const FieldJob job = rivalLoop(RoundState::Closed);
+    const IndexProof proof = indexProof(job.project(), assessNewest(job));
+    EXPECT_TRUE(proof.isKnown);
+    EXPECT_TRUE(proof.isFullyOpen());
+    EXPECT_TRUE(proof.isReadable);
+    EXPECT_EQ(proof.rivals, std::vector<std::size_t>{job.indexOf("A")});
+    EXPECT_FALSE(proof.isProved());
+    const FieldJob none = flatLoop(2);
+    EXPECT_FALSE(indexProof(none.project(), assessLast(none.project())).isKnown);
 }
 
 TEST(ReadyToSign, findingsCommentsAndMergingStandInTheWay) {

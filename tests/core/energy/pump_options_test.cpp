@@ -84,6 +84,20 @@ TEST(PumpOptionsTest, loopOfThirtyThreeFeet) {
     EXPECT_TRUE(trim.isAllowed);
 }
 
+TEST(PumpOptionsTest, anUnknownImpellerIsTrimmedByItsRatio) {
+    const curve::PumpSet set = one(sixtyFootPump());
+    PumpOptionsInput input = inputFor(set, 100, 33);
+    input.impeller.reset();
+    const PumpOptions found = pumpOptions(input);
+    const PumpOption& trim = find(found, PumpAction::Trim);
+    ASSERT_TRUE(has(trim.cautions, kTrimUnknownImpeller));
+    for (const base::Fault& caution : trim.cautions) {
+        if (caution.is(kTrimUnknownImpeller)) {
+            EXPECT_EQ(caution.arguments.front(), quantity::percentDigits(trim.ratio.si(), 3));
+        }
+    }
+}
+
 TEST(PumpOptionsTest, practiceExampleOfThreeCircuits) {
     // Common practice, no source: 1800 gpm at 64 ft takes about 36 hp, slowed or trimmed to 1500 gpm at 54 ft
     // about 25 hp; the curve goes through (1500, 70), (1760, 65) and (1800, 64). Within 3 % by the affinity

@@ -122,6 +122,7 @@ TEST(Concise, dropsZerosBehindThePointOnly) {
     EXPECT_EQ(concise(4.0, 6), "4");
     EXPECT_EQ(concise(120.0, 3), "120");
     EXPECT_EQ(concise(-0.3, 4), "-0.3");
+    EXPECT_EQ(concise(-1e-15, 4), "0") << "nothing has no sign";
     EXPECT_EQ(concise(0, 4), "0");
     EXPECT_EQ(concise(1e-15, 3), "0") << "below the twelfth place";
 }

@@ -7,6 +7,7 @@
 
 #include "core/balancing/assess.h"
 #include "core/balancing/system_curve.h"
+#include "tests/core/balancing/small_loop.h"
 #include "tests/support/demo_project.h"
 #include "tests/support/section_text.h"
 
@@ -117,6 +118,36 @@ TEST(Report, indexSectionProvesItsThreeParts) {
         EXPECT_EQ(section.facts[i].mark, Mark::Pass) << base::english(section.facts[i].value);
     }
     EXPECT_EQ(section.tables.at(0).rows.size(), 2u);
+}
+
+// One judgement: the valve passes as open, and the first page says in the words of the section what is not
+// shown.
+TEST(Report, theFirstPageSaysOfTheIndexWhatItsSectionSays) {
+    const Report report = built(balancing::rivalLoop(project::RoundState::Accepted).project());
+    const Section section = numbered(report, kIndex);
+    ASSERT_EQ(section.facts.size(), 4u);
+    EXPECT_EQ(section.facts[1].mark, Mark::Pass) << base::english(section.facts[1].value);
+    EXPECT_EQ(section.facts[3].mark, Mark::Open);
+    const std::string said = base::english(section.facts[3].value);
+    EXPECT_NE(said.find("Not shown that D is the index: it takes 98.0 % of design"), std::string::npos)
+        << said;
+    EXPECT_NE(said.find("A (97.0 %)"), std::string::npos) << said;
+    EXPECT_NE(textOf(numbered(report, kResult)).find(said), std::string::npos);
+}
+
+// 24 Cv are 24 / 1.156 = 20.8 Kv; a table taken as exact has no accuracy to print.
+TEST(Report, coefficientsAreInTheUnitOfTheJob) {
+    support::FieldJob job;
+    project::ValveModel made;
+    made.id = job.ids().next();
+    made.model = "V-1";
+    made.coefficientUnit = quantity::Unit::Cv;
+    made.rows = {{job.decimal("0"), job.decimal("0")}, {job.decimal("4"), job.decimal("24.0000")}};
+    made.accuracy = quantity::measured<quantity::Ratio>(job.decimal("0.0"), quantity::Unit::Percent);
+    job.project().put(made);
+    const std::string text = textOf(numbered(built(job.project()), kMethod));
+    EXPECT_NE(text.find("Kv 20.8"), std::string::npos) << text;
+    EXPECT_EQ(text.find("0.0 %"), std::string::npos) << text;
 }
 
 TEST(Report, exceptionsNameCorrectionDoubtAndOverdueMeter) {

@@ -4,6 +4,7 @@
 #include <QListWidget>
 #include <QProcess>
 #include <QPushButton>
+#include <QRegularExpression>
 
 #include "core/project/review.h"
 #include "core/seal/verify_report.h"
@@ -16,6 +17,7 @@
 #include "ui/places/report/report_place.h"
 #include "ui/places/report/signing_panel.h"
 #include "ui/places/report/verify_dialog.h"
+#include "ui/report/report_file_name.h"
 
 namespace ww::ui {
 namespace {
@@ -147,9 +149,32 @@ TEST(ReportSigning, aWrongPassphraseIsToldForgottenAndLeavesNoFile) {
     EXPECT_FALSE(rig.signAs(0, "r.pdf", "pump and valve").ok());
     EXPECT_TRUE(textsOf(rig.place).contains("passphrase does not open"));
     EXPECT_TRUE(rig.passphrase()->text().isEmpty());
+    EXPECT_EQ(rig.place.focusWidget(), rig.passphrase()) << "it is typed again at once";
     EXPECT_FALSE(rig.folder.has("r.pdf"));
     rig.place.signing()->setKeyFile("/nowhere/key.p12");
     EXPECT_EQ(rig.signAs(0, "r.pdf").fault().code(), kKeyFileMissing.code);
+}
+
+TEST(ReportSigning, whatIsMissingIsToldBeforeAFileIsAskedFor) {
+    SigningRig rig;
+    rig.settle();
+    rig.place.signing()->sign();
+    EXPECT_EQ(rig.place.focusWidget(), rig.field("Key file"));
+    EXPECT_TRUE(textsOf(rig.place).contains("No key file is chosen"));
+    rig.makeKey("T. Ashdown");
+    rig.place.signing()->sign();
+    EXPECT_EQ(rig.place.focusWidget(), rig.passphrase());
+    EXPECT_TRUE(textsOf(rig.place).contains("passphrase of the key is missing"));
+}
+
+TEST(ReportSigning, theDraftHasANameOfItsOwn) {
+    SigningRig rig;
+    ww::report::Report report = rig.place.currentReport();
+    ASSERT_TRUE(report.isDraft);
+    const QString draft = report::fileNameOf(report);
+    report.isDraft = false;
+    EXPECT_TRUE(draft.contains(" draft")) << draft.toStdString();
+    EXPECT_NE(report::fileNameOf(report), draft);
 }
 
 // The tool pdfsig of poppler stands for any viewer.
@@ -160,8 +185,10 @@ TEST(ReportSigning, technicianThenSupervisorSignAndOthersSeeIt) {
     ASSERT_TRUE(rig.signAs(0, "r.pdf").ok()) << textsOf(rig.place).toStdString();
     EXPECT_TRUE(rig.passphrase()->text().isEmpty()) << "asked for each time";
     EXPECT_TRUE(textsOf(rig.place).contains("self-made"));
+    EXPECT_TRUE(textsOf(rig.place).contains("Next the supervisor signs"));
     rig.makeKey("S. Weir");
     ASSERT_TRUE(rig.signAs(1, "r.pdf").ok()) << textsOf(rig.place).toStdString();
+    EXPECT_FALSE(textsOf(rig.place).contains("Next the")) << "both have signed";
     const auto found = seal::verifyReport(rig.folder.read("r.pdf"));
     EXPECT_TRUE(found.isIntact);
     ASSERT_EQ(found.signatures.size(), 2U);
@@ -208,6 +235,8 @@ TEST(ReportSigning, verifyingGivesFourAnswersAndTheWorkbooksOwn) {
                              "Not trusted", "as it stands now", "Not signed yet"}) {
         EXPECT_TRUE(texts.contains(part)) << part << " in " << texts.toStdString();
     }
+    static const QRegularExpression kGroups(QStringLiteral("(?:[0-9a-f]{4} ){15}[0-9a-f]{4}"));
+    EXPECT_TRUE(kGroups.match(texts).hasMatch()) << "a fingerprint breaks between its groups";
     std::string bytes = rig.folder.read("r.pdf");
     bytes[bytes.find("Registry") == std::string::npos ? 3000 : 3001] ^= 1;
     rig.folder.write("changed.pdf", bytes);

@@ -15,6 +15,7 @@
 #include "core/workbook/cell_history.h"
 #include "tests/support/full_disk.h"
 #include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/pump_rig.h"
 #include "ui/charts/chart_view.h"
 #include "ui/history_dialog.h"
 #include "ui/journal_dialog.h"
@@ -195,6 +196,52 @@ TEST(ReviewPlace, comparesExactlyTheChangedRowsAndStrikesCorrections) {
     const QAbstractItemModelTester tester(place.comparison());
 }
 
+TEST(ReviewPlace, aRoundByItselfIsNotCompared) {
+    DeskWindow desk({.terminals = 6});
+    desk.window.showPlace(MainWindow::Review);
+    QCoreApplication::processEvents();
+    auto* place = desk.window.findChild<ReviewPlace*>();
+    place->showRound(desk.project().rounds()[0].id);
+    EXPECT_EQ(place->comparison()->rowCount(), 0);
+    EXPECT_TRUE(support::textsOf(*place).contains("nothing to compare"));
+    place->findChild<QCheckBox*>()->setChecked(false);
+    EXPECT_EQ(place->comparison()->rowCount(), 6) << "its readings can still be seen and commented on";
+}
+
+TEST(ReviewPlace, tagsStandWhole) {
+    ReviewDesk desk;
+    ReviewPlace& place = desk.review();
+    place.findChild<QCheckBox*>()->setChecked(false);
+    QCoreApplication::processEvents();
+    const QString tag = place.comparison()->row(0).cells.value(ReviewPlace::Tag);
+    EXPECT_GT(place.table()->columnWidth(ReviewPlace::Tag),
+              place.table()->fontMetrics().horizontalAdvance(tag));
+}
+
+TEST(ReviewPlace, aRoundIsSentAndAcceptedFromTheMenuAndWithdrawnNotUndone) {
+    ReviewDesk desk(false);
+    desk.actAs(false);
+    desk.window.showPlace(MainWindow::Walk);
+    const Commands& commands = desk.window.commands();
+    EXPECT_TRUE(commands.sendRound->isEnabled());
+    EXPECT_FALSE(commands.acceptRound->isEnabled());
+    commands.sendRound->trigger();
+    EXPECT_EQ(desk.state(), RoundState::Sent);
+    EXPECT_EQ(desk.window.place(), MainWindow::Review) << "where it can be seen";
+    EXPECT_FALSE(commands.sendRound->isEnabled());
+    ASSERT_TRUE(commands.undo->isEnabled()) << "it has something to say";
+    commands.undo->trigger();
+    EXPECT_EQ(desk.state(), RoundState::Sent);
+    EXPECT_TRUE(desk.window.notice().contains("withdraw")) << desk.window.notice().toStdString();
+    commands.acceptRound->trigger();
+    EXPECT_TRUE(desk.window.notice().contains("K. Moor"))
+        << "who may: " << desk.window.notice().toStdString();
+    desk.actAs(true);
+    commands.acceptRound->trigger();
+    EXPECT_EQ(desk.state(), RoundState::Accepted);
+    EXPECT_FALSE(commands.acceptRound->isEnabled());
+}
+
 TEST(ReviewPlace, commentsAreAnsweredAndResolved) {
     ReviewDesk desk;
     desk.actAs(true);
@@ -244,6 +291,9 @@ TEST(History, showsWhatWasUndone) {
     EXPECT_TRUE(history->at(2).isUndone);
     EXPECT_EQ(history->at(2).reading.dp->digits.text(), "20.1");
     HistoryDialog dialog(desk.bridge(), branch);
+    EXPECT_TRUE(history->at(1).isGone);
+    EXPECT_TRUE(dialog.values()->row(1).isStruck) << "what was taken back does not stand";
+    EXPECT_TRUE(dialog.values()->row(1).cells.contains("undone"));
     EXPECT_TRUE(dialog.values()->row(2).isStruck);
     EXPECT_TRUE(dialog.values()->row(2).cells.contains("undone"));
 }

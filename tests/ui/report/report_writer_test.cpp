@@ -4,6 +4,7 @@
 
 #include <QImage>
 #include <QProcess>
+#include <algorithm>
 #include <regex>
 #include <sstream>
 
@@ -64,6 +65,17 @@ TEST(ReportWriter, textHoldsEverySectionAndEveryTag) {
     EXPECT_NE(text.find("Of target"), std::string::npos);
     EXPECT_NE(text.find("data 3f9c 01ab 77e2"), std::string::npos);
     EXPECT_NE(text.find("DRAFT, NOT SIGNED"), std::string::npos);
+}
+
+TEST(ReportWriter, aDateNeverBreaks) {
+    project::Project project = demoProject();
+    project::ReadinessLine line;
+    line.id = support::CountingIds::numbered(777);
+    line.position = 1;
+    line.text = "The loop is filled and vented at its high points; the pressure with the pumps off is noted";
+    line.date = base::Instant::fromText("2031-12-27T08:00:00Z");
+    project.put(line);
+    EXPECT_NE(Written(project).text().find("2031-12-27"), std::string::npos);
 }
 
 TEST(ReportWriter, everyPageSaysWhichOfHowMany) {
@@ -180,6 +192,17 @@ TEST(ReportPages, previewShowsInkOnEveryPageAlsoInGrey) {
         }
         EXPECT_GT(dark, 1000) << page;
         EXPECT_FALSE(pages.names[page].isEmpty());
+    }
+}
+
+TEST(ReportPages, aSmallDiagramStandsUprightBehindTheMethod) {
+    const project::Project project = demoProject();
+    const ReportPages pages = layOut(built(project), project);
+    for (const Page& page : pages.pages) {
+        const auto& sections = page.sections;
+        if (std::find(sections.begin(), sections.end(), ww::report::kOneLine) != sections.end()) {
+            EXPECT_FALSE(page.isLandscape);
+        }
     }
 }
 

@@ -4,7 +4,9 @@
 #include <QFileInfo>
 #include <QGridLayout>
 #include <QSaveFile>
+#include <algorithm>
 
+#include "core/seal/seal_messages.h"
 #include "core/workbook/report_signing.h"
 #include "ui/job_files.h"
 #include "ui/places/report/certificate_dialog.h"
@@ -143,6 +145,9 @@ void SigningPanel::sign() {
         tell(text::sentence({&kNotReadyToSign, {}, {std::to_string(m_obstacles)}}), false);
         return;
     }
+    if (!hasKeyAndPassphrase()) {
+        return;
+    }
     // A signed report that waits is signed on, nothing is overwritten: no question about that.
     const QString file =
         QFileDialog::getSaveFileName(this, tr("Sign the Report"), proposedFile(), tr("PDF files (*.pdf)"),
@@ -151,6 +156,31 @@ void SigningPanel::sign() {
         // The panel itself says what came of it.
         (void)signInto(std::filesystem::path(file.toStdString()));
     }
+}
+
+bool SigningPanel::hasKeyAndPassphrase() {
+    const bool hasKey = !m_key->text().trimmed().isEmpty();
+    if (hasKey && !m_passphrase->text().isEmpty()) {
+        return true;
+    }
+    (hasKey ? m_passphrase : m_key)->setFocus(Qt::OtherFocusReason);
+    tell(text::sentence({hasKey ? &kNoPassphrase : &kNoKeyChosen, {}, {}}), false);
+    return false;
+}
+
+QString SigningPanel::nextSigner(const project::SignedReport& signature) const {
+    const auto& reports = m_bridge.project().signedReports();
+    const bool isAlone = m_signers->currentIndex() != 0;
+    const bool isOtherThere =
+        std::any_of(reports.begin(), reports.end(), [&](const project::SignedReport& other) {
+            return other.revision == signature.revision && other.role != signature.role && !other.isWithdrawn;
+        });
+    if (isAlone || isOtherThere) {
+        return {};
+    }
+    return role() == seal::Role::Technician
+               ? tr("Next the supervisor signs this file: Reviewed and accepted by me.")
+               : tr("Next the technician signs this file: Readings taken by me.");
 }
 
 base::Outcome SigningPanel::signInto(const std::filesystem::path& file) {
@@ -178,6 +208,9 @@ base::Outcome SigningPanel::signInto(const std::filesystem::path& file) {
     passphrase.fill('\0');
     if (!done) {
         tell(text::text(done.fault()), false);
+        if (done.fault().is(seal::kPassphraseWrong)) {
+            m_passphrase->setFocus(Qt::OtherFocusReason);
+        }
         return done.fault();
     }
     QString words = tr("Signed by %1 as %2: %3")
@@ -185,6 +218,9 @@ base::Outcome SigningPanel::signInto(const std::filesystem::path& file) {
                              QString::fromStdString(file.string()));
     if (done->isSelfMade) {
         words += '\n' + tr("The certificate is self-made: nobody else vouches for the name.");
+    }
+    if (const QString next = nextSigner(*done); !next.isEmpty()) {
+        words += '\n' + next;
     }
     tell(words, true);
     return base::Done{};

@@ -19,6 +19,10 @@ namespace ww::ui {
 
 inline constexpr base::MessageForm kKeyFileMissing{
     "key_file_missing", "no key file could be read at {1}; choose one, or make a certificate"};
+inline constexpr base::MessageForm kNoKeyChosen{"no_key_chosen",
+                                                "no key file is chosen; choose one, or make a certificate"};
+inline constexpr base::MessageForm kNoPassphrase{"no_passphrase",
+                                                 "the passphrase of the key is missing; type it here"};
 inline constexpr base::MessageForm kNotReadyToSign{
     "not_ready_to_sign", "lines of the list still stand in the way: {1}; settle them, or give the reason"};
 inline constexpr base::MessageForm kCertificateMade{
@@ -59,6 +63,10 @@ class SigningPanel : public QWidget {
     void tell(const QString& words, bool isGood);
     seal::Role role() const;
     QString proposedFile() const;
+    /// Puts the keys where something is missing for signing and says what; whether nothing is.
+    bool hasKeyAndPassphrase();
+    /// Who must sign this revision next; empty where nobody must.
+    QString nextSigner(const project::SignedReport& signature) const;
 
     WorkbookBridge& m_bridge;
     MakeReport m_make;

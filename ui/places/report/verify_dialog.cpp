@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QScrollArea>
 
 #include "core/seal/signature_answers.h"
@@ -34,6 +35,17 @@ Mark markOfAnswer(seal::AnswerWeight weight) {
             break;
     }
     return Mark::None;
+}
+
+/// A fingerprint in groups of four digits: it can be read aloud, and its line can break between them.
+QString withGroups(QString words) {
+    constexpr qsizetype kGroup = 4;
+    static const QRegularExpression kHex(QStringLiteral("[0-9a-f]{32,}"));
+    const QRegularExpressionMatch found = kHex.match(words);
+    for (qsizetype at = found.capturedEnd() - kGroup; at > found.capturedStart(); at -= kGroup) {
+        words.insert(at, ' ');
+    }
+    return words;
 }
 
 }  // namespace
@@ -152,7 +164,7 @@ void VerifyDialog::judge() {
         addHeading(signature.role ? text::sentence({&seal::meaning(*signature.role), {}, {}})
                                   : QString::fromStdString(signature.field));
         for (const seal::SignatureAnswer& answer : seal::answersOf(signature, !m_anchors.isEmpty())) {
-            addFact(text::sentence(answer.question).chopped(1), text::sentence(answer.answer),
+            addFact(text::sentence(answer.question).chopped(1), withGroups(text::sentence(answer.answer)),
                     markOfAnswer(answer.weight));
         }
         for (const base::Fault& fault : signature.faults) {

@@ -5,6 +5,7 @@
 #include <QDialog>
 #include <QVBoxLayout>
 
+#include "core/report/report.h"
 #include "core/seal/verify_report.h"
 #include "ui/theme/theme.h"
 #include "ui/workbook_bridge.h"

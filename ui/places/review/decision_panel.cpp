@@ -44,10 +44,8 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     layout->addWidget(m_sendBack, 3, 1);
     layout->addWidget(m_hint, 4, 0, 1, 2);
     const auto reason = [this] { return m_reason->text().trimmed().toStdString(); };
-    connect(m_send, &QPushButton::clicked, this,
-            [this] { take(balancing::sendRound(m_bridge.project(), *m_round, m_bridge.reviewContext())); });
-    connect(m_accept, &QPushButton::clicked, this,
-            [this] { take(balancing::acceptRound(m_bridge.project(), *m_round, m_bridge.reviewContext())); });
+    connect(m_send, &QPushButton::clicked, this, &DecisionPanel::send);
+    connect(m_accept, &QPushButton::clicked, this, &DecisionPanel::accept);
     connect(m_sendBack, &QPushButton::clicked, this, [this, reason] {
         take(balancing::sendBackRound(m_bridge.project(), *m_round, reason(), m_bridge.reviewContext()));
     });
@@ -63,6 +61,26 @@ void DecisionPanel::setRound(std::optional<base::Id> round) {
     refresh();
 }
 
+bool DecisionPanel::waitsToBeSent(const project::Round& round) {
+    return round.state == RoundState::Closed || round.state == RoundState::SentBack;
+}
+
+bool DecisionPanel::waitsForDecision(const project::Round& round) {
+    return round.state == RoundState::Sent;
+}
+
+void DecisionPanel::send() {
+    if (m_send->isEnabled()) {
+        take(balancing::sendRound(m_bridge.project(), *m_round, m_bridge.reviewContext()));
+    }
+}
+
+void DecisionPanel::accept() {
+    if (m_accept->isEnabled()) {
+        take(balancing::acceptRound(m_bridge.project(), *m_round, m_bridge.reviewContext()));
+    }
+}
+
 void DecisionPanel::refresh() {
     const project::Project& project = m_bridge.project();
     const project::Round* round = m_round ? project.rounds().find(*m_round) : nullptr;
@@ -70,8 +88,8 @@ void DecisionPanel::refresh() {
     const auto is = [&](RoundState state) { return isWritable && round->state == state; };
     const bool hasReason = !m_reason->text().trimmed().isEmpty();
     const bool hasComment = round != nullptr && !project::openComments(project, round->id).empty();
-    m_send->setEnabled(is(RoundState::Closed) || is(RoundState::SentBack));
-    m_accept->setEnabled(is(RoundState::Sent));
+    m_send->setEnabled(isWritable && waitsToBeSent(*round));
+    m_accept->setEnabled(isWritable && waitsForDecision(*round));
     m_sendBack->setEnabled(is(RoundState::Sent) && hasComment);
     m_withdraw->setEnabled((is(RoundState::Sent) || is(RoundState::Accepted)) && hasReason);
     m_reason->setEnabled(is(RoundState::Sent) || is(RoundState::Accepted));

@@ -17,9 +17,15 @@ class DecisionPanel : public QWidget {
   public:
     explicit DecisionPanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
     void setRound(std::optional<base::Id> round);
+    /// Whether a round waits to be sent, or for the decision of somebody else.
+    static bool waitsToBeSent(const project::Round& round);
+    static bool waitsForDecision(const project::Round& round);
 
   public slots:
     void refresh();
+    /// What the buttons do: nothing where they are not enabled.
+    void send();
+    void accept();
 
   private:
     void take(const base::Result<project::Edit>& edit);

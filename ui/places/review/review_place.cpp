@@ -136,11 +136,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
                 if (!current.isValid()) {
                     return;
                 }
-                const int chosen = m_after->findData(idText(*m_rounds->row(current.row()).id));
-                m_after->setCurrentIndex(chosen);
-                m_before->setCurrentIndex(std::max(0, chosen - 1));
-                refreshComparison();
-                showInHand();
+                showRound(*m_rounds->row(current.row()).id);
             });
     connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { showInHand(); });
     connect(m_comments, &CommentPanel::branchWanted, this, [this](const base::Id& branch) {
@@ -266,11 +262,32 @@ void ReviewPlace::toggleTable() {
     m_convergence->toggleTable();
 }
 
+void ReviewPlace::showRound(base::Id round) {
+    m_shown->catchUp();
+    const int chosen = m_after->findData(idText(round));
+    if (chosen < 0) {
+        return;
+    }
+    m_after->setCurrentIndex(chosen);
+    m_before->setCurrentIndex(std::max(0, chosen - 1));
+    refreshComparison();
+    showInHand();
+}
+
 void ReviewPlace::refreshComparison() {
     const auto before = chosenRound(m_before);
     const auto after = chosenRound(m_after);
     if (!before || !after) {
         m_comparison->setRows({});
+        return;
+    }
+    const bool isOne = before == after;
+    if (isOne && m_changedOnly->isChecked()) {
+        m_comparison->setRows({});
+        m_count->setText(m_bridge.project().rounds().size() == 1
+                             ? tr("Only one round yet: nothing to compare")
+                             : tr("The same round twice: nothing to compare"));
+        fitColumns();
         return;
     }
     const auto inHand = m_table->currentIndex();
@@ -279,12 +296,10 @@ void ReviewPlace::refreshComparison() {
     const balancing::AssessOptions numbers{.fillGaps = false, .numbersOnly = true};
     const auto compared = balancing::compareRounds(project, balancing::assess(project, *before, numbers),
                                                    balancing::assess(project, *after, numbers));
-    // A round by itself has no changes to show.
-    const bool isChangedOnly = m_changedOnly->isChecked() && before != after;
-    m_comparison->setRows(comparedRows(project, compared, isChangedOnly));
+    m_comparison->setRows(comparedRows(project, compared, m_changedOnly->isChecked()));
     const auto changed = std::count_if(compared.begin(), compared.end(),
                                        [](const auto& branch) { return branch.isChanged(); });
-    m_count->setText(tr("%1 of %2 changed").arg(changed).arg(compared.size()));
+    m_count->setText(isOne ? QString() : tr("%1 of %2 changed").arg(changed).arg(compared.size()));
     const int row = kept ? m_comparison->rowOf(*kept) : -1;
     if (m_comparison->rowCount() > 0) {
         m_table->setCurrentIndex(
@@ -304,6 +319,7 @@ void ReviewPlace::showInHand() {
     }
     m_comments->setPlace(place);
     m_decision->setRound(place.round);
+    emit roundShown();
 }
 
 void ReviewPlace::showBranch(const base::Id& branch) {
@@ -371,8 +387,23 @@ int ReviewPlace::wantedWidth() const {
 void ReviewPlace::fitColumns() {
     const int digits[ColumnCount] = {6, 8, 18, 13, 11, 12, 16};
     fitWrapped(*m_table, digits, Why);
+    // A tag is known by its end; the readings are wrapped instead.
+    if (const int more = tagWidth() - m_table->columnWidth(Tag); more > 0) {
+        m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
+        m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
+    }
     const int roundDigits[] = {5, 10, 8, 6};
     fitWrapped(*m_roundTable, roundDigits, 1);
+}
+
+int ReviewPlace::tagWidth() const {
+    constexpr int kPadding = 14;
+    int widest = 0;
+    for (int row = 0; row < m_comparison->rowCount(); ++row) {
+        const QString tag = m_comparison->row(row).cells.value(Tag);
+        widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(tag) + kPadding);
+    }
+    return std::min(widest, m_table->viewport()->width() / 4);
 }
 
 /// Cells are wrapped to columns that are narrow; the rows of many terminals stay in one line, for speed.

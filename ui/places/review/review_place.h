@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QCheckBox>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QStackedWidget>
 #include <QTableView>
@@ -33,9 +34,18 @@ class ReviewPlace : public QWidget {
     QSize minimumSizeHint() const override;
     /// Shows a branch in the comparison, all rows if need be.
     void showBranch(const base::Id& branch);
+    /// The round that is decided on: the later of the two compared; nothing before any is read.
+    std::optional<base::Id> round() const { return chosenRound(m_after); }
+    /// Compares a round with the one before it.
+    void showRound(base::Id round);
+    DecisionPanel* decision() const { return m_decision; }
     QTableView* table() const { return m_table; }
     TextTable* comparison() const { return m_comparison; }
     CommentPanel* comments() const { return m_comments; }
+
+  signals:
+    /// The round that is decided on is another one, or stands otherwise.
+    void roundShown();
 
   public slots:
     /// Puts the keys into a comment on the cell in hand.
@@ -61,6 +71,8 @@ class ReviewPlace : public QWidget {
     void fillChoices();
     void showInHand();
     void fitColumns();
+    /// What keeps every tag of the comparison on one line, px.
+    int tagWidth() const;
     static void fitWrapped(QTableView& table, std::span<const int> digits, int filling);
     std::optional<base::Id> chosenRound(const QuietCombo* combo) const;
 

@@ -1,0 +1,24 @@
+// Whether a round shows that its index circuit governs the pump, as one judgement for the report, the signing
+// list and the screen. Not for how the circuit is found (assess.h).
+#pragma once
+
+#include "core/balancing/assessment.h"
+#include "core/project/project.h"
+
+namespace ww::balancing {
+
+/// The parts of the proof. A part that fails has its branches in it, as indices into Project::branches().
+struct IndexProof {
+    bool isKnown = false;              ///< the readings name an index circuit
+    std::vector<std::size_t> notOpen;  ///< valves of its path that are not known to be fully open
+    bool isReadable = false;           ///< its terminal's dp is read, not below its valve's readable minimum
+    std::vector<std::size_t> rivals;   ///< other fully open terminals with less of design (index_rivals.h)
+
+    bool isFullyOpen() const { return isKnown && notOpen.empty(); }
+    bool isAlone() const { return isKnown && rivals.empty(); }
+    bool isProved() const { return isFullyOpen() && isReadable && isAlone(); }
+};
+
+IndexProof indexProof(const project::Project& project, const Assessment& assessment);
+
+}  // namespace ww::balancing

@@ -1,0 +1,21 @@
+// How the texts of core look on the screen and on paper.
+#include "ui/text/words.h"
+
+#include <gtest/gtest.h>
+
+namespace ww::ui {
+namespace {
+
+constexpr base::MessageForm kFlowIs{"words_test_flow", "the flow of {1} is {2}; go on"};
+
+TEST(Words, unitsOfNumbersHaveTheSignsOfPrint) {
+    EXPECT_EQ(text::withPrettyUnit("11.64 m3/h"), QStringLiteral("11.64 m³/h"));
+    EXPECT_EQ(text::withPrettyUnit("m3/h"), QStringLiteral("m³/h"));
+    EXPECT_EQ(text::withPrettyUnit("8 inH2O"), QStringLiteral("8 inH₂O"));
+    EXPECT_EQ(text::withPrettyUnit("coil of 8 m3/h"), "coil of 8 m3/h") << "what people wrote stays";
+    EXPECT_EQ(text::sentence({&kFlowIs, {}, {"T1", "8 m3/h"}}),
+              QStringLiteral("The flow of T1 is 8 m³/h; go on."));
+}
+
+}  // namespace
+}  // namespace ww::ui
