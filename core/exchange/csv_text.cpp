@@ -9,6 +9,8 @@ namespace ww::exchange {
 
 namespace {
 
+constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+
 /// Text without null bytes; `badAt` is where it is none.
 bool isUtf8(std::string_view text, std::size_t& badAt) {
     const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
@@ -192,7 +194,7 @@ CsvResult parseCsv(std::string_view text, std::optional<char> separator) {
         out.failures.push_back({1, {&kCsvUtf16, "", {}}});
         return out;
     }
-    if (text.substr(0, 3) == "\xEF\xBB\xBF") {
+    if (text.starts_with(kByteOrderMark)) {
         text.remove_prefix(3);
     }
     std::size_t badAt = 0;
@@ -241,7 +243,10 @@ std::string csvRecord(const std::vector<std::string>& cells) {
     std::string out;
     for (std::size_t i = 0; i < cells.size(); ++i) {
         std::string cell = guarded(cells[i]);
-        if (cell.find_first_of(",;\"\r\n") != std::string::npos || (cells.size() == 1 && cell.empty())) {
+        // A byte-order mark at the start of a file is none of its text, unless it stands in quotes.
+        const bool startsWithMark = cell.starts_with(kByteOrderMark);
+        if (startsWithMark || cell.find_first_of(",;\"\r\n") != std::string::npos ||
+            (cells.size() == 1 && cell.empty())) {
             std::string quoted = "\"";
             for (const char c : cell) {
                 quoted += c;

@@ -68,10 +68,6 @@
         <translation>Das Ventil endet bei %1 vor dem Ziel; dort %2 erwartet, Ziel %3.</translation>
     </message>
     <message>
-        <source>%1 should land at %2, aim %3.</source>
-        <translation>%1 müsste %2 ergeben, Ziel %3.</translation>
-    </message>
-    <message>
         <source>not read yet</source>
         <translation>noch nicht abgelesen</translation>
     </message>
@@ -126,6 +122,38 @@
     <message>
         <source>%1: %2. %3 read at setting %4; %5.</source>
         <translation>%1: %2. %3 abgelesen bei Einstellung %4; %5.</translation>
+    </message>
+    <message>
+        <source>advice</source>
+        <translation>Rat</translation>
+    </message>
+    <message>
+        <source>two tries</source>
+        <translation>zwei Versuche</translation>
+    </message>
+    <message>
+        <source>a try, learned loop</source>
+        <translation>Versuch, gelernter Kreislauf</translation>
+    </message>
+    <message>
+        <source>a try, design loss</source>
+        <translation>Versuch, Auslegungsverlust</translation>
+    </message>
+    <message>
+        <source>No try here since another valve was turned.</source>
+        <translation>Hier kein Versuch, seit ein anderes Ventil gedreht wurde.</translation>
+    </message>
+    <message>
+        <source>No try yet; expected: learned loop.</source>
+        <translation>Kein Versuch; erwartet: gelernter Kreislauf.</translation>
+    </message>
+    <message>
+        <source>%1 should land at %2, aim %3 (%4).</source>
+        <translation>%1 müsste %2 ergeben, Ziel %3 (%4).</translation>
+    </message>
+    <message>
+        <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
+        <translation>fraglich; neu ablesen (Strg+R) oder Messgerät wechseln (Menü Runde)</translation>
     </message>
 </context>
 <context>
@@ -420,10 +448,6 @@
         <translation>Betriebspunkt {1} {2} bei {3} {4}; {5} % der Auslegung.</translation>
     </message>
     <message>
-        <source>Duty {1} {2} at {3} {4}; {5} % of design. Speed {6} % of the present gives {7} {2}.</source>
-        <translation>Betriebspunkt {1} {2} bei {3} {4}; {5} % der Auslegung. {6} % der jetzigen Drehzahl ergeben {7} {2}.</translation>
-    </message>
-    <message>
         <source>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</source>
         <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</translation>
     </message>
@@ -570,10 +594,6 @@
     <message>
         <source>Fully open</source>
         <translation>Ganz offen</translation>
-    </message>
-    <message>
-        <source>Fully open with less of their design flow: {1}</source>
-        <translation>Ganz offen mit kleinerem Teil ihres Auslegungsdurchflusses: {1}</translation>
     </message>
     <message>
         <source>Gauge pressure behind each element, in the direction of flow</source>
@@ -848,10 +868,6 @@
         <translation>Nicht bekannt: Nicht jeder Verbraucher wurde abgelesen; Auslegung {1} {2}</translation>
     </message>
     <message>
-        <source>Not shown that the index circuit ended fully open; section {1} names the part that fails.</source>
-        <translation>Nicht belegt, dass der Schlechtpunktkreis am Ende ganz offen war; Abschnitt {1} nennt, was fehlt.</translation>
-    </message>
-    <message>
         <source>Note</source>
         <translation>Notiz</translation>
     </message>
@@ -890,10 +906,6 @@
     <message>
         <source>Option</source>
         <translation>Option</translation>
-    </message>
-    <message>
-        <source>Options at design flow</source>
-        <translation>Optionen bei Auslegungsdurchfluss</translation>
     </message>
     <message>
         <source>Or impeller</source>
@@ -1182,10 +1194,6 @@
     <message>
         <source>Speed</source>
         <translation>Drehzahl</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
-        <translation>{1} % der jetzigen Drehzahl oder Abdrehen bringt {2} {3} (Abschnitt {4})</translation>
     </message>
     <message>
         <source>Spread</source>
@@ -1904,10 +1912,6 @@
         <translation>sein Auslegungsdurchfluss ist {1}, die darunter ergeben {2}, {3} % Unterschied; berichtigen Sie die Liste oder geben Sie die Gleichzeitigkeit an</translation>
     </message>
     <message>
-        <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved; look for air, a clogged strainer or a moving control valve</source>
-        <translation>sein Durchfluss änderte sich seit Runde {2} um {1} % gegen die Nachbarn, ohne dass ein Ventil bewegt wurde; suchen Sie Luft, einen verstopften Schmutzfänger oder ein bewegtes Regelventil</translation>
-    </message>
-    <message>
         <source>its flow rose from {1} to {2} when nothing but its own valve was closed, which cannot be; read both again</source>
         <translation>sein Durchfluss stieg von {1} auf {2}, als nur sein eigenes Ventil geschlossen wurde, was nicht sein kann; lesen Sie beides neu ab</translation>
     </message>
@@ -1926,10 +1930,6 @@
     <message>
         <source>its valve has not been read; read its dp as it stands</source>
         <translation>sein Ventil wurde nicht abgelesen; lesen Sie seine Δp ab, wie es steht</translation>
-    </message>
-    <message>
-        <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; balance its group and riser before trusting the index circuit</source>
-        <translation>sein Ventil ist ganz offen und er nimmt {1} % der Auslegung, weniger als {2} im Schlechtpunktkreis mit {3} %; gleichen Sie erst seine Gruppe und seinen Steigstrang ab, bevor Sie dem Schlechtpunktkreis trauen</translation>
     </message>
     <message>
         <source>its valve makes only {1} at this flow, below the {2} that can be read; use a smaller valve or measure another way</source>
@@ -2022,10 +2022,6 @@
     <message>
         <source>no change is given; add, remove or change a branch</source>
         <translation>keine Änderung angegeben; fügen Sie einen Zweig hinzu, entfernen oder ändern Sie einen</translation>
-    </message>
-    <message>
-        <source>no comment is open and no item waits; go on with the next step</source>
-        <translation>kein Kommentar ist offen und nichts wartet; gehen Sie zum nächsten Schritt</translation>
     </message>
     <message>
         <source>no deficiency is in hand to keep the photo with; list one first</source>
@@ -2302,10 +2298,6 @@
     <message>
         <source>round {1} stands twice; keep one row for it</source>
         <translation>Runde {1} steht zweimal; behalten Sie eine Zeile dafür</translation>
-    </message>
-    <message>
-        <source>round {1} was sent by {2}; another supervisor or engineer decides on it</source>
-        <translation>Runde {1} wurde von {2} gesendet; eine andere Leitung oder ein anderer Ingenieur entscheidet darüber</translation>
     </message>
     <message>
         <source>rounds that are not accepted: {1}; have them accepted or give the reason</source>
@@ -2664,10 +2656,6 @@
         <translation>der Laufraddurchmesser bei {1} ist {2}; er muss über 0 liegen, berichtigen Sie diese Zeile</translation>
     </message>
     <message>
-        <source>the impeller in the pump is not known, so only the ratio of diameters is given; find it with a shutoff test or enter it</source>
-        <translation>das Laufrad der Pumpe ist unbekannt, also wird nur das Verhältnis der Durchmesser genannt; finden Sie es mit einem Nullförderversuch oder tragen Sie es ein</translation>
-    </message>
-    <message>
         <source>the impeller is {1} of the curve&apos;s own diameter; it must be above 0</source>
         <translation>das Laufrad ist {1} des Durchmessers der Kennlinie; es muss über 0 liegen</translation>
     </message>
@@ -3022,10 +3010,6 @@
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: all circuits end at {3} % of design; check speed, impeller and strainers before the pump is changed</source>
         <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}: Alle Kreise enden bei {3} % der Auslegung; prüfen Sie Drehzahl, Laufrad und Schmutzfänger, bevor die Pumpe geändert wird</translation>
-    </message>
-    <message>
-        <source>the pump makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
-        <translation>die Pumpe erzeugt {1} mehr, als der Schlechtpunktkreis bei Auslegungsdurchfluss braucht; senken Sie ihre Drehzahl oder drehen Sie ihr Laufrad ab, wenn die Ventile eingestellt sind, durch zugelassene Fachleute und in den Grenzen von Hersteller und örtlicher Vorschrift</translation>
     </message>
     <message>
         <source>the pump runs at {1} % of full speed, where it makes no excess head; it is reduced as asked, keep it so</source>
@@ -3928,10 +3912,6 @@
         <translation>Durchfluss nach {1w} ist {2} und nach {3w} {4}, z = {5}: weiter auseinander, als ihre Unsicherheiten erlauben; finden Sie heraus, was falsch ist</translation>
     </message>
     <message>
-        <source>read-and-set leaves {1} across the index valve {2} beyond its open drop, {3w} at the shaft</source>
-        <translation>Ablesen-Einstellen lässt {1} am Schlechtpunktventil {2} über dessen offenen Verlust hinaus, {3w} an der Welle</translation>
-    </message>
-    <message>
         <source>reference {1} last {2} % of design, read {3w}; re-read it before a long step</source>
         <translation>Referenz {1} zuletzt {2} % der Auslegung, abgelesen {3w}; lesen Sie sie vor einem langen Schritt neu ab</translation>
     </message>
@@ -3996,10 +3976,6 @@
         <translation>die Schlussrunde ist {1w}; regulieren Sie weiter ein, oder geben Sie den Grund an, warum es so bleibt</translation>
     </message>
     <message>
-        <source>the final round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
-        <translation>die Schlussrunde {1} ist {2w}; schließen Sie sie, senden Sie sie und lassen Sie sie von der Leitung annehmen</translation>
-    </message>
-    <message>
         <source>the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the concentration</source>
         <translation>das Medium ist {1w}, aber seine Konzentration ist 0 %, also wird wie mit Wasser gerechnet; tragen Sie die Konzentration ein</translation>
     </message>
@@ -4062,10 +4038,6 @@
     <message>
         <source>{1} (the same)</source>
         <translation>{1} (derselbe)</translation>
-    </message>
-    <message>
-        <source>{1} at full speed, {2w} at the speed of the last round</source>
-        <translation>{1} bei voller Drehzahl, {2w} bei der Drehzahl der letzten Runde</translation>
     </message>
     <message>
         <source>{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}</source>
@@ -4182,10 +4154,6 @@
     <message>
         <source>Settings are those of round {1}; resistances are learned from the readings where there are enough, else taken from the design.</source>
         <translation>Einstellungen sind die der Runde {1}; Widerstände sind aus Ablesungen gelernt, wo es genug gibt, sonst aus der Auslegung.</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. Excess head, in a section of its own, counts the need of the index circuit alone</source>
-        <translation>Der Kreislauf mit Ventilen wie in Runde {5} nimmt {1} {4}, die Pumpe erzeugt {2} {4}: {3} {4} zu viel. Die überschüssige Förderhöhe, in eigenem Abschnitt, zählt nur den Bedarf des Schlechtpunktkreises</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is in the job already; leave the row out, or give it another name</source>
@@ -4311,6 +4279,150 @@
         <source>{1} is in the job; Ctrl+Z takes it back</source>
         <translation>{1} ist im Auftrag; Strg+Z nimmt es zurück</translation>
     </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}.</source>
+        <translation>Betriebspunkt {1} {2} bei {3} {4}; {5} % der Auslegung. Mit diesen Ventilen ergeben {6} % der jetzigen Drehzahl {7} {2}.</translation>
+    </message>
+    <message>
+        <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
+        <translation>Nicht belegt, dass dieser Kreis die Förderhöhe bestimmt: was fehlt, ist oben markiert; beheben Sie es, oder unterschreiben Sie mit dem Grund.</translation>
+    </message>
+    <message>
+        <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match groups and risers, read again, or sign with the reason</source>
+        <translation>Nicht belegt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie neu, oder unterschreiben Sie mit dem Grund</translation>
+    </message>
+    <message>
+        <source>Options at design flow for the need of the index circuit</source>
+        <translation>Optionen bei Auslegungsdurchfluss für den Bedarf des Schlechtpunktkreises</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. The section on excess head counts what the index circuit needs with its valves open</source>
+        <translation>Der Kreislauf mit Ventilen, wie sie in Runde {5} standen, nimmt {1} {4}, die Pumpe erzeugt {2} {4}: {3} {4} zu viel. Der Abschnitt zur überschüssigen Förderhöhe zählt, was der Schlechtpunktkreis mit offenen Ventilen braucht</translation>
+    </message>
+    <message>
+        <source>With the valves as they stand, speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
+        <translation>Mit den Ventilen, wie sie stehen, bringen {1} % der jetzigen Drehzahl oder Abdrehen {2} {3} (Abschnitt {4})</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
+        <translation>„{1}“ ist nicht Leitung oder Ingenieur dieses Auftrags; lassen Sie eine dieser Personen an diesem Platz arbeiten, Menü Runde, Person: {2}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is typed and not stored; store it with Enter or clear it with Esc before the handle moves</source>
+        <translation>„{1}“ ist getippt und nicht gespeichert; speichern Sie mit Enter oder löschen Sie mit Esc, bevor sich der Griff bewegt</translation>
+    </message>
+    <message>
+        <source>a step of a review is not undone; withdraw it with a reason on the place Review (Alt+6), below the rounds</source>
+        <translation>ein Schritt einer Prüfung wird nicht rückgängig gemacht; ziehen Sie ihn mit Grund am Platz Prüfung (Alt+6) unter den Runden zurück</translation>
+    </message>
+    <message>
+        <source>by the model of the loop the pump as it runs makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
+        <translation>nach dem Modell des Kreislaufs erzeugt die Pumpe, wie sie läuft, {1} mehr, als der Schlechtpunktkreis bei Auslegungsdurchfluss braucht; senken Sie ihre Drehzahl oder drehen Sie ihr Laufrad ab, wenn die Ventile eingestellt sind, durch zugelassene Fachleute und in den Grenzen von Hersteller und örtlicher Vorschrift</translation>
+    </message>
+    <message>
+        <source>done again: {1}; Ctrl+Z takes it back</source>
+        <translation>wiederhergestellt: {1}; Strg+Z nimmt es zurück</translation>
+    </message>
+    <message>
+        <source>every valve of the walk is read; close the round (Ctrl+Shift+W), or read this one again (Ctrl+R)</source>
+        <translation>jedes Ventil des Rundgangs ist abgelesen; schließen Sie die Runde (Strg+Umschalt+W), oder lesen Sie dieses neu ab (Strg+R)</translation>
+    </message>
+    <message>
+        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the first is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
+        <translation>jedes Ventil der Arbeitsfolge ist gehalten, aber {1} von {2} Ventilen sind in dieser Runde nicht abgelesen, das erste ist {3}; lesen Sie sie auf dem Rundgang ab (Alt+3), dann schließen Sie die Runde (Strg+Umschalt+W)</translation>
+    </message>
+    <message>
+        <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
+        <translation>jedes Ventil auf dem Weg zu {1} ist ganz offen, aber es ist nicht belegt, dass es der Schlechtpunkt ist</translation>
+    </message>
+    <message>
+        <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved around it; look for air, a clogged strainer or a moving control valve</source>
+        <translation>sein Durchfluss änderte sich seit Runde {2} um {1} % gegen die Nachbarn, ohne dass ringsum ein Ventil bewegt wurde; suchen Sie Luft, einen verstopften Schmutzfänger oder ein bewegtes Regelventil</translation>
+    </message>
+    <message>
+        <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; match groups and risers, read both again, or give the reason</source>
+        <translation>sein Ventil ist ganz offen und er nimmt {1} % der Auslegung, weniger als {2} im Schlechtpunktkreis mit {3} %; gleichen Sie Gruppen und Steigstränge ab, lesen Sie beide neu, oder geben Sie den Grund an</translation>
+    </message>
+    <message>
+        <source>no comment is open and no item waits; close round {1} with Ctrl+Shift+W</source>
+        <translation>kein Kommentar ist offen und nichts wartet; schließen Sie Runde {1} mit Strg+Umschalt+W</translation>
+    </message>
+    <message>
+        <source>no comment is open and no item waits; open the next round (Ctrl+Shift+N), or go on with the report (Alt+7)</source>
+        <translation>kein Kommentar ist offen und nichts wartet; öffnen Sie die nächste Runde (Strg+Umschalt+N), oder gehen Sie zum Bericht (Alt+7)</translation>
+    </message>
+    <message>
+        <source>no key file is chosen; choose one, or make a certificate</source>
+        <translation>keine Schlüsseldatei ist gewählt; wählen Sie eine, oder erstellen Sie ein Zertifikat</translation>
+    </message>
+    <message>
+        <source>no person is chosen at this desk, so readings name nobody; choose one in the menu Round, Person</source>
+        <translation>an diesem Platz ist keine Person gewählt, Ablesungen nennen also niemanden; wählen Sie eine im Menü Runde, Person</translation>
+    </message>
+    <message>
+        <source>not read in round {1}, {2} of {3} are; read it, or close the round with Ctrl+Shift+W</source>
+        <translation>in Runde {1} nicht abgelesen, {2} von {3} sind es; lesen Sie ab, oder schließen Sie die Runde mit Strg+Umschalt+W</translation>
+    </message>
+    <message>
+        <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
+        <translation>Ablesen-Einstellen lässt {1} mehr am Schlechtpunktventil {2} als dessen offenen Verlust, {3w} an der Welle</translation>
+    </message>
+    <message>
+        <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
+        <translation>Ablesungen der Endrunde, die keine Person nennen: {1} von {2}; wählen Sie die Person (Runde, Person) vor dem Ablesen</translation>
+    </message>
+    <message>
+        <source>round {1} opened; close it (Ctrl+Shift+W) once its valves are held and read</source>
+        <translation>Runde {1} geöffnet; schließen Sie sie (Strg+Umschalt+W), wenn ihre Ventile gehalten und abgelesen sind</translation>
+    </message>
+    <message>
+        <source>round {1} opened; look at this first: {2}</source>
+        <translation>Runde {1} geöffnet; sehen Sie zuerst hierauf: {2}</translation>
+    </message>
+    <message>
+        <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person</source>
+        <translation>Runde {1} wurde von {2} gesendet; eine andere Leitung oder ein anderer Ingenieur entscheidet darüber, Menü Runde, Person</translation>
+    </message>
+    <message>
+        <source>the impeller in the pump is not known, the trimmed one would have {1} % of its diameter; find it with a shutoff test or enter it</source>
+        <translation>das Laufrad der Pumpe ist unbekannt, das abgedrehte hätte {1} % seines Durchmessers; finden Sie es mit einem Nullförderversuch oder tragen Sie es ein</translation>
+    </message>
+    <message>
+        <source>the job open here last is {1}; the menu File, Open Recent opens it</source>
+        <translation>hier zuletzt offen war der Auftrag {1}; das Menü Datei, Zuletzt geöffnet, öffnet ihn</translation>
+    </message>
+    <message>
+        <source>the last round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
+        <translation>die letzte Runde {1} ist {2w}; schließen Sie sie, senden Sie sie und lassen Sie sie von der Leitung annehmen</translation>
+    </message>
+    <message>
+        <source>the passphrase of the key is missing; type it here</source>
+        <translation>die Passphrase des Schlüssels fehlt; geben Sie sie hier ein</translation>
+    </message>
+    <message>
+        <source>undone: {1}; Ctrl+Shift+Z does it again</source>
+        <translation>zurückgenommen: {1}; Strg+Umschalt+Z stellt es wieder her</translation>
+    </message>
+    <message>
+        <source>{1} at full speed, {2w} at the speed of the last round: what the pump makes at design flow beyond the need of the index circuit ({3w})</source>
+        <translation>{1} bei voller Drehzahl, {2w} bei der Drehzahl der letzten Runde: was die Pumpe bei Auslegungsdurchfluss über den Bedarf des Schlechtpunktkreises hinaus erzeugt ({3w})</translation>
+    </message>
+    <message>
+        <source>{1} is above the range of instrument {2}, which ends at {3}; read again, with another instrument if need be, or give the reason</source>
+        <translation>{1} liegt über dem Bereich von Messgerät {2}, der bei {3} endet; lesen Sie neu ab, nötigenfalls mit anderem Messgerät, oder geben Sie den Grund an</translation>
+    </message>
+    <message>
+        <source>{1} is named elsewhere in the job ({2w}) and stays; correct the row, or add another person</source>
+        <translation>{1} wird anderswo im Auftrag genannt ({2w}) und bleibt; berichtigen Sie die Zeile oder fügen Sie eine andere Person hinzu</translation>
+    </message>
+    <message>
+        <source>{1}; press Ctrl+R to read it again</source>
+        <translation>{1}; drücken Sie Strg+R, um neu abzulesen</translation>
+    </message>
+    <message>
+        <source>{1}; press Ctrl+U to store {2}</source>
+        <translation>{1}; drücken Sie Strg+U, um {2} zu speichern</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>
@@ -4383,16 +4495,16 @@
         <translation>Betriebspunkt %1 %2 bei %3 %4; %5 % der Auslegung.</translation>
     </message>
     <message>
-        <source>Speed %1 % of the present gives %2 %3.</source>
-        <translation>%1 % der jetzigen Drehzahl ergeben %2 %3.</translation>
-    </message>
-    <message>
         <source>Shaft power about %1 %.</source>
         <translation>Wellenleistung etwa %1 %.</translation>
     </message>
     <message>
         <source>Pump and system</source>
         <translation>Pumpe und Anlage</translation>
+    </message>
+    <message>
+        <source>With these valves speed %1 % of the present gives %2 %3.</source>
+        <translation>Mit diesen Ventilen ergeben %1 % der jetzigen Drehzahl %2 %3.</translation>
     </message>
 </context>
 <context>
@@ -4600,8 +4712,8 @@
         <translation>Δp bei Auslegungsdurchfluss, die jedes Verfahren an jedem Ventil lässt.</translation>
     </message>
     <message>
-        <source>Read-and-set leaves %1 %2 across the index valve %3 that the pump need not make.</source>
-        <translation>Ablesen-Einstellen lässt %1 %2 am Schlechtpunktventil %3, die die Pumpe nicht erzeugen muss.</translation>
+        <source>Read-and-set leaves %1 %2 across the index valve %3, a proportional balance with the pump reduced leaves %4 %2.</source>
+        <translation>Ablesen-Einstellen lässt %1 %2 am Schlechtpunktventil %3, ein proportionaler Abgleich mit reduzierter Pumpe lässt %4 %2.</translation>
     </message>
 </context>
 <context>
@@ -4839,6 +4951,10 @@
     <message>
         <source>a study, never signed</source>
         <translation>eine Studie, nie signiert</translation>
+    </message>
+    <message>
+        <source>%1, balance report, round %2, revision %3 draft.pdf</source>
+        <translation>%1, Einregulierungsbericht, Runde %2, Revision %3 Entwurf.pdf</translation>
     </message>
 </context>
 <context>
@@ -6126,10 +6242,6 @@
         <translation>Stellen auf</translation>
     </message>
     <message>
-        <source>Aim %1</source>
-        <translation>Ziel %1</translation>
-    </message>
-    <message>
         <source>As read, %</source>
         <translation>Wie abgelesen, %</translation>
     </message>
@@ -6140,6 +6252,10 @@
     <message>
         <source>Remark</source>
         <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Final %1</source>
+        <translation>Ende %1</translation>
     </message>
 </context>
 <context>
@@ -6757,6 +6873,14 @@
     <message>
         <source>Write Walk S&amp;heet to File…</source>
         <translation>Begehungsblatt in Datei sch&amp;reiben…</translation>
+    </message>
+    <message>
+        <source>&amp;Send Round to Supervisor</source>
+        <translation>Runde an Leitung s&amp;enden</translation>
+    </message>
+    <message>
+        <source>&amp;Accept Round</source>
+        <translation>Runde &amp;annehmen</translation>
     </message>
 </context>
 <context>
@@ -7544,6 +7668,14 @@
     <message>
         <source>Show Other Columns</source>
         <translation>Andere Spalten zeigen</translation>
+    </message>
+    <message>
+        <source>Remove Instrument</source>
+        <translation>Messgerät entfernen</translation>
+    </message>
+    <message>
+        <source>Remove Person</source>
+        <translation>Person entfernen</translation>
     </message>
 </context>
 <context>
@@ -8861,6 +8993,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>%1 of %2 changed</source>
         <translation>%1 von %2 geändert</translation>
     </message>
+    <message>
+        <source>Only one round yet: nothing to compare</source>
+        <translation>Erst eine Runde: nichts zu vergleichen</translation>
+    </message>
+    <message>
+        <source>The same round twice: nothing to compare</source>
+        <translation>Zweimal dieselbe Runde: nichts zu vergleichen</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SetPointPage</name>
@@ -9114,6 +9254,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Keep the Key</source>
         <translation>Schlüssel aufbewahren</translation>
+    </message>
+    <message>
+        <source>Next the supervisor signs this file: Reviewed and accepted by me.</source>
+        <translation>Als Nächstes unterschreibt die Leitung diese Datei: Von mir geprüft und angenommen.</translation>
+    </message>
+    <message>
+        <source>Next the technician signs this file: Readings taken by me.</source>
+        <translation>Als Nächstes unterschreibt der Techniker diese Datei: Ablesungen von mir genommen.</translation>
     </message>
 </context>
 <context>

@@ -68,10 +68,6 @@
         <translation>La válvula topa en %1 antes de la meta; ahí se espera %2, meta %3.</translation>
     </message>
     <message>
-        <source>%1 should land at %2, aim %3.</source>
-        <translation>%1 debería dar %2, meta %3.</translation>
-    </message>
-    <message>
         <source>not read yet</source>
         <translation>aún sin leer</translation>
     </message>
@@ -126,6 +122,38 @@
     <message>
         <source>%1: %2. %3 read at setting %4; %5.</source>
         <translation>%1: %2. %3 leído con ajuste %4; %5.</translation>
+    </message>
+    <message>
+        <source>advice</source>
+        <translation>consejo</translation>
+    </message>
+    <message>
+        <source>two tries</source>
+        <translation>dos intentos</translation>
+    </message>
+    <message>
+        <source>a try, learned loop</source>
+        <translation>un intento, red aprendida</translation>
+    </message>
+    <message>
+        <source>a try, design loss</source>
+        <translation>un intento, pérdida de diseño</translation>
+    </message>
+    <message>
+        <source>No try here since another valve was turned.</source>
+        <translation>Sin intentos aquí desde que se giró otra válvula.</translation>
+    </message>
+    <message>
+        <source>No try yet; expected: learned loop.</source>
+        <translation>Sin intentos; esperado: red aprendida.</translation>
+    </message>
+    <message>
+        <source>%1 should land at %2, aim %3 (%4).</source>
+        <translation>%1 debería dar %2, meta %3 (%4).</translation>
+    </message>
+    <message>
+        <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
+        <translation>dudoso; relea (Ctrl+R) o cambie de medidor (menú Ronda)</translation>
     </message>
 </context>
 <context>
@@ -420,10 +448,6 @@
         <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño.</translation>
     </message>
     <message>
-        <source>Duty {1} {2} at {3} {4}; {5} % of design. Speed {6} % of the present gives {7} {2}.</source>
-        <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño. El {6} % de la velocidad actual da {7} {2}.</translation>
-    </message>
-    <message>
         <source>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</source>
         <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</translation>
     </message>
@@ -570,10 +594,6 @@
     <message>
         <source>Fully open</source>
         <translation>Totalmente abierta</translation>
-    </message>
-    <message>
-        <source>Fully open with less of their design flow: {1}</source>
-        <translation>Totalmente abiertas con menos de su caudal de diseño: {1}</translation>
     </message>
     <message>
         <source>Gauge pressure behind each element, in the direction of flow</source>
@@ -848,10 +868,6 @@
         <translation>Desconocido: no se leyeron todos los terminales; diseño {1} {2}</translation>
     </message>
     <message>
-        <source>Not shown that the index circuit ended fully open; section {1} names the part that fails.</source>
-        <translation>No consta que el circuito desfavorable acabara totalmente abierto; la sección {1} dice qué falla.</translation>
-    </message>
-    <message>
         <source>Note</source>
         <translation>Nota</translation>
     </message>
@@ -890,10 +906,6 @@
     <message>
         <source>Option</source>
         <translation>Opción</translation>
-    </message>
-    <message>
-        <source>Options at design flow</source>
-        <translation>Opciones a caudal de diseño</translation>
     </message>
     <message>
         <source>Or impeller</source>
@@ -1182,10 +1194,6 @@
     <message>
         <source>Speed</source>
         <translation>Velocidad</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
-        <translation>El {1} % de la velocidad actual, o un recorte, da {2} {3} (sección {4})</translation>
     </message>
     <message>
         <source>Spread</source>
@@ -1904,10 +1912,6 @@
         <translation>su caudal de diseño es {1}, los de abajo suman {2}, un {3} % de diferencia; corrija la lista o declare la simultaneidad</translation>
     </message>
     <message>
-        <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved; look for air, a clogged strainer or a moving control valve</source>
-        <translation>su caudal cambió un {1} % frente a los vecinos desde la ronda {2}, sin mover válvulas; busque aire, un filtro obstruido o una válvula de control que se mueve</translation>
-    </message>
-    <message>
         <source>its flow rose from {1} to {2} when nothing but its own valve was closed, which cannot be; read both again</source>
         <translation>su caudal subió de {1} a {2} cuando solo se cerró su propia válvula, lo que no puede ser; relea ambos</translation>
     </message>
@@ -1926,10 +1930,6 @@
     <message>
         <source>its valve has not been read; read its dp as it stands</source>
         <translation>su válvula no se ha leído; lea su Δp como está</translation>
-    </message>
-    <message>
-        <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; balance its group and riser before trusting the index circuit</source>
-        <translation>su válvula está totalmente abierta y toma el {1} % del diseño, menos que {2} en el circuito desfavorable con el {3} %; equilibre su grupo y su montante antes de fiarse del circuito desfavorable</translation>
     </message>
     <message>
         <source>its valve makes only {1} at this flow, below the {2} that can be read; use a smaller valve or measure another way</source>
@@ -2022,10 +2022,6 @@
     <message>
         <source>no change is given; add, remove or change a branch</source>
         <translation>no se da ningún cambio; añada, quite o cambie un ramal</translation>
-    </message>
-    <message>
-        <source>no comment is open and no item waits; go on with the next step</source>
-        <translation>no hay comentario abierto ni nada pendiente; siga con el paso siguiente</translation>
     </message>
     <message>
         <source>no deficiency is in hand to keep the photo with; list one first</source>
@@ -2302,10 +2298,6 @@
     <message>
         <source>round {1} stands twice; keep one row for it</source>
         <translation>la ronda {1} está dos veces; deje una fila</translation>
-    </message>
-    <message>
-        <source>round {1} was sent by {2}; another supervisor or engineer decides on it</source>
-        <translation>la ronda {1} la envió {2}; otro supervisor o ingeniero decide sobre ella</translation>
     </message>
     <message>
         <source>rounds that are not accepted: {1}; have them accepted or give the reason</source>
@@ -2664,10 +2656,6 @@
         <translation>el diámetro del rodete a {1} es {2}; debe ser mayor que 0, corrija esta fila</translation>
     </message>
     <message>
-        <source>the impeller in the pump is not known, so only the ratio of diameters is given; find it with a shutoff test or enter it</source>
-        <translation>el rodete de la bomba se desconoce, así que solo se da la relación de diámetros; hállelo con una prueba a caudal nulo o introdúzcalo</translation>
-    </message>
-    <message>
         <source>the impeller is {1} of the curve&apos;s own diameter; it must be above 0</source>
         <translation>el rodete es {1} del diámetro de la curva; debe ser mayor que 0</translation>
     </message>
@@ -3022,10 +3010,6 @@
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: all circuits end at {3} % of design; check speed, impeller and strainers before the pump is changed</source>
         <translation>la bomba da {1} a caudal de diseño, el circuito desfavorable necesita {2}: todos los circuitos acaban al {3} % del diseño; compruebe velocidad, rodete y filtros antes de cambiar la bomba</translation>
-    </message>
-    <message>
-        <source>the pump makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
-        <translation>la bomba da {1} más de lo que necesita el circuito desfavorable a caudal de diseño; baje su velocidad o recorte su rodete después de ajustar las válvulas, por personal autorizado y dentro de los límites del fabricante y la norma local</translation>
     </message>
     <message>
         <source>the pump runs at {1} % of full speed, where it makes no excess head; it is reduced as asked, keep it so</source>
@@ -3928,10 +3912,6 @@
         <translation>el caudal según {1w} es {2} y según {3w} es {4}, z = {5}: más lejos de lo que permiten sus incertidumbres; averigüe cuál falla</translation>
     </message>
     <message>
-        <source>read-and-set leaves {1} across the index valve {2} beyond its open drop, {3w} at the shaft</source>
-        <translation>leer y ajustar deja {1} en la válvula desfavorable {2} más allá de su pérdida abierta, {3w} en el eje</translation>
-    </message>
-    <message>
         <source>reference {1} last {2} % of design, read {3w}; re-read it before a long step</source>
         <translation>referencia {1} último {2} % del diseño, leída {3w}; reléala antes de un paso largo</translation>
     </message>
@@ -3996,10 +3976,6 @@
         <translation>la ronda final está {1w}; siga equilibrando, o dé el motivo de que quede así</translation>
     </message>
     <message>
-        <source>the final round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
-        <translation>la ronda final {1} está {2w}; ciérrela, envíela y que la acepte un supervisor</translation>
-    </message>
-    <message>
         <source>the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the concentration</source>
         <translation>el fluido es {1w} pero su concentración es 0 %, así que los caudales se calculan como agua; introduzca la concentración</translation>
     </message>
@@ -4062,10 +4038,6 @@
     <message>
         <source>{1} (the same)</source>
         <translation>{1} (el mismo)</translation>
-    </message>
-    <message>
-        <source>{1} at full speed, {2w} at the speed of the last round</source>
-        <translation>{1} a plena velocidad, {2w} a la velocidad de la última ronda</translation>
     </message>
     <message>
         <source>{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}</source>
@@ -4182,10 +4154,6 @@
     <message>
         <source>Settings are those of round {1}; resistances are learned from the readings where there are enough, else taken from the design.</source>
         <translation>Los ajustes son los de la ronda {1}; las resistencias se aprenden de las lecturas donde hay bastantes, si no se toman del diseño.</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. Excess head, in a section of its own, counts the need of the index circuit alone</source>
-        <translation>La red con sus válvulas como en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobran {3} {4}. La altura sobrante, en su propia sección, cuenta solo lo que necesita el circuito desfavorable</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is in the job already; leave the row out, or give it another name</source>
@@ -4311,6 +4279,150 @@
         <source>{1} is in the job; Ctrl+Z takes it back</source>
         <translation>{1} está en la obra; Ctrl+Z lo deshace</translation>
     </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}.</source>
+        <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño. Con estas válvulas, el {6} % de la velocidad actual da {7} {2}.</translation>
+    </message>
+    <message>
+        <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
+        <translation>No consta que este circuito determine la altura de la bomba: lo que falta está marcado arriba; corríjalo o firme con el motivo.</translation>
+    </message>
+    <message>
+        <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match groups and risers, read again, or sign with the reason</source>
+        <translation>No consta que {1} sea el punto desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {3}; equilibre grupos y montantes, lea de nuevo o firme con el motivo</translation>
+    </message>
+    <message>
+        <source>Options at design flow for the need of the index circuit</source>
+        <translation>Opciones a caudal de diseño para lo que necesita el circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. The section on excess head counts what the index circuit needs with its valves open</source>
+        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobran {3} {4}. La sección de la altura sobrante cuenta lo que necesita el circuito desfavorable con sus válvulas abiertas</translation>
+    </message>
+    <message>
+        <source>With the valves as they stand, speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
+        <translation>Con las válvulas como están, el {1} % de la velocidad actual, o un recorte, da {2} {3} (sección {4})</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
+        <translation>«{1}» no es supervisor ni ingeniero de esta obra; ponga a uno de ellos en este puesto, menú Ronda, Persona: {2}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is typed and not stored; store it with Enter or clear it with Esc before the handle moves</source>
+        <translation>«{1}» está tecleado y sin guardar; guárdelo con Intro o bórrelo con Esc antes de mover la maneta</translation>
+    </message>
+    <message>
+        <source>a step of a review is not undone; withdraw it with a reason on the place Review (Alt+6), below the rounds</source>
+        <translation>un paso de revisión no se deshace; retírelo con un motivo en Revisión (Alt+6), debajo de las rondas</translation>
+    </message>
+    <message>
+        <source>by the model of the loop the pump as it runs makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
+        <translation>según el modelo de la red, la bomba tal como gira da {1} más de lo que necesita el circuito desfavorable a caudal de diseño; baje su velocidad o recorte su rodete después de ajustar las válvulas, por personal autorizado y dentro de los límites del fabricante y la norma local</translation>
+    </message>
+    <message>
+        <source>done again: {1}; Ctrl+Z takes it back</source>
+        <translation>rehecho: {1}; Ctrl+Z lo deshace</translation>
+    </message>
+    <message>
+        <source>every valve of the walk is read; close the round (Ctrl+Shift+W), or read this one again (Ctrl+R)</source>
+        <translation>cada válvula del recorrido está leída; cierre la ronda (Ctrl+Mayús+W) o relea esta (Ctrl+R)</translation>
+    </message>
+    <message>
+        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the first is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
+        <translation>cada válvula del orden de trabajo está mantenida, pero {1} de {2} válvulas no están leídas en esta ronda, la primera es {3}; léalas en Recorrido (Alt+3) y cierre la ronda (Ctrl+Mayús+W)</translation>
+    </message>
+    <message>
+        <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
+        <translation>todas las válvulas del camino a {1} están totalmente abiertas, pero no consta que sea el punto desfavorable</translation>
+    </message>
+    <message>
+        <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved around it; look for air, a clogged strainer or a moving control valve</source>
+        <translation>su caudal cambió un {1} % frente a los vecinos desde la ronda {2}, sin mover válvulas a su alrededor; busque aire, un filtro obstruido o una válvula de control que se mueve</translation>
+    </message>
+    <message>
+        <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; match groups and risers, read both again, or give the reason</source>
+        <translation>su válvula está totalmente abierta y toma el {1} % del diseño, menos que {2} en el circuito desfavorable con el {3} %; equilibre grupos y montantes, lea ambas de nuevo o dé el motivo</translation>
+    </message>
+    <message>
+        <source>no comment is open and no item waits; close round {1} with Ctrl+Shift+W</source>
+        <translation>no hay comentario abierto ni nada pendiente; cierre la ronda {1} con Ctrl+Mayús+W</translation>
+    </message>
+    <message>
+        <source>no comment is open and no item waits; open the next round (Ctrl+Shift+N), or go on with the report (Alt+7)</source>
+        <translation>no hay comentario abierto ni nada pendiente; abra la ronda siguiente (Ctrl+Mayús+N) o siga con el informe (Alt+7)</translation>
+    </message>
+    <message>
+        <source>no key file is chosen; choose one, or make a certificate</source>
+        <translation>no se ha elegido archivo de clave; elija uno o cree un certificado</translation>
+    </message>
+    <message>
+        <source>no person is chosen at this desk, so readings name nobody; choose one in the menu Round, Person</source>
+        <translation>no hay persona elegida en este puesto, así que las lecturas no nombran a nadie; elija una en el menú Ronda, Persona</translation>
+    </message>
+    <message>
+        <source>not read in round {1}, {2} of {3} are; read it, or close the round with Ctrl+Shift+W</source>
+        <translation>sin leer en la ronda {1}, {2} de {3} lo están; léala o cierre la ronda con Ctrl+Mayús+W</translation>
+    </message>
+    <message>
+        <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
+        <translation>leer y ajustar deja {1} más en la válvula desfavorable {2} que su pérdida abierta, {3w} en el eje</translation>
+    </message>
+    <message>
+        <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
+        <translation>lecturas de la ronda final que no nombran a nadie: {1} de {2}; elija la persona (Ronda, Persona) antes de leer</translation>
+    </message>
+    <message>
+        <source>round {1} opened; close it (Ctrl+Shift+W) once its valves are held and read</source>
+        <translation>ronda {1} abierta; ciérrela (Ctrl+Mayús+W) cuando sus válvulas estén mantenidas y leídas</translation>
+    </message>
+    <message>
+        <source>round {1} opened; look at this first: {2}</source>
+        <translation>ronda {1} abierta; mire primero esto: {2}</translation>
+    </message>
+    <message>
+        <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person</source>
+        <translation>la ronda {1} la envió {2}; otro supervisor o ingeniero decide sobre ella, menú Ronda, Persona</translation>
+    </message>
+    <message>
+        <source>the impeller in the pump is not known, the trimmed one would have {1} % of its diameter; find it with a shutoff test or enter it</source>
+        <translation>el rodete de la bomba se desconoce, recortado tendría el {1} % de su diámetro; hállelo con una prueba a caudal nulo o introdúzcalo</translation>
+    </message>
+    <message>
+        <source>the job open here last is {1}; the menu File, Open Recent opens it</source>
+        <translation>la última obra abierta aquí es {1}; el menú Archivo, Abrir recientes, la abre</translation>
+    </message>
+    <message>
+        <source>the last round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
+        <translation>la última ronda {1} está {2w}; ciérrela, envíela y que la acepte un supervisor</translation>
+    </message>
+    <message>
+        <source>the passphrase of the key is missing; type it here</source>
+        <translation>falta la contraseña de la clave; escríbala aquí</translation>
+    </message>
+    <message>
+        <source>undone: {1}; Ctrl+Shift+Z does it again</source>
+        <translation>deshecho: {1}; Ctrl+Mayús+Z lo rehace</translation>
+    </message>
+    <message>
+        <source>{1} at full speed, {2w} at the speed of the last round: what the pump makes at design flow beyond the need of the index circuit ({3w})</source>
+        <translation>{1} a plena velocidad, {2w} a la velocidad de la última ronda: lo que la bomba da a caudal de diseño más allá de lo que necesita el circuito desfavorable ({3w})</translation>
+    </message>
+    <message>
+        <source>{1} is above the range of instrument {2}, which ends at {3}; read again, with another instrument if need be, or give the reason</source>
+        <translation>{1} supera el rango del instrumento {2}, que termina en {3}; relea, con otro instrumento si hace falta, o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} is named elsewhere in the job ({2w}) and stays; correct the row, or add another person</source>
+        <translation>{1} se nombra en otra parte de la obra ({2w}) y se queda; corrija la fila o añada otra persona</translation>
+    </message>
+    <message>
+        <source>{1}; press Ctrl+R to read it again</source>
+        <translation>{1}; pulse Ctrl+R para releer</translation>
+    </message>
+    <message>
+        <source>{1}; press Ctrl+U to store {2}</source>
+        <translation>{1}; pulse Ctrl+U para guardar {2}</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>
@@ -4383,16 +4495,16 @@
         <translation>Punto de trabajo %1 %2 a %3 %4; %5 % del diseño.</translation>
     </message>
     <message>
-        <source>Speed %1 % of the present gives %2 %3.</source>
-        <translation>El %1 % de la velocidad actual da %2 %3.</translation>
-    </message>
-    <message>
         <source>Shaft power about %1 %.</source>
         <translation>Potencia en el eje, un %1 %.</translation>
     </message>
     <message>
         <source>Pump and system</source>
         <translation>Bomba y sistema</translation>
+    </message>
+    <message>
+        <source>With these valves speed %1 % of the present gives %2 %3.</source>
+        <translation>Con estas válvulas, el %1 % de la velocidad actual da %2 %3.</translation>
     </message>
 </context>
 <context>
@@ -4600,8 +4712,8 @@
         <translation>Δp a caudal de diseño que deja cada método en cada válvula.</translation>
     </message>
     <message>
-        <source>Read-and-set leaves %1 %2 across the index valve %3 that the pump need not make.</source>
-        <translation>Leer y ajustar deja %1 %2 en la válvula desfavorable %3 que la bomba no necesita dar.</translation>
+        <source>Read-and-set leaves %1 %2 across the index valve %3, a proportional balance with the pump reduced leaves %4 %2.</source>
+        <translation>Leer y ajustar deja %1 %2 en la válvula desfavorable %3, un equilibrado proporcional con la bomba reducida deja %4 %2.</translation>
     </message>
 </context>
 <context>
@@ -4839,6 +4951,10 @@
     <message>
         <source>a study, never signed</source>
         <translation>un estudio, nunca firmado</translation>
+    </message>
+    <message>
+        <source>%1, balance report, round %2, revision %3 draft.pdf</source>
+        <translation>%1, informe de equilibrado, ronda %2, revisión %3 borrador.pdf</translation>
     </message>
 </context>
 <context>
@@ -6126,10 +6242,6 @@
         <translation>Poner en</translation>
     </message>
     <message>
-        <source>Aim %1</source>
-        <translation>Meta %1</translation>
-    </message>
-    <message>
         <source>As read, %</source>
         <translation>Según lectura, %</translation>
     </message>
@@ -6140,6 +6252,10 @@
     <message>
         <source>Remark</source>
         <translation>Observación</translation>
+    </message>
+    <message>
+        <source>Final %1</source>
+        <translation>Final %1</translation>
     </message>
 </context>
 <context>
@@ -6757,6 +6873,14 @@
     <message>
         <source>Write Walk S&amp;heet to File…</source>
         <translation>Escribir h&amp;oja en un archivo…</translation>
+    </message>
+    <message>
+        <source>&amp;Send Round to Supervisor</source>
+        <translation>&amp;Enviar ronda al supervisor</translation>
+    </message>
+    <message>
+        <source>&amp;Accept Round</source>
+        <translation>Acep&amp;tar ronda</translation>
     </message>
 </context>
 <context>
@@ -7544,6 +7668,14 @@
     <message>
         <source>Show Other Columns</source>
         <translation>Ver otras columnas</translation>
+    </message>
+    <message>
+        <source>Remove Instrument</source>
+        <translation>Quitar instrumento</translation>
+    </message>
+    <message>
+        <source>Remove Person</source>
+        <translation>Quitar persona</translation>
     </message>
 </context>
 <context>
@@ -8861,6 +8993,14 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>%1 of %2 changed</source>
         <translation>%1 de %2 cambiados</translation>
     </message>
+    <message>
+        <source>Only one round yet: nothing to compare</source>
+        <translation>Solo hay una ronda: nada que comparar</translation>
+    </message>
+    <message>
+        <source>The same round twice: nothing to compare</source>
+        <translation>Dos veces la misma ronda: nada que comparar</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SetPointPage</name>
@@ -9114,6 +9254,14 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Keep the Key</source>
         <translation>Guardar la clave</translation>
+    </message>
+    <message>
+        <source>Next the supervisor signs this file: Reviewed and accepted by me.</source>
+        <translation>Después firma este archivo el supervisor: Revisado y aceptado por mí.</translation>
+    </message>
+    <message>
+        <source>Next the technician signs this file: Readings taken by me.</source>
+        <translation>Después firma este archivo el técnico: Lecturas tomadas por mí.</translation>
     </message>
 </context>
 <context>

@@ -68,10 +68,6 @@
         <translation>La vanne bute à %1 avant la visée ; %2 attendu là, visée %3.</translation>
     </message>
     <message>
-        <source>%1 should land at %2, aim %3.</source>
-        <translation>%1 devrait donner %2, visée %3.</translation>
-    </message>
-    <message>
         <source>not read yet</source>
         <translation>pas encore mesuré</translation>
     </message>
@@ -126,6 +122,38 @@
     <message>
         <source>%1: %2. %3 read at setting %4; %5.</source>
         <translation>%1 : %2. %3 mesuré au réglage %4 ; %5.</translation>
+    </message>
+    <message>
+        <source>advice</source>
+        <translation>conseil</translation>
+    </message>
+    <message>
+        <source>two tries</source>
+        <translation>deux essais</translation>
+    </message>
+    <message>
+        <source>a try, learned loop</source>
+        <translation>un essai, boucle apprise</translation>
+    </message>
+    <message>
+        <source>a try, design loss</source>
+        <translation>un essai, perte nominale</translation>
+    </message>
+    <message>
+        <source>No try here since another valve was turned.</source>
+        <translation>Aucun essai ici depuis qu’une autre vanne a été tournée.</translation>
+    </message>
+    <message>
+        <source>No try yet; expected: learned loop.</source>
+        <translation>Aucun essai ; attendu : boucle apprise.</translation>
+    </message>
+    <message>
+        <source>%1 should land at %2, aim %3 (%4).</source>
+        <translation>%1 devrait donner %2, visée %3 (%4).</translation>
+    </message>
+    <message>
+        <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
+        <translation>douteux ; remesurez (Ctrl+R) ou changez d’appareil (menu Passage)</translation>
     </message>
 </context>
 <context>
@@ -420,10 +448,6 @@
         <translation>Point de fonctionnement {1} {2} à {3} {4} ; {5} % du nominal.</translation>
     </message>
     <message>
-        <source>Duty {1} {2} at {3} {4}; {5} % of design. Speed {6} % of the present gives {7} {2}.</source>
-        <translation>Point de fonctionnement {1} {2} à {3} {4} ; {5} % du nominal. {6} % de la vitesse actuelle donnent {7} {2}.</translation>
-    </message>
-    <message>
         <source>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</source>
         <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</translation>
     </message>
@@ -570,10 +594,6 @@
     <message>
         <source>Fully open</source>
         <translation>Ouverte en grand</translation>
-    </message>
-    <message>
-        <source>Fully open with less of their design flow: {1}</source>
-        <translation>Ouvertes en grand avec une moindre part de leur débit nominal : {1}</translation>
     </message>
     <message>
         <source>Gauge pressure behind each element, in the direction of flow</source>
@@ -848,10 +868,6 @@
         <translation>Inconnu : tous les terminaux n’ont pas été mesurés ; nominal {1} {2}</translation>
     </message>
     <message>
-        <source>Not shown that the index circuit ended fully open; section {1} names the part that fails.</source>
-        <translation>Non montré que le circuit défavorisé a fini ouvert en grand ; la section {1} nomme ce qui manque.</translation>
-    </message>
-    <message>
         <source>Note</source>
         <translation>Note</translation>
     </message>
@@ -890,10 +906,6 @@
     <message>
         <source>Option</source>
         <translation>Option</translation>
-    </message>
-    <message>
-        <source>Options at design flow</source>
-        <translation>Options au débit nominal</translation>
     </message>
     <message>
         <source>Or impeller</source>
@@ -1182,10 +1194,6 @@
     <message>
         <source>Speed</source>
         <translation>Vitesse</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
-        <translation>{1} % de la vitesse actuelle, ou un rognage, donne {2} {3} (section {4})</translation>
     </message>
     <message>
         <source>Spread</source>
@@ -1904,10 +1912,6 @@
         <translation>son débit nominal est {1}, ceux en dessous font {2}, soit {3} % d’écart ; corrigez la liste ou déclarez le foisonnement</translation>
     </message>
     <message>
-        <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved; look for air, a clogged strainer or a moving control valve</source>
-        <translation>son débit a changé de {1} % face aux voisines depuis le passage {2}, sans vanne manœuvrée ; cherchez de l’air, un filtre encrassé ou une vanne de régulation mobile</translation>
-    </message>
-    <message>
         <source>its flow rose from {1} to {2} when nothing but its own valve was closed, which cannot be; read both again</source>
         <translation>son débit est monté de {1} à {2} quand seule sa vanne se fermait, ce qui est impossible ; remesurez les deux</translation>
     </message>
@@ -1926,10 +1930,6 @@
     <message>
         <source>its valve has not been read; read its dp as it stands</source>
         <translation>sa vanne n’a pas été mesurée ; mesurez sa Δp telle qu’elle est</translation>
-    </message>
-    <message>
-        <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; balance its group and riser before trusting the index circuit</source>
-        <translation>sa vanne est ouverte en grand et elle prend {1} % du nominal, moins que {2} sur le circuit défavorisé avec {3} % ; équilibrez son groupe et sa colonne avant de vous fier au circuit défavorisé</translation>
     </message>
     <message>
         <source>its valve makes only {1} at this flow, below the {2} that can be read; use a smaller valve or measure another way</source>
@@ -2022,10 +2022,6 @@
     <message>
         <source>no change is given; add, remove or change a branch</source>
         <translation>aucun changement donné ; ajoutez, supprimez ou changez une branche</translation>
-    </message>
-    <message>
-        <source>no comment is open and no item waits; go on with the next step</source>
-        <translation>aucun commentaire n’est ouvert et rien n’attend ; passez à l’étape suivante</translation>
     </message>
     <message>
         <source>no deficiency is in hand to keep the photo with; list one first</source>
@@ -2302,10 +2298,6 @@
     <message>
         <source>round {1} stands twice; keep one row for it</source>
         <translation>le passage {1} figure deux fois ; gardez une ligne</translation>
-    </message>
-    <message>
-        <source>round {1} was sent by {2}; another supervisor or engineer decides on it</source>
-        <translation>le passage {1} a été envoyé par {2} ; un autre responsable ou ingénieur en décide</translation>
     </message>
     <message>
         <source>rounds that are not accepted: {1}; have them accepted or give the reason</source>
@@ -2664,10 +2656,6 @@
         <translation>le diamètre de roue à {1} est {2} ; il doit dépasser 0, corrigez cette ligne</translation>
     </message>
     <message>
-        <source>the impeller in the pump is not known, so only the ratio of diameters is given; find it with a shutoff test or enter it</source>
-        <translation>la roue de la pompe est inconnue, seul le rapport des diamètres est donc donné ; trouvez-la par un essai à débit nul ou saisissez-la</translation>
-    </message>
-    <message>
         <source>the impeller is {1} of the curve&apos;s own diameter; it must be above 0</source>
         <translation>la roue est {1} du diamètre de la courbe ; elle doit dépasser 0</translation>
     </message>
@@ -3022,10 +3010,6 @@
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: all circuits end at {3} % of design; check speed, impeller and strainers before the pump is changed</source>
         <translation>la pompe fournit {1} au débit nominal, le circuit défavorisé demande {2} : tous les circuits finissent à {3} % du nominal ; vérifiez vitesse, roue et filtres avant de changer la pompe</translation>
-    </message>
-    <message>
-        <source>the pump makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
-        <translation>la pompe fournit {1} de plus que ne demande le circuit défavorisé au débit nominal ; baissez sa vitesse ou rognez sa roue une fois les vannes réglées, par une personne agréée et dans les limites du fabricant et du code local</translation>
     </message>
     <message>
         <source>the pump runs at {1} % of full speed, where it makes no excess head; it is reduced as asked, keep it so</source>
@@ -3928,10 +3912,6 @@
         <translation>le débit selon {1w} est {2} et selon {3w} {4}, z = {5} : plus d’écart que leurs incertitudes ne permettent ; trouvez lequel est faux</translation>
     </message>
     <message>
-        <source>read-and-set leaves {1} across the index valve {2} beyond its open drop, {3w} at the shaft</source>
-        <translation>mesurer-régler laisse {1} à la vanne défavorisée {2} au-delà de sa perte ouverte, {3w} à l’arbre</translation>
-    </message>
-    <message>
         <source>reference {1} last {2} % of design, read {3w}; re-read it before a long step</source>
         <translation>référence {1} dernièrement {2} % du nominal, mesurée {3w} ; remesurez-la avant un grand pas</translation>
     </message>
@@ -3996,10 +3976,6 @@
         <translation>le passage final est {1w} ; continuez l’équilibrage, ou dites pourquoi il reste ainsi</translation>
     </message>
     <message>
-        <source>the final round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
-        <translation>le passage final {1} est {2w} ; closez-le, envoyez-le et faites-le accepter par un responsable</translation>
-    </message>
-    <message>
         <source>the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the concentration</source>
         <translation>le fluide est {1w} mais sa concentration est 0 %, les débits sont donc calculés comme pour l’eau ; saisissez la concentration</translation>
     </message>
@@ -4062,10 +4038,6 @@
     <message>
         <source>{1} (the same)</source>
         <translation>{1} (le même)</translation>
-    </message>
-    <message>
-        <source>{1} at full speed, {2w} at the speed of the last round</source>
-        <translation>{1} à pleine vitesse, {2w} à la vitesse du dernier passage</translation>
     </message>
     <message>
         <source>{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}</source>
@@ -4182,10 +4154,6 @@
     <message>
         <source>Settings are those of round {1}; resistances are learned from the readings where there are enough, else taken from the design.</source>
         <translation>Les réglages sont ceux du passage {1} ; les résistances sont apprises des mesures là où il y en a assez, sinon prises du calcul.</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. Excess head, in a section of its own, counts the need of the index circuit alone</source>
-        <translation>La boucle, vannes comme au passage {5}, prend {1} {4} et la pompe fournit {2} {4} : {3} {4} de trop. La hauteur excédentaire, dans sa propre section, ne compte que le besoin du circuit défavorisé</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is in the job already; leave the row out, or give it another name</source>
@@ -4311,6 +4279,150 @@
         <source>{1} is in the job; Ctrl+Z takes it back</source>
         <translation>{1} est dans le chantier ; Ctrl+Z l’annule</translation>
     </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}.</source>
+        <translation>Point de fonctionnement {1} {2} à {3} {4} ; {5} % du nominal. Avec ces vannes, {6} % de la vitesse actuelle donnent {7} {2}.</translation>
+    </message>
+    <message>
+        <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
+        <translation>Non montré que ce circuit commande la hauteur de la pompe : ce qui manque est marqué ci-dessus ; corrigez-le, ou signez avec le motif.</translation>
+    </message>
+    <message>
+        <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match groups and risers, read again, or sign with the reason</source>
+        <translation>Non montré que {1} est le point défavorisé : il prend {2} % du nominal, ouverts en grand aussi avec moins : {3} ; équilibrez groupes et colonnes, relisez, ou signez avec le motif</translation>
+    </message>
+    <message>
+        <source>Options at design flow for the need of the index circuit</source>
+        <translation>Options au débit nominal pour le besoin du circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. The section on excess head counts what the index circuit needs with its valves open</source>
+        <translation>La boucle, vannes comme au passage {5}, prend {1} {4} et la pompe fournit {2} {4} : {3} {4} de trop. La section sur la hauteur excédentaire compte le besoin du circuit défavorisé, vannes ouvertes</translation>
+    </message>
+    <message>
+        <source>With the valves as they stand, speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
+        <translation>Vannes telles quelles, {1} % de la vitesse actuelle, ou un rognage, donne {2} {3} (section {4})</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
+        <translation>« {1} » n’est ni responsable ni ingénieur de ce chantier ; mettez l’un d’eux à ce poste, menu Passage, Personne : {2}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is typed and not stored; store it with Enter or clear it with Esc before the handle moves</source>
+        <translation>« {1} » est tapé et non enregistré ; enregistrez avec Entrée ou effacez avec Échap avant de bouger la poignée</translation>
+    </message>
+    <message>
+        <source>a step of a review is not undone; withdraw it with a reason on the place Review (Alt+6), below the rounds</source>
+        <translation>une étape de revue ne s’annule pas ; retirez-la avec un motif dans Revue (Alt+6), sous les passages</translation>
+    </message>
+    <message>
+        <source>by the model of the loop the pump as it runs makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
+        <translation>selon le modèle de la boucle, la pompe telle qu’elle tourne fournit {1} de plus que ne demande le circuit défavorisé au débit nominal ; baissez sa vitesse ou rognez sa roue une fois les vannes réglées, par une personne agréée et dans les limites du fabricant et du code local</translation>
+    </message>
+    <message>
+        <source>done again: {1}; Ctrl+Z takes it back</source>
+        <translation>rétabli : {1} ; Ctrl+Z l’annule</translation>
+    </message>
+    <message>
+        <source>every valve of the walk is read; close the round (Ctrl+Shift+W), or read this one again (Ctrl+R)</source>
+        <translation>chaque vanne de la tournée est mesurée ; closez le passage (Ctrl+Maj+W), ou remesurez celle-ci (Ctrl+R)</translation>
+    </message>
+    <message>
+        <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the first is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
+        <translation>chaque vanne de l’ordre de travail est tenue, mais {1} vannes sur {2} ne sont pas mesurées dans ce passage, la première est {3} ; mesurez-les dans Tournée (Alt+3), puis closez le passage (Ctrl+Maj+W)</translation>
+    </message>
+    <message>
+        <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
+        <translation>chaque vanne sur le chemin vers {1} est ouverte en grand, mais il n’est pas montré que c’est le point défavorisé</translation>
+    </message>
+    <message>
+        <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved around it; look for air, a clogged strainer or a moving control valve</source>
+        <translation>son débit a changé de {1} % face aux voisines depuis le passage {2}, sans vanne manœuvrée autour ; cherchez de l’air, un filtre encrassé ou une vanne de régulation mobile</translation>
+    </message>
+    <message>
+        <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; match groups and risers, read both again, or give the reason</source>
+        <translation>sa vanne est ouverte en grand et elle prend {1} % du nominal, moins que {2} sur le circuit défavorisé avec {3} % ; équilibrez groupes et colonnes, relisez les deux, ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>no comment is open and no item waits; close round {1} with Ctrl+Shift+W</source>
+        <translation>aucun commentaire n’est ouvert et rien n’attend ; closez le passage {1} avec Ctrl+Maj+W</translation>
+    </message>
+    <message>
+        <source>no comment is open and no item waits; open the next round (Ctrl+Shift+N), or go on with the report (Alt+7)</source>
+        <translation>aucun commentaire n’est ouvert et rien n’attend ; ouvrez le passage suivant (Ctrl+Maj+N), ou passez au rapport (Alt+7)</translation>
+    </message>
+    <message>
+        <source>no key file is chosen; choose one, or make a certificate</source>
+        <translation>aucun fichier de clé n’est choisi ; choisissez-en un, ou créez un certificat</translation>
+    </message>
+    <message>
+        <source>no person is chosen at this desk, so readings name nobody; choose one in the menu Round, Person</source>
+        <translation>aucune personne n’est choisie à ce poste, les mesures ne nomment donc personne ; choisissez-en une dans le menu Passage, Personne</translation>
+    </message>
+    <message>
+        <source>not read in round {1}, {2} of {3} are; read it, or close the round with Ctrl+Shift+W</source>
+        <translation>non mesurée au passage {1}, {2} sur {3} le sont ; mesurez-la, ou closez le passage avec Ctrl+Maj+W</translation>
+    </message>
+    <message>
+        <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
+        <translation>mesurer-régler laisse {1} de plus à la vanne défavorisée {2} que sa perte ouverte, {3w} à l’arbre</translation>
+    </message>
+    <message>
+        <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
+        <translation>mesures du passage final qui ne nomment personne : {1} sur {2} ; choisissez la personne (Passage, Personne) avant de mesurer</translation>
+    </message>
+    <message>
+        <source>round {1} opened; close it (Ctrl+Shift+W) once its valves are held and read</source>
+        <translation>passage {1} ouvert ; closez-le (Ctrl+Maj+W) quand ses vannes sont tenues et mesurées</translation>
+    </message>
+    <message>
+        <source>round {1} opened; look at this first: {2}</source>
+        <translation>passage {1} ouvert ; voyez d’abord ceci : {2}</translation>
+    </message>
+    <message>
+        <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person</source>
+        <translation>le passage {1} a été envoyé par {2} ; un autre responsable ou ingénieur en décide, menu Passage, Personne</translation>
+    </message>
+    <message>
+        <source>the impeller in the pump is not known, the trimmed one would have {1} % of its diameter; find it with a shutoff test or enter it</source>
+        <translation>la roue de la pompe est inconnue, rognée elle aurait {1} % de son diamètre ; trouvez-la par un essai à débit nul ou saisissez-la</translation>
+    </message>
+    <message>
+        <source>the job open here last is {1}; the menu File, Open Recent opens it</source>
+        <translation>le dernier chantier ouvert ici est {1} ; le menu Fichier, Ouvrir récents, l’ouvre</translation>
+    </message>
+    <message>
+        <source>the last round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
+        <translation>le dernier passage {1} est {2w} ; closez-le, envoyez-le et faites-le accepter par un responsable</translation>
+    </message>
+    <message>
+        <source>the passphrase of the key is missing; type it here</source>
+        <translation>la phrase secrète de la clé manque ; saisissez-la ici</translation>
+    </message>
+    <message>
+        <source>undone: {1}; Ctrl+Shift+Z does it again</source>
+        <translation>annulé : {1} ; Ctrl+Maj+Z le rétablit</translation>
+    </message>
+    <message>
+        <source>{1} at full speed, {2w} at the speed of the last round: what the pump makes at design flow beyond the need of the index circuit ({3w})</source>
+        <translation>{1} à pleine vitesse, {2w} à la vitesse du dernier passage : ce que la pompe fournit au débit nominal au-delà du besoin du circuit défavorisé ({3w})</translation>
+    </message>
+    <message>
+        <source>{1} is above the range of instrument {2}, which ends at {3}; read again, with another instrument if need be, or give the reason</source>
+        <translation>{1} dépasse l’étendue de l’instrument {2}, qui finit à {3} ; remesurez, au besoin avec un autre instrument, ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>{1} is named elsewhere in the job ({2w}) and stays; correct the row, or add another person</source>
+        <translation>{1} est nommé ailleurs dans le chantier ({2w}) et reste ; corrigez la ligne ou ajoutez une autre personne</translation>
+    </message>
+    <message>
+        <source>{1}; press Ctrl+R to read it again</source>
+        <translation>{1} ; appuyez sur Ctrl+R pour remesurer</translation>
+    </message>
+    <message>
+        <source>{1}; press Ctrl+U to store {2}</source>
+        <translation>{1} ; appuyez sur Ctrl+U pour enregistrer {2}</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>
@@ -4383,16 +4495,16 @@
         <translation>Point de fonctionnement %1 %2 à %3 %4 ; %5 % du nominal.</translation>
     </message>
     <message>
-        <source>Speed %1 % of the present gives %2 %3.</source>
-        <translation>%1 % de la vitesse actuelle donnent %2 %3.</translation>
-    </message>
-    <message>
         <source>Shaft power about %1 %.</source>
         <translation>Puissance à l’arbre environ %1 %.</translation>
     </message>
     <message>
         <source>Pump and system</source>
         <translation>Pompe et réseau</translation>
+    </message>
+    <message>
+        <source>With these valves speed %1 % of the present gives %2 %3.</source>
+        <translation>Avec ces vannes, %1 % de la vitesse actuelle donnent %2 %3.</translation>
     </message>
 </context>
 <context>
@@ -4600,8 +4712,8 @@
         <translation>Δp au débit nominal que chaque méthode laisse à chaque vanne.</translation>
     </message>
     <message>
-        <source>Read-and-set leaves %1 %2 across the index valve %3 that the pump need not make.</source>
-        <translation>Mesurer-régler laisse %1 %2 à la vanne défavorisée %3, que la pompe n’a pas à fournir.</translation>
+        <source>Read-and-set leaves %1 %2 across the index valve %3, a proportional balance with the pump reduced leaves %4 %2.</source>
+        <translation>Mesurer-régler laisse %1 %2 à la vanne défavorisée %3, un équilibrage proportionnel avec pompe réduite laisse %4 %2.</translation>
     </message>
 </context>
 <context>
@@ -4839,6 +4951,10 @@
     <message>
         <source>a study, never signed</source>
         <translation>une étude, jamais signée</translation>
+    </message>
+    <message>
+        <source>%1, balance report, round %2, revision %3 draft.pdf</source>
+        <translation>%1, rapport d’équilibrage, passage %2, révision %3 brouillon.pdf</translation>
     </message>
 </context>
 <context>
@@ -6126,10 +6242,6 @@
         <translation>Régler à</translation>
     </message>
     <message>
-        <source>Aim %1</source>
-        <translation>Visée %1</translation>
-    </message>
-    <message>
         <source>As read, %</source>
         <translation>Tel que lu, %</translation>
     </message>
@@ -6140,6 +6252,10 @@
     <message>
         <source>Remark</source>
         <translation>Remarque</translation>
+    </message>
+    <message>
+        <source>Final %1</source>
+        <translation>Final %1</translation>
     </message>
 </context>
 <context>
@@ -6757,6 +6873,14 @@
     <message>
         <source>Write Walk S&amp;heet to File…</source>
         <translation>Écrire &amp;la fiche dans un fichier…</translation>
+    </message>
+    <message>
+        <source>&amp;Send Round to Supervisor</source>
+        <translation>&amp;Envoyer le passage au responsable</translation>
+    </message>
+    <message>
+        <source>&amp;Accept Round</source>
+        <translation>Accep&amp;ter le passage</translation>
     </message>
 </context>
 <context>
@@ -7544,6 +7668,14 @@
     <message>
         <source>Show Other Columns</source>
         <translation>Voir d’autres colonnes</translation>
+    </message>
+    <message>
+        <source>Remove Instrument</source>
+        <translation>Supprimer instrument</translation>
+    </message>
+    <message>
+        <source>Remove Person</source>
+        <translation>Supprimer personne</translation>
     </message>
 </context>
 <context>
@@ -8861,6 +8993,14 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>%1 of %2 changed</source>
         <translation>%1 sur %2 changés</translation>
     </message>
+    <message>
+        <source>Only one round yet: nothing to compare</source>
+        <translation>Un seul passage : rien à comparer</translation>
+    </message>
+    <message>
+        <source>The same round twice: nothing to compare</source>
+        <translation>Deux fois le même passage : rien à comparer</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SetPointPage</name>
@@ -9114,6 +9254,14 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Keep the Key</source>
         <translation>Garder la clé</translation>
+    </message>
+    <message>
+        <source>Next the supervisor signs this file: Reviewed and accepted by me.</source>
+        <translation>Ensuite le responsable signe ce fichier : Revu et accepté par moi.</translation>
+    </message>
+    <message>
+        <source>Next the technician signs this file: Readings taken by me.</source>
+        <translation>Ensuite le technicien signe ce fichier : Mesures faites par moi.</translation>
     </message>
 </context>
 <context>

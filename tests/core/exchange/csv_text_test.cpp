@@ -101,6 +101,14 @@ TEST(CsvText, RefusesNothingAndTooMuch) {
     EXPECT_TRUE(parseCsv("a\n" + std::string(kLongestLine - 1, 'x') + "\n").failures.empty());
 }
 
+TEST(CsvText, KeepsACellThatBeginsWithAByteOrderMark) {
+    const std::string cell = "\xEF\xBB\xBF";
+    const CsvResult result = parseCsv(csvRecord({cell}));
+    ASSERT_TRUE(result.failures.empty());
+    ASSERT_EQ(result.text.rows.size(), 1U);
+    EXPECT_EQ(result.text.rows[0].cells[0], cell);
+}
+
 TEST(CsvText, ReadsBackWhatItWrites) {
     const Cells cells{"plain",    "a,b", "a;b", "say \"so\"", "two\nlines", "two\r\nlines", "",
                       "=SUM(A1)", "+x",  "-x",  "@x",         "'",          "'=x",          "''",
