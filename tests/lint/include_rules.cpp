@@ -154,7 +154,8 @@ std::string faultOfLibrary(const SourceFile& file, const std::string& header) {
         if (file.path.starts_with("core/")) {
             return "core must not include Qt (<" + header + ">)";
         }
-        const bool isChartPlace = file.path.starts_with("ui/charts/") || file.path.starts_with("tests/ui/");
+        const bool isChartPlace = file.path.starts_with("ui/charts/") || file.path.starts_with("tests/ui/") ||
+                                  file.path.starts_with("tests/bench/");
         return isQtChart(header) && !isChartPlace ? "<" + header + "> of Qt Charts belongs in ui/charts" : "";
     }
     if (isStandard(header)) {

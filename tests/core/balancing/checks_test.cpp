@@ -149,9 +149,10 @@ FieldJob withReferenceAt(RoundKind kind, const char* setting) {
 
 TEST(Checks, onTheWayAReferenceIsJudgedByReadingsOfOneState) {
     FieldJob job = withReferenceAt(RoundKind::Adjusting, "3");
+    job.settingOnly("R1", "4");
     job.settingOnly("R1", "3");
     readAs(job, "A", 1.1, "4");  // B was read before the riser was moved
-    EXPECT_EQ(severityOf(job, kReferenceThrottled), std::nullopt);
+    EXPECT_EQ(severityOf(job, kReferenceThrottled, "B"), std::nullopt);
     readAs(job, "B", 1.0, "3");
     EXPECT_EQ(severityOf(job, kReferenceThrottled, "B"), Severity::Warning);
 }

@@ -161,7 +161,7 @@ TEST(ChartView, hasNameSentenceAndTable) {
     view.setTokens(theme::tokens(theme::Display::Daylight));
     view.setFigure(pumpChart(project, assessed(project)));
     view.resize(600, 400);
-    view.grab();
+    view.show();
     EXPECT_FALSE(view.isTableShown());
     ASSERT_NE(view.focusProxy(), nullptr);
     EXPECT_EQ(view.focusProxy()->accessibleName(), "Pump and system");
