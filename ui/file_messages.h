@@ -16,6 +16,10 @@ inline constexpr base::MessageForm kFileWritten{"file_written",
                                                 "what was asked for is in {1}; open it from there"};
 inline constexpr base::MessageForm kLastJob{
     "last_job", "the job open here last is {1}; the menu File, Open Recent opens it"};
+inline constexpr base::MessageForm kClockBehind{"clock_behind",
+                                                "this clock is {1} h {2} min before the last stored action; "
+                                                "set the clock of this laptop before reading, or the "
+                                                "times of readings are doubtful"};
 inline constexpr base::MessageForm kImported{"imported", "{1} is in the job; Ctrl+Z takes it back"};
 
 }  // namespace ww::ui

@@ -24,6 +24,7 @@
 #include "ui/text/words.h"
 #include "ui/widgets/entry_field.h"
 #include "ui/widgets/entry_table.h"
+#include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/note_field.h"
 #include "ui/widgets/place_area.h"
 #include "ui/window_look.h"
@@ -212,7 +213,7 @@ void MainWindow::buildPlaces() {
     m_placeNames = {tr("Job"),  tr("System"), tr("Walk"),  tr("Adjust"),
                     tr("Pump"), tr("Review"), tr("Report")};
     for (std::size_t i = 0; i < m_places.size(); ++i) {
-        m_stack->addWidget(new PlaceArea(m_places[i].widget, m_stack));
+        m_stack->addWidget(laidOutLater(new PlaceArea(m_places[i].widget, m_stack)));
         m_sideList->addPlace(kPlaceNumbers[i], m_placeNames[static_cast<qsizetype>(i)]);
         connect(m_commands->places[static_cast<qsizetype>(i)], &QAction::triggered, this,
                 [this, i] { showPlace(static_cast<Place>(i)); });

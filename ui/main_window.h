@@ -141,6 +141,8 @@ class MainWindow : public QMainWindow {
     void rememberPerson();
     /// Says which job was open here last, while none is.
     void tellLastJob();
+    /// That the clock stands before what was stored last, where it does.
+    void tellClock();
     void raise(const base::Fault& fault);
     bool canTake(const QString& file) const;
     void newJob();

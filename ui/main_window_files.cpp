@@ -31,7 +31,18 @@ bool MainWindow::openFile(const QString& file) {
     if (m_bridge.openRoundOrNull() != nullptr && m_bridge.isNobodyChosen()) {
         raise(base::Fault{&kNobodyChosen, {}, {}});
     }
+    tellClock();
     return true;
+}
+
+void MainWindow::tellClock() {
+    constexpr std::int64_t kTold_min = 1;
+    const base::Instant newest = m_bridge.workbook()->newestEntry().time;
+    const std::int64_t behind_min = (newest.seconds - m_bridge.now().seconds) / 60;
+    if (behind_min >= kTold_min) {
+        raise(base::Fault{
+            &kClockBehind, {}, {std::to_string(behind_min / 60), std::to_string(behind_min % 60)}});
+    }
 }
 
 void MainWindow::tellLastJob() {

@@ -4423,6 +4423,10 @@
         <source>{1}; press Ctrl+U to store {2}</source>
         <translation>{1}; drücken Sie Strg+U, um {2} zu speichern</translation>
     </message>
+    <message>
+        <source>this clock is {1} h {2} min before the last stored action; set the clock of this laptop before reading, or the times of readings are doubtful</source>
+        <translation>diese Uhr steht {1} h {2} min vor der letzten gespeicherten Handlung; stellen Sie die Uhr dieses Laptops vor dem Ablesen, sonst sind die Zeiten der Ablesungen fraglich</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>

@@ -4423,6 +4423,10 @@
         <source>{1}; press Ctrl+U to store {2}</source>
         <translation>{1}; pulse Ctrl+U para guardar {2}</translation>
     </message>
+    <message>
+        <source>this clock is {1} h {2} min before the last stored action; set the clock of this laptop before reading, or the times of readings are doubtful</source>
+        <translation>este reloj va {1} h {2} min por detrás de la última acción guardada; ponga en hora este portátil antes de leer, o las horas de las lecturas serán dudosas</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>

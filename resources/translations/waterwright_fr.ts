@@ -4423,6 +4423,10 @@
         <source>{1}; press Ctrl+U to store {2}</source>
         <translation>{1} ; appuyez sur Ctrl+U pour enregistrer {2}</translation>
     </message>
+    <message>
+        <source>this clock is {1} h {2} min before the last stored action; set the clock of this laptop before reading, or the times of readings are doubtful</source>
+        <translation>cette horloge est {1} h {2} min avant la dernière action enregistrée ; réglez l’horloge de ce portable avant de mesurer, sinon les heures des mesures sont douteuses</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>

@@ -108,15 +108,10 @@ int showDesk(int argc, char** argv, std::int64_t begin_ns, const QString& file) 
     support::FixedClock clock{"2026-03-02T10:00:00Z"};
     support::CountingIds ids(1'000'000);
     ui::Preferences preferences(QString::fromStdString(folder.file("settings.ini")));
-    auto T=[&](const char* w){ fprintf(stderr,"  %s %.1f MB %.1f\n", w, (now_ns()-begin_ns)/1e6, resident_MB()); };
-    T("app");
     ui::MainWindow window(ui::Desk{clock, ids, "A. Fields", "LT-1"}, preferences);
-    T("ctor");
     window.resize(kWindow);
     window.show();
-    T("shown");
     window.openFile(file);
-    T("opened");
     while (!window.bridge().isOpen()) {
         QApplication::processEvents(QEventLoop::WaitForMoreEvents);
     }

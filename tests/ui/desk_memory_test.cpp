@@ -46,6 +46,17 @@ bool isClosed(MainWindow& window) {
     return closing.isAccepted();
 }
 
+TEST(DeskMemory, aClockBeforeTheLastStoredActionIsTold) {
+    DeskWindow desk;
+    const QString file = desk.bridge().file();
+    desk.bridge().close();
+    desk.clock.advance(std::chrono::minutes(-185));
+    NextSession session(desk);
+    ASSERT_TRUE(session.window.openFile(file));
+    EXPECT_TRUE(session.window.notice().contains("3 h 5 min before"))
+        << session.window.notice().toStdString();
+}
+
 TEST(DeskMemory, readingsAndJournalNameWhoIsChosenAndSayWhereNobodyIs) {
     DeskWindow desk;
     const QString file = desk.bridge().file();

@@ -4,12 +4,12 @@
 #include <QScrollBar>
 #include <algorithm>
 
+#include "ui/widgets/laid_out_later.h"
+
 namespace ww::ui {
 
 PanelArea::PanelArea(QWidget* content, int width, QWidget* parent) : QScrollArea(parent), m_width(width) {
-    // A panel that is not shown yet need not be measured.
-    content->setAttribute(Qt::WA_Resized);
-    setWidget(content);
+    setWidget(laidOutLater(content));
     setWidgetResizable(true);
     setFrameShape(NoFrame);
     setFocusPolicy(Qt::NoFocus);

@@ -2,12 +2,12 @@
 
 #include <QApplication>
 
+#include "ui/widgets/laid_out_later.h"
+
 namespace ww::ui {
 
 PlaceArea::PlaceArea(QWidget* place, QWidget* parent) : QScrollArea(parent) {
-    // A place that is not shown yet need not be measured.
-    place->setAttribute(Qt::WA_Resized);
-    setWidget(place);
+    setWidget(laidOutLater(place));
     setWidgetResizable(true);
     setFrameShape(NoFrame);
     setFocusPolicy(Qt::NoFocus);

@@ -52,9 +52,12 @@ TEST_P(Layout, nothingIsCutOutsideItsFrameOrScrolledSideways) {
     // Dark differs from Office in its colors alone.
     for (const auto display : {theme::Display::Office, theme::Display::Daylight}) {
         desk.window.setDisplay(display);
-        desk.window.resize(screen.width, screen.height);
+        const QSize size(screen.width, screen.height);
+        desk.window.resize(size);
+        // A window manager takes its time.
+        ASSERT_TRUE(QTest::qWaitFor([&] { return desk.window.size() == size; }, 3000))
+            << "the window does not fit";
         QTest::qWait(50);
-        ASSERT_EQ(desk.window.size(), QSize(screen.width, screen.height)) << "the window does not fit";
         const QString faults = faultsOf(desk);
         EXPECT_TRUE(faults.isEmpty()) << theme::name(display).toStdString() << faults.toStdString();
     }

@@ -6,6 +6,7 @@
 
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/text/words.h"
+#include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
 namespace {
@@ -93,7 +94,7 @@ void AdjustPlace::buildLayout() {
     page->addWidget(m_basis);
     page->addLayout(upper);
     page->addWidget(m_advice, 1);
-    m_content->addWidget(m_page);
+    m_content->addWidget(laidOutLater(m_page));
     m_content->addWidget(m_empty);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(12, 4, 12, 8);

@@ -9,6 +9,7 @@
 
 #include "ui/places/column_fit.h"
 #include "ui/text/words.h"
+#include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/panel_area.h"
 #include "ui/widgets/side_by_side.h"
 
@@ -53,7 +54,7 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
     area->setAccessibleName(tr("Facts of the job"));
     m_pages->setAccessibleName(tr("Pages of the job"));
     m_pages->setDocumentMode(true);
-    m_pages->addTab(buildTables(), tr("Instruments and people"));
+    m_pages->addTab(laidOutLater(buildTables()), tr("Instruments and people"));
     m_pages->addTab(m_readiness, tr("Readiness"));
     m_pages->addTab(m_deficiencies, tr("Deficiencies"));
     // One below the other the whole place scrolls, so that its parts need not.

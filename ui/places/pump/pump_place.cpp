@@ -16,6 +16,7 @@
 #include "ui/places/pump/set_point_page.h"
 #include "ui/places/pump/test_page.h"
 #include "ui/places/pump/zone_page.h"
+#include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
 
@@ -56,7 +57,7 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
     addPage<SetPointPage>(tr("Set-Point"));
     addPage<DataPage>(tr("Pump Data"));
     addPage<ZonePage>(tr("Zones"));
-    m_content->addWidget(m_tabs);
+    m_content->addWidget(laidOutLater(m_tabs));
     m_content->addWidget(m_empty);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 4, 0, 0);

@@ -25,6 +25,7 @@
 #include "ui/report/report_pages.h"
 #include "ui/report/report_writer.h"
 #include "ui/text/words.h"
+#include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/panel_area.h"
 #include "ui/widgets/side_by_side.h"
 
@@ -74,7 +75,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     row->addWidget(m_list);
     row->addWidget(m_scroll, 1);
     row->addWidget(buildPanel());
-    m_content->addWidget(m_page);
+    m_content->addWidget(laidOutLater(m_page));
     m_content->addWidget(m_empty);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -10,6 +10,7 @@
 #include "ui/places/review/compared_rows.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
@@ -115,7 +116,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     m_whole->addLayout(m_centre, 1);
     m_whole->addWidget(m_comments);
     setNarrow(false);
-    m_content->addWidget(m_page);
+    m_content->addWidget(laidOutLater(m_page));
     m_content->addWidget(m_empty);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);

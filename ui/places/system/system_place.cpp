@@ -11,6 +11,7 @@
 #include "ui/places/system/branch_edit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
@@ -54,7 +55,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_empty->setWordWrap(true);
     m_empty->setObjectName(QStringLiteral("empty_state"));
     m_empty->setAccessibleName(tr("What is missing here"));
-    m_content->addWidget(m_table);
+    m_content->addWidget(laidOutLater(m_table));
     m_content->addWidget(m_empty);
     m_content->addWidget(m_bench);
     m_splitter->addWidget(m_diagram);

@@ -6,6 +6,7 @@
 
 #include "ui/charts/chart_view.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
 
@@ -112,7 +113,7 @@ void WalkPlace::buildLayout() {
     m_empty->setWordWrap(true);
     m_empty->setObjectName(QStringLiteral("empty_state"));
     m_empty->setAccessibleName(tr("What is missing here"));
-    m_content->addWidget(m_gridPage);
+    m_content->addWidget(laidOutLater(m_gridPage));
     m_content->addWidget(m_empty);
     m_content->addWidget(m_convergence);
 
