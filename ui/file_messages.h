@@ -14,6 +14,9 @@ inline constexpr base::MessageForm kCopySaved{"copy_saved",
                                               "a whole copy is at {1}; work goes on in the first file"};
 inline constexpr base::MessageForm kFileWritten{"file_written",
                                                 "what was asked for is in {1}; open it from there"};
+inline constexpr base::MessageForm kOtherEnding{
+    "other_ending",
+    "{1} was not written: this can be written with the ending {2}; give the file one of these"};
 inline constexpr base::MessageForm kLastJob{
     "last_job", "the job open here last is {1}; the menu File, Open Recent opens it"};
 inline constexpr base::MessageForm kClockBehind{"clock_behind",

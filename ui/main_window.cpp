@@ -73,6 +73,8 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_pad(new NumberPad(this)),
       m_folded(new QMenu(this)) {
     qApp->installEventFilter(new PlainLabels(this));
+    // What is made in the window takes its font from the start.
+    setFont(lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets()).font);
     m_commands->fill(menuBar());
     // Keys work also while the menu bar is folded away.
     addActions(m_commands->all());

@@ -58,6 +58,8 @@ void MainWindow::applyLook() {
     const Look look =
         lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets());
     applyToProgram(look);
+    // The first font of the program does not reach widgets that are there already.
+    setFont(look.font);
     keepApart(*m_stack, look.metrics.hasLargeTargets ? look.metrics.gap : 0);
     m_strip->setTokens(look.tokens, look.metrics);
     constexpr int kItemMargin = 8;

@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QRegularExpression>
 #include <QSaveFile>
 
 #include "core/exchange/job_folder.h"
@@ -91,6 +92,20 @@ void MainWindow::exportFile(const QString& title, const QString& filter, const Q
     }
     if (QFileInfo(file).suffix().isEmpty()) {
         file += chosen.contains(QStringLiteral("*.csv")) ? QStringLiteral(".csv") : ending;
+    }
+    // A file is what its ending says.
+    const QString suffix = QStringLiteral("*.") + QFileInfo(file).suffix().toLower();
+    if (!filter.contains(suffix + ')') && !filter.contains(suffix + ' ')) {
+        static const QRegularExpression kEndings(QStringLiteral("\\*(\\.\\w+)"));
+        QStringList endings;
+        for (auto found = kEndings.globalMatch(filter); found.hasNext();) {
+            endings << found.next().captured(1);
+        }
+        raise(base::Fault{
+            &kOtherEnding,
+            {},
+            {QFileInfo(file).fileName().toStdString(), endings.join(QStringLiteral(", ")).toStdString()}});
+        return;
     }
     const std::filesystem::path out = file.toStdString();
     if (const auto refusal = workbook::refusalToReplace(out)) {

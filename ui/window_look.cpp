@@ -32,7 +32,10 @@ QString largeSheet(const theme::Metrics& m) {
                "QMenuBar::item { padding: %1px 14px; } QMenu::item { padding: %1px 28px %1px 24px; }"
                "QCheckBox, QRadioButton { min-height: %2px; }"
                "QCheckBox::indicator, QRadioButton::indicator { width: 28px; height: 28px; }"
-               "QTabBar::tab { min-height: %2px; min-width: 48px; margin-right: 8px; }"
+               "QTabBar::tab { min-height: %2px; min-width: 48px; margin-right: 8px; padding: 0 8px; border: "
+               "none; "
+               "border-bottom: 4px solid palette(mid); }"
+               "QTabBar::tab:selected { border-bottom: 4px solid palette(window-text); }"
                "QListView::item { min-height: %2px; }"
                "QScrollBar:vertical { width: 48px; }")
         .arg((m.controlHeight - static_cast<int>(m.textPoints * 1.6)) / 2)

@@ -56,6 +56,22 @@ class ReadingReader {
         return true;
     }
 
+    /// A walk sheet is filled in with the time of day alone: its date is that of the round.
+    std::optional<base::Instant> timeOf(const project::Round* round) {
+        const std::string written(m_table.text("time"));
+        const std::string digits = written.size() == 4 ? "0" + written : written;
+        const bool isTimeOfDay = m_table.hasColumn("setting_now") && digits.size() == 5 && digits[2] == ':';
+        if (!isTimeOfDay || round == nullptr || !round->opened) {
+            return m_table.instant("time");
+        }
+        const std::string whole = round->opened->text();  // date, T, time of day, zone
+        constexpr std::size_t kDate = 11;
+        constexpr std::size_t kBeforeZone = 19;
+        const auto moment =
+            base::Instant::fromText(whole.substr(0, kDate) + digits + ":00" + whole.substr(kBeforeZone));
+        return moment ? moment : m_table.instant("time");
+    }
+
     std::optional<ReadingRow<project::Reading>> takeRow() {
         const project::Round* round =
             m_rounds.roundOf(m_table, nameCell<project::RoundKind>(m_table, "kind"));
@@ -64,7 +80,7 @@ class ReadingReader {
         row.row = m_table.row();
         row.corrects = m_table.wholeNumber("corrects", 9'999'999);
         reading.id = m_context.ids.next();
-        reading.time = m_table.instant("time");
+        reading.time = timeOf(round);
         const std::string tag = m_table.requiredText("tag");
         reading.setting = m_table.decimal("setting", Sign::NotNegative);
         if (const auto dp = m_table.entered("dp", Sign::Any)) {

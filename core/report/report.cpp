@@ -87,11 +87,11 @@ std::vector<std::string> titleLines(const detail::Source& source) {
     return line.empty() ? std::vector<std::string>{} : std::vector<std::string>{line};
 }
 
-std::string revisionLine(const Report& report) {
+Statement revisionLine(const Report& report) {
     const std::string number = std::to_string(report.revision);
-    return base::english(
-        report.supersedes ? detail::say(detail::kRevisionLater, {number, std::to_string(*report.supersedes)})
-                          : detail::say(detail::kRevisionFirst, {number}));
+    return report.supersedes
+               ? detail::say(detail::kRevisionLater, {number, std::to_string(*report.supersedes)})
+               : detail::say(detail::kRevisionFirst, {number});
 }
 
 }  // namespace
@@ -107,7 +107,7 @@ Report build(const project::Project& project, const ReportOptions& options) {
     const int signedBefore = highestRevision(project);
     report.revision = signedBefore + 1;
     report.supersedes = signedBefore > 0 ? std::optional(signedBefore) : std::nullopt;
-    report.titleLines.push_back(revisionLine(report));
+    report.revisionLine = revisionLine(report);
 
     report.jobName = project.job().name;
     report.digest = options.journalDigest.substr(0, 12);

@@ -109,6 +109,7 @@ struct Report {
     ReportKind kind = ReportKind::Balance;
     std::string jobName;
     std::vector<std::string> titleLines;  ///< system, site, client, dates, people
+    std::optional<Statement> revisionLine;
     bool isDraft = true;
     std::vector<Section> sections;
     std::string digest;         ///< first 12 digits of the journal digest, for the footer

@@ -13,7 +13,7 @@ namespace {
 using base::MessageForm;
 using detail::say;
 
-constexpr MessageForm kWalkTable{"walk_sheet_table", "Round {1} ({2}): readings in the order of the route"};
+constexpr MessageForm kWalkTable{"walk_sheet_table", "Round {1} ({2w}): readings in the order of the route"};
 constexpr MessageForm kServesHead{"walk_sheet_serves", "Serves"};
 constexpr MessageForm kValveHead{"walk_sheet_valve", "Valve"};
 constexpr MessageForm kNowHead{"walk_sheet_now", "Set now"};

@@ -4236,8 +4236,8 @@
         <translation>Abgelesen von: ____________________    Datum: ______________    Einheit der Δp: {1}</translation>
     </message>
     <message>
-        <source>Round {1} ({2}): readings in the order of the route</source>
-        <translation>Runde {1} ({2}): Ablesungen in der Reihenfolge der Route</translation>
+        <source>Round {1} ({2w}): readings in the order of the route</source>
+        <translation>Runde {1} ({2w}): Ablesungen in der Reihenfolge der Route</translation>
     </message>
     <message>
         <source>Set now</source>
@@ -4426,6 +4426,10 @@
     <message>
         <source>this clock is {1} h {2} min before the last stored action; set the clock of this laptop before reading, or the times of readings are doubtful</source>
         <translation>diese Uhr steht {1} h {2} min vor der letzten gespeicherten Handlung; stellen Sie die Uhr dieses Laptops vor dem Ablesen, sonst sind die Zeiten der Ablesungen fraglich</translation>
+    </message>
+    <message>
+        <source>{1} was not written: this can be written with the ending {2}; give the file one of these</source>
+        <translation>{1} wurde nicht geschrieben: möglich ist die Endung {2}; geben Sie der Datei eine davon</translation>
     </message>
 </context>
 <context>

@@ -4236,8 +4236,8 @@
         <translation>Leído por: ____________________    Fecha: ______________    Unidad de Δp: {1}</translation>
     </message>
     <message>
-        <source>Round {1} ({2}): readings in the order of the route</source>
-        <translation>Ronda {1} ({2}): lecturas en el orden del recorrido</translation>
+        <source>Round {1} ({2w}): readings in the order of the route</source>
+        <translation>Ronda {1} ({2w}): lecturas en el orden del recorrido</translation>
     </message>
     <message>
         <source>Set now</source>
@@ -4426,6 +4426,10 @@
     <message>
         <source>this clock is {1} h {2} min before the last stored action; set the clock of this laptop before reading, or the times of readings are doubtful</source>
         <translation>este reloj va {1} h {2} min por detrás de la última acción guardada; ponga en hora este portátil antes de leer, o las horas de las lecturas serán dudosas</translation>
+    </message>
+    <message>
+        <source>{1} was not written: this can be written with the ending {2}; give the file one of these</source>
+        <translation>{1} no se escribió: la extensión posible es {2}; dé una de estas al archivo</translation>
     </message>
 </context>
 <context>

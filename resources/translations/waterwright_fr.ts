@@ -4236,8 +4236,8 @@
         <translation>Mesuré par : ____________________    Date : ______________    Unité de Δp : {1}</translation>
     </message>
     <message>
-        <source>Round {1} ({2}): readings in the order of the route</source>
-        <translation>Passage {1} ({2}) : mesures dans l’ordre du parcours</translation>
+        <source>Round {1} ({2w}): readings in the order of the route</source>
+        <translation>Passage {1} ({2w}) : mesures dans l’ordre du parcours</translation>
     </message>
     <message>
         <source>Set now</source>
@@ -4426,6 +4426,10 @@
     <message>
         <source>this clock is {1} h {2} min before the last stored action; set the clock of this laptop before reading, or the times of readings are doubtful</source>
         <translation>cette horloge est {1} h {2} min avant la dernière action enregistrée ; réglez l’horloge de ce portable avant de mesurer, sinon les heures des mesures sont douteuses</translation>
+    </message>
+    <message>
+        <source>{1} was not written: this can be written with the ending {2}; give the file one of these</source>
+        <translation>{1} n’a pas été écrit : l’extension possible est {2} ; donnez-en une au fichier</translation>
     </message>
 </context>
 <context>

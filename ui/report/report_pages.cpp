@@ -126,6 +126,9 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
     for (const std::string& line : report.titleLines) {
         lines.push_back(QString::fromStdString(line));
     }
+    if (report.revisionLine) {
+        lines.push_back(words(*report.revisionLine));
+    }
     const QString job = QString::fromStdString(report.jobName);
     const bool isStudy = report.kind == ww::report::ReportKind::Study;
     const QString stamp = isStudy          ? ReportText::tr("A FORECAST, NO READINGS")

@@ -43,8 +43,9 @@ QString wordAndRest(const QString& text) {
 /// "round 3" in the language of the screen; names that people gave stay as they are.
 QString subjectOf(const base::Fault& fault) {
     const QString subject = QString::fromStdString(fault.subject);
-    static const QRegularExpression kRound(QStringLiteral("^round \\d+$"));
-    return kRound.match(subject).hasMatch() ? wordAndRest(subject) : subject;
+    // Words of the program; any other subject is a name that somebody gave.
+    static const QRegularExpression kOwn(QStringLiteral("^(round \\d+|throttle|trim|slow)$"));
+    return kOwn.match(subject).hasMatch() ? wordAndRest(subject) : subject;
 }
 
 }  // namespace

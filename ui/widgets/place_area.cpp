@@ -16,7 +16,13 @@ PlaceArea::PlaceArea(QWidget* place, QWidget* parent) : QScrollArea(parent) {
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
         if (now != nullptr && widget()->isAncestorOf(now)) {
             constexpr int kMargin = 12;
-            ensureWidgetVisible(now, 0, kMargin);
+            if (now->height() + 2 * kMargin < viewport()->height()) {
+                ensureWidgetVisible(now, 0, kMargin);
+            } else {
+                // Of what is higher than the place its beginning is enough.
+                const QPoint top = now->mapTo(widget(), QPoint(0, 0));
+                ensureVisible(top.x(), top.y(), 0, kMargin);
+            }
         }
     });
 }

@@ -66,5 +66,34 @@ TEST(WalkSheet, IsReadBackOnceFilledIn) {
     EXPECT_EQ(reading.note, "again");
 }
 
+// On paper the time of day is written; the date is that of the round.
+TEST(WalkSheet, TakesTheTimeOfDayOnTheDateOfItsRound) {
+    project::Project job = sheetJob();
+    project::Round round;
+    for (const project::Round& known : job.rounds()) {
+        round = known.number == 2 ? known : round;
+    }
+    ASSERT_EQ(round.number, 2);
+    round.opened = base::Instant::fromText("2026-03-03T08:30:00Z");
+    job.put(round);
+    std::string text = walkSheetCsv(job);
+    const std::string row = "2,final,T1,office,V 1,3.0,1.20,,,,,,";
+    const std::size_t at = text.find(row);
+    ASSERT_NE(at, std::string::npos) << text;
+    text.replace(at, row.size(), "2,final,T1,office,V 1,3.0,1.20,2.5,1.31,9:05,M-1,,");
+    const support::TemporaryFolder folder;
+    std::vector<exchange::RowFault> faults;
+    support::CountingIds ids(90'000);
+    const auto source = exchange::openTables(folder.write("walk sheet.csv", text), faults);
+    ASSERT_NE(source, nullptr);
+    const exchange::ImportPlan plan = exchange::readReadings(*source, job, ids);
+    for (const exchange::RowFault& fault : plan.faults) {
+        ADD_FAILURE() << exchange::text(fault);
+    }
+    ASSERT_EQ(plan.edit.put.size(), 1U);
+    EXPECT_EQ(std::get<project::Reading>(plan.edit.put[0]).time,
+              base::Instant::fromText("2026-03-03T09:05:00Z"));
+}
+
 }  // namespace
 }  // namespace ww::report

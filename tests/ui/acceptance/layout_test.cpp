@@ -63,6 +63,15 @@ TEST_P(Layout, nothingIsCutOutsideItsFrameOrScrolledSideways) {
     }
 }
 
+TEST(TextSize, isThatOfTheDisplayFromTheStart) {
+    DeskWindow desk;
+    EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 10.0);
+    desk.window.setDisplay(theme::Display::Daylight);
+    EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 11.0);
+    desk.window.setDisplay(theme::Display::Office);
+    EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 10.0);
+}
+
 std::vector<Screen> screens() {
     std::vector<Screen> all;
     for (const char* language : {"en", "de", "es", "fr"}) {

@@ -44,8 +44,8 @@ CurvesPage::CurvesPage(WorkbookBridge& bridge, QWidget* parent)
     left->addWidget(m_convergence, 2);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(12, 8, 12, 8);
-    row->addWidget(new SideBySide({charts, kChartWidth, 1, kChartHeight},
-                                  {buildPanel(), kPanelWidth, 0, kPanelHeight}, this));
+    row->addWidget(new SideBySide({charts, kChartWidth, 2, kChartHeight},
+                                  {buildPanel(), kPanelWidth, 1, kPanelHeight}, this));
 }
 
 QWidget* CurvesPage::buildPanel() {

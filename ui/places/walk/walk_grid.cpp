@@ -31,7 +31,7 @@ void WalkGrid::setTokens(const theme::Tokens& tokens, const theme::Metrics& metr
 
 void WalkGrid::fitColumns() {
     // Widths by what a column must hold, so that a row never changes the layout; "Serves" takes what is left.
-    const int digits[WalkModel::ColumnCount] = {5, 7, 9, 7, 9, 7, 11, 6, 6, 8, 17};
+    const int digits[WalkModel::ColumnCount] = {5, 7, 9, 7, 9, 7, 11, 6, 6, 8, 15};
     int widths[WalkModel::ColumnCount];
     int left = viewport()->width();
     for (int column = 0; column < WalkModel::ColumnCount; ++column) {
