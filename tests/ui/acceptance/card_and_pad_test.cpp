@@ -136,6 +136,14 @@ TEST(LargeTargets, aWholeRoundIsReadOnThePadAlone) {
         desk.window.commands().largeTargets->trigger();
         resizeTo(desk, size);
         ASSERT_TRUE(desk.window.pad()->isVisible());
+        // A hand comes later than the layout of a window that changed its size.
+        const NumberPad* pad = desk.window.pad();
+        ASSERT_TRUE(QTest::qWaitFor(
+            [&] {
+                return desk.window.rect().contains(
+                    QRect(pad->mapTo(&desk.window, QPoint(0, 0)), pad->size()));
+            },
+            3000));
         const auto touch = [&](const QString& text) {
             QPushButton* key = desk.window.pad()->keyOf(text);
             ASSERT_NE(key, nullptr) << text.toStdString();
