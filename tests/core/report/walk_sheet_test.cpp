@@ -21,6 +21,23 @@ project::Project sheetJob() {
     return project;
 }
 
+/// What the job takes of a sheet that was filled in; each fault is a failure of the test.
+exchange::ImportPlan readBack(const std::string& text, const project::Project& job) {
+    const support::TemporaryFolder folder;
+    std::vector<exchange::RowFault> faults;
+    support::CountingIds ids(90'000);
+    const auto source = exchange::openTables(folder.write("walk sheet.csv", text), faults);
+    if (source == nullptr) {
+        ADD_FAILURE() << "the sheet was not opened";
+        return {};
+    }
+    exchange::ImportPlan plan = exchange::readReadings(*source, job, ids);
+    for (const exchange::RowFault& fault : plan.faults) {
+        ADD_FAILURE() << exchange::text(fault);
+    }
+    return plan;
+}
+
 TEST(WalkSheet, ShowsTheRouteWithWhatIsKnown) {
     const WalkSheet sheet = walkSheet(sheetJob());
     EXPECT_EQ(sheet.jobName, "Weir House");
@@ -41,7 +58,6 @@ TEST(WalkSheet, ShowsTheRouteWithWhatIsKnown) {
 
 TEST(WalkSheet, IsReadBackOnceFilledIn) {
     const project::Project job = sheetJob();
-    const support::TemporaryFolder folder;
     std::string text = walkSheetCsv(job);
     EXPECT_EQ(
         text.substr(0, text.find("\r\n")),
@@ -51,14 +67,7 @@ TEST(WalkSheet, IsReadBackOnceFilledIn) {
     ASSERT_NE(at, std::string::npos) << text;
     text.replace(at, row.size(),
                  "2,final,T1,office,V 1,3.0,1.20,2.5,1.31,2026-03-03T10:00,M-1,A. Fields,again");
-    std::vector<exchange::RowFault> faults;
-    support::CountingIds ids(90'000);
-    const auto source = exchange::openTables(folder.write("walk sheet.csv", text), faults);
-    ASSERT_NE(source, nullptr);
-    const exchange::ImportPlan plan = exchange::readReadings(*source, job, ids);
-    for (const exchange::RowFault& fault : plan.faults) {
-        ADD_FAILURE() << exchange::text(fault);
-    }
+    const exchange::ImportPlan plan = readBack(text, job);
     ASSERT_EQ(plan.edit.put.size(), 1U);
     const auto& reading = std::get<project::Reading>(plan.edit.put[0]);
     EXPECT_EQ(reading.dp->text(), "1.31 psi");
@@ -81,15 +90,7 @@ TEST(WalkSheet, TakesTheTimeOfDayOnTheDateOfItsRound) {
     const std::size_t at = text.find(row);
     ASSERT_NE(at, std::string::npos) << text;
     text.replace(at, row.size(), "2,final,T1,office,V 1,3.0,1.20,2.5,1.31,9:05,M-1,,");
-    const support::TemporaryFolder folder;
-    std::vector<exchange::RowFault> faults;
-    support::CountingIds ids(90'000);
-    const auto source = exchange::openTables(folder.write("walk sheet.csv", text), faults);
-    ASSERT_NE(source, nullptr);
-    const exchange::ImportPlan plan = exchange::readReadings(*source, job, ids);
-    for (const exchange::RowFault& fault : plan.faults) {
-        ADD_FAILURE() << exchange::text(fault);
-    }
+    const exchange::ImportPlan plan = readBack(text, job);
     ASSERT_EQ(plan.edit.put.size(), 1U);
     EXPECT_EQ(std::get<project::Reading>(plan.edit.put[0]).time,
               base::Instant::fromText("2026-03-03T09:05:00Z"));
