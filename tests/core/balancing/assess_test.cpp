@@ -458,16 +458,7 @@ TEST(Verdict, theFartherOffTheSooner) {
 }
 
 TEST(Verdict, aGroupOffTheIndexCircuitNeedsAnOpenValveToo) {
-    FieldJob job;
-    const base::Id valve = usualValve(job);
-    job.branch("R1", "", "", valve);
-    job.branch("R2", "", "", valve);
-    for (const char* tag : {"A", "B"}) {
-        job.branch(tag, "R1", "4", valve);
-    }
-    for (const char* tag : {"C", "D"}) {
-        job.branch(tag, "R2", "4", valve);
-    }
+    FieldJob job = twoRisers();
     job.round(RoundKind::Adjusting);
     readAs(job, "A", 1.01, "3");
     readAs(job, "B", 1.01, "3");

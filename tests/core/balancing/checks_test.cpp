@@ -129,16 +129,7 @@ TEST(Checks, staleReference) {
 
 /// Two risers of two terminals; B is the reference of R1, which is not on the index circuit.
 FieldJob withReferenceAt(RoundKind kind, const char* setting) {
-    FieldJob job;
-    const base::Id valve = usualValve(job);
-    job.branch("R1", "", "", valve);
-    job.branch("R2", "", "", valve);
-    for (const char* tag : {"A", "B"}) {
-        job.branch(tag, "R1", "4", valve);
-    }
-    for (const char* tag : {"C", "D"}) {
-        job.branch(tag, "R2", "4", valve);
-    }
+    FieldJob job = twoRisers();
     job.round(kind);
     readAs(job, "A", 1.2, "4");
     readAs(job, "B", 1.0, setting);
@@ -180,14 +171,7 @@ TEST(Checks, indexPathOpen) {
 
 TEST(Checks, noOtherOpenTerminalTakesLessThanTheIndex) {
     const auto withNeighbourAt = [](const char* setting) {
-        FieldJob job;
-        const base::Id valve = usualValve(job);
-        job.branch("R1", "", "", valve);
-        job.branch("R2", "", "", valve);
-        job.branch("A", "R1", "4", valve);
-        job.branch("B", "R1", "4", valve);
-        job.branch("C", "R2", "4", valve);
-        job.branch("D", "R2", "4", valve);
+        FieldJob job = twoRisers();
         job.round(RoundKind::Survey);
         readAs(job, "A", 0.85, setting);  // the least of all, in a riser that takes more than the other
         readAs(job, "B", 1.5, "4");

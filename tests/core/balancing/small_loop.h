@@ -46,16 +46,24 @@ inline FieldJob flatLoop(std::size_t count) {
     return job;
 }
 
-/// Two risers, everything open: R2 takes less than R1 and holds the index, but A in R1 takes still less.
-inline FieldJob rivalLoop(project::RoundState state) {
+/// Two risers, R1 and R2, with a valve each; A and B on the first, C and D on the second. No round yet.
+inline FieldJob twoRisers() {
     FieldJob job;
     const base::Id valve = usualValve(job);
     job.branch("R1", "", "", valve);
     job.branch("R2", "", "", valve);
-    job.branch("A", "R1", "4", valve);
-    job.branch("B", "R1", "4", valve);
-    job.branch("C", "R2", "4", valve);
-    job.branch("D", "R2", "4", valve);
+    for (const char* tag : {"A", "B"}) {
+        job.branch(tag, "R1", "4", valve);
+    }
+    for (const char* tag : {"C", "D"}) {
+        job.branch(tag, "R2", "4", valve);
+    }
+    return job;
+}
+
+/// Two risers, everything open: R2 takes less than R1 and holds the index, but A in R1 takes still less.
+inline FieldJob rivalLoop(project::RoundState state) {
+    FieldJob job = twoRisers();
     job.round(project::RoundKind::Final, state);
     job.settingOnly("R1", "4");
     job.settingOnly("R2", "4");
