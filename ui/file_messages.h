@@ -1,5 +1,5 @@
-// What the main window says of files and tables that went out or came in. Not for refusals, which core words
-// (workbook.h).
+// What the main window says: files and tables that went out or came in, steps undone. Not for refusals, which
+// core words (workbook.h).
 #pragma once
 
 #include "core/base/fault.h"
@@ -14,6 +14,8 @@ inline constexpr base::MessageForm kCopySaved{"copy_saved",
                                               "a whole copy is at {1}; work goes on in the first file"};
 inline constexpr base::MessageForm kFileWritten{"file_written",
                                                 "what was asked for is in {1}; open it from there"};
+inline constexpr base::MessageForm kUndone{"undone", "undone: {1}; Ctrl+Shift+Z does it again"};
+inline constexpr base::MessageForm kDoneAgain{"done_again", "done again: {1}; Ctrl+Z takes it back"};
 inline constexpr base::MessageForm kOtherEnding{
     "other_ending",
     "{1} was not written: this can be written with the ending {2}; give the file one of these"};

@@ -1,12 +1,9 @@
 #include "ui/main_window.h"
 
 #include <QApplication>
-#include <QCloseEvent>
 #include <QMenu>
 #include <QMenuBar>
-#include <QPointer>
 #include <QPushButton>
-#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "ui/file_messages.h"
@@ -22,10 +19,7 @@
 #include "ui/places/walk/walk_place.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
-#include "ui/widgets/entry_field.h"
-#include "ui/widgets/entry_table.h"
 #include "ui/widgets/laid_out_later.h"
-#include "ui/widgets/note_field.h"
 #include "ui/widgets/place_area.h"
 #include "ui/window_look.h"
 
@@ -34,25 +28,6 @@ namespace {
 
 /// Numbers of the places' keys: a place keeps its number while its neighbors are not there.
 constexpr int kPlaceNumbers[] = {1, 2, 3, 4, 5, 6, 7};
-
-constexpr base::MessageForm kUndone{"undone", "undone: {1}; Ctrl+Shift+Z does it again"};
-constexpr base::MessageForm kDoneAgain{"done_again", "done again: {1}; Ctrl+Z takes it back"};
-
-/// Stores what is typed in all fields of a kind; false at the first that refuses and that `show` can show.
-template <class Field>
-bool storeAll(const QWidget& parent, bool (Field::*store)(), const std::function<bool(QWidget*)>& show) {
-    QList<QPointer<Field>> fields;
-    for (Field* field : parent.findChildren<Field*>()) {
-        fields << field;
-    }
-    for (const QPointer<Field>& field : fields) {
-        // Storing one may take the page of others away.
-        if (field && !(field->*store)() && field && show(field)) {
-            return false;
-        }
-    }
-    return true;
-}
 
 }  // namespace
 
@@ -74,7 +49,8 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_folded(new QMenu(this)) {
     qApp->installEventFilter(new PlainLabels(this));
     // What is made in the window takes its font from the start.
-    setFont(lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets()).font);
+    setFont(
+        lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets()).font);
     m_commands->fill(menuBar());
     // Keys work also while the menu bar is folded away.
     addActions(m_commands->all());
@@ -244,40 +220,6 @@ MainWindow::Place MainWindow::place() const {
     return static_cast<Place>(m_stack->currentIndex());
 }
 
-void MainWindow::connectEditCommands() {
-    connect(m_commands->undo, &QAction::triggered, this, [this] {
-        m_bridge.undoLabel().isEmpty() ? tellOfWithdrawing()
-                                       : revert(&WorkbookBridge::undo, kUndone, m_bridge.undoLabel());
-    });
-    connect(m_commands->redo, &QAction::triggered, this,
-            [this] { revert(&WorkbookBridge::redo, kDoneAgain, m_bridge.redoLabel()); });
-    connect(m_commands->findValve, &QAction::triggered, this, [this] {
-        if (place() == System) {
-            m_system->findBranch();
-        } else if (place() == Adjust) {
-            m_adjust->findValve();
-        } else {
-            showPlace(Walk);
-            m_walk->findValve();
-        }
-    });
-    connect(m_commands->valveTables, &QAction::triggered, this, [this] {
-        showPlace(System);
-        m_system->showValves(true);
-    });
-    connect(m_commands->addBranch, &QAction::triggered, this, [this] {
-        showPlace(System);
-        m_system->addBranch();
-    });
-    for (const auto& [action, steps] :
-         {std::pair(m_commands->moveUp, -1), std::pair(m_commands->moveDown, 1)}) {
-        connect(action, &QAction::triggered, this, [this, steps = steps] {
-            showPlace(System);
-            m_system->moveBranch(steps);
-        });
-    }
-}
-
 void MainWindow::refresh() {
     const project::Project& project = m_bridge.project();
     const project::Round* round = project.lastRound();
@@ -400,59 +342,6 @@ void MainWindow::rememberPerson() {
     }
 }
 
-void MainWindow::revert(base::Outcome (WorkbookBridge::*step)(), const base::MessageForm& done,
-                        const QString& label) {
-    m_notice->clearMessage();
-    const Place before = place();
-    const base::Outcome outcome = (m_bridge.*step)();
-    if (!outcome) {
-        raise(outcome.fault());
-    } else if (place() != before) {
-        raise(base::Fault{&done, {}, {label.toStdString()}});
-    }
-}
-
-void MainWindow::showReverted(const project::ChangeSet& changes) {
-    using project::RecordKind;
-    Place shown = place();
-    if (changes.touches(RecordKind::Comment)) {
-        shown = Review;
-    } else if (shown == Adjust && changes.touches(RecordKind::Reading)) {
-        // The valve in hand shows its readings as well as the walk does.
-    } else if (shown == Pump && !changes.touches(RecordKind::Reading) &&
-               !changes.touches(RecordKind::Round)) {
-        // Its pages show the job's facts, branches and pumps as well as the other places do.
-    } else if (shown == Walk && changes.touches(RecordKind::Attachment) &&
-               !changes.touches(RecordKind::Deficiency)) {
-        // The photos of a valve are shown beside its readings.
-    } else if (changes.touches(RecordKind::Reading) || changes.touches(RecordKind::Round) ||
-               (shown == Walk && changes.touches(RecordKind::Branch))) {
-        shown = Walk;
-    } else if (changes.touches(RecordKind::Pump) || changes.touches(RecordKind::SetPoint) ||
-               (changes.touches(RecordKind::PumpReading) && shown != Walk)) {
-        shown = Pump;
-    } else if (changes.touches(RecordKind::Branch) || changes.touches(RecordKind::ValveModel)) {
-        shown = System;
-    } else if (changes.touches(RecordKind::Job) || changes.touches(RecordKind::Instrument) ||
-               changes.touches(RecordKind::Person) || changes.touches(RecordKind::ReadinessLine) ||
-               changes.touches(RecordKind::Deficiency) || changes.touches(RecordKind::Attachment)) {
-        shown = Job;
-    }
-    if (shown != place()) {
-        showPlace(shown);
-        if (shown == Job) {
-            m_job->showChanged(changes);
-        }
-    }
-    if (const auto branch = m_bridge.revertedBranch()) {
-        m_bridge.selectBranch(branch);
-        shown == System ? m_system->showBranch(*branch) : m_walk->showBranch(*branch);
-        if (shown == Adjust) {
-            m_adjust->showBranch(*branch);
-        }
-    }
-}
-
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
@@ -462,59 +351,6 @@ void MainWindow::raise(const base::Fault& fault) {
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());
-}
-
-bool MainWindow::storeTyped() {
-    const auto show = [this](QWidget* field) { return showRefused(field); };
-    if (!storeAll(*this, &EntryTable::commitEdit, show) || !storeAll(*this, &EntryField::commit, show) ||
-        !storeAll(*this, &NoteField::commit, show)) {
-        return false;
-    }
-    QWidget* refused = m_adjust->storeFields();
-    if (refused != nullptr && showRefused(refused)) {
-        return false;
-    }
-    if (QWidget* field = focusWidget()) {
-        // Other fields store when they are left.
-        field->clearFocus();
-    }
-    return true;
-}
-
-bool MainWindow::showRefused(QWidget* field) {
-    const QString why = m_notice->message();
-    for (std::size_t i = 0; i < m_places.size(); ++i) {
-        if (m_places[i].widget->isAncestorOf(field) && place() != static_cast<Place>(i)) {
-            showPlace(static_cast<Place>(i));
-        }
-    }
-    for (QWidget* at = field; at->parentWidget() != nullptr; at = at->parentWidget()) {
-        auto* tabs = qobject_cast<QTabWidget*>(at->parentWidget()->parentWidget());
-        if (tabs != nullptr && tabs->indexOf(at) >= 0) {
-            tabs->setCurrentWidget(at);
-        }
-    }
-    // A panel that was left keeps no window open: what it refused was told when it was left.
-    if (!field->isVisible()) {
-        return false;
-    }
-    if (auto* line = qobject_cast<QLineEdit*>(field)) {
-        line->setFocus(Qt::OtherFocusReason);
-        line->selectAll();
-    } else if (auto* note = qobject_cast<NoteField*>(field)) {
-        note->setFocus(Qt::OtherFocusReason);
-    }
-    m_notice->showMessage(why, true);
-    return true;
-}
-
-void MainWindow::closeEvent(QCloseEvent* event) {
-    if (!storeTyped()) {
-        event->ignore();
-        return;
-    }
-    m_preferences.setWindowGeometry(saveGeometry());
-    QMainWindow::closeEvent(event);
 }
 
 }  // namespace ww::ui

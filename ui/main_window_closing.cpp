@@ -1,0 +1,89 @@
+// What happens to typed text when the main window closes: stored as Enter would, or shown where it is
+// refused.
+#include <QApplication>
+#include <QCloseEvent>
+#include <QPointer>
+#include <QTabWidget>
+
+#include "ui/main_window.h"
+#include "ui/places/adjust/adjust_place.h"
+#include "ui/places/walk/walk_place.h"
+#include "ui/widgets/entry_field.h"
+#include "ui/widgets/entry_table.h"
+#include "ui/widgets/note_field.h"
+
+namespace ww::ui {
+namespace {
+
+/// Stores what is typed in all fields of a kind; false at the first that refuses and that `show` can show.
+template <class Field>
+bool storeAll(const QWidget& parent, bool (Field::*store)(), const std::function<bool(QWidget*)>& show) {
+    QList<QPointer<Field>> fields;
+    for (Field* field : parent.findChildren<Field*>()) {
+        fields << field;
+    }
+    for (const QPointer<Field>& field : fields) {
+        // Storing one may take the page of others away.
+        if (field && !(field->*store)() && field && show(field)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+}  // namespace
+
+bool MainWindow::storeTyped() {
+    const auto show = [this](QWidget* field) { return showRefused(field); };
+    if (!storeAll(*this, &EntryTable::commitEdit, show) || !storeAll(*this, &EntryField::commit, show) ||
+        !storeAll(*this, &NoteField::commit, show)) {
+        return false;
+    }
+    QWidget* refused = m_adjust->storeFields();
+    if (refused != nullptr && showRefused(refused)) {
+        return false;
+    }
+    if (QWidget* field = focusWidget()) {
+        // Other fields store when they are left.
+        field->clearFocus();
+    }
+    return true;
+}
+
+bool MainWindow::showRefused(QWidget* field) {
+    const QString why = m_notice->message();
+    for (std::size_t i = 0; i < m_places.size(); ++i) {
+        if (m_places[i].widget->isAncestorOf(field) && place() != static_cast<Place>(i)) {
+            showPlace(static_cast<Place>(i));
+        }
+    }
+    for (QWidget* at = field; at->parentWidget() != nullptr; at = at->parentWidget()) {
+        auto* tabs = qobject_cast<QTabWidget*>(at->parentWidget()->parentWidget());
+        if (tabs != nullptr && tabs->indexOf(at) >= 0) {
+            tabs->setCurrentWidget(at);
+        }
+    }
+    // A panel that was left keeps no window open: what it refused was told when it was left.
+    if (!field->isVisible()) {
+        return false;
+    }
+    if (auto* line = qobject_cast<QLineEdit*>(field)) {
+        line->setFocus(Qt::OtherFocusReason);
+        line->selectAll();
+    } else if (auto* note = qobject_cast<NoteField*>(field)) {
+        note->setFocus(Qt::OtherFocusReason);
+    }
+    m_notice->showMessage(why, true);
+    return true;
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!storeTyped()) {
+        event->ignore();
+        return;
+    }
+    m_preferences.setWindowGeometry(saveGeometry());
+    QMainWindow::closeEvent(event);
+}
+
+}  // namespace ww::ui
