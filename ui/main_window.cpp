@@ -9,28 +9,11 @@
 #include "ui/file_messages.h"
 #include "ui/merge/merge_messages.h"
 #include "ui/mnemonics.h"
-#include "ui/places/adjust/adjust_place.h"
-#include "ui/places/job/job_place.h"
-#include "ui/places/pump/pump_place.h"
 #include "ui/places/reading_notice.h"
-#include "ui/places/report/report_place.h"
-#include "ui/places/review/review_place.h"
-#include "ui/places/system/system_place.h"
-#include "ui/places/walk/walk_place.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
-#include "ui/widgets/laid_out_later.h"
-#include "ui/widgets/place_area.h"
-#include "ui/window_look.h"
 
 namespace ww::ui {
-namespace {
-
-/// Numbers of the places' keys: a place keeps its number while its neighbors are not there.
-constexpr int kPlaceNumbers[] = {1, 2, 3, 4, 5, 6, 7};
-
-}  // namespace
-
 MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     : QMainWindow(parent),
       m_preferences(preferences),
@@ -48,27 +31,19 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_pad(new NumberPad(this)),
       m_folded(new QMenu(this)) {
     qApp->installEventFilter(new PlainLabels(this));
-    // What is made in the window takes its font from the start.
-    setFont(
-        lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets()).font);
+    // What is made in the window has its look from the start, and need not be given another.
+    m_look = lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets());
+    applyToProgram(m_look);
+    setFont(m_look.font);
     m_commands->fill(menuBar());
     // Keys work also while the menu bar is folded away.
     addActions(m_commands->all());
     m_folded->addActions(m_commands->places);
     m_folded->addSeparator();
     m_folded->addActions(menuBar()->actions());
-    buildFrame();
-    buildPlaces();
     m_menuLetters = settleMenus(*menuBar());
-    for (const PlaceEntry& entry : m_places) {
-        settle(*entry.widget);
-    }
-    const auto settleAnew = [this](QWidget* place) {
-        settle(*place);
-        keepApart(*m_stack, m_metrics.hasLargeTargets ? m_metrics.gap : 0);
-    };
-    connect(m_pump, &PumpPlace::pageMade, this, [=, this] { settleAnew(m_pump); });
-    connect(m_system, &SystemPlace::pageMade, this, [=, this] { settleAnew(m_system); });
+    buildFrame();
+    buildShelves();
     connectFileCommands();
     connectEditCommands();
     connectClipboardCommands();
@@ -98,17 +73,9 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     applyLook();
     refreshRecent();
     fillLanguages();
-    refresh();
     showPlace(Walk);
+    refresh();
     tellLastJob();
-}
-
-void MainWindow::settle(QWidget& place) {
-    settleLetters(place, m_menuLetters);
-    // Enter presses the button in hand, as it does in a dialog.
-    for (QPushButton* button : place.findChildren<QPushButton*>()) {
-        button->setAutoDefault(true);
-    }
 }
 
 MainWindow::~MainWindow() {
@@ -153,71 +120,6 @@ void MainWindow::buildFrame() {
             showPlace(static_cast<Place>(row));
         }
     });
-}
-
-void MainWindow::buildPlaces() {
-    m_job = new JobPlace(m_bridge, this);
-    m_system = new SystemPlace(m_bridge, this);
-    m_walk = new WalkPlace(m_bridge, m_advisor, this);
-    m_adjust = new AdjustPlace(m_bridge, m_advisor, this);
-    m_pump = new PumpPlace(m_bridge, m_pumpAdvisor, this);
-    m_review = new ReviewPlace(m_bridge, this);
-    m_report = new ReportPlace(m_bridge, this);
-    m_report->setPumpAdvisor(m_pumpAdvisor);
-    const auto always = [](const QString& hint) { return [hint] { return hint; }; };
-    m_places = {
-        {m_job, [this](const theme::Tokens& tokens) { m_job->setTokens(tokens); },
-         [this] { m_job->takeFocus(); }, always(tr("Enter stores   |   Esc restores   |   Tab next field"))},
-        {m_system, [this](const theme::Tokens& tokens) { m_system->setTokens(tokens); },
-         [this] { m_system->takeFocus(); },
-         always(tr("type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   F6 leaves "
-                   "the table"))},
-        {m_walk, [this](const theme::Tokens& tokens) { m_walk->setTokens(tokens); },
-         [this] { m_walk->takeFocus(); }, [this] { return m_walk->hint(); }},
-        {m_adjust, [this](const theme::Tokens& tokens) { m_adjust->setTokens(tokens); },
-         [this] { m_adjust->takeFocus(); }, [this] { return m_adjust->hint(); }},
-        {m_pump, [this](const theme::Tokens& tokens) { m_pump->setTokens(tokens); },
-         [this] { m_pump->takeFocus(); },
-         always(tr("Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   |   Enter stores"))},
-        {m_review, [this](const theme::Tokens& tokens) { m_review->setTokens(tokens); },
-         [this] { m_review->takeFocus(); },
-         always(tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open "
-                   "item"))},
-        {m_report, [this](const theme::Tokens& tokens) { m_report->setTokens(tokens); },
-         [this] { m_report->takeFocus(); }, always(tr("Up, Down pages   |   Ctrl+P export as PDF"))},
-    };
-    connect(m_walk, &WalkPlace::hintChanged, this, &MainWindow::refreshCommands);
-    connect(m_adjust, &AdjustPlace::hintChanged, this, &MainWindow::refreshCommands);
-    m_placeNames = {tr("Job"),  tr("System"), tr("Walk"),  tr("Adjust"),
-                    tr("Pump"), tr("Review"), tr("Report")};
-    for (std::size_t i = 0; i < m_places.size(); ++i) {
-        m_stack->addWidget(laidOutLater(new PlaceArea(m_places[i].widget, m_stack)));
-        m_sideList->addPlace(kPlaceNumbers[i], m_placeNames[static_cast<qsizetype>(i)]);
-        connect(m_commands->places[static_cast<qsizetype>(i)], &QAction::triggered, this,
-                [this, i] { showPlace(static_cast<Place>(i)); });
-    }
-}
-
-void MainWindow::showPlace(Place place) {
-    const auto index = static_cast<std::size_t>(place);
-    if (index >= m_places.size()) {
-        return;
-    }
-    m_stack->setCurrentIndex(place);
-    m_sideList->setCurrentRow(place);
-    for (int i = 0; i < m_commands->places.size(); ++i) {
-        m_commands->places[i]->setChecked(i == place);
-    }
-    if (m_bridge.isOpen()) {
-        m_preferences.rememberPlace(m_bridge.workbook()->workbookId(), place);
-    }
-    arrange();
-    m_places[index].takeFocus();
-    refreshCommands();
-}
-
-MainWindow::Place MainWindow::place() const {
-    return static_cast<Place>(m_stack->currentIndex());
 }
 
 void MainWindow::refresh() {
@@ -288,10 +190,9 @@ void MainWindow::refreshCommands() {
         action->setEnabled(m_bridge.isOpen());
     }
     const QString back = undo.isEmpty() ? QString() : tr("   |   Ctrl+Z undo %1").arg(undo);
-    const std::size_t index = static_cast<std::size_t>(std::max(0, m_stack->currentIndex()));
     const QString meter =
         m_commands->takeMeter->isEnabled() ? tr("Ctrl+L takes the meter's value   |   ") : QString();
-    m_keyLine->setText(meter + m_places[index].hint() + back);
+    m_keyLine->setText(meter + m_places[place()].hint() + back);
 }
 
 void MainWindow::refreshStrip() {

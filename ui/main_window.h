@@ -6,6 +6,7 @@
 #include <QMainWindow>
 #include <QSet>
 #include <QStackedWidget>
+#include <array>
 #include <filesystem>
 #include <functional>
 #include <vector>
@@ -21,6 +22,7 @@
 #include "ui/widgets/notice_line.h"
 #include "ui/widgets/number_pad.h"
 #include "ui/widgets/side_list.h"
+#include "ui/window_look.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -30,6 +32,7 @@ class DecisionPanel;
 class HandbookWindow;
 class JobPlace;
 class PumpPlace;
+class ReadyList;
 class ReportPlace;
 class ReviewPlace;
 class SystemPlace;
@@ -48,9 +51,14 @@ class MainWindow : public QMainWindow {
 
     WorkbookBridge& bridge() { return m_bridge; }
     const Commands& commands() const { return *m_commands; }
-    WalkPlace* walk() const { return m_walk; }
-    AdjustPlace* adjust() const { return m_adjust; }
-    PumpPlace* pump() const { return m_pump; }
+    /// A place, made when it is first wanted: a window opens with one and most days need few.
+    JobPlace* job();
+    SystemPlace* system();
+    WalkPlace* walk();
+    AdjustPlace* adjust();
+    PumpPlace* pump();
+    ReviewPlace* review();
+    ReportPlace* report();
     LoopAdvisor& advisor() { return m_advisor; }
 
     /// Opens a workbook in this window; a refusal is shown in the reserved line.
@@ -83,17 +91,32 @@ class MainWindow : public QMainWindow {
     bool event(QEvent* event) override;
 
   private:
+    static constexpr int kPlaces = 7;
+    /// A place as the window handles it; empty until it is made.
     struct PlaceEntry {
-        QWidget* widget;
-        std::function<void(const theme::Tokens&)> setTokens;
+        QWidget* widget = nullptr;
+        std::function<void(const Look&)> setLook;
         std::function<void()> takeFocus;
         std::function<QString()> hint;
     };
 
     void buildFrame();
-    void buildPlaces();
-    /// What is done once for all that a place holds: letters under Alt, and Enter on buttons.
+    /// What stands ready for each place until it is made: its name, its key, an area of the stack.
+    void buildShelves();
+    /// The place, made and fitted in where it is not there yet.
+    QWidget* made(Place place);
+    PlaceEntry newPlace(Place place);
+    template <class Widget>
+    PlaceEntry entryOf(Widget* widget, std::function<QString()> hint);
+    /// The place if it is made, else null.
+    template <class Widget>
+    Widget* there(Place place) const {
+        return static_cast<Widget*>(m_places[place].widget);
+    }
+    /// What is done once for all that a place holds: letters under Alt, Enter on buttons, gaps.
     void settle(QWidget& place);
+    /// Large targets stand apart.
+    void keepGaps();
     void connectFileCommands();
     void connectEditCommands();
     void connectWalkCommands();
@@ -102,6 +125,8 @@ class MainWindow : public QMainWindow {
     void connectReviewCommands();
     void connectPumpCommands();
     void connectReportCommands();
+    /// A line of what is missing before signing leads to its place.
+    void connectReadyList(const ReadyList& ready);
     void connectHelpCommands();
     void goToOpenItem(bool isForward);
     /// Where nothing waits: what comes next, or the first valve that is not read.
@@ -161,6 +186,7 @@ class MainWindow : public QMainWindow {
     void exportFile(const QString& title, const QString& filter, const QString& ending,
                     const std::function<base::Outcome(const std::filesystem::path&)>& write);
     void printWalkSheet();
+    void importPasted(const QString& table, const QString& text);
     void runImport(base::Result<ImportSource> source, const QString& table);
     void saveCopy();
     void saveElsewhere();
@@ -189,19 +215,12 @@ class MainWindow : public QMainWindow {
     NumberPad* m_pad;
     QSet<QChar> m_menuLetters;  ///< under Alt
     QMenu* m_folded;            ///< the places and all menus, behind one button
-    JobPlace* m_job = nullptr;
-    SystemPlace* m_system = nullptr;
-    WalkPlace* m_walk = nullptr;
-    AdjustPlace* m_adjust = nullptr;
-    PumpPlace* m_pump = nullptr;
-    ReviewPlace* m_review = nullptr;
-    ReportPlace* m_report = nullptr;
     HandbookWindow* m_handbook = nullptr;
-    std::vector<PlaceEntry> m_places;
+    std::array<PlaceEntry, kPlaces> m_places;
     QStringList m_placeNames;
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
-    theme::Metrics m_metrics;
+    Look m_look;
 };
 
 }  // namespace ww::ui

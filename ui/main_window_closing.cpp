@@ -39,7 +39,8 @@ bool MainWindow::storeTyped() {
         !storeAll(*this, &NoteField::commit, show)) {
         return false;
     }
-    QWidget* refused = m_adjust->storeFields();
+    auto* adjust = there<AdjustPlace>(Adjust);
+    QWidget* refused = adjust != nullptr ? adjust->storeFields() : nullptr;
     if (refused != nullptr && showRefused(refused)) {
         return false;
     }
@@ -52,8 +53,8 @@ bool MainWindow::storeTyped() {
 
 bool MainWindow::showRefused(QWidget* field) {
     const QString why = m_notice->message();
-    for (std::size_t i = 0; i < m_places.size(); ++i) {
-        if (m_places[i].widget->isAncestorOf(field) && place() != static_cast<Place>(i)) {
+    for (int i = 0; i < kPlaces; ++i) {
+        if (m_stack->widget(i)->isAncestorOf(field) && place() != i) {
             showPlace(static_cast<Place>(i));
         }
     }

@@ -18,27 +18,27 @@ void MainWindow::connectEditCommands() {
             [this] { revert(&WorkbookBridge::redo, kDoneAgain, m_bridge.redoLabel()); });
     connect(m_commands->findValve, &QAction::triggered, this, [this] {
         if (place() == System) {
-            m_system->findBranch();
+            system()->findBranch();
         } else if (place() == Adjust) {
-            m_adjust->findValve();
+            adjust()->findValve();
         } else {
             showPlace(Walk);
-            m_walk->findValve();
+            walk()->findValve();
         }
     });
     connect(m_commands->valveTables, &QAction::triggered, this, [this] {
         showPlace(System);
-        m_system->showValves(true);
+        system()->showValves(true);
     });
     connect(m_commands->addBranch, &QAction::triggered, this, [this] {
         showPlace(System);
-        m_system->addBranch();
+        system()->addBranch();
     });
     for (const auto& [action, steps] :
          {std::pair(m_commands->moveUp, -1), std::pair(m_commands->moveDown, 1)}) {
         connect(action, &QAction::triggered, this, [this, steps = steps] {
             showPlace(System);
-            m_system->moveBranch(steps);
+            system()->moveBranch(steps);
         });
     }
 }
@@ -84,14 +84,14 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
     if (shown != place()) {
         showPlace(shown);
         if (shown == Job) {
-            m_job->showChanged(changes);
+            job()->showChanged(changes);
         }
     }
     if (const auto branch = m_bridge.revertedBranch()) {
         m_bridge.selectBranch(branch);
-        shown == System ? m_system->showBranch(*branch) : m_walk->showBranch(*branch);
+        shown == System ? system()->showBranch(*branch) : walk()->showBranch(*branch);
         if (shown == Adjust) {
-            m_adjust->showBranch(*branch);
+            adjust()->showBranch(*branch);
         }
     }
 }

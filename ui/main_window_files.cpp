@@ -26,7 +26,7 @@ bool MainWindow::openFile(const QString& file) {
     refreshRecent();
     const Place usual = m_bridge.project().branches().empty() ? Job : Walk;
     const auto last = m_preferences.placeIn(m_bridge.workbook()->workbookId());
-    const bool isPlace = last && *last >= 0 && *last < static_cast<int>(m_places.size());
+    const bool isPlace = last && *last >= 0 && *last < kPlaces;
     showPlace(isPlace ? static_cast<Place>(*last) : usual);
     if (m_bridge.openRoundOrNull() != nullptr && m_bridge.isNobodyChosen()) {
         raise(base::Fault{&kNobodyChosen, {}, {}});

@@ -9,13 +9,10 @@
 
 #include "ui/main_window.h"
 #include "ui/places/adjust/adjust_place.h"
-#include "ui/places/job/job_place.h"
 #include "ui/places/pump/pump_place.h"
-#include "ui/places/review/review_place.h"
 #include "ui/places/system/system_place.h"
 #include "ui/places/walk/walk_place.h"
 #include "ui/preferences_dialog.h"
-#include "ui/window_look.h"
 
 namespace ww::ui {
 
@@ -26,7 +23,7 @@ void MainWindow::connectViewCommands() {
     connect(m_commands->largeTargets, &QAction::toggled, this, &MainWindow::setLargeTargets);
     connect(m_pad, &NumberPad::keyTouched, this, &MainWindow::typeFromPad);
     connect(m_pad, &NumberPad::settingStepped, this, [this](int steps) {
-        place() == Adjust ? m_adjust->stepSetting(steps) : m_walk->stepSetting(steps);
+        place() == Adjust ? adjust()->stepSetting(steps) : walk()->stepSetting(steps);
     });
     connect(m_commands->largerText, &QAction::triggered, this,
             [this] { setTextPoints(m_preferences.textPoints() + 1.0); });
@@ -55,27 +52,21 @@ void MainWindow::setTextPoints(double points) {
 
 void MainWindow::applyLook() {
     m_isApplyingLook = true;
-    const Look look =
-        lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets());
-    applyToProgram(look);
+    m_look = lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets());
+    applyToProgram(m_look);
     // The first font of the program does not reach widgets that are there already.
-    setFont(look.font);
-    keepApart(*m_stack, look.metrics.hasLargeTargets ? look.metrics.gap : 0);
-    m_strip->setTokens(look.tokens, look.metrics);
+    setFont(m_look.font);
+    keepGaps();
+    m_strip->setTokens(m_look.tokens, m_look.metrics);
     constexpr int kItemMargin = 8;
     m_sideList->setFixedWidth(
-        std::max(look.metrics.sideListWidth, m_sideList->sizeHintForColumn(0) + kItemMargin));
-    m_metrics = look.metrics;
-    m_keyLine->setMinimumHeight(look.metrics.keyLineHeight);
-    m_notice->setFixedHeight(std::max(34, 2 * QFontMetrics(look.font).height() + 4));
-    m_job->setMetrics(look.metrics);
-    m_system->setMetrics(look.metrics);
-    m_walk->setMetrics(look.metrics);
-    m_adjust->setMetrics(look.metrics);
-    m_pump->setMetrics(look.metrics);
-    m_review->setMetrics(look.metrics);
+        std::max(m_look.metrics.sideListWidth, m_sideList->sizeHintForColumn(0) + kItemMargin));
+    m_keyLine->setMinimumHeight(m_look.metrics.keyLineHeight);
+    m_notice->setFixedHeight(std::max(34, 2 * QFontMetrics(m_look.font).height() + 4));
     for (const PlaceEntry& entry : m_places) {
-        entry.setTokens(look.tokens);
+        if (entry.widget != nullptr) {
+            entry.setLook(m_look);
+        }
     }
     m_isApplyingLook = false;
     arrange();
@@ -107,7 +98,7 @@ void MainWindow::connectClipboardCommands() {
     // Several lines are a column of readings.
     connect(m_commands->paste, &QAction::triggered, this, [this] {
         if (place() == Walk && qobject_cast<QLineEdit*>(QApplication::focusWidget()) == nullptr) {
-            m_walk->paste();
+            walk()->paste();
         }
     });
 }
@@ -134,19 +125,25 @@ void MainWindow::arrange() {
     m_sideList->setVisible(!isFolded);
     m_strip->setMenu(isFolded ? m_folded : nullptr, m_placeNames.value(m_stack->currentIndex()));
     m_keyLine->setVisible(!m_isSmall);
-    m_walk->setCard(isFolded);
+    if (auto* walk = there<WalkPlace>(Walk)) {
+        walk->setCard(isFolded);
+    }
     m_pad->setVisible(isLarge && (place() == Walk || place() == Adjust));
     constexpr int kSmallGap = 8;
-    m_pad->setMetrics(m_metrics, m_isSmall ? kSmallGap : m_metrics.gap);
+    m_pad->setMetrics(m_look.metrics, m_isSmall ? kSmallGap : m_look.metrics.gap);
     m_commands->largeTargets->setChecked(isLarge);
     // Places put side by side what they have room for; larger text leaves less of it.
     constexpr double kRoomAtTenPoints = 800.0;
     const int taken =
         (isFolded ? 0 : m_sideList->width()) + (m_pad->isHidden() ? 0 : m_pad->sizeHint().width());
     const int room = width() - taken;
-    const bool isNarrow = room * 10.0 / m_metrics.textPoints < kRoomAtTenPoints;
-    m_system->setNarrow(isNarrow);
-    m_pump->setNarrow(room < m_pump->wantedWidth());
+    const bool isNarrow = room * 10.0 / m_look.metrics.textPoints < kRoomAtTenPoints;
+    if (auto* system = there<SystemPlace>(System)) {
+        system->setNarrow(isNarrow);
+    }
+    if (auto* pump = there<PumpPlace>(Pump)) {
+        pump->setNarrow(room < pump->wantedWidth());
+    }
 }
 
 void MainWindow::typeFromPad(int key, const QString& text) {

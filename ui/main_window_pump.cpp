@@ -8,7 +8,7 @@ void MainWindow::connectPumpCommands() {
     for (int page = 0; page < PumpPlace::PageCount; ++page) {
         connect(m_commands->pumpPages[page], &QAction::triggered, this, [this, page] {
             showPlace(Pump);
-            m_pump->showPage(static_cast<PumpPlace::Page>(page));
+            pump()->showPage(static_cast<PumpPlace::Page>(page));
         });
     }
 }

@@ -38,10 +38,9 @@ constexpr base::MessageForm kWithdrawInstead{"withdraw_instead",
 void MainWindow::connectReviewCommands() {
     onDecision(m_commands->sendRound, &DecisionPanel::send);
     onDecision(m_commands->acceptRound, &DecisionPanel::accept);
-    connect(m_review, &ReviewPlace::roundShown, this, &MainWindow::refreshReviewCommands);
     connect(m_commands->comment, &QAction::triggered, this, [this] {
         showPlace(Review);
-        m_review->comment();
+        review()->comment();
     });
     connect(m_commands->history, &QAction::triggered, this, &MainWindow::showHistory);
     connect(m_commands->journal, &QAction::triggered, this, &MainWindow::showJournal);
@@ -51,7 +50,8 @@ void MainWindow::connectReviewCommands() {
 }
 
 const project::Round* MainWindow::roundToDecide() const {
-    const auto shown = place() == Review ? m_review->round() : std::nullopt;
+    const auto* review = place() == Review ? there<ReviewPlace>(Review) : nullptr;
+    const auto shown = review != nullptr ? review->round() : std::nullopt;
     return shown ? m_bridge.project().rounds().find(*shown) : m_bridge.project().lastRound();
 }
 
@@ -63,8 +63,8 @@ void MainWindow::onDecision(QAction* action, void (DecisionPanel::*step)()) {
         }
         const base::Id id = round->id;
         showPlace(Review);
-        m_review->showRound(id);
-        (m_review->decision()->*step)();
+        review()->showRound(id);
+        (review()->decision()->*step)();
     });
 }
 
@@ -116,7 +116,7 @@ void MainWindow::sayNextStep() {
     const base::Id unread = progress.unread.front();
     showPlace(Walk);
     m_bridge.selectBranch(unread);
-    m_walk->showBranch(unread);
+    walk()->showBranch(unread);
     raise(base::Fault{&kUnreadHere,
                       project.branches().at(unread).tag,
                       {number, std::to_string(progress.read), std::to_string(progress.all)}});
@@ -150,7 +150,7 @@ void MainWindow::goToOpenItem(bool isForward) {
         showPlace(Walk);
     }
     m_bridge.selectBranch(target);
-    place() == Review ? m_review->showBranch(target) : m_walk->showBranch(target);
+    place() == Review ? review()->showBranch(target) : walk()->showBranch(target);
     for (const project::Comment& comment : project.comments()) {
         if (comment.branch == target && !comment.answers && !comment.isResolved) {
             raise(base::Fault{&kCommentHere,
@@ -165,7 +165,7 @@ void MainWindow::listDeficiency() {
     const auto selected = m_bridge.selectedBranch();
     const bool isKnown = selected && m_bridge.project().branches().contains(*selected);
     showPlace(Job);
-    m_job->addDeficiency(isKnown ? selected : std::nullopt);
+    job()->addDeficiency(isKnown ? selected : std::nullopt);
 }
 
 void MainWindow::connectReportCommands() {
@@ -175,12 +175,14 @@ void MainWindow::connectReportCommands() {
             act();
         });
     };
-    onReport(m_commands->exportReport, [this] { m_report->exportReport(); });
-    onReport(m_commands->signReport, [this] { m_report->signing()->sign(); });
-    onReport(m_commands->makeCertificate, [this] { m_report->signing()->askCertificate(); });
-    onReport(m_commands->verifyReport, [this] { m_report->verifyReport(); });
-    const ReadyList* ready = m_report->ready();
-    connect(ready, &ReadyList::placeWanted, this, [this](ReadyList::Target target) {
+    onReport(m_commands->exportReport, [this] { report()->exportReport(); });
+    onReport(m_commands->signReport, [this] { report()->signing()->sign(); });
+    onReport(m_commands->makeCertificate, [this] { report()->signing()->askCertificate(); });
+    onReport(m_commands->verifyReport, [this] { report()->verifyReport(); });
+}
+
+void MainWindow::connectReadyList(const ReadyList& ready) {
+    connect(&ready, &ReadyList::placeWanted, this, [this](ReadyList::Target target) {
         switch (target) {
             case ReadyList::Target::Job:
                 return showPlace(Job);
@@ -196,12 +198,12 @@ void MainWindow::connectReportCommands() {
                 return m_commands->decideConflicts->trigger();
         }
     });
-    connect(ready, &ReadyList::branchWanted, this, [this](const base::Id& branch) {
+    connect(&ready, &ReadyList::branchWanted, this, [this](const base::Id& branch) {
         showPlace(Walk);
         m_bridge.selectBranch(branch);
-        m_walk->showBranch(branch);
+        walk()->showBranch(branch);
     });
-    connect(ready, &ReadyList::deficiencyWanted, this, [this](const base::Id& branch) {
+    connect(&ready, &ReadyList::deficiencyWanted, this, [this](const base::Id& branch) {
         m_bridge.selectBranch(branch);
         listDeficiency();
     });

@@ -65,11 +65,12 @@ void MainWindow::connectTableCommands() {
             importFile(file);
         }
     });
-    connect(m_system, &SystemPlace::tablePasted, this, [this](const QString& table, const QString& text) {
-        if (!m_bridge.isReadOnly()) {
-            runImport(pastedSource(text), table);
-        }
-    });
+}
+
+void MainWindow::importPasted(const QString& table, const QString& text) {
+    if (!m_bridge.isReadOnly()) {
+        runImport(pastedSource(text), table);
+    }
 }
 
 void MainWindow::exportTables() {

@@ -13,7 +13,7 @@ void MainWindow::onWalk(QAction* action, void (WalkPlace::*slot)()) {
         if (place() != Walk) {
             showPlace(Walk);
         }
-        (m_walk->*slot)();
+        (walk()->*slot)();
     });
 }
 
@@ -31,11 +31,11 @@ void MainWindow::connectAdjustCommands() {
                                void (AdjustPlace::*adjusting)()) {
         connect(action, &QAction::triggered, this, [this, walking, adjusting] {
             if (place() == Adjust) {
-                (m_adjust->*adjusting)();
+                (adjust()->*adjusting)();
                 return;
             }
             showPlace(Walk);
-            (m_walk->*walking)();
+            (walk()->*walking)();
         });
     };
     onBoth(m_commands->readAgain, &WalkPlace::readAgain, &AdjustPlace::readAgain);
@@ -43,19 +43,19 @@ void MainWindow::connectAdjustCommands() {
     onBoth(m_commands->doubtful, &WalkPlace::toggleDoubtful, &AdjustPlace::toggleDoubtful);
     connect(m_commands->adjustOrHold, &QAction::triggered, this, [this] {
         if (place() == Adjust) {
-            m_adjust->holdAndNext();
+            adjust()->holdAndNext();
             return;
         }
-        m_adjust->keepSelected();
+        adjust()->keepSelected();
         showPlace(Adjust);
     });
     const auto onAdjust = [this](QAction* action, void (AdjustPlace::*slot)()) {
         connect(action, &QAction::triggered, this, [this, slot] {
             if (place() != Adjust) {
-                m_adjust->keepSelected();
+                adjust()->keepSelected();
                 showPlace(Adjust);
             }
-            (m_adjust->*slot)();
+            (adjust()->*slot)();
         });
     };
     onAdjust(m_commands->readReference, &AdjustPlace::readReference);
@@ -63,10 +63,10 @@ void MainWindow::connectAdjustCommands() {
     onAdjust(m_commands->takeAdvice, &AdjustPlace::takeAdvice);
     onAdjust(m_commands->advice, &AdjustPlace::goToAdvice);
     connect(m_commands->tableTwin, &QAction::triggered, this, [this] {
-        place() == Pump     ? m_pump->toggleTable()
-        : place() == Review ? m_review->toggleTable()
-        : place() == System ? m_system->toggleTable()
-                            : m_walk->toggleTable();
+        place() == Pump     ? pump()->toggleTable()
+        : place() == Review ? review()->toggleTable()
+        : place() == System ? system()->toggleTable()
+                            : walk()->toggleTable();
     });
 }
 

@@ -135,7 +135,7 @@ base::Result<Database> replayedAtOnce(const Database& database) {
         version = target;
         // Most files began in the schema of today.
         if (!copy && target == kSchemaVersion) {
-            auto empty = emptyInCurrentSchema();
+            auto empty = emptyInCurrentSchema(database);
             if (empty) {
                 copy.emplace(std::move(*empty));
             }

@@ -4,6 +4,7 @@
 #include <map>
 #include <string>
 
+#include "core/base/digest.h"
 #include "core/store/migration.h"
 #include "core/store/store_messages.h"
 
@@ -101,12 +102,14 @@ CREATE TABLE journal(sequence INTEGER PRIMARY KEY NOT NULL, utc INTEGER NOT NULL
 )sql";
 
 /// Name of every table, index, view and trigger with its SQL.
-base::Result<std::map<std::string, std::string>> definitionsOf(const Database& database) {
+using Definitions = std::map<std::string, std::string>;
+
+base::Result<Definitions> definitionsOf(const Database& database) {
     auto statement = database.prepare("SELECT type || ' ' || name, coalesce(sql, '') FROM sqlite_schema");
     if (!statement) {
         return statement.fault();
     }
-    std::map<std::string, std::string> definitions;
+    Definitions definitions;
     Step step = statement->step();
     for (; step == Step::Row; step = statement->step()) {
         definitions.emplace(statement->text(0), statement->text(1));
@@ -115,6 +118,15 @@ base::Result<std::map<std::string, std::string>> definitionsOf(const Database& d
         return database.fault();
     }
     return definitions;
+}
+
+std::string digestOf(const Definitions& definitions) {
+    base::Digester digester;
+    for (const auto& [name, sql] : definitions) {
+        digester.addText(name);
+        digester.addText(sql);
+    }
+    return digester.finish().text();
 }
 
 }  // namespace
@@ -137,15 +149,27 @@ base::Outcome createSchemaOne(Database& database) {
                             "; PRAGMA user_version=1;" + std::string(kSchemaOne));
 }
 
+base::Result<std::string> schemaDigest(const Database& database) {
+    const auto definitions = definitionsOf(database);
+    return definitions ? base::Result<std::string>(digestOf(*definitions)) : definitions.fault();
+}
+
 base::Outcome checkSchema(const Database& database) {
+    const auto found = definitionsOf(database);
+    if (!found) {
+        return found.fault();
+    }
+    if (digestOf(*found) == kCurrentSchemaDigest) {
+        return base::Done{};
+    }
+    // Which table differs is told by one that is made here.
     auto expected = emptyInCurrentSchema();
     if (!expected) {
         return expected.fault();
     }
-    auto wanted = definitionsOf(*expected);
-    auto found = definitionsOf(database);
-    if (!wanted || !found) {
-        return wanted ? found.fault() : wanted.fault();
+    const auto wanted = definitionsOf(*expected);
+    if (!wanted) {
+        return wanted.fault();
     }
     const auto refuse = [&](const std::string& what) {
         return base::Fault{&kSchemaUnexpected, database.file().string(), {what}};

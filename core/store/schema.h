@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
 
 #include "core/project/edit.h"
@@ -33,6 +34,13 @@ const RecordedTable* recordedTable(std::string_view name);
 
 /// Makes the tables of schema 1 in an empty database and marks it as a workbook.
 base::Outcome createSchemaOne(Database& database);
+
+/// The digest of the tables of kSchemaVersion as the steps of migration.h make them. A file with this digest
+/// needs nothing to be compared with; one without it (another SQLite may write a step's words another way) is.
+inline constexpr std::string_view kCurrentSchemaDigest =
+    "46130659307888e09dbf9563531e365ab2aa5ba892888c9a5953fda960ee5c44";
+/// SHA-256 over the names and the SQL of all tables, indices, views and triggers, in the order of their names.
+base::Result<std::string> schemaDigest(const Database& database);
 
 /// Whether the tables are exactly those of kSchemaVersion, word for word; else what differs.
 base::Outcome checkSchema(const Database& database);

@@ -60,13 +60,13 @@ void MainWindow::newPracticeJob() {
 
 void MainWindow::takeMeter() {
     if (place() == Adjust) {
-        m_adjust->takeMeter(m_practice);
+        adjust()->takeMeter(m_practice);
         return;
     }
     if (place() != Walk) {
         showPlace(Walk);
     }
-    m_walk->takeMeter(m_practice);
+    walk()->takeMeter(m_practice);
 }
 
 void MainWindow::showTruth() {

@@ -6,15 +6,14 @@
 
 namespace ww::ui {
 
-PlaceArea::PlaceArea(QWidget* place, QWidget* parent) : QScrollArea(parent) {
-    setWidget(laidOutLater(place));
+PlaceArea::PlaceArea(QWidget* parent) : QScrollArea(parent) {
     setWidgetResizable(true);
     setFrameShape(NoFrame);
     setFocusPolicy(Qt::NoFocus);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     // What has the keys is seen.
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
-        if (now != nullptr && widget()->isAncestorOf(now)) {
+        if (now != nullptr && widget() != nullptr && widget()->isAncestorOf(now)) {
             constexpr int kMargin = 12;
             if (now->height() + 2 * kMargin < viewport()->height()) {
                 ensureWidgetVisible(now, 0, kMargin);
@@ -25,6 +24,10 @@ PlaceArea::PlaceArea(QWidget* place, QWidget* parent) : QScrollArea(parent) {
             }
         }
     });
+}
+
+void PlaceArea::take(QWidget* place) {
+    setWidget(laidOutLater(place));
 }
 
 }  // namespace ww::ui

@@ -9,8 +9,11 @@ class PlaceArea : public QScrollArea {
     Q_OBJECT
 
   public:
-    /// Takes `place` over.
-    PlaceArea(QWidget* place, QWidget* parent);
+    /// An empty area.
+    explicit PlaceArea(QWidget* parent);
+
+    /// Takes `place` over, to be laid out when it is shown.
+    void take(QWidget* place);
 
     QSize minimumSizeHint() const override { return {240, 120}; }
 };

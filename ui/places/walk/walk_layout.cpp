@@ -15,20 +15,21 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget
       m_bridge(bridge),
       m_advisor(advisor),
       m_model(new WalkModel(bridge, this)),
-      m_grid(new WalkGrid(*m_model, this)),
-      m_card(new ValveCard(*m_grid, this)),
+      // Each made where it stands: a widget that moves into another is given its look again.
       m_content(new CurrentStack(this)),
-      m_gridPage(new QWidget(this)),
-      m_convergence(new charts::ChartView(this)),
-      m_empty(new QLabel(this)),
-      m_totals(new QLabel(this)),
+      m_gridPage(new QWidget(m_content)),
+      m_grid(new WalkGrid(*m_model, m_gridPage)),
+      m_card(new ValveCard(*m_grid, m_gridPage)),
+      m_convergence(new charts::ChartView(m_content)),
+      m_empty(new QLabel(m_content)),
+      m_totals(new QLabel(m_gridPage)),
       m_findLine(new QWidget(this)),
-      m_find(new QLineEdit(this)),
+      m_find(new QLineEdit(m_findLine)),
       m_side(new CurrentStack(this)),
-      m_valve(new ValvePanel(bridge, advisor, this)),
-      m_notes(new NotePanel(bridge, this)),
-      m_opening(new OpenRoundPanel(bridge, this)),
-      m_closing(new CloseRoundPanel(bridge, this)),
+      m_valve(new ValvePanel(bridge, advisor, m_side)),
+      m_notes(new NotePanel(bridge, m_side)),
+      m_opening(new OpenRoundPanel(bridge, m_side)),
+      m_closing(new CloseRoundPanel(bridge, m_side)),
       m_roundButton(new QPushButton(this)) {
     setAccessibleName(tr("Walk"));
     setAcceptDrops(true);
@@ -117,7 +118,7 @@ void WalkPlace::buildLayout() {
     m_content->addWidget(m_empty);
     m_content->addWidget(m_convergence);
 
-    m_findLabel = new QLabel(tr("&Find valve"), this);
+    m_findLabel = new QLabel(tr("&Find valve"), m_findLine);
     m_findLabel->setBuddy(m_find);
     m_find->setAccessibleName(tr("Find valve"));
     m_find->setPlaceholderText(tr("tag or number"));

@@ -90,10 +90,10 @@ class WalkPlace : public QWidget {
     WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     WalkModel* m_model;
-    WalkGrid* m_grid;
-    ValveCard* m_card;
     CurrentStack* m_content;
     QWidget* m_gridPage;
+    WalkGrid* m_grid;
+    ValveCard* m_card;
     charts::ChartView* m_convergence;
     QLabel* m_empty;
     QLabel* m_totals;

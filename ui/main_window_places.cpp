@@ -1,0 +1,162 @@
+// The places of the main window: each made when it is first wanted, and shown.
+#include "ui/main_window.h"
+#include "ui/mnemonics.h"
+#include "ui/places/adjust/adjust_place.h"
+#include "ui/places/job/job_place.h"
+#include "ui/places/pump/pump_place.h"
+#include "ui/places/report/report_place.h"
+#include "ui/places/review/review_place.h"
+#include "ui/places/system/system_place.h"
+#include "ui/places/walk/walk_place.h"
+#include "ui/widgets/laid_out_later.h"
+#include "ui/widgets/place_area.h"
+
+namespace ww::ui {
+
+void MainWindow::buildShelves() {
+    m_placeNames = {tr("Job"),  tr("System"), tr("Walk"),  tr("Adjust"),
+                    tr("Pump"), tr("Review"), tr("Report")};
+    for (int i = 0; i < kPlaces; ++i) {
+        m_stack->addWidget(laidOutLater(new PlaceArea(m_stack)));
+        m_sideList->addPlace(i + 1, m_placeNames[i]);
+        connect(m_commands->places[i], &QAction::triggered, this,
+                [this, i] { showPlace(static_cast<Place>(i)); });
+    }
+}
+
+template <class Widget>
+MainWindow::PlaceEntry MainWindow::entryOf(Widget* widget, std::function<QString()> hint) {
+    const auto setLook = [widget](const Look& look) {
+        if constexpr (requires { widget->setMetrics(look.metrics); }) {
+            widget->setMetrics(look.metrics);
+        }
+        widget->setTokens(look.tokens);
+    };
+    return {widget, setLook, [widget] { widget->takeFocus(); }, std::move(hint)};
+}
+
+MainWindow::PlaceEntry MainWindow::newPlace(Place place) {
+    QWidget* shelf = static_cast<PlaceArea*>(m_stack->widget(place))->viewport();
+    const auto always = [](const QString& hint) { return [hint] { return hint; }; };
+    const auto settlingPages = [this](auto* made) {
+        connect(made, &std::remove_pointer_t<decltype(made)>::pageMade, this, [this, made] { settle(*made); });
+        return made;
+    };
+    const auto hinting = [this](auto* made) {
+        connect(made, &std::remove_pointer_t<decltype(made)>::hintChanged, this,
+                &MainWindow::refreshCommands);
+        return entryOf(made, [made] { return made->hint(); });
+    };
+    switch (place) {
+        case Job:
+            return entryOf(new JobPlace(m_bridge, shelf),
+                           always(tr("Enter stores   |   Esc restores   |   Tab next field")));
+        case System: {
+            auto* system = settlingPages(new SystemPlace(m_bridge, shelf));
+            connect(system, &SystemPlace::tablePasted, this, &MainWindow::importPasted);
+            return entryOf(
+                system,
+                always(tr("type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   "
+                          "F6 leaves the table")));
+        }
+        case Walk:
+            return hinting(new WalkPlace(m_bridge, m_advisor, shelf));
+        case Adjust:
+            return hinting(new AdjustPlace(m_bridge, m_advisor, shelf));
+        case Pump:
+            return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, shelf)),
+                           always(tr("Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   "
+                                     "|   Enter stores")));
+        case Review: {
+            auto* review = new ReviewPlace(m_bridge, shelf);
+            connect(review, &ReviewPlace::roundShown, this, &MainWindow::refreshReviewCommands);
+            return entryOf(review,
+                           always(tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   "
+                                     "Ctrl+Shift+Down next open item")));
+        }
+        case Report: {
+            auto* report = new ReportPlace(m_bridge, shelf);
+            report->setPumpAdvisor(m_pumpAdvisor);
+            connectReadyList(*report->ready());
+            return entryOf(report, always(tr("Up, Down pages   |   Ctrl+P export as PDF")));
+        }
+    }
+    return {};
+}
+
+QWidget* MainWindow::made(Place place) {
+    PlaceEntry& entry = m_places[place];
+    if (entry.widget == nullptr) {
+        entry = newPlace(place);
+        entry.setLook(m_look);
+        static_cast<PlaceArea*>(m_stack->widget(place))->take(entry.widget);
+        settle(*entry.widget);
+        arrange();
+    }
+    return entry.widget;
+}
+
+JobPlace* MainWindow::job() {
+    return static_cast<JobPlace*>(made(Job));
+}
+
+SystemPlace* MainWindow::system() {
+    return static_cast<SystemPlace*>(made(System));
+}
+
+WalkPlace* MainWindow::walk() {
+    return static_cast<WalkPlace*>(made(Walk));
+}
+
+AdjustPlace* MainWindow::adjust() {
+    return static_cast<AdjustPlace*>(made(Adjust));
+}
+
+PumpPlace* MainWindow::pump() {
+    return static_cast<PumpPlace*>(made(Pump));
+}
+
+ReviewPlace* MainWindow::review() {
+    return static_cast<ReviewPlace*>(made(Review));
+}
+
+ReportPlace* MainWindow::report() {
+    return static_cast<ReportPlace*>(made(Report));
+}
+
+void MainWindow::settle(QWidget& place) {
+    settleLetters(place, m_menuLetters);
+    // Enter presses the button in hand, as it does in a dialog.
+    for (QPushButton* button : place.findChildren<QPushButton*>()) {
+        button->setAutoDefault(true);
+    }
+    keepGaps();
+}
+
+void MainWindow::keepGaps() {
+    keepApart(*m_stack, m_look.metrics.hasLargeTargets ? m_look.metrics.gap : 0);
+}
+
+void MainWindow::showPlace(Place place) {
+    if (place < Job || place > Report) {
+        return;
+    }
+    made(place);
+    m_stack->setCurrentIndex(place);
+    m_sideList->setCurrentRow(place);
+    for (int i = 0; i < m_commands->places.size(); ++i) {
+        m_commands->places[i]->setChecked(i == place);
+    }
+    if (m_bridge.isOpen()) {
+        m_preferences.rememberPlace(m_bridge.workbook()->workbookId(), place);
+    }
+    arrange();
+    m_places[place].takeFocus();
+    refreshCommands();
+}
+
+MainWindow::Place MainWindow::place() const {
+    return static_cast<Place>(m_stack->currentIndex());
+}
+
+}  // namespace ww::ui
