@@ -9,13 +9,14 @@
 #include "core/store/journal.h"
 #include "core/store/owner_lock.h"
 #include "core/store/record_writer.h"
+#include "core/store/schema.h"
 #include "core/workbook/undo_state.h"
 #include "core/workbook/workbook.h"
 
 namespace ww::workbook {
 
 /// Facts about the file that its table meta keeps.
-inline constexpr std::string_view kIdKey = "workbook_id";
+inline constexpr std::string_view kIdKey = store::kWorkbookIdKey;
 inline constexpr std::string_view kNeedsKey = "needs_version";
 
 /// What is written into a journal record beside the changes.
