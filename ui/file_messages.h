@@ -22,9 +22,14 @@ inline constexpr base::MessageForm kOtherEnding{
 inline constexpr base::MessageForm kLastJob{
     "last_job", "the job open here last is {1}; the menu File, Open Recent opens it"};
 inline constexpr base::MessageForm kClockBehind{"clock_behind",
-                                                "this clock is {1} h {2} min before the last stored action; "
-                                                "set the clock of this laptop before reading, or the "
-                                                "times of readings are doubtful"};
+                                                "this clock is {1} h {2} min before the last stored action, "
+                                                "so times of readings are uncertain; Ctrl+Alt+O, "
+                                                "Set Clock Offset, sets it right"};
+inline constexpr base::MessageForm kClockAdded{"clock_added",
+                                               "{1} are added to this laptop's clock in this job; once its "
+                                               "own clock is right, Ctrl+Alt+O takes that back"};
+inline constexpr base::MessageForm kClockOwn{
+    "clock_own", "nothing is added to this laptop's clock; times are its own from now on"};
 inline constexpr base::MessageForm kImported{"imported", "{1} is in the job; Ctrl+Z takes it back"};
 
 }  // namespace ww::ui

@@ -267,6 +267,7 @@ void MainWindow::refreshCommands() {
         action->setEnabled(isWritable);
     }
     m_commands->mergeCopy->setEnabled(isWritable);
+    m_commands->setClock->setEnabled(isWritable);
     m_commands->decideConflicts->setEnabled(isWritable && !m_bridge.openConflicts().empty());
     m_commands->comment->setEnabled(isWritable && !m_bridge.project().rounds().empty());
     m_commands->deficiency->setEnabled(isWritable);
@@ -347,7 +348,7 @@ void MainWindow::raise(const base::Fault& fault) {
                         fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
                         fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kAllReadByMeter) ||
                         fault.is(kRoundOpenedByTry) || fault.is(kUndone) || fault.is(kDoneAgain) ||
-                        fault.is(kLastJob);
+                        fault.is(kLastJob) || fault.is(kClockAdded) || fault.is(kClockOwn);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());

@@ -141,8 +141,9 @@ class MainWindow : public QMainWindow {
     void rememberPerson();
     /// Says which job was open here last, while none is.
     void tellLastJob();
-    /// That the clock stands before what was stored last, where it does.
+    /// That the clock stands before what was stored last, or that something is added to it, where that is so.
     void tellClock();
+    void connectClockCommand();
     void raise(const base::Fault& fault);
     bool canTake(const QString& file) const;
     void newJob();

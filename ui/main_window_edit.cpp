@@ -87,6 +87,9 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
             m_job->showChanged(changes);
         }
     }
+    if (changes.touches(RecordKind::ClockOffset)) {
+        tellClock();
+    }
     if (const auto branch = m_bridge.revertedBranch()) {
         m_bridge.selectBranch(branch);
         shown == System ? m_system->showBranch(*branch) : m_walk->showBranch(*branch);

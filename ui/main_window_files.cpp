@@ -35,16 +35,6 @@ bool MainWindow::openFile(const QString& file) {
     return true;
 }
 
-void MainWindow::tellClock() {
-    constexpr std::int64_t kTold_min = 1;
-    const base::Instant newest = m_bridge.workbook()->newestEntry().time;
-    const std::int64_t behind_min = (newest.seconds - m_bridge.now().seconds) / 60;
-    if (behind_min >= kTold_min) {
-        raise(base::Fault{
-            &kClockBehind, {}, {std::to_string(behind_min / 60), std::to_string(behind_min % 60)}});
-    }
-}
-
 void MainWindow::tellLastJob() {
     for (const QString& file : m_preferences.recentFiles()) {
         if (QFileInfo::exists(file)) {
@@ -79,6 +69,7 @@ void MainWindow::connectFileCommands() {
     connect(m_strip, &JobStrip::conflictsWanted, m_commands->decideConflicts, &QAction::trigger);
     connect(m_strip, &JobStrip::copyElsewhereWanted, this, &MainWindow::saveElsewhere);
     connectTableCommands();
+    connectClockCommand();
     connect(m_commands->close, &QAction::triggered, this, [this] {
         m_notice->clearMessage();
         if (storeTyped()) {

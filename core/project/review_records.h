@@ -156,9 +156,11 @@ struct ClockOffset {
     std::string machine;            ///< as the journal names it
     std::optional<Instant> own;     ///< what that machine's own clock said
     std::optional<Instant> showed;  ///< the time that it would have written down at that moment
-    /// The true time of the same moment: from then on what it has over `own` is added to that machine's clock.
+    /// The true time of the same moment: from then on what it has over `own` is added to that machine's
+    /// clock.
     std::optional<Instant> stated;
-    /// The first time in this machine's part of the journal that the wrong clock wrote; nothing: none is known.
+    /// The first time in this machine's part of the journal that the wrong clock wrote; nothing: none is
+    /// known.
     std::optional<Instant> uncertainSince;
     std::string person;  ///< who stated it
 

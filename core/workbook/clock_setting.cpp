@@ -74,8 +74,7 @@ project::Edit Workbook::settingOfClock(const base::Instant& stated) const {
     offset.stated = own;
     offset.stated->seconds += added_s;
     offset.person = m_state->session.person;
-    const auto entries =
-        sinceLastSetting(m_state->entries, project::newestOffset(project(), offset.machine));
+    const auto entries = sinceLastSetting(m_state->entries, project::newestOffset(project(), offset.machine));
     offset.uncertainSince = *offset.stated > *offset.showed
                                 ? firstBehind(entries, offset.machine)
                                 : firstAhead(entries, offset.machine, *offset.stated);

@@ -62,8 +62,8 @@ Outcome fill(store::Database& database, const Edit& content, const Session& sess
     store::Bytes bytes;
     // A workbook without its job is none, so its first record cannot be taken back.
     const Action action{content.label, {}, {}, false};
-    auto record = recorded(database, recordOf(action, 1, session, session.clock.now()), base::Digest{}, change,
-                           bytes);
+    auto record =
+        recorded(database, recordOf(action, 1, session, session.clock.now()), base::Digest{}, change, bytes);
     if (!record) {
         return record.fault();
     }

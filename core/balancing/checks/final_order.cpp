@@ -60,10 +60,10 @@ void afterEarlierRound(const CheckContext& context, std::vector<Finding>& found)
     for (std::size_t i = 0; end && i < context.now.readings.size(); ++i) {
         const auto time = sureTime(context, context.now.readings[i]);
         if (time && *time < *end) {
-            found.push_back(aboutBranch(
-                context, i, kTimeBeforeEarlierRound,
-                {time->text(), std::to_string(context.before->round->number), end->text()}, Severity::Warning,
-                true));
+            found.push_back(
+                aboutBranch(context, i, kTimeBeforeEarlierRound,
+                            {time->text(), std::to_string(context.before->round->number), end->text()},
+                            Severity::Warning, true));
         }
     }
 }

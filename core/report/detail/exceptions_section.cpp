@@ -160,12 +160,11 @@ void addUncertainTimes(const Source& source, Table& table) {
         look(*reading, pump != nullptr ? pump->tag : std::string());
     }
     for (const UncertainTimes& one : found) {
-        table.rows.push_back(row(joinedTags(one.tags), std::to_string(source.roundNumber(one.round)),
-                                 base::term("time uncertain"),
-                                 cell({say(kTimesUncertain,
-                                           {one.clock->uncertainSince->text(), one.clock->showed->text(),
-                                            one.clock->machine})},
-                                      "")));
+        table.rows.push_back(row(
+            joinedTags(one.tags), std::to_string(source.roundNumber(one.round)), base::term("time uncertain"),
+            cell({say(kTimesUncertain,
+                      {one.clock->uncertainSince->text(), one.clock->showed->text(), one.clock->machine})},
+                 "")));
     }
 }
 

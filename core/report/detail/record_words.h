@@ -113,10 +113,10 @@ inline constexpr MessageForm kAnswerPart{"report_answer_part", "{1} answered: \"
 inline constexpr MessageForm kClockSet{"report_clock_set",
                                        "{4} set this laptop's clock right: it showed {1} when it was {2}; "
                                        "from then on {3} are added, times written before stay as they were"};
-inline constexpr MessageForm kClockTakenBack{
-    "report_clock_taken_back",
-    "{3} took back what was added to this laptop's clock: it showed {1} when it was {2}; times written before "
-    "stay as they were"};
+inline constexpr MessageForm kClockTakenBack{"report_clock_taken_back",
+                                             "{3} took back what was added to this laptop's clock: it showed "
+                                             "{1} when it was {2}; times written before "
+                                             "stay as they were"};
 inline constexpr MessageForm kTimesUncertain{
     "report_times_uncertain",
     "written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, "
