@@ -10,6 +10,13 @@ inline constexpr base::MessageForm kCheckpointStored{
     "checkpoint_stored", "the checkpoint \"{1}\" is stored; Ctrl+Shift+H shows the job as it stood there"};
 inline constexpr base::MessageForm kGoneElsewhere{
     "gone_elsewhere", "all is stored, with the last reading, in {1}; work goes on there"};
+inline constexpr base::MessageForm kOnlyInMemory{
+    "only_in_memory",
+    "not stored, this is only in memory: {1}; Save a Copy Elsewhere, on the strip above, keeps it"};
+inline constexpr base::MessageForm kWorkInCopy{"work_in_copy",
+                                               "work goes on in the copy {1}; later open the first file and "
+                                               "take this in with Ctrl+Shift+M, Merge Another "
+                                               "Laptop"};
 inline constexpr base::MessageForm kCopySaved{"copy_saved",
                                               "a whole copy is at {1}; work goes on in the first file"};
 inline constexpr base::MessageForm kFileWritten{"file_written",

@@ -4,6 +4,7 @@
 
 #include <QLabel>
 #include <QMainWindow>
+#include <QPushButton>
 #include <QSet>
 #include <QStackedWidget>
 #include <filesystem>
@@ -145,6 +146,9 @@ class MainWindow : public QMainWindow {
     void tellClock();
     void connectClockCommand();
     void raise(const base::Fault& fault);
+    /// What to do about an action that the file did not take.
+    static base::Fault onlyInMemory(const base::Fault& fault);
+    void refreshReadOnly();
     bool canTake(const QString& file) const;
     void newJob();
     void newJobFromTables();
@@ -185,6 +189,7 @@ class MainWindow : public QMainWindow {
     SideList* m_sideList;
     QStackedWidget* m_stack;
     QLabel* m_readOnly;
+    QPushButton* m_workInCopy;  ///< beside it
     NoticeLine* m_notice;
     QLabel* m_keyLine;
     NumberPad* m_pad;
