@@ -1,5 +1,4 @@
 // A laptop whose clock is wrong: the notice that offers to set it, the dialog, and the times after it.
-// interface.md 3.10.
 #include <gtest/gtest.h>
 
 #include <QDateTime>
