@@ -52,6 +52,7 @@ Commands::Commands(QObject* parent)
       comment(make(tr("&Write Comment"), {QKeySequence("Ctrl+Alt+C")})),
       meter(new QMenu(tr("&Meter"))),
       person(new QMenu(tr("&Person"))),
+      setClock(make(tr("Set Clock O&ffset…"), {QKeySequence("Ctrl+Alt+O")})),
       readAgain(make(tr("&Read Again"), {QKeySequence("Ctrl+R")})),
       takeFix(make(tr("&Take Offered Fix"), {QKeySequence("Ctrl+U")})),
       doubtful(make(tr("&Mark Doubtful"), {QKeySequence("Ctrl+D")})),
@@ -152,7 +153,7 @@ void Commands::fill(QMenuBar* bar) {
     add(tr("&Edit"), {undo, redo, nullptr, cut, copy, paste, nullptr, findValve, note, history, journal,
                       nullptr, nextOpen, previousOpen});
     add(tr("&Round"), {newRound, closeRound, sendRound, acceptRound, comment, nullptr, meter->menuAction(),
-                       person->menuAction()});
+                       person->menuAction(), setClock});
     add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
                        doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch,
                        valveTables, moveUp, moveDown});

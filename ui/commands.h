@@ -63,6 +63,7 @@ class Commands : public QObject {
     QAction* comment;
     QMenu* meter;
     QMenu* person;
+    QAction* setClock;
     // Valve
     QAction* readAgain;
     QAction* takeFix;

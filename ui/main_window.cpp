@@ -26,6 +26,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_sideList(new SideList(this)),
       m_stack(new QStackedWidget(this)),
       m_readOnly(new QLabel(this)),
+      m_workInCopy(new QPushButton(tr("Work in a Copy and Merge Later…"), this)),
       m_notice(new NoticeLine(this)),
       m_keyLine(new QLabel(this)),
       m_pad(new NumberPad(this)),
@@ -87,7 +88,6 @@ void MainWindow::buildFrame() {
     m_readOnly->setObjectName(QStringLiteral("read_only_banner"));
     m_readOnly->setAccessibleName(tr("Read-only"));
     m_readOnly->setWordWrap(true);
-    m_readOnly->hide();
     m_keyLine->setObjectName(QStringLiteral("key_line"));
     m_keyLine->setAccessibleName(tr("Keys of this place"));
     m_keyLine->setTextFormat(Qt::PlainText);
@@ -111,7 +111,11 @@ void MainWindow::buildFrame() {
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(m_strip);
-    layout->addWidget(m_readOnly);
+    auto* banner = new QHBoxLayout;
+    banner->setSpacing(0);
+    banner->addWidget(m_readOnly, 1);
+    banner->addWidget(m_workInCopy);
+    layout->addLayout(banner);
     layout->addLayout(middle, 1);
     layout->addWidget(m_keyLine);
     setCentralWidget(page);
@@ -133,9 +137,7 @@ void MainWindow::refresh() {
     setWindowFilePath(m_bridge.file());
     setWindowTitle(title + QStringLiteral("[*]"));
     setWindowModified(m_bridge.notStored().has_value());
-    const auto reason = m_bridge.readOnlyReason();
-    m_readOnly->setText(reason ? tr("Read-only. %1").arg(text::sentence(*reason)) : QString());
-    m_readOnly->setVisible(reason.has_value());
+    refreshReadOnly();
     refreshStrip();
     refreshCommands();
     refreshPeopleAndMeters();
@@ -169,6 +171,7 @@ void MainWindow::refreshCommands() {
         action->setEnabled(isWritable);
     }
     m_commands->mergeCopy->setEnabled(isWritable);
+    m_commands->setClock->setEnabled(isWritable);
     m_commands->decideConflicts->setEnabled(isWritable && !m_bridge.openConflicts().empty());
     m_commands->comment->setEnabled(isWritable && !m_bridge.project().rounds().empty());
     m_commands->deficiency->setEnabled(isWritable);
@@ -245,11 +248,14 @@ void MainWindow::rememberPerson() {
 
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
-                        fault.is(kFileWritten) || fault.is(kImported) || fault.is(kMerged) ||
-                        fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kAllReadByMeter) ||
-                        fault.is(kRoundOpenedByTry) || fault.is(kUndone) || fault.is(kDoneAgain) ||
-                        fault.is(kLastJob);
-    m_notice->showMessage(text::text(fault), !isGood);
+                        fault.is(kWorkInCopy) || fault.is(kFileWritten) || fault.is(kImported) ||
+                        fault.is(kMerged) || fault.is(kNothingNew) || fault.is(kGaugesRead) ||
+                        fault.is(kAllReadByMeter) || fault.is(kRoundOpenedByTry) || fault.is(kUndone) ||
+                        fault.is(kDoneAgain) || fault.is(kLastJob) || fault.is(kClockAdded) ||
+                        fault.is(kClockOwn);
+    const auto& lost = m_bridge.notStored();
+    const bool isOnlyInMemory = lost && fault.form == lost->form && fault.arguments == lost->arguments;
+    m_notice->showMessage(isOnlyInMemory ? text::sentence(onlyInMemory(fault)) : text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());
 }

@@ -4,6 +4,7 @@
 
 #include <QLabel>
 #include <QMainWindow>
+#include <QPushButton>
 #include <QSet>
 #include <QStackedWidget>
 #include <array>
@@ -166,9 +167,13 @@ class MainWindow : public QMainWindow {
     void rememberPerson();
     /// Says which job was open here last, while none is.
     void tellLastJob();
-    /// That the clock stands before what was stored last, where it does.
+    /// That the clock stands before what was stored last, or that something is added to it, where that is so.
     void tellClock();
+    void connectClockCommand();
     void raise(const base::Fault& fault);
+    /// What to do about an action that the file did not take.
+    static base::Fault onlyInMemory(const base::Fault& fault);
+    void refreshReadOnly();
     bool canTake(const QString& file) const;
     void newJob();
     void newJobFromTables();
@@ -210,6 +215,7 @@ class MainWindow : public QMainWindow {
     SideList* m_sideList;
     QStackedWidget* m_stack;
     QLabel* m_readOnly;
+    QPushButton* m_workInCopy;  ///< beside it
     NoticeLine* m_notice;
     QLabel* m_keyLine;
     NumberPad* m_pad;

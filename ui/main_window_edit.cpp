@@ -87,6 +87,9 @@ void MainWindow::showReverted(const project::ChangeSet& changes) {
             job()->showChanged(changes);
         }
     }
+    if (changes.touches(RecordKind::ClockOffset)) {
+        tellClock();
+    }
     if (const auto branch = m_bridge.revertedBranch()) {
         m_bridge.selectBranch(branch);
         shown == System ? system()->showBranch(*branch) : walk()->showBranch(*branch);

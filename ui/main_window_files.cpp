@@ -8,10 +8,12 @@
 #include <QMenu>
 #include <QMimeData>
 
+#include "core/store/store_messages.h"
 #include "ui/file_messages.h"
 #include "ui/import/import_source.h"
 #include "ui/job_files.h"
 #include "ui/main_window.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 
@@ -33,16 +35,6 @@ bool MainWindow::openFile(const QString& file) {
     }
     tellClock();
     return true;
-}
-
-void MainWindow::tellClock() {
-    constexpr std::int64_t kTold_min = 1;
-    const base::Instant newest = m_bridge.workbook()->newestEntry().time;
-    const std::int64_t behind_min = (newest.seconds - m_bridge.now().seconds) / 60;
-    if (behind_min >= kTold_min) {
-        raise(base::Fault{
-            &kClockBehind, {}, {std::to_string(behind_min / 60), std::to_string(behind_min % 60)}});
-    }
 }
 
 void MainWindow::tellLastJob() {
@@ -78,7 +70,10 @@ void MainWindow::connectFileCommands() {
     connect(m_commands->decideConflicts, &QAction::triggered, this, &MainWindow::decideConflicts);
     connect(m_strip, &JobStrip::conflictsWanted, m_commands->decideConflicts, &QAction::trigger);
     connect(m_strip, &JobStrip::copyElsewhereWanted, this, &MainWindow::saveElsewhere);
+    m_workInCopy->setObjectName(QStringLiteral("work_in_copy"));
+    connect(m_workInCopy, &QPushButton::clicked, this, &MainWindow::saveElsewhere);
     connectTableCommands();
+    connectClockCommand();
     connect(m_commands->close, &QAction::triggered, this, [this] {
         m_notice->clearMessage();
         if (storeTyped()) {
@@ -164,7 +159,23 @@ void MainWindow::saveCopy() {
     }
 }
 
+void MainWindow::refreshReadOnly() {
+    const auto reason = m_bridge.readOnlyReason();
+    m_readOnly->setText(reason ? tr("Read-only. %1").arg(text::sentence(*reason)) : QString());
+    m_readOnly->setVisible(reason.has_value());
+    // A copy does not help where this program is too old for the file.
+    m_workInCopy->setVisible(reason &&
+                             (reason->is(store::kHeldElsewhere) || reason->is(store::kFolderUnwritable)));
+}
+
+base::Fault MainWindow::onlyInMemory(const base::Fault& fault) {
+    QString words = text::sentence(fault);
+    words.chop(words.endsWith('.') ? 1 : 0);
+    return {&kOnlyInMemory, {}, {words.toStdString()}};
+}
+
 void MainWindow::saveElsewhere() {
+    const bool wasReadOnly = m_bridge.isReadOnly();
     const QString file = askWorkbookToWrite(this, tr("Save a Copy Elsewhere and Go On There"),
                                             QDir::homePath() + '/' + QFileInfo(m_bridge.file()).fileName());
     if (file.isEmpty()) {
@@ -175,7 +186,8 @@ void MainWindow::saveElsewhere() {
         m_preferences.rememberFile(file);
         refreshRecent();
     }
-    raise(done ? base::Fault{&kGoneElsewhere, {}, {file.toStdString()}} : done.fault());
+    const base::MessageForm& gone = wasReadOnly ? kWorkInCopy : kGoneElsewhere;
+    raise(done ? base::Fault{&gone, {}, {file.toStdString()}} : done.fault());
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

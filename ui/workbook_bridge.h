@@ -116,7 +116,8 @@ class WorkbookBridge : public QObject {
     /// Whether the job has people and none of them is chosen here.
     bool isNobodyChosen() const { return !project().people().empty() && !person(); }
     base::Id newId() const { return m_desk.ids.next(); }
-    base::Instant now() const { return m_desk.clock.now(); }
+    /// The time now, as it is written down in the job (workbook.h); this desk's clock where none is open.
+    base::Instant now() const { return m_workbook ? m_workbook->now() : m_desk.clock.now(); }
     /// Who reads with what, and when: for edits that are made outside and carried out by apply().
     balancing::WalkContext context() const;
 

@@ -19,7 +19,7 @@ base::Fault readingFault(const base::MessageForm& form, std::string subject = {}
 }  // namespace
 
 balancing::WalkContext WorkbookBridge::context() const {
-    return {instrument(), person(), m_desk.ids, m_desk.clock.now()};
+    return {instrument(), person(), m_desk.ids, now()};
 }
 
 base::Result<const project::Round*> WorkbookBridge::roundForReadings() const {
@@ -56,7 +56,7 @@ base::Outcome WorkbookBridge::applyMade(const std::function<Made(const project::
 
 balancing::ReviewContext WorkbookBridge::reviewContext() const {
     const project::Person* chosen = person() ? project().people().find(*person()) : nullptr;
-    return {chosen != nullptr ? chosen->name : m_desk.person, m_desk.ids, m_desk.clock.now()};
+    return {chosen != nullptr ? chosen->name : m_desk.person, m_desk.ids, now()};
 }
 
 base::Outcome WorkbookBridge::openRound(project::RoundKind kind, const QString& readiness) {

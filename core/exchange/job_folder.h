@@ -17,9 +17,9 @@
 // What else a job holds stands in optional columns of these tables and in optional tables of its own:
 // load.csv (hours, flow[%]), witness_sample.csv (round, tag), set_points.csv, readiness.csv,
 // deficiencies.csv, comments.csv, attachments.csv (its files in the folder attachments, named by what they
-// hold), finding_reasons.csv, signed_reports.csv, merge_conflicts.csv. record_columns.h lists their columns.
-// A cell that names another record holds a tag, a name or a number; a reading is "round:row", the row
-// counted within its round; a comment is answered by the number of its row.
+// hold), finding_reasons.csv, signed_reports.csv, merge_conflicts.csv, clock_offsets.csv. record_columns.h
+// lists their columns. A cell that names another record holds a tag, a name or a number; a reading is
+// "round:row", the row counted within its round; a comment is answered by the number of its row.
 #pragma once
 
 #include <filesystem>

@@ -222,6 +222,16 @@ void columns(Io& io, R& r) {
     io.cell("decided", r.decided);
 }
 
+template <class Io, Holds<project::ClockOffset> R>
+void columns(Io& io, R& r) {
+    io.cell("machine", r.machine);
+    io.cell("own", r.own);
+    io.cell("showed", r.showed);
+    io.cell("stated", r.stated);
+    io.cell("uncertain_since", r.uncertainSince);
+    io.cell("person", r.person);
+}
+
 /// The tables of review with their records: visit(file, table), in the order of reading. What a record refers
 /// to stands in an earlier table or in its own.
 template <class Visit>
@@ -234,6 +244,7 @@ void eachReviewTable(Visit visit) {
     visit("finding_reasons.csv", &project::Project::findingReasons);
     visit("signed_reports.csv", &project::Project::signedReports);
     visit("merge_conflicts.csv", &project::Project::mergeConflicts);
+    visit("clock_offsets.csv", &project::Project::clockOffsets);
 }
 
 template <class Q>

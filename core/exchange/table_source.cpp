@@ -76,7 +76,8 @@ const std::vector<std::string>& tableFiles() {
                                                  "attachments.csv",
                                                  "finding_reasons.csv",
                                                  "signed_reports.csv",
-                                                 "merge_conflicts.csv"};
+                                                 "merge_conflicts.csv",
+                                                 "clock_offsets.csv"};
     return kFiles;
 }
 

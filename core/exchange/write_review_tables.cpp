@@ -116,6 +116,8 @@ std::string referenceText(const Project& project, RecordKind kind, const base::I
             return rowText(project.signedReports(), id);
         case RecordKind::MergeConflict:
             return rowText(project.mergeConflicts(), id);
+        case RecordKind::ClockOffset:
+            return rowText(project.clockOffsets(), id);
     }
     return {};
 }

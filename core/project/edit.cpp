@@ -34,6 +34,7 @@ struct NameOf {
         return "revision " + std::to_string(report.revision) + ", " + report.role;
     }
     std::string operator()(const MergeConflict& conflict) const { return conflict.place; }
+    std::string operator()(const ClockOffset& offset) const { return "clock of " + offset.machine; }
 };
 
 }  // namespace

@@ -13,9 +13,9 @@
 namespace ww::project {
 
 /// In the order of RecordKind.
-using AnyRecord =
-    std::variant<Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading, SetPoint,
-                 ReadinessLine, Deficiency, Comment, Attachment, FindingReason, SignedReport, MergeConflict>;
+using AnyRecord = std::variant<Job, ValveModel, Branch, Pump, Instrument, Person, Round, Reading, PumpReading,
+                               SetPoint, ReadinessLine, Deficiency, Comment, Attachment, FindingReason,
+                               SignedReport, MergeConflict, ClockOffset>;
 
 RecordKind kindOf(const AnyRecord& record);
 const Id& idOf(const AnyRecord& record);

@@ -142,7 +142,8 @@ struct Words<RecordKind> {
                                      std::pair{RecordKind::Attachment, "attachment"},
                                      std::pair{RecordKind::FindingReason, "reason"},
                                      std::pair{RecordKind::SignedReport, "signed report"},
-                                     std::pair{RecordKind::MergeConflict, "merge conflict"}};
+                                     std::pair{RecordKind::MergeConflict, "merge conflict"},
+                                     std::pair{RecordKind::ClockOffset, "clock offset"}};
 };
 template <>
 struct Words<ReadinessState> {

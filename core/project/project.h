@@ -50,6 +50,7 @@ class Project {
     const RecordTable<FindingReason>& findingReasons() const { return m_findingReasons; }
     const RecordTable<SignedReport>& signedReports() const { return m_signedReports; }
     const RecordTable<MergeConflict>& mergeConflicts() const { return m_mergeConflicts; }
+    const RecordTable<ClockOffset>& clockOffsets() const { return m_clockOffsets; }
 
     void put(Job job);
     void put(ValveModel valve);
@@ -68,6 +69,7 @@ class Project {
     void put(FindingReason reason);
     void put(SignedReport report);
     void put(MergeConflict conflict);
+    void put(ClockOffset offset) { m_clockOffsets.put(std::move(offset)); }
 
     void eraseValve(const Id& id);
     void eraseBranch(const Id& id);
@@ -85,6 +87,7 @@ class Project {
     void eraseFindingReason(const Id& id);
     void eraseSignedReport(const Id& id);
     void eraseMergeConflict(const Id& id);
+    void eraseClockOffset(const Id& id) { m_clockOffsets.erase(id); }
 
     /// The fluid of the job; water at 20 C while the job's fluid is unusable.
     const fluid::Fluid& fluid() const { return m_fluid; }
@@ -132,6 +135,7 @@ class Project {
     RecordTable<FindingReason> m_findingReasons;
     RecordTable<SignedReport> m_signedReports;
     RecordTable<MergeConflict> m_mergeConflicts;
+    RecordTable<ClockOffset> m_clockOffsets;
 
     fluid::Fluid m_fluid;
     std::unordered_map<Id, curve::ValveCharacteristic> m_characteristics;

@@ -21,6 +21,7 @@ enum class RecordKind {
     FindingReason,
     SignedReport,
     MergeConflict,
+    ClockOffset,
 };
 
 }  // namespace ww::project

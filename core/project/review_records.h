@@ -150,4 +150,21 @@ struct MergeConflict {
     bool operator==(const MergeConflict&) const = default;
 };
 
+/// That a person set the clock of one machine right for this job. What was written before keeps its times.
+struct ClockOffset {
+    Id id;
+    std::string machine;            ///< as the journal names it
+    std::optional<Instant> own;     ///< what that machine's own clock said
+    std::optional<Instant> showed;  ///< the time that it would have written down at that moment
+    /// The true time of the same moment: from then on what it has over `own` is added to that machine's
+    /// clock.
+    std::optional<Instant> stated;
+    /// The first time in this machine's part of the journal that the wrong clock wrote; nothing: none is
+    /// known.
+    std::optional<Instant> uncertainSince;
+    std::string person;  ///< who stated it
+
+    bool operator==(const ClockOffset&) const = default;
+};
+
 }  // namespace ww::project

@@ -6,7 +6,9 @@
 #include <string>
 
 #include "core/store/file_steps.h"
+#include "core/store/kept_copies.h"
 #include "core/store/schema.h"
+#include "core/store/schema_five.h"
 #include "core/store/schema_four.h"
 #include "core/store/schema_three.h"
 #include "core/store/schema_two.h"
@@ -16,7 +18,7 @@ namespace ww::store {
 std::span<const MigrationStep> migrationSteps() {
     // Schema 1 is the first; a later schema adds its step here and never changes one that stands.
     static constexpr std::array kSteps{MigrationStep{2, kSchemaTwo}, MigrationStep{3, kSchemaThree},
-                                       MigrationStep{4, kSchemaFour}};
+                                       MigrationStep{4, kSchemaFour}, MigrationStep{5, kSchemaFive}};
     return kSteps;
 }
 
@@ -48,12 +50,6 @@ base::Outcome migrate(Database& database, int target, std::span<const MigrationS
     return base::Done{};
 }
 
-std::filesystem::path keptCopyOf(const std::filesystem::path& file, std::int64_t version) {
-    const std::string name =
-        file.stem().string() + ".schema-" + std::to_string(version) + file.extension().string();
-    return file.parent_path() / name;
-}
-
 base::Outcome migrateFile(Database& database, int target, std::span<const MigrationStep> steps) {
     auto version = schemaVersionOf(database);
     if (!version) {
@@ -71,7 +67,11 @@ base::Outcome migrateFile(Database& database, int target, std::span<const Migrat
         removeDatabaseFile(part);
         return kept.fault();
     }
-    return migrate(database, target, steps);
+    const base::Outcome migrated = migrate(database, target, steps);
+    if (migrated) {
+        removeOldKeptCopies(database);
+    }
+    return migrated;
 }
 
 base::Outcome createCurrentSchema(Database& database) {

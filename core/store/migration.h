@@ -25,11 +25,9 @@ base::Result<std::int64_t> schemaVersionOf(const Database& database);
 /// Runs the steps above the database's version up to `target`, each in its own transaction.
 base::Outcome migrate(Database& database, int target, std::span<const MigrationStep> steps);
 
-/// migrate(), after a whole copy of the file was kept beside it under the name keptCopyOf() gives.
+/// migrate(), after a whole copy of the file was kept beside it under the name keptCopyOf() gives. Where it
+/// succeeds, the oldest of such copies go (kept_copies.h).
 base::Outcome migrateFile(Database& database, int target, std::span<const MigrationStep> steps);
-
-/// "job.wwj" of schema 1 is kept as "job.schema-1.wwj".
-std::filesystem::path keptCopyOf(const std::filesystem::path& file, std::int64_t version);
 
 /// The tables of kSchemaVersion in an empty database.
 base::Outcome createCurrentSchema(Database& database);

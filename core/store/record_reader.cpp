@@ -179,6 +179,7 @@ base::Result<project::Project> readProject(const Database& database) {
         &readAll<project::FindingReason>,
         &readAll<project::SignedReport>,
         &readAll<project::MergeConflict>,
+        &readAll<project::ClockOffset>,
     };
     for (const auto step : steps) {
         if (auto read = step(database, project); !read) {

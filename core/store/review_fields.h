@@ -20,6 +20,8 @@ template <>
 inline constexpr const char* kTableOf<project::SignedReport> = "signed_reports";
 template <>
 inline constexpr const char* kTableOf<project::MergeConflict> = "merge_conflicts";
+template <>
+inline constexpr const char* kTableOf<project::ClockOffset> = "clock_offsets";
 
 template <class Io, Like<project::ReadinessLine> R>
 void fields(Io& io, R& r) {
@@ -121,6 +123,16 @@ void fields(Io& io, R& r) {
     io.field("choice", r.choice);
     io.field("decided_by", r.decidedBy);
     io.field("decided", r.decided);
+}
+template <class Io, Like<project::ClockOffset> R>
+void fields(Io& io, R& r) {
+    io.field("id", r.id);
+    io.field("machine", r.machine);
+    io.field("own", r.own);
+    io.field("showed", r.showed);
+    io.field("stated", r.stated);
+    io.field("uncertain_since", r.uncertainSince);
+    io.field("person", r.person);
 }
 
 }  // namespace ww::store

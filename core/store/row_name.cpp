@@ -48,6 +48,7 @@ constexpr std::array kPatterns{
     NamePattern{"signed_reports",
                 "SELECT 'signed report, revision ' || revision FROM signed_reports WHERE id=?1"},
     NamePattern{"merge_conflicts", "SELECT 'merge conflict ' || place FROM merge_conflicts WHERE id=?1"},
+    NamePattern{"clock_offsets", "SELECT 'clock of ' || machine FROM clock_offsets WHERE id=?1"},
 };
 
 std::string keyOf(const Statement& row) {

@@ -37,6 +37,7 @@ constexpr std::array kTables{
     RecordedTable{"finding_reasons", RecordKind::FindingReason},
     RecordedTable{"signed_reports", RecordKind::SignedReport},
     RecordedTable{"merge_conflicts", RecordKind::MergeConflict},
+    RecordedTable{"clock_offsets", RecordKind::ClockOffset},
     RecordedTable{"merged_records", std::nullopt},
     RecordedTable{"conflict_values", std::nullopt},
 };

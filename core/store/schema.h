@@ -15,9 +15,12 @@ namespace ww::store {
 /// "WWJ1": marks the file as a workbook (byte 68 of the file).
 inline constexpr std::int64_t kApplicationId = 0x57574A31;
 /// The schema that this program writes.
-inline constexpr int kSchemaVersion = 4;
+inline constexpr int kSchemaVersion = 5;
 /// The first version of the program that writes this schema; kept in the file for older programs to name.
 inline constexpr std::string_view kSchemaNeeds = "0.4.0";
+
+/// The key in the table meta of the workbook's identity, the same in all its copies.
+inline constexpr std::string_view kWorkbookIdKey = "workbook_id";
 
 /// A table whose changes the journal records, and the kind of record its rows belong to.
 struct RecordedTable {

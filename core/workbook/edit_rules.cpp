@@ -113,6 +113,9 @@ bool namesPerson(const AnyRecord& any, const std::string& person) {
     if (const auto* conflict = std::get_if<project::MergeConflict>(&any)) {
         return conflict->decidedBy == person;
     }
+    if (const auto* offset = std::get_if<project::ClockOffset>(&any)) {
+        return offset->person == person;
+    }
     return false;
 }
 
@@ -152,6 +155,8 @@ bool isIn(const Project& project, RecordKind kind, const Id& id) {
             return project.signedReports().contains(id);
         case RecordKind::MergeConflict:
             return project.mergeConflicts().contains(id);
+        case RecordKind::ClockOffset:
+            return project.clockOffsets().contains(id);
     }
     return false;
 }
@@ -175,6 +180,7 @@ void eachTable(const Project& project, Visit visit) {
     visit(project.findingReasons());
     visit(project.signedReports());
     visit(project.mergeConflicts());
+    visit(project.clockOffsets());
 }
 
 /// The name that must be unique among records of one kind; empty where there is none.

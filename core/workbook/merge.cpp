@@ -195,7 +195,7 @@ class Workbook::State::Merging {
                             {},
                             {},
                             true};
-        const auto record = recordOf(action, ++m_sequence, m_state.session);
+        const auto record = recordOf(action, ++m_sequence, m_state.session, m_state.now());
         return append(record, [&]() -> Outcome {
             auto fields = merge.settle();
             auto theirs = store::readProject(m_other.shadow);

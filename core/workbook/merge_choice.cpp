@@ -164,7 +164,7 @@ class Workbook::State::Choosing {
         const Action action{"choice of " + picked + ", " + m_conflict.place, {}, {}, !isUnsealed};
         m_conflict.choice = m_choice;
         m_conflict.decidedBy = m_state.session.person;
-        m_conflict.decided = m_state.session.clock.now();
+        m_conflict.decided = m_state.now();
         return m_state.carryOut(action, nullptr, [&]() -> Outcome {
             auto done = carryOutChoice();
             return done ? m_state.writer.put(m_conflict) : done;

@@ -171,7 +171,7 @@ ReportState stateOf(const Workbook& workbook, const project::SignedReport& repor
 }
 
 base::Result<project::SignedReport> signReport(Workbook& workbook, const SigningRequest& request) {
-    const base::Instant now = workbook.clock().now();
+    const base::Instant now = workbook.now();
     if (workbook.isReadOnly()) {
         return base::Fault{&kOpenedForReading, workbook.file().string(), {}};
     }

@@ -62,7 +62,8 @@ Outcome fill(store::Database& database, const Edit& content, const Session& sess
     store::Bytes bytes;
     // A workbook without its job is none, so its first record cannot be taken back.
     const Action action{content.label, {}, {}, false};
-    auto record = recorded(database, recordOf(action, 1, session), base::Digest{}, change, bytes);
+    auto record =
+        recorded(database, recordOf(action, 1, session, session.clock.now()), base::Digest{}, change, bytes);
     if (!record) {
         return record.fault();
     }
@@ -325,8 +326,16 @@ base::IdSource& Workbook::ids() const {
     return m_state->session.ids;
 }
 
-base::Clock& Workbook::clock() const {
-    return m_state->session.clock;
+base::Instant Workbook::now() const {
+    return m_state->now();
+}
+
+base::Instant Workbook::ownClock() const {
+    return m_state->session.clock.now();
+}
+
+const std::string& Workbook::machine() const {
+    return m_state->session.machine;
 }
 
 }  // namespace ww::workbook

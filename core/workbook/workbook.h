@@ -168,7 +168,17 @@ class Workbook {
     base::Outcome saveCopy(const std::filesystem::path& file) const;
 
     base::IdSource& ids() const;
-    base::Clock& clock() const;
+    /// The time now: the machine's own clock, and what was set to be added to it for this job. Whatever is
+    /// written down in a job takes its time from here.
+    base::Instant now() const;
+    /// The machine's own clock as it stands.
+    base::Instant ownClock() const;
+    /// The name of this machine in the journal.
+    const std::string& machine() const;
+    /// The edit that sets this machine's clock for this job: `stated` is the true time now. The difference is
+    /// kept to the whole minute; less than half a minute adds nothing and takes back what was added before.
+    /// It names the times in the journal that the wrong clock wrote, as far as they can be told; they stay.
+    project::Edit settingOfClock(const base::Instant& stated) const;
 
   private:
     struct State;

@@ -4,6 +4,7 @@
 #include <limits>
 #include <unordered_map>
 
+#include "core/project/clock_offset.h"
 #include "core/store/migration.h"
 #include "core/store/record_reader.h"
 #include "core/store/replay.h"
@@ -64,6 +65,8 @@ void eraseFrom(Project& project, const project::RecordRef& record) {
             return project.eraseSignedReport(record.id);
         case RecordKind::MergeConflict:
             return project.eraseMergeConflict(record.id);
+        case RecordKind::ClockOffset:
+            return project.eraseClockOffset(record.id);
     }
 }
 
@@ -133,10 +136,11 @@ JournalEntry entryOf(const store::JournalRecord& record) {
             record.undoes,   record.redoes, record.canUndo, record.isPartOfMerge, record.digest};
 }
 
-store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const Session& session) {
+store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const Session& session,
+                              const base::Instant& time) {
     store::JournalRecord record;
     record.sequence = sequence;
-    record.time = session.clock.now();
+    record.time = time;
     record.person = session.person;
     record.machine = session.machine;
     record.label = action.label;
@@ -253,7 +257,7 @@ Result<ChangeSet> Workbook::State::carryOut(const Action& action, const Edit* ed
     store::Bytes bytes;
     const auto sequence = static_cast<std::int64_t>(entries.size()) + 1;
     auto record =
-        recorded(database, recordOf(action, sequence, session), entries.back().digest, change, bytes);
+        recorded(database, recordOf(action, sequence, session, now()), entries.back().digest, change, bytes);
     if (!record) {
         return record.fault();
     }
@@ -273,6 +277,12 @@ Result<ChangeSet> Workbook::State::carryOut(const Action& action, const Edit* ed
     entries.push_back(entryOf(**record));
     undo.add(entries.back());
     return changes;
+}
+
+base::Instant Workbook::State::now() const {
+    base::Instant time = session.clock.now();
+    time.seconds += project::addedNow_s(project, session.machine);
+    return time;
 }
 
 std::int64_t Workbook::State::firstOf(std::int64_t sequence) const {

@@ -9,13 +9,14 @@
 #include "core/store/journal.h"
 #include "core/store/owner_lock.h"
 #include "core/store/record_writer.h"
+#include "core/store/schema.h"
 #include "core/workbook/undo_state.h"
 #include "core/workbook/workbook.h"
 
 namespace ww::workbook {
 
 /// Facts about the file that its table meta keeps.
-inline constexpr std::string_view kIdKey = "workbook_id";
+inline constexpr std::string_view kIdKey = store::kWorkbookIdKey;
 inline constexpr std::string_view kNeedsKey = "needs_version";
 
 /// What is written into a journal record beside the changes.
@@ -29,8 +30,9 @@ struct Action {
 /// A journal record without its changes, as people see it.
 JournalEntry entryOf(const store::JournalRecord& record);
 
-/// A journal record of the action by the session's person, now; its digest is not set yet.
-store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const Session& session);
+/// A journal record of the action by the session's person; its digest is not set yet.
+store::JournalRecord recordOf(const Action& action, std::int64_t sequence, const Session& session,
+                              const base::Instant& time);
 
 /// Changes the tables as `change` says and writes the journal record of it, inside a transaction that is
 /// open. `bytes` are the changes then. Nothing where nothing changed, unless a record without changes is
@@ -78,6 +80,8 @@ struct Workbook::State {
     const std::string& labelOf(std::int64_t sequence) const {
         return entries[static_cast<std::size_t>(sequence - 1)].label;
     }
+    /// The one place that gives the time: the machine's clock and what this job adds to it.
+    base::Instant now() const;
     base::Fault readOnlyFault() const {
         return reason ? reason->fault : base::Fault{&kOpenedForReading, file.string(), {}};
     }

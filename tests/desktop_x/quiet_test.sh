@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # What the program does while nobody touches it, and whom it talks to: how often it wakes during a rest on the place
-# Adjust, with the processor time of that rest printed beside it, and no network socket in a whole session.
+# Adjust, its processor time (less than half a second a minute), and no network socket in a whole session.
 #
 #   quiet_test.sh PROGRAM SOURCE_FOLDER [SECONDS]
 seconds="${3:-20}"
@@ -26,7 +26,9 @@ ticks="$(used)"
 woken="$(wakes)"
 sleep "$seconds"
 awk -v t="$(($(used) - ticks))" -v hz="$(getconf CLK_TCK)" -v s="$seconds" \
-    'BEGIN { printf "idle on Adjust: %.3f s of processor time a minute\n", t / hz * 60 / s }'
+    'BEGIN { used = t / hz * 60 / s
+             printf "idle on Adjust: %.3f s of processor time a minute\n", used; exit used >= 0.5 }' ||
+    fail "at rest it takes half a second of processor time a minute or more"
 if grep -q '^voluntary_ctxt_switches' "/proc/$pid/status"; then
     woken="$(($(wakes) - woken))"
     echo "idle on Adjust: awake $woken times in $seconds s"

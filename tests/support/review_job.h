@@ -223,7 +223,16 @@ inline std::vector<project::AnyRecord> reviewRecords(quantity::Density density) 
     conflict.choice = project::ConflictChoice::Theirs;
     conflict.decidedBy = "K. Moor";
     conflict.decided = at("2026-03-03T09:30:00Z");
-    return {point, line, deficiency, comment, answer, attachment, reason, report, conflict};
+
+    project::ClockOffset offset;
+    offset.id = CountingIds::numbered(29);
+    offset.machine = "LT-2";
+    offset.own = at("2026-03-02T12:20:00Z");
+    offset.showed = at("2026-03-02T12:20:00Z");
+    offset.stated = at("2026-03-02T09:19:00Z");
+    offset.uncertainSince = at("2026-03-02T12:05:10Z");
+    offset.person = "K. Moor";
+    return {point, line, deficiency, comment, answer, attachment, reason, report, conflict, offset};
 }
 
 }  // namespace detail

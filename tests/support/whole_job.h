@@ -236,6 +236,7 @@ inline std::vector<project::AnyRecord> recordsOf(const project::Project& project
     add(project.findingReasons());
     add(project.signedReports());
     add(project.mergeConflicts());
+    add(project.clockOffsets());
     std::sort(records.begin(), records.end(), [](const auto& a, const auto& b) {
         return std::pair(a.index(), project::idOf(a)) < std::pair(b.index(), project::idOf(b));
     });

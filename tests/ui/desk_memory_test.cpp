@@ -57,6 +57,16 @@ TEST(DeskMemory, aClockBeforeTheLastStoredActionIsTold) {
         << session.window.notice().toStdString();
 }
 
+TEST(DeskMemory, aStartWithoutAFileNamesTheJobThatWasOpenLast) {
+    DeskWindow desk;
+    const QString file = desk.bridge().file();
+    desk.bridge().close();
+    ASSERT_TRUE(desk.window.openFile(file));
+    const NextSession session(desk);
+    EXPECT_TRUE(session.window.notice().contains("walk.wwj")) << session.window.notice().toStdString();
+    EXPECT_TRUE(session.window.notice().contains("Open Recent"));
+}
+
 TEST(DeskMemory, readingsAndJournalNameWhoIsChosenAndSayWhereNobodyIs) {
     DeskWindow desk;
     const QString file = desk.bridge().file();

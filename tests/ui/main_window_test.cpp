@@ -56,7 +56,8 @@ TEST(MainWindow, everyCommandHasItsOwnChordAndAPlaceInAMenu) {
 
 TEST(MainWindow, tabReachesEveryEnabledControlAndComesBack) {
     DeskWindow desk;
-    for (const auto place : {MainWindow::Job, MainWindow::System, MainWindow::Walk, MainWindow::Adjust}) {
+    for (const auto place : {MainWindow::Job, MainWindow::System, MainWindow::Walk, MainWindow::Adjust,
+                             MainWindow::Pump, MainWindow::Review, MainWindow::Report}) {
         desk.window.showPlace(place);
         QCoreApplication::processEvents();
         std::set<const QWidget*> reached;
@@ -133,6 +134,28 @@ TEST(MainWindow, aSecondWindowReadsAndNamesTheHolder) {
     EXPECT_TRUE(banner->isVisible());
     EXPECT_TRUE(banner->text().contains("A. Fields")) << banner->text().toStdString();
     EXPECT_TRUE(banner->text().contains("LT-1")) << banner->text().toStdString();
+    const auto* work = second.findChild<QPushButton*>("work_in_copy");
+    ASSERT_NE(work, nullptr);
+    EXPECT_TRUE(work->isVisible());
+    EXPECT_FALSE(desk.window.findChild<QPushButton*>("work_in_copy")->isVisible());
+}
+
+// What the button beside the banner does, past its file dialog.
+TEST(MainWindow, workGoesOnInACopyAndComesTogetherLater) {
+    DeskWindow desk;
+    MainWindow second(Desk{desk.clock, desk.ids, "K. Mills", "LT-2"}, desk.preferences);
+    second.show();
+    ASSERT_TRUE(second.openFile(desk.bridge().file()));
+    const QString copy = QString::fromStdString(desk.folder.file("copy.wwj"));
+    ASSERT_TRUE(second.bridge().goOnIn(copy).ok());
+    EXPECT_FALSE(second.bridge().isReadOnly());
+    EXPECT_FALSE(second.findChild<QLabel*>("read_only_banner")->isVisible());
+    EXPECT_FALSE(second.findChild<QPushButton*>("work_in_copy")->isVisible());
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(second.bridge().storeDp(branch, "20.1").ok());
+    second.bridge().close();
+    ASSERT_TRUE(desk.bridge().merge(copy).ok());
+    EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
 }
 
 TEST(MainWindow, nothingOpenSaysHowToBegin) {

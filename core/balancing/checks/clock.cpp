@@ -1,9 +1,10 @@
 #include "core/balancing/checks/support.h"
+#include "core/project/clock_offset.h"
 
 namespace ww::balancing::checks {
 
 /// Readings dated before one that was entered before them in the same round. Corrections keep the time of
-/// what they correct and are left out.
+/// what they correct and are left out, and so are times that a clock wrote which was set right since.
 void clock(const CheckContext& context, std::vector<Finding>& found) {
     std::optional<base::Instant> latest;
     std::size_t count = 0;
@@ -11,7 +12,8 @@ void clock(const CheckContext& context, std::vector<Finding>& found) {
     for (const std::size_t index : context.project.readingsOf(context.round.id)) {
         const project::Reading& reading = context.project.readings()[index];
         const project::Branch* branch = context.project.branches().find(reading.branch);
-        if (!reading.time || reading.supersedes || branch == nullptr) {
+        if (!reading.time || reading.supersedes || branch == nullptr ||
+            project::uncertainTime(context.project, *reading.time) != nullptr) {
             continue;
         }
         if (latest && *reading.time < *latest) {

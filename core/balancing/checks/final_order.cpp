@@ -1,4 +1,5 @@
 #include "core/balancing/checks/support.h"
+#include "core/project/clock_offset.h"
 
 namespace ww::balancing::checks {
 
@@ -43,20 +44,26 @@ std::optional<LastChange> lastSpeedChange(const CheckContext& context) {
     return last;
 }
 
+/// When a branch was read, where that is told by a clock that nobody found wrong.
+std::optional<base::Instant> sureTime(const CheckContext& context, const detail::BranchReadings& readings) {
+    const bool isSure = readings.hasValue() && readings.counting->time &&
+                        project::uncertainTime(context.project, *readings.counting->time) == nullptr;
+    return isSure ? readings.counting->time : std::nullopt;
+}
+
 void afterEarlierRound(const CheckContext& context, std::vector<Finding>& found) {
     std::optional<base::Instant> end;
     for (const detail::BranchReadings& readings : context.before->readings) {
-        if (readings.hasValue() && readings.counting->time && (!end || *readings.counting->time > *end)) {
-            end = readings.counting->time;
-        }
+        const auto time = sureTime(context, readings);
+        end = time && (!end || *time > *end) ? time : end;
     }
     for (std::size_t i = 0; end && i < context.now.readings.size(); ++i) {
-        const detail::BranchReadings& readings = context.now.readings[i];
-        if (readings.hasValue() && readings.counting->time && *readings.counting->time < *end) {
-            found.push_back(aboutBranch(
-                context, i, kTimeBeforeEarlierRound,
-                {readings.counting->time->text(), std::to_string(context.before->round->number), end->text()},
-                Severity::Warning, true));
+        const auto time = sureTime(context, context.now.readings[i]);
+        if (time && *time < *end) {
+            found.push_back(
+                aboutBranch(context, i, kTimeBeforeEarlierRound,
+                            {time->text(), std::to_string(context.before->round->number), end->text()},
+                            Severity::Warning, true));
         }
     }
 }

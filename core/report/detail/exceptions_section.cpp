@@ -1,6 +1,8 @@
+#include <algorithm>
 #include <map>
 
 #include "core/base/term.h"
+#include "core/project/clock_offset.h"
 #include "core/project/review.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
@@ -119,6 +121,66 @@ void addOverdue(const Source& source, Table& table) {
     }
 }
 
+/// What was read in one round by one wrong clock.
+struct UncertainTimes {
+    base::Id round;
+    const project::ClockOffset* clock = nullptr;
+    std::vector<std::string> tags;
+};
+
+std::string joinedTags(const std::vector<std::string>& tags) {
+    std::string text;
+    for (const std::string& tag : tags) {
+        text += (text.empty() ? "" : ", ") + tag;
+    }
+    return text;
+}
+
+void addUncertainTimes(const Source& source, Table& table) {
+    std::vector<UncertainTimes> found;
+    const auto look = [&](const auto& reading, const std::string& tag) {
+        const project::ClockOffset* clock =
+            reading.time ? project::uncertainTime(source.project, *reading.time) : nullptr;
+        if (clock == nullptr) {
+            return;
+        }
+        auto place = std::find_if(found.begin(), found.end(), [&](const UncertainTimes& one) {
+            return one.round == reading.round && one.clock == clock;
+        });
+        place = place == found.end() ? found.insert(place, {reading.round, clock, {}}) : place;
+        if (std::find(place->tags.begin(), place->tags.end(), tag) == place->tags.end()) {
+            place->tags.push_back(tag);
+        }
+    };
+    for (const project::Reading* reading : source.readings()) {
+        look(*reading, tagOf(source, reading->branch));
+    }
+    for (const project::PumpReading* reading : source.pumpReadings()) {
+        const project::Pump* pump = source.project.pumps().find(reading->pump);
+        look(*reading, pump != nullptr ? pump->tag : std::string());
+    }
+    for (const UncertainTimes& one : found) {
+        table.rows.push_back(row(
+            joinedTags(one.tags), std::to_string(source.roundNumber(one.round)), base::term("time uncertain"),
+            cell({say(kTimesUncertain,
+                      {one.clock->uncertainSince->text(), one.clock->showed->text(), one.clock->machine})},
+                 "")));
+    }
+}
+
+/// Every time that a person set the clock of a laptop right, or took that back.
+void addClocks(const Source& source, Table& table) {
+    for (const project::ClockOffset& offset : source.project.clockOffsets()) {
+        const std::string showed = offset.showed ? offset.showed->text() : "?";
+        const std::string stated = offset.stated ? offset.stated->text() : "?";
+        const std::int64_t added_s = project::added_s(offset);
+        const base::Fault what =
+            added_s == 0 ? say(kClockTakenBack, {showed, stated, offset.person})
+                         : say(kClockSet, {showed, stated, project::offsetText(added_s), offset.person});
+        table.rows.push_back(row(offset.machine, "", base::term("clock"), cell({what}, "")));
+    }
+}
+
 }  // namespace
 
 Section exceptionsSection(const Source& source) {
@@ -133,7 +195,9 @@ Section exceptionsSection(const Source& source) {
         addFindings(source, table);
         addReadings(source, table);
         addOverdue(source, table);
+        addUncertainTimes(source, table);
     }
+    addClocks(source, table);
     addComments(source, table);
     if (table.rows.empty()) {
         section.statements.push_back(say(kNoExceptions));

@@ -109,4 +109,17 @@ inline constexpr MessageForm kPeopleTable{"report_people_table", "People"};
 inline constexpr MessageForm kCommentRow{"report_comment_row", "{1}: \"{2}\""};
 inline constexpr MessageForm kAnswerPart{"report_answer_part", "{1} answered: \"{2}\""};
 
+// Clocks, among the exceptions.
+inline constexpr MessageForm kClockSet{"report_clock_set",
+                                       "{4} set this laptop's clock right: it showed {1} when it was {2}; "
+                                       "from then on {3} are added, times written before stay as they were"};
+inline constexpr MessageForm kClockTakenBack{"report_clock_taken_back",
+                                             "{3} took back what was added to this laptop's clock: it showed "
+                                             "{1} when it was {2}; times written before "
+                                             "stay as they were"};
+inline constexpr MessageForm kTimesUncertain{
+    "report_times_uncertain",
+    "written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, "
+    "not the times"};
+
 }  // namespace ww::report::detail

@@ -57,6 +57,29 @@ TEST(ReviewChecks, aClockThatGoesBack) {
     EXPECT_EQ(reviewSeverity(job, kClockWentBack), std::nullopt) << "a correction keeps the time it corrects";
 }
 
+TEST(ReviewChecks, aClockThatWasSetRightIsNoFinding) {
+    FieldJob job = flatLoop(3);
+    job.round(RoundKind::Survey);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.1);
+    const base::Id last = readAs(job, "C", 1.2);
+    job.change(job.project().readings().at(last),
+               [](project::Reading& r) { r.time = at("2026-03-02T05:00:00"); });
+    ASSERT_EQ(reviewSeverity(job, kClockWentBack, "C"), Severity::Warning);
+    project::ClockOffset offset;
+    offset.id = support::CountingIds::numbered(900'001);
+    offset.machine = "LT-1";
+    offset.own = offset.showed = at("2026-03-02T05:10:00");
+    offset.stated = at("2026-03-02T09:10:00");
+    offset.uncertainSince = at("2026-03-02T05:00:00");
+    job.project().put(offset);
+    EXPECT_EQ(reviewSeverity(job, kClockWentBack), std::nullopt);
+    offset.uncertainSince = at("2026-03-02T05:09:00");
+    job.project().put(offset);
+    EXPECT_EQ(reviewSeverity(job, kClockWentBack, "C"), Severity::Warning)
+        << "written before the clock was wrong";
+}
+
 TEST(ReviewChecks, aZeroThatDrifts) {
     FieldJob job = flatLoop(1);
     const base::Id meter = job.instrument("1", "");  // least readable dp: 1 kPa where nothing says otherwise

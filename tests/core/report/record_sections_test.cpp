@@ -156,6 +156,26 @@ TEST(RecordSections, commentsAreAmongTheExceptions) {
     }
 }
 
+TEST(RecordSections, whoSetAClockAndWhatItHadTimedAreAmongTheExceptions) {
+    project::Project project = reviewed();
+    const std::string text = sectionText(project, kExceptions);
+    EXPECT_NE(
+        text.find("LT-2||clock|K. Moor set this laptop's clock right: it showed 2026-03-02T12:20:00Z when "
+                  "it was 2026-03-02T09:19:00Z; from then on -3 h 1 min are added"),
+        std::string::npos)
+        << text;
+    EXPECT_EQ(text.find("time uncertain"), std::string::npos) << text;
+    project::Reading reading = project.readings()[0];
+    reading.time = *base::Instant::fromText("2026-03-02T12:10:00Z");
+    project.put(reading);
+    const std::string later = sectionText(project, kExceptions);
+    EXPECT_NE(
+        later.find("|time uncertain|written between 2026-03-02T12:05:10Z and 2026-03-02T12:20:00Z by the "
+                   "clock of LT-2"),
+        std::string::npos)
+        << later;
+}
+
 TEST(RecordSections, aValueTypedInAnotherUnitIsPrintedAsTyped) {
     project::Project project = demoProject();
     project::Reading reading = project.readings()[0];

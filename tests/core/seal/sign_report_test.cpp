@@ -148,6 +148,11 @@ TEST(SignedReport, IsValidTwiceForAnotherReader) {
     EXPECT_EQ(count(said, "Not total document signed"), 1U) << said;
     EXPECT_GT(said.find("Total document signed"), said.find("Signature #2")) << said;
     EXPECT_EQ(count(said, "Total document signed"), 1U) << said;
+    std::string changed = twiceSigned();
+    changed[changed.find("98 %")] = '8';
+    const std::string told = printedBy("pdfsig '" + folder.write("changed.pdf", changed) + "'");
+    EXPECT_EQ(count(told, "Digest Mismatch"), 2U) << told;
+    EXPECT_EQ(count(told, "Signature is Valid."), 0U) << told;
 }
 
 /// openssl cms: the signature alone against the bytes it covers, by a reader that knows no PDF.

@@ -5,6 +5,7 @@
 #include "core/store/open_file.h"
 #include "core/store/record_reader.h"
 #include "core/store/schema.h"
+#include "core/store/schema_five.h"
 #include "core/store/schema_four.h"
 #include "core/store/schema_two.h"
 #include "core/store/store_messages.h"
@@ -149,6 +150,48 @@ TEST_F(Migration, aFileOfThePresentSchemaIsLeftAlone) {
     EXPECT_FALSE(m_folder.has("job.schema-1.wwj"));
 }
 
+/// Steps from schema 12 on as a program of years from now might have them.
+constexpr std::array kMuchLaterSteps{
+    MigrationStep{2, kSchemaTwo},
+    MigrationStep{12, "SELECT 1"},
+    MigrationStep{13, "CREATE TABLE notes(id BLOB) STRICT"},
+};
+constexpr std::array kMuchLaterFailingSteps{
+    MigrationStep{13, "INSERT INTO no_such_table VALUES(1)"},
+};
+
+TEST_F(Migration, theNewestTenKeptCopiesStayAndWhatAPersonNamedStaysToo) {
+    const auto put = [&](const char* name) { std::filesystem::copy_file(kFrozenFile, m_folder.file(name)); };
+    for (int version = 1; version <= 11; ++version) {
+        put(("job.schema-" + std::to_string(version) + ".wwj").c_str());
+    }
+    for (const char* name :
+         {"job copy.wwj", "job.schema-1 old.wwj", "job.schema-01.wwj", "jobs.schema-1.wwj"}) {
+        put(name);
+    }
+    support::FixedClock clock;
+    support::CountingIds ids;
+    ASSERT_TRUE(workbook::Workbook::create(m_folder.file("job.schema-0.wwj"), support::wholeJob(),
+                                           {clock, ids, "B", "LT-2"})
+                    .ok())
+        << "another workbook of such a name";
+    Database database = openForWriting();
+    ASSERT_TRUE(migrate(database, 12, kMuchLaterSteps).ok());
+    EXPECT_FALSE(migrateFile(database, 13, kMuchLaterFailingSteps).ok());
+    EXPECT_TRUE(m_folder.has("job.schema-12.wwj"));
+    EXPECT_TRUE(m_folder.has("job.schema-1.wwj")) << "nothing goes before a migration has succeeded";
+    ASSERT_TRUE(migrateFile(database, 13, kMuchLaterSteps).ok());
+    EXPECT_FALSE(m_folder.has("job.schema-1.wwj"));
+    EXPECT_FALSE(m_folder.has("job.schema-2.wwj"));
+    for (int version = 3; version <= 12; ++version) {
+        EXPECT_TRUE(m_folder.has("job.schema-" + std::to_string(version) + ".wwj")) << version;
+    }
+    for (const char* name : {"job copy.wwj", "job.schema-1 old.wwj", "job.schema-01.wwj", "jobs.schema-1.wwj",
+                             "job.schema-0.wwj"}) {
+        EXPECT_TRUE(m_folder.has(name)) << name;
+    }
+}
+
 TEST_F(Migration, anOlderFileCanBeBroughtUpToDateInMemoryAlone) {
     const std::string before = m_folder.read("job.wwj");
     auto file = openUnchecked(m_folder.file("job.wwj"));
@@ -156,7 +199,8 @@ TEST_F(Migration, anOlderFileCanBeBroughtUpToDateInMemoryAlone) {
     auto copy = file->copyInMemory();
     ASSERT_TRUE(copy.ok());
     ASSERT_TRUE(migrate(*copy, 4, kLaterSteps).ok());
-    ASSERT_TRUE(copy->execute(std::string(kSchemaFour)).ok()) << "what else this program reads";
+    ASSERT_TRUE(copy->execute(std::string(kSchemaFour) + std::string(kSchemaFive)).ok())
+        << "what else this program reads";
     EXPECT_EQ(readProject(*copy)->readings().size(), 3u);
     EXPECT_EQ(m_folder.read("job.wwj"), before);
 }

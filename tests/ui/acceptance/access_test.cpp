@@ -8,10 +8,12 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QPlainTextEdit>
+#include <QPointer>
 #include <QTableView>
 #include <QWheelEvent>
 #include <map>
 #include <set>
+#include <vector>
 
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
@@ -103,12 +105,12 @@ TEST(Access, aTakenLetterGivesWayToAFreeOne) {
 TEST(Access, commandsSayWhatTheyDo) {
     DeskWindow desk;
     // Verbs, and the four words of every editor.
-    const std::set<QString> first{"New",    "Open",  "Save",   "Merge", "Decide",   "Export",  "Close",
-                                  "Quit",   "Undo",  "Redo",   "Cut",   "Copy",     "Paste",   "Find",
-                                  "Write",  "Show",  "Go",     "Read",  "Take",     "Mark",    "List",
-                                  "Record", "Add",   "Adjust", "Hold",  "Change",   "Switch",  "Make",
-                                  "Reset",  "Enter", "Test",   "Try",   "Sign",     "Compare", "Verify",
-                                  "Use",    "Move",  "Import", "Print", "Practice", "Send",    "Accept"};
+    const std::set<QString> first{
+        "New",  "Open",   "Save",  "Merge",    "Decide", "Export", "Close",   "Quit",   "Undo",
+        "Redo", "Cut",    "Copy",  "Paste",    "Find",   "Write",  "Show",    "Go",     "Read",
+        "Take", "Mark",   "List",  "Record",   "Add",    "Adjust", "Hold",    "Change", "Switch",
+        "Make", "Reset",  "Enter", "Test",     "Try",    "Sign",   "Compare", "Verify", "Use",
+        "Move", "Import", "Print", "Practice", "Send",   "Accept", "Set"};
     for (const QAction* action : desk.window.commands().all()) {
         QString words = action->text();
         words.remove('&');
@@ -160,6 +162,28 @@ TEST(Access, theWheelChangesNoValueInAnyPlace) {
         }
     });
     EXPECT_EQ(support::recordsOf(desk.project()), before);
+}
+
+TEST(Access, aNumberStaysAsItIsTypedInEveryField) {
+    DeskWindow desk;
+    inEveryPlace(desk, [&] {
+        // What is left of a field may make others anew.
+        std::vector<QPointer<QLineEdit>> fields;
+        for (QLineEdit* field : desk.window.findChildren<QLineEdit*>()) {
+            fields.emplace_back(field);
+        }
+        for (const QPointer<QLineEdit>& field : fields) {
+            if (!field || !field->isVisible() || !field->isEnabled() || field->isReadOnly()) {
+                continue;
+            }
+            const QString name = nameOf(*field);
+            field->setFocus();
+            field->selectAll();
+            desk.type("250");
+            EXPECT_EQ(field->text(), "250") << name.toStdString();
+            desk.key(Qt::Key_Escape);
+        }
+    });
 }
 
 }  // namespace

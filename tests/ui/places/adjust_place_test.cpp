@@ -358,6 +358,19 @@ TEST_F(AdjustDesk, theAimDigitsAreAsTallAsTheyMustBe) {
     EXPECT_GE(bottom - top + 1, 57);
 }
 
+TEST_F(AdjustDesk, aimReadingWordAndSettingAreInSightTogether) {
+    std::vector<QWidget*> shown;
+    for (BigFigure* figure : place().findChildren<BigFigure*>()) {
+        shown.push_back(figure);
+    }
+    ASSERT_EQ(shown.size(), 3U) << "setting, aim and reading";
+    shown.push_back(place().findChild<WordSign*>());
+    for (const QWidget* widget : shown) {
+        EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect())
+            << widget->accessibleName().toStdString();
+    }
+}
+
 TEST_F(AdjustDesk, showsFiveNeighborsAndTheAimOfEach) {
     m_desk.key(Qt::Key_PageDown);
     const auto& rows = place().valve().rows();

@@ -117,6 +117,18 @@ TEST(ReportSigning, isBlockedWithItsReasonsUntilEveryLineIsSettled) {
     EXPECT_TRUE(textsOf(rig.place).contains("Ready to sign"));
 }
 
+// A report takes what was learned of the loop: signing meanwhile would hold up the window.
+TEST(ReportSigning, waitsWhileTheLoopIsBeingLearned) {
+    SigningRig rig;
+    rig.settle();
+    ASSERT_TRUE(rig.button("Sign…")->isEnabled());
+    rig.place.signing()->setWaiting(true);
+    EXPECT_FALSE(rig.button("Sign…")->isEnabled());
+    EXPECT_TRUE(rig.button("Sign…")->accessibleDescription().contains("being learned"));
+    rig.place.signing()->setWaiting(false);
+    EXPECT_TRUE(rig.button("Sign…")->isEnabled());
+}
+
 // Acceptance check: entry goes on with an overdue meter, signing waits for a reason, and the report lists it.
 TEST(ReportSigning, anOverdueMeterWaitsForAReasonAndIsListed) {
     support::DemoOptions options;

@@ -348,6 +348,14 @@ TEST(Desk, whatCouldNotBeStoredGoesAlongWhenACopyIsSavedElsewhere) {
     desk.window.showPlace(MainWindow::Walk);
     emit desk.bridge().messageRaised(*desk.bridge().notStored());
     EXPECT_TRUE(button->isVisible());
+    EXPECT_TRUE(desk.window.notice().contains("only in memory")) << desk.window.notice().toStdString();
+    EXPECT_TRUE(desk.window.notice().contains("Save a Copy Elsewhere"));
+    bool isInStrip = false;
+    for (const QLabel* label : desk.window.findChildren<QLabel*>()) {
+        isInStrip =
+            isInStrip || (label->accessibleName() == "Stored" && label->text().startsWith("Not stored"));
+    }
+    EXPECT_TRUE(isInStrip);
     support::TemporaryFolder elsewhere;
     ASSERT_TRUE(desk.bridge().goOnIn(QString::fromStdString(elsewhere.file("copy.wwj"))).ok());
     EXPECT_EQ(desk.bridge().file().toStdString(), elsewhere.file("copy.wwj"));

@@ -259,9 +259,9 @@ TEST(WalkPlace, aSlipOfUnitIsKeptDoubtfulAndOneKeyMendsIt) {
     EXPECT_EQ(desk.stored("B-01"), typed + " kPa");
     EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
     EXPECT_TRUE(desk.window.notice().contains("psi")) << desk.window.notice().toStdString();
-    desk.window.walk()->takeFix();
+    desk.key(Qt::Key_U, Qt::ControlModifier);
     EXPECT_EQ(desk.stored("B-01"), typed + " psi");
-    ASSERT_TRUE(desk.bridge().undo().ok());
+    desk.key(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(desk.stored("B-01"), typed + " kPa");
 }
 
@@ -321,6 +321,20 @@ TEST(WalkPlace, anOverdueMeterIsNamedInTheStripAndEntryGoesOn) {
     EXPECT_TRUE(isNamed);
 }
 
+TEST(WalkPlace, anOverdueMeterIsToldWithItsCuresWhenARoundIsOpened) {
+    support::WalkJobOptions options;
+    options.due = "2026-02-01";
+    DeskWindow desk(options, false);
+    desk.window.commands().newRound->trigger();
+    desk.key(Qt::Key_Return);
+    ASSERT_NE(desk.bridge().openRoundOrNull(), nullptr);
+    const QString notice = desk.window.notice();
+    EXPECT_TRUE(notice.contains("2026-02-01, 29 days ago")) << notice.toStdString();
+    EXPECT_TRUE(notice.contains("menu Round, Meter")) << notice.toStdString();
+    EXPECT_TRUE(notice.contains("give the reason")) << notice.toStdString();
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+}
+
 TEST(WalkPlace, belowTheReadableMinimumTheFlowIsARangeAndTheRoundStaysOpen) {
     DeskWindow desk;
     desk.enter("0.6");
@@ -328,6 +342,17 @@ TEST(WalkPlace, belowTheReadableMinimumTheFlowIsARangeAndTheRoundStaysOpen) {
         << desk.model().index(0, WalkModel::Flow).data().toString().toStdString();
     EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
     EXPECT_FALSE(desk.bridge().closeRound().ok());
+    const base::Id round = desk.project().lastRound()->id;
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    const auto isOpen = [&] {
+        const auto items = balancing::openItems(desk.project(), round);
+        return std::any_of(items.begin(), items.end(),
+                           [&](const balancing::Finding& item) { return item.branch == branch; });
+    };
+    EXPECT_TRUE(isOpen());
+    const project::Reading* reading = balancing::countingReading(desk.project(), round, branch);
+    ASSERT_TRUE(desk.bridge().giveReason(reading->id, "no smaller meter here").ok());
+    EXPECT_FALSE(isOpen()) << "a reason answers it";
 }
 
 TEST(WalkPlace, aRepeatedReadingIsKeptBesideTheFirstAndTheMeanCounts) {
@@ -418,6 +443,8 @@ TEST(WalkPlace, cellsSpeakTagQuantityValueAndState) {
     for (const char* part : {"B-01", "DP", "kPa", "20.0", "percent of target"}) {
         EXPECT_TRUE(spoken.contains(part)) << spoken.toStdString();
     }
+    EXPECT_TRUE(spoken.contains(desk.model().index(0, WalkModel::State).data().toString()))
+        << spoken.toStdString();
 }
 
 TEST(WalkPlace, modelKeepsTheRulesOfModels) {

@@ -50,8 +50,8 @@ TEST(ReportWriter, textHoldsEverySectionAndEveryTag) {
     const project::Project project = demoProject();
     const std::string text = Written(project).text();
     for (const char* title :
-         {"Result", "Method, tolerances and instruments", "Final round", "Shares by round", "Pump and system",
-          "Index circuit", "Exceptions", "Every reading as typed"}) {
+         {"Result", "Method, tolerances and instruments", "One-line diagram", "Final round",
+          "Shares by round", "Pump and system", "Index circuit", "Exceptions", "Every reading as typed"}) {
         EXPECT_NE(text.find(title), std::string::npos) << title;
     }
     for (const project::Branch& branch : project.branches()) {

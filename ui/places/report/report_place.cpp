@@ -189,6 +189,7 @@ void ReportPlace::refresh() {
         m_content->setCurrentWidget(m_empty);
         return;
     }
+    m_signing->setWaiting(isWaitingForLearning());
     if (isWaitingForLearning()) {
         // Pages of the job before its last change stay until the loop is learned.
         if (m_pages == nullptr) {

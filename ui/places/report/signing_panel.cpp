@@ -92,6 +92,11 @@ void SigningPanel::setObstacles(std::size_t count) {
     refresh();
 }
 
+void SigningPanel::setWaiting(bool isWaiting) {
+    m_isWaiting = isWaiting;
+    refresh();
+}
+
 void SigningPanel::setKeyFile(const QString& file) {
     m_key->setText(file);
 }
@@ -102,9 +107,10 @@ void SigningPanel::refresh() {
         m_signers->setCurrentIndex(0);
     }
     m_signers->setEnabled(role() == seal::Role::Technician);
-    m_sign->setEnabled(m_bridge.isOpen() && !m_bridge.isReadOnly() && m_obstacles == 0);
+    m_sign->setEnabled(m_bridge.isOpen() && !m_bridge.isReadOnly() && m_obstacles == 0 && !m_isWaiting);
     const QString why = m_bridge.isReadOnly() ? tr("This workbook can only be read here.")
                         : m_obstacles > 0     ? tr("Lines above that stand in the way: %1.").arg(m_obstacles)
+                        : m_isWaiting         ? tr("The loop is being learned; sign when that is done.")
                                               : QString();
     m_sign->setToolTip(why);
     m_sign->setAccessibleDescription(why);
@@ -142,7 +148,9 @@ QString SigningPanel::proposedFile() const {
 
 void SigningPanel::sign() {
     if (!m_sign->isEnabled()) {
-        tell(text::sentence({&kNotReadyToSign, {}, {std::to_string(m_obstacles)}}), false);
+        tell(m_isWaiting ? m_sign->toolTip()
+                         : text::sentence({&kNotReadyToSign, {}, {std::to_string(m_obstacles)}}),
+             false);
         return;
     }
     if (!hasKeyAndPassphrase()) {

@@ -44,6 +44,8 @@ class SigningPanel : public QWidget {
 
     /// How many lines stand in the way; 0 allows signing.
     void setObstacles(std::size_t count);
+    /// While the loop is being learned nothing is signed: the report would have to wait for it.
+    void setWaiting(bool isWaiting);
     /// Signs into a file, new or a signed report that waits for this role; tells in the panel what came of
     /// it. The passphrase is forgotten whatever comes of it.
     base::Outcome signInto(const std::filesystem::path& file);
@@ -79,6 +81,7 @@ class SigningPanel : public QWidget {
     QPushButton* m_sign;
     QLabel* m_told;
     std::size_t m_obstacles = 0;
+    bool m_isWaiting = false;
 };
 
 }  // namespace ww::ui

@@ -16,6 +16,27 @@ QLabel* head(QWidget* parent) {
     return label;
 }
 
+constexpr base::MessageForm kMeterOverdue{
+    "meter_overdue",
+    "meter {1} was due for calibration on {2}, {3} days ago; readings are kept and listed in the report, "
+    "take "
+    "another meter (menu Round, Meter) or give the reason (Job, If overdue, why)"};
+
+/// That the meter of a round is overdue and nobody said why; nothing for any other.
+std::optional<base::Fault> overdueMeter(const WorkbookBridge& bridge) {
+    const auto id = bridge.instrument();
+    const project::Instrument* meter = id ? bridge.project().instruments().find(*id) : nullptr;
+    if (meter == nullptr || !meter->due || !meter->overdueReason.empty()) {
+        return std::nullopt;
+    }
+    // The day on which it falls due still counts.
+    constexpr std::int64_t kDay_s = 86400;
+    const std::int64_t days = (bridge.now().seconds - meter->due->seconds) / kDay_s;
+    return days > 0 ? std::optional(base::Fault{
+                          &kMeterOverdue, {}, {meter->tag, meter->due->date(), std::to_string(days)}})
+                    : std::nullopt;
+}
+
 QLabel* labelOf(const QString& text, QWidget* buddy, QWidget* parent) {
     auto* label = new QLabel(text, parent);
     label->setBuddy(buddy);
@@ -128,6 +149,9 @@ void OpenRoundPanel::open() {
         return;
     }
     emit opened();
+    if (const auto overdue = overdueMeter(m_bridge)) {
+        emit m_bridge.messageRaised(*overdue);
+    }
 }
 
 void OpenRoundPanel::keyPressEvent(QKeyEvent* event) {
