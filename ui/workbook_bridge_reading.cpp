@@ -2,6 +2,7 @@
 #include <unordered_map>
 
 #include "core/balancing/adjusting.h"
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "core/balancing/witness.h"
 #include "core/base/expects.h"

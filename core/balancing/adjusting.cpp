@@ -6,6 +6,7 @@
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/setting_rule.h"
 #include "core/balancing/doubt_forms.h"
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "core/project/review.h"
 

@@ -5,7 +5,7 @@
 #include <string>
 
 #include "core/balancing/detail/pump_duty.h"
-#include "core/balancing/walk.h"
+#include "core/balancing/standing_readings.h"
 #include "core/curve/valve_flow.h"
 #include "core/hydraulics/network_builder.h"
 #include "core/quantity/measured.h"

@@ -2,7 +2,7 @@
 
 #include <unordered_map>
 
-#include "core/balancing/walk.h"
+#include "core/balancing/standing_readings.h"
 
 namespace ww::balancing {
 

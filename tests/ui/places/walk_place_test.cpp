@@ -9,6 +9,7 @@
 #include <QPushButton>
 #include <QWheelEvent>
 
+#include "core/balancing/standing_readings.h"
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
 #include "ui/charts/chart_view.h"

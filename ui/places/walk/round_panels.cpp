@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 
+#include "core/balancing/walk_progress.h"
 #include "core/project/review.h"
 #include "ui/text/words.h"
 #include "ui/widgets/entry_field.h"
