@@ -65,7 +65,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     }
     const auto settleAnew = [this](QWidget* place) {
         settle(*place);
-        keepApart(*m_stack, m_metrics.hasLargeTargets ? m_metrics.gap : 0);
+        keepApart(*m_stack, m_metrics.targetGap());
     };
     connect(m_pump, &PumpPlace::pageMade, this, [=, this] { settleAnew(m_pump); });
     connect(m_system, &SystemPlace::pageMade, this, [=, this] { settleAnew(m_system); });

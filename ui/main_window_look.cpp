@@ -60,7 +60,7 @@ void MainWindow::applyLook() {
     applyToProgram(look);
     // The first font of the program does not reach widgets that are there already.
     setFont(look.font);
-    keepApart(*m_stack, look.metrics.hasLargeTargets ? look.metrics.gap : 0);
+    keepApart(*m_stack, look.metrics.targetGap());
     m_strip->setTokens(look.tokens, look.metrics);
     constexpr int kItemMargin = 8;
     m_sideList->setFixedWidth(

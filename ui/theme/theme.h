@@ -67,6 +67,9 @@ struct Metrics {
     int shapeSize = 16;
     double textPoints = 10.0;
     bool hasLargeTargets = false;
+
+    /// What large targets are kept apart by; 0 where there are none and layouts keep their own gaps.
+    int targetGap() const { return hasLargeTargets ? gap : 0; }
 };
 /// Sizes for a text size (points, 8 to 24) and for large targets.
 Metrics metrics(double textPoints, bool hasLargeTargets = false);
