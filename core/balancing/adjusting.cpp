@@ -48,8 +48,7 @@ Result<Edit> stored(const Project& project, const Branch& branch, Reading made, 
         made.sequence = 1;
     } else {
         made.round = round->id;
-        const auto& indices = project.readingsOf(round->id);
-        made.sequence = indices.empty() ? 1 : project.readings()[indices.back()].sequence + 1;
+        made.sequence = nextSequence(project, round->id);
     }
     made.id = context.ids.next();
     made.branch = branch.id;
@@ -169,7 +168,7 @@ Result<Edit> correctReading(const Project& project, const Id& readingId,
     old.status = ReadingStatus::Superseded;
     Reading made = before;
     made.id = context.ids.next();
-    made.sequence = project.readings()[project.readingsOf(round.id).back()].sequence + 1;
+    made.sequence = nextSequence(project, round.id);
     made.supersedes = before.id;
     made.isDoubtful = false;
     made.reason.clear();

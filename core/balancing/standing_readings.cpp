@@ -44,6 +44,11 @@ bool hasContent(const Reading& reading) {
     return reading.dp || reading.flow || reading.cannotBeRead;
 }
 
+int nextSequence(const Project& project, const Id& round) {
+    const auto& indices = project.readingsOf(round);
+    return indices.empty() ? 1 : project.readings()[indices.back()].sequence + 1;
+}
+
 std::vector<const Reading*> standingReadings(const Project& project, const Id& round, const Id& branch) {
     std::vector<const Reading*> found;
     for (const std::size_t index : project.readingsOf(round)) {

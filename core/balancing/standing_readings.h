@@ -11,6 +11,8 @@ namespace ww::balancing {
 
 /// Whether a reading says something: a value, or that the valve cannot be read.
 bool hasContent(const project::Reading& reading);
+/// The next free place in the order of a round's readings of branches, from 1.
+int nextSequence(const project::Project& project, const project::Id& round);
 /// The branch's standing readings of a round, in order of entry, without those of a shut valve.
 std::vector<const project::Reading*> standingReadings(const project::Project& project,
                                                       const project::Id& round, const project::Id& branch);

@@ -27,11 +27,6 @@ using project::Round;
 using project::RoundState;
 using quantity::Measured;
 
-int nextSequence(const Project& project, const Id& round) {
-    const auto& indices = project.readingsOf(round);
-    return indices.empty() ? 1 : project.readings()[indices.back()].sequence + 1;
-}
-
 /// Whether a round takes a reading: an accepted one takes none, a closed one only corrections.
 std::optional<base::Fault> refusal(const Round& round, bool isCorrection) {
     const std::string subject = "round " + std::to_string(round.number);
