@@ -345,10 +345,4 @@ const Branch* Project::branchTagged(std::string_view tag) const {
     return found == m_branches.end() ? nullptr : &*found;
 }
 
-const Pump* Project::pumpTagged(std::string_view tag) const {
-    const auto found =
-        std::find_if(m_pumps.begin(), m_pumps.end(), [&](const Pump& pump) { return pump.tag == tag; });
-    return found == m_pumps.end() ? nullptr : &*found;
-}
-
 }  // namespace ww::project

@@ -106,7 +106,6 @@ class Project {
     const Round* lastRound() const;
     const Round* roundNumbered(int number) const;
     const Branch* branchTagged(std::string_view tag) const;
-    const Pump* pumpTagged(std::string_view tag) const;
 
   private:
     Job m_job;

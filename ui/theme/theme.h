@@ -55,7 +55,6 @@ QPalette palette(Display display);
 
 /// Sizes in device-independent pixels.
 struct Metrics {
-    int menuHeight = 24;
     int stripHeight = 36;    ///< job strip on top
     int keyLineHeight = 28;  ///< key line at the bottom
     int sideListWidth = 112;
