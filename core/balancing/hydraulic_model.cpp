@@ -220,7 +220,7 @@ class ModelBuilder {
         if (branch.kind == BranchKind::None || !branch.valve) {
             return std::nullopt;
         }
-        if (branch.kind == BranchKind::Limiter || branch.kind == BranchKind::Picv) {
+        if (project::isSelfActing(branch)) {
             return limiterOf(index);
         }
         const auto* characteristic = m_project.characteristicOf(branch);
