@@ -1,5 +1,4 @@
 // Intents of a round: opening and closing it, storing, correcting and explaining readings.
-#include <unordered_map>
 
 #include "core/balancing/adjusting.h"
 #include "core/balancing/standing_readings.h"

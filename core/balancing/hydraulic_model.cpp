@@ -1,7 +1,6 @@
 #include "core/balancing/hydraulic_model.h"
 
 #include <algorithm>
-#include <cmath>
 #include <string>
 
 #include "core/balancing/detail/pump_duty.h"

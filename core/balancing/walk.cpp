@@ -1,7 +1,6 @@
 #include "core/balancing/walk.h"
 
 #include <algorithm>
-#include <cmath>
 #include <span>
 
 #include "core/balancing/detail/doubts.h"

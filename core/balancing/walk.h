@@ -4,8 +4,6 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
-#include <vector>
 
 #include "core/balancing/assessment.h"
 #include "core/project/edit.h"

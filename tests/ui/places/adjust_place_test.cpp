@@ -6,7 +6,6 @@
 #include <QCloseEvent>
 #include <QElapsedTimer>
 #include <QImage>
-#include <QPainter>
 #include <algorithm>
 
 #include "tests/support/solved_job.h"

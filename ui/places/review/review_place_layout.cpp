@@ -1,6 +1,5 @@
 // How the place Review is laid out: what stands beside what, how wide, and its columns.
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QVBoxLayout>
 #include <algorithm>
 
