@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/assess.h"
+#include "core/balancing/standing_readings.h"
 #include "core/exchange/job_folder.h"
 #include "ui/job_files.h"
 #include "ui/text/format.h"

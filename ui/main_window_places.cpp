@@ -134,7 +134,7 @@ void MainWindow::settle(QWidget& place) {
 }
 
 void MainWindow::keepGaps() {
-    keepApart(*m_stack, m_look.metrics.hasLargeTargets ? m_look.metrics.gap : 0);
+    keepApart(*m_stack, m_look.metrics.targetGap());
 }
 
 void MainWindow::showPlace(Place place) {

@@ -1,7 +1,7 @@
 // The commands of the main window that belong to a review and to the report: comments, history, open items,
 // deficiencies, signing.
 #include "core/balancing/review_steps.h"
-#include "core/balancing/walk.h"
+#include "core/balancing/walk_progress.h"
 #include "core/project/review.h"
 #include "ui/history_dialog.h"
 #include "ui/journal_dialog.h"

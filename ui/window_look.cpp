@@ -7,7 +7,7 @@
 #include <QStyle>
 #include <algorithm>
 
-#include "core/balancing/walk.h"
+#include "core/balancing/walk_progress.h"
 #include "ui/text/words.h"
 #include "ui/widgets/number_pad.h"
 

@@ -1,7 +1,7 @@
 // Intents of a round: opening and closing it, storing, correcting and explaining readings.
-#include <unordered_map>
 
 #include "core/balancing/adjusting.h"
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "core/balancing/witness.h"
 #include "core/base/expects.h"

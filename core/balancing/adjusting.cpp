@@ -1,11 +1,13 @@
 #include "core/balancing/adjusting.h"
 
 #include <algorithm>
+#include <unordered_map>
 
 #include "core/balancing/advice/order_of_work.h"
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/setting_rule.h"
 #include "core/balancing/doubt_forms.h"
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "core/project/review.h"
 
@@ -46,8 +48,7 @@ Result<Edit> stored(const Project& project, const Branch& branch, Reading made, 
         made.sequence = 1;
     } else {
         made.round = round->id;
-        const auto& indices = project.readingsOf(round->id);
-        made.sequence = indices.empty() ? 1 : project.readings()[indices.back()].sequence + 1;
+        made.sequence = nextSequence(project, round->id);
     }
     made.id = context.ids.next();
     made.branch = branch.id;
@@ -167,7 +168,7 @@ Result<Edit> correctReading(const Project& project, const Id& readingId,
     old.status = ReadingStatus::Superseded;
     Reading made = before;
     made.id = context.ids.next();
-    made.sequence = project.readings()[project.readingsOf(round.id).back()].sequence + 1;
+    made.sequence = nextSequence(project, round.id);
     made.supersedes = before.id;
     made.isDoubtful = false;
     made.reason.clear();
@@ -184,44 +185,68 @@ Result<Edit> correctReading(const Project& project, const Id& readingId,
 
 namespace {
 
-/// Standing tries in the open round, newest first.
-std::vector<const Reading*> newestTries(const Project& project) {
-    std::vector<const Reading*> found;
+/// Calls `visit(reading)` for the standing tries in the open round, newest first, as long as it returns true.
+template <class Visit>
+void eachTryBackwards(const Project& project, Visit visit) {
     const Round* round = project::roundInHand(project);
     if (round == nullptr) {
-        return found;
+        return;
     }
     const auto& indices = project.readingsOf(round->id);
     for (auto at = indices.rbegin(); at != indices.rend(); ++at) {
         const Reading& reading = project.readings()[*at];
-        if (reading.status == ReadingStatus::Standing && isTry(reading) && reading.dp) {
-            found.push_back(&reading);
+        if (reading.status == ReadingStatus::Standing && isTry(reading) && !visit(reading)) {
+            return;
         }
     }
-    return found;
+}
+
+/// Whether the newest try of each branch that was tried left its valve where it stands.
+std::unordered_map<Id, bool> leftByNewestTry(const Project& project) {
+    std::unordered_map<Id, bool> isLeft;
+    eachTryBackwards(project, [&](const Reading& reading) {
+        isLeft.try_emplace(reading.branch, reading.purpose == ReadingPurpose::Hold);
+        return true;
+    });
+    return isLeft;
 }
 
 }  // namespace
 
 std::vector<const Reading*> triesOf(const Project& project, const Id& branch) {
-    std::vector<const Reading*> found = newestTries(project);
-    const auto other = std::find_if(found.begin(), found.end(),
-                                    [&](const Reading* reading) { return reading->branch != branch; });
-    found.erase(other, found.end());
+    std::vector<const Reading*> found;
+    eachTryBackwards(project, [&](const Reading& reading) {
+        if (reading.dp && reading.branch == branch) {
+            found.push_back(&reading);
+        }
+        return !reading.dp || reading.branch == branch;
+    });
     std::reverse(found.begin(), found.end());
     return found;
 }
 
 bool hasEarlierTries(const Project& project, const Id& branch) {
-    const auto all = newestTries(project);
-    const auto count = std::count_if(all.begin(), all.end(),
-                                     [&](const Reading* reading) { return reading->branch == branch; });
-    return static_cast<std::size_t>(count) > triesOf(project, branch).size();
+    bool isAnotherAfter = false;
+    bool isFound = false;
+    eachTryBackwards(project, [&](const Reading& reading) {
+        if (reading.dp) {
+            isAnotherAfter = isAnotherAfter || reading.branch != branch;
+            isFound = isAnotherAfter && reading.branch == branch;
+        }
+        return !isFound;
+    });
+    return isFound;
 }
 
 std::optional<Id> lastTried(const Project& project) {
-    const auto all = newestTries(project);
-    return all.empty() ? std::nullopt : std::optional(all.front()->branch);
+    std::optional<Id> last;
+    eachTryBackwards(project, [&](const Reading& reading) {
+        if (reading.dp) {
+            last = reading.branch;
+        }
+        return !reading.dp.has_value();
+    });
+    return last;
 }
 
 bool mustBeReadAgain(const Assessment& assessment, const Id& reading) {
@@ -234,18 +259,12 @@ bool mustBeReadAgain(const Assessment& assessment, const Id& reading) {
 }
 
 bool isHeld(const Project& project, const Id& branch) {
-    const Round* round = project::roundInHand(project);
-    if (round == nullptr) {
-        return false;
-    }
-    const auto& indices = project.readingsOf(round->id);
-    for (auto at = indices.rbegin(); at != indices.rend(); ++at) {
-        const Reading& reading = project.readings()[*at];
-        if (reading.branch == branch && reading.status == ReadingStatus::Standing && isTry(reading)) {
-            return reading.purpose == ReadingPurpose::Hold;
-        }
-    }
-    return false;
+    bool isLeft = false;
+    eachTryBackwards(project, [&](const Reading& reading) {
+        isLeft = reading.branch == branch && reading.purpose == ReadingPurpose::Hold;
+        return reading.branch != branch;
+    });
+    return isLeft;
 }
 
 std::vector<std::size_t> workingOrder(const Project& project, const Assessment& assessment,
@@ -284,24 +303,29 @@ std::vector<std::size_t> workingOrder(const Project& project, const Assessment& 
 
 std::optional<std::size_t> nextToAdjust(const Project& project, const std::vector<std::size_t>& order,
                                         std::size_t branch) {
+    const auto isLeft = leftByNewestTry(project);
     const auto isDone = [&](std::size_t other) {
-        return other == branch || isHeld(project, project.branches()[other].id);
+        const auto newest = isLeft.find(project.branches()[other].id);
+        return other == branch || (newest != isLeft.end() && newest->second);
     };
+    // Everything above a branch that is not done waits for it; above one that waits already all do.
     const project::BranchTree& tree = project.tree();
-    const auto waitsForBelow = [&](std::size_t candidate) {
-        return std::any_of(order.begin(), order.end(), [&](std::size_t other) {
-            std::size_t above = tree.parent(other);
-            while (above != project::BranchTree::kNone && above != candidate) {
-                above = tree.parent(above);
-            }
-            return above == candidate && !isDone(other);
-        });
-    };
+    std::vector<bool> isWaiting(project.branches().size(), false);
+    for (const std::size_t other : order) {
+        if (isDone(other)) {
+            continue;
+        }
+        std::size_t above = tree.parent(other);
+        while (above != project::BranchTree::kNone && !isWaiting[above]) {
+            isWaiting[above] = true;
+            above = tree.parent(above);
+        }
+    }
     const auto own = std::find(order.begin(), order.end(), branch);
     const std::size_t start = own == order.end() ? 0 : static_cast<std::size_t>(own - order.begin()) + 1;
     for (std::size_t step = 0; step < order.size(); ++step) {
         const std::size_t candidate = order[(start + step) % order.size()];
-        if (!isDone(candidate) && !waitsForBelow(candidate)) {
+        if (!isDone(candidate) && !isWaiting[candidate]) {
             return candidate;
         }
     }

@@ -1,11 +1,10 @@
 #include "core/balancing/hydraulic_model.h"
 
 #include <algorithm>
-#include <cmath>
 #include <string>
 
 #include "core/balancing/detail/pump_duty.h"
-#include "core/balancing/walk.h"
+#include "core/balancing/standing_readings.h"
 #include "core/curve/valve_flow.h"
 #include "core/hydraulics/network_builder.h"
 #include "core/quantity/measured.h"
@@ -220,7 +219,7 @@ class ModelBuilder {
         if (branch.kind == BranchKind::None || !branch.valve) {
             return std::nullopt;
         }
-        if (branch.kind == BranchKind::Limiter || branch.kind == BranchKind::Picv) {
+        if (project::isSelfActing(branch)) {
             return limiterOf(index);
         }
         const auto* characteristic = m_project.characteristicOf(branch);

@@ -4,6 +4,7 @@
 
 #include "core/balancing/checks/check_forms.h"
 #include "core/balancing/index_proof.h"
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/witness.h"
 #include "core/base/term.h"
 #include "core/project/names.h"

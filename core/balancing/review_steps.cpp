@@ -2,8 +2,9 @@
 
 #include <unordered_set>
 
-#include "core/balancing/walk.h"
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
+#include "core/balancing/walk_progress.h"
 #include "core/project/review.h"
 
 namespace ww::balancing {

@@ -1,14 +1,14 @@
 #include "core/balancing/walk.h"
 
 #include <algorithm>
-#include <cmath>
 #include <span>
-#include <unordered_map>
 
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/setting_rule.h"
 #include "core/balancing/doubt_forms.h"
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
+#include "core/balancing/walk_progress.h"
 
 namespace ww::balancing {
 
@@ -26,40 +26,6 @@ using project::Round;
 using project::RoundState;
 using quantity::Measured;
 
-bool hasContent(const Reading& reading) {
-    return reading.dp || reading.flow || reading.cannotBeRead;
-}
-
-/// The branch's standing readings of a round, in order of entry, without those of a shut valve.
-std::vector<const Reading*> standingReadings(const Project& project, const Id& round, const Id& branch) {
-    std::vector<const Reading*> found;
-    for (const std::size_t index : project.readingsOf(round)) {
-        const Reading& reading = project.readings()[index];
-        const bool isOfShutValve = reading.purpose == project::ReadingPurpose::ShutValve;
-        if (reading.branch == branch && reading.status == ReadingStatus::Standing && !isOfShutValve) {
-            found.push_back(&reading);
-        }
-    }
-    return found;
-}
-
-int nextSequence(const Project& project, const Id& round) {
-    const auto& indices = project.readingsOf(round);
-    return indices.empty() ? 1 : project.readings()[indices.back()].sequence + 1;
-}
-
-/// The rounds before this one, newest first.
-std::vector<const Round*> roundsBefore(const Project& project, const Round& round) {
-    std::vector<const Round*> found;
-    const auto order = project.roundsByNumber();
-    for (auto at = order.rbegin(); at != order.rend(); ++at) {
-        if (project.rounds()[*at].number < round.number) {
-            found.push_back(&project.rounds()[*at]);
-        }
-    }
-    return found;
-}
-
 /// Whether a round takes a reading: an accepted one takes none, a closed one only corrections.
 std::optional<base::Fault> refusal(const Round& round, bool isCorrection) {
     const std::string subject = "round " + std::to_string(round.number);
@@ -70,18 +36,6 @@ std::optional<base::Fault> refusal(const Round& round, bool isCorrection) {
         return base::Fault{&kRoundClosed, subject, {std::to_string(round.number)}};
     }
     return std::nullopt;
-}
-
-/// The setting as entered at which the valve's table says fully open.
-std::optional<Decimal> fullyOpenSetting(const Project& project, const Branch& branch) {
-    const project::ValveModel* valve = branch.valve ? project.valves().find(*branch.valve) : nullptr;
-    if (valve == nullptr || valve->rows.empty()) {
-        return std::nullopt;
-    }
-    return std::max_element(
-               valve->rows.begin(), valve->rows.end(),
-               [](const auto& a, const auto& b) { return a.setting.value() < b.setting.value(); })
-        ->setting;
 }
 
 /// A reading that stands in place of what was read of its branch on the round's walk. Tries stay: each is
@@ -327,66 +281,6 @@ std::optional<OfferedFix> offeredFix(const Project& project, const Assessment& a
     return OfferedFix{std::move(*fixed), std::move(why)};
 }
 
-std::vector<Finding> openItems(const Project& project, const Id& roundId) {
-    const Round& round = project.rounds().at(roundId);
-    const auto numbers = detail::roundNumbers(project, &round, false);
-    const std::vector<project::SampleRow>& sample = round.sample;
-    std::vector<Finding> found;
-    for (const std::size_t index : project.tree().walkingOrder()) {
-        const Branch& branch = project.branches()[index];
-        const detail::BranchReadings& readings = numbers.readings[index];
-        const bool isAsked =
-            sample.empty() || std::any_of(sample.begin(), sample.end(),
-                                          [&](const auto& row) { return row.branch == branch.id; });
-        if (readings.hasValue()) {
-            for (Finding& doubt : detail::doubts(project, numbers, index)) {
-                if (doubt.severity != Severity::Note) {
-                    found.push_back(std::move(doubt));
-                }
-            }
-        } else if (readings.counting != nullptr) {
-            if (readings.counting->reason.empty()) {
-                found.push_back({base::Fault{&kNoReasonYet, branch.tag, {}}, Severity::Warning, branch.id,
-                                 readings.counting->id});
-            }
-        } else if (numbers.branches[index].isTerminal && isAsked) {
-            found.push_back(
-                {base::Fault{&kNotReadYet, branch.tag, {}}, Severity::Warning, branch.id, std::nullopt});
-        }
-    }
-    return found;
-}
-
-WalkProgress walkProgress(const Project& project, const Round& round) {
-    // The newest entry of a branch counts: a value, or that it cannot be read.
-    std::unordered_map<Id, bool> isRead;
-    for (const std::size_t index : project.readingsOf(round.id)) {
-        const Reading& reading = project.readings()[index];
-        if (reading.status == ReadingStatus::Standing && hasContent(reading) &&
-            reading.purpose != project::ReadingPurpose::ShutValve) {
-            isRead[reading.branch] = reading.dp || reading.flow;
-        }
-    }
-    WalkProgress progress;
-    for (const std::size_t index : project.tree().walkingOrder()) {
-        const Branch& branch = project.branches()[index];
-        const bool isAsked = round.sample.empty()
-                                 ? project.tree().isTerminal(index) || branch.valve.has_value()
-                                 : std::any_of(round.sample.begin(), round.sample.end(),
-                                               [&](const auto& row) { return row.branch == branch.id; });
-        if (!isAsked) {
-            continue;
-        }
-        ++progress.all;
-        const auto found = isRead.find(branch.id);
-        progress.read += found != isRead.end() && found->second ? 1U : 0U;
-        if (found == isRead.end()) {
-            progress.unread.push_back(branch.id);
-        }
-    }
-    return progress;
-}
-
 Result<Edit> closeRound(const Project& project, const Id& roundId, WalkContext context) {
     Round round = project.rounds().at(roundId);
     const std::string number = std::to_string(round.number);
@@ -407,41 +301,6 @@ Result<Edit> closeRound(const Project& project, const Id& roundId, WalkContext c
     edit.label = "close round " + number;
     edit.put.emplace_back(std::move(round));
     return edit;
-}
-
-std::optional<Decimal> standingSetting(const Project& project, const Id& roundId, const Id& branchId) {
-    const Branch& branch = project.branches().at(branchId);
-    if (!branch.valve) {
-        return std::nullopt;
-    }
-    std::vector<const Round*> rounds = roundsBefore(project, project.rounds().at(roundId));
-    rounds.insert(rounds.begin(), &project.rounds().at(roundId));
-    for (const Round* round : rounds) {
-        const auto readings = standingReadings(project, round->id, branchId);
-        const auto newest = std::find_if(readings.rbegin(), readings.rend(),
-                                         [](const Reading* reading) { return reading->setting.has_value(); });
-        if (newest != readings.rend()) {
-            return (*newest)->setting;
-        }
-    }
-    return branch.setting ? branch.setting : fullyOpenSetting(project, branch);
-}
-
-const Reading* countingReading(const Project& project, const Id& round, const Id& branch) {
-    const auto readings = standingReadings(project, round, branch);
-    const auto newest = std::find_if(readings.rbegin(), readings.rend(),
-                                     [](const Reading* reading) { return hasContent(*reading); });
-    return newest == readings.rend() ? nullptr : *newest;
-}
-
-const Reading* earlierReading(const Project& project, const Id& roundId, const Id& branch) {
-    for (const Round* round : roundsBefore(project, project.rounds().at(roundId))) {
-        const Reading* counting = countingReading(project, round->id, branch);
-        if (counting != nullptr && counting->dp) {
-            return counting;
-        }
-    }
-    return nullptr;
 }
 
 }  // namespace ww::balancing

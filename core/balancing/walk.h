@@ -4,8 +4,6 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
-#include <vector>
 
 #include "core/balancing/assessment.h"
 #include "core/project/edit.h"
@@ -58,29 +56,7 @@ struct OfferedFix {
 std::optional<OfferedFix> offeredFix(const project::Project& project, const Assessment& assessment,
                                      const Id& reading);
 
-/// What keeps a round from being closed: unread terminals (of a witness round: of its sample) without a
-/// reason, doubtful readings without one.
-std::vector<Finding> openItems(const project::Project& project, const Id& round);
-/// How much of what a round's walk asks for is read: every terminal and every other branch with a valve; of a
-/// witness round its sample.
-struct WalkProgress {
-    std::size_t read = 0;
-    std::size_t all = 0;
-    std::vector<Id>
-        unread;  ///< without a reading and without the mark that it cannot be read, in walking order
-};
-WalkProgress walkProgress(const project::Project& project, const project::Round& round);
-
 /// Closes the round. Refused while openItems() is not empty.
 base::Result<project::Edit> closeRound(const project::Project& project, const Id& round, WalkContext context);
-
-/// The setting that stands at a branch in a round: of its readings there, else of the newest earlier round,
-/// else the branch's own, else fully open.
-std::optional<base::Decimal> standingSetting(const project::Project& project, const Id& round,
-                                             const Id& branch);
-/// The reading that counts for a branch in a round; null where there is none.
-const project::Reading* countingReading(const project::Project& project, const Id& round, const Id& branch);
-/// The newest counting reading of an earlier round with a dp; null where there is none.
-const project::Reading* earlierReading(const project::Project& project, const Id& round, const Id& branch);
 
 }  // namespace ww::balancing

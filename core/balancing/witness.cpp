@@ -6,6 +6,7 @@
 #include <set>
 
 #include "core/balancing/assess.h"
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 
 namespace ww::balancing {

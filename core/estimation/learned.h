@@ -64,7 +64,6 @@ struct Misfit {
 struct Learned {
     LearnOutcome outcome = LearnOutcome::Converged;
     int iterations = 0;                    ///< linearisations
-    int solves = 0;                        ///< forward solves of single cases
     std::vector<LearnedUnknown> unknowns;  ///< in the order of Learning::unknowns
     std::vector<LearnedReading> readings;  ///< in the order of Learning::observations
     Misfit misfit;

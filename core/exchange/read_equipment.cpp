@@ -1,6 +1,7 @@
 // pumps.csv, pump_curve.csv and instruments.csv.
 #include "core/exchange/read_cells.h"
 #include "core/exchange/table_columns.h"
+#include "core/project/equipment_curves.h"
 #include "core/project/units.h"
 
 namespace ww::exchange {

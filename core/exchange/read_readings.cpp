@@ -2,6 +2,7 @@
 #include "core/exchange/read_cells.h"
 #include "core/exchange/reading_rows.h"
 #include "core/exchange/table_columns.h"
+#include "core/project/equipment_curves.h"
 
 namespace ww::exchange {
 

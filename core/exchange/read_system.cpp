@@ -4,6 +4,7 @@
 
 #include "core/exchange/read_cells.h"
 #include "core/exchange/table_columns.h"
+#include "core/project/equipment_curves.h"
 
 namespace ww::exchange {
 
@@ -132,12 +133,11 @@ class BranchReader {
 
     /// Flow is told from dp by a table; a valve that holds its flow by itself is told by its range.
     void checkTable(const project::Branch& branch) {
-        const bool isSelfActing =
-            branch.kind == project::BranchKind::Limiter || branch.kind == project::BranchKind::Picv;
         const auto valve =
             std::find_if(m_context.valves.begin(), m_context.valves.end(),
                          [&](const project::ValveModel& candidate) { return candidate.id == branch.valve; });
-        if (valve != m_context.valves.end() && valve->rows.empty() && valve->minimumDp && !isSelfActing) {
+        if (valve != m_context.valves.end() && valve->rows.empty() && valve->minimumDp &&
+            !project::isSelfActing(branch)) {
             m_table.fault("kind", kValveWithoutTable, {valve->model});
         }
     }

@@ -2,6 +2,7 @@
 #include "core/exchange/import_context.h"
 #include "core/exchange/name_cell.h"
 #include "core/exchange/table_columns.h"
+#include "core/project/equipment_curves.h"
 
 namespace ww::exchange {
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <charconv>
 
-#include "core/balancing/walk.h"
+#include "core/balancing/standing_readings.h"
 
 namespace ww::practice {
 

@@ -1,7 +1,9 @@
 #include "core/project/project.h"
 
 #include <algorithm>
-#include <cmath>
+
+#include "core/project/equipment_curves.h"
+#include "core/project/resolve_heads.h"
 
 namespace ww::project {
 
@@ -64,139 +66,16 @@ void eraseFromRound(std::unordered_map<Id, std::vector<std::size_t>>& byRound, R
     closeGap(byRound, gap);
 }
 
-/// A value entered as a head of the flowing fluid means another pressure when the density changes.
-void resolve(std::optional<Measured<PressureDifference>>& entered, quantity::Density density) {
-    if (entered && quantity::isHeadUnit(entered->unit)) {
-        *entered = quantity::measuredDifference(entered->digits, entered->unit, density);
-    }
-}
-
-void resolve(std::optional<Measured<GaugePressure>>& entered, quantity::Density density) {
-    if (entered && quantity::isHeadUnit(entered->unit)) {
-        *entered = quantity::measuredGauge(entered->digits, entered->unit, density);
-    }
-}
-
-void resolve(Measured<Head>& entered, quantity::Density density) {
-    if (!quantity::isHeadUnit(entered.unit)) {
-        entered = quantity::measuredHead(entered.digits, entered.unit, density);
-    }
-}
-
-void resolve(ValveModel& valve, quantity::Density density) {
-    resolve(valve.minimumDp, density);
-    resolve(valve.maximumDp, density);
-}
-
-void resolve(Branch& branch, quantity::Density density) {
-    resolve(branch.runLoss, density);
-    resolve(branch.circuitLoss, density);
-}
-
-void resolve(Pump& pump, quantity::Density density) {
-    for (PumpTableRow& row : pump.rows) {
-        resolve(row.head, density);
-        if (row.npshRequired) {
-            resolve(*row.npshRequired, density);
-        }
-    }
-}
-
-void resolve(Instrument& instrument, quantity::Density density) {
-    resolve(instrument.range, density);
-    resolve(instrument.accuracyFloor, density);
-    resolve(instrument.resolution, density);
-    resolve(instrument.zeroStart, density);
-    resolve(instrument.zeroEnd, density);
-}
-
-void resolve(SetPoint& point, quantity::Density density) {
-    resolve(point.zero, density);
-    resolve(point.dp, density);
-    resolve(point.margin, density);
-    resolve(point.lowLimit, density);
-    resolve(point.highLimit, density);
-}
-
-void resolve(Reading& reading, quantity::Density density) {
-    resolve(reading.dp, density);
-}
-
-void resolve(PumpReading& reading, quantity::Density density) {
-    resolve(reading.suction, density);
-    resolve(reading.discharge, density);
-    resolve(reading.gaugeRise, density);
-}
-
 template <class Record>
 void resolveAll(RecordTable<Record>& table, quantity::Density density) {
     for (std::size_t i = 0; i < table.size(); ++i) {
         Record record = table[i];
-        resolve(record, density);
+        resolveHeads(record, density);
         table.put(std::move(record));
     }
 }
 
-std::optional<curve::PumpCurve> curveOf(const Pump& pump) {
-    // Of a family, the curve of the impeller that is in the pump; without one stated, the largest.
-    std::optional<double> wanted_m;
-    if (pump.impeller) {
-        wanted_m = pump.impeller->value.si();
-    }
-    std::optional<double> chosen_m;
-    for (const PumpTableRow& row : pump.rows) {
-        if (!row.impeller) {
-            continue;
-        }
-        const double candidate_m = row.impeller->value.si();
-        const bool isBetter =
-            !chosen_m || (wanted_m ? std::abs(candidate_m - *wanted_m) < std::abs(*chosen_m - *wanted_m)
-                                   : candidate_m > *chosen_m);
-        if (isBetter) {
-            chosen_m = candidate_m;
-        }
-    }
-    std::vector<curve::PumpPoint> points;
-    for (const PumpTableRow& row : pump.rows) {
-        if (chosen_m && row.impeller && row.impeller->value.si() != *chosen_m) {
-            continue;
-        }
-        points.push_back(pumpPoint(row));
-    }
-    auto curve = curve::PumpCurve::make(std::move(points));
-    return curve ? std::optional(std::move(*curve)) : std::nullopt;
-}
-
 }  // namespace
-
-std::vector<curve::ValvePoint> valvePoints(const ValveModel& valve) {
-    std::vector<curve::ValvePoint> points;
-    points.reserve(valve.rows.size());
-    for (const ValveTableRow& row : valve.rows) {
-        points.push_back({quantity::Setting::si(row.setting.value()),
-                          quantity::FlowCoefficient::from(row.coefficient.value(), valve.coefficientUnit)});
-    }
-    return points;
-}
-
-curve::PumpPoint pumpPoint(const PumpTableRow& row) {
-    curve::PumpPoint point;
-    point.flow = row.flow.value;
-    point.head = row.head.value;
-    if (row.efficiency) {
-        point.efficiency = row.efficiency->value;
-    }
-    if (row.power) {
-        point.power = row.power->value;
-    }
-    if (row.npshRequired) {
-        point.npshRequired = row.npshRequired->value;
-    }
-    if (row.impeller) {
-        point.impeller = row.impeller->value;
-    }
-    return point;
-}
 
 std::vector<VolumeFlow> designFlows(const Project& project) {
     const BranchTree& tree = project.tree();
@@ -222,7 +101,7 @@ void Project::put(Job job) {
     auto made = fluid::Fluid::make(m_job.fluid, m_job.concentration.value, m_job.temperature.value);
     m_fluid = made ? *made : fluid::Fluid();
     const quantity::Density density = m_fluid.density();
-    resolve(m_job.fillPressure, density);
+    resolveHeads(m_job, density);
     if (density == before) {
         return;
     }
@@ -238,7 +117,7 @@ void Project::put(Job job) {
 }
 
 void Project::put(ValveModel valve) {
-    resolve(valve, m_fluid.density());
+    resolveHeads(valve, m_fluid.density());
     auto made = curve::ValveCharacteristic::make(valvePoints(valve));
     m_characteristics.erase(valve.id);
     if (made) {
@@ -248,23 +127,23 @@ void Project::put(ValveModel valve) {
 }
 
 void Project::put(Branch branch) {
-    resolve(branch, m_fluid.density());
+    resolveHeads(branch, m_fluid.density());
     m_branches.put(std::move(branch));
     m_tree.reset();
     m_shownFlowUnit.reset();
 }
 
 void Project::put(Pump pump) {
-    resolve(pump, m_fluid.density());
+    resolveHeads(pump, m_fluid.density());
     m_pumpCurves.erase(pump.id);
-    if (auto curve = curveOf(pump)) {
+    if (auto curve = pumpCurveOf(pump)) {
         m_pumpCurves.emplace(pump.id, std::move(*curve));
     }
     m_pumps.put(std::move(pump));
 }
 
 void Project::put(Instrument instrument) {
-    resolve(instrument, m_fluid.density());
+    resolveHeads(instrument, m_fluid.density());
     m_instruments.put(std::move(instrument));
 }
 
@@ -277,17 +156,17 @@ void Project::put(Round round) {
 }
 
 void Project::put(Reading reading) {
-    resolve(reading, m_fluid.density());
+    resolveHeads(reading, m_fluid.density());
     putInRound(m_readingsByRound, m_readings, std::move(reading));
 }
 
 void Project::put(PumpReading reading) {
-    resolve(reading, m_fluid.density());
+    resolveHeads(reading, m_fluid.density());
     putInRound(m_pumpReadingsByRound, m_pumpReadings, std::move(reading));
 }
 
 void Project::put(SetPoint setPoint) {
-    resolve(setPoint, m_fluid.density());
+    resolveHeads(setPoint, m_fluid.density());
     m_setPoints.put(std::move(setPoint));
 }
 
@@ -464,12 +343,6 @@ const Branch* Project::branchTagged(std::string_view tag) const {
     const auto found = std::find_if(m_branches.begin(), m_branches.end(),
                                     [&](const Branch& branch) { return branch.tag == tag; });
     return found == m_branches.end() ? nullptr : &*found;
-}
-
-const Pump* Project::pumpTagged(std::string_view tag) const {
-    const auto found =
-        std::find_if(m_pumps.begin(), m_pumps.end(), [&](const Pump& pump) { return pump.tag == tag; });
-    return found == m_pumps.end() ? nullptr : &*found;
 }
 
 }  // namespace ww::project

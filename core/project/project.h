@@ -19,12 +19,6 @@ namespace ww::project {
 
 class Project;
 
-/// The points of a valve model's table as quantities, in order of entry.
-std::vector<curve::ValvePoint> valvePoints(const ValveModel& valve);
-
-/// One row of a pump's table as quantities, its impeller among them.
-curve::PumpPoint pumpPoint(const PumpTableRow& row);
-
 /// The design flow of every branch, by index into Project::branches(): its own, else the sum of its
 /// children's; 0 for a terminal that gives none.
 std::vector<VolumeFlow> designFlows(const Project& project);
@@ -115,7 +109,6 @@ class Project {
     const Round* lastRound() const;
     const Round* roundNumbered(int number) const;
     const Branch* branchTagged(std::string_view tag) const;
-    const Pump* pumpTagged(std::string_view tag) const;
 
   private:
     Job m_job;

@@ -152,6 +152,11 @@ struct Branch {
     bool operator==(const Branch&) const = default;
 };
 
+/// Whether a branch keeps its flow by itself.
+inline bool isSelfActing(const Branch& branch) {
+    return branch.kind == BranchKind::Limiter || branch.kind == BranchKind::Picv;
+}
+
 /// One row of a pump's table, as entered.
 struct PumpTableRow {
     std::optional<Measured<Length>> impeller;

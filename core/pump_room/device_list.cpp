@@ -20,10 +20,6 @@ std::span<const std::size_t> siblings(const Project& project, std::size_t branch
     return parent == project::BranchTree::kNone ? tree.roots() : tree.children(parent);
 }
 
-bool isSelfActing(const Branch& branch) {
-    return branch.kind == BranchKind::Limiter || branch.kind == BranchKind::Picv;
-}
-
 /// Whether every terminal at and below a branch keeps its flow by itself.
 bool isAllSelfActing(const Project& project, std::size_t branch) {
     const auto children = project.tree().children(branch);

@@ -6,6 +6,7 @@
 #include "core/balancing/assess.h"
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/pump_duty.h"
+#include "core/project/equipment_curves.h"
 #include "core/project/units.h"
 
 namespace ww::pump_room {

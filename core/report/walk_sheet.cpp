@@ -1,6 +1,6 @@
 #include "core/report/walk_sheet.h"
 
-#include "core/balancing/walk.h"
+#include "core/balancing/standing_readings.h"
 #include "core/exchange/csv_table.h"
 #include "core/project/names.h"
 #include "core/report/detail/display.h"

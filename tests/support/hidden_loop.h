@@ -47,7 +47,6 @@ class HiddenLoop {
     const std::vector<LinkIndex>& valves() const { return m_valves; }
     const std::vector<LinkIndex>& circuits() const { return m_circuits; }
     LinkIndex pump() const { return m_pump; }
-    std::size_t circuitUnknown(std::size_t terminal) const { return terminal; }
     std::optional<std::size_t> instrument() const { return m_instrument; }
 
     /// A state of the loop: openings of the valves as fractions of the full flow coefficient; 0 is shut.

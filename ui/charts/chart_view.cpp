@@ -67,7 +67,6 @@ void ChartView::toggleTable() {
     if (hadFocus) {
         m_stack->currentWidget()->setFocus(Qt::OtherFocusReason);
     }
-    emit tableToggled(isTableShown());
 }
 
 void ChartView::setTokens(const theme::Tokens& tokens) {

@@ -32,9 +32,6 @@ class ChartView : public QWidget {
     /// Changes between the drawing and its table; the focus goes along.
     void toggleTable();
 
-  signals:
-    void tableToggled(bool isTableShown);
-
   protected:
     void showEvent(QShowEvent* event) override;
 

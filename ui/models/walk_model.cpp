@@ -1,5 +1,6 @@
 #include "ui/models/walk_model.h"
 
+#include "core/balancing/standing_readings.h"
 #include "ui/models/branch_finder.h"
 #include "ui/models/branch_roles.h"
 #include "ui/text/format.h"

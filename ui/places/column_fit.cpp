@@ -20,12 +20,31 @@ constexpr int kLeastDigits = 5;
 /// Of a longer table the first rows stand for all.
 constexpr int kMostRowsMeasured = 200;
 
-QStringList wordsOf(const QString& text) {
+}  // namespace
+
+int widestWord(const QFontMetrics& metrics, const QString& text) {
     static const QRegularExpression kBetween(QStringLiteral("\\s"));
-    return text.split(kBetween, Qt::SkipEmptyParts);
+    int widest = 0;
+    for (const QString& word : text.split(kBetween, Qt::SkipEmptyParts)) {
+        widest = std::max(widest, metrics.horizontalAdvance(word));
+    }
+    return widest;
 }
 
-}  // namespace
+std::vector<int> sharedOut(std::span<const int> least, std::span<const double> wanted, int room,
+                           std::size_t filling) {
+    const int sumLeast = std::accumulate(least.begin(), least.end(), 0);
+    const double more = std::accumulate(wanted.begin(), wanted.end(), 0.0) - sumLeast;
+    const double kept = more > 0 ? std::clamp((room - sumLeast) / more, 0.0, 1.0) : 1.0;
+    std::vector<int> widths;
+    int left = room;
+    for (std::size_t i = 0; i < least.size(); ++i) {
+        widths.push_back(least[i] + static_cast<int>(kept * (wanted[i] - least[i])));
+        left -= widths.back();
+    }
+    widths[filling] += std::max(0, left);
+    return widths;
+}
 
 int columnWidthFor(const QTableView& table, int column, int digits) {
     const QHeaderView* head = table.horizontalHeader();
@@ -41,17 +60,14 @@ int leastColumnWidth(const QTableView& table, int column) {
     const QHeaderView* head = table.horizontalHeader();
     int width = kLeastDigits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
     const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
-    for (const QString& word : wordsOf(words)) {
-        width = std::max(width, head->fontMetrics().horizontalAdvance(word) + WrappedHead::kMargins);
-    }
+    width = std::max(width, widestWord(head->fontMetrics(), words) + WrappedHead::kMargins);
     const int rows = table.wordWrap() ? std::min(table.model()->rowCount(), kMostRowsMeasured) : 0;
     for (int row = 0; row < rows; ++row) {
         const QModelIndex cell = table.model()->index(row, column);
         const int shape =
             cell.data(IsStateCellRole).toBool() ? table.fontMetrics().height() + kColumnPadding : 0;
-        for (const QString& word : wordsOf(cell.data().toString())) {
-            width = std::max(width, shape + table.fontMetrics().horizontalAdvance(word) + kColumnPadding);
-        }
+        const int words = widestWord(table.fontMetrics(), cell.data().toString());
+        width = std::max(width, words > 0 ? shape + words + kColumnPadding : 0);
     }
     return width;
 }
@@ -62,30 +78,19 @@ void leaveRoomFor(QTableView& table, int columns) {
 }
 
 void fitColumns(QTableView& table, std::span<const int> digits, int filling) {
-    const int count = static_cast<int>(digits.size());
-    std::vector<int> wanted;
+    std::vector<double> wanted;
     std::vector<int> least;
-    for (int column = 0; column < count; ++column) {
-        wanted.push_back(columnWidthFor(table, column, digits[static_cast<std::size_t>(column)]));
-        least.push_back(std::min(leastColumnWidth(table, column), wanted.back()));
+    for (std::size_t i = 0; i < digits.size(); ++i) {
+        const int column = static_cast<int>(i);
+        const int whole = columnWidthFor(table, column, digits[i]);
+        wanted.push_back(whole);
+        least.push_back(std::min(leastColumnWidth(table, column), whole));
     }
     const int room = table.viewport()->width();
-    const int sumWanted = std::accumulate(wanted.begin(), wanted.end(), 0);
-    const int sumLeast = std::accumulate(least.begin(), least.end(), 0);
-    leaveRoomFor(table, sumLeast);
-    // Where all together are too wide, each gives up its part of what it can: heads are wrapped.
-    const double kept = sumWanted > sumLeast
-                            ? std::clamp(double(room - sumLeast) / double(sumWanted - sumLeast), 0.0, 1.0)
-                            : 1.0;
-    int left = room;
-    for (int column = 0; column < count; ++column) {
-        const auto i = static_cast<std::size_t>(column);
-        const int width = least[i] + static_cast<int>(kept * (wanted[i] - least[i]));
-        table.setColumnWidth(column, width);
-        left -= width;
-    }
-    if (left > 0) {
-        table.setColumnWidth(filling, table.columnWidth(filling) + left);
+    leaveRoomFor(table, std::accumulate(least.begin(), least.end(), 0));
+    const std::vector<int> widths = sharedOut(least, wanted, room, static_cast<std::size_t>(filling));
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        table.setColumnWidth(static_cast<int>(i), widths[i]);
     }
 }
 

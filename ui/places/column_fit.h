@@ -3,8 +3,19 @@
 
 #include <QTableView>
 #include <span>
+#include <vector>
 
 namespace ww::ui {
+
+/// The width of the widest word of a text, px; 0 where there is none.
+int widestWord(const QFontMetrics& metrics, const QString& text);
+
+/// Widths of columns that together fill `room`, px. Each gets its least width and, where all that is wanted
+/// has no room, its part of what it wants beyond that; what is left over goes to column `filling`. Never less
+/// than the least widths, also where these are wider than the room. Every wanted width is at least the least
+/// one.
+std::vector<int> sharedOut(std::span<const int> least, std::span<const double> wanted, int room,
+                           std::size_t filling);
 
 /// The width of a column whose head shows whole and that has room for so many digits.
 int columnWidthFor(const QTableView& table, int column, int digits);

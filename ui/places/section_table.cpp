@@ -2,11 +2,12 @@
 
 #include <QEvent>
 #include <QHeaderView>
-#include <QRegularExpression>
 #include <QResizeEvent>
 #include <QScrollBar>
+#include <algorithm>
 #include <numeric>
 
+#include "ui/places/column_fit.h"
 #include "ui/report/page_builder.h"
 #include "ui/text/words.h"
 
@@ -98,18 +99,11 @@ void SectionTable::fillAsLines() {
 std::vector<int> SectionTable::leastWidths() const {
     std::vector<int> least;
     const QFontMetrics ofHead(horizontalHeader()->font());
-    static const QRegularExpression kBetweenWords(QStringLiteral("\\s"));
     for (std::size_t column = 0; column < m_table.columns.size(); ++column) {
-        int width = 0;
-        const auto measure = [&width](const QFontMetrics& metrics, const QString& words) {
-            for (const QString& word : words.split(kBetweenWords)) {
-                width = std::max(width, metrics.horizontalAdvance(word));
-            }
-        };
-        measure(ofHead, headOf(m_table.columns[column], QChar('\n')));
+        int width = widestWord(ofHead, headOf(m_table.columns[column], QChar('\n')));
         for (const auto& cells : m_table.rows) {
             if (column < cells.size()) {
-                measure(fontMetrics(), report::words(cells[column]));
+                width = std::max(width, widestWord(fontMetrics(), report::words(cells[column])));
             }
         }
         least.push_back(width + kMargins);
@@ -156,22 +150,16 @@ void SectionTable::shareOut(const std::vector<int>& least, int spare) {
     for (const ww::report::Column& column : m_table.columns) {
         sum += column.widthShare;
     }
-    std::vector<double> wish;
-    double wishes = 0;
+    std::vector<double> wanted;
     for (std::size_t i = 0; i < least.size(); ++i) {
-        wish.push_back(std::max(0.0, room * m_table.columns[i].widthShare / sum - least[i]));
-        wishes += wish.back();
+        wanted.push_back(std::max<double>(least[i], room * m_table.columns[i].widthShare / sum));
     }
-    int left = room;
+    const std::vector<int> widths = sharedOut(least, wanted, room, least.size() - 1);
     int headHeight = 0;
     const QFontMetrics metrics(horizontalHeader()->font());
     for (int column = 0; column < columnCount(); ++column) {
-        const auto i = static_cast<std::size_t>(column);
-        const bool isLast = column + 1 == columnCount();
-        const int wide =
-            isLast ? left : least[i] + (wishes > 0 ? static_cast<int>(spare * wish[i] / wishes) : 0);
+        const int wide = widths[static_cast<std::size_t>(column)];
         setColumnWidth(column, wide);
-        left -= wide;
         const QRect needed = metrics.boundingRect(QRect(0, 0, wide - kMargins, 1000), Qt::TextWordWrap,
                                                   horizontalHeaderItem(column)->text());
         headHeight = std::max(headHeight, needed.height());

@@ -25,7 +25,6 @@ class SchematicView : public QGraphicsView {
     /// The whole loop in the view, never larger than 125 %.
     void fit();
     void zoomBy(double factor);
-    const SchematicLayout& schematicLayout() const { return m_drawing.layout; }
 
   signals:
     void currentChanged(ww::base::Id branch);

@@ -129,9 +129,7 @@ QString word(balancing::State state) {
 }
 
 QString word(balancing::State state, const project::Branch& branch) {
-    const bool isSelfActing =
-        branch.kind == project::BranchKind::Limiter || branch.kind == project::BranchKind::Picv;
-    if (isSelfActing && state == balancing::State::OnShare) {
+    if (project::isSelfActing(branch) && state == balancing::State::OnShare) {
         return WordText::tr("In range");
     }
     return word(state);

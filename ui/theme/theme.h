@@ -55,7 +55,6 @@ QPalette palette(Display display);
 
 /// Sizes in device-independent pixels.
 struct Metrics {
-    int menuHeight = 24;
     int stripHeight = 36;    ///< job strip on top
     int keyLineHeight = 28;  ///< key line at the bottom
     int sideListWidth = 112;
@@ -67,6 +66,9 @@ struct Metrics {
     int shapeSize = 16;
     double textPoints = 10.0;
     bool hasLargeTargets = false;
+
+    /// What large targets are kept apart by; 0 where there are none and layouts keep their own gaps.
+    int targetGap() const { return hasLargeTargets ? gap : 0; }
 };
 /// Sizes for a text size (points, 8 to 24) and for large targets.
 Metrics metrics(double textPoints, bool hasLargeTargets = false);

@@ -17,13 +17,6 @@ PanelArea::PanelArea(QWidget* content, int width, QWidget* parent) : QScrollArea
     setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Expanding);
 }
 
-void PanelArea::setWidth(int width) {
-    if (m_width != width) {
-        m_width = width;
-        updateGeometry();
-    }
-}
-
 QSize PanelArea::sizeHint() const {
     return {minimumSizeHint().width(), widget() != nullptr ? widget()->sizeHint().height() : 0};
 }

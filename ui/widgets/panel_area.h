@@ -13,7 +13,6 @@ class PanelArea : public QScrollArea {
     /// device-independent pixels.
     PanelArea(QWidget* content, int width, QWidget* parent = nullptr);
 
-    void setWidth(int width);
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
@@ -21,7 +20,7 @@ class PanelArea : public QScrollArea {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
-    int m_width;
+    const int m_width;
 };
 
 }  // namespace ww::ui

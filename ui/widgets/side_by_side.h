@@ -20,7 +20,6 @@ class SideBySide : public QWidget {
     };
     SideBySide(Part first, Part second, QWidget* parent = nullptr);
 
-    bool isOneBelowTheOther() const { return m_line->direction() == QBoxLayout::TopToBottom; }
     QSize minimumSizeHint() const override;
 
   protected:

@@ -49,10 +49,7 @@ struct BranchFlow {
 BranchFlow branchFlow(const project::Project& project, const project::Branch& branch,
                       const BranchReadings& readings, std::optional<Setting> setting);
 
-/// Whether a branch keeps its flow by itself.
-inline bool isSelfActing(const project::Branch& branch) {
-    return branch.kind == project::BranchKind::Limiter || branch.kind == project::BranchKind::Picv;
-}
+using project::isSelfActing;
 
 /// Where the dp of a self-acting valve stands in its range: -1 below, 0 within (or no range known), 1 above.
 int placeInRange(const project::ValveModel* valve, PressureDifference dp);

@@ -1,6 +1,6 @@
 #include <algorithm>
 
-#include "core/balancing/walk.h"
+#include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
 #include "core/report/detail/sections.h"
 

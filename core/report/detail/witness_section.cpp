@@ -1,3 +1,4 @@
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/witness.h"
 #include "core/base/term.h"
 #include "core/project/names.h"

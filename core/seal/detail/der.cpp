@@ -39,10 +39,6 @@ std::string derSetOf(DerTag tag, std::initializer_list<std::string> elements) {
     return der(tag, content);
 }
 
-std::optional<std::uint8_t> DerReader::nextTag() const {
-    return m_rest.empty() ? std::nullopt : std::optional(static_cast<std::uint8_t>(m_rest.front()));
-}
-
 std::optional<DerValue> DerReader::next() const {
     if (m_rest.size() < 2) {
         return std::nullopt;

@@ -12,16 +12,10 @@ namespace ww::seal::detail {
 
 /// Tags of X.690 8.1.2 that signatures use.
 enum DerTag : std::uint8_t {
-    kDerInteger = 0x02,
     kDerOctetString = 0x04,
-    kDerNull = 0x05,
-    kDerObjectId = 0x06,
-    kDerUtcTime = 0x17,
     kDerSequence = 0x30,
     kDerSet = 0x31,
     kDerContext0 = 0xA0,
-    kDerContext1 = 0xA1,
-    kDerContext4 = 0xA4,
 };
 
 /// Tag, length and content.
@@ -43,8 +37,6 @@ class DerReader {
     explicit DerReader(std::string_view bytes) : m_rest(bytes) {}
 
     bool isAtEnd() const { return m_rest.empty(); }
-    /// The tag that comes next; nothing at the end.
-    std::optional<std::uint8_t> nextTag() const;
     /// The next value if it has this tag; nothing, and nothing is passed, otherwise.
     std::optional<DerValue> take(DerTag tag);
     /// Goes past the next value if it is encoded exactly so.

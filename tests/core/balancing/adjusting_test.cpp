@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/balancing/assess.h"
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "tests/core/balancing/small_loop.h"
 #include "tests/support/fixed_clock.h"

@@ -10,14 +10,14 @@
 #include "core/balancing/learning/model_findings.h"
 #include "core/balancing/prediction.h"
 #include "tests/support/field_job.h"
+#include "tests/support/small_loop.h"
 
 namespace ww::balancing {
 namespace {
 
 using quantity::Unit;
 using support::FieldJob;
-
-constexpr double kFeetPerPsi = 2.309;
+using support::kFeetPerPsi;
 
 std::string text(double number, int decimals) {
     return base::Decimal::fromNumber(number, decimals).text();

@@ -4,6 +4,7 @@
 
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/walk.h"
+#include "core/balancing/walk_progress.h"
 #include "tests/core/balancing/small_loop.h"
 
 namespace ww::balancing {

@@ -9,7 +9,7 @@
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/readiness.h"
 #include "core/balancing/review_steps.h"
-#include "core/balancing/walk.h"
+#include "core/balancing/standing_readings.h"
 #include "tests/core/balancing/small_loop.h"
 
 namespace ww::balancing {

@@ -102,4 +102,23 @@ inline bool hasReason(const Assessment& assessment, const base::MessageForm& for
     return false;
 }
 
+/// How severe the newest round's finding of this kind is; nothing where there is none.
+inline std::optional<Severity> severityOf(const FieldJob& job, const base::MessageForm& form,
+                                          std::string_view subject = "") {
+    const Assessment a = assessNewest(job);
+    const Finding* finding = findingOf(a, form, subject);
+    return finding != nullptr ? std::optional(finding->severity) : std::nullopt;
+}
+
+/// Two terminals at design flow (8 m3/h) and a pump that gives 8 m3/h at 6 m.
+inline FieldJob pumped(const char* rise) {
+    FieldJob job = flatLoop(2);
+    job.pump("P-1", {{"0", "10"}, {"4", "9"}, {"8", "6"}, {"12", "1"}});
+    job.round(project::RoundKind::Survey);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    job.pumpRise(rise);
+    return job;
+}
+
 }  // namespace ww::balancing

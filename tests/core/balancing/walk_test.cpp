@@ -3,7 +3,9 @@
 
 #include <gtest/gtest.h>
 
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
+#include "core/balancing/walk_progress.h"
 #include "tests/core/balancing/small_loop.h"
 #include "tests/support/fixed_clock.h"
 

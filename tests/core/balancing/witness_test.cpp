@@ -12,6 +12,7 @@
 #include "core/balancing/index_proof.h"
 #include "core/balancing/ready_to_sign.h"
 #include "core/balancing/review_steps.h"
+#include "core/balancing/walk_progress.h"
 #include "tests/core/balancing/small_loop.h"
 
 namespace ww::balancing {

@@ -5,6 +5,7 @@
 #include <QMenuBar>
 #include <QPushButton>
 
+#include "core/balancing/standing_readings.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/layout_faults.h"
 

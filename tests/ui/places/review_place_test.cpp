@@ -1,4 +1,4 @@
-// The place Review, comments, history and the pages of the place Job. The source of these checks is the
+// The place Review and its comments. The source of these checks is the
 // interaction design of this project.
 #include "ui/places/review/review_place.h"
 
@@ -6,20 +6,15 @@
 
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
-#include <QImage>
 #include <QLabel>
 #include <QPushButton>
 
 #include "core/balancing/walk_forms.h"
 #include "core/project/review.h"
-#include "core/workbook/cell_history.h"
 #include "tests/support/full_disk.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/pump_rig.h"
 #include "ui/charts/chart_view.h"
-#include "ui/history_dialog.h"
-#include "ui/journal_dialog.h"
-#include "ui/places/job/job_place.h"
 
 namespace ww::ui {
 namespace {
@@ -264,55 +259,6 @@ TEST(ReviewPlace, commentsAreAnsweredAndResolved) {
     EXPECT_FALSE(desk.project().comments()[0].isResolved) << "a review action is undone as any other";
 }
 
-TEST(History, listsEveryValueWithWhoAndWhen) {
-    DeskWindow desk({.terminals = 6});
-    const base::Id branch = desk.project().branchTagged("B-01")->id;
-    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
-    ASSERT_TRUE(desk.bridge().storeDp(branch, "21.2").ok());
-    const auto history = workbook::cellHistory(*desk.bridge().workbook(), branch);
-    ASSERT_TRUE(history.ok());
-    // Survey, first reading, its mark as superseded and the second reading.
-    ASSERT_EQ(history->size(), 4U);
-    EXPECT_EQ(history->at(1).reading.dp->digits.text(), "20.1");
-    EXPECT_EQ(history->at(1).person, "A. Fields");
-    EXPECT_TRUE(history->at(3).label.find("21.2") != std::string::npos);
-    HistoryDialog dialog(desk.bridge(), branch);
-    EXPECT_EQ(dialog.values()->rowCount(), 4);
-}
-
-TEST(History, showsWhatWasUndone) {
-    DeskWindow desk({.terminals = 6});
-    const base::Id branch = desk.project().branchTagged("B-01")->id;
-    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
-    ASSERT_TRUE(desk.bridge().undo().ok());
-    const auto history = workbook::cellHistory(*desk.bridge().workbook(), branch);
-    ASSERT_TRUE(history.ok());
-    ASSERT_EQ(history->size(), 3U) << "survey, reading, and that it was taken back";
-    EXPECT_TRUE(history->at(2).isUndone);
-    EXPECT_EQ(history->at(2).reading.dp->digits.text(), "20.1");
-    HistoryDialog dialog(desk.bridge(), branch);
-    EXPECT_TRUE(history->at(1).isGone);
-    EXPECT_TRUE(dialog.values()->row(1).isStruck) << "what was taken back does not stand";
-    EXPECT_TRUE(dialog.values()->row(1).cells.contains("undone"));
-    EXPECT_TRUE(dialog.values()->row(2).isStruck);
-    EXPECT_TRUE(dialog.values()->row(2).cells.contains("undone"));
-}
-
-TEST(Journal, showsTheJobAsItStoodAfterAnyRecord) {
-    DeskWindow desk({.terminals = 6});
-    const base::Id branch = desk.project().branchTagged("B-01")->id;
-    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
-    const std::int64_t then = desk.bridge().workbook()->newestEntry().sequence;
-    ASSERT_TRUE(desk.bridge().storeDp(branch, "31.5").ok());
-    JournalDialog dialog(desk.bridge());
-    EXPECT_EQ(dialog.actions()->rowCount(), static_cast<int>(desk.bridge().workbook()->journal().size()));
-    const auto shown = [&] { return dialog.state()->row(dialog.state()->rowOf(branch)).cells[2]; };
-    EXPECT_TRUE(shown().startsWith("31.5"));
-    dialog.showAfter(then);
-    EXPECT_TRUE(shown().startsWith("20.1"));
-    EXPECT_EQ(desk.stored("B-01"), "31.5 kPa") << "nothing is set back";
-}
-
 TEST(Review, showsHowTheSharesCameTogether) {
     DeskWindow desk({.terminals = 6});
     desk.window.showPlace(MainWindow::Review);
@@ -384,79 +330,6 @@ TEST(Review, aValveReadTwiceCanBeCorrectedInAClosedRound) {
     ASSERT_TRUE(done.ok()) << base::englishWithSubject(done.fault());
     EXPECT_EQ(desk.stored("B-01"), "21.7 kPa");
     EXPECT_EQ(desk.storedCount(), 2) << "both readings are superseded";
-}
-
-TEST(JobPages, theUsualReadinessGatesTheSurveyUntilItIsDoneOrOverruled) {
-    DeskWindow desk({.terminals = 3, .hasSurvey = false}, false);
-    desk.window.showPlace(MainWindow::Job);
-    auto* job = desk.window.findChild<JobPlace*>();
-    job->pages()->setCurrentWidget(job->readiness());
-    for (QPushButton* button : job->readiness()->findChildren<QPushButton*>()) {
-        if (button->text() == "Take Usual List") {
-            button->click();
-        }
-    }
-    const int count = job->readiness()->model()->rowCount();
-    ASSERT_GT(count, 8);
-    EXPECT_FALSE(desk.bridge().openRound(project::RoundKind::Survey).ok());
-    EXPECT_FALSE(desk.bridge().openRound(project::RoundKind::Survey, "A. Fields: in a hurry").ok());
-    RecordTableModel* model = job->readiness()->model();
-    EXPECT_FALSE(model->store(model->index(0, ReadinessPage::State), "maybe").ok());
-    for (int row = 0; row < count; ++row) {
-        ASSERT_TRUE(model->store(model->index(row, ReadinessPage::State), "done").ok());
-    }
-    EXPECT_EQ(model->index(0, ReadinessPage::Date).data().toString(), "2026-03-02");
-    ASSERT_TRUE(desk.bridge().undo().ok());
-    EXPECT_EQ(model->index(count - 1, ReadinessPage::State).data().toString(), "open");
-    ASSERT_TRUE(model->store(model->index(count - 1, ReadinessPage::State), "does not").ok());
-    EXPECT_TRUE(desk.bridge().openRound(project::RoundKind::Survey).ok());
-    const QAbstractItemModelTester tester(model);
-}
-
-TEST(JobPages, aDeficiencyOfTheValveInHandKeepsItsPhotoSmall) {
-    DeskWindow desk({.terminals = 3});
-    desk.bridge().selectBranch(desk.project().branchTagged("B-02")->id);
-    ASSERT_TRUE(desk.bridge().storeDp(*desk.bridge().selectedBranch(), "20.1").ok());
-    desk.key(Qt::Key_Y, Qt::ControlModifier | Qt::ShiftModifier);
-    EXPECT_EQ(desk.window.place(), MainWindow::Job);
-    ASSERT_EQ(desk.project().deficiencies().size(), 1U);
-    EXPECT_EQ(desk.project().deficiencies()[0].branch, desk.project().branchTagged("B-02")->id);
-    EXPECT_TRUE(desk.project().deficiencies()[0].reading.has_value());
-    desk.enter("no access");
-    EXPECT_EQ(desk.project().deficiencies()[0].description, "no access");
-
-    const QString large = QString::fromStdString(desk.folder.file("ceiling.png"));
-    QImage image(3200, 1000, QImage::Format_RGB32);
-    image.fill(Qt::darkCyan);
-    ASSERT_TRUE(image.save(large));
-    DeficiencyPage* page = desk.window.findChild<JobPlace*>()->deficiencies();
-    ASSERT_TRUE(page->attach(large));
-    ASSERT_EQ(desk.project().attachments().size(), 1U);
-    const project::Attachment& kept = desk.project().attachments()[0];
-    EXPECT_EQ(kept.name, "ceiling.jpg");
-    EXPECT_EQ(kept.mediaType, "image/jpeg");
-    EXPECT_EQ(kept.deficiency, desk.project().deficiencies()[0].id);
-    const auto& bytes = kept.content.bytes();
-    const QImage small = QImage::fromData(bytes.data(), static_cast<int>(bytes.size()));
-    EXPECT_EQ(small.size(), QSize(1600, 500));
-
-    EXPECT_FALSE(page->attach(desk.bridge().file())) << "no picture";
-    EXPECT_EQ(desk.project().attachments().size(), 1U);
-    ASSERT_TRUE(desk.bridge().undo().ok());
-    EXPECT_TRUE(desk.project().attachments().empty());
-}
-
-TEST(JobPages, rolesAreTypedByTheirFirstLetters) {
-    DeskWindow desk({.terminals = 3});
-    PeopleModel model(desk.bridge());
-    EXPECT_TRUE(model.store(model.index(0, PeopleModel::Role), "sup").ok());
-    EXPECT_EQ(desk.project().people()[0].role, project::PersonRole::Supervisor);
-    EXPECT_FALSE(model.store(model.index(0, PeopleModel::Role), "chief").ok());
-    EXPECT_TRUE(model.store(model.index(0, PeopleModel::Role), "").ok());
-    EXPECT_EQ(desk.project().people()[0].role, project::PersonRole::Unstated);
-    EXPECT_TRUE(model.store(model.index(0, PeopleModel::Certificate), "C-112").ok());
-    EXPECT_EQ(desk.project().people()[0].certificate, "C-112");
-    const QAbstractItemModelTester tester(&model);
 }
 
 }  // namespace

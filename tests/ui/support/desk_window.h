@@ -5,6 +5,7 @@
 #include <QApplication>
 #include <QTest>
 
+#include "core/balancing/standing_readings.h"
 #include "tests/support/counting_ids.h"
 #include "tests/support/fixed_clock.h"
 #include "tests/support/temporary_folder.h"

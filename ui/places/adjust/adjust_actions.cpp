@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/balancing/walk_progress.h"
 #include "core/project/review.h"
 #include "ui/models/branch_finder.h"
 #include "ui/places/adjust/adjust_place.h"

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/balancing/prediction.h"
+#include "core/balancing/standing_readings.h"
 #include "core/curve/valve_flow.h"
 #include "ui/text/format.h"
 

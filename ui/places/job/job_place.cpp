@@ -11,6 +11,7 @@
 #include "ui/text/words.h"
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/panel_area.h"
+#include "ui/widgets/panel_title.h"
 #include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
@@ -20,12 +21,6 @@ namespace {
 constexpr int kFactsWidth = 340;
 constexpr int kPagesWidth = 420;
 constexpr int kPagesHeight = 340;
-
-QLabel* heading(const QString& text, QWidget* parent) {
-    auto* label = new QLabel(text, parent);
-    label->setObjectName(QStringLiteral("panel_title"));
-    return label;
-}
 
 }  // namespace
 
@@ -102,7 +97,7 @@ QWidget* JobPlace::buildFacts() {
     form->setVerticalSpacing(4);
     form->setHorizontalSpacing(12);
     const auto section = [&](const QString& title) {
-        QLabel* label = heading(title, page);
+        QLabel* label = panelTitle(title, page);
         label->setContentsMargins(0, form->rowCount() > 0 ? 8 : 0, 0, 0);
         form->addRow(label);
     };
@@ -154,9 +149,9 @@ QWidget* JobPlace::buildTables() {
     };
     const QString instruments = tr("Instruments");
     const QString people = tr("People");
-    add({heading(instruments, page), m_others}, instruments, m_instrumentTable,
+    add({panelTitle(instruments, page), m_others}, instruments, m_instrumentTable,
         {m_addInstrument, m_removeInstrument}, 3);
-    add({heading(people, page)}, people, m_peopleTable, {m_addPerson, m_removePerson}, 2);
+    add({panelTitle(people, page)}, people, m_peopleTable, {m_addPerson, m_removePerson}, 2);
     m_instrumentTable->setModel(m_instruments);
     m_peopleTable->setModel(m_people);
     m_peopleTable->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);

@@ -10,6 +10,7 @@
 #include "ui/charts/pump_chart_data.h"
 #include "ui/text/words.h"
 #include "ui/widgets/panel_area.h"
+#include "ui/widgets/panel_title.h"
 #include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
@@ -21,12 +22,6 @@ constexpr int kChartWidth = 480;
 constexpr int kChartHeight = 260;
 /// Below this height there is room for one chart only.
 constexpr int kTwoCharts = 460;
-
-QLabel* pageHeading(const QString& text, QWidget* parent) {
-    auto* label = new QLabel(text, parent);
-    label->setObjectName(QStringLiteral("panel_title"));
-    return label;
-}
 
 }  // namespace
 
@@ -54,12 +49,12 @@ QWidget* CurvesPage::buildPanel() {
     column->setContentsMargins(0, 0, 8, 0);
     column->setSpacing(8);
     m_duty = new FactList(panel);
-    m_indexTitle = pageHeading(tr("Index-circuit check"), panel);
+    m_indexTitle = panelTitle(tr("Index-circuit check"), panel);
     m_index = new FactList(panel);
     m_cautions = new QLabel(panel);
     m_cautions->setWordWrap(true);
     m_cautions->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_dutyTitle = pageHeading(tr("Duty and design flow"), panel);
+    m_dutyTitle = panelTitle(tr("Duty and design flow"), panel);
     column->addWidget(m_dutyTitle);
     column->addWidget(m_duty);
     column->addSpacing(10);

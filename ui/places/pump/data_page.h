@@ -41,7 +41,6 @@ class DataPage : public PumpPage {
     void setTokens(const theme::Tokens& tokens) override;
     void setMetrics(const theme::Metrics& metrics) override;
     void takeFocus() override;
-    EntryTable* plates() const { return m_table; }
     FieldTableModel* plateModel() const { return m_model; }
     RowPanel* curve() const { return m_curve; }
     RowPanel* load() const { return m_load; }

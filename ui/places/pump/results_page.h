@@ -17,7 +17,6 @@ class ResultsPage : public PumpPage {
     void setTokens(const theme::Tokens& tokens) override { m_view->setTokens(tokens); }
     void takeFocus() override;
     SectionView* view() const { return m_view; }
-    PumpChooser* chooser() const { return m_chooser; }
 
   private:
     void showSections();

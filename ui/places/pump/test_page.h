@@ -26,7 +26,6 @@ class TestPage : public PumpPage {
     void takeFocus() override { beginAtValues(*m_table); }
     EntryTable* table() const { return m_table; }
     FieldTableModel* model() const { return m_model; }
-    PumpChooser* chooser() const { return m_chooser; }
 
   private:
     QString text(int field, int point) const;

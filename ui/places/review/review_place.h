@@ -58,6 +58,7 @@ class ReviewPlace : public QWidget {
     bool event(QEvent* event) override;
 
   private:
+    void layOut();
     /// Rounds, comparison and comments under one another, for want of room.
     void setNarrow(bool isNarrow);
     /// The width that all three need side by side.

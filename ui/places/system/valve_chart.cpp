@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "core/project/equipment_curves.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {

@@ -1,4 +1,5 @@
 #include "ui/places/system/valve_fields.h"
+#include "core/project/equipment_curves.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>

@@ -3,6 +3,8 @@
 #include <QKeyEvent>
 #include <QVBoxLayout>
 
+#include "core/balancing/standing_readings.h"
+
 namespace ww::ui {
 namespace {
 

@@ -2,16 +2,17 @@
 
 #include <QKeyEvent>
 
+#include "core/balancing/walk_progress.h"
 #include "core/project/review.h"
 #include "ui/text/words.h"
 #include "ui/widgets/entry_field.h"
+#include "ui/widgets/panel_title.h"
 
 namespace ww::ui {
 namespace {
 
 QLabel* head(QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setObjectName(QStringLiteral("panel_title"));
+    QLabel* label = panelTitle({}, parent);
     label->setWordWrap(true);
     return label;
 }

@@ -2,6 +2,7 @@
 
 #include <QVBoxLayout>
 
+#include "core/balancing/standing_readings.h"
 #include "core/project/review.h"
 #include "ui/places/reading_fix.h"
 #include "ui/places/walk/note_panel.h"

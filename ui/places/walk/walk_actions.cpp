@@ -7,6 +7,7 @@
 
 #include "core/balancing/advice/advice.h"
 #include "core/balancing/aim.h"
+#include "core/balancing/standing_readings.h"
 #include "ui/charts/chart_view.h"
 #include "ui/charts/convergence_chart_data.h"
 #include "ui/models/branch_roles.h"

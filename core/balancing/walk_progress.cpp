@@ -1,0 +1,78 @@
+#include "core/balancing/walk_progress.h"
+
+#include <algorithm>
+#include <unordered_map>
+
+#include "core/balancing/detail/doubts.h"
+#include "core/balancing/standing_readings.h"
+#include "core/balancing/walk_forms.h"
+
+namespace ww::balancing {
+
+using project::Branch;
+using project::Project;
+using project::Reading;
+using project::ReadingStatus;
+using project::Round;
+
+std::vector<Finding> openItems(const Project& project, const Id& roundId) {
+    const Round& round = project.rounds().at(roundId);
+    const auto numbers = detail::roundNumbers(project, &round, false);
+    const std::vector<project::SampleRow>& sample = round.sample;
+    std::vector<Finding> found;
+    for (const std::size_t index : project.tree().walkingOrder()) {
+        const Branch& branch = project.branches()[index];
+        const detail::BranchReadings& readings = numbers.readings[index];
+        const bool isAsked =
+            sample.empty() || std::any_of(sample.begin(), sample.end(),
+                                          [&](const auto& row) { return row.branch == branch.id; });
+        if (readings.hasValue()) {
+            for (Finding& doubt : detail::doubts(project, numbers, index)) {
+                if (doubt.severity != Severity::Note) {
+                    found.push_back(std::move(doubt));
+                }
+            }
+        } else if (readings.counting != nullptr) {
+            if (readings.counting->reason.empty()) {
+                found.push_back({base::Fault{&kNoReasonYet, branch.tag, {}}, Severity::Warning, branch.id,
+                                 readings.counting->id});
+            }
+        } else if (numbers.branches[index].isTerminal && isAsked) {
+            found.push_back(
+                {base::Fault{&kNotReadYet, branch.tag, {}}, Severity::Warning, branch.id, std::nullopt});
+        }
+    }
+    return found;
+}
+
+WalkProgress walkProgress(const Project& project, const Round& round) {
+    // The newest entry of a branch counts: a value, or that it cannot be read.
+    std::unordered_map<Id, bool> isRead;
+    for (const std::size_t index : project.readingsOf(round.id)) {
+        const Reading& reading = project.readings()[index];
+        if (reading.status == ReadingStatus::Standing && hasContent(reading) &&
+            reading.purpose != project::ReadingPurpose::ShutValve) {
+            isRead[reading.branch] = reading.dp || reading.flow;
+        }
+    }
+    WalkProgress progress;
+    for (const std::size_t index : project.tree().walkingOrder()) {
+        const Branch& branch = project.branches()[index];
+        const bool isAsked = round.sample.empty()
+                                 ? project.tree().isTerminal(index) || branch.valve.has_value()
+                                 : std::any_of(round.sample.begin(), round.sample.end(),
+                                               [&](const auto& row) { return row.branch == branch.id; });
+        if (!isAsked) {
+            continue;
+        }
+        ++progress.all;
+        const auto found = isRead.find(branch.id);
+        progress.read += found != isRead.end() && found->second ? 1U : 0U;
+        if (found == isRead.end()) {
+            progress.unread.push_back(branch.id);
+        }
+    }
+    return progress;
+}
+
+}  // namespace ww::balancing

@@ -1,0 +1,24 @@
+// How far the walk of a round has come, and what keeps the round from being closed.
+// Not for closing it (walk.h).
+#pragma once
+
+#include <vector>
+
+#include "core/balancing/assessment.h"
+
+namespace ww::balancing {
+
+/// What keeps a round from being closed: unread terminals (of a witness round: of its sample) without a
+/// reason, doubtful readings without one.
+std::vector<Finding> openItems(const project::Project& project, const Id& round);
+/// How much of what a round's walk asks for is read: every terminal and every other branch with a valve; of a
+/// witness round its sample.
+struct WalkProgress {
+    std::size_t read = 0;
+    std::size_t all = 0;
+    std::vector<Id>
+        unread;  ///< without a reading and without the mark that it cannot be read, in walking order
+};
+WalkProgress walkProgress(const project::Project& project, const project::Round& round);
+
+}  // namespace ww::balancing

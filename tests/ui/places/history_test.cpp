@@ -1,0 +1,65 @@
+// The history of a cell and the journal of a job. The source of these checks is the
+// interaction design of this project.
+#include <gtest/gtest.h>
+
+#include "core/workbook/cell_history.h"
+#include "tests/ui/support/desk_window.h"
+#include "ui/history_dialog.h"
+#include "ui/journal_dialog.h"
+
+namespace ww::ui {
+namespace {
+
+using support::DeskWindow;
+
+TEST(History, listsEveryValueWithWhoAndWhen) {
+    DeskWindow desk({.terminals = 6});
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "21.2").ok());
+    const auto history = workbook::cellHistory(*desk.bridge().workbook(), branch);
+    ASSERT_TRUE(history.ok());
+    // Survey, first reading, its mark as superseded and the second reading.
+    ASSERT_EQ(history->size(), 4U);
+    EXPECT_EQ(history->at(1).reading.dp->digits.text(), "20.1");
+    EXPECT_EQ(history->at(1).person, "A. Fields");
+    EXPECT_TRUE(history->at(3).label.find("21.2") != std::string::npos);
+    HistoryDialog dialog(desk.bridge(), branch);
+    EXPECT_EQ(dialog.values()->rowCount(), 4);
+}
+
+TEST(History, showsWhatWasUndone) {
+    DeskWindow desk({.terminals = 6});
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    const auto history = workbook::cellHistory(*desk.bridge().workbook(), branch);
+    ASSERT_TRUE(history.ok());
+    ASSERT_EQ(history->size(), 3U) << "survey, reading, and that it was taken back";
+    EXPECT_TRUE(history->at(2).isUndone);
+    EXPECT_EQ(history->at(2).reading.dp->digits.text(), "20.1");
+    HistoryDialog dialog(desk.bridge(), branch);
+    EXPECT_TRUE(history->at(1).isGone);
+    EXPECT_TRUE(dialog.values()->row(1).isStruck) << "what was taken back does not stand";
+    EXPECT_TRUE(dialog.values()->row(1).cells.contains("undone"));
+    EXPECT_TRUE(dialog.values()->row(2).isStruck);
+    EXPECT_TRUE(dialog.values()->row(2).cells.contains("undone"));
+}
+
+TEST(Journal, showsTheJobAsItStoodAfterAnyRecord) {
+    DeskWindow desk({.terminals = 6});
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    const std::int64_t then = desk.bridge().workbook()->newestEntry().sequence;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "31.5").ok());
+    JournalDialog dialog(desk.bridge());
+    EXPECT_EQ(dialog.actions()->rowCount(), static_cast<int>(desk.bridge().workbook()->journal().size()));
+    const auto shown = [&] { return dialog.state()->row(dialog.state()->rowOf(branch)).cells[2]; };
+    EXPECT_TRUE(shown().startsWith("31.5"));
+    dialog.showAfter(then);
+    EXPECT_TRUE(shown().startsWith("20.1"));
+    EXPECT_EQ(desk.stored("B-01"), "31.5 kPa") << "nothing is set back";
+}
+
+}  // namespace
+}  // namespace ww::ui

@@ -1,0 +1,134 @@
+// What the place Walk makes of values that cannot be right. The source of these checks is the
+// interaction design of this project.
+#include <gtest/gtest.h>
+
+#include <QLabel>
+#include <algorithm>
+
+#include "core/balancing/standing_readings.h"
+#include "core/balancing/walk_progress.h"
+#include "tests/ui/support/desk_window.h"
+#include "ui/places/walk/walk_place.h"
+
+namespace ww::ui {
+namespace {
+
+using support::DeskWindow;
+
+TEST(WalkPlace, aSlipOfUnitIsKeptDoubtfulAndOneKeyMendsIt) {
+    DeskWindow desk;
+    // The survey read B-01 at a dp of D; D in psi digits is what a meter left in psi would show.
+    const double last = desk.project().readings()[0].dp->value.in(quantity::Unit::Psi);
+    const std::string typed = base::Decimal::fromNumber(last, 2).text();
+    desk.enter(QString::fromStdString(typed));
+    EXPECT_EQ(desk.currentTag(), "B-02");  // the walk goes on, nothing is asked
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    EXPECT_EQ(desk.stored("B-01"), typed + " kPa");
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+    EXPECT_TRUE(desk.window.notice().contains("psi")) << desk.window.notice().toStdString();
+    desk.key(Qt::Key_U, Qt::ControlModifier);
+    EXPECT_EQ(desk.stored("B-01"), typed + " psi");
+    desk.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(desk.stored("B-01"), typed + " kPa");
+}
+
+TEST(WalkPlace, anImplausibleValueGivesOneNoticeAndNoDialog) {
+    DeskWindow desk;
+    int notices = 0;
+    QObject::connect(&desk.bridge(), &WorkbookBridge::messageRaised, [&](const base::Fault&) { ++notices; });
+    desk.enter("190");
+    EXPECT_EQ(notices, 1);
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_TRUE(desk.grid().hasFocus());
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+}
+
+TEST(WalkPlace, aReadingAboveTheRangeNamesTheMeterAndTheKeyToReadAgain) {
+    DeskWindow desk;
+    desk.enter("4711");
+    const QString notice = desk.window.notice();
+    EXPECT_TRUE(notice.contains("200 kPa") && notice.contains("Ctrl+R")) << notice.toStdString();
+    EXPECT_EQ(desk.stored("B-01"), "4711 kPa");
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+}
+
+TEST(WalkPlace, reversedHosesAreSaidOnce) {
+    DeskWindow desk;
+    desk.enter("-30.0");
+    const QString notice = desk.window.notice();
+    EXPECT_EQ(notice.count("hoses"), 1) << notice.toStdString();
+    EXPECT_TRUE(notice.contains("Ctrl+U")) << notice.toStdString();
+}
+
+TEST(WalkPlace, anOverdueMeterIsNamedInTheStripAndEntryGoesOn) {
+    support::WalkJobOptions options;
+    options.due = "2026-02-01";  // the desk's clock stands in March
+    DeskWindow desk(options);
+    desk.enter(QString::fromStdString(support::walkReadings(desk.project())[0]));
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_TRUE(desk.window.notice().isEmpty()) << desk.window.notice().toStdString();
+    bool isNamed = false;
+    for (const QLabel* label : desk.window.findChildren<QLabel*>()) {
+        isNamed =
+            isNamed || (label->accessibleName() == "Meter" && label->text().contains("was due 2026-02-01"));
+    }
+    EXPECT_TRUE(isNamed);
+}
+
+TEST(WalkPlace, anOverdueMeterIsToldWithItsCuresWhenARoundIsOpened) {
+    support::WalkJobOptions options;
+    options.due = "2026-02-01";
+    DeskWindow desk(options, false);
+    desk.window.commands().newRound->trigger();
+    desk.key(Qt::Key_Return);
+    ASSERT_NE(desk.bridge().openRoundOrNull(), nullptr);
+    const QString notice = desk.window.notice();
+    EXPECT_TRUE(notice.contains("2026-02-01, 29 days ago")) << notice.toStdString();
+    EXPECT_TRUE(notice.contains("menu Round, Meter")) << notice.toStdString();
+    EXPECT_TRUE(notice.contains("give the reason")) << notice.toStdString();
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+}
+
+TEST(WalkPlace, belowTheReadableMinimumTheFlowIsARangeAndTheRoundStaysOpen) {
+    DeskWindow desk;
+    desk.enter("0.6");
+    EXPECT_TRUE(desk.model().index(0, WalkModel::Flow).data().toString().contains(QChar(0x2013)))
+        << desk.model().index(0, WalkModel::Flow).data().toString().toStdString();
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+    EXPECT_FALSE(desk.bridge().closeRound().ok());
+    const base::Id round = desk.project().lastRound()->id;
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    const auto isOpen = [&] {
+        const auto items = balancing::openItems(desk.project(), round);
+        return std::any_of(items.begin(), items.end(),
+                           [&](const balancing::Finding& item) { return item.branch == branch; });
+    };
+    EXPECT_TRUE(isOpen());
+    const project::Reading* reading = balancing::countingReading(desk.project(), round, branch);
+    ASSERT_TRUE(desk.bridge().giveReason(reading->id, "no smaller meter here").ok());
+    EXPECT_FALSE(isOpen()) << "a reason answers it";
+}
+
+TEST(WalkPlace, aReasonLeavesAMarkInTheGrid) {
+    DeskWindow desk;
+    desk.enter("190");
+    EXPECT_EQ(desk.model().index(0, WalkModel::State).data().toString(), "Doubtful");
+    const project::Reading* reading = balancing::countingReading(
+        desk.project(), desk.project().lastRound()->id, desk.project().branchTagged("B-01")->id);
+    ASSERT_TRUE(desk.bridge().giveReason(reading->id, "read twice").ok());
+    EXPECT_TRUE(desk.model().index(0, WalkModel::State).data().toString().endsWith(", reason"));
+}
+
+TEST(WalkPlace, readingADoubtfulValueAgainTakesItsPlace) {
+    DeskWindow desk;
+    desk.enter("190");
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    desk.window.walk()->readAgain();
+    desk.enter("20.0");
+    EXPECT_EQ(desk.model().index(0, WalkModel::Dp).data().toString(), "20.0");
+    EXPECT_EQ(desk.storedCount(), 1);
+}
+
+}  // namespace
+}  // namespace ww::ui

@@ -1,0 +1,219 @@
+#include "ui/charts/mark_painter.h"
+
+#include <QFontMetricsF>
+#include <QLineF>
+#include <algorithm>
+
+namespace ww::ui::charts {
+namespace {
+
+constexpr double kDisc = 8.5;
+constexpr double kCross = 6.5;
+
+/// Where the numbered discs stand: on their points, or beside them where they would cover one another.
+std::vector<QPointF> discPlaces(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
+    const double clear = (2 * kDisc + 2) * style.pixel;
+    std::vector<QPointF> places;
+    // A disc on the design cross would hide it.
+    std::vector<QPointF> crosses;
+    for (const PointMark& mark : figure.marks) {
+        if (mark.kind == MarkKind::Design) {
+            crosses.push_back(place(mark.at, plot, figure));
+        }
+    }
+    const auto isFree = [&](QPointF at) {
+        const auto isNear = [&at](const std::vector<QPointF>& others, double distance) {
+            return std::any_of(others.begin(), others.end(),
+                               [&](const QPointF& other) { return QLineF(at, other).length() < distance; });
+        };
+        return !isNear(places, clear) && !isNear(crosses, (kDisc + kCross) * style.pixel);
+    };
+    for (const PointMark& mark : figure.marks) {
+        const QPointF point = place(mark.at, plot, figure);
+        QPointF best = point;
+        if (mark.kind == MarkKind::Duty && !isFree(point)) {
+            // Up and to the sides first: below lie the curves at lower speed.
+            for (const double distance : {1.4, 2.2, 3.0}) {
+                for (const double degrees : {90.0, 45.0, 135.0, 20.0, 160.0, -45.0, -135.0}) {
+                    const QPointF moved = point + QLineF::fromPolar(distance * clear, degrees).p2();
+                    if (best == point && plot.contains(moved) && isFree(moved)) {
+                        best = moved;
+                    }
+                }
+            }
+        }
+        places.push_back(best);
+    }
+    return places;
+}
+
+bool crosses(const QLineF& line, const QRectF& box) {
+    if (box.contains(line.p1()) || box.contains(line.p2())) {
+        return true;
+    }
+    const QPolygonF corners{box.topLeft(), box.topRight(), box.bottomRight(), box.bottomLeft(),
+                            box.topLeft()};
+    for (qsizetype i = 1; i < corners.size(); ++i) {
+        if (line.intersects(QLineF(corners[i - 1], corners[i]), nullptr) == QLineF::BoundedIntersection) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/// What names must not cover.
+struct Obstacles {
+    std::vector<QRectF> boxes;
+    std::vector<QPolygonF> lines;
+
+    bool isFree(const QRectF& box) const {
+        const auto overlaps = [&box](const QRectF& other) { return other.intersects(box); };
+        if (std::any_of(boxes.begin(), boxes.end(), overlaps)) {
+            return false;
+        }
+        for (const QPolygonF& line : lines) {
+            for (qsizetype i = 1; i < line.size(); ++i) {
+                if (crosses(QLineF(line[i - 1], line[i]), box)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+    /// The first free box of these, else the first; it is taken from then on.
+    QRectF take(const std::vector<QRectF>& candidates) {
+        const auto found = std::find_if(candidates.begin(), candidates.end(),
+                                        [this](const QRectF& box) { return isFree(box); });
+        boxes.push_back(found == candidates.end() ? candidates.front() : *found);
+        return boxes.back();
+    }
+};
+
+Obstacles obstaclesOf(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
+    Obstacles obstacles;
+    const double radius = (kDisc + 1) * style.pixel;
+    for (const QPointF& at : discPlaces(plot, figure, style)) {
+        obstacles.boxes.emplace_back(at - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius));
+    }
+    for (const Line& line : figure.lines) {
+        QPolygonF polygon;
+        for (const QPointF& point : line.points) {
+            polygon << place(point, plot, figure);
+        }
+        obstacles.lines.push_back(polygon);
+    }
+    return obstacles;
+}
+
+void paintBars(QPainter& painter, QPointF at, QSizeF error, const ChartStyle& style) {
+    painter.setPen(QPen(style.tokens.ink, 1.3 * style.pixel));
+    const double cap = 3.5 * style.pixel;
+    for (const double side : {-1.0, 1.0}) {
+        if (error.width() > 0) {
+            const QPointF end = at + QPointF(side * error.width(), 0);
+            painter.drawLine(at, end);
+            painter.drawLine(end - QPointF(0, cap), end + QPointF(0, cap));
+        }
+        if (error.height() > 0) {
+            const QPointF end = at + QPointF(0, side * error.height());
+            painter.drawLine(at, end);
+            painter.drawLine(end - QPointF(cap, 0), end + QPointF(cap, 0));
+        }
+    }
+}
+
+void paintDuty(QPainter& painter, QPointF at, QPointF disc, const PointMark& mark, const ChartStyle& style) {
+    const double radius = kDisc * style.pixel;
+    painter.setPen(QPen(style.tokens.ink, 1.0 * style.pixel));
+    if (disc != at) {
+        painter.drawLine(at, disc);
+        painter.setBrush(style.tokens.ink);
+        painter.drawEllipse(at, 2.5 * style.pixel, 2.5 * style.pixel);
+    }
+    painter.setBrush(style.tokens.paper);
+    painter.setPen(QPen(style.tokens.ink, 1.8 * style.pixel));
+    painter.drawEllipse(disc, radius, radius);
+    QFont number = style.font;
+    number.setBold(true);
+    const QFontMetricsF metrics(number);
+    painter.setFont(number);
+    painter.drawText(disc + QPointF(-metrics.horizontalAdvance(mark.name) / 2, metrics.capHeight() / 2),
+                     mark.name);
+    painter.setFont(style.font);
+}
+
+void paintCross(QPainter& painter, QPointF at, const ChartStyle& style) {
+    const double arm = kCross * style.pixel;
+    painter.setPen(QPen(style.tokens.ink, 2.4 * style.pixel));
+    painter.drawLine(at - QPointF(arm, arm), at + QPointF(arm, arm));
+    painter.drawLine(at - QPointF(arm, -arm), at + QPointF(arm, -arm));
+}
+
+/// Places for a name around a point: to the right, to the left where it may stand inside the plot, then
+/// further along.
+std::vector<QRectF> placesAround(QPointF at, QSizeF size, double gap, bool mayBeLeft) {
+    const double middle = at.y() - size.height() / 2;
+    const QPointF right(at.x() + gap, middle);
+    const QPointF left(at.x() - gap - size.width(), middle);
+    std::vector<QRectF> places{QRectF(right, size)};
+    if (mayBeLeft) {
+        places.emplace_back(left, size);
+    }
+    for (const double shift : {0.5, -0.5, 1.0, -1.0, 1.5, -1.5, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0}) {
+        places.emplace_back(right + QPointF(0, shift * size.height()), size);
+    }
+    if (mayBeLeft) {
+        for (const double shift : {1.0, -1.0, 1.5, -1.5}) {
+            places.emplace_back(left + QPointF(0, shift * size.height()), size);
+        }
+    }
+    return places;
+}
+
+}  // namespace
+
+void paintMarks(QPainter& painter, const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
+    const std::vector<QPointF> discs = discPlaces(plot, figure, style);
+    for (std::size_t i = 0; i < figure.marks.size(); ++i) {
+        const PointMark& mark = figure.marks[i];
+        const QPointF at = place(mark.at, plot, figure);
+        const QPointF corner = place(mark.at + QPointF(mark.errorX, mark.errorY), plot, figure);
+        paintBars(painter, at, QSizeF(corner.x() - at.x(), at.y() - corner.y()), style);
+        if (mark.kind == MarkKind::Duty) {
+            paintDuty(painter, at, discs[i], mark, style);
+        } else if (mark.kind == MarkKind::Design) {
+            paintCross(painter, at, style);
+        } else {
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(style.tokens.ink);
+            painter.drawEllipse(at, 3 * style.pixel, 3 * style.pixel);
+        }
+    }
+}
+
+void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
+    const QFontMetricsF metrics(style.font);
+    Obstacles obstacles = obstaclesOf(plot, figure, style);
+    painter.setFont(style.font);
+    const auto put = [&](const QString& name, QPointF at, double gap, const QColor& color) {
+        const QSizeF size(metrics.horizontalAdvance(name), metrics.height() * 0.95);
+        const QRectF box =
+            obstacles.take(placesAround(at, size, gap, at.x() < plot.right() - 0.05 * plot.width()));
+        painter.setPen(color);
+        painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), name);
+    };
+    for (const Line& line : figure.lines) {
+        if (!line.name.isEmpty() && !line.points.empty()) {
+            const QColor color = penOf(line.role, style).color();
+            put(line.name, place(line.points.back(), plot, figure), 6 * style.pixel,
+                color == style.tokens.rule ? style.tokens.soft : color);
+        }
+    }
+    for (const PointMark& mark : figure.marks) {
+        if (mark.kind == MarkKind::Design && !mark.name.isEmpty()) {
+            put(mark.name, place(mark.at, plot, figure), (kCross + 5) * style.pixel, style.tokens.ink);
+        }
+    }
+}
+
+}  // namespace ww::ui::charts

@@ -1,0 +1,136 @@
+// How the place Review is laid out: what stands beside what, how wide, and its columns.
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "ui/places/column_fit.h"
+#include "ui/places/review/review_place.h"
+#include "ui/widgets/laid_out_later.h"
+
+namespace ww::ui {
+namespace {
+
+constexpr int kSideWidth = 262;
+constexpr int kMargin = 12;
+constexpr int kRoundsWidth = 240;
+/// Below this height the comparison needs all the room.
+constexpr int kWithChart = 480;
+
+}  // namespace
+
+void ReviewPlace::layOut() {
+    auto* left = new QVBoxLayout;
+    left->addWidget(m_roundTable, 1);
+    left->addWidget(m_decision);
+    auto* choices = new QHBoxLayout;
+    auto* compare = new QLabel(tr("&Compare"), this);
+    compare->setBuddy(m_before);
+    auto* with = new QLabel(tr("&with"), this);
+    with->setBuddy(m_after);
+    for (QWidget* widget : std::initializer_list<QWidget*>{compare, m_before, with, m_after}) {
+        choices->addWidget(widget, widget == m_before || widget == m_after ? 1 : 0);
+    }
+    auto* shown = new QHBoxLayout;
+    shown->addWidget(m_changedOnly);
+    shown->addStretch(1);
+    shown->addWidget(m_count);
+    m_centre = new QVBoxLayout;
+    m_centre->addLayout(choices);
+    m_centre->addLayout(shown);
+    m_centre->addWidget(m_table, 1);
+    m_centre->addWidget(m_spread);
+    m_centre->addWidget(m_convergence);
+    m_whole->setContentsMargins(kMargin, 8, kMargin, 8);
+    m_whole->setSpacing(14);
+    m_roundsSide->setLayout(left);
+    left->setContentsMargins(0, 0, 0, 0);
+    m_whole->addWidget(m_roundsSide);
+    m_whole->addLayout(m_centre, 1);
+    m_whole->addWidget(m_comments);
+    setNarrow(false);
+    m_content->addWidget(laidOutLater(m_page));
+    m_content->addWidget(m_empty);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(m_content);
+}
+
+void ReviewPlace::setNarrow(bool isNarrow) {
+    constexpr int kTableHeight = 150;
+    m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    // As wide as their buttons need, in whatever text and language.
+    for (QWidget* side : {m_roundsSide, static_cast<QWidget*>(m_comments)}) {
+        const int least = sideWidth(*side);
+        side->setMinimumWidth(isNarrow ? 0 : least);
+        side->setMaximumWidth(isNarrow ? QWIDGETSIZE_MAX : least);
+    }
+    for (QTableView* table : {m_roundTable, m_table}) {
+        table->setMinimumHeight(isNarrow ? kTableHeight : 0);
+    }
+}
+
+void ReviewPlace::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    setNarrow(width() < wantedWidth());
+    m_convergence->setVisible(height() >= kWithChart);
+    fitColumns();
+}
+
+bool ReviewPlace::event(QEvent* event) {
+    const bool isTaken = QWidget::event(event);
+    if (event->type() == QEvent::LayoutRequest) {
+        setNarrow(width() < wantedWidth());
+    }
+    return isTaken;
+}
+
+QSize ReviewPlace::minimumSizeHint() const {
+    const int narrow =
+        std::max({m_roundsSide->layout()->minimumSize().width(), m_comments->layout()->minimumSize().width(),
+                  m_centre->minimumSize().width()});
+    return {narrow + 2 * kMargin, QWidget::minimumSizeHint().height()};
+}
+
+int ReviewPlace::sideWidth(const QWidget& side) const {
+    return std::max(&side == m_roundsSide ? kRoundsWidth : kSideWidth, side.layout()->minimumSize().width());
+}
+
+int ReviewPlace::wantedWidth() const {
+    return sideWidth(*m_roundsSide) + sideWidth(*m_comments) + m_centre->minimumSize().width() +
+           2 * m_whole->spacing() + 2 * kMargin;
+}
+
+void ReviewPlace::fitColumns() {
+    const int digits[ColumnCount] = {6, 8, 18, 13, 11, 12, 16};
+    fitWrapped(*m_table, digits, Why);
+    // A tag is known by its end; the readings are wrapped instead.
+    if (const int more = tagWidth() - m_table->columnWidth(Tag); more > 0) {
+        m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
+        m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
+    }
+    const int roundDigits[] = {5, 10, 8, 6};
+    fitWrapped(*m_roundTable, roundDigits, 1);
+}
+
+int ReviewPlace::tagWidth() const {
+    constexpr int kPadding = 14;
+    int widest = 0;
+    for (int row = 0; row < m_comparison->rowCount(); ++row) {
+        const QString tag = m_comparison->row(row).cells.value(Tag);
+        widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(tag) + kPadding);
+    }
+    return std::min(widest, m_table->viewport()->width() / 4);
+}
+
+/// Cells are wrapped to columns that are narrow; the rows of many terminals stay in one line, for speed.
+void ReviewPlace::fitWrapped(QTableView& table, std::span<const int> digits, int filling) {
+    constexpr int kMostWrapped = 200;
+    ui::fitColumns(table, digits, filling);
+    const bool isWrapped = table.model()->rowCount() <= kMostWrapped;
+    table.setWordWrap(isWrapped);
+    if (isWrapped) {
+        table.resizeRowsToContents();
+    }
+}
+
+}  // namespace ww::ui
