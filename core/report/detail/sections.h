@@ -12,6 +12,13 @@ using balancing::Assessment;
 using balancing::BranchResult;
 using project::Project;
 
+/// The excess head that the decision about the pump counts.
+struct CountedExcess {
+    balancing::ExcessHead excess;
+    std::optional<quantity::Ratio> speed;  ///< of full speed, that takes it away; nothing: no such option
+    int section = 0;                       ///< number of the section that decides
+};
+
 /// What every section is built from.
 struct Source {
     const Project& project;
@@ -19,6 +26,7 @@ struct Source {
     const Assessment& last;                 ///< the round reported, or the empty picture
     const std::vector<base::Id>& walked;    ///< the same rounds and the witness rounds among them
     Display display;
+    std::optional<CountedExcess> excess = {};  ///< nothing where no decision can be made
 
     bool hasRound() const { return !rounds.empty(); }
     const project::Branch& branch(std::size_t index) const { return project.branches()[index]; }
