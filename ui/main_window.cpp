@@ -158,6 +158,7 @@ void MainWindow::buildFrame() {
 void MainWindow::buildPlaces() {
     m_job = new JobPlace(m_bridge, this);
     m_system = new SystemPlace(m_bridge, this);
+    m_system->watch(m_advisor);
     m_walk = new WalkPlace(m_bridge, m_advisor, this);
     m_adjust = new AdjustPlace(m_bridge, m_advisor, this);
     m_pump = new PumpPlace(m_bridge, m_pumpAdvisor, this);

@@ -82,6 +82,7 @@ inline constexpr MessageForm kIndexThereLabel{"report_index_there_label", "Index
 
 inline constexpr MessageForm kPumpCanLabel{"report_pump_can_label", "Pump"};
 inline constexpr MessageForm kMotorCanLabel{"report_motor_can_label", "Motor"};
+inline constexpr MessageForm kZoneBasisLabel{"report_zone_basis_label", "Computed from"};
 inline constexpr MessageForm kNewIndexLabel{"report_new_index_label", "Index circuit"};
 inline constexpr MessageForm kKeepLabel{"report_keep_label", "Keeping it"};
 
@@ -102,6 +103,11 @@ inline constexpr MessageForm kPresentDuty{
     "report_present_duty",
     "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}"};
 inline constexpr MessageForm kFullSpeed{"report_full_speed", "{1} at the design flow of {2}"};
+inline constexpr MessageForm kZoneFromLearned{
+    "report_zone_from_learned",
+    "the learned loop for all that stays, the losses entered here for what is new"};
+inline constexpr MessageForm kZoneFromDesign{
+    "report_zone_from_design", "the design losses: no learned loop that fits the readings was there"};
 inline constexpr MessageForm kExcessDecided{"report_excess_decided",
                                             "{1} {2w}: the decision counts this one"};
 inline constexpr MessageForm kExcessFound{"report_excess_found", "{1} {2w}, for comparison"};
