@@ -108,7 +108,7 @@ std::vector<Column> columns(const Source& source) {
 Section finalRoundSection(const Source& source) {
     Section section;
     section.number = kFinal;
-    section.title = say(kFinalTitle);
+    section.title = say(source.isFinalRound() ? kFinalTitle : kLastRoundTitle);
     if (!source.hasRound()) {
         section.statements.push_back(say(kNoRound));
         return section;

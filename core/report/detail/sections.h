@@ -29,6 +29,8 @@ struct Source {
     std::optional<CountedExcess> excess = {};  ///< nothing where no decision can be made
 
     bool hasRound() const { return !rounds.empty(); }
+    /// Whether the reported round is a final one; else it is only the last one that was read.
+    bool isFinalRound() const { return hasRound() && last.kind == project::RoundKind::Final; }
     const project::Branch& branch(std::size_t index) const { return project.branches()[index]; }
     /// The tag of an instrument or the name of a person; empty for nothing.
     std::string instrument(const std::optional<base::Id>& id) const;

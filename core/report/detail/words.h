@@ -21,6 +21,7 @@ inline constexpr MessageForm kSpreadTotal{"report_spread_total", "spread {1} %"}
 inline constexpr MessageForm kResultTitle{"report_result_title", "Result"};
 inline constexpr MessageForm kMethodTitle{"report_method_title", "Method, tolerances and instruments"};
 inline constexpr MessageForm kFinalTitle{"report_final_title", "Final round"};
+inline constexpr MessageForm kLastRoundTitle{"report_last_round_title", "Last round read"};
 inline constexpr MessageForm kSharesTitle{"report_shares_title", "Shares by round"};
 inline constexpr MessageForm kPumpTitle{"report_pump_title", "Pump and system"};
 inline constexpr MessageForm kIndexTitle{"report_index_title", "Index circuit"};

@@ -83,6 +83,20 @@ TEST(Report, totalsAreTheSumOfTheTerminals) {
     EXPECT_EQ(section.tables[0].totals[7].text, "100.0");
 }
 
+// Only a round that was opened as the final one is called so (this program's own decision).
+TEST(Report, aRoundIsNamedByWhatItIs) {
+    project::Project project = demoProject();
+    EXPECT_EQ(base::english(numbered(built(project), kFinal).title), "Final round");
+    EXPECT_EQ(base::english(numbered(built(project), kOneLine).figures.at(0).title),
+              "The loop in the final round");
+    project::Round adjusting = *project.lastRound();
+    adjusting.kind = project::RoundKind::Adjusting;
+    project.put(adjusting);
+    EXPECT_EQ(base::english(numbered(built(project), kFinal).title), "Last round read");
+    EXPECT_EQ(base::english(numbered(built(project), kOneLine).figures.at(0).title),
+              "The loop in the last round read");
+}
+
 TEST(Report, finalRoundShowsTheDpAsTyped) {
     const project::Project project = demoProject();
     const std::string text = textOf(numbered(built(project), kFinal));
