@@ -131,10 +131,11 @@ QString word(balancing::State state) {
 QString word(balancing::State state, const project::Branch& branch) {
     const bool isSelfActing =
         branch.kind == project::BranchKind::Limiter || branch.kind == project::BranchKind::Picv;
-    if (isSelfActing && state == balancing::State::OnShare) {
-        return WordText::tr("In range");
-    }
-    return word(state);
+    return word(state, isSelfActing);
+}
+
+QString word(balancing::State state, bool isSelfActing) {
+    return isSelfActing && state == balancing::State::OnShare ? WordText::tr("In range") : word(state);
 }
 
 QString word(balancing::AimWord word) {

@@ -61,6 +61,8 @@ Cell wordCell(std::string words);
 base::Fault word(std::string words);
 /// A text that stands for itself.
 base::Fault plain(std::string text);
+/// The state of a branch, drawn as shape and word.
+Cell stateCell(const BranchResult& result);
 Column column(const base::MessageForm& heading, double widthShare, Alignment alignment = Alignment::Left,
               std::string unit = {});
 /// "2026-03-04 14:02:07+01:00"; empty for nothing.

@@ -97,6 +97,25 @@ TEST(Report, aRoundIsNamedByWhatItIs) {
               "The loop in the last round read");
 }
 
+// A flow limiter keeps to its range and has no share to meet: report and screen call it the same.
+TEST(Report, onlyASelfActingValveIsInRange) {
+    project::Project project = demoProject();
+    project::Branch limiter = *project.branchTagged("T1");
+    limiter.kind = project::BranchKind::Limiter;
+    project.put(limiter);
+    const Report report = built(project);
+    for (const int number : {kFinal, kShares}) {
+        int count = 0;
+        for (const auto& row : numbered(report, number).tables.at(0).rows) {
+            const Cell& state = row.back();
+            ASSERT_TRUE(state.state.has_value());
+            EXPECT_EQ(state.isSelfActing, row.front().text.find("T1") != std::string::npos);
+            count += state.isSelfActing ? 1 : 0;
+        }
+        EXPECT_EQ(count, 1) << number;
+    }
+}
+
 TEST(Report, finalRoundShowsTheDpAsTyped) {
     const project::Project project = demoProject();
     const std::string text = textOf(numbered(built(project), kFinal));
