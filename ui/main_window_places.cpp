@@ -53,6 +53,7 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place) {
                            always(tr("Enter stores   |   Esc restores   |   Tab next field")));
         case System: {
             auto* system = settlingPages(new SystemPlace(m_bridge, shelf));
+            system->watch(m_advisor);
             connect(system, &SystemPlace::tablePasted, this, &MainWindow::importPasted);
             return entryOf(
                 system,

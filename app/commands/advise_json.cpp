@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/commands/json_si.h"
+#include "core/balancing/excess_head.h"
 
 namespace ww::app {
 
@@ -94,9 +95,14 @@ Json pumpObject(const std::optional<balancing::PumpAdvice>& pump) {
     if (!pump) {
         return nullptr;
     }
-    return {{"required_head_Pa", pump->needed.si()}, {"available_head_Pa", pump->available.si()},
-            {"excess_head_Pa", pump->excess.si()},   {"speed_fraction", si(pump->speedFraction)},
-            {"speed_ratio", si(pump->speedRatio)},   {"impeller_m", si(pump->impeller)},
+    return {{"required_head_Pa", pump->needed.si()},
+            {"available_head_Pa", pump->available.si()},
+            {"excess_head_Pa", pump->excess.si()},
+            {"excess_basis",
+             balancing::excessWords(balancing::ExcessBasis::IndexByLearned, balancing::ExcessSpeed::AsRead)},
+            {"speed_fraction", si(pump->speedFraction)},
+            {"speed_ratio", si(pump->speedRatio)},
+            {"impeller_m", si(pump->impeller)},
             {"notes", faultList(pump->notes)}};
 }
 

@@ -17,6 +17,11 @@ Json pascals(const project::Project& project, const std::optional<quantity::Head
     return head ? Json(project.fluid().pressure(*head).si()) : Json(nullptr);
 }
 
+/// What an excess head is counted above, in words.
+Json basisWords(const std::optional<balancing::ExcessHead>& excess) {
+    return excess ? Json(balancing::excessWords(excess->basis, excess->speed)) : Json(nullptr);
+}
+
 Json wattHours(const std::optional<quantity::Energy>& energy) {
     return energy ? Json(energy->si() / 3600) : Json(nullptr);
 }
@@ -208,6 +213,7 @@ std::string pumpJson(const project::Project& project, const pump_room::PumpPictu
         decision.counted ? Json(project.fluid().pressure(decision.required[*decision.counted].head).si())
                          : Json(nullptr);
     document["excess_head_Pa"] = pascals(project, decision.excess);
+    document["excess_basis"] = basisWords(decision.decidedExcess());
     document["options"] = Json::array();
     for (const pump_room::DecidedOption& option : decision.options) {
         document["options"].push_back(optionJson(project, option));
@@ -216,6 +222,7 @@ std::string pumpJson(const project::Project& project, const pump_room::PumpPictu
     document["design_flow_m3s"] = decision.designFlow.si();
     document["available_head_Pa"] = pascals(project, decision.headAvailable);
     document["present_excess_head_Pa"] = pascals(project, decision.presentExcess);
+    document["present_excess_basis"] = basisWords(decision.excessAsRead());
     document["required"] = requiredJson(project, decision);
     document["read_and_set"] = readAndSetJson(project, answer.readAndSet);
     document["tests"] = sheetsJson(project, answer.sheets);

@@ -102,13 +102,16 @@ class Text {
             m_out += "Index circuit needs " + head(required.head) + " " + sourceWords(required.source);
             m_out += m_decision.counted == i ? " (counts).\n" : ".\n";
         }
-        if (m_decision.excess) {
-            m_out += "At full speed the pump makes " + head(m_decision.headAvailable) + ": excess head " +
-                     head(m_decision.excess);
-            if (m_decision.presentExcess) {
-                m_out += ", at the present speed " + head(m_decision.presentExcess);
+        if (m_decision.headAvailable) {
+            m_out += "At full speed the pump makes " + head(m_decision.headAvailable) + " at design flow.\n";
+        }
+        for (const auto& excess : {m_decision.decidedExcess(), m_decision.excessAsRead()}) {
+            if (excess) {
+                const bool isCounted = excess->speed == balancing::ExcessSpeed::Full;
+                m_out += "Excess head " + head(excess->head) + " " +
+                         balancing::excessWords(excess->basis, excess->speed) +
+                         (isCounted ? ": the decision counts this one.\n" : ".\n");
             }
-            m_out += ".\n";
         }
     }
 

@@ -120,7 +120,8 @@ std::optional<PumpProposal> pumpProposal(const Project& project, const Assessmen
         return std::nullopt;
     }
     proposal.headAvailable = *available;
-    proposal.excessHead = *available - proposal.headAtDesign;
+    proposal.excess =
+        excessHead(*available, proposal.headAtDesign, ExcessBasis::ValvesAsRead, ExcessSpeed::AsRead);
     proposal.speedFraction = *factor;
     proposal.powerRatio = Ratio::si(*factor * *factor * *factor);
     const auto isRunning = [&](const PumpDuty& d) { return project.pumps()[d.pump].isRunning; };

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/balancing/assessment.h"
+#include "core/balancing/excess_head.h"
 
 namespace ww::balancing {
 
@@ -26,9 +27,9 @@ struct PumpProposal {
     double speedFraction = 1.0;                ///< new speed over the speed of the round
     std::optional<quantity::Length> impeller;  ///< trimmed diameter, where the present one is known
     bool isBelowMinimumImpeller = false;
-    Head headAtDesign;   ///< needed at design flow
-    Head headAvailable;  ///< the pump makes as it is, at design flow
-    Head excessHead;
+    Head headAtDesign;                ///< needed at design flow
+    Head headAvailable;               ///< the pump makes as it is, at design flow
+    ExcessHead excess;                ///< of it over headAtDesign, at the speed of the round
     std::optional<Ratio> powerRatio;  ///< shaft power after over before, cube law
 };
 /// Nothing where the duty or the pump curve is not known.

@@ -332,7 +332,35 @@ class Decision {
     PumpDecision m_out;
 };
 
+balancing::ExcessBasis basisOf(HeadSource source) {
+    switch (source) {
+        case HeadSource::Design:
+            return balancing::ExcessBasis::IndexByDesign;
+        case HeadSource::Learned:
+            return balancing::ExcessBasis::IndexByLearned;
+        case HeadSource::Measured:
+            break;
+    }
+    return balancing::ExcessBasis::IndexByMeasured;
+}
+
+std::optional<balancing::ExcessHead> excessOver(const PumpDecision& decision, const std::optional<Head>& head,
+                                                balancing::ExcessSpeed speed) {
+    if (!head || !decision.counted) {
+        return std::nullopt;
+    }
+    return balancing::ExcessHead{*head, basisOf(decision.required[*decision.counted].source), speed};
+}
+
 }  // namespace
+
+std::optional<balancing::ExcessHead> PumpDecision::decidedExcess() const {
+    return excessOver(*this, excess, balancing::ExcessSpeed::Full);
+}
+
+std::optional<balancing::ExcessHead> PumpDecision::excessAsRead() const {
+    return excessOver(*this, presentExcess, balancing::ExcessSpeed::AsRead);
+}
 
 std::vector<energy::LoadStep> loadOf(const project::Job& job) {
     constexpr double kHour_s = 3600;

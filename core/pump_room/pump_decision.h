@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/balancing/excess_head.h"
 #include "core/balancing/hydraulic_model.h"
 #include "core/energy/code_test.h"
 #include "core/energy/pump_options.h"
@@ -96,6 +97,11 @@ struct PumpDecision {
     bool isCodeMet = false;          ///< exempt, or the pump was reduced already
     ThrottlingProof throttling;
     std::vector<base::Fault> findings;
+
+    /// The excess that the options take away, and the same at the last round's speed, each with what it is
+    /// counted above; nothing where the number is not known.
+    std::optional<balancing::ExcessHead> decidedExcess() const;
+    std::optional<balancing::ExcessHead> excessAsRead() const;
 };
 
 /// Pure: same job and options, same answer.

@@ -247,6 +247,7 @@ WhatIf whatIf(const Project& project, const std::vector<ZoneChange>& changes,
     }
     WhatIf out = Answer(project, std::move(job), learned).take();
     out.changes = changeSentences(project, changes);
+    out.isFromLearned = !learned.empty();
     return out;
 }
 

@@ -55,6 +55,7 @@ struct ZoneBranch {
 
 struct WhatIf {
     std::vector<base::Fault> changes;  ///< what is tried, in order; subject: a tag
+    bool isFromLearned = false;        ///< what stays has its learned resistances, else the design's
     project::Project project;          ///< the changed copy
     project::Edit edit;                ///< what makes the job the same; empty where a fault prevents it
     std::vector<ZoneBranch> branches;  ///< in the order of project.branches()

@@ -21,8 +21,8 @@ using spreadsheet::WrittenCell;
 /// More lines than these cannot be told apart.
 constexpr std::size_t kMostLines = 24;
 
-std::string stateWord(balancing::State state) {
-    switch (state) {
+std::string stateWord(const BranchResult& result) {
+    switch (result.state) {
         case balancing::State::NotRead:
             return "not read";
         case balancing::State::Short:
@@ -30,7 +30,7 @@ std::string stateWord(balancing::State state) {
         case balancing::State::Over:
             return "over";
         case balancing::State::OnShare:
-            return "on share";
+            return result.isSelfActing ? "in range" : "on share";
         case balancing::State::Drifted:
             return "drifted";
         case balancing::State::AtStop:
@@ -104,7 +104,7 @@ std::vector<WrittenCell> branchRow(const project::Project& project, const detail
                                  number(display.percent(result.targetShare)),
                                  number(display.percent(result.ofTarget)),
                                  number(display.percent(result.ofDesign)),
-                                 stateWord(result.state)};
+                                 stateWord(result)};
     for (const Assessment& round : rounds) {
         row.push_back(number(display.percent(round.branches[result.branch].ofTarget)));
     }

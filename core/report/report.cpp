@@ -5,6 +5,7 @@
 #include "core/balancing/assess.h"
 #include "core/base/expects.h"
 #include "core/project/review.h"
+#include "core/report/detail/pump_words.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
 #include "core/report/pump_sections.h"
@@ -68,6 +69,28 @@ std::shared_ptr<const pump_room::PumpPicture> picturePumps(project::Project proj
         pump_room::pumpPicture(project, pump_room::learnedResistances(project)));
 }
 
+/// What page 1 says of the decision; `ofPumps` follow behind the numbered sections.
+std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision& decision,
+                                                   const std::vector<Section>& ofPumps) {
+    const auto excess = decision.decidedExcess();
+    const auto told = std::find_if(ofPumps.begin(), ofPumps.end(), [](const Section& section) {
+        return section.title.is(detail::kDecisionTitle);
+    });
+    if (!excess || told == ofPumps.end()) {
+        return std::nullopt;
+    }
+    detail::CountedExcess counted;
+    counted.excess = *excess;
+    counted.section = kRevisions + 1 + static_cast<int>(told - ofPumps.begin());
+    const auto slow = std::find_if(decision.options.begin(), decision.options.end(), [](const auto& decided) {
+        return decided.option.action == energy::PumpAction::Slow && decided.option.isAllowed;
+    });
+    if (slow != decision.options.end() && excess->head.si() > 0) {
+        counted.speed = slow->option.ratio;
+    }
+    return counted;
+}
+
 int highestRevision(const project::Project& project) {
     int highest = 0;
     for (const project::SignedReport& report : project.signedReports()) {
@@ -102,7 +125,11 @@ Report build(const project::Project& project, const ReportOptions& options) {
     report.rounds = std::move(rounds.own);
     const balancing::Assessment last =
         report.rounds.empty() ? balancing::assessLast(project) : report.rounds.back();
-    const detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
+    report.roundNumber = report.rounds.empty() ? 0 : last.roundNumber;
+    report.pumps = options.pumps != nullptr ? options.pumps : picturePumps(project, report.roundNumber);
+    std::vector<Section> ofPumps = pumpSections(project, *report.pumps);
+    detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
+    source.excess = countedExcess(report.pumps->decision, ofPumps);
     report.titleLines = titleLines(source);
     const int signedBefore = highestRevision(project);
     report.revision = signedBefore + 1;
@@ -116,7 +143,6 @@ Report build(const project::Project& project, const ReportOptions& options) {
     report.isDraft = options.signers == Signers::None;
     report.workbookId = options.workbookId;
     report.printed = options.printed;
-    report.roundNumber = report.rounds.empty() ? 0 : last.roundNumber;
 
     Section exceptions = detail::exceptionsSection(source);
     const std::size_t count = exceptions.tables.empty() ? 0 : exceptions.tables.front().rows.size();
@@ -137,8 +163,7 @@ Report build(const project::Project& project, const ReportOptions& options) {
     report.sections.push_back(detail::deficienciesSection(source));
     report.sections.push_back(detail::witnessSection(source));
     report.sections.push_back(detail::revisionsSection(source));
-    report.pumps = options.pumps != nullptr ? options.pumps : picturePumps(project, report.roundNumber);
-    for (Section& section : pumpSections(project, *report.pumps)) {
+    for (Section& section : ofPumps) {
         section.number = static_cast<int>(report.sections.size()) + 1;
         report.sections.push_back(std::move(section));
     }

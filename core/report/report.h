@@ -34,6 +34,8 @@ struct Cell {
     /// is a name, a number or what a person wrote.
     std::vector<Statement> parts = {};
     std::string glue = {};  ///< between the parts
+    /// Of a state: that of a self-acting valve, which keeps to a range and has no share to meet.
+    bool isSelfActing = false;
 };
 struct Table {
     base::Fault title;

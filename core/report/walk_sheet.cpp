@@ -29,9 +29,9 @@ constexpr MessageForm kMeterBlank{
     "Meter: {1}    Serial: ____________    Zero before: __________    Zero after: __________"};
 constexpr MessageForm kCaution{
     "walk_sheet_caution",
-    "Caution: hot water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent "
-    "the "
-    "meter, keep clear of moving and live parts; local codes and the site's rules come first."};
+    "Caution: hot or chilled water and pressure. Check rating and fittings of the hoses, open test ports "
+    "slowly, vent the meter, keep clear of moving and live parts; local codes and the site's rules come "
+    "first."};
 
 /// The last dp that counts at a branch, of the newest round that has one.
 const project::Reading* lastReading(const project::Project& project, const base::Id& branch) {

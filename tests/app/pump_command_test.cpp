@@ -98,14 +98,21 @@ TEST_F(PumpCommandTest, documentOfTheContract) {
     // The last round ran at 86.6 % of speed: 100 gpm at 33 ft, nothing left to take away.
     EXPECT_NEAR(document.at("duty").at("flow_m3s").get<double>() / kGpm_m3s, 100, 0.1);
     EXPECT_LT(std::abs(document.at("present_excess_head_Pa").get<double>()), 1000);
+    // Each number says what it is counted above.
+    EXPECT_EQ(document.at("excess_basis"),
+              "above the index circuit with open valves, by the learned loop, at full speed");
+    EXPECT_EQ(document.at("present_excess_basis"),
+              "above the index circuit with open valves, by the learned loop, at the speed as read");
     ASSERT_GE(document.at("required").size(), 2U) << "side by side";
 }
 
 TEST_F(PumpCommandTest, textForAPerson) {
     const CommandRun ran = m_job.run("pump");
     EXPECT_EQ(ran.status, 0) << ran.err;
-    for (const char* words : {"Index circuit needs", "excess head", "throttle", "trim", "speed",
-                              "Read-and-set", "Energy code", "least throttling"}) {
+    for (const char* words :
+         {"Index circuit needs", "Excess head", "above the index circuit with open valves",
+          "at full speed: the decision counts this one", "throttle", "trim", "speed", "Read-and-set",
+          "Energy code", "least throttling"}) {
         EXPECT_NE(ran.out.find(words), std::string::npos) << words << "\n" << ran.out;
     }
     EXPECT_EQ(ran.out.find("nan"), std::string::npos);

@@ -184,7 +184,7 @@ TEST(ExactNetworks, farIndexOnePassAndThePump) {
     ASSERT_TRUE(proposal);
     EXPECT_NEAR(proposal->speedFraction, 0.86603, 0.0005);
     EXPECT_NEAR(proposal->headAtDesign.in(Unit::Foot), 33.0, 0.03);
-    EXPECT_NEAR(proposal->excessHead.in(Unit::Foot), 15.0, 0.05);
+    EXPECT_NEAR(proposal->excess.head.in(Unit::Foot), 15.0, 0.05);
 
     walk.round(project::RoundKind::Final, first, 0.866025);
     expectRound(walk.job(), {100, 100, 100, 100}, 100.000, "T4");

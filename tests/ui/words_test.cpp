@@ -17,5 +17,18 @@ TEST(Words, unitsOfNumbersHaveTheSignsOfPrint) {
               QStringLiteral("The flow of T1 is 8 m³/h; go on."));
 }
 
+TEST(Words, onlyASelfActingValveIsInRange) {
+    EXPECT_EQ(text::word(balancing::State::OnShare, false), "On share");
+    EXPECT_EQ(text::word(balancing::State::OnShare, true), "In range");
+    EXPECT_EQ(text::word(balancing::State::Short, true), "Short");
+    project::Branch branch;
+    for (const auto kind : {project::BranchKind::Limiter, project::BranchKind::Picv}) {
+        branch.kind = kind;
+        EXPECT_EQ(text::word(balancing::State::OnShare, branch), "In range");
+    }
+    branch.kind = project::BranchKind::Manual;
+    EXPECT_EQ(text::word(balancing::State::OnShare, branch), "On share");
+}
+
 }  // namespace
 }  // namespace ww::ui

@@ -124,7 +124,8 @@ PageBuilder::LaidRow PageBuilder::laidRow(const TableLayout& layout,
     const QFont& font = isBold ? layout.bold : layout.font;
     std::size_t most = 1;
     for (std::size_t i = 0; i < layout.lefts.size() && i < cells.size(); ++i) {
-        const QString text = cells[i].state ? text::word(*cells[i].state) : words(cells[i]);
+        const QString text =
+            cells[i].state ? text::word(*cells[i].state, cells[i].isSelfActing) : words(cells[i]);
         const double room = layout.widths[i] - (cells[i].state ? points(11) : 0);
         row.lines.push_back(wrapped(text, font, room));
         most = std::max(most, static_cast<std::size_t>(row.lines.back().size()));

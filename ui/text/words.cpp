@@ -129,10 +129,11 @@ QString word(balancing::State state) {
 }
 
 QString word(balancing::State state, const project::Branch& branch) {
-    if (project::isSelfActing(branch) && state == balancing::State::OnShare) {
-        return WordText::tr("In range");
-    }
-    return word(state);
+    return word(state, project::isSelfActing(branch));
+}
+
+QString word(balancing::State state, bool isSelfActing) {
+    return isSelfActing && state == balancing::State::OnShare ? WordText::tr("In range") : word(state);
 }
 
 QString word(balancing::AimWord word) {

@@ -29,8 +29,9 @@ QString sentence(const base::Fault& fault);
 
 /// "Not read", "Short", "Over", "On share", "Drifted", "At stop", "Doubtful".
 QString word(balancing::State state);
-/// The same of a branch: a self-acting valve has a range and no share.
+/// The same of a branch: a self-acting valve has a range and no share, so it is "In range".
 QString word(balancing::State state, const project::Branch& branch);
+QString word(balancing::State state, bool isSelfActing);
 QString word(balancing::Verdict verdict);
 /// "OPEN", "CLOSE", "HOLD", "READ AGAIN", "At stop".
 QString word(balancing::AimWord word);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/balancing/adjusting.h"
 #include "core/balancing/advice/advice_forms.h"
 #include "core/balancing/advice/order_of_work.h"
 #include "core/balancing/advice/pump_advice.h"
@@ -300,8 +301,10 @@ class Adviser {
         if (m_out.status == AdviceStatus::Verified) {
             return;
         }
-        const auto next = std::find_if(m_out.settings.begin(), m_out.settings.end(),
-                                       [](const SettingAdvice& s) { return !s.isSet; });
+        // A valve that was left on share stays until the next round shows that it must be turned.
+        const auto next = std::find_if(
+            m_out.settings.begin(), m_out.settings.end(),
+            [&](const SettingAdvice& s) { return !s.isSet && !isHeld(m_project, branchAt(s.branch).id); });
         if (next == m_out.settings.end()) {
             return;
         }

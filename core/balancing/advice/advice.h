@@ -66,7 +66,7 @@ struct Advice {
     /// In the order of work: the branch with the largest excess first, everything below a branch before its
     /// own valve. Where the loop could be learned they are given even when not ready.
     std::vector<SettingAdvice> settings;
-    std::optional<NextMove> next;  ///< nothing: all are set
+    std::optional<NextMove> next;  ///< nothing: all are set, or held in the open round
     std::optional<HelpfulReading> helpful;
     std::vector<std::size_t> indexPath;  ///< from the pump outward
     VolumeFlow totalFlow;                ///< after balancing, at the present speed

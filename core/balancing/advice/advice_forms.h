@@ -70,10 +70,9 @@ inline constexpr base::MessageForm kPumpShort{"advice_pump_short",
                                               "speed, impeller and strainers before the pump is changed"};
 inline constexpr base::MessageForm kPumpExcess{
     "advice_pump_excess",
-    "by the model of the loop the pump as it runs makes {1} more than the index circuit needs at design "
-    "flow; "
-    "lower its speed or trim its impeller "
-    "after the valves are set, by a licensed person and within the limits of the maker and the local code"};
+    "the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves "
+    "are set, by a licensed person and within the limits of the maker and the local code. The decision in "
+    "Pump counts the excess at full speed"};
 inline constexpr base::MessageForm kPumpOverRated{
     "advice_pump_over_rated",
     "design flow would need {1} % of rated speed; ask the maker first, motor and shaft may not bear it"};

@@ -2,6 +2,7 @@
 
 #include "core/balancing/advice/advice_forms.h"
 #include "core/balancing/detail/wording.h"
+#include "core/balancing/excess_head.h"
 
 namespace ww::balancing {
 
@@ -49,7 +50,11 @@ std::optional<PumpAdvice> pumpAdvice(const Project& project, const ProportionalB
              "",
              {headOf(pump.available), headOf(pump.needed), detail::percentText(balance.ofDesign)}});
     } else {
-        pump.notes.push_back({&kPumpExcess, "", {headOf(pump.excess)}});
+        // Of the loop as it was learned and the pump as it runs.
+        pump.notes.push_back(
+            {&kPumpExcess,
+             "",
+             {headOf(pump.excess), excessWords(ExcessBasis::IndexByLearned, ExcessSpeed::AsRead)}});
     }
     pump.speedFraction = speedFractionFor(*built.model, open, balance.designFlow, pump.needed);
     if (pump.speedFraction) {

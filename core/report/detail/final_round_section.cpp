@@ -108,7 +108,7 @@ std::vector<Column> columns(const Source& source) {
 Section finalRoundSection(const Source& source) {
     Section section;
     section.number = kFinal;
-    section.title = say(kFinalTitle);
+    section.title = say(source.isFinalRound() ? kFinalTitle : kLastRoundTitle);
     if (!source.hasRound()) {
         section.statements.push_back(say(kNoRound));
         return section;
@@ -135,18 +135,12 @@ Section finalRoundSection(const Source& source) {
             notes.hasCorrected = true;
             tag += " c";
         }
-        table.rows.push_back(
-            {cell(tag),
-             cell(source.branch(index).serves),
-             cell(source.settingOfMaximum(index)),
-             wordCell(dpText(source, result, notes)),
-             cell(flowText(source, result, notes)),
-             cell(display.flow(result.designFlow)),
-             cell(display.percent(result.share)),
-             cell(display.percent(result.targetShare)),
-             cell(display.percent(result.ofTarget)),
-             cell(display.percent(result.ofDesign)),
-             {"", result.state, false, result.ofTarget.value_or(quantity::Ratio::si(1)).si() > 1}});
+        table.rows.push_back({cell(tag), cell(source.branch(index).serves),
+                              cell(source.settingOfMaximum(index)), wordCell(dpText(source, result, notes)),
+                              cell(flowText(source, result, notes)), cell(display.flow(result.designFlow)),
+                              cell(display.percent(result.share)), cell(display.percent(result.targetShare)),
+                              cell(display.percent(result.ofTarget)), cell(display.percent(result.ofDesign)),
+                              stateCell(result)});
     }
     std::optional<quantity::Ratio> whole;
     if (source.last.totalFlow && source.last.totalDesign.si() > 0) {

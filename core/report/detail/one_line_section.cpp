@@ -17,7 +17,7 @@ Section oneLineSection(const Source& source) {
     }
     section.statements.push_back(say(kOneLineText));
     section.figures.push_back(
-        {FigureKind::OneLine, say(kOneLineFigure),
+        {FigureKind::OneLine, say(source.isFinalRound() ? kOneLineFigure : kOneLineLastFigure),
          say(kOneLineReading, {std::to_string(source.project.branches().size()),
                                std::to_string(source.project.tree().terminals().size()),
                                path.empty() ? base::english(say(kIndexNotKnown)) : path})});

@@ -10,6 +10,7 @@ namespace ww::report {
 namespace {
 
 using namespace detail;
+using balancing::excessWords;
 using pump_room::DecidedOption;
 using pump_room::PumpDecision;
 
@@ -60,13 +61,14 @@ class Sheet {
             facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.text(*m_decision.headAvailable, 3),
                                                                     units.text(m_decision.designFlow)})});
         }
-        if (m_decision.excess && m_decision.counted) {
-            facts.push_back(
-                {say(kExcessLabel),
-                 say(kExcessFound, {units.text(*m_decision.excess, 3),
-                                    m_decision.presentExcess ? units.text(*m_decision.presentExcess, 3)
-                                                             : std::string(base::term("not known")),
-                                    word(m_decision.required[*m_decision.counted].source)})});
+        if (const auto excess = m_decision.decidedExcess()) {
+            facts.push_back({say(kExcessLabel),
+                             say(kExcessDecided,
+                                 {units.text(excess->head, 3), excessWords(excess->basis, excess->speed)})});
+        }
+        if (const auto excess = m_decision.excessAsRead()) {
+            facts.push_back({plain(""), say(kExcessFound, {units.text(excess->head, 3),
+                                                           excessWords(excess->basis, excess->speed)})});
         }
         return facts;
     }

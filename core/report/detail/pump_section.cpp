@@ -7,6 +7,7 @@
 namespace ww::report::detail {
 namespace {
 
+using balancing::excessWords;
 using balancing::PumpProposal;
 using balancing::SystemCurve;
 using quantity::Unit;
@@ -88,11 +89,19 @@ void addImpeller(const PumpProposal& proposal, const project::Pump* pump, Sectio
 
 void addProposal(const Source& source, const PumpProposal& proposal, Section& section) {
     const std::string head = printed(source.display.headUnit());
+    std::vector<std::string> design{source.display.head(proposal.headAtDesign),
+                                    source.display.head(proposal.headAvailable),
+                                    source.display.head(proposal.excess.head),
+                                    head,
+                                    std::to_string(source.last.roundNumber),
+                                    excessWords(proposal.excess.basis, proposal.excess.speed)};
+    if (source.excess) {
+        const balancing::ExcessHead& counted = source.excess->excess;
+        design.push_back(source.display.head(counted.head));
+        design.push_back(excessWords(counted.basis, counted.speed));
+    }
     section.facts.push_back(
-        {say(kDesignLabel),
-         say(kDesignHead,
-             {source.display.head(proposal.headAtDesign), source.display.head(proposal.headAvailable),
-              source.display.head(proposal.excessHead), head, std::to_string(source.last.roundNumber)})});
+        {say(kDesignLabel), say(source.excess ? kDesignHeadCompared : kDesignHead, design)});
     // The flow of similar points: where the system's parabola meets the pump curve.
     const quantity::VolumeFlow meeting = source.last.totalDesign / proposal.speedFraction;
     section.facts.push_back(

@@ -82,6 +82,7 @@ inline constexpr MessageForm kIndexThereLabel{"report_index_there_label", "Index
 
 inline constexpr MessageForm kPumpCanLabel{"report_pump_can_label", "Pump"};
 inline constexpr MessageForm kMotorCanLabel{"report_motor_can_label", "Motor"};
+inline constexpr MessageForm kZoneBasisLabel{"report_zone_basis_label", "Computed from"};
 inline constexpr MessageForm kNewIndexLabel{"report_new_index_label", "Index circuit"};
 inline constexpr MessageForm kKeepLabel{"report_keep_label", "Keeping it"};
 
@@ -102,10 +103,19 @@ inline constexpr MessageForm kPresentDuty{
     "report_present_duty",
     "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}"};
 inline constexpr MessageForm kFullSpeed{"report_full_speed", "{1} at the design flow of {2}"};
-inline constexpr MessageForm kExcessFound{"report_excess_found",
-                                          "{1} at full speed, {2w} at the speed of the last round: what the "
-                                          "pump makes at design flow beyond the need of the index circuit "
-                                          "({3w})"};
+inline constexpr MessageForm kZoneFromLearned{
+    "report_zone_from_learned",
+    "the learned loop for all that stays, the losses entered here for what is new"};
+inline constexpr MessageForm kZoneFromDesign{
+    "report_zone_from_design", "the design losses: no learned loop that fits the readings was there"};
+inline constexpr MessageForm kExcessDecided{"report_excess_decided",
+                                            "{1} {2w}: the decision counts this one"};
+inline constexpr MessageForm kExcessFound{"report_excess_found", "{1} {2w}, for comparison"};
+inline constexpr MessageForm kExcessResult{"report_excess_result",
+                                           "{1} {2w}: the decision counts this one (section {3})"};
+inline constexpr MessageForm kExcessSlowed{
+    "report_excess_slowed",
+    "{1} {2w}: the decision counts this one, speed {3} % of full speed takes it away (section {4})"};
 inline constexpr MessageForm kNotKnown{"report_not_known", "not known"};
 inline constexpr MessageForm kNoDecision{
     "report_no_decision", "No decision can be made yet; see what is missing below, and enter it."};

@@ -16,6 +16,8 @@ inline constexpr MessageForm kRevisionsTitle{"report_revisions_title", "Review a
 
 // The diagram.
 inline constexpr MessageForm kOneLineFigure{"report_one_line_figure", "The loop in the final round"};
+inline constexpr MessageForm kOneLineLastFigure{"report_one_line_last_figure",
+                                                "The loop in the last round read"};
 inline constexpr MessageForm kOneLineText{
     "report_one_line_text",
     "Supply and return are drawn as one pipe. Beside each valve stand its tag, the shape of its state, its "

@@ -1,3 +1,4 @@
+#include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -96,8 +97,26 @@ Fact pumpFact(const Source& source) {
     if (proposal->speedFraction > 0.99) {
         return {say(kPumpLabel), say(kPumpKeep, {speed}), Mark::Pass};
     }
-    return {say(kPumpLabel), say(kPumpAction, {speed, source.display.flow(source.last.totalDesign),
-                                               printed(source.display.flowUnit()), std::to_string(kPump)})};
+    return {
+        say(kPumpLabel),
+        say(kPumpAction,
+            {speed, source.display.flow(source.last.totalDesign), printed(source.display.flowUnit()),
+             balancing::excessWords(proposal->excess.basis, proposal->excess.speed), std::to_string(kPump)})};
+}
+
+/// The excess that the decision counts, beside the one above the loop with its valves as they stand.
+Fact excessFact(const Source& source, const CountedExcess& counted) {
+    const std::string section = std::to_string(counted.section);
+    std::vector<std::string> arguments{
+        source.display.head(counted.excess.head) + " " + printed(source.display.headUnit()),
+        balancing::excessWords(counted.excess.basis, counted.excess.speed)};
+    if (!counted.speed) {
+        arguments.push_back(section);
+        return {say(kExcessLabel), say(kExcessResult, arguments)};
+    }
+    arguments.push_back(Display::fixed(100 * counted.speed->si(), 1));
+    arguments.push_back(section);
+    return {say(kExcessLabel), say(kExcessSlowed, arguments)};
 }
 
 }  // namespace
@@ -118,6 +137,9 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
             section.facts.push_back(*proof);
         }
         section.facts.push_back(pumpFact(source));
+        if (source.excess) {
+            section.facts.push_back(excessFact(source, *source.excess));
+        }
         section.facts.push_back({say(kExceptionsLabel),
                                  exceptionCount == 0 ? say(kNoException)
                                                      : say(kExceptionCount, {std::to_string(exceptionCount),

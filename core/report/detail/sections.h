@@ -12,6 +12,13 @@ using balancing::Assessment;
 using balancing::BranchResult;
 using project::Project;
 
+/// The excess head that the decision about the pump counts.
+struct CountedExcess {
+    balancing::ExcessHead excess;
+    std::optional<quantity::Ratio> speed;  ///< of full speed, that takes it away; nothing: no such option
+    int section = 0;                       ///< number of the section that decides
+};
+
 /// What every section is built from.
 struct Source {
     const Project& project;
@@ -19,8 +26,11 @@ struct Source {
     const Assessment& last;                 ///< the round reported, or the empty picture
     const std::vector<base::Id>& walked;    ///< the same rounds and the witness rounds among them
     Display display;
+    std::optional<CountedExcess> excess = {};  ///< nothing where no decision can be made
 
     bool hasRound() const { return !rounds.empty(); }
+    /// Whether the reported round is a final one; else it is only the last one that was read.
+    bool isFinalRound() const { return hasRound() && last.kind == project::RoundKind::Final; }
     const project::Branch& branch(std::size_t index) const { return project.branches()[index]; }
     /// The tag of an instrument or the name of a person; empty for nothing.
     std::string instrument(const std::optional<base::Id>& id) const;
@@ -51,6 +61,8 @@ Cell wordCell(std::string words);
 base::Fault word(std::string words);
 /// A text that stands for itself.
 base::Fault plain(std::string text);
+/// The state of a branch, drawn as shape and word.
+Cell stateCell(const BranchResult& result);
 Column column(const base::MessageForm& heading, double widthShare, Alignment alignment = Alignment::Left,
               std::string unit = {});
 /// "2026-03-04 14:02:07+01:00"; empty for nothing.

@@ -58,8 +58,7 @@ Table sharesTable(const Source& source, std::size_t from, std::size_t to) {
             row.push_back(cell(source.display.percent(source.rounds[round].branches[index].ofTarget)));
         }
         const BranchResult& result = source.rounds[to - 1].branches[index];
-        row.push_back(
-            Cell{"", result.state, false, result.ofTarget.value_or(quantity::Ratio::si(1)).si() > 1});
+        row.push_back(stateCell(result));
         table.rows.push_back(std::move(row));
     }
     for (std::size_t round = from; round < to; ++round) {

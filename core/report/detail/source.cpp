@@ -115,6 +115,14 @@ base::Fault word(std::string words) {
     return say(kWord, {std::move(words)});
 }
 
+Cell stateCell(const BranchResult& result) {
+    Cell made;
+    made.state = result.state;
+    made.isOver = result.ofTarget.value_or(quantity::Ratio::si(1)).si() > 1;
+    made.isSelfActing = result.isSelfActing;
+    return made;
+}
+
 Cell wordCell(std::string words) {
     return cell({word(std::move(words))}, "");
 }

@@ -21,6 +21,7 @@ inline constexpr MessageForm kSpreadTotal{"report_spread_total", "spread {1} %"}
 inline constexpr MessageForm kResultTitle{"report_result_title", "Result"};
 inline constexpr MessageForm kMethodTitle{"report_method_title", "Method, tolerances and instruments"};
 inline constexpr MessageForm kFinalTitle{"report_final_title", "Final round"};
+inline constexpr MessageForm kLastRoundTitle{"report_last_round_title", "Last round read"};
 inline constexpr MessageForm kSharesTitle{"report_shares_title", "Shares by round"};
 inline constexpr MessageForm kPumpTitle{"report_pump_title", "Pump and system"};
 inline constexpr MessageForm kIndexTitle{"report_index_title", "Index circuit"};
@@ -92,8 +93,7 @@ inline constexpr MessageForm kPumpUnknown{
     "report_pump_unknown", "No duty known: pump curve, pump readings or branch flows are missing"};
 inline constexpr MessageForm kPumpAction{
     "report_pump_action",
-    "With the valves as they stand, speed {1} % of the present, or trim, "
-    "brings {2} {3} (section {4})"};
+    "Speed {1} % of the present, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})"};
 inline constexpr MessageForm kPumpKeep{
     "report_pump_keep",
     "No change of speed or impeller called for: design flow needs {1} % of the "
@@ -159,9 +159,12 @@ inline constexpr MessageForm kNoPump{"report_no_pump", "No pump is on record."};
 inline constexpr MessageForm kDuty{"report_duty", "{1} {2} at {3} {4} in round {5}; {6} % of design flow"};
 inline constexpr MessageForm kDesignHead{
     "report_design_head",
-    "The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} "
-    "too "
-    "much. The section on excess head counts what the index circuit needs with its valves open"};
+    "The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess "
+    "{3} {4} {6w}"};
+inline constexpr MessageForm kDesignHeadCompared{
+    "report_design_head_compared",
+    "The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess "
+    "{3} {4} {6w}. The decision counts {7} {4} {8w}"};
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
                                            "{2} = {3}: {4} % of the speed in round {5}"};

@@ -48,6 +48,7 @@ Table branchTable(const WhatIf& whatIf) {
 std::vector<Fact> factsOf(const WhatIf& whatIf) {
     const quantity::ShownUnits units = project::shownUnits(whatIf.project);
     std::vector<Fact> facts;
+    facts.push_back({say(kZoneBasisLabel), say(whatIf.isFromLearned ? kZoneFromLearned : kZoneFromDesign)});
     std::string path;
     for (const std::size_t branch : whatIf.indexPath) {
         path += (path.empty() ? "" : " → ") + whatIf.project.branches()[branch].tag;

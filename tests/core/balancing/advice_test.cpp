@@ -132,6 +132,30 @@ TEST(Advice, aSurveyGivesEverySettingAtOnce) {
     EXPECT_LE(advice.actualProbability.si(), advice.indicatedProbability.si());
 }
 
+TEST(Advice, aHeldValveIsNotTheNextMove) {
+    FieldJob job = fourCircuits();
+    readAll(job, {}, project::RoundKind::Survey);
+    const Advice before = advise(job.project(), learn(job.project()));
+    ASSERT_TRUE(before.next.has_value());
+    ASSERT_EQ(before.next->branch, job.indexOf("T1"));
+    // Hardly turned, it still takes the most; read as the loop of the design answers there.
+    LoopState left;
+    left.settings[job.idOf("T1")] = Setting::si(3.9);
+    const PredictionResult then = predict(job.project(), left);
+    const PressureDifference dp = *then.prediction->branches[job.indexOf("T1")].valveDrop;
+    job.round(project::RoundKind::Adjusting, project::RoundState::Open);
+    const base::Id made =
+        job.dp("T1", text(dp.in(Unit::Psi), 3), text(left.settings.at(job.idOf("T1")).si(), 2));
+    EXPECT_EQ(advise(job.project(), learn(job.project())).next->branch, job.indexOf("T1"));
+    project::Reading held = job.project().readings().at(made);
+    held.purpose = project::ReadingPurpose::Hold;
+    job.project().put(held);
+    const Advice after = advise(job.project(), learn(job.project()));
+    EXPECT_FALSE(settingFor(job, after, "T1").isSet);
+    ASSERT_TRUE(after.next.has_value());
+    EXPECT_NE(after.next->branch, job.indexOf("T1"));
+}
+
 TEST(Advice, aRoundAtTheAdvisedSettingsVerifiesIt) {
     FieldJob job = fourCircuits();
     readAll(job, {}, project::RoundKind::Survey);

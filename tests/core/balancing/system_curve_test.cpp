@@ -100,7 +100,7 @@ TEST(PumpProposal, slowsDownOrTrims) {
     EXPECT_NEAR(proposal->speedFraction, 0.8, 0.001);
     EXPECT_NEAR(proposal->headAtDesign.si(), 2.4, 0.003);
     EXPECT_NEAR(proposal->headAvailable.si(), 6.0, 0.01);
-    EXPECT_NEAR(proposal->excessHead.si(), 3.6, 0.01);
+    EXPECT_NEAR(proposal->excess.head.si(), 3.6, 0.01);
     EXPECT_NEAR(proposal->powerRatio->si(), 0.512, 0.002);
     ASSERT_TRUE(proposal->impeller);
     EXPECT_NEAR(proposal->impeller->in(Unit::Millimetre), 160, 0.2);
@@ -116,7 +116,7 @@ TEST(PumpProposal, speedIsOfTheRoundsOwnSpeed) {
     const auto proposal = pumpProposal(job.project(), a);
     ASSERT_TRUE(proposal);
     EXPECT_NEAR(proposal->speedFraction, 1.0, 0.001);
-    EXPECT_NEAR(proposal->excessHead.si(), 0.0, 0.01);
+    EXPECT_NEAR(proposal->excess.head.si(), 0.0, 0.01);
     job.round(RoundKind::Final);
     EXPECT_NEAR(assessNewest(job).pumps[0].speedFraction, 0.8, 1e-9);  // the speed stays as last read
 }

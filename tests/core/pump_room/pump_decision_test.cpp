@@ -52,6 +52,10 @@ TEST(PumpDecisionTest, fourCircuitsEndToEnd) {
     ASSERT_EQ(required.indexPath.size(), 1U);
     EXPECT_EQ(project.branches()[required.indexPath[0]].tag, "T4");
     EXPECT_NEAR(decision.excess->in(Unit::Foot), 15.0, 0.02);
+    ASSERT_TRUE(decision.decidedExcess().has_value());
+    EXPECT_EQ(decision.decidedExcess()->basis, balancing::ExcessBasis::IndexByDesign);
+    EXPECT_EQ(decision.decidedExcess()->speed, balancing::ExcessSpeed::Full);
+    EXPECT_EQ(decision.decidedExcess()->head.si(), decision.excess->si());
     const DecidedOption& throttle = find(decision, PumpAction::Throttle);
     const DecidedOption& slow = find(decision, PumpAction::Slow);
     const DecidedOption& trim = find(decision, PumpAction::Trim);

@@ -152,6 +152,8 @@ TEST(WhatIfTest, learnedResistancesHoldAsWell) {
     const std::vector<ZoneChange> change{RemoveBranch{project.branchTagged("T2")->id}};
     const WhatIf byDesign = whatIf(project, change);
     const WhatIf byLearning = whatIf(project, change, learned);
+    EXPECT_FALSE(byDesign.isFromLearned);
+    EXPECT_TRUE(byLearning.isFromLearned);
     for (std::size_t i = 0; i < 3; ++i) {
         EXPECT_NEAR(byLearning.branches[i].flowBefore / byDesign.branches[i].flowBefore, 1, 1e-6);
     }

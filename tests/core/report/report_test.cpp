@@ -7,6 +7,7 @@
 
 #include "core/balancing/assess.h"
 #include "core/balancing/system_curve.h"
+#include "core/pump_room/pump_picture.h"
 #include "tests/core/balancing/small_loop.h"
 #include "tests/support/demo_project.h"
 #include "tests/support/section_text.h"
@@ -82,6 +83,39 @@ TEST(Report, totalsAreTheSumOfTheTerminals) {
     EXPECT_EQ(section.tables[0].totals[7].text, "100.0");
 }
 
+// Only a round that was opened as the final one is called so (this program's own decision).
+TEST(Report, aRoundIsNamedByWhatItIs) {
+    project::Project project = demoProject();
+    EXPECT_EQ(base::english(numbered(built(project), kFinal).title), "Final round");
+    EXPECT_EQ(base::english(numbered(built(project), kOneLine).figures.at(0).title),
+              "The loop in the final round");
+    project::Round adjusting = *project.lastRound();
+    adjusting.kind = project::RoundKind::Adjusting;
+    project.put(adjusting);
+    EXPECT_EQ(base::english(numbered(built(project), kFinal).title), "Last round read");
+    EXPECT_EQ(base::english(numbered(built(project), kOneLine).figures.at(0).title),
+              "The loop in the last round read");
+}
+
+// A flow limiter keeps to its range and has no share to meet: report and screen call it the same.
+TEST(Report, onlyASelfActingValveIsInRange) {
+    project::Project project = demoProject();
+    project::Branch limiter = *project.branchTagged("T1");
+    limiter.kind = project::BranchKind::Limiter;
+    project.put(limiter);
+    const Report report = built(project);
+    for (const int number : {kFinal, kShares}) {
+        int count = 0;
+        for (const auto& row : numbered(report, number).tables.at(0).rows) {
+            const Cell& state = row.back();
+            ASSERT_TRUE(state.state.has_value());
+            EXPECT_EQ(state.isSelfActing, row.front().text.find("T1") != std::string::npos);
+            count += state.isSelfActing ? 1 : 0;
+        }
+        EXPECT_EQ(count, 1) << number;
+    }
+}
+
 TEST(Report, finalRoundShowsTheDpAsTyped) {
     const project::Project project = demoProject();
     const std::string text = textOf(numbered(built(project), kFinal));
@@ -109,6 +143,44 @@ TEST(Report, pumpFormulaCarriesItsNumbers) {
     EXPECT_NE(text.find("= 9.60 / "), std::string::npos) << text;
     EXPECT_NE(text.find("least impeller of the casing"), std::string::npos);
     EXPECT_NE(text.find("qualified people under the local codes"), std::string::npos);
+}
+
+// Two numbers of excess head stand in the report: each says what it is counted above, in the same words
+// everywhere, and which of them decides. The rule is this program's own decision; no outside source.
+TEST(Report, everyExcessHeadNamesItsBasis) {
+    const Report report = built(demoProject());
+    const auto decided = report.pumps->decision.decidedExcess();
+    ASSERT_TRUE(decided.has_value());
+    const std::string counted = balancing::excessWords(decided->basis, decided->speed);
+    EXPECT_NE(counted.find("above the index circuit with open valves"), std::string::npos) << counted;
+    const std::string asRead =
+        balancing::excessWords(balancing::ExcessBasis::ValvesAsRead, balancing::ExcessSpeed::AsRead);
+    EXPECT_EQ(asRead, "above the loop with its valves as read, at the speed as read");
+
+    const std::string first = textOf(numbered(report, kResult));
+    EXPECT_NE(first.find(counted + ": the decision counts this one"), std::string::npos) << first;
+    const std::string pump = textOf(numbered(report, kPump));
+    EXPECT_NE(pump.find(asRead), std::string::npos) << pump;
+    EXPECT_NE(pump.find("The decision counts"), std::string::npos) << pump;
+    EXPECT_NE(pump.find(counted), std::string::npos) << pump;
+    const auto told =
+        std::find_if(report.sections.begin(), report.sections.end(), [](const Section& section) {
+            return base::english(section.title).find("Excess head") != std::string::npos;
+        });
+    ASSERT_NE(told, report.sections.end());
+    EXPECT_NE(textOf(*told).find(counted + ": the decision counts this one"), std::string::npos);
+    EXPECT_NE(first.find("(section " + std::to_string(told->number) + ")"), std::string::npos) << first;
+}
+
+TEST(Report, theFirstPageNamesTheBasisOfItsCut) {
+    const project::Project project = demoProject();
+    const Report report = built(project);
+    const auto proposal = balancing::pumpProposal(project, report.rounds.back());
+    ASSERT_TRUE(proposal.has_value());
+    ASSERT_LT(proposal->speedFraction, 0.99);
+    const std::string first = textOf(numbered(report, kResult));
+    EXPECT_NE(first.find("takes away the excess above the loop with its valves as read"), std::string::npos)
+        << first;
 }
 
 TEST(Report, indexSectionProvesItsThreeParts) {

@@ -54,6 +54,9 @@ TEST(WalkSheet, ShowsTheRouteWithWhatIsKnown) {
         EXPECT_EQ(row[blank].text, "");
     }
     ASSERT_EQ(sheet.cautions.size(), 1U);
+    // The same words for heating and cooling, as in the handbook.
+    EXPECT_NE(base::english(sheet.cautions.front()).find("hot or chilled water and pressure"),
+              std::string::npos);
 }
 
 TEST(WalkSheet, IsReadBackOnceFilledIn) {

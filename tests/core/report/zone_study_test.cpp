@@ -43,6 +43,9 @@ TEST(ZoneStudy, namesTheChangesAndIsNeverSigned) {
     EXPECT_EQ(told[0], "T5: added at the pump, " + added.designFlow->text() + " at design");
     EXPECT_EQ(told[1], "T1: 30 gpm at design instead of " + project.branchTagged("T1")->designFlow->text());
     EXPECT_FALSE(study.sections.front().tables.empty());
+    // Nothing was learned of this job, and the study says so first.
+    EXPECT_EQ(base::english(study.sections.front().facts.front().value),
+              "the design losses: no learned loop that fits the readings was there");
 }
 
 }  // namespace

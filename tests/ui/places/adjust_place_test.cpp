@@ -404,6 +404,58 @@ TEST_F(AdjustDesk, takingAdviceStoresNothing) {
     EXPECT_TRUE(place().field()->hasFocus());
 }
 
+TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {
+    // The throttled valve with the highest advised setting: there a step changes least.
+    AdviceModel& model = *place().advice()->model();
+    int row = -1;
+    for (int i = 0; i < model.rowCount(); ++i) {
+        const bool isBetter = row < 0 || model.at(i).setting > model.at(row).setting;
+        row = !model.at(i).isFullyOpen && isBetter ? i : row;
+    }
+    ASSERT_GE(row, 0);
+    const base::Id branch = model.branchAt(row);
+    const balancing::SettingAdvice advised = model.at(row);
+    place().showBranch(branch);
+    // One step beside the advised setting, on the side where the exact one lies, read as the loop expects.
+    place().takeAdvice();
+    place().stepSetting(advised.exact > advised.setting ? 1 : -1);
+    const auto& rows = place().valve().rows();
+    const auto here = std::find_if(rows.begin(), rows.end(), [&](const balancing::AimRow& each) {
+        return std::abs((each.setting - place().valve().setting()).si()) < 1e-9;
+    });
+    ASSERT_NE(here, rows.end());
+    const auto expected = place().valve().expected()[static_cast<std::size_t>(here - rows.begin())];
+    ASSERT_TRUE(expected.has_value());
+    place().takeFocus();
+    m_desk.enter(QString::number(expected->in(quantity::Unit::Kilopascal), 'f', 2));
+    settle();
+    ASSERT_EQ(place().valve().word(), balancing::AimWord::Hold);
+    const auto& beside = place().valve().besideAdvice();
+    ASSERT_TRUE(beside.has_value());
+    const int now = model.rowOf(branch);
+    ASSERT_GE(now, 0);
+    const bool isElsewhere = std::abs((model.at(now).setting - place().valve().setting()).si()) >
+                             model.at(now).step.si() / 2 + 1e-9;
+    EXPECT_EQ(beside->reason.has_value(), isElsewhere);
+    const QString remark = model.index(now, AdviceModel::Note).data().toString();
+    EXPECT_EQ(remark == "leave it" || remark == "hold for now", isElsewhere) << remark.toStdString();
+    EXPECT_NE(model.index(now, AdviceModel::SetTo).data(Qt::FontRole).value<QFont>().bold(), isElsewhere);
+    // The line of the next setting names no other one without saying why HOLD stands.
+    const QString said = proposalWords(m_desk.bridge(), place().valve());
+    EXPECT_TRUE(said.startsWith("On share")) << said.toStdString();
+    if (isElsewhere) {
+        EXPECT_TRUE(place().advice()->words().contains("On share at"))
+            << place().advice()->words().toStdString();
+    }
+    // Once held, the row says so when another valve is in hand.
+    place().holdAndNext();
+    settle();
+    ASSERT_NE(place().valve().branch(), branch);
+    const int later = model.rowOf(branch);
+    EXPECT_EQ(model.index(later, AdviceModel::Note).data().toString(),
+              model.at(later).isSet ? "set" : "held");
+}
+
 TEST_F(AdjustDesk, theHandThatTypesIsNotDisturbedByWhatIsLearned) {
     m_desk.enter("300");
     m_desk.type("4");

@@ -89,7 +89,7 @@ TEST(ReportPlace, listsPagesAndChecks) {
     ASSERT_NE(list, nullptr);
     EXPECT_GE(list->count(), 5);
     const QString texts = textsOf(place);
-    EXPECT_TRUE(texts.contains("All 6 terminals are read in the final round")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("All 6 terminals were read in the last round")) << texts.toStdString();
     EXPECT_TRUE(texts.contains("The index circuit is known and fully open")) << texts.toStdString();
     EXPECT_EQ(clippedIn(place), 0);
 }

@@ -3,9 +3,11 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <algorithm>
 
 #include "core/balancing/assess.h"
 #include "tests/support/small_loop.h"
+#include "ui/places/system/what_if_bench.h"
 
 namespace ww::ui::system {
 namespace {
@@ -46,6 +48,40 @@ TEST(WhatIfModel, shuttingACircuitSendsItsWaterToTheOthers) {
     EXPECT_TRUE(bench.model.isTrying());
     bench.model.reset();
     EXPECT_DOUBLE_EQ(bench.at(3, WhatIfModel::OfDesign).toDouble(), before);
+}
+
+// More resistance in a circuit than the papers say leaves less water for it: the square law.
+TEST(WhatIfModel, whatTheReadingsTaughtGoesBeforeTheDesign) {
+    Bench bench;
+    EXPECT_FALSE(bench.model.isLearned());
+    const double byDesign = bench.at(3, WhatIfModel::OfDesign).toDouble();
+    const project::Branch& last = *bench.project.branchTagged(bench.at(3, WhatIfModel::Tag).toStdString());
+    const double design_m3s = last.designFlow->value.si();
+    balancing::Resistances learned;
+    learned[last.id].circuit =
+        quantity::Resistance::si(4 * last.circuitLoss->value.si() / (design_m3s * design_m3s));
+    bench.model.setLearned(learned, 1);
+    EXPECT_TRUE(bench.model.isLearned());
+    EXPECT_LT(bench.at(3, WhatIfModel::OfDesign).toDouble(), byDesign);
+    bench.model.setLearned({}, 0.9);
+    EXPECT_FALSE(bench.model.isLearned());
+    EXPECT_DOUBLE_EQ(bench.at(3, WhatIfModel::OfDesign).toDouble(), byDesign);
+}
+
+TEST(WhatIfModel, theBenchSaysWhatItIsComputedFrom) {
+    WhatIfBench bench;
+    const project::Project project = support::loop(support::lastCircuitIsIndex());
+    const auto says = [&](const char* words) {
+        const auto labels = bench.findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(),
+                           [&](const QLabel* label) { return label->text().contains(words); });
+    };
+    bench.setJob(project, balancing::assessLast(project));
+    EXPECT_TRUE(says("Computed from design losses"));
+    balancing::Resistances learned;
+    learned[project.branches()[0].id].circuit = quantity::Resistance::si(1e9);
+    bench.setLearned(learned, 1);
+    EXPECT_TRUE(says("Computed from the learned loop"));
 }
 
 TEST(WhatIfModel, whatCannotBeMeantIsRefusedAndChangesNothing) {

@@ -142,10 +142,10 @@ void AdjustPlace::refresh() {
     const QString missing = whatIsMissing();
     m_empty->setText(missing);
     m_content->setCurrentWidget(missing.isEmpty() ? m_page : static_cast<QWidget*>(m_empty));
-    m_advice->refresh(branch);
     if (missing.isEmpty()) {
         showValve();
     } else {
+        m_advice->refresh(branch);
         const project::Branch* record = branch ? m_bridge.project().branches().find(*branch) : nullptr;
         m_title->setText(record != nullptr ? QString::fromStdString(record->tag) : tr("No valve in hand"));
         m_state->clear();
@@ -189,6 +189,7 @@ void AdjustPlace::showValve() {
     m_stripModel->refresh();
     m_tries->setText(triesWords(m_bridge, m_valve));
     m_proposal->setText(proposalWords(m_bridge, m_valve));
+    m_advice->refresh(m_valve.branch(), m_valve.besideAdvice());
     showEntry();
 }
 

@@ -48,6 +48,17 @@ QString pathName(const std::optional<balancing::PathBasis>& basis) {
     return AdjustText::tr("a try, design loss");
 }
 
+/// On share, and where the middle of the band would be: no other setting is asked for.
+QString holdWords(const ValveInHand& valve) {
+    const auto& proposed = valve.proposed();
+    const auto& last = valve.last();
+    if (!proposed || !last || valve.settingText(proposed->setting) == valve.settingText(last->setting)) {
+        return AdjustText::tr("On share here: leave it, Ctrl+Enter goes to the next valve.");
+    }
+    return AdjustText::tr("On share here: leave it. The middle of the band would be near %1.")
+        .arg(settingWords(valve, proposed->setting));
+}
+
 }  // namespace
 
 QString dpNumber(const WorkbookBridge& bridge, quantity::PressureDifference dp) {
@@ -128,6 +139,15 @@ QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
 
 QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const auto& proposed = valve.proposed();
+    const auto& beside = valve.besideAdvice();
+    if (valve.word() == balancing::AimWord::Hold) {
+        return beside && beside->reason ? text::sentence(*beside->reason) : holdWords(valve);
+    }
+    // What nobody tried rests on the advice alone: it gives way to the reading.
+    const bool isAdviceAlone = !proposed || !proposed->basis;
+    if (isAdviceAlone && beside && beside->stand == balancing::AdviceStand::ReadingLeads) {
+        return text::sentence(*beside->reason);
+    }
     if (!proposed) {
         return valve.tries().empty()
                    ? AdjustText::tr("Type the dp at this setting and press Enter.")
@@ -195,9 +215,11 @@ QString spokenWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     if (!last) {
         return AdjustText::tr("%1: read the valve.").arg(tag);
     }
-    return AdjustText::tr("%1: %2. %3 read at setting %4; %5.")
-        .arg(tag, text::word(*valve.word()), dpWithUnit(bridge, last->dp), settingWords(valve, last->setting),
-             wordNote(bridge, valve));
+    const QString said = AdjustText::tr("%1: %2. %3 read at setting %4; %5.")
+                             .arg(tag, text::word(*valve.word()), dpWithUnit(bridge, last->dp),
+                                  settingWords(valve, last->setting), wordNote(bridge, valve));
+    const auto& beside = valve.besideAdvice();
+    return beside && beside->reason ? said + ' ' + text::sentence(*beside->reason) : said;
 }
 
 }  // namespace ww::ui

@@ -21,7 +21,7 @@ QString stateWords(const WorkbookBridge& bridge, std::size_t branch);
 QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve);
 /// "Tries  1: 2.5, 52.7 CLOSE   2: 2.3, 56.0 HOLD": the newest that fit.
 QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve);
-/// What to try next and where it should land.
+/// What to try next and where it should land; with HOLD why the valve stays, whatever else is advised.
 QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve);
 /// Two short lines under the reading: unit and setting, age and round.
 QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve);

@@ -2,6 +2,7 @@
 
 #include <QFont>
 
+#include "core/balancing/adjusting.h"
 #include "ui/text/format.h"
 
 namespace ww::ui {
@@ -22,6 +23,12 @@ AdviceModel::AdviceModel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
             refresh();
         }
     });
+}
+
+void AdviceModel::setInHand(const std::optional<base::Id>& branch,
+                            std::optional<balancing::AdviceStand> stand) {
+    m_inHand = branch;
+    m_stand = stand;
 }
 
 void AdviceModel::refresh() {
@@ -69,6 +76,23 @@ QString AdviceModel::settingOf(const balancing::SettingAdvice& advised, quantity
     return QString::fromStdString(text::setting(setting, advised.step).text());
 }
 
+QString AdviceModel::doneNow(const balancing::SettingAdvice& advised) const {
+    const base::Id& branch = m_bridge.project().branches()[advised.branch].id;
+    if (m_inHand == branch && m_stand) {
+        switch (*m_stand) {
+            case balancing::AdviceStand::HoldsToEnd:
+                return tr("leave it");
+            case balancing::AdviceStand::HoldsForNow:
+                return tr("hold for now");
+            case balancing::AdviceStand::ReadingLeads:
+                return tr("by the reading");
+            case balancing::AdviceStand::Agrees:
+                return {};
+        }
+    }
+    return !advised.isSet && balancing::isHeld(m_bridge.project(), branch) ? tr("held") : QString();
+}
+
 QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int column) const {
     const project::Project& project = m_bridge.project();
     const bool hasSetting = advised.reach != balancing::BalanceReach::NoValve &&
@@ -96,6 +120,9 @@ QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int 
                 return advised.reach == balancing::BalanceReach::SelfActing ? tr("self-acting")
                                                                             : tr("cannot be set");
             }
+            if (const QString now = doneNow(advised); !now.isEmpty()) {
+                return now;
+            }
             if (advised.reach == balancing::BalanceReach::BelowScale) {
                 return tr("scale too short");
             }
@@ -121,8 +148,9 @@ QVariant AdviceModel::data(const QModelIndex& index, int role) const {
             return int(Qt::AlignVCenter) |
                    int(index.column() == Tag || index.column() == Note ? Qt::AlignLeft : Qt::AlignRight);
         case Qt::FontRole: {
+            // Bold is what the hand goes to.
             QFont font;
-            font.setBold(index.column() == SetTo || index.column() == AimDp);
+            font.setBold((index.column() == SetTo || index.column() == AimDp) && doneNow(advised).isEmpty());
             return font;
         }
         case Qt::AccessibleTextRole:

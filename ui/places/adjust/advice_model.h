@@ -4,6 +4,7 @@
 
 #include <QAbstractTableModel>
 
+#include "core/balancing/advice_beside_word.h"
 #include "ui/loop_advisor.h"
 
 namespace ww::ui {
@@ -20,6 +21,9 @@ class AdviceModel : public QAbstractTableModel {
     int columnCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    /// The valve in hand and how its word stands beside the advice: its row says what is done now. Shown from
+    /// the next refresh() on.
+    void setInHand(const std::optional<base::Id>& branch, std::optional<balancing::AdviceStand> stand);
     /// Shows what is advised now. What is gone is taken off at once, without being asked.
     void refresh();
     /// What is shown; null where there is nothing.
@@ -32,11 +36,15 @@ class AdviceModel : public QAbstractTableModel {
 
   private:
     QString cell(const balancing::SettingAdvice& advised, int row, int column) const;
+    /// What is done at this valve now, where that is not the advised setting; else empty.
+    QString doneNow(const balancing::SettingAdvice& advised) const;
     QString settingOf(const balancing::SettingAdvice& advised, quantity::Setting setting) const;
 
     const WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     std::shared_ptr<const LoopPicture> m_shown;
+    std::optional<base::Id> m_inHand;
+    std::optional<balancing::AdviceStand> m_stand;
 };
 
 }  // namespace ww::ui

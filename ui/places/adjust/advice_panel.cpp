@@ -123,7 +123,10 @@ QString AdvicePanel::words() const {
     return m_status->text() + QStringLiteral(". ") + m_words->text();
 }
 
-void AdvicePanel::refresh(const std::optional<base::Id>& branch) {
+void AdvicePanel::refresh(const std::optional<base::Id>& branch,
+                          const std::optional<balancing::AdviceBesideWord>& beside) {
+    m_reason = beside ? beside->reason : std::nullopt;
+    m_model->setInHand(branch, beside ? std::optional(beside->stand) : std::nullopt);
     m_model->refresh();
     if (branch && !m_table->hasFocus()) {
         const int row = m_model->rowOf(*branch);
@@ -158,6 +161,9 @@ void AdvicePanel::showWords() {
         case balancing::AdviceStatus::Verified:
             m_status->setText(tr("Advice, verified by a round"));
             break;
+    }
+    if (m_reason) {
+        lines << text::text(*m_reason);
     }
     for (const base::Fault& why : advice.whyNot) {
         lines << text::text(why);

@@ -18,8 +18,10 @@ class AdvicePanel : public QWidget {
     AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
 
     void setMetrics(const theme::Metrics& metrics);
-    /// Shows what is advised now; `branch` is the valve in hand.
-    void refresh(const std::optional<base::Id>& branch);
+    /// Shows what is advised now; `branch` is the valve in hand and `beside` how its word and the advice
+    /// stand beside each other.
+    void refresh(const std::optional<base::Id>& branch,
+                 const std::optional<balancing::AdviceBesideWord>& beside = {});
     QTableView* table() const { return m_table; }
     AdviceModel* model() const { return m_model; }
     /// The branch of the row in hand; nothing without one.
@@ -43,6 +45,7 @@ class AdvicePanel : public QWidget {
     const WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     AdviceModel* m_model;
+    std::optional<base::Fault> m_reason;  ///< why the word in hand stands beside the advice
     QTableView* m_table;
     QLabel* m_status;
     QLabel* m_busy;

@@ -57,6 +57,7 @@ void ValveInHand::refresh() {
     m_rows.clear();
     m_expected.clear();
     m_proposed.reset();
+    m_beside.reset();
     if (m_branch && !project().branches().contains(*m_branch)) {
         m_branch.reset();
     }
@@ -80,6 +81,7 @@ void ValveInHand::refresh() {
                            picture != nullptr ? &picture->advice : nullptr, options);
     readTries();
     place();
+    compareWithAdvice();
 }
 
 void ValveInHand::readTries() {
@@ -187,6 +189,17 @@ AimRow ValveInHand::rowOf(const balancing::AimFlow& flow) const {
     return balancing::aimAt(project(), index(), flow, m_setting);
 }
 
+void ValveInHand::compareWithAdvice() {
+    m_beside.reset();
+    const LoopPicture* picture = m_advisor.picture();
+    const auto said = word();
+    if (picture != nullptr && said) {
+        const Setting at = m_last && m_row ? m_last->setting : m_setting;
+        m_beside =
+            balancing::adviceBesideWord(project(), index(), *said, at, picture->learned, picture->advice);
+    }
+}
+
 base::Decimal ValveInHand::settingText(Setting setting) const {
     return text::setting(setting, m_step);
 }
@@ -206,6 +219,7 @@ void ValveInHand::moveTo(Setting setting) {
         m_moved[*m_branch] = m_setting;
     }
     place();
+    compareWithAdvice();
 }
 
 bool ValveInHand::stepBy(int steps) {

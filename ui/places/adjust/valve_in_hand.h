@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/balancing/adjusting.h"
+#include "core/balancing/advice_beside_word.h"
 #include "core/balancing/aim.h"
 #include "ui/loop_advisor.h"
 
@@ -66,6 +67,9 @@ class ValveInHand {
     /// What the hand does next: a valve at a shut setting is opened, else as the last reading says; nothing
     /// where nothing was read.
     std::optional<balancing::AimWord> word() const;
+    /// How that word and the advised setting of this valve stand beside each other; nothing without a word or
+    /// an advised setting.
+    const std::optional<balancing::AdviceBesideWord>& besideAdvice() const { return m_beside; }
     const std::optional<balancing::ProposedSetting>& proposed() const { return m_proposed; }
     /// The aim as another basis gives it, at the setting in hand; there must be a row().
     balancing::AimRow rowOf(const balancing::AimFlow& flow) const;
@@ -75,6 +79,7 @@ class ValveInHand {
     const curve::ValveCharacteristic* curve() const;
     void readTries();
     void place();
+    void compareWithAdvice();
     std::optional<quantity::PressureDifference> expectedAt(
         quantity::Setting setting, const std::optional<balancing::BranchCharacteristic>& found) const;
     std::vector<balancing::AimTry> plainTries() const;
@@ -91,6 +96,7 @@ class ValveInHand {
     std::vector<ValveReading> m_tries;
     std::optional<ValveReading> m_last;
     std::optional<balancing::ProposedSetting> m_proposed;
+    std::optional<balancing::AdviceBesideWord> m_beside;
     std::map<base::Id, quantity::Setting> m_moved;  ///< handles moved here without a reading yet
 };
 

@@ -7,6 +7,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/base/expects.h"
 #include "core/report/pump_sections.h"
@@ -31,6 +32,17 @@ constexpr base::MessageForm kZoneFlowMissing{
     "zone_flow_missing", "the new design flow is missing; type it, such as 12.5 gpm or 0.8 L/s"};
 
 constexpr int kZoneFormWidth = 370;
+
+bool areEqual(const balancing::Resistances& left, const balancing::Resistances& right) {
+    const auto isSame = [](const auto& a, const auto& b) {
+        return a.has_value() == b.has_value() && (!a || a->si() == b->si());
+    };
+    return left.size() == right.size() && std::all_of(left.begin(), left.end(), [&](const auto& entry) {
+               const auto other = right.find(entry.first);
+               return other != right.end() && isSame(entry.second.run, other->second.run) &&
+                      isSame(entry.second.circuit, other->second.circuit);
+           });
+}
 
 }  // namespace
 
@@ -253,10 +265,11 @@ void ZonePage::refresh() {
 }
 
 void ZonePage::show(const pump_room::PumpPicture* picture) {
-    const balancing::Resistances learned = picture != nullptr ? picture->learned : balancing::Resistances{};
-    const bool isFirst = m_learned.empty() && !learned.empty();
-    m_learned = learned;
-    if (isFirst && !m_changes.empty()) {
+    // A newer learned loop changes the answer; without one, what is shown says that it is from design.
+    balancing::Resistances learned = picture != nullptr ? picture->learned : balancing::Resistances{};
+    const bool isNew = !areEqual(learned, m_learned);
+    m_learned = std::move(learned);
+    if (isNew && !m_changes.empty()) {
         compute();
     }
 }

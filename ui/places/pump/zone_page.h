@@ -15,6 +15,8 @@
 #include "ui/places/section_view.h"
 #include "ui/workbook_bridge.h"
 
+class QFormLayout;
+
 namespace ww::ui {
 
 class ZonePage : public PumpPage {
@@ -49,7 +51,7 @@ class ZonePage : public PumpPage {
     void tried();
 
   private:
-    QLineEdit* addField(class QFormLayout* form, const QString& label, const QString& hint);
+    QLineEdit* addField(QFormLayout* form, const QString& label, const QString& hint);
     std::optional<base::Id> namedBranch();
     void add(pump_room::ZoneChange change, const QString& words);
     void compute();

@@ -7,6 +7,7 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include "core/pump_room/pump_picture.h"
 #include "ui/places/column_fit.h"
 #include "ui/places/system/branch_edit.h"
 #include "ui/text/format.h"
@@ -208,6 +209,25 @@ void SystemPlace::showValves(bool isShown) {
     }
 }
 
+void SystemPlace::watch(const LoopAdvisor& advisor) {
+    m_advisor = &advisor;
+    connect(&advisor, &LoopAdvisor::changed, this, &SystemPlace::teachBench);
+}
+
+/// The learned loop where it fits the readings, else the design: the bench says which.
+void SystemPlace::teachBench() {
+    if (m_advisor == nullptr || !m_whatIf->isChecked() || !isVisible()) {
+        return;
+    }
+    const LoopPicture* picture = m_advisor->picture();
+    if (picture == nullptr) {
+        m_bench->setLearned({}, 1);
+        return;
+    }
+    m_bench->setLearned(pump_room::usableResistances(m_bridge.project(), picture->learned),
+                        picture->learned.present.pumpCurveFactor);
+}
+
 /// Diagram and bench cost more than a row; they follow the job only while they are seen.
 void SystemPlace::refreshDiagram() {
     const bool hasBranches = m_model->rowCount() > 0;
@@ -217,6 +237,7 @@ void SystemPlace::refreshDiagram() {
     }
     m_diagram->show(m_bridge.project(), m_bridge.assessment());
     if (m_whatIf->isChecked()) {
+        teachBench();
         m_bench->setJob(m_bridge.project(), m_bridge.assessment());
     }
     if (const auto selected = m_bridge.selectedBranch()) {

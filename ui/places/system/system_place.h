@@ -10,6 +10,7 @@
 #include <QWidget>
 
 #include "ui/delegates/branch_delegate.h"
+#include "ui/loop_advisor.h"
 #include "ui/models/system_model.h"
 #include "ui/places/system/valve_page.h"
 #include "ui/places/system/what_if_bench.h"
@@ -24,6 +25,9 @@ class SystemPlace : public QWidget {
 
   public:
     explicit SystemPlace(WorkbookBridge& bridge, QWidget* parent = nullptr);
+
+    /// From now on what is tried is computed with what this learned, where it fits the readings.
+    void watch(const LoopAdvisor& advisor);
 
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
@@ -61,6 +65,7 @@ class SystemPlace : public QWidget {
   private:
     void refresh();
     void refreshDiagram();
+    void teachBench();
     void fitColumns();
     void jump();
     bool store(const QModelIndex& cell, const QString& text);
@@ -73,6 +78,7 @@ class SystemPlace : public QWidget {
     QLabel* m_empty;
     schematic::SchematicView* m_diagram;
     system::WhatIfBench* m_bench;
+    const LoopAdvisor* m_advisor = nullptr;
     ValvePage* m_valves = nullptr;
     QVBoxLayout* m_whole = nullptr;
     theme::Metrics m_metrics = theme::metrics(10, false);

@@ -12,6 +12,7 @@ WhatIfBench::WhatIfBench(QWidget* parent)
       m_speed(new QLineEdit(this)),
       m_reset(new QPushButton(tr("Back to the Last Round"), this)),
       m_summary(new QLabel(this)),
+      m_note(new QLabel(this)),
       m_table(new QTableView(this)) {
     m_table->setModel(m_model);
     m_table->verticalHeader()->hide();
@@ -28,13 +29,13 @@ WhatIfBench::WhatIfBench(QWidget* parent)
 
     auto* label = new QLabel(tr("Pump s&peed, % of rated"), this);
     label->setBuddy(m_speed);
-    auto* note = new QLabel(tr("Computed from design losses. Nothing here is stored as a reading."), this);
+    m_note->setAccessibleName(tr("What is computed from"));
     auto* row = new QHBoxLayout;
     row->addWidget(label);
     row->addWidget(m_speed);
     row->addWidget(m_reset);
     row->addStretch(1);
-    row->addWidget(note);
+    row->addWidget(m_note);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 4, 0, 0);
     column->addLayout(row);
@@ -46,10 +47,15 @@ WhatIfBench::WhatIfBench(QWidget* parent)
     connect(m_reset, &QPushButton::clicked, m_model, &WhatIfModel::reset);
     connect(m_model, &WhatIfModel::predicted, this, &WhatIfBench::refresh);
     connect(m_model, &WhatIfModel::refused, m_summary, &QLabel::setText);
+    refresh();
 }
 
 void WhatIfBench::setJob(const project::Project& project, const balancing::Assessment& assessment) {
     m_model->setJob(project, assessment);
+}
+
+void WhatIfBench::setLearned(balancing::Resistances resistances, double pumpCurveFactor) {
+    m_model->setLearned(std::move(resistances), pumpCurveFactor);
 }
 
 void WhatIfBench::setCurrent(const base::Id& branch) {
@@ -68,6 +74,9 @@ void WhatIfBench::refresh() {
     m_speed->setText(m_model->speed());
     m_reset->setEnabled(m_model->isTrying());
     m_summary->setText(m_model->summary());
+    m_note->setText(m_model->isLearned()
+                        ? tr("Computed from the learned loop. Nothing here is stored as a reading.")
+                        : tr("Computed from design losses. Nothing here is stored as a reading."));
 }
 
 }  // namespace ww::ui::system

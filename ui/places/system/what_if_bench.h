@@ -18,6 +18,8 @@ class WhatIfBench : public QWidget {
     explicit WhatIfBench(QWidget* parent = nullptr);
 
     void setJob(const project::Project& project, const balancing::Assessment& assessment);
+    /// Computes with what the readings taught (WhatIfModel::setLearned), and says so.
+    void setLearned(balancing::Resistances resistances, double pumpCurveFactor);
     /// Brings the row of a branch into view and makes it current.
     void setCurrent(const base::Id& branch);
     WhatIfModel& model() { return *m_model; }
@@ -30,6 +32,7 @@ class WhatIfBench : public QWidget {
     QLineEdit* m_speed;
     QPushButton* m_reset;
     QLabel* m_summary;
+    QLabel* m_note;  ///< what is computed from
     QTableView* m_table;
 };
 

@@ -26,6 +26,7 @@ void WhatIfModel::setJob(const project::Project& project, const balancing::Asses
     m_project = project;
     m_assessment = assessment;
     m_found = balancing::stateOfLastRound(project);
+    m_found.pumpCurveFactor = m_pumpCurveFactor;
     m_tried = m_found;
     if (wasTrying) {
         m_tried.speedFraction = tried.speedFraction;
@@ -39,9 +40,19 @@ void WhatIfModel::setJob(const project::Project& project, const balancing::Asses
     }
     const auto walking = project.tree().walkingOrder();
     m_rows.assign(walking.begin(), walking.end());
-    m_result = balancing::predict(m_project, m_tried);
+    m_result = balancing::predict(m_project, m_tried, m_learned);
     endResetModel();
     emit predicted();
+}
+
+void WhatIfModel::setLearned(balancing::Resistances resistances, double pumpCurveFactor) {
+    m_learned = std::move(resistances);
+    m_pumpCurveFactor = isLearned() ? pumpCurveFactor : 1.0;
+    m_found.pumpCurveFactor = m_pumpCurveFactor;
+    m_tried.pumpCurveFactor = m_pumpCurveFactor;
+    if (!m_rows.empty()) {
+        predictAgain();
+    }
 }
 
 bool WhatIfModel::isTrying() const {
@@ -78,7 +89,7 @@ QString WhatIfModel::speed() const {
 }
 
 void WhatIfModel::predictAgain() {
-    m_result = balancing::predict(m_project, m_tried);
+    m_result = balancing::predict(m_project, m_tried, m_learned);
     if (!m_rows.empty()) {
         emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
     }

@@ -31,6 +31,11 @@ class WhatIfModel : public QAbstractTableModel {
 
     /// Takes the job as it stands; what was tried stays for branches that are still there.
     void setJob(const project::Project& project, const balancing::Assessment& assessment);
+    /// What the readings taught: resistances, and the factor on the pump's curve that goes with them. Empty:
+    /// the design losses hold.
+    void setLearned(balancing::Resistances resistances, double pumpCurveFactor);
+    /// Whether the prediction rests on the learned loop.
+    bool isLearned() const { return !m_learned.empty(); }
     /// Percent of rated speed for all running pumps, 0 to 120; false for any other text, and nothing changes.
     bool setSpeed(const QString& percent);
     QString speed() const;
@@ -69,6 +74,8 @@ class WhatIfModel : public QAbstractTableModel {
 
     project::Project m_project;
     balancing::Assessment m_assessment;
+    balancing::Resistances m_learned;
+    double m_pumpCurveFactor = 1.0;
     balancing::LoopState m_found;
     balancing::LoopState m_tried;
     balancing::PredictionResult m_result;
