@@ -7,6 +7,7 @@
 #include "core/balancing/detail/setting_rule.h"
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/walk_forms.h"
+#include "core/project/edit_label.h"
 #include "core/project/review.h"
 
 namespace ww::balancing {
@@ -89,7 +90,8 @@ Result<Edit> storeTry(const Project& project, const Id& branchId, TryEntry entry
     Reading made;
     made.purpose = entry.isHold ? ReadingPurpose::Hold : ReadingPurpose::Try;
     made.isRepeat = entry.isRepeat;
-    std::string label = "DP " + entry.dp.text() + " at " + entry.setting.text() + ", " + branch.tag;
+    std::string label =
+        project::label(project::labels::kDpAt, {entry.dp.text(), entry.setting.text(), branch.tag});
     made.dp = std::move(entry.dp);
     made.setting = std::move(entry.setting);
     return stored(project, branch, std::move(made), context, std::move(label));
@@ -102,7 +104,7 @@ Result<Edit> holdHere(const Project& project, const Id& branchId, const Decimal&
         return base::Fault{&kNotTriedHere, branch.tag, {setting.text()}};
     }
     Edit edit;
-    edit.label = "hold at " + setting.text() + ", " + branch.tag;
+    edit.label = project::label(project::labels::kHold, {setting.text(), branch.tag});
     if (tries.back()->purpose != ReadingPurpose::Hold) {
         Reading held = *tries.back();
         held.purpose = ReadingPurpose::Hold;
@@ -120,7 +122,7 @@ Result<Edit> storeReference(const Project& project, const Id& branchId, Measured
     Reading made;
     made.purpose = ReadingPurpose::Reference;
     made.setting = settingNow(project, branch);
-    std::string label = "DP " + dp.text() + " at the reference, " + branch.tag;
+    std::string label = project::label(project::labels::kDpAtReference, {dp.text(), branch.tag});
     made.dp = std::move(dp);
     return stored(project, branch, std::move(made), context, std::move(label));
 }
@@ -137,7 +139,7 @@ Result<Edit> storeShutValve(const Project& project, const Id& branchId, Measured
     Reading made;
     made.purpose = ReadingPurpose::ShutValve;
     made.setting = *Decimal::parse("0");
-    std::string label = "DP " + dp.text() + " with the valve shut, " + branch.tag;
+    std::string label = project::label(project::labels::kDpShut, {dp.text(), branch.tag});
     made.dp = std::move(dp);
     return stored(project, branch, std::move(made), context, std::move(label));
 }
@@ -158,11 +160,12 @@ Result<Edit> correctReading(const Project& project, const Id& readingId,
         }
     }
     Edit edit;
-    edit.label = (dp ? "DP " + dp->text() : "setting " + (setting ? setting->text() : "")) + " in place of " +
-                 (dp && before.dp  ? before.dp->text()
-                  : before.setting ? before.setting->text()
-                                   : "") +
-                 ", " + branch.tag;
+    const std::string now = dp ? dp->text() : setting ? setting->text() : "";
+    const std::string was = dp && before.dp  ? before.dp->text()
+                            : before.setting ? before.setting->text()
+                                             : "";
+    edit.label = project::label(dp ? project::labels::kDpInPlace : project::labels::kSettingInPlace,
+                                {now, was, branch.tag});
     Reading old = before;
     old.status = ReadingStatus::Superseded;
     Reading made = before;
