@@ -13,7 +13,9 @@
 #include "ui/places/job/job_edit.h"
 #include "ui/places/pump/pump_fields.h"
 #include "ui/places/system/valve_fields.h"
+#include "ui/text/format.h"
 #include "ui/text/label.h"
+#include "ui/text/parse.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -87,6 +89,30 @@ TEST(JournalLabels, stayEnglishInTheRecord) {
     const QString shown = desk.bridge().undoLabel();
     EXPECT_EQ(shown, text::label(stored));
     EXPECT_TRUE(shown.contains(QStringLiteral("B-01"))) << shown.toStdString();
+}
+
+// Speed as pumps and motors have it on their plates in each language (EN ISO 17769-1 writes the unit as 1/min
+// or r/min; the other words are common practice). What is shown can be typed.
+TEST(Revolutions, areShownAndTakenInEveryLanguage) {
+    const auto taken = [](const char* typed) {
+        const auto read = text::parseMeasured<quantity::RotationalSpeed>(QString::fromUtf8(typed),
+                                                                         quantity::Unit::RevolutionPerMinute);
+        EXPECT_TRUE(read.ok()) << typed;
+        return read.ok() ? read->value.in(quantity::Unit::RevolutionPerMinute) : 0.0;
+    };
+    for (const char* typed : {"1451", "1451 rpm", "1451 1/min", "1451 U/min", "1451 tr/min", "1451/min"}) {
+        EXPECT_DOUBLE_EQ(taken(typed), 1451) << typed;
+    }
+    EXPECT_FALSE(text::parseMeasured<quantity::RotationalSpeed>(QStringLiteral("1451 min"),
+                                                                quantity::Unit::RevolutionPerMinute)
+                     .ok());
+    const std::pair<const char*, const char*> shown[] = {
+        {"de", "1450 1/min"}, {"fr", "1450 tr/min"}, {"es", "1450 rpm"}};
+    for (const auto& [code, words] : shown) {
+        const Spoken spoken(QString::fromLatin1(code));
+        EXPECT_EQ(text::withPrettyUnit(QStringLiteral("1450 rpm")), QString::fromLatin1(words));
+        EXPECT_TRUE(QString::fromLatin1(words).endsWith(text::symbol(quantity::Unit::RevolutionPerMinute)));
+    }
 }
 
 TEST(FluidNames, areTranslatedInSentences) {
