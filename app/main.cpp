@@ -1,15 +1,16 @@
 // waterwright: with a command it does that on the terminal, needing no display; without one the desktop
 // opens.
 #include <QGuiApplication>
+#include <QProcessEnvironment>
 #include <algorithm>
 #include <cstdlib>
 #include <iostream>
 #include <memory>
 
-#include <pwd.h>
 #include <unistd.h>
 
 #include "app/commands/run_commands.h"
+#include "core/base/account.h"
 #include "ui/language.h"
 #include "ui/report/report_writer.h"
 #include "ui/report/signature_drawing.h"
@@ -17,16 +18,6 @@
 #include "ui/run_desktop.h"
 
 namespace {
-
-std::string userName() {
-    const passwd* entry = getpwuid(geteuid());
-    if (entry == nullptr) {
-        return "unknown";
-    }
-    const std::string full(entry->pw_gecos == nullptr ? "" : entry->pw_gecos);
-    const std::string first = full.substr(0, full.find(','));
-    return first.empty() ? entry->pw_name : first;
-}
 
 std::string machineName() {
     char buffer[256] = {};
@@ -43,7 +34,8 @@ void printOnlyCritical(QtMsgType type, const QMessageLogContext&, const QString&
 int runCommand(int argc, char** argv, const std::vector<std::string>& arguments) {
     ww::base::SystemClock clock;
     ww::base::RandomIds ids;
-    ww::app::Surroundings surroundings{std::cout, std::cerr, clock, ids, userName(), machineName(), {}};
+    ww::app::Surroundings surroundings{
+        std::cout, std::cerr, clock, ids, ww::base::personAtTheDesk("unknown person"), machineName(), {}};
     std::unique_ptr<QGuiApplication> application;
     const auto needFonts = [&] {
         // Fonts and PDF need a Qt application; no screen is touched, with or without a display.
@@ -51,7 +43,9 @@ int runCommand(int argc, char** argv, const std::vector<std::string>& arguments)
             setenv("QT_QPA_PLATFORM", "offscreen", 1);
             qInstallMessageHandler(printOnlyCritical);
             application = std::make_unique<QGuiApplication>(argc, argv);
-            ww::ui::useLanguage("en", *application);
+            const QString asked = QString::fromStdString(surroundings.language);
+            const auto environment = QProcessEnvironment::systemEnvironment();
+            ww::ui::useLanguage(asked.isEmpty() ? ww::ui::languageOf(environment) : asked, *application);
         }
     };
     surroundings.writeReport = [&](const ww::report::Report& report, const ww::project::Project& project,

@@ -6,6 +6,7 @@
 
 #include "core/project/names.h"
 #include "ui/text/format.h"
+#include "ui/text/label.h"
 #include "ui/text/typed_word.h"
 #include "ui/text/words.h"
 
@@ -63,7 +64,7 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
                      isUndone ? tr("undone") : text::nameOf(reading.status),
                      QString::fromStdString(value.stored.text()).left(19).replace('T', ' '),
                      QString::fromStdString(value.person),
-                     QString::fromStdString(value.label),
+                     text::label(value.label),
                      QString::fromStdString(words)};
         rows.push_back(std::move(row));
     }

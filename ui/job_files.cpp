@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 
 #include "core/exchange/job_folder.h"
+#include "core/project/edit_label.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -64,7 +65,7 @@ project::Edit emptyJob(const base::Id& id, const QString& name) {
     job.toleranceLow = percent("-10");
     job.toleranceHigh = percent("10");
     job.matchingBand = percent("5");
-    return {"new job", {job}, {}, false};
+    return {project::label(project::labels::kNewJob), {job}, {}, false};
 }
 
 bool createFromTables(QWidget* parent, WorkbookBridge& bridge, const QString& folder, const QString& file) {

@@ -11,6 +11,7 @@
 #include "core/exchange/job_folder.h"
 #include "ui/job_files.h"
 #include "ui/text/format.h"
+#include "ui/text/label.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -53,7 +54,7 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
         TextRow row;
         row.cells = {QString::number(entry.sequence), timeOf(entry.time),
                      QString::fromStdString(entry.person), QString::fromStdString(entry.machine),
-                     QString::fromStdString(entry.label)};
+                     text::label(entry.label)};
         rows.push_back(std::move(row));
     }
     m_actions->setRows(std::move(rows));

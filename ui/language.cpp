@@ -1,6 +1,7 @@
 #include "ui/language.h"
 
 #include <QLibraryInfo>
+#include <QRegularExpression>
 #include <QTranslator>
 #include <algorithm>
 
@@ -35,11 +36,23 @@ const std::vector<Language>& languages() {
     return kAll;
 }
 
-QString languageOf(const QLocale& system) {
-    for (const QString& wanted : system.uiLanguages()) {
-        const QString code = wanted.section(QChar('-'), 0, 0);
-        if (isOffered(code)) {
-            return code;
+QString languageOf(const QProcessEnvironment& environment) {
+    QString locale;
+    for (const char* name : {"LC_ALL", "LC_MESSAGES", "LANG"}) {
+        locale = locale.isEmpty() ? environment.value(QLatin1String(name)) : locale;
+    }
+    // "de_AT.UTF-8@euro" is of the language "de".
+    static const QRegularExpression kBehindLanguage(QStringLiteral("[_.@-].*$"));
+    const auto language = [](QString name) { return name.remove(kBehindLanguage); };
+    const QString own = language(locale);
+    if (own.isEmpty() || own == QStringLiteral("C") || own == QStringLiteral("POSIX")) {
+        return languages().front().code;
+    }
+    QStringList wanted = environment.value(QStringLiteral("LANGUAGE")).split(':', Qt::SkipEmptyParts);
+    wanted << own;
+    for (const QString& name : wanted) {
+        if (isOffered(language(name))) {
+            return language(name);
         }
     }
     return languages().front().code;

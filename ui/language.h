@@ -3,7 +3,7 @@
 #pragma once
 
 #include <QCoreApplication>
-#include <QLocale>
+#include <QProcessEnvironment>
 #include <QString>
 #include <vector>
 
@@ -17,8 +17,10 @@ struct Language {
 /// All languages, English first.
 const std::vector<Language>& languages();
 
-/// The code of the first language that a system asks for and that is there; "en" where none is.
-QString languageOf(const QLocale& system);
+/// The code of the first language that an environment asks for and that is there: of LANGUAGE, then of the
+/// first of LC_ALL, LC_MESSAGES and LANG that is set (gettext's order). "en" where none is there, and where
+/// that locale is C, POSIX or none at all.
+QString languageOf(const QProcessEnvironment& environment);
 
 /// Loads the texts of a language, those of Qt's own dialogs too, in place of the texts loaded before. Windows
 /// that stand keep their words. An unknown code loads English. The texts live as long as the application.

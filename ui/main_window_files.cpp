@@ -9,6 +9,7 @@
 #include <QMimeData>
 
 #include "core/store/store_messages.h"
+#include "core/project/edit_label.h"
 #include "ui/file_messages.h"
 #include "ui/import/import_source.h"
 #include "ui/job_files.h"
@@ -114,7 +115,10 @@ bool MainWindow::canTake(const QString& file) const {
 void MainWindow::storeCheckpoint(const QString& name) {
     // A record of the journal that changes nothing; there is nothing in it to undo.
     const base::Outcome done =
-        m_bridge.apply({"checkpoint " + name.toStdString(), {m_bridge.project().job()}, {}, false});
+        m_bridge.apply({project::label(project::labels::kCheckpoint, {name.toStdString()}),
+                        {m_bridge.project().job()},
+                        {},
+                        false});
     raise(done ? base::Fault{&kCheckpointStored, {}, {name.toStdString()}} : done.fault());
 }
 

@@ -21,7 +21,7 @@ void MainWindow::fillLanguages() {
         group->addAction(action);
         connect(action, &QAction::triggered, this, [this, code] {
             m_preferences.setLanguage(code);
-            const QString used = code.isEmpty() ? languageOf(QLocale::system()) : code;
+            const QString used = code.isEmpty() ? languageOf(QProcessEnvironment::systemEnvironment()) : code;
             for (const Language& language : languages()) {
                 if (language.code == used) {
                     emit m_bridge.messageRaised(

@@ -3,12 +3,16 @@
 #include <QApplication>
 #include <QFileInfo>
 #include <QIcon>
+#include <QProcessEnvironment>
 #include <QSysInfo>
 #include <iostream>
 
+#include "core/base/account.h"
 #include "core/base/expects.h"
+#include "core/base/term.h"
 #include "ui/language.h"
 #include "ui/main_window.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
@@ -32,12 +36,6 @@ class Application : public QApplication {
         }
     }
 };
-
-std::string loginName() {
-    const QString name =
-        qEnvironmentVariable("USER", qEnvironmentVariable("LOGNAME", QStringLiteral("someone")));
-    return name.toStdString();
-}
 
 void openWindow(const Desk& desk, Preferences& preferences, const QString& file) {
     auto* window = new MainWindow(desk, preferences);
@@ -63,9 +61,11 @@ int runDesktop(int argc, char** argv) {
     base::SystemClock clock;
     base::RandomIds ids;
     Preferences preferences;
-    useLanguage(preferences.language().isEmpty() ? languageOf(QLocale::system()) : preferences.language(),
+    const QString chosen = preferences.language();
+    useLanguage(chosen.isEmpty() ? languageOf(QProcessEnvironment::systemEnvironment()) : chosen,
                 application);
-    const Desk desk{clock, ids, loginName(), QSysInfo::machineHostName().toStdString()};
+    const Desk desk{clock, ids, base::personAtTheDesk(text::term(base::term("unknown person")).toStdString()),
+                    QSysInfo::machineHostName().toStdString()};
     // The session ends: what is typed but not entered is stored as well; everything else is on disk already.
     QObject::connect(&application, &QGuiApplication::commitDataRequest, &application, [] {
         for (QWidget* widget : QApplication::topLevelWidgets()) {

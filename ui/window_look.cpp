@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/balancing/walk_progress.h"
+#include "ui/text/label.h"
 #include "ui/text/words.h"
 #include "ui/widgets/number_pad.h"
 
@@ -207,7 +208,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
                            ? WindowText::tr("%1 stored, %2").arg(QString::number(bridge.storedCount()), time)
                            : WindowText::tr("last stored %1: %2")
                                  .arg(isToday ? time : QString::fromStdString(stored->time.date()),
-                                      QString::fromStdString(stored->label));
+                                      text::label(stored->label));
     }
     return strip;
 }

@@ -8,6 +8,7 @@
 #include "core/base/expects.h"
 #include "core/project/review.h"
 #include "ui/text/format.h"
+#include "ui/text/label.h"
 
 namespace ww::ui {
 namespace {
@@ -155,13 +156,11 @@ std::optional<workbook::JournalEntry> WorkbookBridge::lastStored() const {
 }
 
 QString WorkbookBridge::undoLabel() const {
-    return m_workbook && !isReadOnly() ? QString::fromStdString(m_workbook->undoLabel().value_or(""))
-                                       : QString();
+    return m_workbook && !isReadOnly() ? text::label(m_workbook->undoLabel().value_or("")) : QString();
 }
 
 QString WorkbookBridge::redoLabel() const {
-    return m_workbook && !isReadOnly() ? QString::fromStdString(m_workbook->redoLabel().value_or(""))
-                                       : QString();
+    return m_workbook && !isReadOnly() ? text::label(m_workbook->redoLabel().value_or("")) : QString();
 }
 
 void WorkbookBridge::selectBranch(std::optional<base::Id> branch) {

@@ -100,7 +100,8 @@ class WorkbookBridge : public QObject {
     int storedCount() const { return m_storedCount; }
     /// The action that could not be stored, until one is stored again.
     const std::optional<base::Fault>& notStored() const { return m_notStored; }
-    QString undoLabel() const;  ///< empty where there is nothing to undo
+    /// What undo would take back, in the language of the screen; empty where there is nothing to undo.
+    QString undoLabel() const;
     QString redoLabel() const;
 
     /// The branch in hand, shared by all places.

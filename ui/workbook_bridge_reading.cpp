@@ -5,6 +5,7 @@
 #include "core/balancing/walk_forms.h"
 #include "core/balancing/witness.h"
 #include "core/base/expects.h"
+#include "core/project/edit_label.h"
 #include "ui/text/format.h"
 #include "ui/workbook_bridge.h"
 
@@ -168,7 +169,8 @@ base::Outcome WorkbookBridge::storeColumn(const std::vector<base::Id>& branches,
                 all.put.push_back(record);
             }
         }
-        all.label = tr("%n pasted reading(s)", nullptr, count).toStdString();
+        all.label = count == 1 ? project::label(project::labels::kPastedReading)
+                               : project::label(project::labels::kPastedReadings, {std::to_string(count)});
         return all;
     });
 }

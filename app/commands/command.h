@@ -16,7 +16,8 @@
 
 namespace CLI {
 class App;
-}
+class Option;
+}  // namespace CLI
 
 namespace ww::app {
 
@@ -46,7 +47,12 @@ struct Surroundings {
     seal::BlockDrawer drawBlock = {};
     /// Draws the walk sheet of a job as PDF; given by the main likewise.
     std::function<base::Outcome(const project::Project&, const std::filesystem::path&)> writeWalkSheet = {};
+    /// Of what is drawn, an ISO 639-1 code; set by the command before it draws. Empty: that of the system.
+    std::string language = {};
 };
+
+/// Declares --language, which says what a PDF is written in.
+CLI::Option* addLanguage(CLI::App& app, std::string& language);
 
 class Command {
   public:

@@ -27,8 +27,10 @@ class ExportCommand : public Command {
         target->add_option("--csv", m_csv, "folder for CSV tables");
         target->add_option("--xlsx", m_xlsx, "XLSX spreadsheet: a summary and a sheet a table");
         target->add_option("--json", m_json, "JSON file");
-        target->add_option("--walk-sheet", m_walkSheet,
-                           "walk sheet to fill in: PDF for paper, or CSV that record takes back");
+        auto* sheet =
+            target->add_option("--walk-sheet", m_walkSheet,
+                               "walk sheet to fill in: PDF for paper, or CSV that record takes back");
+        addLanguage(app, m_language)->needs(sheet);
         target->require_option(1);
     }
 
@@ -70,6 +72,7 @@ class ExportCommand : public Command {
         if ((ending != ".pdf" && ending != ".PDF") || !surroundings.writeWalkSheet) {
             return badInput(surroundings, {&kSheetEnding, m_walkSheet, {}});
         }
+        surroundings.language = m_language;
         const base::Outcome written = surroundings.writeWalkSheet(project, m_walkSheet);
         if (!written) {
             return fileTrouble(surroundings, written.fault());
@@ -101,6 +104,7 @@ class ExportCommand : public Command {
     std::string m_xlsx;
     std::string m_walkSheet;
     std::string m_json;
+    std::string m_language;
 };
 
 }  // namespace

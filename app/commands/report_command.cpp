@@ -27,6 +27,7 @@ class ReportCommand : public Command {
         app.add_option("FILE", m_file, "the workbook, FILE.wwj")->required();
         app.add_option("--out", m_out, "the report, REPORT.pdf")->required();
         app.add_option("--round", m_round, "number of the round reported as the last");
+        addLanguage(app, m_language);
         auto* sign = app.add_option("--sign", m_key, "sign with this key, KEY.p12");
         auto* role =
             app.add_option("--role", m_role, "technician: readings taken; supervisor: reviewed and accepted")
@@ -40,6 +41,7 @@ class ReportCommand : public Command {
 
     int run(Surroundings& surroundings) override {
         const bool isSigning = !m_key.empty();
+        surroundings.language = m_language;
         const auto workbook = openWorkbook(
             surroundings, m_file, isSigning ? workbook::OpenMode::ReadWrite : workbook::OpenMode::ReadOnly);
         if (workbook == nullptr) {
@@ -127,6 +129,7 @@ class ReportCommand : public Command {
     std::string m_file;
     std::string m_out;
     std::optional<int> m_round;
+    std::string m_language;
     std::string m_key;
     std::string m_role;
     std::string m_passFile;

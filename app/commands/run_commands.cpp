@@ -54,6 +54,13 @@ int badInput(Surroundings& surroundings, const base::Fault& fault) {
     return kBadInput;
 }
 
+CLI::Option* addLanguage(CLI::App& app, std::string& language) {
+    return app
+        .add_option("--language", language,
+                    "language of the PDF; without it that of the system, as LANG has it")
+        ->check(CLI::IsMember({"en", "es", "de", "fr"}));
+}
+
 bool isCommandLine(const std::vector<std::string>& arguments) {
     if (arguments.empty()) {
         return false;

@@ -9,6 +9,7 @@
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
+#include "core/project/edit_label.h"
 #include "core/project/review.h"
 
 namespace ww::balancing {
@@ -90,7 +91,8 @@ Result<Edit> storeTry(const Project& project, const Id& branchId, TryEntry entry
     Reading made;
     made.purpose = entry.isHold ? ReadingPurpose::Hold : ReadingPurpose::Try;
     made.isRepeat = entry.isRepeat;
-    std::string label = "DP " + entry.dp.text() + " at " + entry.setting.text() + ", " + branch.tag;
+    std::string label =
+        project::label(project::labels::kDpAt, {entry.dp.text(), entry.setting.text(), branch.tag});
     made.dp = std::move(entry.dp);
     made.setting = std::move(entry.setting);
     return stored(project, branch, std::move(made), context, std::move(label));
@@ -103,7 +105,7 @@ Result<Edit> holdHere(const Project& project, const Id& branchId, const Decimal&
         return base::Fault{&kNotTriedHere, branch.tag, {setting.text()}};
     }
     Edit edit;
-    edit.label = "hold at " + setting.text() + ", " + branch.tag;
+    edit.label = project::label(project::labels::kHold, {setting.text(), branch.tag});
     if (tries.back()->purpose != ReadingPurpose::Hold) {
         Reading held = *tries.back();
         held.purpose = ReadingPurpose::Hold;
@@ -121,7 +123,7 @@ Result<Edit> storeReference(const Project& project, const Id& branchId, Measured
     Reading made;
     made.purpose = ReadingPurpose::Reference;
     made.setting = settingNow(project, branch);
-    std::string label = "DP " + dp.text() + " at the reference, " + branch.tag;
+    std::string label = project::label(project::labels::kDpAtReference, {dp.text(), branch.tag});
     made.dp = std::move(dp);
     return stored(project, branch, std::move(made), context, std::move(label));
 }
@@ -138,7 +140,7 @@ Result<Edit> storeShutValve(const Project& project, const Id& branchId, Measured
     Reading made;
     made.purpose = ReadingPurpose::ShutValve;
     made.setting = *Decimal::parse("0");
-    std::string label = "DP " + dp.text() + " with the valve shut, " + branch.tag;
+    std::string label = project::label(project::labels::kDpShut, {dp.text(), branch.tag});
     made.dp = std::move(dp);
     return stored(project, branch, std::move(made), context, std::move(label));
 }
@@ -159,11 +161,12 @@ Result<Edit> correctReading(const Project& project, const Id& readingId,
         }
     }
     Edit edit;
-    edit.label = (dp ? "DP " + dp->text() : "setting " + (setting ? setting->text() : "")) + " in place of " +
-                 (dp && before.dp  ? before.dp->text()
-                  : before.setting ? before.setting->text()
-                                   : "") +
-                 ", " + branch.tag;
+    const std::string now = dp ? dp->text() : setting ? setting->text() : "";
+    const std::string was = dp && before.dp  ? before.dp->text()
+                            : before.setting ? before.setting->text()
+                                             : "";
+    edit.label = project::label(dp ? project::labels::kDpInPlace : project::labels::kSettingInPlace,
+                                {now, was, branch.tag});
     Reading old = before;
     old.status = ReadingStatus::Superseded;
     Reading made = before;

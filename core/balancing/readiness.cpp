@@ -1,5 +1,7 @@
 #include "core/balancing/readiness.h"
 
+#include "core/project/edit_label.h"
+
 #include <algorithm>
 #include <array>
 
@@ -43,7 +45,7 @@ int lastPosition(const project::Project& project) {
 project::Edit addUsualReadiness(const project::Project& project, base::IdSource& ids,
                                 const base::Wording& wording) {
     project::Edit edit;
-    edit.label = "usual readiness list";
+    edit.label = project::label(project::labels::kUsualReadiness);
     int position = lastPosition(project);
     for (const UsualLine& usual : kUsualLines) {
         const std::string text = wording ? wording(usual.text) : std::string(usual.text);
@@ -67,7 +69,7 @@ project::Edit putReadinessLine(const project::Project& project, project::Readine
         line.position = lastPosition(project) + 1;
     }
     project::Edit edit;
-    edit.label = "readiness: " + line.text;
+    edit.label = project::label(project::labels::kReadiness, {line.text});
     edit.put.emplace_back(std::move(line));
     return edit;
 }

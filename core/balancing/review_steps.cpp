@@ -5,6 +5,7 @@
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "core/balancing/walk_progress.h"
+#include "core/project/edit_label.h"
 #include "core/project/review.h"
 
 namespace ww::balancing {
@@ -17,16 +18,16 @@ using project::Project;
 using project::Round;
 using project::RoundState;
 
-Edit withRound(Round round, const char* what) {
+Edit withRound(Round round, const base::MessageForm& what) {
     Edit edit;
-    edit.label = what + (" round " + std::to_string(round.number));
+    edit.label = project::label(what, {std::to_string(round.number)});
     edit.put.emplace_back(std::move(round));
     return edit;
 }
 
-Edit withComment(const Project& project, Comment comment, const char* what) {
+Edit withComment(const Project& project, Comment comment, const base::MessageForm& what) {
     Edit edit;
-    edit.label = what + (" " + placeText(project, comment));
+    edit.label = project::label(what, {placeText(project, comment)});
     edit.put.emplace_back(std::move(comment));
     return edit;
 }
@@ -47,7 +48,7 @@ base::Result<Edit> sendRound(const Project& project, const Id& id, ReviewContext
     round.sentBy = std::move(context.person);
     round.decided.reset();
     round.decidedBy.clear();
-    return withRound(std::move(round), "send");
+    return withRound(std::move(round), project::labels::kSendRound);
 }
 
 Edit acceptRound(const Project& project, const Id& id, ReviewContext context) {
@@ -56,7 +57,7 @@ Edit acceptRound(const Project& project, const Id& id, ReviewContext context) {
     round.decided = context.now;
     round.decidedBy = std::move(context.person);
     round.reason.clear();
-    return withRound(std::move(round), "accept");
+    return withRound(std::move(round), project::labels::kAcceptRound);
 }
 
 Edit sendBackRound(const Project& project, const Id& id, std::string reason, ReviewContext context) {
@@ -65,7 +66,7 @@ Edit sendBackRound(const Project& project, const Id& id, std::string reason, Rev
     round.decided = context.now;
     round.decidedBy = std::move(context.person);
     round.reason = std::move(reason);
-    return withRound(std::move(round), "send back");
+    return withRound(std::move(round), project::labels::kSendBackRound);
 }
 
 Edit withdrawRound(const Project& project, const Id& id, std::string reason, ReviewContext) {
@@ -78,7 +79,7 @@ Edit withdrawRound(const Project& project, const Id& id, std::string reason, Rev
         round.sent.reset();
         round.sentBy.clear();
     }
-    return withRound(std::move(round), "withdraw");
+    return withRound(std::move(round), project::labels::kWithdrawRound);
 }
 
 std::string placeText(const Project& project, const Comment& comment, const base::Wording& wording) {
@@ -110,7 +111,7 @@ Edit addComment(const Project& project, CommentPlace place, std::string text, Re
     comment.text = std::move(text);
     comment.person = std::move(context.person);
     comment.time = context.now;
-    return withComment(project, std::move(comment), "comment on");
+    return withComment(project, std::move(comment), project::labels::kComment);
 }
 
 Edit answerComment(const Project& project, const Id& id, std::string text, ReviewContext context) {
@@ -125,7 +126,7 @@ Edit answerComment(const Project& project, const Id& id, std::string text, Revie
     answer.text = std::move(text);
     answer.person = std::move(context.person);
     answer.time = context.now;
-    return withComment(project, std::move(answer), "answer to comment on");
+    return withComment(project, std::move(answer), project::labels::kAnswer);
 }
 
 Edit resolveComment(const Project& project, const Id& id, bool isResolved, ReviewContext context) {
@@ -133,7 +134,8 @@ Edit resolveComment(const Project& project, const Id& id, bool isResolved, Revie
     comment.isResolved = isResolved;
     comment.resolvedBy = isResolved ? std::move(context.person) : std::string();
     comment.resolved = isResolved ? std::optional(context.now) : std::nullopt;
-    return withComment(project, std::move(comment), isResolved ? "resolve comment on" : "reopen comment on");
+    return withComment(project, std::move(comment),
+                       isResolved ? project::labels::kResolve : project::labels::kReopen);
 }
 
 std::vector<Id> openBranches(const Project& project) {
@@ -162,7 +164,7 @@ std::vector<Id> openBranches(const Project& project) {
 Edit withdrawReport(const Project& project, const Id& signature, std::string reason) {
     const int revision = project.signedReports().at(signature).revision;
     Edit edit;
-    edit.label = "withdraw revision " + std::to_string(revision) + " of the report";
+    edit.label = project::label(project::labels::kWithdrawReport, {std::to_string(revision)});
     for (project::SignedReport report : project.signedReports()) {
         if (report.revision == revision && !report.isWithdrawn) {
             report.isWithdrawn = true;
@@ -176,7 +178,7 @@ Edit withdrawReport(const Project& project, const Id& signature, std::string rea
 Edit giveFindingReason(const Project& project, const base::Fault& finding, std::string reason,
                        ReviewContext context) {
     Edit edit;
-    edit.label = "reason: " + finding.subject;
+    edit.label = project::label(project::labels::kFindingReason, {finding.subject});
     const project::FindingReason* before = nullptr;
     for (const project::FindingReason& candidate : project.findingReasons()) {
         if (candidate.code == finding.code() && candidate.subject == finding.subject) {
@@ -217,7 +219,7 @@ project::Deficiency newDeficiency(const Project& project, std::optional<Id> bran
 
 Edit putDeficiency(project::Deficiency deficiency) {
     Edit edit;
-    edit.label = "deficiency " + std::to_string(deficiency.number);
+    edit.label = project::label(project::labels::kDeficiency, {std::to_string(deficiency.number)});
     edit.put.emplace_back(std::move(deficiency));
     return edit;
 }

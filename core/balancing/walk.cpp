@@ -9,6 +9,7 @@
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "core/balancing/walk_progress.h"
+#include "core/project/edit_label.h"
 
 namespace ww::balancing {
 
@@ -75,7 +76,7 @@ bool canReadDp(const Project& project, const Branch& branch) {
 }
 
 template <class Change>
-Result<Edit> changedReading(const Project& project, const Id& reading, const std::string& what,
+Result<Edit> changedReading(const Project& project, const Id& reading, const base::MessageForm& what,
                             Change change) {
     Reading changed = project.readings().at(reading);
     const Round& round = project.rounds().at(changed.round);
@@ -84,7 +85,7 @@ Result<Edit> changedReading(const Project& project, const Id& reading, const std
     }
     change(changed);
     Edit edit;
-    edit.label = what + ", " + project.branches().at(changed.branch).tag;
+    edit.label = project::label(what, {project.branches().at(changed.branch).tag});
     if (!(changed == project.readings().at(reading))) {
         edit.put.emplace_back(std::move(changed));
     }
@@ -119,7 +120,7 @@ Result<Edit> openRound(const Project& project, project::RoundKind kind, WalkCont
     made.opened = context.now;
     made.readiness = std::move(readiness);
     Edit edit;
-    edit.label = "open round " + std::to_string(made.number);
+    edit.label = project::label(project::labels::kOpenRound, {std::to_string(made.number)});
     edit.put.emplace_back(std::move(made));
     return edit;
 }
@@ -136,7 +137,7 @@ Result<Edit> storeDp(const Project& project, const Id& roundId, const Id& branch
     } else if (const auto fault = settingFault(project, branch, *setting)) {
         return *fault;
     }
-    std::string label = "DP " + dp.text() + ", " + branch.tag;
+    std::string label = project::label(project::labels::kDp, {dp.text(), branch.tag});
     Reading made;
     made.setting = std::move(setting);
     made.dp = std::move(dp);
@@ -154,7 +155,7 @@ Result<Edit> storeRepeat(const Project& project, const Id& roundId, const Id& br
         return *fault;
     }
     Edit edit;
-    edit.label = "DP " + dp.text() + " read again, " + project.branches().at(branchId).tag;
+    edit.label = project::label(project::labels::kDpAgain, {dp.text(), project.branches().at(branchId).tag});
     Reading made;
     made.id = context.ids.next();
     made.round = roundId;
@@ -181,7 +182,7 @@ Result<Edit> storeSetting(const Project& project, const Id& roundId, const Id& b
     if (const auto fault = settingFault(project, branch, setting)) {
         return *fault;
     }
-    std::string label = "setting " + setting.text() + ", " + branch.tag;
+    std::string label = project::label(project::labels::kSetting, {setting.text(), branch.tag});
     const auto before = standingReadings(project, roundId, branchId);
     if (std::none_of(before.begin(), before.end(), [](const Reading* r) { return hasContent(*r); })) {
         Reading made;
@@ -216,7 +217,7 @@ Result<Edit> storeSetting(const Project& project, const Id& roundId, const Id& b
 Result<Edit> storeFlow(const Project& project, const Id& roundId, const Id& branchId,
                        Measured<VolumeFlow> flow, WalkContext context) {
     const Branch& branch = project.branches().at(branchId);
-    std::string label = "flow " + flow.text() + ", " + branch.tag;
+    std::string label = project::label(project::labels::kFlow, {flow.text(), branch.tag});
     Reading made;
     made.setting = standingSetting(project, roundId, branchId);
     made.flow = std::move(flow);
@@ -231,21 +232,23 @@ Result<Edit> storeCannotBeRead(const Project& project, const Id& roundId, const 
     made.setting = standingSetting(project, roundId, branchId);
     made.cannotBeRead = true;
     return replacing(project, project.rounds().at(roundId), branch, std::move(made), context,
-                     "cannot be read, " + branch.tag);
+                     project::label(project::labels::kCannotBeRead, {branch.tag}));
 }
 
 Result<Edit> giveReason(const Project& project, const Id& reading, std::string reason) {
-    return changedReading(project, reading, reason.empty() ? "no reason" : "reason",
+    return changedReading(project, reading,
+                          reason.empty() ? project::labels::kNoReason : project::labels::kReason,
                           [&](Reading& changed) { changed.reason = std::move(reason); });
 }
 
 Result<Edit> markDoubtful(const Project& project, const Id& reading, bool isDoubtful) {
-    return changedReading(project, reading, isDoubtful ? "doubtful" : "not doubtful",
+    return changedReading(project, reading,
+                          isDoubtful ? project::labels::kDoubtful : project::labels::kNotDoubtful,
                           [&](Reading& changed) { changed.isDoubtful = isDoubtful; });
 }
 
 Result<Edit> setNote(const Project& project, const Id& reading, std::string note) {
-    return changedReading(project, reading, "note",
+    return changedReading(project, reading, project::labels::kNote,
                           [&](Reading& changed) { changed.note = std::move(note); });
 }
 
@@ -298,7 +301,7 @@ Result<Edit> closeRound(const Project& project, const Id& roundId, WalkContext c
     round.state = RoundState::Closed;
     round.closed = context.now;
     Edit edit;
-    edit.label = "close round " + number;
+    edit.label = project::label(project::labels::kCloseRound, {number});
     edit.put.emplace_back(std::move(round));
     return edit;
 }

@@ -8,6 +8,7 @@
 #include "core/balancing/assess.h"
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
+#include "core/project/edit_label.h"
 
 namespace ww::balancing {
 
@@ -131,7 +132,8 @@ base::Result<project::Edit> openWitnessRound(const Project& project, std::uint32
     for (const Id& branch : sample) {
         round.sample.push_back({branch});
     }
-    edit->label += ", witness of " + std::to_string(sample.size()) + " terminals";
+    edit->label = project::label(project::labels::kOpenWitness,
+                                 {std::to_string(round.number), std::to_string(sample.size())});
     return edit;
 }
 

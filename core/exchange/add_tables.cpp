@@ -1,6 +1,8 @@
 // Tables added to a job that is there already.
 #include "core/exchange/import_context.h"
 
+#include "core/project/edit_label.h"
+
 namespace ww::exchange {
 
 namespace {
@@ -92,7 +94,7 @@ ImportPlan readReadings(const TableSource& source, const project::Project& proje
     if (plan.edit.put.empty() && plan.faults.empty()) {
         plan.faults.push_back({"readings.csv", 0, "", {&kNothingToRecord, "", {}}});
     }
-    plan.edit.label = "Record readings from " + source.name();
+    plan.edit.label = project::label(project::labels::kRecord, {source.name()});
     sortFaults(plan.faults);
     source.locate(plan.faults);
     return plan;
@@ -117,7 +119,7 @@ ImportPlan addTables(const TableSource& source, const project::Project& project,
     if (plan.edit.put.empty() && plan.faults.empty()) {
         plan.faults.push_back({"", 0, "", {&kNothingToAdd, "", {}}});
     }
-    plan.edit.label = "Import from " + source.name();
+    plan.edit.label = project::label(project::labels::kImport, {source.name()});
     sortFaults(plan.faults);
     source.locate(plan.faults);
     return plan;

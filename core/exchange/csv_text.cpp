@@ -4,6 +4,7 @@
 #include <sstream>
 
 #include "core/base/decimal.h"
+#include "core/base/term.h"
 
 namespace ww::exchange {
 
@@ -228,7 +229,8 @@ CsvResult readCsv(const std::filesystem::path& file) {
     content << stream.rdbuf();
     if (!stream || !std::filesystem::is_regular_file(status)) {
         if (size != 0 || !std::filesystem::is_regular_file(status)) {
-            out.failures.push_back({0, {&kCsvUnreadable, "", {"no regular file, or no permission"}}});
+            out.failures.push_back(
+                {0, {&kCsvUnreadable, "", {base::term("no regular file, or no permission")}}});
             return out;
         }
     }

@@ -13,7 +13,7 @@ namespace ww::exchange {
 
 inline constexpr base::MessageForm kCsvMissing{"csv_missing", "the file is missing; put it into the folder"};
 inline constexpr base::MessageForm kCsvUnreadable{"csv_unreadable",
-                                                  "the file cannot be read ({1}); check its permissions"};
+                                                  "the file cannot be read ({1w}); check its permissions"};
 inline constexpr base::MessageForm kCsvEmpty{"csv_empty", "the file is empty; give it a header row and data"};
 inline constexpr base::MessageForm kCsvTooLarge{
     "csv_too_large",

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/exchange/import_context.h"
+#include "core/project/edit_label.h"
 #include "core/project/names.h"
 
 namespace ww::exchange {
@@ -101,7 +102,7 @@ ImportPlan readJob(const TableSource& source, base::IdSource& ids) {
         context.rounds.rbegin()->second.state = project::RoundState::Open;
     }
     project::Edit& edit = plan.edit;
-    edit.label = "New job " + context.job.name;
+    edit.label = project::label(project::labels::kNewJobNamed, {context.job.name});
     edit.put.emplace_back(std::move(context.job));
     const auto putList = [&](auto& records) {
         std::move(records.begin(), records.end(), std::back_inserter(edit.put));

@@ -19,10 +19,10 @@ using quantity::Temperature;
 enum class FluidKind { Water, EthyleneGlycol, PropyleneGlycol };
 
 inline constexpr base::MessageForm kFluidTemperatureOutside{
-    "fluid_temperature_outside", "{1} is outside the range of {2}, {3} to {4}; correct the temperature"};
+    "fluid_temperature_outside", "{1} is outside the range of {2w}, {3} to {4}; correct the temperature"};
 inline constexpr base::MessageForm kFluidConcentrationOutside{
     "fluid_concentration_outside",
-    "{1} % by mass is outside the range of {2}, {3} to {4} %; correct the concentration"};
+    "{1} % by mass is outside the range of {2w}, {3} to {4} %; correct the concentration"};
 inline constexpr base::MessageForm kFluidFrozen{
     "fluid_frozen",
     "{1} is below the freezing point {2} of this mixture; correct temperature or concentration"};

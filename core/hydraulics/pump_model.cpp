@@ -3,6 +3,7 @@
 #include <cmath>
 #include <string>
 
+#include "core/base/term.h"
 #include "core/hydraulics/detail/law.h"
 #include "core/quantity/measured.h"
 
@@ -44,7 +45,7 @@ PumpModel PumpModel::fromCurve(curve::PumpCurve curve, Density density) {
 
 base::Result<PumpModel> PumpModel::powerThroughThree(std::span<const PumpDuty> points) {
     if (points.size() != 3) {
-        return base::Fault{&kPumpDutyCount, "", {std::to_string(points.size()), "exactly 3"}};
+        return base::Fault{&kPumpDutyCount, "", {std::to_string(points.size()), base::term("exactly 3")}};
     }
     if (points[0].flow.si() != 0) {
         return base::Fault{&kPumpDutyStart, "", {inCubicMetresPerHour(points[0].flow)}};
@@ -66,7 +67,7 @@ base::Result<PumpModel> PumpModel::powerThroughThree(std::span<const PumpDuty> p
 
 base::Result<PumpModel> PumpModel::straightLines(std::span<const PumpDuty> points) {
     if (points.size() < 2) {
-        return base::Fault{&kPumpDutyCount, "", {std::to_string(points.size()), "at least 2"}};
+        return base::Fault{&kPumpDutyCount, "", {std::to_string(points.size()), base::term("at least 2")}};
     }
     if (const auto fault = faultOf(points)) {
         return *fault;

@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "core/balancing/standing_readings.h"
+#include "core/project/edit_label.h"
 
 namespace ww::practice {
 
@@ -68,7 +69,7 @@ project::Edit practiceContent(const PracticeKey& key, const std::string& jobName
     }
     job.practice = text(key);
     project::Edit edit;
-    edit.label = "New practice job";
+    edit.label = project::label(project::labels::kPracticeJob);
     edit.canUndo = false;
     edit.put.emplace_back(job);
     const auto putAll = [&edit](const auto& table) {

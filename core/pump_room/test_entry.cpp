@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/project/edit_label.h"
 #include "core/project/names.h"
 
 namespace ww::pump_room {
@@ -66,10 +67,12 @@ PumpReading testReadingToFill(const Project& project, const Id& round, const Id&
 }
 
 project::Edit storeTestReading(const Project& project, PumpReading reading, bool isAdded,
-                               const std::string& what, balancing::WalkContext context) {
+                               const TestedValue& value, balancing::WalkContext context) {
     const project::Pump& pump = project.pumps().at(reading.pump);
     project::Edit edit;
-    edit.label = what + ", " + pump.tag + ", " + std::string(project::name(reading.point));
+    edit.label =
+        project::label(project::labels::kPumpTest,
+                       {pump.tag, std::string(project::name(reading.point)), value.field, value.text});
     const PumpReading* standing = project.pumpReadings().find(reading.id);
     const bool isOpen = project.rounds().at(reading.round).state == project::RoundState::Open;
     if (standing != nullptr && !(isAdded && isOpen)) {

@@ -22,10 +22,15 @@ const project::PumpReading* testReading(const project::Project& project, const I
 project::PumpReading testReadingToFill(const project::Project& project, const Id& round, const Id& pump,
                                        project::PumpPoint point, balancing::WalkContext context);
 
+/// The value that was changed, for the label of the action: its field in English, and what it is now.
+struct TestedValue {
+    std::string field;
+    std::string text;
+};
+
 /// Stores a reading that testReadingToFill() gave and in which one value was changed. `isAdded`: the value
-/// was empty before, so that an open round's reading is completed; else a new reading supersedes it. `what`
-/// names the value for undo.
+/// was empty before, so that an open round's reading is completed; else a new reading supersedes it.
 project::Edit storeTestReading(const project::Project& project, project::PumpReading reading, bool isAdded,
-                               const std::string& what, balancing::WalkContext context);
+                               const TestedValue& value, balancing::WalkContext context);
 
 }  // namespace ww::pump_room

@@ -1,5 +1,7 @@
 #include "core/pump_room/zone_change.h"
 
+#include "core/project/edit_label.h"
+
 #include <algorithm>
 #include <unordered_map>
 #include <unordered_set>
@@ -200,7 +202,7 @@ class Changer {
         if (!m_canBeKept) {
             return;
         }
-        m_out.edit.label = "Change of zones";
+        m_out.edit.label = project::label(project::labels::kZones);
         for (const Branch& branch : job().branches()) {
             const Branch* old = m_before.branches().find(branch.id);
             if (old == nullptr || !(*old == branch)) {

@@ -1,5 +1,7 @@
 #include "core/seal/role.h"
 
+#include "core/base/term.h"
+
 namespace ww::seal {
 namespace {
 
@@ -9,7 +11,7 @@ constexpr base::MessageForm kReviewedAndAccepted{"seal_reviewed_and_accepted", "
 }  // namespace
 
 std::string_view name(Role role) {
-    return role == Role::Technician ? "technician" : "supervisor";
+    return role == Role::Technician ? base::term("technician") : base::term("supervisor");
 }
 
 std::optional<Role> roleNamed(std::string_view text) {

@@ -46,9 +46,9 @@ inline constexpr base::MessageForm kNoSuchPage{"no_such_page",
 inline constexpr base::MessageForm kAlreadyPrepared{
     "already_prepared", "the PDF already has fields for signatures; begin from a report without them"};
 inline constexpr base::MessageForm kNoSignatureField{
-    "no_signature_field", "the PDF has no place for the signature of the {1}; write the report again"};
+    "no_signature_field", "the PDF has no place for the signature of the {1w}; write the report again"};
 inline constexpr base::MessageForm kAlreadySigned{
-    "already_signed", "the {1} has signed already; a signed report is not signed over, write a new one"};
+    "already_signed", "the {1w} has signed already; a signed report is not signed over, write a new one"};
 inline constexpr base::MessageForm kNotIntactNotSigned{
     "not_intact_not_signed", "the report was changed after it was signed; write it again, then sign that"};
 

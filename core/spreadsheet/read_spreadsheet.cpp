@@ -2,6 +2,7 @@
 
 #include <charconv>
 
+#include "core/base/term.h"
 #include "core/spreadsheet/cell_name.h"
 #include "core/spreadsheet/detail/book_parts.h"
 #include "core/spreadsheet/spreadsheet_messages.h"
@@ -136,7 +137,7 @@ class SheetListener : public XmlListener {
             if (index && *index < m_book.strings.size()) {
                 cell.text = m_book.strings[*index];
             } else {
-                cell.remark = broken({&kCellBroken, "", {"a text that the file does not have"}});
+                cell.remark = broken({&kCellBroken, "", {base::term("a text that the file does not have")}});
             }
         } else if (m_type == "inlineStr" || m_type == "str") {
             cell.isText = true;
@@ -180,7 +181,7 @@ class SheetListener : public XmlListener {
             const std::string withZone = *moment + m_format.suffix;
             cell.text = base::Instant::fromText(withZone) ? withZone : *moment;
         } else {
-            cell.remark = broken({&kCellBroken, "", {"a date outside the calendar"}});
+            cell.remark = broken({&kCellBroken, "", {base::term("a date outside the calendar")}});
         }
     }
 

@@ -11,7 +11,7 @@ inline constexpr base::MessageForm kSpreadsheetTooLarge{
     "spreadsheet_too_large",
     "the file has {1} MB, more than the {2} MB that a spreadsheet may have; take out what is not needed"};
 inline constexpr base::MessageForm kNoSpreadsheet{
-    "no_spreadsheet", "the file is no XLSX spreadsheet, or is damaged ({1}); save it anew as XLSX"};
+    "no_spreadsheet", "the file is no XLSX spreadsheet, or is damaged ({1w}); save it anew as XLSX"};
 inline constexpr base::MessageForm kSpreadsheetOldOrLocked{
     "spreadsheet_old_or_locked",
     "the file has a password or is of the older binary kind; save it as XLSX without a password"};
@@ -34,11 +34,11 @@ inline constexpr base::MessageForm kSheetTooMuch{
 inline constexpr base::MessageForm kSheetTooWide{
     "sheet_too_wide", "the cell {1} lies beyond column {2}, where no table reaches; clear it"};
 inline constexpr base::MessageForm kCellBroken{
-    "cell_broken", "the cell holds {1} and not a value; mend its formula or write the value"};
+    "cell_broken", "the cell holds {1w} and not a value; mend its formula or write the value"};
 inline constexpr base::MessageForm kCellWithoutResult{
     "cell_without_result",
     "the cell has a formula whose result was not stored; open the file in a spreadsheet program and save it"};
 inline constexpr base::MessageForm kSpreadsheetNotWritten{
-    "spreadsheet_not_written", "the spreadsheet cannot be written ({1}); choose a place with room"};
+    "spreadsheet_not_written", "the spreadsheet cannot be written ({1w}); choose a place with room"};
 
 }  // namespace ww::spreadsheet

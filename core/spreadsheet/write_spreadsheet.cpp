@@ -6,6 +6,7 @@
 #include <fstream>
 #include <map>
 
+#include "core/base/term.h"
 #include "core/spreadsheet/cell_name.h"
 #include "core/spreadsheet/number_format.h"
 #include "core/spreadsheet/spreadsheet_messages.h"
@@ -197,7 +198,8 @@ base::Outcome writeSpreadsheet(const std::vector<WrittenSheet>& sheets, const st
     std::error_code error;
     // The library tells of a place that cannot be written on standard error; here it is told once.
     if (!std::ofstream(part, std::ios::binary)) {
-        return base::Fault{&kSpreadsheetNotWritten, file.string(), {"no such folder, or no permission"}};
+        return base::Fault{
+            &kSpreadsheetNotWritten, file.string(), {base::term("no such folder, or no permission")}};
     }
     lxw_error failure = LXW_NO_ERROR;
     {

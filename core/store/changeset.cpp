@@ -6,6 +6,7 @@
 #include <unordered_map>
 
 #include "core/base/hex.h"
+#include "core/base/term.h"
 #include "core/store/changeset_form.h"
 #include "core/store/schema.h"
 #include "core/store/store_messages.h"
@@ -65,7 +66,7 @@ int leaveOut(void*, int, sqlite3_changeset_iter*) {
 }
 
 base::Fault unfit(const std::string& file) {
-    return {&kFileDamaged, file, {"a recorded change does not fit its tables"}};
+    return {&kFileDamaged, file, {base::term("a recorded change does not fit its tables")}};
 }
 
 base::Outcome applied(Database& database, ByteSpan changeset,

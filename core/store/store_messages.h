@@ -22,7 +22,7 @@ inline constexpr base::MessageForm kFileEmpty{
 inline constexpr base::MessageForm kNotAWorkbook{
     "not_a_workbook", "this is not a workbook; choose a file that was made as one"};
 inline constexpr base::MessageForm kFileDamaged{
-    "workbook_damaged", "the file is damaged ({1}); keep it as it is and open a copy from before"};
+    "workbook_damaged", "the file is damaged ({1w}); keep it as it is and open a copy from before"};
 inline constexpr base::MessageForm kSchemaUnexpected{
     "workbook_schema_unexpected",
     "the tables of the file are not those of a workbook ({1}); keep it as it is and open a copy from before"};

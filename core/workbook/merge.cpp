@@ -2,6 +2,7 @@
 // conflicts that are left.
 #include <limits>
 
+#include "core/project/edit_label.h"
 #include "core/store/merge_history.h"
 #include "core/store/migration.h"
 #include "core/store/open_file.h"
@@ -190,11 +191,13 @@ class Workbook::State::Merging {
     }
 
     Outcome finish(store::RowMerge& merge, const store::LastChanges& here, const store::LastChanges& there) {
-        const Action action{"merge of " + std::to_string(report.actions) +
-                                (report.actions == 1 ? " action of " : " actions of ") + report.machine,
-                            {},
-                            {},
-                            true};
+        const Action action{
+            report.actions == 1
+                ? project::label(project::labels::kMergeOne, {report.machine})
+                : project::label(project::labels::kMerge, {std::to_string(report.actions), report.machine}),
+            {},
+            {},
+            true};
         const auto record = recordOf(action, ++m_sequence, m_state.session, m_state.now());
         return append(record, [&]() -> Outcome {
             auto fields = merge.settle();

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/project/edit_label.h"
 #include "core/project/names.h"
 #include "core/store/raw_rows.h"
 #include "core/store/record_reader.h"
@@ -157,11 +158,14 @@ class Workbook::State::Choosing {
                          m_conflict.place,
                          {std::to_string(round->number), std::string(project::name(round->state))}};
         }
-        const std::string picked = m_choice == ConflictChoice::Ours     ? m_conflict.ours
-                                   : m_choice == ConflictChoice::Theirs ? m_conflict.theirs
-                                                                        : "both";
+        const bool isOurs = m_choice == ConflictChoice::Ours;
+        const std::string label =
+            isOurs || m_choice == ConflictChoice::Theirs
+                ? project::label(project::labels::kChoice,
+                                 {isOurs ? m_conflict.ours : m_conflict.theirs, m_conflict.place})
+                : project::label(project::labels::kChoiceBoth, {m_conflict.place});
         const bool isUnsealed = isLate && !isSealingSide();
-        const Action action{"choice of " + picked + ", " + m_conflict.place, {}, {}, !isUnsealed};
+        const Action action{label, {}, {}, !isUnsealed};
         m_conflict.choice = m_choice;
         m_conflict.decidedBy = m_state.session.person;
         m_conflict.decided = m_state.now();

@@ -4,6 +4,7 @@
 #include <fstream>
 #include <iterator>
 
+#include "core/project/edit_label.h"
 #include "core/seal/sign_report.h"
 #include "core/seal/verify_report.h"
 #include "core/store/file_steps.h"
@@ -26,7 +27,7 @@ inline constexpr base::MessageForm kReportForeign{
     "the report is of another workbook, or of a state that this one never had; open the workbook it names"};
 
 /// What is written into the journal; every entry of this label only notes a signature.
-constexpr const char* kSigningLabel = "Sign the report";
+constexpr std::string_view kSigningLabel = project::labels::kSign.text;
 
 std::string bytesOf(const std::filesystem::path& file) {
     std::ifstream stream(file, std::ios::binary);
@@ -202,7 +203,7 @@ base::Result<project::SignedReport> signReport(Workbook& workbook, const Signing
     if (!written) {
         return written.fault();
     }
-    const auto noted = workbook.apply({kSigningLabel, {note}, {}, false});
+    const auto noted = workbook.apply({std::string(kSigningLabel), {note}, {}, false});
     if (!noted) {
         return base::Fault{&kSignedNotNoted, request.out.string(), {base::english(noted.fault())}};
     }

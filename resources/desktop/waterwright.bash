@@ -52,6 +52,10 @@ _waterwright() {
             mapfile -t COMPREPLY < <(compgen -W "technician supervisor" -- "$cur")
             return
             ;;
+        --language)
+            mapfile -t COMPREPLY < <(compgen -W "en es de fr" -- "$cur")
+            return
+            ;;
         --pass-file)
             _filedir
             return
@@ -77,8 +81,8 @@ _waterwright() {
             check) options="--round --json" ;;
             predict) options="--set --close --speed --impeller --json" ;;
             advise | pump) options="--json" ;;
-            report) options="--out --round --sign --role --pass-file" ;;
-            export) options="--csv --xlsx --json --walk-sheet" ;;
+            report) options="--out --round --language --sign --role --pass-file" ;;
+            export) options="--csv --xlsx --json --walk-sheet --language" ;;
             merge) options="--out --json" ;;
             verify) options="--trust --workbook --json" ;;
             *) return ;;

@@ -25,9 +25,17 @@ class NoDisplay : public testing::Test {
         ASSERT_EQ(run("new done.wwj --from " + kSamples + "library_heating").status, 0);
         ASSERT_EQ(run("new open.wwj --from " + kSamples + "clinic_cooling").status, 0);
     }
-    ShellRun run(const std::string& arguments) const {
-        return runInShell("cd '" + m_folder.path().string() +
-                          "' && env -i PATH=/usr/bin:/bin HOME=. " WW_PROGRAM " " + arguments);
+    /// `environment`: variables beside the two that every program needs, as in "LANG=de_DE.UTF-8".
+    ShellRun run(const std::string& arguments, const std::string& environment = "") const {
+        return runInShell("cd '" + m_folder.path().string() + "' && env -i PATH=/usr/bin:/bin HOME=. " +
+                          environment + " " WW_PROGRAM " " + arguments);
+    }
+    /// The words of a report that was written with these options in this environment.
+    std::string reportWords(const std::string& options, const std::string& environment) const {
+        const ShellRun ran = run("report done.wwj --out spoken.pdf " + options, environment);
+        EXPECT_EQ(ran.status, 0) << ran.output;
+        EXPECT_EQ(ran.output, "spoken.pdf\n") << "what a command prints stays English";
+        return runInShell("pdftotext '" + m_folder.file("spoken.pdf") + "' -").output;
     }
     void expect(int status, const std::string& arguments) const {
         const ShellRun ran = run(arguments);
@@ -64,6 +72,26 @@ TEST_F(NoDisplay, TheDesktopSaysThatItNeedsOne) {
         EXPECT_NE(ran.output.find("no display"), std::string::npos) << ran.output;
         EXPECT_NE(ran.output.find("; "), std::string::npos) << ran.output;
     }
+}
+
+TEST_F(NoDisplay, AReportSpeaksTheLanguageOfTheSystem) {
+    EXPECT_NE(reportWords("", "LANG=de_DE.UTF-8").find("Einregulierungsbericht"), std::string::npos);
+    EXPECT_NE(reportWords("", "").find("Balance report"), std::string::npos);
+    EXPECT_NE(reportWords("", "LANG=de_DE.UTF-8 LC_ALL=C").find("Balance report"), std::string::npos);
+    EXPECT_NE(reportWords("", "LANG=ja_JP.UTF-8 LANGUAGE=ja:de").find("Einregulierungsbericht"),
+              std::string::npos);
+    EXPECT_NE(reportWords("--language de", "LC_ALL=C").find("Einregulierungsbericht"), std::string::npos);
+    EXPECT_NE(reportWords("--language en", "LANG=de_DE.UTF-8").find("Balance report"), std::string::npos);
+    expect(2, "report done.wwj --out spoken.pdf --language xx");
+    expect(2, "export done.wwj --csv tables --language de");
+}
+
+// Other programs read these: they are the same under every locale.
+TEST_F(NoDisplay, TablesAndJsonAreTheSameInEveryLanguage) {
+    ASSERT_EQ(run("export done.wwj --csv plain").status, 0);
+    ASSERT_EQ(run("export done.wwj --csv spoken", "LANG=de_DE.UTF-8").status, 0);
+    EXPECT_EQ(runInShell("cd '" + m_folder.path().string() + "' && diff -r plain spoken").output, "");
+    EXPECT_EQ(run("check done.wwj --json").output, run("check done.wwj --json", "LANG=de_DE.UTF-8").output);
 }
 
 TEST_F(NoDisplay, JudgingCommandsEndWithOneWhereTheJobIsNotAccepted) {

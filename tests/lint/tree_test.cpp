@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <regex>
 #include <sstream>
 
 #include "tests/lint/file_rules.h"
@@ -75,6 +76,22 @@ TEST_F(Tree, noNumberWithAUnitIsABareDouble) {
         EXPECT_TRUE(used.contains(entry.path + " " + entry.name))
             << "allowed_doubles.txt: nothing needs " << entry.path << " " << entry.name << " any more";
     }
+}
+
+// A label of the journal is translated by its form (core/project/edit_label.h); one that is put together on
+// the spot would stay English.
+TEST_F(Tree, labelsOfActionsAreForms) {
+    static const std::regex kOnTheSpot("label\\s*\\+?=\\s*\"|apply\\(\\s*\\{\\s*\"");
+    EXPECT_TRUE(holds([](const SourceFile& file) {
+        std::vector<Violation> found;
+        const bool isOurs = file.path.starts_with("core/") || file.path.starts_with("ui/");
+        if (isOurs && file.isCode() && std::regex_search(file.text, kOnTheSpot)) {
+            found.push_back({file.path, 1,
+                             "a label of an action is written on the spot; make it a form of "
+                             "core/project/edit_label.h"});
+        }
+        return found;
+    }));
 }
 
 TEST_F(Tree, headersSayWhatTheyAreFor) {

@@ -1,5 +1,6 @@
 #include "ui/models/instrument_model.h"
 
+#include "core/project/edit_label.h"
 #include "ui/models/branch_roles.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
@@ -220,7 +221,7 @@ base::Outcome InstrumentModel::store(const QModelIndex& cell, const QString& tex
     if (record == before) {
         return base::Done{};
     }
-    return m_bridge.apply({"instrument " + record.tag, {record}, {}, true});
+    return m_bridge.apply({project::label(project::labels::kInstrument, {record.tag}), {record}, {}, true});
 }
 
 base::Outcome InstrumentModel::add() {
@@ -228,13 +229,16 @@ base::Outcome InstrumentModel::add() {
     record.id = m_bridge.newId();
     record.tag = "M-" + std::to_string(rowCount() + 1);
     record.kind = "dp meter";
-    return m_bridge.apply({"new instrument " + record.tag, {record}, {}, true});
+    return m_bridge.apply(
+        {project::label(project::labels::kNewInstrument, {record.tag}), {record}, {}, true});
 }
 
 base::Outcome InstrumentModel::remove(int row) {
     const project::Instrument record = m_bridge.project().instruments()[static_cast<std::size_t>(row)];
-    return m_bridge.apply(
-        {"remove instrument " + record.tag, {}, {{project::RecordKind::Instrument, record.id}}, true});
+    return m_bridge.apply({project::label(project::labels::kRemoveInstrument, {record.tag}),
+                           {},
+                           {{project::RecordKind::Instrument, record.id}},
+                           true});
 }
 
 PeopleModel::PeopleModel(WorkbookBridge& bridge, QObject* parent)
@@ -346,20 +350,22 @@ base::Outcome PeopleModel::store(const QModelIndex& cell, const QString& typed) 
     if (record == before) {
         return base::Done{};
     }
-    return m_bridge.apply({"person " + record.name, {record}, {}, true});
+    return m_bridge.apply({project::label(project::labels::kPerson, {record.name}), {record}, {}, true});
 }
 
 base::Outcome PeopleModel::add() {
     project::Person record;
     record.id = m_bridge.newId();
     record.name = "Person " + std::to_string(rowCount() + 1);
-    return m_bridge.apply({"new person", {record}, {}, true});
+    return m_bridge.apply({project::label(project::labels::kNewPerson), {record}, {}, true});
 }
 
 base::Outcome PeopleModel::remove(int row) {
     const project::Person record = m_bridge.project().people()[static_cast<std::size_t>(row)];
-    return m_bridge.apply(
-        {"remove person " + record.name, {}, {{project::RecordKind::Person, record.id}}, true});
+    return m_bridge.apply({project::label(project::labels::kRemovePerson, {record.name}),
+                           {},
+                           {{project::RecordKind::Person, record.id}},
+                           true});
 }
 
 }  // namespace ww::ui

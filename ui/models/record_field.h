@@ -21,11 +21,21 @@ inline constexpr base::MessageForm kFieldNegative{"field_negative",
 
 enum class FieldSign { Any, NotNegative, Positive };
 
+/// What a field is called: on the screen, and in English for the labels of the journal. From base::term() it
+/// has both; a text that was translated already is for fields that no label names.
+struct FieldTitle {
+    FieldTitle(const char* word) : shown(text::term(word)), english(word) {}
+    FieldTitle(QString translated) : shown(std::move(translated)), english(shown.toStdString()) {}
+
+    QString shown;
+    std::string english;
+};
+
 template <class Record>
 struct RecordField {
     using Refusal = std::optional<base::Fault>;
 
-    QString title;
+    FieldTitle title;
     std::function<QString(const project::Project& project, const Record& record)> text;
     /// An empty text empties the value where that may be. A refusal leaves the record as it was.
     std::function<Refusal(const project::Project& project, Record& record, const QString& typed)> take;
@@ -64,7 +74,7 @@ base::Result<quantity::Measured<Q>> parsed(const project::Project& project, cons
 }
 
 template <class Record, class Q>
-RecordField<Record> measured(const QString& title, std::optional<quantity::Measured<Q>> Record::*member,
+RecordField<Record> measured(const FieldTitle& title, std::optional<quantity::Measured<Q>> Record::*member,
                              UsualUnit usual, FieldSign sign = FieldSign::Any) {
     return {title,
             [member](const project::Project&, const Record& record) { return text::entered(record.*member); },
@@ -88,7 +98,7 @@ RecordField<Record> measured(const QString& title, std::optional<quantity::Measu
 }
 
 template <class Record, class Q>
-RecordField<Record> measured(const QString& title, std::optional<quantity::Measured<Q>> Record::*member,
+RecordField<Record> measured(const FieldTitle& title, std::optional<quantity::Measured<Q>> Record::*member,
                              quantity::Unit usual, FieldSign sign = FieldSign::Any) {
     return measured(
         title, member, [usual](const project::Project&) { return usual; }, sign);
@@ -96,7 +106,7 @@ RecordField<Record> measured(const QString& title, std::optional<quantity::Measu
 
 /// Digits without a unit.
 template <class Record>
-RecordField<Record> number(const QString& title, std::optional<base::Decimal> Record::*member,
+RecordField<Record> number(const FieldTitle& title, std::optional<base::Decimal> Record::*member,
                            FieldSign sign = FieldSign::Any) {
     return {title,
             [member](const project::Project&, const Record& record) {
@@ -123,7 +133,7 @@ RecordField<Record> number(const QString& title, std::optional<base::Decimal> Re
 }
 
 template <class Record>
-RecordField<Record> words(const QString& title, std::string Record::*member) {
+RecordField<Record> words(const FieldTitle& title, std::string Record::*member) {
     return {title,
             [member](const project::Project&, const Record& record) {
                 return QString::fromStdString(record.*member);
@@ -137,7 +147,7 @@ RecordField<Record> words(const QString& title, std::string Record::*member) {
 
 /// Another record, by its tag in any case; `unknown` is said of a tag that no record of the table has.
 template <class Record, class Table>
-RecordField<Record> reference(const QString& title, std::optional<base::Id> Record::*member,
+RecordField<Record> reference(const FieldTitle& title, std::optional<base::Id> Record::*member,
                               const Table& (project::Project::*table)() const,
                               const base::MessageForm& unknown) {
     return {title,
@@ -163,7 +173,7 @@ RecordField<Record> reference(const QString& title, std::optional<base::Id> Reco
 
 /// One word of an enumeration, whole or by its first letters.
 template <class Record, class Enumeration>
-RecordField<Record> choice(const QString& title, Enumeration Record::*member) {
+RecordField<Record> choice(const FieldTitle& title, Enumeration Record::*member) {
     return {title,
             [member](const project::Project&, const Record& record) { return text::nameOf(record.*member); },
             [member](const project::Project&, Record& record,
@@ -177,7 +187,7 @@ RecordField<Record> choice(const QString& title, Enumeration Record::*member) {
 
 /// "yes" or "no", whole or by their first letter.
 template <class Record>
-RecordField<Record> yesOrNo(const QString& title, bool Record::*member) {
+RecordField<Record> yesOrNo(const FieldTitle& title, bool Record::*member) {
     return {title,
             [member](const project::Project&, const Record& record) { return text::yesOrNo(record.*member); },
             [member](const project::Project&, Record& record,
@@ -221,7 +231,7 @@ template <class Record>
 QStringList titlesOf(const std::vector<RecordField<Record>>& fields) {
     QStringList titles;
     for (const RecordField<Record>& field : fields) {
-        titles << field.title;
+        titles << field.title.shown;
     }
     return titles;
 }

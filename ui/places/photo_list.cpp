@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/review_steps.h"
+#include "core/project/edit_label.h"
 #include "ui/places/job/photo.h"
 
 namespace ww::ui {
@@ -47,7 +48,7 @@ base::Outcome keepPhoto(WorkbookBridge& bridge, const PhotoOwner& owner, const Q
     photo->branch = owner.branch;
     photo->person = context.person;
     photo->time = context.now;
-    const std::string label = "photo " + photo->name;
+    const std::string label = project::label(project::labels::kPhoto, {photo->name});
     return bridge.apply({label, {std::move(*photo)}, {}, true});
 }
 
@@ -85,8 +86,10 @@ PhotoList::PhotoList(WorkbookBridge& bridge, const QString& name, QWidget* paren
                             ? std::nullopt
                             : base::Id::fromText(item->data(Qt::UserRole).toString().toStdString());
         if (id) {
-            m_bridge.tellOrClear(
-                m_bridge.apply({"remove photo", {}, {{project::RecordKind::Attachment, *id}}, true}));
+            m_bridge.tellOrClear(m_bridge.apply({project::label(project::labels::kRemovePhoto),
+                                                 {},
+                                                 {{project::RecordKind::Attachment, *id}},
+                                                 true}));
         }
     });
     connect(m_list, &QListWidget::currentItemChanged, this,

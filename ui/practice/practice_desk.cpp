@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/project/edit_label.h"
 #include "core/quantity/measured.h"
 
 namespace ww::ui {
@@ -113,7 +114,7 @@ base::Outcome PracticeDesk::takeGauge(const practice::PracticeJob& job, const pr
         }
     }
     reading.person = m_bridge.person();
-    edit.label = "gauge rise " + rise->text() + ", " + pump.tag;
+    edit.label = project::label(project::labels::kGaugeRise, {rise->text(), pump.tag});
     edit.put.emplace_back(reading);
     const base::Outcome done = m_bridge.apply(edit);
     if (done) {

@@ -2,7 +2,9 @@
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
+#include <QRegularExpression>
 #include <algorithm>
+#include <utility>
 
 #include "ui/report/page_size.h"
 #include "ui/text/words.h"
@@ -13,22 +15,65 @@ namespace {
 
 constexpr double kMargin = 15.0 * kDotsPerMillimetre;
 constexpr double kFooter = 9.0 * kDotsPerMillimetre;
+/// The labels of facts: as wide as this at least, and as their longest word, up to the most.
 constexpr double kLabelWidth = 27.0 * kDotsPerMillimetre;
+constexpr double kMostLabelWidth = 55.0 * kDotsPerMillimetre;
 constexpr double kBody = 9.0;
 constexpr double kFigureTexts = 3.0;  ///< lines kept with a figure
+constexpr double kHeading = 13.0;
+constexpr double kAboveHeading = 11.0;
+constexpr double kBelowHeading = 7.0;
+/// What stands below a heading at the foot of a page at least, in points: some lines of text.
+constexpr double kLeastBelowHeading = 36.0;
 
 double lineHeight(const QFont& font) {
     return QFontMetricsF(font).height() * 1.06;
 }
 
-/// Breaks one word that is wider than the line between its letters.
+double headingHeight() {
+    return lineHeight(paperFont(kHeading, true)) * 1.05 + points(kBelowHeading);
+}
+
+/// Where a word may be parted so that both parts begin as a reader speaks them: before a consonant that a
+/// vowel follows, at least three letters from either end. Good for the languages of the program, not exact.
+bool isSyllable(const QString& word, qsizetype at) {
+    static const QString kVowels = QStringLiteral("aeiouyäöüáéíóúàèùâêîôûëï");
+    static const QStringList kPairs{QStringLiteral("ch"), QStringLiteral("ck"), QStringLiteral("ph"),
+                                    QStringLiteral("th"), QStringLiteral("sh"), QStringLiteral("qu"),
+                                    QStringLiteral("ll"), QStringLiteral("rr"), QStringLiteral("gn")};
+    if (at < 3 || word.size() - at < 3 || !word[at - 1].isLetter() || !word[at].isLetter()) {
+        return false;
+    }
+    const QString lower = word.toLower();
+    return !kVowels.contains(lower[at]) && kVowels.contains(lower[at + 1]) &&
+           !kPairs.contains(lower.mid(at - 1, 2));
+}
+
+/// Takes from a word that is wider than the line what fits: up to a mark inside it, else up to a syllable
+/// with a hyphen, else as many letters as there is room for.
 QString headOfWord(QString& word, const QFontMetricsF& metrics, double width) {
+    static const QString kSoft = QStringLiteral("-/–_.,+");
     qsizetype count = word.size();
     while (count > 1 && metrics.horizontalAdvance(word.left(count)) > width) {
         --count;
     }
-    const QString head = word.left(count);
-    word.remove(0, count);
+    QString head;
+    for (qsizetype at = count; at > 1 && head.isEmpty(); --at) {
+        head = kSoft.contains(word[at - 1]) ? word.left(at) : QString();
+    }
+    qsizetype taken = head.size();
+    for (qsizetype at = count; at > 1 && head.isEmpty(); --at) {
+        const QString syllables = word.left(at) + '-';
+        if (isSyllable(word, at) && metrics.horizontalAdvance(syllables) <= width) {
+            head = syllables;
+            taken = at;
+        }
+    }
+    if (head.isEmpty()) {
+        head = word.left(count);
+        taken = count;
+    }
+    word.remove(0, taken);
     return head;
 }
 
@@ -40,13 +85,30 @@ QString words(const base::Fault& fault) {
 
 QString words(const ww::report::Cell& cell) {
     if (cell.parts.empty()) {
-        return QString::fromStdString(cell.text);
+        return text::withPrettyUnit(QString::fromStdString(cell.text));
     }
     QStringList parts;
     for (const base::Fault& part : cell.parts) {
         parts << text::translated(part);
     }
     return parts.join(QString::fromStdString(cell.glue));
+}
+
+QStringList unbrokenParts(const QString& text) {
+    static const QRegularExpression kUnit(
+        QStringLiteral("^(%|°[CF]|k?Pa|bar|mbar|psi|m|mm|in|ft|(in|mm|ft)H₂O|L/s|m³/h|gpm|rpm|1/min|tr/min|"
+                       "k?W|hp|A|V|h|min|s|kg/m³|Pa)[.,;:)]*$"));
+    QStringList parts;
+    for (const QString& word : text.split(' ')) {
+        const bool isBehindNumber =
+            !parts.isEmpty() && !parts.back().isEmpty() && parts.back().back().isDigit();
+        if (isBehindNumber && kUnit.match(word).hasMatch()) {
+            parts.back() += ' ' + word;
+        } else {
+            parts << word;
+        }
+    }
+    return parts;
 }
 
 double points(double count) {
@@ -90,9 +152,27 @@ void PageBuilder::newPage(bool isLandscape) {
 }
 
 void PageBuilder::ensure(double height) {
-    if (m_y + height > bottom() && m_y > kMargin) {
-        newPage(m_pages.back().isLandscape);
+    if (!m_heading) {
+        if (m_y + height > bottom() && m_y > kMargin) {
+            newPage(m_pages.back().isLandscape);
+        }
+        return;
     }
+    const Heading heading = *std::exchange(m_heading, std::nullopt);
+    m_section = heading.number;
+    const double wanted =
+        points(kAboveHeading) + headingHeight() + std::max(height, points(kLeastBelowHeading));
+    const bool isFresh = m_y <= kMargin;
+    if (!isFresh && m_y + wanted > bottom()) {
+        newPage(m_pages.back().isLandscape);
+    } else {
+        std::vector<int>& sections = m_pages.back().sections;
+        if (sections.empty() || sections.back() != heading.number) {
+            sections.push_back(heading.number);
+        }
+        gap(isFresh ? 0 : kAboveHeading);
+    }
+    drawHeading(heading);
 }
 
 void PageBuilder::gap(double size) {
@@ -135,7 +215,7 @@ QStringList PageBuilder::wrapped(const QString& text, const QFont& font, double 
     }
     QStringList lines;
     QString line;
-    for (QString word : text.split(' ')) {
+    for (QString word : unbrokenParts(text)) {
         const QString longer = line.isEmpty() ? word : line + ' ' + word;
         if (metrics.horizontalAdvance(longer) <= width) {
             line = longer;
@@ -165,21 +245,32 @@ double PageBuilder::addLines(const QStringList& lines, double x, double y, const
 }
 
 void PageBuilder::beginSection(int number, const QString& title, bool isLandscape) {
-    m_section = number;
-    const bool isFresh = m_y <= kMargin;
-    if (m_pages.back().isLandscape != isLandscape && isFresh) {
-        m_pages.pop_back();
-        newPage(isLandscape);
-    } else if (m_pages.back().isLandscape != isLandscape || m_y > kMargin + 0.72 * (bottom() - kMargin)) {
-        newPage(isLandscape);
-    } else {
-        m_pages.back().sections.push_back(number);
-        gap(isFresh ? 0 : 11);
+    if (m_heading) {
+        ensure(0);
     }
-    const QFont font = paperFont(13, true);
-    const double height = lineHeight(font);
-    const QString numberText = QString::number(number);
-    const double box = height * 1.05;
+    m_keepsDirection = false;
+    if (m_pages.back().isLandscape != isLandscape) {
+        m_section = number;
+        if (m_y <= kMargin) {
+            m_pages.pop_back();
+        }
+        newPage(isLandscape);
+    }
+    m_heading = Heading{number, title};
+}
+
+PageBuilder PageBuilder::trial() const {
+    PageBuilder other(m_isLetter, m_pages.back().isLandscape);
+    other.m_y = m_y;
+    other.m_section = m_section;
+    other.m_heading = m_heading;
+    return other;
+}
+
+void PageBuilder::drawHeading(const Heading& heading) {
+    const QFont font = paperFont(kHeading, true);
+    const QString numberText = QString::number(heading.number);
+    const double box = lineHeight(font) * 1.05;
     const theme::Tokens tokens = m_tokens;
     const QRectF square(left(), m_y, box, box);
     add([=](QPainter& painter) {
@@ -191,9 +282,9 @@ void PageBuilder::beginSection(int number, const QString& title, bool isLandscap
     const double baseline = m_y + (box + metrics.capHeight()) / 2;
     addText(QPointF(left() + (box - metrics.horizontalAdvance(numberText)) / 2, baseline), numberText, font,
             m_tokens.paper);
-    addText(QPointF(left() + box + points(7), baseline), title, font, m_tokens.ink);
+    addText(QPointF(left() + box + points(7), baseline), heading.title, font, m_tokens.ink);
     addLine(QPointF(left() + box, m_y + box), QPointF(left() + width(), m_y + box), 1.2, m_tokens.ink);
-    m_y += box + points(7);
+    m_y += box + points(kBelowHeading);
 }
 
 void PageBuilder::titleBlock(const QString& kind, const QString& job, const std::vector<QString>& lines,
@@ -249,12 +340,23 @@ void PageBuilder::verdictBox(const ww::report::Fact& fact) {
     m_y += height + points(8);
 }
 
+void PageBuilder::beginFacts(const std::vector<ww::report::Fact>& facts) {
+    const QFontMetricsF metrics(paperFont(kBody, true));
+    m_labelWidth = kLabelWidth;
+    for (const ww::report::Fact& fact : facts) {
+        for (const QString& word : unbrokenParts(words(fact.label))) {
+            m_labelWidth = std::max(m_labelWidth, metrics.horizontalAdvance(word) + points(4));
+        }
+    }
+    m_labelWidth = std::min(m_labelWidth, kMostLabelWidth);
+}
+
 void PageBuilder::fact(const ww::report::Fact& fact) {
     const QFont labelFont = paperFont(kBody, true);
     const QFont font = paperFont(kBody);
     const double mark = points(8.5);
     const double markRoom = points(14);
-    const double labelWidth = kLabelWidth;
+    const double labelWidth = std::max(m_labelWidth, kLabelWidth);
     const QStringList lines = wrapped(words(fact.value), font, width() - labelWidth - markRoom);
     const QStringList label = wrapped(words(fact.label), labelFont, labelWidth);
     const double height = std::max(lineHeight(font) * static_cast<double>(lines.size()),
@@ -319,6 +421,11 @@ QSizeF PageBuilder::figureRoom() const {
     return {width(), bottom() - kMargin - texts};
 }
 
+double PageBuilder::figureHeightLeft() const {
+    const double texts = kFigureTexts * lineHeight(paperFont(kBody, true)) + points(12);
+    return bottom() - m_y - texts - 1;
+}
+
 std::vector<QRectF> PageBuilder::spaces(std::size_t count, double heightMm) {
     const double height = heightMm * kDotsPerMillimetre;
     const double between = points(12);
@@ -334,6 +441,7 @@ std::vector<QRectF> PageBuilder::spaces(std::size_t count, double heightMm) {
 }
 
 std::vector<Page> PageBuilder::finish(const QString& text) {
+    ensure(0);
     const QFont font = paperFont(7.5);
     const QFontMetricsF metrics(font);
     const theme::Tokens tokens = m_tokens;

@@ -3,17 +3,20 @@
 #pragma once
 
 #include <QFont>
-#include <map>
+#include <optional>
 
 #include "ui/report/report_pages.h"
 #include "ui/theme/theme.h"
 
 namespace ww::ui::report {
 
-/// The words of a fault as they stand, without a full stop added: for labels, headings and facts.
 /// What a cell of a table says in the language of the screen, without its state.
 QString words(const ww::report::Cell& cell);
+/// The words of a fault as they stand, without a full stop added: for labels, headings and facts.
 QString words(const base::Fault& fault);
+
+/// The parts of a text that a line is not broken in: its words, a number with the unit behind it.
+QStringList unbrokenParts(const QString& text);
 
 /// The typeface of the report: one that is always installed with the program, so that every report looks the
 /// same.
@@ -26,14 +29,24 @@ class PageBuilder {
     /// `isLandscape`: of the first page.
     explicit PageBuilder(bool isLetter, bool isLandscape = false);
 
-    /// Begins a section: its heading, on a new page where less than a quarter of this one is left, or where
-    /// the section's page must lie the other way.
+    /// Begins a section, on a new page where its page must lie the other way. Its heading is drawn with the
+    /// first thing that follows and stands on the page where that has room; it never ends a page.
     void beginSection(int number, const QString& title, bool isLandscape);
+    /// A builder that stands where this one does, to find out how many pages something takes.
+    PageBuilder trial() const;
+    std::size_t pageCount() const { return m_pages.size(); }
+    bool isLandscape() const { return m_pages.back().isLandscape; }
+    /// Whether a table has room for each of its words on a page as the present one lies.
+    bool fits(const ww::report::Table& table) const;
+    /// Tables that would turn the page stay on it as it lies, until the next section begins.
+    void keepDirection() { m_keepsDirection = true; }
     /// The head of the first page.
     void titleBlock(const QString& kind, const QString& job, const std::vector<QString>& lines,
                     const QString& stamp);
     /// One line in a frame, with its mark: the verdict.
     void verdictBox(const ww::report::Fact& fact);
+    /// Facts that follow one another: none of the words of their labels breaks.
+    void beginFacts(const std::vector<ww::report::Fact>& facts);
     void fact(const ww::report::Fact& fact);
     void paragraph(const QString& text, bool isSoft = false);
     void bullet(const QString& text);
@@ -48,12 +61,18 @@ class PageBuilder {
     std::vector<QRectF> spaces(std::size_t count, double heightMm);
     /// Room for a figure on an empty page, beside its title and sentence, in dots.
     QSizeF figureRoom() const;
+    /// The height left for a figure on this page, beside its title and sentence, in dots; below a heading.
+    double figureHeightLeft() const;
     std::size_t lastPage() const { return m_pages.size() - 1; }
 
     /// The pages with a footer on each: the text, then "page x of y".
     std::vector<Page> finish(const QString& text);
 
   private:
+    struct Heading {
+        int number = 0;
+        QString title;
+    };
     struct TableLayout;
     struct LaidRow;
 
@@ -61,16 +80,21 @@ class PageBuilder {
     double left() const;
     double bottom() const;
     void newPage(bool isLandscape);
+    /// Room for the next block, on this page or a new one; a heading that waits is drawn above it.
     void ensure(double height);
+    void drawHeading(const Heading& heading);
     void add(Stroke stroke);
     void addText(QPointF baseline, const QString& text, const QFont& font, const QColor& color);
     void addLine(QPointF from, QPointF to, double points, const QColor& color);
     void addMark(const QRectF& box, ww::report::Mark mark);
-    /// Lines of a text that fit into a width.
+    /// Lines of a text that fit into a width; a word that is wider is broken at a soft place.
     QStringList wrapped(const QString& text, const QFont& font, double width) const;
     /// Draws lines from y downward; gives the height used.
     double addLines(const QStringList& lines, double x, double y, const QFont& font, const QColor& color);
     void tableHead(const TableLayout& layout, bool isContinued);
+    double tableHeadHeight(const TableLayout& layout) const;
+    double paddingOf(const ww::report::Table& table) const;
+    TableLayout tableLayout(const ww::report::Table& table) const;
     LaidRow laidRow(const TableLayout& layout, const std::vector<ww::report::Cell>& cells, bool isBold) const;
     void addRow(const TableLayout& layout, const LaidRow& row);
     void addCell(const TableLayout& layout, std::size_t column, const LaidRow& row);
@@ -80,6 +104,9 @@ class PageBuilder {
     std::vector<Page> m_pages;
     double m_y = 0;
     int m_section = 0;
+    std::optional<Heading> m_heading;  ///< waits for what stands below it
+    bool m_keepsDirection = false;
+    double m_labelWidth = 0;  ///< of facts
 };
 
 }  // namespace ww::ui::report

@@ -14,8 +14,15 @@ namespace {
 
 constexpr double kText = 8.0;
 constexpr double kHead = 7.5;
+constexpr double kTitle = 9.0;
+/// Left and right of what stands in a cell, in points; the columns of a table stand closer before a word
+/// breaks.
+constexpr double kWideCells = 3.8;
+constexpr double kCloseCells = 2.2;
 /// A row that is written into by hand, in points: 8 mm.
 constexpr double kFormRow = 22.7;
+/// What the shape of a state takes before its word, in points.
+constexpr double kStateRoom = 11.0;
 
 double rowLineHeight(const QFont& font) {
     return QFontMetricsF(font).height() * 1.04;
@@ -33,8 +40,18 @@ bool isDate(const QString& word) {
     return isNumber(word) && kDate.match(word).hasMatch();
 }
 
+/// Any word but one that no column has room for: a digest, a path.
+bool isWord(const QString& word) {
+    constexpr qsizetype kLongestWord = 32;
+    return word.size() <= kLongestWord;
+}
+
 bool isNothing(const QString&) {
     return false;
+}
+
+QString cellWords(const ww::report::Cell& cell) {
+    return cell.state ? text::word(*cell.state, cell.isSelfActing) : words(cell);
 }
 
 /// The least widths at which no word of a heading breaks, nor those words of the cells for which `stays`
@@ -46,12 +63,16 @@ std::vector<double> leastWidths(const ww::report::Table& table, const QFont& hea
     std::vector<double> least;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         double widest = 0;
-        for (const QString& word : words(table.columns[i].heading).split(' ')) {
+        for (const QString& word : unbrokenParts(words(table.columns[i].heading))) {
             widest = std::max(widest, headMetrics.horizontalAdvance(word));
         }
         for (const auto& row : table.rows) {
-            for (const QString& word : i < row.size() ? words(row[i]).split(' ') : QStringList()) {
-                widest = std::max(widest, stays(word) ? textMetrics.horizontalAdvance(word) : 0.0);
+            if (i >= row.size()) {
+                continue;
+            }
+            const double mark = row[i].state ? points(kStateRoom) : 0.0;
+            for (const QString& word : unbrokenParts(cellWords(row[i]))) {
+                widest = std::max(widest, stays(word) ? mark + textMetrics.horizontalAdvance(word) : 0.0);
             }
         }
         least.push_back(widest + padding + points(1));
@@ -59,12 +80,18 @@ std::vector<double> leastWidths(const ww::report::Table& table, const QFont& hea
     return least;
 }
 
-/// The widths of the columns: their shares, but none so narrow that a word of its heading breaks. Numbers and
-/// dates of the cells stay whole too where there is room for all of them, else dates alone.
+/// The width of a table in which no word breaks.
+double leastWidth(const ww::report::Table& table, double padding) {
+    const auto least = leastWidths(table, paperFont(kHead, true), paperFont(kText), 2 * padding, isWord);
+    return std::accumulate(least.begin(), least.end(), 0.0);
+}
+
+/// The widths of the columns: their shares, but none so narrow that a word of its heading breaks. All words
+/// of the cells stay whole too where there is room for them, else numbers and dates, else dates alone.
 std::vector<double> columnWidths(const ww::report::Table& table, double whole, const QFont& head,
                                  const QFont& text, double padding) {
     std::vector<double> least;
-    for (const auto stays : {isNumber, isDate, isNothing}) {
+    for (const auto stays : {isWord, isNumber, isDate, isNothing}) {
         least = leastWidths(table, head, text, padding, stays);
         if (std::accumulate(least.begin(), least.end(), 0.0) <= whole) {
             break;
@@ -108,7 +135,7 @@ struct PageBuilder::TableLayout {
     QFont bold = paperFont(kText, true);
     QFont head = paperFont(kHead, true);
     QFont unit = paperFont(kHead);
-    double padding = points(3.8);
+    double padding = points(kWideCells);
 };
 
 struct PageBuilder::LaidRow {
@@ -124,10 +151,8 @@ PageBuilder::LaidRow PageBuilder::laidRow(const TableLayout& layout,
     const QFont& font = isBold ? layout.bold : layout.font;
     std::size_t most = 1;
     for (std::size_t i = 0; i < layout.lefts.size() && i < cells.size(); ++i) {
-        const QString text =
-            cells[i].state ? text::word(*cells[i].state, cells[i].isSelfActing) : words(cells[i]);
-        const double room = layout.widths[i] - (cells[i].state ? points(11) : 0);
-        row.lines.push_back(wrapped(text, font, room));
+        const double room = layout.widths[i] - (cells[i].state ? points(kStateRoom) : 0);
+        row.lines.push_back(wrapped(cellWords(cells[i]), font, room));
         most = std::max(most, static_cast<std::size_t>(row.lines.back().size()));
     }
     row.height = rowLineHeight(font) * static_cast<double>(most) + 2 * points(1.45);
@@ -152,7 +177,7 @@ void PageBuilder::addCell(const TableLayout& layout, std::size_t column, const L
         const balancing::State state = *cell.state;
         const bool isOver = cell.isOver;
         add([=](QPainter& painter) { theme::paintState(painter, box, state, isOver, tokens); });
-        x += points(11);
+        x += points(kStateRoom);
     }
     for (const QString& line : row.lines[column]) {
         double shift = 0;
@@ -184,7 +209,7 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
     if (isContinued) {
         title = QCoreApplication::translate("Report", "%1 (continued)").arg(title);
     }
-    const QFont titleFont = paperFont(9, true);
+    const QFont titleFont = paperFont(kTitle, true);
     m_y += addLines(wrapped(title, titleFont, width()), left(), m_y, titleFont, m_tokens.ink) + points(2.5);
     std::vector<QStringList> heads;
     std::size_t most = 1;
@@ -226,11 +251,24 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
     addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 1.0, m_tokens.ink);
 }
 
-void PageBuilder::table(const ww::report::Table& table) {
-    if (m_pages.back().isLandscape != table.isLandscape) {
-        newPage(table.isLandscape);
+double PageBuilder::tableHeadHeight(const TableLayout& layout) const {
+    const auto title = wrapped(words(layout.table.title), paperFont(kTitle, true), width());
+    std::size_t most = 1;
+    bool hasUnits = false;
+    for (std::size_t i = 0; i < layout.lefts.size(); ++i) {
+        const ww::report::Column& column = layout.table.columns[i];
+        const auto lines = wrapped(words(column.heading), layout.head, layout.widths[i]);
+        most = std::max(most, static_cast<std::size_t>(lines.size()));
+        hasUnits = hasUnits || !column.unit.empty();
     }
+    return rowLineHeight(paperFont(kTitle, true)) * static_cast<double>(title.size()) + points(12) +
+           rowLineHeight(layout.head) * static_cast<double>(most) +
+           (hasUnits ? rowLineHeight(layout.unit) : 0);
+}
+
+PageBuilder::TableLayout PageBuilder::tableLayout(const ww::report::Table& table) const {
     TableLayout layout{table, {}, {}};
+    layout.padding = paddingOf(table);
     const std::vector<double> wide =
         columnWidths(table, width(), layout.head, layout.font, 2 * layout.padding);
     double x = left();
@@ -239,8 +277,31 @@ void PageBuilder::table(const ww::report::Table& table) {
         layout.widths.push_back(column - 2 * layout.padding);
         x += column;
     }
-    // The head never stands alone at the foot of a page.
-    ensure(points(70));
+    return layout;
+}
+
+bool PageBuilder::fits(const ww::report::Table& table) const {
+    return leastWidth(table, points(kCloseCells)) <= width();
+}
+
+double PageBuilder::paddingOf(const ww::report::Table& table) const {
+    return points(leastWidth(table, points(kWideCells)) <= width() ? kWideCells : kCloseCells);
+}
+
+void PageBuilder::table(const ww::report::Table& table) {
+    // A table made for an upright page has room on one that lies; the other way round only where it was
+    // tried.
+    if (table.isLandscape && !isLandscape() && !m_keepsDirection) {
+        newPage(true);
+    }
+    const TableLayout layout = tableLayout(table);
+    // The head never stands without rows at the foot of a page.
+    constexpr std::size_t kFirstRows = 2;
+    double first = points(4) + tableHeadHeight(layout);
+    for (std::size_t i = 0; i < std::min(kFirstRows, table.rows.size()); ++i) {
+        first += laidRow(layout, table.rows[i], false).height;
+    }
+    ensure(first);
     gap(4);
     tableHead(layout, false);
     // The last rows, their sum and what the marks mean stay together.
@@ -255,7 +316,7 @@ void PageBuilder::table(const ww::report::Table& table) {
         const LaidRow row = laidRow(layout, table.rows[i], false);
         const bool isLast = i + 1 == table.rows.size();
         if (m_y + row.height + (isLast ? tail : 0) > bottom()) {
-            newPage(table.isLandscape);
+            newPage(isLandscape());
             tableHead(layout, true);
         }
         addRow(layout, row);

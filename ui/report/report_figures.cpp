@@ -74,8 +74,11 @@ void addOneLine(PageBuilder& builder, const Figure& figure, const ww::report::Re
     const schematic::SchematicDrawing drawing = schematic::drawingOf(project, shown);
     const QRectF all = drawing.layout.bounds;
     const QSizeF room = builder.figureRoom();
-    const double fitting =
+    const double whole =
         std::min({kLargestScale, room.width() / all.width(), room.height() * 0.86 / all.height()});
+    // Somewhat smaller rather than on a page of its own, as long as it is well read.
+    const double onThisPage = builder.figureHeightLeft() / all.height();
+    const double fitting = onThisPage >= kWellReadScale ? std::min(whole, onThisPage) : whole;
     const bool isReadable = fitting >= kReadableScale;
     addPiece(builder, words(figure.title), text::text(figure.reading), drawing, all, fitting, isReadable);
     if (isReadable) {

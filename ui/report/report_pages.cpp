@@ -1,7 +1,9 @@
 #include "ui/report/report_pages.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <cmath>
+#include <span>
 
 #include "ui/report/page_builder.h"
 #include "ui/report/page_size.h"
@@ -12,6 +14,9 @@ namespace ww::ui::report {
 namespace {
 
 constexpr double kBlockHeightMm = 27;
+
+/// Sections that follow one another.
+using SectionRun = std::span<const ww::report::Section>;
 
 /// The texts of this file.
 struct ReportText {
@@ -37,12 +42,13 @@ void addStatements(PageBuilder& builder, const ww::report::Section& section) {
 /// The blocks of those who sign, with what they sign; or that nobody has.
 void addSignatures(PageBuilder& builder, const ww::report::Report& report, ReportPages& laid);
 
-void addSection(PageBuilder& builder, const ww::report::Section& section, const ww::report::Report& report,
-                const project::Project& project, ReportPages& laid) {
+/// What a section holds, below its heading.
+void addParts(PageBuilder& builder, const ww::report::Section& section, const ww::report::Report& report,
+              const project::Project& project, ReportPages& laid) {
     using ww::report::FigureKind;
-    builder.beginSection(section.number, words(section.title), wantsLandscape(section, project));
     const bool isCover =
         section.number == ww::report::kResult && report.kind == ww::report::ReportKind::Balance;
+    builder.beginFacts(section.facts);
     for (std::size_t i = 0; i < section.facts.size(); ++i) {
         if (isCover && i == 0) {
             builder.verdictBox(section.facts[i]);
@@ -71,6 +77,72 @@ void addSection(PageBuilder& builder, const ww::report::Section& section, const 
         }
     }
     addClosing(builder, section.closing);
+}
+
+/// Whether a section may be laid out on pages that lie the way the present one does. The final round lies on
+/// its side always, and so does a diagram that is well read there alone.
+bool mayStay(const PageBuilder& builder, const ww::report::Section& section) {
+    if (builder.isLandscape()) {
+        return true;
+    }
+    const bool isTurned = section.number == ww::report::kFinal || section.number == ww::report::kOneLine;
+    return !isTurned && std::all_of(section.tables.begin(), section.tables.end(),
+                                    [&](const auto& table) { return builder.fits(table); });
+}
+
+/// Lays sections out one after the other, each as it wants its pages to lie or against that.
+void addSections(PageBuilder& builder, SectionRun run, bool areKept, const ww::report::Report& report,
+                 const project::Project& project, ReportPages& laid) {
+    for (const ww::report::Section& section : run) {
+        builder.beginSection(section.number, words(section.title),
+                             wantsLandscape(section, project) != areKept);
+        if (areKept) {
+            builder.keepDirection();
+        }
+        addParts(builder, section, report, project, laid);
+    }
+}
+
+/// Pages turn only where that takes no more of them than going on as the present one lies. A run of sections
+/// that fill no page stays as the present page lies also where the next section wants that.
+bool stayAsThePageLies(const PageBuilder& builder, SectionRun run, bool isWantedBehind,
+                       const ww::report::Report& report, const project::Project& project) {
+    if (!std::all_of(run.begin(), run.end(),
+                     [&](const auto& section) { return mayStay(builder, section); })) {
+        return false;
+    }
+    const auto pagesTaken = [&](bool areKept) {
+        PageBuilder trial = builder.trial();
+        ReportPages unused;
+        addSections(trial, run, areKept, report, project, unused);
+        return trial.pageCount();
+    };
+    const std::size_t staying = pagesTaken(true);
+    const std::size_t turning = pagesTaken(false);
+    return staying < turning || (staying == turning && staying <= 2 && isWantedBehind);
+}
+
+void addAllSections(PageBuilder& builder, const ww::report::Report& report, const project::Project& project,
+                    ReportPages& laid) {
+    const SectionRun all(report.sections);
+    const auto lies = [&](std::size_t i) { return wantsLandscape(all[i], project); };
+    for (std::size_t first = 0; first < all.size();) {
+        if (lies(first) == builder.isLandscape()) {
+            addSections(builder, all.subspan(first, 1), false, report, project, laid);
+            ++first;
+            continue;
+        }
+        std::size_t end = first + 1;
+        while (end < all.size() && lies(end) == lies(first)) {
+            ++end;
+        }
+        const SectionRun run = all.subspan(first, end - first);
+        const bool isWhole = stayAsThePageLies(builder, run, end < all.size(), report, project);
+        const SectionRun taken = isWhole ? run : run.first(1);
+        const bool areKept = isWhole || stayAsThePageLies(builder, taken, false, report, project);
+        addSections(builder, taken, areKept, report, project, laid);
+        first += taken.size();
+    }
 }
 
 /// "3f9c 01ab 77e2": groups are easier to compare by eye.
@@ -136,9 +208,7 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
                                            : QString();
     builder.titleBlock(isStudy ? ReportText::tr("Study of a changed zone") : ReportText::tr("Balance report"),
                        job, lines, stamp);
-    for (const ww::report::Section& section : report.sections) {
-        addSection(builder, section, report, project, laid);
-    }
+    addAllSections(builder, report, project, laid);
     QString footer = job + QStringLiteral(" · ") + ReportText::tr("round %1").arg(report.roundNumber);
     if (!report.digest.empty()) {
         footer += QStringLiteral(" · ") + ReportText::tr("data %1").arg(grouped(report.digest));

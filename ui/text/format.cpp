@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/text/words.h"
+
 namespace ww::ui::text {
 
 using project::UnitSystem;
@@ -31,6 +33,9 @@ Unit dpUnit(const project::Project& project, const std::optional<base::Id>& inst
 }
 
 QString symbol(Unit unit) {
+    if (unit == Unit::RevolutionPerMinute) {
+        return term(quantity::symbol(unit));
+    }
     const std::string_view plain = quantity::symbol(unit);
     QString pretty = QString::fromUtf8(plain.data(), static_cast<qsizetype>(plain.size()));
     pretty.replace(QStringLiteral("m3"), QStringLiteral("m³"));

@@ -15,7 +15,7 @@ quantity::Unit headUnit(project::UnitSystem units);
 /// of the newest reading, else kPa or ftH2O.
 quantity::Unit dpUnit(const project::Project& project, const std::optional<base::Id>& instrument = {});
 
-/// The symbol with its small figures: "m³/h", "inH₂O".
+/// The symbol with its small figures: "m³/h", "inH₂O"; that of revolutions in the language of the screen.
 QString symbol(quantity::Unit unit);
 
 /// Three significant figures, without the unit.

@@ -56,6 +56,10 @@ QString withPrettyUnit(QString quantity) {
         quantity.replace(QStringLiteral("m3/h"), QStringLiteral("m³/h"));
         quantity.replace(QStringLiteral("H2O"), QStringLiteral("H₂O"));
     }
+    static const QRegularExpression kTurning(QStringLiteral("^[-+\\d.,]*[ \u00a0]?rpm$"));
+    if (kTurning.match(quantity).hasMatch()) {
+        quantity.replace(QStringLiteral("rpm"), term(base::term("rpm")));
+    }
     return quantity;
 }
 

@@ -14,7 +14,7 @@ namespace ww::ui::text {
 /// text comes back as it is.
 QString term(std::string_view word);
 /// A number with its unit, or a unit alone, in ASCII as core writes it ("11.6 m3/h"), with the signs of print
-/// ("11.6 m³/h"). Any other text stays as it is.
+/// ("11.6 m³/h") and rpm as the language of the screen has it. Any other text stays as it is.
 QString withPrettyUnit(QString quantity);
 /// term() for texts that core puts together.
 base::Wording wording();

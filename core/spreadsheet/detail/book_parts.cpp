@@ -2,6 +2,7 @@
 
 #include <charconv>
 
+#include "core/base/term.h"
 #include "core/spreadsheet/read_spreadsheet.h"
 #include "core/spreadsheet/spreadsheet_messages.h"
 
@@ -197,7 +198,7 @@ base::Result<BookParts> readBookParts(PackedFile& file) {
         book = relation.type == "officeDocument" ? resolved("", relation.target) : book;
     }
     if (outcome && book.empty()) {
-        return base::Fault{&kNoSpreadsheet, "", {"it names no workbook"}};
+        return base::Fault{&kNoSpreadsheet, "", {base::term("it names no workbook")}};
     }
     RelationListener own;
     BookListener list;
@@ -227,7 +228,7 @@ base::Result<BookParts> readBookParts(PackedFile& file) {
         return outcome.fault();
     }
     if (parts.sheets.empty()) {
-        return base::Fault{&kNoSpreadsheet, "", {"it has no sheet"}};
+        return base::Fault{&kNoSpreadsheet, "", {base::term("it has no sheet")}};
     }
     parts.strings = std::move(strings.strings);
     parts.formats = std::move(styles.formats);

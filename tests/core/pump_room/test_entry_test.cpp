@@ -38,7 +38,7 @@ class TestEntry : public testing::Test {
         PumpReading reading = testReadingToFill(m_project, m_round, m_pump, point, context());
         reading.gaugeRise = quantity::measured<quantity::PressureDifference>(
             *base::Decimal::parse(kilopascals), quantity::Unit::Kilopascal);
-        carryOut(storeTestReading(m_project, reading, isAdded, "rise", context()));
+        carryOut(storeTestReading(m_project, reading, isAdded, {"rise", "100 kPa"}, context()));
         return *testReading(m_project, m_round, m_pump, point);
     }
 
@@ -59,7 +59,7 @@ TEST_F(TestEntry, addingCompletesAndChangingSupersedes) {
     const PumpReading first = typeRise(PumpPoint::FullOpen, "90", true);
     PumpReading more = testReadingToFill(m_project, m_round, m_pump, PumpPoint::FullOpen, context());
     more.amps = quantity::measured<quantity::Current>(*base::Decimal::parse("1.4"), quantity::Unit::Ampere);
-    carryOut(storeTestReading(m_project, more, true, "amps", context()));
+    carryOut(storeTestReading(m_project, more, true, {"amps", "3 A"}, context()));
     EXPECT_EQ(testReading(m_project, m_round, m_pump, PumpPoint::FullOpen)->id, first.id);
     const PumpReading corrected = typeRise(PumpPoint::FullOpen, "91", false);
     EXPECT_EQ(corrected.supersedes, first.id);
@@ -88,8 +88,8 @@ TEST_F(TestEntry, pointsOfATestAreNoDuty) {
     // What the gauges differ by at rest comes off every head (Karassik et al., Pump Handbook, pump testing).
     typeRise(PumpPoint::Static, "1", false);
     const auto zeroed = balancing::systemCurve(m_project, balancing::assess(m_project, m_round));
-    EXPECT_NEAR((before->head - zeroed->head).si(), m_project.fluid().head(quantity::PressureDifference::si(1000)).si(),
-                1e-9);
+    EXPECT_NEAR((before->head - zeroed->head).si(),
+                m_project.fluid().head(quantity::PressureDifference::si(1000)).si(), 1e-9);
     typeRise(PumpPoint::Final, "80", true);
     EXPECT_NE(before->head, balancing::systemCurve(m_project, balancing::assess(m_project, m_round))->head);
 }

@@ -156,12 +156,32 @@ TEST(LanguageWindows, standFromRightToLeft) {
     QApplication::setLayoutDirection(Qt::LeftToRight);
 }
 
+QString languageWith(const std::vector<std::pair<const char*, const char*>>& variables) {
+    QProcessEnvironment environment;
+    for (const auto& [name, value] : variables) {
+        environment.insert(QLatin1String(name), QLatin1String(value));
+    }
+    return languageOf(environment);
+}
+
+// The order of the variables is that of gettext (GNU gettext manual, 2.3).
 TEST(Languages, followTheSystem) {
-    EXPECT_EQ(languageOf(QLocale(QLocale::German, QLocale::Austria)), QStringLiteral("de"));
-    EXPECT_EQ(languageOf(QLocale(QLocale::French, QLocale::Canada)), QStringLiteral("fr"));
-    EXPECT_EQ(languageOf(QLocale(QLocale::Spanish, QLocale::Mexico)), QStringLiteral("es"));
-    EXPECT_EQ(languageOf(QLocale::c()), QStringLiteral("en"));
-    EXPECT_EQ(languageOf(QLocale(QLocale::Japanese)), QStringLiteral("en"));
+    EXPECT_EQ(languageWith({{"LANG", "de_AT.UTF-8"}}), QStringLiteral("de"));
+    EXPECT_EQ(languageWith({{"LANG", "fr_CA"}}), QStringLiteral("fr"));
+    EXPECT_EQ(languageWith({{"LANG", "es_MX@euro"}}), QStringLiteral("es"));
+    EXPECT_EQ(languageWith({{"LANG", "ja_JP.UTF-8"}}), QStringLiteral("en"));
+    EXPECT_EQ(languageWith({{"LANG", "ja_JP.UTF-8"}, {"LANGUAGE", "ja:fr"}}), QStringLiteral("fr"));
+    EXPECT_EQ(languageWith({{"LANG", "de_DE"}, {"LC_MESSAGES", "es_ES"}}), QStringLiteral("es"));
+    EXPECT_EQ(languageWith({{"LANG", "de_DE"}, {"LC_MESSAGES", "es_ES"}, {"LC_ALL", "fr_FR"}}),
+              QStringLiteral("fr"));
+}
+
+// The locale of POSIX speaks English, whatever else is asked for (gettext, POSIX XBD 8.2).
+TEST(Languages, areEnglishUnderCAndPosix) {
+    EXPECT_EQ(languageWith({}), QStringLiteral("en"));
+    EXPECT_EQ(languageWith({{"LANG", "C"}, {"LANGUAGE", "de"}}), QStringLiteral("en"));
+    EXPECT_EQ(languageWith({{"LANG", "C.UTF-8"}}), QStringLiteral("en"));
+    EXPECT_EQ(languageWith({{"LANG", "de_DE"}, {"LC_ALL", "POSIX"}}), QStringLiteral("en"));
 }
 
 TEST(Languages, areRememberedAndAnUnknownOneIsEnglish) {

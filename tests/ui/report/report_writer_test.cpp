@@ -10,6 +10,8 @@
 
 #include "tests/support/demo_project.h"
 #include "tests/support/temporary_folder.h"
+#include "tests/ui/support/spoken.h"
+#include "ui/report/page_builder.h"
 #include "ui/report/report_pages.h"
 
 namespace ww::ui::report {
@@ -204,6 +206,94 @@ TEST(ReportPages, aSmallDiagramStandsUprightBehindTheMethod) {
             EXPECT_FALSE(page.isLandscape);
         }
     }
+}
+
+/// How far down a page its ink reaches above the footer, as a part of its height.
+double filledPart(const ReportPages& pages, std::size_t page) {
+    const QImage grey = greyPage(pages, page);
+    const int footer = grey.height() - static_cast<int>(26 / 25.4 * 96);
+    for (int y = footer; y > 0; --y) {
+        for (int x = 0; x < grey.width(); ++x) {
+            if (qGray(grey.pixel(x, y)) < 200) {
+                return static_cast<double>(y) / grey.height();
+            }
+        }
+    }
+    return 0;
+}
+
+// A page is left before it is full only where the next lies the other way, or for a figure that has no room
+// on it: at most 107 mm of the 171 that a page on its side has.
+TEST(ReportPages, noPageIsLeftHalfEmpty) {
+    DemoOptions options;
+    options.fillerTerminals = 20;
+    for (const project::Project& project : {demoProject(), demoProject(options)}) {
+        const ReportPages pages = layOut(built(project), project);
+        for (std::size_t page = 0; page + 1 < pages.pages.size(); ++page) {
+            if (pages.pages[page].isLandscape == pages.pages[page + 1].isLandscape) {
+                EXPECT_GT(filledPart(pages, page), 0.3) << "page " << page + 1;
+            }
+        }
+    }
+}
+
+// The short sections about the record, where nothing is on record, take no page of their own.
+TEST(ReportPages, shortSectionsShareAPage) {
+    const project::Project project = demoProject();
+    const ReportPages pages = layOut(built(project), project);
+    bool isShared = false;
+    for (const Page& page : pages.pages) {
+        const auto has = [&](int number) {
+            return std::find(page.sections.begin(), page.sections.end(), number) != page.sections.end();
+        };
+        isShared = isShared || (has(ww::report::kReadiness) && has(ww::report::kDeficiencies));
+    }
+    EXPECT_TRUE(isShared);
+}
+
+// A heading stands with what follows it: it is never the last line above the footer.
+TEST(ReportWriter, noHeadingEndsAPage) {
+    const project::Project project = demoProject();
+    const Written written(project);
+    const ww::report::Report report = built(project);
+    const std::size_t count = layOut(report, project).pages.size();
+    for (std::size_t page = 1; page <= count; ++page) {
+        const QString number = QString::number(page);
+        const std::string text = output(
+            "pdftotext", {"-layout", "-f", number, "-l", number, QString::fromStdString(written.file), "-"});
+        std::istringstream stream(text);
+        std::string before;
+        for (std::string line; std::getline(stream, line);) {
+            if (line.find("page " + number.toStdString() + " of ") != std::string::npos) {
+                break;
+            }
+            before = line.find_first_not_of(" \f\r") == std::string::npos ? before : line;
+        }
+        for (const ww::report::Section& section : report.sections) {
+            const std::regex heading("^\\s*" + std::to_string(section.number) + "\\s+" +
+                                     base::english(section.title) + "\\s*$");
+            EXPECT_FALSE(std::regex_match(before, heading)) << "page " << page << ": " << before;
+        }
+    }
+}
+
+// Long words of other languages stay whole where there is room, in labels and in narrow columns.
+TEST(ReportWriter, germanWordsStayWhole) {
+    const support::Spoken spoken(QStringLiteral("de"));
+    const std::string text = Written(demoProject()).text();
+    for (const char* word : {"Gesamtdurchfluss", "Schlechtpunktventil", "Umdrehungen"}) {
+        EXPECT_NE(text.find(word), std::string::npos) << word;
+    }
+    EXPECT_EQ(text.find("rpm"), std::string::npos);
+}
+
+// A unit stands on the line of its number (the SI brochure, 5.4.3: a space between them that does not break
+// is common practice).
+TEST(ReportPages, aUnitIsNotPartedFromItsNumber) {
+    EXPECT_EQ(unbrokenParts(QStringLiteral("spread 59.5 % in round 3")),
+              (QStringList{"spread", "59.5 %", "in", "round", "3"}));
+    EXPECT_EQ(unbrokenParts(QStringLiteral("10.21 L/s, 106.5 %.")), (QStringList{"10.21 L/s,", "106.5 %."}));
+    EXPECT_EQ(unbrokenParts(QStringLiteral("valve T4")), (QStringList{"valve", "T4"}));
 }
 
 // Nothing is painted outside the margins of the paper; 10 mm is what common printers need.

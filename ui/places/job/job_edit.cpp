@@ -1,5 +1,6 @@
 #include "ui/places/job/job_edit.h"
 
+#include "core/base/term.h"
 #include "core/project/units.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
@@ -168,6 +169,46 @@ std::optional<base::Fault> set(Job& job, JobField field, const QString& text) {
 }
 
 }  // namespace
+
+const char* jobFieldName(JobField field) {
+    switch (field) {
+        case JobField::Name:
+            return base::term("name");
+        case JobField::Site:
+            return base::term("site");
+        case JobField::Client:
+            return base::term("client");
+        case JobField::Concentration:
+            return base::term("glycol by mass");
+        case JobField::Temperature:
+            return base::term("temperature");
+        case JobField::ToleranceLow:
+            return base::term("lowest off design");
+        case JobField::ToleranceHigh:
+            return base::term("highest off design");
+        case JobField::MatchingBand:
+            return base::term("band of target");
+        case JobField::PowerPrice:
+            return base::term("price of a kWh");
+        case JobField::Currency:
+            return base::term("currency");
+        case JobField::HoursPerYear:
+            return base::term("hours a year");
+        case JobField::Altitude:
+            return base::term("altitude");
+        case JobField::FillPressure:
+            return base::term("fill pressure");
+        case JobField::ReadingAgeLimit:
+            return base::term("age of old readings");
+        case JobField::CodeEdition:
+            return base::term("code and edition");
+        case JobField::CodeClause:
+            return base::term("clause");
+        case JobField::CodeException:
+            break;
+    }
+    return base::term("exception claimed");
+}
 
 QString jobFieldText(const Job& job, JobField field) {
     const auto number = [](const std::optional<base::Decimal>& value) {

@@ -30,6 +30,8 @@ enum class JobField {
     CodeException,
 };
 
+/// The name of a fact in English, a word of the program (core/base/term.h): for labels of the journal.
+const char* jobFieldName(JobField field);
 /// What stands in a field, as entered.
 QString jobFieldText(const project::Job& job, JobField field);
 

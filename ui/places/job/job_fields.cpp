@@ -1,5 +1,7 @@
 #include "ui/places/job/job_fields.h"
 
+#include "core/project/edit_label.h"
+
 namespace ww::ui {
 
 JobFields::JobFields(WorkbookBridge& bridge, QWidget* widget)
@@ -61,8 +63,8 @@ bool JobFields::store(JobField name, const QString& text) {
         field(name)->setStored(jobFieldText(before, name));
         return true;
     }
-    const std::string label = field(name)->accessibleName().toLower().toStdString();
-    return m_bridge.tellOrClear(m_bridge.apply({label + " of the job", {*job}, {}, true}));
+    const std::string label = project::label(project::labels::kJobField, {jobFieldName(name)});
+    return m_bridge.tellOrClear(m_bridge.apply({label, {*job}, {}, true}));
 }
 
 }  // namespace ww::ui

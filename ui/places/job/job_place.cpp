@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "core/project/edit_label.h"
 #include "ui/places/column_fit.h"
 #include "ui/text/words.h"
 #include "ui/widgets/laid_out_later.h"
@@ -80,11 +81,12 @@ void JobPlace::buildChoices(QFormLayout* form) {
     connect(m_units, &QComboBox::activated, this, [this] {
         project::Job job = m_bridge.project().job();
         job.units = static_cast<project::UnitSystem>(m_units->currentData().toInt());
-        m_fields->storeJob(job, "units of the job");
+        m_fields->storeJob(job, project::label(project::labels::kUnits));
     });
     connect(m_fluid, &QComboBox::activated, this, [this] {
         const auto kind = static_cast<fluid::FluidKind>(m_fluid->currentData().toInt());
-        m_fields->storeJob(withFluid(m_bridge.project().job(), kind), "fluid of the job");
+        m_fields->storeJob(withFluid(m_bridge.project().job(), kind),
+                           project::label(project::labels::kFluid));
     });
 }
 

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/readiness.h"
+#include "core/project/edit_label.h"
 #include "ui/places/column_fit.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
@@ -75,10 +76,11 @@ ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, Q
         const QModelIndex cell = m_table->currentIndex();
         if (cell.isValid()) {
             const project::ReadinessLine removed = lines()[static_cast<std::size_t>(cell.row())];
-            m_bridge.tellOrClear(m_bridge.apply({"remove readiness line: " + removed.text,
-                                                 {},
-                                                 {{project::RecordKind::ReadinessLine, removed.id}},
-                                                 true}));
+            m_bridge.tellOrClear(
+                m_bridge.apply({project::label(project::labels::kRemoveReadiness, {removed.text}),
+                                {},
+                                {{project::RecordKind::ReadinessLine, removed.id}},
+                                true}));
         }
     });
     connect(&bridge, &WorkbookBridge::changed, this, &ReadinessPage::refresh);

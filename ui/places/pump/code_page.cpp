@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include "core/project/edit_label.h"
 #include "core/report/pump_sections.h"
 #include "ui/places/pump/section_page.h"
 #include "ui/widgets/side_by_side.h"
@@ -50,7 +51,7 @@ CodePage::CodePage(WorkbookBridge& bridge, QWidget* parent)
     connect(m_form, &QComboBox::activated, this, [this] {
         project::Job job = m_bridge.project().job();
         job.codeForm = static_cast<project::CodeForm>(m_form->currentData().toInt());
-        m_fields->storeJob(job, "form of the energy code's clause");
+        m_fields->storeJob(job, project::label(project::labels::kCodeForm));
     });
     connect(m_fields, &JobFields::refreshed, this, &CodePage::refresh);
     refresh();

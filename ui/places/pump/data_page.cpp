@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "core/project/edit_label.h"
 #include "ui/places/pump/pump_fields.h"
 #include "ui/widgets/side_by_side.h"
 
@@ -141,8 +142,9 @@ RowSheet<CurveRow>::Content DataPage::curveContent() {
             pump.rows.push_back(
                 {row.impeller, *row.flow, *row.head, row.efficiency, row.power, row.npshRequired});
         }
-        return pump == *before ? base::Outcome(base::Done{})
-                               : m_bridge.apply({"curve of " + pump.tag, {pump}, {}, true});
+        return pump == *before
+                   ? base::Outcome(base::Done{})
+                   : m_bridge.apply({project::label(project::labels::kCurve, {pump.tag}), {pump}, {}, true});
     };
     return content;
 }
@@ -167,8 +169,9 @@ RowSheet<LoadProfileRow>::Content DataPage::loadContent() {
         for (const LoadProfileRow& row : rows) {
             job.loadRows.push_back({*row.hours, *row.flowFraction});
         }
-        return job == m_bridge.project().job() ? base::Outcome(base::Done{})
-                                               : m_bridge.apply({"load of a year", {job}, {}, true});
+        return job == m_bridge.project().job()
+                   ? base::Outcome(base::Done{})
+                   : m_bridge.apply({project::label(project::labels::kLoad), {job}, {}, true});
     };
     return content;
 }
@@ -184,8 +187,8 @@ base::Outcome DataPage::store(int field, int index, const QString& typed) {
     if (pump == before) {
         return base::Done{};
     }
-    const std::string what = m_fields[static_cast<std::size_t>(field)].title.toLower().toStdString();
-    return m_bridge.apply({what + " of " + pump.tag, {pump}, {}, true});
+    const std::string what = project::fieldInLabel(m_fields[static_cast<std::size_t>(field)].title.english);
+    return m_bridge.apply({project::label(project::labels::kField, {what, pump.tag}), {pump}, {}, true});
 }
 
 bool DataPage::addPump() {
@@ -201,7 +204,8 @@ bool DataPage::addPump() {
         }
         pump.tag = isTaken ? std::string() : tag;
     }
-    if (!m_bridge.tellOrClear(m_bridge.apply({"new pump " + pump.tag, {pump}, {}, true}))) {
+    if (!m_bridge.tellOrClear(
+            m_bridge.apply({project::label(project::labels::kNewPump, {pump.tag}), {pump}, {}, true}))) {
         return false;
     }
     m_table->setFocus(Qt::OtherFocusReason);

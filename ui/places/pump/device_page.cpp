@@ -4,6 +4,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "core/project/edit_label.h"
 #include "core/report/pump_sections.h"
 #include "ui/places/column_fit.h"
 #include "ui/places/pump/section_page.h"
@@ -53,8 +54,12 @@ DevicePage::DevicePage(WorkbookBridge& bridge, QWidget* parent)
                    refusal->subject = changed.tag;
                    return *refusal;
                }
-               return changed == *at(row) ? base::Outcome(base::Done{})
-                                          : m_bridge.apply({"device at " + changed.tag, {changed}, {}, true});
+               return changed == *at(row)
+                          ? base::Outcome(base::Done{})
+                          : m_bridge.apply({project::label(project::labels::kDevice, {changed.tag}),
+                                            {changed},
+                                            {},
+                                            true});
            }},
           this)),
       m_table(new EntryTable(this)),

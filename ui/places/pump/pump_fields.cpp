@@ -1,7 +1,5 @@
 #include "ui/places/pump/pump_fields.h"
 
-#include <QCoreApplication>
-
 namespace ww::ui {
 
 namespace {
@@ -11,13 +9,8 @@ using project::Pump;
 constexpr base::MessageForm kPumpTagTaken{"pump_tag_taken",
                                           "\"{1}\" is empty or the tag of another pump; type another tag"};
 
-/// The texts of this file.
-struct PumpFieldsText {
-    Q_DECLARE_TR_FUNCTIONS(PumpFields)
-};
-
 RecordField<Pump> tagField() {
-    RecordField<Pump> field = fields::words(PumpFieldsText::tr("Tag"), &Pump::tag);
+    RecordField<Pump> field = fields::words(base::term("Tag"), &Pump::tag);
     field.take = [](const project::Project& project, Pump& record,
                     const QString& typed) -> std::optional<base::Fault> {
         const std::string tag = typed.toStdString();
@@ -40,34 +33,31 @@ std::vector<RecordField<Pump>> pumpFields() {
     const FieldSign positive = FieldSign::Positive;
     return {
         tagField(),
-        fields::yesOrNo(PumpFieldsText::tr("Runs"), &Pump::isRunning),
-        fields::choice(PumpFieldsText::tr("Several: joint"), &Pump::arrangement),
-        measured(PumpFieldsText::tr("Rated speed"), &Pump::speed, Unit::RevolutionPerMinute, positive),
-        measured(PumpFieldsText::tr("Impeller"), &Pump::impeller, fields::boreUnit, positive),
-        measured(PumpFieldsText::tr("Least impeller"), &Pump::impellerMinimum, fields::boreUnit, positive),
-        measured(PumpFieldsText::tr("Least speed, of rated"), &Pump::minimumSpeed, Unit::Percent,
+        fields::yesOrNo(base::term("Runs"), &Pump::isRunning),
+        fields::choice(base::term("Several: joint"), &Pump::arrangement),
+        measured(base::term("Rated speed"), &Pump::speed, Unit::RevolutionPerMinute, positive),
+        measured(base::term("Impeller"), &Pump::impeller, fields::boreUnit, positive),
+        measured(base::term("Least impeller"), &Pump::impellerMinimum, fields::boreUnit, positive),
+        measured(base::term("Least speed, of rated"), &Pump::minimumSpeed, Unit::Percent,
                  FieldSign::NotNegative),
-        fields::yesOrNo(PumpFieldsText::tr("Has a drive"), &Pump::hasDrive),
-        measured(PumpFieldsText::tr("Motor power"), &Pump::motorPower, fields::powerUnit, positive),
-        measured(PumpFieldsText::tr("Motor efficiency"), &Pump::motorEfficiency, Unit::Percent, positive),
-        measured(PumpFieldsText::tr("Plate volts"), &Pump::volts, Unit::Volt, positive),
-        measured(PumpFieldsText::tr("Plate amps"), &Pump::amps, Unit::Ampere, positive),
-        measured(PumpFieldsText::tr("Plate power factor"), &Pump::powerFactor, Unit::One, positive),
-        measured(PumpFieldsText::tr("No-load amps"), &Pump::noLoadAmps, Unit::Ampere, FieldSign::NotNegative),
-        fields::number(PumpFieldsText::tr("Service factor"), &Pump::serviceFactor, positive),
-        measured(PumpFieldsText::tr("Motor speed, plate"), &Pump::plateSpeed, Unit::RevolutionPerMinute,
+        fields::yesOrNo(base::term("Has a drive"), &Pump::hasDrive),
+        measured(base::term("Motor power"), &Pump::motorPower, fields::powerUnit, positive),
+        measured(base::term("Motor efficiency"), &Pump::motorEfficiency, Unit::Percent, positive),
+        measured(base::term("Plate volts"), &Pump::volts, Unit::Volt, positive),
+        measured(base::term("Plate amps"), &Pump::amps, Unit::Ampere, positive),
+        measured(base::term("Plate power factor"), &Pump::powerFactor, Unit::One, positive),
+        measured(base::term("No-load amps"), &Pump::noLoadAmps, Unit::Ampere, FieldSign::NotNegative),
+        fields::number(base::term("Service factor"), &Pump::serviceFactor, positive),
+        measured(base::term("Motor speed, plate"), &Pump::plateSpeed, Unit::RevolutionPerMinute, positive),
+        measured(base::term("Synchronous speed"), &Pump::synchronousSpeed, Unit::RevolutionPerMinute,
                  positive),
-        measured(PumpFieldsText::tr("Synchronous speed"), &Pump::synchronousSpeed, Unit::RevolutionPerMinute,
-                 positive),
-        measured(PumpFieldsText::tr("Suction bore"), &Pump::suctionDiameter, fields::boreUnit, positive),
-        measured(PumpFieldsText::tr("Discharge bore"), &Pump::dischargeDiameter, fields::boreUnit, positive),
-        measured(PumpFieldsText::tr("Suction gauge over shaft"), &Pump::suctionGaugeHeight,
-                 fields::lengthUnit),
-        measured(PumpFieldsText::tr("Discharge gauge over shaft"), &Pump::dischargeGaugeHeight,
-                 fields::lengthUnit),
-        fields::words(PumpFieldsText::tr("Discharge valve, tag"), &Pump::throttleTag),
-        fields::yesOrNo(PumpFieldsText::tr("Positive displacement"), &Pump::isPositiveDisplacement),
-        fields::yesOrNo(PumpFieldsText::tr("Alone guards a boiler or chiller"), &Pump::guardsSource),
+        measured(base::term("Suction bore"), &Pump::suctionDiameter, fields::boreUnit, positive),
+        measured(base::term("Discharge bore"), &Pump::dischargeDiameter, fields::boreUnit, positive),
+        measured(base::term("Suction gauge over shaft"), &Pump::suctionGaugeHeight, fields::lengthUnit),
+        measured(base::term("Discharge gauge over shaft"), &Pump::dischargeGaugeHeight, fields::lengthUnit),
+        fields::words(base::term("Discharge valve, tag"), &Pump::throttleTag),
+        fields::yesOrNo(base::term("Positive displacement"), &Pump::isPositiveDisplacement),
+        fields::yesOrNo(base::term("Alone guards a boiler or chiller"), &Pump::guardsSource),
     };
 }
 

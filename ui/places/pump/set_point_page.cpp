@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include "core/project/edit_label.h"
 #include "core/report/pump_sections.h"
 #include "ui/places/pump/section_page.h"
 #include "ui/text/typed_word.h"
@@ -107,7 +108,8 @@ base::Outcome SetPointPage::store(int field, int record, const QString& typed) {
         return base::Done{};
     }
     changed.time = m_bridge.now();
-    return m_bridge.apply({"set-point of " + changed.sensor, {changed}, {}, true});
+    return m_bridge.apply(
+        {project::label(project::labels::kSetPoint, {changed.sensor}), {changed}, {}, true});
 }
 
 bool SetPointPage::add() {
@@ -119,7 +121,8 @@ bool SetPointPage::add() {
         made.pump = project.pumps()[0].id;
     }
     made.time = m_bridge.now();
-    if (!m_bridge.tellOrClear(m_bridge.apply({"new set-point " + made.sensor, {made}, {}, true}))) {
+    if (!m_bridge.tellOrClear(m_bridge.apply(
+            {project::label(project::labels::kNewSetPoint, {made.sensor}), {made}, {}, true}))) {
         return false;
     }
     m_table->setFocus(Qt::OtherFocusReason);
@@ -131,8 +134,11 @@ void SetPointPage::remove() {
     const QModelIndex cell = m_table->currentIndex();
     if (cell.isValid() && cell.column() > 0) {
         const SetPoint removed = m_bridge.project().setPoints()[static_cast<std::size_t>(cell.column() - 1)];
-        m_bridge.tellOrClear(m_bridge.apply(
-            {"remove set-point " + removed.sensor, {}, {{project::RecordKind::SetPoint, removed.id}}, true}));
+        m_bridge.tellOrClear(
+            m_bridge.apply({project::label(project::labels::kRemoveSetPoint, {removed.sensor}),
+                            {},
+                            {{project::RecordKind::SetPoint, removed.id}},
+                            true}));
     }
 }
 

@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 #include <array>
 
+#include "core/project/edit_label.h"
 #include "core/pump_room/test_entry.h"
 #include "core/pump_room/test_sheet.h"
 #include "ui/text/words.h"
@@ -35,24 +36,24 @@ std::vector<RecordField<PumpReading>> testFields() {
     using fields::measured;
     const FieldSign least = FieldSign::NotNegative;
     return {
-        measured(TestPage::tr("Suction"), &PumpReading::suction, fields::gaugeUnit),
-        measured(TestPage::tr("Discharge"), &PumpReading::discharge, fields::gaugeUnit),
-        measured(TestPage::tr("Or rise, one gauge"), &PumpReading::gaugeRise, fields::gaugeUnit),
-        measured(TestPage::tr("Speed"), &PumpReading::speed, Unit::RevolutionPerMinute, least),
-        fields::number(TestPage::tr("Discharge valve at"), &PumpReading::throttle, least),
-        measured(TestPage::tr("Flow by meter"), &PumpReading::flow, text::flowUnit, least),
-        measured(TestPage::tr("Volts, phases 1-2"), &PumpReading::volts, Unit::Volt, least),
-        measured(TestPage::tr("Volts, phases 2-3"), &PumpReading::voltsSecond, Unit::Volt, least),
-        measured(TestPage::tr("Volts, phases 3-1"), &PumpReading::voltsThird, Unit::Volt, least),
-        measured(TestPage::tr("Amps, phase 1"), &PumpReading::amps, Unit::Ampere, least),
-        measured(TestPage::tr("Amps, phase 2"), &PumpReading::ampsSecond, Unit::Ampere, least),
-        measured(TestPage::tr("Amps, phase 3"), &PumpReading::ampsThird, Unit::Ampere, least),
-        measured(TestPage::tr("Power factor"), &PumpReading::powerFactor, Unit::One, least),
-        measured(TestPage::tr("Input power"), &PumpReading::power, Unit::Kilowatt, least),
-        fields::reference(TestPage::tr("Gauge"), &PumpReading::instrument, &project::Project::instruments,
+        measured(base::term("Suction"), &PumpReading::suction, fields::gaugeUnit),
+        measured(base::term("Discharge"), &PumpReading::discharge, fields::gaugeUnit),
+        measured(base::term("Or rise, one gauge"), &PumpReading::gaugeRise, fields::gaugeUnit),
+        measured(base::term("Speed"), &PumpReading::speed, Unit::RevolutionPerMinute, least),
+        fields::number(base::term("Discharge valve at"), &PumpReading::throttle, least),
+        measured(base::term("Flow by meter"), &PumpReading::flow, text::flowUnit, least),
+        measured(base::term("Volts, phases 1-2"), &PumpReading::volts, Unit::Volt, least),
+        measured(base::term("Volts, phases 2-3"), &PumpReading::voltsSecond, Unit::Volt, least),
+        measured(base::term("Volts, phases 3-1"), &PumpReading::voltsThird, Unit::Volt, least),
+        measured(base::term("Amps, phase 1"), &PumpReading::amps, Unit::Ampere, least),
+        measured(base::term("Amps, phase 2"), &PumpReading::ampsSecond, Unit::Ampere, least),
+        measured(base::term("Amps, phase 3"), &PumpReading::ampsThird, Unit::Ampere, least),
+        measured(base::term("Power factor"), &PumpReading::powerFactor, Unit::One, least),
+        measured(base::term("Input power"), &PumpReading::power, Unit::Kilowatt, least),
+        fields::reference(base::term("Gauge"), &PumpReading::instrument, &project::Project::instruments,
                           kGaugeUnknown),
-        fields::words(TestPage::tr("Note"), &PumpReading::note),
-        fields::words(TestPage::tr("Reason, if doubted"), &PumpReading::reason),
+        fields::words(base::term("Note"), &PumpReading::note),
+        fields::words(base::term("Reason, if doubted"), &PumpReading::reason),
     };
 }
 
@@ -144,12 +145,10 @@ base::Outcome TestPage::store(int fieldIndex, int point, const QString& typed) {
         return base::Done{};
     }
     const bool isAdded = field.text(project, before).isEmpty();
-    const std::string what =
-        (field.title.toLower() + ' ' + field.text(project, reading).replace(QChar(0xA0), ' '))
-            .trimmed()
-            .toStdString();
+    const pump_room::TestedValue value{project::fieldInLabel(field.title.english),
+                                       field.text(project, reading).replace(QChar(0xA0), ' ').toStdString()};
     return m_bridge.apply(
-        pump_room::storeTestReading(project, std::move(reading), isAdded, what, m_bridge.context()));
+        pump_room::storeTestReading(project, std::move(reading), isAdded, value, m_bridge.context()));
 }
 
 void TestPage::refresh() {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/project/edit_label.h"
 #include "core/project/names.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
@@ -187,7 +188,7 @@ base::Result<project::Edit> branchEdit(const Project& project, const base::Id& i
     if (branch == before) {
         return project::Edit{};
     }
-    return project::Edit{"branch " + branch.tag, {branch}, {}, true};
+    return project::Edit{project::label(project::labels::kBranch, {branch.tag}), {branch}, {}, true};
 }
 
 project::Edit newBranch(const Project& project, const std::optional<base::Id>& neighbor, const base::Id& id) {
@@ -209,7 +210,7 @@ project::Edit newBranch(const Project& project, const std::optional<base::Id>& n
     const auto one =
         quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("1"), text::flowUnit(project));
     branch.designFlow = beside != nullptr && beside->designFlow ? beside->designFlow : std::optional(one);
-    return {"new branch " + branch.tag, {branch}, {}, true};
+    return {project::label(project::labels::kNewBranch, {branch.tag}), {branch}, {}, true};
 }
 
 base::Result<project::Edit> movedBranch(const Project& project, const base::Id& id, int steps) {
@@ -228,7 +229,7 @@ base::Result<project::Edit> movedBranch(const Project& project, const base::Id& 
     }
     Branch other = *neighbor;
     std::swap(moved.position, other.position);
-    const std::string label = "route of " + moved.tag;
+    const std::string label = project::label(project::labels::kRoute, {moved.tag});
     return project::Edit{label, {std::move(moved), std::move(other)}, {}, true};
 }
 

@@ -1,7 +1,6 @@
 #include "ui/places/system/valve_fields.h"
 #include "core/project/equipment_curves.h"
 
-#include <QCoreApplication>
 #include <QRegularExpression>
 
 namespace ww::ui {
@@ -19,11 +18,6 @@ constexpr base::MessageForm kPastedPointShort{
     "pasted_point_short", "line {1} has no two columns; copy the settings and the coefficients beside them"};
 constexpr base::MessageForm kPastedPointBad{
     "pasted_point_bad", "line {1}: \"{2}\" is not a number from 0; correct it where it was copied from"};
-
-/// The texts of this file.
-struct ValveFieldsText {
-    Q_DECLARE_TR_FUNCTIONS(ValveFields)
-};
 
 /// A field whose new value must leave the record sound.
 RecordField<ValveModel> checked(RecordField<ValveModel> field,
@@ -55,7 +49,7 @@ Refusal checkRange(const ValveModel& valve) {
 }
 
 RecordField<ValveModel> coefficientField() {
-    return {ValveFieldsText::tr("Cv or Kv"),
+    return {base::term("Cv or Kv"),
             [](const project::Project&, const ValveModel& valve) {
                 return valve.coefficientUnit == quantity::Unit::Cv ? QStringLiteral("Cv")
                                                                    : QStringLiteral("Kv");
@@ -83,20 +77,18 @@ std::vector<RecordField<ValveModel>> valveFields() {
     using fields::measured;
     using quantity::Unit;
     return {
-        checked(fields::words(ValveFieldsText::tr("Model"), &ValveModel::model), checkName),
-        fields::words(ValveFieldsText::tr("Size"), &ValveModel::size),
-        fields::choice(ValveFieldsText::tr("Scale"), &ValveModel::scale),
+        checked(fields::words(base::term("Model"), &ValveModel::model), checkName),
+        fields::words(base::term("Size"), &ValveModel::size),
+        fields::choice(base::term("Scale"), &ValveModel::scale),
         coefficientField(),
-        checked(measured(ValveFieldsText::tr("Least dp"), &ValveModel::minimumDp, fields::pressureUnit,
+        checked(measured(base::term("Least dp"), &ValveModel::minimumDp, fields::pressureUnit,
                          FieldSign::Positive),
                 checkRange),
-        checked(measured(ValveFieldsText::tr("Most dp"), &ValveModel::maximumDp, fields::pressureUnit,
+        checked(measured(base::term("Most dp"), &ValveModel::maximumDp, fields::pressureUnit,
                          FieldSign::Positive),
                 checkRange),
-        measured(ValveFieldsText::tr("Accuracy"), &ValveModel::accuracy, Unit::Percent,
-                 FieldSign::NotNegative),
-        measured(ValveFieldsText::tr("More shut"), &ValveModel::accuracyShut, Unit::Percent,
-                 FieldSign::NotNegative),
+        measured(base::term("Accuracy"), &ValveModel::accuracy, Unit::Percent, FieldSign::NotNegative),
+        measured(base::term("More shut"), &ValveModel::accuracyShut, Unit::Percent, FieldSign::NotNegative),
     };
 }
 

@@ -6,6 +6,7 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include "core/project/edit_label.h"
 #include "ui/places/system/valve_chart.h"
 #include "ui/places/system/valve_fields.h"
 
@@ -112,7 +113,11 @@ base::Outcome ValvePage::store(int row, int column, const QString& typed) {
     return valve == before
                ? base::Outcome(base::Done{})
                : m_bridge.apply(
-                     {field.title.toLower().toStdString() + " of " + nameOfValve(valve), {valve}, {}, true});
+                     {project::label(project::labels::kField,
+                                     {project::fieldInLabel(field.title.english), nameOfValve(valve)}),
+                      {valve},
+                      {},
+                      true});
 }
 
 RowSheet<ValvePointRow>::Content ValvePage::pointContent() {
@@ -140,8 +145,12 @@ RowSheet<ValvePointRow>::Content ValvePage::pointContent() {
         for (const ValvePointRow& row : rows) {
             valve.rows.push_back({*row.setting, *row.coefficient});
         }
-        return valve == *before ? base::Outcome(base::Done{})
-                                : m_bridge.apply({"table of " + nameOfValve(valve), {valve}, {}, true});
+        return valve == *before
+                   ? base::Outcome(base::Done{})
+                   : m_bridge.apply({project::label(project::labels::kValveTable, {nameOfValve(valve)}),
+                                     {valve},
+                                     {},
+                                     true});
     };
     return content;
 }
@@ -182,7 +191,8 @@ bool ValvePage::addValve() {
         }
         valve.model = isTaken ? std::string() : name;
     }
-    if (!m_bridge.tellOrClear(m_bridge.apply({"new valve model " + valve.model, {valve}, {}, true}))) {
+    if (!m_bridge.tellOrClear(
+            m_bridge.apply({project::label(project::labels::kNewValve, {valve.model}), {valve}, {}, true}))) {
         return false;
     }
     m_table->setFocus(Qt::OtherFocusReason);
@@ -192,11 +202,11 @@ bool ValvePage::addValve() {
 
 bool ValvePage::removeValve() {
     const ValveModel* valve = inHand();
-    return valve != nullptr &&
-           m_bridge.tellOrClear(m_bridge.apply({"valve model " + nameOfValve(*valve) + " removed",
-                                                {},
-                                                {{project::RecordKind::ValveModel, valve->id}},
-                                                true}));
+    return valve != nullptr && m_bridge.tellOrClear(m_bridge.apply(
+                                   {project::label(project::labels::kRemoveValve, {nameOfValve(*valve)}),
+                                    {},
+                                    {{project::RecordKind::ValveModel, valve->id}},
+                                    true}));
 }
 
 bool ValvePage::pastePoints(const QString& text) {
@@ -211,7 +221,8 @@ bool ValvePage::pastePoints(const QString& text) {
     }
     ValveModel valve = *before;
     valve.rows = std::move(*points);
-    return m_bridge.tellOrClear(m_bridge.apply({"pasted table of " + nameOfValve(valve), {valve}, {}, true}));
+    return m_bridge.tellOrClear(m_bridge.apply(
+        {project::label(project::labels::kPastedTable, {nameOfValve(valve)}), {valve}, {}, true}));
 }
 
 void ValvePage::fit() {

@@ -1,5 +1,7 @@
 #include "ui/places/walk/note_panel.h"
 
+#include "core/project/edit_label.h"
+
 #include <QKeyEvent>
 #include <QVBoxLayout>
 
@@ -110,7 +112,7 @@ bool NotePanel::storeNotes(const QString& text) {
     if (changed == *before) {
         return true;
     }
-    const std::string label = "notes, " + changed.tag;
+    const std::string label = project::label(project::labels::kNotes, {changed.tag});
     return m_bridge.tellOrClear(m_bridge.apply({label, {std::move(changed)}, {}, true}));
 }
 

@@ -1,0 +1,133 @@
+// What core says and the desktop shows, in every language: labels of the journal, names of fluids, units.
+// That a text is translated is checked; the words themselves are common practice of the trade, no source.
+#include <gtest/gtest.h>
+
+#include <map>
+
+#include "core/fluid/fluid.h"
+#include "core/project/edit_label.h"
+#include "core/project/names.h"
+#include "tests/ui/languages/translation_file.h"
+#include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/spoken.h"
+#include "ui/places/job/job_edit.h"
+#include "ui/places/pump/pump_fields.h"
+#include "ui/places/system/valve_fields.h"
+#include "ui/text/format.h"
+#include "ui/text/label.h"
+#include "ui/text/parse.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+using support::DeskWindow;
+using support::Spoken;
+
+/// The finished translations of a context, by their English.
+std::map<std::string, QString> finishedTexts(const QString& code, const QString& context) {
+    std::map<std::string, QString> texts;
+    for (const TranslatedMessage& message : readTranslations(translationPath(code))) {
+        if (message.context == context && !message.isUnfinished && !message.forms.isEmpty()) {
+            texts[message.source.toStdString()] = message.forms.front();
+        }
+    }
+    return texts;
+}
+
+TEST(JournalLabels, areTranslatedIntoEveryLanguage) {
+    for (const QString& code : translatedCodes()) {
+        SCOPED_TRACE(code.toStdString());
+        const auto texts = finishedTexts(code, QStringLiteral("Message"));
+        for (const base::MessageForm* form : project::labelForms()) {
+            const auto found = texts.find(std::string(form->text));
+            ASSERT_NE(found, texts.end()) << form->text;
+            EXPECT_FALSE(found->second.isEmpty()) << form->text;
+        }
+    }
+}
+
+// The fields whose titles stand in labels.
+TEST(JournalLabels, nameTheirFieldsInEveryLanguage) {
+    std::vector<std::string> titles;
+    for (const auto& field : pumpFields()) {
+        titles.push_back(field.title.english);
+    }
+    for (const auto& field : valveFields()) {
+        titles.push_back(field.title.english);
+    }
+    for (int field = 0; field <= static_cast<int>(JobField::CodeException); ++field) {
+        titles.emplace_back(jobFieldName(static_cast<JobField>(field)));
+    }
+    for (const QString& code : translatedCodes()) {
+        const auto texts = finishedTexts(code, QStringLiteral("Term"));
+        for (const std::string& title : titles) {
+            EXPECT_TRUE(texts.contains(title)) << code.toStdString() << ": " << title;
+        }
+    }
+}
+
+TEST(JournalLabels, areShownInTheLanguageOfTheReader) {
+    const Spoken spoken(QStringLiteral("de"));
+    EXPECT_EQ(text::label("open round 3"), QStringLiteral("Runde 3 öffnen"));
+    EXPECT_TRUE(text::label("comment on B-05, DP, round 3").contains(QStringLiteral("Runde 3")));
+    const QString field = text::label("rated speed of P-1");
+    EXPECT_TRUE(field.contains(QStringLiteral("Nenndrehzahl")) && field.contains(QStringLiteral("P-1")))
+        << field.toStdString();
+    EXPECT_EQ(text::label("what another program wrote"), QStringLiteral("what another program wrote"));
+}
+
+// The record is one for all laptops: stored in English, whatever language the screen speaks.
+TEST(JournalLabels, stayEnglishInTheRecord) {
+    const Spoken spoken(QStringLiteral("de"));
+    DeskWindow desk;
+    desk.enter(QStringLiteral("12.5"));
+    const std::string stored = desk.bridge().workbook()->undoLabel().value_or("");
+    const auto said = project::readLabel(stored);
+    ASSERT_TRUE(said.has_value()) << stored;
+    EXPECT_TRUE(said->is(project::labels::kDp));
+    const QString shown = desk.bridge().undoLabel();
+    EXPECT_EQ(shown, text::label(stored));
+    EXPECT_TRUE(shown.contains(QStringLiteral("B-01"))) << shown.toStdString();
+}
+
+// Speed as pumps and motors have it on their plates in each language (EN ISO 17769-1 writes the unit as 1/min
+// or r/min; the other words are common practice). What is shown can be typed.
+TEST(Revolutions, areShownAndTakenInEveryLanguage) {
+    const auto taken = [](const char* typed) {
+        const auto read = text::parseMeasured<quantity::RotationalSpeed>(QString::fromUtf8(typed),
+                                                                         quantity::Unit::RevolutionPerMinute);
+        EXPECT_TRUE(read.ok()) << typed;
+        return read.ok() ? read->value.in(quantity::Unit::RevolutionPerMinute) : 0.0;
+    };
+    for (const char* typed : {"1451", "1451 rpm", "1451 1/min", "1451 U/min", "1451 tr/min", "1451/min"}) {
+        EXPECT_DOUBLE_EQ(taken(typed), 1451) << typed;
+    }
+    EXPECT_FALSE(text::parseMeasured<quantity::RotationalSpeed>(QStringLiteral("1451 min"),
+                                                                quantity::Unit::RevolutionPerMinute)
+                     .ok());
+    const std::pair<const char*, const char*> shown[] = {
+        {"de", "1450 1/min"}, {"fr", "1450 tr/min"}, {"es", "1450 rpm"}};
+    for (const auto& [code, words] : shown) {
+        const Spoken spoken(QString::fromLatin1(code));
+        EXPECT_EQ(text::withPrettyUnit(QStringLiteral("1450 rpm")), QString::fromLatin1(words));
+        EXPECT_TRUE(QString::fromLatin1(words).endsWith(text::symbol(quantity::Unit::RevolutionPerMinute)));
+    }
+}
+
+TEST(FluidNames, areTranslatedInSentences) {
+    for (const QString& code : translatedCodes()) {
+        const Spoken spoken(code);
+        const auto frozen = fluid::Fluid::make(fluid::FluidKind::EthyleneGlycol,
+                                               quantity::Ratio::from(30, quantity::Unit::Percent),
+                                               quantity::Temperature::from(140, quantity::Unit::Celsius));
+        ASSERT_FALSE(frozen.ok());
+        const QString said = text::text(frozen.fault());
+        EXPECT_FALSE(said.contains(QStringLiteral("ethylene"))) << said.toStdString();
+    }
+    const Spoken spoken(QStringLiteral("de"));
+    EXPECT_EQ(text::term(project::name(fluid::FluidKind::PropyleneGlycol)), QStringLiteral("Propylenglykol"));
+}
+
+}  // namespace
+}  // namespace ww::ui

@@ -1,0 +1,36 @@
+#include "ui/text/label.h"
+
+#include "core/base/term.h"
+#include "core/project/edit_label.h"
+#include "ui/text/words.h"
+
+namespace ww::ui::text {
+namespace {
+
+/// The word behind the title of a field, whose first letter is small inside a label.
+std::string titleInLabel(const std::string& word) {
+    QString title = QString::fromStdString(word);
+    if (title.isEmpty() || term(word) != title) {
+        return word;
+    }
+    title[0] = title[0].toUpper();
+    const QString shown = term(title.toStdString());
+    return shown != title ? shown.toStdString() : word;
+}
+
+}  // namespace
+
+QString label(const std::string& stored) {
+    auto said = project::readLabel(stored);
+    if (!said) {
+        return QString::fromStdString(stored);
+    }
+    for (std::size_t i = 0; i < said->arguments.size(); ++i) {
+        if (base::isWordPlace(said->form->text, i)) {
+            said->arguments[i] = titleInLabel(said->arguments[i]);
+        }
+    }
+    return translated(*said);
+}
+
+}  // namespace ww::ui::text
