@@ -127,17 +127,22 @@ void MainWindow::buildFrame() {
     m_keyLine->setWordWrap(true);
     m_keyLine->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
 
+    // The notice has the width of both, so that the place and the pad keep their height.
+    auto* content = new QHBoxLayout;
+    content->setContentsMargins(0, 0, 0, 0);
+    content->setSpacing(0);
+    content->addWidget(m_stack, 1);
+    content->addWidget(m_pad, 0, Qt::AlignTop);
     auto* right = new QVBoxLayout;
     right->setContentsMargins(0, 0, 0, 0);
     right->setSpacing(0);
     right->addWidget(m_notice);
-    right->addWidget(m_stack, 1);
+    right->addLayout(content, 1);
     auto* middle = new QHBoxLayout;
     middle->setContentsMargins(0, 0, 0, 0);
     middle->setSpacing(0);
     middle->addWidget(m_sideList);
     middle->addLayout(right, 1);
-    middle->addWidget(m_pad, 0, Qt::AlignTop);
     auto* page = new QWidget(this);
     page->setObjectName(QStringLiteral("frame"));
     auto* layout = new QVBoxLayout(page);

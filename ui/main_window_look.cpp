@@ -134,10 +134,15 @@ void MainWindow::arrange() {
     m_sideList->setVisible(!isFolded);
     m_strip->setMenu(isFolded ? m_folded : nullptr, m_placeNames.value(m_stack->currentIndex()));
     m_keyLine->setVisible(!m_isSmall);
-    m_walk->setCard(isFolded);
+    m_walk->setCard(!isFolded              ? WalkPlace::Card::None
+                    : m_isSmall && isLarge ? WalkPlace::Card::BesidePad
+                                           : WalkPlace::Card::Wide);
     m_pad->setVisible(isLarge && (place() == Walk || place() == Adjust));
-    constexpr int kSmallGap = 8;
-    m_pad->setMetrics(m_metrics, m_isSmall ? kSmallGap : m_metrics.gap);
+    m_pad->setMetrics(m_metrics, m_isSmall);
+    // A low window is arranged as a small one, which needs less: it may be made that low in one step.
+    constexpr int kLeastPlaceHeight = 120;
+    setMinimumHeight(m_strip->minimumHeight() + m_notice->minimumHeight() +
+                     (isLarge ? NumberPad::leastHeight() : kLeastPlaceHeight));
     m_commands->largeTargets->setChecked(isLarge);
     // Places put side by side what they have room for; larger text leaves less of it.
     constexpr double kRoomAtTenPoints = 800.0;

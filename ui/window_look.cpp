@@ -80,11 +80,14 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                " selection-color: %2; }")
         .arg(t.panel.name(), t.paper.name(), t.ink.name(), line, t.soft.name())
         .append(m.hasLargeTargets ? largeSheet(m) : QString())
-        .append(QStringLiteral("QPushButton#pad_key { min-width: %1px; min-height: %2px; padding: 0; }"
-                               "QPushButton#pad_key[is_tight=\"true\"] { min-height: %3px; }")
-                    .arg(NumberPad::kKeyWidth - 2 * frame)
-                    .arg(NumberPad::kKeyHeight - 2 * frame)
-                    .arg(NumberPad::kLeastTarget - 2 * frame));
+        .append(
+            QStringLiteral("QPushButton#pad_key { min-width: %1px; min-height: %2px; padding: 0; }"
+                           "QPushButton#pad_key[is_tight=\"true\"] { min-height: %3px; }"
+                           "QPushButton#pad_key[is_tight=\"true\"][is_digit=\"true\"] { min-width: %4px; }")
+                .arg(NumberPad::kKeyWidth - 2 * frame)
+                .arg(NumberPad::kKeyHeight - 2 * frame)
+                .arg(NumberPad::kLeastTarget - 2 * frame)
+                .arg(NumberPad::kTightDigitWidth - 2 * frame));
 }
 
 }  // namespace

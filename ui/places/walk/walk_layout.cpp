@@ -157,10 +157,14 @@ void WalkPlace::setMetrics(const theme::Metrics& metrics) {
     arrange();
 }
 
-void WalkPlace::setCard(bool isCard) {
-    if (m_isCard == isCard) {
+void WalkPlace::setCard(Card card) {
+    const bool isCard = card != Card::None;
+    const bool isBesidePad = card == Card::BesidePad;
+    if (m_isCard == isCard && m_isBesidePad == isBesidePad) {
         return;
     }
+    m_isBesidePad = isBesidePad;
+    m_card->setNarrow(isBesidePad);
     const bool hadKeys = m_grid->hasFocus() || m_grid->isEditing() || m_card->isAncestorOf(focusWidget());
     m_isCard = isCard;
     m_grid->setVisible(!isCard);
@@ -176,7 +180,8 @@ void WalkPlace::arrange() {
     const bool isPanel = m_side->currentWidget() != m_valve;
     m_whole->setDirection(m_isCard ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_whole->setSpacing(m_isCard ? std::max(8, m_metrics.gap) : 16);
-    m_beside->setDirection(m_isCard && !isPanel ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_beside->setDirection(m_isCard && !isPanel && !m_isBesidePad ? QBoxLayout::LeftToRight
+                                                                  : QBoxLayout::TopToBottom);
     m_content->setVisible(!m_isCard || !isPanel);
     m_side->setVisible(!m_isCard || isPanel);
     m_findLine->setVisible(!m_isCard || !isPanel);
@@ -186,7 +191,9 @@ void WalkPlace::arrange() {
     m_findLine->setSizePolicy(m_isCard ? QSizePolicy::Maximum : QSizePolicy::Preferred, QSizePolicy::Fixed);
     // The field says itself what it is for.
     m_findLabel->setVisible(!m_isCard);
-    m_find->setFixedWidth(m_isCard ? width / 3 : width * 2 / 3 - 8);
+    constexpr int kFrame = 28;
+    const int words = m_find->fontMetrics().horizontalAdvance(m_find->placeholderText()) + kFrame;
+    m_find->setFixedWidth(std::max(words, m_isCard ? width / 3 : width * 2 / 3 - 8));
 }
 
 }  // namespace ww::ui
