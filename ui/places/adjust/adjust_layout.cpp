@@ -66,7 +66,6 @@ void AdjustPlace::buildLayout() {
     m_empty->setWordWrap(true);
     m_find->setAccessibleName(tr("Find valve to adjust"));
     m_find->setPlaceholderText(tr("tag or number"));
-    m_find->setFixedWidth(140);
     m_findLabel = new QLabel(tr("&Find valve"), this);
     m_findLabel->setBuddy(m_find);
     auto* head = new QHBoxLayout;
