@@ -6,6 +6,7 @@
 
 #include "ui/charts/chart_view.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/widgets/hinted_field.h"
 #include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
@@ -23,7 +24,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget
       m_empty(new QLabel(this)),
       m_totals(new QLabel(this)),
       m_findLine(new QWidget(this)),
-      m_find(new QLineEdit(this)),
+      m_find(new HintedField(tr("tag or number"), this)),
       m_side(new CurrentStack(this)),
       m_valve(new ValvePanel(bridge, advisor, this)),
       m_notes(new NotePanel(bridge, this)),
@@ -120,7 +121,6 @@ void WalkPlace::buildLayout() {
     m_findLabel = new QLabel(tr("&Find valve"), this);
     m_findLabel->setBuddy(m_find);
     m_find->setAccessibleName(tr("Find valve"));
-    m_find->setPlaceholderText(tr("tag or number"));
     auto* findLine = new QHBoxLayout(m_findLine);
     findLine->setContentsMargins(0, 0, 0, 0);
     findLine->addWidget(m_findLabel);
@@ -191,9 +191,7 @@ void WalkPlace::arrange() {
     m_findLine->setSizePolicy(m_isCard ? QSizePolicy::Maximum : QSizePolicy::Preferred, QSizePolicy::Fixed);
     // The field says itself what it is for.
     m_findLabel->setVisible(!m_isCard);
-    constexpr int kFrame = 28;
-    const int words = m_find->fontMetrics().horizontalAdvance(m_find->placeholderText()) + kFrame;
-    m_find->setFixedWidth(std::max(words, m_isCard ? width / 3 : width * 2 / 3 - 8));
+    m_find->setFixedWidth(m_isCard && !m_isBesidePad ? width / 3 : width * 2 / 3 - 8);
 }
 
 }  // namespace ww::ui
