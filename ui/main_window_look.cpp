@@ -124,7 +124,6 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
     const bool isSmall = width() < kLeast.width() || height() < kLeast.height();
     m_isSmall = isSmall;
     arrange();
-    refreshStrip();
 }
 
 void MainWindow::arrange() {
@@ -152,6 +151,8 @@ void MainWindow::arrange() {
     const bool isNarrow = room * 10.0 / m_metrics.textPoints < kRoomAtTenPoints;
     m_system->setNarrow(isNarrow);
     m_pump->setNarrow(room < m_pump->wantedWidth());
+    // The button of the folded places says another name, which takes another width.
+    refreshStrip();
 }
 
 void MainWindow::typeFromPad(int key, const QString& text) {

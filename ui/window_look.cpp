@@ -157,7 +157,8 @@ QString displayName(theme::Display display) {
 }
 
 StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripLength length) {
-    const bool isShort = length == StripLength::Short;
+    const bool isLeast = length == StripLength::Least;
+    const bool isShort = length == StripLength::Short || isLeast;
     const bool isFull = length == StripLength::Full;
     StripText strip;
     strip.display = isFull ? displayName(display) : QString();
@@ -202,7 +203,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
     if (bridge.notStored()) {
         strip.stored = WindowText::tr("Not stored: %1").arg(text::sentence(*bridge.notStored()));
         strip.isNotStored = true;
-    } else if (const auto stored = bridge.lastStored()) {
+    } else if (const auto stored = isLeast ? std::nullopt : bridge.lastStored()) {
         const QString time = QString::fromStdString(stored->time.timeOfDay());
         const bool isToday = stored->time.date() == bridge.now().date();
         strip.stored = !isFull ? isToday ? time : QString()
