@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QFormLayout>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -49,7 +50,7 @@ class ZonePage : public PumpPage {
     void tried();
 
   private:
-    QLineEdit* addField(class QFormLayout* form, const QString& label, const QString& hint);
+    QLineEdit* addField(QFormLayout* form, const QString& label, const QString& hint);
     std::optional<base::Id> namedBranch();
     void add(pump_room::ZoneChange change, const QString& words);
     void compute();
