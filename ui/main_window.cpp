@@ -155,7 +155,7 @@ void MainWindow::buildFrame() {
     setCentralWidget(page);
     connect(m_sideList, &QListWidget::currentRowChanged, this, [this](int row) {
         if (row >= 0 && row != m_stack->currentIndex()) {
-            showPlace(static_cast<Place>(row));
+            goTo(static_cast<Place>(row));
         }
     });
 }
@@ -199,7 +199,7 @@ void MainWindow::buildPlaces() {
         m_stack->addWidget(laidOutLater(new PlaceArea(m_places[i].widget, m_stack)));
         m_sideList->addPlace(kPlaceNumbers[i], m_placeNames[static_cast<qsizetype>(i)]);
         connect(m_commands->places[static_cast<qsizetype>(i)], &QAction::triggered, this,
-                [this, i] { showPlace(static_cast<Place>(i)); });
+                [this, i] { goTo(static_cast<Place>(i)); });
     }
 }
 
@@ -219,6 +219,13 @@ void MainWindow::showPlace(Place place) {
     arrange();
     m_places[index].takeFocus();
     refreshCommands();
+}
+
+void MainWindow::goTo(Place to) {
+    if (to != place() && m_isNoticeOfPlace) {
+        m_notice->clearMessage();
+    }
+    showPlace(to);
 }
 
 MainWindow::Place MainWindow::place() const {
@@ -301,8 +308,9 @@ void MainWindow::refreshCommands() {
 
 void MainWindow::refreshStrip() {
     // In as many words as there is room for.
-    for (const auto length : {StripLength::Full, StripLength::Middle, StripLength::Short}) {
-        if (m_isSmall && length != StripLength::Short) {
+    for (const auto length :
+         {StripLength::Full, StripLength::Middle, StripLength::Short, StripLength::Least}) {
+        if (m_isSmall && length < StripLength::Short) {
             continue;
         }
         m_strip->show(stripText(m_bridge, m_preferences.display(), length));
@@ -353,6 +361,7 @@ void MainWindow::raise(const base::Fault& fault) {
                         fault.is(kNothingNew) || fault.is(kGaugesRead) || fault.is(kAllReadByMeter) ||
                         fault.is(kRoundOpenedByTry) || fault.is(kUndone) || fault.is(kDoneAgain) ||
                         fault.is(kLastJob);
+    m_isNoticeOfPlace = !m_bridge.notStored() && !fault.is(kNobodyChosen) && !fault.is(kClockBehind);
     m_notice->showMessage(text::text(fault), !isGood);
     refreshStrip();
     setWindowModified(m_bridge.notStored().has_value());

@@ -143,7 +143,11 @@ class MainWindow : public QMainWindow {
     void tellLastJob();
     /// That the clock stands before what was stored last, where it does.
     void tellClock();
+    /// Shows a message in the reserved line. It goes when a person goes to another place, unless it is about
+    /// storing, the clock or who works here.
     void raise(const base::Fault& fault);
+    /// A person goes to a place.
+    void goTo(Place place);
     bool canTake(const QString& file) const;
     void newJob();
     void newJobFromTables();
@@ -201,6 +205,7 @@ class MainWindow : public QMainWindow {
     QStringList m_placeNames;
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
+    bool m_isNoticeOfPlace = false;  ///< what the notice says is done with when its place is left
     theme::Metrics m_metrics;
 };
 
