@@ -3,6 +3,7 @@
 #include <QDialogButtonBox>
 #include <QHeaderView>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/project/names.h"
 #include "ui/text/format.h"
@@ -16,8 +17,8 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
     : QDialog(parent),
       m_bridge(bridge),
       m_branch(branch),
-      m_values(new TextTable({tr("Round"), tr("Setting"), tr("Value"), tr("Status"), tr("Stored"), tr("By"),
-                              tr("What was done"), tr("Reason, note")},
+      m_values(new TextTable({tr("Round"), tr("Setting"), tr("Value"), tr("Status"),
+                              tr("Stored, newest first"), tr("By"), tr("What was done"), tr("Reason, note")},
                              -1, this)),
       m_table(new QTableView(this)),
       m_use(new QPushButton(tr("Use This Value"), this)) {
@@ -47,6 +48,7 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
         emit bridge.messageRaised(history.fault());
     } else {
         m_history = std::move(history).value();
+        std::reverse(m_history.begin(), m_history.end());
     }
     std::vector<TextRow> rows;
     for (const workbook::CellValue& value : m_history) {
@@ -72,7 +74,7 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
     m_table->resizeColumnsToContents();
     m_use->setEnabled(!m_history.empty() && bridge.openRoundOrNull() != nullptr);
     if (!m_history.empty()) {
-        m_table->setCurrentIndex(m_values->index(m_values->rowCount() - 1, 0));
+        m_table->setCurrentIndex(m_values->index(0, 0));
     }
 }
 

@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/balancing/assess.h"
 #include "core/balancing/standing_readings.h"
@@ -39,8 +40,8 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
     : QDialog(parent),
       m_bridge(bridge),
       m_journal(bridge.workbook()->journal()),
-      m_actions(
-          new TextTable({tr("Record"), tr("Stored"), tr("By"), tr("On"), tr("What was done")}, -1, this)),
+      m_actions(new TextTable(
+          {tr("Record"), tr("Stored, newest first"), tr("By"), tr("On"), tr("What was done")}, -1, this)),
       m_actionTable(tableOn(m_actions, tr("Stored actions"), this)),
       m_said(new QLabel(this)),
       m_state(new TextTable({tr("Tag"), tr("Setting"), tr("Reading"), tr("Of target, %"), tr("State")}, -1,
@@ -49,6 +50,7 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
     setWindowTitle(tr("The Job as It Stood"));
     m_said->setWordWrap(true);
     m_said->setTextFormat(Qt::PlainText);
+    std::reverse(m_journal.begin(), m_journal.end());
     std::vector<TextRow> rows;
     for (const workbook::JournalEntry& entry : m_journal) {
         TextRow row;
@@ -80,8 +82,7 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
                     showAfter(m_journal[static_cast<std::size_t>(current.row())].sequence);
                 }
             });
-    m_actionTable->setCurrentIndex(m_actions->index(m_actions->rowCount() - 1, 0));
-    m_actionTable->scrollToBottom();
+    m_actionTable->setCurrentIndex(m_actions->index(0, 0));
 }
 
 void JournalDialog::showAfter(std::int64_t sequence) {

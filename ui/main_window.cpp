@@ -94,17 +94,22 @@ void MainWindow::buildFrame() {
     m_keyLine->setWordWrap(true);
     m_keyLine->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
 
+    // The notice has the width of both, so that the place and the pad keep their height.
+    auto* content = new QHBoxLayout;
+    content->setContentsMargins(0, 0, 0, 0);
+    content->setSpacing(0);
+    content->addWidget(m_stack, 1);
+    content->addWidget(m_pad, 0, Qt::AlignTop);
     auto* right = new QVBoxLayout;
     right->setContentsMargins(0, 0, 0, 0);
     right->setSpacing(0);
     right->addWidget(m_notice);
-    right->addWidget(m_stack, 1);
+    right->addLayout(content, 1);
     auto* middle = new QHBoxLayout;
     middle->setContentsMargins(0, 0, 0, 0);
     middle->setSpacing(0);
     middle->addWidget(m_sideList);
     middle->addLayout(right, 1);
-    middle->addWidget(m_pad, 0, Qt::AlignTop);
     auto* page = new QWidget(this);
     page->setObjectName(QStringLiteral("frame"));
     auto* layout = new QVBoxLayout(page);
@@ -121,7 +126,7 @@ void MainWindow::buildFrame() {
     setCentralWidget(page);
     connect(m_sideList, &QListWidget::currentRowChanged, this, [this](int row) {
         if (row >= 0 && row != m_stack->currentIndex()) {
-            showPlace(static_cast<Place>(row));
+            goTo(static_cast<Place>(row));
         }
     });
 }
@@ -200,8 +205,9 @@ void MainWindow::refreshCommands() {
 
 void MainWindow::refreshStrip() {
     // In as many words as there is room for.
-    for (const auto length : {StripLength::Full, StripLength::Middle, StripLength::Short}) {
-        if (m_isSmall && length != StripLength::Short) {
+    for (const auto length :
+         {StripLength::Full, StripLength::Middle, StripLength::Short, StripLength::Least}) {
+        if (m_isSmall && length < StripLength::Short) {
             continue;
         }
         m_strip->show(stripText(m_bridge, m_preferences.display(), length));
@@ -253,6 +259,8 @@ void MainWindow::raise(const base::Fault& fault) {
                         fault.is(kAllReadByMeter) || fault.is(kRoundOpenedByTry) || fault.is(kUndone) ||
                         fault.is(kDoneAgain) || fault.is(kLastJob) || fault.is(kClockAdded) ||
                         fault.is(kClockOwn);
+    m_isNoticeOfPlace = !m_bridge.notStored() && !fault.is(kNobodyChosen) && !fault.is(kClockBehind) &&
+                        !fault.is(kClockAdded);
     const auto& lost = m_bridge.notStored();
     const bool isOnlyInMemory = lost && fault.form == lost->form && fault.arguments == lost->arguments;
     m_notice->showMessage(isOnlyInMemory ? text::sentence(onlyInMemory(fault)) : text::text(fault), !isGood);

@@ -170,10 +170,14 @@ class MainWindow : public QMainWindow {
     /// That the clock stands before what was stored last, or that something is added to it, where that is so.
     void tellClock();
     void connectClockCommand();
+    /// Shows a message in the reserved line. It goes when a person goes to another place, unless it is about
+    /// storing, the clock or who works here.
     void raise(const base::Fault& fault);
     /// What to do about an action that the file did not take.
     static base::Fault onlyInMemory(const base::Fault& fault);
     void refreshReadOnly();
+    /// A person goes to a place.
+    void goTo(Place place);
     bool canTake(const QString& file) const;
     void newJob();
     void newJobFromTables();
@@ -226,6 +230,7 @@ class MainWindow : public QMainWindow {
     QStringList m_placeNames;
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
+    bool m_isNoticeOfPlace = false;  ///< what the notice says is done with when its place is left
     Look m_look;
 };
 

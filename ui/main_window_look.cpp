@@ -115,7 +115,6 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
     const bool isSmall = width() < kLeast.width() || height() < kLeast.height();
     m_isSmall = isSmall;
     arrange();
-    refreshStrip();
 }
 
 void MainWindow::arrange() {
@@ -126,11 +125,16 @@ void MainWindow::arrange() {
     m_strip->setMenu(isFolded ? m_folded : nullptr, m_placeNames.value(m_stack->currentIndex()));
     m_keyLine->setVisible(!m_isSmall);
     if (auto* walk = there<WalkPlace>(Walk)) {
-        walk->setCard(isFolded);
+        walk->setCard(!isFolded              ? WalkPlace::Card::None
+                      : m_isSmall && isLarge ? WalkPlace::Card::BesidePad
+                                             : WalkPlace::Card::Wide);
     }
     m_pad->setVisible(isLarge && (place() == Walk || place() == Adjust));
-    constexpr int kSmallGap = 8;
-    m_pad->setMetrics(m_look.metrics, m_isSmall ? kSmallGap : m_look.metrics.gap);
+    m_pad->setMetrics(m_look.metrics, m_isSmall);
+    // A low window is arranged as a small one, which needs less: it may be made that low in one step.
+    constexpr int kLeastPlaceHeight = 120;
+    setMinimumHeight(m_strip->minimumHeight() + m_notice->minimumHeight() +
+                     (isLarge ? NumberPad::leastHeight() : kLeastPlaceHeight));
     m_commands->largeTargets->setChecked(isLarge);
     // Places put side by side what they have room for; larger text leaves less of it.
     constexpr double kRoomAtTenPoints = 800.0;
@@ -144,6 +148,8 @@ void MainWindow::arrange() {
     if (auto* pump = there<PumpPlace>(Pump)) {
         pump->setNarrow(room < pump->wantedWidth());
     }
+    // The button of the folded places says another name, which takes another width.
+    refreshStrip();
 }
 
 void MainWindow::typeFromPad(int key, const QString& text) {

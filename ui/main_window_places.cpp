@@ -20,7 +20,7 @@ void MainWindow::buildShelves() {
         m_stack->addWidget(laidOutLater(new PlaceArea(m_stack)));
         m_sideList->addPlace(i + 1, m_placeNames[i]);
         connect(m_commands->places[i], &QAction::triggered, this,
-                [this, i] { showPlace(static_cast<Place>(i)); });
+                [this, i] { goTo(static_cast<Place>(i)); });
     }
 }
 
@@ -154,6 +154,13 @@ void MainWindow::showPlace(Place place) {
     arrange();
     m_places[place].takeFocus();
     refreshCommands();
+}
+
+void MainWindow::goTo(Place to) {
+    if (to != place() && m_isNoticeOfPlace) {
+        m_notice->clearMessage();
+    }
+    showPlace(to);
 }
 
 MainWindow::Place MainWindow::place() const {

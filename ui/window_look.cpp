@@ -81,11 +81,14 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                " selection-color: %2; }")
         .arg(t.panel.name(), t.paper.name(), t.ink.name(), line, t.soft.name())
         .append(m.hasLargeTargets ? largeSheet(m) : QString())
-        .append(QStringLiteral("QPushButton#pad_key { min-width: %1px; min-height: %2px; padding: 0; }"
-                               "QPushButton#pad_key[is_tight=\"true\"] { min-height: %3px; }")
-                    .arg(NumberPad::kKeyWidth - 2 * frame)
-                    .arg(NumberPad::kKeyHeight - 2 * frame)
-                    .arg(NumberPad::kLeastTarget - 2 * frame));
+        .append(
+            QStringLiteral("QPushButton#pad_key { min-width: %1px; min-height: %2px; padding: 0; }"
+                           "QPushButton#pad_key[is_tight=\"true\"] { min-height: %3px; }"
+                           "QPushButton#pad_key[is_tight=\"true\"][is_digit=\"true\"] { min-width: %4px; }")
+                .arg(NumberPad::kKeyWidth - 2 * frame)
+                .arg(NumberPad::kKeyHeight - 2 * frame)
+                .arg(NumberPad::kLeastTarget - 2 * frame)
+                .arg(NumberPad::kTightDigitWidth - 2 * frame));
 }
 
 }  // namespace
@@ -155,7 +158,8 @@ QString displayName(theme::Display display) {
 }
 
 StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripLength length) {
-    const bool isShort = length == StripLength::Short;
+    const bool isLeast = length == StripLength::Least;
+    const bool isShort = length == StripLength::Short || isLeast;
     const bool isFull = length == StripLength::Full;
     StripText strip;
     strip.display = isFull ? displayName(display) : QString();
@@ -200,7 +204,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
     if (bridge.notStored()) {
         strip.stored = WindowText::tr("Not stored: %1").arg(text::sentence(*bridge.notStored()));
         strip.isNotStored = true;
-    } else if (const auto stored = bridge.lastStored()) {
+    } else if (const auto stored = isLeast ? std::nullopt : bridge.lastStored()) {
         const QString time = QString::fromStdString(stored->time.timeOfDay());
         const bool isToday = stored->time.date() == bridge.now().date();
         strip.stored = !isFull ? isToday ? time : QString()

@@ -36,7 +36,7 @@ class ReadingReader {
     void run() {
         std::vector<ReadingRow<project::Reading>> rows;
         while (m_table.next()) {
-            if (m_table.hasColumn("setting_now") && isLeftBlank()) {
+            if (m_table.hasColumn(kWalkSheetColumn) && isLeftBlank()) {
                 continue;
             }
             if (auto row = takeRow()) {
@@ -49,7 +49,7 @@ class ReadingReader {
   private:
     /// A walk sheet comes back with every valve of the route, also those that nobody read.
     bool isLeftBlank() {
-        for (const char* column : {"setting", "dp", "flow", "note", "cannot_read", "doubtful"}) {
+        for (const std::string_view column : filledInColumns()) {
             if (!m_table.text(column).empty()) {
                 return false;
             }

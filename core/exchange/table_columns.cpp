@@ -140,4 +140,10 @@ std::vector<ColumnSpec> columnsOfTable(std::string_view file) {
     return {};
 }
 
+std::span<const std::string_view> filledInColumns() {
+    static constexpr std::string_view kFilledIn[] = {"setting", "dp",          "flow",
+                                                     "note",    "cannot_read", "doubtful"};
+    return kFilledIn;
+}
+
 }  // namespace ww::exchange

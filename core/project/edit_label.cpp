@@ -83,7 +83,9 @@ constexpr auto kLabelForms = std::to_array<const base::MessageForm*>({&labels::k
                                                                       &labels::kRemoveInstrument,
                                                                       &labels::kPerson,
                                                                       &labels::kNewPerson,
-                                                                      &labels::kRemovePerson});
+                                                                      &labels::kRemovePerson,
+                                                                      &labels::kClock,
+                                                                      &labels::kClockOwn});
 
 /// One step through a form: letters that stand there, then the place behind them.
 struct LabelPiece {

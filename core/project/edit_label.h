@@ -95,6 +95,8 @@ inline constexpr MessageForm kRemoveInstrument{"label_remove_instrument", "remov
 inline constexpr MessageForm kPerson{"label_person", "person {1}"};
 inline constexpr MessageForm kNewPerson{"label_new_person", "new person"};
 inline constexpr MessageForm kRemovePerson{"label_remove_person", "remove person {1}"};
+inline constexpr MessageForm kClock{"label_clock", "clock of {1}, {2} added"};
+inline constexpr MessageForm kClockOwn{"label_clock_own", "clock of {1}, nothing added"};
 
 }  // namespace labels
 

@@ -1,5 +1,6 @@
 // How the clock of this machine is set for a job, and which times in its journal the wrong clock wrote.
 #include "core/project/clock_offset.h"
+#include "core/project/edit_label.h"
 #include "core/workbook/workbook_state.h"
 
 namespace ww::workbook {
@@ -12,8 +13,9 @@ constexpr std::int64_t kMinute_s = 60;
 
 std::string labelOfSetting(const ClockOffset& offset) {
     const std::int64_t added_s = project::added_s(offset);
-    return "clock of " + offset.machine + ", " +
-           (added_s == 0 ? std::string("nothing") : project::offsetText(added_s)) + " added";
+    return added_s == 0 ? project::label(project::labels::kClockOwn, {offset.machine})
+                        : project::label(project::labels::kClock,
+                                         {offset.machine, project::offsetText(added_s)});
 }
 
 /// To the nearest whole minute.

@@ -9,10 +9,15 @@
 #include <QMenuBar>
 #include <QMimeData>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <set>
 
+#include "tests/support/full_disk.h"
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/each_page.h"
+#include "ui/file_messages.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/system/system_place.h"
 
@@ -260,6 +265,47 @@ TEST(SystemPlace, addsABranchBesideTheOneInHand) {
     EXPECT_EQ(desk.bridge().selectedBranch(), made.id);
     ASSERT_TRUE(desk.bridge().undo().ok());
     EXPECT_EQ(desk.project().branches().size(), before);
+}
+
+TEST(MainWindow, aNoticeGoesWithItsPlaceUnlessItIsAboutStoring) {
+    DeskWindow desk({.terminals = 6});
+    emit desk.bridge().messageRaised(base::Fault{&kFileWritten, {}, {"walk.csv"}});
+    desk.window.commands().places[MainWindow::Walk]->trigger();
+    EXPECT_TRUE(desk.window.notice().contains("walk.csv")) << "the place is the same";
+    desk.window.commands().places[MainWindow::System]->trigger();
+    EXPECT_TRUE(desk.window.notice().isEmpty()) << desk.window.notice().toStdString();
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    {
+        const support::FullDisk full(4096);
+        EXPECT_FALSE(desk.bridge().storeDp(branch, "20.1").ok());
+    }
+    ASSERT_TRUE(desk.bridge().notStored().has_value());
+    emit desk.bridge().messageRaised(*desk.bridge().notStored());
+    desk.window.commands().places[MainWindow::Job]->trigger();
+    EXPECT_FALSE(desk.window.notice().isEmpty()) << "what is not stored is said everywhere";
+}
+
+// One bar is enough to scroll: our own rule.
+TEST(MainWindow, noPageOfPumpHasTwoBarsBesideOneAnother) {
+    DeskWindow desk;
+    desk.window.showPlace(MainWindow::Pump);
+    support::eachPage(desk.window, [&](const QString& page) {
+        if (desk.window.place() != MainWindow::Pump) {
+            return;
+        }
+        QTest::qWait(100);
+        std::vector<const QScrollArea*> scrolled;
+        for (const QScrollArea* area : desk.window.findChildren<QScrollArea*>()) {
+            if (area->isVisible() && area->verticalScrollBar()->isVisible()) {
+                scrolled.push_back(area);
+            }
+        }
+        for (const QScrollArea* outer : scrolled) {
+            for (const QScrollArea* inner : scrolled) {
+                EXPECT_FALSE(outer->isAncestorOf(inner)) << page.toStdString();
+            }
+        }
+    });
 }
 
 }  // namespace

@@ -38,19 +38,48 @@ Line profileLine(const CircuitProfile& profile, GaugePressure ProfileElement::*w
     return line;
 }
 
-/// `roomBelow`: of the height, below the lowest point, for names that stand there.
-void takeScale(ChartFigure& figure, const QString& titleX, const QString& titleY, double mostX,
-               double roomBelow) {
+struct Range {
     double least = 0;
-    double most = 1e-6;
-    for (const Line& line : figure.lines) {
+    double most = 0;
+};
+
+/// From the lowest to the highest point of all lines, which hold at least one.
+Range rangeOf(const std::vector<Line>& lines) {
+    Range range{lines.front().points.front().y(), lines.front().points.front().y()};
+    for (const Line& line : lines) {
         for (const QPointF& point : line.points) {
-            least = std::min(least, point.y());
-            most = std::max(most, point.y());
+            range.least = std::min(range.least, point.y());
+            range.most = std::max(range.most, point.y());
         }
     }
-    figure.x = niceAxis(titleX, 0, std::max(1.0, mostX), 12);
-    figure.y = niceAxis(titleY, least - roomBelow * (most - least), most * 1.05, 6);
+    return range;
+}
+
+/// Things that are counted from 1 to `count`: the scale steps by whole numbers.
+Axis countedAxis(const QString& title, std::size_t count) {
+    constexpr int kMostSteps = 12;
+    const int most = std::max(1, static_cast<int>(count));
+    return niceAxis(title, 0, most, std::min(most, kMostSteps));
+}
+
+/// Dp from zero on.
+Axis dpAxis(const QString& title, const std::vector<Line>& lines) {
+    constexpr double kAbove = 1.05;
+    const Range range = rangeOf(lines);
+    return niceAxis(title, std::min(0.0, range.least), std::max(1e-6, range.most * kAbove), 6);
+}
+
+/// Pressures between their lowest and their highest, with room below for names; below zero only where one
+/// is.
+Axis pressureAxis(const QString& title, const std::vector<Line>& lines) {
+    constexpr double kRoomBelow = 0.25;
+    constexpr double kRoomAbove = 0.05;
+    constexpr double kLeastSpan = 1e-3;
+    const Range range = rangeOf(lines);
+    const double span = std::max(range.most - range.least, kLeastSpan);
+    const double below = range.least - kRoomBelow * span;
+    return niceAxis(title, range.least >= 0 ? std::max(0.0, below) : below, range.most + kRoomAbove * span,
+                    6);
 }
 
 }  // namespace
@@ -78,9 +107,10 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
         figure.lines.push_back(profileLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem,
                                            PumpRoomChartText::tr("pump off")));
     }
-    takeScale(figure, PumpRoomChartText::tr("Element, in the direction of flow"),
-              PumpRoomChartText::tr("Gauge pressure, %1").arg(text::symbol(unit)),
-              static_cast<double>(shown->elements.size()), 0.12);
+    figure.x =
+        countedAxis(PumpRoomChartText::tr("Element, in the direction of flow"), shown->elements.size());
+    figure.y =
+        pressureAxis(PumpRoomChartText::tr("Gauge pressure, %1").arg(text::symbol(unit)), figure.lines);
     figure.tableHeads = {PumpRoomChartText::tr("No."), PumpRoomChartText::tr("Behind"),
                          PumpRoomChartText::tr("Pump on, as it stands"),
                          PumpRoomChartText::tr("Valve on the other side"), PumpRoomChartText::tr("Pump off")};
@@ -135,9 +165,8 @@ ChartFigure readAndSetChart(const project::Project& project, const pump_room::Re
                                     figures(valve.readAndSet.in(unit))});
     }
     figure.lines = {std::move(readAndSet), std::move(proportional), std::move(open)};
-    takeScale(figure, PumpRoomChartText::tr("Valve, in walking order"),
-              PumpRoomChartText::tr("Dp, %1").arg(text::symbol(unit)),
-              static_cast<double>(comparison.valves.size()), 0);
+    figure.x = countedAxis(PumpRoomChartText::tr("Valve, in walking order"), comparison.valves.size());
+    figure.y = dpAxis(PumpRoomChartText::tr("Dp, %1").arg(text::symbol(unit)), figure.lines);
     figure.sentence =
         index.isEmpty()
             ? PumpRoomChartText::tr("Dp at design flow that each way leaves across every valve.")

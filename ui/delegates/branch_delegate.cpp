@@ -4,24 +4,16 @@
 #include <QPainter>
 #include <QTableView>
 
+#include "ui/delegates/fitted_text.h"
 #include "ui/models/branch_roles.h"
 #include "ui/theme/state_shape.h"
 
 namespace ww::ui {
 namespace {
 
-constexpr int kMargin = 6;
-constexpr int kIndent = 16;
-constexpr int kLeastShape = 16;
-constexpr int kBehindShape = 8;
-
 bool wraps(const QStyleOptionViewItem& option) {
     const auto* table = qobject_cast<const QTableView*>(option.widget);
     return table != nullptr && table->wordWrap();
-}
-
-int shapeSize(const QStyleOptionViewItem& option) {
-    return std::max(kLeastShape, option.fontMetrics.height() - 1);
 }
 
 }  // namespace
@@ -46,17 +38,12 @@ void BranchDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     const bool isFlashed = index.row() == m_flashedRow;
     painter->fillRect(option.rect, isFlashed ? m_tokens.ink : background);
 
-    QFont font = option.font;
-    if (index.data(IsStrongRole).toBool()) {
-        font.setWeight(QFont::DemiBold);
-    }
-    painter->setFont(font);
     const bool isSoft = index.data(IsSoftRole).toBool() && !isCurrentRow;
     painter->setPen(isFlashed ? m_tokens.paper : isSoft ? m_tokens.soft : m_tokens.ink);
-    QRect box = option.rect.adjusted(kMargin, 0, -kMargin, 0);
+    QRect box = option.rect.adjusted(kCellMargin, 0, -kCellMargin, 0);
     box.setLeft(box.left() + index.data(DepthRole).toInt() * kIndent);
     if (index.data(IsStateCellRole).toBool() && stateData.isValid()) {
-        const int size = shapeSize(option);
+        const int size = shapeBesideWords(option.font);
         const QRectF shape(box.left(), box.center().y() - size / 2.0 + 0.5, size, size);
         theme::paintState(*painter, shape, state, isOver, m_tokens);
         box.setLeft(box.left() + size + kBehindShape);
@@ -65,11 +52,13 @@ void BranchDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     alignment = alignment != 0 ? alignment : int(Qt::AlignVCenter | Qt::AlignLeft);
     const QString whole = index.data(Qt::DisplayRole).toString();
     const bool isWrapped = wraps(option);
-    const QString text =
-        isWrapped ? whole : QFontMetrics(font).elidedText(whole, Qt::ElideRight, box.width());
+    const QFont font = cellFont(index, option.font);
+    const FittedText fitted =
+        isWrapped ? FittedText{font, whole, true, false} : fitText(whole, font, box.size());
+    painter->setFont(fitted.font);
     // Signs and units stay on their side of the digits in a layout from right to left.
-    painter->setLayoutDirection(text.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
-    painter->drawText(box, alignment | (isWrapped ? int(Qt::TextWordWrap) : 0), text);
+    painter->setLayoutDirection(whole.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
+    painter->drawText(box, alignment | (fitted.isWrapped ? int(Qt::TextWordWrap) : 0), fitted.text);
 
     if (index == current) {
         // Thick while the table has the keys, thin while another field has them.
@@ -89,11 +78,11 @@ QSize BranchDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelI
     constexpr int kAboveAndBelow = 6;
     constexpr int kMost = 1000;
     const auto* table = qobject_cast<const QTableView*>(option.widget);
-    const int shape = index.data(IsStateCellRole).toBool() ? shapeSize(option) + kBehindShape : 0;
-    const QRect room(0, 0, table->columnWidth(index.column()) - 2 * kMargin - shape, kMost);
+    const int shape = index.data(IsStateCellRole).toBool() ? shapeBesideWords(option.font) + kBehindShape : 0;
+    const QRect room(0, 0, table->columnWidth(index.column()) - 2 * kCellMargin - shape, kMost);
     const QString words = index.data(Qt::DisplayRole).toString();
     const QRect box = option.fontMetrics.boundingRect(room, Qt::TextWordWrap, words);
-    return {box.width() + 2 * kMargin + shape, box.height() + kAboveAndBelow};
+    return {box.width() + 2 * kCellMargin + shape, box.height() + kAboveAndBelow};
 }
 
 }  // namespace ww::ui

@@ -7,13 +7,14 @@
 #include <QVBoxLayout>
 
 #include "core/project/names.h"
+#include "ui/import/column_words.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
 
 namespace {
 
-constexpr int kFaultColumnWidth = 420;
+constexpr int kFaultColumnWidth = 320;
 constexpr int kWidestCell = 160;
 
 }  // namespace
@@ -198,7 +199,9 @@ void ImportDialog::goOn() {
         for (int column = 0; column < m_model->columnCount(); ++column) {
             m_rows->setColumnWidth(column, std::min(m_rows->columnWidth(column), kWidestCell));
         }
-        m_rows->setColumnWidth(m_model->faultColumn(), kFaultColumnWidth);
+        if (m_model->faultyRowCount() > 0) {
+            m_rows->setColumnWidth(ImportModel::Fault, kFaultColumnWidth);
+        }
         m_pages->setCurrentIndex(1);
         m_rows->setFocus(Qt::OtherFocusReason);
         if (m_model->faultyRowCount() > 0) {
@@ -231,10 +234,10 @@ void ImportDialog::showNextFault() {
     if (row < 0) {
         return;
     }
-    int column = m_model->faultColumn();
-    for (int at = ImportModel::LeadingCount; at < m_model->faultColumn(); ++at) {
+    int column = ImportModel::Fault;
+    for (int at = ImportModel::LeadingCount; at < m_model->columnCount(); ++at) {
         const QString shown = m_model->index(row, at).data().toString();
-        column = column == m_model->faultColumn() && shown.startsWith(QStringLiteral("✗")) ? at : column;
+        column = column == ImportModel::Fault && shown.startsWith(QStringLiteral("✗")) ? at : column;
     }
     m_rows->setCurrentIndex(m_model->index(row, column));
     m_rows->setFocus(Qt::OtherFocusReason);
@@ -245,7 +248,7 @@ void ImportDialog::refresh() {
     if (!isPreviewShown()) {
         QStringList missing;
         for (const std::string& name : exchange::unmatched(m_match->mapping())) {
-            missing << QString::fromStdString(name);
+            missing << columnWords(name);
         }
         m_next->setText(tr("Show &Rows"));
         m_next->setEnabled(missing.isEmpty());
@@ -259,7 +262,7 @@ void ImportDialog::refresh() {
     m_fault->setText(own);
     const int faulty = m_model->faultyRowCount();
     m_next->setText(tr("&Import %n Row(s)", nullptr, m_model->takenRowCount()));
-    m_next->setEnabled(m_model->plan().isAcceptable());
+    m_next->setEnabled(m_model->plan().isAcceptable() && m_model->takenRowCount() > 0);
     m_leaveOut->setEnabled(faulty > 0);
     m_nextFault->setEnabled(faulty > 0);
     QStringList words = m_model->generalFaults();

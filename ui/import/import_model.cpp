@@ -1,7 +1,9 @@
 #include "ui/import/import_model.h"
 
 #include <QFont>
+#include <algorithm>
 
+#include "ui/import/column_words.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -45,8 +47,9 @@ void ImportModel::makePlan() {
     for (const exchange::RowFault& fault : m_plan.faults) {
         const QString words = text::sentence(fault.fault);
         if (lines.contains(fault.row)) {
-            const QString column = QString::fromStdString(fault.column);
-            m_faults[fault.row] << (column.isEmpty() ? words : column + QStringLiteral(": ") + words);
+            m_faults[fault.row] << (fault.column.empty()
+                                        ? words
+                                        : columnWords(fault.column) + QStringLiteral(": ") + words);
             m_faultyCells.emplace(fault.row, fault.column);
         } else {
             m_generalFaults << words;
@@ -61,6 +64,32 @@ int ImportModel::lineOf(int row) const {
 QString ImportModel::faultOf(int row) const {
     const auto found = m_faults.find(lineOf(row));
     return found == m_faults.end() ? QString() : found->second.join(QStringLiteral("  "));
+}
+
+bool ImportModel::isLeftBlank(int row) const {
+    const auto isTitle = [this](std::string_view name) {
+        return std::find(m_titles.begin(), m_titles.end(), name) != m_titles.end();
+    };
+    if (m_mapping.file != "readings.csv" || !isTitle(exchange::kWalkSheetColumn)) {
+        return false;
+    }
+    const auto filledIn = exchange::filledInColumns();
+    const auto& cells = m_shown.text.rows[static_cast<std::size_t>(row) + 1].cells;
+    for (std::size_t own = 0; own < m_titles.size(); ++own) {
+        const bool isFilledIn = std::find(filledIn.begin(), filledIn.end(), m_titles[own]) != filledIn.end();
+        if (isFilledIn && cells[own].find_first_not_of(" \t") != std::string::npos) {
+            return false;
+        }
+    }
+    return true;
+}
+
+int ImportModel::takenRowCount() const {
+    int count = 0;
+    for (int row = 0; row < rowCount(); ++row) {
+        count += isLeftOut(row) || isLeftBlank(row) ? 0 : 1;
+    }
+    return count;
 }
 
 bool ImportModel::isLeftOut(int row) const {
@@ -104,7 +133,7 @@ int ImportModel::rowCount(const QModelIndex& parent) const {
 }
 
 int ImportModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : LeadingCount + static_cast<int>(m_matched.size()) + 1;
+    return parent.isValid() ? 0 : LeadingCount + static_cast<int>(m_matched.size());
 }
 
 bool ImportModel::isFaultyCell(int row, int column) const {
@@ -140,8 +169,8 @@ QVariant ImportModel::data(const QModelIndex& index, int role) const {
     if (column == Row) {
         return lineOf(row);
     }
-    if (column == faultColumn()) {
-        return faultOf(row);
+    if (column == Fault) {
+        return isLeftBlank(row) && faultOf(row).isEmpty() ? tr("left blank, not taken") : faultOf(row);
     }
     const auto& cells = m_shown.text.rows[static_cast<std::size_t>(row) + 1].cells;
     const QString text = QString::fromStdString(cells[static_cast<std::size_t>(column - LeadingCount)]);
@@ -187,11 +216,21 @@ QVariant ImportModel::headerData(int section, Qt::Orientation orientation, int r
     if (section == Row) {
         return tr("Row");
     }
-    if (section == faultColumn()) {
+    if (section == Fault) {
         return tr("What is wrong; what to do");
     }
-    return QString::fromStdString(
-        m_shown.text.rows.front().cells[static_cast<std::size_t>(section - LeadingCount)]);
+    return titleOf(static_cast<std::size_t>(section - LeadingCount));
+}
+
+QString ImportModel::titleOf(std::size_t own) const {
+    const auto& unit = m_mapping.columns[m_matched[own]].unit;
+    const QString words = columnWords(m_titles[own]);
+    if (!unit) {
+        return words;
+    }
+    const std::string_view symbol = quantity::symbol(*unit);
+    return QStringLiteral("%1 [%2]").arg(
+        words, QString::fromUtf8(symbol.data(), static_cast<qsizetype>(symbol.size())));
 }
 
 Qt::ItemFlags ImportModel::flags(const QModelIndex& index) const {

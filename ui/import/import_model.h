@@ -14,8 +14,8 @@ class ImportModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
-    /// Before the matched columns, and behind them what is wrong.
-    enum LeadingColumn { Taken, Row, LeadingCount };
+    /// Before the matched columns: what is wrong stands where it is seen without scrolling.
+    enum LeadingColumn { Taken, Row, Fault, LeadingCount };
 
     /// The project must outlive the model.
     explicit ImportModel(const project::Project& project, QObject* parent = nullptr);
@@ -27,8 +27,10 @@ class ImportModel : public QAbstractTableModel {
     /// Faults that belong to no row that is shown.
     QStringList generalFaults() const { return m_generalFaults; }
     int faultyRowCount() const { return static_cast<int>(m_faults.size()); }
-    int takenRowCount() const { return rowCount() - static_cast<int>(m_leftOut.size()); }
-    int faultColumn() const { return columnCount() - 1; }
+    /// Rows of which something comes into the job, if they are sound.
+    int takenRowCount() const;
+    /// A row of a walk sheet in which nothing was filled in: it is passed over.
+    bool isLeftBlank(int row) const;
     /// What is wrong with a row; empty where nothing is.
     QString faultOf(int row) const;
     void setLeftOut(int row, bool isLeftOut);
@@ -51,6 +53,7 @@ class ImportModel : public QAbstractTableModel {
 
   private:
     int lineOf(int row) const;
+    QString titleOf(std::size_t own) const;
     void makePlan();
     bool isFaultyCell(int row, int column) const;
 

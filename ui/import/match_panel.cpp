@@ -2,6 +2,8 @@
 
 #include <QLabel>
 
+#include "ui/import/column_words.h"
+
 namespace ww::ui {
 
 namespace {
@@ -45,7 +47,7 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
         mapping.headRow < rows.size() ? rows[mapping.headRow].cells : std::vector<std::string>{};
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const std::string name(columns[i].name);
-        const QString shown = QString::fromStdString(name);
+        const QString shown = columnWords(name);
         auto* source = new QComboBox(inside);
         const auto constant = constants.find(name);
         const bool hasConstant = constant != constants.end();

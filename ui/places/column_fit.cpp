@@ -7,6 +7,7 @@
 #include <numeric>
 #include <vector>
 
+#include "ui/delegates/fitted_text.h"
 #include "ui/models/branch_roles.h"
 #include "ui/widgets/wrapped_head.h"
 
@@ -17,6 +18,8 @@ namespace {
 constexpr int kColumnPadding = 12;
 /// What a column holds at least of its values.
 constexpr int kLeastDigits = 5;
+/// Longer texts are a person's own, and wrapped.
+constexpr int kMostDigits = 26;
 /// Of a longer table the first rows stand for all.
 constexpr int kMostRowsMeasured = 200;
 
@@ -72,6 +75,41 @@ int leastColumnWidth(const QTableView& table, int column) {
     return width;
 }
 
+int wordsColumnWidth(const QTableView& table, int column) {
+    const int most = kMostDigits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
+    int width = 0;
+    for (int row = 0; row < std::min(table.model()->rowCount(), kMostRowsMeasured); ++row) {
+        const QModelIndex cell = table.model()->index(row, column);
+        const QString words = cell.data().toString();
+        if (!words.isEmpty()) {
+            // The line between two columns takes one pixel.
+            width = std::max(width, QFontMetrics(cellFont(cell, table.font())).horizontalAdvance(words) +
+                                        besideWords(cell, table.font()) + 1);
+        }
+    }
+    return std::min(width, most);
+}
+
+void heightenWhereCut(QTableView& table) {
+    if (table.wordWrap()) {
+        return;
+    }
+    const int usual = table.verticalHeader()->defaultSectionSize();
+    for (int row = 0; row < std::min(table.model()->rowCount(), kMostRowsMeasured); ++row) {
+        bool isCut = false;
+        for (int column = 0; column < table.model()->columnCount() && !isCut; ++column) {
+            const QModelIndex cell = table.model()->index(row, column);
+            const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, usual);
+            isCut = !table.isColumnHidden(column) &&
+                    fitText(cell.data().toString(), cellFont(cell, table.font()), room).isCut;
+        }
+        const int height = isCut ? std::max(usual, twoLinesHeight(table.font())) : usual;
+        if (table.rowHeight(row) != height) {
+            table.setRowHeight(row, height);
+        }
+    }
+}
+
 void leaveRoomFor(QTableView& table, int columns) {
     const int bar = table.verticalScrollBar()->sizeHint().width();
     table.setMinimumWidth(columns + 2 * table.frameWidth() + bar);
@@ -82,7 +120,9 @@ void fitColumns(QTableView& table, std::span<const int> digits, int filling) {
     std::vector<int> least;
     for (std::size_t i = 0; i < digits.size(); ++i) {
         const int column = static_cast<int>(i);
-        const int whole = columnWidthFor(table, column, digits[i]);
+        const int whole = column == filling ? columnWidthFor(table, column, digits[i])
+                                            : std::max(columnWidthFor(table, column, digits[i]),
+                                                       wordsColumnWidth(table, column));
         wanted.push_back(whole);
         least.push_back(std::min(leastColumnWidth(table, column), whole));
     }
@@ -92,13 +132,16 @@ void fitColumns(QTableView& table, std::span<const int> digits, int filling) {
     for (std::size_t i = 0; i < widths.size(); ++i) {
         table.setColumnWidth(static_cast<int>(i), widths[i]);
     }
+    heightenWhereCut(table);
 }
 
 bool fitColumnsInTurn(QTableView& table, std::span<const int> digits, int filling, bool isOthers) {
     const int digit = table.fontMetrics().horizontalAdvance('0');
     const int room = table.viewport()->width();
     const auto widthOf = [&](std::size_t column) {
-        return columnWidthFor(table, static_cast<int>(column), digits[column]);
+        const auto at = static_cast<int>(column);
+        const int guessed = columnWidthFor(table, at, digits[column]);
+        return at == filling ? guessed : std::max(guessed, wordsColumnWidth(table, at));
     };
     std::size_t firstHidden = digits.size();
     int used = 0;
@@ -119,6 +162,7 @@ bool fitColumnsInTurn(QTableView& table, std::span<const int> digits, int fillin
     const int taker =
         table.isColumnHidden(filling) ? static_cast<int>(isOthers ? digits.size() - 1 : 0) : filling;
     table.setColumnWidth(taker, table.columnWidth(taker) + std::max(0, left));
+    heightenWhereCut(table);
     return isSome;
 }
 

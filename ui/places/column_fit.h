@@ -24,11 +24,19 @@ int columnWidthFor(const QTableView& table, int column, int digits);
 /// words for each word of its cells too.
 int leastColumnWidth(const QTableView& table, int column);
 
+/// The width that shows the longest cell of a column whole, up to that of a sentence.
+int wordsColumnWidth(const QTableView& table, int column);
+
+/// Rows in which a cell would be cut in one line become two lines high, all others as high as the table's
+/// rows are. For tables that do not wrap their words themselves.
+void heightenWhereCut(QTableView& table);
+
 /// Asks that the view be as wide as its columns at their least, px in all.
 void leaveRoomFor(QTableView& table, int columns);
 
-/// Gives each column room for so many digits, and what is left of the view's width to column `filling`. Where
-/// the view is too narrow, each gives up its part of what is above its least width.
+/// Gives each column room for so many digits and for its words, and what is left of the view's width to
+/// column `filling`, which may hold long texts. Where the view is too narrow, each gives up its part of what
+/// is above its least width.
 void fitColumns(QTableView& table, std::span<const int> digits, int filling);
 
 /// The same where not all columns have room: the first always shows, then as many of the next as there is

@@ -11,7 +11,7 @@ namespace ww::ui {
 
 namespace {
 
-/// Titles of rows are cut no shorter than this.
+/// Titles of rows are wrapped no shorter than this.
 constexpr int kLeastTitleDigits = 14;
 
 }  // namespace
@@ -37,14 +37,24 @@ void fitFieldColumns(EntryTable& table, int titleDigits, int valueDigits) {
         return;
     }
     std::vector<std::pair<int, int>> leasts;
+    std::vector<std::pair<int, int>> whole;
     int sum = 0;
+    int sumWhole = 0;
     for (int column = 1; column < columns; ++column) {
         leasts.emplace_back(leastColumnWidth(table, column), column);
+        whole.emplace_back(std::max(leasts.back().first, wordsColumnWidth(table, column)), column);
         sum += leasts.back().first;
+        sumWhole += whole.back().first;
     }
     leaveRoomFor(table, kLeastTitleDigits * digit + sum);
     const int room = table.viewport()->width();
-    const int title = std::clamp(room - sum, kLeastTitleDigits * digit, titleDigits * digit + kPadding);
+    const int wanted = std::max(titleDigits * digit + kPadding, wordsColumnWidth(table, 0));
+    // Values show whole where the titles do too.
+    if (wanted + sumWhole <= room) {
+        leasts = whole;
+        sum = sumWhole;
+    }
+    const int title = std::clamp(room - sum, kLeastTitleDigits * digit, wanted);
     table.setColumnWidth(0, title);
     // Alike, but for those that need more: the widest come first, the others share what is left.
     std::sort(leasts.rbegin(), leasts.rend());
@@ -57,6 +67,7 @@ void fitFieldColumns(EntryTable& table, int titleDigits, int valueDigits) {
         left -= width;
         --others;
     }
+    heightenWhereCut(table);
 }
 
 }  // namespace ww::ui

@@ -1,9 +1,12 @@
 #include "ui/places/section_view.h"
 
+#include <QEvent>
+#include <QResizeEvent>
 #include <QScrollBar>
 
 #include "ui/report/page_builder.h"
 #include "ui/text/words.h"
+#include "ui/widgets/focus_ring.h"
 
 namespace ww::ui {
 
@@ -25,6 +28,28 @@ SectionView::SectionView(QWidget* parent)
     m_column->setSpacing(8);
     m_column->addStretch(1);
     setWidget(m_page);
+    new FocusRing(this);
+}
+
+QSize SectionView::sizeHint() const {
+    const int width = viewport()->width();
+    const int height =
+        m_page->hasHeightForWidth() ? m_page->heightForWidth(width) : m_page->sizeHint().height();
+    return {QScrollArea::sizeHint().width(), height};
+}
+
+void SectionView::resizeEvent(QResizeEvent* event) {
+    QScrollArea::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) {
+        updateGeometry();
+    }
+}
+
+bool SectionView::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_page && event->type() == QEvent::LayoutRequest) {
+        updateGeometry();
+    }
+    return QScrollArea::eventFilter(watched, event);
 }
 
 void SectionView::clear() {

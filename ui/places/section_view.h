@@ -30,6 +30,12 @@ class SectionView : public QScrollArea {
     /// The tables shown, in their order.
     std::vector<SectionTable*> tables() const;
     std::vector<charts::ChartView*> charts() const;
+    /// As high as all that it holds in its width: with so much room nothing is scrolled.
+    QSize sizeHint() const override;
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     void clear();

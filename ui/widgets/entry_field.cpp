@@ -16,7 +16,7 @@ bool isUndoOrRedo(const QKeyEvent& event) {
 
 }  // namespace
 
-EntryField::EntryField(QWidget* parent) : QLineEdit(parent) {}
+EntryField::EntryField(QWidget* parent) : HintedField(parent) {}
 
 void EntryField::setStored(const QString& text) {
     m_stored = text;
@@ -50,7 +50,7 @@ bool EntryField::event(QEvent* event) {
         event->ignore();
         return true;
     }
-    return QLineEdit::event(event);
+    return HintedField::event(event);
 }
 
 void EntryField::keyPressEvent(QKeyEvent* event) {
@@ -73,11 +73,11 @@ void EntryField::keyPressEvent(QKeyEvent* event) {
         event->accept();
         return;
     }
-    QLineEdit::keyPressEvent(event);
+    HintedField::keyPressEvent(event);
 }
 
 void EntryField::focusOutEvent(QFocusEvent* event) {
-    QLineEdit::focusOutEvent(event);
+    HintedField::focusOutEvent(event);
     if (event->reason() != Qt::PopupFocusReason && event->reason() != Qt::ActiveWindowFocusReason &&
         !commit()) {
         // The text is kept as typed so that it can be mended; what is stored has not changed.

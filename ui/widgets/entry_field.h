@@ -2,12 +2,13 @@
 // While nothing is typed, undo and redo are the window's. Knows no workbook.
 #pragma once
 
-#include <QLineEdit>
 #include <functional>
+
+#include "ui/widgets/hinted_field.h"
 
 namespace ww::ui {
 
-class EntryField : public QLineEdit {
+class EntryField : public HintedField {
     Q_OBJECT
 
   public:

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QTimer>
 
 #include "ui/widgets/wrapped_head.h"
 
@@ -23,6 +24,29 @@ EntryTable::EntryTable(QWidget* parent) : QTableView(parent), m_editor(new QLine
     m_editor->installEventFilter(this);
     m_editor->setObjectName(QStringLiteral("cell_editor"));
     m_editor->setAttribute(Qt::WA_InputMethodEnabled);
+}
+
+void EntryTable::setModel(QAbstractItemModel* model) {
+    QTableView::setModel(model);
+    if (model != nullptr) {
+        connect(model, &QAbstractItemModel::modelReset, this, &EntryTable::tellContents);
+        connect(model, &QAbstractItemModel::rowsInserted, this, &EntryTable::tellContents);
+        connect(model, &QAbstractItemModel::dataChanged, this, &EntryTable::tellContents);
+    }
+}
+
+/// Once for all changes of one step.
+void EntryTable::tellContents() {
+    if (m_isTelling) {
+        return;
+    }
+    m_isTelling = true;
+    QTimer::singleShot(0, this, [this] {
+        m_isTelling = false;
+        if (isVisible()) {
+            emit resized();
+        }
+    });
 }
 
 QModelIndex EntryTable::typingCell(const QModelIndex& current) const {
@@ -261,6 +285,12 @@ void EntryTable::mouseDoubleClickEvent(QMouseEvent* event) {
 void EntryTable::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
     placeEditor();
+    emit resized();
+}
+
+/// What changed while the table was not seen is measured now.
+void EntryTable::showEvent(QShowEvent* event) {
+    QTableView::showEvent(event);
     emit resized();
 }
 

@@ -31,11 +31,12 @@ class EntryTable : public QTableView {
     QLineEdit* editor() const { return m_editor; }
 
     void keyboardSearch(const QString&) override {}
+    void setModel(QAbstractItemModel* model) override;
 
   signals:
     /// Enter was pressed in the last cell.
     void enteredAtEnd();
-    /// The room for columns changed.
+    /// The room for columns, or what they must hold, changed.
     void resized();
 
   protected:
@@ -56,6 +57,7 @@ class EntryTable : public QTableView {
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
     void scrollContentsBy(int dx, int dy) override;
 
   private:
@@ -63,6 +65,7 @@ class EntryTable : public QTableView {
     void goTo(const QModelIndex& cell);
     void leave(bool forward);
     void placeEditor();
+    void tellContents();
 
     QLineEdit* m_editor;
     QPersistentModelIndex m_cell;
@@ -70,6 +73,7 @@ class EntryTable : public QTableView {
     Store m_store;
     bool m_isCommitting = false;
     bool m_isClosing = false;
+    bool m_isTelling = false;
 };
 
 }  // namespace ww::ui

@@ -7,6 +7,7 @@ namespace ww::ui {
 namespace {
 
 constexpr int kColumns = 4;
+constexpr int kRows = 4;
 constexpr double kPadTextPoints = 18.0;
 constexpr double kPadWordPoints = 12.0;
 
@@ -49,6 +50,8 @@ NumberPad::NumberPad(QWidget* parent) : QWidget(parent) {
         // The field keeps the focus: the pad is a second keyboard, not a place to be in.
         button->setFocusPolicy(Qt::NoFocus);
         button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+        // The last column holds words.
+        button->setProperty("is_digit", place % kColumns + 1 < kColumns);
         if (key.steps != 0) {
             button->setAutoRepeat(true);
             connect(button, &QPushButton::clicked, this,
@@ -67,10 +70,14 @@ NumberPad::NumberPad(QWidget* parent) : QWidget(parent) {
     grid->setSizeConstraint(QLayout::SetFixedSize);
 }
 
-void NumberPad::setMetrics(const theme::Metrics& metrics, int gap) {
+int NumberPad::leastHeight() {
+    return kRows * (kLeastTarget + kTightGap);
+}
+
+void NumberPad::setMetrics(const theme::Metrics& metrics, bool isTight) {
+    const int gap = isTight ? kTightGap : metrics.gap;
     layout()->setSpacing(gap);
     layout()->setContentsMargins(gap, gap / 2, gap, gap / 2);
-    const bool isTight = gap < metrics.gap;
     for (QPushButton* key : m_keys) {
         if (key->property("is_tight").toBool() != isTight) {
             key->setProperty("is_tight", isTight);

@@ -17,13 +17,18 @@ class NumberPad : public QWidget {
     /// Device-independent pixels.
     static constexpr int kKeyWidth = 72;
     static constexpr int kKeyHeight = 64;
-    /// On a small screen every row counts; a target stays large enough for a finger.
+    /// On a small screen every row and column counts; a target stays large enough for a finger.
     static constexpr int kLeastTarget = 48;
+    static constexpr int kTightDigitWidth = 56;
+    /// Between the keys of a small screen and around them.
+    static constexpr int kTightGap = 8;
 
     explicit NumberPad(QWidget* parent = nullptr);
 
-    /// `gap` between the keys and around them, device-independent pixels.
-    void setMetrics(const theme::Metrics& metrics, int gap);
+    /// `isTight`: as on a small screen, the least keys with the least gaps.
+    void setMetrics(const theme::Metrics& metrics, bool isTight);
+    /// The height of a tight pad, device-independent pixels.
+    static int leastHeight();
     /// The key that says `text`, or the one with that accessible name; null where there is none.
     QPushButton* keyOf(const QString& text) const;
 

@@ -54,9 +54,8 @@ TEST_F(ImportDialogs, nothingIsStoredBeforeEveryRowIsSound) {
     model.setLeftOut(1, true);
     EXPECT_EQ(model.faultyRowCount(), 1);
     int column = -1;
-    for (int i = ImportModel::LeadingCount; i < model.faultColumn(); ++i) {
-        column =
-            model.headerData(i, Qt::Horizontal, Qt::DisplayRole).toString().startsWith("dp") ? i : column;
+    for (int i = ImportModel::LeadingCount; i < model.columnCount(); ++i) {
+        column = model.headerData(i, Qt::Horizontal, Qt::DisplayRole).toString() == "DP [kPa]" ? i : column;
     }
     ASSERT_TRUE(model.setData(model.index(2, column), "7.25", Qt::EditRole));
     EXPECT_EQ(model.faultyRowCount(), 0);
@@ -74,7 +73,7 @@ TEST_F(ImportDialogs, asksForAUnitAndRemembersTheColumnsOfAJob) {
     const QString text = "where\tp\n" + QString::fromStdString(tagOf(0)) + "\t12.5\n";
     auto first = dialog(text, "readings.csv");
     EXPECT_FALSE(first->nextButton()->isEnabled());
-    EXPECT_TRUE(first->status().contains("tag")) << first->status().toStdString();
+    EXPECT_TRUE(first->status().contains("Tag")) << first->status().toStdString();
     first->match()->sourceOf("tag")->setCurrentIndex(1);
     first->match()->sourceOf("dp")->setCurrentIndex(2);
     EXPECT_FALSE(first->nextButton()->isEnabled());
@@ -88,6 +87,36 @@ TEST_F(ImportDialogs, asksForAUnitAndRemembersTheColumnsOfAJob) {
     EXPECT_TRUE(second->nextButton()->isEnabled()) << second->status().toStdString();
     EXPECT_EQ(second->match()->sourceOf("dp")->currentText(), "p");
     EXPECT_EQ(second->match()->unitOf("dp")->currentText(), "kPa");
+}
+
+TEST_F(ImportDialogs, saysWhatIsWrongFirstAndInTheWordsOfTheDesk) {
+    const auto import = dialog("tag\tparent\tdesign_flow[L/s]\nN1\tN9\t0.5\n");
+    import->goOn();
+    const ImportModel& model = *import->model();
+    QStringList heads;
+    for (int column = 0; column < model.columnCount(); ++column) {
+        heads << model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        EXPECT_FALSE(heads.back().contains('_')) << heads.back().toStdString();
+    }
+    EXPECT_EQ(heads.indexOf("What is wrong; what to do"), int(ImportModel::Fault));
+    EXPECT_TRUE(heads.contains("Design flow [L/s]")) << heads.join(", ").toStdString();
+    EXPECT_TRUE(heads.contains("Fed by")) << heads.join(", ").toStdString();
+    EXPECT_TRUE(model.faultOf(0).startsWith("Fed by: ")) << model.faultOf(0).toStdString();
+}
+
+TEST_F(ImportDialogs, countsNoRowsOfAWalkSheetThatWereLeftBlank) {
+    const auto one = QString::fromStdString(tagOf(0));
+    const auto two = QString::fromStdString(tagOf(1));
+    const auto import =
+        dialog("tag\tsetting_now\tdp[kPa]\n" + one + "\t4\t12.5\n" + two + "\t4\t\n", "readings.csv");
+    import->goOn();
+    EXPECT_EQ(import->model()->rowCount(), 2);
+    EXPECT_EQ(import->model()->takenRowCount(), 1);
+    EXPECT_TRUE(import->model()->isLeftBlank(1));
+    EXPECT_TRUE(import->nextButton()->text().contains('1')) << import->nextButton()->text().toStdString();
+    const std::size_t before = m_desk.project().readings().size();
+    import->goOn();
+    EXPECT_EQ(m_desk.project().readings().size(), before + 1);
 }
 
 TEST_F(ImportDialogs, guessesWhatTheRowsAreAndLeavesOutTheFaulty) {

@@ -25,7 +25,10 @@ TEST(History, listsEveryValueWithWhoAndWhen) {
     EXPECT_EQ(history->at(1).person, "A. Fields");
     EXPECT_TRUE(history->at(3).label.find("21.2") != std::string::npos);
     HistoryDialog dialog(desk.bridge(), branch);
-    EXPECT_EQ(dialog.values()->rowCount(), 4);
+    ASSERT_EQ(dialog.values()->rowCount(), 4);
+    EXPECT_TRUE(dialog.values()->row(0).cells.join(' ').contains("21.2")) << "the newest stands first";
+    EXPECT_TRUE(
+        dialog.values()->headerData(4, Qt::Horizontal, Qt::DisplayRole).toString().contains("newest first"));
 }
 
 TEST(History, showsWhatWasUndone) {
@@ -42,8 +45,8 @@ TEST(History, showsWhatWasUndone) {
     EXPECT_TRUE(history->at(1).isGone);
     EXPECT_TRUE(dialog.values()->row(1).isStruck) << "what was taken back does not stand";
     EXPECT_TRUE(dialog.values()->row(1).cells.contains("undone"));
-    EXPECT_TRUE(dialog.values()->row(2).isStruck);
-    EXPECT_TRUE(dialog.values()->row(2).cells.contains("undone"));
+    EXPECT_TRUE(dialog.values()->row(0).isStruck);
+    EXPECT_TRUE(dialog.values()->row(0).cells.contains("undone"));
 }
 
 TEST(Journal, showsTheJobAsItStoodAfterAnyRecord) {
@@ -55,7 +58,9 @@ TEST(Journal, showsTheJobAsItStoodAfterAnyRecord) {
     JournalDialog dialog(desk.bridge());
     EXPECT_EQ(dialog.actions()->rowCount(), static_cast<int>(desk.bridge().workbook()->journal().size()));
     const auto shown = [&] { return dialog.state()->row(dialog.state()->rowOf(branch)).cells[2]; };
-    EXPECT_TRUE(shown().startsWith("31.5"));
+    EXPECT_TRUE(shown().startsWith("31.5")) << "the newest record is in hand";
+    EXPECT_EQ(dialog.actions()->row(0).cells.front(),
+              QString::number(desk.bridge().workbook()->newestEntry().sequence));
     dialog.showAfter(then);
     EXPECT_TRUE(shown().startsWith("20.1"));
     EXPECT_EQ(desk.stored("B-01"), "31.5 kPa") << "nothing is set back";

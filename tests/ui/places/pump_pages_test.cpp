@@ -18,6 +18,7 @@
 #include "ui/places/pump/set_point_page.h"
 #include "ui/places/pump/test_page.h"
 #include "ui/places/pump/zone_page.h"
+#include "ui/widgets/focus_ring.h"
 
 namespace ww::ui {
 namespace {
@@ -337,6 +338,50 @@ TEST_F(PumpPages, nothingIsClippedAtTheSmallestScreen) {
                 }
             }
         }
+    }
+}
+
+// Round steps that count whole elements, and pressures that are there: our own rule for this plot.
+TEST_F(PumpPages, thePressurePlotHasAScaleOfItsOwnPressures) {
+    auto& shown = page<PressurePage>(PumpPlace::Pressure);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return shown.findChild<charts::ChartView*>() != nullptr; }, 3000));
+    const charts::ChartFigure& figure = shown.findChild<charts::ChartView*>()->figure();
+    EXPECT_TRUE(figure.y.title.contains("kPa")) << figure.y.title.toStdString();
+    EXPECT_GE(figure.x.step, 1.0);
+    EXPECT_EQ(figure.x.decimals, 0);
+    double least = figure.lines.front().points.front().y();
+    double most = least;
+    for (const charts::Line& line : figure.lines) {
+        for (const QPointF& point : line.points) {
+            least = std::min(least, point.y());
+            most = std::max(most, point.y());
+        }
+    }
+    EXPECT_LE(figure.y.least, least);
+    EXPECT_GE(figure.y.most, most);
+    EXPECT_GE(figure.y.least, std::min(0.0, least) - figure.y.step) << "no pressures that nobody has";
+    EXPECT_GE(figure.y.ticks().size(), 4U);
+    EXPECT_LE(figure.y.ticks().size(), 9U);
+}
+
+// Focus Visible: WCAG 2.2, 2.4.7.
+TEST_F(PumpPages, aSectionWithTheKeysHasARing) {
+    m_place.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&m_place));
+    for (const auto which : {PumpPlace::Results, PumpPlace::Decision, PumpPlace::ReadAndSet}) {
+        m_place.showPage(which);
+        QTest::qWait(20);
+        auto* view = m_place.page(which)->findChild<SectionView*>();
+        ASSERT_NE(view, nullptr);
+        const auto* ring = view->findChild<FocusRing*>();
+        ASSERT_NE(ring, nullptr);
+        view->setFocus(Qt::TabFocusReason);
+        QTest::qWait(20);
+        EXPECT_EQ(ring->isVisible(), view->hasFocus());
+        EXPECT_TRUE(view->hasFocus());
+        EXPECT_EQ(ring->geometry(), view->rect());
+        view->clearFocus();
+        EXPECT_FALSE(ring->isVisible());
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
+#include <QAbstractSpinBox>
 #include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
@@ -13,10 +14,15 @@
 #include <QScrollBar>
 #include <QStyle>
 #include <QStyleOptionComboBox>
+#include <QStyleOptionFrame>
 #include <QTabBar>
 #include <QTableView>
 #include <QTest>
 #include <QTextDocument>
+
+#include "ui/delegates/fitted_text.h"
+#include "ui/widgets/entry_table.h"
+#include "ui/widgets/hinted_field.h"
 
 namespace ww::support {
 namespace {
@@ -180,6 +186,61 @@ void checkCells(const QTableView& table, QStringList& faults) {
     }
 }
 
+/// Cells that are set as their delegate does: whole in one line or two, in letters that may be narrow. A
+/// person's own long text is whole where a pointer rests on it.
+void checkSetCells(const QTableView& table, QStringList& faults) {
+    constexpr int kRows = 40;
+    constexpr int kOwnText = 40;
+    for (int row = 0; row < std::min(table.model()->rowCount(), kRows); ++row) {
+        for (int column = 0; column < table.model()->columnCount(); ++column) {
+            const QModelIndex cell = table.model()->index(row, column);
+            const QString words = cell.data().toString();
+            const bool isOwn = words.size() > kOwnText && cell.data(Qt::ToolTipRole).toString() == words;
+            if (words.isEmpty() || isOwn || table.isColumnHidden(column)) {
+                continue;
+            }
+            const QSize room(table.columnWidth(column) - ui::besideWords(cell, table.font()) - 1,
+                             table.rowHeight(row));
+            if (ui::fitText(words, ui::cellFont(cell, table.font()), room).isCut) {
+                faults << QString("%1: the cell \"%2\" is cut at %3x%4")
+                              .arg(nameOf(table), words)
+                              .arg(room.width())
+                              .arg(room.height());
+            }
+        }
+    }
+}
+
+/// What stands in a field, or the hint in an empty one, shows whole, or is whole where a pointer rests on it.
+void checkField(const QLineEdit& field, QStringList& faults) {
+    if (field.objectName() == QStringLiteral("cell_editor") ||
+        qobject_cast<const QAbstractSpinBox*>(field.parentWidget()) != nullptr) {
+        return;
+    }
+    const auto check = [&](const QString& words, const QFont& font, int room) {
+        if (QFontMetrics(font).horizontalAdvance(words) > room) {
+            faults << QString("%1: \"%2\" needs %3, has %4")
+                          .arg(nameOf(field), words)
+                          .arg(QFontMetrics(font).horizontalAdvance(words))
+                          .arg(room);
+        }
+    };
+    QStyleOptionFrame option;
+    option.initFrom(&field);
+    option.lineWidth = field.style()->pixelMetric(QStyle::PM_DefaultFrameWidth, &option, &field);
+    const int room = field.style()->subElementRect(QStyle::SE_LineEditContents, &option, &field).width() - 4;
+    const auto* hinted = qobject_cast<const ui::HintedField*>(&field);
+    if (!field.text().isEmpty()) {
+        if (field.toolTip() != field.text()) {
+            check(field.displayText(), field.font(), room);
+        }
+    } else if (hinted != nullptr && !hinted->hint().isEmpty()) {
+        check(hinted->hint(), hinted->hintFont(), hinted->hintRect().width());
+    } else {
+        check(field.placeholderText(), field.font(), room);
+    }
+}
+
 bool isTarget(const QWidget& widget) {
     return qobject_cast<const QAbstractButton*>(&widget) || qobject_cast<const QLineEdit*>(&widget) ||
            qobject_cast<const QComboBox*>(&widget);
@@ -229,7 +290,12 @@ QStringList layoutFaults(const QWidget& window) {
             checkHeads(*table, faults);
             if (table->wordWrap()) {
                 checkCells(*table, faults);
+            } else if (qobject_cast<const ui::EntryTable*>(table) != nullptr) {
+                checkSetCells(*table, faults);
             }
+        } else if (const auto* field = qobject_cast<const QLineEdit*>(widget);
+                   field != nullptr && qobject_cast<const QComboBox*>(field->parentWidget()) == nullptr) {
+            checkField(*field, faults);
         } else if (const auto* list = qobject_cast<const QListWidget*>(widget)) {
             for (int row = 0; row < list->count(); ++row) {
                 if (list->sizeHintForIndex(list->model()->index(row, 0)).width() >

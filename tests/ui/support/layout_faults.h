@@ -10,8 +10,8 @@
 namespace ww::support {
 
 /// Every visible widget that lies outside its parent or is smaller than it must be, every label, button, tab,
-/// list item and column head whose words are cut, every bar that scrolls sideways. Places may scroll up and
-/// down.
+/// list item, cell, field, hint and column head whose words are cut, every bar that scrolls sideways. Places
+/// may scroll up and down.
 QStringList layoutFaults(const QWidget& window);
 
 /// The faults that are left when what is computed beside the screen has come and found its place.

@@ -6,6 +6,7 @@
 
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/text/words.h"
+#include "ui/widgets/hinted_field.h"
 #include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
@@ -30,7 +31,7 @@ AdjustPlace::AdjustPlace(WorkbookBridge& bridge, LoopAdvisor& advisor, QWidget* 
       m_title(new QLabel(this)),
       m_state(plain(tr("Share of the valve in hand"), this)),
       m_basis(plain(tr("What the aim rests on"), this)),
-      m_find(new QLineEdit(this)),
+      m_find(new HintedField(tr("tag or number"), this)),
       m_content(new QStackedWidget(this)),
       m_page(new QWidget(this)),
       m_empty(new QLabel(this)),
@@ -65,7 +66,6 @@ void AdjustPlace::buildLayout() {
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
     m_find->setAccessibleName(tr("Find valve to adjust"));
-    m_find->setPlaceholderText(tr("tag or number"));
     m_find->setFixedWidth(140);
     m_findLabel = new QLabel(tr("&Find valve"), this);
     m_findLabel->setBuddy(m_find);

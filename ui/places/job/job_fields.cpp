@@ -1,5 +1,7 @@
 #include "ui/places/job/job_fields.h"
 
+#include <algorithm>
+
 #include "core/project/edit_label.h"
 
 namespace ww::ui {
@@ -38,7 +40,20 @@ void JobFields::refresh(const project::ChangeSet& changes) {
         entry->setStored(m_bridge.isOpen() ? jobFieldText(m_bridge.project().job(), name) : QString());
         entry->setReadOnly(m_bridge.isReadOnly());
     }
+    fitWidths();
     emit refreshed();
+}
+
+void JobFields::fitWidths() {
+    constexpr int kMostDigits = 32;
+    constexpr int kFrame = 26;
+    for (const auto& [name, entry] : m_fields) {
+        const QFontMetrics metrics(entry->font());
+        const int most = kMostDigits * metrics.horizontalAdvance('0');
+        const int words = metrics.horizontalAdvance(entry->stored());
+        entry->setMinimumWidth(std::min(words, most) + kFrame);
+        entry->setToolTip(words > most ? entry->stored() : QString());
+    }
 }
 
 bool JobFields::storeJob(const base::Result<project::Job>& job, const std::string& label) {

@@ -22,6 +22,9 @@ class JobFields : public QObject {
 
     EntryField* add(QFormLayout* form, JobField field, const QString& label);
     EntryField* field(JobField field) const;
+    /// Each field becomes as wide as its text, up to that of a long name; what is longer is whole in its
+    /// tooltip.
+    void fitWidths();
     EntryField* first() const { return m_fields.front().second; }
     /// Carries out a change of the job; a refusal is told and the fields show what stands.
     bool storeJob(const base::Result<project::Job>& job, const std::string& label);

@@ -201,6 +201,7 @@ void JobPlace::setMetrics(const theme::Metrics& metrics) {
         table->verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
         table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
     }
+    m_fields->fitWidths();
     fitColumns();
 }
 

@@ -46,8 +46,8 @@ CodePage::CodePage(WorkbookBridge& bridge, QWidget* parent)
     column->addStretch(1);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 8, 4, 4);
-    row->addWidget(
-        new SideBySide({left, kCodeFormWidth, 0, 0}, {m_view, kSectionWidth, 1, kSectionHeight}, this));
+    row->addWidget(new SideBySide({left, kCodeFormWidth, 0, 0},
+                                  {m_view, kSectionWidth, 1, SideBySide::kAsItAsks}, this));
     connect(m_form, &QComboBox::activated, this, [this] {
         project::Job job = m_bridge.project().job();
         job.codeForm = static_cast<project::CodeForm>(m_form->currentData().toInt());

@@ -17,7 +17,6 @@ namespace ww::ui {
 namespace {
 
 constexpr int kPanelWidth = 300;
-constexpr int kPanelHeight = 240;
 constexpr int kChartWidth = 480;
 constexpr int kChartHeight = 260;
 /// Below this height there is room for one chart only.
@@ -40,7 +39,7 @@ CurvesPage::CurvesPage(WorkbookBridge& bridge, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(12, 8, 12, 8);
     row->addWidget(new SideBySide({charts, kChartWidth, 2, kChartHeight},
-                                  {buildPanel(), kPanelWidth, 1, kPanelHeight}, this));
+                                  {buildPanel(), kPanelWidth, 1, SideBySide::kAsItAsks}, this));
 }
 
 QWidget* CurvesPage::buildPanel() {

@@ -1,6 +1,7 @@
 // One page of the place Pump. Not for deciding which is shown (pump_place.h).
 #pragma once
 
+#include <QLayout>
 #include <QWidget>
 
 #include "core/pump_room/pump_picture.h"
@@ -22,13 +23,17 @@ class PumpPage : public QWidget {
     virtual void takeFocus() { setFocus(Qt::OtherFocusReason); }
     /// The page's chart becomes its table, or comes back.
     virtual void toggleTable() {}
+    /// The height that it needs at least in that width, px.
+    int leastHeight(int width) const {
+        return layout()->hasHeightForWidth() ? layout()->totalMinimumHeightForWidth(width)
+                                             : layout()->totalMinimumSize().height();
+    }
 
   protected:
-    /// Room for a sheet to type into and for a section to read, device-independent pixels.
+    /// Room for a sheet to type into and across for a section to read, device-independent pixels.
     static constexpr int kSheetWidth = 420;
     static constexpr int kSheetHeight = 220;
     static constexpr int kSectionWidth = 420;
-    static constexpr int kSectionHeight = 240;
 };
 
 }  // namespace ww::ui

@@ -1,5 +1,6 @@
 #include "ui/places/pump/pump_place.h"
 
+#include <QResizeEvent>
 #include <QTabBar>
 #include <QVBoxLayout>
 
@@ -20,11 +21,22 @@
 
 namespace ww::ui {
 
+namespace {
+
+/// Fills the room there is: how high it must be is said by the place, of the page that is shown.
+class FilledStack : public QStackedWidget {
+  public:
+    using QStackedWidget::QStackedWidget;
+    bool hasHeightForWidth() const override { return false; }
+};
+
+}  // namespace
+
 PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
       m_advisor(advisor),
-      m_content(new QStackedWidget(this)),
+      m_content(new FilledStack(this)),
       m_empty(new QLabel(this)),
       m_chooser(new QuietCombo(this)),
       m_tabs(new QTabWidget(this)) {
@@ -128,8 +140,22 @@ void PumpPlace::setMetrics(const theme::Metrics& metrics) {
 }
 
 QSize PumpPlace::minimumSizeHint() const {
-    return {m_pages[static_cast<std::size_t>(m_tabs->currentIndex())].holder->minimumSizeHint().width(),
-            QWidget::minimumSizeHint().height()};
+    const Entry& shown = m_pages[static_cast<std::size_t>(m_tabs->currentIndex())];
+    if (shown.page == nullptr) {
+        return {shown.holder->minimumSizeHint().width(), QWidget::minimumSizeHint().height()};
+    }
+    constexpr int kBetween = 12;
+    const int head =
+        m_chooser->isHidden() ? m_tabs->tabBar()->sizeHint().height() : m_chooser->sizeHint().height();
+    return {shown.holder->minimumSizeHint().width(), head + kBetween + shown.page->leastHeight(width())};
+}
+
+/// Words that are wrapped need another height in another width.
+void PumpPlace::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) {
+        updateGeometry();
+    }
 }
 
 void PumpPlace::setNarrow(bool isNarrow) {

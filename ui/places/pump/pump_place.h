@@ -42,7 +42,7 @@ class PumpPlace : public QWidget {
     void setMetrics(const theme::Metrics& metrics);
     /// Puts the keys on the page that is shown.
     void takeFocus();
-    /// As wide as the page in hand needs.
+    /// As wide and as high as the page in hand needs.
     QSize minimumSizeHint() const override;
     /// Pages are chosen from a list in place of tabs, for want of room.
     void setNarrow(bool isNarrow);
@@ -62,6 +62,7 @@ class PumpPlace : public QWidget {
     void toggleTable();
 
   protected:
+    void resizeEvent(QResizeEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
   private:

@@ -88,7 +88,7 @@ SetPointPage::SetPointPage(WorkbookBridge& bridge, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 6, 4, 4);
     row->addWidget(new SideBySide({sheet, kSheetWidth, 2, kSheetHeight},
-                                  {m_view, kSectionWidth, 3, kSectionHeight}, this));
+                                  {m_view, kSectionWidth, 3, SideBySide::kAsItAsks}, this));
     connect(m_add, &QPushButton::clicked, this, [this] { add(); });
     connect(m_remove, &QPushButton::clicked, this, &SetPointPage::remove);
     connect(m_table, &EntryTable::resized, this, [this] { fitFieldColumns(*m_table, 17, 24); });

@@ -17,7 +17,6 @@ namespace {
 /// Six columns of values, and the cautions of a shutoff test beside them.
 constexpr int kTestWidth = 560;
 constexpr int kCautionsWidth = 240;
-constexpr int kCautionsHeight = 120;
 
 using project::PumpPoint;
 using project::PumpReading;
@@ -96,7 +95,7 @@ TestPage::TestPage(WorkbookBridge& bridge, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 6, 8, 6);
     row->addWidget(new SideBySide({sheet, kTestWidth, 7, kSheetHeight},
-                                  {m_cautions, kCautionsWidth, 3, kCautionsHeight}, this));
+                                  {m_cautions, kCautionsWidth, 3, SideBySide::kAsItAsks}, this));
     connect(m_table, &EntryTable::resized, this, [this] { fitFieldColumns(*m_table, 18, 13); });
     connect(m_chooser, &PumpChooser::chosen, this, [this] {
         m_model->renew();

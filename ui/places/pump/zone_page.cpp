@@ -18,6 +18,7 @@
 #include "ui/report/report_writer.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
+#include "ui/widgets/hinted_field.h"
 #include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
@@ -88,8 +89,8 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     column->addLayout(keepLine);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(8, 8, 4, 4);
-    row->addWidget(
-        new SideBySide({left, kZoneFormWidth, 0, 0}, {m_view, kSectionWidth, 1, kSectionHeight}, this));
+    row->addWidget(new SideBySide({left, kZoneFormWidth, 0, 0},
+                                  {m_view, kSectionWidth, 1, SideBySide::kAsItAsks}, this));
     connect(m_add, &QPushButton::clicked, this, &ZonePage::addZone);
     connect(m_remove, &QPushButton::clicked, this, &ZonePage::removeZone);
     connect(m_change, &QPushButton::clicked, this, &ZonePage::changeFlow);
@@ -101,11 +102,9 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
 }
 
 QLineEdit* ZonePage::addField(QFormLayout* form, const QString& label, const QString& hint) {
-    auto* field = new QLineEdit(this);
+    auto* field = new HintedField(hint, this);
     QString name = label;
     field->setAccessibleName(name.remove('&'));
-    field->setAccessibleDescription(hint);
-    field->setPlaceholderText(hint);
     form->addRow(label, field);
     return field;
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QFormLayout>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>

@@ -147,7 +147,7 @@ void ReadyList::addCure(const SignLine& line, QVBoxLayout& column) {
 
 void ReadyList::addReason(const SignLine& line, QVBoxLayout& column) {
     auto* field = new EntryField(this);
-    field->setPlaceholderText(tr("give the reason, Enter"));
+    field->setHint(tr("give the reason, Enter"));
     field->setAccessibleName(tr("Reason: %1").arg(text::text(line.text)));
     field->setStored(QString::fromStdString(line.reason));
     field->setEnabled(!m_bridge.isReadOnly());

@@ -3,6 +3,8 @@
 #include <QGridLayout>
 #include <algorithm>
 
+#include "ui/widgets/hinted_field.h"
+
 #include "core/seal/signature_block.h"
 #include "core/workbook/report_signing.h"
 
@@ -27,13 +29,12 @@ SignedVersions::SignedVersions(WorkbookBridge& bridge, QWidget* parent)
       m_bridge(bridge),
       m_none(new QLabel(tr("Signed versions: none"), this)),
       m_list(new QListWidget(this)),
-      m_reason(new QLineEdit(this)),
+      m_reason(new HintedField(tr("reason, to withdraw"), this)),
       m_withdraw(new QPushButton(tr("Withdraw Report"), this)) {
     m_list->setWordWrap(true);
     m_list->setFixedHeight(kListHeight);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setAccessibleName(tr("Signed versions"));
-    m_reason->setPlaceholderText(tr("reason, to withdraw"));
     m_reason->setAccessibleName(tr("Reason for withdrawing the report"));
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);

@@ -14,6 +14,7 @@
 #include "ui/report/report_writer.h"
 #include "ui/report/signature_drawing.h"
 #include "ui/text/words.h"
+#include "ui/widgets/hinted_field.h"
 #include "ui/widgets/quiet_combo.h"
 
 namespace ww::ui {
@@ -30,21 +31,19 @@ SigningPanel::SigningPanel(WorkbookBridge& bridge, MakeReport make, QWidget* par
     : QWidget(parent),
       m_bridge(bridge),
       m_make(std::move(make)),
-      m_key(new QLineEdit(this)),
+      m_key(new HintedField(tr("key file, .p12"), this)),
       m_choose(new QPushButton(tr("Choose…"), this)),
       m_certificate(new QPushButton(tr("Make a Certificate…"), this)),
-      m_passphrase(new QLineEdit(this)),
+      m_passphrase(new HintedField(tr("asked each time, never kept"), this)),
       m_meaning(new QuietCombo(this)),
       m_signers(new QuietCombo(this)),
       m_sign(new QPushButton(tr("Sign…"), this)),
       m_told(new QLabel(this)) {
-    m_key->setPlaceholderText(tr("key file, .p12"));
     m_key->setAccessibleName(tr("Key file"));
     m_choose->setAccessibleName(tr("Choose the key file"));
     m_certificate->setAccessibleDescription(
         tr("Makes a key whose certificate vouches for itself; nobody else confirms the name"));
     m_passphrase->setEchoMode(QLineEdit::Password);
-    m_passphrase->setPlaceholderText(tr("asked each time, never kept"));
     m_passphrase->setAccessibleName(tr("Passphrase of the key"));
     m_meaning->addItems({tr("Readings taken by me"), tr("Reviewed and accepted by me")});
     m_meaning->setAccessibleName(tr("Meaning of my signature"));

@@ -5,6 +5,7 @@
 #include "core/balancing/review_steps.h"
 #include "core/project/review.h"
 #include "ui/text/words.h"
+#include "ui/widgets/hinted_field.h"
 
 namespace ww::ui {
 namespace {
@@ -21,7 +22,7 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
       m_state(new QLabel(this)),
-      m_reason(new QLineEdit(this)),
+      m_reason(new HintedField(tr("reason, to send back or withdraw"), this)),
       m_send(new QPushButton(tr("Send Round"), this)),
       m_accept(new QPushButton(tr("Accept Round"), this)),
       m_sendBack(new QPushButton(tr("Send Back"), this)),
@@ -32,7 +33,6 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     m_state->setAccessibleName(tr("State of the round"));
     m_hint->setWordWrap(true);
     m_reason->setAccessibleName(tr("Reason for sending back or withdrawing"));
-    m_reason->setPlaceholderText(tr("reason, to send back or withdraw"));
     auto* layout = new QGridLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setVerticalSpacing(6);

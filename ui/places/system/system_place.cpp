@@ -12,6 +12,7 @@
 #include "ui/places/system/branch_edit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/hinted_field.h"
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/side_by_side.h"
 
@@ -38,7 +39,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
       m_whatIf(new QPushButton(tr("&Try What If"), this)),
       m_showValves(new QPushButton(tr("Valve Ta&bles"), this)),
       m_sums(new QLabel(this)),
-      m_find(new QLineEdit(this)),
+      m_find(new HintedField(tr("tag"), this)),
       m_add(new QPushButton(tr("Add Branch"), this)),
       m_others(new QPushButton(tr("Show Other Columns"), this)) {
     setAccessibleName(tr("System"));
@@ -70,7 +71,6 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_findLabel = new QLabel(tr("&Find branch"), this);
     m_findLabel->setBuddy(m_find);
     m_find->setAccessibleName(tr("Find branch"));
-    m_find->setPlaceholderText(tr("tag"));
     m_find->setMaximumWidth(kFindWidth);
     auto* buttons = new QWidget(this);
     auto* line = new QHBoxLayout(buttons);

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "core/project/edit_label.h"
+#include "ui/places/column_fit.h"
 #include "ui/places/system/valve_chart.h"
 #include "ui/places/system/valve_fields.h"
 
@@ -226,12 +227,26 @@ bool ValvePage::pastePoints(const QString& text) {
 }
 
 void ValvePage::fit() {
+    constexpr int kNameDigits = 12;
+    constexpr int kDigits = 7;
     const int columns = m_model->columnCount();
     const int width = m_table->viewport()->width();
+    int least = 0;
+    for (int column = 0; column < columns; ++column) {
+        least += leastColumnWidth(*m_table, column);
+    }
+    if (least <= width) {
+        std::vector<int> digits(static_cast<std::size_t>(columns), kDigits);
+        digits.front() = kNameDigits;
+        fitColumns(*m_table, digits, 0);
+        m_table->setMinimumWidth(0);
+        return;
+    }
     for (int column = 0; column < columns; ++column) {
         // The name takes what two others do.
         m_table->setColumnWidth(column, width * (column == 0 ? 2 : 1) / (columns + 1));
     }
+    heightenWhereCut(*m_table);
 }
 
 void ValvePage::refresh() {

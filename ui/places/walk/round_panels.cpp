@@ -6,6 +6,7 @@
 #include "core/project/review.h"
 #include "ui/text/words.h"
 #include "ui/widgets/entry_field.h"
+#include "ui/widgets/hinted_field.h"
 #include "ui/widgets/panel_title.h"
 
 namespace ww::ui {
@@ -54,7 +55,7 @@ OpenRoundPanel::OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent)
       m_meter(new QuietCombo(this)),
       m_person(new QuietCombo(this)),
       m_readiness(new QLabel(this)),
-      m_override(new QLineEdit(this)),
+      m_override(new HintedField(tr("name: reason"), this)),
       m_open(new QPushButton(this)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -76,7 +77,6 @@ OpenRoundPanel::OpenRoundPanel(WorkbookBridge& bridge, QWidget* parent)
     m_readiness->setWordWrap(true);
     m_readiness->setTextFormat(Qt::PlainText);
     m_override->setAccessibleName(tr("Who lets the survey begin, and why"));
-    m_override->setPlaceholderText(tr("name: reason"));
     layout->addWidget(m_readiness);
     layout->addWidget(m_override);
     layout->addSpacing(8);
@@ -250,7 +250,7 @@ void CloseRoundPanel::addItem(const balancing::Finding& item, QWidget* page, QVB
     rows->addWidget(words);
     const QString tag = QString::fromStdString(item.fault.subject);
     auto* reason = new EntryField(page);
-    reason->setPlaceholderText(tr("reason"));
+    reason->setHint(tr("reason"));
     reason->setAccessibleName(tr("Reason for %1").arg(tag));
     reason->setStore([this, item](const QString& text) { return giveReason(item, text); });
     auto* read = new QPushButton(tr("Read"), page);

@@ -15,8 +15,12 @@ class ValveCard::Sign : public QWidget {
     explicit Sign(QWidget* parent) : QWidget(parent) {
         setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     }
-    void set(const QModelIndex& cell) {
+    /// `share`: stands before the word of the state; may be empty.
+    void set(const QModelIndex& cell, const QString& share) {
         m_word = cell.data().toString();
+        if (!share.isEmpty()) {
+            m_word = ValveCard::tr("%1 %  %2", "share against target, state").arg(share, m_word);
+        }
         m_isOver = cell.data(IsOverRole).toBool();
         m_state = static_cast<balancing::State>(cell.data(StateRole).toInt());
         setAccessibleDescription(m_word);
@@ -60,6 +64,7 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
       m_serves(new QLabel(this)),
       m_last(new QLabel(this)),
       m_dpHead(new QLabel(this)),
+      m_targetHead(new QLabel(tr("Of target, %"), this)),
       m_ofTarget(new QLabel(this)),
       m_sign(new Sign(this)),
       m_setting(new WalkField(this)),
@@ -96,20 +101,19 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     auto* settingHead = new QLabel(tr("Setting"), this);
     settingHead->setBuddy(m_setting);
     m_dpHead->setBuddy(m_dp);
-    auto* targetHead = new QLabel(tr("Of target, %"), this);
-    auto* values = new QGridLayout;
-    values->setHorizontalSpacing(12);
-    values->setVerticalSpacing(2);
-    values->addWidget(settingHead, 0, 0);
-    values->addWidget(m_dpHead, 0, 1);
-    values->addWidget(targetHead, 0, 2);
-    values->addWidget(m_setting, 1, 0);
-    values->addWidget(m_dp, 1, 1);
-    values->addWidget(m_ofTarget, 1, 2);
-    values->setColumnStretch(0, 2);
-    values->setColumnStretch(1, 3);
-    values->setColumnStretch(2, 2);
-    targetHead->setWordWrap(true);
+    m_values = new QGridLayout;
+    m_values->setHorizontalSpacing(12);
+    m_values->setVerticalSpacing(2);
+    m_values->addWidget(settingHead, 0, 0);
+    m_values->addWidget(m_dpHead, 0, 1);
+    m_values->addWidget(m_targetHead, 0, 2);
+    m_values->addWidget(m_setting, 1, 0);
+    m_values->addWidget(m_dp, 1, 1);
+    m_values->addWidget(m_ofTarget, 1, 2);
+    m_values->setColumnStretch(0, 2);
+    m_values->setColumnStretch(1, 3);
+    m_values->setColumnStretch(2, 2);
+    m_targetHead->setWordWrap(true);
     auto* steps = new QHBoxLayout;
     steps->setSpacing(12);
     steps->addWidget(m_back);
@@ -123,7 +127,7 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     layout->setContentsMargins(12, 8, 12, 8);
     layout->setSpacing(8);
     layout->addLayout(head);
-    layout->addLayout(values);
+    layout->addLayout(m_values);
     layout->addWidget(m_sign);
     layout->addLayout(m_moves);
     layout->addStretch(1);
@@ -177,7 +181,7 @@ void ValveCard::refresh() {
                           .replace('\n', ' '));
     const QString ofTarget = words(WalkModel::OfTarget);
     m_ofTarget->setText(ofTarget.isEmpty() ? QString(QChar(0x2013)) : ofTarget);
-    m_sign->set(cell(WalkModel::State));
+    m_sign->set(cell(WalkModel::State), m_isNarrow ? ofTarget : QString());
     // What is being typed stays, unless another valve came to hand.
     for (const auto& [field, column] :
          {std::pair(m_setting, WalkModel::Setting), std::pair(m_dp, WalkModel::Dp)}) {
@@ -259,6 +263,19 @@ void ValveCard::resizeEvent(QResizeEvent* event) {
     const int wanted =
         m_back->sizeHint().width() + m_next->sizeHint().width() + m_notes->sizeHint().width() + kGaps;
     m_moves->setDirection(wanted <= width() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+void ValveCard::setNarrow(bool isNarrow) {
+    if (m_isNarrow == isNarrow) {
+        return;
+    }
+    m_isNarrow = isNarrow;
+    m_targetHead->setVisible(!isNarrow);
+    m_ofTarget->setVisible(!isNarrow);
+    m_values->setColumnStretch(2, isNarrow ? 0 : 2);
+    const int aboveAndBelow = isNarrow ? 4 : 8;
+    layout()->setContentsMargins(12, aboveAndBelow, 12, aboveAndBelow);
+    refresh();
 }
 
 void ValveCard::setNoteCount(int count) {

@@ -26,6 +26,8 @@ class ValveCard : public QWidget {
     void takeFocus();
     /// The next dp is typed into an empty field.
     void beginDp();
+    /// Two columns, the share beside the word of the state: where a number pad has the other half.
+    void setNarrow(bool isNarrow);
     /// Says how many notes and photos the valve in hand has.
     void setNoteCount(int count);
     WalkField* dp() const { return m_dp; }
@@ -58,6 +60,7 @@ class ValveCard : public QWidget {
     QLabel* m_serves;
     QLabel* m_last;
     QLabel* m_dpHead;
+    QLabel* m_targetHead;
     QLabel* m_ofTarget;
     Sign* m_sign;
     WalkField* m_setting;
@@ -65,10 +68,12 @@ class ValveCard : public QWidget {
     QPushButton* m_back;
     QPushButton* m_next;
     QPushButton* m_notes;
+    QGridLayout* m_values = nullptr;
     QBoxLayout* m_moves = nullptr;  ///< one under the other where the card is narrow
     theme::Tokens m_tokens;
     theme::Metrics m_metrics;
     int m_row = -1;
+    bool m_isNarrow = false;
 };
 
 }  // namespace ww::ui

@@ -18,6 +18,8 @@ WalkGrid::WalkGrid(WalkModel& model, QWidget* parent)
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    // Rows that come anew have the height of all.
+    connect(&model, &QAbstractItemModel::modelReset, this, [this] { heightenWhereCut(*this); });
 }
 
 void WalkGrid::setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics) {
@@ -52,6 +54,7 @@ void WalkGrid::fitColumns() {
     if (!isColumnHidden(WalkModel::Serves)) {
         setColumnWidth(WalkModel::Serves, widths[WalkModel::Serves] + left);
     }
+    heightenWhereCut(*this);
 }
 
 void WalkGrid::resizeEvent(QResizeEvent* event) {

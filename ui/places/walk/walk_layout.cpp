@@ -6,6 +6,7 @@
 
 #include "ui/charts/chart_view.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/widgets/hinted_field.h"
 #include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
@@ -24,7 +25,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget
       m_empty(new QLabel(m_content)),
       m_totals(new QLabel(m_gridPage)),
       m_findLine(new QWidget(this)),
-      m_find(new QLineEdit(m_findLine)),
+      m_find(new HintedField(tr("tag or number"), m_findLine)),
       m_side(new CurrentStack(this)),
       m_valve(new ValvePanel(bridge, advisor, m_side)),
       m_notes(new NotePanel(bridge, m_side)),
@@ -121,7 +122,6 @@ void WalkPlace::buildLayout() {
     m_findLabel = new QLabel(tr("&Find valve"), m_findLine);
     m_findLabel->setBuddy(m_find);
     m_find->setAccessibleName(tr("Find valve"));
-    m_find->setPlaceholderText(tr("tag or number"));
     auto* findLine = new QHBoxLayout(m_findLine);
     findLine->setContentsMargins(0, 0, 0, 0);
     findLine->addWidget(m_findLabel);
@@ -158,10 +158,14 @@ void WalkPlace::setMetrics(const theme::Metrics& metrics) {
     arrange();
 }
 
-void WalkPlace::setCard(bool isCard) {
-    if (m_isCard == isCard) {
+void WalkPlace::setCard(Card card) {
+    const bool isCard = card != Card::None;
+    const bool isBesidePad = card == Card::BesidePad;
+    if (m_isCard == isCard && m_isBesidePad == isBesidePad) {
         return;
     }
+    m_isBesidePad = isBesidePad;
+    m_card->setNarrow(isBesidePad);
     const bool hadKeys = m_grid->hasFocus() || m_grid->isEditing() || m_card->isAncestorOf(focusWidget());
     m_isCard = isCard;
     m_grid->setVisible(!isCard);
@@ -177,7 +181,8 @@ void WalkPlace::arrange() {
     const bool isPanel = m_side->currentWidget() != m_valve;
     m_whole->setDirection(m_isCard ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_whole->setSpacing(m_isCard ? std::max(8, m_metrics.gap) : 16);
-    m_beside->setDirection(m_isCard && !isPanel ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_beside->setDirection(m_isCard && !isPanel && !m_isBesidePad ? QBoxLayout::LeftToRight
+                                                                  : QBoxLayout::TopToBottom);
     m_content->setVisible(!m_isCard || !isPanel);
     m_side->setVisible(!m_isCard || isPanel);
     m_findLine->setVisible(!m_isCard || !isPanel);
@@ -187,7 +192,7 @@ void WalkPlace::arrange() {
     m_findLine->setSizePolicy(m_isCard ? QSizePolicy::Maximum : QSizePolicy::Preferred, QSizePolicy::Fixed);
     // The field says itself what it is for.
     m_findLabel->setVisible(!m_isCard);
-    m_find->setFixedWidth(m_isCard ? width / 3 : width * 2 / 3 - 8);
+    m_find->setFixedWidth(m_isCard && !m_isBesidePad ? width / 3 : width * 2 / 3 - 8);
 }
 
 }  // namespace ww::ui

@@ -30,8 +30,10 @@ class WalkPlace : public QWidget {
 
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
-    /// One valve at a time in place of the grid: for small windows and large targets.
-    void setCard(bool isCard);
+    /// One valve at a time in place of the grid, for small windows and large targets; in few columns where
+    /// the number pad takes the other half of a small window.
+    enum class Card { None, Wide, BesidePad };
+    void setCard(Card card);
     bool isCard() const { return m_isCard; }
     /// Puts the keys where the next reading is typed.
     void takeFocus();
@@ -109,6 +111,7 @@ class WalkPlace : public QWidget {
     QBoxLayout* m_whole = nullptr;
     QBoxLayout* m_beside = nullptr;
     bool m_isCard = false;
+    bool m_isBesidePad = false;
     std::optional<base::Id> m_repeatBranch;  ///< the next dp typed here is a repeated reading
     std::optional<base::Id> m_lastByMeter;   ///< the valve last read by the practice meter
     theme::Tokens m_tokens;

@@ -1,0 +1,81 @@
+#include "ui/delegates/fitted_text.h"
+
+#include <QFontMetrics>
+#include <algorithm>
+
+#include "ui/models/branch_roles.h"
+
+namespace ww::ui {
+namespace {
+
+bool fitsInOneLine(const QString& text, const QFont& font, const QSize& room) {
+    return QFontMetrics(font).horizontalAdvance(text) <= room.width();
+}
+
+bool fitsWrapped(const QString& text, const QFont& font, const QSize& room) {
+    constexpr int kMost = 1000;
+    const QFontMetrics metrics(font);
+    const QRect box = metrics.boundingRect(QRect(0, 0, room.width(), kMost), Qt::TextWordWrap, text);
+    return box.height() <= room.height() && box.width() <= room.width();
+}
+
+QFont narrowed(const QFont& font, int stretch) {
+    QFont made = font;
+    made.setStretch(stretch);
+    return made;
+}
+
+}  // namespace
+
+FittedText fitText(const QString& text, const QFont& font, const QSize& room) {
+    const bool isHigh = room.height() >= 2 * QFontMetrics(font).height();
+    constexpr int kStep = 5;
+    for (int stretch = 100; stretch >= kLeastStretch; stretch -= kStep) {
+        const QFont tried = stretch == 100 ? font : narrowed(font, stretch);
+        if (fitsInOneLine(text, tried, room)) {
+            return {tried, text, false, false};
+        }
+        if (isHigh && fitsWrapped(text, tried, room)) {
+            return {tried, text, true, false};
+        }
+    }
+    const QFont least = narrowed(font, kLeastStretch);
+    const QFontMetrics metrics(least);
+    if (!isHigh) {
+        return {least, metrics.elidedText(text, Qt::ElideRight, room.width()), false, true};
+    }
+    // As much as two lines hold; a word that goes over leaves the end of the first one empty.
+    for (int width = 2 * room.width(); width > room.width(); width -= room.width() / 8 + 1) {
+        const QString shortened = metrics.elidedText(text, Qt::ElideRight, width);
+        if (fitsWrapped(shortened, least, room)) {
+            return {least, shortened, true, true};
+        }
+    }
+    return {least, metrics.elidedText(text, Qt::ElideRight, room.width()), false, true};
+}
+
+QFont cellFont(const QModelIndex& cell, const QFont& ofView) {
+    QFont font = ofView;
+    if (cell.data(IsStrongRole).toBool()) {
+        font.setWeight(QFont::DemiBold);
+    }
+    return font;
+}
+
+int shapeBesideWords(const QFont& ofView) {
+    constexpr int kLeastShape = 16;
+    return std::max(kLeastShape, QFontMetrics(ofView).height() - 1);
+}
+
+int besideWords(const QModelIndex& cell, const QFont& ofView) {
+    const bool hasShape = cell.data(IsStateCellRole).toBool() && cell.data(StateRole).isValid();
+    return 2 * kCellMargin + cell.data(DepthRole).toInt() * kIndent +
+           (hasShape ? shapeBesideWords(ofView) + kBehindShape : 0);
+}
+
+int twoLinesHeight(const QFont& font) {
+    constexpr int kAboveAndBelow = 4;
+    return 2 * QFontMetrics(font).height() + kAboveAndBelow;
+}
+
+}  // namespace ww::ui

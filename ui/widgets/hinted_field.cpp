@@ -1,0 +1,51 @@
+#include "ui/widgets/hinted_field.h"
+
+#include <QPainter>
+#include <QStyle>
+#include <QStyleOptionFrame>
+
+namespace ww::ui {
+
+void HintedField::setHint(const QString& hint) {
+    m_hint = hint;
+    if (accessibleDescription().isEmpty()) {
+        setAccessibleDescription(hint);
+    }
+    update();
+}
+
+QRect HintedField::hintRect() const {
+    constexpr int kBesideText = 2;
+    QStyleOptionFrame option;
+    initStyleOption(&option);
+    return style()
+        ->subElementRect(QStyle::SE_LineEditContents, &option, this)
+        .marginsRemoved(textMargins())
+        .adjusted(kBesideText, 0, -kBesideText, 0);
+}
+
+QFont HintedField::hintFont() const {
+    constexpr int kLeastStretch = 60;
+    constexpr int kStep = 5;
+    const int room = hintRect().width();
+    QFont made = font();
+    for (int stretch = 100 - kStep;
+         stretch >= kLeastStretch && QFontMetrics(made).horizontalAdvance(m_hint) > room; stretch -= kStep) {
+        made.setStretch(stretch);
+    }
+    return made;
+}
+
+void HintedField::paintEvent(QPaintEvent* event) {
+    QLineEdit::paintEvent(event);
+    if (m_hint.isEmpty() || !text().isEmpty()) {
+        return;
+    }
+    QPainter painter(this);
+    painter.setFont(hintFont());
+    painter.setPen(palette().color(QPalette::PlaceholderText));
+    const int side = layoutDirection() == Qt::RightToLeft ? Qt::AlignRight : Qt::AlignLeft;
+    painter.drawText(hintRect(), side | int(Qt::AlignVCenter) | int(Qt::TextSingleLine), m_hint);
+}
+
+}  // namespace ww::ui

@@ -1,0 +1,31 @@
+// A line to type into that says, while it is empty, what belongs there; where it is short the hint is written
+// narrower, never cut. Knows no workbook.
+#pragma once
+
+#include <QLineEdit>
+
+namespace ww::ui {
+
+class HintedField : public QLineEdit {
+    Q_OBJECT
+
+  public:
+    explicit HintedField(QWidget* parent = nullptr) : QLineEdit(parent) {}
+    HintedField(const QString& hint, QWidget* parent) : QLineEdit(parent) { setHint(hint); }
+
+    /// Also what the field is described by where it has no other description.
+    void setHint(const QString& hint);
+    QString hint() const { return m_hint; }
+    /// The font in which the hint is written in the room there is.
+    QFont hintFont() const;
+    /// Where the hint stands, in the field's own coordinates.
+    QRect hintRect() const;
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    QString m_hint;
+};
+
+}  // namespace ww::ui
