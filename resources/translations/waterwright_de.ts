@@ -155,6 +155,14 @@
         <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
         <translation>fraglich; neu ablesen (Strg+R) oder Messgerät wechseln (Menü Runde)</translation>
     </message>
+    <message>
+        <source>On share here: leave it, Ctrl+Enter goes to the next valve.</source>
+        <translation>Hier im Anteil: stehen lassen, Strg+Enter geht zum nächsten Ventil.</translation>
+    </message>
+    <message>
+        <source>On share here: leave it. The middle of the band would be near %1.</source>
+        <translation>Hier im Anteil: stehen lassen. Die Mitte des Bandes läge bei etwa %1.</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -204,6 +212,369 @@
     <message>
         <source>%1 d</source>
         <translation>%1 d</translation>
+    </message>
+</context>
+<context>
+    <name>ImportColumn</name>
+    <message>
+        <source>Accuracy</source>
+        <translation>Genauigkeit</translation>
+    </message>
+    <message>
+        <source>Accuracy, at least</source>
+        <translation>Genauigkeit, mindestens</translation>
+    </message>
+    <message>
+        <source>Accuracy, more shut</source>
+        <translation>Genauigkeit, weiter zu</translation>
+    </message>
+    <message>
+        <source>Current, A</source>
+        <translation>Strom, A</translation>
+    </message>
+    <message>
+        <source>Current, second phase</source>
+        <translation>Strom, zweite Phase</translation>
+    </message>
+    <message>
+        <source>Current, third phase</source>
+        <translation>Strom, dritte Phase</translation>
+    </message>
+    <message>
+        <source>Several pumps: how</source>
+        <translation>Mehrere Pumpen: Schaltung</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>Cannot be read</source>
+        <translation>Nicht ablesbar</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Zertifikat</translation>
+    </message>
+    <message>
+        <source>Loss of the circuit</source>
+        <translation>Verlust des Kreises</translation>
+    </message>
+    <message>
+        <source>Corrects</source>
+        <translation>Berichtigt</translation>
+    </message>
+    <message>
+        <source>Design flow</source>
+        <translation>Auslegungsdurchfluss</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Druckseite</translation>
+    </message>
+    <message>
+        <source>Discharge bore</source>
+        <translation>Druckstutzen, innen</translation>
+    </message>
+    <message>
+        <source>Height of the discharge gauge</source>
+        <translation>Höhe des Manometers, Druckseite</translation>
+    </message>
+    <message>
+        <source>Before the valve</source>
+        <translation>Vor dem Ventil</translation>
+    </message>
+    <message>
+        <source>Doubtful</source>
+        <translation>Fraglich</translation>
+    </message>
+    <message>
+        <source>Straight pipe behind, diameters</source>
+        <translation>Gerades Rohr dahinter, Durchmesser</translation>
+    </message>
+    <message>
+        <source>DP</source>
+        <translation>Δp</translation>
+    </message>
+    <message>
+        <source>Has a drive</source>
+        <translation>Hat einen Umrichter</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Durchfluss</translation>
+    </message>
+    <message>
+        <source>Rise on one gauge</source>
+        <translation>Anstieg an einem Manometer</translation>
+    </message>
+    <message>
+        <source>Feeds the chiller or boiler alone</source>
+        <translation>Speist Kältemaschine oder Kessel allein</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Förderhöhe</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Laufrad</translation>
+    </message>
+    <message>
+        <source>Smallest impeller</source>
+        <translation>Kleinstes Laufrad</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Last DP</source>
+        <translation>Letzte Δp</translation>
+    </message>
+    <message>
+        <source>Most DP</source>
+        <translation>Größte Δp</translation>
+    </message>
+    <message>
+        <source>Least DP</source>
+        <translation>Kleinste Δp</translation>
+    </message>
+    <message>
+        <source>Lowest speed</source>
+        <translation>Kleinste Drehzahl</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>Efficiency of the motor</source>
+        <translation>Motorwirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Power of the motor</source>
+        <translation>Motorleistung</translation>
+    </message>
+    <message>
+        <source>Current without load</source>
+        <translation>Leerlaufstrom</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>NPSH required</source>
+        <translation>NPSH nötig</translation>
+    </message>
+    <message>
+        <source>Reason where overdue</source>
+        <translation>Grund, falls überfällig</translation>
+    </message>
+    <message>
+        <source>Fed by</source>
+        <translation>Gespeist von</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <source>Speed on the plate</source>
+        <translation>Drehzahl, Schild</translation>
+    </message>
+    <message>
+        <source>Point of the test</source>
+        <translation>Punkt des Tests</translation>
+    </message>
+    <message>
+        <source>Dealt with as</source>
+        <translation>Behandelt als</translation>
+    </message>
+    <message>
+        <source>Why so</source>
+        <translation>Warum so</translation>
+    </message>
+    <message>
+        <source>Positive displacement</source>
+        <translation>Verdrängerpumpe</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Power factor</source>
+        <translation>Leistungsfaktor</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pumpe</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Repeated</source>
+        <translation>Wiederholt</translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation>Auflösung</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Rücklauf</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Runde</translation>
+    </message>
+    <message>
+        <source>Loss of the run</source>
+        <translation>Verlust der Strecke</translation>
+    </message>
+    <message>
+        <source>Running</source>
+        <translation>Läuft</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Skala</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Versorgt</translation>
+    </message>
+    <message>
+        <source>Service factor</source>
+        <translation>Servicefaktor</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>Setting now</source>
+        <translation>Einstellung jetzt</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Suction</source>
+        <translation>Saugseite</translation>
+    </message>
+    <message>
+        <source>Suction bore</source>
+        <translation>Saugstutzen, innen</translation>
+    </message>
+    <message>
+        <source>Height of the suction gauge</source>
+        <translation>Höhe des Manometers, Saugseite</translation>
+    </message>
+    <message>
+        <source>Synchronous speed</source>
+        <translation>Synchrondrehzahl</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>Discharge valve open</source>
+        <translation>Drosselventil auf</translation>
+    </message>
+    <message>
+        <source>Tag of the discharge valve</source>
+        <translation>Kennung des Drosselventils</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Straight pipe before, diameters</source>
+        <translation>Gerades Rohr davor, Durchmesser</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Ventil</translation>
+    </message>
+    <message>
+        <source>Model of the valve</source>
+        <translation>Modell des Ventils</translation>
+    </message>
+    <message>
+        <source>Size of the valve</source>
+        <translation>Größe des Ventils</translation>
+    </message>
+    <message>
+        <source>Voltage, V</source>
+        <translation>Spannung, V</translation>
+    </message>
+    <message>
+        <source>Voltage, second phase</source>
+        <translation>Spannung, zweite Phase</translation>
+    </message>
+    <message>
+        <source>Voltage, third phase</source>
+        <translation>Spannung, dritte Phase</translation>
+    </message>
+    <message>
+        <source>Zero at the end</source>
+        <translation>Nullpunkt am Ende</translation>
+    </message>
+    <message>
+        <source>Zero at the start</source>
+        <translation>Nullpunkt am Anfang</translation>
     </message>
 </context>
 <context>
@@ -1237,7 +1608,7 @@
     </message>
     <message>
         <source>That is {1} from {2} rpm</source>
-        <translation>Das sind {1} von {2} rpm</translation>
+        <translation>Das sind {1} statt {2} 1/min</translation>
     </message>
     <message>
         <source>The duty is not known, so the figure shows what is on record.</source>
@@ -1456,10 +1827,6 @@
         <translation>„{1}“ ist keine Zahl; nehmen Sie Ziffern mit einem Punkt oder Komma</translation>
     </message>
     <message>
-        <source>&quot;{1}&quot; is not a unit of {2}; use one of {3}</source>
-        <translation>„{1}“ ist keine Einheit für {2}; nehmen Sie eine von {3}</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is not a unit that the column &quot;{2}&quot; can have; use one of {3}</source>
         <translation>„{1}“ ist keine Einheit für die Spalte „{2}“; nehmen Sie eine von {3}</translation>
     </message>
@@ -1642,10 +2009,6 @@
     <message>
         <source>all is stored, with the last reading, in {1}; work goes on there</source>
         <translation>alles ist gespeichert, mit der letzten Ablesung, in {1}; die Arbeit geht dort weiter</translation>
-    </message>
-    <message>
-        <source>all {1} terminals are read in the final round</source>
-        <translation>alle {1} Verbraucher sind in der Schlussrunde abgelesen</translation>
     </message>
     <message>
         <source>amps were read without volts, so no power follows from them; read the volts between the phases</source>
@@ -2209,7 +2572,7 @@
     </message>
     <message>
         <source>power from slip is rough: the plate&apos;s slip may be off by 20 %; use a stroboscope good to 1 rpm</source>
-        <translation>Leistung aus Schlupf ist grob: Der Schlupf des Schilds kann um 20 % daneben liegen; nehmen Sie ein Stroboskop, genau auf 1 rpm</translation>
+        <translation>Leistung aus Schlupf ist grob: Der Schlupf des Schilds kann um 20 % daneben liegen; nehmen Sie ein Stroboskop, genau auf 1 1/min</translation>
     </message>
     <message>
         <source>power into the water over shaft power is {1} %, outside 20 to 90 %; check flow, head and motor readings</source>
@@ -2380,10 +2743,6 @@
         <translation>das PDF trägt keine Signatur, also beweist es nichts; erbitten Sie den signierten Bericht</translation>
     </message>
     <message>
-        <source>the PDF has no place for the signature of the {1}; write the report again</source>
-        <translation>das PDF hat keinen Platz für die Signatur „{1}“; schreiben Sie den Bericht neu</translation>
-    </message>
-    <message>
         <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
         <translation>der Abgleich der Runde {1} und jeder darauf signierte Bericht gelten nach dieser Änderung nicht mehr; gleichen Sie neu ab und signieren Sie einen neuen Bericht</translation>
     </message>
@@ -2516,20 +2875,12 @@
         <translation>die Datei „{1}“ hat mehr als {2} MB; machen Sie sie kleiner</translation>
     </message>
     <message>
-        <source>the file cannot be read ({1}); check its permissions</source>
-        <translation>die Datei ist nicht lesbar ({1}); prüfen Sie ihre Rechte</translation>
-    </message>
-    <message>
         <source>the file has {1} MB, more than the {2} MB that a table may have; split it or correct it</source>
         <translation>die Datei hat {1} MB, mehr als die {2} MB einer Tabelle; teilen oder berichtigen Sie sie</translation>
     </message>
     <message>
         <source>the file holds no key with its own certificate; export both together</source>
         <translation>die Datei enthält keinen Schlüssel mit eigenem Zertifikat; exportieren Sie beide zusammen</translation>
-    </message>
-    <message>
-        <source>the file is damaged ({1}); keep it as it is and open a copy from before</source>
-        <translation>die Datei ist beschädigt ({1}); lassen Sie sie, wie sie ist, und öffnen Sie eine frühere Kopie</translation>
     </message>
     <message>
         <source>the file is empty, so nothing can be read from it; open a copy of it</source>
@@ -2558,10 +2909,6 @@
     <message>
         <source>the final flow is {1} % of design, outside {2} to {3} %; adjust it, or list the deficiency that keeps it there, the report cannot be signed before</source>
         <translation>der Schlussdurchfluss ist {1} % der Auslegung, außerhalb {2} bis {3} %; stellen Sie ihn ein, oder nehmen Sie den Mangel auf, der ihn dort hält, vorher kann der Bericht nicht signiert werden</translation>
-    </message>
-    <message>
-        <source>the final round is judged accepted</source>
-        <translation>die Schlussrunde ist als angenommen beurteilt</translation>
     </message>
     <message>
         <source>the first signer allowed no later change, yet there is one; do not rely on this file, ask for it again</source>
@@ -2841,7 +3188,7 @@
     </message>
     <message>
         <source>the motor&apos;s speed of {1} rpm does not lie below its synchronous speed of {2} rpm; read the speed again</source>
-        <translation>die Motordrehzahl {1} rpm liegt nicht unter der Synchrondrehzahl {2} rpm; lesen Sie die Drehzahl neu ab</translation>
+        <translation>die Motordrehzahl {1} 1/min liegt nicht unter der Synchrondrehzahl {2} 1/min; lesen Sie die Drehzahl neu ab</translation>
     </message>
     <message>
         <source>the name &quot;{1}&quot; stands twice; keep one row for it</source>
@@ -2996,10 +3343,6 @@
         <translation>die Pumpe hat keine brauchbare Kennlinie; tragen Sie mindestens zwei Punkte fallender Förderhöhe ein, jeden mit Durchfluss</translation>
     </message>
     <message>
-        <source>the pump has {1} point(s) of its curve; this law needs {2}, add or remove points</source>
-        <translation>die Pumpe hat {1} Punkt(e) ihrer Kennlinie; dieses Gesetz braucht {2}, fügen Sie Punkte hinzu oder entfernen Sie welche</translation>
-    </message>
-    <message>
         <source>the pump makes no excess head, so both ways leave the same; there is nothing to save</source>
         <translation>die Pumpe erzeugt keine überschüssige Förderhöhe, also lassen beide Verfahren dasselbe; es gibt nichts zu sparen</translation>
     </message>
@@ -3041,7 +3384,7 @@
     </message>
     <message>
         <source>the pump&apos;s specific speed is {1} (rpm, gpm, ft), so its power rises towards shutoff; do not make a shutoff test without the maker&apos;s word</source>
-        <translation>die spezifische Drehzahl der Pumpe ist {1} (rpm, gpm, ft), also steigt ihre Leistung zur Nullförderung hin; machen Sie keinen Nullförderversuch ohne Zusage des Herstellers</translation>
+        <translation>die spezifische Drehzahl der Pumpe ist {1} (1/min, gpm, ft), also steigt ihre Leistung zur Nullförderung hin; machen Sie keinen Nullförderversuch ohne Zusage des Herstellers</translation>
     </message>
     <message>
         <source>the pump&apos;s speed is {1} of rated; it must be a number of 0 (stopped) or more</source>
@@ -3320,10 +3663,6 @@
         <translation>die Arbeitsmappe wurde nach Signatur dieses Berichts geändert; signieren Sie einen neuen unter anderem Namen</translation>
     </message>
     <message>
-        <source>the {1} has signed already; a signed report is not signed over, write a new one</source>
-        <translation>„{1}“ hat schon signiert; ein signierter Bericht wird nicht übersigniert, schreiben Sie einen neuen</translation>
-    </message>
-    <message>
         <source>there is a branch with this tag already; give the new one another tag</source>
         <translation>es gibt schon einen Zweig mit dieser Kennung; geben Sie dem neuen eine andere</translation>
     </message>
@@ -3548,10 +3887,6 @@
         <translation>bei {1} Verbrauchern werden die Ablesungen hier nicht mit einem gelernten Kreislauf verglichen; nutzen Sie dafür advise</translation>
     </message>
     <message>
-        <source>{1} % by mass is outside the range of {2}, {3} to {4} %; correct the concentration</source>
-        <translation>{1} % Massenanteil liegt außerhalb des Bereichs von {2}, {3} bis {4} %; berichtigen Sie die Konzentration</translation>
-    </message>
-    <message>
         <source>{1} % of design flow in the last round</source>
         <translation>{1} % des Auslegungsdurchflusses in der letzten Runde</translation>
     </message>
@@ -3750,10 +4085,6 @@
     <message>
         <source>{1} is out of reason; type a value within {2} %</source>
         <translation>{1} ist nicht glaubhaft; tippen Sie einen Wert innerhalb {2} %</translation>
-    </message>
-    <message>
-        <source>{1} is outside the range of {2}, {3} to {4}; correct the temperature</source>
-        <translation>{1} liegt außerhalb des Bereichs von {2}, {3} bis {4}; berichtigen Sie die Temperatur</translation>
     </message>
     <message>
         <source>{1} is outside this valve&apos;s scale, {2} to {3}; type what the handle shows</source>
@@ -3972,10 +4303,6 @@
         <translation>die Datei ist nicht beschreibbar ({1w}); prüfen Sie ihre Rechte, ihren Ordner und den freien Platz, nichts wurde geändert</translation>
     </message>
     <message>
-        <source>the final round is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>die Schlussrunde ist {1w}; regulieren Sie weiter ein, oder geben Sie den Grund an, warum es so bleibt</translation>
-    </message>
-    <message>
         <source>the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the concentration</source>
         <translation>das Medium ist {1w}, aber seine Konzentration ist 0 %, also wird wie mit Wasser gerechnet; tragen Sie die Konzentration ein</translation>
     </message>
@@ -4088,10 +4415,6 @@
         <translation>die Zelle hat eine Formel, deren Ergebnis nicht gespeichert ist; öffnen Sie die Datei in einer Tabellenkalkulation und speichern Sie sie</translation>
     </message>
     <message>
-        <source>the cell holds {1} and not a value; mend its formula or write the value</source>
-        <translation>die Zelle enthält {1} und keinen Wert; berichtigen Sie ihre Formel oder schreiben Sie den Wert</translation>
-    </message>
-    <message>
         <source>the cell {1} lies beyond column {2}, where no table reaches; clear it</source>
         <translation>die Zelle {1} liegt hinter Spalte {2}, wohin keine Tabelle reicht; leeren Sie sie</translation>
     </message>
@@ -4102,10 +4425,6 @@
     <message>
         <source>the file has {1} MB, more than the {2} MB that a spreadsheet may have; take out what is not needed</source>
         <translation>die Datei hat {1} MB, mehr als die {2} MB einer Tabellenmappe; nehmen Sie Unnötiges heraus</translation>
-    </message>
-    <message>
-        <source>the file is no XLSX spreadsheet, or is damaged ({1}); save it anew as XLSX</source>
-        <translation>die Datei ist keine XLSX-Tabelle oder beschädigt ({1}); speichern Sie sie neu als XLSX</translation>
     </message>
     <message>
         <source>the part &quot;{1}&quot; cannot be understood (line {2}); open the file in a spreadsheet program and save it anew as XLSX</source>
@@ -4130,10 +4449,6 @@
     <message>
         <source>the sheet is empty; give it a row of headings and data</source>
         <translation>das Blatt ist leer; geben Sie ihm eine Kopfzeile und Daten</translation>
-    </message>
-    <message>
-        <source>the spreadsheet cannot be written ({1}); choose a place with room</source>
-        <translation>die Tabelle kann nicht geschrieben werden ({1}); wählen Sie einen Ort mit Platz</translation>
     </message>
     <message>
         <source>there is no sheet &quot;{1}&quot; in the spreadsheet; add it, or give a sheet that name</source>
@@ -4220,10 +4535,6 @@
         <translation>{2} bei Auslegung statt {1}</translation>
     </message>
     <message>
-        <source>Caution: hot water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
-        <translation>Vorsicht: heißes Wasser und Druck. Prüfen Sie Nenndruck und Anschlüsse der Schläuche, öffnen Sie Messnippel langsam, entlüften Sie das Messgerät, halten Sie Abstand von bewegten und spannungsführenden Teilen; örtliche Vorschriften und die Regeln der Anlage gehen vor.</translation>
-    </message>
-    <message>
         <source>Last dp</source>
         <translation>Letzte Δp</translation>
     </message>
@@ -4296,14 +4607,6 @@
         <translation>Optionen bei Auslegungsdurchfluss für den Bedarf des Schlechtpunktkreises</translation>
     </message>
     <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. The section on excess head counts what the index circuit needs with its valves open</source>
-        <translation>Der Kreislauf mit Ventilen, wie sie in Runde {5} standen, nimmt {1} {4}, die Pumpe erzeugt {2} {4}: {3} {4} zu viel. Der Abschnitt zur überschüssigen Förderhöhe zählt, was der Schlechtpunktkreis mit offenen Ventilen braucht</translation>
-    </message>
-    <message>
-        <source>With the valves as they stand, speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
-        <translation>Mit den Ventilen, wie sie stehen, bringen {1} % der jetzigen Drehzahl oder Abdrehen {2} {3} (Abschnitt {4})</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
         <translation>„{1}“ ist nicht Leitung oder Ingenieur dieses Auftrags; lassen Sie eine dieser Personen an diesem Platz arbeiten, Menü Runde, Person: {2}</translation>
     </message>
@@ -4314,10 +4617,6 @@
     <message>
         <source>a step of a review is not undone; withdraw it with a reason on the place Review (Alt+6), below the rounds</source>
         <translation>ein Schritt einer Prüfung wird nicht rückgängig gemacht; ziehen Sie ihn mit Grund am Platz Prüfung (Alt+6) unter den Runden zurück</translation>
-    </message>
-    <message>
-        <source>by the model of the loop the pump as it runs makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
-        <translation>nach dem Modell des Kreislaufs erzeugt die Pumpe, wie sie läuft, {1} mehr, als der Schlechtpunktkreis bei Auslegungsdurchfluss braucht; senken Sie ihre Drehzahl oder drehen Sie ihr Laufrad ab, wenn die Ventile eingestellt sind, durch zugelassene Fachleute und in den Grenzen von Hersteller und örtlicher Vorschrift</translation>
     </message>
     <message>
         <source>done again: {1}; Ctrl+Z takes it back</source>
@@ -4404,10 +4703,6 @@
         <translation>zurückgenommen: {1}; Strg+Umschalt+Z stellt es wieder her</translation>
     </message>
     <message>
-        <source>{1} at full speed, {2w} at the speed of the last round: what the pump makes at design flow beyond the need of the index circuit ({3w})</source>
-        <translation>{1} bei voller Drehzahl, {2w} bei der Drehzahl der letzten Runde: was die Pumpe bei Auslegungsdurchfluss über den Bedarf des Schlechtpunktkreises hinaus erzeugt ({3w})</translation>
-    </message>
-    <message>
         <source>{1} is above the range of instrument {2}, which ends at {3}; read again, with another instrument if need be, or give the reason</source>
         <translation>{1} liegt über dem Bereich von Messgerät {2}, der bei {3} endet; lesen Sie neu ab, nötigenfalls mit anderem Messgerät, oder geben Sie den Grund an</translation>
     </message>
@@ -4424,12 +4719,488 @@
         <translation>{1}; drücken Sie Strg+U, um {2} zu speichern</translation>
     </message>
     <message>
-        <source>this clock is {1} h {2} min before the last stored action; set the clock of this laptop before reading, or the times of readings are doubtful</source>
-        <translation>diese Uhr steht {1} h {2} min vor der letzten gespeicherten Handlung; stellen Sie die Uhr dieses Laptops vor dem Ablesen, sonst sind die Zeiten der Ablesungen fraglich</translation>
-    </message>
-    <message>
         <source>{1} was not written: this can be written with the ending {2}; give the file one of these</source>
         <translation>{1} wurde nicht geschrieben: möglich ist die Endung {2}; geben Sie der Datei eine davon</translation>
+    </message>
+    <message>
+        <source>1 pasted reading</source>
+        <translation>1 eingefügte Ablesung</translation>
+    </message>
+    <message>
+        <source>Caution: hot or chilled water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
+        <translation>Vorsicht: heißes oder kaltes Wasser und Druck. Nenndruck und Verschraubungen der Schläuche prüfen, Messstutzen langsam öffnen, Messgerät entlüften, von bewegten und spannungführenden Teilen fernbleiben; örtliche Vorschriften und die Regeln der Anlage gehen vor.</translation>
+    </message>
+    <message>
+        <source>Change of zones</source>
+        <translation>Zonen ändern</translation>
+    </message>
+    <message>
+        <source>Computed from</source>
+        <translation>Berechnet aus</translation>
+    </message>
+    <message>
+        <source>DP {1} at the reference, {2}</source>
+        <translation>Δp {1} an der Referenz, {2}</translation>
+    </message>
+    <message>
+        <source>DP {1} at {2}, {3}</source>
+        <translation>Δp {1} bei {2}, {3}</translation>
+    </message>
+    <message>
+        <source>DP {1} in place of {2}, {3}</source>
+        <translation>Δp {1} statt {2}, {3}</translation>
+    </message>
+    <message>
+        <source>DP {1} read again, {2}</source>
+        <translation>Δp {1} nochmals abgelesen, {2}</translation>
+    </message>
+    <message>
+        <source>DP {1} with the valve shut, {2}</source>
+        <translation>Δp {1} bei geschlossenem Ventil, {2}</translation>
+    </message>
+    <message>
+        <source>DP {1}, {2}</source>
+        <translation>Δp {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Import from {1}</source>
+        <translation>Import aus {1}</translation>
+    </message>
+    <message>
+        <source>Last round read</source>
+        <translation>Zuletzt abgelesene Runde</translation>
+    </message>
+    <message>
+        <source>New job {1}</source>
+        <translation>Neuer Auftrag {1}</translation>
+    </message>
+    <message>
+        <source>New practice job</source>
+        <translation>Neuer Übungsauftrag</translation>
+    </message>
+    <message>
+        <source>Record readings from {1}</source>
+        <translation>Ablesungen aus {1} aufnehmen</translation>
+    </message>
+    <message>
+        <source>Sign the report</source>
+        <translation>Bericht signieren</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
+        <translation>{1} % der jetzigen Drehzahl oder Abdrehen bringt {2} {3}: das nimmt den Überschuss {4w} weg (Abschnitt {5})</translation>
+    </message>
+    <message>
+        <source>The loop in the last round read</source>
+        <translation>Der Kreislauf in der zuletzt abgelesenen Runde</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}</source>
+        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpe fördert {2} {4}: Überschuss {3} {4} {6w}</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
+        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpe fördert {2} {4}: Überschuss {3} {4} {6w}. Die Entscheidung zählt {7} {4} {8w}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit of {2w}; use one of {3}</source>
+        <translation>„{1}“ ist keine Einheit für {2w}; nehmen Sie eine von {3}</translation>
+    </message>
+    <message>
+        <source>accept round {1}</source>
+        <translation>Runde {1} annehmen</translation>
+    </message>
+    <message>
+        <source>all {1} terminals were read in the last round</source>
+        <translation>alle {1} Verbraucher wurden in der letzten Runde abgelesen</translation>
+    </message>
+    <message>
+        <source>answer to comment on {1w}</source>
+        <translation>Antwort auf Kommentar zu {1w}</translation>
+    </message>
+    <message>
+        <source>branch {1}</source>
+        <translation>Zweig {1}</translation>
+    </message>
+    <message>
+        <source>cannot be read, {1}</source>
+        <translation>nicht ablesbar, {1}</translation>
+    </message>
+    <message>
+        <source>checkpoint {1}</source>
+        <translation>Sicherungspunkt {1}</translation>
+    </message>
+    <message>
+        <source>choice of both, {1}</source>
+        <translation>beide gewählt, {1}</translation>
+    </message>
+    <message>
+        <source>choice of {1}, {2}</source>
+        <translation>{1} gewählt, {2}</translation>
+    </message>
+    <message>
+        <source>clock of {1}, nothing added</source>
+        <translation>Uhr von {1}, nichts addiert</translation>
+    </message>
+    <message>
+        <source>clock of {1}, {2} added</source>
+        <translation>Uhr von {1}, {2} addiert</translation>
+    </message>
+    <message>
+        <source>close round {1}</source>
+        <translation>Runde {1} schließen</translation>
+    </message>
+    <message>
+        <source>comment on {1w}</source>
+        <translation>Kommentar zu {1w}</translation>
+    </message>
+    <message>
+        <source>curve of {1}</source>
+        <translation>Kennlinie von {1}</translation>
+    </message>
+    <message>
+        <source>deficiency {1}</source>
+        <translation>Mangel {1}</translation>
+    </message>
+    <message>
+        <source>device at {1}</source>
+        <translation>Armatur an {1}</translation>
+    </message>
+    <message>
+        <source>doubtful, {1}</source>
+        <translation>fraglich, {1}</translation>
+    </message>
+    <message>
+        <source>flow {1}, {2}</source>
+        <translation>Durchfluss {1}, {2}</translation>
+    </message>
+    <message>
+        <source>fluid of the job</source>
+        <translation>Medium des Auftrags</translation>
+    </message>
+    <message>
+        <source>form of the energy code&apos;s clause</source>
+        <translation>Form der Klausel der Energievorschrift</translation>
+    </message>
+    <message>
+        <source>gauge rise {1}, {2}</source>
+        <translation>Manometer-Anstieg {1}, {2}</translation>
+    </message>
+    <message>
+        <source>hold at {1}, {2}</source>
+        <translation>halten bei {1}, {2}</translation>
+    </message>
+    <message>
+        <source>instrument {1}</source>
+        <translation>Messgerät {1}</translation>
+    </message>
+    <message>
+        <source>load of a year</source>
+        <translation>Last eines Jahres</translation>
+    </message>
+    <message>
+        <source>merge of 1 action of {1}</source>
+        <translation>1 Aktion von {1} zusammengeführt</translation>
+    </message>
+    <message>
+        <source>merge of {1} actions of {2}</source>
+        <translation>{1} Aktionen von {2} zusammengeführt</translation>
+    </message>
+    <message>
+        <source>meter {1} was due for calibration on {2}, {3} days ago; readings are kept and listed in the report, take another meter (menu Round, Meter) or give the reason (Job, If overdue, why)</source>
+        <translation>Messgerät {1} war am {2} zur Kalibrierung fällig, vor {3} Tagen; Ablesungen werden behalten und im Bericht genannt, nehmen Sie ein anderes Messgerät (Menü Runde, Messgerät) oder geben Sie den Grund an (Auftrag, Falls überfällig, warum)</translation>
+    </message>
+    <message>
+        <source>new branch {1}</source>
+        <translation>neuer Zweig {1}</translation>
+    </message>
+    <message>
+        <source>new instrument {1}</source>
+        <translation>neues Messgerät {1}</translation>
+    </message>
+    <message>
+        <source>new job</source>
+        <translation>neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>new person</source>
+        <translation>neue Person</translation>
+    </message>
+    <message>
+        <source>new pump {1}</source>
+        <translation>neue Pumpe {1}</translation>
+    </message>
+    <message>
+        <source>new set-point {1}</source>
+        <translation>neuer Sollwert {1}</translation>
+    </message>
+    <message>
+        <source>new valve model {1}</source>
+        <translation>neues Ventilmodell {1}</translation>
+    </message>
+    <message>
+        <source>no reason, {1}</source>
+        <translation>kein Grund, {1}</translation>
+    </message>
+    <message>
+        <source>not doubtful, {1}</source>
+        <translation>nicht fraglich, {1}</translation>
+    </message>
+    <message>
+        <source>not stored, this is only in memory: {1}; Save a Copy Elsewhere, on the strip above, keeps it</source>
+        <translation>nicht gespeichert, nur im Arbeitsspeicher: {1}; Kopie anderswo speichern, auf der Leiste oben, bewahrt es</translation>
+    </message>
+    <message>
+        <source>note, {1}</source>
+        <translation>Notiz, {1}</translation>
+    </message>
+    <message>
+        <source>notes, {1}</source>
+        <translation>Notizen, {1}</translation>
+    </message>
+    <message>
+        <source>nothing is added to this laptop&apos;s clock; times are its own from now on</source>
+        <translation>zur Uhr dieses Laptops wird nichts addiert; ab jetzt gelten ihre eigenen Zeiten</translation>
+    </message>
+    <message>
+        <source>on share at {1} for now: hold; the learned loop advises {2} with the others set, read it again then</source>
+        <translation>im Anteil bei {1}, vorerst: halten; der gelernte Kreislauf rät zu {2}, wenn die anderen eingestellt sind, dann neu ablesen</translation>
+    </message>
+    <message>
+        <source>on share at {1} for now: hold; {2} % of target expected here with the others set, turn to {3} then</source>
+        <translation>im Anteil bei {1}, vorerst: halten; {2} % vom Soll hier erwartet, wenn die anderen eingestellt sind, dann auf {3} drehen</translation>
+    </message>
+    <message>
+        <source>on share at {1}: leave it; {2} % of target expected here with the others set</source>
+        <translation>im Anteil bei {1}: stehen lassen; {2} % vom Soll hier erwartet, wenn die anderen eingestellt sind</translation>
+    </message>
+    <message>
+        <source>open round {1}</source>
+        <translation>Runde {1} öffnen</translation>
+    </message>
+    <message>
+        <source>open round {1}, witness of {2} terminals</source>
+        <translation>Runde {1} öffnen, Zeugenprobe von {2} Verbrauchern</translation>
+    </message>
+    <message>
+        <source>pasted table of {1}</source>
+        <translation>eingefügte Tabelle von {1}</translation>
+    </message>
+    <message>
+        <source>person {1}</source>
+        <translation>Person {1}</translation>
+    </message>
+    <message>
+        <source>photo {1}</source>
+        <translation>Foto {1}</translation>
+    </message>
+    <message>
+        <source>readiness: {1}</source>
+        <translation>Bereitschaft: {1}</translation>
+    </message>
+    <message>
+        <source>reason, {1}</source>
+        <translation>Grund, {1}</translation>
+    </message>
+    <message>
+        <source>reason: {1}</source>
+        <translation>Grund: {1}</translation>
+    </message>
+    <message>
+        <source>remove instrument {1}</source>
+        <translation>Messgerät {1} entfernen</translation>
+    </message>
+    <message>
+        <source>remove person {1}</source>
+        <translation>Person {1} entfernen</translation>
+    </message>
+    <message>
+        <source>remove photo</source>
+        <translation>Foto entfernen</translation>
+    </message>
+    <message>
+        <source>remove readiness line: {1}</source>
+        <translation>Zeile der Bereitschaft entfernen: {1}</translation>
+    </message>
+    <message>
+        <source>remove set-point {1}</source>
+        <translation>Sollwert {1} entfernen</translation>
+    </message>
+    <message>
+        <source>reopen comment on {1w}</source>
+        <translation>Kommentar zu {1w} wieder öffnen</translation>
+    </message>
+    <message>
+        <source>resolve comment on {1w}</source>
+        <translation>Kommentar zu {1w} erledigen</translation>
+    </message>
+    <message>
+        <source>route of {1}</source>
+        <translation>Route von {1}</translation>
+    </message>
+    <message>
+        <source>send back round {1}</source>
+        <translation>Runde {1} zurückgeben</translation>
+    </message>
+    <message>
+        <source>send round {1}</source>
+        <translation>Runde {1} senden</translation>
+    </message>
+    <message>
+        <source>set-point of {1}</source>
+        <translation>Sollwert von {1}</translation>
+    </message>
+    <message>
+        <source>setting {1} in place of {2}, {3}</source>
+        <translation>Einstellung {1} statt {2}, {3}</translation>
+    </message>
+    <message>
+        <source>setting {1}, {2}</source>
+        <translation>Einstellung {1}, {2}</translation>
+    </message>
+    <message>
+        <source>table of {1}</source>
+        <translation>Tabelle von {1}</translation>
+    </message>
+    <message>
+        <source>test of {1}, {2w}: {3w} = {4}</source>
+        <translation>Test von {1}, {2w}: {3w} = {4}</translation>
+    </message>
+    <message>
+        <source>the PDF has no place for the signature of the {1w}; write the report again</source>
+        <translation>das PDF hat keinen Platz für die Signatur „{1w}“; schreiben Sie den Bericht neu</translation>
+    </message>
+    <message>
+        <source>the cell holds {1w} and not a value; mend its formula or write the value</source>
+        <translation>die Zelle enthält {1w} und keinen Wert; berichtigen Sie ihre Formel oder schreiben Sie den Wert</translation>
+    </message>
+    <message>
+        <source>the design losses: no learned loop that fits the readings was there</source>
+        <translation>den Verlusten der Auslegung: ein gelernter Kreislauf, der zu den Ablesungen passt, war nicht da</translation>
+    </message>
+    <message>
+        <source>the file cannot be read ({1w}); check its permissions</source>
+        <translation>die Datei ist nicht lesbar ({1w}); prüfen Sie ihre Rechte</translation>
+    </message>
+    <message>
+        <source>the file is damaged ({1w}); keep it as it is and open a copy from before</source>
+        <translation>die Datei ist beschädigt ({1w}); lassen Sie sie, wie sie ist, und öffnen Sie eine frühere Kopie</translation>
+    </message>
+    <message>
+        <source>the file is no XLSX spreadsheet, or is damaged ({1w}); save it anew as XLSX</source>
+        <translation>die Datei ist keine XLSX-Tabelle oder beschädigt ({1w}); speichern Sie sie neu als XLSX</translation>
+    </message>
+    <message>
+        <source>the last round read is judged accepted</source>
+        <translation>die zuletzt abgelesene Runde ist als angenommen beurteilt</translation>
+    </message>
+    <message>
+        <source>the last round read is {1w}; go on balancing, or give the reason why it stays so</source>
+        <translation>die zuletzt abgelesene Runde ist {1w}; weiter abgleichen oder den Grund angeben, warum es so bleibt</translation>
+    </message>
+    <message>
+        <source>the learned loop for all that stays, the losses entered here for what is new</source>
+        <translation>dem gelernten Kreislauf für alles, was bleibt, den hier eingegebenen Verlusten für das Neue</translation>
+    </message>
+    <message>
+        <source>the pump has {1} point(s) of its curve; this law needs {2w}, add or remove points</source>
+        <translation>die Pumpe hat {1} Punkt(e) ihrer Kennlinie; dieses Gesetz braucht {2w}, fügen Sie Punkte hinzu oder entfernen Sie welche</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The decision in Pump counts the excess at full speed</source>
+        <translation>die Pumpe fördert bei Auslegungsstrom {1} zu viel, {2w}; nach dem Einstellen der Ventile ihre Drehzahl senken oder ihr Laufrad abdrehen, durch eine zugelassene Fachkraft und in den Grenzen von Hersteller und örtlicher Vorschrift. Die Entscheidung unter Pumpe zählt den Überschuss bei voller Drehzahl</translation>
+    </message>
+    <message>
+        <source>the spreadsheet cannot be written ({1w}); choose a place with room</source>
+        <translation>die Tabelle kann nicht geschrieben werden ({1w}); wählen Sie einen Ort mit Platz</translation>
+    </message>
+    <message>
+        <source>the {1w} has signed already; a signed report is not signed over, write a new one</source>
+        <translation>„{1w}“ hat schon signiert; ein signierter Bericht wird nicht übersigniert, schreiben Sie einen neuen</translation>
+    </message>
+    <message>
+        <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
+        <translation>diese Uhr steht {1} h {2} min vor der letzten gespeicherten Handlung, die Zeiten der Ablesungen sind also unsicher; Ctrl+Alt+O, Uhr richtigstellen, behebt es</translation>
+    </message>
+    <message>
+        <source>turn by the reading; the learned loop expects {1} once all are set</source>
+        <translation>nach der Ablesung drehen; der gelernte Kreislauf erwartet {1}, wenn alle eingestellt sind</translation>
+    </message>
+    <message>
+        <source>units of the job</source>
+        <translation>Einheiten des Auftrags</translation>
+    </message>
+    <message>
+        <source>usual readiness list</source>
+        <translation>übliche Liste der Bereitschaft</translation>
+    </message>
+    <message>
+        <source>valve model {1} removed</source>
+        <translation>Ventilmodell {1} entfernt</translation>
+    </message>
+    <message>
+        <source>withdraw revision {1} of the report</source>
+        <translation>Revision {1} des Berichts zurückziehen</translation>
+    </message>
+    <message>
+        <source>withdraw round {1}</source>
+        <translation>Runde {1} zurückziehen</translation>
+    </message>
+    <message>
+        <source>work goes on in the copy {1}; later open the first file and take this in with Ctrl+Shift+M, Merge Another Laptop</source>
+        <translation>die Arbeit geht in der Kopie {1} weiter; öffnen Sie später die erste Datei und übernehmen Sie diese mit Ctrl+Shift+M</translation>
+    </message>
+    <message>
+        <source>written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, not the times</source>
+        <translation>zwischen {1} und {2} von der Uhr von {3} geschrieben, die später richtiggestellt wurde; es gilt die Reihenfolge der Eingabe, nicht die Zeiten</translation>
+    </message>
+    <message>
+        <source>{1w} of the job</source>
+        <translation>{1w} des Auftrags</translation>
+    </message>
+    <message>
+        <source>{1w} of {2}</source>
+        <translation>{1w} von {2}</translation>
+    </message>
+    <message>
+        <source>{1} % by mass is outside the range of {2w}, {3} to {4} %; correct the concentration</source>
+        <translation>{1} % Massenanteil liegt außerhalb des Bereichs von {2w}, {3} bis {4} %; berichtigen Sie die Konzentration</translation>
+    </message>
+    <message>
+        <source>{1} are added to this laptop&apos;s clock in this job; once its own clock is right, Ctrl+Alt+O takes that back</source>
+        <translation>in diesem Auftrag werden {1} zur Uhr dieses Laptops addiert; sobald seine eigene Uhr stimmt, nimmt Ctrl+Alt+O das zurück</translation>
+    </message>
+    <message>
+        <source>{1} is outside the range of {2w}, {3} to {4}; correct the temperature</source>
+        <translation>{1} liegt außerhalb des Bereichs von {2w}, {3} bis {4}; berichtigen Sie die Temperatur</translation>
+    </message>
+    <message>
+        <source>{1} pasted readings</source>
+        <translation>{1} eingefügte Ablesungen</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, for comparison</source>
+        <translation>{1} {2w}, zum Vergleich</translation>
+    </message>
+    <message>
+        <source>{1} {2w}: the decision counts this one</source>
+        <translation>{1} {2w}: die Entscheidung zählt diese</translation>
+    </message>
+    <message>
+        <source>{1} {2w}: the decision counts this one (section {3})</source>
+        <translation>{1} {2w}: die Entscheidung zählt diese (Abschnitt {3})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}: die Entscheidung zählt diese, {3} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
+    </message>
+    <message>
+        <source>{3} took back what was added to this laptop&apos;s clock: it showed {1} when it was {2}; times written before stay as they were</source>
+        <translation>{3} hat zurückgenommen, was zur Uhr dieses Laptops addiert wurde: sie zeigte {1}, als es {2} war; Zeiten von vorher blieben, wie sie waren</translation>
+    </message>
+    <message>
+        <source>{4} set this laptop&apos;s clock right: it showed {1} when it was {2}; from then on {3} are added, times written before stay as they were</source>
+        <translation>{4} hat die Uhr dieses Laptops richtiggestellt: sie zeigte {1}, als es {2} war; seitdem werden {3} addiert, Zeiten von vorher blieben, wie sie waren</translation>
     </message>
 </context>
 <context>
@@ -4513,105 +5284,6 @@
     <message>
         <source>With these valves speed %1 % of the present gives %2 %3.</source>
         <translation>Mit diesen Ventilen ergeben %1 % der jetzigen Drehzahl %2 %3.</translation>
-    </message>
-</context>
-<context>
-    <name>PumpFields</name>
-    <message>
-        <source>Tag</source>
-        <translation>Kennung</translation>
-    </message>
-    <message>
-        <source>Runs</source>
-        <translation>Läuft</translation>
-    </message>
-    <message>
-        <source>Several: joint</source>
-        <translation>Mehrere: Schaltung</translation>
-    </message>
-    <message>
-        <source>Rated speed</source>
-        <translation>Nenndrehzahl</translation>
-    </message>
-    <message>
-        <source>Impeller</source>
-        <translation>Laufrad</translation>
-    </message>
-    <message>
-        <source>Least impeller</source>
-        <translation>Kleinstes Laufrad</translation>
-    </message>
-    <message>
-        <source>Least speed, of rated</source>
-        <translation>Kleinste Drehzahl, vom Nennwert</translation>
-    </message>
-    <message>
-        <source>Has a drive</source>
-        <translation>Hat einen Umrichter</translation>
-    </message>
-    <message>
-        <source>Motor power</source>
-        <translation>Motorleistung</translation>
-    </message>
-    <message>
-        <source>Motor efficiency</source>
-        <translation>Motorwirkungsgrad</translation>
-    </message>
-    <message>
-        <source>Plate volts</source>
-        <translation>Spannung, Schild</translation>
-    </message>
-    <message>
-        <source>Plate amps</source>
-        <translation>Strom, Schild</translation>
-    </message>
-    <message>
-        <source>Plate power factor</source>
-        <translation>Leistungsfaktor, Schild</translation>
-    </message>
-    <message>
-        <source>No-load amps</source>
-        <translation>Leerlaufstrom</translation>
-    </message>
-    <message>
-        <source>Service factor</source>
-        <translation>Servicefaktor</translation>
-    </message>
-    <message>
-        <source>Motor speed, plate</source>
-        <translation>Motordrehzahl, Schild</translation>
-    </message>
-    <message>
-        <source>Synchronous speed</source>
-        <translation>Synchrondrehzahl</translation>
-    </message>
-    <message>
-        <source>Suction bore</source>
-        <translation>Saugstutzen, innen</translation>
-    </message>
-    <message>
-        <source>Discharge bore</source>
-        <translation>Druckstutzen, innen</translation>
-    </message>
-    <message>
-        <source>Suction gauge over shaft</source>
-        <translation>Saugmanometer über Welle</translation>
-    </message>
-    <message>
-        <source>Discharge gauge over shaft</source>
-        <translation>Druckmanometer über Welle</translation>
-    </message>
-    <message>
-        <source>Discharge valve, tag</source>
-        <translation>Drosselventil, Kennung</translation>
-    </message>
-    <message>
-        <source>Positive displacement</source>
-        <translation>Verdrängerpumpe</translation>
-    </message>
-    <message>
-        <source>Alone guards a boiler or chiller</source>
-        <translation>Schützt allein Kessel oder Kältemaschine</translation>
     </message>
 </context>
 <context>
@@ -5733,6 +6405,354 @@
         <source>DP</source>
         <translation>Δp</translation>
     </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Genauigkeit</translation>
+    </message>
+    <message>
+        <source>Alone guards a boiler or chiller</source>
+        <translation>Schützt allein Kessel oder Kältemaschine</translation>
+    </message>
+    <message>
+        <source>Amps, phase 1</source>
+        <translation>Strom, Phase 1</translation>
+    </message>
+    <message>
+        <source>Amps, phase 2</source>
+        <translation>Strom, Phase 2</translation>
+    </message>
+    <message>
+        <source>Amps, phase 3</source>
+        <translation>Strom, Phase 3</translation>
+    </message>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv oder Kv</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Druckseite</translation>
+    </message>
+    <message>
+        <source>Discharge bore</source>
+        <translation>Druckstutzen, innen</translation>
+    </message>
+    <message>
+        <source>Discharge gauge over shaft</source>
+        <translation>Druckmanometer über Welle</translation>
+    </message>
+    <message>
+        <source>Discharge valve at</source>
+        <translation>Drosselventil auf</translation>
+    </message>
+    <message>
+        <source>Discharge valve, tag</source>
+        <translation>Drosselventil, Kennung</translation>
+    </message>
+    <message>
+        <source>Flow by meter</source>
+        <translation>Durchfluss, Messgerät</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Manometer</translation>
+    </message>
+    <message>
+        <source>Has a drive</source>
+        <translation>Hat einen Umrichter</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Laufrad</translation>
+    </message>
+    <message>
+        <source>Input power</source>
+        <translation>Aufnahmeleistung</translation>
+    </message>
+    <message>
+        <source>Least dp</source>
+        <translation>Kleinste Δp</translation>
+    </message>
+    <message>
+        <source>Least impeller</source>
+        <translation>Kleinstes Laufrad</translation>
+    </message>
+    <message>
+        <source>Least speed, of rated</source>
+        <translation>Kleinste Drehzahl, vom Nennwert</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>More shut</source>
+        <translation>Fast zu</translation>
+    </message>
+    <message>
+        <source>Most dp</source>
+        <translation>Größte Δp</translation>
+    </message>
+    <message>
+        <source>Motor efficiency</source>
+        <translation>Motorwirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Motor power</source>
+        <translation>Motorleistung</translation>
+    </message>
+    <message>
+        <source>Motor speed, plate</source>
+        <translation>Motordrehzahl, Schild</translation>
+    </message>
+    <message>
+        <source>No-load amps</source>
+        <translation>Leerlaufstrom</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Or rise, one gauge</source>
+        <translation>Oder Anstieg, ein Manometer</translation>
+    </message>
+    <message>
+        <source>Plate amps</source>
+        <translation>Strom, Schild</translation>
+    </message>
+    <message>
+        <source>Plate power factor</source>
+        <translation>Leistungsfaktor, Schild</translation>
+    </message>
+    <message>
+        <source>Plate volts</source>
+        <translation>Spannung, Schild</translation>
+    </message>
+    <message>
+        <source>Positive displacement</source>
+        <translation>Verdrängerpumpe</translation>
+    </message>
+    <message>
+        <source>Power factor</source>
+        <translation>Leistungsfaktor</translation>
+    </message>
+    <message>
+        <source>Rated speed</source>
+        <translation>Nenndrehzahl</translation>
+    </message>
+    <message>
+        <source>Reason, if doubted</source>
+        <translation>Grund, falls fraglich</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Läuft</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Skala</translation>
+    </message>
+    <message>
+        <source>Service factor</source>
+        <translation>Servicefaktor</translation>
+    </message>
+    <message>
+        <source>Several: joint</source>
+        <translation>Mehrere: Schaltung</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>Suction</source>
+        <translation>Saugseite</translation>
+    </message>
+    <message>
+        <source>Suction bore</source>
+        <translation>Saugstutzen, innen</translation>
+    </message>
+    <message>
+        <source>Suction gauge over shaft</source>
+        <translation>Saugmanometer über Welle</translation>
+    </message>
+    <message>
+        <source>Synchronous speed</source>
+        <translation>Synchrondrehzahl</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>Volts, phases 1-2</source>
+        <translation>Spannung, Phasen 1-2</translation>
+    </message>
+    <message>
+        <source>Volts, phases 2-3</source>
+        <translation>Spannung, Phasen 2-3</translation>
+    </message>
+    <message>
+        <source>Volts, phases 3-1</source>
+        <translation>Spannung, Phasen 3-1</translation>
+    </message>
+    <message>
+        <source>a date outside the calendar</source>
+        <translation>ein Datum außerhalb des Kalenders</translation>
+    </message>
+    <message>
+        <source>a recorded change does not fit its tables</source>
+        <translation>eine aufgezeichnete Änderung passt nicht zu ihren Tabellen</translation>
+    </message>
+    <message>
+        <source>a text that the file does not have</source>
+        <translation>einen Text, den die Datei nicht hat</translation>
+    </message>
+    <message>
+        <source>above the index circuit with open valves</source>
+        <translation>über dem Schlechtpunktkreis mit offenen Ventilen</translation>
+    </message>
+    <message>
+        <source>above the loop with its valves as read</source>
+        <translation>über dem Kreislauf mit den Ventilen wie abgelesen</translation>
+    </message>
+    <message>
+        <source>age of old readings</source>
+        <translation>Alter alter Ablesungen</translation>
+    </message>
+    <message>
+        <source>altitude</source>
+        <translation>Höhenlage</translation>
+    </message>
+    <message>
+        <source>at full speed</source>
+        <translation>bei voller Drehzahl</translation>
+    </message>
+    <message>
+        <source>at least 2</source>
+        <translation>mindestens 2</translation>
+    </message>
+    <message>
+        <source>at the speed as read</source>
+        <translation>bei der abgelesenen Drehzahl</translation>
+    </message>
+    <message>
+        <source>band of target</source>
+        <translation>Band vom Soll</translation>
+    </message>
+    <message>
+        <source>by a balanced round</source>
+        <translation>nach einer abgeglichenen Runde</translation>
+    </message>
+    <message>
+        <source>by the design losses</source>
+        <translation>nach den Verlusten der Auslegung</translation>
+    </message>
+    <message>
+        <source>by the learned loop</source>
+        <translation>nach dem gelernten Kreislauf</translation>
+    </message>
+    <message>
+        <source>clause</source>
+        <translation>Klausel</translation>
+    </message>
+    <message>
+        <source>client</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>clock</source>
+        <translation>Uhr</translation>
+    </message>
+    <message>
+        <source>clock offset</source>
+        <translation>Uhrversatz</translation>
+    </message>
+    <message>
+        <source>code and edition</source>
+        <translation>Vorschrift und Ausgabe</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>Währung</translation>
+    </message>
+    <message>
+        <source>exactly 3</source>
+        <translation>genau 3</translation>
+    </message>
+    <message>
+        <source>exception claimed</source>
+        <translation>beanspruchte Ausnahme</translation>
+    </message>
+    <message>
+        <source>fill pressure</source>
+        <translation>Fülldruck</translation>
+    </message>
+    <message>
+        <source>glycol by mass</source>
+        <translation>Glykol-Massenanteil</translation>
+    </message>
+    <message>
+        <source>highest off design</source>
+        <translation>höchste Abweichung von der Auslegung</translation>
+    </message>
+    <message>
+        <source>hours a year</source>
+        <translation>Stunden im Jahr</translation>
+    </message>
+    <message>
+        <source>it has no sheet</source>
+        <translation>sie hat kein Blatt</translation>
+    </message>
+    <message>
+        <source>it names no workbook</source>
+        <translation>sie nennt keine Mappe</translation>
+    </message>
+    <message>
+        <source>lowest off design</source>
+        <translation>niedrigste Abweichung von der Auslegung</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>no regular file, or no permission</source>
+        <translation>keine gewöhnliche Datei oder kein Recht</translation>
+    </message>
+    <message>
+        <source>no such folder, or no permission</source>
+        <translation>kein solcher Ordner oder kein Recht</translation>
+    </message>
+    <message>
+        <source>price of a kWh</source>
+        <translation>Preis einer kWh</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>Standort</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>time uncertain</source>
+        <translation>Zeit unsicher</translation>
+    </message>
+    <message>
+        <source>unknown person</source>
+        <translation>unbekannte Person</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -5759,41 +6779,6 @@
     <message>
         <source>%1 %2 fully open, at setting %3.</source>
         <translation>%1 %2 ganz offen, bei Einstellung %3.</translation>
-    </message>
-</context>
-<context>
-    <name>ValveFields</name>
-    <message>
-        <source>Cv or Kv</source>
-        <translation>Cv oder Kv</translation>
-    </message>
-    <message>
-        <source>Model</source>
-        <translation>Modell</translation>
-    </message>
-    <message>
-        <source>Size</source>
-        <translation>Größe</translation>
-    </message>
-    <message>
-        <source>Scale</source>
-        <translation>Skala</translation>
-    </message>
-    <message>
-        <source>Least dp</source>
-        <translation>Kleinste Δp</translation>
-    </message>
-    <message>
-        <source>Most dp</source>
-        <translation>Größte Δp</translation>
-    </message>
-    <message>
-        <source>Accuracy</source>
-        <translation>Genauigkeit</translation>
-    </message>
-    <message>
-        <source>More shut</source>
-        <translation>Fast zu</translation>
     </message>
 </context>
 <context>
@@ -6265,6 +7250,22 @@
         <source>Final %1</source>
         <translation>Ende %1</translation>
     </message>
+    <message>
+        <source>leave it</source>
+        <translation>stehen lassen</translation>
+    </message>
+    <message>
+        <source>hold for now</source>
+        <translation>vorerst halten</translation>
+    </message>
+    <message>
+        <source>by the reading</source>
+        <translation>nach Ablesung</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gehalten</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdvicePanel</name>
@@ -6409,6 +7410,61 @@
     <message>
         <source>The two passphrases are not the same.</source>
         <translation>Die zwei Passphrasen sind verschieden.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ClockDialog</name>
+    <message>
+        <source>Set Offset</source>
+        <translation>Versatz setzen</translation>
+    </message>
+    <message>
+        <source>Set Clock Offset</source>
+        <translation>Uhr richtigstellen</translation>
+    </message>
+    <message>
+        <source>What this laptop&apos;s clock is off by is added to every time written in this job from now on, and is told in the report. Times written before stay as they are.</source>
+        <translation>Was die Uhr dieses Laptops falsch geht, wird ab jetzt zu jeder Zeit dieses Auftrags addiert und steht im Bericht. Zeiten von vorher bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>True date and time here</source>
+        <translation>Richtiges Datum und Uhrzeit hier</translation>
+    </message>
+    <message>
+        <source>True &amp;date and time here</source>
+        <translation>Richtiges &amp;Datum und Uhrzeit hier</translation>
+    </message>
+    <message>
+        <source>Use Own Clock</source>
+        <translation>Eigene Uhr verwenden</translation>
+    </message>
+    <message>
+        <source>For a clock that is right again: nothing is added to it any more</source>
+        <translation>Für eine Uhr, die wieder richtig geht: es wird nichts mehr addiert</translation>
+    </message>
+    <message>
+        <source>Write day and time as in 2026-03-02 14:05.</source>
+        <translation>Schreiben Sie Tag und Uhrzeit wie 2026-03-02 14:05.</translation>
+    </message>
+    <message>
+        <source>That is what is written already; nothing is to be set.</source>
+        <translation>So wird schon geschrieben; es ist nichts zu setzen.</translation>
+    </message>
+    <message>
+        <source>This laptop&apos;s own clock is right; nothing is added to it any more.</source>
+        <translation>Die eigene Uhr dieses Laptops geht richtig; es wird nichts mehr addiert.</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>This laptop&apos;s clock is %1 behind.</source>
+        <translation>Die Uhr dieses Laptops geht %1 nach.</translation>
+    </message>
+    <message>
+        <source>This laptop&apos;s clock is %1 ahead.</source>
+        <translation>Die Uhr dieses Laptops geht %1 vor.</translation>
     </message>
 </context>
 <context>
@@ -6890,6 +7946,10 @@
         <source>&amp;Accept Round</source>
         <translation>Runde &amp;annehmen</translation>
     </message>
+    <message>
+        <source>Set Clock O&amp;ffset…</source>
+        <translation>&amp;Uhr richtigstellen…</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -7340,10 +8400,6 @@
         <translation>Stand</translation>
     </message>
     <message>
-        <source>Stored</source>
-        <translation>Gespeichert</translation>
-    </message>
-    <message>
         <source>By</source>
         <translation>Von</translation>
     </message>
@@ -7370,6 +8426,10 @@
     <message>
         <source>cannot be read</source>
         <translation>nicht ablesbar</translation>
+    </message>
+    <message>
+        <source>Stored, newest first</source>
+        <translation>Gespeichert, Neuestes zuerst</translation>
     </message>
 </context>
 <context>
@@ -7498,6 +8558,10 @@
     <message>
         <source>What is wrong; what to do</source>
         <translation>Was falsch ist; was zu tun ist</translation>
+    </message>
+    <message>
+        <source>left blank, not taken</source>
+        <translation>leer gelassen, nicht übernommen</translation>
     </message>
 </context>
 <context>
@@ -7751,10 +8815,6 @@
         <translation>Eintrag</translation>
     </message>
     <message>
-        <source>Stored</source>
-        <translation>Gespeichert</translation>
-    </message>
-    <message>
         <source>By</source>
         <translation>Von</translation>
     </message>
@@ -7825,6 +8885,10 @@
     <message>
         <source>Written to %1</source>
         <translation>Geschrieben nach %1</translation>
+    </message>
+    <message>
+        <source>Stored, newest first</source>
+        <translation>Gespeichert, Neuestes zuerst</translation>
     </message>
 </context>
 <context>
@@ -8166,6 +9230,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Print the Walk Sheet</source>
         <translation>Begehungsblatt drucken</translation>
+    </message>
+    <message>
+        <source>Work in a Copy and Merge Later…</source>
+        <translation>In einer Kopie arbeiten, später zusammenführen…</translation>
     </message>
 </context>
 <context>
@@ -9271,6 +10339,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>Next the technician signs this file: Readings taken by me.</source>
         <translation>Als Nächstes unterschreibt der Techniker diese Datei: Ablesungen von mir genommen.</translation>
     </message>
+    <message>
+        <source>The loop is being learned; sign when that is done.</source>
+        <translation>Der Kreislauf wird noch gelernt; unterschreiben Sie, wenn das fertig ist.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SystemModel</name>
@@ -9428,74 +10500,6 @@ ab</translation>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
-    <message>
-        <source>Suction</source>
-        <translation>Saugseite</translation>
-    </message>
-    <message>
-        <source>Discharge</source>
-        <translation>Druckseite</translation>
-    </message>
-    <message>
-        <source>Or rise, one gauge</source>
-        <translation>Oder Anstieg, ein Manometer</translation>
-    </message>
-    <message>
-        <source>Speed</source>
-        <translation>Drehzahl</translation>
-    </message>
-    <message>
-        <source>Discharge valve at</source>
-        <translation>Drosselventil auf</translation>
-    </message>
-    <message>
-        <source>Flow by meter</source>
-        <translation>Durchfluss, Messgerät</translation>
-    </message>
-    <message>
-        <source>Volts, phases 1-2</source>
-        <translation>Spannung, Phasen 1-2</translation>
-    </message>
-    <message>
-        <source>Volts, phases 2-3</source>
-        <translation>Spannung, Phasen 2-3</translation>
-    </message>
-    <message>
-        <source>Volts, phases 3-1</source>
-        <translation>Spannung, Phasen 3-1</translation>
-    </message>
-    <message>
-        <source>Amps, phase 1</source>
-        <translation>Strom, Phase 1</translation>
-    </message>
-    <message>
-        <source>Amps, phase 2</source>
-        <translation>Strom, Phase 2</translation>
-    </message>
-    <message>
-        <source>Amps, phase 3</source>
-        <translation>Strom, Phase 3</translation>
-    </message>
-    <message>
-        <source>Power factor</source>
-        <translation>Leistungsfaktor</translation>
-    </message>
-    <message>
-        <source>Input power</source>
-        <translation>Aufnahmeleistung</translation>
-    </message>
-    <message>
-        <source>Gauge</source>
-        <translation>Manometer</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>Reason, if doubted</source>
-        <translation>Grund, falls fraglich</translation>
-    </message>
     <message>
         <source>Pumps off</source>
         <translation>Pumpen aus</translation>
@@ -9684,6 +10688,11 @@ ab</translation>
     <message>
         <source>Notes, photos (%1)</source>
         <translation>Notizen, Fotos (%1)</translation>
+    </message>
+    <message>
+        <source>%1 %  %2</source>
+        <comment>share against target, state</comment>
+        <translation>%1 %  %2</translation>
     </message>
 </context>
 <context>
@@ -10092,16 +11101,6 @@ ab</translation>
     </message>
 </context>
 <context>
-    <name>ww::ui::WorkbookBridge</name>
-    <message numerus="yes">
-        <source>%n pasted reading(s)</source>
-        <translation>
-            <numerusform>%n eingefügte Ablesung</numerusform>
-            <numerusform>%n eingefügte Ablesungen</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>ww::ui::ZonePage</name>
     <message>
         <source>&amp;Add Zone</source>
@@ -10270,6 +11269,14 @@ ab</translation>
     <message>
         <source>Computed from design losses. Nothing here is stored as a reading.</source>
         <translation>Aus Verlusten der Auslegung berechnet. Nichts hier wird als Ablesung gespeichert.</translation>
+    </message>
+    <message>
+        <source>What is computed from</source>
+        <translation>Woraus berechnet wird</translation>
+    </message>
+    <message>
+        <source>Computed from the learned loop. Nothing here is stored as a reading.</source>
+        <translation>Aus dem gelernten Kreislauf berechnet. Nichts hier wird als Ablesung gespeichert.</translation>
     </message>
 </context>
 <context>

@@ -124,16 +124,6 @@
     </message>
 </context>
 <context>
-    <name>ww::ui::WorkbookBridge</name>
-    <message numerus="yes">
-        <source>%n pasted reading(s)</source>
-        <translation>
-            <numerusform>%n pasted reading</numerusform>
-            <numerusform>%n pasted readings</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>ww::ui::schematic::SchematicView</name>
     <message numerus="yes">
         <source>%n branch(es). Arrow keys follow the pipe, Enter opens the valve.</source>

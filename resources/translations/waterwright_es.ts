@@ -155,6 +155,14 @@
         <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
         <translation>dudoso; relea (Ctrl+R) o cambie de medidor (menú Ronda)</translation>
     </message>
+    <message>
+        <source>On share here: leave it, Ctrl+Enter goes to the next valve.</source>
+        <translation>En cuota aquí: dejarla, Ctrl+Intro pasa a la válvula siguiente.</translation>
+    </message>
+    <message>
+        <source>On share here: leave it. The middle of the band would be near %1.</source>
+        <translation>En cuota aquí: dejarla. El centro de la banda estaría cerca de %1.</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -204,6 +212,369 @@
     <message>
         <source>%1 d</source>
         <translation>%1 d</translation>
+    </message>
+</context>
+<context>
+    <name>ImportColumn</name>
+    <message>
+        <source>Accuracy</source>
+        <translation>Precisión</translation>
+    </message>
+    <message>
+        <source>Accuracy, at least</source>
+        <translation>Precisión, al menos</translation>
+    </message>
+    <message>
+        <source>Accuracy, more shut</source>
+        <translation>Precisión, más cerrada</translation>
+    </message>
+    <message>
+        <source>Current, A</source>
+        <translation>Corriente, A</translation>
+    </message>
+    <message>
+        <source>Current, second phase</source>
+        <translation>Corriente, segunda fase</translation>
+    </message>
+    <message>
+        <source>Current, third phase</source>
+        <translation>Corriente, tercera fase</translation>
+    </message>
+    <message>
+        <source>Several pumps: how</source>
+        <translation>Varias bombas: montaje</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Calibrado</translation>
+    </message>
+    <message>
+        <source>Cannot be read</source>
+        <translation>Sin lectura posible</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificado</translation>
+    </message>
+    <message>
+        <source>Loss of the circuit</source>
+        <translation>Pérdida del circuito</translation>
+    </message>
+    <message>
+        <source>Corrects</source>
+        <translation>Corrige</translation>
+    </message>
+    <message>
+        <source>Design flow</source>
+        <translation>Caudal de diseño</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Impulsión</translation>
+    </message>
+    <message>
+        <source>Discharge bore</source>
+        <translation>Diámetro de impulsión</translation>
+    </message>
+    <message>
+        <source>Height of the discharge gauge</source>
+        <translation>Altura del manómetro, impulsión</translation>
+    </message>
+    <message>
+        <source>Before the valve</source>
+        <translation>Antes de la válvula</translation>
+    </message>
+    <message>
+        <source>Doubtful</source>
+        <translation>Dudoso</translation>
+    </message>
+    <message>
+        <source>Straight pipe behind, diameters</source>
+        <translation>Tubo recto detrás, diámetros</translation>
+    </message>
+    <message>
+        <source>DP</source>
+        <translation>Δp</translation>
+    </message>
+    <message>
+        <source>Has a drive</source>
+        <translation>Tiene variador</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Vence</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Rendimiento</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Altura</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Caudal</translation>
+    </message>
+    <message>
+        <source>Rise on one gauge</source>
+        <translation>Subida en un manómetro</translation>
+    </message>
+    <message>
+        <source>Feeds the chiller or boiler alone</source>
+        <translation>Alimenta sola la enfriadora o caldera</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Altura</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Rodete</translation>
+    </message>
+    <message>
+        <source>Smallest impeller</source>
+        <translation>Rodete mínimo</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrumento</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Last DP</source>
+        <translation>Última Δp</translation>
+    </message>
+    <message>
+        <source>Most DP</source>
+        <translation>Δp máxima</translation>
+    </message>
+    <message>
+        <source>Least DP</source>
+        <translation>Δp mínima</translation>
+    </message>
+    <message>
+        <source>Lowest speed</source>
+        <translation>Velocidad mínima</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modelo</translation>
+    </message>
+    <message>
+        <source>Efficiency of the motor</source>
+        <translation>Rendimiento del motor</translation>
+    </message>
+    <message>
+        <source>Power of the motor</source>
+        <translation>Potencia del motor</translation>
+    </message>
+    <message>
+        <source>Current without load</source>
+        <translation>Corriente en vacío</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>NPSH required</source>
+        <translation>NPSH requerido</translation>
+    </message>
+    <message>
+        <source>Reason where overdue</source>
+        <translation>Motivo si venció</translation>
+    </message>
+    <message>
+        <source>Fed by</source>
+        <translation>Alimentado por</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Speed on the plate</source>
+        <translation>Velocidad de placa</translation>
+    </message>
+    <message>
+        <source>Point of the test</source>
+        <translation>Punto del ensayo</translation>
+    </message>
+    <message>
+        <source>Dealt with as</source>
+        <translation>Tratado como</translation>
+    </message>
+    <message>
+        <source>Why so</source>
+        <translation>Por qué así</translation>
+    </message>
+    <message>
+        <source>Positive displacement</source>
+        <translation>Volumétrica</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Potencia</translation>
+    </message>
+    <message>
+        <source>Power factor</source>
+        <translation>Factor de potencia</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Bomba</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>Fin</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Rango</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Repeated</source>
+        <translation>Repetido</translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation>Resolución</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Retorno</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Ronda</translation>
+    </message>
+    <message>
+        <source>Loss of the run</source>
+        <translation>Pérdida del tramo</translation>
+    </message>
+    <message>
+        <source>Running</source>
+        <translation>En marcha</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Número de serie</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Sirve a</translation>
+    </message>
+    <message>
+        <source>Service factor</source>
+        <translation>Factor de servicio</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Ajuste</translation>
+    </message>
+    <message>
+        <source>Setting now</source>
+        <translation>Ajuste actual</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Lado</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Tamaño</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Suction</source>
+        <translation>Aspiración</translation>
+    </message>
+    <message>
+        <source>Suction bore</source>
+        <translation>Diámetro de aspiración</translation>
+    </message>
+    <message>
+        <source>Height of the suction gauge</source>
+        <translation>Altura del manómetro, aspiración</translation>
+    </message>
+    <message>
+        <source>Synchronous speed</source>
+        <translation>Velocidad síncrona</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Discharge valve open</source>
+        <translation>Válvula de impulsión abierta</translation>
+    </message>
+    <message>
+        <source>Tag of the discharge valve</source>
+        <translation>Etiqueta de la válvula de impulsión</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>Straight pipe before, diameters</source>
+        <translation>Tubo recto delante, diámetros</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Válvula</translation>
+    </message>
+    <message>
+        <source>Model of the valve</source>
+        <translation>Modelo de la válvula</translation>
+    </message>
+    <message>
+        <source>Size of the valve</source>
+        <translation>Tamaño de la válvula</translation>
+    </message>
+    <message>
+        <source>Voltage, V</source>
+        <translation>Tensión, V</translation>
+    </message>
+    <message>
+        <source>Voltage, second phase</source>
+        <translation>Tensión, segunda fase</translation>
+    </message>
+    <message>
+        <source>Voltage, third phase</source>
+        <translation>Tensión, tercera fase</translation>
+    </message>
+    <message>
+        <source>Zero at the end</source>
+        <translation>Cero al final</translation>
+    </message>
+    <message>
+        <source>Zero at the start</source>
+        <translation>Cero al principio</translation>
     </message>
 </context>
 <context>
@@ -633,7 +1004,7 @@
     </message>
     <message>
         <source>Height</source>
-        <translation>Cota</translation>
+        <translation>Altura</translation>
     </message>
     <message>
         <source>Impeller</source>
@@ -1133,7 +1504,7 @@
     </message>
     <message>
         <source>Setting now</source>
-        <translation>Ajuste ahora</translation>
+        <translation>Ajuste actual</translation>
     </message>
     <message>
         <source>Shaft power</source>
@@ -1237,7 +1608,7 @@
     </message>
     <message>
         <source>That is {1} from {2} rpm</source>
-        <translation>Eso es {1} de {2} rpm</translation>
+        <translation>Eso es {1} en lugar de {2} rpm</translation>
     </message>
     <message>
         <source>The duty is not known, so the figure shows what is on record.</source>
@@ -1456,10 +1827,6 @@
         <translation>«{1}» no es un número; use cifras con un punto o una coma</translation>
     </message>
     <message>
-        <source>&quot;{1}&quot; is not a unit of {2}; use one of {3}</source>
-        <translation>«{1}» no es una unidad de {2}; use una de {3}</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is not a unit that the column &quot;{2}&quot; can have; use one of {3}</source>
         <translation>«{1}» no es una unidad para la columna «{2}»; use una de {3}</translation>
     </message>
@@ -1642,10 +2009,6 @@
     <message>
         <source>all is stored, with the last reading, in {1}; work goes on there</source>
         <translation>todo está guardado, con la última lectura, en {1}; el trabajo sigue allí</translation>
-    </message>
-    <message>
-        <source>all {1} terminals are read in the final round</source>
-        <translation>los {1} terminales están leídos en la ronda final</translation>
     </message>
     <message>
         <source>amps were read without volts, so no power follows from them; read the volts between the phases</source>
@@ -2380,10 +2743,6 @@
         <translation>el PDF no lleva firma, así que nada lo prueba; pida el informe firmado</translation>
     </message>
     <message>
-        <source>the PDF has no place for the signature of the {1}; write the report again</source>
-        <translation>el PDF no tiene lugar para la firma «{1}»; escriba otra vez el informe</translation>
-    </message>
-    <message>
         <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
         <translation>el equilibrado de la ronda {1} y todo informe firmado sobre él dejan de valer con este cambio; equilibre otra vez y firme un informe nuevo</translation>
     </message>
@@ -2516,20 +2875,12 @@
         <translation>el archivo «{1}» tiene más de {2} MB; hágalo menor</translation>
     </message>
     <message>
-        <source>the file cannot be read ({1}); check its permissions</source>
-        <translation>no se puede leer el archivo ({1}); compruebe sus permisos</translation>
-    </message>
-    <message>
         <source>the file has {1} MB, more than the {2} MB that a table may have; split it or correct it</source>
         <translation>el archivo tiene {1} MB, más de los {2} MB que admite una tabla; divídalo o corríjalo</translation>
     </message>
     <message>
         <source>the file holds no key with its own certificate; export both together</source>
         <translation>el archivo no contiene clave con su certificado; exporte ambos juntos</translation>
-    </message>
-    <message>
-        <source>the file is damaged ({1}); keep it as it is and open a copy from before</source>
-        <translation>el archivo está dañado ({1}); déjelo como está y abra una copia anterior</translation>
     </message>
     <message>
         <source>the file is empty, so nothing can be read from it; open a copy of it</source>
@@ -2558,10 +2909,6 @@
     <message>
         <source>the final flow is {1} % of design, outside {2} to {3} %; adjust it, or list the deficiency that keeps it there, the report cannot be signed before</source>
         <translation>el caudal final es el {1} % del diseño, fuera de {2} a {3} %; ajústelo, o anote la deficiencia que lo deja ahí, el informe no se puede firmar antes</translation>
-    </message>
-    <message>
-        <source>the final round is judged accepted</source>
-        <translation>la ronda final se juzga aceptada</translation>
     </message>
     <message>
         <source>the first signer allowed no later change, yet there is one; do not rely on this file, ask for it again</source>
@@ -2996,10 +3343,6 @@
         <translation>la bomba no tiene curva útil; introduzca al menos dos puntos de altura decreciente, cada uno con su caudal</translation>
     </message>
     <message>
-        <source>the pump has {1} point(s) of its curve; this law needs {2}, add or remove points</source>
-        <translation>la bomba tiene {1} punto(s) de su curva; esta ley necesita {2}, añada o quite puntos</translation>
-    </message>
-    <message>
         <source>the pump makes no excess head, so both ways leave the same; there is nothing to save</source>
         <translation>la bomba no da altura sobrante, así que ambos métodos dejan lo mismo; no hay nada que ahorrar</translation>
     </message>
@@ -3320,10 +3663,6 @@
         <translation>el libro cambió después de firmar ese informe; firme un informe nuevo con otro nombre</translation>
     </message>
     <message>
-        <source>the {1} has signed already; a signed report is not signed over, write a new one</source>
-        <translation>«{1}» ya firmó; un informe firmado no se firma encima, escriba uno nuevo</translation>
-    </message>
-    <message>
         <source>there is a branch with this tag already; give the new one another tag</source>
         <translation>ya hay un ramal con esta etiqueta; dé otra al nuevo</translation>
     </message>
@@ -3548,10 +3887,6 @@
         <translation>con {1} terminales las lecturas no se comparan aquí con una red aprendida; use advise para eso</translation>
     </message>
     <message>
-        <source>{1} % by mass is outside the range of {2}, {3} to {4} %; correct the concentration</source>
-        <translation>{1} % en masa está fuera del rango de {2}, de {3} a {4} %; corrija la concentración</translation>
-    </message>
-    <message>
         <source>{1} % of design flow in the last round</source>
         <translation>{1} % del caudal de diseño en la última ronda</translation>
     </message>
@@ -3750,10 +4085,6 @@
     <message>
         <source>{1} is out of reason; type a value within {2} %</source>
         <translation>{1} no es razonable; escriba un valor dentro del {2} %</translation>
-    </message>
-    <message>
-        <source>{1} is outside the range of {2}, {3} to {4}; correct the temperature</source>
-        <translation>{1} está fuera del rango de {2}, {3} a {4}; corrija la temperatura</translation>
     </message>
     <message>
         <source>{1} is outside this valve&apos;s scale, {2} to {3}; type what the handle shows</source>
@@ -3972,10 +4303,6 @@
         <translation>no se puede escribir el archivo ({1w}); compruebe sus permisos, su carpeta y el espacio libre, no se cambió nada</translation>
     </message>
     <message>
-        <source>the final round is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>la ronda final está {1w}; siga equilibrando, o dé el motivo de que quede así</translation>
-    </message>
-    <message>
         <source>the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the concentration</source>
         <translation>el fluido es {1w} pero su concentración es 0 %, así que los caudales se calculan como agua; introduzca la concentración</translation>
     </message>
@@ -4088,10 +4415,6 @@
         <translation>la celda tiene una fórmula cuyo resultado no se guardó; abra el archivo en una hoja de cálculo y guárdelo</translation>
     </message>
     <message>
-        <source>the cell holds {1} and not a value; mend its formula or write the value</source>
-        <translation>la celda contiene {1} y no un valor; corrija su fórmula o escriba el valor</translation>
-    </message>
-    <message>
         <source>the cell {1} lies beyond column {2}, where no table reaches; clear it</source>
         <translation>la celda {1} está más allá de la columna {2}, adonde no llega ninguna tabla; vacíela</translation>
     </message>
@@ -4102,10 +4425,6 @@
     <message>
         <source>the file has {1} MB, more than the {2} MB that a spreadsheet may have; take out what is not needed</source>
         <translation>el archivo tiene {1} MB, más de los {2} MB que admite una hoja de cálculo; quite lo que no haga falta</translation>
-    </message>
-    <message>
-        <source>the file is no XLSX spreadsheet, or is damaged ({1}); save it anew as XLSX</source>
-        <translation>el archivo no es una hoja XLSX o está dañado ({1}); guárdelo otra vez como XLSX</translation>
     </message>
     <message>
         <source>the part &quot;{1}&quot; cannot be understood (line {2}); open the file in a spreadsheet program and save it anew as XLSX</source>
@@ -4130,10 +4449,6 @@
     <message>
         <source>the sheet is empty; give it a row of headings and data</source>
         <translation>la hoja está vacía; póngale encabezado y datos</translation>
-    </message>
-    <message>
-        <source>the spreadsheet cannot be written ({1}); choose a place with room</source>
-        <translation>no se puede escribir la hoja de cálculo ({1}); elija un lugar con espacio</translation>
     </message>
     <message>
         <source>there is no sheet &quot;{1}&quot; in the spreadsheet; add it, or give a sheet that name</source>
@@ -4220,10 +4535,6 @@
         <translation>{2} en diseño en vez de {1}</translation>
     </message>
     <message>
-        <source>Caution: hot water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
-        <translation>Precaución: agua caliente y presión. Revise la presión nominal y los racores de las mangueras, abra despacio las tomas, purgue el medidor, apártese de piezas móviles y con tensión; mandan las normas locales y las del lugar.</translation>
-    </message>
-    <message>
         <source>Last dp</source>
         <translation>Última Δp</translation>
     </message>
@@ -4296,14 +4607,6 @@
         <translation>Opciones a caudal de diseño para lo que necesita el circuito desfavorable</translation>
     </message>
     <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. The section on excess head counts what the index circuit needs with its valves open</source>
-        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobran {3} {4}. La sección de la altura sobrante cuenta lo que necesita el circuito desfavorable con sus válvulas abiertas</translation>
-    </message>
-    <message>
-        <source>With the valves as they stand, speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
-        <translation>Con las válvulas como están, el {1} % de la velocidad actual, o un recorte, da {2} {3} (sección {4})</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
         <translation>«{1}» no es supervisor ni ingeniero de esta obra; ponga a uno de ellos en este puesto, menú Ronda, Persona: {2}</translation>
     </message>
@@ -4314,10 +4617,6 @@
     <message>
         <source>a step of a review is not undone; withdraw it with a reason on the place Review (Alt+6), below the rounds</source>
         <translation>un paso de revisión no se deshace; retírelo con un motivo en Revisión (Alt+6), debajo de las rondas</translation>
-    </message>
-    <message>
-        <source>by the model of the loop the pump as it runs makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
-        <translation>según el modelo de la red, la bomba tal como gira da {1} más de lo que necesita el circuito desfavorable a caudal de diseño; baje su velocidad o recorte su rodete después de ajustar las válvulas, por personal autorizado y dentro de los límites del fabricante y la norma local</translation>
     </message>
     <message>
         <source>done again: {1}; Ctrl+Z takes it back</source>
@@ -4404,10 +4703,6 @@
         <translation>deshecho: {1}; Ctrl+Mayús+Z lo rehace</translation>
     </message>
     <message>
-        <source>{1} at full speed, {2w} at the speed of the last round: what the pump makes at design flow beyond the need of the index circuit ({3w})</source>
-        <translation>{1} a plena velocidad, {2w} a la velocidad de la última ronda: lo que la bomba da a caudal de diseño más allá de lo que necesita el circuito desfavorable ({3w})</translation>
-    </message>
-    <message>
         <source>{1} is above the range of instrument {2}, which ends at {3}; read again, with another instrument if need be, or give the reason</source>
         <translation>{1} supera el rango del instrumento {2}, que termina en {3}; relea, con otro instrumento si hace falta, o dé el motivo</translation>
     </message>
@@ -4424,12 +4719,488 @@
         <translation>{1}; pulse Ctrl+U para guardar {2}</translation>
     </message>
     <message>
-        <source>this clock is {1} h {2} min before the last stored action; set the clock of this laptop before reading, or the times of readings are doubtful</source>
-        <translation>este reloj va {1} h {2} min por detrás de la última acción guardada; ponga en hora este portátil antes de leer, o las horas de las lecturas serán dudosas</translation>
-    </message>
-    <message>
         <source>{1} was not written: this can be written with the ending {2}; give the file one of these</source>
         <translation>{1} no se escribió: la extensión posible es {2}; dé una de estas al archivo</translation>
+    </message>
+    <message>
+        <source>1 pasted reading</source>
+        <translation>1 lectura pegada</translation>
+    </message>
+    <message>
+        <source>Caution: hot or chilled water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
+        <translation>Atención: agua caliente o fría y presión. Comprobar la presión nominal y los racores de las mangueras, abrir despacio las tomas, purgar el medidor, apartarse de partes móviles y con tensión; las normas locales y las reglas del lugar van primero.</translation>
+    </message>
+    <message>
+        <source>Change of zones</source>
+        <translation>Cambio de zonas</translation>
+    </message>
+    <message>
+        <source>Computed from</source>
+        <translation>Calculado con</translation>
+    </message>
+    <message>
+        <source>DP {1} at the reference, {2}</source>
+        <translation>Δp {1} en la referencia, {2}</translation>
+    </message>
+    <message>
+        <source>DP {1} at {2}, {3}</source>
+        <translation>Δp {1} en {2}, {3}</translation>
+    </message>
+    <message>
+        <source>DP {1} in place of {2}, {3}</source>
+        <translation>Δp {1} en lugar de {2}, {3}</translation>
+    </message>
+    <message>
+        <source>DP {1} read again, {2}</source>
+        <translation>Δp {1} leída otra vez, {2}</translation>
+    </message>
+    <message>
+        <source>DP {1} with the valve shut, {2}</source>
+        <translation>Δp {1} con la válvula cerrada, {2}</translation>
+    </message>
+    <message>
+        <source>DP {1}, {2}</source>
+        <translation>Δp {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Import from {1}</source>
+        <translation>Importación de {1}</translation>
+    </message>
+    <message>
+        <source>Last round read</source>
+        <translation>Última ronda leída</translation>
+    </message>
+    <message>
+        <source>New job {1}</source>
+        <translation>Nueva obra {1}</translation>
+    </message>
+    <message>
+        <source>New practice job</source>
+        <translation>Nueva obra de práctica</translation>
+    </message>
+    <message>
+        <source>Record readings from {1}</source>
+        <translation>Lecturas tomadas de {1}</translation>
+    </message>
+    <message>
+        <source>Sign the report</source>
+        <translation>Firmar el informe</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
+        <translation>Un {1} % de la velocidad actual, o un recorte, da {2} {3}: quita el sobrante {4w} (sección {5})</translation>
+    </message>
+    <message>
+        <source>The loop in the last round read</source>
+        <translation>La red en la última ronda leída</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}</source>
+        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobrante {3} {4} {6w}</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
+        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobrante {3} {4} {6w}. La decisión cuenta {7} {4} {8w}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit of {2w}; use one of {3}</source>
+        <translation>«{1}» no es una unidad de {2w}; use una de {3}</translation>
+    </message>
+    <message>
+        <source>accept round {1}</source>
+        <translation>aceptar la ronda {1}</translation>
+    </message>
+    <message>
+        <source>all {1} terminals were read in the last round</source>
+        <translation>los {1} terminales se leyeron en la última ronda</translation>
+    </message>
+    <message>
+        <source>answer to comment on {1w}</source>
+        <translation>respuesta al comentario sobre {1w}</translation>
+    </message>
+    <message>
+        <source>branch {1}</source>
+        <translation>ramal {1}</translation>
+    </message>
+    <message>
+        <source>cannot be read, {1}</source>
+        <translation>no se puede leer, {1}</translation>
+    </message>
+    <message>
+        <source>checkpoint {1}</source>
+        <translation>punto de control {1}</translation>
+    </message>
+    <message>
+        <source>choice of both, {1}</source>
+        <translation>elegidos ambos, {1}</translation>
+    </message>
+    <message>
+        <source>choice of {1}, {2}</source>
+        <translation>elegido {1}, {2}</translation>
+    </message>
+    <message>
+        <source>clock of {1}, nothing added</source>
+        <translation>reloj de {1}, nada añadido</translation>
+    </message>
+    <message>
+        <source>clock of {1}, {2} added</source>
+        <translation>reloj de {1}, {2} añadido</translation>
+    </message>
+    <message>
+        <source>close round {1}</source>
+        <translation>cerrar la ronda {1}</translation>
+    </message>
+    <message>
+        <source>comment on {1w}</source>
+        <translation>comentario sobre {1w}</translation>
+    </message>
+    <message>
+        <source>curve of {1}</source>
+        <translation>curva de {1}</translation>
+    </message>
+    <message>
+        <source>deficiency {1}</source>
+        <translation>deficiencia {1}</translation>
+    </message>
+    <message>
+        <source>device at {1}</source>
+        <translation>dispositivo en {1}</translation>
+    </message>
+    <message>
+        <source>doubtful, {1}</source>
+        <translation>dudoso, {1}</translation>
+    </message>
+    <message>
+        <source>flow {1}, {2}</source>
+        <translation>caudal {1}, {2}</translation>
+    </message>
+    <message>
+        <source>fluid of the job</source>
+        <translation>fluido de la obra</translation>
+    </message>
+    <message>
+        <source>form of the energy code&apos;s clause</source>
+        <translation>forma de la cláusula del código de energía</translation>
+    </message>
+    <message>
+        <source>gauge rise {1}, {2}</source>
+        <translation>aumento del manómetro {1}, {2}</translation>
+    </message>
+    <message>
+        <source>hold at {1}, {2}</source>
+        <translation>mantener en {1}, {2}</translation>
+    </message>
+    <message>
+        <source>instrument {1}</source>
+        <translation>instrumento {1}</translation>
+    </message>
+    <message>
+        <source>load of a year</source>
+        <translation>carga de un año</translation>
+    </message>
+    <message>
+        <source>merge of 1 action of {1}</source>
+        <translation>fusión de 1 acción de {1}</translation>
+    </message>
+    <message>
+        <source>merge of {1} actions of {2}</source>
+        <translation>fusión de {1} acciones de {2}</translation>
+    </message>
+    <message>
+        <source>meter {1} was due for calibration on {2}, {3} days ago; readings are kept and listed in the report, take another meter (menu Round, Meter) or give the reason (Job, If overdue, why)</source>
+        <translation>el medidor {1} debía calibrarse el {2}, hace {3} días; las lecturas se conservan y constan en el informe, tome otro medidor (menú Ronda, Medidor) o dé el motivo (Obra, Si venció, por qué)</translation>
+    </message>
+    <message>
+        <source>new branch {1}</source>
+        <translation>nuevo ramal {1}</translation>
+    </message>
+    <message>
+        <source>new instrument {1}</source>
+        <translation>nuevo instrumento {1}</translation>
+    </message>
+    <message>
+        <source>new job</source>
+        <translation>nueva obra</translation>
+    </message>
+    <message>
+        <source>new person</source>
+        <translation>nueva persona</translation>
+    </message>
+    <message>
+        <source>new pump {1}</source>
+        <translation>nueva bomba {1}</translation>
+    </message>
+    <message>
+        <source>new set-point {1}</source>
+        <translation>nueva consigna {1}</translation>
+    </message>
+    <message>
+        <source>new valve model {1}</source>
+        <translation>nuevo modelo de válvula {1}</translation>
+    </message>
+    <message>
+        <source>no reason, {1}</source>
+        <translation>sin motivo, {1}</translation>
+    </message>
+    <message>
+        <source>not doubtful, {1}</source>
+        <translation>no dudoso, {1}</translation>
+    </message>
+    <message>
+        <source>not stored, this is only in memory: {1}; Save a Copy Elsewhere, on the strip above, keeps it</source>
+        <translation>sin guardar, solo en memoria: {1}; Guardar copia en otro sitio, en la franja de arriba, lo conserva</translation>
+    </message>
+    <message>
+        <source>note, {1}</source>
+        <translation>nota, {1}</translation>
+    </message>
+    <message>
+        <source>notes, {1}</source>
+        <translation>notas, {1}</translation>
+    </message>
+    <message>
+        <source>nothing is added to this laptop&apos;s clock; times are its own from now on</source>
+        <translation>no se suma nada al reloj de este portátil; desde ahora valen sus propias horas</translation>
+    </message>
+    <message>
+        <source>on share at {1} for now: hold; the learned loop advises {2} with the others set, read it again then</source>
+        <translation>en cuota en {1} por ahora: mantener; la red aprendida aconseja {2} con las demás ajustadas, leerla de nuevo entonces</translation>
+    </message>
+    <message>
+        <source>on share at {1} for now: hold; {2} % of target expected here with the others set, turn to {3} then</source>
+        <translation>en cuota en {1} por ahora: mantener; {2} % del objetivo esperado aquí con las demás ajustadas, girar entonces a {3}</translation>
+    </message>
+    <message>
+        <source>on share at {1}: leave it; {2} % of target expected here with the others set</source>
+        <translation>en cuota en {1}: dejarla; {2} % del objetivo esperado aquí con las demás ajustadas</translation>
+    </message>
+    <message>
+        <source>open round {1}</source>
+        <translation>abrir la ronda {1}</translation>
+    </message>
+    <message>
+        <source>open round {1}, witness of {2} terminals</source>
+        <translation>abrir la ronda {1}, testigo de {2} terminales</translation>
+    </message>
+    <message>
+        <source>pasted table of {1}</source>
+        <translation>tabla pegada de {1}</translation>
+    </message>
+    <message>
+        <source>person {1}</source>
+        <translation>persona {1}</translation>
+    </message>
+    <message>
+        <source>photo {1}</source>
+        <translation>foto {1}</translation>
+    </message>
+    <message>
+        <source>readiness: {1}</source>
+        <translation>preparación: {1}</translation>
+    </message>
+    <message>
+        <source>reason, {1}</source>
+        <translation>motivo, {1}</translation>
+    </message>
+    <message>
+        <source>reason: {1}</source>
+        <translation>motivo: {1}</translation>
+    </message>
+    <message>
+        <source>remove instrument {1}</source>
+        <translation>quitar el instrumento {1}</translation>
+    </message>
+    <message>
+        <source>remove person {1}</source>
+        <translation>quitar la persona {1}</translation>
+    </message>
+    <message>
+        <source>remove photo</source>
+        <translation>quitar la foto</translation>
+    </message>
+    <message>
+        <source>remove readiness line: {1}</source>
+        <translation>quitar la línea de preparación: {1}</translation>
+    </message>
+    <message>
+        <source>remove set-point {1}</source>
+        <translation>quitar la consigna {1}</translation>
+    </message>
+    <message>
+        <source>reopen comment on {1w}</source>
+        <translation>reabrir el comentario sobre {1w}</translation>
+    </message>
+    <message>
+        <source>resolve comment on {1w}</source>
+        <translation>resolver el comentario sobre {1w}</translation>
+    </message>
+    <message>
+        <source>route of {1}</source>
+        <translation>ruta de {1}</translation>
+    </message>
+    <message>
+        <source>send back round {1}</source>
+        <translation>devolver la ronda {1}</translation>
+    </message>
+    <message>
+        <source>send round {1}</source>
+        <translation>enviar la ronda {1}</translation>
+    </message>
+    <message>
+        <source>set-point of {1}</source>
+        <translation>consigna de {1}</translation>
+    </message>
+    <message>
+        <source>setting {1} in place of {2}, {3}</source>
+        <translation>ajuste {1} en lugar de {2}, {3}</translation>
+    </message>
+    <message>
+        <source>setting {1}, {2}</source>
+        <translation>ajuste {1}, {2}</translation>
+    </message>
+    <message>
+        <source>table of {1}</source>
+        <translation>tabla de {1}</translation>
+    </message>
+    <message>
+        <source>test of {1}, {2w}: {3w} = {4}</source>
+        <translation>prueba de {1}, {2w}: {3w} = {4}</translation>
+    </message>
+    <message>
+        <source>the PDF has no place for the signature of the {1w}; write the report again</source>
+        <translation>el PDF no tiene lugar para la firma «{1w}»; escriba otra vez el informe</translation>
+    </message>
+    <message>
+        <source>the cell holds {1w} and not a value; mend its formula or write the value</source>
+        <translation>la celda contiene {1w} y no un valor; corrija su fórmula o escriba el valor</translation>
+    </message>
+    <message>
+        <source>the design losses: no learned loop that fits the readings was there</source>
+        <translation>las pérdidas de diseño: no había una red aprendida que encaje con las lecturas</translation>
+    </message>
+    <message>
+        <source>the file cannot be read ({1w}); check its permissions</source>
+        <translation>no se puede leer el archivo ({1w}); compruebe sus permisos</translation>
+    </message>
+    <message>
+        <source>the file is damaged ({1w}); keep it as it is and open a copy from before</source>
+        <translation>el archivo está dañado ({1w}); déjelo como está y abra una copia anterior</translation>
+    </message>
+    <message>
+        <source>the file is no XLSX spreadsheet, or is damaged ({1w}); save it anew as XLSX</source>
+        <translation>el archivo no es una hoja XLSX o está dañado ({1w}); guárdelo otra vez como XLSX</translation>
+    </message>
+    <message>
+        <source>the last round read is judged accepted</source>
+        <translation>la última ronda leída se juzga aceptada</translation>
+    </message>
+    <message>
+        <source>the last round read is {1w}; go on balancing, or give the reason why it stays so</source>
+        <translation>la última ronda leída está {1w}; seguir equilibrando o dar la razón de que quede así</translation>
+    </message>
+    <message>
+        <source>the learned loop for all that stays, the losses entered here for what is new</source>
+        <translation>la red aprendida para todo lo que queda, las pérdidas introducidas aquí para lo nuevo</translation>
+    </message>
+    <message>
+        <source>the pump has {1} point(s) of its curve; this law needs {2w}, add or remove points</source>
+        <translation>la bomba tiene {1} punto(s) de su curva; esta ley necesita {2w}, añada o quite puntos</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The decision in Pump counts the excess at full speed</source>
+        <translation>la bomba da {1} de más al caudal de diseño, {2w}; bajar su velocidad o recortar su rodete una vez ajustadas las válvulas, por una persona autorizada y dentro de los límites del fabricante y de la norma local. La decisión en Bomba cuenta el sobrante a plena velocidad</translation>
+    </message>
+    <message>
+        <source>the spreadsheet cannot be written ({1w}); choose a place with room</source>
+        <translation>no se puede escribir la hoja de cálculo ({1w}); elija un lugar con espacio</translation>
+    </message>
+    <message>
+        <source>the {1w} has signed already; a signed report is not signed over, write a new one</source>
+        <translation>«{1w}» ya firmó; un informe firmado no se firma encima, escriba uno nuevo</translation>
+    </message>
+    <message>
+        <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
+        <translation>este reloj está {1} h {2} min antes de la última acción guardada, así que las horas de las lecturas son inciertas; Ctrl+Alt+O, Corregir el reloj, lo arregla</translation>
+    </message>
+    <message>
+        <source>turn by the reading; the learned loop expects {1} once all are set</source>
+        <translation>girar según la lectura; la red aprendida espera {1} con todas ajustadas</translation>
+    </message>
+    <message>
+        <source>units of the job</source>
+        <translation>unidades de la obra</translation>
+    </message>
+    <message>
+        <source>usual readiness list</source>
+        <translation>lista de preparación usual</translation>
+    </message>
+    <message>
+        <source>valve model {1} removed</source>
+        <translation>modelo de válvula {1} quitado</translation>
+    </message>
+    <message>
+        <source>withdraw revision {1} of the report</source>
+        <translation>retirar la revisión {1} del informe</translation>
+    </message>
+    <message>
+        <source>withdraw round {1}</source>
+        <translation>retirar la ronda {1}</translation>
+    </message>
+    <message>
+        <source>work goes on in the copy {1}; later open the first file and take this in with Ctrl+Shift+M, Merge Another Laptop</source>
+        <translation>el trabajo sigue en la copia {1}; abra después el primer archivo e incorpore esta con Ctrl+Shift+M</translation>
+    </message>
+    <message>
+        <source>written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, not the times</source>
+        <translation>escrito entre {1} y {2} por el reloj de {3}, corregido después; vale el orden de entrada, no las horas</translation>
+    </message>
+    <message>
+        <source>{1w} of the job</source>
+        <translation>{1w} de la obra</translation>
+    </message>
+    <message>
+        <source>{1w} of {2}</source>
+        <translation>{1w} de {2}</translation>
+    </message>
+    <message>
+        <source>{1} % by mass is outside the range of {2w}, {3} to {4} %; correct the concentration</source>
+        <translation>{1} % en masa está fuera del rango de {2w}, de {3} a {4} %; corrija la concentración</translation>
+    </message>
+    <message>
+        <source>{1} are added to this laptop&apos;s clock in this job; once its own clock is right, Ctrl+Alt+O takes that back</source>
+        <translation>en esta obra se suman {1} al reloj de este portátil; cuando su propio reloj esté bien, Ctrl+Alt+O lo retira</translation>
+    </message>
+    <message>
+        <source>{1} is outside the range of {2w}, {3} to {4}; correct the temperature</source>
+        <translation>{1} está fuera del rango de {2w}, {3} a {4}; corrija la temperatura</translation>
+    </message>
+    <message>
+        <source>{1} pasted readings</source>
+        <translation>{1} lecturas pegadas</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, for comparison</source>
+        <translation>{1} {2w}, para comparar</translation>
+    </message>
+    <message>
+        <source>{1} {2w}: the decision counts this one</source>
+        <translation>{1} {2w}: la decisión cuenta esta</translation>
+    </message>
+    <message>
+        <source>{1} {2w}: the decision counts this one (section {3})</source>
+        <translation>{1} {2w}: la decisión cuenta esta (sección {3})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}: la decisión cuenta esta, un {3} % de la plena velocidad la quita (sección {4})</translation>
+    </message>
+    <message>
+        <source>{3} took back what was added to this laptop&apos;s clock: it showed {1} when it was {2}; times written before stay as they were</source>
+        <translation>{3} retiró lo que se sumaba al reloj de este portátil: marcaba {1} cuando eran {2}; las horas escritas antes quedaron como estaban</translation>
+    </message>
+    <message>
+        <source>{4} set this laptop&apos;s clock right: it showed {1} when it was {2}; from then on {3} are added, times written before stay as they were</source>
+        <translation>{4} corrigió el reloj de este portátil: marcaba {1} cuando eran {2}; desde entonces se suman {3}, las horas escritas antes quedaron como estaban</translation>
     </message>
 </context>
 <context>
@@ -4513,105 +5284,6 @@
     <message>
         <source>With these valves speed %1 % of the present gives %2 %3.</source>
         <translation>Con estas válvulas, el %1 % de la velocidad actual da %2 %3.</translation>
-    </message>
-</context>
-<context>
-    <name>PumpFields</name>
-    <message>
-        <source>Tag</source>
-        <translation>Etiqueta</translation>
-    </message>
-    <message>
-        <source>Runs</source>
-        <translation>En marcha</translation>
-    </message>
-    <message>
-        <source>Several: joint</source>
-        <translation>Varias: unión</translation>
-    </message>
-    <message>
-        <source>Rated speed</source>
-        <translation>Velocidad nominal</translation>
-    </message>
-    <message>
-        <source>Impeller</source>
-        <translation>Rodete</translation>
-    </message>
-    <message>
-        <source>Least impeller</source>
-        <translation>Rodete mínimo</translation>
-    </message>
-    <message>
-        <source>Least speed, of rated</source>
-        <translation>Velocidad mínima, del nominal</translation>
-    </message>
-    <message>
-        <source>Has a drive</source>
-        <translation>Tiene variador</translation>
-    </message>
-    <message>
-        <source>Motor power</source>
-        <translation>Potencia del motor</translation>
-    </message>
-    <message>
-        <source>Motor efficiency</source>
-        <translation>Rendimiento del motor</translation>
-    </message>
-    <message>
-        <source>Plate volts</source>
-        <translation>Tensión, placa</translation>
-    </message>
-    <message>
-        <source>Plate amps</source>
-        <translation>Corriente, placa</translation>
-    </message>
-    <message>
-        <source>Plate power factor</source>
-        <translation>Factor de potencia, placa</translation>
-    </message>
-    <message>
-        <source>No-load amps</source>
-        <translation>Corriente en vacío</translation>
-    </message>
-    <message>
-        <source>Service factor</source>
-        <translation>Factor de servicio</translation>
-    </message>
-    <message>
-        <source>Motor speed, plate</source>
-        <translation>Velocidad motor, placa</translation>
-    </message>
-    <message>
-        <source>Synchronous speed</source>
-        <translation>Velocidad síncrona</translation>
-    </message>
-    <message>
-        <source>Suction bore</source>
-        <translation>Diámetro de aspiración</translation>
-    </message>
-    <message>
-        <source>Discharge bore</source>
-        <translation>Diámetro de impulsión</translation>
-    </message>
-    <message>
-        <source>Suction gauge over shaft</source>
-        <translation>Manómetro de aspiración sobre eje</translation>
-    </message>
-    <message>
-        <source>Discharge gauge over shaft</source>
-        <translation>Manómetro de impulsión sobre eje</translation>
-    </message>
-    <message>
-        <source>Discharge valve, tag</source>
-        <translation>Válvula de impulsión, etiqueta</translation>
-    </message>
-    <message>
-        <source>Positive displacement</source>
-        <translation>Volumétrica</translation>
-    </message>
-    <message>
-        <source>Alone guards a boiler or chiller</source>
-        <translation>Protege sola caldera o enfriadora</translation>
     </message>
 </context>
 <context>
@@ -5733,6 +6405,354 @@
         <source>DP</source>
         <translation>Δp</translation>
     </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Precisión</translation>
+    </message>
+    <message>
+        <source>Alone guards a boiler or chiller</source>
+        <translation>Protege sola caldera o enfriadora</translation>
+    </message>
+    <message>
+        <source>Amps, phase 1</source>
+        <translation>Corriente, fase 1</translation>
+    </message>
+    <message>
+        <source>Amps, phase 2</source>
+        <translation>Corriente, fase 2</translation>
+    </message>
+    <message>
+        <source>Amps, phase 3</source>
+        <translation>Corriente, fase 3</translation>
+    </message>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv o Kv</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Impulsión</translation>
+    </message>
+    <message>
+        <source>Discharge bore</source>
+        <translation>Diámetro de impulsión</translation>
+    </message>
+    <message>
+        <source>Discharge gauge over shaft</source>
+        <translation>Manómetro de impulsión sobre eje</translation>
+    </message>
+    <message>
+        <source>Discharge valve at</source>
+        <translation>Válvula de impulsión en</translation>
+    </message>
+    <message>
+        <source>Discharge valve, tag</source>
+        <translation>Válvula de impulsión, etiqueta</translation>
+    </message>
+    <message>
+        <source>Flow by meter</source>
+        <translation>Caudal por caudalímetro</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Manómetro</translation>
+    </message>
+    <message>
+        <source>Has a drive</source>
+        <translation>Tiene variador</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Rodete</translation>
+    </message>
+    <message>
+        <source>Input power</source>
+        <translation>Potencia absorbida</translation>
+    </message>
+    <message>
+        <source>Least dp</source>
+        <translation>Δp mínima</translation>
+    </message>
+    <message>
+        <source>Least impeller</source>
+        <translation>Rodete mínimo</translation>
+    </message>
+    <message>
+        <source>Least speed, of rated</source>
+        <translation>Velocidad mínima, del nominal</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modelo</translation>
+    </message>
+    <message>
+        <source>More shut</source>
+        <translation>Casi cerrada</translation>
+    </message>
+    <message>
+        <source>Most dp</source>
+        <translation>Δp máxima</translation>
+    </message>
+    <message>
+        <source>Motor efficiency</source>
+        <translation>Rendimiento del motor</translation>
+    </message>
+    <message>
+        <source>Motor power</source>
+        <translation>Potencia del motor</translation>
+    </message>
+    <message>
+        <source>Motor speed, plate</source>
+        <translation>Velocidad motor, placa</translation>
+    </message>
+    <message>
+        <source>No-load amps</source>
+        <translation>Corriente en vacío</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Or rise, one gauge</source>
+        <translation>O subida, un manómetro</translation>
+    </message>
+    <message>
+        <source>Plate amps</source>
+        <translation>Corriente, placa</translation>
+    </message>
+    <message>
+        <source>Plate power factor</source>
+        <translation>Factor de potencia, placa</translation>
+    </message>
+    <message>
+        <source>Plate volts</source>
+        <translation>Tensión, placa</translation>
+    </message>
+    <message>
+        <source>Positive displacement</source>
+        <translation>Volumétrica</translation>
+    </message>
+    <message>
+        <source>Power factor</source>
+        <translation>Factor de potencia</translation>
+    </message>
+    <message>
+        <source>Rated speed</source>
+        <translation>Velocidad nominal</translation>
+    </message>
+    <message>
+        <source>Reason, if doubted</source>
+        <translation>Motivo, si dudoso</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>En marcha</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>Service factor</source>
+        <translation>Factor de servicio</translation>
+    </message>
+    <message>
+        <source>Several: joint</source>
+        <translation>Varias: unión</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Tamaño</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidad</translation>
+    </message>
+    <message>
+        <source>Suction</source>
+        <translation>Aspiración</translation>
+    </message>
+    <message>
+        <source>Suction bore</source>
+        <translation>Diámetro de aspiración</translation>
+    </message>
+    <message>
+        <source>Suction gauge over shaft</source>
+        <translation>Manómetro de aspiración sobre eje</translation>
+    </message>
+    <message>
+        <source>Synchronous speed</source>
+        <translation>Velocidad síncrona</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Volts, phases 1-2</source>
+        <translation>Tensión, fases 1-2</translation>
+    </message>
+    <message>
+        <source>Volts, phases 2-3</source>
+        <translation>Tensión, fases 2-3</translation>
+    </message>
+    <message>
+        <source>Volts, phases 3-1</source>
+        <translation>Tensión, fases 3-1</translation>
+    </message>
+    <message>
+        <source>a date outside the calendar</source>
+        <translation>una fecha fuera del calendario</translation>
+    </message>
+    <message>
+        <source>a recorded change does not fit its tables</source>
+        <translation>un cambio registrado no encaja en sus tablas</translation>
+    </message>
+    <message>
+        <source>a text that the file does not have</source>
+        <translation>un texto que el archivo no tiene</translation>
+    </message>
+    <message>
+        <source>above the index circuit with open valves</source>
+        <translation>sobre el circuito desfavorable con válvulas abiertas</translation>
+    </message>
+    <message>
+        <source>above the loop with its valves as read</source>
+        <translation>sobre la red con sus válvulas como se leyeron</translation>
+    </message>
+    <message>
+        <source>age of old readings</source>
+        <translation>edad de las lecturas viejas</translation>
+    </message>
+    <message>
+        <source>altitude</source>
+        <translation>altitud</translation>
+    </message>
+    <message>
+        <source>at full speed</source>
+        <translation>a plena velocidad</translation>
+    </message>
+    <message>
+        <source>at least 2</source>
+        <translation>al menos 2</translation>
+    </message>
+    <message>
+        <source>at the speed as read</source>
+        <translation>a la velocidad leída</translation>
+    </message>
+    <message>
+        <source>band of target</source>
+        <translation>banda del objetivo</translation>
+    </message>
+    <message>
+        <source>by a balanced round</source>
+        <translation>según una ronda equilibrada</translation>
+    </message>
+    <message>
+        <source>by the design losses</source>
+        <translation>según las pérdidas de diseño</translation>
+    </message>
+    <message>
+        <source>by the learned loop</source>
+        <translation>según la red aprendida</translation>
+    </message>
+    <message>
+        <source>clause</source>
+        <translation>cláusula</translation>
+    </message>
+    <message>
+        <source>client</source>
+        <translation>cliente</translation>
+    </message>
+    <message>
+        <source>clock</source>
+        <translation>reloj</translation>
+    </message>
+    <message>
+        <source>clock offset</source>
+        <translation>desfase del reloj</translation>
+    </message>
+    <message>
+        <source>code and edition</source>
+        <translation>código y edición</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>moneda</translation>
+    </message>
+    <message>
+        <source>exactly 3</source>
+        <translation>exactamente 3</translation>
+    </message>
+    <message>
+        <source>exception claimed</source>
+        <translation>excepción invocada</translation>
+    </message>
+    <message>
+        <source>fill pressure</source>
+        <translation>presión de llenado</translation>
+    </message>
+    <message>
+        <source>glycol by mass</source>
+        <translation>glicol en masa</translation>
+    </message>
+    <message>
+        <source>highest off design</source>
+        <translation>desvío más alto del diseño</translation>
+    </message>
+    <message>
+        <source>hours a year</source>
+        <translation>horas al año</translation>
+    </message>
+    <message>
+        <source>it has no sheet</source>
+        <translation>no tiene hojas</translation>
+    </message>
+    <message>
+        <source>it names no workbook</source>
+        <translation>no nombra ningún libro</translation>
+    </message>
+    <message>
+        <source>lowest off design</source>
+        <translation>desvío más bajo del diseño</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>no regular file, or no permission</source>
+        <translation>no es un archivo común, o sin permiso</translation>
+    </message>
+    <message>
+        <source>no such folder, or no permission</source>
+        <translation>no existe la carpeta, o sin permiso</translation>
+    </message>
+    <message>
+        <source>price of a kWh</source>
+        <translation>precio del kWh</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>rpm</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>temperatura</translation>
+    </message>
+    <message>
+        <source>time uncertain</source>
+        <translation>hora incierta</translation>
+    </message>
+    <message>
+        <source>unknown person</source>
+        <translation>persona desconocida</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -5759,41 +6779,6 @@
     <message>
         <source>%1 %2 fully open, at setting %3.</source>
         <translation>%1 %2 totalmente abierta, con ajuste %3.</translation>
-    </message>
-</context>
-<context>
-    <name>ValveFields</name>
-    <message>
-        <source>Cv or Kv</source>
-        <translation>Cv o Kv</translation>
-    </message>
-    <message>
-        <source>Model</source>
-        <translation>Modelo</translation>
-    </message>
-    <message>
-        <source>Size</source>
-        <translation>Tamaño</translation>
-    </message>
-    <message>
-        <source>Scale</source>
-        <translation>Escala</translation>
-    </message>
-    <message>
-        <source>Least dp</source>
-        <translation>Δp mínima</translation>
-    </message>
-    <message>
-        <source>Most dp</source>
-        <translation>Δp máxima</translation>
-    </message>
-    <message>
-        <source>Accuracy</source>
-        <translation>Precisión</translation>
-    </message>
-    <message>
-        <source>More shut</source>
-        <translation>Casi cerrada</translation>
     </message>
 </context>
 <context>
@@ -6265,6 +7250,22 @@
         <source>Final %1</source>
         <translation>Final %1</translation>
     </message>
+    <message>
+        <source>leave it</source>
+        <translation>dejarla</translation>
+    </message>
+    <message>
+        <source>hold for now</source>
+        <translation>mantener por ahora</translation>
+    </message>
+    <message>
+        <source>by the reading</source>
+        <translation>según lectura</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>mantenida</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdvicePanel</name>
@@ -6409,6 +7410,61 @@
     <message>
         <source>The two passphrases are not the same.</source>
         <translation>Las dos contraseñas no son iguales.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ClockDialog</name>
+    <message>
+        <source>Set Offset</source>
+        <translation>Fijar el desfase</translation>
+    </message>
+    <message>
+        <source>Set Clock Offset</source>
+        <translation>Corregir el reloj</translation>
+    </message>
+    <message>
+        <source>What this laptop&apos;s clock is off by is added to every time written in this job from now on, and is told in the report. Times written before stay as they are.</source>
+        <translation>Lo que se desvía el reloj de este portátil se suma desde ahora a cada hora escrita en esta obra y consta en el informe. Las horas escritas antes quedan como están.</translation>
+    </message>
+    <message>
+        <source>True date and time here</source>
+        <translation>Fecha y hora verdaderas aquí</translation>
+    </message>
+    <message>
+        <source>True &amp;date and time here</source>
+        <translation>Fech&amp;a y hora verdaderas aquí</translation>
+    </message>
+    <message>
+        <source>Use Own Clock</source>
+        <translation>Usar el reloj propio</translation>
+    </message>
+    <message>
+        <source>For a clock that is right again: nothing is added to it any more</source>
+        <translation>Para un reloj que vuelve a estar bien: no se le suma nada más</translation>
+    </message>
+    <message>
+        <source>Write day and time as in 2026-03-02 14:05.</source>
+        <translation>Escriba día y hora como 2026-03-02 14:05.</translation>
+    </message>
+    <message>
+        <source>That is what is written already; nothing is to be set.</source>
+        <translation>Así se escribe ya; no hay nada que fijar.</translation>
+    </message>
+    <message>
+        <source>This laptop&apos;s own clock is right; nothing is added to it any more.</source>
+        <translation>El reloj propio de este portátil está bien; no se le suma nada más.</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>This laptop&apos;s clock is %1 behind.</source>
+        <translation>El reloj de este portátil va atrasado %1.</translation>
+    </message>
+    <message>
+        <source>This laptop&apos;s clock is %1 ahead.</source>
+        <translation>El reloj de este portátil va adelantado %1.</translation>
     </message>
 </context>
 <context>
@@ -6890,6 +7946,10 @@
         <source>&amp;Accept Round</source>
         <translation>Acep&amp;tar ronda</translation>
     </message>
+    <message>
+        <source>Set Clock O&amp;ffset…</source>
+        <translation>C&amp;orregir el reloj…</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -7232,7 +8292,7 @@
     </message>
     <message>
         <source>Height</source>
-        <translation>Cota</translation>
+        <translation>Altura</translation>
     </message>
     <message>
         <source>Dealt with as</source>
@@ -7340,10 +8400,6 @@
         <translation>Estado</translation>
     </message>
     <message>
-        <source>Stored</source>
-        <translation>Guardado</translation>
-    </message>
-    <message>
         <source>By</source>
         <translation>Por</translation>
     </message>
@@ -7370,6 +8426,10 @@
     <message>
         <source>cannot be read</source>
         <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>Stored, newest first</source>
+        <translation>Guardado, lo más nuevo primero</translation>
     </message>
 </context>
 <context>
@@ -7498,6 +8558,10 @@
     <message>
         <source>What is wrong; what to do</source>
         <translation>Qué está mal; qué hacer</translation>
+    </message>
+    <message>
+        <source>left blank, not taken</source>
+        <translation>dejado en blanco, no se toma</translation>
     </message>
 </context>
 <context>
@@ -7751,10 +8815,6 @@
         <translation>Registro</translation>
     </message>
     <message>
-        <source>Stored</source>
-        <translation>Guardado</translation>
-    </message>
-    <message>
         <source>By</source>
         <translation>Por</translation>
     </message>
@@ -7825,6 +8885,10 @@
     <message>
         <source>Written to %1</source>
         <translation>Escrito en %1</translation>
+    </message>
+    <message>
+        <source>Stored, newest first</source>
+        <translation>Guardado, lo más nuevo primero</translation>
     </message>
 </context>
 <context>
@@ -8167,6 +9231,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>Print the Walk Sheet</source>
         <translation>Imprimir la hoja de recorrido</translation>
     </message>
+    <message>
+        <source>Work in a Copy and Merge Later…</source>
+        <translation>Trabajar en una copia y fusionar después…</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -8438,7 +9506,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Cannot be read</source>
-        <translation>No se puede leer</translation>
+        <translation>Sin lectura posible</translation>
     </message>
     <message>
         <source>Store and go on</source>
@@ -9271,6 +10339,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>Next the technician signs this file: Readings taken by me.</source>
         <translation>Después firma este archivo el técnico: Lecturas tomadas por mí.</translation>
     </message>
+    <message>
+        <source>The loop is being learned; sign when that is done.</source>
+        <translation>Se está aprendiendo la red; firme cuando haya terminado.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SystemModel</name>
@@ -9428,74 +10500,6 @@ desde</translation>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
-    <message>
-        <source>Suction</source>
-        <translation>Aspiración</translation>
-    </message>
-    <message>
-        <source>Discharge</source>
-        <translation>Impulsión</translation>
-    </message>
-    <message>
-        <source>Or rise, one gauge</source>
-        <translation>O subida, un manómetro</translation>
-    </message>
-    <message>
-        <source>Speed</source>
-        <translation>Velocidad</translation>
-    </message>
-    <message>
-        <source>Discharge valve at</source>
-        <translation>Válvula de impulsión en</translation>
-    </message>
-    <message>
-        <source>Flow by meter</source>
-        <translation>Caudal por caudalímetro</translation>
-    </message>
-    <message>
-        <source>Volts, phases 1-2</source>
-        <translation>Tensión, fases 1-2</translation>
-    </message>
-    <message>
-        <source>Volts, phases 2-3</source>
-        <translation>Tensión, fases 2-3</translation>
-    </message>
-    <message>
-        <source>Volts, phases 3-1</source>
-        <translation>Tensión, fases 3-1</translation>
-    </message>
-    <message>
-        <source>Amps, phase 1</source>
-        <translation>Corriente, fase 1</translation>
-    </message>
-    <message>
-        <source>Amps, phase 2</source>
-        <translation>Corriente, fase 2</translation>
-    </message>
-    <message>
-        <source>Amps, phase 3</source>
-        <translation>Corriente, fase 3</translation>
-    </message>
-    <message>
-        <source>Power factor</source>
-        <translation>Factor de potencia</translation>
-    </message>
-    <message>
-        <source>Input power</source>
-        <translation>Potencia absorbida</translation>
-    </message>
-    <message>
-        <source>Gauge</source>
-        <translation>Manómetro</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
-    </message>
-    <message>
-        <source>Reason, if doubted</source>
-        <translation>Motivo, si dudoso</translation>
-    </message>
     <message>
         <source>Pumps off</source>
         <translation>Bombas paradas</translation>
@@ -9684,6 +10688,11 @@ desde</translation>
     <message>
         <source>Notes, photos (%1)</source>
         <translation>Notas, fotos (%1)</translation>
+    </message>
+    <message>
+        <source>%1 %  %2</source>
+        <comment>share against target, state</comment>
+        <translation>%1 %  %2</translation>
     </message>
 </context>
 <context>
@@ -10092,16 +11101,6 @@ desde</translation>
     </message>
 </context>
 <context>
-    <name>ww::ui::WorkbookBridge</name>
-    <message numerus="yes">
-        <source>%n pasted reading(s)</source>
-        <translation>
-            <numerusform>%n lectura pegada</numerusform>
-            <numerusform>%n lecturas pegadas</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>ww::ui::ZonePage</name>
     <message>
         <source>&amp;Add Zone</source>
@@ -10271,6 +11270,14 @@ desde</translation>
         <source>Computed from design losses. Nothing here is stored as a reading.</source>
         <translation>Calculado con pérdidas de diseño. Nada de esto se guarda como lectura.</translation>
     </message>
+    <message>
+        <source>What is computed from</source>
+        <translation>De qué se calcula</translation>
+    </message>
+    <message>
+        <source>Computed from the learned loop. Nothing here is stored as a reading.</source>
+        <translation>Calculado con la red aprendida. Nada de esto se guarda como lectura.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::system::WhatIfModel</name>
@@ -10312,7 +11319,7 @@ desde</translation>
     </message>
     <message>
         <source>Setting now</source>
-        <translation>Ajuste ahora</translation>
+        <translation>Ajuste actual</translation>
     </message>
     <message>
         <source>What if</source>

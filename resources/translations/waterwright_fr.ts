@@ -155,6 +155,14 @@
         <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
         <translation>douteux ; remesurez (Ctrl+R) ou changez d’appareil (menu Passage)</translation>
     </message>
+    <message>
+        <source>On share here: leave it, Ctrl+Enter goes to the next valve.</source>
+        <translation>À sa part ici : laisser, Ctrl+Entrée passe à la vanne suivante.</translation>
+    </message>
+    <message>
+        <source>On share here: leave it. The middle of the band would be near %1.</source>
+        <translation>À sa part ici : laisser. Le milieu de la bande serait vers %1.</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -204,6 +212,369 @@
     <message>
         <source>%1 d</source>
         <translation>%1 j</translation>
+    </message>
+</context>
+<context>
+    <name>ImportColumn</name>
+    <message>
+        <source>Accuracy</source>
+        <translation>Précision</translation>
+    </message>
+    <message>
+        <source>Accuracy, at least</source>
+        <translation>Précision, au moins</translation>
+    </message>
+    <message>
+        <source>Accuracy, more shut</source>
+        <translation>Précision, plus fermée</translation>
+    </message>
+    <message>
+        <source>Current, A</source>
+        <translation>Courant, A</translation>
+    </message>
+    <message>
+        <source>Current, second phase</source>
+        <translation>Courant, deuxième phase</translation>
+    </message>
+    <message>
+        <source>Current, third phase</source>
+        <translation>Courant, troisième phase</translation>
+    </message>
+    <message>
+        <source>Several pumps: how</source>
+        <translation>Plusieurs pompes : montage</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Étalonné</translation>
+    </message>
+    <message>
+        <source>Cannot be read</source>
+        <translation>Mesure impossible</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificat</translation>
+    </message>
+    <message>
+        <source>Loss of the circuit</source>
+        <translation>Perte du circuit</translation>
+    </message>
+    <message>
+        <source>Corrects</source>
+        <translation>Corrige</translation>
+    </message>
+    <message>
+        <source>Design flow</source>
+        <translation>Débit nominal</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Refoulement</translation>
+    </message>
+    <message>
+        <source>Discharge bore</source>
+        <translation>Diamètre de refoulement</translation>
+    </message>
+    <message>
+        <source>Height of the discharge gauge</source>
+        <translation>Hauteur du manomètre, refoulement</translation>
+    </message>
+    <message>
+        <source>Before the valve</source>
+        <translation>Avant la vanne</translation>
+    </message>
+    <message>
+        <source>Doubtful</source>
+        <translation>Douteux</translation>
+    </message>
+    <message>
+        <source>Straight pipe behind, diameters</source>
+        <translation>Tube droit en aval, diamètres</translation>
+    </message>
+    <message>
+        <source>DP</source>
+        <translation>Δp</translation>
+    </message>
+    <message>
+        <source>Has a drive</source>
+        <translation>A un variateur</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Échéance</translation>
+    </message>
+    <message>
+        <source>Efficiency</source>
+        <translation>Rendement</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Hauteur</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Débit</translation>
+    </message>
+    <message>
+        <source>Rise on one gauge</source>
+        <translation>Élévation sur un manomètre</translation>
+    </message>
+    <message>
+        <source>Feeds the chiller or boiler alone</source>
+        <translation>Alimente seule le groupe froid ou la chaudière</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Hauteur</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Roue</translation>
+    </message>
+    <message>
+        <source>Smallest impeller</source>
+        <translation>Plus petite roue</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrument</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Type</translation>
+    </message>
+    <message>
+        <source>Last DP</source>
+        <translation>Dernière Δp</translation>
+    </message>
+    <message>
+        <source>Most DP</source>
+        <translation>Δp maximale</translation>
+    </message>
+    <message>
+        <source>Least DP</source>
+        <translation>Δp minimale</translation>
+    </message>
+    <message>
+        <source>Lowest speed</source>
+        <translation>Vitesse minimale</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modèle</translation>
+    </message>
+    <message>
+        <source>Efficiency of the motor</source>
+        <translation>Rendement du moteur</translation>
+    </message>
+    <message>
+        <source>Power of the motor</source>
+        <translation>Puissance du moteur</translation>
+    </message>
+    <message>
+        <source>Current without load</source>
+        <translation>Courant à vide</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notes</translation>
+    </message>
+    <message>
+        <source>NPSH required</source>
+        <translation>NPSH requis</translation>
+    </message>
+    <message>
+        <source>Reason where overdue</source>
+        <translation>Motif si échu</translation>
+    </message>
+    <message>
+        <source>Fed by</source>
+        <translation>Alimenté par</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Personne</translation>
+    </message>
+    <message>
+        <source>Speed on the plate</source>
+        <translation>Vitesse plaquée</translation>
+    </message>
+    <message>
+        <source>Point of the test</source>
+        <translation>Point de l’essai</translation>
+    </message>
+    <message>
+        <source>Dealt with as</source>
+        <translation>Traité comme</translation>
+    </message>
+    <message>
+        <source>Why so</source>
+        <translation>Pourquoi ainsi</translation>
+    </message>
+    <message>
+        <source>Positive displacement</source>
+        <translation>Volumétrique</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Puissance</translation>
+    </message>
+    <message>
+        <source>Power factor</source>
+        <translation>Facteur de puissance</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pompe</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>But</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Plage</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Repeated</source>
+        <translation>Répété</translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation>Résolution</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Passage</translation>
+    </message>
+    <message>
+        <source>Loss of the run</source>
+        <translation>Perte du tronçon</translation>
+    </message>
+    <message>
+        <source>Running</source>
+        <translation>En marche</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Échelle</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Numéro de série</translation>
+    </message>
+    <message>
+        <source>Serves</source>
+        <translation>Dessert</translation>
+    </message>
+    <message>
+        <source>Service factor</source>
+        <translation>Facteur de service</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Réglage</translation>
+    </message>
+    <message>
+        <source>Setting now</source>
+        <translation>Réglage actuel</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Côté</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Taille</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Vitesse</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Suction</source>
+        <translation>Aspiration</translation>
+    </message>
+    <message>
+        <source>Suction bore</source>
+        <translation>Diamètre d’aspiration</translation>
+    </message>
+    <message>
+        <source>Height of the suction gauge</source>
+        <translation>Hauteur du manomètre, aspiration</translation>
+    </message>
+    <message>
+        <source>Synchronous speed</source>
+        <translation>Vitesse de synchronisme</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Discharge valve open</source>
+        <translation>Vanne de refoulement ouverte</translation>
+    </message>
+    <message>
+        <source>Tag of the discharge valve</source>
+        <translation>Repère de la vanne de refoulement</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Heure</translation>
+    </message>
+    <message>
+        <source>Straight pipe before, diameters</source>
+        <translation>Tube droit en amont, diamètres</translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation>Vanne</translation>
+    </message>
+    <message>
+        <source>Model of the valve</source>
+        <translation>Modèle de la vanne</translation>
+    </message>
+    <message>
+        <source>Size of the valve</source>
+        <translation>Taille de la vanne</translation>
+    </message>
+    <message>
+        <source>Voltage, V</source>
+        <translation>Tension, V</translation>
+    </message>
+    <message>
+        <source>Voltage, second phase</source>
+        <translation>Tension, deuxième phase</translation>
+    </message>
+    <message>
+        <source>Voltage, third phase</source>
+        <translation>Tension, troisième phase</translation>
+    </message>
+    <message>
+        <source>Zero at the end</source>
+        <translation>Zéro à la fin</translation>
+    </message>
+    <message>
+        <source>Zero at the start</source>
+        <translation>Zéro au début</translation>
     </message>
 </context>
 <context>
@@ -633,7 +1004,7 @@
     </message>
     <message>
         <source>Height</source>
-        <translation>Niveau</translation>
+        <translation>Hauteur</translation>
     </message>
     <message>
         <source>Impeller</source>
@@ -1237,7 +1608,7 @@
     </message>
     <message>
         <source>That is {1} from {2} rpm</source>
-        <translation>Soit {1} sur {2} rpm</translation>
+        <translation>Soit {1} au lieu de {2} tr/min</translation>
     </message>
     <message>
         <source>The duty is not known, so the figure shows what is on record.</source>
@@ -1456,10 +1827,6 @@
         <translation>« {1} » n’est pas un nombre ; tapez des chiffres avec un point ou une virgule</translation>
     </message>
     <message>
-        <source>&quot;{1}&quot; is not a unit of {2}; use one of {3}</source>
-        <translation>« {1} » n’est pas une unité de {2} ; prenez l’une de {3}</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is not a unit that the column &quot;{2}&quot; can have; use one of {3}</source>
         <translation>« {1} » n’est pas une unité pour la colonne « {2} » ; prenez l’une de {3}</translation>
     </message>
@@ -1642,10 +2009,6 @@
     <message>
         <source>all is stored, with the last reading, in {1}; work goes on there</source>
         <translation>tout est enregistré, avec la dernière mesure, dans {1} ; le travail continue là</translation>
-    </message>
-    <message>
-        <source>all {1} terminals are read in the final round</source>
-        <translation>les {1} terminaux sont tous mesurés au passage final</translation>
     </message>
     <message>
         <source>amps were read without volts, so no power follows from them; read the volts between the phases</source>
@@ -2209,7 +2572,7 @@
     </message>
     <message>
         <source>power from slip is rough: the plate&apos;s slip may be off by 20 %; use a stroboscope good to 1 rpm</source>
-        <translation>la puissance par glissement est grossière : le glissement de plaque peut être faux de 20 % ; prenez un stroboscope à 1 rpm près</translation>
+        <translation>la puissance par glissement est grossière : le glissement de plaque peut être faux de 20 % ; prenez un stroboscope à 1 tr/min près</translation>
     </message>
     <message>
         <source>power into the water over shaft power is {1} %, outside 20 to 90 %; check flow, head and motor readings</source>
@@ -2380,10 +2743,6 @@
         <translation>le PDF ne porte pas de signature, rien ne le prouve donc ; demandez le rapport signé</translation>
     </message>
     <message>
-        <source>the PDF has no place for the signature of the {1}; write the report again</source>
-        <translation>le PDF n’a pas de place pour la signature « {1} » ; réécrivez le rapport</translation>
-    </message>
-    <message>
         <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
         <translation>l’équilibrage du passage {1} et tout rapport signé dessus ne valent plus une fois ce changement fait ; rééquilibrez et signez un nouveau rapport</translation>
     </message>
@@ -2516,20 +2875,12 @@
         <translation>le fichier « {1} » dépasse {2} MB ; réduisez-le</translation>
     </message>
     <message>
-        <source>the file cannot be read ({1}); check its permissions</source>
-        <translation>le fichier est illisible ({1}) ; vérifiez ses droits</translation>
-    </message>
-    <message>
         <source>the file has {1} MB, more than the {2} MB that a table may have; split it or correct it</source>
         <translation>le fichier fait {1} MB, plus que les {2} MB d’une table ; coupez-le ou corrigez-le</translation>
     </message>
     <message>
         <source>the file holds no key with its own certificate; export both together</source>
         <translation>le fichier ne contient pas de clé avec son certificat ; exportez les deux ensemble</translation>
-    </message>
-    <message>
-        <source>the file is damaged ({1}); keep it as it is and open a copy from before</source>
-        <translation>le fichier est endommagé ({1}) ; gardez-le tel quel et ouvrez une copie antérieure</translation>
     </message>
     <message>
         <source>the file is empty, so nothing can be read from it; open a copy of it</source>
@@ -2558,10 +2909,6 @@
     <message>
         <source>the final flow is {1} % of design, outside {2} to {3} %; adjust it, or list the deficiency that keeps it there, the report cannot be signed before</source>
         <translation>le débit final est {1} % du nominal, hors de {2} à {3} % ; réglez-le, ou notez la réserve qui l’y retient, le rapport ne peut être signé avant</translation>
-    </message>
-    <message>
-        <source>the final round is judged accepted</source>
-        <translation>le passage final est jugé accepté</translation>
     </message>
     <message>
         <source>the first signer allowed no later change, yet there is one; do not rely on this file, ask for it again</source>
@@ -2841,7 +3188,7 @@
     </message>
     <message>
         <source>the motor&apos;s speed of {1} rpm does not lie below its synchronous speed of {2} rpm; read the speed again</source>
-        <translation>la vitesse du moteur de {1} rpm n’est pas sous sa vitesse de synchronisme de {2} rpm ; relisez la vitesse</translation>
+        <translation>la vitesse du moteur de {1} tr/min n’est pas sous sa vitesse de synchronisme de {2} tr/min ; relisez la vitesse</translation>
     </message>
     <message>
         <source>the name &quot;{1}&quot; stands twice; keep one row for it</source>
@@ -2996,10 +3343,6 @@
         <translation>la pompe n’a pas de courbe utilisable ; saisissez au moins deux points de hauteur décroissante, chacun avec son débit</translation>
     </message>
     <message>
-        <source>the pump has {1} point(s) of its curve; this law needs {2}, add or remove points</source>
-        <translation>la pompe a {1} point(s) de courbe ; cette loi en demande {2}, ajoutez ou supprimez des points</translation>
-    </message>
-    <message>
         <source>the pump makes no excess head, so both ways leave the same; there is nothing to save</source>
         <translation>la pompe n’a pas de hauteur excédentaire, les deux méthodes laissent donc de même ; il n’y a rien à gagner</translation>
     </message>
@@ -3041,7 +3384,7 @@
     </message>
     <message>
         <source>the pump&apos;s specific speed is {1} (rpm, gpm, ft), so its power rises towards shutoff; do not make a shutoff test without the maker&apos;s word</source>
-        <translation>la vitesse spécifique de la pompe est {1} (rpm, gpm, ft), sa puissance monte donc vers le débit nul ; ne faites pas d’essai à débit nul sans l’accord du fabricant</translation>
+        <translation>la vitesse spécifique de la pompe est {1} (tr/min, gpm, ft), sa puissance monte donc vers le débit nul ; ne faites pas d’essai à débit nul sans l’accord du fabricant</translation>
     </message>
     <message>
         <source>the pump&apos;s speed is {1} of rated; it must be a number of 0 (stopped) or more</source>
@@ -3320,10 +3663,6 @@
         <translation>le classeur a été changé après la signature de ce rapport ; signez un nouveau rapport sous un autre nom</translation>
     </message>
     <message>
-        <source>the {1} has signed already; a signed report is not signed over, write a new one</source>
-        <translation>« {1} » a déjà signé ; un rapport signé ne se resigne pas, écrivez-en un nouveau</translation>
-    </message>
-    <message>
         <source>there is a branch with this tag already; give the new one another tag</source>
         <translation>il y a déjà une branche à ce repère ; donnez un autre repère à la nouvelle</translation>
     </message>
@@ -3548,10 +3887,6 @@
         <translation>avec {1} terminaux les mesures ne sont pas comparées ici à une boucle apprise ; utilisez advise pour cela</translation>
     </message>
     <message>
-        <source>{1} % by mass is outside the range of {2}, {3} to {4} %; correct the concentration</source>
-        <translation>{1} % en masse est hors de la plage de {2}, {3} à {4} % ; corrigez la concentration</translation>
-    </message>
-    <message>
         <source>{1} % of design flow in the last round</source>
         <translation>{1} % du débit nominal au dernier passage</translation>
     </message>
@@ -3750,10 +4085,6 @@
     <message>
         <source>{1} is out of reason; type a value within {2} %</source>
         <translation>{1} est déraisonnable ; tapez une valeur à moins de {2} %</translation>
-    </message>
-    <message>
-        <source>{1} is outside the range of {2}, {3} to {4}; correct the temperature</source>
-        <translation>{1} est hors de la plage de {2}, {3} à {4} ; corrigez la température</translation>
     </message>
     <message>
         <source>{1} is outside this valve&apos;s scale, {2} to {3}; type what the handle shows</source>
@@ -3972,10 +4303,6 @@
         <translation>le fichier ne peut être écrit ({1w}) ; vérifiez ses droits, son dossier et la place libre, rien n’a été changé</translation>
     </message>
     <message>
-        <source>the final round is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>le passage final est {1w} ; continuez l’équilibrage, ou dites pourquoi il reste ainsi</translation>
-    </message>
-    <message>
         <source>the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the concentration</source>
         <translation>le fluide est {1w} mais sa concentration est 0 %, les débits sont donc calculés comme pour l’eau ; saisissez la concentration</translation>
     </message>
@@ -4088,10 +4415,6 @@
         <translation>la cellule a une formule dont le résultat n’a pas été enregistré ; ouvrez le fichier dans un tableur et enregistrez-le</translation>
     </message>
     <message>
-        <source>the cell holds {1} and not a value; mend its formula or write the value</source>
-        <translation>la cellule contient {1} et non une valeur ; corrigez sa formule ou écrivez la valeur</translation>
-    </message>
-    <message>
         <source>the cell {1} lies beyond column {2}, where no table reaches; clear it</source>
         <translation>la cellule {1} est au-delà de la colonne {2}, où aucune table ne va ; videz-la</translation>
     </message>
@@ -4102,10 +4425,6 @@
     <message>
         <source>the file has {1} MB, more than the {2} MB that a spreadsheet may have; take out what is not needed</source>
         <translation>le fichier fait {1} MB, plus que les {2} MB d’une feuille de calcul ; ôtez le superflu</translation>
-    </message>
-    <message>
-        <source>the file is no XLSX spreadsheet, or is damaged ({1}); save it anew as XLSX</source>
-        <translation>le fichier n’est pas une feuille XLSX, ou est endommagé ({1}) ; réenregistrez-le en XLSX</translation>
     </message>
     <message>
         <source>the part &quot;{1}&quot; cannot be understood (line {2}); open the file in a spreadsheet program and save it anew as XLSX</source>
@@ -4130,10 +4449,6 @@
     <message>
         <source>the sheet is empty; give it a row of headings and data</source>
         <translation>la feuille est vide ; donnez-lui un en-tête et des données</translation>
-    </message>
-    <message>
-        <source>the spreadsheet cannot be written ({1}); choose a place with room</source>
-        <translation>la feuille de calcul ne peut être écrite ({1}) ; choisissez un lieu avec de la place</translation>
     </message>
     <message>
         <source>there is no sheet &quot;{1}&quot; in the spreadsheet; add it, or give a sheet that name</source>
@@ -4220,10 +4535,6 @@
         <translation>{2} au nominal au lieu de {1}</translation>
     </message>
     <message>
-        <source>Caution: hot water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
-        <translation>Prudence : eau chaude et pression. Vérifiez la pression nominale et les raccords des flexibles, ouvrez lentement les prises, purgez l’appareil, restez loin des pièces mobiles et sous tension ; les règles locales et celles du site priment.</translation>
-    </message>
-    <message>
         <source>Last dp</source>
         <translation>Dernière Δp</translation>
     </message>
@@ -4296,14 +4607,6 @@
         <translation>Options au débit nominal pour le besoin du circuit défavorisé</translation>
     </message>
     <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: {3} {4} too much. The section on excess head counts what the index circuit needs with its valves open</source>
-        <translation>La boucle, vannes comme au passage {5}, prend {1} {4} et la pompe fournit {2} {4} : {3} {4} de trop. La section sur la hauteur excédentaire compte le besoin du circuit défavorisé, vannes ouvertes</translation>
-    </message>
-    <message>
-        <source>With the valves as they stand, speed {1} % of the present, or trim, brings {2} {3} (section {4})</source>
-        <translation>Vannes telles quelles, {1} % de la vitesse actuelle, ou un rognage, donne {2} {3} (section {4})</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
         <translation>« {1} » n’est ni responsable ni ingénieur de ce chantier ; mettez l’un d’eux à ce poste, menu Passage, Personne : {2}</translation>
     </message>
@@ -4314,10 +4617,6 @@
     <message>
         <source>a step of a review is not undone; withdraw it with a reason on the place Review (Alt+6), below the rounds</source>
         <translation>une étape de revue ne s’annule pas ; retirez-la avec un motif dans Revue (Alt+6), sous les passages</translation>
-    </message>
-    <message>
-        <source>by the model of the loop the pump as it runs makes {1} more than the index circuit needs at design flow; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code</source>
-        <translation>selon le modèle de la boucle, la pompe telle qu’elle tourne fournit {1} de plus que ne demande le circuit défavorisé au débit nominal ; baissez sa vitesse ou rognez sa roue une fois les vannes réglées, par une personne agréée et dans les limites du fabricant et du code local</translation>
     </message>
     <message>
         <source>done again: {1}; Ctrl+Z takes it back</source>
@@ -4404,10 +4703,6 @@
         <translation>annulé : {1} ; Ctrl+Maj+Z le rétablit</translation>
     </message>
     <message>
-        <source>{1} at full speed, {2w} at the speed of the last round: what the pump makes at design flow beyond the need of the index circuit ({3w})</source>
-        <translation>{1} à pleine vitesse, {2w} à la vitesse du dernier passage : ce que la pompe fournit au débit nominal au-delà du besoin du circuit défavorisé ({3w})</translation>
-    </message>
-    <message>
         <source>{1} is above the range of instrument {2}, which ends at {3}; read again, with another instrument if need be, or give the reason</source>
         <translation>{1} dépasse l’étendue de l’instrument {2}, qui finit à {3} ; remesurez, au besoin avec un autre instrument, ou donnez le motif</translation>
     </message>
@@ -4424,12 +4719,488 @@
         <translation>{1} ; appuyez sur Ctrl+U pour enregistrer {2}</translation>
     </message>
     <message>
-        <source>this clock is {1} h {2} min before the last stored action; set the clock of this laptop before reading, or the times of readings are doubtful</source>
-        <translation>cette horloge est {1} h {2} min avant la dernière action enregistrée ; réglez l’horloge de ce portable avant de mesurer, sinon les heures des mesures sont douteuses</translation>
-    </message>
-    <message>
         <source>{1} was not written: this can be written with the ending {2}; give the file one of these</source>
         <translation>{1} n’a pas été écrit : l’extension possible est {2} ; donnez-en une au fichier</translation>
+    </message>
+    <message>
+        <source>1 pasted reading</source>
+        <translation>1 mesure collée</translation>
+    </message>
+    <message>
+        <source>Caution: hot or chilled water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
+        <translation>Attention : eau chaude ou glacée et pression. Vérifier la tenue et les raccords des flexibles, ouvrir lentement les prises, purger l’appareil, rester à l’écart des pièces en mouvement et sous tension ; les codes locaux et les règles du site priment.</translation>
+    </message>
+    <message>
+        <source>Change of zones</source>
+        <translation>Changement de zones</translation>
+    </message>
+    <message>
+        <source>Computed from</source>
+        <translation>Calculé de</translation>
+    </message>
+    <message>
+        <source>DP {1} at the reference, {2}</source>
+        <translation>Δp {1} à la référence, {2}</translation>
+    </message>
+    <message>
+        <source>DP {1} at {2}, {3}</source>
+        <translation>Δp {1} à {2}, {3}</translation>
+    </message>
+    <message>
+        <source>DP {1} in place of {2}, {3}</source>
+        <translation>Δp {1} au lieu de {2}, {3}</translation>
+    </message>
+    <message>
+        <source>DP {1} read again, {2}</source>
+        <translation>Δp {1} relue, {2}</translation>
+    </message>
+    <message>
+        <source>DP {1} with the valve shut, {2}</source>
+        <translation>Δp {1} vanne fermée, {2}</translation>
+    </message>
+    <message>
+        <source>DP {1}, {2}</source>
+        <translation>Δp {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Import from {1}</source>
+        <translation>Import depuis {1}</translation>
+    </message>
+    <message>
+        <source>Last round read</source>
+        <translation>Dernier passage mesuré</translation>
+    </message>
+    <message>
+        <source>New job {1}</source>
+        <translation>Nouveau chantier {1}</translation>
+    </message>
+    <message>
+        <source>New practice job</source>
+        <translation>Nouveau chantier d’exercice</translation>
+    </message>
+    <message>
+        <source>Record readings from {1}</source>
+        <translation>Mesures reprises de {1}</translation>
+    </message>
+    <message>
+        <source>Sign the report</source>
+        <translation>Signer le rapport</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
+        <translation>{1} % de la vitesse actuelle, ou un rognage, donne {2} {3} : cela supprime l’excédent {4w} (section {5})</translation>
+    </message>
+    <message>
+        <source>The loop in the last round read</source>
+        <translation>La boucle au dernier passage mesuré</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}</source>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} : excédent {3} {4} {6w}</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} : excédent {3} {4} {6w}. La décision compte {7} {4} {8w}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit of {2w}; use one of {3}</source>
+        <translation>« {1} » n’est pas une unité de {2w} ; prenez l’une de {3}</translation>
+    </message>
+    <message>
+        <source>accept round {1}</source>
+        <translation>accepter le passage {1}</translation>
+    </message>
+    <message>
+        <source>all {1} terminals were read in the last round</source>
+        <translation>les {1} terminaux ont tous été mesurés au dernier passage</translation>
+    </message>
+    <message>
+        <source>answer to comment on {1w}</source>
+        <translation>réponse au commentaire sur {1w}</translation>
+    </message>
+    <message>
+        <source>branch {1}</source>
+        <translation>branche {1}</translation>
+    </message>
+    <message>
+        <source>cannot be read, {1}</source>
+        <translation>illisible, {1}</translation>
+    </message>
+    <message>
+        <source>checkpoint {1}</source>
+        <translation>point de contrôle {1}</translation>
+    </message>
+    <message>
+        <source>choice of both, {1}</source>
+        <translation>les deux choisis, {1}</translation>
+    </message>
+    <message>
+        <source>choice of {1}, {2}</source>
+        <translation>{1} choisi, {2}</translation>
+    </message>
+    <message>
+        <source>clock of {1}, nothing added</source>
+        <translation>horloge de {1}, rien ajouté</translation>
+    </message>
+    <message>
+        <source>clock of {1}, {2} added</source>
+        <translation>horloge de {1}, {2} ajouté</translation>
+    </message>
+    <message>
+        <source>close round {1}</source>
+        <translation>clore le passage {1}</translation>
+    </message>
+    <message>
+        <source>comment on {1w}</source>
+        <translation>commentaire sur {1w}</translation>
+    </message>
+    <message>
+        <source>curve of {1}</source>
+        <translation>courbe de {1}</translation>
+    </message>
+    <message>
+        <source>deficiency {1}</source>
+        <translation>réserve {1}</translation>
+    </message>
+    <message>
+        <source>device at {1}</source>
+        <translation>appareil en {1}</translation>
+    </message>
+    <message>
+        <source>doubtful, {1}</source>
+        <translation>douteux, {1}</translation>
+    </message>
+    <message>
+        <source>flow {1}, {2}</source>
+        <translation>débit {1}, {2}</translation>
+    </message>
+    <message>
+        <source>fluid of the job</source>
+        <translation>fluide du chantier</translation>
+    </message>
+    <message>
+        <source>form of the energy code&apos;s clause</source>
+        <translation>forme de la clause du code de l’énergie</translation>
+    </message>
+    <message>
+        <source>gauge rise {1}, {2}</source>
+        <translation>hausse au manomètre {1}, {2}</translation>
+    </message>
+    <message>
+        <source>hold at {1}, {2}</source>
+        <translation>tenir à {1}, {2}</translation>
+    </message>
+    <message>
+        <source>instrument {1}</source>
+        <translation>instrument {1}</translation>
+    </message>
+    <message>
+        <source>load of a year</source>
+        <translation>charge d’une année</translation>
+    </message>
+    <message>
+        <source>merge of 1 action of {1}</source>
+        <translation>fusion de 1 action de {1}</translation>
+    </message>
+    <message>
+        <source>merge of {1} actions of {2}</source>
+        <translation>fusion de {1} actions de {2}</translation>
+    </message>
+    <message>
+        <source>meter {1} was due for calibration on {2}, {3} days ago; readings are kept and listed in the report, take another meter (menu Round, Meter) or give the reason (Job, If overdue, why)</source>
+        <translation>l’étalonnage de l’appareil {1} était dû le {2}, il y a {3} jours ; les mesures sont gardées et citées dans le rapport, prenez un autre appareil (menu Passage, Appareil) ou donnez la raison (Chantier, Si en retard, pourquoi)</translation>
+    </message>
+    <message>
+        <source>new branch {1}</source>
+        <translation>nouvelle branche {1}</translation>
+    </message>
+    <message>
+        <source>new instrument {1}</source>
+        <translation>nouvel instrument {1}</translation>
+    </message>
+    <message>
+        <source>new job</source>
+        <translation>nouveau chantier</translation>
+    </message>
+    <message>
+        <source>new person</source>
+        <translation>nouvelle personne</translation>
+    </message>
+    <message>
+        <source>new pump {1}</source>
+        <translation>nouvelle pompe {1}</translation>
+    </message>
+    <message>
+        <source>new set-point {1}</source>
+        <translation>nouvelle consigne {1}</translation>
+    </message>
+    <message>
+        <source>new valve model {1}</source>
+        <translation>nouveau modèle de vanne {1}</translation>
+    </message>
+    <message>
+        <source>no reason, {1}</source>
+        <translation>aucune raison, {1}</translation>
+    </message>
+    <message>
+        <source>not doubtful, {1}</source>
+        <translation>non douteux, {1}</translation>
+    </message>
+    <message>
+        <source>not stored, this is only in memory: {1}; Save a Copy Elsewhere, on the strip above, keeps it</source>
+        <translation>non enregistré, seulement en mémoire : {1} ; Enregistrer une copie ailleurs, dans le bandeau du haut, le conserve</translation>
+    </message>
+    <message>
+        <source>note, {1}</source>
+        <translation>note, {1}</translation>
+    </message>
+    <message>
+        <source>notes, {1}</source>
+        <translation>notes, {1}</translation>
+    </message>
+    <message>
+        <source>nothing is added to this laptop&apos;s clock; times are its own from now on</source>
+        <translation>rien n’est ajouté à l’horloge de ce portable ; les heures sont désormais les siennes</translation>
+    </message>
+    <message>
+        <source>on share at {1} for now: hold; the learned loop advises {2} with the others set, read it again then</source>
+        <translation>à sa part à {1} pour l’instant : tenir ; la boucle apprise conseille {2} une fois les autres réglées, la mesurer alors de nouveau</translation>
+    </message>
+    <message>
+        <source>on share at {1} for now: hold; {2} % of target expected here with the others set, turn to {3} then</source>
+        <translation>à sa part à {1} pour l’instant : tenir ; {2} % de la cible attendus ici une fois les autres réglées, tourner alors à {3}</translation>
+    </message>
+    <message>
+        <source>on share at {1}: leave it; {2} % of target expected here with the others set</source>
+        <translation>à sa part à {1} : laisser ; {2} % de la cible attendus ici une fois les autres réglées</translation>
+    </message>
+    <message>
+        <source>open round {1}</source>
+        <translation>ouvrir le passage {1}</translation>
+    </message>
+    <message>
+        <source>open round {1}, witness of {2} terminals</source>
+        <translation>ouvrir le passage {1}, témoin de {2} terminaux</translation>
+    </message>
+    <message>
+        <source>pasted table of {1}</source>
+        <translation>tableau collé de {1}</translation>
+    </message>
+    <message>
+        <source>person {1}</source>
+        <translation>personne {1}</translation>
+    </message>
+    <message>
+        <source>photo {1}</source>
+        <translation>photo {1}</translation>
+    </message>
+    <message>
+        <source>readiness: {1}</source>
+        <translation>préparation : {1}</translation>
+    </message>
+    <message>
+        <source>reason, {1}</source>
+        <translation>raison, {1}</translation>
+    </message>
+    <message>
+        <source>reason: {1}</source>
+        <translation>raison : {1}</translation>
+    </message>
+    <message>
+        <source>remove instrument {1}</source>
+        <translation>retirer l’instrument {1}</translation>
+    </message>
+    <message>
+        <source>remove person {1}</source>
+        <translation>retirer la personne {1}</translation>
+    </message>
+    <message>
+        <source>remove photo</source>
+        <translation>retirer la photo</translation>
+    </message>
+    <message>
+        <source>remove readiness line: {1}</source>
+        <translation>retirer la ligne de préparation : {1}</translation>
+    </message>
+    <message>
+        <source>remove set-point {1}</source>
+        <translation>retirer la consigne {1}</translation>
+    </message>
+    <message>
+        <source>reopen comment on {1w}</source>
+        <translation>rouvrir le commentaire sur {1w}</translation>
+    </message>
+    <message>
+        <source>resolve comment on {1w}</source>
+        <translation>résoudre le commentaire sur {1w}</translation>
+    </message>
+    <message>
+        <source>route of {1}</source>
+        <translation>parcours de {1}</translation>
+    </message>
+    <message>
+        <source>send back round {1}</source>
+        <translation>renvoyer le passage {1}</translation>
+    </message>
+    <message>
+        <source>send round {1}</source>
+        <translation>envoyer le passage {1}</translation>
+    </message>
+    <message>
+        <source>set-point of {1}</source>
+        <translation>consigne de {1}</translation>
+    </message>
+    <message>
+        <source>setting {1} in place of {2}, {3}</source>
+        <translation>réglage {1} au lieu de {2}, {3}</translation>
+    </message>
+    <message>
+        <source>setting {1}, {2}</source>
+        <translation>réglage {1}, {2}</translation>
+    </message>
+    <message>
+        <source>table of {1}</source>
+        <translation>tableau de {1}</translation>
+    </message>
+    <message>
+        <source>test of {1}, {2w}: {3w} = {4}</source>
+        <translation>essai de {1}, {2w} : {3w} = {4}</translation>
+    </message>
+    <message>
+        <source>the PDF has no place for the signature of the {1w}; write the report again</source>
+        <translation>le PDF n’a pas de place pour la signature « {1w} » ; réécrivez le rapport</translation>
+    </message>
+    <message>
+        <source>the cell holds {1w} and not a value; mend its formula or write the value</source>
+        <translation>la cellule contient {1w} et non une valeur ; corrigez sa formule ou écrivez la valeur</translation>
+    </message>
+    <message>
+        <source>the design losses: no learned loop that fits the readings was there</source>
+        <translation>les pertes nominales : aucune boucle apprise conforme aux mesures n’était là</translation>
+    </message>
+    <message>
+        <source>the file cannot be read ({1w}); check its permissions</source>
+        <translation>le fichier est illisible ({1w}) ; vérifiez ses droits</translation>
+    </message>
+    <message>
+        <source>the file is damaged ({1w}); keep it as it is and open a copy from before</source>
+        <translation>le fichier est endommagé ({1w}) ; gardez-le tel quel et ouvrez une copie antérieure</translation>
+    </message>
+    <message>
+        <source>the file is no XLSX spreadsheet, or is damaged ({1w}); save it anew as XLSX</source>
+        <translation>le fichier n’est pas une feuille XLSX, ou est endommagé ({1w}) ; réenregistrez-le en XLSX</translation>
+    </message>
+    <message>
+        <source>the last round read is judged accepted</source>
+        <translation>le dernier passage mesuré est jugé accepté</translation>
+    </message>
+    <message>
+        <source>the last round read is {1w}; go on balancing, or give the reason why it stays so</source>
+        <translation>le dernier passage mesuré est {1w} ; continuer l’équilibrage, ou donner la raison pour laquelle il reste ainsi</translation>
+    </message>
+    <message>
+        <source>the learned loop for all that stays, the losses entered here for what is new</source>
+        <translation>la boucle apprise pour tout ce qui reste, les pertes saisies ici pour ce qui est nouveau</translation>
+    </message>
+    <message>
+        <source>the pump has {1} point(s) of its curve; this law needs {2w}, add or remove points</source>
+        <translation>la pompe a {1} point(s) de courbe ; cette loi en demande {2w}, ajoutez ou supprimez des points</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The decision in Pump counts the excess at full speed</source>
+        <translation>la pompe fournit {1} de trop au débit nominal, {2w} ; baisser sa vitesse ou rogner sa roue une fois les vannes réglées, par une personne agréée et dans les limites du fabricant et du code local. La décision dans Pompe compte l’excédent à pleine vitesse</translation>
+    </message>
+    <message>
+        <source>the spreadsheet cannot be written ({1w}); choose a place with room</source>
+        <translation>la feuille de calcul ne peut être écrite ({1w}) ; choisissez un lieu avec de la place</translation>
+    </message>
+    <message>
+        <source>the {1w} has signed already; a signed report is not signed over, write a new one</source>
+        <translation>« {1w} » a déjà signé ; un rapport signé ne se resigne pas, écrivez-en un nouveau</translation>
+    </message>
+    <message>
+        <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
+        <translation>cette horloge est {1} h {2} min avant la dernière action enregistrée, les heures des mesures sont donc incertaines ; Ctrl+Alt+O, Décaler l’horloge, la remet juste</translation>
+    </message>
+    <message>
+        <source>turn by the reading; the learned loop expects {1} once all are set</source>
+        <translation>tourner d’après la mesure ; la boucle apprise attend {1} une fois toutes réglées</translation>
+    </message>
+    <message>
+        <source>units of the job</source>
+        <translation>unités du chantier</translation>
+    </message>
+    <message>
+        <source>usual readiness list</source>
+        <translation>liste de préparation usuelle</translation>
+    </message>
+    <message>
+        <source>valve model {1} removed</source>
+        <translation>modèle de vanne {1} retiré</translation>
+    </message>
+    <message>
+        <source>withdraw revision {1} of the report</source>
+        <translation>retirer la révision {1} du rapport</translation>
+    </message>
+    <message>
+        <source>withdraw round {1}</source>
+        <translation>retirer le passage {1}</translation>
+    </message>
+    <message>
+        <source>work goes on in the copy {1}; later open the first file and take this in with Ctrl+Shift+M, Merge Another Laptop</source>
+        <translation>le travail continue dans la copie {1} ; ouvrez plus tard le premier fichier et reprenez celle-ci avec Ctrl+Shift+M</translation>
+    </message>
+    <message>
+        <source>written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, not the times</source>
+        <translation>écrit entre {1} et {2} par l’horloge de {3}, remise à l’heure plus tard ; c’est l’ordre de saisie qui vaut, non les heures</translation>
+    </message>
+    <message>
+        <source>{1w} of the job</source>
+        <translation>{1w} du chantier</translation>
+    </message>
+    <message>
+        <source>{1w} of {2}</source>
+        <translation>{1w} de {2}</translation>
+    </message>
+    <message>
+        <source>{1} % by mass is outside the range of {2w}, {3} to {4} %; correct the concentration</source>
+        <translation>{1} % en masse est hors de la plage de {2w}, {3} à {4} % ; corrigez la concentration</translation>
+    </message>
+    <message>
+        <source>{1} are added to this laptop&apos;s clock in this job; once its own clock is right, Ctrl+Alt+O takes that back</source>
+        <translation>{1} sont ajoutés à l’horloge de ce portable dans ce chantier ; une fois sa propre horloge juste, Ctrl+Alt+O retire cela</translation>
+    </message>
+    <message>
+        <source>{1} is outside the range of {2w}, {3} to {4}; correct the temperature</source>
+        <translation>{1} est hors de la plage de {2w}, {3} à {4} ; corrigez la température</translation>
+    </message>
+    <message>
+        <source>{1} pasted readings</source>
+        <translation>{1} mesures collées</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, for comparison</source>
+        <translation>{1} {2w}, pour comparaison</translation>
+    </message>
+    <message>
+        <source>{1} {2w}: the decision counts this one</source>
+        <translation>{1} {2w} : la décision compte celle-ci</translation>
+    </message>
+    <message>
+        <source>{1} {2w}: the decision counts this one (section {3})</source>
+        <translation>{1} {2w} : la décision compte celle-ci (section {3})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w} : la décision compte celle-ci, {3} % de la pleine vitesse la supprime (section {4})</translation>
+    </message>
+    <message>
+        <source>{3} took back what was added to this laptop&apos;s clock: it showed {1} when it was {2}; times written before stay as they were</source>
+        <translation>{3} a retiré ce qui était ajouté à l’horloge de ce portable : elle montrait {1} quand il était {2} ; les heures écrites avant sont restées telles quelles</translation>
+    </message>
+    <message>
+        <source>{4} set this laptop&apos;s clock right: it showed {1} when it was {2}; from then on {3} are added, times written before stay as they were</source>
+        <translation>{4} a remis à l’heure l’horloge de ce portable : elle montrait {1} quand il était {2} ; depuis, {3} sont ajoutés, les heures écrites avant sont restées telles quelles</translation>
     </message>
 </context>
 <context>
@@ -4513,105 +5284,6 @@
     <message>
         <source>With these valves speed %1 % of the present gives %2 %3.</source>
         <translation>Avec ces vannes, %1 % de la vitesse actuelle donnent %2 %3.</translation>
-    </message>
-</context>
-<context>
-    <name>PumpFields</name>
-    <message>
-        <source>Tag</source>
-        <translation>Repère</translation>
-    </message>
-    <message>
-        <source>Runs</source>
-        <translation>En marche</translation>
-    </message>
-    <message>
-        <source>Several: joint</source>
-        <translation>Plusieurs : montage</translation>
-    </message>
-    <message>
-        <source>Rated speed</source>
-        <translation>Vitesse nominale</translation>
-    </message>
-    <message>
-        <source>Impeller</source>
-        <translation>Roue</translation>
-    </message>
-    <message>
-        <source>Least impeller</source>
-        <translation>Roue minimale</translation>
-    </message>
-    <message>
-        <source>Least speed, of rated</source>
-        <translation>Vitesse minimale, du nominal</translation>
-    </message>
-    <message>
-        <source>Has a drive</source>
-        <translation>A un variateur</translation>
-    </message>
-    <message>
-        <source>Motor power</source>
-        <translation>Puissance du moteur</translation>
-    </message>
-    <message>
-        <source>Motor efficiency</source>
-        <translation>Rendement du moteur</translation>
-    </message>
-    <message>
-        <source>Plate volts</source>
-        <translation>Tension, plaque</translation>
-    </message>
-    <message>
-        <source>Plate amps</source>
-        <translation>Intensité, plaque</translation>
-    </message>
-    <message>
-        <source>Plate power factor</source>
-        <translation>Facteur de puissance, plaque</translation>
-    </message>
-    <message>
-        <source>No-load amps</source>
-        <translation>Intensité à vide</translation>
-    </message>
-    <message>
-        <source>Service factor</source>
-        <translation>Facteur de service</translation>
-    </message>
-    <message>
-        <source>Motor speed, plate</source>
-        <translation>Vitesse moteur, plaque</translation>
-    </message>
-    <message>
-        <source>Synchronous speed</source>
-        <translation>Vitesse de synchronisme</translation>
-    </message>
-    <message>
-        <source>Suction bore</source>
-        <translation>Diamètre d’aspiration</translation>
-    </message>
-    <message>
-        <source>Discharge bore</source>
-        <translation>Diamètre de refoulement</translation>
-    </message>
-    <message>
-        <source>Suction gauge over shaft</source>
-        <translation>Manomètre d’aspiration sur l’axe</translation>
-    </message>
-    <message>
-        <source>Discharge gauge over shaft</source>
-        <translation>Manomètre de refoulement sur l’axe</translation>
-    </message>
-    <message>
-        <source>Discharge valve, tag</source>
-        <translation>Vanne de refoulement, repère</translation>
-    </message>
-    <message>
-        <source>Positive displacement</source>
-        <translation>Volumétrique</translation>
-    </message>
-    <message>
-        <source>Alone guards a boiler or chiller</source>
-        <translation>Protège seule chaudière ou groupe froid</translation>
     </message>
 </context>
 <context>
@@ -5733,6 +6405,354 @@
         <source>DP</source>
         <translation>Δp</translation>
     </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Précision</translation>
+    </message>
+    <message>
+        <source>Alone guards a boiler or chiller</source>
+        <translation>Protège seule chaudière ou groupe froid</translation>
+    </message>
+    <message>
+        <source>Amps, phase 1</source>
+        <translation>Intensité, phase 1</translation>
+    </message>
+    <message>
+        <source>Amps, phase 2</source>
+        <translation>Intensité, phase 2</translation>
+    </message>
+    <message>
+        <source>Amps, phase 3</source>
+        <translation>Intensité, phase 3</translation>
+    </message>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv ou Kv</translation>
+    </message>
+    <message>
+        <source>Discharge</source>
+        <translation>Refoulement</translation>
+    </message>
+    <message>
+        <source>Discharge bore</source>
+        <translation>Diamètre de refoulement</translation>
+    </message>
+    <message>
+        <source>Discharge gauge over shaft</source>
+        <translation>Manomètre de refoulement sur l’axe</translation>
+    </message>
+    <message>
+        <source>Discharge valve at</source>
+        <translation>Vanne de refoulement à</translation>
+    </message>
+    <message>
+        <source>Discharge valve, tag</source>
+        <translation>Vanne de refoulement, repère</translation>
+    </message>
+    <message>
+        <source>Flow by meter</source>
+        <translation>Débit par débitmètre</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>Manomètre</translation>
+    </message>
+    <message>
+        <source>Has a drive</source>
+        <translation>A un variateur</translation>
+    </message>
+    <message>
+        <source>Impeller</source>
+        <translation>Roue</translation>
+    </message>
+    <message>
+        <source>Input power</source>
+        <translation>Puissance absorbée</translation>
+    </message>
+    <message>
+        <source>Least dp</source>
+        <translation>Δp minimale</translation>
+    </message>
+    <message>
+        <source>Least impeller</source>
+        <translation>Roue minimale</translation>
+    </message>
+    <message>
+        <source>Least speed, of rated</source>
+        <translation>Vitesse minimale, du nominal</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modèle</translation>
+    </message>
+    <message>
+        <source>More shut</source>
+        <translation>Presque fermée</translation>
+    </message>
+    <message>
+        <source>Most dp</source>
+        <translation>Δp maximale</translation>
+    </message>
+    <message>
+        <source>Motor efficiency</source>
+        <translation>Rendement du moteur</translation>
+    </message>
+    <message>
+        <source>Motor power</source>
+        <translation>Puissance du moteur</translation>
+    </message>
+    <message>
+        <source>Motor speed, plate</source>
+        <translation>Vitesse moteur, plaque</translation>
+    </message>
+    <message>
+        <source>No-load amps</source>
+        <translation>Intensité à vide</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Or rise, one gauge</source>
+        <translation>Ou différence, un manomètre</translation>
+    </message>
+    <message>
+        <source>Plate amps</source>
+        <translation>Intensité, plaque</translation>
+    </message>
+    <message>
+        <source>Plate power factor</source>
+        <translation>Facteur de puissance, plaque</translation>
+    </message>
+    <message>
+        <source>Plate volts</source>
+        <translation>Tension, plaque</translation>
+    </message>
+    <message>
+        <source>Positive displacement</source>
+        <translation>Volumétrique</translation>
+    </message>
+    <message>
+        <source>Power factor</source>
+        <translation>Facteur de puissance</translation>
+    </message>
+    <message>
+        <source>Rated speed</source>
+        <translation>Vitesse nominale</translation>
+    </message>
+    <message>
+        <source>Reason, if doubted</source>
+        <translation>Motif, si douteux</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>En marche</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Échelle</translation>
+    </message>
+    <message>
+        <source>Service factor</source>
+        <translation>Facteur de service</translation>
+    </message>
+    <message>
+        <source>Several: joint</source>
+        <translation>Plusieurs : montage</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Taille</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Vitesse</translation>
+    </message>
+    <message>
+        <source>Suction</source>
+        <translation>Aspiration</translation>
+    </message>
+    <message>
+        <source>Suction bore</source>
+        <translation>Diamètre d’aspiration</translation>
+    </message>
+    <message>
+        <source>Suction gauge over shaft</source>
+        <translation>Manomètre d’aspiration sur l’axe</translation>
+    </message>
+    <message>
+        <source>Synchronous speed</source>
+        <translation>Vitesse de synchronisme</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Volts, phases 1-2</source>
+        <translation>Tension, phases 1-2</translation>
+    </message>
+    <message>
+        <source>Volts, phases 2-3</source>
+        <translation>Tension, phases 2-3</translation>
+    </message>
+    <message>
+        <source>Volts, phases 3-1</source>
+        <translation>Tension, phases 3-1</translation>
+    </message>
+    <message>
+        <source>a date outside the calendar</source>
+        <translation>une date hors du calendrier</translation>
+    </message>
+    <message>
+        <source>a recorded change does not fit its tables</source>
+        <translation>une modification enregistrée ne va pas avec ses tables</translation>
+    </message>
+    <message>
+        <source>a text that the file does not have</source>
+        <translation>un texte que le fichier n’a pas</translation>
+    </message>
+    <message>
+        <source>above the index circuit with open valves</source>
+        <translation>au-dessus du circuit défavorisé, vannes ouvertes</translation>
+    </message>
+    <message>
+        <source>above the loop with its valves as read</source>
+        <translation>au-dessus de la boucle avec ses vannes telles que mesurées</translation>
+    </message>
+    <message>
+        <source>age of old readings</source>
+        <translation>âge des mesures anciennes</translation>
+    </message>
+    <message>
+        <source>altitude</source>
+        <translation>altitude</translation>
+    </message>
+    <message>
+        <source>at full speed</source>
+        <translation>à pleine vitesse</translation>
+    </message>
+    <message>
+        <source>at least 2</source>
+        <translation>au moins 2</translation>
+    </message>
+    <message>
+        <source>at the speed as read</source>
+        <translation>à la vitesse mesurée</translation>
+    </message>
+    <message>
+        <source>band of target</source>
+        <translation>bande de la cible</translation>
+    </message>
+    <message>
+        <source>by a balanced round</source>
+        <translation>selon un passage équilibré</translation>
+    </message>
+    <message>
+        <source>by the design losses</source>
+        <translation>selon les pertes nominales</translation>
+    </message>
+    <message>
+        <source>by the learned loop</source>
+        <translation>selon la boucle apprise</translation>
+    </message>
+    <message>
+        <source>clause</source>
+        <translation>clause</translation>
+    </message>
+    <message>
+        <source>client</source>
+        <translation>client</translation>
+    </message>
+    <message>
+        <source>clock</source>
+        <translation>horloge</translation>
+    </message>
+    <message>
+        <source>clock offset</source>
+        <translation>décalage d’horloge</translation>
+    </message>
+    <message>
+        <source>code and edition</source>
+        <translation>code et édition</translation>
+    </message>
+    <message>
+        <source>currency</source>
+        <translation>devise</translation>
+    </message>
+    <message>
+        <source>exactly 3</source>
+        <translation>exactement 3</translation>
+    </message>
+    <message>
+        <source>exception claimed</source>
+        <translation>exception invoquée</translation>
+    </message>
+    <message>
+        <source>fill pressure</source>
+        <translation>pression de remplissage</translation>
+    </message>
+    <message>
+        <source>glycol by mass</source>
+        <translation>glycol en masse</translation>
+    </message>
+    <message>
+        <source>highest off design</source>
+        <translation>écart le plus haut au nominal</translation>
+    </message>
+    <message>
+        <source>hours a year</source>
+        <translation>heures par an</translation>
+    </message>
+    <message>
+        <source>it has no sheet</source>
+        <translation>il n’a pas de feuille</translation>
+    </message>
+    <message>
+        <source>it names no workbook</source>
+        <translation>il ne nomme aucun classeur</translation>
+    </message>
+    <message>
+        <source>lowest off design</source>
+        <translation>écart le plus bas au nominal</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>no regular file, or no permission</source>
+        <translation>pas un fichier ordinaire, ou aucun droit</translation>
+    </message>
+    <message>
+        <source>no such folder, or no permission</source>
+        <translation>dossier absent, ou aucun droit</translation>
+    </message>
+    <message>
+        <source>price of a kWh</source>
+        <translation>prix du kWh</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>tr/min</translation>
+    </message>
+    <message>
+        <source>site</source>
+        <translation>lieu</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>time uncertain</source>
+        <translation>heure incertaine</translation>
+    </message>
+    <message>
+        <source>unknown person</source>
+        <translation>personne inconnue</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -5759,41 +6779,6 @@
     <message>
         <source>%1 %2 fully open, at setting %3.</source>
         <translation>%1 %2 ouverte en grand, au réglage %3.</translation>
-    </message>
-</context>
-<context>
-    <name>ValveFields</name>
-    <message>
-        <source>Cv or Kv</source>
-        <translation>Cv ou Kv</translation>
-    </message>
-    <message>
-        <source>Model</source>
-        <translation>Modèle</translation>
-    </message>
-    <message>
-        <source>Size</source>
-        <translation>Taille</translation>
-    </message>
-    <message>
-        <source>Scale</source>
-        <translation>Échelle</translation>
-    </message>
-    <message>
-        <source>Least dp</source>
-        <translation>Δp minimale</translation>
-    </message>
-    <message>
-        <source>Most dp</source>
-        <translation>Δp maximale</translation>
-    </message>
-    <message>
-        <source>Accuracy</source>
-        <translation>Précision</translation>
-    </message>
-    <message>
-        <source>More shut</source>
-        <translation>Presque fermée</translation>
     </message>
 </context>
 <context>
@@ -6265,6 +7250,22 @@
         <source>Final %1</source>
         <translation>Final %1</translation>
     </message>
+    <message>
+        <source>leave it</source>
+        <translation>laisser</translation>
+    </message>
+    <message>
+        <source>hold for now</source>
+        <translation>tenir pour l’instant</translation>
+    </message>
+    <message>
+        <source>by the reading</source>
+        <translation>d’après mesure</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>tenue</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdvicePanel</name>
@@ -6409,6 +7410,61 @@
     <message>
         <source>The two passphrases are not the same.</source>
         <translation>Les deux phrases secrètes diffèrent.</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ClockDialog</name>
+    <message>
+        <source>Set Offset</source>
+        <translation>Régler le décalage</translation>
+    </message>
+    <message>
+        <source>Set Clock Offset</source>
+        <translation>Décaler l’horloge</translation>
+    </message>
+    <message>
+        <source>What this laptop&apos;s clock is off by is added to every time written in this job from now on, and is told in the report. Times written before stay as they are.</source>
+        <translation>L’écart de l’horloge de ce portable est ajouté dès maintenant à chaque heure écrite dans ce chantier et figure dans le rapport. Les heures écrites avant restent telles quelles.</translation>
+    </message>
+    <message>
+        <source>True date and time here</source>
+        <translation>Date et heure exactes ici</translation>
+    </message>
+    <message>
+        <source>True &amp;date and time here</source>
+        <translation>&amp;Date et heure exactes ici</translation>
+    </message>
+    <message>
+        <source>Use Own Clock</source>
+        <translation>Utiliser l’horloge propre</translation>
+    </message>
+    <message>
+        <source>For a clock that is right again: nothing is added to it any more</source>
+        <translation>Pour une horloge de nouveau juste : plus rien n’y est ajouté</translation>
+    </message>
+    <message>
+        <source>Write day and time as in 2026-03-02 14:05.</source>
+        <translation>Écrivez jour et heure comme 2026-03-02 14:05.</translation>
+    </message>
+    <message>
+        <source>That is what is written already; nothing is to be set.</source>
+        <translation>C’est déjà l’heure écrite ; rien n’est à régler.</translation>
+    </message>
+    <message>
+        <source>This laptop&apos;s own clock is right; nothing is added to it any more.</source>
+        <translation>L’horloge propre de ce portable est juste ; plus rien n’y est ajouté.</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>This laptop&apos;s clock is %1 behind.</source>
+        <translation>L’horloge de ce portable retarde de %1.</translation>
+    </message>
+    <message>
+        <source>This laptop&apos;s clock is %1 ahead.</source>
+        <translation>L’horloge de ce portable avance de %1.</translation>
     </message>
 </context>
 <context>
@@ -6890,6 +7946,10 @@
         <source>&amp;Accept Round</source>
         <translation>Accep&amp;ter le passage</translation>
     </message>
+    <message>
+        <source>Set Clock O&amp;ffset…</source>
+        <translation>&amp;Décaler l’horloge…</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -7232,7 +8292,7 @@
     </message>
     <message>
         <source>Height</source>
-        <translation>Niveau</translation>
+        <translation>Hauteur</translation>
     </message>
     <message>
         <source>Dealt with as</source>
@@ -7340,10 +8400,6 @@
         <translation>État</translation>
     </message>
     <message>
-        <source>Stored</source>
-        <translation>Enregistré</translation>
-    </message>
-    <message>
         <source>By</source>
         <translation>Par</translation>
     </message>
@@ -7370,6 +8426,10 @@
     <message>
         <source>cannot be read</source>
         <translation>illisible</translation>
+    </message>
+    <message>
+        <source>Stored, newest first</source>
+        <translation>Enregistré, le plus récent d’abord</translation>
     </message>
 </context>
 <context>
@@ -7498,6 +8558,10 @@
     <message>
         <source>What is wrong; what to do</source>
         <translation>Ce qui ne va pas ; que faire</translation>
+    </message>
+    <message>
+        <source>left blank, not taken</source>
+        <translation>laissé vide, non repris</translation>
     </message>
 </context>
 <context>
@@ -7751,10 +8815,6 @@
         <translation>Enregistrement</translation>
     </message>
     <message>
-        <source>Stored</source>
-        <translation>Enregistré</translation>
-    </message>
-    <message>
         <source>By</source>
         <translation>Par</translation>
     </message>
@@ -7825,6 +8885,10 @@
     <message>
         <source>Written to %1</source>
         <translation>Écrit dans %1</translation>
+    </message>
+    <message>
+        <source>Stored, newest first</source>
+        <translation>Enregistré, le plus récent d’abord</translation>
     </message>
 </context>
 <context>
@@ -8167,6 +9231,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>Print the Walk Sheet</source>
         <translation>Imprimer la fiche de tournée</translation>
     </message>
+    <message>
+        <source>Work in a Copy and Merge Later…</source>
+        <translation>Travailler dans une copie, fusionner plus tard…</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -8438,7 +9506,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Cannot be read</source>
-        <translation>Illisible</translation>
+        <translation>Mesure impossible</translation>
     </message>
     <message>
         <source>Store and go on</source>
@@ -9271,6 +10339,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>Next the technician signs this file: Readings taken by me.</source>
         <translation>Ensuite le technicien signe ce fichier : Mesures faites par moi.</translation>
     </message>
+    <message>
+        <source>The loop is being learned; sign when that is done.</source>
+        <translation>La boucle est en cours d’apprentissage ; signez quand c’est fini.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SystemModel</name>
@@ -9428,74 +10500,6 @@ dès</translation>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
-    <message>
-        <source>Suction</source>
-        <translation>Aspiration</translation>
-    </message>
-    <message>
-        <source>Discharge</source>
-        <translation>Refoulement</translation>
-    </message>
-    <message>
-        <source>Or rise, one gauge</source>
-        <translation>Ou différence, un manomètre</translation>
-    </message>
-    <message>
-        <source>Speed</source>
-        <translation>Vitesse</translation>
-    </message>
-    <message>
-        <source>Discharge valve at</source>
-        <translation>Vanne de refoulement à</translation>
-    </message>
-    <message>
-        <source>Flow by meter</source>
-        <translation>Débit par débitmètre</translation>
-    </message>
-    <message>
-        <source>Volts, phases 1-2</source>
-        <translation>Tension, phases 1-2</translation>
-    </message>
-    <message>
-        <source>Volts, phases 2-3</source>
-        <translation>Tension, phases 2-3</translation>
-    </message>
-    <message>
-        <source>Volts, phases 3-1</source>
-        <translation>Tension, phases 3-1</translation>
-    </message>
-    <message>
-        <source>Amps, phase 1</source>
-        <translation>Intensité, phase 1</translation>
-    </message>
-    <message>
-        <source>Amps, phase 2</source>
-        <translation>Intensité, phase 2</translation>
-    </message>
-    <message>
-        <source>Amps, phase 3</source>
-        <translation>Intensité, phase 3</translation>
-    </message>
-    <message>
-        <source>Power factor</source>
-        <translation>Facteur de puissance</translation>
-    </message>
-    <message>
-        <source>Input power</source>
-        <translation>Puissance absorbée</translation>
-    </message>
-    <message>
-        <source>Gauge</source>
-        <translation>Manomètre</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Note</translation>
-    </message>
-    <message>
-        <source>Reason, if doubted</source>
-        <translation>Motif, si douteux</translation>
-    </message>
     <message>
         <source>Pumps off</source>
         <translation>Pompes arrêtées</translation>
@@ -9684,6 +10688,11 @@ dès</translation>
     <message>
         <source>Notes, photos (%1)</source>
         <translation>Notes, photos (%1)</translation>
+    </message>
+    <message>
+        <source>%1 %  %2</source>
+        <comment>share against target, state</comment>
+        <translation>%1 %  %2</translation>
     </message>
 </context>
 <context>
@@ -10092,16 +11101,6 @@ dès</translation>
     </message>
 </context>
 <context>
-    <name>ww::ui::WorkbookBridge</name>
-    <message numerus="yes">
-        <source>%n pasted reading(s)</source>
-        <translation>
-            <numerusform>%n mesure collée</numerusform>
-            <numerusform>%n mesures collées</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>ww::ui::ZonePage</name>
     <message>
         <source>&amp;Add Zone</source>
@@ -10270,6 +11269,14 @@ dès</translation>
     <message>
         <source>Computed from design losses. Nothing here is stored as a reading.</source>
         <translation>Calculé des pertes nominales. Rien ici n’est enregistré comme mesure.</translation>
+    </message>
+    <message>
+        <source>What is computed from</source>
+        <translation>D’où vient le calcul</translation>
+    </message>
+    <message>
+        <source>Computed from the learned loop. Nothing here is stored as a reading.</source>
+        <translation>Calculé de la boucle apprise. Rien ici n’est enregistré comme mesure.</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "core/balancing/checks/support.h"
 
@@ -42,10 +43,16 @@ void compareMembers(const CheckContext& context, const GroupResult& group, Readi
     std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2),
                      sorted.end());
     const double usual = sorted[sorted.size() / 2];
+    std::optional<bool> isUnmoved;  // asked for once, and only where a member changed
     for (const auto& [member, ratio] : ratios) {
         const double change = ratio.ratio / usual - 1;
-        if (std::abs(change) > std::max(kChangeRatio, kSignificantFactor * ratio.relativeUncertainty) &&
-            isUnmovedBetween(context, group, states)) {
+        if (std::abs(change) <= std::max(kChangeRatio, kSignificantFactor * ratio.relativeUncertainty)) {
+            continue;
+        }
+        if (!isUnmoved) {
+            isUnmoved = isUnmovedBetween(context, group, states);
+        }
+        if (*isUnmoved) {
             found.push_back(aboutBranch(
                 context, member, kConductanceChanged,
                 {detail::percentText(Ratio::si(change)), std::to_string(context.before->round->number)},

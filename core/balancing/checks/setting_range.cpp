@@ -19,9 +19,9 @@ void settingRange(const CheckContext& context, std::vector<Finding>& found) {
         if (curve == nullptr || !result.setting || result.isSelfActing) {
             continue;
         }
-        const auto place = detail::placeOfValve(context.project, result);
         if (!curve->covers(*result.setting)) {
             if (!context.now.readings[result.branch].hasValue()) {
+                const auto place = detail::placeOfValve(context.project, result);
                 found.push_back(aboutBranch(context, result.branch, kSettingOutside,
                                             {place[0], detail::settingText(curve->lowest()), place[1]},
                                             Severity::Warning));
@@ -29,8 +29,9 @@ void settingRange(const CheckContext& context, std::vector<Finding>& found) {
             continue;
         }
         if (result.setting->si() < kNearlyShutFraction * curve->fullyOpen().si()) {
-            found.push_back(
-                aboutBranch(context, result.branch, kValveNearlyShut, place, Severity::Warning, true));
+            found.push_back(aboutBranch(context, result.branch, kValveNearlyShut,
+                                        detail::placeOfValve(context.project, result), Severity::Warning,
+                                        true));
         }
     }
 }

@@ -2,12 +2,11 @@
 // changed, and the usual shape of a finding. Not for a check of its own.
 #pragma once
 
-#include <map>
 #include <string>
+#include <unordered_map>
 
 #include "core/balancing/checks/check.h"
 #include "core/balancing/checks/check_forms.h"
-
 #include "core/balancing/detail/judgment.h"
 #include "core/balancing/detail/pump_duty.h"
 #include "core/balancing/detail/wording.h"
@@ -56,7 +55,7 @@ class ReadingStates {
 
     const project::Project& m_project;
     std::optional<History> m_history;  ///< made when something first asks
-    std::map<Id, std::size_t> m_movesBefore;
+    std::unordered_map<Id, std::size_t> m_movesBefore;
 };
 
 /// Whether the members of a group, and what else was read, were read in this round with no valve around them

@@ -68,7 +68,6 @@ std::optional<Fit::Point> Fit::solvedAt(std::vector<double> lnFactors, const Poi
         point.states[one] =
             solvedCase(m_learning, one, point.lnFactors, from != nullptr ? &from->solution : nullptr);
         last = &*point.states[one];
-        ++m_solves;
     }
     evaluate(point);
     return point;
@@ -244,7 +243,7 @@ Learned Fit::run() {
 
 Learned Fit::result(const Point& point, LearnOutcome outcome, int iterations,
                     std::shared_ptr<const Factorisation> factorisation) const {
-    Learned out{outcome, iterations, m_solves, {}, {}, {}, Posterior(factorisation)};
+    Learned out{outcome, iterations, {}, {}, {}, Posterior(factorisation)};
     const Eigen::VectorXd variances = factorisation->variancesOfUnknowns();
     for (std::size_t unknown = 0; unknown < point.lnFactors.size(); ++unknown) {
         LearnedUnknown one;

@@ -40,7 +40,6 @@ class Fit {
     FreeUnknowns m_unknowns;
     std::vector<std::vector<std::size_t>> m_readingsOf;  ///< by case
     std::vector<std::size_t> m_sparseCases;
-    int m_solves = 0;
 };
 
 }  // namespace ww::estimation::detail
