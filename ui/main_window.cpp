@@ -17,6 +17,8 @@ namespace ww::ui {
 MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     : QMainWindow(parent),
       m_preferences(preferences),
+      m_look(applyToProgram(
+          lookOf(preferences.display(), preferences.textPoints(), preferences.hasLargeTargets()))),
       m_bridge(std::move(desk)),
       m_advisor(m_bridge),
       m_pumpAdvisor(m_bridge, m_advisor),
@@ -32,9 +34,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_pad(new NumberPad(this)),
       m_folded(new QMenu(this)) {
     qApp->installEventFilter(new PlainLabels(this));
-    // What is made in the window has its look from the start, and need not be given another.
-    m_look = lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets());
-    applyToProgram(m_look);
+    // What is made in the window has its font from the start.
     setFont(m_look.font);
     m_commands->fill(menuBar());
     // Keys work also while the menu bar is folded away.

@@ -106,7 +106,9 @@ class MainWindow : public QMainWindow {
     void buildShelves();
     /// The place, made and fitted in where it is not there yet.
     QWidget* made(Place place);
-    PlaceEntry newPlace(Place place);
+    PlaceEntry newPlace(Place place, QWidget* shelf);
+    /// Puts what holds a place where the stack kept room for it; what is shown stays.
+    void putOnShelf(Place place, QWidget* area);
     template <class Widget>
     PlaceEntry entryOf(Widget* widget, std::function<QString()> hint);
     /// The place if it is made, else null.
@@ -210,6 +212,7 @@ class MainWindow : public QMainWindow {
     void showAbout();
 
     Preferences& m_preferences;
+    Look m_look;  ///< the program has it before the first widget is made
     WorkbookBridge m_bridge;
     LoopAdvisor m_advisor;
     PumpAdvisor m_pumpAdvisor;
@@ -231,7 +234,6 @@ class MainWindow : public QMainWindow {
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
     bool m_isNoticeOfPlace = false;  ///< what the notice says is done with when its place is left
-    Look m_look;
 };
 
 }  // namespace ww::ui

@@ -8,7 +8,6 @@
 #include <QMenu>
 #include <QMimeData>
 
-#include "core/store/store_messages.h"
 #include "core/project/edit_label.h"
 #include "ui/file_messages.h"
 #include "ui/import/import_source.h"
@@ -168,8 +167,7 @@ void MainWindow::refreshReadOnly() {
     m_readOnly->setText(reason ? tr("Read-only. %1").arg(text::sentence(*reason)) : QString());
     m_readOnly->setVisible(reason.has_value());
     // A copy does not help where this program is too old for the file.
-    m_workInCopy->setVisible(reason &&
-                             (reason->is(store::kHeldElsewhere) || reason->is(store::kFolderUnwritable)));
+    m_workInCopy->setVisible(m_bridge.canGoOnInCopy());
 }
 
 base::Fault MainWindow::onlyInMemory(const base::Fault& fault) {

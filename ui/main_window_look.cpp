@@ -148,8 +148,10 @@ void MainWindow::arrange() {
     if (auto* pump = there<PumpPlace>(Pump)) {
         pump->setNarrow(room < pump->wantedWidth());
     }
-    // The button of the folded places says another name, which takes another width.
-    refreshStrip();
+    if (isVisible()) {
+        // The button of the folded places says another name, which takes another width.
+        refreshStrip();
+    }
 }
 
 void MainWindow::typeFromPad(int key, const QString& text) {

@@ -17,7 +17,7 @@ void MainWindow::buildShelves() {
     m_placeNames = {tr("Job"),  tr("System"), tr("Walk"),  tr("Adjust"),
                     tr("Pump"), tr("Review"), tr("Report")};
     for (int i = 0; i < kPlaces; ++i) {
-        m_stack->addWidget(laidOutLater(new PlaceArea(m_stack)));
+        m_stack->addWidget(new QWidget(m_stack));
         m_sideList->addPlace(i + 1, m_placeNames[i]);
         connect(m_commands->places[i], &QAction::triggered, this,
                 [this, i] { goTo(static_cast<Place>(i)); });
@@ -35,8 +35,7 @@ MainWindow::PlaceEntry MainWindow::entryOf(Widget* widget, std::function<QString
     return {widget, setLook, [widget] { widget->takeFocus(); }, std::move(hint)};
 }
 
-MainWindow::PlaceEntry MainWindow::newPlace(Place place) {
-    QWidget* shelf = static_cast<PlaceArea*>(m_stack->widget(place))->viewport();
+MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
     const auto always = [](const QString& hint) { return [hint] { return hint; }; };
     const auto settlingPages = [this](auto* made) {
         connect(made, &std::remove_pointer_t<decltype(made)>::pageMade, this, [this, made] { settle(*made); });
@@ -61,7 +60,7 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place) {
                           "F6 leaves the table")));
         }
         case Walk:
-            return hinting(new WalkPlace(m_bridge, m_advisor, shelf));
+            return hinting(settlingPages(new WalkPlace(m_bridge, m_advisor, shelf)));
         case Adjust:
             return hinting(new AdjustPlace(m_bridge, m_advisor, shelf));
         case Pump:
@@ -88,13 +87,25 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place) {
 QWidget* MainWindow::made(Place place) {
     PlaceEntry& entry = m_places[place];
     if (entry.widget == nullptr) {
-        entry = newPlace(place);
+        auto* area = laidOutLater(new PlaceArea(m_stack));
+        // Made where it stands: a widget that moves into another is given its look again.
+        entry = newPlace(place, area->viewport());
         entry.setLook(m_look);
-        static_cast<PlaceArea*>(m_stack->widget(place))->take(entry.widget);
+        area->take(entry.widget);
+        putOnShelf(place, area);
         settle(*entry.widget);
         arrange();
     }
     return entry.widget;
+}
+
+void MainWindow::putOnShelf(Place place, QWidget* area) {
+    const int shown = m_stack->currentIndex();
+    QWidget* empty = m_stack->widget(place);
+    m_stack->insertWidget(place, area);
+    m_stack->removeWidget(empty);
+    delete empty;
+    m_stack->setCurrentIndex(shown);
 }
 
 JobPlace* MainWindow::job() {

@@ -108,7 +108,7 @@ Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets) {
     return look;
 }
 
-void applyToProgram(const Look& look) {
+const Look& applyToProgram(const Look& look) {
     systemPalette();
     QApplication::setPalette(look.palette);
     QApplication::setFont(look.font);
@@ -116,6 +116,7 @@ void applyToProgram(const Look& look) {
     if (qApp->styleSheet() != look.styleSheet) {
         qApp->setStyleSheet(look.styleSheet);
     }
+    return look;
 }
 
 void keepApart(QWidget& parent, int gap) {

@@ -25,8 +25,8 @@ Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets);
 /// every layout back the gaps that it was made with.
 void keepApart(QWidget& parent, int gap);
 
-/// Gives the whole program this look.
-void applyToProgram(const Look& look);
+/// Gives the whole program this look; gives it back.
+const Look& applyToProgram(const Look& look);
 
 QString displayName(theme::Display display);
 

@@ -110,6 +110,10 @@ std::optional<base::Fault> WorkbookBridge::readOnlyReason() const {
     return reason ? reason->fault : fault(kWorkbookReadOnly);
 }
 
+bool WorkbookBridge::canGoOnInCopy() const {
+    return m_workbook && m_workbook->readOnlyReason() && m_workbook->readOnlyReason()->helpsToCopy;
+}
+
 QString WorkbookBridge::file() const {
     return m_workbook ? QString::fromStdString(m_workbook->file().string()) : QString();
 }

@@ -75,6 +75,8 @@ class WorkbookBridge : public QObject {
     bool isReadOnly() const;
     /// Why a workbook opened for writing can only be read; nothing where it can be written.
     std::optional<base::Fault> readOnlyReason() const;
+    /// Whether a copy of a workbook that can only be read could be written.
+    bool canGoOnInCopy() const;
     QString file() const;
     /// The open workbook; null where none is open.
     const workbook::Workbook* workbook() const { return m_workbook.get(); }

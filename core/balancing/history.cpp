@@ -30,6 +30,8 @@ class Chronicle {
     Chronicle(const Project& project, std::span<const RoundOrder> orders) : m_project(project) {
         const auto& branches = project.branches();
         m_at.resize(branches.size());
+        m_out.start.settings.reserve(branches.size());
+        m_out.readings.reserve(project.readings().size());
         for (std::size_t i = 0; i < branches.size(); ++i) {
             const curve::ValveCharacteristic* curve = project.characteristicOf(branches[i]);
             if (curve == nullptr) {

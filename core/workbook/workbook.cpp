@@ -113,13 +113,13 @@ Result<std::unique_ptr<Workbook>> Workbook::open(const std::filesystem::path& fi
     std::optional<ReadOnlyReason> reason;
     if (mode == OpenMode::ReadWrite) {
         if (!canWrite(file)) {
-            reason = ReadOnlyReason{{&store::kFolderUnwritable, file.string(), {}}};
+            reason = ReadOnlyReason{{&store::kFolderUnwritable, file.string(), {}}, true};
         } else if (auto taken = store::OwnerLock::take(
                        file, {session.person, session.machine, ::getpid(), session.clock.now()});
                    taken) {
             lock.emplace(std::move(*taken));
         } else {
-            reason = ReadOnlyReason{taken.fault()};
+            reason = ReadOnlyReason{taken.fault(), true};
         }
     }
     auto opened = store::openWorkbookFile(file, lock ? store::Access::Write : store::Access::Read);

@@ -32,6 +32,7 @@ enum class OpenMode {
 /// Why a workbook that was opened for writing can only be read.
 struct ReadOnlyReason {
     base::Fault fault;  ///< open elsewhere (holder, machine, since when), folder not writable, newer schema
+    bool helpsToCopy = false;  ///< a copy elsewhere could be written: all but the newer schema
 };
 
 /// One line of the journal, without its changes.

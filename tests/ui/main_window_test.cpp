@@ -302,7 +302,11 @@ TEST(MainWindow, noPageOfPumpHasTwoBarsBesideOneAnother) {
         }
         for (const QScrollArea* outer : scrolled) {
             for (const QScrollArea* inner : scrolled) {
-                EXPECT_FALSE(outer->isAncestorOf(inner)) << page.toStdString();
+                EXPECT_FALSE(outer != inner && outer->isAncestorOf(inner))
+                    << page.toStdString() << ": " << inner->accessibleName().toStdString() << " "
+                    << inner->metaObject()->className() << " in " << outer->accessibleName().toStdString()
+                    << " " << outer->metaObject()->className() << " " << outer->height() << " for "
+                    << outer->widget()->height();
             }
         }
     });

@@ -39,6 +39,11 @@ FittedText fitText(const QString& text, const QFont& font, const QSize& room) {
             return {tried, text, true, false};
         }
     }
+    constexpr QChar kNoBreak = QChar::Nbsp;
+    if (isHigh && text.contains(kNoBreak)) {
+        // Better a unit in the second line than a number that is cut.
+        return fitText(QString(text).replace(kNoBreak, ' '), font, room);
+    }
     const QFont least = narrowed(font, kLeastStretch);
     const QFontMetrics metrics(least);
     if (!isHigh) {

@@ -64,12 +64,17 @@ int leastColumnWidth(const QTableView& table, int column) {
     int width = kLeastDigits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
     const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
     width = std::max(width, widestWord(head->fontMetrics(), words) + WrappedHead::kMargins);
-    const int rows = table.wordWrap() ? std::min(table.model()->rowCount(), kMostRowsMeasured) : 0;
+    const int rows = std::min(table.model()->rowCount(), kMostRowsMeasured);
+    QFont letters = table.font();
+    if (!table.wordWrap()) {
+        letters.setStretch(kLeastStretch);  // as narrow as its delegate writes them
+    }
+    const QFontMetrics metrics(letters);
     for (int row = 0; row < rows; ++row) {
         const QModelIndex cell = table.model()->index(row, column);
         const int shape =
             cell.data(IsStateCellRole).toBool() ? table.fontMetrics().height() + kColumnPadding : 0;
-        const int words = widestWord(table.fontMetrics(), cell.data().toString());
+        const int words = widestWord(metrics, cell.data().toString().replace(QChar(QChar::Nbsp), ' '));
         width = std::max(width, words > 0 ? shape + words + kColumnPadding : 0);
     }
     return width;

@@ -21,7 +21,7 @@ std::vector<int> sharedOut(std::span<const int> least, std::span<const double> w
 int columnWidthFor(const QTableView& table, int column, int digits);
 
 /// The width of a column that has room for each word of its head and for a few digits; in a table that wraps
-/// words for each word of its cells too.
+/// words for each word of its cells too, and elsewhere for each in the narrowest letters.
 int leastColumnWidth(const QTableView& table, int column);
 
 /// The width that shows the longest cell of a column whole, up to that of a sentence.

@@ -11,6 +11,7 @@ void HintedField::setHint(const QString& hint) {
     if (accessibleDescription().isEmpty()) {
         setAccessibleDescription(hint);
     }
+    setToolTip(hint);
     update();
 }
 
@@ -36,16 +37,22 @@ QFont HintedField::hintFont() const {
     return made;
 }
 
+QString HintedField::shownHint() const {
+    const bool fits = QFontMetrics(hintFont()).horizontalAdvance(m_hint) <= hintRect().width();
+    return text().isEmpty() && fits ? m_hint : QString();
+}
+
 void HintedField::paintEvent(QPaintEvent* event) {
     QLineEdit::paintEvent(event);
-    if (m_hint.isEmpty() || !text().isEmpty()) {
+    const QString hint = shownHint();
+    if (hint.isEmpty()) {
         return;
     }
     QPainter painter(this);
     painter.setFont(hintFont());
     painter.setPen(palette().color(QPalette::PlaceholderText));
     const int side = layoutDirection() == Qt::RightToLeft ? Qt::AlignRight : Qt::AlignLeft;
-    painter.drawText(hintRect(), side | int(Qt::AlignVCenter) | int(Qt::TextSingleLine), m_hint);
+    painter.drawText(hintRect(), side | int(Qt::AlignVCenter) | int(Qt::TextSingleLine), hint);
 }
 
 }  // namespace ww::ui

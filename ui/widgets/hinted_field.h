@@ -1,5 +1,5 @@
 // A line to type into that says, while it is empty, what belongs there; where it is short the hint is written
-// narrower, never cut. Knows no workbook.
+// narrower, and where it is too short not at all: never cut. Knows no workbook.
 #pragma once
 
 #include <QLineEdit>
@@ -16,6 +16,8 @@ class HintedField : public QLineEdit {
     /// Also what the field is described by where it has no other description.
     void setHint(const QString& hint);
     QString hint() const { return m_hint; }
+    /// The hint where it is written: in an empty field with room for it in narrow letters.
+    QString shownHint() const;
     /// The font in which the hint is written in the room there is.
     QFont hintFont() const;
     /// Where the hint stands, in the field's own coordinates.

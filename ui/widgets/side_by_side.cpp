@@ -13,10 +13,16 @@ int widthBeside(const SideBySide::Part& part) {
     return std::max(part.width, part.widget->minimumSizeHint().width());
 }
 
-int heightBelow(const SideBySide::Part& part) {
-    return part.heightBelow == SideBySide::kAsItAsks
-               ? part.widget->sizeHint().height()
-               : std::max(part.heightBelow, part.widget->minimumSizeHint().height());
+/// Words that are wrapped in that width count.
+int heightBelow(const SideBySide::Part& part, int width) {
+    if (part.heightBelow == SideBySide::kAsItAsks) {
+        return part.widget->sizeHint().height();
+    }
+    const QLayout* layout = part.widget->layout();
+    const int least = layout != nullptr && layout->hasHeightForWidth()
+                          ? layout->totalMinimumHeightForWidth(width)
+                          : part.widget->minimumSizeHint().height();
+    return std::max(part.heightBelow, least);
 }
 
 }  // namespace
@@ -44,7 +50,7 @@ void SideBySide::arrange() {
         const bool isFixed = !isBelow && part.stretch == 0;
         part.widget->setMaximumWidth(isFixed ? widthBeside(part) : QWIDGETSIZE_MAX);
         part.widget->setMinimumWidth(isFixed ? widthBeside(part) : 0);
-        part.widget->setMinimumHeight(isBelow ? heightBelow(part) : 0);
+        part.widget->setMinimumHeight(isBelow ? heightBelow(part, width()) : 0);
     }
     updateGeometry();
 }

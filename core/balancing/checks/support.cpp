@@ -160,6 +160,7 @@ std::vector<bool> valvesAround(const project::Project& project, const GroupResul
 void ReadingStates::make() {
     const std::vector<RoundOrder> orders(m_project.rounds().size(), RoundOrder::SetBefore);
     m_history = history(m_project, orders);
+    m_movesBefore.reserve(m_history->readings.size());
     for (const TakenReading& taken : m_history->readings) {
         m_movesBefore[taken.reading] = taken.movesBefore;
     }

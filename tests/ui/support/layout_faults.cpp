@@ -235,7 +235,7 @@ void checkField(const QLineEdit& field, QStringList& faults) {
             check(field.displayText(), field.font(), room);
         }
     } else if (hinted != nullptr && !hinted->hint().isEmpty()) {
-        check(hinted->hint(), hinted->hintFont(), hinted->hintRect().width());
+        check(hinted->shownHint(), hinted->hintFont(), hinted->hintRect().width());
     } else {
         check(field.placeholderText(), field.font(), room);
     }

@@ -61,6 +61,8 @@ void AdjustPlace::buildLayout() {
     m_title->setTextFormat(Qt::PlainText);
     m_basis->setWordWrap(true);
     m_basis->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_proposal->setWordWrap(true);
+    m_proposal->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_empty->setObjectName(QStringLiteral("empty_state"));
     m_empty->setAccessibleName(tr("What is missing here"));
     m_empty->setAlignment(Qt::AlignCenter);

@@ -51,6 +51,7 @@ void AdjustPlace::setMetrics(const theme::Metrics& metrics) {
     m_fieldLabel->setFixedWidth(QFontMetrics(font()).horizontalAdvance(
         tr("&DP %1 at reference %2").arg(QStringLiteral("ftH₂O"), QStringLiteral("AHU-00"))));
     m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
+    m_proposal->setFixedHeight(2 * fontMetrics().height() + 2);
     m_advice->setMetrics(metrics);
 }
 

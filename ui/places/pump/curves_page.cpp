@@ -18,9 +18,8 @@ namespace {
 
 constexpr int kPanelWidth = 300;
 constexpr int kChartWidth = 480;
-constexpr int kChartHeight = 260;
-/// Below this height there is room for one chart only.
-constexpr int kTwoCharts = 460;
+/// In a window below this height there is room for one chart only.
+constexpr int kTwoCharts = 600;
 
 }  // namespace
 
@@ -38,7 +37,7 @@ CurvesPage::CurvesPage(WorkbookBridge& bridge, QWidget* parent)
     left->addWidget(m_convergence, 2);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(12, 8, 12, 8);
-    row->addWidget(new SideBySide({charts, kChartWidth, 2, kChartHeight},
+    row->addWidget(new SideBySide({charts, kChartWidth, 2, SideBySide::kAsItAsks},
                                   {buildPanel(), kPanelWidth, 1, SideBySide::kAsItAsks}, this));
 }
 
@@ -82,7 +81,7 @@ void CurvesPage::toggleTable() {
 
 void CurvesPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    m_convergence->setVisible(m_hasConvergence && height() >= kTwoCharts);
+    m_convergence->setVisible(m_hasConvergence && window()->height() >= kTwoCharts);
 }
 
 void CurvesPage::show(const pump_room::PumpPicture* picture) {
@@ -104,7 +103,7 @@ void CurvesPage::show(const pump_room::PumpPicture* picture) {
     charts::ChartFigure convergence =
         charts::convergenceChart(project, report.rounds, m_bridge.selectedBranch());
     m_hasConvergence = !convergence.isEmpty();
-    m_convergence->setVisible(m_hasConvergence && height() >= kTwoCharts);
+    m_convergence->setVisible(m_hasConvergence && window()->height() >= kTwoCharts);
     m_convergence->setFigure(std::move(convergence));
 
     const ww::report::Section& pump = ww::report::sectionOf(report, ww::report::kPump);

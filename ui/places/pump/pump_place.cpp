@@ -3,6 +3,7 @@
 #include <QResizeEvent>
 #include <QTabBar>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/report/pump_sections.h"
 #include "ui/charts/pump_room_chart_data.h"
@@ -144,10 +145,13 @@ QSize PumpPlace::minimumSizeHint() const {
     if (shown.page == nullptr) {
         return {shown.holder->minimumSizeHint().width(), QWidget::minimumSizeHint().height()};
     }
-    constexpr int kBetween = 12;
+    constexpr int kBetween = 16;
     const int head =
         m_chooser->isHidden() ? m_tabs->tabBar()->sizeHint().height() : m_chooser->sizeHint().height();
-    return {shown.holder->minimumSizeHint().width(), head + kBetween + shown.page->leastHeight(width())};
+    // The pages that are not shown are as high as this one.
+    const int height = std::max(QWidget::minimumSizeHint().height(),
+                                head + kBetween + shown.page->leastHeight(width()));
+    return {shown.holder->minimumSizeHint().width(), height};
 }
 
 /// Words that are wrapped need another height in another width.
@@ -197,6 +201,8 @@ void PumpPlace::refresh() {
     if (isBehind && (picture == nullptr || m_advisor.isCurrent())) {
         shown->show(picture.get());
         isBehind = picture == nullptr;
+        // What is shown may need another height.
+        updateGeometry();
     }
 }
 

@@ -28,8 +28,6 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget
       m_find(new HintedField(tr("tag or number"), m_findLine)),
       m_side(new CurrentStack(this)),
       m_valve(new ValvePanel(bridge, advisor, m_side)),
-      m_notes(new NotePanel(bridge, m_side)),
-      m_opening(new OpenRoundPanel(bridge, m_side)),
       m_closing(new CloseRoundPanel(bridge, m_side)),
       m_roundButton(new QPushButton(this)) {
     setAccessibleName(tr("Walk"));
@@ -65,10 +63,6 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget
     connect(&advisor, &LoopAdvisor::changed, this, &WalkPlace::refreshTotals);
     connect(m_find, &QLineEdit::returnPressed, this, &WalkPlace::jump);
     connect(m_valve, &ValvePanel::notesWanted, this, &WalkPlace::editNote);
-    connect(m_notes, &NotePanel::done, this, [this] {
-        showPanel(m_valve);
-        takeFocus();
-    });
     const auto countNotes = [this] {
         const auto branch = m_bridge.selectedBranch();
         m_card->setNoteCount(branch ? noteCount(m_bridge, *branch) : 0);
@@ -77,15 +71,6 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget
     connect(&bridge, &WorkbookBridge::branchSelected, this, countNotes);
     connect(m_roundButton, &QPushButton::clicked, this,
             [this] { m_bridge.openRoundOrNull() != nullptr ? beginClosing() : beginRound(); });
-    for (auto signal : {&OpenRoundPanel::opened, &OpenRoundPanel::givenUp}) {
-        connect(m_opening, signal, this, [this] {
-            showPanel(m_valve);
-            showWhatThereIs();
-            takeFocus();
-        });
-    }
-    // A walk begins with the first valve of the route.
-    connect(m_opening, &OpenRoundPanel::opened, this, [this] { m_grid->goToRow(0, false); });
     for (auto signal : {&CloseRoundPanel::closed, &CloseRoundPanel::givenUp}) {
         connect(m_closing, signal, this, [this] {
             showPanel(m_valve);
@@ -98,6 +83,37 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget
         focusEntry();
     });
     refresh({});
+}
+
+NotePanel* WalkPlace::notes() {
+    if (m_notes == nullptr) {
+        m_notes = new NotePanel(m_bridge, m_side);
+        m_side->addWidget(m_notes);
+        connect(m_notes, &NotePanel::done, this, [this] {
+            showPanel(m_valve);
+            takeFocus();
+        });
+        emit pageMade();
+    }
+    return m_notes;
+}
+
+OpenRoundPanel* WalkPlace::opening() {
+    if (m_opening == nullptr) {
+        m_opening = new OpenRoundPanel(m_bridge, m_side);
+        m_side->addWidget(m_opening);
+        for (auto signal : {&OpenRoundPanel::opened, &OpenRoundPanel::givenUp}) {
+            connect(m_opening, signal, this, [this] {
+                showPanel(m_valve);
+                showWhatThereIs();
+                takeFocus();
+            });
+        }
+        // A walk begins with the first valve of the route.
+        connect(m_opening, &OpenRoundPanel::opened, this, [this] { m_grid->goToRow(0, false); });
+        emit pageMade();
+    }
+    return m_opening;
 }
 
 void WalkPlace::buildLayout() {
@@ -126,7 +142,7 @@ void WalkPlace::buildLayout() {
     findLine->setContentsMargins(0, 0, 0, 0);
     findLine->addWidget(m_findLabel);
     findLine->addWidget(m_find, 1);
-    for (QWidget* panel : std::initializer_list<QWidget*>{m_valve, m_notes, m_opening, m_closing}) {
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_valve, m_closing}) {
         m_side->addWidget(panel);
     }
     m_beside = new QVBoxLayout;

@@ -205,7 +205,7 @@ void WalkPlace::jump() {
 }
 
 void WalkPlace::editNote() {
-    showPanel(m_notes);
+    showPanel(notes());
     m_notes->begin();
 }
 
@@ -215,7 +215,7 @@ void WalkPlace::beginRound() {
             base::Fault{&balancing::kAnotherRoundOpen, {}, {std::to_string(open->number)}});
         return;
     }
-    showPanel(m_opening);
+    showPanel(opening());
     m_opening->begin();
 }
 

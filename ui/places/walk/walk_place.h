@@ -66,6 +66,8 @@ class WalkPlace : public QWidget {
 
   signals:
     void hintChanged();
+    /// A panel was made, which is not settled yet.
+    void pageMade();
 
   protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -82,6 +84,8 @@ class WalkPlace : public QWidget {
     bool store(const QModelIndex& cell, const QString& text);
     void jump();
     void buildLayout();
+    NotePanel* notes();
+    OpenRoundPanel* opening();
     /// Puts the parts where the grid or the card, and the panel shown, want them.
     void arrange();
     void focusEntry();
@@ -104,8 +108,8 @@ class WalkPlace : public QWidget {
     QLineEdit* m_find;
     CurrentStack* m_side;
     ValvePanel* m_valve;
-    NotePanel* m_notes;
-    OpenRoundPanel* m_opening;
+    NotePanel* m_notes = nullptr;         ///< made when it is first shown
+    OpenRoundPanel* m_opening = nullptr;  ///< as well
     CloseRoundPanel* m_closing;
     QPushButton* m_roundButton;
     QBoxLayout* m_whole = nullptr;
