@@ -37,7 +37,7 @@ class AimFinder {
         : m_project(project),
           m_branch(branch),
           m_options(options),
-          m_numbers(detail::roundNumbers(project, project.lastRound(), true)),
+          m_numbers(detail::roundNumbers(project, project.lastRound(), detail::LookBack::ToFillGaps)),
           m_members(groupOf(project.tree(), branch)),
           m_band(project.job().matchingBand.value.si()) {
         sumOthers();

@@ -90,7 +90,8 @@ void countTerminals(const Project& project, const RoundNumbers& numbers, Assessm
 }
 
 Assessment judged(const Project& project, const project::Round* round, AssessOptions options) {
-    RoundNumbers numbers = detail::roundNumbers(project, round, options.fillGaps);
+    RoundNumbers numbers = detail::roundNumbers(
+        project, round, options.fillGaps ? detail::LookBack::ToFillGaps : detail::LookBack::ToCompare);
     Assessment out;
     if (round != nullptr) {
         out.round = round->id;

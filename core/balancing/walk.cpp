@@ -267,13 +267,17 @@ std::optional<OfferedFix> offeredFix(const Project& project, const Assessment& a
         base::Fault why{&kNegativeDp, tag, {dp.text(), fixed.text()}};
         return OfferedFix{std::move(fixed), std::move(why)};
     }
-    const auto numbers = detail::roundNumbers(project, project.rounds().find(reading->round), false);
-    const auto expected = detail::expectedDp(project, numbers, project.branches().indexOf(reading->branch));
-    if (!expected) {
+    const bool isOfOtherUnit =
+        std::any_of(assessment.findings.begin(), assessment.findings.end(), [&](const Finding& finding) {
+            return finding.reading == readingId && finding.fault.is(kUnitSuspected);
+        });
+    if (!isOfOtherUnit) {
         return std::nullopt;
     }
-    const double ratio = dp.value / expected->dp;
-    if (ratio >= detail::kPlausibleLowRatio && ratio <= detail::kPlausibleHighRatio) {
+    const auto numbers = detail::roundNumbers(project, project.rounds().find(reading->round),
+                                              detail::LookBack::ToCompare);
+    const auto expected = detail::expectedDp(project, numbers, project.branches().indexOf(reading->branch));
+    if (!expected) {
         return std::nullopt;
     }
     auto fixed = detail::inFittingUnit(dp, expected->dp, density);

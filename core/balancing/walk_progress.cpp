@@ -17,7 +17,7 @@ using project::Round;
 
 std::vector<Finding> openItems(const Project& project, const Id& roundId) {
     const Round& round = project.rounds().at(roundId);
-    const auto numbers = detail::roundNumbers(project, &round, false);
+    const auto numbers = detail::roundNumbers(project, &round, detail::LookBack::ToCompare);
     const std::vector<project::SampleRow>& sample = round.sample;
     std::vector<Finding> found;
     for (const std::size_t index : project.tree().walkingOrder()) {

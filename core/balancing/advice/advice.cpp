@@ -285,7 +285,7 @@ class Adviser {
                 isReadNow[m_project.branches().indexOf(m_project.readings().at(taken.reading).branch)] = true;
             }
         }
-        const auto numbers = detail::roundNumbers(m_project, round, true);
+        const auto numbers = detail::roundNumbers(m_project, round, detail::LookBack::ToFillGaps);
         const bool isWithin =
             std::all_of(m_forecast.matched.begin(), m_forecast.matched.end(), [&](std::size_t terminal) {
                 const auto& share = numbers.branches[terminal].ofTarget;

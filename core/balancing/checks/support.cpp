@@ -160,9 +160,9 @@ std::vector<bool> valvesAround(const project::Project& project, const GroupResul
 void ReadingStates::make() {
     const std::vector<RoundOrder> orders(m_project.rounds().size(), RoundOrder::SetBefore);
     m_history = history(m_project, orders);
-    m_movesBefore.reserve(m_history->readings.size());
+    m_movesBefore.resize(m_project.readings().size());
     for (const TakenReading& taken : m_history->readings) {
-        m_movesBefore[taken.reading] = taken.movesBefore;
+        m_movesBefore[m_project.readings().indexOf(taken.reading)] = taken.movesBefore;
     }
 }
 
@@ -174,12 +174,12 @@ bool ReadingStates::isUnmoved(const std::vector<Id>& readings, const std::vector
     std::size_t first = m_history->moves.size();
     std::size_t last = 0;
     for (const Id& reading : readings) {
-        const auto found = m_movesBefore.find(reading);
-        if (found == m_movesBefore.end()) {
+        const std::optional<std::size_t>& moves = m_movesBefore[m_project.readings().indexOf(reading)];
+        if (!moves) {
             return false;
         }
-        first = std::min(first, found->second);
-        last = std::max(last, found->second);
+        first = std::min(first, *moves);
+        last = std::max(last, *moves);
     }
     for (std::size_t i = first; i < last; ++i) {
         const Move& move = m_history->moves[i];

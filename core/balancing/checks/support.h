@@ -2,8 +2,9 @@
 // changed, and the usual shape of a finding. Not for a check of its own.
 #pragma once
 
+#include <optional>
 #include <string>
-#include <unordered_map>
+#include <vector>
 
 #include "core/balancing/checks/check.h"
 #include "core/balancing/checks/check_forms.h"
@@ -55,7 +56,7 @@ class ReadingStates {
 
     const project::Project& m_project;
     std::optional<History> m_history;  ///< made when something first asks
-    std::unordered_map<Id, std::size_t> m_movesBefore;
+    std::vector<std::optional<std::size_t>> m_movesBefore;  ///< by index into Project::readings()
 };
 
 /// Whether the members of a group, and what else was read, were read in this round with no valve around them

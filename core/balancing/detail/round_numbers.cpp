@@ -201,7 +201,8 @@ bool isUnthrottled(const Project& project, const BranchResult& branch) {
     return branch.isFullyOpen || !project.branches()[branch.branch].valve;
 }
 
-RoundNumbers roundNumbers(const Project& project, const project::Round* round, bool fillGaps) {
+RoundNumbers roundNumbers(const Project& project, const project::Round* round, LookBack lookBack) {
+    const bool fillGaps = lookBack == LookBack::ToFillGaps;
     const BranchTree& tree = project.tree();
     RoundNumbers out;
     out.round = round;
@@ -209,7 +210,7 @@ RoundNumbers roundNumbers(const Project& project, const project::Round* round, b
     fillDesign(project, tree, out);
     if (round != nullptr) {
         out.readings = readingsByBranch(project, round->id);
-        out.earlier = earlierReadings(project, *round, out.readings, fillGaps);
+        out.earlier = earlierReadings(project, *round, out.readings, lookBack);
     } else {
         out.readings.resize(out.branches.size());
         out.earlier.resize(out.branches.size());

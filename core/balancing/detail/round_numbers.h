@@ -22,7 +22,7 @@ struct RoundNumbers {
 /// Computes them. Where a terminal has no flow, the reading of the nearest branch above it that has one
 /// stands in for its group in the total. While gaps are filled and a terminal is missing everywhere, shares
 /// are provisional: those that are known keep together their part of the design total.
-RoundNumbers roundNumbers(const project::Project& project, const project::Round* round, bool fillGaps);
+RoundNumbers roundNumbers(const project::Project& project, const project::Round* round, LookBack lookBack);
 
 /// Whether a branch lets through all it can: its valve stands fully open, or it has none to throttle.
 bool isUnthrottled(const project::Project& project, const BranchResult& branch);

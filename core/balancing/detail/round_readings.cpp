@@ -73,12 +73,13 @@ std::optional<Setting> settingFrom(const Project& project, const Branch& branch,
 class Asking {
   public:
     Asking(const Project& project, std::vector<Wish> wishes)
-        : m_project(project), m_wishes(std::move(wishes)), m_then(m_wishes.size()) {
+        : m_project(project), m_wishes(std::move(wishes)) {
         for (std::size_t i = 0; i < m_wishes.size(); ++i) {
             if (m_wishes[i].reading || m_wishes[i].setting) {
                 m_open.push_back(i);
             }
         }
+        m_then.resize(m_open.empty() ? 0 : m_wishes.size());
     }
     bool isDone() const { return m_open.empty(); }
 
@@ -161,13 +162,14 @@ std::vector<BranchReadings> readingsByBranch(const Project& project, const base:
 }
 
 std::vector<EarlierReading> earlierReadings(const Project& project, const project::Round& round,
-                                            const std::vector<BranchReadings>& now, bool fillGaps) {
+                                            const std::vector<BranchReadings>& now, LookBack lookBack) {
     const std::size_t count = now.size();
     std::vector<EarlierReading> out(count);
     std::vector<Wish> wishes(count);
     for (std::size_t i = 0; i < count; ++i) {
         const bool isRead = now[i].hasValue();
-        wishes[i].reading = isRead ? now[i].dpCount > 0 : fillGaps;
+        wishes[i].reading =
+            isRead ? now[i].dpCount > 0 && lookBack != LookBack::ForSettings : lookBack == LookBack::ToFillGaps;
         wishes[i].setting =
             project.branches()[i].valve && (isRead ? now[i].setAt : now[i].standing) == nullptr;
     }

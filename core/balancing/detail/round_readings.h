@@ -41,10 +41,16 @@ struct EarlierReading {
     std::size_t round = 0;                       ///< index into Project::rounds()
 };
 
-/// Looks back from a round, newest first, only as far as some branch asks for it: branches that were read now
-/// (what to compare with), branches without a setting now, and, with `fillGaps`, unread terminals.
+/// What a round asks of the earlier ones; each asks for what stands before it as well.
+enum class LookBack {
+    ForSettings,  ///< settings of branches that name none now
+    ToCompare,    ///< readings of branches that were read now
+    ToFillGaps,   ///< readings of branches that were not read now
+};
+
+/// Looks back from a round, newest first, only as far as some branch asks for it.
 std::vector<EarlierReading> earlierReadings(const project::Project& project, const project::Round& round,
-                                            const std::vector<BranchReadings>& now, bool fillGaps);
+                                            const std::vector<BranchReadings>& now, LookBack lookBack);
 
 /// The setting at which a branch was read: of its reading, else as before in the round, else of earlier
 /// rounds, else the branch's own, else fully open; nothing for a branch without a usable valve table.

@@ -68,7 +68,7 @@ Before::Before(const Project& project, const project::Round* round)
 
 const RoundNumbers* Before::numbers() {
     if (m_round != nullptr && !m_numbers) {
-        m_numbers = roundNumbers(m_project, m_round, false);
+        m_numbers = roundNumbers(m_project, m_round, LookBack::ForSettings);
     }
     return m_numbers ? &*m_numbers : nullptr;
 }
