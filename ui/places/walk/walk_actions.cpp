@@ -185,7 +185,7 @@ void WalkPlace::takeMeter(PracticeDesk& desk) {
 }
 
 bool WalkPlace::isConvergenceShown() const {
-    return m_content->currentWidget() == m_convergence;
+    return m_convergence != nullptr && m_content->currentWidget() == m_convergence;
 }
 
 void WalkPlace::showConvergence() {
@@ -194,7 +194,7 @@ void WalkPlace::showConvergence() {
     for (const std::size_t i : project.roundsByNumber()) {
         rounds.push_back(m_bridge.assessmentOf(project.rounds()[i].id));
     }
-    m_convergence->setFigure(charts::convergenceChart(project, rounds, m_bridge.selectedBranch()));
+    convergence()->setFigure(charts::convergenceChart(project, rounds, m_bridge.selectedBranch()));
 }
 
 void WalkPlace::toggleConvergence() {

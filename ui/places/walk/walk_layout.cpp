@@ -21,7 +21,6 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget
       m_gridPage(new QWidget(m_content)),
       m_grid(new WalkGrid(*m_model, m_gridPage)),
       m_card(new ValveCard(*m_grid, m_gridPage)),
-      m_convergence(new charts::ChartView(m_content)),
       m_empty(new QLabel(m_content)),
       m_totals(new QLabel(m_gridPage)),
       m_findLine(new QWidget(this)),
@@ -116,6 +115,19 @@ OpenRoundPanel* WalkPlace::opening() {
     return m_opening;
 }
 
+charts::ChartView* WalkPlace::convergence() {
+    if (m_convergence == nullptr) {
+        m_convergence = new charts::ChartView(m_content);
+        m_convergence->setTokens(m_tokens);
+        m_content->addWidget(m_convergence);
+        auto* back = new QShortcut(QKeySequence(Qt::Key_Escape), m_convergence, nullptr, nullptr,
+                                   Qt::WidgetWithChildrenShortcut);
+        connect(back, &QShortcut::activated, this, &WalkPlace::toggleConvergence);
+        emit pageMade();
+    }
+    return m_convergence;
+}
+
 void WalkPlace::buildLayout() {
     auto* gridLayout = new QVBoxLayout(m_gridPage);
     gridLayout->setContentsMargins(0, 0, 0, 0);
@@ -133,7 +145,6 @@ void WalkPlace::buildLayout() {
     m_empty->setAccessibleName(tr("What is missing here"));
     m_content->addWidget(laidOutLater(m_gridPage));
     m_content->addWidget(m_empty);
-    m_content->addWidget(m_convergence);
 
     m_findLabel = new QLabel(tr("&Find valve"), m_findLine);
     m_findLabel->setBuddy(m_find);
@@ -160,9 +171,6 @@ void WalkPlace::buildLayout() {
     // A field that is left with Escape hands the keys back to the grid.
     auto* escape = new QShortcut(QKeySequence(Qt::Key_Escape), m_find, nullptr, nullptr, Qt::WidgetShortcut);
     connect(escape, &QShortcut::activated, this, &WalkPlace::takeFocus);
-    auto* back = new QShortcut(QKeySequence(Qt::Key_Escape), m_convergence, nullptr, nullptr,
-                               Qt::WidgetWithChildrenShortcut);
-    connect(back, &QShortcut::activated, this, &WalkPlace::toggleConvergence);
 }
 
 void WalkPlace::setMetrics(const theme::Metrics& metrics) {

@@ -21,7 +21,9 @@ void WalkPlace::setTokens(const theme::Tokens& tokens) {
     m_grid->setTokens(tokens, m_metrics);
     m_card->setTokens(tokens, m_metrics);
     m_valve->setTokens(tokens, m_metrics);
-    m_convergence->setTokens(tokens);
+    if (m_convergence != nullptr) {
+        m_convergence->setTokens(tokens);
+    }
     refreshTotals();
 }
 

@@ -86,6 +86,7 @@ class WalkPlace : public QWidget {
     void buildLayout();
     NotePanel* notes();
     OpenRoundPanel* opening();
+    charts::ChartView* convergence();
     /// Puts the parts where the grid or the card, and the panel shown, want them.
     void arrange();
     void focusEntry();
@@ -100,7 +101,6 @@ class WalkPlace : public QWidget {
     QWidget* m_gridPage;
     WalkGrid* m_grid;
     ValveCard* m_card;
-    charts::ChartView* m_convergence;
     QLabel* m_empty;
     QLabel* m_totals;
     QWidget* m_findLine;
@@ -108,8 +108,9 @@ class WalkPlace : public QWidget {
     QLineEdit* m_find;
     CurrentStack* m_side;
     ValvePanel* m_valve;
-    NotePanel* m_notes = nullptr;         ///< made when it is first shown
-    OpenRoundPanel* m_opening = nullptr;  ///< as well
+    NotePanel* m_notes = nullptr;                ///< made when it is first shown
+    OpenRoundPanel* m_opening = nullptr;         ///< as well
+    charts::ChartView* m_convergence = nullptr;  ///< as well
     CloseRoundPanel* m_closing;
     QPushButton* m_roundButton;
     QBoxLayout* m_whole = nullptr;
