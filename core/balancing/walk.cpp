@@ -274,8 +274,8 @@ std::optional<OfferedFix> offeredFix(const Project& project, const Assessment& a
     if (!isOfOtherUnit) {
         return std::nullopt;
     }
-    const auto numbers = detail::roundNumbers(project, project.rounds().find(reading->round),
-                                              detail::LookBack::ToCompare);
+    const auto numbers =
+        detail::roundNumbers(project, project.rounds().find(reading->round), detail::LookBack::ToCompare);
     const auto expected = detail::expectedDp(project, numbers, project.branches().indexOf(reading->branch));
     if (!expected) {
         return std::nullopt;

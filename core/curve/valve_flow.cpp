@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "core/base/root_sum_square.h"
+
 namespace ww::curve {
 
 namespace {
@@ -43,8 +45,7 @@ quantity::Resistance valveResistance(FlowCoefficient coefficient, Density densit
 }
 
 double flowUncertainty(const FlowUncertaintyParts& parts) {
-    return std::hypot(std::hypot(parts.coefficient, 0.5 * parts.pressure),
-                      std::hypot(0.5 * parts.density, parts.position));
+    return base::rootSumSquare(parts.coefficient, 0.5 * parts.pressure, 0.5 * parts.density, parts.position);
 }
 
 }  // namespace ww::curve

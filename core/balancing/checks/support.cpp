@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/root_sum_square.h"
+
 namespace ww::balancing::checks {
 
 Finding aboutBranch(const CheckContext& context, std::size_t branch, const base::MessageForm& form,
@@ -202,8 +204,8 @@ std::optional<FlowRatio> flowRatio(const CheckContext& context, std::size_t bran
     if (!isUsable) {
         return std::nullopt;
     }
-    return FlowRatio{*now.flow / *then.flow,
-                     std::hypot(*now.readingUncertainty / *now.flow, *then.readingUncertainty / *then.flow)};
+    return FlowRatio{*now.flow / *then.flow, base::rootSumSquare(*now.readingUncertainty / *now.flow,
+                                                                 *then.readingUncertainty / *then.flow)};
 }
 
 }  // namespace ww::balancing::checks

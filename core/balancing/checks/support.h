@@ -55,7 +55,7 @@ class ReadingStates {
     void make();
 
     const project::Project& m_project;
-    std::optional<History> m_history;  ///< made when something first asks
+    std::optional<History> m_history;                       ///< made when something first asks
     std::vector<std::optional<std::size_t>> m_movesBefore;  ///< by index into Project::readings()
 };
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/balancing/straight_pipe.h"
+#include "core/base/root_sum_square.h"
 #include "core/curve/valve_flow.h"
 
 namespace ww::balancing::detail {
@@ -46,7 +47,7 @@ BranchFlow fromValve(const Project& project, const Branch& branch, const ValveMo
 
     const PressureDifference instrumental = dpUncertainty(*readings.counting->dp, dp, instrument, density);
     const double repeats_Pa = 0.5 * (readings.dpHigh - readings.dpLow).si() / std::sqrt(3.0);
-    double u_Pa = std::hypot(instrumental.si(), repeats_Pa);
+    double u_Pa = base::rootSumSquare(instrumental.si(), repeats_Pa);
     const PressureDifference minimum = readableMinimum(branch, &valve, instrument);
     if (dp < minimum) {
         const double floor_Pa = minimum.si() / kFloorsToReadable;
@@ -68,7 +69,8 @@ BranchFlow fromValve(const Project& project, const Branch& branch, const ValveMo
     parts.pressure = u_Pa / std::abs(dp.si());
     const double size_m3s = std::abs(out.flow->si());
     out.readingUncertainty = VolumeFlow::si(size_m3s * curve::flowUncertainty(parts));
-    parts.coefficient = std::hypot(accuracyRatio(&valve), straightPipe(branch).addedUncertainty.si());
+    parts.coefficient =
+        base::rootSumSquare(accuracyRatio(&valve), straightPipe(branch).addedUncertainty.si());
     parts.position = positionUncertaintyRatio(valve, typed, curve, setting);
     out.uncertainty = VolumeFlow::si(size_m3s * curve::flowUncertainty(parts));
     return out;
@@ -84,7 +86,7 @@ BranchFlow fromDirect(const Project& project, const project::Reading& reading) {
         VolumeFlow::from(reading.flow->digits.lastPlace(), reading.flow->unit).si() / std::sqrt(12.0);
     const double accuracy =
         instrument != nullptr && instrument->accuracy ? instrument->accuracy->value.si() : 0;
-    out.uncertainty = VolumeFlow::si(std::hypot(accuracy * reading.flow->value.si(), digits_m3s));
+    out.uncertainty = VolumeFlow::si(base::rootSumSquare(accuracy * reading.flow->value.si(), digits_m3s));
     out.readingUncertainty = out.uncertainty;
     return out;
 }
@@ -136,7 +138,7 @@ PressureDifference dpUncertainty(const quantity::Measured<PressureDifference>& d
         instrument != nullptr && instrument->accuracy ? instrument->accuracy->value.si() * mean.si() : 0;
     const double floor_Pa =
         instrument != nullptr && instrument->accuracyFloor ? instrument->accuracyFloor->value.si() : 0;
-    return PressureDifference::si(std::hypot(ofReading_Pa, floor_Pa, place_Pa / std::sqrt(12.0)));
+    return PressureDifference::si(base::rootSumSquare(ofReading_Pa, floor_Pa, place_Pa / std::sqrt(12.0)));
 }
 
 int placeInRange(const ValveModel* valve, PressureDifference dp) {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/root_sum_square.h"
+
 namespace ww::balancing::detail {
 
 namespace {
@@ -190,8 +192,8 @@ void fillShares(RoundNumbers& out, std::optional<double> base_m3s) {
         const bool isPart = result.isTerminal || result.source == FlowSource::SumOfChildren;
         const double ownPart = isPart ? (1 - share) * u_m3s : u_m3s;
         const double rest = isPart ? std::max(0.0, totalSquare - u_m3s * u_m3s) : totalSquare;
-        result.ofTargetUncertainty =
-            Ratio::si(std::hypot(ownPart, share * std::sqrt(rest)) / *base_m3s / result.targetShare.si());
+        result.ofTargetUncertainty = Ratio::si(base::rootSumSquare(ownPart, share * std::sqrt(rest)) /
+                                               *base_m3s / result.targetShare.si());
     }
 }
 

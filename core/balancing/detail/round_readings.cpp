@@ -168,8 +168,8 @@ std::vector<EarlierReading> earlierReadings(const Project& project, const projec
     std::vector<Wish> wishes(count);
     for (std::size_t i = 0; i < count; ++i) {
         const bool isRead = now[i].hasValue();
-        wishes[i].reading =
-            isRead ? now[i].dpCount > 0 && lookBack != LookBack::ForSettings : lookBack == LookBack::ToFillGaps;
+        wishes[i].reading = isRead ? now[i].dpCount > 0 && lookBack != LookBack::ForSettings
+                                   : lookBack == LookBack::ToFillGaps;
         wishes[i].setting =
             project.branches()[i].valve && (isRead ? now[i].setAt : now[i].standing) == nullptr;
     }
