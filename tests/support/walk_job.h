@@ -16,6 +16,7 @@ namespace ww::support {
 struct WalkJobOptions {
     int terminals = 24;
     bool hasSurvey = true;           ///< round 1, closed, every terminal read
+    int adjustingRounds = 0;         ///< closed after it, likewise
     std::string due = "2027-03-31";  ///< of the meter
 };
 
@@ -66,8 +67,8 @@ inline project::Edit walkJob(const WalkJobOptions& options = {}) {
     person.id = job.ids().next();
     person.name = "A. Fields";
     job.project().put(person);
-    if (options.hasSurvey) {
-        job.round(project::RoundKind::Survey);
+    for (int round = options.hasSurvey ? 0 : 1; round <= options.adjustingRounds; ++round) {
+        job.round(round == 0 ? project::RoundKind::Survey : project::RoundKind::Adjusting);
         for (int i = 1; i <= options.terminals; ++i) {
             job.dp(walkTag(i), number(12.0, 60.0, 1), "4");
         }
