@@ -3,7 +3,7 @@
 #include <QFont>
 #include <algorithm>
 
-#include "ui/import/column_words.h"
+#include "ui/text/column_words.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -49,7 +49,7 @@ void ImportModel::makePlan() {
         if (lines.contains(fault.row)) {
             m_faults[fault.row] << (fault.column.empty()
                                         ? words
-                                        : columnWords(fault.column) + QStringLiteral(": ") + words);
+                                        : text::columnWords(fault.column) + QStringLiteral(": ") + words);
             m_faultyCells.emplace(fault.row, fault.column);
         } else {
             m_generalFaults << words;
@@ -224,7 +224,7 @@ QVariant ImportModel::headerData(int section, Qt::Orientation orientation, int r
 
 QString ImportModel::titleOf(std::size_t own) const {
     const auto& unit = m_mapping.columns[m_matched[own]].unit;
-    const QString words = columnWords(m_titles[own]);
+    const QString words = text::columnWords(m_titles[own]);
     if (!unit) {
         return words;
     }

@@ -2,7 +2,7 @@
 
 #include <QLabel>
 
-#include "ui/import/column_words.h"
+#include "ui/text/column_words.h"
 
 namespace ww::ui {
 
@@ -47,7 +47,7 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
         mapping.headRow < rows.size() ? rows[mapping.headRow].cells : std::vector<std::string>{};
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const std::string name(columns[i].name);
-        const QString shown = columnWords(name);
+        const QString shown = text::columnWords(name);
         auto* source = new QComboBox(inside);
         const auto constant = constants.find(name);
         const bool hasConstant = constant != constants.end();
