@@ -173,7 +173,10 @@ QVariant ImportModel::data(const QModelIndex& index, int role) const {
         return isLeftBlank(row) && faultOf(row).isEmpty() ? tr("left blank, not taken") : faultOf(row);
     }
     const auto& cells = m_shown.text.rows[static_cast<std::size_t>(row) + 1].cells;
-    const QString text = QString::fromStdString(cells[static_cast<std::size_t>(column - LeadingCount)]);
+    const auto own = static_cast<std::size_t>(column - LeadingCount);
+    // What stands in every row without a column of theirs is a word of the program.
+    const bool isTheirs = m_mapping.columns[m_matched[own]].source.has_value();
+    const QString text = isTheirs ? QString::fromStdString(cells[own]) : text::term(cells[own]);
     const bool isMarked = role == Qt::DisplayRole && isFaultyCell(row, column) && !isLeftOut(row);
     return isMarked ? QStringLiteral("✗ ") + text : text;
 }

@@ -3,6 +3,7 @@
 #include <QLabel>
 
 #include "ui/text/column_words.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 
@@ -51,7 +52,7 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
         auto* source = new QComboBox(inside);
         const auto constant = constants.find(name);
         const bool hasConstant = constant != constants.end();
-        source->addItem(hasConstant             ? QString::fromStdString(constant->second)
+        source->addItem(hasConstant             ? text::term(constant->second)
                         : columns[i].isRequired ? tr("choose a column")
                                                 : tr("not in this table"),
                         kNoColumn);
