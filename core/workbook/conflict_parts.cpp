@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <type_traits>
 #include <utility>
 #include <variant>
@@ -146,24 +147,27 @@ Parts twoReadingsPlace(std::string_view place) {
     return parts;
 }
 
+/// A sentence of a place; the text itself where it is none.
+ConflictPart sentencePart(std::string_view piece) {
+    for (const MessageForm* form : {&conflict_forms::kRound, &conflict_forms::kRevision}) {
+        if (const auto number = numberIn(piece, *form)) {
+            return saidPart(*form, {std::string(*number)});
+        }
+    }
+    for (const MessageForm* form :
+         {&conflict_forms::kReadings, &conflict_forms::kPumpReadings, &conflict_forms::kSignedReport,
+          &conflict_forms::kRemoved, &conflict_forms::kFedFrom}) {
+        if (piece == form->text) {
+            return saidPart(*form);
+        }
+    }
+    return textPart(piece);
+}
+
 Parts sentencePlace(std::string_view place) {
     Parts parts;
     for (const std::string_view piece : splitAtCommas(place)) {
-        const auto round = numberIn(piece, conflict_forms::kRound);
-        const auto revision = numberIn(piece, conflict_forms::kRevision);
-        if (round) {
-            parts.push_back(saidPart(conflict_forms::kRound, {std::string(*round)}));
-        } else if (revision) {
-            parts.push_back(saidPart(conflict_forms::kRevision, {std::string(*revision)}));
-        } else if (piece == conflict_forms::kReadings.text) {
-            parts.push_back(saidPart(conflict_forms::kReadings));
-        } else if (piece == conflict_forms::kPumpReadings.text) {
-            parts.push_back(saidPart(conflict_forms::kPumpReadings));
-        } else if (piece == conflict_forms::kSignedReport.text) {
-            parts.push_back(saidPart(conflict_forms::kSignedReport));
-        } else {
-            parts.push_back(textPart(piece));
-        }
+        parts.push_back(sentencePart(piece));
     }
     return parts;
 }
@@ -245,6 +249,32 @@ ColumnKind kindOfColumn(const project::MergeConflict& conflict) {
                         std::make_index_sequence<std::variant_size_v<project::AnyRecord>>{});
 }
 
+/// Takes the titles of a record's columns.
+struct ColumnTitles {
+    std::map<std::string, std::string> columns;
+
+    template <class Value>
+    void field(const char* column, const Value&) {
+        columns.emplace(conflictTitle(column), column);
+    }
+};
+
+template <std::size_t... Kinds>
+ColumnTitles titlesOfAll(std::index_sequence<Kinds...>) {
+    ColumnTitles titles;
+    const auto take = [&](const auto& record) { store::fields(titles, record); };
+    (take(std::variant_alternative_t<Kinds, project::AnyRecord>{}), ...);
+    return titles;
+}
+
+/// The column of a title: "design_flow" for "design flow"; empty where it is of none.
+std::string columnTitled(std::string_view title) {
+    static const ColumnTitles kTitles =
+        titlesOfAll(std::make_index_sequence<std::variant_size_v<project::AnyRecord>>{});
+    const auto found = kTitles.columns.find(std::string(title));
+    return found == kTitles.columns.end() ? std::string() : found->second;
+}
+
 Parts columnValue(const project::MergeConflict& conflict, const std::string& value) {
     const ColumnKind kind = kindOfColumn(conflict);
     const bool isPumpItself = conflict.field == "parent" && value == conflict_forms::kThePump.text;
@@ -283,6 +313,19 @@ Parts valueParts(const project::MergeConflict& conflict, const std::string& valu
 
 ConflictParts partsOf(const project::MergeConflict& conflict) {
     return {placeParts(conflict), valueParts(conflict, conflict.ours), valueParts(conflict, conflict.theirs)};
+}
+
+std::vector<ConflictPart> partsOfPlace(std::string_view place) {
+    Parts parts;
+    for (const std::string_view piece : splitAtCommas(place)) {
+        ConflictPart part = sentencePart(piece);
+        std::string column = columnTitled(piece);
+        if (!part.said) {
+            part = column.empty() ? readPart(piece) : ConflictPart{std::move(column), {}, {}};
+        }
+        parts.push_back(std::move(part));
+    }
+    return parts;
 }
 
 std::string conflictTitle(std::string column) {

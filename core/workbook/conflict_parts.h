@@ -59,6 +59,10 @@ struct ConflictParts {
 /// What the conflict says. What is of no known form stays as it is stored: another program wrote it.
 ConflictParts partsOf(const project::MergeConflict& conflict);
 
+/// The same of a place alone, as it stands behind a choice in the journal, where the column in conflict is
+/// not known: what reads as a title of a column is taken for one.
+std::vector<ConflictPart> partsOfPlace(std::string_view place);
+
 /// The English title of a column in a stored place: "design flow" for design_flow, "DP" for dp.
 std::string conflictTitle(std::string column);
 

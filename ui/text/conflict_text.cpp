@@ -45,6 +45,10 @@ ConflictText conflictText(const project::MergeConflict& conflict) {
     return {partsText(parts.place), partsText(parts.ours), partsText(parts.theirs)};
 }
 
+QString conflictPlace(const std::string& place) {
+    return partsText(workbook::partsOfPlace(place));
+}
+
 ConflictDigits conflictDigits(const project::MergeConflict& conflict) {
     const workbook::ConflictParts parts = workbook::partsOf(conflict);
     return {digitsText(parts.ours), digitsText(parts.theirs)};

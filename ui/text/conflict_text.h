@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QString>
+#include <string>
 
 #include "core/project/project.h"
 
@@ -16,6 +17,9 @@ struct ConflictText {
 };
 
 ConflictText conflictText(const project::MergeConflict& conflict);
+
+/// A place alone, as it stands in the label of a choice.
+QString conflictPlace(const std::string& place);
 
 /// Both values as a cell has room for them, the digits alone where they are numbers: "30.5", "cannot be
 /// read".

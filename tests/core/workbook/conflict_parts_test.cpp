@@ -106,6 +106,17 @@ TEST(ConflictParts, ofUnknownFormStayAsTheyAreStored) {
     EXPECT_EQ(unknown.ours, PartList{givenPart("7")});
 }
 
+// Behind a choice in the journal a place stands alone; the values that run into it are told as well.
+TEST(ConflictParts, ofAPlaceAloneAreToldByTheirTitles) {
+    EXPECT_EQ(partsOfPlace("B-04, design flow"), (PartList{givenPart("B-04"), columnPart("design_flow")}));
+    EXPECT_EQ(partsOfPlace("setting 4, B-06, DP, round 2"),
+              (PartList{columnPart("setting", "4"), givenPart("B-06"), columnPart("dp"),
+                        saidPart(conflict_forms::kRound, {"2"})}));
+    EXPECT_EQ(partsOfPlace("B-02, removed"),
+              (PartList{givenPart("B-02"), saidPart(conflict_forms::kRemoved)}));
+    EXPECT_EQ(partsOfPlace("what another program wrote"), PartList{givenPart("what another program wrote")});
+}
+
 // What merging itself writes is read back.
 TEST(ConflictParts, ofAMergeAreFound) {
     support::TwoLaptops two;

@@ -154,6 +154,9 @@ TEST(ConflictTexts, areShownInTheLanguageOfTheReader) {
         EXPECT_FALSE(text.contains(QStringLiteral("setting"), Qt::CaseInsensitive)) << text.toStdString();
         EXPECT_FALSE(text.contains(QStringLiteral("cannot"))) << text.toStdString();
     }
+    const QString choice = text::label("choice of 1.5 m3/h, B-04, design flow");
+    EXPECT_FALSE(choice.contains(QStringLiteral("design flow"))) << choice.toStdString();
+    EXPECT_TRUE(choice.contains(QStringLiteral("B-04"))) << choice.toStdString();
     const text::ConflictDigits digits = text::conflictDigits(conflict);
     EXPECT_EQ(digits.ours, QStringLiteral("30.5"));
     EXPECT_EQ(digits.theirs, shown.theirs);
