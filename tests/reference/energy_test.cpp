@@ -6,7 +6,6 @@
 
 #include "core/curve/pump_set.h"
 #include "core/energy/code_test.h"
-#include "core/energy/dp_set_point.h"
 #include "core/energy/load_profile.h"
 #include "core/energy/motor_power.h"
 #include "core/energy/pump_head.h"
