@@ -150,7 +150,7 @@ void MainWindow::keepGaps() {
 }
 
 void MainWindow::showPlace(Place place) {
-    if (place < Job || place > Report) {
+    if (place < Job || static_cast<int>(place) >= kPlaces) {
         return;
     }
     made(place);

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/balancing/walk_progress.h"
+#include "core/project/calibration.h"
 #include "ui/text/label.h"
 #include "ui/text/words.h"
 #include "ui/widgets/number_pad.h"
@@ -192,7 +193,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
     if (const auto id = bridge.instrument()) {
         const project::Instrument& meter = project.instruments().at(*id);
         const QString tag = QString::fromStdString(meter.tag);
-        const bool isOverdue = meter.due && meter.due->seconds < bridge.now().seconds;
+        const bool isOverdue = project::isOverdue(meter, bridge.now());
         strip.meter = !isShort    ? WindowText::tr("Meter %1").arg(tag)
                       : isOverdue ? WindowText::tr("%1 overdue", "meter, short").arg(tag)
                                   : tag;

@@ -6,7 +6,7 @@
 #include "core/balancing/detail/round_numbers.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/prediction.h"
-#include "core/balancing/validity.h"
+#include "core/balancing/stale_reference.h"
 #include "core/base/term.h"
 
 namespace ww::balancing {

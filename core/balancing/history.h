@@ -1,5 +1,5 @@
 // The job as it went: which valve stood where when each reading was taken, from the sequence of entry.
-// Not for what the readings mean (learning/) nor for whether they still hold (validity.h).
+// Not for what the readings mean (learning/) nor for whether they are fresh (stale_reference.h).
 #pragma once
 
 #include <span>

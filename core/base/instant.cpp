@@ -106,11 +106,15 @@ std::optional<Instant> Instant::fromText(std::string_view text) {
 }
 
 std::string Instant::date() const {
-    const year_month_day shown{floor<days>(sys_seconds{std::chrono::seconds{shownSeconds(*this)}})};
+    const year_month_day shown{sys_days{days{dateNumber()}}};
     char buffer[40];
     std::snprintf(buffer, sizeof buffer, "%04d-%02u-%02u", static_cast<int>(shown.year()),
                   static_cast<unsigned>(shown.month()), static_cast<unsigned>(shown.day()));
     return buffer;
+}
+
+std::int64_t Instant::dateNumber() const {
+    return floor<days>(sys_seconds{std::chrono::seconds{shownSeconds(*this)}}).time_since_epoch().count();
 }
 
 std::string Instant::timeOfDay() const {

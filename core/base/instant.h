@@ -19,6 +19,8 @@ struct Instant {
     std::string text() const;
     /// The date alone, "2026-03-04", in the written zone.
     std::string date() const;
+    /// The number of that date, counted from 1970-01-01 as 0.
+    std::int64_t dateNumber() const;
     /// "14:02:07" in the written zone.
     std::string timeOfDay() const;
 

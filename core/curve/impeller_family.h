@@ -45,8 +45,6 @@ class ImpellerFamily {
 
     /// Rising diameter; at least one.
     const std::vector<Member>& members() const { return m_members; }
-    /// The curve of the largest impeller.
-    const PumpCurve& fullCurve() const { return m_members.back().curve; }
 
     /// Diameter from the head measured at shutoff and rated speed; above 0.
     ImpellerEstimate diameterForShutoff(Head shutoff) const;

@@ -26,11 +26,6 @@ DpAtFlow dpAtFlow(const DpResetLaw& law, VolumeFlow flow) {
     return out;
 }
 
-Ratio flowWhenAlone(PressureDifference held, PressureDifference atDesign) {
-    EXPECTS(held.si() > 0 && atDesign.si() > 0);
-    return Ratio::si(std::sqrt(held / atDesign));
-}
-
 std::vector<base::Fault> setPointFindings(const SetPointCheckInput& in) {
     std::vector<base::Fault> findings;
     if (!in.zero) {

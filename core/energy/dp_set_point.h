@@ -41,10 +41,6 @@ inline PressureDifference estimatedDp(PressureDifference sensor, PressureDiffere
     return sensor - coilAndValve + need;
 }
 
-/// Of design flow that a circuit takes while it calls alone and this dp is held beyond it, where it needed
-/// `atDesign` at its take-off when everything took design flow: sqrt(held/atDesign). Both above 0.
-Ratio flowWhenAlone(PressureDifference held, PressureDifference atDesign);
-
 inline constexpr base::MessageForm kSetPointZero{"set_point_zero",
                                                  "the sensor reads {1} with the pumps off, more than its "
                                                  "accuracy of {2}; have it zeroed before the "

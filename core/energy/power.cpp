@@ -19,12 +19,6 @@ Power shaftPower(VolumeFlow flow, Head head, Density density, Ratio efficiency) 
     return waterPower(flow, head, density) / efficiency.si();
 }
 
-Head headOfPower(Power shaft, VolumeFlow flow, Density density, Ratio efficiency) {
-    EXPECTS(flow.si() > 0 && density.si() > 0 && isEfficiency(efficiency));
-    return quantity::headOf(quantity::PressureDifference::si(shaft.si() * efficiency.si() / flow.si()),
-                            density);
-}
-
 Power wirePower(Power shaft, Ratio motorEfficiency, Ratio driveEfficiency) {
     EXPECTS(isEfficiency(motorEfficiency) && isEfficiency(driveEfficiency));
     return shaft / (motorEfficiency.si() * driveEfficiency.si());

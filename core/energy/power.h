@@ -19,9 +19,6 @@ Power waterPower(VolumeFlow flow, Head head, Density density);
 /// Shaft power of a pump of this efficiency (above 0, to 1).
 Power shaftPower(VolumeFlow flow, Head head, Density density, Ratio efficiency);
 
-/// Head that costs this power more at this flow than no head would; flow, density and efficiency above 0.
-Head headOfPower(Power shaft, VolumeFlow flow, Density density, Ratio efficiency);
-
 /// Power drawn from the mains for a shaft power, through motor and drive (each above 0, to 1).
 Power wirePower(Power shaft, Ratio motorEfficiency, Ratio driveEfficiency = Ratio::si(1));
 

@@ -1,5 +1,5 @@
 // Who changed each field of each record last, in a stretch of journal. Not for the whole history of a record
-// (workbook.h, historyOf).
+// (workbook.h, historyOfAll).
 #pragma once
 
 #include <map>

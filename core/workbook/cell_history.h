@@ -1,5 +1,5 @@
 // Every value that one branch ever had in the rounds, as the journal holds it: who, when, what.
-// Not for records as a whole (Workbook::historyOf).
+// Not for records as a whole (Workbook::historyOfAll).
 #pragma once
 
 #include <string>

@@ -1,7 +1,6 @@
 #include "core/workbook/conflict_words.h"
 
-#include <algorithm>
-
+#include "core/workbook/conflict_parts.h"
 #include "core/workbook/merge_settlement.h"
 
 namespace ww::workbook {
@@ -15,19 +14,6 @@ using store::Cell;
 using store::Row;
 using store::RowField;
 using store::TableForm;
-
-std::string numbered(std::size_t count, const char* what) {
-    return std::to_string(count) + " " + what;
-}
-
-/// "design flow" for design_flow.
-std::string labelOf(std::string field) {
-    if (field == "dp") {
-        return "DP";
-    }
-    std::replace(field.begin(), field.end(), '_', ' ');
-    return field;
-}
 
 /// The name of whatever record an id stands for; its digits where the job has none.
 std::string nameOfId(const Project& project, const Id& id) {
@@ -66,13 +52,14 @@ std::string wordsOf(const Project& project, const TableForm& form, const RowFiel
             }
             return moment.text();
         }
-        return isYesOrNo(column) ? (*number != 0 ? "yes" : "no") : std::to_string(*number);
+        return isYesOrNo(column) ? conflictText(*number != 0 ? conflict_forms::kYes : conflict_forms::kNo)
+                                 : std::to_string(*number);
     }
     if (const auto id = store::idIn(first)) {
         return nameOfId(project, *id);
     }
     if (const auto* bytes = std::get_if<store::Bytes>(&first)) {
-        return numbered(bytes->size(), "bytes");
+        return conflictText(conflict_forms::kBytes, {std::to_string(bytes->size())});
     }
     std::string words = store::text(first).value_or("");
     if (field.count == 2) {
@@ -84,7 +71,8 @@ std::string wordsOf(const Project& project, const TableForm& form, const RowFiel
 
 std::string roundWords(const Project& project, const Id& id) {
     const project::Round* round = project.rounds().find(id);
-    return round == nullptr ? "" : ", round " + std::to_string(round->number);
+    return round == nullptr ? ""
+                            : ", " + conflictText(conflict_forms::kRound, {std::to_string(round->number)});
 }
 
 std::string placeWords(const Project& project, const store::FieldConflict& found, const std::string& label) {
@@ -136,12 +124,13 @@ project::MergeConflict conflictOf(const store::FieldConflict& found, const Proje
     conflict.recordKind = found.kind;
     conflict.record = found.record;
     conflict.field = found.field;
-    conflict.place = placeWords(merged, found, isRemoval ? "removed" : labelOf(found.field));
+    conflict.place = placeWords(
+        merged, found, isRemoval ? conflictText(conflict_forms::kRemoved) : conflictTitle(found.field));
     const auto words = [&](const std::vector<store::PlacedRow>& rows, bool isGone) {
         if (isRemoval) {
-            return std::string(isGone ? "removed" : "kept, changed or used");
+            return conflictText(isGone ? conflict_forms::kRemoved : conflict_forms::kKept);
         }
-        return field == nullptr ? numbered(rows.size(), "rows")
+        return field == nullptr ? conflictText(conflict_forms::kRows, {std::to_string(rows.size())})
                                 : wordsOf(merged, *found.form, *field, rows.front().row);
     };
     conflict.ours = words(found.ours, found.isGoneHere);

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "core/project/names.h"
+#include "core/workbook/conflict_parts.h"
 
 namespace ww::workbook {
 
@@ -87,7 +88,7 @@ std::string tagOf(const Project& project, const PumpReading& reading) {
 std::vector<std::pair<std::string, std::string>> valuesOf(const Reading& reading) {
     std::vector<std::pair<std::string, std::string>> values;
     if (reading.cannotBeRead) {
-        values.emplace_back("", "cannot be read");
+        values.emplace_back("", conflictText(conflict_forms::kCannotBeRead));
     }
     if (reading.dp) {
         values.emplace_back("DP", reading.dp->text());
@@ -249,11 +250,13 @@ void ReadingSettlement::sealRound(const Round& round) {
     kept.conflict.record = round.id;
     kept.conflict.field = kLateReadingsField;
     kept.conflict.place =
-        "round " + number + ", " + (std::is_same_v<R, Reading> ? "readings" : "pump readings");
+        conflictText(conflict_forms::kRound, {number}) + ", " +
+        conflictText(std::is_same_v<R, Reading> ? conflict_forms::kReadings : conflict_forms::kPumpReadings);
     kept.conflict.id = conflictId(kept.conflict.recordKind, round.id, kLateReadingsField, ids, "");
-    const std::string without = state + " without them";
-    const std::string with =
-        std::to_string(late.size()) + (late.size() == 1 ? " reading" : " readings") + " more or changed";
+    const std::string without = conflictText(conflict_forms::kWithoutThem, {state});
+    const std::string with = late.size() == 1
+                                 ? conflictText(conflict_forms::kOneReading)
+                                 : conflictText(conflict_forms::kMoreReadings, {std::to_string(late.size())});
     kept.conflict.ours = isSealedHere ? without : with;
     kept.conflict.theirs = isSealedHere ? with : without;
     kept.ours = isSealedHere ? sealed : late;
@@ -329,8 +332,8 @@ void ReadingSettlement::comparePlaces(const Round& round) {
         conflict.recordKind = project::kindOf(here);
         conflict.record = here.id;
         conflict.field = kTwoReadingsField;
-        conflict.place =
-            tagOf(m_after, here) + ", " + differing(here, there) + ", round " + std::to_string(round.number);
+        conflict.place = tagOf(m_after, here) + ", " + differing(here, there) + ", " +
+                         conflictText(conflict_forms::kRound, {std::to_string(round.number)});
         conflict.id =
             conflictId(conflict.recordKind, round.id, kTwoReadingsField, here.id.text(), there.id.text());
         const auto fill = [&](const R& reading, std::string& text, std::string& person,

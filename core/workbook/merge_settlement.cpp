@@ -7,6 +7,7 @@
 #include <unordered_set>
 
 #include "core/base/digest.h"
+#include "core/workbook/conflict_parts.h"
 #include "core/workbook/merge_readings.h"
 
 namespace ww::workbook {
@@ -177,7 +178,8 @@ class Settling {
                 if (isSame) {
                     conflictOf(ours, theirs, kSameRevisionField, ours.signer, theirs.signer);
                     auto& conflict = m_settlement.conflicts.back().conflict;
-                    conflict.place = "signed report, revision " + std::to_string(ours.revision);
+                    conflict.place = conflictText(conflict_forms::kSignedReport) + ", " +
+                                     conflictText(conflict_forms::kRevision, {std::to_string(ours.revision)});
                     conflict.ourTime = ours.time;
                     conflict.theirTime = theirs.time;
                 }
@@ -213,12 +215,13 @@ class Settling {
             ours.parent = before->parent;
             note(ours);
             conflictOf(ours, theirs, "parent", parentOf(ours), parentOf(theirs));
-            m_settlement.conflicts.back().conflict.place = ours.tag + ", fed from";
+            m_settlement.conflicts.back().conflict.place =
+                ours.tag + ", " + conflictText(conflict_forms::kFedFrom);
         }
     }
     std::string parentOf(const Branch& branch) const {
         const Branch* parent = branch.parent ? m_after.branches().find(*branch.parent) : nullptr;
-        return parent == nullptr ? "the pump" : parent->tag;
+        return parent == nullptr ? conflictText(conflict_forms::kThePump) : parent->tag;
     }
 
     const MergeSides& m_sides;

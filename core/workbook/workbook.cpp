@@ -226,10 +226,10 @@ namespace {
 
 using Versions = std::vector<std::pair<project::RecordRef, RecordVersion>>;
 
-/// Every version of the records that are wanted. Only the records that changed together with them come along;
+/// Every version of the records of a kind. Only the records that changed together with them come along;
 /// what they refer to does not.
 Result<Versions> versionsOf(const store::Database& database, quantity::Density density,
-                            const std::function<bool(const project::RecordRef&)>& isWanted) {
+                            project::RecordKind kind) {
     auto made = store::emptyInCurrentSchema();
     if (!made) {
         return made.fault();
@@ -245,7 +245,8 @@ Result<Versions> versionsOf(const store::Database& database, quantity::Density d
             const ChangeSet changes = store::changeSetOf(changeset);
             std::vector<project::RecordRef> touched;
             for (const auto* refs : {&changes.put, &changes.erased}) {
-                std::copy_if(refs->begin(), refs->end(), std::back_inserter(touched), isWanted);
+                std::copy_if(refs->begin(), refs->end(), std::back_inserter(touched),
+                             [kind](const project::RecordRef& ref) { return ref.kind == kind; });
             }
             if (touched.empty()) {
                 return true;
@@ -272,22 +273,8 @@ Result<Versions> versionsOf(const store::Database& database, quantity::Density d
 
 }  // namespace
 
-Result<std::vector<RecordVersion>> Workbook::historyOf(const project::RecordRef& record) const {
-    auto found = versionsOf(m_state->database, m_state->project.fluid().density(),
-                            [&](const project::RecordRef& ref) { return ref == record; });
-    if (!found) {
-        return found.fault();
-    }
-    std::vector<RecordVersion> versions;
-    for (auto& [ref, version] : *found) {
-        versions.push_back(std::move(version));
-    }
-    return versions;
-}
-
 Result<Versions> Workbook::historyOfAll(project::RecordKind kind) const {
-    return versionsOf(m_state->database, m_state->project.fluid().density(),
-                      [kind](const project::RecordRef& ref) { return ref.kind == kind; });
+    return versionsOf(m_state->database, m_state->project.fluid().density(), kind);
 }
 
 Result<Project> Workbook::asItStoodAfter(std::int64_t sequence) const {

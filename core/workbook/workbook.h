@@ -156,10 +156,8 @@ class Workbook {
     /// The identity of this workbook, the same in all its copies.
     base::Id workbookId() const;
 
-    /// Every version of one record, oldest first; empty where there never was one. Values of heads are those
-    /// under the present fluid.
-    base::Result<std::vector<RecordVersion>> historyOf(const project::RecordRef& record) const;
-    /// The same of all records of a kind that there ever were, undone ones too, in the journal's order.
+    /// Every version of all records of a kind that there ever were, undone ones too, in the journal's order.
+    /// Values of heads are those under the present fluid.
     base::Result<std::vector<std::pair<project::RecordRef, RecordVersion>>> historyOfAll(
         project::RecordKind kind) const;
     /// The job as it stood after a journal entry; the entry must exist.

@@ -6,6 +6,9 @@
 #include <QApplication>
 #include <QFontMetrics>
 
+#include "ui/text/narrow_letters.h"
+#include "ui/widgets/hinted_field.h"
+
 namespace ww::ui {
 namespace {
 
@@ -33,7 +36,7 @@ TEST(FittedText, isWrappedInAHighRowAndNarrowedInALowOne) {
     EXPECT_FALSE(low.isWrapped);
     EXPECT_FALSE(low.isCut);
     EXPECT_EQ(low.text, words);
-    EXPECT_GE(low.font.stretch(), kLeastStretch);
+    EXPECT_GE(low.font.stretch(), text::kLeastStretch);
     EXPECT_LE(QFontMetrics(low.font).horizontalAdvance(low.text), wide * 9 / 10);
 }
 
@@ -46,6 +49,25 @@ TEST(FittedText, isCutWhereNothingHelpsAndSaysSo) {
     EXPECT_TRUE(fitted.isCut);
     EXPECT_TRUE(fitted.text.endsWith(QChar(0x2026)));
     EXPECT_LE(QFontMetrics(fitted.font).horizontalAdvance(fitted.text), room.width());
+}
+
+// A hint is written by the same rule as the words of a cell, and not at all where that does not help.
+TEST(HintedField, writesItsHintAsNarrowAsCellsAndNoNarrower) {
+    const QString words = QStringLiteral("reason, to send back or withdraw");
+    HintedField field(words, nullptr);
+    const int wide = QFontMetrics(field.font()).horizontalAdvance(words);
+    field.resize(wide * 2, field.sizeHint().height());
+    EXPECT_EQ(field.hintFont(), field.font());
+    EXPECT_EQ(field.shownHint(), words);
+    for (int width = wide * 2; width > wide / 4; width -= 5) {
+        field.resize(width, field.height());
+        const int room = field.hintRect().width();
+        const FittedText cell = fitText(words, field.font(), {room, field.fontMetrics().height()});
+        EXPECT_EQ(field.hintFont(), cell.font) << width;
+        EXPECT_EQ(field.shownHint().isEmpty(), cell.isCut) << width;
+        EXPECT_TRUE(field.hintFont().stretch() == 0 || field.hintFont().stretch() >= text::kLeastStretch);
+    }
+    EXPECT_TRUE(field.shownHint().isEmpty());
 }
 
 }  // namespace

@@ -4,9 +4,13 @@
 #include <algorithm>
 
 #include "ui/models/branch_roles.h"
+#include "ui/text/narrow_letters.h"
 
 namespace ww::ui {
 namespace {
+
+using text::narrowest;
+using text::widestThatFits;
 
 bool fitsInOneLine(const QString& text, const QFont& font, const QSize& room) {
     return QFontMetrics(font).horizontalAdvance(text) <= room.width();
@@ -19,32 +23,22 @@ bool fitsWrapped(const QString& text, const QFont& font, const QSize& room) {
     return box.height() <= room.height() && box.width() <= room.width();
 }
 
-QFont narrowed(const QFont& font, int stretch) {
-    QFont made = font;
-    made.setStretch(stretch);
-    return made;
-}
-
 }  // namespace
 
 FittedText fitText(const QString& text, const QFont& font, const QSize& room) {
     const bool isHigh = room.height() >= 2 * QFontMetrics(font).height();
-    constexpr int kStep = 5;
-    for (int stretch = 100; stretch >= kLeastStretch; stretch -= kStep) {
-        const QFont tried = stretch == 100 ? font : narrowed(font, stretch);
-        if (fitsInOneLine(text, tried, room)) {
-            return {tried, text, false, false};
-        }
-        if (isHigh && fitsWrapped(text, tried, room)) {
-            return {tried, text, true, false};
-        }
+    const auto fitting = widestThatFits(font, [&](const QFont& tried) {
+        return fitsInOneLine(text, tried, room) || (isHigh && fitsWrapped(text, tried, room));
+    });
+    if (fitting) {
+        return {*fitting, text, !fitsInOneLine(text, *fitting, room), false};
     }
     constexpr QChar kNoBreak = QChar::Nbsp;
     if (isHigh && text.contains(kNoBreak)) {
         // Better a unit in the second line than a number that is cut.
         return fitText(QString(text).replace(kNoBreak, ' '), font, room);
     }
-    const QFont least = narrowed(font, kLeastStretch);
+    const QFont least = narrowest(font);
     const QFontMetrics metrics(least);
     if (!isHigh) {
         return {least, metrics.elidedText(text, Qt::ElideRight, room.width()), false, true};

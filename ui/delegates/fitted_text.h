@@ -9,8 +9,6 @@
 
 namespace ww::ui {
 
-/// How narrow letters may become, percent of their width: beyond that they are not read at arm's length.
-inline constexpr int kLeastStretch = 70;
 /// On each side of the words of a cell, device-independent pixels.
 inline constexpr int kCellMargin = 6;
 

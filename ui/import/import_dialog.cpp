@@ -7,7 +7,7 @@
 #include <QVBoxLayout>
 
 #include "core/project/names.h"
-#include "ui/import/column_words.h"
+#include "ui/text/column_words.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -248,7 +248,7 @@ void ImportDialog::refresh() {
     if (!isPreviewShown()) {
         QStringList missing;
         for (const std::string& name : exchange::unmatched(m_match->mapping())) {
-            missing << columnWords(name);
+            missing << text::columnWords(name);
         }
         m_next->setText(tr("Show &Rows"));
         m_next->setEnabled(missing.isEmpty());

@@ -3,7 +3,7 @@
 #include <QFont>
 #include <algorithm>
 
-#include "ui/import/column_words.h"
+#include "ui/text/column_words.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -49,7 +49,7 @@ void ImportModel::makePlan() {
         if (lines.contains(fault.row)) {
             m_faults[fault.row] << (fault.column.empty()
                                         ? words
-                                        : columnWords(fault.column) + QStringLiteral(": ") + words);
+                                        : text::columnWords(fault.column) + QStringLiteral(": ") + words);
             m_faultyCells.emplace(fault.row, fault.column);
         } else {
             m_generalFaults << words;
@@ -173,7 +173,10 @@ QVariant ImportModel::data(const QModelIndex& index, int role) const {
         return isLeftBlank(row) && faultOf(row).isEmpty() ? tr("left blank, not taken") : faultOf(row);
     }
     const auto& cells = m_shown.text.rows[static_cast<std::size_t>(row) + 1].cells;
-    const QString text = QString::fromStdString(cells[static_cast<std::size_t>(column - LeadingCount)]);
+    const auto own = static_cast<std::size_t>(column - LeadingCount);
+    // What stands in every row without a column of theirs is a word of the program.
+    const bool isTheirs = m_mapping.columns[m_matched[own]].source.has_value();
+    const QString text = isTheirs ? QString::fromStdString(cells[own]) : text::term(cells[own]);
     const bool isMarked = role == Qt::DisplayRole && isFaultyCell(row, column) && !isLeftOut(row);
     return isMarked ? QStringLiteral("✗ ") + text : text;
 }
@@ -224,7 +227,7 @@ QVariant ImportModel::headerData(int section, Qt::Orientation orientation, int r
 
 QString ImportModel::titleOf(std::size_t own) const {
     const auto& unit = m_mapping.columns[m_matched[own]].unit;
-    const QString words = columnWords(m_titles[own]);
+    const QString words = text::columnWords(m_titles[own]);
     if (!unit) {
         return words;
     }

@@ -2,7 +2,8 @@
 
 #include <QLabel>
 
-#include "ui/import/column_words.h"
+#include "ui/text/column_words.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 
@@ -47,11 +48,11 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
         mapping.headRow < rows.size() ? rows[mapping.headRow].cells : std::vector<std::string>{};
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const std::string name(columns[i].name);
-        const QString shown = columnWords(name);
+        const QString shown = text::columnWords(name);
         auto* source = new QComboBox(inside);
         const auto constant = constants.find(name);
         const bool hasConstant = constant != constants.end();
-        source->addItem(hasConstant             ? QString::fromStdString(constant->second)
+        source->addItem(hasConstant             ? text::term(constant->second)
                         : columns[i].isRequired ? tr("choose a column")
                                                 : tr("not in this table"),
                         kNoColumn);

@@ -17,7 +17,8 @@ class MatchPanel : public QScrollArea {
     explicit MatchPanel(QWidget* parent = nullptr);
 
     /// Columns and headings anew, set as the mapping says. `constants` are texts that a column may have in
-    /// every row without a column of theirs, by our name.
+    /// every row without a column of theirs, by our name: numbers or words of the program, which are shown
+    /// translated.
     void show(const exchange::SourceTable& table, const exchange::TableMapping& mapping,
               const std::map<std::string, std::string>& constants);
     const exchange::TableMapping& mapping() const { return m_mapping; }

@@ -7,6 +7,8 @@
 #include <QRadioButton>
 #include <QVBoxLayout>
 
+#include "ui/text/conflict_text.h"
+
 namespace ww::ui {
 namespace {
 
@@ -17,9 +19,9 @@ enum Column { Place, Ours, Theirs, Both, ColumnCount };
 constexpr const char* kChoiceProperty = "choice";
 
 /// "48.8 kPa — A. Fields, 14:00:00, M-1". Radio buttons show plain text; "&" would mark a key.
-QString sideText(const std::string& value, const std::string& person,
-                 const std::optional<base::Instant>& time, const std::string& instrument) {
-    QString text = value.empty() ? QObject::tr("nothing") : QString::fromStdString(value);
+QString sideText(const QString& value, const std::string& person, const std::optional<base::Instant>& time,
+                 const std::string& instrument) {
+    QString text = value.isEmpty() ? QObject::tr("nothing") : value;
     QStringList by;
     if (!person.empty()) {
         by << QString::fromStdString(person);
@@ -105,7 +107,8 @@ void MergeDialog::build(const std::vector<MergeConflict>& conflicts, const QStri
 void MergeDialog::addConflict(const MergeConflict& conflict) {
     const int row = m_table->rowCount();
     m_table->insertRow(row);
-    const QString place = QString::fromStdString(conflict.place);
+    const text::ConflictText said = text::conflictText(conflict);
+    const QString place = said.place;
     m_table->setItem(row, Place, new QTableWidgetItem(place));
     auto* group = new QButtonGroup(m_table);
     const auto add = [&](Column column, ConflictChoice choice, const QString& text, const QString& spoken) {
@@ -115,10 +118,9 @@ void MergeDialog::addConflict(const MergeConflict& conflict) {
         group->addButton(button);
         m_table->setCellWidget(row, column, button);
     };
-    const QString ours =
-        sideText(conflict.ours, conflict.ourPerson, conflict.ourTime, conflict.ourInstrument);
+    const QString ours = sideText(said.ours, conflict.ourPerson, conflict.ourTime, conflict.ourInstrument);
     const QString theirs =
-        sideText(conflict.theirs, conflict.theirPerson, conflict.theirTime, conflict.theirInstrument);
+        sideText(said.theirs, conflict.theirPerson, conflict.theirTime, conflict.theirInstrument);
     add(Ours, ConflictChoice::Ours, ours, tr("this laptop, %1").arg(ours));
     add(Theirs, ConflictChoice::Theirs, theirs, tr("other laptop, %1").arg(theirs));
     if (workbook::canKeepBoth(conflict)) {

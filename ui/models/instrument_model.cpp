@@ -103,42 +103,12 @@ Refusal setColumn(const project::Project& project, project::Instrument& record, 
 }  // namespace
 
 InstrumentModel::InstrumentModel(WorkbookBridge& bridge, QObject* parent)
-    : QAbstractTableModel(parent),
-      m_bridge(bridge),
-      m_rowCount(static_cast<int>(bridge.project().instruments().size())) {
-    connect(&bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
-        const bool isOther = changes.isEmpty() || !changes.erased.empty();
-        const int count = static_cast<int>(m_bridge.project().instruments().size());
-        if (isOther || count < m_rowCount) {
-            beginResetModel();
-            m_rowCount = count;
-            endResetModel();
-        } else if (changes.touches(project::RecordKind::Instrument)) {
-            if (count > m_rowCount) {
-                beginInsertRows({}, m_rowCount, count - 1);
-                m_rowCount = count;
-                endInsertRows();
-            }
-            emit dataChanged(index(0, 0), index(count - 1, columnCount() - 1));
-        }
-    });
-}
-
-int InstrumentModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : m_rowCount;
-}
+    : CountedRows(
+          bridge, project::RecordKind::Instrument,
+          [](const project::Project& project) { return project.instruments().size(); }, parent) {}
 
 int InstrumentModel::columnCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : ColumnCount;
-}
-
-Qt::ItemFlags InstrumentModel::flags(const QModelIndex& index) const {
-    if (!index.isValid()) {
-        return Qt::NoItemFlags;
-    }
-    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
-    flags.setFlag(Qt::ItemIsEditable, !m_bridge.isReadOnly());
-    return flags;
 }
 
 QVariant InstrumentModel::data(const QModelIndex& index, int role) const {
@@ -242,42 +212,12 @@ base::Outcome InstrumentModel::remove(int row) {
 }
 
 PeopleModel::PeopleModel(WorkbookBridge& bridge, QObject* parent)
-    : QAbstractTableModel(parent),
-      m_bridge(bridge),
-      m_rowCount(static_cast<int>(bridge.project().people().size())) {
-    connect(&bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
-        const bool isOther = changes.isEmpty() || !changes.erased.empty();
-        const int count = static_cast<int>(m_bridge.project().people().size());
-        if (isOther || count < m_rowCount) {
-            beginResetModel();
-            m_rowCount = count;
-            endResetModel();
-        } else if (changes.touches(project::RecordKind::Person)) {
-            if (count > m_rowCount) {
-                beginInsertRows({}, m_rowCount, count - 1);
-                m_rowCount = count;
-                endInsertRows();
-            }
-            emit dataChanged(index(0, 0), index(count - 1, columnCount() - 1));
-        }
-    });
-}
-
-int PeopleModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : m_rowCount;
-}
+    : CountedRows(
+          bridge, project::RecordKind::Person,
+          [](const project::Project& project) { return project.people().size(); }, parent) {}
 
 int PeopleModel::columnCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : ColumnCount;
-}
-
-Qt::ItemFlags PeopleModel::flags(const QModelIndex& index) const {
-    if (!index.isValid()) {
-        return Qt::NoItemFlags;
-    }
-    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
-    flags.setFlag(Qt::ItemIsEditable, !m_bridge.isReadOnly());
-    return flags;
 }
 
 QVariant PeopleModel::data(const QModelIndex& index, int role) const {

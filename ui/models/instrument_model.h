@@ -1,13 +1,11 @@
 // The instruments of a job as a table, and a typed cell of it as an edit. Not for calibration rules.
 #pragma once
 
-#include <QAbstractTableModel>
-
-#include "ui/workbook_bridge.h"
+#include "ui/models/counted_rows.h"
 
 namespace ww::ui {
 
-class InstrumentModel : public QAbstractTableModel {
+class InstrumentModel : public CountedRows {
     Q_OBJECT
 
   public:
@@ -27,11 +25,9 @@ class InstrumentModel : public QAbstractTableModel {
 
     explicit InstrumentModel(WorkbookBridge& bridge, QObject* parent = nullptr);
 
-    int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-    Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     /// Stores what was typed into a cell. Refused: text that is no value of the column.
     base::Outcome store(const QModelIndex& cell, const QString& text);
@@ -39,14 +35,10 @@ class InstrumentModel : public QAbstractTableModel {
     base::Outcome add();
     /// Refused where a reading was taken with it.
     base::Outcome remove(int row);
-
-  private:
-    WorkbookBridge& m_bridge;
-    int m_rowCount = 0;  ///< as last told to the views
 };
 
 /// The people of a job: name, role, number of the certificate, firm.
-class PeopleModel : public QAbstractTableModel {
+class PeopleModel : public CountedRows {
     Q_OBJECT
 
   public:
@@ -54,20 +46,14 @@ class PeopleModel : public QAbstractTableModel {
 
     explicit PeopleModel(WorkbookBridge& bridge, QObject* parent = nullptr);
 
-    int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-    Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     base::Outcome store(const QModelIndex& cell, const QString& text);
     base::Outcome add();
     /// Refused where a reading, a round or anything else of the record names the person.
     base::Outcome remove(int row);
-
-  private:
-    WorkbookBridge& m_bridge;
-    int m_rowCount = 0;  ///< as last told to the views
 };
 
 }  // namespace ww::ui

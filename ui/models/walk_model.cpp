@@ -3,6 +3,7 @@
 #include "core/balancing/standing_readings.h"
 #include "ui/models/branch_finder.h"
 #include "ui/models/branch_roles.h"
+#include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -181,11 +182,8 @@ std::optional<QString> WalkModel::conflictText(int row) const {
     if (!conflict) {
         return std::nullopt;
     }
-    // The digits alone: the column has room for two numbers.
-    const auto first = [](const std::string& text) {
-        return QString::fromStdString(text.substr(0, text.find_first_of(" ,")));
-    };
-    return tr("%1 | %2").arg(first(conflict->ours), first(conflict->theirs));
+    const text::ConflictDigits digits = text::conflictDigits(*conflict);
+    return tr("%1 | %2").arg(digits.ours, digits.theirs);
 }
 
 QString WalkModel::numberText(int row, int column) const {

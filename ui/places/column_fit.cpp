@@ -9,6 +9,7 @@
 
 #include "ui/delegates/fitted_text.h"
 #include "ui/models/branch_roles.h"
+#include "ui/text/narrow_letters.h"
 #include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
@@ -65,11 +66,8 @@ int leastColumnWidth(const QTableView& table, int column) {
     const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
     width = std::max(width, widestWord(head->fontMetrics(), words) + WrappedHead::kMargins);
     const int rows = std::min(table.model()->rowCount(), kMostRowsMeasured);
-    QFont letters = table.font();
-    if (!table.wordWrap()) {
-        letters.setStretch(kLeastStretch);  // as narrow as its delegate writes them
-    }
-    const QFontMetrics metrics(letters);
+    // As narrow as its delegate writes them.
+    const QFontMetrics metrics(table.wordWrap() ? table.font() : text::narrowest(table.font()));
     for (int row = 0; row < rows; ++row) {
         const QModelIndex cell = table.model()->index(row, column);
         const int shape =

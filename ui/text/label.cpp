@@ -2,6 +2,7 @@
 
 #include "core/base/term.h"
 #include "core/project/edit_label.h"
+#include "ui/text/conflict_text.h"
 #include "ui/text/words.h"
 
 namespace ww::ui::text {
@@ -29,6 +30,11 @@ QString label(const std::string& stored) {
         if (base::isWordPlace(said->form->text, i)) {
             said->arguments[i] = titleInLabel(said->arguments[i]);
         }
+    }
+    const bool isChoice = said->is(project::labels::kChoice) || said->is(project::labels::kChoiceBoth);
+    if (isChoice) {
+        // Both forms end with the place of the conflict.
+        said->arguments.back() = conflictPlace(said->arguments.back()).toStdString();
     }
     return translated(*said);
 }

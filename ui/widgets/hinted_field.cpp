@@ -4,6 +4,8 @@
 #include <QStyle>
 #include <QStyleOptionFrame>
 
+#include "ui/text/narrow_letters.h"
+
 namespace ww::ui {
 
 void HintedField::setHint(const QString& hint) {
@@ -26,15 +28,10 @@ QRect HintedField::hintRect() const {
 }
 
 QFont HintedField::hintFont() const {
-    constexpr int kLeastStretch = 60;
-    constexpr int kStep = 5;
     const int room = hintRect().width();
-    QFont made = font();
-    for (int stretch = 100 - kStep;
-         stretch >= kLeastStretch && QFontMetrics(made).horizontalAdvance(m_hint) > room; stretch -= kStep) {
-        made.setStretch(stretch);
-    }
-    return made;
+    const auto fitting = ui::text::widestThatFits(
+        font(), [&](const QFont& tried) { return QFontMetrics(tried).horizontalAdvance(m_hint) <= room; });
+    return fitting.value_or(ui::text::narrowest(font()));
 }
 
 QString HintedField::shownHint() const {

@@ -1,12 +1,11 @@
 #include <algorithm>
 
 #include "core/balancing/checks/support.h"
+#include "core/project/calibration.h"
 
 namespace ww::balancing::checks {
 
 namespace {
-
-constexpr std::int64_t kSecondsPerDay = 86400;
 
 /// First and last use of an instrument in the round.
 struct Use {
@@ -42,8 +41,7 @@ void calibration(const CheckContext& context, std::vector<Finding>& found) {
         }
         const project::Instrument& instrument = instruments.at(*reading->instrument);
         uses[instruments.indexOf(instrument.id)].add(reading->time);
-        if (instrument.due && reading->time &&
-            reading->time->seconds >= instrument.due->seconds + kSecondsPerDay) {
+        if (project::isOverdue(instrument, reading->time)) {
             found.push_back(
                 {base::Fault{&kPumpInstrumentOverdue,
                              pump.tag,

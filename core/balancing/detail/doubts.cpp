@@ -7,6 +7,7 @@
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/doubt_forms.h"
 #include "core/curve/valve_flow.h"
+#include "core/project/calibration.h"
 
 namespace ww::balancing::detail {
 
@@ -161,12 +162,6 @@ bool isAboveRange(const Instrument* instrument, PressureDifference dp) {
            dp > instrument->range->value;
 }
 
-bool isOverdue(const Instrument& instrument, const Reading& reading) {
-    constexpr std::int64_t kSecondsPerDay = 86400;
-    return instrument.due && reading.time &&
-           reading.time->seconds >= instrument.due->seconds + kSecondsPerDay;
-}
-
 std::vector<Finding> doubts(const Project& project, const RoundNumbers& numbers, std::size_t index) {
     const BranchReadings& readings = numbers.readings[index];
     if (!readings.hasValue()) {
@@ -182,7 +177,7 @@ std::vector<Finding> doubts(const Project& project, const RoundNumbers& numbers,
     if (reading.isDoubtful) {
         out.add(kMarkedDoubtful, {}, Severity::Warning);
     }
-    if (instrument != nullptr && isOverdue(*instrument, reading)) {
+    if (instrument != nullptr && project::isOverdue(*instrument, reading.time)) {
         out.add(kInstrumentOverdue, {instrument->tag, instrument->due->date(), reading.time->date()},
                 instrument->overdueReason.empty() ? Severity::BlocksSignature : Severity::Note);
         out.found.back().reason = instrument->overdueReason;

@@ -45,7 +45,4 @@ std::vector<Finding> doubts(const project::Project& project, const RoundNumbers&
 /// Whether a dp lies above what the instrument can show; false where its range is not known.
 bool isAboveRange(const project::Instrument* instrument, PressureDifference dp);
 
-/// Whether the instrument's calibration had run out on the day of the reading; false where a date is missing.
-bool isOverdue(const project::Instrument& instrument, const project::Reading& reading);
-
 }  // namespace ww::balancing::detail

@@ -2,6 +2,7 @@
 #include <map>
 
 #include "core/base/term.h"
+#include "core/project/calibration.h"
 #include "core/project/clock_offset.h"
 #include "core/project/review.h"
 #include "core/report/detail/record_words.h"
@@ -99,8 +100,7 @@ void addOverdue(const Source& source, Table& table) {
     std::map<base::Id, int> late;
     const auto count = [&](const std::optional<base::Id>& id, const std::optional<base::Instant>& time) {
         const project::Instrument* meter = id ? source.project.instruments().find(*id) : nullptr;
-        // The day on which it falls due still counts.
-        if (meter != nullptr && meter->due && time && time->date() > meter->due->date()) {
+        if (meter != nullptr && project::isOverdue(*meter, time)) {
             ++late[*id];
         }
     };

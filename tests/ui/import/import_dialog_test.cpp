@@ -7,8 +7,11 @@
 #include <QAbstractItemModelTester>
 #include <QTest>
 
+#include "core/project/names.h"
 #include "core/spreadsheet/write_spreadsheet.h"
 #include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/spoken.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
@@ -32,6 +35,25 @@ class ImportDialogs : public testing::Test {
 
     support::DeskWindow m_desk;
 };
+
+// The kind of round that readings without one are given is said as everywhere, in the list and in the rows.
+TEST_F(ImportDialogs, theKindOfRoundIsSaidInTheLanguageOfTheScreen) {
+    const support::Spoken spoken(QStringLiteral("de"));
+    auto import = dialog("Tag\tdp [kPa]\n" + QString::fromStdString(tagOf(0)) + "\t12.5\n", "readings.csv");
+    const project::Round* open = m_desk.bridge().openRoundOrNull();
+    ASSERT_NE(open, nullptr);
+    const QString kind = text::term(project::name(open->kind));
+    ASSERT_NE(kind, QString::fromStdString(std::string(project::name(open->kind))));
+    EXPECT_EQ(import->match()->sourceOf("kind")->itemText(0), kind);
+    import->goOn();
+    ASSERT_TRUE(import->isPreviewShown());
+    const ImportModel& model = *import->model();
+    int said = 0;
+    for (int i = ImportModel::LeadingCount; i < model.columnCount(); ++i) {
+        said += model.index(0, i).data().toString() == kind ? 1 : 0;
+    }
+    EXPECT_EQ(said, 1);
+}
 
 TEST_F(ImportDialogs, nothingIsStoredBeforeEveryRowIsSound) {
     const auto one = QString::fromStdString(tagOf(0));

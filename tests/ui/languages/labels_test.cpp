@@ -7,12 +7,17 @@
 #include "core/fluid/fluid.h"
 #include "core/project/edit_label.h"
 #include "core/project/names.h"
+#include "core/store/record_fields.h"
+#include "core/store/review_fields.h"
+#include "core/workbook/merge_settlement.h"
 #include "tests/ui/languages/translation_file.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/spoken.h"
 #include "ui/places/job/job_edit.h"
 #include "ui/places/pump/pump_fields.h"
 #include "ui/places/system/valve_fields.h"
+#include "ui/text/column_words.h"
+#include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/label.h"
 #include "ui/text/parse.h"
@@ -89,6 +94,72 @@ TEST(JournalLabels, stayEnglishInTheRecord) {
     const QString shown = desk.bridge().undoLabel();
     EXPECT_EQ(shown, text::label(stored));
     EXPECT_TRUE(shown.contains(QStringLiteral("B-01"))) << shown.toStdString();
+}
+
+/// Takes the columns of a record.
+struct ColumnNames {
+    std::vector<std::string> names;
+
+    template <class Record>
+    void take(Record record) {
+        store::fields(*this, record);
+    }
+    template <class Value>
+    void field(const char* column, const Value&) {
+        names.emplace_back(column);
+    }
+};
+
+// Every column in which two laptops can differ has a title of its own, which begins with a capital.
+TEST(ConflictTexts, nameEveryColumn) {
+    ColumnNames columns;
+    columns.take(project::Job{});
+    columns.take(project::ValveModel{});
+    columns.take(project::Branch{});
+    columns.take(project::Pump{});
+    columns.take(project::Instrument{});
+    columns.take(project::Person{});
+    columns.take(project::Round{});
+    columns.take(project::Reading{});
+    columns.take(project::PumpReading{});
+    columns.take(project::SetPoint{});
+    columns.take(project::ReadinessLine{});
+    columns.take(project::Deficiency{});
+    columns.take(project::Comment{});
+    columns.take(project::Attachment{});
+    columns.take(project::FindingReason{});
+    for (const char* rows : {"valve_rows", "pump_rows", "job_load_rows", "round_sample"}) {
+        columns.names.emplace_back(rows);
+    }
+    std::erase(columns.names, "id");
+    ASSERT_GT(columns.names.size(), 100u);
+    for (const std::string& column : columns.names) {
+        EXPECT_TRUE(text::columnWords(column).at(0).isUpper()) << column;
+    }
+}
+
+TEST(ConflictTexts, areShownInTheLanguageOfTheReader) {
+    const Spoken spoken(QStringLiteral("de"));
+    project::MergeConflict conflict;
+    conflict.recordKind = project::RecordKind::Reading;
+    conflict.field = workbook::kTwoReadingsField;
+    conflict.place = "B-06, setting, round 2";
+    conflict.ours = "30.5 kPa, setting 4";
+    conflict.theirs = "cannot be read";
+    const text::ConflictText shown = text::conflictText(conflict);
+    EXPECT_TRUE(shown.place.startsWith(QStringLiteral("B-06, "))) << shown.place.toStdString();
+    EXPECT_TRUE(shown.place.endsWith(QStringLiteral("Runde 2"))) << shown.place.toStdString();
+    EXPECT_TRUE(shown.ours.startsWith(QStringLiteral("30.5 kPa, "))) << shown.ours.toStdString();
+    for (const QString& text : {shown.place, shown.ours, shown.theirs}) {
+        EXPECT_FALSE(text.contains(QStringLiteral("setting"), Qt::CaseInsensitive)) << text.toStdString();
+        EXPECT_FALSE(text.contains(QStringLiteral("cannot"))) << text.toStdString();
+    }
+    const QString choice = text::label("choice of 1.5 m3/h, B-04, design flow");
+    EXPECT_FALSE(choice.contains(QStringLiteral("design flow"))) << choice.toStdString();
+    EXPECT_TRUE(choice.contains(QStringLiteral("B-04"))) << choice.toStdString();
+    const text::ConflictDigits digits = text::conflictDigits(conflict);
+    EXPECT_EQ(digits.ours, QStringLiteral("30.5"));
+    EXPECT_EQ(digits.theirs, shown.theirs);
 }
 
 // Speed as pumps and motors have it on their plates in each language (EN ISO 17769-1 writes the unit as 1/min

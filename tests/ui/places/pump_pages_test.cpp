@@ -315,6 +315,21 @@ TEST_F(PumpPages, aZoneIsTriedOnACopyAndKept) {
     EXPECT_EQ(zones.result()->project.branches().size(), job().branches().size() + 1);
 }
 
+/// A place as high as it says it must be leaves its page what that needs, under tabs and under a chooser.
+TEST_F(PumpPages, leaveThePageItsLeastHeight) {
+    for (const bool isNarrow : {false, true}) {
+        m_place.setNarrow(isNarrow);
+        for (int index = 0; index < PumpPlace::PageCount; ++index) {
+            auto& shown = page<PumpPage>(static_cast<PumpPlace::Page>(index));
+            QTest::qWait(20);
+            m_place.resize(m_place.width(), m_place.minimumSizeHint().height());
+            QTest::qWait(20);
+            EXPECT_GE(shown.height(), shown.leastHeight(m_place.width()))
+                << shown.accessibleName().toStdString() << (isNarrow ? ", chooser" : ", tabs");
+        }
+    }
+}
+
 /// What does not fit on the pages: words that are cut, heads of columns, tabs.
 TEST_F(PumpPages, nothingIsClippedAtTheSmallestScreen) {
     for (int index = 0; index < PumpPlace::PageCount; ++index) {

@@ -76,6 +76,23 @@ TEST(WalkPlace, anOverdueMeterIsNamedInTheStripAndEntryGoesOn) {
     EXPECT_TRUE(isNamed);
 }
 
+TEST(WalkPlace, aMeterCountsAsCalibratedOnTheDayItFallsDue) {
+    support::WalkJobOptions options;
+    options.due = "2026-03-02";  // the day of the desk's clock
+    DeskWindow desk(options, false);
+    const auto isToldOverdue = [&] {
+        const auto labels = desk.window.findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(),
+                           [](const QLabel* label) { return label->text().contains("was due"); });
+    };
+    EXPECT_FALSE(isToldOverdue());
+    desk.window.commands().newRound->trigger();
+    desk.key(Qt::Key_Return);
+    ASSERT_NE(desk.bridge().openRoundOrNull(), nullptr);
+    EXPECT_FALSE(desk.window.notice().contains("due for calibration")) << desk.window.notice().toStdString();
+    EXPECT_FALSE(isToldOverdue());
+}
+
 TEST(WalkPlace, anOverdueMeterIsToldWithItsCuresWhenARoundIsOpened) {
     support::WalkJobOptions options;
     options.due = "2026-02-01";

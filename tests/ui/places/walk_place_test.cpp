@@ -5,6 +5,7 @@
 #include <QAbstractItemModelTester>
 #include <QClipboard>
 #include <QElapsedTimer>
+#include <QHeaderView>
 #include <QLocale>
 #include <QPushButton>
 #include <QWheelEvent>
@@ -22,6 +23,30 @@ namespace {
 
 using support::DeskWindow;
 using support::walkTag;
+
+/// A row whose words do not fit becomes high when the grid is seen, not while it is hidden.
+TEST(WalkGrid, measuresItsRowsWhenItIsSeen) {
+    DeskWindow desk;
+    ASSERT_FALSE(desk.grid().isColumnHidden(WalkModel::Serves));
+    const int usual = desk.grid().verticalHeader()->defaultSectionSize();
+    const auto serve = [&](const char* words) {
+        project::Branch branch = *desk.project().branchTagged("B-02");
+        branch.serves = words;
+        ASSERT_TRUE(desk.bridge().apply({"serves", {branch}, {}, true}).ok());
+        QTest::qWait(0);
+    };
+    desk.window.showPlace(MainWindow::Job);
+    QTest::qWait(0);
+    ASSERT_FALSE(desk.grid().isVisible());
+    serve("the air handling units of the whole north wing, the kitchen behind it and the loading dock");
+    EXPECT_EQ(desk.grid().rowHeight(1), usual);
+    desk.window.showPlace(MainWindow::Walk);
+    QTest::qWait(0);
+    EXPECT_GT(desk.grid().rowHeight(1), usual);
+    EXPECT_EQ(desk.grid().rowHeight(2), usual);
+    serve("Hall");
+    EXPECT_EQ(desk.grid().rowHeight(1), usual) << "at once where it is seen";
+}
 
 TEST(WalkPlace, storesTwentyFourReadingsWithDigitsAndEnterAlone) {
     DeskWindow desk;

@@ -1,6 +1,7 @@
 #include "ui/places/pump/pump_place.h"
 
 #include <QResizeEvent>
+#include <QStyleOptionTabWidgetFrame>
 #include <QTabBar>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -145,13 +146,21 @@ QSize PumpPlace::minimumSizeHint() const {
     if (shown.page == nullptr) {
         return {shown.holder->minimumSizeHint().width(), QWidget::minimumSizeHint().height()};
     }
-    constexpr int kBetween = 16;
-    const int head =
-        m_chooser->isHidden() ? m_tabs->tabBar()->sizeHint().height() : m_chooser->sizeHint().height();
     // The pages that are not shown are as high as this one.
-    const int height = std::max(QWidget::minimumSizeHint().height(),
-                                head + kBetween + shown.page->leastHeight(width()));
+    const int height =
+        std::max(QWidget::minimumSizeHint().height(), heightAbout() + shown.page->leastHeight(width()));
     return {shown.holder->minimumSizeHint().width(), height};
+}
+
+int PumpPlace::heightAbout() const {
+    const int head = m_chooser->isHidden() ? m_tabs->tabBar()->sizeHint().height()
+                                           : m_chooser->sizeHint().height() + layout()->spacing();
+    QStyleOptionTabWidgetFrame option;
+    option.initFrom(m_tabs);
+    option.lineWidth = style()->pixelMetric(QStyle::PM_DefaultFrameWidth, &option, m_tabs);
+    const int frame = style()->sizeFromContents(QStyle::CT_TabWidget, &option, QSize(0, 0), m_tabs).height();
+    const QMargins margins = layout()->contentsMargins();
+    return margins.top() + head + frame + margins.bottom();
 }
 
 /// Words that are wrapped need another height in another width.
@@ -201,8 +210,6 @@ void PumpPlace::refresh() {
     if (isBehind && (picture == nullptr || m_advisor.isCurrent())) {
         shown->show(picture.get());
         isBehind = picture == nullptr;
-        // What is shown may need another height.
-        updateGeometry();
     }
 }
 

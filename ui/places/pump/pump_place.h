@@ -77,6 +77,8 @@ class PumpPlace : public QWidget {
     void addPage(const QString& title);
     void addPage(const QString& title, std::function<PumpPage*(QWidget*)> make);
     void markBehind();
+    /// What the place takes above and below a page, px.
+    int heightAbout() const;
     void refresh();
 
     WorkbookBridge& m_bridge;

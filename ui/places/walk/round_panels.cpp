@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 
 #include "core/balancing/walk_progress.h"
+#include "core/project/calibration.h"
 #include "core/project/review.h"
 #include "ui/text/words.h"
 #include "ui/widgets/entry_field.h"
@@ -20,23 +21,18 @@ QLabel* head(QWidget* parent) {
 
 constexpr base::MessageForm kMeterOverdue{
     "meter_overdue",
-    "meter {1} was due for calibration on {2}, {3} days ago; readings are kept and listed in the report, "
-    "take "
-    "another meter (menu Round, Meter) or give the reason (Job, If overdue, why)"};
+    "meter {1} was due for calibration on {2}, {3} days ago; readings are kept and listed in the "
+    "report, take another meter (menu Round, Meter) or give the reason (Job, If overdue, why)"};
 
 /// That the meter of a round is overdue and nobody said why; nothing for any other.
 std::optional<base::Fault> overdueMeter(const WorkbookBridge& bridge) {
     const auto id = bridge.instrument();
     const project::Instrument* meter = id ? bridge.project().instruments().find(*id) : nullptr;
-    if (meter == nullptr || !meter->due || !meter->overdueReason.empty()) {
+    if (meter == nullptr || !meter->overdueReason.empty() || !project::isOverdue(*meter, bridge.now())) {
         return std::nullopt;
     }
-    // The day on which it falls due still counts.
-    constexpr std::int64_t kDay_s = 86400;
-    const std::int64_t days = (bridge.now().seconds - meter->due->seconds) / kDay_s;
-    return days > 0 ? std::optional(base::Fault{
-                          &kMeterOverdue, {}, {meter->tag, meter->due->date(), std::to_string(days)}})
-                    : std::nullopt;
+    const std::string days = std::to_string(*project::daysSinceDue(*meter, bridge.now()));
+    return base::Fault{&kMeterOverdue, {}, {meter->tag, meter->due->date(), days}};
 }
 
 QLabel* labelOf(const QString& text, QWidget* buddy, QWidget* parent) {
@@ -104,7 +100,7 @@ void OpenRoundPanel::begin() {
     for (const project::Instrument& meter : project.instruments()) {
         QString words = QString::fromStdString(meter.tag);
         if (meter.due) {
-            words += meter.due->seconds < m_bridge.now().seconds
+            words += project::isOverdue(meter, m_bridge.now())
                          ? tr(", was due %1").arg(QString::fromStdString(meter.due->date()))
                          : tr(", calibrated to %1").arg(QString::fromStdString(meter.due->date()));
         }

@@ -9,7 +9,10 @@
 namespace ww::ui {
 
 WalkGrid::WalkGrid(WalkModel& model, QWidget* parent)
-    : EntryTable(parent), m_model(model), m_delegate(new BranchDelegate(this)) {
+    : EntryTable(parent),
+      m_model(model),
+      m_delegate(new BranchDelegate(this)),
+      m_heights(new ShownRefresh(this, [this] { heightenWhereCut(*this); })) {
     setModel(&model);
     setItemDelegate(m_delegate);
     setAutoScroll(false);
@@ -19,7 +22,7 @@ WalkGrid::WalkGrid(WalkModel& model, QWidget* parent)
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     // Rows that come anew have the height of all.
-    connect(&model, &QAbstractItemModel::modelReset, this, [this] { heightenWhereCut(*this); });
+    connect(&model, &QAbstractItemModel::modelReset, m_heights, &ShownRefresh::want);
 }
 
 void WalkGrid::setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics) {
@@ -54,7 +57,7 @@ void WalkGrid::fitColumns() {
     if (!isColumnHidden(WalkModel::Serves)) {
         setColumnWidth(WalkModel::Serves, widths[WalkModel::Serves] + left);
     }
-    heightenWhereCut(*this);
+    m_heights->want();
 }
 
 void WalkGrid::resizeEvent(QResizeEvent* event) {

@@ -5,6 +5,7 @@
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/walk_model.h"
 #include "ui/widgets/entry_table.h"
+#include "ui/widgets/shown_refresh.h"
 
 namespace ww::ui {
 
@@ -39,6 +40,7 @@ class WalkGrid : public EntryTable {
 
     WalkModel& m_model;
     BranchDelegate* m_delegate;
+    ShownRefresh* m_heights;  ///< every row is measured: only where it is seen
     bool m_isAfterJump = false;
 };
 

@@ -1,4 +1,4 @@
-#include "core/balancing/validity.h"
+#include "core/balancing/stale_reference.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,34 +12,6 @@ namespace {
 
 using project::Project;
 using project::Reading;
-
-std::string placeText(const std::optional<Setting>& setting) {
-    return setting ? detail::settingText(*setting) : "?";
-}
-
-base::Fault reasonOf(const Project& project, const History& history, const Reading& reading,
-                     std::size_t movesBefore) {
-    const std::string& tag = project.branches().at(reading.branch).tag;
-    if (movesBefore == history.moves.size()) {
-        return {&kReadingHolds, tag, {reading.time ? reading.time->timeOfDay() : "?"}};
-    }
-    const Move& first = history.moves[movesBefore];
-    const std::string round = std::to_string(project.rounds()[first.round].number);
-    if (!first.branch) {
-        return {&kReadingPumpChanged,
-                tag,
-                {project.pumps()[*first.pump].tag, detail::percentText(Ratio::si(first.speedFractionFrom)),
-                 detail::percentText(Ratio::si(first.speedFractionTo)), round}};
-    }
-    const std::size_t more = history.moves.size() - movesBefore - 1;
-    std::vector<std::string> arguments{project.branches()[*first.branch].tag, placeText(first.from),
-                                       placeText(first.to), round};
-    if (more == 0) {
-        return {&kReadingMovedOver, tag, std::move(arguments)};
-    }
-    arguments.push_back(std::to_string(more));
-    return {&kReadingOtherMoves, tag, std::move(arguments)};
-}
 
 /// Of design, from a reading at the setting that stood when it was taken.
 std::optional<double> ofDesignRatio(const Project& project, const History& history, std::size_t branch,
@@ -77,24 +49,6 @@ bool concerns(const project::BranchTree& tree, const Move& move, std::size_t ref
 }
 
 }  // namespace
-
-std::vector<ReadingValidity> readingValidity(const Project& project, const History& history) {
-    std::vector<ReadingValidity> out;
-    out.reserve(history.readings.size());
-    for (const TakenReading& taken : history.readings) {
-        const Reading& reading = project.readings().at(taken.reading);
-        ReadingValidity made;
-        made.reading = taken.reading;
-        made.branch = project.branches().indexOf(reading.branch);
-        if (taken.movesBefore < history.moves.size()) {
-            made.supersededBy = history.moves[taken.movesBefore];
-            made.validity = made.supersededBy->branch ? Validity::ValveMoved : Validity::PumpChanged;
-        }
-        made.reason = reasonOf(project, history, reading, taken.movesBefore);
-        out.push_back(std::move(made));
-    }
-    return out;
-}
 
 std::vector<base::Fault> staleReference(const Project& project, const History& history, std::size_t reference,
                                         std::optional<base::Instant> now, quantity::Duration limit) {

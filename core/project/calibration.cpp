@@ -1,0 +1,16 @@
+#include "core/project/calibration.h"
+
+namespace ww::project {
+
+std::optional<std::int64_t> daysSinceDue(const Instrument& instrument, const std::optional<Instant>& moment) {
+    if (!instrument.due || !moment) {
+        return std::nullopt;
+    }
+    return moment->dateNumber() - instrument.due->dateNumber();
+}
+
+bool isOverdue(const Instrument& instrument, const std::optional<Instant>& moment) {
+    return daysSinceDue(instrument, moment).value_or(0) > 0;
+}
+
+}  // namespace ww::project

@@ -1,0 +1,35 @@
+// Rows that stand for the records of one kind, in their order: what every such table does alike. Not for what
+// stands in a cell.
+#pragma once
+
+#include <QAbstractTableModel>
+#include <functional>
+
+#include "ui/workbook_bridge.h"
+
+namespace ww::ui {
+
+class CountedRows : public QAbstractTableModel {
+    Q_OBJECT
+
+  public:
+    int rowCount(const QModelIndex& parent = {}) const override;
+    /// Every cell may be typed into unless the job is read only.
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+  protected:
+    /// `count` tells how many records of the kind a job has. The bridge must outlive the rows.
+    CountedRows(WorkbookBridge& bridge, project::RecordKind kind,
+                std::function<std::size_t(const project::Project&)> count, QObject* parent);
+
+    WorkbookBridge& m_bridge;
+
+  private:
+    void follow(const project::ChangeSet& changes);
+
+    project::RecordKind m_kind;
+    std::function<std::size_t(const project::Project&)> m_count;
+    int m_rowCount = 0;  ///< as last told to the views
+};
+
+}  // namespace ww::ui
