@@ -56,6 +56,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectHelpCommands();
     connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
         if (changes.isEmpty()) {
+            followOpened();
             recallPerson();
         }
         refresh();

@@ -64,6 +64,9 @@ class MainWindow : public QMainWindow {
 
     /// Opens a workbook in this window; a refusal is shown in the reserved line.
     bool openFile(const QString& file);
+    /// Opens a workbook that the last session left open. One that is gone, or that can only be read as
+    /// another program holds it, is told in the reserved line, and no workbook is open then.
+    bool reopenFile(const QString& file);
     /// Shows what merging another copy would do, and does it when that is wanted.
     void mergeFile(const QString& copy);
     /// Looks at a CSV or XLSX file and brings a table of it into the job.
@@ -169,6 +172,9 @@ class MainWindow : public QMainWindow {
     void rememberPerson();
     /// Says which job was open here last, while none is.
     void tellLastJob();
+    /// Keeps in the preferences that the workbook of this window is open for changes, and which no more.
+    void followOpened();
+    void rememberClosed();
     /// That the clock stands before what was stored last, or that something is added to it, where that is so.
     void tellClock();
     void connectClockCommand();
@@ -231,6 +237,7 @@ class MainWindow : public QMainWindow {
     HandbookWindow* m_handbook = nullptr;
     std::array<PlaceEntry, kPlaces> m_places;
     QStringList m_placeNames;
+    QString m_opened;  ///< the file that the preferences hold as open in this window; empty: none
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
     bool m_isNoticeOfPlace = false;  ///< what the notice says is done with when its place is left

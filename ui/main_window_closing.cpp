@@ -84,6 +84,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         return;
     }
     m_preferences.setWindowGeometry(saveGeometry());
+    rememberClosed();
     QMainWindow::closeEvent(event);
 }
 

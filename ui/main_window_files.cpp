@@ -37,6 +37,39 @@ bool MainWindow::openFile(const QString& file) {
     return true;
 }
 
+bool MainWindow::reopenFile(const QString& file) {
+    if (!openFile(file)) {
+        // Told once: the next start is not held up by it.
+        m_preferences.rememberClosed(file);
+        return false;
+    }
+    if (auto reason = m_bridge.readOnlyReason()) {
+        m_bridge.close();
+        reason->subject = QFileInfo(file).fileName().toStdString();
+        raise(*reason);
+        return false;
+    }
+    return true;
+}
+
+void MainWindow::followOpened() {
+    const QString file = m_bridge.isReadOnly() ? QString() : m_bridge.file();
+    if (file != m_opened) {
+        rememberClosed();
+        m_opened = file;
+        if (!file.isEmpty()) {
+            m_preferences.rememberOpened(file);
+        }
+    }
+}
+
+void MainWindow::rememberClosed() {
+    if (!m_opened.isEmpty()) {
+        m_preferences.rememberClosed(m_opened);
+        m_opened.clear();
+    }
+}
+
 void MainWindow::tellLastJob() {
     for (const QString& file : m_preferences.recentFiles()) {
         if (QFileInfo::exists(file)) {

@@ -11,6 +11,7 @@ const QString kLanguage = QStringLiteral("view/language");
 const QString kTextPoints = QStringLiteral("view/text_points");
 const QString kLargeTargets = QStringLiteral("view/large_targets");
 const QString kRecent = QStringLiteral("files/recent");
+const QString kUnclosed = QStringLiteral("files/unclosed");
 const QString kGeometry = QStringLiteral("window/geometry");
 const QString kDesk = QStringLiteral("desk");
 
@@ -80,6 +81,33 @@ void Preferences::forgetFile(const QString& file) {
     QStringList files = recentFiles();
     files.removeAll(QFileInfo(file).absoluteFilePath());
     m_settings.setValue(kRecent, files);
+}
+
+QStringList Preferences::unclosedFiles() const {
+    return m_settings.value(kUnclosed).toStringList();
+}
+
+void Preferences::rememberOpened(const QString& file) {
+    // Another program of this desk may have written meanwhile.
+    m_settings.sync();
+    QStringList files = unclosedFiles();
+    const QString path = QFileInfo(file).absoluteFilePath();
+    if (!files.contains(path)) {
+        setUnclosed(files << path);
+    }
+}
+
+void Preferences::rememberClosed(const QString& file) {
+    m_settings.sync();
+    QStringList files = unclosedFiles();
+    if (files.removeAll(QFileInfo(file).absoluteFilePath()) > 0) {
+        setUnclosed(files);
+    }
+}
+
+void Preferences::setUnclosed(const QStringList& files) {
+    m_settings.setValue(kUnclosed, files);
+    m_settings.sync();
 }
 
 void Preferences::reset() {

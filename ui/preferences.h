@@ -1,6 +1,6 @@
-// What this desk remembers between sessions: window, display, text size, recent files, and of each workbook
-// who works in it here and where. Facts of a job are in its workbook, never here. Unknown keys stay as they
-// are.
+// What this desk remembers between sessions: window, display, text size, recent files, what was not
+// closed, and of each workbook who works in it here and where. Facts of a job are in its workbook, never
+// here. Unknown keys stay as they are.
 #pragma once
 
 #include <QByteArray>
@@ -44,7 +44,14 @@ class Preferences {
     void rememberFile(const QString& file);
     void forgetFile(const QString& file);
 
-    /// Everything as it was when the program came; keys that it does not know stay.
+    /// Workbooks that were opened for changes here and not closed since, in the order they were opened: open
+    /// in a window now, or left open by a session that was killed. Written to disk at once.
+    QStringList unclosedFiles() const;
+    void rememberOpened(const QString& file);
+    void rememberClosed(const QString& file);
+
+    /// Everything as it was when the program came; keys that it does not know stay, and which workbooks are
+    /// open.
     void reset();
 
     /// Which heading of a person's table was last taken for which column of ours, in this job. Headings that
@@ -65,6 +72,8 @@ class Preferences {
     void setWindowGeometry(const QByteArray& geometry);
 
   private:
+    void setUnclosed(const QStringList& files);
+
     QSettings m_settings;
 };
 

@@ -37,18 +37,32 @@ class Application : public QApplication {
     }
 };
 
-void openWindow(const Desk& desk, Preferences& preferences, const QString& file) {
+/// An empty window, shown.
+MainWindow& newWindow(const Desk& desk, Preferences& preferences) {
     auto* window = new MainWindow(desk, preferences);
     window->setAttribute(Qt::WA_DeleteOnClose);
-    QObject::connect(window, &MainWindow::anotherWindowWanted, window,
-                     [&preferences, desk](const QString& other) { openWindow(desk, preferences, other); });
+    QObject::connect(
+        window, &MainWindow::anotherWindowWanted, window,
+        [&preferences, desk](const QString& other) { newWindow(desk, preferences).openFile(other); });
     window->show();
-    if (!file.isEmpty()) {
-        window->openFile(file);
-    }
+    return *window;
 }
 
 }  // namespace
+
+void openFirstWindows(const Desk& desk, Preferences& preferences, const QStringList& files) {
+    const QStringList unclosed = files.isEmpty() ? preferences.unclosedFiles() : QStringList();
+    for (const QString& file : files) {
+        newWindow(desk, preferences).openFile(file);
+    }
+    if (files.isEmpty()) {
+        MainWindow* window = &newWindow(desk, preferences);
+        for (const QString& file : unclosed) {
+            window = window->bridge().isOpen() ? &newWindow(desk, preferences) : window;
+            window->reopenFile(file);
+        }
+    }
+}
 
 int runDesktop(int argc, char** argv) {
     Application application(argc, argv);
@@ -74,13 +88,7 @@ int runDesktop(int argc, char** argv) {
             }
         }
     });
-    const QStringList files = QApplication::arguments().mid(1);
-    for (const QString& file : files) {
-        openWindow(desk, preferences, file);
-    }
-    if (files.isEmpty()) {
-        openWindow(desk, preferences, QString());
-    }
+    openFirstWindows(desk, preferences, QApplication::arguments().mid(1));
     return QApplication::exec();
 }
 

@@ -41,6 +41,18 @@ bool isSameValue(const Reading* before, const Reading* after) {
            before->cannotBeRead == after->cannotBeRead;
 }
 
+bool isOtherInstrument(const Reading* before, const Reading* after) {
+    return before != nullptr && after != nullptr && before->instrument != after->instrument;
+}
+
+bool isRemarkNew(const Reading* before, const Reading* after) {
+    const auto isNew = [&](std::string Reading::*text) {
+        return after != nullptr && !(after->*text).empty() &&
+               (before == nullptr || before->*text != after->*text);
+    };
+    return isNew(&Reading::note) || isNew(&Reading::reason);
+}
+
 template <class Value>
 std::optional<Value> valueIf(bool isThere, const std::optional<Value>& value) {
     return isThere ? value : std::nullopt;
@@ -75,6 +87,8 @@ std::vector<ComparedBranch> compareRounds(const Project& project, const Assessme
         row.isSettingChanged = old.setting != fresh.setting;
         row.isDpChanged = !isSameValue(then, now);
         row.isStateChanged = old.state != fresh.state;
+        row.isInstrumentChanged = isOtherInstrument(then, now);
+        row.isRemarked = isRemarkNew(then, now);
         rows.push_back(std::move(row));
     }
     return rows;

@@ -28,10 +28,13 @@ struct ComparedBranch {
     bool isSettingChanged = false;
     bool isDpChanged = false;  ///< digits and unit as entered, or a flow likewise
     bool isStateChanged = false;
+    bool isInstrumentChanged = false;  ///< both were read, with two different instruments
+    bool isRemarked = false;  ///< the later reading has a note or a reason that the earlier one has not
     std::vector<Correction> corrections;  ///< of the later round, in order of entry
 
     bool isChanged() const {
-        return isSettingChanged || isDpChanged || isStateChanged || !corrections.empty();
+        return isSettingChanged || isDpChanged || isStateChanged || isInstrumentChanged || isRemarked ||
+               !corrections.empty();
     }
 };
 

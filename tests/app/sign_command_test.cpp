@@ -4,6 +4,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/seal/detail/pdf_document.h"
+#include "core/seal/detail/pdf_update.h"
 #include "core/seal/identity.h"
 #include "tests/support/command_run.h"
 #include "tests/support/job_tables.h"
@@ -79,6 +81,34 @@ TEST_F(SignCommand, AChangedReportIsTold) {
     EXPECT_EQ(found["signatures"][0]["valid"], false);
     EXPECT_EQ(sign("s.p12", "supervisor").status, 2);
     EXPECT_EQ(folder.read("r.pdf"), bytes);
+}
+
+/// The file with a revision behind it that changes what its page says; both signatures stay as they are.
+std::string withAppendedRevision(const std::string& bytes) {
+    using namespace seal::detail;
+    const auto document = PdfDocument::open(bytes);
+    EXPECT_TRUE(document.ok());
+    const int page = pageNumbers(*document)->front();
+    const int content = document->object(page)->dictionary()->reference("Contents")->number;
+    PdfUpdate update(*document);
+    update.setStream(content, PdfDictionary(), "BT /F1 12 Tf 72 720 Td (Share of T1: 100 %) Tj ET");
+    return update.written();
+}
+
+TEST_F(SignCommand, AnAppendedRevisionIsTold) {
+    ASSERT_EQ(sign("t.p12", "technician").status, 0);
+    ASSERT_EQ(sign("s.p12", "supervisor").status, 0);
+    EXPECT_EQ(runCommand({"verify", folder.file("r.pdf")}).status, 0);
+    const std::string bytes = folder.read("r.pdf");
+    const std::string forged = withAppendedRevision(bytes);
+    ASSERT_TRUE(forged.starts_with(bytes)) << "what was signed is still there, byte for byte";
+    folder.write("r.pdf", forged);
+    const auto run = runCommand({"verify", folder.file("r.pdf")});
+    EXPECT_EQ(run.status, 1) << run.out;
+    const json found = verified(1);
+    EXPECT_EQ(found["intact"], false);
+    EXPECT_EQ(found["signatures"].size(), 2U);
+    EXPECT_EQ(found["signatures"][1]["covers_whole_file"], false);
 }
 
 TEST_F(SignCommand, ALaterEditSupersedesTheReport) {

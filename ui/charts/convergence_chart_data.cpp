@@ -121,6 +121,7 @@ ChartFigure convergenceChart(const project::Project& project, std::span<const As
     addAxes(project, rounds, figure);
     addSpread(rounds, figure);
     addTable(project, rounds, order, figure);
+    figure.tableRows.push_back(QStringList(figure.rowLabel) + figure.rowCells);
     const Assessment& last = rounds.back();
     figure.sentence =
         ConvergenceChartText::tr("%1 of %2 terminals on share in round %3; spread by round %4 %.")

@@ -239,8 +239,11 @@ void addTable(const Picture& picture, ChartFigure& figure) {
             mark.at, more);
     }
     for (const Line& line : figure.lines) {
-        for (std::size_t i = 0; i < line.points.size(); i += 6) {
-            add(line.name, line.points[i], QString());
+        // Every sixth point tells the shape; where the line ends is told always.
+        for (std::size_t i = 0; i < line.points.size(); ++i) {
+            if (i % 6 == 0 || i + 1 == line.points.size()) {
+                add(line.name, line.points[i], QString());
+            }
         }
     }
 }

@@ -114,6 +114,10 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
     figure.tableHeads = {PumpRoomChartText::tr("No."), PumpRoomChartText::tr("Behind"),
                          PumpRoomChartText::tr("Pump on, as it stands"),
                          PumpRoomChartText::tr("Valve on the other side"), PumpRoomChartText::tr("Pump off")};
+    const ProfileElement& suction = shown->elements.front();
+    figure.tableRows.push_back(
+        {QString::number(0), PumpRoomChartText::tr("before the pump"), figures(suction.before.in(unit)),
+         figures(other.elements.front().before.in(unit)), figures(suction.atRest.in(unit))});
     for (std::size_t i = 0; i < shown->elements.size(); ++i) {
         const ProfileElement& element = shown->elements[i];
         figure.tableRows.push_back(

@@ -65,6 +65,41 @@ TEST(RoundComparison, findsExactlyWhatChanged) {
     }
 }
 
+TEST(RoundComparison, anotherInstrumentAndANewRemarkAreChanges) {
+    FieldJob job = flatLoop(5);
+    const Id first = job.round(project::RoundKind::Survey);
+    for (const char* tag : {"A", "B", "C", "D", "E"}) {
+        readAs(job, tag, 1.0, "3");
+    }
+    const Id second = job.round(project::RoundKind::Adjusting);
+    for (const char* tag : {"A", "B", "C", "D", "E"}) {
+        readAs(job, tag, 1.0, "3");
+    }
+    const Id other = job.instrument("2", "0.1");
+    const auto change = [&](const Id& round, const char* tag, const auto& how) {
+        for (const std::size_t i : job.project().readingsOf(round)) {
+            if (job.project().readings()[i].branch == job.idOf(tag)) {
+                job.change(job.project().readings()[i], how);
+                return;
+            }
+        }
+    };
+    change(second, "A", [&](project::Reading& r) { r.instrument = other; });
+    change(second, "B", [](project::Reading& r) { r.note = "strainer cleaned"; });
+    change(second, "C", [](project::Reading& r) { r.reason = "read twice"; });
+    // A note of the earlier round alone is none of the later one, and one that stands in both is not new.
+    change(first, "D", [](project::Reading& r) { r.note = "hot"; });
+    change(first, "E", [](project::Reading& r) { r.note = "lagged"; });
+    change(second, "E", [](project::Reading& r) { r.note = "lagged"; });
+    for (const ComparedBranch& row :
+         compareRounds(job.project(), assess(job.project(), first), assessNewest(job))) {
+        const std::string& tag = job.project().branches().at(row.branch).tag;
+        EXPECT_EQ(row.isInstrumentChanged, tag == "A") << tag;
+        EXPECT_EQ(row.isRemarked, tag == "B" || tag == "C") << tag;
+        EXPECT_EQ(row.isChanged(), tag == "A" || tag == "B" || tag == "C") << tag;
+    }
+}
+
 TEST(RoundComparison, tellsTheSettingsAndLeavesOutWhatNeitherRead) {
     FieldJob job = flatLoop(3);
     const Id first = job.round(project::RoundKind::Survey);

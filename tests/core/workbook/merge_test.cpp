@@ -3,8 +3,13 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
+#include <set>
+
+#include "core/balancing/standing_readings.h"
 #include "core/store/database.h"
 #include "core/store/store_messages.h"
+#include "core/workbook/cell_history.h"
 #include "core/workbook/merge_settlement.h"
 #include "tests/support/two_laptops.h"
 #include "tests/support/whole_job.h"
@@ -43,12 +48,45 @@ class Merge : public testing::Test {
         }
         return nullptr;
     }
+    using Values = std::set<std::string>;
+
+    /// The dp of every reading of a branch in the last round, struck ones among them.
+    static Values valuesOf(const Laptop& laptop, const std::string& tag) {
+        Values values;
+        for (const std::size_t index : laptop.project().readingsOf(laptop.project().lastRound()->id)) {
+            const project::Reading& reading = laptop.project().readings()[index];
+            if (reading.branch == laptop.branch(tag).id) {
+                values.insert(reading.dp->digits.text());
+            }
+        }
+        return values;
+    }
+    /// That the history of a branch tells of both values who stored them and when, and that one was struck.
+    void expectInHistory(const std::string& tag, const std::string& ours, const std::string& theirs,
+                         bool isTheirsStruck) {
+        const auto history = cellHistory(*a.job, a.branch(tag).id);
+        ASSERT_TRUE(history.ok());
+        std::map<std::string, const CellValue*> first;
+        std::map<std::string, ReadingStatus> last;
+        for (const CellValue& value : *history) {
+            first.emplace(value.reading.dp->digits.text(), &value);
+            last[value.reading.dp->digits.text()] = value.reading.status;
+        }
+        ASSERT_TRUE(first.contains(ours) && first.contains(theirs));
+        EXPECT_EQ(first[ours]->person, "A. Fields");
+        EXPECT_EQ(first[theirs]->person, "K. Meyer");
+        EXPECT_EQ(first[ours]->stored, m_stored[ours]);
+        EXPECT_EQ(first[theirs]->stored, m_stored[theirs]);
+        EXPECT_EQ(last[ours], isTheirsStruck ? ReadingStatus::Standing : ReadingStatus::Struck);
+        EXPECT_EQ(last[theirs], isTheirsStruck ? ReadingStatus::Struck : ReadingStatus::Standing);
+    }
     void expectNothingToDo(Laptop& into, const std::string& file) {
         const std::size_t before = into.job->journal().size();
         EXPECT_EQ(merge(into, file).actions, 0u);
         EXPECT_EQ(into.job->journal().size(), before);
     }
 
+    std::map<std::string, base::Instant> m_stored;  ///< when which dp was stored, by its digits
     support::TwoLaptops m_two;
     Laptop& a = m_two.a;
     Laptop& b = m_two.b;
@@ -129,6 +167,13 @@ TEST_F(Merge, tenNewFiveSameThreeDiffering) {
     EXPECT_EQ(conflict->ourInstrument, "M-1");
     EXPECT_EQ(conflict->choice, ConflictChoice::Open);
     EXPECT_EQ(openConflicts(a.project()).size(), 3u);
+    // The union holds what either read.
+    for (int i = 1; i <= 18; ++i) {
+        SCOPED_TRACE(support::walkTag(i));
+        EXPECT_EQ(valuesOf(a, support::walkTag(i)), i <= 5   ? Values({"20.5"})
+                                                    : i <= 8 ? Values({"30.5", "40.5"})
+                                                             : Values({"40.5"}));
+    }
     // Choosing strikes the other; both stay in the record.
     const base::Id ours = conflict->record;
     ASSERT_TRUE(a.job->choose(conflict->id, ConflictChoice::Theirs).ok());
@@ -140,6 +185,44 @@ TEST_F(Merge, tenNewFiveSameThreeDiffering) {
     ASSERT_TRUE(a.job->undo().ok());
     EXPECT_EQ(openConflicts(a.project()).size(), 3u);
     EXPECT_EQ(a.project().readings().at(ours).status, ReadingStatus::Standing);
+    expectIntact("a");
+}
+
+TEST_F(Merge, bothValuesOfEachOfThreeDifferingStayWhicheverIsChosen) {
+    for (int i = 6; i <= 8; ++i) {
+        a.read(support::walkTag(i), "30." + std::to_string(i));
+        m_stored["30." + std::to_string(i)] = a.clock.now();
+        b.clock.advance(std::chrono::minutes(7));
+        b.read(support::walkTag(i), "40." + std::to_string(i));
+        m_stored["40." + std::to_string(i)] = b.clock.now();
+    }
+    ASSERT_EQ(mergeBIntoA().conflicts.size(), 3u);
+    const base::Id round = a.project().lastRound()->id;
+    for (int i = 6; i <= 8; ++i) {
+        const std::string tag = support::walkTag(i);
+        SCOPED_TRACE(tag);
+        const bool isTheirs = i == 7;
+        const std::string ours = "30." + std::to_string(i);
+        const std::string theirs = "40." + std::to_string(i);
+        const MergeConflict conflict = *conflictOf(openConflicts(a.project()), tag + ", DP, round 2");
+        EXPECT_EQ(conflict.choice, ConflictChoice::Open);
+        EXPECT_EQ(valuesOf(a, tag), Values({ours, theirs}));
+        ASSERT_TRUE(
+            a.job->choose(conflict.id, isTheirs ? ConflictChoice::Theirs : ConflictChoice::Ours).ok());
+        // What was chosen stands by itself; the other is struck, not gone.
+        const auto standing = balancing::standingReadings(a.project(), round, a.branch(tag).id);
+        ASSERT_EQ(standing.size(), 1u);
+        EXPECT_EQ(standing[0]->dp->text(), (isTheirs ? theirs : ours) + " kPa");
+        EXPECT_EQ(balancing::countingReading(a.project(), round, a.branch(tag).id), standing[0]);
+        EXPECT_EQ(valuesOf(a, tag), Values({ours, theirs}));
+        expectInHistory(tag, ours, theirs, !isTheirs);
+        const MergeConflict& decided = a.project().mergeConflicts().at(conflict.id);
+        EXPECT_EQ(decided.ours, ours + " kPa, setting 4");
+        EXPECT_EQ(decided.theirs, theirs + " kPa, setting 4");
+        EXPECT_EQ(decided.decidedBy, "A. Fields");
+        EXPECT_TRUE(decided.decided.has_value());
+    }
+    EXPECT_TRUE(openConflicts(a.project()).empty());
     expectIntact("a");
 }
 

@@ -142,7 +142,8 @@ TEST(ConvergenceChart, hasALineForEveryTerminalAndTheSpread) {
     ASSERT_TRUE(figure.band.has_value());
     EXPECT_DOUBLE_EQ(figure.band->low, 95);
     EXPECT_DOUBLE_EQ(figure.band->high, 105);
-    EXPECT_EQ(figure.tableRows.size(), 6u);
+    EXPECT_EQ(figure.tableRows.size(), 7u);
+    EXPECT_EQ(figure.tableRows.back(), QStringList(figure.rowLabel) + figure.rowCells);
     EXPECT_TRUE(convergenceChart(project, {}).isEmpty());
 }
 

@@ -8,6 +8,7 @@
 #include <QRadioButton>
 #include <QTimer>
 
+#include "core/workbook/cell_history.h"
 #include "core/workbook/merge_files.h"
 #include "tests/support/two_laptops.h"
 #include "tests/ui/support/desk_window.h"
@@ -55,6 +56,26 @@ class MergeWindow : public testing::Test {
     }
     static void accept(MergeDialog& dialog) {
         QTest::mouseClick(dialog.findChild<QPushButton*>("merge_accept"), Qt::LeftButton);
+    }
+    /// Ctrl+H of a cell where 30.5 was read here and 40.5 there.
+    void expectHistory(const std::string& tag, bool isOurs) {
+        const auto history =
+            workbook::cellHistory(*m_desk.bridge().workbook(), m_desk.project().branchTagged(tag)->id);
+        ASSERT_TRUE(history.ok());
+        std::map<std::string, project::ReadingStatus> last;
+        std::map<std::string, std::string> who;
+        for (const workbook::CellValue& value : *history) {
+            if (value.round == m_desk.project().lastRound()->number) {
+                const std::string dp = value.reading.dp->digits.text();
+                last[dp] = value.reading.status;
+                who.emplace(dp, value.person + (value.reading.time ? ", timed" : ""));
+            }
+        }
+        using Status = project::ReadingStatus;
+        EXPECT_EQ(last["30.5"], isOurs ? Status::Standing : Status::Struck) << tag;
+        EXPECT_EQ(last["40.5"], isOurs ? Status::Struck : Status::Standing) << tag;
+        EXPECT_EQ(who["30.5"], "A. Fields, timed") << tag;
+        EXPECT_EQ(who["40.5"], "K. Meyer, timed") << tag;
     }
     QPushButton* badge() { return m_desk.window.findChild<QPushButton*>("conflict_badge"); }
 
@@ -104,6 +125,16 @@ TEST_F(MergeWindow, tenNewFiveAlikeThreeDifferingAreShownMergedAndDecidedLater) 
     });
     QTest::mouseClick(badge(), Qt::LeftButton);
     EXPECT_TRUE(badge()->isHidden());
+    // What was chosen is current, the other value in the history with who and when; what nobody else read is
+    // as it was read.
+    for (int i = 1; i <= 18; ++i) {
+        const std::string tag = support::walkTag(i);
+        const bool isOurs = i == 6;
+        EXPECT_EQ(m_desk.stored(tag), i <= 5 ? "20.5 kPa" : isOurs ? "30.5 kPa" : "40.5 kPa") << tag;
+        if (i >= 6 && i <= 8) {
+            expectHistory(tag, isOurs);
+        }
+    }
 }
 
 TEST_F(MergeWindow, undoTakesTheWholeMergeBackAtOnce) {

@@ -139,6 +139,20 @@ TEST_F(AdjustDesk, arrowsStepTheSettingAndEndAtTheStops) {
     m_desk.key(Qt::Key_PageUp);
     m_desk.key(Qt::Key_PageUp);
     EXPECT_DOUBLE_EQ(setting(), 4.0);
+    // The other stop: no key goes beyond the lowest setting of the valve's table.
+    for (int turn = 0; turn < 6; ++turn) {
+        m_desk.key(Qt::Key_PageDown);
+    }
+    const double lowest = setting();
+    EXPECT_GE(lowest, 0);
+    EXPECT_TRUE(place().valve().isAtStop());
+    EXPECT_TRUE(place().findChildren<BigFigure*>().front()->accessibleDescription().contains("At stop"));
+    m_desk.key(Qt::Key_Down);
+    EXPECT_DOUBLE_EQ(setting(), lowest);
+    for (int turn = 0; turn < 6; ++turn) {
+        m_desk.key(Qt::Key_PageUp);
+    }
+    EXPECT_DOUBLE_EQ(setting(), 4.0);
     // A typed setting off the scale is kept as typed and not taken.
     m_desk.key(Qt::Key_Tab);
     m_desk.enter("45");

@@ -449,7 +449,7 @@ TEST(WalkPlace, convergenceStandsInPlaceOfTheGridWithItsTable) {
     EXPECT_FALSE(desk.grid().isVisible());
     EXPECT_FALSE(chart->figure().name.isEmpty());
     EXPECT_FALSE(chart->figure().sentence.isEmpty());
-    EXPECT_EQ(chart->figure().tableRows.size(), 24U);
+    EXPECT_EQ(chart->figure().tableRows.size(), 25U) << "the terminals and the spread";
     desk.window.walk()->toggleTable();
     EXPECT_TRUE(chart->isTableShown());
     desk.key(Qt::Key_Escape);

@@ -65,12 +65,27 @@ QString whoText(const project::Project& project, const project::Reading* reading
     return parts.join(QStringLiteral(" "));
 }
 
-QString whyText(const balancing::ComparedBranch& branch, const project::Reading* reading) {
+/// "meter M-1 → M-2".
+QString meterStep(const project::Project& project, const project::Reading& before,
+                  const project::Reading& after) {
+    const auto tag = [&](const project::Reading& reading) {
+        const project::Instrument* meter =
+            reading.instrument ? project.instruments().find(*reading.instrument) : nullptr;
+        return meter != nullptr ? QString::fromStdString(meter->tag) : QString();
+    };
+    return ReviewPlaceText::tr("meter %1").arg(step(tag(before), tag(after)));
+}
+
+QString whyText(const project::Project& project, const balancing::ComparedBranch& branch,
+                const project::Reading* before, const project::Reading* reading) {
     QStringList parts;
     if (!branch.corrections.empty()) {
         parts << ReviewPlaceText::tr("corrected");
     } else if (branch.isSettingChanged) {
         parts << ReviewPlaceText::tr("adjusted");
+    }
+    if (branch.isInstrumentChanged) {
+        parts << meterStep(project, *before, *reading);
     }
     if (reading != nullptr && !reading->reason.empty()) {
         parts << QString::fromStdString(reading->reason);
@@ -122,7 +137,7 @@ std::vector<TextRow> comparedRows(const project::Project& project,
                      readingStep(before, after),
                      step(ratioText(branch.ofTargetBefore), ratioText(branch.ofTargetAfter)),
                      text::word(branch.stateAfter, project.branches().at(branch.branch)),
-                     whyText(branch, after),
+                     whyText(project, branch, before, after),
                      whoText(project, after)};
         rows.push_back(std::move(row));
         for (const balancing::Correction& correction : branch.corrections) {

@@ -1,0 +1,79 @@
+#!/usr/bin/env bash
+# Kills the program in the middle of a round, twice running: what was read is back each time, with and without a file
+# argument and without a dialog. What was closed in order is not opened by itself.
+#
+#   killed_test.sh PROGRAM SOURCE_FOLDER
+source="$2"
+source "$source/tests/desktop_x/screen.sh" "$1"
+start_screen
+
+# The dp values of the first round of file $1, in the order they were read, on one line.
+readings() {
+    rm -rf "$work/tables"
+    "$program" export "$1" --csv "$work/tables" >/dev/null || fail "no export"
+    awk -F, 'NR == 1 { for (i = 1; i <= NF; ++i) if ($i ~ /^dp/) d = i; next }
+             $d != "" { printf "%s%s", n++ ? " " : "", $d }' "$work/tables/readings.csv"
+}
+
+# Types one reading after the other, each with Enter.
+read_valves() {
+    local value keys=()
+    for value in "$@"; do
+        # shellcheck disable=SC2207
+        keys+=($(sed 's/./& /g; s/[.]/period/' <<<"$value") Return)
+    done
+    xdotool key --delay 20 "${keys[@]}"
+}
+
+# Ends the program from one moment to the next.
+kill_program() {
+    sleep 1
+    kill -9 "$pid"
+    wait "$pid" 2>/dev/null || true
+}
+
+# Expects the job on the screen, alone: no dialog, no second window.
+expect_job() {
+    local name windows
+    name="$(xdotool getwindowname "$window")"
+    [[ $name == *"Round 1"* ]] || fail "$1: the window is called '$name'"
+    windows="$(xdotool search --onlyvisible --class waterwright | wc -l)"
+    ((windows == 1)) || fail "$1: $windows windows instead of one"
+}
+
+# Kills twice; starts again with the arguments that follow the name $1 of the file.
+kill_twice() {
+    local file="$1"
+    shift
+    make_job "$file"
+    start_program "$program" "$file"
+    xdotool key ctrl+shift+n
+    sleep 2
+    xdotool key Return
+    sleep 2
+    read_valves 11.1 12.2 13.3
+    kill_program
+    start_program "$program" "$@"
+    expect_job "after the first kill"
+    # The cells of the places take the keys where the walk stopped.
+    xdotool key alt+3
+    sleep 1
+    read_valves 14.4 15.5 16.6
+    kill_program
+    start_program "$program" "$@"
+    expect_job "after the second kill"
+    xdotool key ctrl+q
+    wait "$pid" || fail "the program did not end well"
+    [[ $(readings "$file") == "11.1 12.2 13.3 14.4 15.5 16.6" ]] || fail "stored: $(readings "$file")"
+}
+
+kill_twice "$work/named.wwj" "$work/named.wwj"
+echo "with a file argument: all six readings are there"
+kill_twice "$work/last.wwj"
+echo "without a file argument: all six readings are there"
+
+start_program "$program"
+name="$(xdotool getwindowname "$window")"
+[[ $name != *Round* ]] || fail "a job that was closed in order was opened: '$name'"
+xdotool key ctrl+q
+wait "$pid" || fail "the program did not end well"
