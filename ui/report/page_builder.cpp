@@ -2,12 +2,11 @@
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
-#include <QRegularExpression>
 #include <algorithm>
 #include <utility>
 
+#include "ui/report/builder_shared.h"
 #include "ui/report/page_size.h"
-#include "ui/text/words.h"
 #include "ui/theme/mark_shape.h"
 
 namespace ww::ui::report {
@@ -34,101 +33,30 @@ double headingHeight() {
     return lineHeight(paperFont(kHeading, true)) * 1.05 + points(kBelowHeading);
 }
 
-/// Where a word may be parted so that both parts begin as a reader speaks them: before a consonant that a
-/// vowel follows, at least three letters from either end. Good for the languages of the program, not exact.
-bool isSyllable(const QString& word, qsizetype at) {
-    static const QString kVowels = QStringLiteral("aeiouyäöüáéíóúàèùâêîôûëï");
-    static const QStringList kPairs{QStringLiteral("ch"), QStringLiteral("ck"), QStringLiteral("ph"),
-                                    QStringLiteral("th"), QStringLiteral("sh"), QStringLiteral("qu"),
-                                    QStringLiteral("ll"), QStringLiteral("rr"), QStringLiteral("gn")};
-    if (at < 3 || word.size() - at < 3 || !word[at - 1].isLetter() || !word[at].isLetter()) {
-        return false;
-    }
-    const QString lower = word.toLower();
-    return !kVowels.contains(lower[at]) && kVowels.contains(lower[at + 1]) &&
-           !kPairs.contains(lower.mid(at - 1, 2));
-}
-
-/// Takes from a word that is wider than the line what fits: up to a mark inside it, else up to a syllable
-/// with a hyphen, else as many letters as there is room for.
-QString headOfWord(QString& word, const QFontMetricsF& metrics, double width) {
-    static const QString kSoft = QStringLiteral("-/–_.,+");
-    qsizetype count = word.size();
-    while (count > 1 && metrics.horizontalAdvance(word.left(count)) > width) {
-        --count;
-    }
-    QString head;
-    for (qsizetype at = count; at > 1 && head.isEmpty(); --at) {
-        head = kSoft.contains(word[at - 1]) ? word.left(at) : QString();
-    }
-    qsizetype taken = head.size();
-    for (qsizetype at = count; at > 1 && head.isEmpty(); --at) {
-        const QString syllables = word.left(at) + '-';
-        if (isSyllable(word, at) && metrics.horizontalAdvance(syllables) <= width) {
-            head = syllables;
-            taken = at;
-        }
-    }
-    if (head.isEmpty()) {
-        head = word.left(count);
-        taken = count;
-    }
-    word.remove(0, taken);
-    return head;
-}
-
 }  // namespace
 
-QString words(const base::Fault& fault) {
-    return text::translated(fault);
-}
-
-QString words(const ww::report::Cell& cell) {
-    if (cell.parts.empty()) {
-        return text::withPrettyUnit(QString::fromStdString(cell.text));
-    }
-    QStringList parts;
-    for (const base::Fault& part : cell.parts) {
-        parts << text::translated(part);
-    }
-    return parts.join(QString::fromStdString(cell.glue));
-}
-
-QStringList unbrokenParts(const QString& text) {
-    static const QRegularExpression kUnit(
-        QStringLiteral("^(%|°[CF]|k?Pa|bar|mbar|psi|m|mm|in|ft|(in|mm|ft)H₂O|L/s|m³/h|gpm|rpm|1/min|tr/min|"
-                       "k?W|hp|A|V|h|min|s|kg/m³|Pa)[.,;:)]*$"));
-    QStringList parts;
-    for (const QString& word : text.split(' ')) {
-        const bool isBehindNumber =
-            !parts.isEmpty() && !parts.back().isEmpty() && parts.back().back().isDigit();
-        if (isBehindNumber && kUnit.match(word).hasMatch()) {
-            parts.back() += ' ' + word;
-        } else {
-            parts << word;
-        }
-    }
-    return parts;
-}
-
-double points(double count) {
-    return count * kDotsPerPoint;
-}
-
-QFont paperFont(double size, bool isBold) {
-    QFont font(QStringLiteral("DejaVu Sans"));
-    font.setPixelSize(static_cast<int>(points(size) + 0.5));
-    font.setBold(isBold);
-    font.setHintingPreference(QFont::PreferNoHinting);
-    font.setKerning(false);
-    // Any spacing, however small, keeps "fi" two letters: a reader's search finds "final" then.
-    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
-    return font;
-}
-
-PageBuilder::PageBuilder(bool isLetter, bool isLandscape)
-    : m_isLetter(isLetter), m_tokens(theme::printTokens()) {
+PageBuilder::PageBuilder(bool isLetter, bool isLandscape, Watch watch)
+    : m_isLetter(isLetter), m_shared(std::make_shared<Shared>()), m_tokens(theme::printTokens()) {
+    m_shared->watch = std::move(watch);
     newPage(isLandscape);
+}
+
+bool PageBuilder::goesOn() {
+    if (!m_isTrial) {
+        m_shared->pages = m_pages.size();
+    }
+    if (!m_shared->isGivenUp && m_shared->watch) {
+        m_shared->isGivenUp = !m_shared->watch(m_shared->pages);
+    }
+    return !m_shared->isGivenUp;
+}
+
+double PageBuilder::advance(const QString& text, const QFont& font) const {
+    return m_shared->texts.advance(text, font);
+}
+
+QStringList PageBuilder::wrapped(const QString& text, const QFont& font, double width) const {
+    return m_shared->texts.wrapped(text, font, width);
 }
 
 double PageBuilder::width() const {
@@ -180,11 +108,13 @@ void PageBuilder::gap(double size) {
 }
 
 void PageBuilder::add(Stroke stroke) {
-    m_pages.back().strokes.push_back(std::move(stroke));
+    if (!m_isTrial) {
+        m_pages.back().strokes.push_back(std::move(stroke));
+    }
 }
 
 void PageBuilder::addText(QPointF baseline, const QString& text, const QFont& font, const QColor& color) {
-    if (text.isEmpty()) {
+    if (text.isEmpty() || m_isTrial) {
         return;
     }
     add([=](QPainter& painter) {
@@ -206,31 +136,6 @@ void PageBuilder::addLine(QPointF from, QPointF to, double size, const QColor& c
 void PageBuilder::addMark(const QRectF& box, ww::report::Mark mark) {
     const theme::Tokens tokens = m_tokens;
     add([=](QPainter& painter) { theme::paintMark(painter, box, mark, tokens); });
-}
-
-QStringList PageBuilder::wrapped(const QString& text, const QFont& font, double width) const {
-    const QFontMetricsF metrics(font);
-    if (metrics.horizontalAdvance(text) <= width) {
-        return {text};
-    }
-    QStringList lines;
-    QString line;
-    for (QString word : unbrokenParts(text)) {
-        const QString longer = line.isEmpty() ? word : line + ' ' + word;
-        if (metrics.horizontalAdvance(longer) <= width) {
-            line = longer;
-            continue;
-        }
-        if (!line.isEmpty()) {
-            lines << line;
-        }
-        while (metrics.horizontalAdvance(word) > width && word.size() > 1) {
-            lines << headOfWord(word, metrics, width);
-        }
-        line = word;
-    }
-    lines << line;
-    return lines;
 }
 
 double PageBuilder::addLines(const QStringList& lines, double x, double y, const QFont& font,
@@ -261,6 +166,8 @@ void PageBuilder::beginSection(int number, const QString& title, bool isLandscap
 
 PageBuilder PageBuilder::trial() const {
     PageBuilder other(m_isLetter, m_pages.back().isLandscape);
+    other.m_isTrial = true;
+    other.m_shared = m_shared;
     other.m_y = m_y;
     other.m_section = m_section;
     other.m_heading = m_heading;

@@ -3,37 +3,27 @@
 #pragma once
 
 #include <QFont>
+#include <memory>
 #include <optional>
 
+#include "ui/report/paper_text.h"
 #include "ui/report/report_pages.h"
 #include "ui/theme/theme.h"
 
 namespace ww::ui::report {
 
-/// What a cell of a table says in the language of the screen, without its state.
-QString words(const ww::report::Cell& cell);
-/// The words of a fault as they stand, without a full stop added: for labels, headings and facts.
-QString words(const base::Fault& fault);
-
-/// The parts of a text that a line is not broken in: its words, a number with the unit behind it.
-QStringList unbrokenParts(const QString& text);
-
-/// The typeface of the report: one that is always installed with the program, so that every report looks the
-/// same.
-QFont paperFont(double points, bool isBold = false);
-/// So many typographic points in dots.
-double points(double count);
-
 class PageBuilder {
   public:
-    /// `isLandscape`: of the first page.
-    explicit PageBuilder(bool isLetter, bool isLandscape = false);
+    /// `isLandscape`: of the first page. `watch` is told of the pages; empty: nobody waits for them.
+    explicit PageBuilder(bool isLetter, bool isLandscape = false, Watch watch = {});
 
     /// Begins a section, on a new page where its page must lie the other way. Its heading is drawn with the
     /// first thing that follows and stands on the page where that has room; it never ends a page.
     void beginSection(int number, const QString& title, bool isLandscape);
     /// A builder that stands where this one does, to find out how many pages something takes.
     PageBuilder trial() const;
+    /// Tells who waits; false from then on where that one gave up: what is still added is left out.
+    bool goesOn();
     std::size_t pageCount() const { return m_pages.size(); }
     bool isLandscape() const { return m_pages.back().isLandscape; }
     /// Whether a table has room for each of its words on a page as the present one lies.
@@ -73,6 +63,7 @@ class PageBuilder {
         int number = 0;
         QString title;
     };
+    struct Shared;
     struct TableLayout;
     struct LaidRow;
 
@@ -87,19 +78,23 @@ class PageBuilder {
     void addText(QPointF baseline, const QString& text, const QFont& font, const QColor& color);
     void addLine(QPointF from, QPointF to, double points, const QColor& color);
     void addMark(const QRectF& box, ww::report::Mark mark);
-    /// Lines of a text that fit into a width; a word that is wider is broken at a soft place.
+    double advance(const QString& text, const QFont& font) const;
     QStringList wrapped(const QString& text, const QFont& font, double width) const;
     /// Draws lines from y downward; gives the height used.
     double addLines(const QStringList& lines, double x, double y, const QFont& font, const QColor& color);
     void tableHead(const TableLayout& layout, bool isContinued);
     double tableHeadHeight(const TableLayout& layout) const;
     double paddingOf(const ww::report::Table& table) const;
+    double leastWidth(const ww::report::Table& table, double padding) const;
+    std::vector<double> columnWidths(const ww::report::Table& table, double padding) const;
     TableLayout tableLayout(const ww::report::Table& table) const;
     LaidRow laidRow(const TableLayout& layout, const std::vector<ww::report::Cell>& cells, bool isBold) const;
     void addRow(const TableLayout& layout, const LaidRow& row);
     void addCell(const TableLayout& layout, std::size_t column, const LaidRow& row);
 
     bool m_isLetter;
+    bool m_isTrial = false;            ///< counts pages, draws nothing
+    std::shared_ptr<Shared> m_shared;  ///< of a builder and its trials
     theme::Tokens m_tokens;
     std::vector<Page> m_pages;
     double m_y = 0;

@@ -2,10 +2,11 @@
 #include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QRegularExpression>
+#include <QSet>
 #include <algorithm>
 #include <numeric>
 
-#include "ui/report/page_builder.h"
+#include "ui/report/builder_shared.h"
 #include "ui/text/words.h"
 #include "ui/theme/state_shape.h"
 
@@ -46,7 +47,17 @@ bool isWord(const QString& word) {
     return word.size() <= kLongestWord;
 }
 
-bool isNothing(const QString&) {
+bool staysWhole(const QString& word, Whole whole) {
+    switch (whole) {
+        case Whole::Words:
+            return isWord(word);
+        case Whole::Numbers:
+            return isNumber(word);
+        case Whole::Dates:
+            return isDate(word);
+        case Whole::Nothing:
+            break;
+    }
     return false;
 }
 
@@ -54,45 +65,82 @@ QString cellWords(const ww::report::Cell& cell) {
     return cell.state ? text::word(*cell.state, cell.isSelfActing) : words(cell);
 }
 
-/// The least widths at which no word of a heading breaks, nor those words of the cells for which `stays`
-/// holds.
-std::vector<double> leastWidths(const ww::report::Table& table, const QFont& head, const QFont& text,
-                                double padding, bool (*stays)(const QString&)) {
-    const QFontMetricsF headMetrics(head);
-    const QFontMetricsF textMetrics(text);
-    std::vector<double> least;
+/// For each column the widest word of its heading, and of those words of its cells that stay whole.
+WidestWords widestWords(const ww::report::Table& table, TextMeasure& texts) {
+    const QFont head = paperFont(kHead, true);
+    const QFont text = paperFont(kText);
+    WidestWords widest;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        double widest = 0;
+        double ofHead = 0;
         for (const QString& word : unbrokenParts(words(table.columns[i].heading))) {
-            widest = std::max(widest, headMetrics.horizontalAdvance(word));
+            ofHead = std::max(ofHead, texts.advance(word, head));
         }
+        std::array<double, kWholes.size()> most{};
+        most.fill(ofHead);
+        QSet<QString> seen;
         for (const auto& row : table.rows) {
             if (i >= row.size()) {
                 continue;
             }
+            const QString cell = cellWords(row[i]);
+            if (seen.contains(cell)) {
+                continue;
+            }
+            seen.insert(cell);
             const double mark = row[i].state ? points(kStateRoom) : 0.0;
-            for (const QString& word : unbrokenParts(cellWords(row[i]))) {
-                widest = std::max(widest, stays(word) ? mark + textMetrics.horizontalAdvance(word) : 0.0);
+            for (const QString& word : unbrokenParts(cell)) {
+                const double width = mark + texts.advance(word, text);
+                for (std::size_t at = 0; at < kWholes.size(); ++at) {
+                    most[at] = staysWhole(word, kWholes[at]) ? std::max(most[at], width) : most[at];
+                }
             }
         }
-        least.push_back(widest + padding + points(1));
+        for (std::size_t at = 0; at < kWholes.size(); ++at) {
+            widest[at].push_back(most[at]);
+        }
     }
-    return least;
+    return widest;
+}
+
+/// The least widths of columns: their widest words, and what stands beside them.
+std::vector<double> withPadding(std::vector<double> widest, double padding) {
+    for (double& width : widest) {
+        width += padding + points(1);
+    }
+    return widest;
+}
+
+QString notesOf(const ww::report::Table& table) {
+    QStringList notes;
+    for (const ww::report::Statement& note : table.notes) {
+        notes << words(note);
+    }
+    return notes.join(QStringLiteral("     "));
+}
+
+}  // namespace
+
+const WidestWords& PageBuilder::Shared::widestOf(const ww::report::Table& table) {
+    const auto [found, isNew] = widest.try_emplace(&table);
+    if (isNew) {
+        found->second = widestWords(table, texts);
+    }
+    return found->second;
 }
 
 /// The width of a table in which no word breaks.
-double leastWidth(const ww::report::Table& table, double padding) {
-    const auto least = leastWidths(table, paperFont(kHead, true), paperFont(kText), 2 * padding, isWord);
+double PageBuilder::leastWidth(const ww::report::Table& table, double padding) const {
+    const auto least = withPadding(m_shared->widestOf(table).front(), 2 * padding);
     return std::accumulate(least.begin(), least.end(), 0.0);
 }
 
 /// The widths of the columns: their shares, but none so narrow that a word of its heading breaks. All words
 /// of the cells stay whole too where there is room for them, else numbers and dates, else dates alone.
-std::vector<double> columnWidths(const ww::report::Table& table, double whole, const QFont& head,
-                                 const QFont& text, double padding) {
+std::vector<double> PageBuilder::columnWidths(const ww::report::Table& table, double padding) const {
+    const double whole = width();
     std::vector<double> least;
-    for (const auto stays : {isWord, isNumber, isDate, isNothing}) {
-        least = leastWidths(table, head, text, padding, stays);
+    for (const std::vector<double>& widest : m_shared->widestOf(table)) {
+        least = withPadding(widest, 2 * padding);
         if (std::accumulate(least.begin(), least.end(), 0.0) <= whole) {
             break;
         }
@@ -116,16 +164,6 @@ std::vector<double> columnWidths(const ww::report::Table& table, double whole, c
     }
     return widths;
 }
-
-QString notesOf(const ww::report::Table& table) {
-    QStringList notes;
-    for (const ww::report::Statement& note : table.notes) {
-        notes << words(note);
-    }
-    return notes.join(QStringLiteral("     "));
-}
-
-}  // namespace
 
 struct PageBuilder::TableLayout {
     const ww::report::Table& table;
@@ -182,7 +220,7 @@ void PageBuilder::addCell(const TableLayout& layout, std::size_t column, const L
     for (const QString& line : row.lines[column]) {
         double shift = 0;
         if (alignment != ww::report::Alignment::Left) {
-            shift = layout.widths[column] - metrics.horizontalAdvance(line);
+            shift = layout.widths[column] - advance(line, font);
             shift = alignment == ww::report::Alignment::Center ? shift / 2 : shift;
         }
         addText(QPointF(x + shift, y + metrics.ascent()), line, font, m_tokens.ink);
@@ -191,6 +229,10 @@ void PageBuilder::addCell(const TableLayout& layout, std::size_t column, const L
 }
 
 void PageBuilder::addRow(const TableLayout& layout, const LaidRow& row) {
+    if (m_isTrial) {
+        m_y += row.height;
+        return;
+    }
     for (std::size_t i = 0; i < row.lines.size(); ++i) {
         addCell(layout, i, row);
     }
@@ -232,7 +274,7 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
         const QFontMetricsF metrics(font);
         double shift = 0;
         if (layout.table.columns[column].alignment != ww::report::Alignment::Left) {
-            shift = layout.widths[column] - metrics.horizontalAdvance(text);
+            shift = layout.widths[column] - advance(text, font);
             shift =
                 layout.table.columns[column].alignment == ww::report::Alignment::Center ? shift / 2 : shift;
         }
@@ -269,8 +311,7 @@ double PageBuilder::tableHeadHeight(const TableLayout& layout) const {
 PageBuilder::TableLayout PageBuilder::tableLayout(const ww::report::Table& table) const {
     TableLayout layout{table, {}, {}};
     layout.padding = paddingOf(table);
-    const std::vector<double> wide =
-        columnWidths(table, width(), layout.head, layout.font, 2 * layout.padding);
+    const std::vector<double> wide = columnWidths(table, layout.padding);
     double x = left();
     for (const double column : wide) {
         layout.lefts.push_back(x);
@@ -313,6 +354,9 @@ void PageBuilder::table(const ww::report::Table& table) {
                 rowLineHeight(layout.font) * static_cast<double>(wrapped(notes, layout.font, width()).size());
     }
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
+        if (!goesOn()) {
+            return;
+        }
         const LaidRow row = laidRow(layout, table.rows[i], false);
         const bool isLast = i + 1 == table.rows.size();
         if (m_y + row.height + (isLast ? tail : 0) > bottom()) {

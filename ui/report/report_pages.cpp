@@ -31,6 +31,9 @@ void addClosing(PageBuilder& builder, const std::vector<ww::report::Statement>& 
 
 void addStatements(PageBuilder& builder, const ww::report::Section& section) {
     for (const ww::report::Statement& statement : section.statements) {
+        if (!builder.goesOn()) {
+            return;
+        }
         if (section.statements.size() > 1) {
             builder.bullet(text::text(statement));
         } else {
@@ -94,6 +97,9 @@ bool mayStay(const PageBuilder& builder, const ww::report::Section& section) {
 void addSections(PageBuilder& builder, SectionRun run, bool areKept, const ww::report::Report& report,
                  const project::Project& project, ReportPages& laid) {
     for (const ww::report::Section& section : run) {
+        if (!builder.goesOn()) {
+            return;
+        }
         builder.beginSection(section.number, words(section.title),
                              wantsLandscape(section, project) != areKept);
         if (areKept) {
@@ -126,7 +132,7 @@ void addAllSections(PageBuilder& builder, const ww::report::Report& report, cons
                     ReportPages& laid) {
     const SectionRun all(report.sections);
     const auto lies = [&](std::size_t i) { return wantsLandscape(all[i], project); };
-    for (std::size_t first = 0; first < all.size();) {
+    for (std::size_t first = 0; first < all.size() && builder.goesOn();) {
         if (lies(first) == builder.isLandscape()) {
             addSections(builder, all.subspan(first, 1), false, report, project, laid);
             ++first;
@@ -191,9 +197,14 @@ QSizeF ReportPages::size(std::size_t page) const {
 }
 
 ReportPages layOut(const ww::report::Report& report, const project::Project& project) {
+    return *layOut(report, project, Watch());
+}
+
+std::optional<ReportPages> layOut(const ww::report::Report& report, const project::Project& project,
+                                  const Watch& watch) {
     ReportPages laid;
     laid.isLetter = project.job().units == project::UnitSystem::US;
-    PageBuilder builder(laid.isLetter);
+    PageBuilder builder(laid.isLetter, false, watch);
     std::vector<QString> lines;
     for (const std::string& line : report.titleLines) {
         lines.push_back(QString::fromStdString(line));
@@ -209,6 +220,9 @@ ReportPages layOut(const ww::report::Report& report, const project::Project& pro
     builder.titleBlock(isStudy ? ReportText::tr("Study of a changed zone") : ReportText::tr("Balance report"),
                        job, lines, stamp);
     addAllSections(builder, report, project, laid);
+    if (!builder.goesOn()) {
+        return std::nullopt;
+    }
     QString footer = job + QStringLiteral(" · ") + ReportText::tr("round %1").arg(report.roundNumber);
     if (!report.digest.empty()) {
         footer += QStringLiteral(" · ") + ReportText::tr("data %1").arg(grouped(report.digest));
@@ -246,7 +260,7 @@ void renderPage(QPainter& painter, const ReportPages& pages, std::size_t page, c
     painter.restore();
 }
 
-void paintPages(const ReportPages& pages, QPagedPaintDevice& device) {
+bool paintPages(const ReportPages& pages, QPagedPaintDevice& device, const Watch& watch) {
     const auto layoutOf = [&](std::size_t page) {
         return QPageLayout(QPageSize(pages.isLetter ? QPageSize::Letter : QPageSize::A4),
                            pages.pages[page].isLandscape ? QPageLayout::Landscape : QPageLayout::Portrait,
@@ -255,6 +269,9 @@ void paintPages(const ReportPages& pages, QPagedPaintDevice& device) {
     device.setPageLayout(layoutOf(0));
     QPainter painter(&device);
     for (std::size_t page = 0; page < pages.pages.size(); ++page) {
+        if (watch && !watch(page)) {
+            return false;
+        }
         if (page > 0) {
             device.setPageLayout(layoutOf(page));
             device.newPage();
@@ -262,6 +279,7 @@ void paintPages(const ReportPages& pages, QPagedPaintDevice& device) {
         const double scale = painter.device()->logicalDpiX() / static_cast<double>(kDotsPerInch);
         renderPage(painter, pages, page, QRectF(QPointF(0, 0), pages.size(page) * scale));
     }
+    return true;
 }
 
 }  // namespace ww::ui::report

@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <QString>
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "core/project/project.h"
@@ -44,13 +45,20 @@ struct ReportPages {
     QSizeF size(std::size_t page) const;
 };
 
-/// Lays the report out. Needs a QGuiApplication for its fonts. Equal input gives equal pages.
+/// Told again and again how many pages there are so far; false: the work is given up.
+using Watch = std::function<bool(std::size_t pages)>;
+
+/// Lays the report out, on any thread. Needs a QGuiApplication for its fonts. Equal input gives equal pages.
 ReportPages layOut(const ww::report::Report& report, const project::Project& project);
+/// The same while somebody waits; nothing where it was given up.
+std::optional<ReportPages> layOut(const ww::report::Report& report, const project::Project& project,
+                                  const Watch& watch);
 
 /// Paints one page into `target`, which should have the page's proportions.
 void renderPage(QPainter& painter, const ReportPages& pages, std::size_t page, const QRectF& target);
 
-/// Paints all pages on a device of pages, a printer or a PDF writer; the device has at least one page.
-void paintPages(const ReportPages& pages, QPagedPaintDevice& device);
+/// Paints all pages on a device of pages, a printer or a PDF writer; the device has at least one page. False
+/// where it was given up: the pages are not all there.
+bool paintPages(const ReportPages& pages, QPagedPaintDevice& device, const Watch& watch = {});
 
 }  // namespace ww::ui::report

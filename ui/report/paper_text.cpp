@@ -1,0 +1,139 @@
+#include "ui/report/paper_text.h"
+
+#include <QFontMetricsF>
+#include <QRegularExpression>
+
+#include "ui/report/report_pages.h"
+#include "ui/text/words.h"
+
+namespace ww::ui::report {
+namespace {
+
+/// Where a word may be parted so that both parts begin as a reader speaks them: before a consonant that a
+/// vowel follows, at least three letters from either end. Good for the languages of the program, not exact.
+bool isSyllable(const QString& word, qsizetype at) {
+    static const QString kVowels = QStringLiteral("aeiouyäöüáéíóúàèùâêîôûëï");
+    static const QStringList kPairs{QStringLiteral("ch"), QStringLiteral("ck"), QStringLiteral("ph"),
+                                    QStringLiteral("th"), QStringLiteral("sh"), QStringLiteral("qu"),
+                                    QStringLiteral("ll"), QStringLiteral("rr"), QStringLiteral("gn")};
+    if (at < 3 || word.size() - at < 3 || !word[at - 1].isLetter() || !word[at].isLetter()) {
+        return false;
+    }
+    const QString lower = word.toLower();
+    return !kVowels.contains(lower[at]) && kVowels.contains(lower[at + 1]) &&
+           !kPairs.contains(lower.mid(at - 1, 2));
+}
+
+/// Takes from a word that is wider than the line what fits: up to a mark inside it, else up to a syllable
+/// with a hyphen, else as many letters as there is room for.
+QString headOfWord(QString& word, const QFontMetricsF& metrics, double width) {
+    static const QString kSoft = QStringLiteral("-/–_.,+");
+    qsizetype count = word.size();
+    while (count > 1 && metrics.horizontalAdvance(word.left(count)) > width) {
+        --count;
+    }
+    QString head;
+    for (qsizetype at = count; at > 1 && head.isEmpty(); --at) {
+        head = kSoft.contains(word[at - 1]) ? word.left(at) : QString();
+    }
+    qsizetype taken = head.size();
+    for (qsizetype at = count; at > 1 && head.isEmpty(); --at) {
+        const QString syllables = word.left(at) + '-';
+        if (isSyllable(word, at) && metrics.horizontalAdvance(syllables) <= width) {
+            head = syllables;
+            taken = at;
+        }
+    }
+    if (head.isEmpty()) {
+        head = word.left(count);
+        taken = count;
+    }
+    word.remove(0, taken);
+    return head;
+}
+
+}  // namespace
+
+QString words(const base::Fault& fault) {
+    return text::translated(fault);
+}
+
+QString words(const ww::report::Cell& cell) {
+    if (cell.parts.empty()) {
+        return text::withPrettyUnit(QString::fromStdString(cell.text));
+    }
+    QStringList parts;
+    for (const base::Fault& part : cell.parts) {
+        parts << text::translated(part);
+    }
+    return parts.join(QString::fromStdString(cell.glue));
+}
+
+QStringList unbrokenParts(const QString& text) {
+    static const QRegularExpression kUnit(
+        QStringLiteral("^(%|°[CF]|k?Pa|bar|mbar|psi|m|mm|in|ft|(in|mm|ft)H₂O|L/s|m³/h|gpm|rpm|1/min|tr/min|"
+                       "k?W|hp|A|V|h|min|s|kg/m³|Pa)[.,;:)]*$"));
+    QStringList parts;
+    for (const QString& word : text.split(' ')) {
+        const bool isBehindNumber =
+            !parts.isEmpty() && !parts.back().isEmpty() && parts.back().back().isDigit();
+        if (isBehindNumber && kUnit.match(word).hasMatch()) {
+            parts.back() += ' ' + word;
+        } else {
+            parts << word;
+        }
+    }
+    return parts;
+}
+
+double points(double count) {
+    return count * kDotsPerPoint;
+}
+
+QFont paperFont(double size, bool isBold) {
+    QFont font(QStringLiteral("DejaVu Sans"));
+    font.setPixelSize(static_cast<int>(points(size) + 0.5));
+    font.setBold(isBold);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setKerning(false);
+    // Any spacing, however small, keeps "fi" two letters: a reader's search finds "final" then.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.02);
+    return font;
+}
+
+double TextMeasure::advance(const QString& text, const QFont& font) {
+    QHash<QString, double>& known = m_advances[{font.pixelSize(), font.bold()}];
+    const auto found = known.constFind(text);
+    if (found != known.constEnd()) {
+        return *found;
+    }
+    const double width = QFontMetricsF(font).horizontalAdvance(text);
+    known.insert(text, width);
+    return width;
+}
+
+QStringList TextMeasure::wrapped(const QString& text, const QFont& font, double width) {
+    if (advance(text, font) <= width) {
+        return {text};
+    }
+    QStringList lines;
+    QString line;
+    for (QString word : unbrokenParts(text)) {
+        const QString longer = line.isEmpty() ? word : line + ' ' + word;
+        if (advance(longer, font) <= width) {
+            line = longer;
+            continue;
+        }
+        if (!line.isEmpty()) {
+            lines << line;
+        }
+        while (advance(word, font) > width && word.size() > 1) {
+            lines << headOfWord(word, QFontMetricsF(font), width);
+        }
+        line = word;
+    }
+    lines << line;
+    return lines;
+}
+
+}  // namespace ww::ui::report
