@@ -18,6 +18,7 @@
 #include "ui/places/pump/set_point_page.h"
 #include "ui/places/pump/test_page.h"
 #include "ui/places/pump/zone_page.h"
+#include "ui/widgets/focus_ring.h"
 #include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
@@ -48,6 +49,7 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
     m_tabs->setDocumentMode(true);
     m_tabs->setUsesScrollButtons(false);
     m_tabs->setElideMode(Qt::ElideNone);
+    new FocusRing(m_tabs->tabBar());
     m_tabs->setAccessibleName(tr("Pages of the pump"));
     addPage<CurvesPage>(tr("Curves"));
     addPage<TestPage>(tr("Test"));
@@ -149,8 +151,8 @@ QSize PumpPlace::minimumSizeHint() const {
     const int head =
         m_chooser->isHidden() ? m_tabs->tabBar()->sizeHint().height() : m_chooser->sizeHint().height();
     // The pages that are not shown are as high as this one.
-    const int height = std::max(QWidget::minimumSizeHint().height(),
-                                head + kBetween + shown.page->leastHeight(width()));
+    const int height =
+        std::max(QWidget::minimumSizeHint().height(), head + kBetween + shown.page->leastHeight(width()));
     return {shown.holder->minimumSizeHint().width(), height};
 }
 
