@@ -76,6 +76,16 @@ void ReviewPlace::resizeEvent(QResizeEvent* event) {
     fitColumns();
 }
 
+/// A display with thicker frames leaves the tables less room, in a place of the same size.
+bool ReviewPlace::eventFilter(QObject* watched, QEvent* event) {
+    const bool isTaken = QWidget::eventFilter(watched, event);
+    if (event->type() == QEvent::Resize &&
+        (watched == m_table->viewport() || watched == m_roundTable->viewport())) {
+        fitColumns();
+    }
+    return isTaken;
+}
+
 bool ReviewPlace::event(QEvent* event) {
     const bool isTaken = QWidget::event(event);
     if (event->type() == QEvent::LayoutRequest) {
