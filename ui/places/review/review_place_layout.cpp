@@ -114,7 +114,13 @@ void ReviewPlace::fitColumns() {
     const int digits[ColumnCount] = {6, 8, 18, 13, 11, 12, 16};
     fitWrapped(*m_table, digits, Why);
     // A tag is known by its end; the readings are wrapped instead.
-    if (const int more = tagWidth() - m_table->columnWidth(Tag); more > 0) {
+    int reading = 0;
+    for (int row = 0; row < m_comparison->rowCount(); ++row) {
+        reading =
+            std::max(reading, widestWord(m_table->fontMetrics(), m_comparison->row(row).cells.value(Dp)));
+    }
+    const int spare = m_table->columnWidth(Dp) - reading - 1;
+    if (const int more = std::min(spare, tagWidth() - m_table->columnWidth(Tag)); more > 0) {
         m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
         m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
     }
