@@ -120,6 +120,11 @@ void ReviewPlace::fitColumns() {
             std::max(reading, widestWord(m_table->fontMetrics(), m_comparison->row(row).cells.value(Dp)));
     }
     const int spare = m_table->columnWidth(Dp) - reading - 1;
+    if (spare < 0) {
+        const int giver = m_table->columnWidth(Who) > m_table->columnWidth(Why) ? Who : Why;
+        m_table->setColumnWidth(giver, m_table->columnWidth(giver) + spare);
+        m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - spare);
+    }
     if (const int more = std::min(spare, tagWidth() - m_table->columnWidth(Tag)); more > 0) {
         m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
         m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
