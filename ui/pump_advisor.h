@@ -27,6 +27,8 @@ class PumpAdvisor : public QObject {
     /// The picture of the job as it stands, computed here and kept where it is not there yet; null while the
     /// loop is not learned. The same numbers as pump_room::pumpPicture() with learnedResistances().
     std::shared_ptr<const pump_room::PumpPicture> pictureOfNow();
+    /// What the newest picture of the loop says of its branches; empty before the first.
+    balancing::Resistances learned() const;
     /// Somebody looks at the pumps: whatever is stale is computed.
     void want();
     /// Nobody looks any more: changes of the job are only noted.
@@ -41,7 +43,6 @@ class PumpAdvisor : public QObject {
   private:
     void take(const project::ChangeSet& changes);
     void start();
-    balancing::Resistances learned() const;
 
     WorkbookBridge& m_bridge;
     LoopAdvisor& m_loop;

@@ -43,7 +43,8 @@ struct Surroundings {
     std::string machine;
     ReportWriter writeReport;
     /// Draws a report with places for signatures; given by the main likewise.
-    std::function<workbook::ReportToSign(const report::Report&, const project::Project&)> reportToSign = {};
+    std::function<base::Result<workbook::ReportToSign>(const report::Report&, const project::Project&)>
+        reportToSign = {};
     seal::BlockDrawer drawBlock = {};
     /// Draws the walk sheet of a job as PDF; given by the main likewise.
     std::function<base::Outcome(const project::Project&, const std::filesystem::path&)> writeWalkSheet = {};

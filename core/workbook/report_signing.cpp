@@ -46,9 +46,12 @@ seal::ReportBinding bindingOf(const Workbook& workbook) {
 base::Result<std::string> prepared(const Workbook& workbook, const SigningRequest& request) {
     const std::string standing = bytesOf(request.out);
     if (!seal::hasSignature(standing)) {
-        const ReportToSign report = request.report();
-        return seal::prepareReport(report.pdf, {report.fields, report.attachments, bindingOf(workbook),
-                                                workbook.newestEntry().time});
+        const base::Result<ReportToSign> report = request.report();
+        if (!report) {
+            return report.fault();
+        }
+        return seal::prepareReport(report->pdf, {report->fields, report->attachments, bindingOf(workbook),
+                                                 workbook.newestEntry().time});
     }
     const seal::ReportVerification found = seal::verifyReport(standing);
     if (!found.isIntact || !found.binding) {

@@ -41,8 +41,8 @@ struct ReportToSign {
 struct SigningRequest {
     seal::Role role{};
     const seal::Identity& identity;
-    std::filesystem::path out;             ///< a new file, or a signed report that waits for this role
-    std::function<ReportToSign()> report;  ///< called where a new file is to be written
+    std::filesystem::path out;  ///< a new file, or a signed report that waits for this role
+    std::function<base::Result<ReportToSign>()> report;  ///< called where a new file is to be written
     seal::BlockDrawer draw;
 };
 

@@ -11,7 +11,6 @@
 #include "core/base/expects.h"
 #include "core/exchange/job_folder.h"
 #include "core/workbook/output_target.h"
-#include "ui/report/report_pages.h"
 #include "ui/report/signature_drawing.h"
 
 namespace ww::ui::report {
@@ -97,21 +96,36 @@ void makeSteady(QByteArray& bytes, const ww::report::Report& report) {
     }
 }
 
-QByteArray written(const ww::report::Report& report, const ReportPages& pages) {
+base::Result<QByteArray> written(const ww::report::Report& report, const ReportPages& pages,
+                                 const Watch& watch) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
+    bool isWhole = false;
     {
         QPdfWriter writer(&buffer);
         writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
         writer.setResolution(kDotsPerInch);
         writer.setTitle(QString::fromStdString(report.jobName));
         writer.setCreator(QStringLiteral("Waterwright"));
-        paintPages(pages, writer);
+        isWhole = paintPages(pages, writer, watch);
     }
     buffer.close();
+    if (!isWhole) {
+        return base::Fault{&kReportStopped, {}, {}};
+    }
     makeSteady(bytes, report);
     return bytes;
+}
+
+/// The pages that are there, else new ones; null where that was stopped.
+std::shared_ptr<const ReportPages> pagesOf(const ww::report::Report& report, const project::Project& project,
+                                           const Waiting& waiting) {
+    if (waiting.pages != nullptr) {
+        return waiting.pages;
+    }
+    auto laid = layOut(report, project, waiting.layingOut);
+    return laid ? std::make_shared<const ReportPages>(std::move(*laid)) : nullptr;
 }
 
 /// The record as tables and as one document.
@@ -128,25 +142,49 @@ std::vector<seal::Attachment> machineTwin(const project::Project& project) {
 
 }  // namespace
 
-QByteArray pdf(const ww::report::Report& report, const project::Project& project) {
+namespace {
+
+base::Result<QByteArray> pdf(const ww::report::Report& report, const project::Project& project,
+                             const Waiting& waiting) {
     const SteadyHashes steady;
     const UniversalTime universal;
-    const QByteArray drawn = written(report, layOut(report, project));
+    const auto pages = pagesOf(report, project, waiting);
+    if (pages == nullptr) {
+        return base::Fault{&kReportStopped, {}, {}};
+    }
+    const base::Result<QByteArray> drawn = written(report, *pages, waiting.writing);
+    if (!drawn) {
+        return drawn.fault();
+    }
     const auto whole = seal::prepareReport(
-        drawn.toStdString(),
+        drawn->toStdString(),
         {{}, machineTwin(project), {report.workbookId, report.journalDigest}, report.printed});
     // What was just drawn is a PDF of the form that is read here.
     EXPECTS(whole.ok());
     return QByteArray::fromStdString(*whole);
 }
 
-workbook::ReportToSign reportToSign(const ww::report::Report& report, const project::Project& project) {
+}  // namespace
+
+QByteArray pdf(const ww::report::Report& report, const project::Project& project) {
+    return *pdf(report, project, Waiting());
+}
+
+base::Result<workbook::ReportToSign> reportToSign(const ww::report::Report& report,
+                                                  const project::Project& project, const Waiting& waiting) {
     const SteadyHashes steady;
     const UniversalTime universal;
-    const ReportPages pages = layOut(report, project);
+    const auto pages = pagesOf(report, project, waiting);
+    if (pages == nullptr) {
+        return base::Fault{&kReportStopped, {}, {}};
+    }
+    const base::Result<QByteArray> bytes = written(report, *pages, waiting.writing);
+    if (!bytes) {
+        return bytes.fault();
+    }
     workbook::ReportToSign drawn;
-    drawn.pdf = written(report, pages).toStdString();
-    for (const SignatureSpace& space : pages.spaces) {
+    drawn.pdf = bytes->toStdString();
+    for (const SignatureSpace& space : pages->spaces) {
         drawn.fields.push_back(
             {space.role, space.place, drawBlock(seal::waitingText(space.role), space.place.size)});
     }
@@ -154,7 +192,8 @@ workbook::ReportToSign reportToSign(const ww::report::Report& report, const proj
     return drawn;
 }
 
-base::Outcome writeWhole(const std::filesystem::path& out, const std::function<QByteArray()>& make) {
+base::Outcome writeWhole(const std::filesystem::path& out,
+                         const std::function<base::Result<QByteArray>()>& make) {
     if (auto refusal = workbook::refusalToReplace(out)) {
         return *refusal;
     }
@@ -168,16 +207,20 @@ base::Outcome writeWhole(const std::filesystem::path& out, const std::function<Q
     if (!file.open(QIODevice::WriteOnly)) {
         return failed();
     }
-    const QByteArray bytes = make();
-    if (file.write(bytes) != bytes.size() || !file.commit()) {
+    const base::Result<QByteArray> bytes = make();
+    if (!bytes) {
+        file.cancelWriting();
+        return bytes.fault();
+    }
+    if (file.write(*bytes) != bytes->size() || !file.commit()) {
         return failed();
     }
     return base::Done{};
 }
 
 base::Outcome writePdf(const ww::report::Report& report, const project::Project& project,
-                       const std::filesystem::path& out) {
-    return writeWhole(out, [&] { return pdf(report, project); });
+                       const std::filesystem::path& out, const Waiting& waiting) {
+    return writeWhole(out, [&] { return pdf(report, project, waiting); });
 }
 
 }  // namespace ww::ui::report

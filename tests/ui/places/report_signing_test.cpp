@@ -122,10 +122,10 @@ TEST(ReportSigning, waitsWhileTheLoopIsBeingLearned) {
     SigningRig rig;
     rig.settle();
     ASSERT_TRUE(rig.button("Sign…")->isEnabled());
-    rig.place.signing()->setWaiting(true);
+    rig.place.signing()->setWaiting("The loop is being learned.");
     EXPECT_FALSE(rig.button("Sign…")->isEnabled());
     EXPECT_TRUE(rig.button("Sign…")->accessibleDescription().contains("being learned"));
-    rig.place.signing()->setWaiting(false);
+    rig.place.signing()->setWaiting({});
     EXPECT_TRUE(rig.button("Sign…")->isEnabled());
 }
 

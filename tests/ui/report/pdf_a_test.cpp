@@ -55,7 +55,7 @@ std::string reportBytes(ww::report::Signers signers) {
     if (signers == ww::report::Signers::None) {
         return pdf(report, project).toStdString();
     }
-    const workbook::ReportToSign drawn = reportToSign(report, project);
+    const workbook::ReportToSign drawn = *reportToSign(report, project);
     return *seal::prepareReport(
         drawn.pdf,
         {drawn.fields, drawn.attachments, {options.workbookId, options.journalDigest}, options.printed});

@@ -26,6 +26,7 @@
 #include "ui/report/report_writer.h"
 #include "ui/text/words.h"
 #include "ui/widgets/laid_out_later.h"
+#include "ui/widgets/pages_progress.h"
 #include "ui/widgets/panel_area.h"
 #include "ui/widgets/side_by_side.h"
 
@@ -50,6 +51,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
       m_tokens(theme::tokens(theme::Display::Office)),
+      m_maker(new PagesMaker(this)),
       m_content(new QStackedWidget(this)),
       m_empty(new QLabel(this)),
       m_page(new QWidget(this)),
@@ -61,6 +63,8 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     m_list->setWordWrap(true);
     m_list->setSpacing(3);
     m_list->setResizeMode(QListView::Adjust);
+    // A long report has thousands.
+    m_list->setLayoutMode(QListView::Batched);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     // Names are wrapped to the width beside the bar, whether it comes or not.
     m_list->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
@@ -86,7 +90,10 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     m_content->addWidget(m_empty);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_content);
+    layout->addWidget(buildMakingLine());
+    layout->addWidget(m_content, 1);
+    connect(m_maker, &PagesMaker::made, this, &ReportPlace::take);
+    connect(m_maker, &PagesMaker::progressed, this, &ReportPlace::showMaking);
     connect(m_list, &QListWidget::currentRowChanged, this, &ReportPlace::showPage);
     connect(&m_bridge, &WorkbookBridge::changed, this, &ReportPlace::markStale);
 }
@@ -167,21 +174,29 @@ void ReportPlace::changeEvent(QEvent* event) {
 }
 
 void ReportPlace::markStale() {
+    m_isBehind = true;
+    m_isStopped = false;
+    m_maker->giveUp();
     m_written->clear();
     m_shown->want();
 }
 
-ww::report::Report ReportPlace::currentReport(ww::report::Signers signers) const {
+ww::report::ReportOptions ReportPlace::options() const {
     ww::report::ReportOptions options;
-    options.signers = signers;
     if (m_bridge.isOpen()) {
         const workbook::JournalEntry& newest = m_bridge.workbook()->newestEntry();
         options.journalDigest = newest.digest.text();
         options.printed = newest.time;
         options.workbookId = m_bridge.workbook()->workbookId().text();
     }
-    options.pumps = m_pumps != nullptr ? m_pumps->pictureOfNow() : nullptr;
-    return ww::report::build(m_bridge.project(), options);
+    return options;
+}
+
+ww::report::Report ReportPlace::currentReport(ww::report::Signers signers) const {
+    ww::report::ReportOptions wanted = options();
+    wanted.signers = signers;
+    wanted.pumps = m_pumps != nullptr ? m_pumps->pictureOfNow() : nullptr;
+    return ww::report::build(m_bridge.project(), wanted);
 }
 
 bool ReportPlace::isWaitingForLearning() const {
@@ -191,45 +206,37 @@ bool ReportPlace::isWaitingForLearning() const {
 
 void ReportPlace::refresh() {
     if (!m_bridge.isOpen()) {
-        m_exportWhenLearned.clear();
-        m_pages.reset();
+        m_exportWhenMade.clear();
+        m_made.reset();
         m_preview->show(nullptr, 0);
         m_empty->setText(tr("No job is open. Open one, or make a new job, in the menu File."));
         m_content->setCurrentWidget(m_empty);
+        showMaking();
         return;
     }
-    m_signing->setWaiting(isWaitingForLearning());
     if (isWaitingForLearning()) {
+        m_signing->setWaiting(tr("The loop is being learned; sign when that is done."));
         // Pages of the job before its last change stay until the loop is learned.
-        if (m_pages == nullptr) {
+        if (m_made == nullptr) {
             m_empty->setText(tr("The loop is being learned; the pages follow."));
             m_content->setCurrentWidget(m_empty);
         }
         return;
     }
-    const ww::report::Report report = currentReport();
-    const int before = std::max(0, m_list->currentRow());
-    m_pages = std::make_shared<const report::ReportPages>(report::layOut(report, m_bridge.project()));
-    {
-        const QSignalBlocker blocker(m_list);
-        m_list->clear();
-        for (std::size_t page = 0; page < m_pages->pages.size(); ++page) {
-            m_list->addItem(tr("Page %1").arg(page + 1) + '\n' + m_pages->names[page]);
-        }
-        m_list->setCurrentRow(std::min(before, m_list->count() - 1));
+    if (isLarge()) {
+        makePages();
+        return;
     }
-    showPage(m_list->currentRow());
-    showReady(report);
-    m_versions->refresh();
-    m_content->setCurrentWidget(m_page);
-    if (const QString file = std::exchange(m_exportWhenLearned, {}); !file.isEmpty()) {
-        (void)exportTo(std::filesystem::path(file.toStdString()));
-    }
+    auto made = std::make_shared<PagesMaker::Made>();
+    made->report = currentReport();
+    made->pages =
+        std::make_shared<const report::ReportPages>(report::layOut(made->report, m_bridge.project()));
+    take(made);
 }
 
 void ReportPlace::showPage(int page) {
-    if (m_pages != nullptr && page >= 0) {
-        m_preview->show(m_pages, static_cast<std::size_t>(page));
+    if (m_made != nullptr && page >= 0) {
+        m_preview->show(m_made->pages, static_cast<std::size_t>(page));
         m_scroll->ensureVisible(0, 0);
     }
 }
@@ -247,16 +254,27 @@ void ReportPlace::showReady(const ww::report::Report& report) {
 }
 
 base::Outcome ReportPlace::exportTo(const std::filesystem::path& file) {
-    base::Outcome outcome = report::writePdf(currentReport(), m_bridge.project(), file);
+    const bool isMade = isLarge() && !m_isBehind;
+    PagesProgress progress(this);
+    report::Waiting waiting;
+    waiting.pages = isMade ? m_made->pages : nullptr;
+    waiting.layingOut = [&](std::size_t pages) { return progress.layingOut(pages); };
+    waiting.writing = [&](std::size_t pages) { return progress.writing(pages); };
+    progress.setCount(isMade ? m_made->pages->pages.size() : 0);
+    const base::Outcome outcome =
+        report::writePdf(isMade ? m_made->report : currentReport(), m_bridge.project(), file, waiting);
     m_written->setText(outcome.ok() ? tr("Written: %1").arg(QString::fromStdString(file.string()))
                                     : text::text(outcome.fault()));
     return outcome;
 }
 
-/// Of the pages shown; a report that waits for learning is not built for its name alone.
+/// Of the pages shown; a report that is waited for is not built for its name alone.
 QString ReportPlace::proposedFileName() const {
-    return isWaitingForLearning() ? tr("Balance report") + QStringLiteral(".pdf")
-                                  : report::fileNameOf(currentReport());
+    if (isLarge() && !m_isBehind) {
+        return report::fileNameOf(m_made->report);
+    }
+    return isWaitingForLearning() || isLarge() ? tr("Balance report") + QStringLiteral(".pdf")
+                                               : report::fileNameOf(currentReport());
 }
 
 void ReportPlace::exportReport() {
@@ -270,8 +288,15 @@ void ReportPlace::exportReport() {
         return;
     }
     if (isWaitingForLearning()) {
-        m_exportWhenLearned = file;
+        m_exportWhenMade = file;
         m_written->setText(tr("The loop is being learned; the file is written when that is done."));
+        return;
+    }
+    if (isLarge() && m_isBehind) {
+        m_exportWhenMade = file;
+        m_isStopped = false;
+        makePages();
+        m_written->setText(tr("The pages are being laid out; the file is written when that is done."));
         return;
     }
     // The place itself says what came of it.

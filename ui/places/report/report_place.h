@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "core/report/report.h"
+#include "ui/places/report/pages_maker.h"
 #include "ui/places/report/ready_list.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/shown_refresh.h"
@@ -25,9 +26,6 @@ class PagePreview;
 class PumpAdvisor;
 class SignedVersions;
 class SigningPanel;
-namespace report {
-struct ReportPages;
-}
 
 class ReportPlace : public QWidget {
     Q_OBJECT
@@ -62,6 +60,14 @@ class ReportPlace : public QWidget {
   private:
     void markStale();
     void refresh();
+    /// The pages of a large job are made beside the screen.
+    bool isLarge() const;
+    ww::report::ReportOptions options() const;
+    QWidget* buildMakingLine();
+    void makePages();
+    void stopOrGoOn();
+    void showMaking();
+    void take(const std::shared_ptr<const PagesMaker::Made>& made);
     void showPage(int page);
     void showReady(const ww::report::Report& report);
     QWidget* buildPanel();
@@ -69,7 +75,10 @@ class ReportPlace : public QWidget {
     WorkbookBridge& m_bridge;
     PumpAdvisor* m_pumps = nullptr;
     theme::Tokens m_tokens;
-    std::shared_ptr<const report::ReportPages> m_pages;
+    PagesMaker* m_maker;
+    std::shared_ptr<const PagesMaker::Made> m_made;  ///< what is shown; null before the first
+    bool m_isBehind = true;                          ///< what is shown is not of the job as it stands
+    bool m_isStopped = false;                        ///< making it was given up by hand
     QStackedWidget* m_content = nullptr;
     QLabel* m_empty = nullptr;
     QWidget* m_page = nullptr;
@@ -81,7 +90,10 @@ class ReportPlace : public QWidget {
     SigningPanel* m_signing = nullptr;
     SignedVersions* m_versions = nullptr;
     QLabel* m_written = nullptr;
-    QString m_exportWhenLearned;  ///< chosen while the loop was being learned; empty: none
+    QWidget* m_making = nullptr;
+    QLabel* m_progress = nullptr;
+    QPushButton* m_stop = nullptr;
+    QString m_exportWhenMade;  ///< chosen while the pages were not there yet; empty: none
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 

@@ -15,6 +15,7 @@
 #include "ui/report/signature_drawing.h"
 #include "ui/text/words.h"
 #include "ui/widgets/hinted_field.h"
+#include "ui/widgets/pages_progress.h"
 #include "ui/widgets/quiet_combo.h"
 
 namespace ww::ui {
@@ -91,8 +92,8 @@ void SigningPanel::setObstacles(std::size_t count) {
     refresh();
 }
 
-void SigningPanel::setWaiting(bool isWaiting) {
-    m_isWaiting = isWaiting;
+void SigningPanel::setWaiting(const QString& why) {
+    m_waitsFor = why;
     refresh();
 }
 
@@ -106,11 +107,11 @@ void SigningPanel::refresh() {
         m_signers->setCurrentIndex(0);
     }
     m_signers->setEnabled(role() == seal::Role::Technician);
-    m_sign->setEnabled(m_bridge.isOpen() && !m_bridge.isReadOnly() && m_obstacles == 0 && !m_isWaiting);
+    m_sign->setEnabled(m_bridge.isOpen() && !m_bridge.isReadOnly() && m_obstacles == 0 &&
+                       m_waitsFor.isEmpty());
     const QString why = m_bridge.isReadOnly() ? tr("This workbook can only be read here.")
                         : m_obstacles > 0     ? tr("Lines above that stand in the way: %1.").arg(m_obstacles)
-                        : m_isWaiting         ? tr("The loop is being learned; sign when that is done.")
-                                              : QString();
+                                              : m_waitsFor;
     m_sign->setToolTip(why);
     m_sign->setAccessibleDescription(why);
 }
@@ -147,8 +148,8 @@ QString SigningPanel::proposedFile() const {
 
 void SigningPanel::sign() {
     if (!m_sign->isEnabled()) {
-        tell(m_isWaiting ? m_sign->toolTip()
-                         : text::sentence({&kNotReadyToSign, {}, {std::to_string(m_obstacles)}}),
+        tell(!m_waitsFor.isEmpty() ? m_waitsFor
+                                   : text::sentence({&kNotReadyToSign, {}, {std::to_string(m_obstacles)}}),
              false);
         return;
     }
@@ -208,9 +209,14 @@ base::Outcome SigningPanel::signInto(const std::filesystem::path& file) {
         }
         const auto signers = m_signers->currentIndex() == 0 ? ww::report::Signers::TechnicianAndSupervisor
                                                             : ww::report::Signers::Technician;
-        return m_bridge.signReport({role(), *identity, file,
-                                    [&] { return report::reportToSign(m_make(signers), m_bridge.project()); },
-                                    report::drawBlock});
+        const auto draw = [&] {
+            PagesProgress progress(this);
+            report::Waiting waiting;
+            waiting.layingOut = [&](std::size_t pages) { return progress.layingOut(pages); };
+            waiting.writing = [&](std::size_t pages) { return progress.writing(pages); };
+            return report::reportToSign(m_make(signers), m_bridge.project(), waiting);
+        };
+        return m_bridge.signReport({role(), *identity, file, draw, report::drawBlock});
     }();
     passphrase.fill('\0');
     if (!done) {

@@ -44,8 +44,9 @@ class SigningPanel : public QWidget {
 
     /// How many lines stand in the way; 0 allows signing.
     void setObstacles(std::size_t count);
-    /// While the loop is being learned nothing is signed: the report would have to wait for it.
-    void setWaiting(bool isWaiting);
+    /// While the loop is being learned or the pages are being made nothing is signed: the window would have
+    /// to wait for it. `why`: a sentence; empty: nothing is waited for.
+    void setWaiting(const QString& why);
     /// Signs into a file, new or a signed report that waits for this role; tells in the panel what came of
     /// it. The passphrase is forgotten whatever comes of it.
     base::Outcome signInto(const std::filesystem::path& file);
@@ -81,7 +82,7 @@ class SigningPanel : public QWidget {
     QPushButton* m_sign;
     QLabel* m_told;
     std::size_t m_obstacles = 0;
-    bool m_isWaiting = false;
+    QString m_waitsFor;
 };
 
 }  // namespace ww::ui
