@@ -29,7 +29,11 @@ void MainWindow::connectViewCommands() {
             [this] { setTextPoints(m_preferences.textPoints() + 1.0); });
     connect(m_commands->smallerText, &QAction::triggered, this,
             [this] { setTextPoints(m_preferences.textPoints() - 1.0); });
-    connect(m_commands->normalText, &QAction::triggered, this, [this] { setTextPoints(10.0); });
+    connect(m_commands->normalText, &QAction::triggered, this, [this] {
+        m_preferences.resetTextPoints();
+        applyLook();
+        refreshStrip();
+    });
     connect(m_commands->fullScreen, &QAction::triggered, this,
             [this](bool isFull) { isFull ? showFullScreen() : showNormal(); });
     connectReportCommands();

@@ -1,7 +1,9 @@
 #include "ui/preferences.h"
 
+#include <QApplication>
 #include <QFileInfo>
 #include <algorithm>
+#include <cmath>
 
 namespace ww::ui {
 namespace {
@@ -29,8 +31,11 @@ QString matchKey(const base::Id& job, const std::string& file, std::string_view 
 
 }  // namespace
 
-Preferences::Preferences() : m_settings(QStringLiteral("Waterwright"), QStringLiteral("Waterwright")) {}
-Preferences::Preferences(const QString& file) : m_settings(file, QSettings::IniFormat) {}
+Preferences::Preferences()
+    : m_settings(QStringLiteral("Waterwright"), QStringLiteral("Waterwright")),
+      m_desktopPoints(std::round(QApplication::font().pointSizeF())) {}
+Preferences::Preferences(const QString& file, double desktopPoints)
+    : m_settings(file, QSettings::IniFormat), m_desktopPoints(desktopPoints) {}
 
 theme::Display Preferences::display() const {
     return theme::displayNamed(m_settings.value(kDisplay).toString());
@@ -49,12 +54,16 @@ void Preferences::setLanguage(const QString& code) {
 }
 
 double Preferences::textPoints() const {
-    return std::clamp(m_settings.value(kTextPoints, kLeastPoints).toDouble(), double(kLeastPoints),
+    return std::clamp(m_settings.value(kTextPoints, m_desktopPoints).toDouble(), double(kLeastPoints),
                       double(kMostPoints));
 }
 
 void Preferences::setTextPoints(double points) {
     m_settings.setValue(kTextPoints, std::clamp(points, double(kLeastPoints), double(kMostPoints)));
+}
+
+void Preferences::resetTextPoints() {
+    m_settings.remove(kTextPoints);
 }
 
 bool Preferences::hasLargeTargets() const {

@@ -17,23 +17,26 @@ class Preferences {
     static constexpr int kRecentCount = 8;
 
     /// Kept in the desk's settings file of this program.
+    static constexpr int kLeastPoints = 10;
+    static constexpr int kMostPoints = 20;
+
+    /// Takes the size of the desktop's text from the program's font: made before a look is applied to it.
     Preferences();
-    /// Kept in a file of its own; for tests.
-    explicit Preferences(const QString& file);
+    /// Kept in a file of its own, on a desktop with text of a size; for tests.
+    explicit Preferences(const QString& file, double desktopPoints = kLeastPoints);
 
     theme::Display display() const;
     void setDisplay(theme::Display display);
-
-    static constexpr int kLeastPoints = 10;
-    static constexpr int kMostPoints = 20;
 
     /// Code of the language of the screen (ui/language.h); empty: that of the system.
     QString language() const;
     void setLanguage(const QString& code);
 
-    /// Text size in points, 10 (100 %) to 20 (200 %).
+    /// Text size in points, 10 (100 %) to 20 (200 %); that of the desktop until another is chosen.
     double textPoints() const;
     void setTextPoints(double points);
+    /// The size of the desktop's text again.
+    void resetTextPoints();
 
     /// Controls large enough for gloves.
     bool hasLargeTargets() const;
@@ -75,6 +78,7 @@ class Preferences {
     void setUnclosed(const QStringList& files);
 
     QSettings m_settings;
+    double m_desktopPoints;
 };
 
 }  // namespace ww::ui

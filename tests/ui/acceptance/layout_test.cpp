@@ -25,6 +25,15 @@ TEST_P(Layout, nothingIsCutOutsideItsFrameOrScrolledSideways) {
     }
 }
 
+TEST(TextSize, isThatOfTheDesktopUntilAnotherIsChosen) {
+    DeskWindow desk(support::walkJob(), true, 14.0);
+    EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 14.0);
+    desk.window.setTextPoints(12.0);
+    EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 12.0);
+    desk.window.commands().normalText->trigger();
+    EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 14.0);
+}
+
 TEST(TextSize, isThatOfTheDisplayFromTheStart) {
     DeskWindow desk;
     EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 10.0);

@@ -19,8 +19,9 @@ class DeskWindow {
   public:
     explicit DeskWindow(const WalkJobOptions& options = {}, bool isRoundOpen = true)
         : DeskWindow(walkJob(options), isRoundOpen) {}
-    DeskWindow(const project::Edit& content, bool isRoundOpen)
-        : preferences(QString::fromStdString(folder.file("settings.ini"))),
+    DeskWindow(const project::Edit& content, bool isRoundOpen,
+               double desktopPoints = ui::Preferences::kLeastPoints)
+        : preferences(QString::fromStdString(folder.file("settings.ini")), desktopPoints),
           ids(1'000'000),
           window(ui::Desk{clock, ids, "A. Fields", "LT-1"}, preferences) {
         const base::Outcome made =

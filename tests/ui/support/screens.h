@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QFont>
+#include <algorithm>
 #include <array>
 
 #include "core/exchange/job_folder.h"
@@ -58,7 +59,9 @@ class DesktopFont {
 class ScreenWindow {
   public:
     explicit ScreenWindow(const Screen& screen)
-        : m_font(screen.desktopPoints), m_size(screen.width, screen.height), desk(job().edit, false) {
+        : m_font(screen.desktopPoints),
+          m_size(screen.width, screen.height),
+          desk(job().edit, false, std::max<double>(screen.desktopPoints, ui::Preferences::kLeastPoints)) {
         if (screen.textPoints > 0) {
             desk.window.setTextPoints(screen.textPoints);
         }
