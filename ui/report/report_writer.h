@@ -22,7 +22,8 @@ inline constexpr base::MessageForm kReportNotWritten{
     "disk"};
 
 inline constexpr base::MessageForm kReportStopped{
-    "report_stopped", "the report was stopped before its last page; nothing was written"};
+    "report_stopped",
+    "the report was stopped before its last page and nothing was written; make it again when there is time"};
 
 /// What somebody who waits for a report knows and wants to be told; empty: nobody waits.
 struct Waiting {
