@@ -2,17 +2,22 @@
 // kind of eye, and the ring around what has the keys.
 #include <gtest/gtest.h>
 
+#include <QAbstractItemView>
+#include <QComboBox>
 #include <QImage>
 #include <QLabel>
+#include <QLineEdit>
+#include <QPainter>
 #include <QPointer>
 #include <QPushButton>
-#include <QTableView>
 #include <map>
+#include <set>
 
 #include "tests/ui/support/color_math.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/each_page.h"
 #include "tests/ui/support/ring_faults.h"
+#include "ui/theme/state_shape.h"
 #include "ui/theme/theme.h"
 
 namespace ww::ui {
@@ -24,9 +29,22 @@ using theme::Display;
 
 constexpr Display kDisplays[] = {Display::Office, Display::Daylight, Display::PlantRoomDark};
 
-/// Contrast of what is written in a part of a picture: its commonest color against the one that stands out
-/// most. Nothing where nothing is written.
-double writtenContrast(const QImage& picture, const QRect& part) {
+constexpr int kScale = 3;
+
+/// The window as painted, each pixel of it kScale by kScale, so that thin strokes reach their color.
+QImage painted(QWidget& window) {
+    QImage picture(window.size() * kScale, QImage::Format_RGB32);
+    picture.setDevicePixelRatio(kScale);
+    window.render(&picture);
+    picture.setDevicePixelRatio(1);
+    return picture;
+}
+
+QRect scaled(const QRect& part) {
+    return {part.topLeft() * kScale, part.size() * kScale};
+}
+
+QRgb commonest(const QImage& picture, const QRect& part) {
     std::map<QRgb, int> counts;
     const QRect box = part & picture.rect();
     for (int y = box.top(); y <= box.bottom(); ++y) {
@@ -34,22 +52,83 @@ double writtenContrast(const QImage& picture, const QRect& part) {
             ++counts[picture.pixel(x, y)];
         }
     }
-    if (counts.size() < 2) {
-        return 0;
-    }
-    const auto back = std::max_element(counts.begin(), counts.end(),
+    const auto most = std::max_element(counts.begin(), counts.end(),
                                        [](const auto& a, const auto& b) { return a.second < b.second; });
+    return most == counts.end() ? 0 : most->first;
+}
+
+/// Contrast of what stands out most in a part of a picture against a color.
+double mostContrast(const QImage& picture, const QRect& part, QRgb against) {
+    std::set<QRgb> colors;
+    const QRect box = part & picture.rect();
+    for (int y = box.top(); y <= box.bottom(); ++y) {
+        for (int x = box.left(); x <= box.right(); ++x) {
+            colors.insert(picture.pixel(x, y));
+        }
+    }
     double most = 0;
-    for (const auto& [color, count] : counts) {
-        most = std::max(most, contrastRatio(QColor(back->first), QColor(color)));
+    for (const QRgb color : colors) {
+        most = std::max(most, contrastRatio(QColor(against), QColor(color)));
     }
     return most;
 }
 
-// WCAG 2.2: 1.4.6 asks 7:1 of text, 1.4.3 4.5:1. Edges of letters are blended, so that thin strokes reach a
-// little less than their color.
-TEST(PaintedColors, everyWordStandsOutOnTwelveScreens) {
-    constexpr double kBlended = 0.25;
+/// Contrast of what is written in a part of a picture against its commonest color.
+double writtenContrast(const QImage& picture, const QRect& part) {
+    return mostContrast(picture, part, commonest(picture, part));
+}
+
+/// A text on the screen and where it stands in the window, px.
+struct Written {
+    QString words;
+    QRect box;
+};
+
+void addCells(const QAbstractItemView& view, const QWidget& window, std::vector<Written>& all) {
+    const QWidget* port = view.viewport();
+    const QAbstractItemModel* model = view.model();
+    for (int row = 0; model != nullptr && row < model->rowCount(view.rootIndex()); ++row) {
+        for (int column = 0; column < model->columnCount(view.rootIndex()); ++column) {
+            const QModelIndex cell = model->index(row, column, view.rootIndex());
+            const QRect box = view.visualRect(cell);
+            if (port->rect().contains(box) && !cell.data().toString().trimmed().isEmpty()) {
+                all.push_back(
+                    {cell.data().toString(),
+                     QRect(port->mapTo(&window, box.topLeft()), box.size()).adjusted(2, 2, -2, -2)});
+            }
+        }
+    }
+}
+
+/// Everything written in a window that is wholly in sight: labels, buttons, fields, choices, cells.
+std::vector<Written> writtenOn(const QWidget& window) {
+    std::vector<Written> all;
+    for (const QWidget* widget : window.findChildren<QWidget*>()) {
+        if (!widget->isVisible() || widget->visibleRegion().boundingRect() != widget->rect()) {
+            continue;
+        }
+        QString words;
+        if (const auto* label = qobject_cast<const QLabel*>(widget)) {
+            words = label->text();
+        } else if (const auto* button = qobject_cast<const QAbstractButton*>(widget)) {
+            words = button->text();
+        } else if (const auto* field = qobject_cast<const QLineEdit*>(widget)) {
+            words = field->text();
+        } else if (const auto* choice = qobject_cast<const QComboBox*>(widget)) {
+            words = choice->currentText();
+        } else if (const auto* view = qobject_cast<const QAbstractItemView*>(widget)) {
+            addCells(*view, window, all);
+        }
+        if (!words.trimmed().isEmpty()) {
+            const QRect inner = widget->rect().adjusted(4, 4, -4, -4);
+            all.push_back({words, QRect(widget->mapTo(&window, inner.topLeft()), inner.size())});
+        }
+    }
+    return all;
+}
+
+// WCAG 2.2: 1.4.6 asks 7:1 of text, 1.4.3 4.5:1.
+TEST(PaintedColors, everyWordStandsOutOnEveryPage) {
     int screens = 0;
     for (const Display display : kDisplays) {
         DeskWindow desk;
@@ -57,40 +136,83 @@ TEST(PaintedColors, everyWordStandsOutOnTwelveScreens) {
         desk.enter("20.5");
         desk.enter("99");
         const double wanted = display == Display::Office ? 4.5 : 7.0;
-        for (const auto place : {MainWindow::Job, MainWindow::Walk, MainWindow::Adjust, MainWindow::Report}) {
-            desk.window.showPlace(place);
+        support::eachPage(desk.window, [&](const QString& page) {
             QTest::qWait(30);
-            const QImage picture = desk.window.grab().toImage();
             ++screens;
-            for (const QWidget* widget : desk.window.findChildren<QWidget*>()) {
-                const auto* label = qobject_cast<const QLabel*>(widget);
-                const auto* button = qobject_cast<const QPushButton*>(widget);
-                const bool isWritten = (label != nullptr && !label->text().trimmed().isEmpty()) ||
-                                       (button != nullptr && !button->text().isEmpty());
-                if (!isWritten || !widget->isVisible() ||
-                    widget->visibleRegion().boundingRect() != widget->rect()) {
+            const QImage picture = painted(desk.window);
+            for (const Written& written : writtenOn(desk.window)) {
+                EXPECT_GE(writtenContrast(picture, scaled(written.box)), wanted)
+                    << theme::name(display).toStdString() << ", " << page.toStdString() << ": "
+                    << written.words.toStdString();
+            }
+        });
+    }
+    EXPECT_GE(screens, 12);
+}
+
+/// Contrast of the frame of a control, at the middle of each side, against what lies around it; the least.
+double frameContrast(const QImage& picture, const QWidget& window, const QWidget& control) {
+    constexpr int kOutside = 2;
+    constexpr int kInside = 5;
+    const QRect box(control.mapTo(&window, QPoint(0, 0)), control.size());
+    const QPoint middle = box.center();
+    const QRect sides[] = {{middle.x(), box.top() - kOutside, 1, kOutside + kInside},
+                           {middle.x(), box.bottom() + 1 - kInside, 1, kOutside + kInside},
+                           {box.left() - kOutside, middle.y(), kOutside + kInside, 1},
+                           {box.right() + 1 - kInside, middle.y(), kOutside + kInside, 1}};
+    const QRect corners[] = {{middle.x(), box.top() - kOutside, 1, 1},
+                             {middle.x(), box.bottom() + kOutside, 1, 1},
+                             {box.left() - kOutside, middle.y(), 1, 1},
+                             {box.right() + kOutside, middle.y(), 1, 1}};
+    double least = 21;
+    for (int side = 0; side < 4; ++side) {
+        const QRgb around = commonest(picture, scaled(corners[side]));
+        least = std::min(least, mostContrast(picture, scaled(sides[side]), around));
+    }
+    return least;
+}
+
+// WCAG 2.2, 1.4.11: 3:1 of what shows where a control is, and of shapes that say something.
+TEST(PaintedColors, framesAndShapesStandOut) {
+    for (const Display display : kDisplays) {
+        DeskWindow desk;
+        desk.window.setDisplay(display);
+        support::eachPage(desk.window, [&](const QString& page) {
+            QTest::qWait(30);
+            const QImage picture = painted(desk.window);
+            for (const QWidget* control : desk.window.findChildren<QWidget*>()) {
+                const bool isFramed = qobject_cast<const QLineEdit*>(control) ||
+                                      qobject_cast<const QComboBox*>(control) ||
+                                      qobject_cast<const QPushButton*>(control);
+                const QRect box(control->mapTo(&desk.window, QPoint(-3, -3)), control->size() + QSize(6, 6));
+                if (!isFramed || !control->isVisible() || !control->isEnabled() ||
+                    control->visibleRegion().boundingRect() != control->rect() ||
+                    !desk.window.rect().contains(box)) {
                     continue;
                 }
-                const QRect part(widget->mapTo(&desk.window, QPoint(4, 4)), widget->size() - QSize(8, 8));
-                EXPECT_GE(writtenContrast(picture, part), wanted - kBlended)
-                    << theme::name(display).toStdString() << ", place " << place + 1 << ": "
-                    << (label != nullptr ? label->text() : button->text()).toStdString();
+                EXPECT_GE(frameContrast(picture, desk.window, *control), 3.0)
+                    << theme::name(display).toStdString() << ", " << page.toStdString() << ": "
+                    << control->accessibleName().toStdString();
             }
-        }
-        desk.window.showPlace(MainWindow::Walk);
-        const QImage picture = desk.grid().viewport()->grab().toImage();
-        for (int row = 0; row < 6; ++row) {
-            for (const auto column :
-                 {WalkModel::Tag, WalkModel::Setting, WalkModel::Target, WalkModel::State}) {
-                const QModelIndex cell = desk.model().index(row, column);
-                if (!cell.data().toString().isEmpty()) {
-                    EXPECT_GE(writtenContrast(picture, desk.grid().visualRect(cell)), wanted - kBlended)
-                        << cell.data().toString().toStdString();
+        });
+        const theme::Tokens& tokens = theme::tokens(display);
+        for (const QColor& under : {tokens.paper, tokens.panel}) {
+            for (const auto state :
+                 {balancing::State::NotRead, balancing::State::Short, balancing::State::Over,
+                  balancing::State::OnShare, balancing::State::Drifted, balancing::State::AtStop,
+                  balancing::State::Doubtful}) {
+                QImage picture(16 * kScale, 16 * kScale, QImage::Format_RGB32);
+                picture.fill(under);
+                {
+                    QPainter painter(&picture);
+                    painter.setRenderHint(QPainter::Antialiasing);
+                    theme::paintState(painter, picture.rect(), state, true, tokens);
                 }
+                EXPECT_GE(mostContrast(picture, picture.rect(), under.rgb()), 3.0)
+                    << theme::name(display).toStdString() << ", state " << static_cast<int>(state);
             }
         }
     }
-    EXPECT_EQ(screens, 12);
 }
 
 TEST(PaintedColors, statesAreToldApartByEveryKindOfEye) {
