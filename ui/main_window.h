@@ -199,6 +199,8 @@ class MainWindow : public QMainWindow {
     void showTruth();
     void connectTableCommands();
     void exportTables();
+    /// Writes a file out of the job; of a large one the window waits for it and says so.
+    base::Outcome writtenOut(const QString& file, const std::function<base::Outcome()>& write);
     /// Asks for a file name with this ending and writes what `write` does.
     void exportFile(const QString& title, const QString& filter, const QString& ending,
                     const std::function<base::Outcome(const std::filesystem::path&)>& write);

@@ -12,6 +12,7 @@
 #include "ui/file_messages.h"
 #include "ui/import/import_source.h"
 #include "ui/job_files.h"
+#include "ui/long_work.h"
 #include "ui/main_window.h"
 #include "ui/text/words.h"
 
@@ -97,6 +98,9 @@ void MainWindow::connectFileCommands() {
         if (!name.trimmed().isEmpty()) {
             storeCheckpoint(name.trimmed());
         }
+    });
+    m_bridge.setWait([this](const QString& words, const std::function<void()>& work) {
+        waitFor(this, words, work);
     });
     connect(m_commands->saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
     connect(m_commands->mergeCopy, &QAction::triggered, this, &MainWindow::mergeCopy);

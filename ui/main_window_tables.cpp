@@ -13,6 +13,7 @@
 #include "ui/file_messages.h"
 #include "ui/import/import_dialog.h"
 #include "ui/job_files.h"
+#include "ui/long_work.h"
 #include "ui/main_window.h"
 #include "ui/places/system/system_place.h"
 #include "ui/report/walk_sheet_writer.h"
@@ -73,12 +74,22 @@ void MainWindow::importPasted(const QString& table, const QString& text) {
     }
 }
 
+base::Outcome MainWindow::writtenOut(const QString& file, const std::function<base::Outcome()>& write) {
+    if (!isWaitedFor(m_bridge.file())) {
+        return write();
+    }
+    std::optional<base::Outcome> outcome;
+    waitFor(this, tr("Writing %1").arg(QFileInfo(file).fileName()), [&] { outcome = write(); });
+    return *outcome;
+}
+
 void MainWindow::exportTables() {
     const QString folder = askFolder(this, tr("Folder for the Tables"), folderOf(m_bridge.file()));
     if (folder.isEmpty()) {
         return;
     }
-    const base::Outcome done = exchange::writeJobFolder(m_bridge.project(), folder.toStdString());
+    const base::Outcome done = writtenOut(
+        folder, [&] { return exchange::writeJobFolder(m_bridge.project(), folder.toStdString()); });
     raise(done ? base::Fault{&kFileWritten, {}, {folder.toStdString()}} : done.fault());
 }
 
@@ -113,7 +124,7 @@ void MainWindow::exportFile(const QString& title, const QString& filter, const Q
         raise(*refusal);
         return;
     }
-    const base::Outcome done = write(out);
+    const base::Outcome done = writtenOut(file, [&] { return write(out); });
     raise(done ? base::Fault{&kFileWritten, {}, {out.string()}} : done.fault());
 }
 

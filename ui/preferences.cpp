@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <QFont>
 #include <algorithm>
 #include <cmath>
 

@@ -1,5 +1,6 @@
 #include "ui/workbook_bridge.h"
 
+#include <QFileInfo>
 #include <unordered_map>
 
 #include "core/balancing/adjusting.h"
@@ -7,6 +8,7 @@
 #include "core/balancing/witness.h"
 #include "core/base/expects.h"
 #include "core/project/review.h"
+#include "ui/long_work.h"
 #include "ui/text/format.h"
 #include "ui/text/label.h"
 
@@ -54,14 +56,26 @@ base::Outcome WorkbookBridge::guarded(const std::function<base::Outcome()>& acti
     }
 }
 
+void WorkbookBridge::doWaitedFor(const QString& file, const QString& words,
+                                 const std::function<void()>& work) const {
+    if (m_wait && isWaitedFor(file)) {
+        m_wait(words, work);
+    } else {
+        work();
+    }
+}
+
 base::Outcome WorkbookBridge::open(const QString& file, workbook::OpenMode mode) {
     return guarded([&]() -> base::Outcome {
         workbook::Session session{m_desk.clock, m_desk.ids, m_desk.person, m_desk.machine};
-        auto opened = workbook::Workbook::open(file.toStdString(), mode, std::move(session));
-        if (!opened) {
-            return opened.fault();
+        std::optional<base::Result<std::unique_ptr<workbook::Workbook>>> opened;
+        doWaitedFor(file, tr("Opening %1").arg(QFileInfo(file).fileName()), [&] {
+            opened = workbook::Workbook::open(file.toStdString(), mode, std::move(session));
+        });
+        if (!*opened) {
+            return opened->fault();
         }
-        takeOver(std::move(opened).value());
+        takeOver(std::move(*opened).value());
         return base::Done{};
     });
 }
@@ -284,7 +298,12 @@ base::Outcome WorkbookBridge::saveCopy(const QString& file) const {
     if (!m_workbook) {
         return fault(kNoWorkbookOpen);
     }
-    return guarded([&] { return m_workbook->saveCopy(file.toStdString()); });
+    return guarded([&] {
+        std::optional<base::Outcome> saved;
+        doWaitedFor(this->file(), tr("Writing %1").arg(QFileInfo(file).fileName()),
+                    [&] { saved = m_workbook->saveCopy(file.toStdString()); });
+        return *saved;
+    });
 }
 
 base::Outcome WorkbookBridge::goOnIn(const QString& file) {

@@ -66,6 +66,10 @@ class WorkbookBridge : public QObject {
 
     /// Opens a file in place of the one that is open. Where that fails the open one stays.
     base::Outcome open(const QString& file, workbook::OpenMode mode = workbook::OpenMode::ReadWrite);
+    /// How a window waits for the opening and copying of a large workbook: says the words and does the work.
+    /// Without one the work is done at once.
+    using Wait = std::function<void(const QString& words, const std::function<void()>& work)>;
+    void setWait(Wait wait) { m_wait = std::move(wait); }
     /// Makes a new file and opens it in place of the one that is open.
     base::Outcome create(const QString& file, const project::Edit& content);
     void close();
@@ -190,6 +194,7 @@ class WorkbookBridge : public QObject {
     using Made = base::Result<project::Edit>;
 
     base::Outcome guarded(const std::function<base::Outcome()>& action) const;
+    void doWaitedFor(const QString& file, const QString& words, const std::function<void()>& work) const;
     base::Outcome applyMade(const std::function<Made(const project::Round&)>& make);
     base::Outcome took(const base::Result<project::ChangeSet>& result, bool isReverted);
     base::Outcome revert(base::Result<project::ChangeSet> (workbook::Workbook::*step)());
@@ -201,6 +206,7 @@ class WorkbookBridge : public QObject {
     void followPerson();
 
     Desk m_desk;
+    Wait m_wait;
     std::unique_ptr<workbook::Workbook> m_workbook;
     project::Project m_none;
     mutable std::optional<balancing::Assessment> m_assessment;
