@@ -68,11 +68,14 @@ Waits waitsIn(int terminals, int rounds) {
     options.adjustingRounds = rounds - 1;
     const std::string file = folder.file("big.wwj");
     static_cast<void>(window.bridge().create(QString::fromStdString(file), support::walkJob(options)));
+    window.bridge().close();
     window.resize(kWindow);
     window.show();
     window.activateWindow();
     QApplication::processEvents();
     Waits all;
+    all.emplace_back("opened, the window alive",
+                     waited_ms([&] { window.openFile(QString::fromStdString(file)); }));
     for (const auto& [page, wait] : throughAllPages(window)) {
         all.emplace_back("first shown: " + page, wait);
     }
