@@ -99,13 +99,19 @@ void heightenWhereCut(QTableView& table) {
         return;
     }
     const int usual = table.verticalHeader()->defaultSectionSize();
+    // The widest letters are nearly twice as wide as the others: a text so short needs no measuring.
+    const int wideLetter = 2 * table.fontMetrics().averageCharWidth();
     for (int row = 0; row < std::min(table.model()->rowCount(), kMostRowsMeasured); ++row) {
         bool isCut = false;
         for (int column = 0; column < table.model()->columnCount() && !isCut; ++column) {
             const QModelIndex cell = table.model()->index(row, column);
+            if (table.isColumnHidden(column)) {
+                continue;
+            }
+            const QString words = cell.data().toString();
             const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, usual);
-            isCut = !table.isColumnHidden(column) &&
-                    fitText(cell.data().toString(), cellFont(cell, table.font()), room).isCut;
+            isCut = words.size() * wideLetter > room.width() &&
+                    fitText(words, cellFont(cell, table.font()), room).isCut;
         }
         const int height = isCut ? std::max(usual, twoLinesHeight(table.font())) : usual;
         if (table.rowHeight(row) != height) {
