@@ -58,7 +58,7 @@ void MainWindow::applyLook() {
     setFont(m_look.font);
     keepGaps();
     m_strip->setTokens(m_look.tokens, m_look.metrics);
-    constexpr int kItemMargin = 8;
+    constexpr int kItemMargin = 14;
     m_sideList->setFixedWidth(
         std::max(m_look.metrics.sideListWidth, m_sideList->sizeHintForColumn(0) + kItemMargin));
     m_keyLine->setMinimumHeight(m_look.metrics.keyLineHeight);

@@ -11,6 +11,8 @@
 #include <QValueAxis>
 #include <algorithm>
 
+#include "ui/widgets/focus_ring.h"
+
 namespace ww::ui::charts {
 
 ChartCanvas::ChartCanvas(QWidget* parent) : QChartView(parent) {
@@ -35,6 +37,7 @@ ChartCanvas::ChartCanvas(QWidget* parent) : QChartView(parent) {
     setRenderHint(QPainter::Antialiasing);
     setFocusPolicy(Qt::StrongFocus);
     setMinimumSize(220, 160);
+    new FocusRing(this);
 }
 
 ChartStyle ChartCanvas::style() const {
@@ -117,11 +120,6 @@ void ChartCanvas::drawForeground(QPainter* painter, const QRectF& area) {
     }
     paintScales(*painter, chart()->plotArea(), m_figure, style());
     paintMarksAndNames(*painter, chart()->plotArea(), m_figure, style());
-    if (hasFocus()) {
-        painter->setPen(QPen(m_tokens.ink, 3));
-        painter->setBrush(Qt::NoBrush);
-        painter->drawRect(QRectF(viewport()->rect()).adjusted(1.5, 1.5, -1.5, -1.5));
-    }
 }
 
 void ChartCanvas::resizeEvent(QResizeEvent* event) {

@@ -73,7 +73,8 @@ int leastColumnWidth(const QTableView& table, int column) {
         const int shape =
             cell.data(IsStateCellRole).toBool() ? table.fontMetrics().height() + kColumnPadding : 0;
         const int words = widestWord(metrics, cell.data().toString().replace(QChar(QChar::Nbsp), ' '));
-        width = std::max(width, words > 0 ? shape + words + kColumnPadding : 0);
+        // The line between two columns takes one pixel.
+        width = std::max(width, words > 0 ? shape + words + kColumnPadding + 1 : 0);
     }
     return width;
 }

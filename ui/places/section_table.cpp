@@ -117,7 +117,7 @@ void SectionTable::fit() {
     }
     m_isFitting = true;
     const int bar = verticalScrollBar()->sizeHint().width();
-    const int room = width() - 2 * frameWidth() - (int(m_table.rows.size()) > kMostRows ? bar : 0);
+    const int room = maximumViewportSize().width() - (int(m_table.rows.size()) > kMostRows ? bar : 0);
     const std::vector<int> least = leastWidths();
     const int spare = room - std::accumulate(least.begin(), least.end(), 0);
     // Before it is shown it has no width yet.

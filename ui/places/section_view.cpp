@@ -6,7 +6,6 @@
 
 #include "ui/report/page_builder.h"
 #include "ui/text/words.h"
-#include "ui/widgets/focus_ring.h"
 
 namespace ww::ui {
 
@@ -28,7 +27,7 @@ SectionView::SectionView(QWidget* parent)
     m_column->setSpacing(8);
     m_column->addStretch(1);
     setWidget(m_page);
-    new FocusRing(this);
+    setProperty("ringed", true);
 }
 
 QSize SectionView::sizeHint() const {

@@ -5,6 +5,8 @@
 #include <QWheelEvent>
 #include <algorithm>
 
+#include "ui/widgets/focus_ring.h"
+
 namespace ww::ui::schematic {
 
 namespace {
@@ -27,6 +29,7 @@ SchematicView::SchematicView(QWidget* parent) : QGraphicsView(parent) {
     setTransformationAnchor(QGraphicsView::AnchorUnderMouse);
     setAccessibleName(tr("One-line diagram"));
     m_tokens = theme::tokens(theme::Display::Office);
+    new FocusRing(this);
 }
 
 void SchematicView::setTokens(const theme::Tokens& tokens) {

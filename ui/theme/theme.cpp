@@ -197,9 +197,10 @@ QString styleSheet(const Tokens& t, const Metrics& m) {
         "QLineEdit:focus, QComboBox:focus { border: %FOCUS%px solid %INK%; min-height: %INNER%px; padding: 0 "
         "4px; }\n"
         "QTableView, QListView, QTreeView { background: %PAPER%; color: %INK%; border: %WIDTH% solid %LINE%;"
-        " gridline-color: %GRID%; selection-background-color: %CURRENT%; selection-color: %INK%; outline: 0; "
+        " padding: %RING%px; gridline-color: %GRID%; selection-background-color: %CURRENT%; selection-color: "
+        "%INK%; outline: 0; "
         "}\n"
-        "QTableView:focus, QListView:focus, QTreeView:focus { border: %FOCUS%px solid %INK%; }\n"
+        "QTableView:focus, QListView:focus, QTreeView:focus { border: %FOCUS%px solid %INK%; padding: 0; }\n"
         "QHeaderView { background: %PANEL%; }\n"
         "QHeaderView::section { background: %PANEL%; color: %INK%; border: 0; border-bottom: %WIDTH% solid "
         "%LINE%;"
@@ -212,6 +213,7 @@ QString styleSheet(const Tokens& t, const Metrics& m) {
     const int padding = m.textPoints > 12.0 ? 6 : 10;
     const std::initializer_list<std::pair<const char*, QString>> places = {
         {"%FOCUS%", QString::number(frame + kRing)},
+        {"%RING%", QString::number(kRing)},
         {"%INNER%", QString::number(height - 2 * kRing)},
         {"%BUTTONPAD%", QString::number(padding - kRing)},
         {"%PADDING%", QString::number(padding)},

@@ -9,14 +9,23 @@ FocusRing::FocusRing(QWidget* around) : QWidget(around) {
     setAttribute(Qt::WA_TransparentForMouseEvents);
     setFocusPolicy(Qt::NoFocus);
     around->installEventFilter(this);
-    setGeometry(around->rect());
+    follow();
     setVisible(around->hasFocus());
+}
+
+FocusRing::FocusRing(QTabBar* around) : FocusRing(static_cast<QWidget*>(around)) {
+    connect(around, &QTabBar::currentChanged, this, &FocusRing::follow);
+}
+
+void FocusRing::follow() {
+    const auto* tabs = qobject_cast<const QTabBar*>(parentWidget());
+    setGeometry(tabs != nullptr ? tabs->tabRect(tabs->currentIndex()) : parentWidget()->rect());
 }
 
 bool FocusRing::eventFilter(QObject* watched, QEvent* event) {
     switch (event->type()) {
         case QEvent::FocusIn:
-            setGeometry(parentWidget()->rect());
+            follow();
             raise();
             show();
             break;
@@ -24,7 +33,8 @@ bool FocusRing::eventFilter(QObject* watched, QEvent* event) {
             hide();
             break;
         case QEvent::Resize:
-            setGeometry(parentWidget()->rect());
+        case QEvent::LayoutRequest:
+            follow();
             break;
         default:
             break;

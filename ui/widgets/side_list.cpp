@@ -1,5 +1,7 @@
 #include "ui/widgets/side_list.h"
 
+#include "ui/widgets/focus_ring.h"
+
 namespace ww::ui {
 
 SideList::SideList(QWidget* parent) : QListWidget(parent) {
@@ -9,6 +11,7 @@ SideList::SideList(QWidget* parent) : QListWidget(parent) {
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFrameShape(NoFrame);
     setUniformItemSizes(true);
+    new FocusRing(this);
 }
 
 void SideList::addPlace(int number, const QString& name) {

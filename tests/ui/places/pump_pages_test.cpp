@@ -18,7 +18,6 @@
 #include "ui/places/pump/set_point_page.h"
 #include "ui/places/pump/test_page.h"
 #include "ui/places/pump/zone_page.h"
-#include "ui/widgets/focus_ring.h"
 
 namespace ww::ui {
 namespace {
@@ -377,27 +376,6 @@ TEST_F(PumpPages, thePressurePlotHasAScaleOfItsOwnPressures) {
     EXPECT_GE(figure.y.least, std::min(0.0, least) - figure.y.step) << "no pressures that nobody has";
     EXPECT_GE(figure.y.ticks().size(), 4U);
     EXPECT_LE(figure.y.ticks().size(), 9U);
-}
-
-// Focus Visible: WCAG 2.2, 2.4.7.
-TEST_F(PumpPages, aSectionWithTheKeysHasARing) {
-    m_place.activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(&m_place));
-    for (const auto which : {PumpPlace::Results, PumpPlace::Decision, PumpPlace::ReadAndSet}) {
-        m_place.showPage(which);
-        QTest::qWait(20);
-        auto* view = m_place.page(which)->findChild<SectionView*>();
-        ASSERT_NE(view, nullptr);
-        const auto* ring = view->findChild<FocusRing*>();
-        ASSERT_NE(ring, nullptr);
-        view->setFocus(Qt::TabFocusReason);
-        QTest::qWait(20);
-        EXPECT_EQ(ring->isVisible(), view->hasFocus());
-        EXPECT_TRUE(view->hasFocus());
-        EXPECT_EQ(ring->geometry(), view->rect());
-        view->clearFocus();
-        EXPECT_FALSE(ring->isVisible());
-    }
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include "ui/places/column_fit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
 namespace {
@@ -35,6 +36,7 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     m_table->setTabKeyNavigation(false);
     m_table->setWordWrap(false);
     m_table->verticalHeader()->hide();
+    m_table->setHorizontalHeader(new WrappedHead(m_table));
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -52,6 +54,7 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_words->setAccessibleName(tr("About the advice"));
 
+    m_status->setWordWrap(true);
     auto* head = new QHBoxLayout;
     // Both keep their widths whatever they say.
     for (QLabel* label : {m_status, m_busy}) {
@@ -67,6 +70,7 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     area->setWidget(m_words);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
+    area->setProperty("ringed", true);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     area->setAccessibleName(tr("About the advice, scrolled"));
     area->setMinimumHeight(0);
@@ -106,10 +110,33 @@ void AdvicePanel::fitColumns() {
         m_table->setColumnHidden(column, true);
         left += widths[column];
     }
+    // Where that is not enough, the widest give up what their words leave.
+    while (left < 0) {
+        const int widest = widestThatYields();
+        if (widest < 0) {
+            break;
+        }
+        const int least = leastColumnWidth(*m_table, widest);
+        const int given = std::min(-left, m_table->columnWidth(widest) - least);
+        m_table->setColumnWidth(widest, m_table->columnWidth(widest) - given);
+        left += given;
+    }
     const int last = m_table->isColumnHidden(AdviceModel::Note) ? AdviceModel::AsRead : AdviceModel::Note;
     if (left > 0) {
         m_table->setColumnWidth(last, widths[last] + left);
     }
+}
+
+int AdvicePanel::widestThatYields() const {
+    int widest = -1;
+    for (int column = 0; column < AdviceModel::ColumnCount; ++column) {
+        const bool yields = !m_table->isColumnHidden(column) &&
+                            m_table->columnWidth(column) > leastColumnWidth(*m_table, column);
+        if (yields && (widest < 0 || m_table->columnWidth(column) > m_table->columnWidth(widest))) {
+            widest = column;
+        }
+    }
+    return widest;
 }
 
 std::optional<base::Id> AdvicePanel::branchInHand() const {

@@ -40,6 +40,8 @@ class AdvicePanel : public QWidget {
 
   private:
     void fitColumns();
+    /// The widest column that is wider than its words need; -1: none.
+    int widestThatYields() const;
     void showWords();
 
     const WorkbookBridge& m_bridge;

@@ -59,6 +59,7 @@ DeficiencyPage::DeficiencyPage(WorkbookBridge& bridge, BranchDelegate* delegate,
 
     auto* head = new QHBoxLayout;
     auto* hint = new QLabel(tr("Status: open, remedied, closed or left as it is."), this);
+    hint->setWordWrap(true);
     head->addWidget(hint, 1);
     head->addWidget(m_add);
     auto* form = new QFormLayout;

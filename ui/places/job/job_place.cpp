@@ -10,6 +10,7 @@
 #include "core/project/edit_label.h"
 #include "ui/places/column_fit.h"
 #include "ui/text/words.h"
+#include "ui/widgets/focus_ring.h"
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/panel_area.h"
 #include "ui/widgets/panel_title.h"
@@ -49,6 +50,7 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
     area->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     area->setAccessibleName(tr("Facts of the job"));
     m_pages->setAccessibleName(tr("Pages of the job"));
+    new FocusRing(m_pages->tabBar());
     m_pages->setDocumentMode(true);
     m_pages->addTab(laidOutLater(buildTables()), tr("Instruments and people"));
     m_pages->addTab(m_readiness, tr("Readiness"));

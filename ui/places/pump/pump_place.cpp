@@ -19,6 +19,7 @@
 #include "ui/places/pump/set_point_page.h"
 #include "ui/places/pump/test_page.h"
 #include "ui/places/pump/zone_page.h"
+#include "ui/widgets/focus_ring.h"
 #include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
@@ -49,6 +50,7 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
     m_tabs->setDocumentMode(true);
     m_tabs->setUsesScrollButtons(false);
     m_tabs->setElideMode(Qt::ElideNone);
+    new FocusRing(m_tabs->tabBar());
     m_tabs->setAccessibleName(tr("Pages of the pump"));
     addPage<CurvesPage>(tr("Curves"));
     addPage<TestPage>(tr("Test"));

@@ -35,6 +35,8 @@ namespace {
 using ww::report::Mark;
 
 constexpr int kListWidth = 190;
+/// Of the list of pages above the panel, in a window that is too narrow for both.
+constexpr int kPagesHeight = 150;
 constexpr int kSigningWidth = 372;
 /// Below this width there is no room for a page that could be read.
 constexpr int kWithPreview = 780;
@@ -68,13 +70,18 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setProperty("ringed", true);
     m_scroll->setAccessibleName(tr("Page as printed"));
-    auto* row = new QHBoxLayout(m_page);
-    row->setContentsMargins(12, 10, 12, 10);
+    auto* pages = new QWidget(m_page);
+    auto* row = new QHBoxLayout(pages);
+    row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(12);
     row->addWidget(m_list);
     row->addWidget(m_scroll, 1);
-    row->addWidget(buildPanel());
+    auto* whole = new QVBoxLayout(m_page);
+    whole->setContentsMargins(12, 10, 12, 10);
+    whole->addWidget(new SideBySide({pages, kListWidth, 1, kPagesHeight},
+                                    {buildPanel(), kSigningWidth, 0, SideBySide::kAsItAsks}, m_page));
     m_content->addWidget(laidOutLater(m_page));
     m_content->addWidget(m_empty);
     auto* layout = new QVBoxLayout(this);
@@ -100,6 +107,7 @@ QWidget* ReportPlace::buildPanel() {
     list->setWidget(m_ready);
     list->setWidgetResizable(true);
     list->setFrameShape(QFrame::NoFrame);
+    list->setProperty("ringed", true);
     list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list->setMinimumHeight(kReadyHeight);
     list->setAccessibleName(tr("Ready to sign?"));
@@ -125,6 +133,7 @@ QWidget* ReportPlace::buildPanel() {
     column->addWidget(buttons);
     // On a low screen the whole panel scrolls.
     auto* scroll = new PanelArea(panel, kSigningWidth);
+    scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     scroll->setAccessibleName(tr("Readiness and signing"));
     return scroll;
 }

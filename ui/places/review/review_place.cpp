@@ -14,7 +14,7 @@ namespace ww::ui {
 namespace {
 
 constexpr int kRoundsChartHeight = 190;
-constexpr int kLeastRoundText = 18;
+constexpr int kLeastRoundText = 16;
 
 void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* delegate) {
     table->setModel(model);
@@ -62,6 +62,9 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     setAccessibleName(tr("Review"));
     makeReadable(m_roundTable, m_rounds, m_delegate);
     makeReadable(m_table, m_comparison, m_delegate);
+    for (QTableView* table : {m_roundTable, m_table}) {
+        table->viewport()->installEventFilter(this);
+    }
     m_roundTable->setAccessibleName(tr("Rounds"));
     m_table->setAccessibleName(tr("Two rounds compared"));
     m_before->setAccessibleName(tr("Earlier round"));

@@ -56,6 +56,7 @@ class ReviewPlace : public QWidget {
   protected:
     void resizeEvent(QResizeEvent* event) override;
     bool event(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     void layOut();

@@ -76,6 +76,16 @@ void ReviewPlace::resizeEvent(QResizeEvent* event) {
     fitColumns();
 }
 
+/// A display with thicker frames leaves the tables less room, in a place of the same size.
+bool ReviewPlace::eventFilter(QObject* watched, QEvent* event) {
+    const bool isTaken = QWidget::eventFilter(watched, event);
+    if (event->type() == QEvent::Resize &&
+        (watched == m_table->viewport() || watched == m_roundTable->viewport())) {
+        fitColumns();
+    }
+    return isTaken;
+}
+
 bool ReviewPlace::event(QEvent* event) {
     const bool isTaken = QWidget::event(event);
     if (event->type() == QEvent::LayoutRequest) {
@@ -104,7 +114,18 @@ void ReviewPlace::fitColumns() {
     const int digits[ColumnCount] = {6, 8, 18, 13, 11, 12, 16};
     fitWrapped(*m_table, digits, Why);
     // A tag is known by its end; the readings are wrapped instead.
-    if (const int more = tagWidth() - m_table->columnWidth(Tag); more > 0) {
+    int reading = 0;
+    for (int row = 0; row < m_comparison->rowCount(); ++row) {
+        reading =
+            std::max(reading, widestWord(m_table->fontMetrics(), m_comparison->row(row).cells.value(Dp)));
+    }
+    const int spare = m_table->columnWidth(Dp) - reading - 1;
+    if (spare < 0) {
+        const int giver = m_table->columnWidth(Who) > m_table->columnWidth(Why) ? Who : Why;
+        m_table->setColumnWidth(giver, m_table->columnWidth(giver) + spare);
+        m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - spare);
+    }
+    if (const int more = std::min(spare, tagWidth() - m_table->columnWidth(Tag)); more > 0) {
         m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
         m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
     }

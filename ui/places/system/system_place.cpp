@@ -72,17 +72,21 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_findLabel->setBuddy(m_find);
     m_find->setAccessibleName(tr("Find branch"));
     m_find->setMaximumWidth(kFindWidth);
-    auto* buttons = new QWidget(this);
-    auto* line = new QHBoxLayout(buttons);
-    line->setContentsMargins(0, 0, 0, 0);
-    line->addWidget(m_add);
-    line->addWidget(m_whatIf);
-    line->addWidget(m_others);
     m_others->setCheckable(true);
     m_others->hide();
     connect(m_others, &QPushButton::toggled, this, &SystemPlace::fitColumns);
-    line->addWidget(m_showValves);
-    line->addStretch(1);
+    const auto lineOf = [this](std::initializer_list<QWidget*> widgets) {
+        auto* made = new QWidget(this);
+        auto* line = new QHBoxLayout(made);
+        line->setContentsMargins(0, 0, 0, 0);
+        for (QWidget* widget : widgets) {
+            line->addWidget(widget);
+        }
+        line->addStretch(1);
+        return made;
+    };
+    auto* buttons = new SideBySide({lineOf({m_add, m_whatIf}), 0, 0, 0},
+                                   {lineOf({m_others, m_showValves}), 0, 1, 0}, this);
     auto* finding = new QWidget(this);
     auto* search = new QHBoxLayout(finding);
     search->setContentsMargins(0, 0, 0, 0);
