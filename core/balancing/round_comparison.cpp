@@ -76,12 +76,14 @@ double sortedBy(const ComparedBranch& row, ComparisonOrder order) {
 std::vector<ComparedBranch> compareRounds(const Project& project, const Assessment& before,
                                           const Assessment& after) {
     auto corrections = correctionsOf(project, *after.round);
+    const std::vector<const Reading*> thens = countingReadings(project, *before.round);
+    const std::vector<const Reading*> nows = countingReadings(project, *after.round);
     std::vector<ComparedBranch> rows;
     for (const std::size_t index : project.tree().walkingOrder()) {
         ComparedBranch row;
         row.branch = project.branches()[index].id;
-        const Reading* then = countingReading(project, *before.round, row.branch);
-        const Reading* now = countingReading(project, *after.round, row.branch);
+        const Reading* then = thens[index];
+        const Reading* now = nows[index];
         if (const auto found = corrections.find(row.branch); found != corrections.end()) {
             row.corrections = std::move(found->second);
         }
