@@ -20,6 +20,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_look(applyToProgram(
           lookOf(preferences.display(), preferences.textPoints(), preferences.hasLargeTargets()))),
       m_bridge(std::move(desk)),
+      m_assessedRounds(m_bridge),
       m_advisor(m_bridge),
       m_pumpAdvisor(m_bridge, m_advisor),
       m_practice(m_bridge),

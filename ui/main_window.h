@@ -12,6 +12,7 @@
 #include <functional>
 #include <vector>
 
+#include "ui/assessed_rounds.h"
 #include "ui/commands.h"
 #include "ui/import/import_source.h"
 #include "ui/loop_advisor.h"
@@ -222,6 +223,7 @@ class MainWindow : public QMainWindow {
     Preferences& m_preferences;
     Look m_look;  ///< the program has it before the first widget is made
     WorkbookBridge m_bridge;
+    AssessedRounds m_assessedRounds;
     LoopAdvisor m_advisor;
     PumpAdvisor m_pumpAdvisor;
     PracticeDesk m_practice;

@@ -60,7 +60,7 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
                           "F6 leaves the table")));
         }
         case Walk:
-            return hinting(settlingPages(new WalkPlace(m_bridge, m_advisor, shelf)));
+            return hinting(settlingPages(new WalkPlace(m_bridge, m_advisor, m_assessedRounds, shelf)));
         case Adjust:
             return hinting(new AdjustPlace(m_bridge, m_advisor, shelf));
         case Pump:
@@ -68,7 +68,7 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
                            always(tr("Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   "
                                      "|   Enter stores")));
         case Review: {
-            auto* review = new ReviewPlace(m_bridge, shelf);
+            auto* review = new ReviewPlace(m_bridge, m_assessedRounds, shelf);
             connect(review, &ReviewPlace::roundShown, this, &MainWindow::refreshReviewCommands);
             return entryOf(review,
                            always(tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   "

@@ -1,5 +1,7 @@
 #include "core/balancing/round_comparison.h"
 
+#include <algorithm>
+#include <cmath>
 #include <unordered_map>
 
 #include "core/balancing/standing_readings.h"
@@ -58,17 +60,30 @@ std::optional<Value> valueIf(bool isThere, const std::optional<Value>& value) {
     return isThere ? value : std::nullopt;
 }
 
+/// What a row is sorted by, largest first; negative: it has no such value.
+double sortedBy(const ComparedBranch& row, ComparisonOrder order) {
+    if (!row.ofTargetAfter) {
+        return -1;
+    }
+    if (order == ComparisonOrder::FarthestFromTarget) {
+        return std::abs(row.ofTargetAfter->si() - 1);
+    }
+    return row.ofTargetBefore ? std::abs(row.ofTargetAfter->si() - row.ofTargetBefore->si()) : -1;
+}
+
 }  // namespace
 
 std::vector<ComparedBranch> compareRounds(const Project& project, const Assessment& before,
                                           const Assessment& after) {
     auto corrections = correctionsOf(project, *after.round);
+    const std::vector<const Reading*> thens = countingReadings(project, *before.round);
+    const std::vector<const Reading*> nows = countingReadings(project, *after.round);
     std::vector<ComparedBranch> rows;
     for (const std::size_t index : project.tree().walkingOrder()) {
         ComparedBranch row;
         row.branch = project.branches()[index].id;
-        const Reading* then = countingReading(project, *before.round, row.branch);
-        const Reading* now = countingReading(project, *after.round, row.branch);
+        const Reading* then = thens[index];
+        const Reading* now = nows[index];
         if (const auto found = corrections.find(row.branch); found != corrections.end()) {
             row.corrections = std::move(found->second);
         }
@@ -90,6 +105,15 @@ std::vector<ComparedBranch> compareRounds(const Project& project, const Assessme
         row.isInstrumentChanged = isOtherInstrument(then, now);
         row.isRemarked = isRemarkNew(then, now);
         rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<ComparedBranch> inOrder(std::vector<ComparedBranch> rows, ComparisonOrder order) {
+    if (order != ComparisonOrder::AlongRoute) {
+        std::stable_sort(rows.begin(), rows.end(), [order](const auto& left, const auto& right) {
+            return sortedBy(left, order) > sortedBy(right, order);
+        });
     }
     return rows;
 }

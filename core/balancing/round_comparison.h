@@ -43,4 +43,15 @@ struct ComparedBranch {
 std::vector<ComparedBranch> compareRounds(const project::Project& project, const Assessment& before,
                                           const Assessment& after);
 
+/// What the rows of a comparison are sorted by.
+enum class ComparisonOrder {
+    AlongRoute,          ///< as compareRounds() gives them
+    FarthestFromTarget,  ///< of target in the later round, by its distance from 100 %
+    LargestChange,       ///< of target in the later round against the earlier one
+};
+
+/// The rows in that order. What is equal keeps the order of the route; rows without the value that is sorted
+/// by come last.
+std::vector<ComparedBranch> inOrder(std::vector<ComparedBranch> rows, ComparisonOrder order);
+
 }  // namespace ww::balancing

@@ -38,6 +38,11 @@ std::optional<Decimal> fullyOpenSetting(const Project& project, const Branch& br
         ->setting;
 }
 
+/// Whether a reading stands and says something of its branch; the dp of a shut valve is no flow.
+bool isStandingAtBranch(const Reading& reading) {
+    return reading.status == ReadingStatus::Standing && reading.purpose != project::ReadingPurpose::ShutValve;
+}
+
 }  // namespace
 
 bool hasContent(const Reading& reading) {
@@ -53,8 +58,7 @@ std::vector<const Reading*> standingReadings(const Project& project, const Id& r
     std::vector<const Reading*> found;
     for (const std::size_t index : project.readingsOf(round)) {
         const Reading& reading = project.readings()[index];
-        const bool isOfShutValve = reading.purpose == project::ReadingPurpose::ShutValve;
-        if (reading.branch == branch && reading.status == ReadingStatus::Standing && !isOfShutValve) {
+        if (reading.branch == branch && isStandingAtBranch(reading)) {
             found.push_back(&reading);
         }
     }
@@ -84,6 +88,18 @@ const Reading* countingReading(const Project& project, const Id& round, const Id
     const auto newest = std::find_if(readings.rbegin(), readings.rend(),
                                      [](const Reading* reading) { return hasContent(*reading); });
     return newest == readings.rend() ? nullptr : *newest;
+}
+
+std::vector<const Reading*> countingReadings(const Project& project, const Id& round) {
+    std::vector<const Reading*> counting(project.branches().size(), nullptr);
+    for (const std::size_t index : project.readingsOf(round)) {
+        const Reading& reading = project.readings()[index];
+        const bool isThere = project.branches().contains(reading.branch);
+        if (isThere && isStandingAtBranch(reading) && hasContent(reading)) {
+            counting[project.branches().indexOf(reading.branch)] = &reading;
+        }
+    }
+    return counting;
 }
 
 const Reading* earlierReading(const Project& project, const Id& roundId, const Id& branch) {

@@ -23,6 +23,9 @@ std::optional<base::Decimal> standingSetting(const project::Project& project, co
 /// The reading that counts for a branch in a round; null where there is none.
 const project::Reading* countingReading(const project::Project& project, const project::Id& round,
                                         const project::Id& branch);
+/// The same for every branch of the job at once, by index into Project::branches(); null where there is none.
+std::vector<const project::Reading*> countingReadings(const project::Project& project,
+                                                      const project::Id& round);
 /// The newest counting reading of an earlier round with a dp; null where there is none.
 const project::Reading* earlierReading(const project::Project& project, const project::Id& round,
                                        const project::Id& branch);

@@ -82,8 +82,7 @@ void ChartCanvas::show(const ChartFigure& figure, const theme::Tokens& tokens) {
         m_lines[i]->setVisible(isUsed);
         if (isUsed) {
             m_lines[i]->setPen(penOf(figure.lines[i].role, style()));
-            m_lines[i]->setPointsVisible(figure.lines[i].role == LineRole::OneOfMany ||
-                                         figure.lines[i].role == LineRole::Singled);
+            m_lines[i]->setPointsVisible(hasDots(figure.lines[i].role));
             m_lines[i]->replace(QList<QPointF>(figure.lines[i].points.begin(), figure.lines[i].points.end()));
         }
     }

@@ -7,6 +7,10 @@
 
 namespace ww::ui::charts {
 
+bool hasDots(LineRole role) {
+    return role == LineRole::OneOfMany || role == LineRole::Summary || role == LineRole::Singled;
+}
+
 std::vector<double> Axis::ticks() const {
     std::vector<double> all;
     const int count = static_cast<int>(std::lround((most - least) / step));

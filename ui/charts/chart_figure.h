@@ -20,9 +20,13 @@ enum class LineRole {
     FirstSystem,  ///< dotted
     LastSystem,   ///< solid, 1.5 px
     OneOfMany,    ///< thin rule line without a name
+    Summary,      ///< soft, long dash, with a name at its end: what many lines come to
     Singled,      ///< ink, with a name at its end
     Limit,        ///< thin, short dash: an edge of a band
 };
+/// Whether each point of such a line is a dot of its own: a value of one round, not of a curve.
+bool hasDots(LineRole role);
+
 struct Line {
     LineRole role{};
     QString name;  ///< written at the line's end; may be empty

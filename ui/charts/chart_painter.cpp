@@ -61,7 +61,7 @@ void paintLine(QPainter& painter, const QRectF& plot, const ChartFigure& figure,
     painter.setBrush(Qt::NoBrush);
     painter.setPen(penOf(line.role, style));
     painter.drawPolyline(polygon);
-    if (line.role == LineRole::OneOfMany || line.role == LineRole::Singled) {
+    if (hasDots(line.role)) {
         const double radius = (line.role == LineRole::Singled ? 3.0 : 1.6) * style.pixel;
         painter.setBrush(penOf(line.role, style).color());
         painter.setPen(Qt::NoPen);
@@ -136,6 +136,10 @@ QPen penOf(LineRole role, const ChartStyle& style) {
             break;
         case LineRole::OneOfMany:
             pen = QPen(style.tokens.rule, 0.9 * px);
+            break;
+        case LineRole::Summary:
+            pen = QPen(style.tokens.soft, 1.4 * px);
+            pen.setDashPattern({6, 3});
             break;
         case LineRole::Singled:
             pen = QPen(style.tokens.ink, 1.8 * px);

@@ -3,6 +3,8 @@
 #include <QFontMetricsF>
 #include <QLineF>
 #include <algorithm>
+#include <cmath>
+#include <optional>
 
 namespace ww::ui::charts {
 namespace {
@@ -80,12 +82,23 @@ struct Obstacles {
         }
         return true;
     }
-    /// The first free box of these, else the first; it is taken from then on.
-    QRectF take(const std::vector<QRectF>& candidates) {
+    /// The first free box of these; it is taken from then on. Nothing where none is free.
+    std::optional<QRectF> takeFree(const std::vector<QRectF>& candidates) {
         const auto found = std::find_if(candidates.begin(), candidates.end(),
                                         [this](const QRectF& box) { return isFree(box); });
-        boxes.push_back(found == candidates.end() ? candidates.front() : *found);
-        return boxes.back();
+        if (found == candidates.end()) {
+            return std::nullopt;
+        }
+        boxes.push_back(*found);
+        return *found;
+    }
+    /// The first free box of these, else the first; it is taken from then on.
+    QRectF take(const std::vector<QRectF>& candidates) {
+        if (const auto free = takeFree(candidates)) {
+            return *free;
+        }
+        boxes.push_back(candidates.front());
+        return candidates.front();
     }
 };
 
@@ -195,18 +208,37 @@ void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure
     const QFontMetricsF metrics(style.font);
     Obstacles obstacles = obstaclesOf(plot, figure, style);
     painter.setFont(style.font);
-    const auto put = [&](const QString& name, QPointF at, double gap, const QColor& color) {
+    const auto placesOf = [&](const QString& name, QPointF at, double gap) {
         const QSizeF size(metrics.horizontalAdvance(name), metrics.height() * 0.95);
-        const QRectF box =
-            obstacles.take(placesAround(at, size, gap, at.x() < plot.right() - 0.05 * plot.width()));
+        return placesAround(at, size, gap, at.x() < plot.right() - 0.05 * plot.width());
+    };
+    const auto write = [&](const QString& name, const QRectF& box, const QColor& color) {
         painter.setPen(color);
         painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), name);
     };
+    const auto put = [&](const QString& name, QPointF at, double gap, const QColor& color) {
+        write(name, obstacles.take(placesOf(name, at, gap)), color);
+    };
     for (const Line& line : figure.lines) {
-        if (!line.name.isEmpty() && !line.points.empty()) {
+        if (!line.name.isEmpty() && !line.points.empty() && line.role != LineRole::Summary) {
             const QColor color = penOf(line.role, style).color();
             put(line.name, place(line.points.back(), plot, figure), 6 * style.pixel,
                 color == style.tokens.rule ? style.tokens.soft : color);
+        }
+    }
+    // In a low chart not every name has room; which line is the largest can be seen, which branch it is not.
+    for (const Line& line : figure.lines) {
+        if (line.role != LineRole::Summary || line.points.empty()) {
+            continue;
+        }
+        const QPointF end = place(line.points.back(), plot, figure);
+        auto places = placesOf(line.name, end, 6 * style.pixel);
+        // Farther away it would seem to name another line.
+        std::erase_if(places, [&](const QRectF& box) {
+            return std::abs(box.center().y() - end.y()) > 1.1 * metrics.height();
+        });
+        if (const auto box = obstacles.takeFree(places)) {
+            write(line.name, *box, penOf(line.role, style).color());
         }
     }
     for (const PointMark& mark : figure.marks) {

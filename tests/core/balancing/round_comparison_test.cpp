@@ -100,6 +100,31 @@ TEST(RoundComparison, anotherInstrumentAndANewRemarkAreChanges) {
     }
 }
 
+TEST(RoundComparison, isSortedByDistanceFromTargetOrByChange) {
+    const auto row = [](int number, std::optional<double> before, std::optional<double> after) {
+        ComparedBranch made;
+        made.branch.bytes[15] = static_cast<std::uint8_t>(number);
+        made.ofTargetBefore = before ? std::optional(Ratio::si(*before)) : std::nullopt;
+        made.ofTargetAfter = after ? std::optional(Ratio::si(*after)) : std::nullopt;
+        return made;
+    };
+    const std::vector<ComparedBranch> route{
+        row(1, 1.0, 1.25), row(2, 0.5, std::nullopt), row(3, 0.25, 0.75),         row(4, std::nullopt, 2.0),
+        row(5, 1.0, 1.0),  row(6, 1.25, 0.5),         row(7, std::nullopt, 1.125)};
+    const auto numbers = [&](ComparisonOrder order) {
+        std::vector<int> found;
+        for (const ComparedBranch& one : inOrder(route, order)) {
+            found.push_back(one.branch.bytes[15]);
+        }
+        return found;
+    };
+    EXPECT_EQ(numbers(ComparisonOrder::AlongRoute), (std::vector{1, 2, 3, 4, 5, 6, 7}));
+    // 1 and 3 are equally far on either side of the target: along the route. 2 was not read: last.
+    EXPECT_EQ(numbers(ComparisonOrder::FarthestFromTarget), (std::vector{4, 6, 1, 3, 7, 5, 2}));
+    // Without a value in either round there is no change to sort by.
+    EXPECT_EQ(numbers(ComparisonOrder::LargestChange), (std::vector{6, 3, 1, 5, 2, 4, 7}));
+}
+
 TEST(RoundComparison, tellsTheSettingsAndLeavesOutWhatNeitherRead) {
     FieldJob job = flatLoop(3);
     const Id first = job.round(project::RoundKind::Survey);

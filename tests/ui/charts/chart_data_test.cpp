@@ -1,9 +1,12 @@
 #include <gtest/gtest.h>
 
 #include <QFont>
+#include <algorithm>
+#include <variant>
 
 #include "core/balancing/assess.h"
 #include "tests/support/demo_project.h"
+#include "tests/support/walk_job.h"
 #include "ui/charts/chart_painter.h"
 #include "ui/charts/chart_view.h"
 #include "ui/charts/convergence_chart_data.h"
@@ -153,6 +156,66 @@ TEST(ConvergenceChart, namesTheSelectedBranch) {
     const Line* line = lineWith(figure, LineRole::Singled);
     ASSERT_NE(line, nullptr);
     EXPECT_TRUE(line->name.startsWith("T3 "));
+}
+
+/// As many terminals as asked for, read in a survey and one more round.
+project::Project readTwice(int terminals) {
+    const project::Edit content = support::walkJob({.terminals = terminals, .adjustingRounds = 1});
+    project::Project project;
+    for (const project::AnyRecord& record : content.put) {
+        std::visit([&](const auto& one) { project.put(one); }, record);
+    }
+    return project;
+}
+
+// Nearest rank: the value at ceil(share x count) of the sorted values; common practice, no source.
+TEST(ConvergenceChart, manyTerminalsAreDrawnAsTheirOutlineAndStandInTheTable) {
+    const int many = static_cast<int>(kMostTerminalLines) + 1;
+    const project::Project project = readTwice(many);
+    const auto rounds = assessed(project);
+    const base::Id selected = project.branchTagged("B-07")->id;
+    const ChartFigure figure = convergenceChart(project, rounds, selected);
+    std::vector<double> last;
+    for (const balancing::BranchResult& branch : rounds.back().branches) {
+        if (branch.isTerminal) {
+            last.push_back(100 * branch.ofTarget->si());
+        }
+    }
+    std::sort(last.begin(), last.end());
+    ASSERT_EQ(last.size(), 61U);
+    // Of 61: ceil(54.9), ceil(30.5) and ceil(6.1), counted from 1.
+    const std::vector<std::pair<QString, double>> expected{{"largest", last[60]},
+                                                           {"9 of 10 below", last[54]},
+                                                           {"half below", last[30]},
+                                                           {"1 of 10 below", last[6]},
+                                                           {"smallest", last[0]}};
+    EXPECT_EQ(lineWith(figure, LineRole::OneOfMany), nullptr);
+    ASSERT_GE(figure.lines.size(), expected.size() + 1);
+    EXPECT_LE(figure.lines.size(), expected.size() + 4);
+    for (std::size_t i = 0; i < expected.size(); ++i) {
+        EXPECT_EQ(figure.lines[i].role, LineRole::Summary);
+        EXPECT_TRUE(figure.lines[i].name.startsWith(expected[i].first + ' '));
+        ASSERT_EQ(figure.lines[i].points.size(), 2U);
+        EXPECT_DOUBLE_EQ(figure.lines[i].points.back().y(), expected[i].second);
+    }
+    EXPECT_TRUE(std::any_of(figure.lines.begin(), figure.lines.end(), [](const Line& line) {
+        return line.role == LineRole::Singled && line.name.startsWith("B-07 ");
+    }));
+    // What is drawn stands first, in the same order; then every other terminal, and the spread.
+    EXPECT_EQ(figure.tableRows.size(), expected.size() + 61 + 1);
+    for (std::size_t i = 0; i < figure.lines.size(); ++i) {
+        EXPECT_TRUE(figure.lines[i].name.startsWith(figure.tableRows[i][0] + ' '));
+        EXPECT_EQ(figure.tableRows[i][2], QString::number(figure.lines[i].points.back().y(), 'f', 1));
+    }
+    EXPECT_TRUE(figure.sentence.endsWith("stand in the table.")) << figure.sentence.toStdString();
+}
+
+TEST(ConvergenceChart, eachLineIsDrawnAsLongAsTheyCanBeToldApart) {
+    const project::Project project = readTwice(static_cast<int>(kMostTerminalLines));
+    const ChartFigure figure = convergenceChart(project, assessed(project));
+    EXPECT_EQ(figure.lines.size(), kMostTerminalLines);
+    EXPECT_EQ(lineWith(figure, LineRole::Summary), nullptr);
+    EXPECT_FALSE(figure.sentence.contains("table"));
 }
 
 // WCAG 2.2, 1.1.1: what is drawn is also said.

@@ -6,6 +6,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <cmath>
@@ -398,6 +399,89 @@ TEST(ReviewPlace, comparesExactlyTheSeededFields) {
               text::entered(std::optional(desk.surveyDp("B-12"))) + " → cannot be read");
     EXPECT_EQ(unread[ReviewPlace::Why], "corrected; behind a wall");
     EXPECT_EQ(unread[ReviewPlace::OfTarget], desk.ofTarget("B-12", false) + " → –");
+}
+
+/// Tags of the rows in order; a correction has none.
+QStringList tagsOf(const TextTable& comparison) {
+    QStringList tags;
+    for (int row = 0; row < comparison.rowCount(); ++row) {
+        tags << comparison.row(row).cells[ReviewPlace::Tag];
+    }
+    return tags;
+}
+
+QComboBox* orderOf(const ReviewPlace& place) {
+    for (QComboBox* combo : place.findChildren<QComboBox*>()) {
+        if (combo->accessibleName() == "Order of the comparison") {
+            return combo;
+        }
+    }
+    return nullptr;
+}
+
+void choose(QComboBox& combo, int index) {
+    combo.setCurrentIndex(index);
+    emit combo.activated(index);
+}
+
+TEST(ReviewPlace, theComparisonIsPutInAnotherOrderAndKeepsTheBranchInHand) {
+    SeededRounds desk;
+    ReviewPlace& place = *desk.window.review();
+    desk.window.showPlace(MainWindow::Review);
+    QCoreApplication::processEvents();
+    place.findChild<QCheckBox*>()->setChecked(false);
+    const TextTable& comparison = *place.comparison();
+    const QStringList route = tagsOf(comparison);
+    const std::vector<std::string> along = shownRows(comparison);
+    QComboBox* order = orderOf(place);
+    ASSERT_NE(order, nullptr);
+    EXPECT_NE(order->focusPolicy() & Qt::TabFocus, 0) << "it is reached without a mouse";
+    place.showBranch(desk.branch("B-05"));
+    choose(*order, 1);
+    double before = 1000;
+    for (const QString& tag : tagsOf(comparison)) {
+        if (tag.isEmpty()) {
+            continue;
+        }
+        const double far = std::abs(desk.ofTarget(tag.toStdString(), true).toDouble() - 100);
+        EXPECT_LE(far, before + 0.101) << tag.toStdString();  // each as rounded on screen
+        before = far;
+    }
+    EXPECT_NE(tagsOf(comparison), route);
+    const int slip = comparison.rowOf(desk.branch("B-10"));
+    EXPECT_TRUE(comparison.row(slip + 1).isStruck) << "a correction stays below its branch";
+    EXPECT_EQ(comparison.row(place.table()->currentIndex().row()).id, desk.branch("B-05"));
+    EXPECT_EQ(desk.bridge().selectedBranch(), desk.branch("B-05"));
+    choose(*order, 2);
+    before = 1000;
+    for (const QString& tag : tagsOf(comparison)) {
+        if (!tag.isEmpty()) {
+            const double change = std::abs(desk.ofTarget(tag.toStdString(), true).toDouble() -
+                                           desk.ofTarget(tag.toStdString(), false).toDouble());
+            EXPECT_LE(change, before + 0.21) << tag.toStdString();
+            before = change;
+        }
+    }
+    choose(*order, 0);
+    EXPECT_EQ(shownRows(comparison), along);
+    // Another job begins along its route.
+    choose(*order, 2);
+    const std::string other = desk.folder.file("other.wwj");
+    ASSERT_TRUE(desk.bridge().create(QString::fromStdString(other), support::walkJob({.terminals = 4})).ok());
+    EXPECT_EQ(order->currentIndex(), 0);
+}
+
+TEST(ReviewPlace, ofManyRowsTheLongestTagStandsWhole) {
+    DeskWindow desk({.terminals = 400, .adjustingRounds = 1}, false);
+    project::Branch named = *desk.project().branchTagged("B-350");
+    named.tag = "B-350 N";
+    ASSERT_TRUE(desk.bridge().apply({"tag", {named}, {}, true}).ok());
+    desk.window.showPlace(MainWindow::Review);
+    QCoreApplication::processEvents();
+    const ReviewPlace& place = *desk.window.review();
+    ASSERT_GT(place.comparison()->rowOf(named.id), 200) << "beyond the rows that others are measured by";
+    EXPECT_GT(place.table()->columnWidth(ReviewPlace::Tag),
+              place.table()->fontMetrics().horizontalAdvance("B-350 N"));
 }
 
 TEST(ReviewPlace, aRoundByItselfIsNotCompared) {

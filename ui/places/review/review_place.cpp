@@ -2,6 +2,7 @@
 
 #include <QHeaderView>
 #include <algorithm>
+#include <utility>
 
 #include "core/project/review.h"
 #include "ui/charts/convergence_chart_data.h"
@@ -11,10 +12,14 @@
 #include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
+
+using balancing::ComparisonOrder;
+
 namespace {
 
 constexpr int kRoundsChartHeight = 190;
 constexpr int kLeastRoundText = 16;
+constexpr int kLeastOrderText = 20;
 
 void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* delegate) {
     table->setModel(model);
@@ -36,9 +41,10 @@ QString idText(const base::Id& id) {
 
 }  // namespace
 
-ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
+ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
+      m_assessed(rounds),
       m_content(new QStackedWidget(this)),
       m_page(new QWidget(this)),
       m_whole(new QHBoxLayout(m_page)),
@@ -50,6 +56,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
       m_before(new QuietCombo(this)),
       m_after(new QuietCombo(this)),
       m_changedOnly(new QCheckBox(tr("Changed &only"), this)),
+      m_order(new QuietCombo(this)),
       m_count(new QLabel(this)),
       m_comparison(new TextTable(
           {tr("Tag"), tr("Setting"), tr("DP"), tr("Of target, %"), tr("State"), tr("Why"), tr("Who, when")},
@@ -70,13 +77,20 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     m_before->setAccessibleName(tr("Earlier round"));
     m_after->setAccessibleName(tr("Later round"));
     m_changedOnly->setChecked(true);
+    m_order->setAccessibleName(tr("Order of the comparison"));
+    for (const auto& [words, value] :
+         {std::pair(tr("Along the route"), ComparisonOrder::AlongRoute),
+          std::pair(tr("Farthest from target first"), ComparisonOrder::FarthestFromTarget),
+          std::pair(tr("Largest change first"), ComparisonOrder::LargestChange)}) {
+        m_order->addItem(words, static_cast<int>(value));
+    }
     m_convergence->setFixedHeight(kRoundsChartHeight);
     // The columns are fitted to what its bar leaves.
     m_table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
-    for (QuietCombo* combo : {m_before, m_after}) {
+    for (QuietCombo* combo : {m_before, m_after, m_order}) {
         // As wide as there is room, never wider than that: the window must fit a small screen.
         combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        combo->setMinimumContentsLength(kLeastRoundText);
+        combo->setMinimumContentsLength(combo == m_order ? kLeastOrderText : kLeastRoundText);
     }
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
@@ -94,6 +108,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
         });
     }
     connect(m_changedOnly, &QCheckBox::toggled, this, [this] { refreshComparison(); });
+    connect(m_order, &QComboBox::activated, this, [this] { refreshComparison(); });
     connect(m_roundTable->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& current) {
                 if (!current.isValid()) {
@@ -105,6 +120,11 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, QWidget* parent)
     connect(m_comments, &CommentPanel::branchWanted, this, [this](const base::Id& branch) {
         m_bridge.selectBranch(branch);
         showBranch(branch);
+    });
+    connect(&bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
+        if (changes.isEmpty()) {
+            m_order->setCurrentIndex(0);  // another job begins along its route
+        }
     });
     connect(&bridge, &WorkbookBridge::changed, m_shown, &ShownRefresh::want);
     connect(&bridge, &WorkbookBridge::instrumentChanged, m_decision, &DecisionPanel::refresh);
@@ -158,13 +178,12 @@ void ReviewPlace::fillChoices() {
 void ReviewPlace::refreshRounds() {
     const project::Project& project = m_bridge.project();
     std::vector<TextRow> rows;
-    std::vector<balancing::Assessment> own;
+    std::vector<const balancing::Assessment*> own;
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
-        const balancing::Assessment all =
-            balancing::assess(project, round.id, {.fillGaps = false, .numbersOnly = true});
+        const balancing::Assessment& all = m_assessed.of(round.id);
         if (round.kind != project::RoundKind::Witness) {
-            own.push_back(all);
+            own.push_back(&all);
         }
         const auto open = project::openComments(project, round.id).size();
         TextRow row;
@@ -184,20 +203,25 @@ void ReviewPlace::refreshRounds() {
 }
 
 /// How the shares came together round by round; a witness round reads a sample and is left out.
-void ReviewPlace::refreshStrip(const std::vector<balancing::Assessment>& rounds) {
+void ReviewPlace::refreshStrip(std::span<const balancing::Assessment* const> rounds) {
     QStringList spreads;
     QStringList counts;
-    for (const balancing::Assessment& round : rounds) {
-        spreads << tr("R%1 %2").arg(QString::number(round.roundNumber),
-                                    round.spread ? text::percent(*round.spread) : QStringLiteral("–"));
-        counts << tr("R%1 %2").arg(round.roundNumber).arg(round.onShareCount);
+    for (const balancing::Assessment* round : rounds) {
+        spreads << tr("R%1 %2").arg(QString::number(round->roundNumber),
+                                    round->spread ? text::percent(*round->spread) : QStringLiteral("–"));
+        counts << tr("R%1 %2").arg(round->roundNumber).arg(round->onShareCount);
     }
     m_spread->setText(rounds.empty()
                           ? QString()
                           : tr("Spread, %: %1.   On share: %2 of %3.")
                                 .arg(spreads.join(QStringLiteral("   ")), counts.join(QStringLiteral("   ")),
-                                     QString::number(rounds.back().terminalCount)));
-    m_convergence->setFigure(charts::convergenceChart(m_bridge.project(), rounds, m_bridge.selectedBranch()));
+                                     QString::number(rounds.back()->terminalCount)));
+    // Its table of many terminals takes longer than all else here.
+    const std::pair drawn(m_assessed.edition(), m_bridge.selectedBranch());
+    if (m_drawn != drawn) {
+        m_drawn = drawn;
+        m_convergence->setFigure(charts::convergenceChartOver(m_bridge.project(), rounds, drawn.second));
+    }
 }
 
 void ReviewPlace::toggleTable() {
@@ -214,6 +238,10 @@ void ReviewPlace::showRound(base::Id round) {
     m_before->setCurrentIndex(std::max(0, chosen - 1));
     refreshComparison();
     showInHand();
+}
+
+balancing::ComparisonOrder ReviewPlace::order() const {
+    return static_cast<ComparisonOrder>(m_order->currentData().toInt());
 }
 
 void ReviewPlace::refreshComparison() {
@@ -235,9 +263,8 @@ void ReviewPlace::refreshComparison() {
     const auto inHand = m_table->currentIndex();
     const auto kept = inHand.isValid() ? m_comparison->row(inHand.row()).id : m_bridge.selectedBranch();
     const project::Project& project = m_bridge.project();
-    const balancing::AssessOptions numbers{.fillGaps = false, .numbersOnly = true};
-    const auto compared = balancing::compareRounds(project, balancing::assess(project, *before, numbers),
-                                                   balancing::assess(project, *after, numbers));
+    const auto compared = balancing::inOrder(
+        balancing::compareRounds(project, m_assessed.of(*before), m_assessed.of(*after)), order());
     m_comparison->setRows(comparedRows(project, compared, m_changedOnly->isChecked()));
     const auto changed = std::count_if(compared.begin(), compared.end(),
                                        [](const auto& branch) { return branch.isChanged(); });

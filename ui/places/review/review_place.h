@@ -8,8 +8,12 @@
 #include <QStackedWidget>
 #include <QTableView>
 #include <QWidget>
+#include <optional>
 #include <span>
+#include <utility>
 
+#include "core/balancing/round_comparison.h"
+#include "ui/assessed_rounds.h"
 #include "ui/charts/chart_view.h"
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/text_table.h"
@@ -26,7 +30,7 @@ class ReviewPlace : public QWidget {
   public:
     enum Column { Tag, Setting, Dp, OfTarget, State, Why, Who, ColumnCount };
 
-    explicit ReviewPlace(WorkbookBridge& bridge, QWidget* parent = nullptr);
+    ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget* parent = nullptr);
 
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
@@ -68,17 +72,22 @@ class ReviewPlace : public QWidget {
     int sideWidth(const QWidget& side) const;
     void refresh();
     void refreshRounds();
-    void refreshStrip(const std::vector<balancing::Assessment>& rounds);
+    void refreshStrip(std::span<const balancing::Assessment* const> rounds);
     void refreshComparison();
     void fillChoices();
     void showInHand();
     void fitColumns();
     /// What keeps every tag of the comparison on one line, px.
     int tagWidth() const;
+    /// The texts of a column that can be the widest: of many rows those with the most letters.
+    QStringList longestCells(Column column) const;
+    /// The order that is chosen for the comparison.
+    balancing::ComparisonOrder order() const;
     static void fitWrapped(QTableView& table, std::span<const int> digits, int filling);
     std::optional<base::Id> chosenRound(const QuietCombo* combo) const;
 
     WorkbookBridge& m_bridge;
+    AssessedRounds& m_assessed;
     QStackedWidget* m_content;
     QWidget* m_page;
     QHBoxLayout* m_whole;
@@ -91,6 +100,7 @@ class ReviewPlace : public QWidget {
     QuietCombo* m_before;
     QuietCombo* m_after;
     QCheckBox* m_changedOnly;
+    QuietCombo* m_order;
     QLabel* m_count;
     TextTable* m_comparison;
     QTableView* m_table;
@@ -98,6 +108,8 @@ class ReviewPlace : public QWidget {
     CommentPanel* m_comments;
     DecisionPanel* m_decision;
     charts::ChartView* m_convergence;
+    /// What the chart was drawn of; nothing before the first.
+    std::optional<std::pair<int, std::optional<base::Id>>> m_drawn;
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 

@@ -32,8 +32,13 @@ void ReviewPlace::layOut() {
     }
     auto* shown = new QHBoxLayout;
     shown->addWidget(m_changedOnly);
-    shown->addStretch(1);
-    shown->addWidget(m_count);
+    auto* order = new QLabel(tr("&Order"), this);
+    order->setBuddy(m_order);
+    shown->addWidget(order);
+    shown->addWidget(m_order, 1);
+    m_count->setWordWrap(true);
+    m_count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    shown->addWidget(m_count, 1);
     m_centre = new QVBoxLayout;
     m_centre->addLayout(choices);
     m_centre->addLayout(shown);
@@ -115,9 +120,8 @@ void ReviewPlace::fitColumns() {
     fitWrapped(*m_table, digits, Why);
     // A tag is known by its end; the readings are wrapped instead.
     int reading = 0;
-    for (int row = 0; row < m_comparison->rowCount(); ++row) {
-        reading =
-            std::max(reading, widestWord(m_table->fontMetrics(), m_comparison->row(row).cells.value(Dp)));
+    for (const QString& cell : longestCells(Dp)) {
+        reading = std::max(reading, widestWord(m_table->fontMetrics(), cell));
     }
     const int spare = m_table->columnWidth(Dp) - reading - 1;
     if (spare < 0) {
@@ -136,11 +140,25 @@ void ReviewPlace::fitColumns() {
 int ReviewPlace::tagWidth() const {
     constexpr int kPadding = 14;
     int widest = 0;
-    for (int row = 0; row < m_comparison->rowCount(); ++row) {
-        const QString tag = m_comparison->row(row).cells.value(Tag);
+    for (const QString& tag : longestCells(Tag)) {
         widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(tag) + kPadding);
     }
     return std::min(widest, m_table->viewport()->width() / 4);
+}
+
+QStringList ReviewPlace::longestCells(Column column) const {
+    constexpr qsizetype kMostMeasured = 200;
+    QStringList cells;
+    cells.reserve(m_comparison->rowCount());
+    for (int row = 0; row < m_comparison->rowCount(); ++row) {
+        cells << m_comparison->row(row).cells.value(column);
+    }
+    if (cells.size() > kMostMeasured) {
+        const auto isLonger = [](const QString& a, const QString& b) { return a.size() > b.size(); };
+        std::nth_element(cells.begin(), cells.begin() + kMostMeasured, cells.end(), isLonger);
+        cells.resize(kMostMeasured);
+    }
+    return cells;
 }
 
 /// Cells are wrapped to columns that are narrow; the rows of many terminals stay in one line, for speed.

@@ -190,11 +190,15 @@ bool WalkPlace::isConvergenceShown() const {
 
 void WalkPlace::showConvergence() {
     const project::Project& project = m_bridge.project();
-    std::vector<balancing::Assessment> rounds;
+    const project::Round* open = m_bridge.openRoundOrNull();
+    std::vector<const balancing::Assessment*> rounds;
     for (const std::size_t i : project.roundsByNumber()) {
-        rounds.push_back(m_bridge.assessmentOf(project.rounds()[i].id));
+        const base::Id& round = project.rounds()[i].id;
+        // While a round is walked its gaps are filled, so that its shares can be seen.
+        const bool isOpen = open != nullptr && open->id == round;
+        rounds.push_back(isOpen ? &m_bridge.assessment() : &m_rounds.of(round));
     }
-    convergence()->setFigure(charts::convergenceChart(project, rounds, m_bridge.selectedBranch()));
+    convergence()->setFigure(charts::convergenceChartOver(project, rounds, m_bridge.selectedBranch()));
 }
 
 void WalkPlace::toggleConvergence() {

@@ -11,10 +11,12 @@
 
 namespace ww::ui {
 
-WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent)
+WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, AssessedRounds& rounds,
+                     QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
       m_advisor(advisor),
+      m_rounds(rounds),
       m_model(new WalkModel(bridge, this)),
       // Each made where it stands: a widget that moves into another is given its look again.
       m_content(new CurrentStack(this)),

@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QWidget>
 
+#include "ui/assessed_rounds.h"
 #include "ui/places/walk/note_panel.h"
 #include "ui/places/walk/round_panels.h"
 #include "ui/places/walk/valve_card.h"
@@ -26,7 +27,8 @@ class WalkPlace : public QWidget {
     Q_OBJECT
 
   public:
-    WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
+    WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, AssessedRounds& rounds,
+              QWidget* parent = nullptr);
 
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
@@ -96,6 +98,7 @@ class WalkPlace : public QWidget {
 
     WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
+    AssessedRounds& m_rounds;
     WalkModel* m_model;
     CurrentStack* m_content;
     QWidget* m_gridPage;

@@ -1,0 +1,33 @@
+// The rounds of the job, each judged by itself, kept until something that they rest on changes. Not for the
+// last round with its gaps filled (WorkbookBridge::assessment) nor for verdicts: the numbers alone.
+#pragma once
+
+#include <QObject>
+#include <memory>
+#include <unordered_map>
+
+#include "ui/workbook_bridge.h"
+
+namespace ww::ui {
+
+class AssessedRounds : public QObject {
+  public:
+    /// Made before whatever is refreshed from it: it has to hear of a change first.
+    explicit AssessedRounds(WorkbookBridge& bridge, QObject* parent = nullptr);
+
+    /// The numbers of a round, no gaps filled, as the job stands; made when they are first asked for, on this
+    /// thread: a copy of the job for another one takes longer. The round must exist. The reference holds
+    /// until the next change.
+    const balancing::Assessment& of(const base::Id& round);
+    /// Another number whenever what of() says may be otherwise than before.
+    int edition() const { return m_edition; }
+
+  private:
+    void take(const project::ChangeSet& changes);
+
+    WorkbookBridge& m_bridge;
+    std::unordered_map<base::Id, std::unique_ptr<const balancing::Assessment>> m_kept;
+    int m_edition = 0;
+};
+
+}  // namespace ww::ui
