@@ -3,22 +3,26 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QStackedLayout>
-#include <QTableWidget>
+#include <QTableView>
 #include <QVBoxLayout>
 
 #include "ui/charts/chart_canvas.h"
+#include "ui/charts/figure_table.h"
 
 namespace ww::ui::charts {
 
 ChartView::ChartView(QWidget* parent)
     : QWidget(parent),
       m_stack(new QStackedLayout),
-      m_table(new QTableWidget(this)),
+      m_cells(new FigureTable(this)),
+      m_table(new QTableView(this)),
       m_sentence(new QLabel(this)) {
+    m_table->setModel(m_cells);
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->verticalHeader()->hide();
     m_table->setTabKeyNavigation(false);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_sentence->setWordWrap(true);
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_stack->addWidget(m_table);
@@ -80,24 +84,7 @@ void ChartView::setFigure(ChartFigure figure) {
     m_table->setAccessibleName(tr("%1, as a table").arg(m_figure.name));
     m_table->setAccessibleDescription(m_figure.sentence);
     m_sentence->setText(m_figure.sentence);
-    fillTable();
-}
-
-void ChartView::fillTable() {
-    m_table->clear();
-    m_table->setColumnCount(static_cast<int>(m_figure.tableHeads.size()));
-    m_table->setRowCount(static_cast<int>(m_figure.tableRows.size()));
-    m_table->setHorizontalHeaderLabels(m_figure.tableHeads);
-    for (int row = 0; row < m_table->rowCount(); ++row) {
-        const QStringList& cells = m_figure.tableRows[static_cast<std::size_t>(row)];
-        for (int column = 0; column < cells.size(); ++column) {
-            auto* item = new QTableWidgetItem(cells[column]);
-            item->setTextAlignment(column == 0 ? Qt::AlignLeft | Qt::AlignVCenter
-                                               : Qt::AlignRight | Qt::AlignVCenter);
-            m_table->setItem(row, column, item);
-        }
-    }
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_cells->show(m_figure.tableHeads, m_figure.tableRows);
 }
 
 }  // namespace ww::ui::charts

@@ -9,11 +9,12 @@
 
 class QLabel;
 class QStackedLayout;
-class QTableWidget;
+class QTableView;
 
 namespace ww::ui::charts {
 
 class ChartCanvas;
+class FigureTable;
 
 /// Shows one figure; setFigure() replaces what is drawn in place. The name and the sentence are given to
 /// screen readers.
@@ -38,13 +39,13 @@ class ChartView : public QWidget {
   private:
     void makeCanvas();
     void draw();
-    void fillTable();
 
     ChartFigure m_figure;
     theme::Tokens m_tokens;
     QStackedLayout* m_stack = nullptr;
     ChartCanvas* m_canvas = nullptr;  ///< made when it is first shown
-    QTableWidget* m_table = nullptr;
+    FigureTable* m_cells = nullptr;
+    QTableView* m_table = nullptr;
     QLabel* m_sentence = nullptr;
 };
 

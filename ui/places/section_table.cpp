@@ -6,10 +6,10 @@
 #include <QScrollBar>
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 #include "ui/places/column_fit.h"
 #include "ui/report/page_builder.h"
-#include "ui/text/words.h"
 
 namespace ww::ui {
 
@@ -22,7 +22,8 @@ constexpr int kMargins = 14;
 
 }  // namespace
 
-SectionTable::SectionTable(QWidget* parent) : QTableWidget(parent) {
+SectionTable::SectionTable(QWidget* parent) : QTableView(parent), m_model(new SectionTableModel(this)) {
+    setModel(m_model);
     setEditTriggers(NoEditTriggers);
     setSelectionBehavior(SelectRows);
     setTabKeyNavigation(false);
@@ -33,155 +34,159 @@ SectionTable::SectionTable(QWidget* parent) : QTableWidget(parent) {
     verticalHeader()->hide();
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setHighlightSections(false);
+    connect(verticalScrollBar(), &QScrollBar::valueChanged, this, &SectionTable::fitRowsSeen);
 }
 
-void SectionTable::show(const ww::report::Table& table) {
-    m_table = table;
-    m_isFilled = false;
+void SectionTable::show(ww::report::Table table) {
     setAccessibleName(report::words(table.title));
+    m_model->show(std::move(table));
+    m_least.clear();
+    forgetHeights();
     fit();
 }
 
-QString SectionTable::headOf(const ww::report::Column& column, QChar between) {
-    QString title = report::words(column.heading);
-    if (!column.unit.empty()) {
-        title += between + text::term(column.unit);
-    }
-    return title;
-}
-
-void SectionTable::fillUpright() {
-    horizontalHeader()->show();
-    setColumnCount(static_cast<int>(m_table.columns.size()));
-    setRowCount(static_cast<int>(m_table.rows.size()));
-    for (int column = 0; column < columnCount(); ++column) {
-        const auto at = static_cast<std::size_t>(column);
-        const ww::report::Column& shown = m_table.columns[at];
-        const Qt::Alignment side =
-            shown.alignment == ww::report::Alignment::Right ? Qt::AlignRight : Qt::AlignLeft;
-        auto* head = new QTableWidgetItem(headOf(shown, QChar('\n')));
-        head->setTextAlignment(side | Qt::AlignBottom | Qt::Alignment(int(Qt::TextWordWrap)));
-        setHorizontalHeaderItem(column, head);
-        for (int row = 0; row < rowCount(); ++row) {
-            const auto& cells = m_table.rows[static_cast<std::size_t>(row)];
-            auto* item = new QTableWidgetItem(at < cells.size() ? report::words(cells[at]) : QString());
-            item->setTextAlignment(side | Qt::AlignVCenter);
-            setItem(row, column, item);
-        }
-    }
-}
-
-/// Each row becomes a block of lines, a head and its value in each.
-void SectionTable::fillAsLines() {
-    horizontalHeader()->hide();
-    const auto columns = static_cast<int>(m_table.columns.size());
-    setColumnCount(2);
-    setRowCount(columns * static_cast<int>(m_table.rows.size()));
-    int line = 0;
-    for (const auto& cells : m_table.rows) {
-        for (std::size_t column = 0; column < m_table.columns.size(); ++column, ++line) {
-            auto* head = new QTableWidgetItem(headOf(m_table.columns[column], QChar(' ')));
-            auto* item =
-                new QTableWidgetItem(column < cells.size() ? report::words(cells[column]) : QString());
-            if (column == 0) {
-                QFont bold = font();
-                bold.setBold(true);
-                head->setFont(bold);
-                item->setFont(bold);
-            }
-            setItem(line, 0, head);
-            setItem(line, 1, item);
-        }
-    }
-}
-
 /// What each column needs so that no word of it is cut.
-std::vector<int> SectionTable::leastWidths() const {
-    std::vector<int> least;
-    const QFontMetrics ofHead(horizontalHeader()->font());
-    for (std::size_t column = 0; column < m_table.columns.size(); ++column) {
-        int width = widestWord(ofHead, headOf(m_table.columns[column], QChar('\n')));
-        for (const auto& cells : m_table.rows) {
-            if (column < cells.size()) {
-                width = std::max(width, widestWord(fontMetrics(), report::words(cells[column])));
-            }
+const std::vector<int>& SectionTable::leastWidths() {
+    if (m_least.empty()) {
+        m_least = m_model->widestWords(QFontMetrics(horizontalHeader()->font()), fontMetrics());
+        for (int& width : m_least) {
+            width += kMargins;
         }
-        least.push_back(width + kMargins);
     }
-    return least;
+    return m_least;
+}
+
+int SectionTable::roomFor(int rows) const {
+    const int bar = rows > kMostRows ? verticalScrollBar()->sizeHint().width() : 0;
+    return maximumViewportSize().width() - bar;
 }
 
 void SectionTable::fit() {
-    if (m_isFitting || m_table.columns.empty()) {
+    if (m_isFitting || m_model->table().columns.empty()) {
         return;
     }
     m_isFitting = true;
-    const int bar = verticalScrollBar()->sizeHint().width();
-    const int room = maximumViewportSize().width() - (int(m_table.rows.size()) > kMostRows ? bar : 0);
-    const std::vector<int> least = leastWidths();
-    const int spare = room - std::accumulate(least.begin(), least.end(), 0);
+    const std::vector<int>& least = leastWidths();
+    const int needed = std::accumulate(least.begin(), least.end(), 0);
+    const int spare = roomFor(static_cast<int>(m_model->table().rows.size())) - needed;
     // Before it is shown it has no width yet.
     const bool isAsLines = isVisible() && spare < 0 && least.size() > 2;
-    if (!m_isFilled || isAsLines != m_isAsLines) {
-        clear();
-        isAsLines ? fillAsLines() : fillUpright();
-        m_isFilled = true;
-        m_isAsLines = isAsLines;
+    if (isAsLines != m_model->isAsLines()) {
+        m_model->setAsLines(isAsLines);
+        forgetHeights();
     }
+    horizontalHeader()->setVisible(!isAsLines);
     if (isAsLines) {
-        setColumnWidth(0, room * 2 / 5);
-        setColumnWidth(1, room - room * 2 / 5);
+        const int room = roomFor(m_model->rowCount());
+        setWidths({room * 2 / 5, room - room * 2 / 5});
     } else {
-        shareOut(least, std::max(0, spare));
+        setWidths(sharedWidths(least, std::max(0, spare)));
+        fitHead();
     }
-    resizeRowsToContents();
-    int high = (isAsLines ? 0 : horizontalHeader()->height()) + 2 * frameWidth();
-    for (int row = 0; row < std::min(rowCount(), kMostRows); ++row) {
-        high += rowHeight(row);
-    }
-    setFixedHeight(high);
+    fitHeight();
     m_isFitting = false;
+    fitRowsSeen();
 }
 
 /// Columns above what they need take what is left, each towards its share of the whole.
-void SectionTable::shareOut(const std::vector<int>& least, int spare) {
+std::vector<int> SectionTable::sharedWidths(const std::vector<int>& least, int spare) const {
+    const std::vector<ww::report::Column>& columns = m_model->table().columns;
     const int room = std::accumulate(least.begin(), least.end(), spare);
-    double sum = 0;
-    for (const ww::report::Column& column : m_table.columns) {
-        sum += column.widthShare;
-    }
+    const double sum = std::accumulate(
+        columns.begin(), columns.end(), 0.0,
+        [](double before, const ww::report::Column& column) { return before + column.widthShare; });
     std::vector<double> wanted;
     for (std::size_t i = 0; i < least.size(); ++i) {
-        wanted.push_back(std::max<double>(least[i], room * m_table.columns[i].widthShare / sum));
+        wanted.push_back(std::max<double>(least[i], room * columns[i].widthShare / sum));
     }
-    const std::vector<int> widths = sharedOut(least, wanted, room, least.size() - 1);
+    return sharedOut(least, wanted, room, least.size() - 1);
+}
+
+/// Words that are wrapped to other widths need other heights.
+void SectionTable::setWidths(const std::vector<int>& widths) {
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        const auto column = static_cast<int>(i);
+        if (columnWidth(column) != widths[i]) {
+            setColumnWidth(column, widths[i]);
+            forgetHeights();
+        }
+    }
+}
+
+void SectionTable::fitHead() {
     int headHeight = 0;
     const QFontMetrics metrics(horizontalHeader()->font());
-    for (int column = 0; column < columnCount(); ++column) {
-        const int wide = widths[static_cast<std::size_t>(column)];
-        setColumnWidth(column, wide);
-        const QRect needed = metrics.boundingRect(QRect(0, 0, wide - kMargins, 1000), Qt::TextWordWrap,
-                                                  horizontalHeaderItem(column)->text());
-        headHeight = std::max(headHeight, needed.height());
+    for (int column = 0; column < m_model->columnCount(); ++column) {
+        const QRect room(0, 0, columnWidth(column) - kMargins, 1000);
+        const QString words = m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        headHeight = std::max(headHeight, metrics.boundingRect(room, Qt::TextWordWrap, words).height());
     }
     horizontalHeader()->setFixedHeight(headHeight + 8);
 }
 
+void SectionTable::forgetHeights() {
+    m_isFit.assign(static_cast<std::size_t>(m_model->rowCount()), false);
+}
+
+void SectionTable::fitRow(int row) {
+    if (!m_isFit[static_cast<std::size_t>(row)]) {
+        m_isFit[static_cast<std::size_t>(row)] = true;
+        resizeRowToContents(row);
+    }
+}
+
+void SectionTable::fitHeight() {
+    const int rows = m_model->rowCount();
+    const int shown = std::min(rows, kMostRows);
+    int high = (m_model->isAsLines() ? 0 : horizontalHeader()->height()) + 2 * frameWidth();
+    for (int row = 0; row < shown; ++row) {
+        // A long table is laid out in the width that it is shown in, no other.
+        if (isVisible() || rows <= kMostRows) {
+            fitRow(row);
+        }
+        high += rowHeight(row);
+    }
+    setFixedHeight(high);
+}
+
+/// The rows in sight and those of a page below them, and the last page, by which the way to the end is told.
+void SectionTable::fitRowsSeen() {
+    const int rows = m_model->rowCount();
+    if (m_isFitting || !isVisible() || rows <= kMostRows) {
+        return;
+    }
+    m_isFitting = true;
+    const int page = viewport()->height();
+    int high = 0;
+    for (int row = std::max(0, rowAt(0)); row < rows && high < 2 * page; ++row) {
+        fitRow(row);
+        high += rowHeight(row);
+    }
+    high = 0;
+    for (int row = rows - 1; row >= 0 && high < page; --row) {
+        fitRow(row);
+        high += rowHeight(row);
+    }
+    m_isFitting = false;
+}
+
 void SectionTable::resizeEvent(QResizeEvent* event) {
-    QTableWidget::resizeEvent(event);
+    QTableView::resizeEvent(event);
     if (event->size().width() != event->oldSize().width()) {
         fit();
     }
 }
 
 void SectionTable::showEvent(QShowEvent* event) {
-    QTableWidget::showEvent(event);
+    QTableView::showEvent(event);
     fit();
 }
 
 void SectionTable::changeEvent(QEvent* event) {
-    QTableWidget::changeEvent(event);
+    QTableView::changeEvent(event);
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+        m_least.clear();
+        forgetHeights();
         fit();
     }
 }

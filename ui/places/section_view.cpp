@@ -61,6 +61,11 @@ void SectionView::clear() {
     m_charts.clear();
 }
 
+void SectionView::add(QWidget* part) {
+    m_column->insertWidget(static_cast<int>(m_parts.size()), part);
+    m_parts.push_back(part);
+}
+
 QLabel* SectionView::addLabel(const QString& text, const char* style) {
     auto* label = new QLabel(text, m_page);
     label->setTextFormat(Qt::PlainText);
@@ -69,33 +74,29 @@ QLabel* SectionView::addLabel(const QString& text, const char* style) {
     if (style != nullptr) {
         label->setObjectName(QString::fromLatin1(style));
     }
-    m_column->insertWidget(static_cast<int>(m_parts.size()), label);
-    m_parts.push_back(label);
+    add(label);
     return label;
 }
 
-void SectionView::showMessage(const QString& message) {
-    clear();
-    addLabel(message);
+void SectionView::addStatements(const std::vector<ww::report::Statement>& statements, const QString& name) {
+    QStringList sentences;
+    sentences.reserve(static_cast<qsizetype>(statements.size()));
+    for (const ww::report::Statement& statement : statements) {
+        sentences << text::text(statement);
+    }
+    if (statements.size() <= kMostLabels) {
+        for (const QString& sentence : sentences) {
+            addLabel(sentence);
+        }
+        return;
+    }
+    auto* list = new StatementList(m_page);
+    list->setAccessibleName(name);
+    list->show(sentences);
+    add(list);
 }
 
-void SectionView::show(const ww::report::Section& section, std::vector<charts::ChartFigure> figures) {
-    const int scrolled = verticalScrollBar()->value();
-    const auto add = [this](QWidget* part) {
-        m_column->insertWidget(static_cast<int>(m_parts.size()), part);
-        m_parts.push_back(part);
-    };
-    clear();
-    setAccessibleName(report::words(section.title));
-    addLabel(report::words(section.title), "panel_title");
-    if (!section.facts.empty()) {
-        auto* facts = new FactList(m_page);
-        facts->show(section.facts, m_tokens);
-        add(facts);
-    }
-    for (const ww::report::Statement& statement : section.statements) {
-        addLabel(text::text(statement));
-    }
+void SectionView::addFigures(std::vector<charts::ChartFigure> figures) {
     for (charts::ChartFigure& figure : figures) {
         if (figure.isEmpty()) {
             continue;
@@ -107,15 +108,33 @@ void SectionView::show(const ww::report::Section& section, std::vector<charts::C
         m_charts.push_back(chart);
         add(chart);
     }
-    for (const ww::report::Table& table : section.tables) {
+}
+
+void SectionView::showMessage(const QString& message) {
+    clear();
+    addLabel(message);
+}
+
+void SectionView::show(ww::report::Section section, std::vector<charts::ChartFigure> figures) {
+    const int scrolled = verticalScrollBar()->value();
+    clear();
+    const QString title = report::words(section.title);
+    setAccessibleName(title);
+    addLabel(title, "panel_title");
+    if (!section.facts.empty()) {
+        auto* facts = new FactList(m_page);
+        facts->show(section.facts, m_tokens);
+        add(facts);
+    }
+    addStatements(section.statements, tr("%1, statements").arg(title));
+    addFigures(std::move(figures));
+    for (ww::report::Table& table : section.tables) {
         addLabel(report::words(table.title), "panel_title");
         auto* shown = new SectionTable(m_page);
-        shown->show(table);
+        shown->show(std::move(table));
         add(shown);
     }
-    for (const ww::report::Statement& statement : section.closing) {
-        addLabel(text::text(statement));
-    }
+    addStatements(section.closing, tr("%1, findings").arg(title));
     verticalScrollBar()->setValue(scrolled);
 }
 

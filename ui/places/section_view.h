@@ -11,6 +11,7 @@
 #include "ui/charts/chart_view.h"
 #include "ui/places/fact_list.h"
 #include "ui/places/section_table.h"
+#include "ui/places/statement_list.h"
 
 namespace ww::ui {
 
@@ -18,10 +19,14 @@ class SectionView : public QScrollArea {
     Q_OBJECT
 
   public:
+    /// So many sentences that follow one another stand on the page itself.
+    static constexpr std::size_t kMostLabels = 30;
+
     explicit SectionView(QWidget* parent = nullptr);
 
-    /// Fills the view anew; `figures` stand above the tables. The place that was scrolled to stays.
-    void show(const ww::report::Section& section, std::vector<charts::ChartFigure> figures = {});
+    /// Fills the view anew; `figures` stand above the tables, more than kMostLabels sentences in a list of
+    /// their own. The place that was scrolled to stays.
+    void show(ww::report::Section section, std::vector<charts::ChartFigure> figures = {});
     /// One sentence in the place of a section.
     void showMessage(const QString& message);
     void setTokens(const theme::Tokens& tokens);
@@ -39,6 +44,9 @@ class SectionView : public QScrollArea {
 
   private:
     void clear();
+    void add(QWidget* part);
+    void addStatements(const std::vector<ww::report::Statement>& statements, const QString& name);
+    void addFigures(std::vector<charts::ChartFigure> figures);
     QLabel* addLabel(const QString& text, const char* style = nullptr);
 
     theme::Tokens m_tokens;

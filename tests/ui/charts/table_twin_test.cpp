@@ -3,7 +3,7 @@
 // project.
 #include <gtest/gtest.h>
 
-#include <QTableWidget>
+#include <QTableView>
 #include <algorithm>
 #include <cmath>
 #include <set>
@@ -18,13 +18,12 @@ namespace {
 
 /// The cells of the table that a chart is exchanged for, row by row.
 std::vector<QStringList> cellsOf(const ChartView& chart) {
-    const auto* table = chart.findChild<QTableWidget*>();
+    const QAbstractItemModel* table = chart.findChild<QTableView*>()->model();
     std::vector<QStringList> rows;
     for (int row = 0; row < table->rowCount(); ++row) {
         QStringList cells;
         for (int column = 0; column < table->columnCount(); ++column) {
-            const QTableWidgetItem* item = table->item(row, column);
-            cells << (item != nullptr ? item->text() : QString());
+            cells << table->index(row, column).data().toString();
         }
         rows.push_back(cells);
     }

@@ -194,7 +194,7 @@ TEST_F(PumpPages, codeIsTypedAndBothFormsAreShown) {
     EXPECT_TRUE(texts.contains("State Energy Code 2024, 4.7.2")) << texts.toStdString();
     const auto* table = code.findChild<SectionTable*>();
     ASSERT_NE(table, nullptr);
-    EXPECT_EQ(table->rowCount(), 3);
+    EXPECT_EQ(table->model()->rowCount(), 3);
 }
 
 TEST_F(PumpPages, shownNumbersAreThoseOfCore) {
@@ -202,19 +202,20 @@ TEST_F(PumpPages, shownNumbersAreThoseOfCore) {
     const pump_room::PumpDecision& core = m_rig.pumps.picture()->decision;
     ASSERT_EQ(core.options.size(), 3U);
     const SectionTable* options = decision.view()->tables().front();
-    ASSERT_EQ(options->rowCount(), 3);
+    ASSERT_EQ(options->model()->rowCount(), 3);
     for (int row = 0; row < 3; ++row) {
         const auto& option = core.options[static_cast<std::size_t>(row)].option;
-        EXPECT_NEAR(options->item(row, 1)->text().toDouble(), option.head.si(), 0.005);
-        EXPECT_NEAR(options->item(row, 3)->text().toDouble(), option.shaft->si() / 1000, 0.0005);
+        EXPECT_NEAR(options->model()->index(row, 1).data().toString().toDouble(), option.head.si(), 0.005);
+        EXPECT_NEAR(options->model()->index(row, 3).data().toString().toDouble(), option.shaft->si() / 1000,
+                    0.0005);
     }
     auto& wasted = page<SectionPage>(PumpPlace::ReadAndSet);
     const auto& valves = m_rig.pumps.picture()->readAndSet.valves;
     const SectionTable* table = wasted.view()->tables().front();
-    ASSERT_EQ(table->rowCount(), static_cast<int>(valves.size()));
+    ASSERT_EQ(table->model()->rowCount(), static_cast<int>(valves.size()));
     for (std::size_t i = 0; i < valves.size(); ++i) {
-        EXPECT_NEAR(table->item(static_cast<int>(i), 4)->text().toDouble(), valves[i].readAndSet.si() / 1000,
-                    0.05);
+        EXPECT_NEAR(table->model()->index(static_cast<int>(i), 4).data().toDouble(),
+                    valves[i].readAndSet.si() / 1000, 0.05);
     }
     ASSERT_EQ(wasted.view()->charts().size(), 1U);
     const charts::ChartFigure& figure = wasted.view()->charts().front()->figure();
@@ -271,7 +272,7 @@ TEST_F(PumpPages, setPointIsTyped) {
     ASSERT_TRUE(m_rig.waitForPumps());
     const auto* table = setPoints.findChild<SectionTable*>();
     ASSERT_NE(table, nullptr);
-    EXPECT_EQ(table->rowCount(), 6);
+    EXPECT_EQ(table->model()->rowCount(), 6);
     EXPECT_TRUE(textsOf(setPoints).contains("when far circuits close")) << textsOf(setPoints).toStdString();
 }
 
@@ -295,7 +296,7 @@ TEST_F(PumpPages, aZoneIsTriedOnACopyAndKept) {
     EXPECT_TRUE(texts.contains("any report signed on it no longer hold")) << texts.toStdString();
     const auto* table = zones.findChild<SectionTable*>();
     ASSERT_NE(table, nullptr);
-    EXPECT_EQ(table->rowCount(), 6);
+    EXPECT_EQ(table->model()->rowCount(), 6);
     const std::filesystem::path study = m_rig.folder.file("study.pdf");
     ASSERT_TRUE(zones.writeStudy(study).ok());
     EXPECT_GT(std::filesystem::file_size(study), 10000U);
@@ -344,9 +345,9 @@ TEST_F(PumpPages, nothingIsClippedAtTheSmallestScreen) {
         }
         for (const SectionTable* table : shown.findChildren<SectionTable*>()) {
             const QFontMetrics metrics(table->horizontalHeader()->font());
-            for (int column = 0; table->isVisible() && column < table->columnCount(); ++column) {
-                for (const QString& word :
-                     table->horizontalHeaderItem(column)->text().split(QRegularExpression("\\s"))) {
+            for (int column = 0; table->isVisible() && column < table->model()->columnCount(); ++column) {
+                const QString head = table->model()->headerData(column, Qt::Horizontal).toString();
+                for (const QString& word : head.split(QRegularExpression("\\s"))) {
                     EXPECT_LE(metrics.horizontalAdvance(word), table->columnWidth(column) - 6)
                         << word.toStdString();
                 }

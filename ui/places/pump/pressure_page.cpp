@@ -2,7 +2,10 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QListView>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
 
 #include "core/report/pump_sections.h"
 #include "ui/charts/pump_room_chart_data.h"
@@ -11,15 +14,23 @@
 
 namespace ww::ui {
 
+namespace {
+
+/// The names of more circuits are not measured one by one.
+constexpr int kMostCircuitsMeasured = 200;
+
+}  // namespace
+
 PressurePage::PressurePage(WorkbookBridge& bridge, QWidget* parent)
     : PumpPage(parent),
       m_bridge(bridge),
+      m_circuits(new CircuitList(this)),
       m_circuit(new QuietCombo(this)),
       m_isOff(new QCheckBox(tr("Pump &off too"), this)),
       m_isOther(new QCheckBox(tr("Valve on the other &side too"), this)),
       m_view(new SectionView(this)) {
     m_circuit->setAccessibleName(tr("Circuit"));
-    m_circuit->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_circuit->setModel(m_circuits);
     m_isOff->setChecked(true);
     m_isOther->setChecked(true);
     auto* label = new QLabel(tr("Cir&cuit"), this);
@@ -50,23 +61,41 @@ PressurePage::PressurePage(WorkbookBridge& bridge, QWidget* parent)
 }
 
 /// The index circuit first, then every terminal in walking order.
-void PressurePage::refill() {
-    const QVariant chosen = m_circuit->currentData();
-    m_circuit->clear();
+std::vector<CircuitEntry> PressurePage::entries() const {
     const project::Project& project = m_bridge.project();
     const auto tagOf = [&](std::size_t branch) {
         return QString::fromStdString(project.branches()[branch].tag);
     };
+    std::vector<CircuitEntry> entries;
     if (m_index) {
-        m_circuit->addItem(tr("%1, index circuit").arg(tagOf(m_index->terminal)), -1);
+        entries.push_back({tr("%1, index circuit").arg(tagOf(m_index->terminal)), kIndexCircuit});
     }
     for (const std::size_t branch : project.tree().walkingOrder()) {
         if (project.tree().isTerminal(branch)) {
-            m_circuit->addItem(tagOf(branch), static_cast<int>(branch));
+            entries.push_back({tagOf(branch), static_cast<int>(branch)});
         }
     }
-    m_circuit->setCurrentIndex(std::max(0, m_circuit->findData(chosen)));
-    // Its least size is that of the items it once had.
+    return entries;
+}
+
+void PressurePage::refill() {
+    const QVariant chosen = m_circuit->currentData();
+    m_circuit->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_circuits->show(entries());
+    m_circuit->setCurrentIndex(std::max(0, chosen.isValid() ? m_circuits->rowOf(chosen.toInt()) : 0));
+    fitChoice();
+}
+
+/// As wide as its longest name. Its least size is that of the names it once had.
+void PressurePage::fitChoice() {
+    const bool isLong = m_circuits->rowCount() > kMostCircuitsMeasured;
+    m_circuit->setMinimumContentsLength(isLong ? m_circuits->longestName() : 0);
+    if (!isLong) {
+        m_circuit->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    } else if (auto* list = qobject_cast<QListView*>(m_circuit->view())) {
+        list->setUniformItemSizes(true);
+        list->setLayoutMode(QListView::Batched);
+    }
     m_circuit->setMinimumWidth(m_circuit->sizeHint().width());
 }
 

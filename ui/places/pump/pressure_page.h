@@ -3,7 +3,9 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <vector>
 
+#include "ui/places/pump/circuit_list.h"
 #include "ui/places/pump/pump_page.h"
 #include "ui/places/section_view.h"
 #include "ui/widgets/quiet_combo.h"
@@ -25,10 +27,14 @@ class PressurePage : public PumpPage {
     SectionView* view() const { return m_view; }
 
   private:
+    static constexpr int kIndexCircuit = -1;
+    std::vector<CircuitEntry> entries() const;
     void refill();
+    void fitChoice();
     void showCircuit();
 
     WorkbookBridge& m_bridge;
+    CircuitList* m_circuits;
     QuietCombo* m_circuit;
     QCheckBox* m_isOff;
     QCheckBox* m_isOther;
