@@ -75,9 +75,9 @@ class Chronicle {
         std::vector<std::pair<const Reading*, std::size_t>> found;
         for (const std::size_t index : m_project.readingsOf(m_project.rounds()[round].id)) {
             const Reading& reading = m_project.readings()[index];
-            const Branch* branch = m_project.branches().find(reading.branch);
-            if (reading.status == ReadingStatus::Standing && branch != nullptr) {
-                found.emplace_back(&reading, static_cast<std::size_t>(branch - &m_project.branches()[0]));
+            const std::optional<std::size_t> branch = m_project.branches().findIndex(reading.branch);
+            if (reading.status == ReadingStatus::Standing && branch) {
+                found.emplace_back(&reading, *branch);
             }
         }
         return found;

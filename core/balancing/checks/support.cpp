@@ -96,12 +96,12 @@ std::vector<std::optional<MoveInRound>> movesInRound(const CheckContext& context
     }
     for (const std::size_t index : context.project.readingsOf(context.round.id)) {
         const project::Reading& reading = readings[index];
-        const project::Branch* branch = branches.find(reading.branch);
-        if (branch == nullptr || !reading.setting || reading.status == project::ReadingStatus::Struck ||
+        const std::optional<std::size_t> branch = branches.findIndex(reading.branch);
+        if (!branch || !reading.setting || reading.status == project::ReadingStatus::Struck ||
             reading.purpose == project::ReadingPurpose::ShutValve) {
             continue;
         }
-        const auto at = static_cast<std::size_t>(branch - &branches[0]);
+        const std::size_t at = *branch;
         const Setting setting = Setting::si(reading.setting->value());
         const bool isAnother = last[at] && !detail::isSameSetting(*last[at], setting);
         const bool isSettingOnly = !reading.dp && !reading.flow && !reading.cannotBeRead;

@@ -111,8 +111,8 @@ class Asking {
                     take(m_then[found->second], reading);
                 }
             } else if (isCounted(reading)) {
-                if (const Branch* branch = branches.find(reading.branch)) {
-                    take(m_then[static_cast<std::size_t>(branch - &branches[0])], reading);
+                if (const auto branch = branches.findIndex(reading.branch)) {
+                    take(m_then[*branch], reading);
                 }
             }
         }
@@ -154,8 +154,8 @@ std::vector<BranchReadings> readingsByBranch(const Project& project, const base:
         if (!isCounted(reading)) {
             continue;
         }
-        if (const Branch* branch = branches.find(reading.branch)) {
-            take(out[static_cast<std::size_t>(branch - &branches[0])], reading);
+        if (const auto branch = branches.findIndex(reading.branch)) {
+            take(out[*branch], reading);
         }
     }
     return out;
