@@ -17,7 +17,10 @@
 
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/each_page.h"
+#include "tests/ui/support/ring_faults.h"
 #include "ui/mnemonics.h"
+#include "ui/widgets/entry_table.h"
 
 namespace ww::ui {
 namespace {
@@ -68,6 +71,29 @@ TEST(Access, everyControlInSightHasANameOfItsOwn) {
     });
 }
 
+// Acceptance check: cells speak what they are about and their value.
+TEST(Access, cellsOfEveryTableSpeakTheirRowAndColumn) {
+    DeskWindow desk;
+    support::eachPage(desk.window, [&](const QString& page) {
+        for (const QTableView* table : desk.window.findChildren<QTableView*>()) {
+            const QAbstractItemModel* model = table->model();
+            if (!table->isVisible() || model == nullptr) {
+                continue;
+            }
+            for (int row = 0; row < std::min(3, model->rowCount()); ++row) {
+                for (int column = 0; column < model->columnCount(); ++column) {
+                    const QModelIndex cell = model->index(row, column);
+                    const QString value = cell.data().toString();
+                    const QString spoken = cell.data(Qt::AccessibleTextRole).toString();
+                    EXPECT_FALSE(!value.isEmpty() && column > 0 && spoken.isEmpty())
+                        << page.toStdString() << ", " << table->accessibleName().toStdString() << ": "
+                        << value.toStdString() << " is spoken without its row and column";
+                }
+            }
+        }
+    });
+}
+
 TEST(Access, lettersUnderAltMeanOneThingAtATime) {
     DeskWindow desk;
     inEveryPlace(desk, [&] {
@@ -92,6 +118,47 @@ TEST(Access, lettersUnderAltMeanOneThingAtATime) {
             }
         }
     });
+}
+
+/// Whether `second` is read before `first`: it stands above it, or on the same line to its left.
+bool isReadBefore(const QWidget& second, const QWidget& first) {
+    const QRect a = first.geometry();
+    const QRect b = second.geometry();
+    const bool isAbove = b.bottom() < a.top() && b.left() <= a.right() && a.left() <= b.right();
+    const bool isOnOneLine = b.top() <= a.center().y() && a.center().y() <= b.bottom();
+    return isAbove || (isOnOneLine && b.right() < a.left());
+}
+
+// WCAG 2.2, 2.4.3 Focus Order. Parts that stand in columns side by side are read one column after the other.
+TEST(Access, tabGoesInReadingOrderAmongNeighbors) {
+    DeskWindow desk;
+    support::eachPage(desk.window, [&](const QString& page) {
+        QTest::qWait(20);
+        const QList<QWidget*> stops = support::tabStops(desk.window);
+        for (qsizetype i = 0; i < stops.size(); ++i) {
+            for (qsizetype j = i + 1; j < stops.size(); ++j) {
+                EXPECT_FALSE(stops[i]->parentWidget() == stops[j]->parentWidget() &&
+                             isReadBefore(*stops[j], *stops[i]))
+                    << page.toStdString() << ": " << nameOf(*stops[j]).toStdString() << " comes after "
+                    << nameOf(*stops[i]).toStdString();
+            }
+        }
+    });
+}
+
+TEST(Access, tablesAreLeftWithF6AndWithCtrlTab) {
+    DeskWindow desk;
+    for (const auto place : {MainWindow::System, MainWindow::Walk}) {
+        for (const bool isF6 : {true, false}) {
+            desk.window.showPlace(place);
+            QTest::qWait(20);
+            const auto* table = qobject_cast<EntryTable*>(QApplication::focusWidget());
+            ASSERT_NE(table, nullptr) << "place " << place + 1;
+            desk.key(isF6 ? Qt::Key_F6 : Qt::Key_Tab, isF6 ? Qt::NoModifier : Qt::ControlModifier);
+            EXPECT_NE(QApplication::focusWidget(), table) << "place " << place + 1;
+            EXPECT_NE(QApplication::focusWidget(), nullptr);
+        }
+    }
 }
 
 TEST(Access, aTakenLetterGivesWayToAFreeOne) {
