@@ -194,6 +194,30 @@
         <source>%1 of %2 terminals on share in round %3; spread by round %4 %.</source>
         <translation>%1 von %2 Verbrauchern im Anteil in Runde %3; Streuung je Runde %4 %.</translation>
     </message>
+    <message>
+        <source>largest</source>
+        <translation>größter Wert</translation>
+    </message>
+    <message>
+        <source>9 of 10 below</source>
+        <translation>9 von 10 unter</translation>
+    </message>
+    <message>
+        <source>half below</source>
+        <translation>die Hälfte unter</translation>
+    </message>
+    <message>
+        <source>1 of 10 below</source>
+        <translation>1 von 10 unter</translation>
+    </message>
+    <message>
+        <source>smallest</source>
+        <translation>kleinster Wert</translation>
+    </message>
+    <message>
+        <source>The lines in between stand in the table.</source>
+        <translation>Die Linien dazwischen stehen in der Tabelle.</translation>
+    </message>
 </context>
 <context>
     <name>Format</name>
@@ -575,6 +599,310 @@
     <message>
         <source>Zero at the start</source>
         <translation>Nullpunkt am Anfang</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Höhe über Meer</translation>
+    </message>
+    <message>
+        <source>Answer to</source>
+        <translation>Antwort auf</translation>
+    </message>
+    <message>
+        <source>Branch</source>
+        <translation>Zweig</translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <translation>Bildtext</translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation>Kunde</translation>
+    </message>
+    <message>
+        <source>Closed on</source>
+        <translation>Geschlossen am</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Vorschrift</translation>
+    </message>
+    <message>
+        <source>Clause of the energy code</source>
+        <translation>Abschnitt der Energievorschrift</translation>
+    </message>
+    <message>
+        <source>Edition of the energy code</source>
+        <translation>Ausgabe der Energievorschrift</translation>
+    </message>
+    <message>
+        <source>Exception of the energy code</source>
+        <translation>Ausnahme der Energievorschrift</translation>
+    </message>
+    <message>
+        <source>Form of the clause</source>
+        <translation>Form des Abschnitts</translation>
+    </message>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv oder Kv</translation>
+    </message>
+    <message>
+        <source>Concentration</source>
+        <translation>Konzentration</translation>
+    </message>
+    <message>
+        <source>Consequence</source>
+        <translation>Folge</translation>
+    </message>
+    <message>
+        <source>Content</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Währung</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Decided on</source>
+        <translation>Entschieden am</translation>
+    </message>
+    <message>
+        <source>Decided by</source>
+        <translation>Entschieden von</translation>
+    </message>
+    <message>
+        <source>Deficiency</source>
+        <translation>Mangel</translation>
+    </message>
+    <message>
+        <source>Description</source>
+        <translation>Beschreibung</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Nachweis</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Feld</translation>
+    </message>
+    <message>
+        <source>Fill pressure</source>
+        <translation>Fülldruck</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Fluid</source>
+        <translation>Medium</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Obere Grenze</translation>
+    </message>
+    <message>
+        <source>Hours per year</source>
+        <translation>Stunden im Jahr</translation>
+    </message>
+    <message>
+        <source>Mandatory</source>
+        <translation>Pflicht</translation>
+    </message>
+    <message>
+        <source>Resolved</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Load of a year</source>
+        <translation>Last eines Jahres</translation>
+    </message>
+    <message>
+        <source>Location</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Untere Grenze</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>Matching band</source>
+        <translation>Abgleichband</translation>
+    </message>
+    <message>
+        <source>Type of file</source>
+        <translation>Art der Datei</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Opened on</source>
+        <translation>Geöffnet am</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Zuständig</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Folge</translation>
+    </message>
+    <message>
+        <source>Price of power</source>
+        <translation>Strompreis</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Kennlinie</translation>
+    </message>
+    <message>
+        <source>Raised on</source>
+        <translation>Gemeldet am</translation>
+    </message>
+    <message>
+        <source>Raised by</source>
+        <translation>Gemeldet von</translation>
+    </message>
+    <message>
+        <source>Readiness</source>
+        <translation>Bereitschaft</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Ablesung</translation>
+    </message>
+    <message>
+        <source>Longest age of a reading</source>
+        <translation>Höchstalter einer Ablesung</translation>
+    </message>
+    <message>
+        <source>Remedy</source>
+        <translation>Abhilfe</translation>
+    </message>
+    <message>
+        <source>Reset of the set-point</source>
+        <translation>Führung des Sollwerts</translation>
+    </message>
+    <message>
+        <source>Resolved on</source>
+        <translation>Erledigt am</translation>
+    </message>
+    <message>
+        <source>Resolved by</source>
+        <translation>Erledigt von</translation>
+    </message>
+    <message>
+        <source>Reading of the retest</source>
+        <translation>Ablesung der Nachprüfung</translation>
+    </message>
+    <message>
+        <source>Result of the retest</source>
+        <translation>Ergebnis der Nachprüfung</translation>
+    </message>
+    <message>
+        <source>Retested on</source>
+        <translation>Nachgeprüft am</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Sample</source>
+        <translation>Stichprobe</translation>
+    </message>
+    <message>
+        <source>Seed of the sample</source>
+        <translation>Startzahl der Stichprobe</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <translation>Fühler</translation>
+    </message>
+    <message>
+        <source>Sent on</source>
+        <translation>Gesendet am</translation>
+    </message>
+    <message>
+        <source>Sent by</source>
+        <translation>Gesendet von</translation>
+    </message>
+    <message>
+        <source>Set by</source>
+        <translation>Gesetzt von</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Standort</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Subject</source>
+        <translation>Gegenstand</translation>
+    </message>
+    <message>
+        <source>Supersedes</source>
+        <translation>Ersetzt</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>Tolerance above</source>
+        <translation>Toleranz nach oben</translation>
+    </message>
+    <message>
+        <source>Tolerance below</source>
+        <translation>Toleranz nach unten</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Gewerk</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Table of settings</source>
+        <translation>Tabelle der Einstellungen</translation>
+    </message>
+    <message>
+        <source>Zero</source>
+        <translation>Null</translation>
     </message>
 </context>
 <context>
@@ -2587,20 +2915,12 @@
         <translation>bewiesen: jedes Ventil auf dem Schlechtpunktweg {1} ganz offen, eines in jeder Gruppe, und das Drosselventil der Pumpe</translation>
     </message>
     <message>
-        <source>pump {1} went from {2} to {3} % of its speed in round {4}, after this was read; read again to judge by it</source>
-        <translation>Pumpe {1} ging in Runde {4} von {2} auf {3} % ihrer Drehzahl, nachdem dies abgelesen wurde; lesen Sie neu ab, um danach zu urteilen</translation>
-    </message>
-    <message>
         <source>r  read more than once; the mean counts</source>
         <translation>r  mehrmals abgelesen; es zählt das Mittel</translation>
     </message>
     <message>
         <source>read again it takes {1}, {2} % of the {3} reported; find out why, a sample of which more than 10 % deviates calls for reading all again</source>
         <translation>neu abgelesen nimmt er {1}, {2} % der berichteten {3}; finden Sie heraus, warum, eine Stichprobe mit über 10 % Abweichung verlangt, alles neu abzulesen</translation>
-    </message>
-    <message>
-        <source>read at {1}, nothing was moved since; it holds</source>
-        <translation>um {1} abgelesen, seither wurde nichts bewegt; es gilt</translation>
     </message>
     <message>
         <source>read the dp of this valve as it stands; the largest uncertainty of a share falls by {1} %</source>
@@ -3613,14 +3933,6 @@
     <message>
         <source>the valve of {1} was moved after the reference was read; read the reference again</source>
         <translation>das Ventil von {1} wurde bewegt, nachdem die Referenz abgelesen war; lesen Sie die Referenz neu ab</translation>
-    </message>
-    <message>
-        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read, and {5} more after it; read again to judge by it</source>
-        <translation>das Ventil von {1} ging in Runde {4} von {2} auf {3}, nachdem dies abgelesen wurde, und danach {5} weitere; lesen Sie neu ab, um danach zu urteilen</translation>
-    </message>
-    <message>
-        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read; read again to judge by it</source>
-        <translation>das Ventil von {1} ging in Runde {4} von {2} auf {3}, nachdem dies abgelesen wurde; lesen Sie neu ab, um danach zu urteilen</translation>
     </message>
     <message>
         <source>the valve table has {1} point(s); give at least two, the highest being fully open</source>
@@ -5202,6 +5514,105 @@
         <source>{4} set this laptop&apos;s clock right: it showed {1} when it was {2}; from then on {3} are added, times written before stay as they were</source>
         <translation>{4} hat die Uhr dieses Laptops richtiggestellt: sie zeigte {1}, als es {2} war; seitdem werden {3} addiert, Zeiten von vorher blieben, wie sie waren</translation>
     </message>
+    <message>
+        <source>1 reading more or changed</source>
+        <translation>1 Ablesung mehr oder geändert</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>nicht ablesbar</translation>
+    </message>
+    <message>
+        <source>fed from</source>
+        <translation>gespeist von</translation>
+    </message>
+    <message>
+        <source>kept, changed or used</source>
+        <translation>behalten, geändert oder verwendet</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>pump readings</source>
+        <translation>Pumpenablesungen</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>Ablesungen</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>entfernt</translation>
+    </message>
+    <message>
+        <source>revision {1}</source>
+        <translation>Revision {1}</translation>
+    </message>
+    <message>
+        <source>round {1}</source>
+        <translation>Runde {1}</translation>
+    </message>
+    <message>
+        <source>signed report</source>
+        <translation>signierter Bericht</translation>
+    </message>
+    <message>
+        <source>the pump</source>
+        <translation>die Pumpe</translation>
+    </message>
+    <message>
+        <source>the report was stopped before its last page and nothing was written; make it again when there is time</source>
+        <translation>der Bericht wurde vor seiner letzten Seite angehalten und nichts wurde geschrieben; erstellen Sie ihn neu, wenn Zeit dafür ist</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>{1w} without them</source>
+        <translation>{1w} ohne sie</translation>
+    </message>
+    <message>
+        <source>{1} bytes</source>
+        <translation>{1} Byte</translation>
+    </message>
+    <message>
+        <source>{1} readings more or changed</source>
+        <translation>{1} Ablesungen mehr oder geändert</translation>
+    </message>
+    <message>
+        <source>{1} rows</source>
+        <translation>{1} Zeilen</translation>
+    </message>
+</context>
+<context>
+    <name>PagesProgress</name>
+    <message>
+        <source>Balance report</source>
+        <translation>Einregulierungsbericht</translation>
+    </message>
+    <message>
+        <source>Progress of the report</source>
+        <translation>Fortschritt des Berichts</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Anhalten</translation>
+    </message>
+    <message>
+        <source>The report is being made.</source>
+        <translation>Der Bericht wird erstellt.</translation>
+    </message>
+    <message>
+        <source>Pages laid out: %1</source>
+        <translation>Gesetzte Seiten: %1</translation>
+    </message>
+    <message>
+        <source>Pages written: %1 of %2</source>
+        <translation>Geschriebene Seiten: %1 von %2</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>
@@ -5394,6 +5805,10 @@
     <message>
         <source>Read-and-set leaves %1 %2 across the index valve %3, a proportional balance with the pump reduced leaves %4 %2.</source>
         <translation>Ablesen-Einstellen lässt %1 %2 am Schlechtpunktventil %3, ein proportionaler Abgleich mit reduzierter Pumpe lässt %4 %2.</translation>
+    </message>
+    <message>
+        <source>before the pump</source>
+        <translation>vor der Pumpe</translation>
     </message>
 </context>
 <context>
@@ -5658,6 +6073,10 @@
     <message>
         <source>struck</source>
         <translation>gestrichen</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>Messgerät %1</translation>
     </message>
 </context>
 <context>
@@ -9235,6 +9654,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>Work in a Copy and Merge Later…</source>
         <translation>In einer Kopie arbeiten, später zusammenführen…</translation>
     </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>%1 wird geschrieben</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -9955,6 +10378,54 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>The loop is being learned; the file is written when that is done.</source>
         <translation>Der Kreislauf wird gelernt; danach wird die Datei geschrieben.</translation>
     </message>
+    <message>
+        <source>Stopped; no file was written.</source>
+        <translation>Angehalten; es wurde keine Datei geschrieben.</translation>
+    </message>
+    <message>
+        <source>&amp;Lay Out the Pages</source>
+        <translation>Seiten &amp;setzen</translation>
+    </message>
+    <message>
+        <source>Stop &amp;Laying Out</source>
+        <translation>Setzen &amp;anhalten</translation>
+    </message>
+    <message>
+        <source>Laying out the pages was stopped.</source>
+        <translation>Das Setzen der Seiten wurde angehalten.</translation>
+    </message>
+    <message>
+        <source>The report is being computed; the pages follow.</source>
+        <translation>Der Bericht wird berechnet; die Seiten folgen.</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out; so far: %1</source>
+        <translation>Die Seiten werden gesetzt; bis jetzt: %1</translation>
+    </message>
+    <message>
+        <source>Let the pages be laid out, then sign.</source>
+        <translation>Lassen Sie die Seiten setzen, dann unterschreiben Sie.</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out; sign when that is done.</source>
+        <translation>Die Seiten werden gesetzt; unterschreiben Sie, wenn das fertig ist.</translation>
+    </message>
+    <message>
+        <source>No page is laid out yet.</source>
+        <translation>Noch ist keine Seite gesetzt.</translation>
+    </message>
+    <message>
+        <source>The pages follow.</source>
+        <translation>Die Seiten folgen.</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; sign when that is done.</source>
+        <translation>Der Kreislauf wird noch gelernt; unterschreiben Sie, wenn das fertig ist.</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out; the file is written when that is done.</source>
+        <translation>Die Seiten werden gesetzt; die Datei wird danach geschrieben.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -10076,6 +10547,37 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>The same round twice: nothing to compare</source>
         <translation>Zweimal dieselbe Runde: nichts zu vergleichen</translation>
+    </message>
+    <message>
+        <source>Order of the comparison</source>
+        <translation>Reihenfolge des Vergleichs</translation>
+    </message>
+    <message>
+        <source>Along the route</source>
+        <translation>Entlang der Route</translation>
+    </message>
+    <message>
+        <source>Farthest from target first</source>
+        <translation>Weiteste vom Soll zuerst</translation>
+    </message>
+    <message>
+        <source>Largest change first</source>
+        <translation>Größte Änderung zuerst</translation>
+    </message>
+    <message>
+        <source>&amp;Order</source>
+        <translation>&amp;Reihenfolge</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SectionView</name>
+    <message>
+        <source>%1, statements</source>
+        <translation>%1, Aussagen</translation>
+    </message>
+    <message>
+        <source>%1, findings</source>
+        <translation>%1, Befunde</translation>
     </message>
 </context>
 <context>
@@ -10338,10 +10840,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
         <translation>Als Nächstes unterschreibt der Techniker diese Datei: Ablesungen von mir genommen.</translation>
-    </message>
-    <message>
-        <source>The loop is being learned; sign when that is done.</source>
-        <translation>Der Kreislauf wird noch gelernt; unterschreiben Sie, wenn das fertig ist.</translation>
     </message>
 </context>
 <context>
@@ -11098,6 +11596,17 @@ ab</translation>
     <message>
         <source>What to do at the valve</source>
         <translation>Was am Ventil zu tun ist</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WorkbookBridge</name>
+    <message>
+        <source>Opening %1</source>
+        <translation>%1 wird geöffnet</translation>
+    </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>%1 wird geschrieben</translation>
     </message>
 </context>
 <context>

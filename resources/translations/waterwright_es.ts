@@ -194,6 +194,30 @@
         <source>%1 of %2 terminals on share in round %3; spread by round %4 %.</source>
         <translation>%1 de %2 terminales en cuota en la ronda %3; dispersión por ronda %4 %.</translation>
     </message>
+    <message>
+        <source>largest</source>
+        <translation>el mayor</translation>
+    </message>
+    <message>
+        <source>9 of 10 below</source>
+        <translation>9 de 10 bajo</translation>
+    </message>
+    <message>
+        <source>half below</source>
+        <translation>la mitad bajo</translation>
+    </message>
+    <message>
+        <source>1 of 10 below</source>
+        <translation>1 de 10 bajo</translation>
+    </message>
+    <message>
+        <source>smallest</source>
+        <translation>el menor</translation>
+    </message>
+    <message>
+        <source>The lines in between stand in the table.</source>
+        <translation>Las líneas intermedias están en la tabla.</translation>
+    </message>
 </context>
 <context>
     <name>Format</name>
@@ -575,6 +599,310 @@
     <message>
         <source>Zero at the start</source>
         <translation>Cero al principio</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Altitud</translation>
+    </message>
+    <message>
+        <source>Answer to</source>
+        <translation>Respuesta a</translation>
+    </message>
+    <message>
+        <source>Branch</source>
+        <translation>Ramal</translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <translation>Pie de foto</translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation>Cliente</translation>
+    </message>
+    <message>
+        <source>Closed on</source>
+        <translation>Cerrada el</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Código</translation>
+    </message>
+    <message>
+        <source>Clause of the energy code</source>
+        <translation>Cláusula del código energético</translation>
+    </message>
+    <message>
+        <source>Edition of the energy code</source>
+        <translation>Edición del código energético</translation>
+    </message>
+    <message>
+        <source>Exception of the energy code</source>
+        <translation>Excepción del código energético</translation>
+    </message>
+    <message>
+        <source>Form of the clause</source>
+        <translation>Forma de la cláusula</translation>
+    </message>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv o Kv</translation>
+    </message>
+    <message>
+        <source>Concentration</source>
+        <translation>Concentración</translation>
+    </message>
+    <message>
+        <source>Consequence</source>
+        <translation>Consecuencia</translation>
+    </message>
+    <message>
+        <source>Content</source>
+        <translation>Contenido</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Moneda</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Decided on</source>
+        <translation>Decidida el</translation>
+    </message>
+    <message>
+        <source>Decided by</source>
+        <translation>Decidido por</translation>
+    </message>
+    <message>
+        <source>Deficiency</source>
+        <translation>Deficiencia</translation>
+    </message>
+    <message>
+        <source>Description</source>
+        <translation>Descripción</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Campo</translation>
+    </message>
+    <message>
+        <source>Fill pressure</source>
+        <translation>Presión de llenado</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Empresa</translation>
+    </message>
+    <message>
+        <source>Fluid</source>
+        <translation>Fluido</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Límite superior</translation>
+    </message>
+    <message>
+        <source>Hours per year</source>
+        <translation>Horas al año</translation>
+    </message>
+    <message>
+        <source>Mandatory</source>
+        <translation>Obligatoria</translation>
+    </message>
+    <message>
+        <source>Resolved</source>
+        <translation>Resuelto</translation>
+    </message>
+    <message>
+        <source>Load of a year</source>
+        <translation>Carga de un año</translation>
+    </message>
+    <message>
+        <source>Location</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Límite inferior</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Margen</translation>
+    </message>
+    <message>
+        <source>Matching band</source>
+        <translation>Banda de equilibrado</translation>
+    </message>
+    <message>
+        <source>Type of file</source>
+        <translation>Tipo de archivo</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Opened on</source>
+        <translation>Abierta el</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Price of power</source>
+        <translation>Precio de la electricidad</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <translation>Práctica</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Curva</translation>
+    </message>
+    <message>
+        <source>Raised on</source>
+        <translation>Señalada el</translation>
+    </message>
+    <message>
+        <source>Raised by</source>
+        <translation>Señalada por</translation>
+    </message>
+    <message>
+        <source>Readiness</source>
+        <translation>Preparación</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>Longest age of a reading</source>
+        <translation>Antigüedad máxima de una lectura</translation>
+    </message>
+    <message>
+        <source>Remedy</source>
+        <translation>Remedio</translation>
+    </message>
+    <message>
+        <source>Reset of the set-point</source>
+        <translation>Ley de consigna</translation>
+    </message>
+    <message>
+        <source>Resolved on</source>
+        <translation>Resuelto el</translation>
+    </message>
+    <message>
+        <source>Resolved by</source>
+        <translation>Resuelto por</translation>
+    </message>
+    <message>
+        <source>Reading of the retest</source>
+        <translation>Lectura de la nueva prueba</translation>
+    </message>
+    <message>
+        <source>Result of the retest</source>
+        <translation>Resultado de la nueva prueba</translation>
+    </message>
+    <message>
+        <source>Retested on</source>
+        <translation>Probada de nuevo el</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Función</translation>
+    </message>
+    <message>
+        <source>Sample</source>
+        <translation>Muestra</translation>
+    </message>
+    <message>
+        <source>Seed of the sample</source>
+        <translation>Semilla de la muestra</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <translation>Sensor</translation>
+    </message>
+    <message>
+        <source>Sent on</source>
+        <translation>Enviada el</translation>
+    </message>
+    <message>
+        <source>Sent by</source>
+        <translation>Enviado por</translation>
+    </message>
+    <message>
+        <source>Set by</source>
+        <translation>Fijada por</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Emplazamiento</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Subject</source>
+        <translation>Asunto</translation>
+    </message>
+    <message>
+        <source>Supersedes</source>
+        <translation>Sustituye a</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Texto</translation>
+    </message>
+    <message>
+        <source>Tolerance above</source>
+        <translation>Tolerancia superior</translation>
+    </message>
+    <message>
+        <source>Tolerance below</source>
+        <translation>Tolerancia inferior</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Oficio</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>Table of settings</source>
+        <translation>Tabla de ajustes</translation>
+    </message>
+    <message>
+        <source>Zero</source>
+        <translation>Cero</translation>
     </message>
 </context>
 <context>
@@ -2587,20 +2915,12 @@
         <translation>probado: cada válvula del camino desfavorable {1} totalmente abierta, una en cada grupo, y la válvula de impulsión de la bomba</translation>
     </message>
     <message>
-        <source>pump {1} went from {2} to {3} % of its speed in round {4}, after this was read; read again to judge by it</source>
-        <translation>la bomba {1} pasó del {2} al {3} % de su velocidad en la ronda {4}, después de leer esto; relea para juzgar por ello</translation>
-    </message>
-    <message>
         <source>r  read more than once; the mean counts</source>
         <translation>r  leído más de una vez; cuenta la media</translation>
     </message>
     <message>
         <source>read again it takes {1}, {2} % of the {3} reported; find out why, a sample of which more than 10 % deviates calls for reading all again</source>
         <translation>releído toma {1}, el {2} % de los {3} informados; averigüe por qué, una muestra con más del 10 % desviado exige releerlo todo</translation>
-    </message>
-    <message>
-        <source>read at {1}, nothing was moved since; it holds</source>
-        <translation>leído a las {1}, nada se movió desde entonces; vale</translation>
     </message>
     <message>
         <source>read the dp of this valve as it stands; the largest uncertainty of a share falls by {1} %</source>
@@ -3613,14 +3933,6 @@
     <message>
         <source>the valve of {1} was moved after the reference was read; read the reference again</source>
         <translation>la válvula de {1} se movió después de leer la referencia; relea la referencia</translation>
-    </message>
-    <message>
-        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read, and {5} more after it; read again to judge by it</source>
-        <translation>la válvula de {1} pasó de {2} a {3} en la ronda {4}, después de leer esto, y {5} más tras ella; relea para juzgar por ello</translation>
-    </message>
-    <message>
-        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read; read again to judge by it</source>
-        <translation>la válvula de {1} pasó de {2} a {3} en la ronda {4}, después de leer esto; relea para juzgar por ello</translation>
     </message>
     <message>
         <source>the valve table has {1} point(s); give at least two, the highest being fully open</source>
@@ -5202,6 +5514,105 @@
         <source>{4} set this laptop&apos;s clock right: it showed {1} when it was {2}; from then on {3} are added, times written before stay as they were</source>
         <translation>{4} corrigió el reloj de este portátil: marcaba {1} cuando eran {2}; desde entonces se suman {3}, las horas escritas antes quedaron como estaban</translation>
     </message>
+    <message>
+        <source>1 reading more or changed</source>
+        <translation>1 lectura más o cambiada</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>fed from</source>
+        <translation>alimentado por</translation>
+    </message>
+    <message>
+        <source>kept, changed or used</source>
+        <translation>conservado, cambiado o usado</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>pump readings</source>
+        <translation>lecturas de bomba</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>lecturas</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>quitado</translation>
+    </message>
+    <message>
+        <source>revision {1}</source>
+        <translation>revisión {1}</translation>
+    </message>
+    <message>
+        <source>round {1}</source>
+        <translation>ronda {1}</translation>
+    </message>
+    <message>
+        <source>signed report</source>
+        <translation>informe firmado</translation>
+    </message>
+    <message>
+        <source>the pump</source>
+        <translation>la bomba</translation>
+    </message>
+    <message>
+        <source>the report was stopped before its last page and nothing was written; make it again when there is time</source>
+        <translation>el informe se detuvo antes de su última página y no se escribió nada; hágalo de nuevo cuando haya tiempo</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>{1w} without them</source>
+        <translation>{1w} sin ellas</translation>
+    </message>
+    <message>
+        <source>{1} bytes</source>
+        <translation>{1} bytes</translation>
+    </message>
+    <message>
+        <source>{1} readings more or changed</source>
+        <translation>{1} lecturas más o cambiadas</translation>
+    </message>
+    <message>
+        <source>{1} rows</source>
+        <translation>{1} filas</translation>
+    </message>
+</context>
+<context>
+    <name>PagesProgress</name>
+    <message>
+        <source>Balance report</source>
+        <translation>Informe de equilibrado</translation>
+    </message>
+    <message>
+        <source>Progress of the report</source>
+        <translation>Progreso del informe</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Detener</translation>
+    </message>
+    <message>
+        <source>The report is being made.</source>
+        <translation>Se está haciendo el informe.</translation>
+    </message>
+    <message>
+        <source>Pages laid out: %1</source>
+        <translation>Páginas compuestas: %1</translation>
+    </message>
+    <message>
+        <source>Pages written: %1 of %2</source>
+        <translation>Páginas escritas: %1 de %2</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>
@@ -5394,6 +5805,10 @@
     <message>
         <source>Read-and-set leaves %1 %2 across the index valve %3, a proportional balance with the pump reduced leaves %4 %2.</source>
         <translation>Leer y ajustar deja %1 %2 en la válvula desfavorable %3, un equilibrado proporcional con la bomba reducida deja %4 %2.</translation>
+    </message>
+    <message>
+        <source>before the pump</source>
+        <translation>antes de la bomba</translation>
     </message>
 </context>
 <context>
@@ -5658,6 +6073,10 @@
     <message>
         <source>struck</source>
         <translation>tachado</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>instrumento %1</translation>
     </message>
 </context>
 <context>
@@ -9235,6 +9654,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>Work in a Copy and Merge Later…</source>
         <translation>Trabajar en una copia y fusionar después…</translation>
     </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>Escribiendo %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -9955,6 +10378,54 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>The loop is being learned; the file is written when that is done.</source>
         <translation>Se aprende la red; el archivo se escribe al terminar.</translation>
     </message>
+    <message>
+        <source>Stopped; no file was written.</source>
+        <translation>Detenido; no se escribió ningún archivo.</translation>
+    </message>
+    <message>
+        <source>&amp;Lay Out the Pages</source>
+        <translation>&amp;Componer las páginas</translation>
+    </message>
+    <message>
+        <source>Stop &amp;Laying Out</source>
+        <translation>&amp;Detener la composición</translation>
+    </message>
+    <message>
+        <source>Laying out the pages was stopped.</source>
+        <translation>Se detuvo la composición de las páginas.</translation>
+    </message>
+    <message>
+        <source>The report is being computed; the pages follow.</source>
+        <translation>Se está calculando el informe; las páginas siguen.</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out; so far: %1</source>
+        <translation>Se están componiendo las páginas; hasta ahora: %1</translation>
+    </message>
+    <message>
+        <source>Let the pages be laid out, then sign.</source>
+        <translation>Deje componer las páginas y firme después.</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out; sign when that is done.</source>
+        <translation>Se están componiendo las páginas; firme cuando termine.</translation>
+    </message>
+    <message>
+        <source>No page is laid out yet.</source>
+        <translation>Todavía no hay ninguna página compuesta.</translation>
+    </message>
+    <message>
+        <source>The pages follow.</source>
+        <translation>Las páginas siguen.</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; sign when that is done.</source>
+        <translation>Se está aprendiendo la red; firme cuando haya terminado.</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out; the file is written when that is done.</source>
+        <translation>Se están componiendo las páginas; el archivo se escribe cuando termine.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -10076,6 +10547,37 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>The same round twice: nothing to compare</source>
         <translation>Dos veces la misma ronda: nada que comparar</translation>
+    </message>
+    <message>
+        <source>Order of the comparison</source>
+        <translation>Orden de la comparación</translation>
+    </message>
+    <message>
+        <source>Along the route</source>
+        <translation>A lo largo de la ruta</translation>
+    </message>
+    <message>
+        <source>Farthest from target first</source>
+        <translation>Primero los más alejados</translation>
+    </message>
+    <message>
+        <source>Largest change first</source>
+        <translation>Primero el mayor cambio</translation>
+    </message>
+    <message>
+        <source>&amp;Order</source>
+        <translation>O&amp;rden</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SectionView</name>
+    <message>
+        <source>%1, statements</source>
+        <translation>%1, enunciados</translation>
+    </message>
+    <message>
+        <source>%1, findings</source>
+        <translation>%1, observaciones</translation>
     </message>
 </context>
 <context>
@@ -10338,10 +10840,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
         <translation>Después firma este archivo el técnico: Lecturas tomadas por mí.</translation>
-    </message>
-    <message>
-        <source>The loop is being learned; sign when that is done.</source>
-        <translation>Se está aprendiendo la red; firme cuando haya terminado.</translation>
     </message>
 </context>
 <context>
@@ -11098,6 +11596,17 @@ desde</translation>
     <message>
         <source>What to do at the valve</source>
         <translation>Qué hacer en la válvula</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WorkbookBridge</name>
+    <message>
+        <source>Opening %1</source>
+        <translation>Abriendo %1</translation>
+    </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>Escribiendo %1</translation>
     </message>
 </context>
 <context>

@@ -194,6 +194,30 @@
         <source>%1 of %2 terminals on share in round %3; spread by round %4 %.</source>
         <translation>%1 terminaux sur %2 à leur part au passage %3 ; dispersion par passage %4 %.</translation>
     </message>
+    <message>
+        <source>largest</source>
+        <translation>la plus grande</translation>
+    </message>
+    <message>
+        <source>9 of 10 below</source>
+        <translation>9 sur 10 sous</translation>
+    </message>
+    <message>
+        <source>half below</source>
+        <translation>la moitié sous</translation>
+    </message>
+    <message>
+        <source>1 of 10 below</source>
+        <translation>1 sur 10 sous</translation>
+    </message>
+    <message>
+        <source>smallest</source>
+        <translation>la plus petite</translation>
+    </message>
+    <message>
+        <source>The lines in between stand in the table.</source>
+        <translation>Les lignes intermédiaires figurent dans le tableau.</translation>
+    </message>
 </context>
 <context>
     <name>Format</name>
@@ -575,6 +599,310 @@
     <message>
         <source>Zero at the start</source>
         <translation>Zéro au début</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Altitude</translation>
+    </message>
+    <message>
+        <source>Answer to</source>
+        <translation>Réponse à</translation>
+    </message>
+    <message>
+        <source>Branch</source>
+        <translation>Branche</translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <translation>Légende</translation>
+    </message>
+    <message>
+        <source>Client</source>
+        <translation>Client</translation>
+    </message>
+    <message>
+        <source>Closed on</source>
+        <translation>Clôturée le</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>Clause of the energy code</source>
+        <translation>Article du code énergétique</translation>
+    </message>
+    <message>
+        <source>Edition of the energy code</source>
+        <translation>Édition du code énergétique</translation>
+    </message>
+    <message>
+        <source>Exception of the energy code</source>
+        <translation>Exception du code énergétique</translation>
+    </message>
+    <message>
+        <source>Form of the clause</source>
+        <translation>Forme de l’article</translation>
+    </message>
+    <message>
+        <source>Cv or Kv</source>
+        <translation>Cv ou Kv</translation>
+    </message>
+    <message>
+        <source>Concentration</source>
+        <translation>Concentration</translation>
+    </message>
+    <message>
+        <source>Consequence</source>
+        <translation>Conséquence</translation>
+    </message>
+    <message>
+        <source>Content</source>
+        <translation>Contenu</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Monnaie</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>Decided on</source>
+        <translation>Décidée le</translation>
+    </message>
+    <message>
+        <source>Decided by</source>
+        <translation>Décidé par</translation>
+    </message>
+    <message>
+        <source>Deficiency</source>
+        <translation>Réserve</translation>
+    </message>
+    <message>
+        <source>Description</source>
+        <translation>Description</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Preuve</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Champ</translation>
+    </message>
+    <message>
+        <source>Fill pressure</source>
+        <translation>Pression de remplissage</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Société</translation>
+    </message>
+    <message>
+        <source>Fluid</source>
+        <translation>Fluide</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Limite haute</translation>
+    </message>
+    <message>
+        <source>Hours per year</source>
+        <translation>Heures par an</translation>
+    </message>
+    <message>
+        <source>Mandatory</source>
+        <translation>Obligatoire</translation>
+    </message>
+    <message>
+        <source>Resolved</source>
+        <translation>Résolu</translation>
+    </message>
+    <message>
+        <source>Load of a year</source>
+        <translation>Charge d’une année</translation>
+    </message>
+    <message>
+        <source>Location</source>
+        <translation>Emplacement</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Limite basse</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Marge</translation>
+    </message>
+    <message>
+        <source>Matching band</source>
+        <translation>Bande d’équilibrage</translation>
+    </message>
+    <message>
+        <source>Type of file</source>
+        <translation>Type de fichier</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Méthode</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Numéro</translation>
+    </message>
+    <message>
+        <source>Opened on</source>
+        <translation>Ouverte le</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Responsable</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Ordre</translation>
+    </message>
+    <message>
+        <source>Price of power</source>
+        <translation>Prix de l’électricité</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <translation>Exercice</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Courbe</translation>
+    </message>
+    <message>
+        <source>Raised on</source>
+        <translation>Signalé le</translation>
+    </message>
+    <message>
+        <source>Raised by</source>
+        <translation>Signalé par</translation>
+    </message>
+    <message>
+        <source>Readiness</source>
+        <translation>Préparation</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
+        <source>Longest age of a reading</source>
+        <translation>Âge maximal d’une mesure</translation>
+    </message>
+    <message>
+        <source>Remedy</source>
+        <translation>Remède</translation>
+    </message>
+    <message>
+        <source>Reset of the set-point</source>
+        <translation>Loi de consigne</translation>
+    </message>
+    <message>
+        <source>Resolved on</source>
+        <translation>Résolu le</translation>
+    </message>
+    <message>
+        <source>Resolved by</source>
+        <translation>Résolu par</translation>
+    </message>
+    <message>
+        <source>Reading of the retest</source>
+        <translation>Mesure du nouvel essai</translation>
+    </message>
+    <message>
+        <source>Result of the retest</source>
+        <translation>Résultat du nouvel essai</translation>
+    </message>
+    <message>
+        <source>Retested on</source>
+        <translation>Essayé à nouveau le</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rôle</translation>
+    </message>
+    <message>
+        <source>Sample</source>
+        <translation>Échantillon</translation>
+    </message>
+    <message>
+        <source>Seed of the sample</source>
+        <translation>Germe de l’échantillon</translation>
+    </message>
+    <message>
+        <source>Sensor</source>
+        <translation>Capteur</translation>
+    </message>
+    <message>
+        <source>Sent on</source>
+        <translation>Envoyée le</translation>
+    </message>
+    <message>
+        <source>Sent by</source>
+        <translation>Envoyé par</translation>
+    </message>
+    <message>
+        <source>Set by</source>
+        <translation>Réglée par</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Site</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Subject</source>
+        <translation>Objet</translation>
+    </message>
+    <message>
+        <source>Supersedes</source>
+        <translation>Remplace</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Température</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Texte</translation>
+    </message>
+    <message>
+        <source>Tolerance above</source>
+        <translation>Tolérance haute</translation>
+    </message>
+    <message>
+        <source>Tolerance below</source>
+        <translation>Tolérance basse</translation>
+    </message>
+    <message>
+        <source>Trade</source>
+        <translation>Corps d’état</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unités</translation>
+    </message>
+    <message>
+        <source>Table of settings</source>
+        <translation>Table des réglages</translation>
+    </message>
+    <message>
+        <source>Zero</source>
+        <translation>Zéro</translation>
     </message>
 </context>
 <context>
@@ -2587,20 +2915,12 @@
         <translation>prouvé : chaque vanne du chemin défavorisé {1} ouverte en grand, une par groupe, et la vanne de refoulement de la pompe</translation>
     </message>
     <message>
-        <source>pump {1} went from {2} to {3} % of its speed in round {4}, after this was read; read again to judge by it</source>
-        <translation>la pompe {1} est passée de {2} à {3} % de sa vitesse au passage {4}, après cette mesure ; remesurez pour en juger</translation>
-    </message>
-    <message>
         <source>r  read more than once; the mean counts</source>
         <translation>r  mesuré plus d’une fois ; la moyenne compte</translation>
     </message>
     <message>
         <source>read again it takes {1}, {2} % of the {3} reported; find out why, a sample of which more than 10 % deviates calls for reading all again</source>
         <translation>remesurée elle prend {1}, {2} % des {3} rapportés ; trouvez pourquoi, un échantillon dont plus de 10 % s’écarte demande de tout remesurer</translation>
-    </message>
-    <message>
-        <source>read at {1}, nothing was moved since; it holds</source>
-        <translation>lu à {1}, rien n’a bougé depuis ; c’est valable</translation>
     </message>
     <message>
         <source>read the dp of this valve as it stands; the largest uncertainty of a share falls by {1} %</source>
@@ -3613,14 +3933,6 @@
     <message>
         <source>the valve of {1} was moved after the reference was read; read the reference again</source>
         <translation>la vanne de {1} a bougé après la mesure de la référence ; remesurez la référence</translation>
-    </message>
-    <message>
-        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read, and {5} more after it; read again to judge by it</source>
-        <translation>la vanne de {1} est passée de {2} à {3} au passage {4}, après cette mesure, et {5} autres ensuite ; remesurez pour en juger</translation>
-    </message>
-    <message>
-        <source>the valve of {1} was moved from {2} to {3} in round {4}, after this was read; read again to judge by it</source>
-        <translation>la vanne de {1} est passée de {2} à {3} au passage {4}, après cette mesure ; remesurez pour en juger</translation>
     </message>
     <message>
         <source>the valve table has {1} point(s); give at least two, the highest being fully open</source>
@@ -5202,6 +5514,105 @@
         <source>{4} set this laptop&apos;s clock right: it showed {1} when it was {2}; from then on {3} are added, times written before stay as they were</source>
         <translation>{4} a remis à l’heure l’horloge de ce portable : elle montrait {1} quand il était {2} ; depuis, {3} sont ajoutés, les heures écrites avant sont restées telles quelles</translation>
     </message>
+    <message>
+        <source>1 reading more or changed</source>
+        <translation>1 mesure de plus ou modifiée</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>illisible</translation>
+    </message>
+    <message>
+        <source>fed from</source>
+        <translation>alimentée par</translation>
+    </message>
+    <message>
+        <source>kept, changed or used</source>
+        <translation>gardé, modifié ou utilisé</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>pump readings</source>
+        <translation>mesures de pompe</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>mesures</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>supprimé</translation>
+    </message>
+    <message>
+        <source>revision {1}</source>
+        <translation>révision {1}</translation>
+    </message>
+    <message>
+        <source>round {1}</source>
+        <translation>tour {1}</translation>
+    </message>
+    <message>
+        <source>signed report</source>
+        <translation>rapport signé</translation>
+    </message>
+    <message>
+        <source>the pump</source>
+        <translation>la pompe</translation>
+    </message>
+    <message>
+        <source>the report was stopped before its last page and nothing was written; make it again when there is time</source>
+        <translation>le rapport a été arrêté avant sa dernière page et rien n&apos;a été écrit ; refaites-le quand il y aura le temps</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>{1w} without them</source>
+        <translation>{1w} sans elles</translation>
+    </message>
+    <message>
+        <source>{1} bytes</source>
+        <translation>{1} octets</translation>
+    </message>
+    <message>
+        <source>{1} readings more or changed</source>
+        <translation>{1} mesures de plus ou modifiées</translation>
+    </message>
+    <message>
+        <source>{1} rows</source>
+        <translation>{1} lignes</translation>
+    </message>
+</context>
+<context>
+    <name>PagesProgress</name>
+    <message>
+        <source>Balance report</source>
+        <translation>Rapport d’équilibrage</translation>
+    </message>
+    <message>
+        <source>Progress of the report</source>
+        <translation>Avancement du rapport</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Arrêter</translation>
+    </message>
+    <message>
+        <source>The report is being made.</source>
+        <translation>Le rapport est en cours de création.</translation>
+    </message>
+    <message>
+        <source>Pages laid out: %1</source>
+        <translation>Pages mises en page : %1</translation>
+    </message>
+    <message>
+        <source>Pages written: %1 of %2</source>
+        <translation>Pages écrites : %1 sur %2</translation>
+    </message>
 </context>
 <context>
     <name>PumpChart</name>
@@ -5394,6 +5805,10 @@
     <message>
         <source>Read-and-set leaves %1 %2 across the index valve %3, a proportional balance with the pump reduced leaves %4 %2.</source>
         <translation>Mesurer-régler laisse %1 %2 à la vanne défavorisée %3, un équilibrage proportionnel avec pompe réduite laisse %4 %2.</translation>
+    </message>
+    <message>
+        <source>before the pump</source>
+        <translation>avant la pompe</translation>
     </message>
 </context>
 <context>
@@ -5658,6 +6073,10 @@
     <message>
         <source>struck</source>
         <translation>biffé</translation>
+    </message>
+    <message>
+        <source>meter %1</source>
+        <translation>appareil %1</translation>
     </message>
 </context>
 <context>
@@ -9235,6 +9654,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>Work in a Copy and Merge Later…</source>
         <translation>Travailler dans une copie, fusionner plus tard…</translation>
     </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>Écriture de %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::MarkShape</name>
@@ -9955,6 +10378,54 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>The loop is being learned; the file is written when that is done.</source>
         <translation>La boucle s’apprend ; le fichier sera écrit ensuite.</translation>
     </message>
+    <message>
+        <source>Stopped; no file was written.</source>
+        <translation>Arrêté ; aucun fichier n&apos;a été écrit.</translation>
+    </message>
+    <message>
+        <source>&amp;Lay Out the Pages</source>
+        <translation>&amp;Mettre les pages en page</translation>
+    </message>
+    <message>
+        <source>Stop &amp;Laying Out</source>
+        <translation>&amp;Arrêter la mise en page</translation>
+    </message>
+    <message>
+        <source>Laying out the pages was stopped.</source>
+        <translation>La mise en page a été arrêtée.</translation>
+    </message>
+    <message>
+        <source>The report is being computed; the pages follow.</source>
+        <translation>Le rapport est en cours de calcul ; les pages suivent.</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out; so far: %1</source>
+        <translation>Mise en page en cours ; jusqu&apos;ici : %1</translation>
+    </message>
+    <message>
+        <source>Let the pages be laid out, then sign.</source>
+        <translation>Laissez mettre les pages en page, puis signez.</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out; sign when that is done.</source>
+        <translation>Les pages sont en cours de mise en page ; signez quand ce sera fait.</translation>
+    </message>
+    <message>
+        <source>No page is laid out yet.</source>
+        <translation>Aucune page n&apos;est encore mise en page.</translation>
+    </message>
+    <message>
+        <source>The pages follow.</source>
+        <translation>Les pages suivent.</translation>
+    </message>
+    <message>
+        <source>The loop is being learned; sign when that is done.</source>
+        <translation>La boucle est en cours d’apprentissage ; signez quand c’est fini.</translation>
+    </message>
+    <message>
+        <source>The pages are being laid out; the file is written when that is done.</source>
+        <translation>Les pages sont en cours de mise en page ; le fichier sera écrit ensuite.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -10076,6 +10547,37 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>The same round twice: nothing to compare</source>
         <translation>Deux fois le même passage : rien à comparer</translation>
+    </message>
+    <message>
+        <source>Order of the comparison</source>
+        <translation>Ordre de la comparaison</translation>
+    </message>
+    <message>
+        <source>Along the route</source>
+        <translation>Le long du parcours</translation>
+    </message>
+    <message>
+        <source>Farthest from target first</source>
+        <translation>Les plus loin de la cible</translation>
+    </message>
+    <message>
+        <source>Largest change first</source>
+        <translation>Plus grands changements</translation>
+    </message>
+    <message>
+        <source>&amp;Order</source>
+        <translation>&amp;Ordre</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::SectionView</name>
+    <message>
+        <source>%1, statements</source>
+        <translation>%1, énoncés</translation>
+    </message>
+    <message>
+        <source>%1, findings</source>
+        <translation>%1, constats</translation>
     </message>
 </context>
 <context>
@@ -10338,10 +10840,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
         <translation>Ensuite le technicien signe ce fichier : Mesures faites par moi.</translation>
-    </message>
-    <message>
-        <source>The loop is being learned; sign when that is done.</source>
-        <translation>La boucle est en cours d’apprentissage ; signez quand c’est fini.</translation>
     </message>
 </context>
 <context>
@@ -11098,6 +11596,17 @@ dès</translation>
     <message>
         <source>What to do at the valve</source>
         <translation>Que faire à la vanne</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::WorkbookBridge</name>
+    <message>
+        <source>Opening %1</source>
+        <translation>Ouverture de %1</translation>
+    </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>Écriture de %1</translation>
     </message>
 </context>
 <context>
