@@ -83,6 +83,7 @@ Waits waitsIn(int terminals, int rounds) {
         all.emplace_back("shown again: " + page, wait);
     }
     static_cast<void>(window.bridge().openRound(project::RoundKind::Adjusting));
+    window.activateWindow();
     window.showPlace(ui::MainWindow::Walk);
     QApplication::processEvents();
     all.emplace_back("Walk, a page down", waited_ms([] { press(Qt::Key_PageDown); }));
