@@ -5552,7 +5552,7 @@
     </message>
     <message>
         <source>round {1}</source>
-        <translation>tour {1}</translation>
+        <translation>passage {1}</translation>
     </message>
     <message>
         <source>signed report</source>

@@ -131,7 +131,7 @@ hydraulics::Network LoopStates::networkOf(const LoopState& state) {
         if (curve == nullptr || isSelfActing(*branch) || setting >= curve->fullyOpen()) {
             continue;
         }
-        const auto index = static_cast<std::size_t>(branch - &m_project->branches()[0]);
+        const auto index = m_project->branches().indexOf(id);
         if (!built.model->valveLink[index]) {
             continue;
         }
@@ -147,7 +147,7 @@ hydraulics::Network LoopStates::networkOf(const LoopState& state) {
         if (branch == nullptr) {
             continue;
         }
-        const auto index = static_cast<std::size_t>(branch - &m_project->branches()[0]);
+        const auto index = m_project->branches().indexOf(id);
         const LinkIndex link = built.model->valveLink[index].value_or(built.model->circuitLink[index]);
         changes.push_back({link, built.model->network.element(link), true});
     }
