@@ -48,6 +48,8 @@ std::shared_ptr<const pump_room::PumpPicture> picturePumps(project::Project proj
             later.push_back(round.id);
         }
     }
+    // Newest first: what is taken out at the end moves nothing.
+    std::reverse(later.begin(), later.end());
     for (const base::Id& round : later) {
         std::vector<base::Id> readings;
         for (const std::size_t index : project.readingsOf(round)) {
@@ -57,11 +59,11 @@ std::shared_ptr<const pump_room::PumpPicture> picturePumps(project::Project proj
         for (const std::size_t index : project.pumpReadingsOf(round)) {
             pumpReadings.push_back(project.pumpReadings()[index].id);
         }
-        for (const base::Id& reading : readings) {
-            project.eraseReading(reading);
+        for (auto reading = readings.rbegin(); reading != readings.rend(); ++reading) {
+            project.eraseReading(*reading);
         }
-        for (const base::Id& reading : pumpReadings) {
-            project.erasePumpReading(reading);
+        for (auto reading = pumpReadings.rbegin(); reading != pumpReadings.rend(); ++reading) {
+            project.erasePumpReading(*reading);
         }
         project.eraseRound(round);
     }
@@ -117,16 +119,33 @@ Statement revisionLine(const Report& report) {
                : detail::say(detail::kRevisionFirst, {number});
 }
 
+/// Judges the rounds and pictures the pumps, on which all sections rest; gives the last round.
+balancing::Assessment judge(const project::Project& project, const ReportOptions& options,
+                            RoundsOfReport& rounds, Report& report) {
+    report.rounds = std::move(rounds.own);
+    balancing::Assessment last =
+        report.rounds.empty() ? balancing::assessLast(project) : report.rounds.back();
+    report.roundNumber = report.rounds.empty() ? 0 : last.roundNumber;
+    report.pumps = options.pumps != nullptr ? options.pumps : picturePumps(project, report.roundNumber);
+    return last;
+}
+
 }  // namespace
+
+Report buildOfPump(const project::Project& project, const ReportOptions& options) {
+    Report report;
+    RoundsOfReport rounds = roundsOf(project, options.round);
+    const balancing::Assessment last = judge(project, options, rounds, report);
+    detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
+    source.excess = countedExcess(report.pumps->decision, pumpSections(project, *report.pumps));
+    report.sections = {detail::pumpSection(source), detail::indexSection(source)};
+    return report;
+}
 
 Report build(const project::Project& project, const ReportOptions& options) {
     Report report;
     RoundsOfReport rounds = roundsOf(project, options.round);
-    report.rounds = std::move(rounds.own);
-    const balancing::Assessment last =
-        report.rounds.empty() ? balancing::assessLast(project) : report.rounds.back();
-    report.roundNumber = report.rounds.empty() ? 0 : last.roundNumber;
-    report.pumps = options.pumps != nullptr ? options.pumps : picturePumps(project, report.roundNumber);
+    const balancing::Assessment last = judge(project, options, rounds, report);
     std::vector<Section> ofPumps = pumpSections(project, *report.pumps);
     detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
     source.excess = countedExcess(report.pumps->decision, ofPumps);

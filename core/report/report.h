@@ -130,6 +130,10 @@ struct Report {
 /// with it in a section of its own. Pure; equal input gives an equal report.
 Report build(const project::Project& project, const ReportOptions& options);
 
+/// Of the same report the rounds and the sections of the pump and the index circuit alone, in a fraction of
+/// the time: what a screen shows of it.
+Report buildOfPump(const project::Project& project, const ReportOptions& options);
+
 /// The section of a number; it must be one that the report has.
 const Section& sectionOf(const Report& report, SectionNumber number);
 

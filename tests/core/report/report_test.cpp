@@ -52,6 +52,17 @@ TEST(Report, equalInputGivesAnEqualReport) {
     }
 }
 
+TEST(Report, whatIsBuiltOfThePumpAloneIsTheSame) {
+    const project::Project project = demoProject();
+    const Report whole = built(project);
+    const Report part = buildOfPump(project, {});
+    ASSERT_EQ(part.sections.size(), 2U);
+    for (const SectionNumber number : {kPump, kIndex}) {
+        EXPECT_EQ(textOf(sectionOf(part, number)), textOf(sectionOf(whole, number)));
+    }
+    EXPECT_EQ(part.rounds.size(), whole.rounds.size());
+}
+
 TEST(Report, everyTableIsRectangular) {
     for (const auto units : {project::UnitSystem::SI, project::UnitSystem::US}) {
         DemoOptions options;

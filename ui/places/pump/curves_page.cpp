@@ -92,7 +92,7 @@ void CurvesPage::show(const pump_room::PumpPicture* picture) {
     ww::report::ReportOptions options;
     // The page needs no more than it is given; what nobody draws is not computed.
     options.pumps = std::make_shared<pump_room::PumpPicture>(*picture);
-    const ww::report::Report report = ww::report::build(project, options);
+    const ww::report::Report report = ww::report::buildOfPump(project, options);
     charts::ChartFigure figure = charts::pumpChart(project, report.rounds, &picture->decision);
     if (figure.isEmpty()) {
         figure.sentence =
