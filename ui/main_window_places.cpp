@@ -8,6 +8,7 @@
 #include "ui/places/review/review_place.h"
 #include "ui/places/system/system_place.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/reading_order.h"
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/place_area.h"
 
@@ -19,8 +20,7 @@ void MainWindow::buildShelves() {
     for (int i = 0; i < kPlaces; ++i) {
         m_stack->addWidget(new QWidget(m_stack));
         m_sideList->addPlace(i + 1, m_placeNames[i]);
-        connect(m_commands->places[i], &QAction::triggered, this,
-                [this, i] { goTo(static_cast<Place>(i)); });
+        connect(m_commands->places[i], &QAction::triggered, this, [this, i] { goTo(static_cast<Place>(i)); });
     }
 }
 
@@ -38,7 +38,8 @@ MainWindow::PlaceEntry MainWindow::entryOf(Widget* widget, std::function<QString
 MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
     const auto always = [](const QString& hint) { return [hint] { return hint; }; };
     const auto settlingPages = [this](auto* made) {
-        connect(made, &std::remove_pointer_t<decltype(made)>::pageMade, this, [this, made] { settle(*made); });
+        connect(made, &std::remove_pointer_t<decltype(made)>::pageMade, this,
+                [this, made] { settle(*made); });
         return made;
     };
     const auto hinting = [this](auto* made) {
@@ -70,9 +71,8 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
         case Review: {
             auto* review = new ReviewPlace(m_bridge, m_assessedRounds, shelf);
             connect(review, &ReviewPlace::roundShown, this, &MainWindow::refreshReviewCommands);
-            return entryOf(review,
-                           always(tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   "
-                                     "Ctrl+Shift+Down next open item")));
+            return entryOf(review, always(tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   "
+                                             "Ctrl+Shift+Down next open item")));
         }
         case Report: {
             auto* report = new ReportPlace(m_bridge, shelf);
@@ -138,6 +138,7 @@ ReportPlace* MainWindow::report() {
 
 void MainWindow::settle(QWidget& place) {
     settleLetters(place, m_menuLetters);
+    tabInReadingOrder(place);
     // Enter presses the button in hand, as it does in a dialog.
     for (QPushButton* button : place.findChildren<QPushButton*>()) {
         button->setAutoDefault(true);

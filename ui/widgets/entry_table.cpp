@@ -8,6 +8,15 @@
 #include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
+namespace {
+
+/// Whether F6 is asked for, which elsewhere leads back to the place: the table is left with it.
+bool isLeaving(const QEvent& event) {
+    return event.type() == QEvent::ShortcutOverride &&
+           static_cast<const QKeyEvent&>(event).key() == Qt::Key_F6;
+}
+
+}  // namespace
 
 EntryTable::EntryTable(QWidget* parent) : QTableView(parent), m_editor(new QLineEdit(viewport())) {
     setEditTriggers(NoEditTriggers);
@@ -208,6 +217,10 @@ bool EntryTable::handleMovingKey(QKeyEvent* event) {
 }
 
 bool EntryTable::event(QEvent* event) {
+    if (isLeaving(*event)) {
+        event->accept();
+        return true;
+    }
     if (event->type() == QEvent::KeyPress) {
         auto* key = static_cast<QKeyEvent*>(event);
         // Tab never reaches keyPressEvent: the widget hands it to the focus chain before.
@@ -245,6 +258,10 @@ void EntryTable::keyPressEvent(QKeyEvent* event) {
 bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
     if (watched != m_editor) {
         return QTableView::eventFilter(watched, event);
+    }
+    if (isLeaving(*event)) {
+        event->accept();
+        return true;
     }
     if (event->type() == QEvent::KeyPress) {
         auto* key = static_cast<QKeyEvent*>(event);

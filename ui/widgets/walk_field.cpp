@@ -56,6 +56,11 @@ bool WalkField::event(QEvent* event) {
             return true;
         }
     }
+    if (event->type() == QEvent::ShortcutOverride && static_cast<QKeyEvent*>(event)->key() == Qt::Key_F6) {
+        // Elsewhere it leads back to the place; the field is left with it.
+        event->accept();
+        return true;
+    }
     // While nothing is typed the chords of the program come before those of the field.
     if (event->type() == QEvent::ShortcutOverride && !isTyped()) {
         auto* key = static_cast<QKeyEvent*>(event);

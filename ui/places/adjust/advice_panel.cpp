@@ -250,6 +250,11 @@ bool AdvicePanel::eventFilter(QObject* watched, QEvent* event) {
             return true;
         }
     }
+    if (watched == m_table && event->type() == QEvent::ShortcutOverride &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_F6) {
+        event->accept();
+        return true;
+    }
     if (watched == m_table->viewport() && event->type() == QEvent::Resize) {
         fitColumns();
     }
