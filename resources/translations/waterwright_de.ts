@@ -5586,6 +5586,10 @@
         <source>{1} rows</source>
         <translation>{1} Zeilen</translation>
     </message>
+    <message>
+        <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
+        <translation>{1} Ablesungen an {2} Zweigen sind zu viele, um den Kreislauf daraus zu lernen; legen Sie für Ratschläge je Steigstrang einen Auftrag an</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>

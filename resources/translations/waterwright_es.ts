@@ -5586,6 +5586,10 @@
         <source>{1} rows</source>
         <translation>{1} filas</translation>
     </message>
+    <message>
+        <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
+        <translation>{1} lecturas de {2} ramales son demasiadas para aprender la red; para tener consejos haga un trabajo por cada montante</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>

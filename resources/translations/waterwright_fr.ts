@@ -5586,6 +5586,10 @@
         <source>{1} rows</source>
         <translation>{1} lignes</translation>
     </message>
+    <message>
+        <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
+        <translation>{1} mesures sur {2} branches sont trop nombreuses pour apprendre la boucle ; pour des conseils, faites un dossier par colonne</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>

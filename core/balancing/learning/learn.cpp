@@ -12,6 +12,10 @@ namespace ww::balancing {
 
 namespace {
 
+/// Readings times branches: the fit holds a number for each, several times over. More takes more than a
+/// gigabyte and minutes.
+constexpr double kMostLearned = 1.5e7;
+
 using detail::LoopFits;
 using detail::LoopLearning;
 using detail::LoopStates;
@@ -308,6 +312,12 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     }
     if (out.history.readings.empty()) {
         return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnNoReadings, "", {}}});
+    }
+    if (static_cast<double>(out.history.readings.size()) * static_cast<double>(project.branches().size()) >
+        kMostLearned) {
+        const std::vector<std::string> counts{std::to_string(out.history.readings.size()),
+                                              std::to_string(project.branches().size())};
+        return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnTooLarge, "", counts}});
     }
     out.history = history(project, OrderFinder(project, options, states).find());
     out.present = stateAfter(project, out.history, out.history.moves.size());

@@ -5,8 +5,11 @@
 #include <gtest/gtest.h>
 
 #include <map>
+#include <string>
 
 #include "core/balancing/advice/advice.h"
+#include "core/balancing/learning/learn_forms.h"
+#include "tests/support/field_job.h"
 #include "tests/support/game_job.h"
 
 namespace ww::balancing {
@@ -195,6 +198,25 @@ TEST(LearnedLoopTest, givesTheSameTwice) {
                   other.advice.settings[i].indicated.uncertainty.si());
     }
     EXPECT_EQ(one.advice.indicatedProbability.si(), other.advice.indicatedProbability.si());
+}
+
+// What a laptop can hold: common practice, no source.
+TEST(LearnedLoop, ofMoreReadingsThanCanBeLearnedFromItSaysSo) {
+    support::FieldJob job;
+    const base::Id valve = job.valve({{"1", "1.1"}, {"4", "5.2"}});
+    constexpr int kTerminals = 4000;
+    for (int i = 0; i < kTerminals; ++i) {
+        job.branch("T" + std::to_string(i), "", "1.0", valve);
+    }
+    job.instrument("1.5", "0.05");
+    job.round(project::RoundKind::Survey);
+    for (int i = 0; i < kTerminals; ++i) {
+        job.dp("T" + std::to_string(i), "20.0", "4");
+    }
+    const LearnedLoop learned = learn(job.project());
+    EXPECT_EQ(learned.outcome, LoopLearnOutcome::Impossible);
+    ASSERT_FALSE(learned.faults.empty());
+    EXPECT_TRUE(learned.faults.front().is(kLearnTooLarge));
 }
 
 }  // namespace

@@ -133,7 +133,7 @@ bool isReadBefore(const QWidget& second, const QWidget& first) {
 TEST(Access, tabGoesInReadingOrderAmongNeighbors) {
     DeskWindow desk;
     support::eachPage(desk.window, [&](const QString& page) {
-        QTest::qWait(20);
+        QTest::qWait(150);
         const QList<QWidget*> stops = support::tabStops(desk.window);
         for (qsizetype i = 0; i < stops.size(); ++i) {
             for (qsizetype j = i + 1; j < stops.size(); ++j) {

@@ -1,6 +1,7 @@
 #include "ui/places/adjust/adjust_place.h"
 
 #include <QHeaderView>
+#include <QScrollArea>
 #include <cmath>
 
 #include "ui/places/adjust/adjust_words.h"
@@ -59,6 +60,13 @@ void AdjustPlace::takeFocus() {
     startAtFirst();
     m_content->currentWidget() == m_page ? m_field->setFocus(Qt::OtherFocusReason)
                                          : m_find->setFocus(Qt::OtherFocusReason);
+    // The valve, the word and the aim stand at the top, wherever the advice was scrolled to.
+    for (QWidget* up = parentWidget(); up != nullptr; up = up->parentWidget()) {
+        if (auto* area = qobject_cast<QScrollArea*>(up)) {
+            area->ensureVisible(0, 0, 0, 0);
+            break;
+        }
+    }
 }
 
 QString AdjustPlace::hint() const {

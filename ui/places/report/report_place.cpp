@@ -289,18 +289,26 @@ void ReportPlace::exportReport() {
     }
     if (isWaitingForLearning()) {
         m_exportWhenMade = file;
-        m_written->setText(tr("The loop is being learned; the file is written when that is done."));
+        tellWaiting(tr("The loop is being learned; the file is written when that is done."));
         return;
     }
     if (isLarge() && m_isBehind) {
         m_exportWhenMade = file;
         m_isStopped = false;
         makePages();
-        m_written->setText(tr("The pages are being laid out; the file is written when that is done."));
+        tellWaiting(tr("The pages are being laid out; the file is written when that is done."));
         return;
     }
     // The place itself says what came of it.
     (void)exportTo(std::filesystem::path(file.toStdString()));
+}
+
+/// Says what a file waits for where it is seen: beside the pages, or in their place while there are none.
+void ReportPlace::tellWaiting(const QString& words) {
+    m_written->setText(words);
+    if (m_made == nullptr) {
+        m_empty->setText(words);
+    }
 }
 
 void ReportPlace::verifyReport() {

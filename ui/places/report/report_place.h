@@ -64,6 +64,7 @@ class ReportPlace : public QWidget {
     bool isLarge() const;
     ww::report::ReportOptions options() const;
     QWidget* buildMakingLine();
+    void tellWaiting(const QString& words);
     void makePages();
     void stopOrGoOn();
     void showMaking();
