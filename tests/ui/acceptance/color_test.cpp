@@ -29,7 +29,7 @@ using theme::Display;
 
 constexpr Display kDisplays[] = {Display::Office, Display::Daylight, Display::PlantRoomDark};
 
-constexpr int kScale = 3;
+constexpr int kScale = 2;
 
 /// The window as painted, each pixel of it kScale by kScale, so that thin strokes reach their color.
 QImage painted(QWidget& window) {

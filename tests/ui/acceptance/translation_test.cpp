@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QTranslator>
+#include <string_view>
 
 #include "tests/ui/support/screens.h"
 
@@ -37,7 +38,10 @@ class LayoutLanguages : public testing::TestWithParam<support::Screen> {
     static void expectNoFaults(IsLookedAt isLookedAt) {
         support::ScreenWindow shown(GetParam());
         for (const theme::Display display : support::kDisplays) {
-            if (!isLookedAt(display)) {
+            // Dark is laid out as Office is: one size of it stands for all.
+            const bool isRepeated =
+                display == theme::Display::PlantRoomDark && GetParam().name != std::string_view("laptop");
+            if (isRepeated || !isLookedAt(display)) {
                 continue;
             }
             ASSERT_TRUE(shown.show(display)) << "the window does not fit";
