@@ -7,6 +7,7 @@
 #include <QGridLayout>
 #include <QScrollArea>
 #include <QSet>
+#include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
 #include <algorithm>
@@ -30,6 +31,10 @@ class Reader {
             read(*tabs->tabBar());
             for (int page = 0; page < tabs->count(); ++page) {
                 read(*tabs->widget(page));
+            }
+        } else if (auto* splitter = qobject_cast<QSplitter*>(&widget)) {
+            for (int part = 0; part < splitter->count(); ++part) {
+                read(*splitter->widget(part));
             }
         } else if (auto* area = qobject_cast<QScrollArea*>(&widget)) {
             if (area->widget() != nullptr) {
