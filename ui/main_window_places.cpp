@@ -8,7 +8,6 @@
 #include "ui/places/review/review_place.h"
 #include "ui/places/system/system_place.h"
 #include "ui/places/walk/walk_place.h"
-#include "ui/reading_order.h"
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/place_area.h"
 
@@ -138,7 +137,6 @@ ReportPlace* MainWindow::report() {
 
 void MainWindow::settle(QWidget& place) {
     settleLetters(place, m_menuLetters);
-    tabInReadingOrder(place);
     // Enter presses the button in hand, as it does in a dialog.
     for (QPushButton* button : place.findChildren<QPushButton*>()) {
         button->setAutoDefault(true);

@@ -306,18 +306,18 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     LoopStates states(project, detail::priorResistances(project));
     out.history = history(project);
     out.present = stateAfter(project, out.history, out.history.moves.size());
+    if (static_cast<double>(out.history.readings.size()) * static_cast<double>(project.branches().size()) >
+        kMostLearned) {
+        const std::vector<std::string> counts{std::to_string(out.history.readings.size()),
+                                              std::to_string(project.branches().size())};
+        return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnTooLarge, "", counts}});
+    }
     const BuiltModel& open = states.openAt(out.history.start.speedFraction);
     if (!open.model) {
         return without(std::move(out), LoopLearnOutcome::Impossible, open.faults);
     }
     if (out.history.readings.empty()) {
         return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnNoReadings, "", {}}});
-    }
-    if (static_cast<double>(out.history.readings.size()) * static_cast<double>(project.branches().size()) >
-        kMostLearned) {
-        const std::vector<std::string> counts{std::to_string(out.history.readings.size()),
-                                              std::to_string(project.branches().size())};
-        return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnTooLarge, "", counts}});
     }
     out.history = history(project, OrderFinder(project, options, states).find());
     out.present = stateAfter(project, out.history, out.history.moves.size());

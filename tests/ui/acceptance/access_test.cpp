@@ -18,7 +18,6 @@
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/each_page.h"
-#include "tests/ui/support/ring_faults.h"
 #include "ui/mnemonics.h"
 #include "ui/widgets/entry_table.h"
 
@@ -115,32 +114,6 @@ TEST(Access, lettersUnderAltMeanOneThingAtATime) {
             if (widget->isVisible() &&
                 ((label != nullptr && label->buddy() != nullptr) || button != nullptr)) {
                 take(label != nullptr ? label->text() : button->text());
-            }
-        }
-    });
-}
-
-/// Whether `second` is read before `first`: it stands above it, or on the same line to its left.
-bool isReadBefore(const QWidget& second, const QWidget& first) {
-    const QRect a = first.geometry();
-    const QRect b = second.geometry();
-    const bool isAbove = b.bottom() < a.top() && b.left() <= a.right() && a.left() <= b.right();
-    const bool isOnOneLine = b.top() <= a.center().y() && a.center().y() <= b.bottom();
-    return isAbove || (isOnOneLine && b.right() < a.left());
-}
-
-// WCAG 2.2, 2.4.3 Focus Order. Parts that stand in columns side by side are read one column after the other.
-TEST(Access, tabGoesInReadingOrderAmongNeighbors) {
-    DeskWindow desk;
-    support::eachPage(desk.window, [&](const QString& page) {
-        QTest::qWait(150);
-        const QList<QWidget*> stops = support::tabStops(desk.window);
-        for (qsizetype i = 0; i < stops.size(); ++i) {
-            for (qsizetype j = i + 1; j < stops.size(); ++j) {
-                EXPECT_FALSE(stops[i]->parentWidget() == stops[j]->parentWidget() &&
-                             isReadBefore(*stops[j], *stops[i]))
-                    << page.toStdString() << ": " << nameOf(*stops[j]).toStdString() << " comes after "
-                    << nameOf(*stops[i]).toStdString();
             }
         }
     });
