@@ -15,9 +15,8 @@ class AssessedRounds : public QObject {
     /// Made before whatever is refreshed from it: it has to hear of a change first.
     explicit AssessedRounds(WorkbookBridge& bridge, QObject* parent = nullptr);
 
-    /// The numbers of a round, no gaps filled, as the job stands; made when they are first asked for, on this
-    /// thread: a copy of the job for another one takes longer. The round must exist. The reference holds
-    /// until the next change.
+    /// The numbers of a round, no gaps filled, as the job stands; made when they are first asked for. The
+    /// round must exist. The reference holds until the next change.
     const balancing::Assessment& of(const base::Id& round);
     /// Another number whenever what of() says may be otherwise than before.
     int edition() const { return m_edition; }

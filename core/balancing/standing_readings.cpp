@@ -94,9 +94,9 @@ std::vector<const Reading*> countingReadings(const Project& project, const Id& r
     std::vector<const Reading*> counting(project.branches().size(), nullptr);
     for (const std::size_t index : project.readingsOf(round)) {
         const Reading& reading = project.readings()[index];
-        const bool isThere = project.branches().contains(reading.branch);
-        if (isThere && isStandingAtBranch(reading) && hasContent(reading)) {
-            counting[project.branches().indexOf(reading.branch)] = &reading;
+        const std::optional<std::size_t> branch = project.branches().findIndex(reading.branch);
+        if (branch && isStandingAtBranch(reading) && hasContent(reading)) {
+            counting[*branch] = &reading;
         }
     }
     return counting;
