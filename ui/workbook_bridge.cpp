@@ -99,6 +99,7 @@ void WorkbookBridge::close() {
 void WorkbookBridge::takeOver(std::unique_ptr<workbook::Workbook> workbook) {
     m_workbook = std::move(workbook);
     m_assessment.reset();
+    m_roundBefore.forget();
     m_notStored.reset();
     m_unstored.clear();
     // The valve that was being turned is in hand again.
@@ -138,7 +139,7 @@ const project::Project& WorkbookBridge::project() const {
 
 const balancing::Assessment& WorkbookBridge::assessment() const {
     if (!m_assessment) {
-        const balancing::AssessOptions options{.fillGaps = openRoundOrNull() != nullptr};
+        const balancing::AssessOptions options{.fillGaps = openRoundOrNull() != nullptr, .before = &m_roundBefore};
         const project::Round* last = project().lastRound();
         m_assessment = last != nullptr ? balancing::assess(project(), last->id, options)
                                        : balancing::assessLast(project(), options);
@@ -227,6 +228,7 @@ base::Outcome WorkbookBridge::took(const base::Result<project::ChangeSet>& resul
     m_notStored.reset();
     m_unstored.clear();
     if (!result->isEmpty()) {
+        m_roundBefore.take(project(), *result);
         ++m_storedCount;
         if (result->touches(project::RecordKind::Person)) {
             followPerson();

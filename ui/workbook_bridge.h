@@ -210,6 +210,7 @@ class WorkbookBridge : public QObject {
     std::unique_ptr<workbook::Workbook> m_workbook;
     project::Project m_none;
     mutable std::optional<balancing::Assessment> m_assessment;
+    mutable balancing::RoundBefore m_roundBefore;
     std::optional<base::Fault> m_notStored;
     std::vector<project::Edit> m_unstored;  ///< since m_notStored was set
     std::optional<base::Id> m_selectedBranch;

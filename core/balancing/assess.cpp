@@ -100,7 +100,7 @@ Assessment judged(const Project& project, const project::Round* round, AssessOpt
         out.pumps = detail::pumpDuties(project, *round);
     }
     const std::vector<bool> isDoubtful = findDoubts(project, numbers, out.findings);
-    detail::Before before(project, round);
+    detail::Before before(project, round, options.before);
     detail::fillStates(project, numbers, before, isDoubtful);
     countTerminals(project, numbers, out);
     std::vector<std::size_t> judging;

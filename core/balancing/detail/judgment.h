@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/balancing/detail/doubts.h"
+#include "core/balancing/round_before.h"
 
 namespace ww::balancing::detail {
 
@@ -12,15 +13,17 @@ const project::Round* previousRound(const project::Project& project, const proje
 /// The round before the judged one, computed when something first asks for it.
 class Before {
   public:
-    /// A null round has none before it.
-    Before(const project::Project& project, const project::Round* round);
+    /// A null round has none before it. What was `kept` from an earlier judgement is not computed again; null
+    /// where nothing is kept.
+    Before(const project::Project& project, const project::Round* round, RoundBefore* kept);
     /// Null where there is no round before.
     const RoundNumbers* numbers();
 
   private:
     const project::Project& m_project;
     const project::Round* m_round;
-    std::optional<RoundNumbers> m_numbers;
+    RoundBefore* m_kept;
+    RoundBefore m_own;
 };
 
 /// Whether a share lies within the matching band of the job.

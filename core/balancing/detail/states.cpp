@@ -63,14 +63,13 @@ const project::Round* previousRound(const Project& project, const project::Round
     return project::lastOwnRound(project, round.number - 1);
 }
 
-Before::Before(const Project& project, const project::Round* round)
-    : m_project(project), m_round(round != nullptr ? previousRound(project, *round) : nullptr) {}
+Before::Before(const Project& project, const project::Round* round, RoundBefore* kept)
+    : m_project(project),
+      m_round(round != nullptr ? previousRound(project, *round) : nullptr),
+      m_kept(kept != nullptr ? kept : &m_own) {}
 
 const RoundNumbers* Before::numbers() {
-    if (m_round != nullptr && !m_numbers) {
-        m_numbers = roundNumbers(m_project, m_round, LookBack::ForSettings);
-    }
-    return m_numbers ? &*m_numbers : nullptr;
+    return m_round != nullptr ? &m_kept->numbers(m_project, *m_round) : nullptr;
 }
 
 bool isWithinBand(const Project& project, Ratio ofTarget) {
