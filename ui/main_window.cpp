@@ -14,6 +14,12 @@
 #include "ui/text/words.h"
 
 namespace ww::ui {
+namespace {
+
+constexpr int kRememberOpenedMilliseconds = 100;
+
+}  // namespace
+
 MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     : QMainWindow(parent),
       m_preferences(preferences),
@@ -56,8 +62,8 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectPumpCommands();
     connectHelpCommands();
     connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
+        followOpened();
         if (changes.isEmpty()) {
-            followOpened();
             recallPerson();
         }
         refresh();
@@ -69,6 +75,9 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     });
     connect(&m_bridge, &WorkbookBridge::messageRaised, this, &MainWindow::raise);
     connect(&m_bridge, &WorkbookBridge::messageCleared, m_notice, &NoticeLine::clearMessage);
+    m_rememberingOpened.setSingleShot(true);
+    m_rememberingOpened.setInterval(kRememberOpenedMilliseconds);
+    connect(&m_rememberingOpened, &QTimer::timeout, this, &MainWindow::rememberOpened);
     setAcceptDrops(true);
     if (!restoreGeometry(m_preferences.windowGeometry())) {
         resize(1280, 720);

@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QSet>
 #include <QStackedWidget>
+#include <QTimer>
 #include <array>
 #include <filesystem>
 #include <functional>
@@ -175,6 +176,7 @@ class MainWindow : public QMainWindow {
     void tellLastJob();
     /// Keeps in the preferences that the workbook of this window is open for changes, and which no more.
     void followOpened();
+    void rememberOpened();
     void rememberClosed();
     /// That the clock stands before what was stored last, or that something is added to it, where that is so.
     void tellClock();
@@ -242,6 +244,7 @@ class MainWindow : public QMainWindow {
     std::array<PlaceEntry, kPlaces> m_places;
     QStringList m_placeNames;
     QString m_opened;  ///< the file that the preferences hold as open in this window; empty: none
+    QTimer m_rememberingOpened;  ///< runs until they do
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
     bool m_isNoticeOfPlace = false;  ///< what the notice says is done with when its place is left

@@ -17,7 +17,6 @@
 #include "ui/text/words.h"
 
 namespace ww::ui {
-
 bool MainWindow::openFile(const QString& file) {
     const base::Outcome opened = m_bridge.open(file);
     if (!opened) {
@@ -58,13 +57,22 @@ void MainWindow::followOpened() {
     if (file != m_opened) {
         rememberClosed();
         m_opened = file;
-        if (!file.isEmpty()) {
-            m_preferences.rememberOpened(file);
-        }
+        // Written when the window is there, which is what a person waits for; at once where more is stored.
+        m_rememberingOpened.start();
+    } else if (m_rememberingOpened.isActive()) {
+        rememberOpened();
+    }
+}
+
+void MainWindow::rememberOpened() {
+    m_rememberingOpened.stop();
+    if (!m_opened.isEmpty()) {
+        m_preferences.rememberOpened(m_opened);
     }
 }
 
 void MainWindow::rememberClosed() {
+    m_rememberingOpened.stop();
     if (!m_opened.isEmpty()) {
         m_preferences.rememberClosed(m_opened);
         m_opened.clear();

@@ -8,6 +8,7 @@
 #include "ui/places/walk/walk_place.h"
 #include "ui/widgets/hinted_field.h"
 #include "ui/widgets/laid_out_later.h"
+#include "ui/widgets/measured_label.h"
 
 namespace ww::ui {
 
@@ -24,7 +25,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
       m_grid(new WalkGrid(*m_model, m_gridPage)),
       m_card(new ValveCard(*m_grid, m_gridPage)),
       m_empty(new QLabel(m_content)),
-      m_totals(new QLabel(m_gridPage)),
+      m_totals(new MeasuredLabel(m_gridPage)),
       m_findLine(new QWidget(this)),
       m_find(new HintedField(tr("tag or number"), m_findLine)),
       m_side(new CurrentStack(this)),
