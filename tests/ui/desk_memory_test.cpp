@@ -106,6 +106,10 @@ class StartedSession {
         const auto* reading = balancing::countingReading(job, job.lastRound()->id, branchOf(bridge(), tag));
         return reading != nullptr && reading->dp ? reading->dp->text() : "";
     }
+    /// Stands until what is open is written down.
+    void stand() {
+        EXPECT_TRUE(QTest::qWaitFor([&] { return m_settings.unclosedFiles().size() == qsizetype(windowCount()); }));
+    }
     /// The program is gone from one moment to the next: nothing of it is closed in order.
     void kill() { m_windows.clear(); }
     void quit() {
@@ -175,6 +179,7 @@ TEST(Killed, everyJobThatWasOpenComesBackAndNoneThatWasClosed) {
     {
         StartedSession first(closed.desk, {closed.file, other});
         ASSERT_EQ(first.windowCount(), 2U);
+        first.stand();
         first.kill();
     }
     {
@@ -192,6 +197,7 @@ TEST(Killed, aJobThatIsGoneIsToldOnceAndLeavesAnEmptyWindow) {
     ClosedDesk closed;
     {
         StartedSession first(closed.desk, {closed.file});
+        first.stand();
         first.kill();
     }
     ASSERT_TRUE(QFile::remove(closed.file));
