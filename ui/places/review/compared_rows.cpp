@@ -50,6 +50,11 @@ QString ratioText(const std::optional<quantity::Ratio>& ratio) {
     return ratio ? text::percent(*ratio) : QString();
 }
 
+/// Both states in words; the shape beside them is that of the later one.
+QString stateStep(const balancing::ComparedBranch& compared, const project::Branch& branch) {
+    return step(text::word(compared.stateBefore, branch), text::word(compared.stateAfter, branch));
+}
+
 QString whoText(const project::Project& project, const project::Reading* reading) {
     if (reading == nullptr) {
         return {};
@@ -136,7 +141,7 @@ std::vector<TextRow> comparedRows(const project::Project& project,
                      step(settingText(branch.settingBefore), settingText(branch.settingAfter)),
                      readingStep(before, after),
                      step(ratioText(branch.ofTargetBefore), ratioText(branch.ofTargetAfter)),
-                     text::word(branch.stateAfter, project.branches().at(branch.branch)),
+                     stateStep(branch, project.branches().at(branch.branch)),
                      whyText(project, branch, before, after),
                      whoText(project, after)};
         rows.push_back(std::move(row));
