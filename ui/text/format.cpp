@@ -102,6 +102,13 @@ QString ofTarget(quantity::Ratio ratio, const project::Project& project) {
     return QString::number(percent, 'f', places);
 }
 
+QString timeOf(const base::Instant& moment, const std::optional<base::Instant>& sameDay) {
+    constexpr int kToTheMinute = 5;
+    const QString time = QString::fromStdString(moment.timeOfDay()).left(kToTheMinute);
+    const bool isSameDay = sameDay && sameDay->date() == moment.date();
+    return isSameDay ? time : QString::fromStdString(moment.date()) + ' ' + time;
+}
+
 QString age(const base::Instant& moment, const base::Instant& now) {
     const qint64 seconds = std::max<qint64>(0, now.seconds - moment.seconds);
     if (seconds < 60) {

@@ -38,6 +38,10 @@ QString entered(const std::optional<quantity::Measured<Q>>& value) {
                  : QString();
 }
 
+/// The time of day of a moment, "14:02"; with the date before it, "2026-03-04 14:02", where that is another
+/// than the date of `sameDay` or where there is no such day.
+QString timeOf(const base::Instant& moment, const std::optional<base::Instant>& sameDay = {});
+
 /// "12 s", "41 min", "3 h", "2 d": the age of a moment at `now`.
 QString age(const base::Instant& moment, const base::Instant& now);
 

@@ -9,6 +9,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
 #include <cmath>
 #include <map>
 
@@ -425,6 +426,72 @@ TEST(ReviewPlace, aStateIsWrittenAsItWasAndAsItIs) {
         changed += words.contains("→") ? 1 : 0;
     }
     EXPECT_GT(changed, 0) << "B-11 was marked doubtful";
+}
+
+TEST(ReviewPlace, aTimeOfAnotherDayThanTheRoundsHasItsDate) {
+    SeededRounds desk;
+    ReviewPlace& place = *desk.window.review();
+    desk.window.showPlace(MainWindow::Review);
+    QCoreApplication::processEvents();
+    desk.clock.advance(std::chrono::hours(24));
+    ASSERT_TRUE(desk.bridge().storeDp(desk.branch("B-03"), "33.3").ok());
+    QCoreApplication::processEvents();
+    const TextTable& comparison = *place.comparison();
+    const auto whoOf = [&](const char* tag) {
+        return comparison.row(comparison.rowOf(desk.branch(tag))).cells[ReviewPlace::Who].toStdString();
+    };
+    EXPECT_EQ(whoOf("B-03"), "A. Fields 2026-03-03 08:12");
+    EXPECT_EQ(whoOf("B-02"), desk.whoOf("B-02").toStdString()) << "of the round's own day: the time alone";
+    const QTableView* rounds = nullptr;
+    for (const QTableView* table : place.findChildren<QTableView*>()) {
+        rounds = table->accessibleName() == "Rounds" ? table : rounds;
+    }
+    ASSERT_NE(rounds, nullptr);
+    const int last = rounds->model()->rowCount() - 1;
+    EXPECT_EQ(rounds->model()->index(last, 0).data().toString().toStdString(), "2\n2026-03-02")
+        << "the day on which its walk began";
+}
+
+/// Rows that stand whole between the head of the table and its lower edge.
+int rowsInSight(const QTableView& table) {
+    int count = 0;
+    for (int row = 0; row < table.model()->rowCount(); ++row) {
+        const QRect cell = table.visualRect(table.model()->index(row, 0));
+        count += !cell.isEmpty() && table.viewport()->rect().contains(cell) ? 1 : 0;
+    }
+    return count;
+}
+
+TEST(ReviewPlace, tenRowsAreInSightOnTheSmallestScreenInDaylight) {
+    SeededRounds desk;
+    desk.window.setDisplay(theme::Display::Daylight);
+    ReviewPlace& place = *desk.window.review();
+    desk.window.showPlace(MainWindow::Review);
+    place.findChild<QCheckBox*>()->setChecked(false);
+    QTest::qWait(50);
+    ASSERT_EQ(desk.window.size(), QSize(1366, 694)) << "of a screen of 1366 by 768";
+    ASSERT_GE(place.comparison()->rowCount(), 12);
+    EXPECT_GE(rowsInSight(*place.table()), 10);
+    EXPECT_EQ(place.table()->verticalScrollBar()->value(), 0);
+}
+
+TEST(ReviewPlace, theChartStandsBesideTheComparisonAndComesWithItsKey) {
+    SeededRounds desk;
+    ReviewPlace& place = *desk.window.review();
+    desk.window.showPlace(MainWindow::Review);
+    QCoreApplication::processEvents();
+    auto* chart = place.findChild<charts::ChartView*>();
+    ASSERT_NE(chart, nullptr);
+    EXPECT_TRUE(place.table()->isVisible());
+    EXPECT_FALSE(chart->isVisible());
+    desk.window.commands().tableTwin->trigger();
+    EXPECT_TRUE(chart->isVisible());
+    place.takeFocus();
+    EXPECT_TRUE(chart->isAncestorOf(QApplication::focusWidget()));
+    // What is asked of the comparison brings it back.
+    place.showBranch(desk.branch("B-05"));
+    EXPECT_TRUE(place.table()->isVisible());
+    EXPECT_FALSE(chart->isVisible());
 }
 
 /// Tags of the rows in order; a correction has none.
