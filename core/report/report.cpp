@@ -156,6 +156,7 @@ Report build(const project::Project& project, const ReportOptions& options) {
     report.revisionLine = revisionLine(report);
 
     report.jobName = project.job().name;
+    report.simulated = detail::simulated(project);
     report.digest = options.journalDigest.substr(0, 12);
     report.journalDigest = options.journalDigest;
     report.signers = options.signers;

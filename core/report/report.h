@@ -112,6 +112,8 @@ struct Report {
     std::string jobName;
     std::vector<std::string> titleLines;  ///< system, site, client, dates, people
     std::optional<Statement> revisionLine;
+    /// Of a practice job: that nothing of it was measured; every page is marked then. Nothing: a real plant.
+    std::optional<Statement> simulated;
     bool isDraft = true;
     std::vector<Section> sections;
     std::string digest;         ///< first 12 digits of the journal digest, for the footer

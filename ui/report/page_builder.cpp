@@ -20,6 +20,9 @@ constexpr double kMostLabelWidth = 55.0 * kDotsPerMillimetre;
 constexpr double kBody = 9.0;
 constexpr double kFigureTexts = 3.0;  ///< lines kept with a figure
 constexpr double kHeading = 13.0;
+constexpr double kHeadBar = 22.0;
+constexpr double kHeadBarHeight = 32.0;  ///< points, as the following
+constexpr double kBelowHeadBar = 10.0;
 constexpr double kAboveHeading = 11.0;
 constexpr double kBelowHeading = 7.0;
 /// What stands below a heading at the foot of a page at least, in points: some lines of text.
@@ -67,6 +70,10 @@ double PageBuilder::left() const {
     return kMargin;
 }
 
+double PageBuilder::top() const {
+    return kMargin + (m_headBar.isEmpty() ? 0 : points(kHeadBarHeight + kBelowHeadBar));
+}
+
 double PageBuilder::bottom() const {
     return pageSize(m_isLetter, m_pages.back().isLandscape).height() - kMargin - kFooter;
 }
@@ -76,12 +83,33 @@ void PageBuilder::newPage(bool isLandscape) {
     if (m_section > 0) {
         m_pages.back().sections.push_back(m_section);
     }
-    m_y = kMargin;
+    addHeadBar();
+    m_y = top();
+}
+
+void PageBuilder::headBar(const QString& word) {
+    m_headBar = word;
+    addHeadBar();
+    m_y = top();
+}
+
+void PageBuilder::addHeadBar() {
+    if (m_headBar.isEmpty()) {
+        return;
+    }
+    const QFont font = paperFont(kHeadBar, true);
+    const QFontMetricsF metrics(font);
+    const QRectF bar(left(), kMargin, width(), points(kHeadBarHeight));
+    const theme::Tokens tokens = m_tokens;
+    add([=](QPainter& painter) { painter.fillRect(bar, tokens.ink); });
+    addText(QPointF(bar.center().x() - metrics.horizontalAdvance(m_headBar) / 2,
+                    bar.center().y() + metrics.capHeight() / 2),
+            m_headBar, font, m_tokens.paper);
 }
 
 void PageBuilder::ensure(double height) {
     if (!m_heading) {
-        if (m_y + height > bottom() && m_y > kMargin) {
+        if (m_y + height > bottom() && m_y > top()) {
             newPage(m_pages.back().isLandscape);
         }
         return;
@@ -90,7 +118,7 @@ void PageBuilder::ensure(double height) {
     m_section = heading.number;
     const double wanted =
         points(kAboveHeading) + headingHeight() + std::max(height, points(kLeastBelowHeading));
-    const bool isFresh = m_y <= kMargin;
+    const bool isFresh = m_y <= top();
     if (!isFresh && m_y + wanted > bottom()) {
         newPage(m_pages.back().isLandscape);
     } else {
@@ -156,7 +184,7 @@ void PageBuilder::beginSection(int number, const QString& title, bool isLandscap
     m_keepsDirection = false;
     if (m_pages.back().isLandscape != isLandscape) {
         m_section = number;
-        if (m_y <= kMargin) {
+        if (m_y <= top()) {
             m_pages.pop_back();
         }
         newPage(isLandscape);
@@ -168,6 +196,7 @@ PageBuilder PageBuilder::trial() const {
     PageBuilder other(m_isLetter, m_pages.back().isLandscape);
     other.m_isTrial = true;
     other.m_shared = m_shared;
+    other.m_headBar = m_headBar;
     other.m_y = m_y;
     other.m_section = m_section;
     other.m_heading = m_heading;
@@ -234,6 +263,25 @@ void PageBuilder::verdictBox(const ww::report::Fact& fact) {
     const QStringList lines = wrapped(words(fact.value), font, width() - mark - 4 * inset);
     const double height = lineHeight(font) * static_cast<double>(lines.size()) + 2 * inset;
     ensure(height);
+    addFrame(height);
+    addMark(QRectF(left() + inset, m_y + (height - mark) / 2, mark, mark), fact.mark);
+    addLines(lines, left() + mark + 2 * inset,
+             m_y + (height - lineHeight(font) * static_cast<double>(lines.size())) / 2, font, m_tokens.ink);
+    m_y += height + points(8);
+}
+
+void PageBuilder::notice(const QString& text) {
+    const QFont font = paperFont(11, true);
+    const double inset = points(8);
+    const QStringList lines = wrapped(text, font, width() - 2 * inset);
+    const double height = lineHeight(font) * static_cast<double>(lines.size()) + 2 * inset;
+    ensure(height);
+    addFrame(height);
+    addLines(lines, left() + inset, m_y + inset, font, m_tokens.ink);
+    m_y += height + points(8);
+}
+
+void PageBuilder::addFrame(double height) {
     const QRectF box(left(), m_y, width(), height);
     const theme::Tokens tokens = m_tokens;
     add([=](QPainter& painter) {
@@ -241,10 +289,6 @@ void PageBuilder::verdictBox(const ww::report::Fact& fact) {
         painter.setPen(QPen(tokens.ink, points(1.6)));
         painter.drawRect(box);
     });
-    addMark(QRectF(left() + inset, m_y + (height - mark) / 2, mark, mark), fact.mark);
-    addLines(lines, left() + mark + 2 * inset,
-             m_y + (height - lineHeight(font) * static_cast<double>(lines.size())) / 2, font, m_tokens.ink);
-    m_y += height + points(8);
 }
 
 void PageBuilder::beginFacts(const std::vector<ww::report::Fact>& facts) {
@@ -325,7 +369,7 @@ void PageBuilder::figure(const QString& title, const QString& sentence, double h
 
 QSizeF PageBuilder::figureRoom() const {
     const double texts = kFigureTexts * lineHeight(paperFont(kBody, true)) + points(12);
-    return {width(), bottom() - kMargin - texts};
+    return {width(), bottom() - top() - texts};
 }
 
 double PageBuilder::figureHeightLeft() const {

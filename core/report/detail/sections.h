@@ -65,6 +65,8 @@ base::Fault plain(std::string text);
 Cell stateCell(const BranchResult& result);
 Column column(const base::MessageForm& heading, double widthShare, Alignment alignment = Alignment::Left,
               std::string unit = {});
+/// What a report of a practice job says of itself; nothing for a job of a real plant.
+std::optional<base::Fault> simulated(const Project& project);
 /// "2026-03-04 14:02:07+01:00"; empty for nothing.
 std::string timeText(const std::optional<base::Instant>& time);
 /// One word for a verdict, a severity.

@@ -105,6 +105,10 @@ inline constexpr MessageForm kPumpTooSmall{
 inline constexpr MessageForm kExceptionCount{"report_exception_count", "{1}, listed in section {2}"};
 inline constexpr MessageForm kNoException{"report_no_exception", "None"};
 inline constexpr MessageForm kDraft{"report_draft", "Draft until signed: nobody has signed this report."};
+inline constexpr MessageForm kSimulated{
+    "report_simulated",
+    "The building of this report is simulated: a program made up every reading, for practice. Nothing was "
+    "measured, and nothing here is true of any real plant."};
 inline constexpr MessageForm kDisclaimer{
     "report_disclaimer",
     "This report states what was read with the instruments listed, on the dates shown, and what follows from "

@@ -8,6 +8,8 @@
 #include "core/balancing/assess.h"
 #include "core/balancing/system_curve.h"
 #include "core/pump_room/pump_picture.h"
+#include "core/report/job_spreadsheet.h"
+#include "core/report/zone_study.h"
 #include "tests/core/balancing/small_loop.h"
 #include "tests/support/demo_project.h"
 #include "tests/support/section_text.h"
@@ -50,6 +52,25 @@ TEST(Report, equalInputGivesAnEqualReport) {
     for (int number = 1; number <= static_cast<int>(first.sections.size()); ++number) {
         EXPECT_EQ(textOf(numbered(first, number)), textOf(numbered(second, number)));
     }
+}
+
+TEST(Report, ofAPracticeJobTellsThatNothingWasMeasured) {
+    project::Project project = demoProject();
+    EXPECT_FALSE(built(project).simulated.has_value());
+    EXPECT_FALSE(zoneStudy(project, pump_room::whatIf(project, {}), {}).simulated.has_value());
+    project::Job job = project.job();
+    job.practice = "difficulty=steady;seed=17";
+    project.put(job);
+    const auto told = built(project).simulated;
+    ASSERT_TRUE(told.has_value());
+    EXPECT_NE(base::english(*told).find("Nothing was measured"), std::string::npos);
+    EXPECT_TRUE(zoneStudy(project, pump_room::whatIf(project, {}), {}).simulated.has_value());
+    const spreadsheet::WrittenSheet sheet = summarySheet(project);
+    const bool isSaid = std::any_of(sheet.rows.begin(), sheet.rows.end(), [](const auto& row) {
+        return !row.empty() && std::holds_alternative<std::string>(row.front()) &&
+               std::get<std::string>(row.front()).starts_with("SIMULATED");
+    });
+    EXPECT_TRUE(isSaid) << "the spreadsheet says so too";
 }
 
 TEST(Report, whatIsBuiltOfThePumpAloneIsTheSame) {

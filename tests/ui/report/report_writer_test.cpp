@@ -174,6 +174,37 @@ TEST(ReportWriter, refusesAFolderThatIsNotThereAndLeavesNothing) {
     EXPECT_FALSE(folder.has("no"));
 }
 
+/// The demo job as if a practice building answered it.
+project::Project simulatedProject() {
+    project::Project project = demoProject();
+    project::Job job = project.job();
+    job.practice = "difficulty=steady;seed=17";
+    project.put(job);
+    return project;
+}
+
+/// What stands on one page of a file.
+std::string pageText(const Written& written, std::size_t page) {
+    const QString number = QString::number(page);
+    return output("pdftotext",
+                  {"-layout", "-f", number, "-l", number, QString::fromStdString(written.file), "-"});
+}
+
+TEST(ReportWriter, everyPageOfASimulatedJobSaysSo) {
+    const project::Project project = simulatedProject();
+    const Written written(project);
+    const std::size_t count = layOut(built(project), project).pages.size();
+    for (std::size_t page = 1; page <= count; ++page) {
+        const std::string text = pageText(written, page);
+        const std::size_t word = text.find("SIMULATED");
+        ASSERT_NE(word, std::string::npos) << "page " << page;
+        EXPECT_EQ(text.substr(0, word).find_first_not_of(" \n"), std::string::npos)
+            << "page " << page << ": it is the first word of the page";
+    }
+    EXPECT_NE(pageText(written, 1).find("The building of this report is simulated"), std::string::npos);
+    EXPECT_EQ(Written(demoProject()).text().find("SIMULATED"), std::string::npos) << "of a real plant";
+}
+
 /// The darkest and lightest greys of a page.
 QImage greyPage(const ReportPages& pages, std::size_t page) {
     const QSizeF size = pages.size(page) / kDotsPerInch * 96;
@@ -199,6 +230,29 @@ TEST(ReportPages, previewShowsInkOnEveryPageAlsoInGrey) {
         }
         EXPECT_GT(dark, 1000) << page;
         EXPECT_FALSE(pages.names[page].isEmpty());
+    }
+}
+
+// The bar is as wide as what is printed, black with a white word: no copier takes it away.
+TEST(ReportPages, theBarOfASimulatedJobIsBlackAcrossTheHeadAlsoInGrey) {
+    const project::Project project = simulatedProject();
+    const ReportPages pages = layOut(built(project), project);
+    constexpr double kDotsPerMm = 96 / 25.4;
+    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
+        const QImage grey = greyPage(pages, page);
+        const int y = static_cast<int>(16.5 * kDotsPerMm);  // between the upper edge of the bar and the word
+        int dark = 0;
+        for (int x = 0; x < grey.width(); ++x) {
+            dark += qGray(grey.pixel(x, y)) < 60 ? 1 : 0;
+        }
+        EXPECT_GT(dark, 0.95 * (grey.width() - 30 * kDotsPerMm)) << "page " << page + 1;
+        int light = 0;
+        for (int x = 0; x < grey.width(); ++x) {
+            const int middle = static_cast<int>(20.6 * kDotsPerMm);
+            const bool isInBar = x > 16 * kDotsPerMm && x < grey.width() - 16 * kDotsPerMm;
+            light += isInBar && qGray(grey.pixel(x, middle)) > 200 ? 1 : 0;
+        }
+        EXPECT_GT(light, 20) << "page " << page + 1 << ": the word in it";
     }
 }
 
