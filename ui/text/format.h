@@ -42,7 +42,9 @@ QString entered(const std::optional<quantity::Measured<Q>>& value) {
 /// than the date of `sameDay` or where there is no such day.
 QString timeOf(const base::Instant& moment, const std::optional<base::Instant>& sameDay = {});
 
-/// "12 s", "41 min", "3 h", "2 d": the age of a moment at `now`.
+/// "40 s", "12 min", "3 h 20 min", "4 days", "3 months" (base::ageText): the age of a moment at `now`.
 QString age(const base::Instant& moment, const base::Instant& now);
+/// The same with "ago".
+QString ago(const base::Instant& moment, const base::Instant& now);
 
 }  // namespace ww::ui::text
