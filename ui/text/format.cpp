@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/base/age.h"
+#include "core/quantity/shown_units.h"
 #include "ui/text/words.h"
 
 namespace ww::ui::text {
@@ -76,7 +77,7 @@ base::Decimal setting(quantity::Setting setting, quantity::Setting step) {
 }
 
 QString head(quantity::Head head, UnitSystem units) {
-    return figures(head.in(headUnit(units)));
+    return QString::fromStdString(quantity::headDigits(head, headUnit(units)));
 }
 
 QString percent(quantity::Ratio ratio) {

@@ -24,7 +24,7 @@ QString flow(quantity::VolumeFlow flow, const project::Project& project);
 QString dp(quantity::PressureDifference dp, quantity::Unit unit, const fluid::Fluid& fluid);
 /// A setting with the decimals of a valve's step; one that stands between two marks with two more.
 base::Decimal setting(quantity::Setting setting, quantity::Setting step);
-/// Three significant figures, without the unit.
+/// As every page writes a head (quantity::headDigits), without the unit.
 QString head(quantity::Head head, project::UnitSystem units);
 /// One decimal, without the sign: 1.024 gives "102.4".
 QString percent(quantity::Ratio ratio);

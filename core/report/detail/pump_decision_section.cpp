@@ -52,23 +52,24 @@ class Sheet {
             facts.push_back(
                 {say(kPresentDutyLabel),
                  say(kPresentDuty,
-                     {units.text(duty.flow), units.text(duty.head, 3), std::to_string(duty.roundNumber),
+                     {units.text(duty.flow), units.written(duty.head), std::to_string(duty.roundNumber),
                       PumpNumbers::percent(duty.speedFraction),
                       duty.shaft ? units.text(*duty.shaft, 3) : std::string(base::term("not known")),
                       percent.empty() ? std::string(base::term("not known")) : percent + " %"})});
         }
         if (m_decision.headAvailable) {
-            facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.text(*m_decision.headAvailable, 3),
+            facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.written(*m_decision.headAvailable),
                                                                     units.text(m_decision.designFlow)})});
         }
         if (const auto excess = m_decision.decidedExcess()) {
             facts.push_back({say(kExcessLabel),
                              say(kExcessDecided,
-                                 {units.text(excess->head, 3), excessWords(excess->basis, excess->speed)})});
+                                 {units.written(excess->head), excessWords(excess->basis, excess->speed)})});
         }
         if (const auto excess = m_decision.excessAsRead()) {
-            facts.push_back({plain(""), say(kExcessFound, {units.text(excess->head, 3),
-                                                           excessWords(excess->basis, excess->speed)})});
+            facts.push_back({say(kExcessAsReadLabel),
+                             say(kExcessFound,
+                                 {units.written(excess->head), excessWords(excess->basis, excess->speed)})});
         }
         return facts;
     }

@@ -7,6 +7,7 @@
 
 #include "core/balancing/assess.h"
 #include "core/balancing/system_curve.h"
+#include "core/project/units.h"
 #include "core/pump_room/pump_picture.h"
 #include "core/report/job_spreadsheet.h"
 #include "core/report/zone_study.h"
@@ -204,6 +205,14 @@ TEST(Report, everyExcessHeadNamesItsBasis) {
         });
     ASSERT_NE(told, report.sections.end());
     EXPECT_NE(textOf(*told).find(counted + ": the decision counts this one"), std::string::npos);
+    // The same value in the same digits wherever it stands.
+    const std::string value = project::shownUnits(demoProject()).written(decided->head);
+    for (const std::string& page : {first, pump, textOf(*told)}) {
+        EXPECT_NE(page.find(value + " " + counted), std::string::npos) << value << '\n' << page;
+    }
+    for (const Fact& fact : told->facts) {
+        EXPECT_FALSE(base::english(fact.label).empty()) << base::english(fact.value);
+    }
     EXPECT_NE(first.find("(section " + std::to_string(told->number) + ")"), std::string::npos) << first;
 }
 
