@@ -130,16 +130,29 @@ balancing::Assessment judge(const project::Project& project, const ReportOptions
     return last;
 }
 
-}  // namespace
-
-Report buildOfPump(const project::Project& project, const ReportOptions& options) {
+Report ofPump(const project::Project& project, const ReportOptions& options, RoundsOfReport rounds) {
     Report report;
-    RoundsOfReport rounds = roundsOf(project, options.round);
     const balancing::Assessment last = judge(project, options, rounds, report);
     detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
     source.excess = countedExcess(report.pumps->decision, pumpSections(project, *report.pumps));
     report.sections = {detail::pumpSection(source), detail::indexSection(source)};
     return report;
+}
+
+}  // namespace
+
+Report buildOfPump(const project::Project& project, const ReportOptions& options) {
+    return ofPump(project, options, roundsOf(project, options.round));
+}
+
+Report buildOfPump(const project::Project& project, const ReportOptions& options,
+                   std::vector<balancing::Assessment> rounds) {
+    RoundsOfReport given;
+    for (const balancing::Assessment& round : rounds) {
+        given.walked.push_back(*round.round);
+    }
+    given.own = std::move(rounds);
+    return ofPump(project, options, std::move(given));
 }
 
 Report build(const project::Project& project, const ReportOptions& options) {

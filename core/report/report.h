@@ -136,6 +136,11 @@ Report build(const project::Project& project, const ReportOptions& options);
 /// the time: what a screen shows of it.
 Report buildOfPump(const project::Project& project, const ReportOptions& options);
 
+/// The same of rounds that were judged already, by number, no witness rounds: their numbers are enough.
+/// `options.round` is not looked at.
+Report buildOfPump(const project::Project& project, const ReportOptions& options,
+                   std::vector<balancing::Assessment> rounds);
+
 /// The section of a number; it must be one that the report has.
 const Section& sectionOf(const Report& report, SectionNumber number);
 

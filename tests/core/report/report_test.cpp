@@ -83,6 +83,18 @@ TEST(Report, whatIsBuiltOfThePumpAloneIsTheSame) {
         EXPECT_EQ(textOf(sectionOf(part, number)), textOf(sectionOf(whole, number)));
     }
     EXPECT_EQ(part.rounds.size(), whole.rounds.size());
+    // Judged by their numbers alone the rounds say the same of both.
+    std::vector<balancing::Assessment> numbers;
+    for (const balancing::Assessment& round : whole.rounds) {
+        numbers.push_back(balancing::assess(project, *round.round, {.numbersOnly = true}));
+    }
+    const Report given = buildOfPump(project, {}, std::move(numbers));
+    EXPECT_EQ(given.roundNumber, whole.roundNumber);
+    for (const SectionNumber number : {kPump, kIndex}) {
+        EXPECT_EQ(textOf(sectionOf(given, number)), textOf(sectionOf(whole, number)));
+    }
+    EXPECT_EQ(textOf(sectionOf(buildOfPump({}, {}, {}), kPump)),
+              textOf(sectionOf(buildOfPump({}, {}), kPump)));
 }
 
 TEST(Report, everyTableIsRectangular) {
