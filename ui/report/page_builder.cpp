@@ -25,6 +25,7 @@ constexpr double kHeadBarHeight = 32.0;  ///< points, as the following
 constexpr double kBelowHeadBar = 10.0;
 constexpr double kAboveHeading = 11.0;
 constexpr double kBelowHeading = 7.0;
+constexpr double kBesideNumber = 7.0;  ///< the two sides of a section's number, in points
 /// What stands below a heading at the foot of a page at least, in points: some lines of text.
 constexpr double kLeastBelowHeading = 36.0;
 
@@ -206,21 +207,23 @@ PageBuilder PageBuilder::trial() const {
 void PageBuilder::drawHeading(const Heading& heading) {
     const QFont font = paperFont(kHeading, true);
     const QString numberText = QString::number(heading.number);
-    const double box = lineHeight(font) * 1.05;
+    const QFontMetricsF metrics(font);
+    const double height = lineHeight(font) * 1.05;
+    // A square for one digit, wider for two.
+    const double wide = std::max(height, metrics.horizontalAdvance(numberText) + points(kBesideNumber));
     const theme::Tokens tokens = m_tokens;
-    const QRectF square(left(), m_y, box, box);
+    const QRectF box(left(), m_y, wide, height);
     add([=](QPainter& painter) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(tokens.ink);
-        painter.drawRect(square);
+        painter.drawRect(box);
     });
-    const QFontMetricsF metrics(font);
-    const double baseline = m_y + (box + metrics.capHeight()) / 2;
-    addText(QPointF(left() + (box - metrics.horizontalAdvance(numberText)) / 2, baseline), numberText, font,
+    const double baseline = m_y + (height + metrics.capHeight()) / 2;
+    addText(QPointF(left() + (wide - metrics.horizontalAdvance(numberText)) / 2, baseline), numberText, font,
             m_tokens.paper);
-    addText(QPointF(left() + box + points(7), baseline), heading.title, font, m_tokens.ink);
-    addLine(QPointF(left() + box, m_y + box), QPointF(left() + width(), m_y + box), 1.2, m_tokens.ink);
-    m_y += box + points(kBelowHeading);
+    addText(QPointF(left() + wide + points(7), baseline), heading.title, font, m_tokens.ink);
+    addLine(QPointF(left() + wide, m_y + height), QPointF(left() + width(), m_y + height), 1.2, m_tokens.ink);
+    m_y += height + points(kBelowHeading);
 }
 
 void PageBuilder::titleBlock(const QString& kind, const QString& job, const std::vector<QString>& lines,

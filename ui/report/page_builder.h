@@ -49,6 +49,7 @@ class PageBuilder {
     /// A title, what `paint` draws into the box that it is given, and a sentence; as wide as the page.
     void figure(const QString& title, const QString& sentence, double heightMm,
                 std::function<void(QPainter&, const QRectF&)> paint);
+    /// Without the columns in which nothing stands. It must stay where it is as long as the builder.
     void table(const ww::report::Table& table);
     void gap(double points);
     /// Keeps room for blocks side by side, drawn later; their places on the last page, in dots.

@@ -91,6 +91,9 @@ Section deficienciesSection(const Source& source);
 Section witnessSection(const Source& source);
 Section revisionsSection(const Source& source);
 
+/// The tags of the index circuit from the pump outward, "RC → CX → X3"; empty while it is not known.
+std::string indexPathText(const Source& source);
+
 /// The proof of the index circuit in one line: that it holds, or the first part of it that does not, in the
 /// words of its section; nothing while the circuit is not known.
 std::optional<Fact> indexProofFact(const Source& source);

@@ -81,6 +81,7 @@ inline constexpr MessageForm kSpreadFrom{
 inline constexpr MessageForm kTotal{"report_total", "{1} {4}, {2} % of the design flow of {3} {4}"};
 inline constexpr MessageForm kTotalUnknown{"report_total_unknown",
                                            "Not known: not every terminal has been read; design {1} {2}"};
+inline constexpr MessageForm kIndexPath{"report_index_path", "{1} (section {2})"};
 inline constexpr MessageForm kIndexOpen{"report_index_open", "Index valve {1} at {2} of {3}: fully open"};
 inline constexpr MessageForm kIndexNotOpen{"report_index_not_open",
                                            "Index valve {1} at {2} of {3}: not fully open"};

@@ -239,6 +239,19 @@ TEST(Report, theFirstPageNamesTheBasisOfItsCut) {
         << first;
 }
 
+// An owner asks first which circuit is the index and whether its valve stands open.
+TEST(Report, theFirstPageBeginsWithTheIndexCircuit) {
+    const Section result = numbered(built(demoProject()), kResult);
+    ASSERT_GE(result.facts.size(), 4U);
+    EXPECT_EQ(base::english(result.facts[0].label), "Verdict");
+    EXPECT_EQ(base::english(result.facts[1].label), "Index circuit");
+    EXPECT_TRUE(base::english(result.facts[1].value).ends_with("T6 (section 7)"))
+        << base::english(result.facts[1].value);
+    EXPECT_EQ(base::english(result.facts[2].value), "Index valve T6 at 4.0 of 4.0: fully open");
+    EXPECT_EQ(result.facts[2].mark, Mark::Pass);
+    EXPECT_EQ(base::english(result.facts[3].label), "Its proof");
+}
+
 TEST(Report, indexSectionProvesItsThreeParts) {
     const Section section = numbered(built(demoProject()), kIndex);
     ASSERT_EQ(section.facts.size(), 4u);

@@ -205,6 +205,39 @@ TEST(ReportWriter, everyPageOfASimulatedJobSaysSo) {
     EXPECT_EQ(Written(demoProject()).text().find("SIMULATED"), std::string::npos) << "of a real plant";
 }
 
+TEST(ReportWriter, aColumnInWhichNothingStandsIsLeftOut) {
+    static constexpr base::MessageForm kHead{"test_head", "{1}"};
+    const auto column = [](const char* head) {
+        ww::report::Column made;
+        made.heading = {&kHead, "", {head}};
+        return made;
+    };
+    const auto cell = [](const char* text) {
+        ww::report::Cell made;
+        made.text = text;
+        return made;
+    };
+    ww::report::Table table;
+    table.title = {&kHead, "", {"Some table"}};
+    table.columns = {column("Tag"), column("Nowhere"), column("Somewhere"), column("Below")};
+    table.rows = {{cell("T1"), cell(""), cell(""), cell("")}, {cell("T2"), cell(""), cell("here"), cell("")}};
+    table.totals = {cell("Sum"), cell(""), cell(""), cell("all")};
+    ww::report::Report report;
+    ww::report::Section section;
+    section.number = ww::report::kReadings;
+    section.title = {&kHead, "", {"Some section"}};
+    section.tables = {table};
+    report.sections = {section};
+    const support::TemporaryFolder folder;
+    const std::string file = folder.file("report.pdf");
+    ASSERT_TRUE(writePdf(report, demoProject(), file).ok());
+    const std::string text = output("pdftotext", {"-layout", QString::fromStdString(file), "-"});
+    EXPECT_EQ(text.find("Nowhere"), std::string::npos) << text;
+    for (const char* kept : {"Tag", "Somewhere", "Below", "T1", "here", "all"}) {
+        EXPECT_NE(text.find(kept), std::string::npos) << kept << '\n' << text;
+    }
+}
+
 /// The darkest and lightest greys of a page.
 QImage greyPage(const ReportPages& pages, std::size_t page) {
     const QSizeF size = pages.size(page) / kDotsPerInch * 96;
