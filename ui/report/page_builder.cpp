@@ -17,6 +17,7 @@ constexpr double kFooter = 9.0 * kDotsPerMillimetre;
 /// The labels of facts: as wide as this at least, and as their longest word, up to the most.
 constexpr double kLabelWidth = 27.0 * kDotsPerMillimetre;
 constexpr double kMostLabelWidth = 55.0 * kDotsPerMillimetre;
+constexpr double kBehindLabel = 8.0;  ///< points
 constexpr double kBody = 9.0;
 constexpr double kFigureTexts = 3.0;  ///< lines kept with a figure
 constexpr double kHeading = 13.0;
@@ -299,7 +300,7 @@ void PageBuilder::beginFacts(const std::vector<ww::report::Fact>& facts) {
     m_labelWidth = kLabelWidth;
     for (const ww::report::Fact& fact : facts) {
         for (const QString& word : unbrokenParts(words(fact.label))) {
-            m_labelWidth = std::max(m_labelWidth, metrics.horizontalAdvance(word) + points(4));
+            m_labelWidth = std::max(m_labelWidth, metrics.horizontalAdvance(word) + points(kBehindLabel));
         }
     }
     m_labelWidth = std::min(m_labelWidth, kMostLabelWidth);

@@ -361,10 +361,11 @@ void PageBuilder::table(const ww::report::Table& table) {
         newPage(true);
     }
     const TableLayout layout = tableLayout(table);
-    // The head never stands without rows at the foot of a page.
+    // The head never stands without rows at the foot of a page, and no page has the last row alone.
     constexpr std::size_t kFirstRows = 2;
+    const std::size_t together = table.rows.size() == kFirstRows + 1 ? kFirstRows + 1 : kFirstRows;
     double first = points(4) + tableHeadHeight(layout);
-    for (std::size_t i = 0; i < std::min(kFirstRows, table.rows.size()); ++i) {
+    for (std::size_t i = 0; i < std::min(together, table.rows.size()); ++i) {
         first += laidRow(layout, table.rows[i], false).height;
     }
     ensure(first);
@@ -384,7 +385,11 @@ void PageBuilder::table(const ww::report::Table& table) {
         }
         const LaidRow row = laidRow(layout, table.rows[i], false);
         const bool isLast = i + 1 == table.rows.size();
-        if (m_y + row.height + (isLast ? tail : 0) > bottom()) {
+        const bool isBeforeLast = i >= kFirstRows && i + 2 == table.rows.size();
+        const double behind = isLast         ? tail
+                              : isBeforeLast ? laidRow(layout, table.rows[i + 1], false).height + tail
+                                             : 0;
+        if (m_y + row.height + behind > bottom()) {
             newPage(isLandscape());
             tableHead(layout, true);
         }

@@ -52,14 +52,14 @@ class Sheet {
             facts.push_back(
                 {say(kPresentDutyLabel),
                  say(kPresentDuty,
-                     {units.text(duty.flow), units.written(duty.head), std::to_string(duty.roundNumber),
+                     {flowAndUnit(duty.flow), units.written(duty.head), std::to_string(duty.roundNumber),
                       PumpNumbers::percent(duty.speedFraction),
                       duty.shaft ? units.text(*duty.shaft, 3) : std::string(base::term("not known")),
                       percent.empty() ? std::string(base::term("not known")) : percent + " %"})});
         }
         if (m_decision.headAvailable) {
             facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.written(*m_decision.headAvailable),
-                                                                    units.text(m_decision.designFlow)})});
+                                                                    flowAndUnit(m_decision.designFlow)})});
         }
         if (const auto excess = m_decision.decidedExcess()) {
             facts.push_back({say(kExcessLabel),
@@ -152,6 +152,10 @@ class Sheet {
     }
 
   private:
+    /// In the digits of the report's other flows.
+    std::string flowAndUnit(quantity::VolumeFlow value) const {
+        return m_numbers.flow(value) + " " + m_numbers.flowUnit();
+    }
     const Project& m_project;
     const PumpDecision& m_decision;
     PumpNumbers m_numbers;

@@ -124,6 +124,18 @@ Fact excessFact(const Source& source, const CountedExcess& counted) {
     return {say(kExcessLabel), say(kExcessSlowed, arguments)};
 }
 
+/// What is left of it at the speed as read, where a pump that was slowed makes that another number.
+std::optional<Fact> excessAsReadFact(const Source& source, const CountedExcess& counted) {
+    if (!counted.asRead ||
+        source.display.head(counted.asRead->head) == source.display.head(counted.excess.head)) {
+        return std::nullopt;
+    }
+    return Fact{say(kExcessAsReadLabel),
+                say(kExcessFound,
+                    {source.display.head(counted.asRead->head) + " " + printed(source.display.headUnit()),
+                     balancing::excessWords(counted.asRead->basis, counted.asRead->speed)})};
+}
+
 }  // namespace
 
 Section resultSection(const Source& source, std::size_t exceptionCount) {
@@ -148,6 +160,9 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
         section.facts.push_back(pumpFact(source));
         if (source.excess) {
             section.facts.push_back(excessFact(source, *source.excess));
+            if (const auto asRead = excessAsReadFact(source, *source.excess)) {
+                section.facts.push_back(*asRead);
+            }
         }
         section.facts.push_back({say(kExceptionsLabel),
                                  exceptionCount == 0 ? say(kNoException)

@@ -15,6 +15,7 @@ using project::Project;
 /// The excess head that the decision about the pump counts.
 struct CountedExcess {
     balancing::ExcessHead excess;
+    std::optional<balancing::ExcessHead> asRead;  ///< the same at the speed as read
     std::optional<quantity::Ratio> speed;  ///< of full speed, that takes it away; nothing: no such option
     int section = 0;                       ///< number of the section that decides
 };

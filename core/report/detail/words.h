@@ -46,7 +46,7 @@ inline constexpr MessageForm kSharesLabel{"report_shares_label", "Shares"};
 inline constexpr MessageForm kSpreadLabel{"report_spread_label", "Spread"};
 inline constexpr MessageForm kTotalLabel{"report_total_label", "Total flow"};
 inline constexpr MessageForm kIndexLabel{"report_index_label", "Index valve"};
-inline constexpr MessageForm kIndexProofLabel{"report_index_proof_label", "Its proof"};
+inline constexpr MessageForm kIndexProofLabel{"report_index_proof_label", "Proof"};
 inline constexpr MessageForm kPumpLabel{"report_pump_label", "Pump"};
 inline constexpr MessageForm kExceptionsLabel{"report_exceptions_label", "Exceptions"};
 inline constexpr MessageForm kMethodLabel{"report_method_label", "Method"};

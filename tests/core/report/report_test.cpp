@@ -239,6 +239,20 @@ TEST(Report, theFirstPageNamesTheBasisOfItsCut) {
         << first;
 }
 
+// A pump that was slowed has another excess than the one that is decided on.
+TEST(Report, theFirstPageNamesTheExcessThatIsLeftAtTheSpeedAsRead) {
+    const Report report = built(demoProject());
+    const auto asRead = report.pumps->decision.excessAsRead();
+    const auto decided = report.pumps->decision.decidedExcess();
+    ASSERT_TRUE(asRead && decided);
+    const quantity::ShownUnits units = project::shownUnits(demoProject());
+    const std::string said =
+        units.written(asRead->head) + " " + balancing::excessWords(asRead->basis, asRead->speed);
+    const bool isOther = units.written(asRead->head) != units.written(decided->head);
+    EXPECT_EQ(textOf(numbered(report, kResult)).find("Excess as read: " + said) != std::string::npos,
+              isOther);
+}
+
 // An owner asks first which circuit is the index and whether its valve stands open.
 TEST(Report, theFirstPageBeginsWithTheIndexCircuit) {
     const Section result = numbered(built(demoProject()), kResult);
@@ -249,7 +263,7 @@ TEST(Report, theFirstPageBeginsWithTheIndexCircuit) {
         << base::english(result.facts[1].value);
     EXPECT_EQ(base::english(result.facts[2].value), "Index valve T6 at 4.0 of 4.0: fully open");
     EXPECT_EQ(result.facts[2].mark, Mark::Pass);
-    EXPECT_EQ(base::english(result.facts[3].label), "Its proof");
+    EXPECT_EQ(base::english(result.facts[3].label), "Proof");
 }
 
 TEST(Report, indexSectionProvesItsThreeParts) {
