@@ -205,37 +205,71 @@ TEST(ReportWriter, everyPageOfASimulatedJobSaysSo) {
     EXPECT_EQ(Written(demoProject()).text().find("SIMULATED"), std::string::npos) << "of a real plant";
 }
 
-TEST(ReportWriter, aColumnInWhichNothingStandsIsLeftOut) {
-    static constexpr base::MessageForm kHead{"test_head", "{1}"};
-    const auto column = [](const char* head) {
-        ww::report::Column made;
-        made.heading = {&kHead, "", {head}};
-        return made;
-    };
-    const auto cell = [](const char* text) {
-        ww::report::Cell made;
-        made.text = text;
-        return made;
-    };
-    ww::report::Table table;
-    table.title = {&kHead, "", {"Some table"}};
-    table.columns = {column("Tag"), column("Nowhere"), column("Somewhere"), column("Below")};
-    table.rows = {{cell("T1"), cell(""), cell(""), cell("")}, {cell("T2"), cell(""), cell("here"), cell("")}};
-    table.totals = {cell("Sum"), cell(""), cell(""), cell("all")};
-    ww::report::Report report;
+constexpr base::MessageForm kTestText{"test_text", "{1}"};
+
+ww::report::Column testColumn(const char* head) {
+    ww::report::Column made;
+    made.heading = {&kTestText, "", {head}};
+    return made;
+}
+
+ww::report::Cell testCell(std::string text) {
+    ww::report::Cell made;
+    made.text = std::move(text);
+    return made;
+}
+
+/// A report of one section with one table.
+ww::report::Report reportOf(ww::report::Table table) {
+    table.title = {&kTestText, "", {"Some table"}};
     ww::report::Section section;
     section.number = ww::report::kReadings;
-    section.title = {&kHead, "", {"Some section"}};
-    section.tables = {table};
-    report.sections = {section};
+    section.title = {&kTestText, "", {"Some section"}};
+    section.tables.push_back(std::move(table));
+    ww::report::Report report;
+    report.sections.push_back(std::move(section));
+    return report;
+}
+
+TEST(ReportWriter, aColumnInWhichNothingStandsIsLeftOut) {
+    ww::report::Table table;
+    table.columns = {testColumn("Tag"), testColumn("Nowhere"), testColumn("Somewhere"), testColumn("Below")};
+    table.rows = {{testCell("T1"), testCell(""), testCell(""), testCell("")},
+                  {testCell("T2"), testCell(""), testCell("here"), testCell("")}};
+    table.totals = {testCell("Sum"), testCell(""), testCell(""), testCell("all")};
     const support::TemporaryFolder folder;
     const std::string file = folder.file("report.pdf");
-    ASSERT_TRUE(writePdf(report, demoProject(), file).ok());
+    ASSERT_TRUE(writePdf(reportOf(table), demoProject(), file).ok());
     const std::string text = output("pdftotext", {"-layout", QString::fromStdString(file), "-"});
     EXPECT_EQ(text.find("Nowhere"), std::string::npos) << text;
     for (const char* kept : {"Tag", "Somewhere", "Below", "T1", "here", "all"}) {
         EXPECT_NE(text.find(kept), std::string::npos) << kept << '\n' << text;
     }
+}
+
+TEST(ReportWriter, noPageHasTheLastRowOfATableAlone) {
+    bool isOnTwoPages = false;
+    for (std::size_t count = 40; count < 75; ++count) {
+        ww::report::Table table;
+        table.columns = {testColumn("Tag")};
+        for (std::size_t row = 1; row <= count; ++row) {
+            table.rows.push_back({testCell("row-" + std::to_string(row) + ".")});
+        }
+        const support::TemporaryFolder folder;
+        const std::string file = folder.file("report.pdf");
+        const ww::report::Report report = reportOf(table);
+        ASSERT_TRUE(writePdf(report, demoProject(), file).ok());
+        const std::size_t pages = layOut(report, demoProject()).pages.size();
+        isOnTwoPages = isOnTwoPages || pages == 2;
+        const QString last = QString::number(pages);
+        const std::string text =
+            output("pdftotext", {"-f", last, "-l", last, QString::fromStdString(file), "-"});
+        for (const std::size_t row : {count - 1, count}) {
+            EXPECT_NE(text.find("row-" + std::to_string(row) + "."), std::string::npos)
+                << count << " rows: " << text;
+        }
+    }
+    EXPECT_TRUE(isOnTwoPages);
 }
 
 /// The darkest and lightest greys of a page.
