@@ -448,7 +448,7 @@ TEST(ReviewPlace, aTimeOfAnotherDayThanTheRoundsHasItsDate) {
     }
     ASSERT_NE(rounds, nullptr);
     const int last = rounds->model()->rowCount() - 1;
-    EXPECT_EQ(rounds->model()->index(last, 0).data().toString().toStdString(), "2\n2026-03-02")
+    EXPECT_EQ(rounds->model()->index(last, 1).data().toString().toStdString(), "open\n2026-03-02")
         << "the day on which its walk began";
 }
 

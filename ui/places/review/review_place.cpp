@@ -39,14 +39,11 @@ QString idText(const base::Id& id) {
     return QString::fromStdString(id.text());
 }
 
-/// "2  !1", a round with one open comment, and below it the date of its walk.
-QString numberAndDate(const project::Project& project, const project::Round& round, std::size_t open) {
-    QString words =
-        QString::number(round.number) + (open > 0 ? QStringLiteral("  !%1").arg(open) : QString());
-    if (const auto begin = project::beginOf(project, round.id)) {
-        words += '\n' + QString::fromStdString(begin->date());
-    }
-    return words;
+/// The state of a round and, below it, the day on which its walk began.
+QString stateAndDay(const project::Project& project, const project::Round& round) {
+    const auto begin = project::beginOf(project, round.id);
+    const QString state = text::word(round.state);
+    return begin ? state + '\n' + QString::fromStdString(begin->date()) : state;
 }
 
 }  // namespace
@@ -60,7 +57,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
       m_whole(new QHBoxLayout(m_page)),
       m_roundsSide(new QWidget(m_page)),
       m_empty(new QLabel(this)),
-      m_rounds(new TextTable({tr("Round"), tr("State"), tr("On share"), tr("Spread")}, -1, this)),
+      m_rounds(new TextTable({tr("Round"), tr("State, walked"), tr("On share"), tr("Spread")}, -1, this)),
       m_roundTable(new QTableView(this)),
       m_views(new QTabWidget(this)),
       m_before(new QuietCombo(this)),
@@ -200,9 +197,10 @@ void ReviewPlace::refreshRounds() {
         const auto open = project::openComments(project, round.id).size();
         TextRow row;
         row.id = round.id;
-        row.cells = {numberAndDate(project, round, open), text::word(round.state),
-                     QStringLiteral("%1/%2").arg(all.onShareCount).arg(all.terminalCount),
-                     all.spread ? text::percent(*all.spread) : QString()};
+        row.cells = {
+            QString::number(round.number) + (open > 0 ? QStringLiteral("  !%1").arg(open) : QString()),
+            stateAndDay(project, round), QStringLiteral("%1/%2").arg(all.onShareCount).arg(all.terminalCount),
+            all.spread ? text::percent(*all.spread) : QString()};
         rows.push_back(std::move(row));
     }
     const QSignalBlocker blocker(m_roundTable->selectionModel());

@@ -152,7 +152,7 @@ void ReviewPlace::fitColumns() {
         m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
         m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
     }
-    const int roundDigits[] = {10, 10, 8, 6};
+    const int roundDigits[] = {5, 10, 8, 6};
     fitWrapped(*m_roundTable, roundDigits, 1);
     for (QTableView* table : {m_table, m_roundTable}) {
         if (table->wordWrap()) {
