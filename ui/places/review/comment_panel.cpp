@@ -6,6 +6,7 @@
 #include "core/project/review.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/hinted_field.h"
 
 namespace ww::ui {
 
@@ -15,7 +16,7 @@ CommentPanel::CommentPanel(WorkbookBridge& bridge, QWidget* parent)
       m_head(new QLabel(this)),
       m_list(new QListWidget(this)),
       m_target(new QLabel(this)),
-      m_text(new QLineEdit(this)),
+      m_text(new HintedField(tr("comment or answer"), this)),
       m_add(new QPushButton(tr("Comment"), this)),
       m_answer(new QPushButton(tr("Answer"), this)),
       m_resolve(new QPushButton(tr("Resolve"), this)) {
@@ -24,7 +25,6 @@ CommentPanel::CommentPanel(WorkbookBridge& bridge, QWidget* parent)
     m_list->setWordWrap(true);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_text->setAccessibleName(tr("Text of the comment"));
-    m_text->setPlaceholderText(tr("comment or answer"));
     m_target->setBuddy(m_text);
     m_target->setWordWrap(true);
     // Two below one leave the panel narrow.

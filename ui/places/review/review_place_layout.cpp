@@ -85,6 +85,8 @@ QWidget* ReviewPlace::convergencePage() {
 
 void ReviewPlace::setNarrow(bool isNarrow) {
     constexpr int kTableHeight = 150;
+    // Leaves the words above and below the chart their lines.
+    constexpr int kViewsHeight = 340;
     m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     // As wide as their buttons need, in whatever text and language.
     for (QWidget* side : {m_roundsSide, static_cast<QWidget*>(m_comments)}) {
@@ -95,6 +97,7 @@ void ReviewPlace::setNarrow(bool isNarrow) {
     for (QTableView* table : {m_roundTable, m_table}) {
         table->setMinimumHeight(isNarrow ? kTableHeight : 0);
     }
+    m_views->setMinimumHeight(isNarrow ? kViewsHeight : 0);
 }
 
 void ReviewPlace::resizeEvent(QResizeEvent* event) {
@@ -147,6 +150,8 @@ void ReviewPlace::fitColumns() {
     }
     takeFor(Dp, reading + 1, Who);
     takeFor(State, stateWidth(), Who);
+    // A head of one line leaves its height to the rows.
+    takeFor(OfTarget, columnWidthFor(*m_table, OfTarget, 0), Who);
     const int spare = m_table->columnWidth(Dp) - reading - 1;
     if (const int more = std::min(spare, tagWidth() - m_table->columnWidth(Tag)); more > 0) {
         m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
