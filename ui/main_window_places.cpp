@@ -64,7 +64,7 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
         case Adjust:
             return hinting(new AdjustPlace(m_bridge, m_advisor, shelf));
         case Pump:
-            return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, shelf)),
+            return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, m_assessedRounds, shelf)),
                            always(tr("Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   "
                                      "|   Enter stores")));
         case Review: {

@@ -7,6 +7,7 @@
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/prediction.h"
 #include "core/balancing/stale_reference.h"
+#include "core/base/age.h"
 #include "core/base/term.h"
 
 namespace ww::balancing {
@@ -14,8 +15,6 @@ namespace ww::balancing {
 namespace {
 
 using project::Project;
-
-constexpr double kSecondsPerMinute = 60;
 
 std::span<const std::size_t> groupOf(const project::BranchTree& tree, std::size_t branch) {
     const std::size_t parent = tree.parent(branch);
@@ -125,11 +124,11 @@ class AimFinder {
             return staleReference(m_project, history, *used.reference, m_options.now, m_options.limit);
         }
         if (used.basis == AimBasis::Branches && m_options.now && used.oldest) {
-            const auto age_s = static_cast<double>(m_options.now->seconds - used.oldest->seconds);
-            if (age_s > m_options.limit.si()) {
+            const std::int64_t age_s = m_options.now->seconds - used.oldest->seconds;
+            if (static_cast<double>(age_s) > m_options.limit.si()) {
                 return {{&kAimOldReading,
                          m_project.branches()[m_branch].tag,
-                         {minutes(age_s), minutes(m_options.limit.si())}}};
+                         {base::ageText(age_s), base::ageText(std::llround(m_options.limit.si()))}}};
             }
         }
         return {};
@@ -139,9 +138,6 @@ class AimFinder {
     double band() const { return m_band; }
 
   private:
-    static std::string minutes(double seconds) {
-        return std::to_string(std::llround(seconds / kSecondsPerMinute));
-    }
     std::string ageText(const std::optional<base::Instant>& at) const {
         if (!at) {
             return base::term("without a time");
@@ -149,7 +145,7 @@ class AimFinder {
         if (!m_options.now) {
             return base::term("at ") + at->timeOfDay();
         }
-        return minutes(static_cast<double>(m_options.now->seconds - at->seconds)) + base::term(" min ago");
+        return base::agoText(m_options.now->seconds - at->seconds);
     }
 
     void addBand(AimFlow& made, double others_m3s) const {

@@ -62,7 +62,7 @@ inline constexpr base::MessageForm kAimNoDesign{"aim_no_design",
 inline constexpr base::MessageForm kAimNothingRead{
     "aim_nothing_read", "neither a reference nor other branches have been read; take the survey first"};
 inline constexpr base::MessageForm kAimOldReading{
-    "aim_old_reading", "the oldest reading the aim rests on is {1} min old, the limit is {2} min; re-read"};
+    "aim_old_reading", "the oldest reading the aim rests on is {1w} old, the limit is {2w}; re-read"};
 
 struct AimOptions {
     std::optional<base::Instant> now;  ///< nothing: nothing is too old

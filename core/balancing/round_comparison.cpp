@@ -98,6 +98,7 @@ std::vector<ComparedBranch> compareRounds(const Project& project, const Assessme
         row.settingAfter = fresh.setting;
         row.ofTargetBefore = valueIf(then != nullptr, old.ofTarget);
         row.ofTargetAfter = valueIf(now != nullptr, fresh.ofTarget);
+        row.stateBefore = old.state;
         row.stateAfter = fresh.state;
         row.isSettingChanged = old.setting != fresh.setting;
         row.isDpChanged = !isSameValue(then, now);

@@ -24,6 +24,7 @@ struct ComparedBranch {
     std::optional<Setting> settingAfter;
     std::optional<Ratio> ofTargetBefore;
     std::optional<Ratio> ofTargetAfter;
+    State stateBefore = State::NotRead;
     State stateAfter = State::NotRead;
     bool isSettingChanged = false;
     bool isDpChanged = false;  ///< digits and unit as entered, or a flow likewise

@@ -5,6 +5,7 @@
 
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/wording.h"
+#include "core/base/age.h"
 
 namespace ww::balancing {
 
@@ -66,14 +67,12 @@ std::vector<base::Fault> staleReference(const Project& project, const History& h
     }
     std::vector<base::Fault> found;
     const Reading& reading = project.readings().at(last->reading);
-    constexpr double kSecondsPerMinute = 60;
     if (now && reading.time) {
-        const auto age_s = static_cast<double>(now->seconds - reading.time->seconds);
-        if (age_s > limit.si()) {
+        const std::int64_t age_s = now->seconds - reading.time->seconds;
+        if (static_cast<double>(age_s) > limit.si()) {
             found.push_back({&kReferenceOld,
                              branch.tag,
-                             {std::to_string(std::llround(age_s / kSecondsPerMinute)),
-                              std::to_string(std::llround(limit.si() / kSecondsPerMinute))}});
+                             {base::agoText(age_s), base::ageText(std::llround(limit.si()))}});
         }
     }
     const auto mover = std::find_if(

@@ -9,7 +9,7 @@ namespace ww::balancing {
 inline constexpr base::MessageForm kReferenceUnread{"reference_unread",
                                                     "the reference has not been read; read it first"};
 inline constexpr base::MessageForm kReferenceOld{
-    "reference_old", "the reference was read {1} min ago, the limit is {2} min; read it again"};
+    "reference_old", "the reference was read {1w}, the limit is {2w}; read it again"};
 inline constexpr base::MessageForm kReferenceMovedOver{
     "reference_moved_over",
     "the valve of {1} was moved after the reference was read; read the reference again"};

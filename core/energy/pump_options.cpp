@@ -27,7 +27,7 @@ class Choice {
             m_out.findings.push_back(
                 {&kPumpTooSmall,
                  "",
-                 {m_in.units.text(*m_out.headAvailable), m_in.units.text(m_in.requiredHead)}});
+                 {m_in.units.written(*m_out.headAvailable), m_in.units.written(m_in.requiredHead)}});
             return std::move(m_out);
         }
         throttle();
@@ -86,7 +86,7 @@ class Choice {
                     ? m_in.units.text(
                           shaftPower(m_in.designFlow, option.throttled, m_in.density, *option.efficiency), 3)
                     : std::string(base::term("unknown power"));
-            option.cautions.push_back({&kThrottleWastes, "", {m_in.units.text(option.throttled, 3), wasted}});
+            option.cautions.push_back({&kThrottleWastes, "", {m_in.units.written(option.throttled), wasted}});
         }
         m_out.options.push_back(std::move(option));
     }

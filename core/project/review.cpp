@@ -41,6 +41,17 @@ std::vector<const ReadinessLine*> openMandatory(const Project& project) {
     return open;
 }
 
+std::optional<Instant> beginOf(const Project& project, const Id& round) {
+    std::optional<Instant> earliest;
+    for (const std::size_t index : project.readingsOf(round)) {
+        const std::optional<Instant>& time = project.readings()[index].time;
+        if (time && (!earliest || *time < *earliest)) {
+            earliest = time;
+        }
+    }
+    return earliest ? earliest : project.rounds().at(round).opened;
+}
+
 std::vector<const Comment*> openComments(const Project& project, const Id& round) {
     std::vector<const Comment*> open;
     for (const Comment& comment : project.comments()) {

@@ -23,6 +23,10 @@ const Round* lastOwnRound(const Project& project, std::optional<int> upTo = {});
 /// The mandatory lines of readiness that are open, in order of position.
 std::vector<const ReadinessLine*> openMandatory(const Project& project);
 
+/// When a round was walked: the moment of its earliest reading that has a time, else that of its opening;
+/// nothing where neither was written down. The round must exist.
+std::optional<Instant> beginOf(const Project& project, const Id& round);
+
 /// First comments of a round that are not resolved, along the walking order, then those on pumps and on the
 /// round as a whole.
 std::vector<const Comment*> openComments(const Project& project, const Id& round);

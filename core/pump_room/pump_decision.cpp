@@ -112,7 +112,7 @@ class Decision {
         for (const RequiredHead& other : m_out.required) {
             if (std::abs(other.head / best->head - 1) > kRequiredApartShare) {
                 m_out.findings.push_back(
-                    {&kRequiredApart, "", {units.text(best->head), units.text(other.head)}});
+                    {&kRequiredApart, "", {units.written(best->head), units.written(other.head)}});
             }
         }
     }

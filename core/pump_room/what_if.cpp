@@ -152,7 +152,7 @@ class Answer {
         m_out.canPump = *available >= *m_out.requiredHead * (1 - 1e-9);
         if (!m_out.canPump) {
             m_out.findings.push_back(
-                {&kZonePumpShort, pump.tag, {units.text(*available), units.text(*m_out.requiredHead)}});
+                {&kZonePumpShort, pump.tag, {units.written(*available), units.written(*m_out.requiredHead)}});
         }
         const auto factor = energy::speedFactorThrough(set, design, *m_out.requiredHead);
         if (factor && *factor <= 1 + 1e-9) {

@@ -1,5 +1,7 @@
 #include "core/quantity/shown_units.h"
 
+#include <cmath>
+
 #include "core/quantity/measured.h"
 
 namespace ww::quantity {
@@ -35,6 +37,22 @@ std::string ShownUnits::text(Length value, int figures) const {
 
 std::string ShownUnits::text(Temperature value, int figures) const {
     return numberAndUnit(value, temperature, figures);
+}
+
+std::string ShownUnits::written(Head value) const {
+    return headDigits(value, head) + " " + std::string(symbol(head));
+}
+
+std::string headDigits(Head value, Unit unit) {
+    const double number = value.in(unit);
+    if ((unit != Unit::Metre && unit != Unit::Foot) || !std::isfinite(number)) {
+        return concise(number, 4);
+    }
+    std::string digits = base::Decimal::fromNumber(number, unit == Unit::Foot ? 1 : 2).text();
+    if (digits.front() == '-' && digits.find_first_not_of("-0.") == std::string::npos) {
+        digits.erase(0, 1);
+    }
+    return digits;
 }
 
 std::string percentDigits(double fraction, int figures) {

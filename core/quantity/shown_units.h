@@ -25,9 +25,15 @@ struct ShownUnits {
     std::string text(Power value, int figures = 4) const;
     std::string text(Length value, int figures = 4) const;
     std::string text(Temperature value, int figures = 4) const;
+    /// "1.25 m": a computed head as every page writes it, with the decimals of headDigits().
+    std::string written(Head value) const;
 
     bool operator==(const ShownUnits&) const = default;
 };
+
+/// "1.25": a computed head with the decimals that its unit has everywhere, two of a metre and one of a foot,
+/// so that two pages say the same of one value; of any other unit four significant figures. Never "-0.00".
+std::string headDigits(Head value, Unit unit);
 
 /// A part of one in percent without the sign, with `figures` significant figures, without zeros at its end:
 /// "93.4" of 0.934.

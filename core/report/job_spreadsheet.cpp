@@ -8,6 +8,7 @@
 #include "core/exchange/spreadsheet_source.h"
 #include "core/project/names.h"
 #include "core/report/detail/display.h"
+#include "core/report/detail/sections.h"
 #include "core/spreadsheet/write_spreadsheet.h"
 
 namespace ww::report {
@@ -148,6 +149,10 @@ spreadsheet::WrittenSheet summarySheet(const project::Project& project) {
     sheet.rows.push_back({round});
     sheet.rows.push_back({std::string("Of target round by round stands in the last columns, in percent.")});
     sheet.boldRows = {0, 2};
+    if (const auto simulated = detail::simulated(project)) {
+        sheet.boldRows.push_back(sheet.rows.size());
+        sheet.rows.push_back({"SIMULATED. " + base::english(*simulated)});
+    }
     sheet.headRow = sheet.rows.size();
     sheet.rows.push_back(headings(display, rounds));
     const std::size_t firstRow = sheet.rows.size();

@@ -83,6 +83,7 @@ std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision
     }
     detail::CountedExcess counted;
     counted.excess = *excess;
+    counted.asRead = decision.excessAsRead();
     counted.section = kRevisions + 1 + static_cast<int>(told - ofPumps.begin());
     const auto slow = std::find_if(decision.options.begin(), decision.options.end(), [](const auto& decided) {
         return decided.option.action == energy::PumpAction::Slow && decided.option.isAllowed;
@@ -130,16 +131,29 @@ balancing::Assessment judge(const project::Project& project, const ReportOptions
     return last;
 }
 
-}  // namespace
-
-Report buildOfPump(const project::Project& project, const ReportOptions& options) {
+Report ofPump(const project::Project& project, const ReportOptions& options, RoundsOfReport rounds) {
     Report report;
-    RoundsOfReport rounds = roundsOf(project, options.round);
     const balancing::Assessment last = judge(project, options, rounds, report);
     detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
     source.excess = countedExcess(report.pumps->decision, pumpSections(project, *report.pumps));
     report.sections = {detail::pumpSection(source), detail::indexSection(source)};
     return report;
+}
+
+}  // namespace
+
+Report buildOfPump(const project::Project& project, const ReportOptions& options) {
+    return ofPump(project, options, roundsOf(project, options.round));
+}
+
+Report buildOfPump(const project::Project& project, const ReportOptions& options,
+                   std::vector<balancing::Assessment> rounds) {
+    RoundsOfReport given;
+    for (const balancing::Assessment& round : rounds) {
+        given.walked.push_back(*round.round);
+    }
+    given.own = std::move(rounds);
+    return ofPump(project, options, std::move(given));
 }
 
 Report build(const project::Project& project, const ReportOptions& options) {
@@ -156,6 +170,7 @@ Report build(const project::Project& project, const ReportOptions& options) {
     report.revisionLine = revisionLine(report);
 
     report.jobName = project.job().name;
+    report.simulated = detail::simulated(project);
     report.digest = options.journalDigest.substr(0, 12);
     report.journalDigest = options.journalDigest;
     report.signers = options.signers;

@@ -112,6 +112,8 @@ struct Report {
     std::string jobName;
     std::vector<std::string> titleLines;  ///< system, site, client, dates, people
     std::optional<Statement> revisionLine;
+    /// Of a practice job: that nothing of it was measured; every page is marked then. Nothing: a real plant.
+    std::optional<Statement> simulated;
     bool isDraft = true;
     std::vector<Section> sections;
     std::string digest;         ///< first 12 digits of the journal digest, for the footer
@@ -133,6 +135,11 @@ Report build(const project::Project& project, const ReportOptions& options);
 /// Of the same report the rounds and the sections of the pump and the index circuit alone, in a fraction of
 /// the time: what a screen shows of it.
 Report buildOfPump(const project::Project& project, const ReportOptions& options);
+
+/// The same of rounds that were judged already, by number, no witness rounds: their numbers are enough.
+/// `options.round` is not looked at.
+Report buildOfPump(const project::Project& project, const ReportOptions& options,
+                   std::vector<balancing::Assessment> rounds);
 
 /// The section of a number; it must be one that the report has.
 const Section& sectionOf(const Report& report, SectionNumber number);

@@ -12,6 +12,7 @@ Report zoneStudy(const project::Project& project, const pump_room::WhatIf& whatI
     Report study;
     study.kind = ReportKind::Study;
     study.jobName = project.job().name;
+    study.simulated = detail::simulated(project);
     study.digest = options.journalDigest.substr(0, 12);
     study.journalDigest = options.journalDigest;
     study.workbookId = options.workbookId;

@@ -15,12 +15,18 @@ inline constexpr std::array kWholes{Whole::Words, Whole::Numbers, Whole::Dates, 
 /// The widest unbroken word of each column, in dots, for each of kWholes.
 using WidestWords = std::array<std::vector<double>, kWholes.size()>;
 
+/// What is drawn of a table, and how wide its words are.
+struct MeasuredTable {
+    std::vector<std::size_t> columns;  ///< those in which something stands
+    WidestWords widest;                ///< of these columns, in their order
+};
+
 struct PageBuilder::Shared {
     /// Measured when it is first asked for.
-    const WidestWords& widestOf(const ww::report::Table& table);
+    const MeasuredTable& measured(const ww::report::Table& table);
 
     TextMeasure texts;
-    std::unordered_map<const ww::report::Table*, WidestWords> widest;  ///< of tables of the report
+    std::unordered_map<const ww::report::Table*, MeasuredTable> tables;  ///< of the report
     Watch watch;
     std::size_t pages = 0;  ///< there so far, without those of trials
     bool isGivenUp = false;

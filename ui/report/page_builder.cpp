@@ -17,11 +17,16 @@ constexpr double kFooter = 9.0 * kDotsPerMillimetre;
 /// The labels of facts: as wide as this at least, and as their longest word, up to the most.
 constexpr double kLabelWidth = 27.0 * kDotsPerMillimetre;
 constexpr double kMostLabelWidth = 55.0 * kDotsPerMillimetre;
+constexpr double kBehindLabel = 8.0;  ///< points
 constexpr double kBody = 9.0;
 constexpr double kFigureTexts = 3.0;  ///< lines kept with a figure
 constexpr double kHeading = 13.0;
+constexpr double kHeadBar = 22.0;
+constexpr double kHeadBarHeight = 32.0;  ///< points, as the following
+constexpr double kBelowHeadBar = 10.0;
 constexpr double kAboveHeading = 11.0;
 constexpr double kBelowHeading = 7.0;
+constexpr double kBesideNumber = 7.0;  ///< the two sides of a section's number, in points
 /// What stands below a heading at the foot of a page at least, in points: some lines of text.
 constexpr double kLeastBelowHeading = 36.0;
 
@@ -67,6 +72,10 @@ double PageBuilder::left() const {
     return kMargin;
 }
 
+double PageBuilder::top() const {
+    return kMargin + (m_headBar.isEmpty() ? 0 : points(kHeadBarHeight + kBelowHeadBar));
+}
+
 double PageBuilder::bottom() const {
     return pageSize(m_isLetter, m_pages.back().isLandscape).height() - kMargin - kFooter;
 }
@@ -76,12 +85,33 @@ void PageBuilder::newPage(bool isLandscape) {
     if (m_section > 0) {
         m_pages.back().sections.push_back(m_section);
     }
-    m_y = kMargin;
+    addHeadBar();
+    m_y = top();
+}
+
+void PageBuilder::headBar(const QString& word) {
+    m_headBar = word;
+    addHeadBar();
+    m_y = top();
+}
+
+void PageBuilder::addHeadBar() {
+    if (m_headBar.isEmpty()) {
+        return;
+    }
+    const QFont font = paperFont(kHeadBar, true);
+    const QFontMetricsF metrics(font);
+    const QRectF bar(left(), kMargin, width(), points(kHeadBarHeight));
+    const theme::Tokens tokens = m_tokens;
+    add([=](QPainter& painter) { painter.fillRect(bar, tokens.ink); });
+    addText(QPointF(bar.center().x() - metrics.horizontalAdvance(m_headBar) / 2,
+                    bar.center().y() + metrics.capHeight() / 2),
+            m_headBar, font, m_tokens.paper);
 }
 
 void PageBuilder::ensure(double height) {
     if (!m_heading) {
-        if (m_y + height > bottom() && m_y > kMargin) {
+        if (m_y + height > bottom() && m_y > top()) {
             newPage(m_pages.back().isLandscape);
         }
         return;
@@ -90,7 +120,7 @@ void PageBuilder::ensure(double height) {
     m_section = heading.number;
     const double wanted =
         points(kAboveHeading) + headingHeight() + std::max(height, points(kLeastBelowHeading));
-    const bool isFresh = m_y <= kMargin;
+    const bool isFresh = m_y <= top();
     if (!isFresh && m_y + wanted > bottom()) {
         newPage(m_pages.back().isLandscape);
     } else {
@@ -156,7 +186,7 @@ void PageBuilder::beginSection(int number, const QString& title, bool isLandscap
     m_keepsDirection = false;
     if (m_pages.back().isLandscape != isLandscape) {
         m_section = number;
-        if (m_y <= kMargin) {
+        if (m_y <= top()) {
             m_pages.pop_back();
         }
         newPage(isLandscape);
@@ -168,6 +198,7 @@ PageBuilder PageBuilder::trial() const {
     PageBuilder other(m_isLetter, m_pages.back().isLandscape);
     other.m_isTrial = true;
     other.m_shared = m_shared;
+    other.m_headBar = m_headBar;
     other.m_y = m_y;
     other.m_section = m_section;
     other.m_heading = m_heading;
@@ -177,21 +208,23 @@ PageBuilder PageBuilder::trial() const {
 void PageBuilder::drawHeading(const Heading& heading) {
     const QFont font = paperFont(kHeading, true);
     const QString numberText = QString::number(heading.number);
-    const double box = lineHeight(font) * 1.05;
+    const QFontMetricsF metrics(font);
+    const double height = lineHeight(font) * 1.05;
+    // A square for one digit, wider for two.
+    const double wide = std::max(height, metrics.horizontalAdvance(numberText) + points(kBesideNumber));
     const theme::Tokens tokens = m_tokens;
-    const QRectF square(left(), m_y, box, box);
+    const QRectF box(left(), m_y, wide, height);
     add([=](QPainter& painter) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(tokens.ink);
-        painter.drawRect(square);
+        painter.drawRect(box);
     });
-    const QFontMetricsF metrics(font);
-    const double baseline = m_y + (box + metrics.capHeight()) / 2;
-    addText(QPointF(left() + (box - metrics.horizontalAdvance(numberText)) / 2, baseline), numberText, font,
+    const double baseline = m_y + (height + metrics.capHeight()) / 2;
+    addText(QPointF(left() + (wide - metrics.horizontalAdvance(numberText)) / 2, baseline), numberText, font,
             m_tokens.paper);
-    addText(QPointF(left() + box + points(7), baseline), heading.title, font, m_tokens.ink);
-    addLine(QPointF(left() + box, m_y + box), QPointF(left() + width(), m_y + box), 1.2, m_tokens.ink);
-    m_y += box + points(kBelowHeading);
+    addText(QPointF(left() + wide + points(7), baseline), heading.title, font, m_tokens.ink);
+    addLine(QPointF(left() + wide, m_y + height), QPointF(left() + width(), m_y + height), 1.2, m_tokens.ink);
+    m_y += height + points(kBelowHeading);
 }
 
 void PageBuilder::titleBlock(const QString& kind, const QString& job, const std::vector<QString>& lines,
@@ -234,6 +267,25 @@ void PageBuilder::verdictBox(const ww::report::Fact& fact) {
     const QStringList lines = wrapped(words(fact.value), font, width() - mark - 4 * inset);
     const double height = lineHeight(font) * static_cast<double>(lines.size()) + 2 * inset;
     ensure(height);
+    addFrame(height);
+    addMark(QRectF(left() + inset, m_y + (height - mark) / 2, mark, mark), fact.mark);
+    addLines(lines, left() + mark + 2 * inset,
+             m_y + (height - lineHeight(font) * static_cast<double>(lines.size())) / 2, font, m_tokens.ink);
+    m_y += height + points(8);
+}
+
+void PageBuilder::notice(const QString& text) {
+    const QFont font = paperFont(11, true);
+    const double inset = points(8);
+    const QStringList lines = wrapped(text, font, width() - 2 * inset);
+    const double height = lineHeight(font) * static_cast<double>(lines.size()) + 2 * inset;
+    ensure(height);
+    addFrame(height);
+    addLines(lines, left() + inset, m_y + inset, font, m_tokens.ink);
+    m_y += height + points(8);
+}
+
+void PageBuilder::addFrame(double height) {
     const QRectF box(left(), m_y, width(), height);
     const theme::Tokens tokens = m_tokens;
     add([=](QPainter& painter) {
@@ -241,10 +293,6 @@ void PageBuilder::verdictBox(const ww::report::Fact& fact) {
         painter.setPen(QPen(tokens.ink, points(1.6)));
         painter.drawRect(box);
     });
-    addMark(QRectF(left() + inset, m_y + (height - mark) / 2, mark, mark), fact.mark);
-    addLines(lines, left() + mark + 2 * inset,
-             m_y + (height - lineHeight(font) * static_cast<double>(lines.size())) / 2, font, m_tokens.ink);
-    m_y += height + points(8);
 }
 
 void PageBuilder::beginFacts(const std::vector<ww::report::Fact>& facts) {
@@ -252,7 +300,7 @@ void PageBuilder::beginFacts(const std::vector<ww::report::Fact>& facts) {
     m_labelWidth = kLabelWidth;
     for (const ww::report::Fact& fact : facts) {
         for (const QString& word : unbrokenParts(words(fact.label))) {
-            m_labelWidth = std::max(m_labelWidth, metrics.horizontalAdvance(word) + points(4));
+            m_labelWidth = std::max(m_labelWidth, metrics.horizontalAdvance(word) + points(kBehindLabel));
         }
     }
     m_labelWidth = std::min(m_labelWidth, kMostLabelWidth);
@@ -325,7 +373,7 @@ void PageBuilder::figure(const QString& title, const QString& sentence, double h
 
 QSizeF PageBuilder::figureRoom() const {
     const double texts = kFigureTexts * lineHeight(paperFont(kBody, true)) + points(12);
-    return {width(), bottom() - kMargin - texts};
+    return {width(), bottom() - top() - texts};
 }
 
 double PageBuilder::figureHeightLeft() const {

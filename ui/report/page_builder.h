@@ -17,6 +17,8 @@ class PageBuilder {
     /// `isLandscape`: of the first page. `watch` is told of the pages; empty: nobody waits for them.
     explicit PageBuilder(bool isLetter, bool isLandscape = false, Watch watch = {});
 
+    /// A large word in a black bar across the head of this page and of all that follow. Call it first.
+    void headBar(const QString& word);
     /// Begins a section, on a new page where its page must lie the other way. Its heading is drawn with the
     /// first thing that follows and stands on the page where that has room; it never ends a page.
     void beginSection(int number, const QString& title, bool isLandscape);
@@ -35,6 +37,8 @@ class PageBuilder {
                     const QString& stamp);
     /// One line in a frame, with its mark: the verdict.
     void verdictBox(const ww::report::Fact& fact);
+    /// A sentence in a frame.
+    void notice(const QString& text);
     /// Facts that follow one another: none of the words of their labels breaks.
     void beginFacts(const std::vector<ww::report::Fact>& facts);
     void fact(const ww::report::Fact& fact);
@@ -45,6 +49,7 @@ class PageBuilder {
     /// A title, what `paint` draws into the box that it is given, and a sentence; as wide as the page.
     void figure(const QString& title, const QString& sentence, double heightMm,
                 std::function<void(QPainter&, const QRectF&)> paint);
+    /// Without the columns in which nothing stands. It must stay where it is as long as the builder.
     void table(const ww::report::Table& table);
     void gap(double points);
     /// Keeps room for blocks side by side, drawn later; their places on the last page, in dots.
@@ -69,7 +74,12 @@ class PageBuilder {
 
     double width() const;
     double left() const;
+    /// Where the first thing on a page stands: below its bar, if it has one.
+    double top() const;
     double bottom() const;
+    void addHeadBar();
+    /// A frame as wide as the page from the present place downward.
+    void addFrame(double height);
     void newPage(bool isLandscape);
     /// Room for the next block, on this page or a new one; a heading that waits is drawn above it.
     void ensure(double height);
@@ -97,6 +107,7 @@ class PageBuilder {
     std::shared_ptr<Shared> m_shared;  ///< of a builder and its trials
     theme::Tokens m_tokens;
     std::vector<Page> m_pages;
+    QString m_headBar;
     double m_y = 0;
     int m_section = 0;
     std::optional<Heading> m_heading;  ///< waits for what stands below it

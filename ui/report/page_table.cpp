@@ -65,12 +65,30 @@ QString cellWords(const ww::report::Cell& cell) {
     return cell.state ? text::word(*cell.state, cell.isSelfActing) : words(cell);
 }
 
-/// For each column the widest word of its heading, and of those words of its cells that stay whole.
-WidestWords widestWords(const ww::report::Table& table, TextMeasure& texts) {
+bool hasWords(const std::vector<ww::report::Cell>& row, std::size_t column) {
+    return column < row.size() && (!row[column].text.empty() || row[column].state);
+}
+
+/// The columns in which something stands, and the first; all of a form, which is written into by hand.
+std::vector<std::size_t> columnsInUse(const ww::report::Table& table) {
+    std::vector<std::size_t> used;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const auto isUsed = [i](const auto& row) { return hasWords(row, i); };
+        if (i == 0 || table.isForm || table.rows.empty() || isUsed(table.totals) ||
+            std::any_of(table.rows.begin(), table.rows.end(), isUsed)) {
+            used.push_back(i);
+        }
+    }
+    return used;
+}
+
+/// For each of these columns the widest word of its heading, and of those words of its cells that stay whole.
+WidestWords widestWords(const ww::report::Table& table, const std::vector<std::size_t>& columns,
+                        TextMeasure& texts) {
     const QFont head = paperFont(kHead, true);
     const QFont text = paperFont(kText);
     WidestWords widest;
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+    for (const std::size_t i : columns) {
         double ofHead = 0;
         for (const QString& word : unbrokenParts(words(table.columns[i].heading))) {
             ofHead = std::max(ofHead, texts.advance(word, head));
@@ -120,17 +138,18 @@ QString notesOf(const ww::report::Table& table) {
 
 }  // namespace
 
-const WidestWords& PageBuilder::Shared::widestOf(const ww::report::Table& table) {
-    const auto [found, isNew] = widest.try_emplace(&table);
+const MeasuredTable& PageBuilder::Shared::measured(const ww::report::Table& table) {
+    const auto [found, isNew] = tables.try_emplace(&table);
     if (isNew) {
-        found->second = widestWords(table, texts);
+        found->second.columns = columnsInUse(table);
+        found->second.widest = widestWords(table, found->second.columns, texts);
     }
     return found->second;
 }
 
 /// The width of a table in which no word breaks.
 double PageBuilder::leastWidth(const ww::report::Table& table, double padding) const {
-    const auto least = withPadding(m_shared->widestOf(table).front(), 2 * padding);
+    const auto least = withPadding(m_shared->measured(table).widest.front(), 2 * padding);
     return std::accumulate(least.begin(), least.end(), 0.0);
 }
 
@@ -139,22 +158,23 @@ double PageBuilder::leastWidth(const ww::report::Table& table, double padding) c
 std::vector<double> PageBuilder::columnWidths(const ww::report::Table& table, double padding) const {
     const double whole = width();
     std::vector<double> least;
-    for (const std::vector<double>& widest : m_shared->widestOf(table)) {
+    const MeasuredTable& measured = m_shared->measured(table);
+    for (const std::vector<double>& widest : measured.widest) {
         least = withPadding(widest, 2 * padding);
         if (std::accumulate(least.begin(), least.end(), 0.0) <= whole) {
             break;
         }
     }
     double sum = 0;
-    for (const ww::report::Column& column : table.columns) {
-        sum += column.widthShare;
+    for (const std::size_t column : measured.columns) {
+        sum += table.columns[column].widthShare;
     }
     // What the narrow ones need more is taken from the others in proportion to what they can spare.
     std::vector<double> widths;
     double missing = 0;
     double spare = 0;
     for (std::size_t i = 0; i < least.size(); ++i) {
-        widths.push_back(whole * table.columns[i].widthShare / sum);
+        widths.push_back(whole * table.columns[measured.columns[i]].widthShare / sum);
         missing += std::max(0.0, least[i] - widths[i]);
         spare += std::max(0.0, widths[i] - least[i]);
     }
@@ -167,6 +187,7 @@ std::vector<double> PageBuilder::columnWidths(const ww::report::Table& table, do
 
 struct PageBuilder::TableLayout {
     const ww::report::Table& table;
+    const std::vector<std::size_t>& columns;  ///< of the table, that are drawn
     std::vector<double> lefts;
     std::vector<double> widths;  ///< without the padding
     QFont font = paperFont(kText);
@@ -188,9 +209,10 @@ PageBuilder::LaidRow PageBuilder::laidRow(const TableLayout& layout,
     LaidRow row{cells, {}, isBold, 0};
     const QFont& font = isBold ? layout.bold : layout.font;
     std::size_t most = 1;
-    for (std::size_t i = 0; i < layout.lefts.size() && i < cells.size(); ++i) {
-        const double room = layout.widths[i] - (cells[i].state ? points(kStateRoom) : 0);
-        row.lines.push_back(wrapped(cellWords(cells[i]), font, room));
+    for (std::size_t i = 0; i < layout.lefts.size() && layout.columns[i] < cells.size(); ++i) {
+        const ww::report::Cell& cell = cells[layout.columns[i]];
+        const double room = layout.widths[i] - (cell.state ? points(kStateRoom) : 0);
+        row.lines.push_back(wrapped(cellWords(cell), font, room));
         most = std::max(most, static_cast<std::size_t>(row.lines.back().size()));
     }
     row.height = rowLineHeight(font) * static_cast<double>(most) + 2 * points(1.45);
@@ -201,11 +223,11 @@ PageBuilder::LaidRow PageBuilder::laidRow(const TableLayout& layout,
 }
 
 void PageBuilder::addCell(const TableLayout& layout, std::size_t column, const LaidRow& row) {
-    const ww::report::Cell& cell = row.cells[column];
+    const ww::report::Cell& cell = row.cells[layout.columns[column]];
     QFont font = row.isBold ? layout.bold : layout.font;
     font.setStrikeOut(cell.isStruck);
     const QFontMetricsF metrics(font);
-    const ww::report::Alignment alignment = layout.table.columns[column].alignment;
+    const ww::report::Alignment alignment = layout.table.columns[layout.columns[column]].alignment;
     double y = m_y + points(1.45);
     double x = layout.lefts[column] + layout.padding;
     if (cell.state) {
@@ -257,9 +279,10 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
     std::size_t most = 1;
     bool hasUnits = false;
     for (std::size_t i = 0; i < layout.lefts.size(); ++i) {
-        heads.push_back(wrapped(words(layout.table.columns[i].heading), layout.head, layout.widths[i]));
+        heads.push_back(
+            wrapped(words(layout.table.columns[layout.columns[i]].heading), layout.head, layout.widths[i]));
         most = std::max(most, static_cast<std::size_t>(heads.back().size()));
-        hasUnits = hasUnits || !layout.table.columns[i].unit.empty();
+        hasUnits = hasUnits || !layout.table.columns[layout.columns[i]].unit.empty();
     }
     const double headHeight = rowLineHeight(layout.head) * static_cast<double>(most);
     const double height = headHeight + (hasUnits ? rowLineHeight(layout.unit) : 0) + 2 * points(2);
@@ -273,10 +296,11 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
     const auto put = [&](std::size_t column, const QString& text, const QFont& font, double y) {
         const QFontMetricsF metrics(font);
         double shift = 0;
-        if (layout.table.columns[column].alignment != ww::report::Alignment::Left) {
+        if (layout.table.columns[layout.columns[column]].alignment != ww::report::Alignment::Left) {
             shift = layout.widths[column] - advance(text, font);
-            shift =
-                layout.table.columns[column].alignment == ww::report::Alignment::Center ? shift / 2 : shift;
+            shift = layout.table.columns[layout.columns[column]].alignment == ww::report::Alignment::Center
+                        ? shift / 2
+                        : shift;
         }
         addText(QPointF(layout.lefts[column] + layout.padding + shift, y + metrics.ascent()), text, font,
                 m_tokens.ink);
@@ -287,7 +311,8 @@ void PageBuilder::tableHead(const TableLayout& layout, bool isContinued) {
             put(i, line, layout.head, y);
             y += rowLineHeight(layout.head);
         }
-        put(i, text::term(layout.table.columns[i].unit), layout.unit, m_y + points(2) + headHeight);
+        put(i, text::term(layout.table.columns[layout.columns[i]].unit), layout.unit,
+            m_y + points(2) + headHeight);
     }
     m_y += height;
     addLine(QPointF(left(), m_y), QPointF(left() + width(), m_y), 1.0, m_tokens.ink);
@@ -298,7 +323,7 @@ double PageBuilder::tableHeadHeight(const TableLayout& layout) const {
     std::size_t most = 1;
     bool hasUnits = false;
     for (std::size_t i = 0; i < layout.lefts.size(); ++i) {
-        const ww::report::Column& column = layout.table.columns[i];
+        const ww::report::Column& column = layout.table.columns[layout.columns[i]];
         const auto lines = wrapped(words(column.heading), layout.head, layout.widths[i]);
         most = std::max(most, static_cast<std::size_t>(lines.size()));
         hasUnits = hasUnits || !column.unit.empty();
@@ -309,7 +334,7 @@ double PageBuilder::tableHeadHeight(const TableLayout& layout) const {
 }
 
 PageBuilder::TableLayout PageBuilder::tableLayout(const ww::report::Table& table) const {
-    TableLayout layout{table, {}, {}};
+    TableLayout layout{table, m_shared->measured(table).columns, {}, {}};
     layout.padding = paddingOf(table);
     const std::vector<double> wide = columnWidths(table, layout.padding);
     double x = left();
@@ -336,10 +361,11 @@ void PageBuilder::table(const ww::report::Table& table) {
         newPage(true);
     }
     const TableLayout layout = tableLayout(table);
-    // The head never stands without rows at the foot of a page.
+    // The head never stands without rows at the foot of a page, and no page has the last row alone.
     constexpr std::size_t kFirstRows = 2;
+    const std::size_t together = table.rows.size() == kFirstRows + 1 ? kFirstRows + 1 : kFirstRows;
     double first = points(4) + tableHeadHeight(layout);
-    for (std::size_t i = 0; i < std::min(kFirstRows, table.rows.size()); ++i) {
+    for (std::size_t i = 0; i < std::min(together, table.rows.size()); ++i) {
         first += laidRow(layout, table.rows[i], false).height;
     }
     ensure(first);
@@ -359,7 +385,11 @@ void PageBuilder::table(const ww::report::Table& table) {
         }
         const LaidRow row = laidRow(layout, table.rows[i], false);
         const bool isLast = i + 1 == table.rows.size();
-        if (m_y + row.height + (isLast ? tail : 0) > bottom()) {
+        const bool isBeforeLast = i >= kFirstRows && i + 2 == table.rows.size();
+        const double behind = isLast         ? tail
+                              : isBeforeLast ? laidRow(layout, table.rows[i + 1], false).height + tail
+                                             : 0;
+        if (m_y + row.height + behind > bottom()) {
             newPage(isLandscape());
             tableHead(layout, true);
         }

@@ -217,8 +217,14 @@ std::optional<ReportPages> layOut(const ww::report::Report& report, const projec
     const QString stamp = isStudy          ? ReportText::tr("A FORECAST, NO READINGS")
                           : report.isDraft ? ReportText::tr("DRAFT, NOT SIGNED")
                                            : QString();
+    if (report.simulated) {
+        builder.headBar(ReportText::tr("SIMULATED"));
+    }
     builder.titleBlock(isStudy ? ReportText::tr("Study of a changed zone") : ReportText::tr("Balance report"),
                        job, lines, stamp);
+    if (report.simulated) {
+        builder.notice(text::text(*report.simulated));
+    }
     addAllSections(builder, report, project, laid);
     if (!builder.goesOn()) {
         return std::nullopt;

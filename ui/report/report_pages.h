@@ -48,7 +48,8 @@ struct ReportPages {
 /// Told again and again how many pages there are so far; false: the work is given up.
 using Watch = std::function<bool(std::size_t pages)>;
 
-/// Lays the report out, on any thread. Needs a QGuiApplication for its fonts. Equal input gives equal pages.
+/// Lays the report out, on any thread. Every page of a simulated job is marked as such. Needs a
+/// QGuiApplication for its fonts. Equal input gives equal pages.
 ReportPages layOut(const ww::report::Report& report, const project::Project& project);
 /// The same while somebody waits; nothing where it was given up.
 std::optional<ReportPages> layOut(const ww::report::Report& report, const project::Project& project,

@@ -1,9 +1,10 @@
 #include "ui/text/format.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/age.h"
+#include "core/quantity/shown_units.h"
 #include "ui/text/words.h"
 
 namespace ww::ui::text {
@@ -48,11 +49,6 @@ QString symbol(Unit unit) {
 
 namespace {
 
-/// The texts of this file.
-struct FormatText {
-    Q_DECLARE_TR_FUNCTIONS(Format)
-};
-
 QString figures(double number) {
     return QString::fromStdString(quantity::significant(number, 3));
 }
@@ -81,7 +77,7 @@ base::Decimal setting(quantity::Setting setting, quantity::Setting step) {
 }
 
 QString head(quantity::Head head, UnitSystem units) {
-    return figures(head.in(headUnit(units)));
+    return QString::fromStdString(quantity::headDigits(head, headUnit(units)));
 }
 
 QString percent(quantity::Ratio ratio) {
@@ -102,18 +98,19 @@ QString ofTarget(quantity::Ratio ratio, const project::Project& project) {
     return QString::number(percent, 'f', places);
 }
 
+QString timeOf(const base::Instant& moment, const std::optional<base::Instant>& sameDay) {
+    constexpr int kToTheMinute = 5;
+    const QString time = QString::fromStdString(moment.timeOfDay()).left(kToTheMinute);
+    const bool isSameDay = sameDay && sameDay->date() == moment.date();
+    return isSameDay ? time : QString::fromStdString(moment.date()) + ' ' + time;
+}
+
 QString age(const base::Instant& moment, const base::Instant& now) {
-    const qint64 seconds = std::max<qint64>(0, now.seconds - moment.seconds);
-    if (seconds < 60) {
-        return FormatText::tr("%1 s").arg(seconds);
-    }
-    if (seconds < 2 * 3600) {
-        return FormatText::tr("%1 min").arg(seconds / 60);
-    }
-    if (seconds < 48 * 3600) {
-        return FormatText::tr("%1 h").arg(seconds / 3600);
-    }
-    return FormatText::tr("%1 d").arg(seconds / 86400);
+    return terms(QString::fromStdString(base::ageText(now.seconds - moment.seconds)));
+}
+
+QString ago(const base::Instant& moment, const base::Instant& now) {
+    return terms(QString::fromStdString(base::agoText(now.seconds - moment.seconds)));
 }
 
 }  // namespace ww::ui::text

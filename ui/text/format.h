@@ -24,7 +24,7 @@ QString flow(quantity::VolumeFlow flow, const project::Project& project);
 QString dp(quantity::PressureDifference dp, quantity::Unit unit, const fluid::Fluid& fluid);
 /// A setting with the decimals of a valve's step; one that stands between two marks with two more.
 base::Decimal setting(quantity::Setting setting, quantity::Setting step);
-/// Three significant figures, without the unit.
+/// As every page writes a head (quantity::headDigits), without the unit.
 QString head(quantity::Head head, project::UnitSystem units);
 /// One decimal, without the sign: 1.024 gives "102.4".
 QString percent(quantity::Ratio ratio);
@@ -38,7 +38,13 @@ QString entered(const std::optional<quantity::Measured<Q>>& value) {
                  : QString();
 }
 
-/// "12 s", "41 min", "3 h", "2 d": the age of a moment at `now`.
+/// The time of day of a moment, "14:02"; with the date before it, "2026-03-04 14:02", where that is another
+/// than the date of `sameDay` or where there is no such day.
+QString timeOf(const base::Instant& moment, const std::optional<base::Instant>& sameDay = {});
+
+/// "40 s", "12 min", "3 h 20 min", "4 days", "3 months" (base::ageText): the age of a moment at `now`.
 QString age(const base::Instant& moment, const base::Instant& now);
+/// The same with "ago".
+QString ago(const base::Instant& moment, const base::Instant& now);
 
 }  // namespace ww::ui::text

@@ -2,6 +2,7 @@
 
 #include "core/base/term.h"
 #include "core/quantity/measured.h"
+#include "core/quantity/shown_units.h"
 
 namespace ww::balancing::detail {
 
@@ -34,7 +35,7 @@ std::string flowText(const project::Project& project, quantity::VolumeFlow flow)
 
 std::string headText(const project::Project& project, quantity::Head head) {
     const Unit unit = isUS(project) ? Unit::Foot : Unit::Metre;
-    return withUnit(head.in(unit), unit);
+    return quantity::headDigits(head, unit) + " " + std::string(quantity::symbol(unit));
 }
 
 std::string percentText(quantity::Ratio ratio) {

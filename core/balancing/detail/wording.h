@@ -13,7 +13,7 @@ std::string dpIn(quantity::Unit unit, quantity::PressureDifference dp, quantity:
 std::string dpText(const project::Project& project, quantity::PressureDifference dp);
 /// In gpm or m3/h.
 std::string flowText(const project::Project& project, quantity::VolumeFlow flow);
-/// In ft or m of the flowing fluid.
+/// In ft or m of the flowing fluid, as every page writes a head.
 std::string headText(const project::Project& project, quantity::Head head);
 /// "102.3", without the sign.
 std::string percentText(quantity::Ratio ratio);

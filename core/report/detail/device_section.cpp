@@ -1,3 +1,5 @@
+#include <map>
+
 #include "core/balancing/straight_pipe.h"
 #include "core/base/term.h"
 #include "core/project/names.h"
@@ -39,6 +41,26 @@ std::vector<Cell> branchRow(const Project& project, const DeviceRow& row) {
     return cells;
 }
 
+/// What is missing, each sentence once with the tags that it is said of.
+Table missingTable(const std::vector<DeviceRow>& devices) {
+    Table table;
+    table.title = say(kDeviceMissingTable);
+    table.columns = {column(kMissingColumn, 110), column(kTagColumn, 92)};
+    std::map<std::string, std::size_t> rowOf;
+    for (const DeviceRow& device : devices) {
+        for (const base::Fault& one : device.missing) {
+            const auto [found, isNew] = rowOf.try_emplace(base::english(one), table.rows.size());
+            if (isNew) {
+                table.rows.push_back(
+                    {cell({base::Fault{one.form, {}, one.arguments}}, ""), cell(one.subject)});
+            } else {
+                table.rows[found->second][1].text += ", " + one.subject;
+            }
+        }
+    }
+    return table;
+}
+
 }  // namespace
 
 Section deviceSection(const project::Project& project, const pump_room::PumpPicture& picture) {
@@ -54,17 +76,11 @@ Section deviceSection(const project::Project& project, const pump_room::PumpPict
                      column(kDownstreamColumn, 30, Alignment::Right),
                      column(kAddedColumn, 28, Alignment::Right, "%"),
                      column(kMissingColumn, 16, Alignment::Right)};
-    Table missing;
-    missing.title = say(kDeviceMissingTable);
-    missing.columns = {column(kTagColumn, 22), column(kMissingColumn, 180)};
     std::size_t points = 0;
     std::size_t circuits = 0;
     for (const DeviceRow& row : picture.devices) {
         points += row.missing.size();
         circuits += row.missing.empty() ? 0 : 1;
-        for (const base::Fault& one : row.missing) {
-            missing.rows.push_back({cell(one.subject), cell({base::Fault{one.form, {}, one.arguments}}, "")});
-        }
         if (row.branch) {
             table.rows.push_back(branchRow(project, row));
         } else {
@@ -81,8 +97,8 @@ Section deviceSection(const project::Project& project, const pump_room::PumpPict
                                  : say(kDevicesMissing, {std::to_string(points), std::to_string(circuits)}),
                              points == 0 ? Mark::Pass : Mark::Fail});
     section.tables.push_back(std::move(table));
-    if (!missing.rows.empty()) {
-        section.tables.push_back(std::move(missing));
+    if (points > 0) {
+        section.tables.push_back(missingTable(picture.devices));
     }
     return section;
 }

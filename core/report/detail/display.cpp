@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/quantity/shown_units.h"
+
 namespace ww::report::detail {
 
 using quantity::Unit;
@@ -47,7 +49,7 @@ std::string Display::flow(const std::optional<quantity::VolumeFlow>& flow) const
 }
 
 std::string Display::head(const std::optional<quantity::Head>& head) const {
-    return head ? fixed(head->in(m_headUnit), m_headUnit == Unit::Foot ? 1 : 2) : std::string();
+    return head ? quantity::headDigits(*head, m_headUnit) : std::string();
 }
 
 std::string Display::percent(const std::optional<quantity::Ratio>& ratio) const {

@@ -116,6 +116,14 @@ Table pathTable(const Source& source) {
 
 }  // namespace
 
+std::string indexPathText(const Source& source) {
+    std::string path;
+    for (const std::size_t branch : source.last.index.path) {
+        path += (path.empty() ? "" : " → ") + source.branch(branch).tag;
+    }
+    return path;
+}
+
 std::optional<Fact> indexProofFact(const Source& source) {
     const IndexProof proof = balancing::indexProof(source.project, source.last);
     if (!source.hasRound() || !proof.isKnown) {
@@ -141,12 +149,8 @@ Section indexSection(const Source& source) {
         section.statements.push_back(say(source.hasRound() ? kIndexUnknown : kNoRound));
         return section;
     }
-    std::string path;
-    for (const std::size_t branch : source.last.index.path) {
-        path += (path.empty() ? "" : " → ") + source.branch(branch).tag;
-    }
     section.facts = proofFacts(source, proof);
-    section.facts.insert(section.facts.begin(), {say(kPathLabel), plain(path)});
+    section.facts.insert(section.facts.begin(), {say(kPathLabel), plain(indexPathText(source))});
     section.statements.push_back(proof.isProved() ? say(kIndexProved) : say(kIndexNotProved));
     section.tables.push_back(pathTable(source));
     return section;

@@ -52,23 +52,24 @@ class Sheet {
             facts.push_back(
                 {say(kPresentDutyLabel),
                  say(kPresentDuty,
-                     {units.text(duty.flow), units.text(duty.head, 3), std::to_string(duty.roundNumber),
+                     {flowAndUnit(duty.flow), units.written(duty.head), std::to_string(duty.roundNumber),
                       PumpNumbers::percent(duty.speedFraction),
                       duty.shaft ? units.text(*duty.shaft, 3) : std::string(base::term("not known")),
                       percent.empty() ? std::string(base::term("not known")) : percent + " %"})});
         }
         if (m_decision.headAvailable) {
-            facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.text(*m_decision.headAvailable, 3),
-                                                                    units.text(m_decision.designFlow)})});
+            facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.written(*m_decision.headAvailable),
+                                                                    flowAndUnit(m_decision.designFlow)})});
         }
         if (const auto excess = m_decision.decidedExcess()) {
             facts.push_back({say(kExcessLabel),
                              say(kExcessDecided,
-                                 {units.text(excess->head, 3), excessWords(excess->basis, excess->speed)})});
+                                 {units.written(excess->head), excessWords(excess->basis, excess->speed)})});
         }
         if (const auto excess = m_decision.excessAsRead()) {
-            facts.push_back({plain(""), say(kExcessFound, {units.text(excess->head, 3),
-                                                           excessWords(excess->basis, excess->speed)})});
+            facts.push_back({say(kExcessAsReadLabel),
+                             say(kExcessFound,
+                                 {units.written(excess->head), excessWords(excess->basis, excess->speed)})});
         }
         return facts;
     }
@@ -151,6 +152,10 @@ class Sheet {
     }
 
   private:
+    /// In the digits of the report's other flows.
+    std::string flowAndUnit(quantity::VolumeFlow value) const {
+        return m_numbers.flow(value) + " " + m_numbers.flowUnit();
+    }
     const Project& m_project;
     const PumpDecision& m_decision;
     PumpNumbers m_numbers;

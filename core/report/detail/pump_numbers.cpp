@@ -12,8 +12,7 @@ std::string PumpNumbers::flow(const std::optional<quantity::VolumeFlow>& value) 
 }
 
 std::string PumpNumbers::head(const std::optional<quantity::Head>& value) const {
-    return value ? Display::fixed(value->in(m_units.head), m_units.head == Unit::Foot ? 1 : 2)
-                 : std::string();
+    return value ? quantity::headDigits(*value, m_units.head) : std::string();
 }
 
 std::string PumpNumbers::pressure(const std::optional<quantity::GaugePressure>& value) const {

@@ -63,6 +63,7 @@ inline constexpr MessageForm kShutoffLabel{"report_shutoff_label", "Shutoff test
 inline constexpr MessageForm kPresentDutyLabel{"report_present_duty_label", "Duty"};
 inline constexpr MessageForm kFullSpeedLabel{"report_full_speed_label", "At full speed"};
 inline constexpr MessageForm kExcessLabel{"report_excess_label", "Excess head"};
+inline constexpr MessageForm kExcessAsReadLabel{"report_excess_as_read_label", "Excess as read"};
 inline constexpr MessageForm kCodeLabel{"report_code_label", "Code"};
 inline constexpr MessageForm kExceptionLabel{"report_exception_label", "Exception"};
 inline constexpr MessageForm kDecisionLabel{"report_decision_label", "Decision"};

@@ -56,7 +56,7 @@ Section readAndSetSection(const project::Project& project, const pump_room::Pump
     if (comparison.wasted) {
         section.facts.push_back(
             {say(kWastedLabel),
-             say(kWasted, {units.text(*comparison.wasted, 3), tag,
+             say(kWasted, {units.written(*comparison.wasted), tag,
                            comparison.wastedPower ? units.text(*comparison.wastedPower, 3)
                                                   : std::string(base::term("a power that is not known"))})});
     }

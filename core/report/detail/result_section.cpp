@@ -68,6 +68,11 @@ Fact totalFact(const Source& source) {
                                            Display::fixed(100 * ofDesign, 1), design, unit})};
 }
 
+/// The way to the index terminal, and where its proof stands.
+Fact pathFact(const Source& source) {
+    return {say(kIndexTitle), say(kIndexPath, {indexPathText(source), std::to_string(kIndex)})};
+}
+
 Fact indexFact(const Source& source) {
     if (!source.last.index.terminal) {
         return {say(kIndexLabel), say(kIndexUnknown), Mark::Open};
@@ -119,6 +124,18 @@ Fact excessFact(const Source& source, const CountedExcess& counted) {
     return {say(kExcessLabel), say(kExcessSlowed, arguments)};
 }
 
+/// What is left of it at the speed as read, where a pump that was slowed makes that another number.
+std::optional<Fact> excessAsReadFact(const Source& source, const CountedExcess& counted) {
+    if (!counted.asRead ||
+        source.display.head(counted.asRead->head) == source.display.head(counted.excess.head)) {
+        return std::nullopt;
+    }
+    return Fact{say(kExcessAsReadLabel),
+                say(kExcessFound,
+                    {source.display.head(counted.asRead->head) + " " + printed(source.display.headUnit()),
+                     balancing::excessWords(counted.asRead->basis, counted.asRead->speed)})};
+}
+
 }  // namespace
 
 Section resultSection(const Source& source, std::size_t exceptionCount) {
@@ -127,18 +144,25 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
     section.title = say(kResultTitle);
     section.facts.push_back(verdictFact(source));
     if (source.hasRound()) {
+        // First what an owner asks first: which circuit is the index, and whether its valve stands open.
+        if (source.last.index.terminal) {
+            section.facts.push_back(pathFact(source));
+        }
+        section.facts.push_back(indexFact(source));
+        if (const auto proof = indexProofFact(source)) {
+            section.facts.push_back(*proof);
+        }
         section.facts.push_back(sharesFact(source));
         if (source.last.spread) {
             section.facts.push_back(spreadFact(source));
         }
         section.facts.push_back(totalFact(source));
-        section.facts.push_back(indexFact(source));
-        if (const auto proof = indexProofFact(source)) {
-            section.facts.push_back(*proof);
-        }
         section.facts.push_back(pumpFact(source));
         if (source.excess) {
             section.facts.push_back(excessFact(source, *source.excess));
+            if (const auto asRead = excessAsReadFact(source, *source.excess)) {
+                section.facts.push_back(*asRead);
+            }
         }
         section.facts.push_back({say(kExceptionsLabel),
                                  exceptionCount == 0 ? say(kNoException)

@@ -15,6 +15,7 @@ using project::Project;
 /// The excess head that the decision about the pump counts.
 struct CountedExcess {
     balancing::ExcessHead excess;
+    std::optional<balancing::ExcessHead> asRead;  ///< the same at the speed as read
     std::optional<quantity::Ratio> speed;  ///< of full speed, that takes it away; nothing: no such option
     int section = 0;                       ///< number of the section that decides
 };
@@ -65,6 +66,8 @@ base::Fault plain(std::string text);
 Cell stateCell(const BranchResult& result);
 Column column(const base::MessageForm& heading, double widthShare, Alignment alignment = Alignment::Left,
               std::string unit = {});
+/// What a report of a practice job says of itself; nothing for a job of a real plant.
+std::optional<base::Fault> simulated(const Project& project);
 /// "2026-03-04 14:02:07+01:00"; empty for nothing.
 std::string timeText(const std::optional<base::Instant>& time);
 /// One word for a verdict, a severity.
@@ -88,6 +91,9 @@ Section readinessSection(const Source& source);
 Section deficienciesSection(const Source& source);
 Section witnessSection(const Source& source);
 Section revisionsSection(const Source& source);
+
+/// The tags of the index circuit from the pump outward, "RC → CX → X3"; empty while it is not known.
+std::string indexPathText(const Source& source);
 
 /// The proof of the index circuit in one line: that it holds, or the first part of it that does not, in the
 /// words of its section; nothing while the circuit is not known.

@@ -14,8 +14,8 @@ Table roundsTable(const Source& source) {
     table.title = say(kRoundsTable);
     table.columns = {column(kRoundColumn, 10, Alignment::Right),
                      column(kKindColumn, 18),
-                     column(kDatesColumn, 30),
-                     column(kReadColumn, 14, Alignment::Right),
+                     column(kDatesColumn, 26),
+                     column(kReadColumn, 17, Alignment::Right),
                      column(kOnShareColumn, 16, Alignment::Right),
                      column(kSpreadColumn, 14, Alignment::Right, "%"),
                      column(kFlowColumn, 16, Alignment::Right, printed(source.display.flowUnit())),

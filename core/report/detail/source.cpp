@@ -183,6 +183,10 @@ std::string valueOf(const project::Reading& reading) {
                            : std::string(base::term("no value"));
 }
 
+std::optional<base::Fault> simulated(const Project& project) {
+    return project.job().practice.empty() ? std::nullopt : std::optional(say(kSimulated));
+}
+
 std::string datesOf(const Source& source, const std::optional<base::Id>& round) {
     std::string first;
     std::string last;

@@ -46,7 +46,7 @@ inline constexpr MessageForm kSharesLabel{"report_shares_label", "Shares"};
 inline constexpr MessageForm kSpreadLabel{"report_spread_label", "Spread"};
 inline constexpr MessageForm kTotalLabel{"report_total_label", "Total flow"};
 inline constexpr MessageForm kIndexLabel{"report_index_label", "Index valve"};
-inline constexpr MessageForm kIndexProofLabel{"report_index_proof_label", "Its proof"};
+inline constexpr MessageForm kIndexProofLabel{"report_index_proof_label", "Proof"};
 inline constexpr MessageForm kPumpLabel{"report_pump_label", "Pump"};
 inline constexpr MessageForm kExceptionsLabel{"report_exceptions_label", "Exceptions"};
 inline constexpr MessageForm kMethodLabel{"report_method_label", "Method"};
@@ -81,6 +81,7 @@ inline constexpr MessageForm kSpreadFrom{
 inline constexpr MessageForm kTotal{"report_total", "{1} {4}, {2} % of the design flow of {3} {4}"};
 inline constexpr MessageForm kTotalUnknown{"report_total_unknown",
                                            "Not known: not every terminal has been read; design {1} {2}"};
+inline constexpr MessageForm kIndexPath{"report_index_path", "{1} (section {2})"};
 inline constexpr MessageForm kIndexOpen{"report_index_open", "Index valve {1} at {2} of {3}: fully open"};
 inline constexpr MessageForm kIndexNotOpen{"report_index_not_open",
                                            "Index valve {1} at {2} of {3}: not fully open"};
@@ -105,6 +106,10 @@ inline constexpr MessageForm kPumpTooSmall{
 inline constexpr MessageForm kExceptionCount{"report_exception_count", "{1}, listed in section {2}"};
 inline constexpr MessageForm kNoException{"report_no_exception", "None"};
 inline constexpr MessageForm kDraft{"report_draft", "Draft until signed: nobody has signed this report."};
+inline constexpr MessageForm kSimulated{
+    "report_simulated",
+    "The building of this report is simulated: a program made up every reading, for practice. Nothing was "
+    "measured, and nothing here is true of any real plant."};
 inline constexpr MessageForm kDisclaimer{
     "report_disclaimer",
     "This report states what was read with the instruments listed, on the dates shown, and what follows from "

@@ -55,8 +55,8 @@ std::vector<Fact> factsOf(const WhatIf& whatIf) {
     }
     facts.push_back({say(kNewIndexLabel), path.empty() ? say(kNotKnown) : plain(path)});
     if (whatIf.headAvailable && whatIf.requiredHead) {
-        std::vector<std::string> arguments{units.text(*whatIf.headAvailable),
-                                           units.text(*whatIf.requiredHead)};
+        std::vector<std::string> arguments{units.written(*whatIf.headAvailable),
+                                           units.written(*whatIf.requiredHead)};
         if (whatIf.speedFraction) {
             arguments.push_back(PumpNumbers::percent(whatIf.speedFraction));
         }

@@ -123,6 +123,8 @@ TEST(Aim, takesTheReferenceBeforeTheSumAndSaysSo) {
     AimOptions late;
     late.now = base::Instant{made.used->oldest->seconds + 31 * 60, {}};
     EXPECT_FALSE(aim(job.project(), 0, nullptr, nullptr, late).stale.empty());
+    late.now = base::Instant{made.used->oldest->seconds + 129600LL * 60, {}};
+    EXPECT_EQ(aim(job.project(), 0, nullptr, nullptr, late).basisLine.arguments.back(), "3 months ago");
 }
 
 TEST(Aim, neverRestsOnThePumpsTotal) {

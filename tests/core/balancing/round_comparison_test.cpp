@@ -141,5 +141,28 @@ TEST(RoundComparison, tellsTheSettingsAndLeavesOutWhatNeitherRead) {
     EXPECT_TRUE(rows[1].isDpChanged);
 }
 
+TEST(RoundComparison, tellsTheStateInBothRounds) {
+    FieldJob job = flatLoop(3);
+    const Id first = job.round(project::RoundKind::Survey);
+    readAs(job, "A", 2.0, "4");
+    readAs(job, "B", 1.0, "4");
+    job.round(project::RoundKind::Adjusting);
+    for (const char* tag : {"A", "B", "C"}) {
+        readAs(job, tag, 1.0, "4");
+    }
+    const Assessment before = assess(job.project(), first);
+    const Assessment after = assessNewest(job);
+    const auto rows = compareRounds(job.project(), before, after);
+    ASSERT_EQ(rows.size(), 3U);
+    for (const ComparedBranch& row : rows) {
+        const std::size_t index = job.project().branches().indexOf(row.branch);
+        EXPECT_EQ(row.stateBefore, before.branches[index].state);
+        EXPECT_EQ(row.stateAfter, after.branches[index].state);
+        EXPECT_EQ(row.isStateChanged, row.stateBefore != row.stateAfter);
+    }
+    EXPECT_EQ(rows[2].stateBefore, State::NotRead) << "C was read in the later round only";
+    EXPECT_NE(rows[2].stateAfter, State::NotRead);
+}
+
 }  // namespace
 }  // namespace ww::balancing

@@ -113,7 +113,9 @@ TEST(StaleReference, isOldAfterItsLimit) {
     EXPECT_TRUE(after(30).empty());
     ASSERT_EQ(after(31).size(), 1U);
     EXPECT_TRUE(after(31).front().is(kReferenceOld));
-    EXPECT_EQ(after(31).front().arguments, (std::vector<std::string>{"31", "30"}));
+    EXPECT_EQ(after(31).front().arguments, (std::vector<std::string>{"31 min ago", "30 min"}));
+    EXPECT_EQ(base::english(after(129600).front()),
+              "the reference was read 3 months ago, the limit is 30 min; read it again");
 }
 
 TEST(StaleReference, isStaleOnceAValveOfItsGroupMoved) {

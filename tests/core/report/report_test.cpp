@@ -7,7 +7,10 @@
 
 #include "core/balancing/assess.h"
 #include "core/balancing/system_curve.h"
+#include "core/project/units.h"
 #include "core/pump_room/pump_picture.h"
+#include "core/report/job_spreadsheet.h"
+#include "core/report/zone_study.h"
 #include "tests/core/balancing/small_loop.h"
 #include "tests/support/demo_project.h"
 #include "tests/support/section_text.h"
@@ -52,6 +55,25 @@ TEST(Report, equalInputGivesAnEqualReport) {
     }
 }
 
+TEST(Report, ofAPracticeJobTellsThatNothingWasMeasured) {
+    project::Project project = demoProject();
+    EXPECT_FALSE(built(project).simulated.has_value());
+    EXPECT_FALSE(zoneStudy(project, pump_room::whatIf(project, {}), {}).simulated.has_value());
+    project::Job job = project.job();
+    job.practice = "difficulty=steady;seed=17";
+    project.put(job);
+    const auto told = built(project).simulated;
+    ASSERT_TRUE(told.has_value());
+    EXPECT_NE(base::english(*told).find("Nothing was measured"), std::string::npos);
+    EXPECT_TRUE(zoneStudy(project, pump_room::whatIf(project, {}), {}).simulated.has_value());
+    const spreadsheet::WrittenSheet sheet = summarySheet(project);
+    const bool isSaid = std::any_of(sheet.rows.begin(), sheet.rows.end(), [](const auto& row) {
+        return !row.empty() && std::holds_alternative<std::string>(row.front()) &&
+               std::get<std::string>(row.front()).starts_with("SIMULATED");
+    });
+    EXPECT_TRUE(isSaid) << "the spreadsheet says so too";
+}
+
 TEST(Report, whatIsBuiltOfThePumpAloneIsTheSame) {
     const project::Project project = demoProject();
     const Report whole = built(project);
@@ -61,6 +83,18 @@ TEST(Report, whatIsBuiltOfThePumpAloneIsTheSame) {
         EXPECT_EQ(textOf(sectionOf(part, number)), textOf(sectionOf(whole, number)));
     }
     EXPECT_EQ(part.rounds.size(), whole.rounds.size());
+    // Judged by their numbers alone the rounds say the same of both.
+    std::vector<balancing::Assessment> numbers;
+    for (const balancing::Assessment& round : whole.rounds) {
+        numbers.push_back(balancing::assess(project, *round.round, {.numbersOnly = true}));
+    }
+    const Report given = buildOfPump(project, {}, std::move(numbers));
+    EXPECT_EQ(given.roundNumber, whole.roundNumber);
+    for (const SectionNumber number : {kPump, kIndex}) {
+        EXPECT_EQ(textOf(sectionOf(given, number)), textOf(sectionOf(whole, number)));
+    }
+    EXPECT_EQ(textOf(sectionOf(buildOfPump({}, {}, {}), kPump)),
+              textOf(sectionOf(buildOfPump({}, {}), kPump)));
 }
 
 TEST(Report, everyTableIsRectangular) {
@@ -183,6 +217,14 @@ TEST(Report, everyExcessHeadNamesItsBasis) {
         });
     ASSERT_NE(told, report.sections.end());
     EXPECT_NE(textOf(*told).find(counted + ": the decision counts this one"), std::string::npos);
+    // The same value in the same digits wherever it stands.
+    const std::string value = project::shownUnits(demoProject()).written(decided->head);
+    for (const std::string& page : {first, pump, textOf(*told)}) {
+        EXPECT_NE(page.find(value + " " + counted), std::string::npos) << value << '\n' << page;
+    }
+    for (const Fact& fact : told->facts) {
+        EXPECT_FALSE(base::english(fact.label).empty()) << base::english(fact.value);
+    }
     EXPECT_NE(first.find("(section " + std::to_string(told->number) + ")"), std::string::npos) << first;
 }
 
@@ -195,6 +237,33 @@ TEST(Report, theFirstPageNamesTheBasisOfItsCut) {
     const std::string first = textOf(numbered(report, kResult));
     EXPECT_NE(first.find("takes away the excess above the loop with its valves as read"), std::string::npos)
         << first;
+}
+
+// A pump that was slowed has another excess than the one that is decided on.
+TEST(Report, theFirstPageNamesTheExcessThatIsLeftAtTheSpeedAsRead) {
+    const Report report = built(demoProject());
+    const auto asRead = report.pumps->decision.excessAsRead();
+    const auto decided = report.pumps->decision.decidedExcess();
+    ASSERT_TRUE(asRead && decided);
+    const quantity::ShownUnits units = project::shownUnits(demoProject());
+    const std::string said =
+        units.written(asRead->head) + " " + balancing::excessWords(asRead->basis, asRead->speed);
+    const bool isOther = units.written(asRead->head) != units.written(decided->head);
+    EXPECT_EQ(textOf(numbered(report, kResult)).find("Excess as read: " + said) != std::string::npos,
+              isOther);
+}
+
+// An owner asks first which circuit is the index and whether its valve stands open.
+TEST(Report, theFirstPageBeginsWithTheIndexCircuit) {
+    const Section result = numbered(built(demoProject()), kResult);
+    ASSERT_GE(result.facts.size(), 4U);
+    EXPECT_EQ(base::english(result.facts[0].label), "Verdict");
+    EXPECT_EQ(base::english(result.facts[1].label), "Index circuit");
+    EXPECT_TRUE(base::english(result.facts[1].value).ends_with("T6 (section 7)"))
+        << base::english(result.facts[1].value);
+    EXPECT_EQ(base::english(result.facts[2].value), "Index valve T6 at 4.0 of 4.0: fully open");
+    EXPECT_EQ(result.facts[2].mark, Mark::Pass);
+    EXPECT_EQ(base::english(result.facts[3].label), "Proof");
 }
 
 TEST(Report, indexSectionProvesItsThreeParts) {

@@ -63,6 +63,8 @@ TEST(LanguageWindows, translateWordsAndLeaveNames) {
     EXPECT_TRUE(text::text({&form, "pump", {"pump"}}).contains(QStringLiteral("(Pumpe)")));
     EXPECT_EQ(text::terms(QStringLiteral("measured, round 3")), QStringLiteral("gemessen, Runde 3"));
     EXPECT_EQ(text::terms(QStringLiteral("12 min ago")), QStringLiteral("12 min zuvor"));
+    EXPECT_EQ(text::terms(QStringLiteral("4 days")), QStringLiteral("4 Tage"));
+    EXPECT_EQ(text::terms(QStringLiteral("3 months ago")), QStringLiteral("3 Monate zuvor"));
     EXPECT_EQ(text::terms(QStringLiteral("T-04")), QStringLiteral("T-04"));
 }
 

@@ -44,7 +44,7 @@ int clippedIn(const QWidget& root) {
 
 TEST(PumpPlace, saysWhatToDoWhileThereIsNothing) {
     Rig rig;
-    PumpPlace place(rig.bridge, rig.pumps);
+    PumpPlace place(rig.bridge, rig.pumps, rig.rounds);
     showAt(place, {1254, 606});
     EXPECT_TRUE(textsOf(place).contains("No job is open"));
     support::DemoOptions options;
@@ -58,7 +58,7 @@ TEST(PumpPlace, saysWhatToDoWhileThereIsNothing) {
 TEST(PumpPlace, showsDutyProposalAndIndexCheck) {
     Rig rig;
     rig.open(support::demoProject());
-    PumpPlace place(rig.bridge, rig.pumps);
+    PumpPlace place(rig.bridge, rig.pumps, rig.rounds);
     showAt(place, {1254, 606});
     ASSERT_TRUE(rig.waitForPumps());
     const QString texts = textsOf(place);
@@ -68,10 +68,52 @@ TEST(PumpPlace, showsDutyProposalAndIndexCheck) {
     EXPECT_EQ(clippedIn(place), 0);
 }
 
+/// The charts of a page that can be seen.
+int chartsInSight(const QWidget& page) {
+    int count = 0;
+    for (const charts::ChartView* chart : page.findChildren<charts::ChartView*>()) {
+        count += chart->isVisible() ? 1 : 0;
+    }
+    return count;
+}
+
+TEST(PumpPlace, theCurvesSayThatTheyAreBeingComputed) {
+    Rig rig;
+    rig.open(support::demoProject());
+    PumpPlace place(rig.bridge, rig.pumps, rig.rounds);
+    showAt(place, {1254, 606});
+    ASSERT_TRUE(rig.waitForPumps());
+    PumpPage& curves = *place.page(PumpPlace::Curves);
+    EXPECT_FALSE(textsOf(curves).contains("The pumps are being computed."));
+    EXPECT_GT(chartsInSight(curves), 0);
+    curves.show(nullptr);
+    EXPECT_TRUE(textsOf(curves).contains("The pumps are being computed."));
+    EXPECT_EQ(chartsInSight(curves), 0) << "nothing of another job beside it";
+    curves.show(rig.pumps.picture().get());
+    EXPECT_FALSE(textsOf(curves).contains("The pumps are being computed."));
+    EXPECT_GT(chartsInSight(curves), 0);
+}
+
+TEST(PumpPlace, theCurvesTakeTheRoundsThatWereJudged) {
+    Rig rig;
+    rig.open(support::demoProject());
+    std::vector<const balancing::Assessment*> judged;
+    for (const project::Round& round : rig.bridge.project().rounds()) {
+        judged.push_back(&rig.rounds.of(round.id));
+    }
+    PumpPlace place(rig.bridge, rig.pumps, rig.rounds);
+    showAt(place, {1254, 606});
+    ASSERT_TRUE(rig.waitForPumps());
+    EXPECT_TRUE(textsOf(place).contains("T6 at 4.0 of 4.0"));
+    for (std::size_t i = 0; i < judged.size(); ++i) {
+        EXPECT_EQ(&rig.rounds.of(rig.bridge.project().rounds()[i].id), judged[i]) << "kept, not judged anew";
+    }
+}
+
 TEST(PumpPlace, chartTurnsIntoItsTable) {
     Rig rig;
     rig.open(support::demoProject());
-    PumpPlace place(rig.bridge, rig.pumps);
+    PumpPlace place(rig.bridge, rig.pumps, rig.rounds);
     showAt(place, {1254, 606});
     ASSERT_TRUE(rig.waitForPumps());
     const auto views = place.page(PumpPlace::Curves)->findChildren<charts::ChartView*>();

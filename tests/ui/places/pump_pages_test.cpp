@@ -75,7 +75,7 @@ class PumpPages : public testing::Test {
     }
 
     Rig m_rig;
-    PumpPlace m_place{m_rig.bridge, m_rig.pumps};
+    PumpPlace m_place{m_rig.bridge, m_rig.pumps, m_rig.rounds};
 };
 
 enum TestRow { Suction, Discharge, Rise, Speed, Throttle, Flow, Volts, VoltsSecond, VoltsThird, Amps };

@@ -104,7 +104,9 @@ TEST(ReportSigning, isBlockedWithItsReasonsUntilEveryLineIsSettled) {
     SigningRig rig;
     EXPECT_FALSE(balancing::isReady(rig.lines()));
     EXPECT_FALSE(rig.button("Sign…")->isEnabled());
-    EXPECT_FALSE(rig.button("Sign…")->accessibleDescription().isEmpty());
+    const QString why = rig.button("Sign…")->accessibleDescription();
+    EXPECT_FALSE(why.isEmpty());
+    EXPECT_TRUE(textsOf(*rig.place.signing()).contains(why)) << "in sight below the button";
     EXPECT_EQ(rig.place.signing()->signInto(rig.folder.file("r.pdf")).fault().code(), kNotReadyToSign.code);
     const QString texts = textsOf(rig.place);
     for (const balancing::SignLine& line : rig.lines()) {
@@ -114,6 +116,7 @@ TEST(ReportSigning, isBlockedWithItsReasonsUntilEveryLineIsSettled) {
     rig.settle();
     EXPECT_TRUE(balancing::isReady(rig.lines()));
     EXPECT_TRUE(rig.button("Sign…")->isEnabled());
+    EXPECT_FALSE(textsOf(*rig.place.signing()).contains("stand in the way"));
     EXPECT_TRUE(textsOf(rig.place).contains("Ready to sign"));
 }
 

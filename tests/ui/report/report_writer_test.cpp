@@ -174,6 +174,104 @@ TEST(ReportWriter, refusesAFolderThatIsNotThereAndLeavesNothing) {
     EXPECT_FALSE(folder.has("no"));
 }
 
+/// The demo job as if a practice building answered it.
+project::Project simulatedProject() {
+    project::Project project = demoProject();
+    project::Job job = project.job();
+    job.practice = "difficulty=steady;seed=17";
+    project.put(job);
+    return project;
+}
+
+/// What stands on one page of a file.
+std::string pageText(const Written& written, std::size_t page) {
+    const QString number = QString::number(page);
+    return output("pdftotext",
+                  {"-layout", "-f", number, "-l", number, QString::fromStdString(written.file), "-"});
+}
+
+TEST(ReportWriter, everyPageOfASimulatedJobSaysSo) {
+    const project::Project project = simulatedProject();
+    const Written written(project);
+    const std::size_t count = layOut(built(project), project).pages.size();
+    for (std::size_t page = 1; page <= count; ++page) {
+        const std::string text = pageText(written, page);
+        const std::size_t word = text.find("SIMULATED");
+        ASSERT_NE(word, std::string::npos) << "page " << page;
+        EXPECT_EQ(text.substr(0, word).find_first_not_of(" \n"), std::string::npos)
+            << "page " << page << ": it is the first word of the page";
+    }
+    EXPECT_NE(pageText(written, 1).find("The building of this report is simulated"), std::string::npos);
+    EXPECT_EQ(Written(demoProject()).text().find("SIMULATED"), std::string::npos) << "of a real plant";
+}
+
+constexpr base::MessageForm kTestText{"test_text", "{1}"};
+
+ww::report::Column testColumn(const char* head) {
+    ww::report::Column made;
+    made.heading = {&kTestText, "", {head}};
+    return made;
+}
+
+ww::report::Cell testCell(std::string text) {
+    ww::report::Cell made;
+    made.text = std::move(text);
+    return made;
+}
+
+/// A report of one section with one table.
+ww::report::Report reportOf(ww::report::Table table) {
+    table.title = {&kTestText, "", {"Some table"}};
+    ww::report::Section section;
+    section.number = ww::report::kReadings;
+    section.title = {&kTestText, "", {"Some section"}};
+    section.tables.push_back(std::move(table));
+    ww::report::Report report;
+    report.sections.push_back(std::move(section));
+    return report;
+}
+
+TEST(ReportWriter, aColumnInWhichNothingStandsIsLeftOut) {
+    ww::report::Table table;
+    table.columns = {testColumn("Tag"), testColumn("Nowhere"), testColumn("Somewhere"), testColumn("Below")};
+    table.rows = {{testCell("T1"), testCell(""), testCell(""), testCell("")},
+                  {testCell("T2"), testCell(""), testCell("here"), testCell("")}};
+    table.totals = {testCell("Sum"), testCell(""), testCell(""), testCell("all")};
+    const support::TemporaryFolder folder;
+    const std::string file = folder.file("report.pdf");
+    ASSERT_TRUE(writePdf(reportOf(table), demoProject(), file).ok());
+    const std::string text = output("pdftotext", {"-layout", QString::fromStdString(file), "-"});
+    EXPECT_EQ(text.find("Nowhere"), std::string::npos) << text;
+    for (const char* kept : {"Tag", "Somewhere", "Below", "T1", "here", "all"}) {
+        EXPECT_NE(text.find(kept), std::string::npos) << kept << '\n' << text;
+    }
+}
+
+TEST(ReportWriter, noPageHasTheLastRowOfATableAlone) {
+    bool isOnTwoPages = false;
+    for (std::size_t count = 40; count < 75; ++count) {
+        ww::report::Table table;
+        table.columns = {testColumn("Tag")};
+        for (std::size_t row = 1; row <= count; ++row) {
+            table.rows.push_back({testCell("row-" + std::to_string(row) + ".")});
+        }
+        const support::TemporaryFolder folder;
+        const std::string file = folder.file("report.pdf");
+        const ww::report::Report report = reportOf(table);
+        ASSERT_TRUE(writePdf(report, demoProject(), file).ok());
+        const std::size_t pages = layOut(report, demoProject()).pages.size();
+        isOnTwoPages = isOnTwoPages || pages == 2;
+        const QString last = QString::number(pages);
+        const std::string text =
+            output("pdftotext", {"-f", last, "-l", last, QString::fromStdString(file), "-"});
+        for (const std::size_t row : {count - 1, count}) {
+            EXPECT_NE(text.find("row-" + std::to_string(row) + "."), std::string::npos)
+                << count << " rows: " << text;
+        }
+    }
+    EXPECT_TRUE(isOnTwoPages);
+}
+
 /// The darkest and lightest greys of a page.
 QImage greyPage(const ReportPages& pages, std::size_t page) {
     const QSizeF size = pages.size(page) / kDotsPerInch * 96;
@@ -199,6 +297,29 @@ TEST(ReportPages, previewShowsInkOnEveryPageAlsoInGrey) {
         }
         EXPECT_GT(dark, 1000) << page;
         EXPECT_FALSE(pages.names[page].isEmpty());
+    }
+}
+
+// The bar is as wide as what is printed, black with a white word: no copier takes it away.
+TEST(ReportPages, theBarOfASimulatedJobIsBlackAcrossTheHeadAlsoInGrey) {
+    const project::Project project = simulatedProject();
+    const ReportPages pages = layOut(built(project), project);
+    constexpr double kDotsPerMm = 96 / 25.4;
+    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
+        const QImage grey = greyPage(pages, page);
+        const int y = static_cast<int>(16.5 * kDotsPerMm);  // between the upper edge of the bar and the word
+        int dark = 0;
+        for (int x = 0; x < grey.width(); ++x) {
+            dark += qGray(grey.pixel(x, y)) < 60 ? 1 : 0;
+        }
+        EXPECT_GT(dark, 0.95 * (grey.width() - 30 * kDotsPerMm)) << "page " << page + 1;
+        int light = 0;
+        for (int x = 0; x < grey.width(); ++x) {
+            const int middle = static_cast<int>(20.6 * kDotsPerMm);
+            const bool isInBar = x > 16 * kDotsPerMm && x < grey.width() - 16 * kDotsPerMm;
+            light += isInBar && qGray(grey.pixel(x, middle)) > 200 ? 1 : 0;
+        }
+        EXPECT_GT(light, 20) << "page " << page + 1 << ": the word in it";
     }
 }
 

@@ -11,6 +11,7 @@
 #include "tests/support/demo_project.h"
 #include "tests/support/fixed_clock.h"
 #include "tests/support/temporary_folder.h"
+#include "ui/assessed_rounds.h"
 #include "ui/pump_advisor.h"
 
 namespace ww::support {
@@ -20,6 +21,7 @@ struct Rig {
     FixedClock clock;
     CountingIds ids{100000};
     ui::WorkbookBridge bridge{ui::Desk{clock, ids, "A. Fields", "LT-1"}};
+    ui::AssessedRounds rounds{bridge};
     ui::LoopAdvisor loop{bridge};
     ui::PumpAdvisor pumps{bridge, loop};
 

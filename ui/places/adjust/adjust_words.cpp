@@ -170,9 +170,7 @@ QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve)
         return {unit, AdjustText::tr("not read yet")};
     }
     QStringList notes{AdjustText::tr("%1 at %2").arg(unit, settingWords(valve, last->setting))};
-    QString when = last->reading->time
-                       ? AdjustText::tr("%1 ago").arg(text::age(*last->reading->time, bridge.now()))
-                       : QString();
+    QString when = last->reading->time ? text::ago(*last->reading->time, bridge.now()) : QString();
     if (valve.tries().empty()) {
         const int number = bridge.project().rounds().at(last->reading->round).number;
         when = AdjustText::tr("round %1%2").arg(QString::number(number), when.isEmpty() ? when : ", " + when);

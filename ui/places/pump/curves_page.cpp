@@ -1,13 +1,14 @@
 #include "ui/places/pump/curves_page.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QResizeEvent>
 #include <QVBoxLayout>
 
 #include "core/pump_room/pump_picture.h"
-#include "core/report/report.h"
 #include "ui/charts/convergence_chart_data.h"
 #include "ui/charts/pump_chart_data.h"
+#include "ui/places/pump/section_page.h"
 #include "ui/text/words.h"
 #include "ui/widgets/panel_area.h"
 #include "ui/widgets/panel_title.h"
@@ -23,10 +24,12 @@ constexpr int kTwoCharts = 600;
 
 }  // namespace
 
-CurvesPage::CurvesPage(WorkbookBridge& bridge, QWidget* parent)
+CurvesPage::CurvesPage(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget* parent)
     : PumpPage(parent),
       m_bridge(bridge),
+      m_rounds(rounds),
       m_tokens(theme::tokens(theme::Display::Office)),
+      m_message(new SectionView(this)),
       m_pumpChart(new charts::ChartView(this)),
       m_convergence(new charts::ChartView(this)) {
     auto* charts = new QWidget(this);
@@ -37,8 +40,11 @@ CurvesPage::CurvesPage(WorkbookBridge& bridge, QWidget* parent)
     left->addWidget(m_convergence, 2);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(12, 8, 12, 8);
-    row->addWidget(new SideBySide({charts, kChartWidth, 2, SideBySide::kAsItAsks},
-                                  {buildPanel(), kPanelWidth, 1, SideBySide::kAsItAsks}, this));
+    m_content = new SideBySide({charts, kChartWidth, 2, SideBySide::kAsItAsks},
+                               {buildPanel(), kPanelWidth, 1, SideBySide::kAsItAsks}, this);
+    m_message->hide();
+    row->addWidget(m_message);
+    row->addWidget(m_content);
 }
 
 QWidget* CurvesPage::buildPanel() {
@@ -69,6 +75,7 @@ QWidget* CurvesPage::buildPanel() {
 
 void CurvesPage::setTokens(const theme::Tokens& tokens) {
     m_tokens = tokens;
+    m_message->setTokens(tokens);
     m_pumpChart->setTokens(tokens);
     m_convergence->setTokens(tokens);
 }
@@ -84,16 +91,45 @@ void CurvesPage::resizeEvent(QResizeEvent* event) {
     m_convergence->setVisible(m_hasConvergence && window()->height() >= kTwoCharts);
 }
 
+void CurvesPage::takeFocus() {
+    (m_content->isHidden() ? static_cast<QWidget*>(m_message) : m_pumpChart)->setFocus(Qt::OtherFocusReason);
+}
+
+std::vector<balancing::Assessment> CurvesPage::ownRounds() {
+    const project::Project& project = m_bridge.project();
+    std::vector<balancing::Assessment> own;
+    for (const std::size_t index : project.roundsByNumber()) {
+        const project::Round& round = project.rounds()[index];
+        if (round.kind != project::RoundKind::Witness) {
+            own.push_back(m_rounds.of(round.id));
+        }
+    }
+    return own;
+}
+
 void CurvesPage::show(const pump_room::PumpPicture* picture) {
+    const bool hadFocus = isAncestorOf(QApplication::focusWidget());
+    m_message->setVisible(picture == nullptr);
+    m_content->setVisible(picture != nullptr);
+    if (hadFocus && !isAncestorOf(QApplication::focusWidget())) {
+        takeFocus();
+    }
     if (picture == nullptr) {
+        m_message->showMessage(computingMessage());
         return;
     }
     const project::Project& project = m_bridge.project();
     ww::report::ReportOptions options;
     // The page needs no more than it is given; what nobody draws is not computed.
     options.pumps = std::make_shared<pump_room::PumpPicture>(*picture);
-    const ww::report::Report report = ww::report::buildOfPump(project, options);
-    charts::ChartFigure figure = charts::pumpChart(project, report.rounds, &picture->decision);
+    const ww::report::Report report = ww::report::buildOfPump(project, options, ownRounds());
+    showCharts(project, report, *picture);
+    showFacts(report);
+}
+
+void CurvesPage::showCharts(const project::Project& project, const ww::report::Report& report,
+                            const pump_room::PumpPicture& picture) {
+    charts::ChartFigure figure = charts::pumpChart(project, report.rounds, &picture.decision);
     if (figure.isEmpty()) {
         figure.sentence =
             tr("Enter two points of the pump's curve on the page Pump Data (Ctrl+Alt+0), or make the "
@@ -105,7 +141,9 @@ void CurvesPage::show(const pump_room::PumpPicture* picture) {
     m_hasConvergence = !convergence.isEmpty();
     m_convergence->setVisible(m_hasConvergence && window()->height() >= kTwoCharts);
     m_convergence->setFigure(std::move(convergence));
+}
 
+void CurvesPage::showFacts(const ww::report::Report& report) {
     const ww::report::Section& pump = ww::report::sectionOf(report, ww::report::kPump);
     const ww::report::Section& index = ww::report::sectionOf(report, ww::report::kIndex);
     std::vector<ww::report::Fact> duty = pump.facts;

@@ -4,9 +4,12 @@
 
 #include <QLabel>
 
+#include "core/report/report.h"
+#include "ui/assessed_rounds.h"
 #include "ui/charts/chart_view.h"
 #include "ui/places/fact_list.h"
 #include "ui/places/pump/pump_page.h"
+#include "ui/places/section_view.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -15,11 +18,11 @@ class CurvesPage : public PumpPage {
     Q_OBJECT
 
   public:
-    explicit CurvesPage(WorkbookBridge& bridge, QWidget* parent = nullptr);
+    CurvesPage(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget* parent = nullptr);
 
     void show(const pump_room::PumpPicture* picture) override;
     void setTokens(const theme::Tokens& tokens) override;
-    void takeFocus() override { m_pumpChart->setFocus(Qt::OtherFocusReason); }
+    void takeFocus() override;
     /// The chart in hand becomes its table, or comes back.
     void toggleTable() override;
 
@@ -28,9 +31,17 @@ class CurvesPage : public PumpPage {
 
   private:
     QWidget* buildPanel();
+    /// The rounds that the balancers walked, in their order.
+    std::vector<balancing::Assessment> ownRounds();
+    void showCharts(const project::Project& project, const ww::report::Report& report,
+                    const pump_room::PumpPicture& picture);
+    void showFacts(const ww::report::Report& report);
 
     WorkbookBridge& m_bridge;
+    AssessedRounds& m_rounds;
     theme::Tokens m_tokens;
+    SectionView* m_message = nullptr;  ///< in place of all else while nothing was computed
+    QWidget* m_content = nullptr;
     charts::ChartView* m_pumpChart = nullptr;
     charts::ChartView* m_convergence = nullptr;
     QLabel* m_dutyTitle = nullptr;

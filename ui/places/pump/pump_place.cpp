@@ -35,7 +35,7 @@ class FilledStack : public QStackedWidget {
 
 }  // namespace
 
-PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* parent)
+PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, AssessedRounds& rounds, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
       m_advisor(advisor),
@@ -52,7 +52,8 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
     m_tabs->setElideMode(Qt::ElideNone);
     new FocusRing(m_tabs->tabBar());
     m_tabs->setAccessibleName(tr("Pages of the pump"));
-    addPage<CurvesPage>(tr("Curves"));
+    addPage(tr("Curves"),
+            [this, judged = &rounds](QWidget* parent) { return new CurvesPage(m_bridge, *judged, parent); });
     addPage<TestPage>(tr("Test"));
     addPage<ResultsPage>(tr("Results"));
     addPage<DecisionPage>(tr("Decision"));
@@ -84,7 +85,11 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* pare
     connect(m_chooser, &QComboBox::activated, m_tabs, &QTabWidget::setCurrentIndex);
     connect(m_tabs, &QTabWidget::currentChanged, this, [this] { updateGeometry(); });
     connect(m_tabs, &QTabWidget::currentChanged, m_chooser, &QComboBox::setCurrentIndex);
-    connect(&m_bridge, &WorkbookBridge::branchSelected, m_shown, [this] { markBehind(); });
+    connect(&m_bridge, &WorkbookBridge::branchSelected, m_shown, [this] {
+        // No other page shows the branch in hand.
+        m_pages[Curves].isBehind = true;
+        m_shown->want();
+    });
     connect(&m_advisor, &PumpAdvisor::changed, m_shown, [this] { markBehind(); });
     connect(&m_bridge, &WorkbookBridge::changed, m_shown, &ShownRefresh::want);
     connect(m_tabs, &QTabWidget::currentChanged, m_shown, &ShownRefresh::want);

@@ -9,6 +9,7 @@
 #include <functional>
 #include <vector>
 
+#include "ui/assessed_rounds.h"
 #include "ui/places/pump/pump_page.h"
 #include "ui/pump_advisor.h"
 #include "ui/widgets/quiet_combo.h"
@@ -36,7 +37,8 @@ class PumpPlace : public QWidget {
         PageCount
     };
 
-    PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* parent = nullptr);
+    PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, AssessedRounds& rounds,
+              QWidget* parent = nullptr);
 
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);

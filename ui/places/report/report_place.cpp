@@ -61,6 +61,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     m_empty->setAlignment(Qt::AlignCenter);
     m_list->setFixedWidth(kListWidth);
     m_list->setWordWrap(true);
+    m_list->setTextElideMode(Qt::ElideNone);
     m_list->setSpacing(3);
     m_list->setResizeMode(QListView::Adjust);
     // A long report has thousands.

@@ -39,6 +39,7 @@ SigningPanel::SigningPanel(WorkbookBridge& bridge, MakeReport make, QWidget* par
       m_meaning(new QuietCombo(this)),
       m_signers(new QuietCombo(this)),
       m_sign(new QPushButton(tr("Sign…"), this)),
+      m_why(new QLabel(this)),
       m_told(new QLabel(this)) {
     m_key->setAccessibleName(tr("Key file"));
     m_choose->setAccessibleName(tr("Choose the key file"));
@@ -50,6 +51,9 @@ SigningPanel::SigningPanel(WorkbookBridge& bridge, MakeReport make, QWidget* par
     m_meaning->setAccessibleName(tr("Meaning of my signature"));
     m_signers->addItems({tr("Technician and supervisor"), tr("Technician only")});
     m_signers->setAccessibleName(tr("Who signs this report"));
+    m_why->setWordWrap(true);
+    m_why->setTextFormat(Qt::PlainText);
+    m_why->setAccessibleName(tr("Why nothing can be signed"));
     m_told->setWordWrap(true);
     m_told->setTextFormat(Qt::PlainText);
     m_told->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -72,7 +76,8 @@ SigningPanel::SigningPanel(WorkbookBridge& bridge, MakeReport make, QWidget* par
     label(4, tr("Signers"), m_signers);
     grid->addWidget(m_signers, 4, 1, 1, 2);
     grid->addWidget(m_sign, 5, 1, 1, 2);
-    grid->addWidget(m_told, 6, 0, 1, 3);
+    grid->addWidget(m_why, 6, 1, 1, 2);
+    grid->addWidget(m_told, 7, 0, 1, 3);
     grid->setColumnStretch(1, 1);
     connect(m_choose, &QPushButton::clicked, this, &SigningPanel::chooseKey);
     connect(m_certificate, &QPushButton::clicked, this, &SigningPanel::askCertificate);
@@ -109,9 +114,13 @@ void SigningPanel::refresh() {
     m_signers->setEnabled(role() == seal::Role::Technician);
     m_sign->setEnabled(m_bridge.isOpen() && !m_bridge.isReadOnly() && m_obstacles == 0 &&
                        m_waitsFor.isEmpty());
-    const QString why = m_bridge.isReadOnly() ? tr("This workbook can only be read here.")
-                        : m_obstacles > 0     ? tr("Lines above that stand in the way: %1.").arg(m_obstacles)
-                                              : m_waitsFor;
+    const QString why = !m_bridge.isOpen()      ? QString()
+                        : m_bridge.isReadOnly() ? tr("This workbook can only be read here.")
+                        : m_obstacles > 0 ? tr("Lines above that stand in the way: %1.").arg(m_obstacles)
+                                          : m_waitsFor;
+    // In sight, not only where a mouse rests.
+    m_why->setText(why);
+    m_why->setVisible(!why.isEmpty());
     m_sign->setToolTip(why);
     m_sign->setAccessibleDescription(why);
 }

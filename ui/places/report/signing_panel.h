@@ -80,6 +80,7 @@ class SigningPanel : public QWidget {
     QComboBox* m_meaning;
     QComboBox* m_signers;
     QPushButton* m_sign;
+    QLabel* m_why;  ///< below it while it cannot be pressed
     QLabel* m_told;
     std::size_t m_obstacles = 0;
     QString m_waitsFor;

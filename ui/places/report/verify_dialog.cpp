@@ -48,6 +48,11 @@ QString withGroups(QString words) {
     return words;
 }
 
+/// What somebody signs for, as a heading: without the stop of a sentence.
+QString meaningOf(seal::Role role) {
+    return text::sentence({&seal::meaning(role), {}, {}}).chopped(1);
+}
+
 }  // namespace
 
 VerifyDialog::VerifyDialog(const WorkbookBridge& bridge, const theme::Tokens& tokens, QWidget* parent)
@@ -161,8 +166,7 @@ void VerifyDialog::judge() {
         addFault(fault);
     }
     for (const seal::SignatureFinding& signature : m_found.signatures) {
-        addHeading(signature.role ? text::sentence({&seal::meaning(*signature.role), {}, {}})
-                                  : QString::fromStdString(signature.field));
+        addHeading(signature.role ? meaningOf(*signature.role) : QString::fromStdString(signature.field));
         for (const seal::SignatureAnswer& answer : seal::answersOf(signature, !m_anchors.isEmpty())) {
             addFact(text::sentence(answer.question).chopped(1), withGroups(text::sentence(answer.answer)),
                     markOfAnswer(answer.weight));
@@ -172,7 +176,7 @@ void VerifyDialog::judge() {
         }
     }
     for (const seal::Role role : m_found.waiting) {
-        addHeading(text::sentence({&seal::meaning(role), {}, {}}));
+        addHeading(meaningOf(role));
         addFact(QString(), tr("Not signed yet."), Mark::Open);
     }
     if (m_found.binding && m_bridge.isOpen()) {

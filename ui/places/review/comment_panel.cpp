@@ -1,10 +1,12 @@
 #include "ui/places/review/comment_panel.h"
 
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QVBoxLayout>
 
 #include "core/project/review.h"
+#include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/hinted_field.h"
 
 namespace ww::ui {
 
@@ -14,7 +16,7 @@ CommentPanel::CommentPanel(WorkbookBridge& bridge, QWidget* parent)
       m_head(new QLabel(this)),
       m_list(new QListWidget(this)),
       m_target(new QLabel(this)),
-      m_text(new QLineEdit(this)),
+      m_text(new HintedField(tr("comment or answer"), this)),
       m_add(new QPushButton(tr("Comment"), this)),
       m_answer(new QPushButton(tr("Answer"), this)),
       m_resolve(new QPushButton(tr("Resolve"), this)) {
@@ -23,13 +25,13 @@ CommentPanel::CommentPanel(WorkbookBridge& bridge, QWidget* parent)
     m_list->setWordWrap(true);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_text->setAccessibleName(tr("Text of the comment"));
-    m_text->setPlaceholderText(tr("comment or answer"));
     m_target->setBuddy(m_text);
     m_target->setWordWrap(true);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(m_add);
-    buttons->addWidget(m_answer);
-    buttons->addWidget(m_resolve);
+    // Two below one leave the panel narrow.
+    auto* buttons = new QGridLayout;
+    buttons->addWidget(m_add, 0, 0, 1, 2);
+    buttons->addWidget(m_answer, 1, 0);
+    buttons->addWidget(m_resolve, 1, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(6);
@@ -88,8 +90,7 @@ const project::Comment* CommentPanel::inHand() const {
 
 QString CommentPanel::threadText(const project::Comment& comment) const {
     const auto said = [](const project::Comment& c) {
-        const QString time =
-            c.time ? QString::fromStdString(c.time->text()).left(16).replace('T', ' ') : QString();
+        const QString time = c.time ? text::timeOf(*c.time) : QString();
         return QStringLiteral("%1, %2: %3")
             .arg(QString::fromStdString(c.person), time, QString::fromStdString(c.text));
     };

@@ -50,7 +50,13 @@ QString ratioText(const std::optional<quantity::Ratio>& ratio) {
     return ratio ? text::percent(*ratio) : QString();
 }
 
-QString whoText(const project::Project& project, const project::Reading* reading) {
+/// Both states in words; the shape beside them is that of the later one.
+QString stateStep(const balancing::ComparedBranch& compared, const project::Branch& branch) {
+    return step(text::word(compared.stateBefore, branch), text::word(compared.stateAfter, branch));
+}
+
+QString whoText(const project::Project& project, const project::Reading* reading,
+                const std::optional<base::Instant>& day) {
     if (reading == nullptr) {
         return {};
     }
@@ -60,7 +66,7 @@ QString whoText(const project::Project& project, const project::Reading* reading
         parts << QString::fromStdString(person->name);
     }
     if (reading->time) {
-        parts << QString::fromStdString(reading->time->timeOfDay()).left(5);
+        parts << text::timeOf(*reading->time, day);
     }
     return parts.join(QStringLiteral(" "));
 }
@@ -97,7 +103,7 @@ QString whyText(const project::Project& project, const balancing::ComparedBranch
 }
 
 TextRow correctionRow(const project::Project& project, const balancing::ComparedBranch& branch,
-                      const balancing::Correction& correction) {
+                      const balancing::Correction& correction, const std::optional<base::Instant>& day) {
     const project::Reading& old = project.readings().at(correction.reading);
     TextRow row;
     row.id = branch.branch;
@@ -109,15 +115,15 @@ TextRow correctionRow(const project::Project& project, const balancing::Compared
         QString(),
         correction.replacement ? ReviewPlaceText::tr("was, corrected") : ReviewPlaceText::tr("struck"),
         QString::fromStdString(old.reason),
-        whoText(project, &old)};
+        whoText(project, &old, day)};
     return row;
 }
 
 }  // namespace
 
 std::vector<TextRow> comparedRows(const project::Project& project,
-                                  const std::vector<balancing::ComparedBranch>& branches,
-                                  bool isChangedOnly) {
+                                  const std::vector<balancing::ComparedBranch>& branches, bool isChangedOnly,
+                                  const std::optional<base::Instant>& day) {
     std::vector<TextRow> rows;
     for (const balancing::ComparedBranch& branch : branches) {
         if (isChangedOnly && !branch.isChanged()) {
@@ -136,12 +142,12 @@ std::vector<TextRow> comparedRows(const project::Project& project,
                      step(settingText(branch.settingBefore), settingText(branch.settingAfter)),
                      readingStep(before, after),
                      step(ratioText(branch.ofTargetBefore), ratioText(branch.ofTargetAfter)),
-                     text::word(branch.stateAfter, project.branches().at(branch.branch)),
+                     stateStep(branch, project.branches().at(branch.branch)),
                      whyText(project, branch, before, after),
-                     whoText(project, after)};
+                     whoText(project, after, day)};
         rows.push_back(std::move(row));
         for (const balancing::Correction& correction : branch.corrections) {
-            rows.push_back(correctionRow(project, branch, correction));
+            rows.push_back(correctionRow(project, branch, correction, day));
         }
     }
     return rows;

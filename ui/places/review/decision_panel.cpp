@@ -4,6 +4,7 @@
 
 #include "core/balancing/review_steps.h"
 #include "core/project/review.h"
+#include "ui/text/format.h"
 #include "ui/text/words.h"
 #include "ui/widgets/hinted_field.h"
 
@@ -13,7 +14,7 @@ namespace {
 using project::RoundState;
 
 QString whenText(const std::optional<base::Instant>& time) {
-    return time ? QString::fromStdString(time->text()).left(16).replace('T', ' ') : QString();
+    return time ? text::timeOf(*time) : QString();
 }
 
 }  // namespace

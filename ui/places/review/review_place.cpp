@@ -9,6 +9,7 @@
 #include "ui/places/review/compared_rows.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/focus_ring.h"
 #include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
@@ -17,7 +18,6 @@ using balancing::ComparisonOrder;
 
 namespace {
 
-constexpr int kRoundsChartHeight = 190;
 constexpr int kLeastRoundText = 16;
 constexpr int kLeastOrderText = 20;
 
@@ -39,6 +39,13 @@ QString idText(const base::Id& id) {
     return QString::fromStdString(id.text());
 }
 
+/// The state of a round and, below it, the day on which its walk began.
+QString stateAndDay(const project::Project& project, const project::Round& round) {
+    const auto begin = project::beginOf(project, round.id);
+    const QString state = text::word(round.state);
+    return begin ? state + '\n' + QString::fromStdString(begin->date()) : state;
+}
+
 }  // namespace
 
 ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget* parent)
@@ -50,9 +57,9 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
       m_whole(new QHBoxLayout(m_page)),
       m_roundsSide(new QWidget(m_page)),
       m_empty(new QLabel(this)),
-      m_rounds(new TextTable({tr("Round"), tr("State"), tr("On share"), tr("Spread")}, -1, this)),
+      m_rounds(new TextTable({tr("Round"), tr("State, walked"), tr("On share"), tr("Spread")}, -1, this)),
       m_roundTable(new QTableView(this)),
-      m_spread(new QLabel(this)),
+      m_views(new QTabWidget(this)),
       m_before(new QuietCombo(this)),
       m_after(new QuietCombo(this)),
       m_changedOnly(new QCheckBox(tr("Changed &only"), this)),
@@ -63,9 +70,10 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
           State, this)),
       m_table(new QTableView(this)),
       m_delegate(new BranchDelegate(this)),
+      m_spread(new QLabel(this)),
+      m_convergence(new charts::ChartView(this)),
       m_comments(new CommentPanel(bridge, this)),
-      m_decision(new DecisionPanel(bridge, this)),
-      m_convergence(new charts::ChartView(this)) {
+      m_decision(new DecisionPanel(bridge, this)) {
     setAccessibleName(tr("Review"));
     makeReadable(m_roundTable, m_rounds, m_delegate);
     makeReadable(m_table, m_comparison, m_delegate);
@@ -73,6 +81,8 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
         table->viewport()->installEventFilter(this);
     }
     m_roundTable->setAccessibleName(tr("Rounds"));
+    m_views->setAccessibleName(tr("Pages of the review"));
+    new FocusRing(m_views->tabBar());
     m_table->setAccessibleName(tr("Two rounds compared"));
     m_before->setAccessibleName(tr("Earlier round"));
     m_after->setAccessibleName(tr("Later round"));
@@ -84,7 +94,6 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
           std::pair(tr("Largest change first"), ComparisonOrder::LargestChange)}) {
         m_order->addItem(words, static_cast<int>(value));
     }
-    m_convergence->setFixedHeight(kRoundsChartHeight);
     // The columns are fitted to what its bar leaves.
     m_table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     for (QuietCombo* combo : {m_before, m_after, m_order}) {
@@ -190,7 +199,7 @@ void ReviewPlace::refreshRounds() {
         row.id = round.id;
         row.cells = {
             QString::number(round.number) + (open > 0 ? QStringLiteral("  !%1").arg(open) : QString()),
-            text::word(round.state), QStringLiteral("%1/%2").arg(all.onShareCount).arg(all.terminalCount),
+            stateAndDay(project, round), QStringLiteral("%1/%2").arg(all.onShareCount).arg(all.terminalCount),
             all.spread ? text::percent(*all.spread) : QString()};
         rows.push_back(std::move(row));
     }
@@ -225,6 +234,7 @@ void ReviewPlace::refreshStrip(std::span<const balancing::Assessment* const> rou
 }
 
 void ReviewPlace::toggleTable() {
+    m_views->setCurrentIndex(1);
     m_convergence->toggleTable();
 }
 
@@ -265,7 +275,8 @@ void ReviewPlace::refreshComparison() {
     const project::Project& project = m_bridge.project();
     const auto compared = balancing::inOrder(
         balancing::compareRounds(project, m_assessed.of(*before), m_assessed.of(*after)), order());
-    m_comparison->setRows(comparedRows(project, compared, m_changedOnly->isChecked()));
+    m_comparison->setRows(
+        comparedRows(project, compared, m_changedOnly->isChecked(), project::beginOf(project, *after)));
     const auto changed = std::count_if(compared.begin(), compared.end(),
                                        [](const auto& branch) { return branch.isChanged(); });
     m_count->setText(isOne ? QString() : tr("%1 of %2 changed").arg(changed).arg(compared.size()));
@@ -293,6 +304,7 @@ void ReviewPlace::showInHand() {
 
 void ReviewPlace::showBranch(const base::Id& branch) {
     m_shown->catchUp();
+    m_views->setCurrentIndex(0);
     if (m_comparison->rowOf(branch) < 0) {
         m_changedOnly->setChecked(false);
     }
@@ -310,7 +322,7 @@ void ReviewPlace::comment() {
 }
 
 void ReviewPlace::takeFocus() {
-    m_table->setFocus(Qt::OtherFocusReason);
+    (isComparing() ? static_cast<QWidget*>(m_table) : m_convergence)->setFocus(Qt::OtherFocusReason);
 }
 
 void ReviewPlace::setTokens(const theme::Tokens& tokens) {

@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QStackedWidget>
+#include <QTabWidget>
 #include <QTableView>
 #include <QWidget>
 #include <optional>
@@ -36,7 +37,7 @@ class ReviewPlace : public QWidget {
     void setMetrics(const theme::Metrics& metrics);
     void takeFocus();
     QSize minimumSizeHint() const override;
-    /// Shows a branch in the comparison, all rows if need be.
+    /// Brings the comparison to the front and shows a branch in it, all rows if need be.
     void showBranch(const base::Id& branch);
     /// The round that is decided on: the later of the two compared; nothing before any is read.
     std::optional<base::Id> round() const { return chosenRound(m_after); }
@@ -54,7 +55,7 @@ class ReviewPlace : public QWidget {
   public slots:
     /// Puts the keys into a comment on the cell in hand.
     void comment();
-    /// Changes the chart of the rounds into its table and back.
+    /// Brings the chart of the rounds to the front and changes it into its table or back.
     void toggleTable();
 
   protected:
@@ -64,8 +65,12 @@ class ReviewPlace : public QWidget {
 
   private:
     void layOut();
+    QWidget* comparisonPage();
+    QWidget* convergencePage();
     /// Rounds, comparison and comments under one another, for want of room.
     void setNarrow(bool isNarrow);
+    /// Whether the comparison is in front, not how the shares came together.
+    bool isComparing() const { return m_views->currentIndex() == 0; }
     /// The width that all three need side by side.
     int wantedWidth() const;
     /// What a side needs beside the comparison, in whatever text and language.
@@ -77,6 +82,10 @@ class ReviewPlace : public QWidget {
     void fillChoices();
     void showInHand();
     void fitColumns();
+    /// Widens a column of the comparison to `least`, px, as far as the wider of `other` and Why can spare it.
+    void takeFor(Column column, int least, Column other);
+    /// What keeps each of the two words of a state on one line, px.
+    int stateWidth() const;
     /// What keeps every tag of the comparison on one line, px.
     int tagWidth() const;
     /// The texts of a column that can be the widest: of many rows those with the most letters.
@@ -91,12 +100,11 @@ class ReviewPlace : public QWidget {
     QStackedWidget* m_content;
     QWidget* m_page;
     QHBoxLayout* m_whole;
-    QVBoxLayout* m_centre = nullptr;
     QWidget* m_roundsSide;
     QLabel* m_empty;
     TextTable* m_rounds;
     QTableView* m_roundTable;
-    QLabel* m_spread;
+    QTabWidget* m_views;
     QuietCombo* m_before;
     QuietCombo* m_after;
     QCheckBox* m_changedOnly;
@@ -105,9 +113,10 @@ class ReviewPlace : public QWidget {
     TextTable* m_comparison;
     QTableView* m_table;
     BranchDelegate* m_delegate;
+    QLabel* m_spread;
+    charts::ChartView* m_convergence;
     CommentPanel* m_comments;
     DecisionPanel* m_decision;
-    charts::ChartView* m_convergence;
     /// What the chart was drawn of; nothing before the first.
     std::optional<std::pair<int, std::optional<base::Id>>> m_drawn;
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });

@@ -1,8 +1,10 @@
 // How the place Review is laid out: what stands beside what, how wide, and its columns.
 #include <QHBoxLayout>
+#include <QSet>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/delegates/fitted_text.h"
 #include "ui/places/column_fit.h"
 #include "ui/places/review/review_place.h"
 #include "ui/widgets/laid_out_later.h"
@@ -10,11 +12,12 @@
 namespace ww::ui {
 namespace {
 
-constexpr int kSideWidth = 262;
+constexpr int kSideWidth = 200;
 constexpr int kMargin = 12;
 constexpr int kRoundsWidth = 240;
-/// Below this height the comparison needs all the room.
-constexpr int kWithChart = 480;
+constexpr int kLeastChartHeight = 190;
+/// Between the rows of choices, which take as little as they can from the comparison.
+constexpr int kCloseRows = 4;
 
 }  // namespace
 
@@ -22,35 +25,17 @@ void ReviewPlace::layOut() {
     auto* left = new QVBoxLayout;
     left->addWidget(m_roundTable, 1);
     left->addWidget(m_decision);
-    auto* choices = new QHBoxLayout;
-    auto* compare = new QLabel(tr("&Compare"), this);
-    compare->setBuddy(m_before);
-    auto* with = new QLabel(tr("&with"), this);
-    with->setBuddy(m_after);
-    for (QWidget* widget : std::initializer_list<QWidget*>{compare, m_before, with, m_after}) {
-        choices->addWidget(widget, widget == m_before || widget == m_after ? 1 : 0);
-    }
-    auto* shown = new QHBoxLayout;
-    shown->addWidget(m_changedOnly);
-    auto* order = new QLabel(tr("&Order"), this);
-    order->setBuddy(m_order);
-    shown->addWidget(order);
-    shown->addWidget(m_order, 1);
-    m_count->setWordWrap(true);
-    m_count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    shown->addWidget(m_count, 1);
-    m_centre = new QVBoxLayout;
-    m_centre->addLayout(choices);
-    m_centre->addLayout(shown);
-    m_centre->addWidget(m_table, 1);
-    m_centre->addWidget(m_spread);
-    m_centre->addWidget(m_convergence);
-    m_whole->setContentsMargins(kMargin, 8, kMargin, 8);
+    m_whole->setContentsMargins(kMargin, 4, kMargin, 6);
     m_whole->setSpacing(14);
     m_roundsSide->setLayout(left);
-    left->setContentsMargins(0, 0, 0, 0);
+    left->setContentsMargins(0, 4, 0, 0);
+    m_views->setDocumentMode(true);
+    m_views->setUsesScrollButtons(false);
+    m_views->setElideMode(Qt::ElideNone);
+    m_views->addTab(comparisonPage(), tr("Comparison"));
+    m_views->addTab(convergencePage(), tr("Convergence"));
     m_whole->addWidget(m_roundsSide);
-    m_whole->addLayout(m_centre, 1);
+    m_whole->addWidget(m_views, 1);
     m_whole->addWidget(m_comments);
     setNarrow(false);
     m_content->addWidget(laidOutLater(m_page));
@@ -60,8 +45,48 @@ void ReviewPlace::layOut() {
     whole->addWidget(m_content);
 }
 
+QWidget* ReviewPlace::comparisonPage() {
+    auto* page = new QWidget(this);
+    auto* choices = new QHBoxLayout;
+    auto* compare = new QLabel(tr("&Compare"), page);
+    compare->setBuddy(m_before);
+    auto* with = new QLabel(tr("&with"), page);
+    with->setBuddy(m_after);
+    for (QWidget* widget : std::initializer_list<QWidget*>{compare, m_before, with, m_after}) {
+        choices->addWidget(widget, widget == m_before || widget == m_after ? 1 : 0);
+    }
+    auto* shown = new QHBoxLayout;
+    shown->addWidget(m_changedOnly);
+    auto* order = new QLabel(tr("&Order"), page);
+    order->setBuddy(m_order);
+    shown->addWidget(order);
+    shown->addWidget(m_order, 1);
+    m_count->setWordWrap(true);
+    m_count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    shown->addWidget(m_count, 1);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, kCloseRows, 0, 0);
+    column->setSpacing(kCloseRows);
+    column->addLayout(choices);
+    column->addLayout(shown);
+    column->addWidget(m_table, 1);
+    return page;
+}
+
+QWidget* ReviewPlace::convergencePage() {
+    auto* page = new QWidget(this);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, kCloseRows, 0, 0);
+    m_convergence->setMinimumHeight(kLeastChartHeight);
+    column->addWidget(m_spread);
+    column->addWidget(m_convergence, 1);
+    return page;
+}
+
 void ReviewPlace::setNarrow(bool isNarrow) {
     constexpr int kTableHeight = 150;
+    // Leaves the words above and below the chart their lines.
+    constexpr int kViewsHeight = 340;
     m_whole->setDirection(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     // As wide as their buttons need, in whatever text and language.
     for (QWidget* side : {m_roundsSide, static_cast<QWidget*>(m_comments)}) {
@@ -72,12 +97,12 @@ void ReviewPlace::setNarrow(bool isNarrow) {
     for (QTableView* table : {m_roundTable, m_table}) {
         table->setMinimumHeight(isNarrow ? kTableHeight : 0);
     }
+    m_views->setMinimumHeight(isNarrow ? kViewsHeight : 0);
 }
 
 void ReviewPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     setNarrow(width() < wantedWidth());
-    m_convergence->setVisible(height() >= kWithChart);
     fitColumns();
 }
 
@@ -102,7 +127,7 @@ bool ReviewPlace::event(QEvent* event) {
 QSize ReviewPlace::minimumSizeHint() const {
     const int narrow =
         std::max({m_roundsSide->layout()->minimumSize().width(), m_comments->layout()->minimumSize().width(),
-                  m_centre->minimumSize().width()});
+                  m_views->minimumSizeHint().width()});
     return {narrow + 2 * kMargin, QWidget::minimumSizeHint().height()};
 }
 
@@ -111,30 +136,64 @@ int ReviewPlace::sideWidth(const QWidget& side) const {
 }
 
 int ReviewPlace::wantedWidth() const {
-    return sideWidth(*m_roundsSide) + sideWidth(*m_comments) + m_centre->minimumSize().width() +
+    return sideWidth(*m_roundsSide) + sideWidth(*m_comments) + m_views->minimumSizeHint().width() +
            2 * m_whole->spacing() + 2 * kMargin;
 }
 
 void ReviewPlace::fitColumns() {
-    const int digits[ColumnCount] = {6, 8, 18, 13, 11, 12, 16};
+    const int digits[ColumnCount] = {6, 8, 18, 13, 14, 12, 16};
     fitWrapped(*m_table, digits, Why);
-    // A tag is known by its end; the readings are wrapped instead.
+    // A tag is known by its end and a state by both its words; the readings are wrapped instead.
     int reading = 0;
     for (const QString& cell : longestCells(Dp)) {
         reading = std::max(reading, widestWord(m_table->fontMetrics(), cell));
     }
+    takeFor(Dp, reading + 1, Who);
+    takeFor(State, stateWidth(), Who);
+    // A head of one line leaves its height to the rows.
+    takeFor(OfTarget, columnWidthFor(*m_table, OfTarget, 0), Who);
     const int spare = m_table->columnWidth(Dp) - reading - 1;
-    if (spare < 0) {
-        const int giver = m_table->columnWidth(Who) > m_table->columnWidth(Why) ? Who : Why;
-        m_table->setColumnWidth(giver, m_table->columnWidth(giver) + spare);
-        m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - spare);
-    }
     if (const int more = std::min(spare, tagWidth() - m_table->columnWidth(Tag)); more > 0) {
         m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
         m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
     }
     const int roundDigits[] = {5, 10, 8, 6};
     fitWrapped(*m_roundTable, roundDigits, 1);
+    for (QTableView* table : {m_table, m_roundTable}) {
+        if (table->wordWrap()) {
+            table->resizeRowsToContents();
+        }
+    }
+}
+
+void ReviewPlace::takeFor(Column column, int least, Column other) {
+    const int lacking = least - m_table->columnWidth(column);
+    const int giver = m_table->columnWidth(other) > m_table->columnWidth(Why) ? other : Why;
+    const int spare = m_table->columnWidth(giver) - leastColumnWidth(*m_table, giver);
+    if (const int more = std::min(lacking, spare); more > 0) {
+        m_table->setColumnWidth(giver, m_table->columnWidth(giver) - more);
+        m_table->setColumnWidth(column, m_table->columnWidth(column) + more);
+    }
+}
+
+int ReviewPlace::stateWidth() const {
+    QSet<QString> words;
+    QModelIndex stated;
+    for (int row = 0; row < m_comparison->rowCount(); ++row) {
+        if (m_comparison->row(row).state) {
+            stated = m_comparison->index(row, State);
+            for (const QString& word :
+                 m_comparison->row(row).cells.value(State).split(QStringLiteral(" → "))) {
+                words.insert(word);
+            }
+        }
+    }
+    int widest = 0;
+    for (const QString& word : words) {
+        // The arrow stays on the line of the first.
+        widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(word + QStringLiteral(" →")));
+    }
+    return stated.isValid() ? widest + besideWords(stated, m_table->font()) + 1 : 0;
 }
 
 int ReviewPlace::tagWidth() const {
@@ -167,9 +226,6 @@ void ReviewPlace::fitWrapped(QTableView& table, std::span<const int> digits, int
     ui::fitColumns(table, digits, filling);
     const bool isWrapped = table.model()->rowCount() <= kMostWrapped;
     table.setWordWrap(isWrapped);
-    if (isWrapped) {
-        table.resizeRowsToContents();
-    }
 }
 
 }  // namespace ww::ui
