@@ -83,11 +83,13 @@ void HistoryDialog::use() {
     if (!row.isValid()) {
         return;
     }
-    const auto& dp = m_history[static_cast<std::size_t>(row.row())].reading.dp;
-    if (!dp) {
+    const project::Reading& reading = m_history[static_cast<std::size_t>(row.row())].reading;
+    if (!reading.dp && !reading.flow) {
         return;
     }
-    const base::Outcome done = m_bridge.storeDp(m_branch, QString::fromStdString(dp->text()));
+    const base::Outcome done =
+        reading.dp ? m_bridge.storeDp(m_branch, QString::fromStdString(reading.dp->text()))
+                   : m_bridge.storeFlow(m_branch, QString::fromStdString(reading.flow->text()));
     if (!done) {
         emit m_bridge.messageRaised(done.fault());
     }

@@ -241,6 +241,11 @@ inline constexpr MessageForm kReadingsText{
     "report_readings_text",
     "Digits and units exactly as entered. A value that was corrected or struck stays, struck out."};
 inline constexpr MessageForm kNoReadings{"report_no_readings", "No reading is on record."};
+inline constexpr MessageForm kFlowMeasuredWith{"report_flow_measured_with",
+                                               "flow measured otherwise, with {1}"};
+inline constexpr MessageForm kFlowMeasured{"report_flow_measured", "flow measured otherwise"};
+inline constexpr MessageForm kFlowMethodMissing{"report_flow_method_missing",
+                                                "flow measured otherwise, method not noted"};
 
 // Column headings.
 inline constexpr MessageForm kTagColumn{"report_tag_column", "Tag"};

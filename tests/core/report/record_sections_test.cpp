@@ -185,6 +185,33 @@ TEST(RecordSections, aValueTypedInAnotherUnitIsPrintedAsTyped) {
     EXPECT_NE(sectionText(project, kReadings).find("|1.8 psi|"), std::string::npos);
 }
 
+TEST(RecordSections, aFlowMeasuredOtherwiseSaysByWhichMethod) {
+    project::Project project = demoProject();
+    project::Reading reading = project.readings()[0];
+    reading.dp.reset();
+    reading.flow = quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("3.90"),
+                                                            quantity::Unit::CubicMetrePerHour);
+    reading.instrument.reset();
+    project.put(reading);
+    const auto holds = [&](std::string_view words) {
+        return sectionText(project, kReadings).find(words) != std::string::npos;
+    };
+    EXPECT_TRUE(holds("|3.90 m³/h|") || holds("|3.90 m3/h|")) << sectionText(project, kReadings);
+    EXPECT_TRUE(holds("flow measured otherwise, method not noted"));
+    reading.note = "by ultrasound, 20 diameters behind the elbow";
+    project.put(reading);
+    EXPECT_TRUE(holds("flow measured otherwise; by ultrasound, 20 diameters behind the elbow"));
+    project::Instrument meter;
+    meter.id = CountingIds(900).next();
+    meter.tag = "U-1";
+    meter.kind = "ultrasonic flow meter";
+    project.put(meter);
+    reading.instrument = meter.id;
+    project.put(reading);
+    EXPECT_TRUE(holds("|U-1|"));
+    EXPECT_TRUE(holds("flow measured otherwise, with ultrasonic flow meter"));
+}
+
 TEST(RecordSections, onlyADraftSaysThatNobodySigned) {
     ReportOptions options;
     options.signers = Signers::Technician;

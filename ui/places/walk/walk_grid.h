@@ -15,7 +15,9 @@ class WalkGrid : public EntryTable {
   public:
     explicit WalkGrid(WalkModel& model, QWidget* parent = nullptr);
 
-    /// Puts the cursor on the dp of a row. After a jump the next Enter goes to the next unread valve.
+    const WalkModel& walkModel() const { return m_model; }
+    /// Puts the cursor where a row is read: on its dp, or on its flow where a dp gives none. After a jump the
+    /// next Enter goes to the next unread valve.
     void goToRow(int row, bool isJump);
     /// Goes where Enter would go from the row in hand; false at the end of the route.
     bool goOn();
