@@ -26,6 +26,9 @@ constexpr std::array kPressureUnits{Unit::Psi,        Unit::Kilopascal,  Unit::B
                                     Unit::Millibar,   Unit::InchOfWater, Unit::MillimetreOfWater,
                                     Unit::FootOfWater};
 
+constexpr std::array kFlowUnits{Unit::GallonPerMinute, Unit::LitrePerSecond, Unit::CubicMetrePerHour,
+                                Unit::ImperialGallonPerMinute};
+
 /// Collects the hypotheses about one observation.
 class Collector {
   public:
@@ -41,6 +44,16 @@ class Collector {
             add({observation, other.value, std::nullopt},
                 {HypothesisMeaning::Kind::Unit, std::string(quantity::symbol(unit)), other.value,
                  std::nullopt});
+        }
+    }
+
+    void flowUnits(std::size_t observation, const Reading& reading) {
+        for (const Unit unit : kFlowUnits) {
+            if (unit != reading.flow->unit) {
+                add({observation, VolumeFlow::from(reading.flow->digits.value(), unit), std::nullopt},
+                    {HypothesisMeaning::Kind::Unit, std::string(quantity::symbol(unit)), std::nullopt,
+                     std::nullopt});
+            }
         }
     }
 
@@ -170,12 +183,15 @@ Hypotheses hypothesesOf(const Project& project, const History& history, const Lo
     for (std::size_t i = 0; i < loop.learning.observations.size(); ++i) {
         const Observation& observation = loop.learning.observations[i];
         const ObservationSource& source = loop.sources[i];
-        if (observation.place != place || !source.branch ||
-            !std::holds_alternative<PressureDifference>(observation.value)) {
+        if (observation.place != place || !source.branch) {
             continue;
         }
         const Branch& branch = project.branches()[*source.branch];
         const Reading& reading = project.readings().at(source.readings.front());
+        if (std::holds_alternative<VolumeFlow>(observation.value)) {
+            collector.flowUnits(i, reading);
+            continue;
+        }
         collector.units(i, reading);
         collector.sign(i, reading);
         const auto at = settingAt(project, history, reading.id, branch);
