@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/project/names.h"
+#include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/label.h"
 #include "ui/text/typed_word.h"
@@ -57,7 +58,8 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
         row.id = reading.id;
         const bool isUndone = value.isUndone || value.isGone;
         row.isStruck = isUndone || reading.status != project::ReadingStatus::Standing;
-        const std::string words = reading.reason.empty() ? reading.note : reading.reason;
+        const QString words =
+            reading.reason.empty() ? QString::fromStdString(reading.note) : text::reason(reading.reason);
         row.cells = {value.round > 0 ? QString::number(value.round) : tr("undone"),
                      reading.setting ? QString::fromStdString(reading.setting->text()) : QString(),
                      reading.cannotBeRead ? tr("cannot be read")
@@ -67,7 +69,7 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
                      QString::fromStdString(value.stored.text()).left(19).replace('T', ' '),
                      QString::fromStdString(value.person),
                      text::label(value.label),
-                     QString::fromStdString(words)};
+                     words};
         rows.push_back(std::move(row));
     }
     m_values->setRows(std::move(rows));

@@ -36,10 +36,11 @@ Cell noteOf(const Source& source, const project::Reading& reading) {
     addIf(reading.isDoubtful, base::term("doubtful"));
     addIf(reading.isRepeat, base::term("repeat"));
     addIf(reading.supersedes.has_value(), base::term("correction"));
-    for (const std::string& text : {reading.reason, reading.note}) {
-        if (!text.empty()) {
-            parts.push_back(plain(text));
-        }
+    if (!reading.reason.empty()) {
+        parts.push_back(reasonPart(reading.reason));
+    }
+    if (!reading.note.empty()) {
+        parts.push_back(plain(reading.note));
     }
     return cell(std::move(parts), "; ");
 }

@@ -230,6 +230,7 @@ inline constexpr MessageForm kCorrection{"report_correction", "{1w} corrected to
 inline constexpr MessageForm kCorrectionUnknown{"report_correction_unknown",
                                                 "{1w} corrected to {2w} at {3w} by a person not written"};
 inline constexpr MessageForm kStruck{"report_struck", "{1w} struck: {2}"};
+inline constexpr MessageForm kStruckWhileMerging{"report_struck_while_merging", "{1w} struck"};
 inline constexpr MessageForm kStruckSilent{"report_struck_silent", "{1w} struck: no reason given"};
 inline constexpr MessageForm kCannotBeRead{"report_cannot_be_read", "could not be read: {1}"};
 inline constexpr MessageForm kUnreadSilent{"report_unread_silent", "could not be read: no reason given"};
