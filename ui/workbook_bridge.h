@@ -70,6 +70,8 @@ class WorkbookBridge : public QObject {
     /// Without one the work is done at once.
     using Wait = std::function<void(const QString& words, const std::function<void()>& work)>;
     void setWait(Wait wait) { m_wait = std::move(wait); }
+    /// Does work on a workbook file: the window waits for it where the file is large.
+    void doWaitedFor(const QString& file, const QString& words, const std::function<void()>& work) const;
     /// Makes a new file and opens it in place of the one that is open.
     base::Outcome create(const QString& file, const project::Edit& content);
     void close();
@@ -196,7 +198,6 @@ class WorkbookBridge : public QObject {
     using Made = base::Result<project::Edit>;
 
     base::Outcome guarded(const std::function<base::Outcome()>& action) const;
-    void doWaitedFor(const QString& file, const QString& words, const std::function<void()>& work) const;
     base::Outcome applyMade(const std::function<Made(const project::Round&)>& make);
     base::Outcome took(const base::Result<project::ChangeSet>& result, bool isReverted);
     base::Outcome revert(base::Result<project::ChangeSet> (workbook::Workbook::*step)());
