@@ -15,20 +15,28 @@ CountedRows::CountedRows(WorkbookBridge& bridge, project::RecordKind kind,
 }
 
 void CountedRows::follow(const project::ChangeSet& changes) {
-    const bool isOther = changes.isEmpty() || !changes.erased.empty();
+    if (!changes.isEmpty() && !changes.touches(m_kind)) {
+        return;
+    }
     const int count = static_cast<int>(m_count(m_bridge.project()));
-    if (isOther || count < m_rowCount) {
-        beginResetModel();
+    if (changes.isEmpty() || !changes.erased.empty() || count < m_rowCount) {
+        renew();
+        return;
+    }
+    if (count > m_rowCount) {
+        beginInsertRows({}, m_rowCount, count - 1);
         m_rowCount = count;
-        endResetModel();
-    } else if (changes.touches(m_kind)) {
-        if (count > m_rowCount) {
-            beginInsertRows({}, m_rowCount, count - 1);
-            m_rowCount = count;
-            endInsertRows();
-        }
+        endInsertRows();
+    }
+    if (count > 0) {
         emit dataChanged(index(0, 0), index(count - 1, columnCount() - 1));
     }
+}
+
+void CountedRows::renew() {
+    beginResetModel();
+    m_rowCount = static_cast<int>(m_count(m_bridge.project()));
+    endResetModel();
 }
 
 int CountedRows::rowCount(const QModelIndex& parent) const {

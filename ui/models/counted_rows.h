@@ -14,6 +14,8 @@ class CountedRows : public QAbstractTableModel {
 
   public:
     int rowCount(const QModelIndex& parent = {}) const override;
+    /// Says that other rows stand here now.
+    void renew();
     /// Every cell may be typed into unless the job is read only.
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 

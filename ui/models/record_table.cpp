@@ -5,50 +5,21 @@
 namespace ww::ui {
 
 RecordTableModel::RecordTableModel(WorkbookBridge& bridge, RecordTableContent content, QObject* parent)
-    : QAbstractTableModel(parent),
-      m_bridge(bridge),
-      m_content(std::move(content)),
-      m_rowCount(m_content.rowCount()) {
-    connect(&bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
-        if (!changes.isEmpty() && !changes.touches(m_content.kind)) {
-            return;
-        }
-        const int count = m_content.rowCount();
-        if (changes.isEmpty() || !changes.erased.empty() || count < m_rowCount) {
-            renew();
-            return;
-        }
-        if (count > m_rowCount) {
-            beginInsertRows({}, m_rowCount, count - 1);
-            m_rowCount = count;
-            endInsertRows();
-        }
-        if (count > 0) {
-            emit dataChanged(index(0, 0), index(count - 1, columnCount() - 1));
-        }
-    });
-}
-
-void RecordTableModel::renew() {
-    beginResetModel();
-    m_rowCount = m_content.rowCount();
-    endResetModel();
-}
-
-int RecordTableModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : m_rowCount;
-}
+    : CountedRows(
+          bridge, content.kind,
+          [count = content.rowCount](const project::Project&) { return static_cast<std::size_t>(count()); },
+          parent),
+      m_content(std::move(content)) {}
 
 int RecordTableModel::columnCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(m_content.titles.size());
 }
 
 Qt::ItemFlags RecordTableModel::flags(const QModelIndex& index) const {
-    if (!index.isValid()) {
-        return Qt::NoItemFlags;
+    Qt::ItemFlags flags = CountedRows::flags(index);
+    if (index.isValid() && !m_content.isTyped(index.column())) {
+        flags.setFlag(Qt::ItemIsEditable, false);
     }
-    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
-    flags.setFlag(Qt::ItemIsEditable, !m_bridge.isReadOnly() && m_content.isTyped(index.column()));
     return flags;
 }
 
