@@ -23,12 +23,15 @@ class RecordTableModel : public CountedRows {
   public:
     RecordTableModel(WorkbookBridge& bridge, RecordTableContent content, QObject* parent = nullptr);
 
-    int columnCount(const QModelIndex& parent = {}) const override;
+    /// A text that has no room can be read in the tool tip.
     QVariant data(const QModelIndex& index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     base::Outcome store(const QModelIndex& cell, const QString& text);
+
+  protected:
+    QStringList titles() const override { return m_content.titles; }
+    QString cellText(int row, int column) const override { return m_content.text(row, column); }
 
   private:
     RecordTableContent m_content;
