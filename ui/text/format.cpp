@@ -102,6 +102,11 @@ QString ofTarget(quantity::Ratio ratio, const project::Project& project) {
     return QString::number(percent, 'f', places);
 }
 
+QString moment(const base::Instant& time) {
+    constexpr qsizetype kToSeconds = 19;
+    return QString::fromStdString(time.text()).left(kToSeconds).replace('T', ' ');
+}
+
 QString age(const base::Instant& moment, const base::Instant& now) {
     const qint64 seconds = std::max<qint64>(0, now.seconds - moment.seconds);
     if (seconds < 60) {
