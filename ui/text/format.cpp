@@ -102,11 +102,6 @@ QString ofTarget(quantity::Ratio ratio, const project::Project& project) {
     return QString::number(percent, 'f', places);
 }
 
-QString moment(const base::Instant& time) {
-    constexpr qsizetype kToSeconds = 19;
-    return QString::fromStdString(time.text()).left(kToSeconds).replace('T', ' ');
-}
-
 QString age(const base::Instant& moment, const base::Instant& now) {
     const qint64 seconds = std::max<qint64>(0, now.seconds - moment.seconds);
     if (seconds < 60) {
@@ -119,6 +114,11 @@ QString age(const base::Instant& moment, const base::Instant& now) {
         return FormatText::tr("%1 h").arg(seconds / 3600);
     }
     return FormatText::tr("%1 d").arg(seconds / 86400);
+}
+
+QString moment(const base::Instant& time) {
+    constexpr qsizetype kToSeconds = 19;
+    return QString::fromStdString(time.text()).left(kToSeconds).replace('T', ' ');
 }
 
 }  // namespace ww::ui::text

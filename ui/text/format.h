@@ -38,9 +38,10 @@ QString entered(const std::optional<quantity::Measured<Q>>& value) {
                  : QString();
 }
 
-/// "2026-03-02 14:02:07", as it stands in the record.
-QString moment(const base::Instant& time);
 /// "12 s", "41 min", "3 h", "2 d": the age of a moment at `now`.
 QString age(const base::Instant& moment, const base::Instant& now);
+
+/// "2026-03-02 14:02:07", as it stands in the record.
+QString moment(const base::Instant& time);
 
 }  // namespace ww::ui::text

@@ -17,13 +17,8 @@ struct WordText {
     Q_DECLARE_TR_FUNCTIONS(Word)
 };
 
-}  // namespace
-
-namespace {
-
 /// A word; or one that is written with a space behind it ("valve ") and what follows it, or with a space
-/// before it
-/// (" min ago") and what stands there.
+/// before it (" min ago") and what stands there.
 QString wordAndRest(const QString& text) {
     const QString whole = term(text.toStdString());
     if (whole != text) {

@@ -165,7 +165,7 @@ QModelIndex ValveCard::cell(WalkModel::Column column) const {
 
 WalkModel::Column ValveCard::entryColumn() const {
     const int row = m_grid.currentRow();
-    return row >= 0 ? m_grid.walkModel().entryColumn(row) : WalkModel::Dp;
+    return row >= 0 ? m_grid.rows().entryColumn(row) : WalkModel::Dp;
 }
 
 void ValveCard::refresh() {
