@@ -30,16 +30,12 @@ class WalkTest : public ::testing::Test {
     quantity::Measured<PressureDifference> kPa(std::string_view digits) const {
         return m_job.pressure(digits);
     }
-    /// Carries an edit out; gives its label, or the code of the refusal.
+    /// As applied(); a minute later.
     std::string apply(const base::Result<Edit>& edit) {
-        if (!edit) {
-            return std::string(edit.fault().code());
+        if (edit) {
+            m_clock.advance(std::chrono::minutes(1));
         }
-        for (const project::AnyRecord& record : edit->put) {
-            std::visit([&](const auto& r) { m_job.project().put(r); }, record);
-        }
-        m_clock.advance(std::chrono::minutes(1));
-        return edit->label;
+        return applied(m_job, edit);
     }
     std::string storeDpAt(std::string_view tag, std::string_view digits,
                           std::optional<base::Decimal> setting = {}) {
