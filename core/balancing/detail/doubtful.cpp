@@ -1,13 +1,13 @@
 #include "core/balancing/detail/doubtful.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/learning/learn_forms.h"
+#include "core/balancing/meter_units.h"
 #include "core/quantity/measured.h"
 
 namespace ww::balancing::detail {
@@ -22,13 +22,6 @@ using project::Project;
 using project::Reading;
 using quantity::Unit;
 
-constexpr std::array kPressureUnits{Unit::Psi,        Unit::Kilopascal,  Unit::Bar,
-                                    Unit::Millibar,   Unit::InchOfWater, Unit::MillimetreOfWater,
-                                    Unit::FootOfWater};
-
-constexpr std::array kFlowUnits{Unit::GallonPerMinute, Unit::LitrePerSecond, Unit::CubicMetrePerHour,
-                                Unit::ImperialGallonPerMinute};
-
 /// Collects the hypotheses about one observation.
 class Collector {
   public:
@@ -36,7 +29,7 @@ class Collector {
         : m_project(project), m_loop(loop), m_out(out) {}
 
     void units(std::size_t observation, const Reading& reading) {
-        for (const Unit unit : kPressureUnits) {
+        for (const Unit unit : kDpMeterUnits) {
             if (unit == reading.dp->unit) {
                 continue;
             }
@@ -48,7 +41,7 @@ class Collector {
     }
 
     void flowUnits(std::size_t observation, const Reading& reading) {
-        for (const Unit unit : kFlowUnits) {
+        for (const Unit unit : kFlowMeterUnits) {
             if (unit != reading.flow->unit) {
                 add({observation, VolumeFlow::from(reading.flow->digits.value(), unit), std::nullopt},
                     {HypothesisMeaning::Kind::Unit, std::string(quantity::symbol(unit)), std::nullopt,
