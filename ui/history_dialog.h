@@ -19,13 +19,16 @@ class HistoryDialog : public QDialog {
     TextTable* values() const { return m_values; }
 
   private:
+    /// The values of the branch, newest first; where the journal cannot be read, what is wrong is told.
+    void readHistory();
+    static TextRow rowOf(const workbook::CellValue& value);
     void use();
 
     WorkbookBridge& m_bridge;
     base::Id m_branch;
     std::vector<workbook::CellValue> m_history;
     TextTable* m_values;
-    QTableView* m_table;
+    QTableView* m_table = nullptr;
     QPushButton* m_use;
 };
 

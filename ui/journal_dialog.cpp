@@ -3,7 +3,6 @@
 #include <QDialogButtonBox>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -14,27 +13,9 @@
 #include "ui/text/format.h"
 #include "ui/text/label.h"
 #include "ui/text/words.h"
+#include "ui/widgets/read_table.h"
 
 namespace ww::ui {
-namespace {
-
-QTableView* tableOn(TextTable* model, const QString& name, QWidget* parent) {
-    auto* table = new QTableView(parent);
-    table->setModel(model);
-    table->setAccessibleName(name);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
-    table->setTabKeyNavigation(false);
-    table->verticalHeader()->hide();
-    table->horizontalHeader()->setStretchLastSection(true);
-    return table;
-}
-
-QString timeOf(const base::Instant& time) {
-    return QString::fromStdString(time.text()).left(19).replace('T', ' ');
-}
-
-}  // namespace
 
 JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
     : QDialog(parent),
@@ -42,11 +23,11 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
       m_journal(bridge.workbook()->journal()),
       m_actions(new TextTable(
           {tr("Record"), tr("Stored, newest first"), tr("By"), tr("On"), tr("What was done")}, -1, this)),
-      m_actionTable(tableOn(m_actions, tr("Stored actions"), this)),
+      m_actionTable(makeReadTable(m_actions, tr("Stored actions"), this)),
       m_said(new QLabel(this)),
       m_state(new TextTable({tr("Tag"), tr("Setting"), tr("Reading"), tr("Of target, %"), tr("State")}, -1,
                             this)),
-      m_stateTable(tableOn(m_state, tr("The job as it stood"), this)) {
+      m_stateTable(makeReadTable(m_state, tr("The job as it stood"), this)) {
     setWindowTitle(tr("The Job as It Stood"));
     m_said->setWordWrap(true);
     m_said->setTextFormat(Qt::PlainText);
@@ -54,7 +35,7 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
     std::vector<TextRow> rows;
     for (const workbook::JournalEntry& entry : m_journal) {
         TextRow row;
-        row.cells = {QString::number(entry.sequence), timeOf(entry.time),
+        row.cells = {QString::number(entry.sequence), text::moment(entry.time),
                      QString::fromStdString(entry.person), QString::fromStdString(entry.machine),
                      text::label(entry.label)};
         rows.push_back(std::move(row));

@@ -24,6 +24,7 @@ constexpr const char* kPlaceChapters[] = {"job.md",  "system.md", "walk.md",  "a
 }  // namespace
 
 void MainWindow::connectHelpCommands() {
+    static_assert(std::size(kPlaceChapters) == kPlaces, "every place has its chapter");
     connect(m_commands->handbook, &QAction::triggered, this, [this] {
         if (HandbookWindow* handbook = showHandbook()) {
             handbook->showChapter(m_bridge.isOpen() ? QString::fromLatin1(kPlaceChapters[place()])

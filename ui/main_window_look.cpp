@@ -32,7 +32,6 @@ void MainWindow::connectViewCommands() {
     connect(m_commands->normalText, &QAction::triggered, this, [this] {
         m_preferences.resetTextPoints();
         applyLook();
-        refreshStrip();
     });
     connect(m_commands->fullScreen, &QAction::triggered, this,
             [this](bool isFull) { isFull ? showFullScreen() : showNormal(); });
@@ -45,13 +44,11 @@ void MainWindow::connectViewCommands() {
 void MainWindow::setDisplay(theme::Display display) {
     m_preferences.setDisplay(display);
     applyLook();
-    refreshStrip();
 }
 
 void MainWindow::setTextPoints(double points) {
     m_preferences.setTextPoints(points);
     applyLook();
-    refreshStrip();
 }
 
 void MainWindow::applyLook() {
@@ -74,13 +71,13 @@ void MainWindow::applyLook() {
     }
     m_isApplyingLook = false;
     arrange();
+    refreshStrip();
 }
 
 void MainWindow::showPreferences() {
     PreferencesDialog dialog(m_preferences, this);
     connect(&dialog, &PreferencesDialog::changed, this, [this] {
         applyLook();
-        refreshStrip();
         refreshRecent();
     });
     dialog.exec();

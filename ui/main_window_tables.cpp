@@ -13,7 +13,6 @@
 #include "ui/file_messages.h"
 #include "ui/import/import_dialog.h"
 #include "ui/job_files.h"
-#include "ui/long_work.h"
 #include "ui/main_window.h"
 #include "ui/places/system/system_place.h"
 #include "ui/report/walk_sheet_writer.h"
@@ -75,11 +74,9 @@ void MainWindow::importPasted(const QString& table, const QString& text) {
 }
 
 base::Outcome MainWindow::writtenOut(const QString& file, const std::function<base::Outcome()>& write) {
-    if (!isWaitedFor(m_bridge.file())) {
-        return write();
-    }
     std::optional<base::Outcome> outcome;
-    waitFor(this, tr("Writing %1").arg(QFileInfo(file).fileName()), [&] { outcome = write(); });
+    m_bridge.doWaitedFor(m_bridge.file(), tr("Writing %1").arg(QFileInfo(file).fileName()),
+                         [&] { outcome = write(); });
     return *outcome;
 }
 

@@ -70,6 +70,8 @@ class WorkbookBridge : public QObject {
     /// Without one the work is done at once.
     using Wait = std::function<void(const QString& words, const std::function<void()>& work)>;
     void setWait(Wait wait) { m_wait = std::move(wait); }
+    /// Does work on a workbook file: the window waits for it where the file is large.
+    void doWaitedFor(const QString& file, const QString& words, const std::function<void()>& work) const;
     /// Makes a new file and opens it in place of the one that is open.
     base::Outcome create(const QString& file, const project::Edit& content);
     void close();
@@ -157,13 +159,15 @@ class WorkbookBridge : public QObject {
     /// Stores what was typed as the dp of a branch in the open round: digits with an optional unit. Only text
     /// that is no number is refused. Nothing typed, or the value that stands already, changes nothing.
     base::Outcome storeDp(const base::Id& branch, const QString& text);
+    /// The same for the flow of a branch that was measured otherwise than by the dp of its valve.
+    base::Outcome storeFlow(const base::Id& branch, const QString& text);
     /// Stores what was typed as a second reading beside the first: the mean counts.
     base::Outcome storeRepeat(const base::Id& branch, const QString& text);
     base::Outcome storeSetting(const base::Id& branch, const QString& text);
     /// The valve cannot be read; a reason given at once needs no second question when the round is closed.
     base::Outcome storeCannotBeRead(const base::Id& branch, const QString& reason = {});
-    /// Stores a column of typed dp values at these branches as one action; the first that is no number
-    /// refuses all.
+    /// Stores a column of typed values at these branches as one action, a dp or, where a dp gives no flow,
+    /// the flow; the first that is no number refuses all.
     base::Outcome storeColumn(const std::vector<base::Id>& branches, const QStringList& texts);
     base::Outcome giveReason(const base::Id& reading, const QString& reason);
     /// Marks the counting reading of a branch doubtful, or takes the mark back.
@@ -194,13 +198,19 @@ class WorkbookBridge : public QObject {
     using Made = base::Result<project::Edit>;
 
     base::Outcome guarded(const std::function<base::Outcome()>& action) const;
-    void doWaitedFor(const QString& file, const QString& words, const std::function<void()>& work) const;
     base::Outcome applyMade(const std::function<Made(const project::Round&)>& make);
     base::Outcome took(const base::Result<project::ChangeSet>& result, bool isReverted);
     base::Outcome revert(base::Result<project::ChangeSet> (workbook::Workbook::*step)());
     base::Outcome editReading(const base::Id& branch,
                               const std::function<Made(const project::Reading&)>& make);
     base::Result<const project::Round*> roundForReadings() const;
+    /// What was typed as a dp, or as a flow in the unit that the job shows.
+    base::Result<quantity::Measured<quantity::PressureDifference>> typedDp(const QString& text) const;
+    base::Result<quantity::Measured<quantity::VolumeFlow>> typedFlow(const QString& text) const;
+    /// The edit that stores what was typed at a branch of `after`: a dp or, where a dp gives no flow, the
+    /// flow.
+    Made readingTyped(const project::Project& after, const project::Round& round, const base::Id& branch,
+                      const QString& text) const;
     void takeOver(std::unique_ptr<workbook::Workbook> workbook);
     /// The journal names who is chosen, by the name that the job gives now.
     void followPerson();

@@ -80,13 +80,41 @@ base::Outcome WorkbookBridge::closeRound() {
         [&](const project::Round& round) { return balancing::closeRound(project(), round.id, context()); });
 }
 
+base::Result<quantity::Measured<quantity::PressureDifference>> WorkbookBridge::typedDp(
+    const QString& text) const {
+    return quantity::parseDifference(text.toStdString(), text::dpUnit(project(), instrument()),
+                                     project().fluid().density());
+}
+
+base::Result<quantity::Measured<quantity::VolumeFlow>> WorkbookBridge::typedFlow(const QString& text) const {
+    QString plain = text;
+    plain.replace(QChar(0xB3), QChar('3'));
+    return quantity::parseFlow(plain.toStdString(), text::flowUnit(project()));
+}
+
+base::Outcome WorkbookBridge::storeFlow(const base::Id& branch, const QString& text) {
+    if (text.trimmed().isEmpty()) {
+        return base::Done{};
+    }
+    return applyMade([&](const project::Round& round) -> Made {
+        auto flow = typedFlow(text);
+        if (!flow) {
+            return flow.fault();
+        }
+        const project::Reading* standing = balancing::countingReading(project(), round.id, branch);
+        if (standing != nullptr && standing->flow == *flow) {
+            return project::Edit{};
+        }
+        return balancing::storeFlow(project(), round.id, branch, std::move(flow).value(), context());
+    });
+}
+
 base::Outcome WorkbookBridge::storeDp(const base::Id& branch, const QString& text) {
     if (text.trimmed().isEmpty()) {
         return base::Done{};
     }
     return applyMade([&](const project::Round& round) -> Made {
-        auto dp = quantity::parseDifference(text.toStdString(), text::dpUnit(project(), instrument()),
-                                            project().fluid().density());
+        auto dp = typedDp(text);
         if (!dp) {
             return dp.fault();
         }
@@ -101,8 +129,7 @@ base::Outcome WorkbookBridge::storeDp(const base::Id& branch, const QString& tex
 
 base::Outcome WorkbookBridge::storeRepeat(const base::Id& branch, const QString& text) {
     return applyMade([&](const project::Round& round) -> Made {
-        auto dp = quantity::parseDifference(text.toStdString(), text::dpUnit(project(), instrument()),
-                                            project().fluid().density());
+        auto dp = typedDp(text);
         if (!dp) {
             return dp.fault();
         }
@@ -139,6 +166,18 @@ base::Outcome WorkbookBridge::storeCannotBeRead(const base::Id& branch, const QS
     });
 }
 
+WorkbookBridge::Made WorkbookBridge::readingTyped(const project::Project& after, const project::Round& round,
+                                                  const base::Id& branch, const QString& text) const {
+    if (balancing::isReadByFlow(after, after.branches().at(branch))) {
+        auto flow = typedFlow(text);
+        return flow ? balancing::storeFlow(after, round.id, branch, std::move(flow).value(), context())
+                    : Made(flow.fault());
+    }
+    auto dp = typedDp(text);
+    return dp ? balancing::storeDp(after, round.id, branch, std::move(dp).value(), std::nullopt, context())
+              : Made(dp.fault());
+}
+
 base::Outcome WorkbookBridge::storeColumn(const std::vector<base::Id>& branches, const QStringList& texts) {
     return applyMade([&](const project::Round& round) -> Made {
         // Each reading is made against the job as it stands after the one before, on a copy.
@@ -146,22 +185,15 @@ base::Outcome WorkbookBridge::storeColumn(const std::vector<base::Id>& branches,
         project::Edit all;
         int count = 0;
         for (std::size_t i = 0; i < branches.size() && i < static_cast<std::size_t>(texts.size()); ++i) {
-            const std::string typed = texts[static_cast<qsizetype>(i)].trimmed().toStdString();
-            if (typed.empty()) {
+            const QString typed = texts[static_cast<qsizetype>(i)].trimmed();
+            if (typed.isEmpty()) {
                 continue;
             }
-            auto dp = quantity::parseDifference(typed, text::dpUnit(project(), instrument()),
-                                                project().fluid().density());
-            const std::string tag = project().branches().at(branches[i]).tag;
-            if (!dp) {
-                base::Fault refusal = dp.fault();
-                refusal.subject = tag;
-                return refusal;
-            }
-            const Made edit = balancing::storeDp(after, round.id, branches[i], std::move(dp).value(),
-                                                 std::nullopt, context());
+            const Made edit = readingTyped(after, round, branches[i], typed);
             if (!edit) {
-                return edit.fault();
+                base::Fault refusal = edit.fault();
+                refusal.subject = project().branches().at(branches[i]).tag;
+                return refusal;
             }
             ++count;
             for (const project::AnyRecord& record : edit->put) {

@@ -71,8 +71,10 @@ Result<Edit> replacing(const Project& project, const Round& round, const Branch&
     return edit;
 }
 
-bool canReadDp(const Project& project, const Branch& branch) {
-    return project.characteristicOf(branch) != nullptr || detail::isSelfActing(branch);
+/// Ranges, floors, displays and zero checks are pressures here: what has one of them is a dp meter.
+bool measuresPressure(const project::Instrument& instrument) {
+    return instrument.range || instrument.accuracyFloor || instrument.resolution || instrument.zeroStart ||
+           instrument.zeroEnd;
 }
 
 template <class Change>
@@ -129,7 +131,7 @@ Result<Edit> storeDp(const Project& project, const Id& roundId, const Id& branch
                      Measured<PressureDifference> dp, std::optional<Decimal> setting, WalkContext context) {
     const Round& round = project.rounds().at(roundId);
     const Branch& branch = project.branches().at(branchId);
-    if (!canReadDp(project, branch)) {
+    if (isReadByFlow(project, branch)) {
         return base::Fault{&kBranchWithoutTable, branch.tag, {}};
     }
     if (!setting) {
@@ -214,9 +216,21 @@ Result<Edit> storeSetting(const Project& project, const Id& roundId, const Id& b
     return edit;
 }
 
+bool isReadByFlow(const Project& project, const Branch& branch) {
+    return project.characteristicOf(branch) == nullptr && !detail::isSelfActing(branch);
+}
+
 Result<Edit> storeFlow(const Project& project, const Id& roundId, const Id& branchId,
                        Measured<VolumeFlow> flow, WalkContext context) {
     const Branch& branch = project.branches().at(branchId);
+    if (flow.value.si() < 0) {
+        return base::Fault{&kNegativeFlow, branch.tag, {flow.text()}};
+    }
+    const project::Instrument* meter =
+        context.instrument ? project.instruments().find(*context.instrument) : nullptr;
+    if (meter != nullptr && measuresPressure(*meter)) {
+        context.instrument.reset();
+    }
     std::string label = project::label(project::labels::kFlow, {flow.text(), branch.tag});
     Reading made;
     made.setting = standingSetting(project, roundId, branchId);

@@ -35,7 +35,13 @@ base::Result<project::Edit> storeRepeat(const project::Project& project, const I
 /// Changes the setting that goes with the branch in this round (before or after its dp).
 base::Result<project::Edit> storeSetting(const project::Project& project, const Id& round, const Id& branch,
                                          base::Decimal setting, WalkContext context);
-/// Stores a directly read flow.
+/// Whether a dp gives no flow at the branch, so that its flow is read otherwise: it has no usable valve table
+/// and does not keep its flow by itself.
+bool isReadByFlow(const project::Project& project, const project::Branch& branch);
+/// Stores a flow that was measured otherwise than by the valve's dp, for example by ultrasound. The
+/// instrument of the context is noted where it measures no pressure; a dp meter did not read a flow. A
+/// branch with a valve table takes one too; assess() then asks why. Refused: a flow below zero, an accepted
+/// round, a new reading in a closed one.
 base::Result<project::Edit> storeFlow(const project::Project& project, const Id& round, const Id& branch,
                                       quantity::Measured<VolumeFlow> flow, WalkContext context);
 /// The valve cannot be read now; closing the round will ask for the reason once.

@@ -15,9 +15,12 @@ inline constexpr base::MessageForm kRoundClosed{
     "round {1} is closed and takes only corrections of its readings; open a new round for new readings"};
 inline constexpr base::MessageForm kRoundClosedAlready{"round_closed_already",
                                                        "round {1} is closed already; open a new round"};
-inline constexpr base::MessageForm kBranchWithoutTable{
-    "branch_without_table",
-    "this branch has no usable valve table, a dp gives no flow here; add the table or store a flow"};
+inline constexpr base::MessageForm kBranchWithoutTable{"branch_without_table",
+                                                       "this branch has no usable valve table, a dp gives no "
+                                                       "flow here; add the table, or type its flow in Walk"};
+inline constexpr base::MessageForm kNegativeFlow{"negative_flow",
+                                                 "a flow of {1} is below zero and is not stored; turn the "
+                                                 "flow meter round and type the flow without a sign"};
 inline constexpr base::MessageForm kBranchWithoutValve{
     "branch_without_valve", "this branch has no valve, so there is no setting; store a reading without one"};
 inline constexpr base::MessageForm kSettingBeyondScale{

@@ -15,6 +15,27 @@ std::size_t placeAt(std::string_view text, std::size_t at) {
     return rest.size() == 4 && rest[2] == 'w' && rest[3] == '}' ? 4 : 0;
 }
 
+/// One step through a form: letters that stand there, then the place behind them.
+struct FormPiece {
+    std::string_view letters;
+    std::optional<std::size_t> argument;  ///< nothing: the form ends with its letters
+};
+
+/// "DP {1}, {2}" as "DP " with place 0, ", " with place 1, and "".
+std::vector<FormPiece> piecesOf(std::string_view form) {
+    std::vector<FormPiece> pieces;
+    std::size_t from = 0;
+    for (std::size_t at = 0; at < form.size(); ++at) {
+        if (const std::size_t length = placeAt(form, at); length > 0) {
+            pieces.push_back({form.substr(from, at - from), static_cast<std::size_t>(form[at + 1] - '1')});
+            from = at + length;
+            at = from - 1;
+        }
+    }
+    pieces.push_back({form.substr(from), {}});
+    return pieces;
+}
+
 }  // namespace
 
 std::string filledIn(std::string_view text, const std::vector<std::string>& arguments) {
@@ -31,6 +52,28 @@ std::string filledIn(std::string_view text, const std::vector<std::string>& argu
         }
     }
     return out;
+}
+
+std::optional<std::vector<std::string>> argumentsIn(std::string_view form, std::string_view text) {
+    const std::vector<FormPiece> pieces = piecesOf(form);
+    if (!text.starts_with(pieces.front().letters)) {
+        return {};
+    }
+    std::vector<std::string> arguments(pieces.size() - 1);
+    std::string_view rest = text.substr(pieces.front().letters.size());
+    for (std::size_t i = 0; i + 1 < pieces.size(); ++i) {
+        const std::string_view behind = pieces[i + 1].letters;
+        const bool isLast = i + 2 == pieces.size();
+        const std::size_t end = !isLast                  ? rest.find(behind)
+                                : rest.ends_with(behind) ? rest.size() - behind.size()
+                                                         : std::string_view::npos;
+        if (end == std::string_view::npos) {
+            return {};
+        }
+        arguments[*pieces[i].argument] = std::string(rest.substr(0, end));
+        rest.remove_prefix(end + behind.size());
+    }
+    return rest.empty() ? std::optional(arguments) : std::nullopt;
 }
 
 std::string english(const Fault& fault) {

@@ -3,6 +3,7 @@
 // Not for broken contracts inside the program (expects.h).
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -32,6 +33,10 @@ struct Fault {
 
 /// The sentence with its arguments put in: {1} is the first. A missing argument leaves its place as written.
 std::string filledIn(std::string_view text, const std::vector<std::string>& arguments);
+
+/// What filledIn() put into a text of this form, read back; nothing where the text is of another. An argument
+/// ends where the letters behind its place begin, the last one as late as it can.
+std::optional<std::vector<std::string>> argumentsIn(std::string_view form, std::string_view text);
 
 /// The English sentence of a fault, without its subject.
 std::string english(const Fault& fault);

@@ -34,13 +34,6 @@ struct DpAtFlow {
 };
 DpAtFlow dpAtFlow(const DpResetLaw& law, VolumeFlow flow);
 
-/// dp0 where the pump cannot be slowed to find it: sensor dp less what the worst coil and its valve take,
-/// plus what they need (7 to 35 kPa is usual; US DOE/FEMP, as above).
-inline PressureDifference estimatedDp(PressureDifference sensor, PressureDifference coilAndValve,
-                                      PressureDifference need) {
-    return sensor - coilAndValve + need;
-}
-
 inline constexpr base::MessageForm kSetPointZero{"set_point_zero",
                                                  "the sensor reads {1} with the pumps off, more than its "
                                                  "accuracy of {2}; have it zeroed before the "

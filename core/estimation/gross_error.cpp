@@ -282,71 +282,11 @@ class Search {
     std::vector<double> m_start;
 };
 
-template <class Quantity>
-std::vector<Quantity> slipped(Quantity value, const std::vector<double>& factors) {
-    std::vector<Quantity> out;
-    for (const double factor : factors) {
-        out.push_back(value * factor);
-        out.push_back(value / factor);
-    }
-    return out;
-}
-
-/// Factors between units of pressure that are taken for one another; heads as of water at 1000 kg/m3.
-std::vector<double> pressureFactors() {
-    const auto density = quantity::Density::si(1000);
-    const auto size = [](quantity::Unit unit) { return PressureDifference::from(1, unit).si(); };
-    const auto headSize = [&](quantity::Unit unit) {
-        return quantity::pressureOf(quantity::Head::from(1, unit), density).si();
-    };
-    const double kilopascal = size(quantity::Unit::Kilopascal);
-    const double psi = size(quantity::Unit::Psi);
-    const double bar = size(quantity::Unit::Bar);
-    const double millibar = size(quantity::Unit::Millibar);
-    const double foot = headSize(quantity::Unit::Foot);
-    const double inch = headSize(quantity::Unit::Inch);
-    const double metre = headSize(quantity::Unit::Metre);
-    return {psi / kilopascal,      foot / kilopascal, kilopascal / inch, metre / kilopascal, bar / kilopascal,
-            kilopascal / millibar, psi / foot,        foot / inch,       bar / millibar};
-}
-
-std::vector<double> flowFactors() {
-    const auto size = [](quantity::Unit unit) { return VolumeFlow::from(1, unit).si(); };
-    const double gallon = size(quantity::Unit::GallonPerMinute);
-    const double litre = size(quantity::Unit::LitrePerSecond);
-    const double cubic = size(quantity::Unit::CubicMetrePerHour);
-    const double minute = litre / 60;
-    return {litre / cubic, litre / gallon, cubic / gallon, cubic / minute, litre / minute, gallon / minute};
-}
-
 }  // namespace
 
 GrossErrorResult findGrossError(const Learning& learning, const LearnOptions& options,
                                 const std::vector<Hypothesis>& hypotheses) {
     return Search(learning, options, hypotheses).run();
-}
-
-std::vector<Hypothesis> unitSlips(const Learning& learning) {
-    static const std::vector<double> kPressure = pressureFactors();
-    static const std::vector<double> kFlow = flowFactors();
-    std::vector<Hypothesis> out;
-    for (std::size_t reading = 0; reading < learning.observations.size(); ++reading) {
-        const ObservedValue& value = learning.observations[reading].value;
-        if (const auto* drop = std::get_if<PressureDifference>(&value)) {
-            if (drop->si() < 0) {
-                out.push_back({reading, ObservedValue(-*drop), std::nullopt});
-                continue;
-            }
-            for (const PressureDifference other : slipped(*drop, kPressure)) {
-                out.push_back({reading, ObservedValue(other), std::nullopt});
-            }
-        } else if (const auto flow = std::get<VolumeFlow>(value); flow.si() > 0) {
-            for (const VolumeFlow other : slipped(flow, kFlow)) {
-                out.push_back({reading, ObservedValue(other), std::nullopt});
-            }
-        }
-    }
-    return out;
 }
 
 }  // namespace ww::estimation

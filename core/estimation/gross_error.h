@@ -61,8 +61,4 @@ struct GrossErrorResult {
 GrossErrorResult findGrossError(const Learning& learning, const LearnOptions& options,
                                 const std::vector<Hypothesis>& hypotheses = {});
 
-/// Readings whose unit was mistaken, for every reading with a value above 0: the factors between the units in
-/// use for pressure and for flow, and their inverses; and of a negative dp the hoses the other way round.
-std::vector<Hypothesis> unitSlips(const Learning& learning);
-
 }  // namespace ww::estimation

@@ -43,7 +43,6 @@ struct Gibbs {
     double pi;
     double tau;
     double byPi = 0;
-    double byTau = 0;
     double byTauTwice = 0;
 };
 
@@ -55,7 +54,6 @@ Gibbs gibbs(Temperature temperature, AbsolutePressure pressure) {
         const double inA = std::pow(a, term.i);
         const double inB = std::pow(b, term.j);
         g.byPi -= term.n * term.i * inA / a * inB;
-        g.byTau += term.n * inA * term.j * inB / b;
         g.byTauTwice += term.n * inA * term.j * (term.j - 1) * inB / (b * b);
     }
     return g;
@@ -96,11 +94,6 @@ quantity::SpecificHeat waterSpecificHeat(Temperature temperature, AbsolutePressu
     return quantity::SpecificHeat::si(-kGasConstant_JkgK * g.tau * g.tau * g.byTauTwice);
 }
 
-SpecificEnthalpy waterSpecificEnthalpy(Temperature temperature, AbsolutePressure pressure) {
-    const Gibbs g = gibbs(temperature, pressure);
-    return SpecificEnthalpy::si(kGasConstant_JkgK * temperature.si() * g.tau * g.byTau);
-}
-
 AbsolutePressure waterSaturationPressure(Temperature temperature) {
     const auto& n = kRegion4;
     const double theta = temperature.si() + n[8] / (temperature.si() - n[9]);
@@ -109,17 +102,6 @@ AbsolutePressure waterSaturationPressure(Temperature temperature) {
     const double c = n[5] * theta * theta + n[6] * theta + n[7];
     const double root = 2 * c / (-b + std::sqrt(b * b - 4 * a * c));
     return AbsolutePressure::si(root * root * root * root * 1e6);
-}
-
-Temperature waterSaturationTemperature(AbsolutePressure pressure) {
-    const auto& n = kRegion4;
-    const double beta = std::pow(pressure.si() / 1e6, 0.25);
-    const double e = beta * beta + n[2] * beta + n[5];
-    const double f = n[0] * beta * beta + n[3] * beta + n[6];
-    const double g = n[1] * beta * beta + n[4] * beta + n[7];
-    const double d = 2 * g / (-f - std::sqrt(f * f - 4 * e * g));
-    const double sum = n[9] + d;
-    return Temperature::si(0.5 * (sum - std::sqrt(sum * sum - 4 * (n[8] + n[9] * d))));
 }
 
 quantity::DynamicViscosity waterViscosity(quantity::Density density, Temperature temperature) {

@@ -7,8 +7,7 @@
 
 namespace ww::fluid {
 
-using SpecificVolume = quantity::DerivedQuantity<struct SpecificVolumeKind>;      ///< m3/kg
-using SpecificEnthalpy = quantity::DerivedQuantity<struct SpecificEnthalpyKind>;  ///< J/kg
+using SpecificVolume = quantity::DerivedQuantity<struct SpecificVolumeKind>;  ///< m3/kg
 
 /// Specific volume of liquid water: IAPWS-IF97 region 1, release R7-97(2012) equation 7 and Table 3.
 /// Valid for 273.15 to 623.15 K, saturation pressure to 100 MPa; outside it extrapolates without a warning.
@@ -16,15 +15,10 @@ SpecificVolume waterSpecificVolume(quantity::Temperature temperature, quantity::
 /// Isobaric heat capacity of liquid water; same equation, table and range.
 quantity::SpecificHeat waterSpecificHeat(quantity::Temperature temperature,
                                          quantity::AbsolutePressure pressure);
-/// Specific enthalpy of liquid water, zero near the triple point; same equation, table and range.
-SpecificEnthalpy waterSpecificEnthalpy(quantity::Temperature temperature,
-                                       quantity::AbsolutePressure pressure);
 
 /// Saturation pressure: R7-97(2012) equation 30, 273.15 to 647.096 K. Between 228.15 and 273.15 K it goes on
 /// smoothly as the vapour pressure of undercooled water, without a claim of accuracy.
 quantity::AbsolutePressure waterSaturationPressure(quantity::Temperature temperature);
-/// Saturation temperature: R7-97(2012) equation 31, 611.213 Pa to 22.064 MPa.
-quantity::Temperature waterSaturationTemperature(quantity::AbsolutePressure pressure);
 
 /// Dynamic viscosity of water without the critical enhancement: IAPWS release R12-08 equations 10 to 12.
 /// Valid for the liquid from 273.15 K on; about 1 % near atmospheric pressure.

@@ -87,53 +87,10 @@ constexpr auto kLabelForms = std::to_array<const base::MessageForm*>({&labels::k
                                                                       &labels::kClock,
                                                                       &labels::kClockOwn});
 
-/// One step through a form: letters that stand there, then the place behind them.
-struct LabelPiece {
-    std::string_view letters;
-    std::optional<std::size_t> argument;  ///< nothing: the form ends with its letters
-};
-
-/// "DP {1}, {2}" as "DP " with place 0 and ", " with place 1.
-std::vector<LabelPiece> labelPieces(std::string_view form) {
-    std::vector<LabelPiece> pieces;
-    std::size_t from = 0;
-    for (std::size_t open = form.find('{'); open != std::string_view::npos; open = form.find('{', from)) {
-        pieces.push_back({form.substr(from, open - from), static_cast<std::size_t>(form[open + 1] - '1')});
-        from = form.find('}', open) + 1;
-    }
-    pieces.push_back({form.substr(from), {}});
-    return pieces;
-}
-
-/// The arguments of a label of this form; nothing where it is of another.
-std::optional<std::vector<std::string>> labelArguments(std::string_view form, std::string_view label) {
-    const std::vector<LabelPiece> pieces = labelPieces(form);
-    if (!label.starts_with(pieces.front().letters)) {
-        return {};
-    }
-    std::vector<std::string> arguments(pieces.size() - 1);
-    std::string_view rest = label.substr(pieces.front().letters.size());
-    for (std::size_t i = 0; i + 1 < pieces.size(); ++i) {
-        const std::string_view behind = pieces[i + 1].letters;
-        const bool isLast = i + 2 == pieces.size();
-        const std::size_t end = !isLast                  ? rest.find(behind)
-                                : rest.ends_with(behind) ? rest.size() - behind.size()
-                                                         : std::string_view::npos;
-        if (end == std::string_view::npos) {
-            return {};
-        }
-        arguments[*pieces[i].argument] = std::string(rest.substr(0, end));
-        rest.remove_prefix(end + behind.size());
-    }
-    return rest.empty() ? std::optional(arguments) : std::nullopt;
-}
-
-std::size_t lettersOf(std::string_view form) {
-    std::size_t count = 0;
-    for (const LabelPiece& piece : labelPieces(form)) {
-        count += piece.letters.size();
-    }
-    return count;
+/// How many letters a form has beside its arguments.
+std::size_t lettersOf(const base::MessageForm& form) {
+    constexpr std::size_t kMostArguments = 9;
+    return base::filledIn(form.text, std::vector<std::string>(kMostArguments)).size();
 }
 
 }  // namespace
@@ -150,11 +107,11 @@ std::optional<base::Fault> readLabel(std::string_view label) {
     std::optional<base::Fault> best;
     std::size_t most = 0;
     for (const base::MessageForm* form : kLabelForms) {
-        const std::size_t letters = lettersOf(form->text);
+        const std::size_t letters = lettersOf(*form);
         if (letters <= most) {
             continue;
         }
-        if (auto arguments = labelArguments(form->text, label)) {
+        if (auto arguments = base::argumentsIn(form->text, label)) {
             best = base::Fault{form, {}, std::move(*arguments)};
             most = letters;
         }

@@ -17,7 +17,7 @@ PressureDifference differenceFrom(double number, Unit unit, Density density) {
                             : PressureDifference::from(number, unit);
 }
 
-std::optional<Unit> unitFromLetter(char letter) {
+std::optional<Unit> pressureUnitFromLetter(char letter) {
     switch (letter) {
         case 'k':
         case 'K':
@@ -39,8 +39,47 @@ std::optional<Unit> unitFromLetter(char letter) {
     }
 }
 
+std::optional<Unit> flowUnitFromLetter(char letter) {
+    switch (letter) {
+        case 'g':
+        case 'G':
+            return Unit::GallonPerMinute;
+        case 'l':
+        case 'L':
+            return Unit::LitrePerSecond;
+        case 'm':
+        case 'M':
+            return Unit::CubicMetrePerHour;
+        default:
+            return std::nullopt;
+    }
+}
+
 bool isAsciiLetter(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+struct TypedCell {
+    base::Decimal digits;
+    std::string_view unit;  ///< empty: none was typed
+};
+
+/// Digits and what stands behind them. The message quotes everything that was typed, not only the part
+/// before the unit.
+base::Result<TypedCell> digitsAndUnit(std::string_view text) {
+    std::size_t firstLetter = 0;
+    while (firstLetter < text.size() && !isAsciiLetter(text[firstLetter])) {
+        ++firstLetter;
+    }
+    std::string_view unit = text.substr(firstLetter);
+    while (!unit.empty() && unit.back() == ' ') {
+        unit.remove_suffix(1);
+    }
+    auto digits = base::Decimal::parse(text.substr(0, firstLetter));
+    if (!digits) {
+        return base::Fault{digits.fault().form, "", {std::string(text.substr(0, 60))}};
+    }
+    return TypedCell{std::move(*digits), unit};
 }
 
 }  // namespace
@@ -89,28 +128,37 @@ std::string pressureSymbols() {
 
 base::Result<Measured<PressureDifference>> parseDifference(std::string_view text, Unit usual,
                                                            Density density) {
-    std::size_t firstLetter = 0;
-    while (firstLetter < text.size() && !isAsciiLetter(text[firstLetter])) {
-        ++firstLetter;
+    auto typed = digitsAndUnit(text);
+    if (!typed) {
+        return typed.fault();
     }
-    std::string_view unitText = text.substr(firstLetter);
-    while (!unitText.empty() && unitText.back() == ' ') {
-        unitText.remove_suffix(1);
+    std::optional<Unit> unit = usual;
+    if (!typed->unit.empty()) {
+        unit = typed->unit.size() == 1 ? pressureUnitFromLetter(typed->unit.front())
+                                       : pressureOrHeadUnit(typed->unit);
     }
-    auto digits = base::Decimal::parse(text.substr(0, firstLetter));
-    if (!digits) {
-        // The message quotes everything that was typed, not only the part before the unit.
-        return base::Fault{digits.fault().form, "", {std::string(text.substr(0, 60))}};
-    }
-    if (unitText.empty()) {
-        return measuredDifference(std::move(*digits), usual, density);
-    }
-    const auto unit = unitText.size() == 1 ? unitFromLetter(unitText.front()) : pressureOrHeadUnit(unitText);
     if (!unit) {
         return base::Fault{
-            &kUnitUnknown, "", {std::string(unitText), base::term("pressure"), pressureSymbols()}};
+            &kUnitUnknown, "", {std::string(typed->unit), base::term("pressure"), pressureSymbols()}};
     }
-    return measuredDifference(std::move(*digits), *unit, density);
+    return measuredDifference(std::move(typed->digits), *unit, density);
+}
+
+base::Result<Measured<VolumeFlow>> parseFlow(std::string_view text, Unit usual) {
+    auto typed = digitsAndUnit(text);
+    if (!typed) {
+        return typed.fault();
+    }
+    std::optional<Unit> unit = usual;
+    if (!typed->unit.empty()) {
+        unit = typed->unit.size() == 1 ? flowUnitFromLetter(typed->unit.front())
+                                       : unitFromSymbol(typed->unit, Dimension::Flow);
+    }
+    if (!unit) {
+        return base::Fault{
+            &kUnitUnknown, "", {std::string(typed->unit), base::term("flow"), symbolsOf(Dimension::Flow)}};
+    }
+    return measured<VolumeFlow>(std::move(typed->digits), *unit);
 }
 
 std::string significant(double number, int figures) {

@@ -58,6 +58,8 @@ std::string pressureSymbols();
 /// holds.
 base::Result<Measured<PressureDifference>> parseDifference(std::string_view text, Unit usual,
                                                            Density density);
+/// The same for a flow: "3.9", "3,9 L/s", "1.1l". Unit letters: g gpm, l L/s, m m3/h; or a whole symbol.
+base::Result<Measured<VolumeFlow>> parseFlow(std::string_view text, Unit usual);
 
 /// The value alone, where there is one.
 template <class Q>

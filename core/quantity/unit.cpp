@@ -75,6 +75,16 @@ constexpr std::array<UnitRow, 35> kTable{{
     {Unit::PercentOfScale, "percent", Dimension::Scale, 1.0, 0, "the valve's own scale"},
 }};
 
+constexpr bool isInOrderOfUnits() {
+    for (std::size_t i = 0; i < kTable.size(); ++i) {
+        if (kTable[i].unit != static_cast<Unit>(i)) {
+            return false;
+        }
+    }
+    return true;
+}
+static_assert(isInOrderOfUnits(), "each row stands at the place of its unit in the enumeration");
+
 bool sameIgnoringCase(std::string_view a, std::string_view b) {
     if (a.size() != b.size()) {
         return false;
@@ -95,7 +105,7 @@ std::span<const UnitRow> unitTable() {
 
 const UnitRow& row(Unit unit) {
     const std::size_t index = static_cast<std::size_t>(unit);
-    EXPECTS(index < kTable.size() && kTable[index].unit == unit);
+    EXPECTS(index < kTable.size());
     return kTable[index];
 }
 

@@ -84,7 +84,7 @@ std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision
     detail::CountedExcess counted;
     counted.excess = *excess;
     counted.asRead = decision.excessAsRead();
-    counted.section = kRevisions + 1 + static_cast<int>(told - ofPumps.begin());
+    counted.section = kFirstOfPumps + static_cast<int>(told - ofPumps.begin());
     const auto slow = std::find_if(decision.options.begin(), decision.options.end(), [](const auto& decided) {
         return decided.option.action == energy::PumpAction::Slow && decided.option.isAllowed;
     });

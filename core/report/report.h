@@ -77,6 +77,7 @@ enum SectionNumber : int {
     kDeficiencies,
     kWitness,
     kRevisions,
+    kFirstOfPumps,  ///< what the pump room computed follows (pump_sections.h)
 };
 struct Section {
     int number = 0;

@@ -328,6 +328,10 @@ std::vector<ConflictPart> partsOfPlace(std::string_view place) {
     return parts;
 }
 
+std::vector<ConflictPart> partsOfReading(std::string_view value) {
+    return readParts(value);
+}
+
 std::string conflictTitle(std::string column) {
     if (column == "dp") {
         return "DP";

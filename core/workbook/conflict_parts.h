@@ -63,6 +63,9 @@ ConflictParts partsOf(const project::MergeConflict& conflict);
 /// not known: what reads as a title of a column is taken for one.
 std::vector<ConflictPart> partsOfPlace(std::string_view place);
 
+/// The same of one value of a place that was read twice, as a reason keeps it: "48.8 kPa, setting 4".
+std::vector<ConflictPart> partsOfReading(std::string_view value);
+
 /// The English title of a column in a stored place: "design flow" for design_flow, "DP" for dp.
 std::string conflictTitle(std::string column);
 

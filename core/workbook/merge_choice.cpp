@@ -3,6 +3,7 @@
 #include <array>
 
 #include "core/project/edit_label.h"
+#include "core/project/merge_reason.h"
 #include "core/project/names.h"
 #include "core/store/raw_rows.h"
 #include "core/store/record_reader.h"
@@ -199,7 +200,7 @@ class Workbook::State::Choosing {
         }
         if (m_conflict.field == kTwoReadingsField) {
             const std::string& text = m_choice == ConflictChoice::Ours ? m_conflict.ours : m_conflict.theirs;
-            strike(project, other(), "not chosen when merging; " + text + " was", edit);
+            strike(project, other(), base::filledIn(project::merge_reasons::kNotChosen.text, {text}), edit);
             return write(m_state.writer, edit);
         }
         if (m_conflict.field == kSameRevisionField) {
@@ -208,7 +209,7 @@ class Workbook::State::Choosing {
             if (report != nullptr) {
                 auto withdrawn = *report;
                 withdrawn.isWithdrawn = true;
-                withdrawn.reason = "the same revision was signed on two laptops; the other one was chosen";
+                withdrawn.reason = project::merge_reasons::kSameRevision.text;
                 edit.put.emplace_back(std::move(withdrawn));
             }
             return write(m_state.writer, edit);
@@ -244,7 +245,7 @@ class Workbook::State::Choosing {
             opened.state = project::RoundState::SentBack;
             opened.decided = m_conflict.decided;
             opened.decidedBy = m_conflict.decidedBy;
-            opened.reason = "readings of the other laptop were taken in";
+            opened.reason = project::merge_reasons::kLateReadings.text;
             edit.put.emplace_back(std::move(opened));
         }
         if (auto written = write(m_state.writer, edit); !written) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/project/merge_reason.h"
 #include "core/project/names.h"
 #include "core/workbook/conflict_parts.h"
 
@@ -238,7 +239,7 @@ void ReadingSettlement::sealRound(const Round& round) {
         } else if (merged.status == ReadingStatus::Standing) {
             R struck = merged;
             struck.status = ReadingStatus::Struck;
-            struck.reason = "not seen when round " + number + " was " + state + " on " + machine;
+            struck.reason = base::filledIn(project::merge_reasons::kNotSeen.text, {number, state, machine});
             put(struck);
         }
     }

@@ -1,36 +1,22 @@
 // What learning a job and advising its settings costs against one forward solve, how it grows and what memory
 // it takes: a survey and two further rounds of every valve, in jobs of 12, 120 and 1,000 terminals with
 // hidden resistances. --only N takes one size by itself, for its peak memory.
-#include <sys/resource.h>
-
 #include <cstdio>
-#include <ctime>
 #include <random>
 #include <string>
 
 #include "core/balancing/advice/advice.h"
 #include "core/balancing/prediction.h"
 #include "core/hydraulics/solve.h"
+#include "tests/bench/measure.h"
 #include "tests/support/field_job.h"
 
 namespace {
 
 using namespace ww;
+using bench::peakMegabytes;
+using bench::processorSecondsOf;
 using support::FieldJob;
-
-double peakMegabytes() {
-    rusage usage{};
-    getrusage(RUSAGE_SELF, &usage);
-    return static_cast<double>(usage.ru_maxrss) / 1024;
-}
-
-/// Processor time, so that a busy machine does not count.
-template <class Work>
-double secondsOf(Work work) {
-    const std::clock_t start = std::clock();
-    work();
-    return static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
-}
 
 std::string text(double number, int decimals) {
     return base::Decimal::fromNumber(number, decimals).text();
@@ -168,7 +154,7 @@ void report(int risers, int terminalsOfRiser, bool findDoubtful) {
     }
     const auto built = balancing::hydraulicModel(job.project(), {});
     constexpr int kSolves = 200;
-    const double solve_s = secondsOf([&] {
+    const double solve_s = processorSecondsOf([&] {
                                for (int i = 0; i < kSolves; ++i) {
                                    hydraulics::solve(built.model->network);
                                }
@@ -176,8 +162,8 @@ void report(int risers, int terminalsOfRiser, bool findDoubtful) {
                            kSolves;
     balancing::LearnedLoop learned;
     balancing::Advice advice;
-    const double learn_s = secondsOf([&] { learned = balancing::learn(job.project(), options); });
-    const double advise_s = secondsOf([&] { advice = balancing::advise(job.project(), learned); });
+    const double learn_s = processorSecondsOf([&] { learned = balancing::learn(job.project(), options); });
+    const double advise_s = processorSecondsOf([&] { advice = balancing::advise(job.project(), learned); });
     std::printf("%5d  %-7s %9.4f %9.4f %10.0f %8.0f  spread %.2f %%, P(band) %.2f / %.2f\n",
                 risers * terminalsOfRiser, findDoubtful ? "yes" : "no", learn_s, advise_s,
                 (learn_s + advise_s) / solve_s, peakMegabytes(), 100 * advice.spread.si(),

@@ -1,34 +1,20 @@
 // What a fit costs against one forward solve, how it grows with the loop, and what memory it takes: three
 // rounds of every valve and the pump on made-up loops of 12, 120 and 1,000 terminals.
-#include <sys/resource.h>
-
 #include <cmath>
 #include <cstdio>
-#include <ctime>
 #include <string>
 #include <vector>
 
 #include "core/estimation/forecast.h"
 #include "core/estimation/learn.h"
+#include "tests/bench/measure.h"
 #include "tests/support/hidden_loop.h"
 
 namespace {
 
 using namespace ww;
-
-double peakMegabytes() {
-    rusage usage{};
-    getrusage(RUSAGE_SELF, &usage);
-    return static_cast<double>(usage.ru_maxrss) / 1024;
-}
-
-template <class Work>
-double secondsOf(Work work) {
-    // Processor time: the machine may be shared.
-    const std::clock_t start = std::clock();
-    work();
-    return static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
-}
+using bench::peakMegabytes;
+using bench::processorSecondsOf;
 
 struct Size {
     int branches;
@@ -49,16 +35,16 @@ double report(const Size& size, bool hasTableErrors, bool isSparse) {
 
     const auto network = loop.learning().cases.front();
     constexpr int kSolves = 200;
-    const double solve_s = secondsOf([&] {
+    const double solve_s = processorSecondsOf([&] {
                                for (int i = 0; i < kSolves; ++i) {
                                    hydraulics::solve(network);
                                }
                            }) /
                            kSolves;
     estimation::LearnResult result;
-    const double fit_s = secondsOf([&] { result = estimation::learn(loop.learning(), options); });
+    const double fit_s = processorSecondsOf([&] { result = estimation::learn(loop.learning(), options); });
     const auto& learned = *result.learned;
-    const double shares_s = secondsOf([&] {
+    const double shares_s = processorSecondsOf([&] {
         const auto ahead =
             estimation::forecast(loop.learning(), learned.lnFactorOfUnknowns(), 2, loop.circuits());
         learned.posterior.varianceFactorOfEach(estimation::shareFunctionals(ahead.links));

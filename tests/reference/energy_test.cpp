@@ -11,6 +11,7 @@
 #include "core/energy/pump_head.h"
 #include "core/energy/suction.h"
 #include "core/fluid/fluid.h"
+#include "tests/support/us_units.h"
 
 namespace ww::energy {
 namespace {
@@ -19,24 +20,13 @@ using quantity::Current;
 using quantity::Duration;
 using quantity::Unit;
 using quantity::Voltage;
+using support::ft;
+using support::gpm;
+using support::hp;
+using support::inch;
+using support::kTradeWater;
+using support::psi;
 
-VolumeFlow gpm(double number) {
-    return VolumeFlow::from(number, Unit::GallonPerMinute);
-}
-Head ft(double number) {
-    return Head::from(number, Unit::Foot);
-}
-Length inch(double number) {
-    return Length::from(number, Unit::Inch);
-}
-Power hp(double number) {
-    return Power::from(number, Unit::Horsepower);
-}
-GaugePressure psi(double number) {
-    return GaugePressure::from(number, Unit::Psi);
-}
-/// The trade's SG of 1: water at 60 F.
-constexpr Density kWater = Density::si(999.0);
 constexpr double kKgPerPound = 0.45359237;
 constexpr double kFoot_m = 0.3048;
 Density poundsPerCubicFoot(double number) {
@@ -64,8 +54,9 @@ TEST(PumpPower, technicalPaper410Example7_34) {
 
 TEST(PumpPower, technicalPaper410Example7_15) {
     // Technical Paper 410, example 7.15: 100 gpm, 421 ft (computed 420.35), 70 %: 15.2 hp (computed 15.15).
-    EXPECT_NEAR(shaftPower(gpm(100), ft(420.35), kWater, Ratio::si(0.7)).in(Unit::Horsepower), 15.15, 0.025);
-    EXPECT_NEAR(shaftPower(gpm(100), ft(421), kWater, Ratio::si(0.7)).in(Unit::Horsepower), 15.2, 0.05);
+    EXPECT_NEAR(shaftPower(gpm(100), ft(420.35), kTradeWater, Ratio::si(0.7)).in(Unit::Horsepower), 15.15,
+                0.025);
+    EXPECT_NEAR(shaftPower(gpm(100), ft(421), kTradeWater, Ratio::si(0.7)).in(Unit::Horsepower), 15.2, 0.05);
 }
 
 TEST(PumpPower, textbooksInSi) {
@@ -83,7 +74,8 @@ TEST(PumpPower, textbooksInSi) {
 
 TEST(PumpPower, tradeConstant) {
     // Own arithmetic: 100 gpm, 50 ft, 70 %, constant 3960: 1.8038 hp; the exact law differs by 0.05 %.
-    EXPECT_NEAR(shaftPower(gpm(100), ft(50), kWater, Ratio::si(0.7)).in(Unit::Horsepower), 1.8038, 0.0018);
+    EXPECT_NEAR(shaftPower(gpm(100), ft(50), kTradeWater, Ratio::si(0.7)).in(Unit::Horsepower), 1.8038,
+                0.0018);
     // Own arithmetic: 231 in3 a gallon and 62.37 lb/ft3 give 3957.9; the trade rounds to 3960.
     const double constant = 1 / waterPower(gpm(1), ft(1), poundsPerCubicFoot(62.37)).in(Unit::Horsepower);
     EXPECT_NEAR(constant, 3957.9, 0.5);
@@ -93,9 +85,12 @@ TEST(PumpPower, tradeConstant) {
 TEST(PumpPower, tipSheetTrim) {
     // US DOE Pumping Systems Tip Sheet 7 (2006), figures from memory: 3000 gpm, 165 then 125 ft, 80 %: 156.25
     // and 118.37 hp; 40 ft saved over 8000 h through a 94 % motor: 240,490 kWh a year.
-    EXPECT_NEAR(shaftPower(gpm(3000), ft(165), kWater, Ratio::si(0.8)).in(Unit::Horsepower), 156.25, 0.16);
-    EXPECT_NEAR(shaftPower(gpm(3000), ft(125), kWater, Ratio::si(0.8)).in(Unit::Horsepower), 118.37, 0.12);
-    const Power saved = wirePower(shaftPower(gpm(3000), ft(40), kWater, Ratio::si(0.8)), Ratio::si(0.94));
+    EXPECT_NEAR(shaftPower(gpm(3000), ft(165), kTradeWater, Ratio::si(0.8)).in(Unit::Horsepower), 156.25,
+                0.16);
+    EXPECT_NEAR(shaftPower(gpm(3000), ft(125), kTradeWater, Ratio::si(0.8)).in(Unit::Horsepower), 118.37,
+                0.12);
+    const Power saved =
+        wirePower(shaftPower(gpm(3000), ft(40), kTradeWater, Ratio::si(0.8)), Ratio::si(0.94));
     EXPECT_NEAR(energyOver(saved, Duration::si(8000 * 3600.0)).si() / kKilowattHour.si(), 240490, 481);
 }
 
@@ -103,7 +98,8 @@ TEST(PumpPower, excessOfThreeCircuits) {
     // Common practice, no source; power computed by hand: 1500 gpm, 70 ft made, 54 ft needed, 80 %: 16 ft and
     // 7.58 hp.
     EXPECT_NEAR((ft(70) - ft(54)).in(Unit::Foot), 16, 1e-12);
-    EXPECT_NEAR(shaftPower(gpm(1500), ft(16), kWater, Ratio::si(0.8)).in(Unit::Horsepower), 7.58, 0.0076);
+    EXPECT_NEAR(shaftPower(gpm(1500), ft(16), kTradeWater, Ratio::si(0.8)).in(Unit::Horsepower), 7.58,
+                0.0076);
 }
 
 TEST(PumpHeadFromGauges, velocityHeadArticle) {
@@ -131,7 +127,7 @@ TEST(PumpHeadFromGauges, mercuryAndVacuum) {
     // Karassik et al., Pump Handbook, chapter 13: 24 inHg is 27.2 ft of water (SG 13.6).
     const Density mercury = Density::si(13.6 * 999.0);
     const PressureDifference vacuum = quantity::pressureOf(Head::si(24 * 0.0254), mercury);
-    EXPECT_NEAR(quantity::headOf(vacuum, kWater).in(Unit::Foot), 27.2, 0.01);
+    EXPECT_NEAR(quantity::headOf(vacuum, kTradeWater).in(Unit::Foot), 27.2, 0.01);
 }
 
 TEST(PumpHeadFromGauges, heightOfGauges) {
@@ -196,7 +192,7 @@ TEST(Npsh, heightOfAPumpOverWater) {
 TEST(Npsh, staticHeightToTheTop) {
     // Trade magazine column, Troubleshooting hydronic systems, 2019: 36 ft to the top radiator is 16 psi
     // (15.6).
-    EXPECT_NEAR(quantity::pressureOf(ft(36), kWater).in(Unit::Psi), 15.6, 0.05);
+    EXPECT_NEAR(quantity::pressureOf(ft(36), kTradeWater).in(Unit::Psi), 15.6, 0.05);
 }
 
 TEST(Npsh, standardAtmosphere) {
@@ -322,8 +318,8 @@ TEST(Affinities, slowedAndTrimmedSets) {
     EXPECT_NEAR(*speedFactorThrough(set, gpm(100), ft(33)), 0.86603, 0.5e-5);
     EXPECT_NEAR(set.atSpeed(0.8).head(gpm(80))->in(Unit::Foot), 0.64 * set.head(gpm(100))->in(Unit::Foot),
                 1e-9);
-    EXPECT_NEAR(set.atSpeed(0.8).shaftPower(gpm(80), kWater)->si(),
-                0.512 * set.shaftPower(gpm(100), kWater)->si(), 1e-6);
+    EXPECT_NEAR(set.atSpeed(0.8).shaftPower(gpm(80), kTradeWater)->si(),
+                0.512 * set.shaftPower(gpm(100), kTradeWater)->si(), 1e-6);
     const curve::PumpCurve trimmed = curve::trimmedCurve(sixtyFootPump(), 0.9);
     EXPECT_NEAR(trimmed.head(gpm(90)) / set.head(gpm(100)).value(), 0.81, 1e-9);
 }
@@ -360,7 +356,7 @@ TEST(EnergyCode, decisions) {
         input.flow = gpm(one.flow_gpm);
         input.headThrottled = ft(one.throttled_ft);
         input.headNeeded = ft(one.needed_ft);
-        input.density = kWater;
+        input.density = kTradeWater;
         input.efficiency = Ratio::si(one.efficiencyShare);
         input.plate = hp(one.motor_hp);
         const CodeTest floor = codeTest(input, percentOrFloorThresholds());

@@ -40,13 +40,12 @@ double poundsPerCubicFoot(Density density) {
     return density.si() * (0.3048 * 0.3048 * 0.3048) / 0.45359237;
 }
 
-/// IAPWS R7-97(2012), Table 5, as printed: m3/kg, kJ/kg, kJ/(kg K).
+/// IAPWS R7-97(2012), Table 5, as printed: m3/kg, kJ/(kg K).
 struct Region1Point {
     double temperature_K;
     double pressure_MPa;
     double volume;
     double volumeDigit;
-    double enthalpy;
     double heatCapacity;
 };
 
@@ -57,35 +56,19 @@ TEST_P(IapwsIf97Region1, agreesToEveryPrintedDigit) {
     const Temperature temperature = kelvin(point.temperature_K);
     const AbsolutePressure pressure = megapascal(point.pressure_MPa);
     EXPECT_NEAR(waterSpecificVolume(temperature, pressure).si(), point.volume, 0.5 * point.volumeDigit);
-    EXPECT_NEAR(waterSpecificEnthalpy(temperature, pressure).si() / 1e3, point.enthalpy, 0.5e-6);
     EXPECT_NEAR(waterSpecificHeat(temperature, pressure).si() / 1e3, point.heatCapacity, 0.5e-8);
 }
 
 INSTANTIATE_TEST_SUITE_P(Table5, IapwsIf97Region1,
-                         testing::Values(Region1Point{300, 3, 0.100215168e-2, 1e-11, 115.331273, 4.17301218},
-                                         Region1Point{300, 80, 0.971180894e-3, 1e-12, 184.142828, 4.01008987},
-                                         Region1Point{500, 3, 0.120241800e-2, 1e-11, 975.542239,
-                                                      4.65580682}));
+                         testing::Values(Region1Point{300, 3, 0.100215168e-2, 1e-11, 4.17301218},
+                                         Region1Point{300, 80, 0.971180894e-3, 1e-12, 4.01008987},
+                                         Region1Point{500, 3, 0.120241800e-2, 1e-11, 4.65580682}));
 
 TEST(IapwsIf97Saturation, pressureAgreesToEveryPrintedDigit) {
     // IAPWS R7-97(2012), Table 35.
     EXPECT_NEAR(waterSaturationPressure(kelvin(300)).si() / 1e6, 0.353658941e-2, 0.5e-11);
     EXPECT_NEAR(waterSaturationPressure(kelvin(500)).si() / 1e6, 0.263889776e1, 0.5e-8);
     EXPECT_NEAR(waterSaturationPressure(kelvin(600)).si() / 1e6, 0.123443146e2, 0.5e-7);
-}
-
-TEST(IapwsIf97Saturation, temperatureAgreesToEveryPrintedDigit) {
-    // IAPWS R7-97(2012), Table 36.
-    EXPECT_NEAR(waterSaturationTemperature(megapascal(0.1)).si(), 372.755919, 0.5e-6);
-    EXPECT_NEAR(waterSaturationTemperature(megapascal(1)).si(), 453.035632, 0.5e-6);
-    EXPECT_NEAR(waterSaturationTemperature(megapascal(10)).si(), 584.149488, 0.5e-6);
-}
-
-TEST(IapwsIf97Saturation, temperatureIsTheInverseOfPressure) {
-    for (double temperature_K = 274; temperature_K < 640; temperature_K += 7) {
-        const AbsolutePressure pressure = waterSaturationPressure(kelvin(temperature_K));
-        EXPECT_NEAR(waterSaturationTemperature(pressure).si(), temperature_K, 1e-9);
-    }
 }
 
 TEST(IapwsViscosity, agreesToEveryPrintedDigit) {

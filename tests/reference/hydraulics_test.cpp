@@ -10,26 +10,24 @@
 
 #include "core/hydraulics/network_builder.h"
 #include "core/hydraulics/solve.h"
+#include "tests/support/us_units.h"
 
 namespace ww::hydraulics {
 namespace {
 
 using quantity::Head;
 using quantity::Unit;
+using support::gpm;
+using support::kTradeWater;
 
-constexpr Density kWater = Density::si(999.0);
-
-VolumeFlow gpm(double number) {
-    return VolumeFlow::from(number, Unit::GallonPerMinute);
-}
 double inGpm(VolumeFlow flow) {
     return flow.in(Unit::GallonPerMinute);
 }
 PressureDifference ft(double number) {
-    return quantity::pressureOf(Head::from(number, Unit::Foot), kWater);
+    return quantity::pressureOf(Head::from(number, Unit::Foot), kTradeWater);
 }
 double inFt(PressureDifference dp) {
-    return quantity::headOf(dp, kWater).in(Unit::Foot);
+    return quantity::headOf(dp, kTradeWater).in(Unit::Foot);
 }
 /// ft/gpm^2
 Resistance perSquare(double number) {
@@ -351,7 +349,7 @@ TEST(Friction, threeInchSteelPipe) {
     const auto viscosity =
         KinematicViscosity::si(gpm(100).si() * 4 / (std::numbers::pi * diameter_m * 91880));
     EXPECT_NEAR(factor(FrictionLaw::Colebrook, 91880, 4.57e-5 / diameter_m), 0.02089, 1e-5);
-    const Element element = Element::pipe(pipeOf(100 * 0.3048, diameter_m, 4.57e-5), kWater, viscosity);
+    const Element element = Element::pipe(pipeOf(100 * 0.3048, diameter_m, 4.57e-5), kTradeWater, viscosity);
     EXPECT_NEAR(inFt(element.drop(gpm(100))), 2.392, 0.002);
     EXPECT_NEAR(inFt(element.drop(gpm(100))), 2.382, 0.01 * 2.382);
 }

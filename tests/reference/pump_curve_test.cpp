@@ -8,23 +8,15 @@
 
 #include "core/curve/affinity.h"
 #include "core/curve/impeller_family.h"
+#include "tests/support/us_units.h"
 
 namespace ww::curve {
 namespace {
 
 using quantity::Unit;
-
-VolumeFlow gpm(double number) {
-    return VolumeFlow::from(number, Unit::GallonPerMinute);
-}
-
-Head ft(double number) {
-    return Head::from(number, Unit::Foot);
-}
-
-Length inch(double number) {
-    return Length::from(number, Unit::Inch);
-}
+using support::ft;
+using support::gpm;
+using support::inch;
 
 /// A falling curve through one known point; its other points play no part in that point's affinity.
 PumpCurve curveThrough(VolumeFlow flow, Head head, Power power) {

@@ -9,6 +9,8 @@
 #include "core/project/names.h"
 #include "ui/text/column_words.h"
 #include "ui/text/words.h"
+#include "ui/widgets/quiet_combo.h"
+#include "ui/widgets/quiet_spin_box.h"
 
 namespace ww::ui {
 
@@ -26,9 +28,9 @@ ImportDialog::ImportDialog(WorkbookBridge& bridge, Preferences& preferences, Imp
       m_preferences(preferences),
       m_source(std::move(source)),
       m_pages(new QStackedWidget(this)),
-      m_sheet(new QComboBox(this)),
-      m_table(new QComboBox(this)),
-      m_headRow(new QSpinBox(this)),
+      m_sheet(new QuietCombo(this)),
+      m_table(new QuietCombo(this)),
+      m_headRow(new QuietSpinBox(this)),
       m_match(new MatchPanel(this)),
       m_model(new ImportModel(bridge.project(), this)),
       m_rows(new QTableView(this)),

@@ -4,6 +4,7 @@
 
 #include "ui/text/column_words.h"
 #include "ui/text/words.h"
+#include "ui/widgets/quiet_combo.h"
 
 namespace ww::ui {
 
@@ -14,7 +15,7 @@ constexpr int kNoUnit = -1;
 
 QComboBox* unitChoice(const exchange::ColumnSpec& column, std::optional<quantity::Unit> chosen,
                       QWidget* parent) {
-    auto* box = new QComboBox(parent);
+    auto* box = new QuietCombo(parent);
     box->addItem(MatchPanel::tr("choose a unit"), kNoUnit);
     for (const quantity::UnitRow& row : quantity::unitTable()) {
         if (exchange::unitFor(row.symbol, *column.dimension, column.name) == row.unit) {
@@ -49,7 +50,7 @@ void MatchPanel::show(const exchange::SourceTable& table, const exchange::TableM
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const std::string name(columns[i].name);
         const QString shown = text::columnWords(name);
-        auto* source = new QComboBox(inside);
+        auto* source = new QuietCombo(inside);
         const auto constant = constants.find(name);
         const bool hasConstant = constant != constants.end();
         source->addItem(hasConstant             ? text::term(constant->second)

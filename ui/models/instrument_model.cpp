@@ -1,7 +1,6 @@
 #include "ui/models/instrument_model.h"
 
 #include "core/project/edit_label.h"
-#include "ui/models/branch_roles.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
@@ -107,77 +106,35 @@ InstrumentModel::InstrumentModel(WorkbookBridge& bridge, QObject* parent)
           bridge, project::RecordKind::Instrument,
           [](const project::Project& project) { return project.instruments().size(); }, parent) {}
 
-int InstrumentModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
-QVariant InstrumentModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) {
-        return {};
-    }
-    const project::Instrument& record =
-        m_bridge.project().instruments()[static_cast<std::size_t>(index.row())];
-    const auto text = [&]() -> QString {
-        switch (index.column()) {
-            case Tag:
-                return QString::fromStdString(record.tag);
-            case Kind:
-                return QString::fromStdString(record.kind);
-            case Serial:
-                return QString::fromStdString(record.serial);
-            case Range:
-                return text::entered(record.range);
-            case Accuracy:
-                return text::entered(record.accuracy);
-            case Floor:
-                return text::entered(record.accuracyFloor);
-            case Calibrated:
-                return date(record.calibrated);
-            case Due:
-                return date(record.due);
-            case Certificate:
-                return QString::fromStdString(record.certificate);
-            default:
-                return QString::fromStdString(record.overdueReason);
-        }
-    };
-    switch (role) {
-        case Qt::DisplayRole:
-            return text();
-        case Qt::EditRole:
-            return text().replace(QChar(0xA0), ' ');
-        case Qt::TextAlignmentRole:
-            return QVariant::fromValue(
-                int(Qt::AlignVCenter) |
-                int(index.column() >= Range && index.column() <= Floor ? Qt::AlignRight : Qt::AlignLeft));
-        case Qt::AccessibleTextRole:
-            return QStringList{QString::fromStdString(record.tag),
-                               headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
-                               text().isEmpty() ? tr("empty") : text()}
-                .join(QStringLiteral(", "));
-        case IsStrongRole:
-            return index.column() == Tag;
+QString InstrumentModel::cellText(int row, int column) const {
+    const project::Instrument& record = m_bridge.project().instruments()[static_cast<std::size_t>(row)];
+    switch (column) {
+        case Tag:
+            return QString::fromStdString(record.tag);
+        case Kind:
+            return QString::fromStdString(record.kind);
+        case Serial:
+            return QString::fromStdString(record.serial);
+        case Range:
+            return text::entered(record.range);
+        case Accuracy:
+            return text::entered(record.accuracy);
+        case Floor:
+            return text::entered(record.accuracyFloor);
+        case Calibrated:
+            return date(record.calibrated);
+        case Due:
+            return date(record.due);
+        case Certificate:
+            return QString::fromStdString(record.certificate);
         default:
-            return {};
+            return QString::fromStdString(record.overdueReason);
     }
 }
 
-QVariant InstrumentModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) {
-        return {};
-    }
-    if (role == Qt::TextAlignmentRole) {
-        return QVariant::fromValue(
-            int(Qt::AlignVCenter) |
-            int(section >= Range && section <= Floor ? Qt::AlignRight : Qt::AlignLeft));
-    }
-    if (role != Qt::DisplayRole) {
-        return {};
-    }
-    const QString names[ColumnCount] = {
-        tr("Tag"),   tr("Kind"),       tr("Serial"), tr("Range"),       tr("Accuracy"),
-        tr("Floor"), tr("Calibrated"), tr("Due"),    tr("Certificate"), tr("If overdue, why")};
-    return names[section];
+QStringList InstrumentModel::titles() const {
+    return {tr("Tag"),   tr("Kind"),       tr("Serial"), tr("Range"),       tr("Accuracy"),
+            tr("Floor"), tr("Calibrated"), tr("Due"),    tr("Certificate"), tr("If overdue, why")};
 }
 
 base::Outcome InstrumentModel::store(const QModelIndex& cell, const QString& text) {
@@ -216,52 +173,22 @@ PeopleModel::PeopleModel(WorkbookBridge& bridge, QObject* parent)
           bridge, project::RecordKind::Person,
           [](const project::Project& project) { return project.people().size(); }, parent) {}
 
-int PeopleModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
-QVariant PeopleModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid)) {
-        return {};
-    }
-    const project::Person& record = m_bridge.project().people()[static_cast<std::size_t>(index.row())];
-    const auto text = [&]() -> QString {
-        switch (index.column()) {
-            case Name:
-                return QString::fromStdString(record.name);
-            case Role:
-                return text::nameOf(record.role);
-            case Certificate:
-                return QString::fromStdString(record.certificate);
-            default:
-                return QString::fromStdString(record.firm);
-        }
-    };
-    switch (role) {
-        case Qt::DisplayRole:
-        case Qt::EditRole:
-            return text();
-        case Qt::AccessibleTextRole:
-            return QStringList{QString::fromStdString(record.name),
-                               headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
-                               text().isEmpty() ? tr("empty") : text()}
-                .join(QStringLiteral(", "));
-        case IsStrongRole:
-            return index.column() == Name;
+QString PeopleModel::cellText(int row, int column) const {
+    const project::Person& record = m_bridge.project().people()[static_cast<std::size_t>(row)];
+    switch (column) {
+        case Name:
+            return QString::fromStdString(record.name);
+        case Role:
+            return text::nameOf(record.role);
+        case Certificate:
+            return QString::fromStdString(record.certificate);
         default:
-            return {};
+            return QString::fromStdString(record.firm);
     }
 }
 
-QVariant PeopleModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || section < 0 || section >= ColumnCount) {
-        return {};
-    }
-    if (role == Qt::TextAlignmentRole) {
-        return QVariant::fromValue(int(Qt::AlignVCenter) | int(Qt::AlignLeft));
-    }
-    const QString names[ColumnCount] = {tr("Name"), tr("Role"), tr("Certificate"), tr("Firm")};
-    return role == Qt::DisplayRole ? QVariant(names[section]) : QVariant();
+QStringList PeopleModel::titles() const {
+    return {tr("Name"), tr("Role"), tr("Certificate"), tr("Firm")};
 }
 
 base::Outcome PeopleModel::store(const QModelIndex& cell, const QString& typed) {

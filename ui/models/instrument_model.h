@@ -25,16 +25,17 @@ class InstrumentModel : public CountedRows {
 
     explicit InstrumentModel(WorkbookBridge& bridge, QObject* parent = nullptr);
 
-    int columnCount(const QModelIndex& parent = {}) const override;
-    QVariant data(const QModelIndex& index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-
     /// Stores what was typed into a cell. Refused: text that is no value of the column.
     base::Outcome store(const QModelIndex& cell, const QString& text);
     /// A new instrument with a tag of its own.
     base::Outcome add();
     /// Refused where a reading was taken with it.
     base::Outcome remove(int row);
+
+  protected:
+    QStringList titles() const override;
+    QString cellText(int row, int column) const override;
+    bool isNumber(int column) const override { return column >= Range && column <= Floor; }
 };
 
 /// The people of a job: name, role, number of the certificate, firm.
@@ -46,14 +47,14 @@ class PeopleModel : public CountedRows {
 
     explicit PeopleModel(WorkbookBridge& bridge, QObject* parent = nullptr);
 
-    int columnCount(const QModelIndex& parent = {}) const override;
-    QVariant data(const QModelIndex& index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-
     base::Outcome store(const QModelIndex& cell, const QString& text);
     base::Outcome add();
     /// Refused where a reading, a round or anything else of the record names the person.
     base::Outcome remove(int row);
+
+  protected:
+    QStringList titles() const override;
+    QString cellText(int row, int column) const override;
 };
 
 }  // namespace ww::ui

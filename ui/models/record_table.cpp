@@ -1,89 +1,24 @@
 #include "ui/models/record_table.h"
 
-#include "ui/models/branch_roles.h"
-
 namespace ww::ui {
 
 RecordTableModel::RecordTableModel(WorkbookBridge& bridge, RecordTableContent content, QObject* parent)
-    : QAbstractTableModel(parent),
-      m_bridge(bridge),
-      m_content(std::move(content)),
-      m_rowCount(m_content.rowCount()) {
-    connect(&bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
-        if (!changes.isEmpty() && !changes.touches(m_content.kind)) {
-            return;
-        }
-        const int count = m_content.rowCount();
-        if (changes.isEmpty() || !changes.erased.empty() || count < m_rowCount) {
-            renew();
-            return;
-        }
-        if (count > m_rowCount) {
-            beginInsertRows({}, m_rowCount, count - 1);
-            m_rowCount = count;
-            endInsertRows();
-        }
-        if (count > 0) {
-            emit dataChanged(index(0, 0), index(count - 1, columnCount() - 1));
-        }
-    });
-}
-
-void RecordTableModel::renew() {
-    beginResetModel();
-    m_rowCount = m_content.rowCount();
-    endResetModel();
-}
-
-int RecordTableModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : m_rowCount;
-}
-
-int RecordTableModel::columnCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(m_content.titles.size());
-}
+    : CountedRows(
+          bridge, content.kind,
+          [count = content.rowCount](const project::Project&) { return static_cast<std::size_t>(count()); },
+          parent),
+      m_content(std::move(content)) {}
 
 Qt::ItemFlags RecordTableModel::flags(const QModelIndex& index) const {
-    if (!index.isValid()) {
-        return Qt::NoItemFlags;
+    Qt::ItemFlags flags = CountedRows::flags(index);
+    if (index.isValid() && !m_content.isTyped(index.column())) {
+        flags.setFlag(Qt::ItemIsEditable, false);
     }
-    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
-    flags.setFlag(Qt::ItemIsEditable, !m_bridge.isReadOnly() && m_content.isTyped(index.column()));
     return flags;
 }
 
 QVariant RecordTableModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || index.row() >= m_content.rowCount()) {
-        return {};
-    }
-    switch (role) {
-        case Qt::DisplayRole:
-        case Qt::EditRole:
-        case Qt::ToolTipRole:
-            return m_content.text(index.row(), index.column());
-        case Qt::TextAlignmentRole:
-            return QVariant::fromValue(int(Qt::AlignVCenter) | int(Qt::AlignLeft));
-        case Qt::AccessibleTextRole: {
-            const QString text = m_content.text(index.row(), index.column());
-            return QStringList{m_content.text(index.row(), 0), m_content.titles[index.column()],
-                               text.isEmpty() ? tr("empty") : text}
-                .join(QStringLiteral(", "));
-        }
-        case IsStrongRole:
-            return index.column() == 0;
-        default:
-            return {};
-    }
-}
-
-QVariant RecordTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || section < 0 || section >= m_content.titles.size()) {
-        return {};
-    }
-    if (role == Qt::TextAlignmentRole) {
-        return QVariant::fromValue(int(Qt::AlignVCenter) | int(Qt::AlignLeft));
-    }
-    return role == Qt::DisplayRole ? QVariant(m_content.titles[section]) : QVariant();
+    return CountedRows::data(index, role == Qt::ToolTipRole ? int(Qt::DisplayRole) : role);
 }
 
 base::Outcome RecordTableModel::store(const QModelIndex& cell, const QString& text) {

@@ -1,11 +1,9 @@
 // Records of a job as a table into which a person types, described by its columns. Not for large tables.
 #pragma once
 
-#include <QAbstractTableModel>
 #include <functional>
-#include <vector>
 
-#include "ui/workbook_bridge.h"
+#include "ui/models/counted_rows.h"
 
 namespace ww::ui {
 
@@ -19,26 +17,24 @@ struct RecordTableContent {
     std::function<base::Outcome(int row, int column, const QString& text)> store;
 };
 
-class RecordTableModel : public QAbstractTableModel {
+class RecordTableModel : public CountedRows {
     Q_OBJECT
 
   public:
     RecordTableModel(WorkbookBridge& bridge, RecordTableContent content, QObject* parent = nullptr);
 
-    int rowCount(const QModelIndex& parent = {}) const override;
-    int columnCount(const QModelIndex& parent = {}) const override;
+    /// A text that has no room can be read in the tool tip.
     QVariant data(const QModelIndex& index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     base::Outcome store(const QModelIndex& cell, const QString& text);
-    /// Says that other rows stand here now.
-    void renew();
+
+  protected:
+    QStringList titles() const override { return m_content.titles; }
+    QString cellText(int row, int column) const override { return m_content.text(row, column); }
 
   private:
-    WorkbookBridge& m_bridge;
     RecordTableContent m_content;
-    int m_rowCount = 0;  ///< as last told to the views
 };
 
 }  // namespace ww::ui

@@ -1,6 +1,7 @@
 #include "ui/models/walk_model.h"
 
 #include "core/balancing/standing_readings.h"
+#include "core/balancing/walk.h"
 #include "ui/models/branch_finder.h"
 #include "ui/models/branch_roles.h"
 #include "ui/text/conflict_text.h"
@@ -14,6 +15,27 @@ bool showsTheSame(const balancing::BranchResult& a, const balancing::BranchResul
     return a.setting == b.setting && a.dp == b.dp && a.flow == b.flow && a.share == b.share &&
            a.targetShare == b.targetShare && a.ofTarget == b.ofTarget && a.state == b.state &&
            a.isFromEarlierRound == b.isFromEarlierRound && a.reading == b.reading && a.flowLow == b.flowLow;
+}
+
+/// Digits as typed where the unit is that of the column; else what they are in it or, to be edited, with
+/// theirs.
+template <class Q>
+QString enteredText(const quantity::Measured<Q>& typed, quantity::Unit columnUnit, bool isForEditing,
+                    const QString& inColumnUnit) {
+    if (typed.unit == columnUnit) {
+        return QString::fromStdString(typed.digits.text());
+    }
+    return isForEditing ? QString::fromStdString(typed.text()) : inColumnUnit;
+}
+
+/// A dp that gives no flow, as it came with a table of readings.
+QString dpWithoutTable(const project::Reading* reading) {
+    return reading != nullptr && reading->dp ? QString::fromStdString(reading->dp->text()) : QString();
+}
+
+QVariant alignmentOf(int column) {
+    const bool isText = column == WalkModel::Tag || column == WalkModel::Serves || column == WalkModel::State;
+    return QVariant::fromValue(int(Qt::AlignVCenter) | int(isText ? Qt::AlignLeft : Qt::AlignRight));
 }
 
 }  // namespace
@@ -33,6 +55,7 @@ void WalkModel::reset() {
     beginResetModel();
     const project::Project& project = m_bridge.project();
     m_rows.clear();
+    m_hasFlowEntry = false;
     m_rowOf.clear();
     m_earlier.clear();
     const project::BranchTree& tree = project.tree();
@@ -40,7 +63,9 @@ void WalkModel::reset() {
         const project::Branch& record = project.branches()[branch];
         if (tree.isTerminal(branch) || record.valve) {
             m_rowOf.emplace(record.id, static_cast<int>(m_rows.size()));
-            m_rows.push_back({branch, record.id});
+            const bool isReadByFlow = balancing::isReadByFlow(project, record);
+            m_rows.push_back({branch, record.id, isReadByFlow});
+            m_hasFlowEntry = m_hasFlowEntry || isReadByFlow;
         }
     }
     m_shown = m_bridge.assessment();
@@ -63,20 +88,19 @@ void WalkModel::refresh(const project::ChangeSet& changes) {
     for (std::size_t i = 0; i < m_rows.size() && !isAllChanged; ++i) {
         isChanged[i] = !showsTheSame(before.branches[m_rows[i].branch], m_shown.branches[m_rows[i].branch]);
     }
+    const auto mark = [&isChanged](int row) {
+        if (row >= 0) {
+            isChanged[static_cast<std::size_t>(row)] = true;
+        }
+    };
     for (const project::RecordRef& ref : changes.put) {
         if (ref.kind == RecordKind::Comment) {
             const project::Comment* comment = m_bridge.project().comments().find(ref.id);
-            const int row = comment != nullptr && comment->branch ? rowOf(*comment->branch) : -1;
-            if (row >= 0) {
-                isChanged[static_cast<std::size_t>(row)] = true;
-            }
+            mark(comment != nullptr && comment->branch ? rowOf(*comment->branch) : -1);
         }
         if (ref.kind == RecordKind::Reading) {
             const project::Reading* reading = m_bridge.project().readings().find(ref.id);
-            const int row = reading != nullptr ? rowOf(reading->branch) : -1;
-            if (row >= 0) {
-                isChanged[static_cast<std::size_t>(row)] = true;
-            }
+            mark(reading != nullptr ? rowOf(reading->branch) : -1);
         }
     }
     repaintRows(isChanged);
@@ -109,7 +133,8 @@ Qt::ItemFlags WalkModel::flags(const QModelIndex& index) const {
         return Qt::NoItemFlags;
     }
     Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
-    flags.setFlag(Qt::ItemIsEditable, index.column() == Dp || index.column() == Setting);
+    flags.setFlag(Qt::ItemIsEditable,
+                  index.column() == Setting || index.column() == entryColumn(index.row()));
     return flags;
 }
 
@@ -146,30 +171,39 @@ balancing::State WalkModel::stateOf(int row) const {
     return result(row).isFromEarlierRound ? balancing::State::NotRead : result(row).state;
 }
 
-QString WalkModel::dpText(int row, bool isForEditing) const {
+WalkModel::Column WalkModel::entryColumn(int row) const {
+    return m_rows[static_cast<std::size_t>(row)].isReadByFlow ? Flow : Dp;
+}
+
+QModelIndex WalkModel::entryCell(int row) const {
+    return row >= 0 && row < rowCount() ? index(row, entryColumn(row)) : QModelIndex();
+}
+
+QString WalkModel::entryText(int row, bool isForEditing) const {
     const project::Reading* own = reading(row);
     if (own == nullptr) {
         return {};
     }
-    if (own->cannotBeRead && !own->dp) {
+    if (own->cannotBeRead && !own->dp && !own->flow) {
         return isForEditing ? QStringLiteral("x") : tr("not readable");
     }
-    if (!own->dp) {
+    const bool isByFlow = entryColumn(row) == Flow;
+    if (isByFlow ? !own->flow : !own->dp) {
         return {};
     }
-    const quantity::Unit unit = text::dpUnit(m_bridge.project(), m_bridge.instrument());
-    const bool isUsual = own->dp->unit == unit;
     if (const auto both = isForEditing ? std::nullopt : conflictText(row)) {
         return *both;
     }
-    if (isForEditing) {
-        return QString::fromStdString(isUsual ? own->dp->digits.text() : own->dp->text());
+    const project::Project& project = m_bridge.project();
+    if (isByFlow) {
+        return enteredText(*own->flow, text::flowUnit(project), isForEditing,
+                           text::flow(own->flow->value, project));
     }
-    if (own->isRepeat && result(row).dp) {
-        return tr("%1 mean").arg(text::dp(*result(row).dp, unit, m_bridge.project().fluid()));
+    const quantity::Unit unit = text::dpUnit(project, m_bridge.instrument());
+    if (!isForEditing && own->isRepeat && result(row).dp) {
+        return tr("%1 mean").arg(text::dp(*result(row).dp, unit, project.fluid()));
     }
-    return isUsual ? QString::fromStdString(own->dp->digits.text())
-                   : text::dp(own->dp->value, unit, m_bridge.project().fluid());
+    return enteredText(*own->dp, unit, isForEditing, text::dp(own->dp->value, unit, project.fluid()));
 }
 
 std::optional<QString> WalkModel::conflictText(int row) const {
@@ -238,15 +272,14 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
             return setting ? QString::fromStdString(quantity::concise(setting->si(), 5)) : QString();
         }
         case Dp:
-            return dpText(row, isForEditing);
+            return entryColumn(row) == Dp ? entryText(row, isForEditing) : dpWithoutTable(reading(row));
         case Last: {
             const project::Reading* before = earlier(row);
             if (before == nullptr || !before->dp) {
                 return {};
             }
             const quantity::Unit unit = text::dpUnit(project, m_bridge.instrument());
-            return before->dp->unit == unit ? QString::fromStdString(before->dp->digits.text())
-                                            : text::dp(before->dp->value, unit, project.fluid());
+            return enteredText(*before->dp, unit, false, text::dp(before->dp->value, unit, project.fluid()));
         }
         case State: {
             const project::Reading* own = reading(row);
@@ -254,6 +287,10 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
             const QString word = text::word(stateOf(row), branch);
             return isExplained ? tr("%1, reason").arg(word) : word;
         }
+        case Flow:
+            return entryColumn(row) == Flow && (isForEditing || reading(row) != nullptr)
+                       ? entryText(row, isForEditing)
+                       : numberText(row, column);
         default:
             return numberText(row, column);
     }
@@ -264,7 +301,7 @@ QString WalkModel::spoken(int row, int column) const {
     QStringList parts{cellText(row, Tag, false),
                       headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace('\n', ' ')};
     parts << (value.isEmpty() ? tr("empty") : value);
-    if (column == Dp && !value.isEmpty()) {
+    if (column == entryColumn(row) && !value.isEmpty()) {
         parts << text::word(stateOf(row), m_bridge.project().branches().at(branchAt(row)));
         const QString ofTarget = numberText(row, OfTarget);
         if (!ofTarget.isEmpty()) {
@@ -299,10 +336,8 @@ QVariant WalkModel::data(const QModelIndex& index, int role) const {
             return cellText(row, column, false);
         case Qt::EditRole:
             return cellText(row, column, true);
-        case Qt::TextAlignmentRole: {
-            const bool isText = column == Tag || column == Serves || column == State;
-            return QVariant::fromValue(int(Qt::AlignVCenter) | int(isText ? Qt::AlignLeft : Qt::AlignRight));
-        }
+        case Qt::TextAlignmentRole:
+            return alignmentOf(column);
         case Qt::AccessibleTextRole:
             return spoken(row, column);
         case StateRole:
@@ -315,7 +350,7 @@ QVariant WalkModel::data(const QModelIndex& index, int role) const {
         case IsStateCellRole:
             return column == State;
         case IsStrongRole:
-            return column == Dp || column == Tag;
+            return column == entryColumn(row) || column == Tag;
         default:
             return {};
     }
@@ -326,8 +361,7 @@ QVariant WalkModel::headerData(int section, Qt::Orientation orientation, int rol
         return {};
     }
     if (role == Qt::TextAlignmentRole) {
-        const bool isText = section == Tag || section == Serves || section == State;
-        return QVariant::fromValue(int(Qt::AlignVCenter) | int(isText ? Qt::AlignLeft : Qt::AlignRight));
+        return alignmentOf(section);
     }
     if (role != Qt::DisplayRole && role != Qt::AccessibleTextRole) {
         return {};

@@ -28,6 +28,12 @@ class WalkModel : public QAbstractTableModel {
 
     /// The branch of a row.
     const base::Id& branchAt(int row) const { return m_rows[static_cast<std::size_t>(row)].id; }
+    /// The column in which the row is read: its dp or, where a dp gives no flow, its flow.
+    Column entryColumn(int row) const;
+    /// The cell of that column; invalid where there is no such row.
+    QModelIndex entryCell(int row) const;
+    /// Whether any row is read by its flow.
+    bool hasFlowEntry() const { return m_hasFlowEntry; }
     /// The row of a branch; -1 where it has none.
     int rowOf(const base::Id& branch) const;
     /// The row whose tag is `text`, or ends in the same number, or holds it; -1 where there is none.
@@ -41,6 +47,7 @@ class WalkModel : public QAbstractTableModel {
     struct Row {
         std::size_t branch;  ///< index into Project::branches()
         base::Id id;
+        bool isReadByFlow;
     };
 
     void refresh(const project::ChangeSet& changes);
@@ -50,7 +57,8 @@ class WalkModel : public QAbstractTableModel {
     const project::Reading* reading(int row) const;
     const project::Reading* earlier(int row) const;
     QString cellText(int row, int column, bool isForEditing) const;
-    QString dpText(int row, bool isForEditing) const;
+    /// What was read in the row's entry column: as typed, or in the unit of the column.
+    QString entryText(int row, bool isForEditing) const;
     /// Both values while merging left the reading to decide; nothing otherwise.
     std::optional<QString> conflictText(int row) const;
     QString numberText(int row, int column) const;
@@ -62,6 +70,7 @@ class WalkModel : public QAbstractTableModel {
 
     WorkbookBridge& m_bridge;
     std::vector<Row> m_rows;
+    bool m_hasFlowEntry = false;
     std::unordered_map<base::Id, int> m_rowOf;
     balancing::Assessment m_shown;
     mutable std::unordered_map<base::Id, base::Id> m_earlier;  ///< null id: looked up, none

@@ -1,9 +1,9 @@
 #include "ui/places/reading_fix.h"
 
-#include <array>
 #include <cmath>
 
 #include "core/balancing/adjusting.h"
+#include "core/balancing/meter_units.h"
 
 namespace ww::ui {
 
@@ -24,10 +24,6 @@ std::optional<LearnedFix> learnedFix(const project::Project& project,
         return std::nullopt;
     }
     // The explanation is one of value; what was typed keeps its digits.
-    constexpr std::array kUnits{quantity::Unit::Kilopascal,  quantity::Unit::Psi,
-                                quantity::Unit::Millibar,    quantity::Unit::Bar,
-                                quantity::Unit::InchOfWater, quantity::Unit::FootOfWater,
-                                quantity::Unit::Metre};
     constexpr double kSameValue = 1e-3;
     const auto& typed = *reading->dp;
     std::vector<base::Decimal> digits{typed.digits};
@@ -35,7 +31,7 @@ std::optional<LearnedFix> learnedFix(const project::Project& project,
         digits.push_back(base::Decimal::parse(typed.digits.text().substr(1)).value());
     }
     for (const base::Decimal& candidate : digits) {
-        for (const quantity::Unit unit : kUnits) {
+        for (const quantity::Unit unit : balancing::kDpMeterUnits) {
             auto made = quantity::measuredDifference(candidate, unit, project.fluid().density());
             if (std::abs(made.value / *doubtful.explainedDp - 1) < kSameValue && !(made == typed)) {
                 fix.dp = std::move(made);

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "ui/text/words.h"
+#include "ui/widgets/quiet_combo.h"
 
 namespace ww::ui {
 
@@ -42,7 +43,7 @@ QList<DifficultyWords> difficulties() {
 NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
     : QDialog(parent),
       m_name(new QLineEdit(this)),
-      m_difficulty(new QComboBox(this)),
+      m_difficulty(new QuietCombo(this)),
       m_about(new QLabel(this)),
       m_seed(new QLineEdit(QString::number(seed), this)),
       m_fault(new QLabel(this)) {

@@ -16,6 +16,7 @@ QString percentOf(quantity::Ratio ratio) {
     return QObject::tr("%1 %").arg(QString::number(100 * ratio.si(), 'f', 1));
 }
 
+/// In kPa, as the heading says.
 QString pressure(quantity::PressureDifference value) {
     return QString::number(value.in(quantity::Unit::Kilopascal), 'f', 2);
 }
@@ -47,7 +48,7 @@ QString word(practice::FaultKind kind) {
 
 }  // namespace
 
-QList<TruthLine> truthLines(const practice::Comparison& comparison, const project::Project&) {
+QList<TruthLine> truthLines(const practice::Comparison& comparison) {
     const auto line = [&](const QString& label, auto text) {
         return TruthLine{label, text(comparison.asFound), text(comparison.now), text(comparison.classical)};
     };
@@ -55,7 +56,7 @@ QList<TruthLine> truthLines(const practice::Comparison& comparison, const projec
         return [value](const practice::Outcome& outcome) { return percentOf(outcome.*value); };
     };
     const QString none = QStringLiteral("–");
-    QList<TruthLine> lines{
+    return {
         line(QObject::tr("Largest error of a true share"), ratio(&practice::Outcome::worstTrue)),
         line(QObject::tr("Largest error of an indicated share"), ratio(&practice::Outcome::worstIndicated)),
         line(QObject::tr("Largest spread of a group"), ratio(&practice::Outcome::spread)),
@@ -77,7 +78,6 @@ QList<TruthLine> truthLines(const practice::Comparison& comparison, const projec
         {QObject::tr("Rounds"), none, QString::number(comparison.work.rounds),
          QString::number(comparison.classicalWork.rounds)},
     };
-    return lines;
 }
 
 QStringList plantedFaults(const practice::Comparison& comparison, const project::Project& design) {
@@ -129,7 +129,7 @@ TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Projec
     title->setFont(bold);
     m_summary = table(tr("What the work came to"),
                       {QString(), tr("As found"), tr("Now"), tr("Classical method by rule")});
-    for (const TruthLine& line : truthLines(comparison, project)) {
+    for (const TruthLine& line : truthLines(comparison)) {
         add(m_summary, {line.label, line.found, line.now, line.classical});
     }
     m_losses = table(tr("Losses at design flow"), {tr("Loss at design flow, kPa"), tr("Design"), tr("Truth"),

@@ -19,7 +19,7 @@ struct TruthLine {
 };
 
 /// The lines of the summary, and the faults that were planted, as words.
-QList<TruthLine> truthLines(const practice::Comparison& comparison, const project::Project& project);
+QList<TruthLine> truthLines(const practice::Comparison& comparison);
 QStringList plantedFaults(const practice::Comparison& comparison, const project::Project& design);
 
 class TruthWindow : public QDialog {

@@ -140,10 +140,6 @@ std::vector<seal::Attachment> machineTwin(const project::Project& project) {
     return files;
 }
 
-}  // namespace
-
-namespace {
-
 base::Result<QByteArray> pdf(const ww::report::Report& report, const project::Project& project,
                              const Waiting& waiting) {
     const SteadyHashes steady;

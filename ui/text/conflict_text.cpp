@@ -2,6 +2,7 @@
 
 #include <QStringList>
 
+#include "core/project/merge_reason.h"
 #include "core/workbook/conflict_parts.h"
 #include "ui/text/column_words.h"
 #include "ui/text/words.h"
@@ -47,6 +48,18 @@ ConflictText conflictText(const project::MergeConflict& conflict) {
 
 QString conflictPlace(const std::string& place) {
     return partsText(workbook::partsOfPlace(place));
+}
+
+QString reason(const std::string& stored) {
+    auto said = project::readMergeReason(stored);
+    if (!said) {
+        return QString::fromStdString(stored);
+    }
+    if (said->is(project::merge_reasons::kNotChosen)) {
+        std::string& chosen = said->arguments.front();
+        chosen = partsText(workbook::partsOfReading(chosen)).toStdString();
+    }
+    return translated(*said);
 }
 
 ConflictDigits conflictDigits(const project::MergeConflict& conflict) {

@@ -21,6 +21,9 @@ ConflictText conflictText(const project::MergeConflict& conflict);
 /// A place alone, as it stands in the label of a choice.
 QString conflictPlace(const std::string& place);
 
+/// A reason as its reader says it: what merging wrote is translated, what a person wrote stays.
+QString reason(const std::string& stored);
+
 /// Both values as a cell has room for them, the digits alone where they are numbers: "30.5", "cannot be
 /// read".
 struct ConflictDigits {

@@ -113,4 +113,9 @@ QString ago(const base::Instant& moment, const base::Instant& now) {
     return terms(QString::fromStdString(base::agoText(now.seconds - moment.seconds)));
 }
 
+QString moment(const base::Instant& time) {
+    constexpr qsizetype kToSeconds = 19;
+    return QString::fromStdString(time.text()).left(kToSeconds).replace('T', ' ');
+}
+
 }  // namespace ww::ui::text

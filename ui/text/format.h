@@ -47,4 +47,7 @@ QString age(const base::Instant& moment, const base::Instant& now);
 /// The same with "ago".
 QString ago(const base::Instant& moment, const base::Instant& now);
 
+/// "2026-03-02 14:02:07", as it stands in the record.
+QString moment(const base::Instant& time);
+
 }  // namespace ww::ui::text

@@ -4,6 +4,8 @@
 #include <QRegularExpression>
 
 #include "core/base/term.h"
+#include "core/workbook/workbook.h"
+#include "ui/text/conflict_text.h"
 
 namespace ww::ui::text {
 namespace {
@@ -15,13 +17,8 @@ struct WordText {
     Q_DECLARE_TR_FUNCTIONS(Word)
 };
 
-}  // namespace
-
-namespace {
-
 /// A word; or one that is written with a space behind it ("valve ") and what follows it, or with a space
-/// before it
-/// (" min ago") and what stands there.
+/// before it (" min ago") and what stands there.
 QString wordAndRest(const QString& text) {
     const QString whole = term(text.toStdString());
     if (whole != text) {
@@ -40,8 +37,14 @@ QString wordAndRest(const QString& text) {
     return text;
 }
 
-/// "round 3" in the language of the screen; names that people gave stay as they are.
+/// "round 3" or the place of a conflict in the language of the screen; names that people gave stay as they
+/// are.
 QString subjectOf(const base::Fault& fault) {
+    const bool isOfConflict = fault.is(workbook::kChoiceSealed) || fault.is(workbook::kConflictUnknown) ||
+                              fault.is(workbook::kCannotKeepBoth);
+    if (isOfConflict) {
+        return conflictPlace(fault.subject);
+    }
     const QString subject = QString::fromStdString(fault.subject);
     // Words of the program; any other subject is a name that somebody gave.
     static const QRegularExpression kOwn(QStringLiteral("^(round \\d+|throttle|trim|slow)$"));

@@ -1,13 +1,13 @@
 #include "core/balancing/detail/doubtful.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/learning/learn_forms.h"
+#include "core/balancing/meter_units.h"
 #include "core/quantity/measured.h"
 
 namespace ww::balancing::detail {
@@ -22,10 +22,6 @@ using project::Project;
 using project::Reading;
 using quantity::Unit;
 
-constexpr std::array kPressureUnits{Unit::Psi,        Unit::Kilopascal,  Unit::Bar,
-                                    Unit::Millibar,   Unit::InchOfWater, Unit::MillimetreOfWater,
-                                    Unit::FootOfWater};
-
 /// Collects the hypotheses about one observation.
 class Collector {
   public:
@@ -33,7 +29,7 @@ class Collector {
         : m_project(project), m_loop(loop), m_out(out) {}
 
     void units(std::size_t observation, const Reading& reading) {
-        for (const Unit unit : kPressureUnits) {
+        for (const Unit unit : kDpMeterUnits) {
             if (unit == reading.dp->unit) {
                 continue;
             }
@@ -41,6 +37,16 @@ class Collector {
             add({observation, other.value, std::nullopt},
                 {HypothesisMeaning::Kind::Unit, std::string(quantity::symbol(unit)), other.value,
                  std::nullopt});
+        }
+    }
+
+    void flowUnits(std::size_t observation, const Reading& reading) {
+        for (const Unit unit : kFlowMeterUnits) {
+            if (unit != reading.flow->unit) {
+                add({observation, VolumeFlow::from(reading.flow->digits.value(), unit), std::nullopt},
+                    {HypothesisMeaning::Kind::Unit, std::string(quantity::symbol(unit)), std::nullopt,
+                     std::nullopt});
+            }
         }
     }
 
@@ -170,12 +176,15 @@ Hypotheses hypothesesOf(const Project& project, const History& history, const Lo
     for (std::size_t i = 0; i < loop.learning.observations.size(); ++i) {
         const Observation& observation = loop.learning.observations[i];
         const ObservationSource& source = loop.sources[i];
-        if (observation.place != place || !source.branch ||
-            !std::holds_alternative<PressureDifference>(observation.value)) {
+        if (observation.place != place || !source.branch) {
             continue;
         }
         const Branch& branch = project.branches()[*source.branch];
         const Reading& reading = project.readings().at(source.readings.front());
+        if (std::holds_alternative<VolumeFlow>(observation.value)) {
+            collector.flowUnits(i, reading);
+            continue;
+        }
         collector.units(i, reading);
         collector.sign(i, reading);
         const auto at = settingAt(project, history, reading.id, branch);

@@ -11,7 +11,7 @@ namespace ww::balancing::detail {
 struct HypothesisMeaning {
     enum class Kind { Unit, Setting, Valve, Sign } kind = Kind::Unit;
     std::string text;                      ///< the unit, the setting or the valve
-    std::optional<PressureDifference> dp;  ///< of Unit and Sign
+    std::optional<PressureDifference> dp;  ///< of Unit and Sign, where a dp was read
     std::optional<Setting> setting;        ///< of Setting
 };
 
@@ -20,8 +20,8 @@ struct Hypotheses {
     std::vector<HypothesisMeaning> meanings;  ///< beside list
 };
 
-/// For the readings of a place: the same digits in another unit of pressure, the setting one turn (ten
-/// degrees, ten percent) off, another valve of the job, the hoses the other way round.
+/// For the readings of a place: the same digits in another unit of pressure or of flow; of a dp also the
+/// setting one turn (ten degrees, ten percent) off, another valve of the job, the hoses the other way round.
 Hypotheses hypothesesOf(const project::Project& project, const History& history, const LoopLearning& loop,
                         LoopStates& states, std::size_t place);
 

@@ -1,11 +1,11 @@
 #include "core/balancing/detail/doubts.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/doubt_forms.h"
+#include "core/balancing/meter_units.h"
 #include "core/curve/valve_flow.h"
 #include "core/project/calibration.h"
 
@@ -19,10 +19,6 @@ using project::Project;
 using project::Reading;
 using quantity::Measured;
 using quantity::Unit;
-
-/// Units that dp instruments show.
-constexpr std::array kShownUnits{Unit::Kilopascal,  Unit::Psi,         Unit::Millibar, Unit::Bar,
-                                 Unit::InchOfWater, Unit::FootOfWater, Unit::Metre};
 
 /// Collects findings about one reading.
 struct ReadingDoubts {
@@ -134,7 +130,7 @@ std::optional<Measured<PressureDifference>> inFittingUnit(const Measured<Pressur
                                                           quantity::Density density) {
     std::optional<Measured<PressureDifference>> best;
     double nearest = kUnitSlipRatio;
-    for (const Unit unit : kShownUnits) {
+    for (const Unit unit : kDpMeterUnits) {
         if (unit == dp.unit) {
             continue;
         }

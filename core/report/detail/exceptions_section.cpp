@@ -4,6 +4,7 @@
 #include "core/base/term.h"
 #include "core/project/calibration.h"
 #include "core/project/clock_offset.h"
+#include "core/project/merge_reason.h"
 #include "core/project/review.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
@@ -62,6 +63,12 @@ void addReadings(const Source& source, Table& table) {
                  reading->time ? reading->time->text() : base::term("a time not written"), who});
         }
         if (reading->status == project::ReadingStatus::Struck) {
+            if (const auto merged = project::readMergeReason(reading->reason)) {
+                table.rows.push_back(
+                    row(tag, round, base::term("struck"),
+                        cell({say(kStruckWhileMerging, {valueOf(*reading)}), *merged}, ": ")));
+                continue;
+            }
             add(base::term("struck"), reading->reason.empty() ? kStruckSilent : kStruck,
                 {valueOf(*reading), reading->reason});
         } else if (reading->status == project::ReadingStatus::Standing && reading->cannotBeRead) {

@@ -10,8 +10,21 @@ bool isOut(project::ReadingStatus status) {
     return status != project::ReadingStatus::Standing;
 }
 
-Cell noteOf(const project::Reading& reading) {
+/// How a flow that no valve's dp gave was measured: by the kind of its meter, else as the note says.
+base::Fault methodOf(const Source& source, const project::Reading& reading) {
+    const project::Instrument* meter =
+        reading.instrument ? source.project.instruments().find(*reading.instrument) : nullptr;
+    if (meter != nullptr && !meter->kind.empty()) {
+        return say(kFlowMeasuredWith, {meter->kind});
+    }
+    return say(reading.note.empty() && reading.reason.empty() ? kFlowMethodMissing : kFlowMeasured);
+}
+
+Cell noteOf(const Source& source, const project::Reading& reading) {
     std::vector<base::Fault> parts;
+    if (reading.flow && !reading.dp) {
+        parts.push_back(methodOf(source, reading));
+    }
     const auto addIf = [&parts](bool isSo, const char* what) {
         if (isSo) {
             parts.push_back(word(what));
@@ -23,10 +36,11 @@ Cell noteOf(const project::Reading& reading) {
     addIf(reading.isDoubtful, base::term("doubtful"));
     addIf(reading.isRepeat, base::term("repeat"));
     addIf(reading.supersedes.has_value(), base::term("correction"));
-    for (const std::string& text : {reading.reason, reading.note}) {
-        if (!text.empty()) {
-            parts.push_back(plain(text));
-        }
+    if (!reading.reason.empty()) {
+        parts.push_back(reasonPart(reading.reason));
+    }
+    if (!reading.note.empty()) {
+        parts.push_back(plain(reading.note));
     }
     return cell(std::move(parts), "; ");
 }
@@ -53,7 +67,7 @@ Table branchReadings(const Source& source) {
                               cell(reading->setting ? reading->setting->text() : "", isStruck),
                               cell(typed(reading->dp), isStruck), cell(typed(reading->flow), isStruck),
                               cell(source.instrument(reading->instrument)),
-                              cell(source.person(reading->person)), noteOf(*reading)});
+                              cell(source.person(reading->person)), noteOf(source, *reading)});
     }
     return table;
 }

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/base/term.h"
+#include "core/project/merge_reason.h"
 #include "core/project/names.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
@@ -26,13 +27,20 @@ Table reviewTable(const Source& source) {
                      column(kReasonColumn, 32)};
     for (const base::Id& id : source.walked) {
         const project::Round& round = source.project.rounds().at(id);
-        table.rows.push_back({cell(std::to_string(round.number)),
-                              wordCell(std::string(project::name(round.kind))),
-                              wordCell(std::string(project::name(round.state))), cell(timeText(round.closed)),
-                              cell(whoWhen(round.sentBy, round.sent)),
-                              cell(whoWhen(round.decidedBy, round.decided)), cell(round.reason)});
+        table.rows.push_back(
+            {cell(std::to_string(round.number)), wordCell(std::string(project::name(round.kind))),
+             wordCell(std::string(project::name(round.state))), cell(timeText(round.closed)),
+             cell(whoWhen(round.sentBy, round.sent)), cell(whoWhen(round.decidedBy, round.decided)),
+             round.reason.empty() ? cell("") : cell({reasonPart(round.reason)}, "")});
     }
     return table;
+}
+
+/// That a report was withdrawn and why; the reason stands beside where it is a sentence of the program.
+Cell withdrawnCell(const std::string& reason) {
+    const auto merged = project::readMergeReason(reason);
+    return merged ? cell({word(base::term("withdrawn")), *merged}, ": ")
+                  : cell({say(kWithdrawn, {reason})}, "");
 }
 
 Table signaturesTable(const std::vector<const project::SignedReport*>& all) {
@@ -47,14 +55,13 @@ Table signaturesTable(const std::vector<const project::SignedReport*>& all) {
                      column(kFileColumn, 40),
                      column(kStatusColumn, 32)};
     for (const project::SignedReport* report : all) {
-        table.rows.push_back({cell(std::to_string(report->revision)), wordCell(report->role),
-                              cell(report->signer), cell(timeText(report->time)),
-                              report->isSelfMade
-                                  ? cell({say(kSelfMade, {report->certificate.substr(0, kShown)})}, "")
-                                  : cell(report->certificate.substr(0, kShown)),
-                              cell(report->fileName),
-                              report->isWithdrawn ? cell({say(kWithdrawn, {report->reason})}, "")
-                                                  : wordCell(base::term("superseded"))});
+        table.rows.push_back(
+            {cell(std::to_string(report->revision)), wordCell(report->role), cell(report->signer),
+             cell(timeText(report->time)),
+             report->isSelfMade ? cell({say(kSelfMade, {report->certificate.substr(0, kShown)})}, "")
+                                : cell(report->certificate.substr(0, kShown)),
+             cell(report->fileName),
+             report->isWithdrawn ? withdrawnCell(report->reason) : wordCell(base::term("superseded"))});
     }
     return table;
 }

@@ -62,6 +62,9 @@ Cell wordCell(std::string words);
 base::Fault word(std::string words);
 /// A text that stands for itself.
 base::Fault plain(std::string text);
+/// A reason as the record keeps it: what merging wrote is a sentence of the program, any other stands for
+/// itself.
+base::Fault reasonPart(const std::string& reason);
 /// The state of a branch, drawn as shape and word.
 Cell stateCell(const BranchResult& result);
 Column column(const base::MessageForm& heading, double widthShare, Alignment alignment = Alignment::Left,

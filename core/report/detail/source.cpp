@@ -2,6 +2,7 @@
 
 #include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
+#include "core/project/merge_reason.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -129,6 +130,10 @@ Cell wordCell(std::string words) {
 
 base::Fault plain(std::string text) {
     return say(kPlain, {std::move(text)});
+}
+
+base::Fault reasonPart(const std::string& reason) {
+    return project::readMergeReason(reason).value_or(plain(reason));
 }
 
 Column column(const base::MessageForm& heading, double widthShare, Alignment alignment, std::string unit) {

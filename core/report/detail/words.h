@@ -235,6 +235,7 @@ inline constexpr MessageForm kCorrection{"report_correction", "{1w} corrected to
 inline constexpr MessageForm kCorrectionUnknown{"report_correction_unknown",
                                                 "{1w} corrected to {2w} at {3w} by a person not written"};
 inline constexpr MessageForm kStruck{"report_struck", "{1w} struck: {2}"};
+inline constexpr MessageForm kStruckWhileMerging{"report_struck_while_merging", "{1w} struck"};
 inline constexpr MessageForm kStruckSilent{"report_struck_silent", "{1w} struck: no reason given"};
 inline constexpr MessageForm kCannotBeRead{"report_cannot_be_read", "could not be read: {1}"};
 inline constexpr MessageForm kUnreadSilent{"report_unread_silent", "could not be read: no reason given"};
@@ -246,6 +247,11 @@ inline constexpr MessageForm kReadingsText{
     "report_readings_text",
     "Digits and units exactly as entered. A value that was corrected or struck stays, struck out."};
 inline constexpr MessageForm kNoReadings{"report_no_readings", "No reading is on record."};
+inline constexpr MessageForm kFlowMeasuredWith{"report_flow_measured_with",
+                                               "flow measured otherwise, with {1}"};
+inline constexpr MessageForm kFlowMeasured{"report_flow_measured", "flow measured otherwise"};
+inline constexpr MessageForm kFlowMethodMissing{"report_flow_method_missing",
+                                                "flow measured otherwise, method not noted"};
 
 // Column headings.
 inline constexpr MessageForm kTagColumn{"report_tag_column", "Tag"};

@@ -32,16 +32,12 @@ class AdjustingTest : public ::testing::Test {
     const project::Project& project() const { return m_job.project(); }
     WalkContext context() { return {std::nullopt, std::nullopt, m_ids, m_clock.now()}; }
     base::Id branch(std::string_view tag) const { return m_job.idOf(tag); }
-    /// Carries an edit out; gives its label, or the code of the refusal.
+    /// As applied(); a minute later.
     std::string apply(const base::Result<Edit>& edit) {
-        if (!edit) {
-            return std::string(edit.fault().code());
+        if (edit) {
+            m_clock.advance(std::chrono::minutes(1));
         }
-        for (const project::AnyRecord& record : edit->put) {
-            std::visit([&](const auto& r) { m_job.project().put(r); }, record);
-        }
-        m_clock.advance(std::chrono::minutes(1));
-        return edit->label;
+        return applied(m_job, edit);
     }
     std::string tryAt(std::string_view tag, std::string_view dp, std::string_view setting,
                       bool isHold = false) {

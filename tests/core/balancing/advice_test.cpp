@@ -6,7 +6,9 @@
 
 #include "core/balancing/advice/advice_forms.h"
 #include "core/balancing/advice/order_of_work.h"
+#include "core/balancing/assess.h"
 #include "core/balancing/detail/band_probability.h"
+#include "core/balancing/learning/learn_forms.h"
 #include "core/balancing/learning/model_findings.h"
 #include "core/balancing/prediction.h"
 #include "tests/support/field_job.h"
@@ -231,6 +233,39 @@ TEST(Advice, twoWrongReadingsAreNotAskedForASettingWithoutDoubt) {
     ASSERT_TRUE(advice.helpful.has_value());
     EXPECT_EQ(advice.helpful->branch, job.indexOf("T2"));
     EXPECT_NE(advice.status, AdviceStatus::Verified);
+}
+
+TEST(Advice, aFlowWrittenDownInAnotherUnitIsExplained) {
+    FieldJob job = fourCircuits();
+    // At T2 flows are read in place of dps: those that the dps mean.
+    const auto readFlows = [&](Unit readIn, Unit writtenIn) {
+        for (const project::Reading& reading :
+             std::vector(job.project().readings().begin(), job.project().readings().end())) {
+            if (reading.round != job.newestRound() || reading.branch != job.idOf("T2")) {
+                continue;
+            }
+            const BranchResult read = assess(job.project(), job.newestRound()).branches[job.indexOf("T2")];
+            job.change(reading, [&](project::Reading& changed) {
+                changed.flow = quantity::measured<VolumeFlow>(
+                    FieldJob::decimal(text(read.flow->in(readIn), 3)), writtenIn);
+                changed.dp.reset();
+            });
+        }
+    };
+    readAll(job, {}, project::RoundKind::Survey);
+    const Advice first = advise(job.project(), learn(job.project()));
+    readFlows(Unit::GallonPerMinute, Unit::GallonPerMinute);
+    LoopState set;
+    for (const SettingAdvice& setting : first.settings) {
+        set.settings[job.project().branches()[setting.branch].id] = setting.setting;
+    }
+    readAll(job, set, project::RoundKind::Final);
+    readFlows(Unit::LitrePerSecond, Unit::GallonPerMinute);
+    const LearnedLoop learned = learn(job.project());
+    ASSERT_FALSE(learned.doubtful.empty());
+    EXPECT_EQ(learned.doubtful.front().branch, job.indexOf("T2"));
+    EXPECT_TRUE(learned.doubtful.front().why.is(kModelWrongUnit)) << english(learned.doubtful.front().why);
+    EXPECT_EQ(learned.doubtful.front().why.arguments.back(), "L/s");
 }
 
 TEST(ReadableStep, followsTheScaleAndWhatWasTyped) {

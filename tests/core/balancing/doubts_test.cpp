@@ -56,6 +56,7 @@ TEST(Doubts, aSlipOfTheUnit) {
               "give the reason");
     EXPECT_NE(Reread("100.4").finding(kUnitSuspected), nullptr);  // inches of water
     EXPECT_NE(Reread("8.36").finding(kUnitSuspected), nullptr);   // feet of water
+    EXPECT_NE(Reread("2550").finding(kUnitSuspected), nullptr);   // millimeters of water
     EXPECT_NE(Reread("250").finding(kUnitSuspected), nullptr);    // mbar
     EXPECT_NE(Reread("0.25").finding(kUnitSuspected), nullptr);   // bar
     EXPECT_EQ(Reread("27").finding(kUnitSuspected), nullptr);

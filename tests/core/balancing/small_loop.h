@@ -5,8 +5,10 @@
 #include <cmath>
 #include <string>
 #include <string_view>
+#include <variant>
 
 #include "core/balancing/assess.h"
+#include "core/project/edit.h"
 #include "tests/support/field_job.h"
 
 namespace ww::balancing {
@@ -72,6 +74,17 @@ inline FieldJob rivalLoop(project::RoundState state) {
     readAs(job, "C", 0.99);
     readAs(job, "D", 0.98);
     return job;
+}
+
+/// Carries an edit out; gives its label, or the code of the refusal.
+inline std::string applied(FieldJob& job, const base::Result<project::Edit>& edit) {
+    if (!edit) {
+        return std::string(edit.fault().code());
+    }
+    for (const project::AnyRecord& record : edit->put) {
+        std::visit([&](const auto& value) { job.project().put(value); }, record);
+    }
+    return edit->label;
 }
 
 inline Assessment assessNewest(const FieldJob& job, AssessOptions options = {}) {

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/balancing/checks/check_forms.h"
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "core/balancing/walk_progress.h"
@@ -29,16 +30,12 @@ class WalkTest : public ::testing::Test {
     quantity::Measured<PressureDifference> kPa(std::string_view digits) const {
         return m_job.pressure(digits);
     }
-    /// Carries an edit out; gives its label, or the code of the refusal.
+    /// As applied(); a minute later.
     std::string apply(const base::Result<Edit>& edit) {
-        if (!edit) {
-            return std::string(edit.fault().code());
+        if (edit) {
+            m_clock.advance(std::chrono::minutes(1));
         }
-        for (const project::AnyRecord& record : edit->put) {
-            std::visit([&](const auto& r) { m_job.project().put(r); }, record);
-        }
-        m_clock.advance(std::chrono::minutes(1));
-        return edit->label;
+        return applied(m_job, edit);
     }
     std::string storeDpAt(std::string_view tag, std::string_view digits,
                           std::optional<base::Decimal> setting = {}) {
@@ -167,7 +164,51 @@ TEST_F(WalkTest, aFlowIsStoredWithoutAValve) {
     EXPECT_EQ(apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context())),
               "flow 3.9 m3/h, N");
     const Assessment a = assess(project(), m_round);
-    EXPECT_EQ(resultOf(m_job, a, "N").source, FlowSource::DirectReading);
+    const BranchResult& result = resultOf(m_job, a, "N");
+    EXPECT_EQ(result.source, FlowSource::DirectReading);
+    EXPECT_TRUE(result.share);
+    EXPECT_EQ(findingOf(a, kFlowTyped, "N"), nullptr) << "there is no dp to be read instead";
+    const base::Id first = counting("N")->id;
+    EXPECT_EQ(apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.8"), context())),
+              "flow 3.8 m3/h, N");
+    EXPECT_EQ(counting("N")->supersedes, first);
+    EXPECT_EQ(project().readings().at(first).status, ReadingStatus::Superseded);
+    EXPECT_EQ(apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("-3.8"), context())),
+              "negative_flow");
+    EXPECT_EQ(counting("N")->flow->digits.text(), "3.8");
+}
+
+TEST_F(WalkTest, onlyWithoutATableAFlowIsReadInPlaceOfADp) {
+    const auto isByFlow = [&](std::string_view tag) {
+        return isReadByFlow(project(), project().branches().at(branch(tag)));
+    };
+    m_job.branch("N", "", "4");
+    m_job.branch("L", "", "4", std::nullopt, project::BranchKind::Limiter);
+    EXPECT_TRUE(isByFlow("N"));
+    EXPECT_FALSE(isByFlow("A"));
+    EXPECT_FALSE(isByFlow("L")) << "it keeps its flow by itself: its dp tells whether it does";
+    EXPECT_EQ(storeDpAt("L", "25"), "DP 25 kPa, L");
+}
+
+TEST_F(WalkTest, aFlowNamesTheMeterThatReadItAndNoDpMeter) {
+    m_job.branch("N", "", "4");
+    m_meter = m_job.instrument("2", "0.1");  // its floor is a pressure
+    apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context()));
+    EXPECT_FALSE(counting("N")->instrument);
+    m_meter = m_job.instrument("2", "");
+    apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context()));
+    EXPECT_EQ(counting("N")->instrument, m_meter);
+}
+
+TEST_F(WalkTest, aClosedRoundTakesAFlowAsACorrectionOnly) {
+    m_job.branch("N", "", "4");
+    m_job.branch("M", "", "4");
+    apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context()));
+    setState(RoundState::Closed);
+    EXPECT_EQ(apply(storeFlow(project(), m_round, branch("M"), m_job.flowOf("3.9"), context())),
+              "round_closed");
+    EXPECT_EQ(apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.7"), context())),
+              "flow 3.7 m3/h, N");
 }
 
 TEST_F(WalkTest, closingAsksForEveryTerminal) {

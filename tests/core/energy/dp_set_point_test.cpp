@@ -41,10 +41,6 @@ TEST(DpSetPoint, resetLaws) {
     EXPECT_NEAR(dpAtFlow(law, gpm(100)).setPoint.in(Unit::Psi), 10.0, 1e-9);
 }
 
-TEST(DpSetPoint, estimateWithoutSlowing) {
-    EXPECT_NEAR(estimatedDp(psid(18), psid(9), psid(3)).in(Unit::Psi), 12, 1e-9);
-}
-
 TEST(DpSetPoint, checks) {
     SetPointCheckInput good;
     good.setPoint = psid(10);

@@ -40,6 +40,23 @@ GrossErrorFinding found(const Learning& learning, const std::vector<Hypothesis>&
     return *std::move(result.finding);
 }
 
+/// Every dp read in psi and written down as kPa, or the other way round; a negative one with its hoses the
+/// other way round.
+std::vector<Hypothesis> slipsOf(const Learning& learning) {
+    constexpr double kPsi_kPa = 6.894757;
+    std::vector<Hypothesis> out;
+    for (std::size_t reading = 0; reading < learning.observations.size(); ++reading) {
+        const PressureDifference drop = dropOf(learning.observations[reading]);
+        if (drop.si() < 0) {
+            out.push_back({reading, ObservedValue(-drop), std::nullopt});
+            continue;
+        }
+        out.push_back({reading, ObservedValue(drop * kPsi_kPa), std::nullopt});
+        out.push_back({reading, ObservedValue(drop / kPsi_kPa), std::nullopt});
+    }
+    return out;
+}
+
 TEST(GrossError, cleanReadingsAreNotAccused) {
     int accused = 0;
     for (unsigned seed = 1; seed <= 20; ++seed) {
@@ -74,7 +91,7 @@ TEST(GrossError, unitSlipIsExplained) {
     Observation& wrong = loop.learning().observations[reading];
     const PressureDifference right = dropOf(wrong);
     wrong.value = right * 6.894757;  // psi written down as kPa
-    const auto hypotheses = unitSlips(loop.learning());
+    const auto hypotheses = slipsOf(loop.learning());
     const auto finding = found(loop.learning(), hypotheses);
     EXPECT_EQ(finding.place, place);
     ASSERT_FALSE(finding.explanations.empty());
@@ -112,7 +129,7 @@ TEST(GrossError, negativeDropIsTheHoses) {
     HiddenLoop loop = twoRounds(5);
     Observation& wrong = loop.learning().observations[2];
     wrong.value = -dropOf(wrong);
-    const auto hypotheses = unitSlips(loop.learning());
+    const auto hypotheses = slipsOf(loop.learning());
     const auto finding = found(loop.learning(), hypotheses);
     EXPECT_EQ(finding.verdict, GrossErrorVerdict::ReadingNamed);
     EXPECT_EQ(finding.wrong, std::vector<std::size_t>{2});

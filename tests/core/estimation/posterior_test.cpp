@@ -7,7 +7,6 @@
 #include <cmath>
 #include <thread>
 
-#include "core/estimation/confounded_group.h"
 #include "core/estimation/detail/chi_square.h"
 #include "core/estimation/forecast.h"
 #include "core/estimation/learn.h"
@@ -138,45 +137,6 @@ TEST(Posterior, chiSquareTailIsThatOfTheTables) {
     EXPECT_NEAR(detail::chiSquareTailProbability(23.209, 10), 0.01, 1e-5);
     EXPECT_NEAR(detail::chiSquareTailProbability(149.449, 100), 0.001, 1e-6);
     EXPECT_EQ(detail::chiSquareTailProbability(1, 0), 1);
-}
-
-TEST(ConfoundedGroups, runsInSeriesAreKnownOnlyTogether) {
-    HiddenLoopOptions options;
-    options.branches = 1;
-    options.terminalsOfBranch = 2;
-    options.relativeNoise = 1e-4;
-    options.priorSdFactor = 0.8;
-    HiddenLoop loop(options);
-    for (int round = 0; round < 4; ++round) {
-        loop.readRound(loop.addThrottledCase());
-    }
-    for (std::size_t terminal = 0; terminal < 2; ++terminal) {
-        loop.read(loop.addShutCase(terminal), loop.valves()[terminal], Observed::AvailableDrop);
-    }
-    const std::size_t common = 2 + 3;
-    loop.learning().unknowns[common].lnFactorPriorSd = 0;
-    const auto groups = confoundedGroups(fitOf(loop.learning()));
-    // Two circuits, then the main and the first run in series, then the last run in series with its circuit.
-    ASSERT_EQ(groups.size(), 2u);
-    EXPECT_EQ(groups[0].kind, ConfoundedKind::OnlyTogether);
-    EXPECT_EQ(groups[0].unknowns, (std::vector<std::size_t>{1, 4}));
-    EXPECT_EQ(groups[1].kind, ConfoundedKind::OnlyTogether);
-    EXPECT_EQ(groups[1].unknowns, (std::vector<std::size_t>{2, 3}));
-}
-
-TEST(ConfoundedGroups, unknownBehindNoReadingIsNotSeen) {
-    HiddenLoopOptions options;
-    options.branches = 1;
-    options.terminalsOfBranch = 3;
-    HiddenLoop loop(options);
-    const std::size_t open = loop.addOpenCase();
-    loop.read(open, loop.pump(), Observed::Rise);
-    const Learned fit = fitOf(loop.learning());
-    bool isSeen = true;
-    for (const ConfoundedGroup& group : confoundedGroups(fit)) {
-        isSeen = isSeen && !(group.kind == ConfoundedKind::NotSeen && group.unknowns.front() == 2u);
-    }
-    EXPECT_FALSE(isSeen);
 }
 
 TEST(Learn, stopsWhenAsked) {

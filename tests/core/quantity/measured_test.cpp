@@ -83,6 +83,26 @@ TEST(ParseDifference, saysWhatItCannotRead) {
     }
 }
 
+TEST(ParseFlow, takesDigitsWithALetterOrASymbol) {
+    const auto flow = [](const char* text) { return parseFlow(text, Unit::CubicMetrePerHour).value(); };
+    EXPECT_EQ(flow("3.90").text(), "3.90 m3/h");
+    EXPECT_EQ(flow("1,1l").text(), "1.1 L/s");
+    EXPECT_EQ(flow("17 G").unit, Unit::GallonPerMinute);
+    EXPECT_EQ(flow("4m").unit, Unit::CubicMetrePerHour);
+    EXPECT_EQ(flow("12 imp_gpm ").unit, Unit::ImperialGallonPerMinute);
+    EXPECT_DOUBLE_EQ(flow("1.1 l/s").value.si(), 1.1e-3);
+}
+
+TEST(ParseFlow, saysWhatItCannotRead) {
+    const auto unknown = parseFlow("12 kPa", Unit::LitrePerSecond);
+    ASSERT_FALSE(unknown.ok());
+    EXPECT_TRUE(unknown.fault().is(kUnitUnknown));
+    EXPECT_EQ(unknown.fault().arguments.at(0), "kPa");
+    EXPECT_NE(unknown.fault().arguments.at(2).find("m3/h"), std::string::npos);
+    EXPECT_TRUE(parseFlow("12k", Unit::LitrePerSecond).fault().is(kUnitUnknown));
+    EXPECT_TRUE(parseFlow("1.2.3 l", Unit::LitrePerSecond).fault().is(base::kNotANumber));
+}
+
 TEST(PressureOrHeadUnit, pressuresAndLengthsOnly) {
     EXPECT_EQ(pressureOrHeadUnit("bar"), Unit::Bar);
     EXPECT_EQ(pressureOrHeadUnit("m"), Unit::Metre);

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/balancing/assess.h"
+#include "core/project/merge_reason.h"
 #include "core/project/review.h"
 #include "core/report/report.h"
 #include "tests/support/demo_project.h"
@@ -183,6 +184,60 @@ TEST(RecordSections, aValueTypedInAnotherUnitIsPrintedAsTyped) {
         quantity::measured<quantity::PressureDifference>(*base::Decimal::parse("1.8"), quantity::Unit::Psi);
     project.put(reading);
     EXPECT_NE(sectionText(project, kReadings).find("|1.8 psi|"), std::string::npos);
+}
+
+TEST(RecordSections, aReasonThatMergingWroteIsASentenceThatCanBeTranslated) {
+    project::Project project = demoProject();
+    project::Reading reading = project.readings()[0];
+    reading.status = project::ReadingStatus::Struck;
+    reading.reason = "not chosen when merging; 47.1 kPa was";
+    project.put(reading);
+    const auto isSaid = [&](SectionNumber number) {
+        const Report report = builtFrom(project);
+        for (const Table& table : sectionOf(report, number).tables) {
+            for (const auto& row : table.rows) {
+                for (const Cell& cell : row) {
+                    for (const base::Fault& part : cell.parts) {
+                        if (part.is(project::merge_reasons::kNotChosen)) {
+                            return part.arguments == std::vector<std::string>{"47.1 kPa"};
+                        }
+                    }
+                }
+            }
+        }
+        return false;
+    };
+    EXPECT_TRUE(isSaid(kReadings));
+    EXPECT_TRUE(isSaid(kExceptions));
+    EXPECT_NE(sectionText(project, kExceptions).find(" struck: not chosen when merging; 47.1 kPa was"),
+              std::string::npos);
+}
+
+TEST(RecordSections, aFlowMeasuredOtherwiseSaysByWhichMethod) {
+    project::Project project = demoProject();
+    project::Reading reading = project.readings()[0];
+    reading.dp.reset();
+    reading.flow = quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("3.90"),
+                                                            quantity::Unit::CubicMetrePerHour);
+    reading.instrument.reset();
+    project.put(reading);
+    const auto holds = [&](std::string_view words) {
+        return sectionText(project, kReadings).find(words) != std::string::npos;
+    };
+    EXPECT_TRUE(holds("|3.90 m³/h|") || holds("|3.90 m3/h|")) << sectionText(project, kReadings);
+    EXPECT_TRUE(holds("flow measured otherwise, method not noted"));
+    reading.note = "by ultrasound, 20 diameters behind the elbow";
+    project.put(reading);
+    EXPECT_TRUE(holds("flow measured otherwise; by ultrasound, 20 diameters behind the elbow"));
+    project::Instrument meter;
+    meter.id = CountingIds(900).next();
+    meter.tag = "U-1";
+    meter.kind = "ultrasonic flow meter";
+    project.put(meter);
+    reading.instrument = meter.id;
+    project.put(reading);
+    EXPECT_TRUE(holds("|U-1|"));
+    EXPECT_TRUE(holds("flow measured otherwise, with ultrasonic flow meter"));
 }
 
 TEST(RecordSections, onlyADraftSaysThatNobodySigned) {

@@ -6,6 +6,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QTest>
+#include <QWheelEvent>
 
 #include "core/project/names.h"
 #include "core/spreadsheet/write_spreadsheet.h"
@@ -53,6 +54,32 @@ TEST_F(ImportDialogs, theKindOfRoundIsSaidInTheLanguageOfTheScreen) {
         said += model.index(0, i).data().toString() == kind ? 1 : 0;
     }
     EXPECT_EQ(said, 1);
+}
+
+// The list of columns is scrolled with the wheel: what is matched must not change under it.
+TEST_F(ImportDialogs, aWheelChangesNoChoice) {
+    auto import = dialog("Valve\tdp (kPa)\n" + QString::fromStdString(tagOf(0)) + "\t12.5\n", "readings.csv");
+    const auto chosen = [&] {
+        QStringList all{QString::number(import->headRow()->value())};
+        for (const QComboBox* box : import->findChildren<QComboBox*>()) {
+            all << QString::number(box->currentIndex());
+        }
+        return all;
+    };
+    const QStringList before = chosen();
+    ASSERT_GT(before.size(), 3);
+    QList<QWidget*> fields{import->headRow()};
+    for (QComboBox* box : import->findChildren<QComboBox*>()) {
+        fields << box;
+    }
+    for (const int turn : {120, -120}) {
+        for (QWidget* field : fields) {
+            QWheelEvent wheel({5, 5}, field->mapToGlobal(QPointF(5, 5)), {}, {0, turn}, Qt::NoButton,
+                              Qt::NoModifier, Qt::NoScrollPhase, false);
+            QApplication::sendEvent(field, &wheel);
+            EXPECT_EQ(chosen(), before) << field->accessibleName().toStdString();
+        }
+    }
 }
 
 TEST_F(ImportDialogs, nothingIsStoredBeforeEveryRowIsSound) {

@@ -162,6 +162,31 @@ TEST(ConflictTexts, areShownInTheLanguageOfTheReader) {
     EXPECT_EQ(digits.theirs, shown.theirs);
 }
 
+TEST(ConflictTexts, reasonsThatMergingWroteAreShownInTheLanguageOfTheReader) {
+    const Spoken spoken(QStringLiteral("de"));
+    const QString chosen = text::reason("not chosen when merging; 47.1 kPa, setting 4 was");
+    EXPECT_TRUE(chosen.contains(QStringLiteral("47.1 kPa"))) << chosen.toStdString();
+    const QString late = text::reason("not seen when round 3 was accepted on LT-2");
+    EXPECT_TRUE(late.contains(QStringLiteral("LT-2"))) << late.toStdString();
+    for (const QString& text : {chosen, late, text::reason("readings of the other laptop were taken in"),
+                                text::reason("the same revision was signed on two laptops; the other one was "
+                                             "chosen")}) {
+        for (const char* english : {"setting", "merging", "accepted", "laptop", "chosen"}) {
+            EXPECT_FALSE(text.contains(QLatin1String(english))) << text.toStdString();
+        }
+    }
+    EXPECT_EQ(text::reason("strainer blocked"), "strainer blocked") << "what a person wrote stays";
+}
+
+TEST(ConflictTexts, theSubjectOfARefusedChoiceIsShownInTheLanguageOfTheReader) {
+    const Spoken spoken(QStringLiteral("de"));
+    const QString refused =
+        text::text({&workbook::kChoiceSealed, "B-04, design flow, round 3", {"3", "accepted"}});
+    EXPECT_TRUE(refused.startsWith(QStringLiteral("B-04, "))) << refused.toStdString();
+    EXPECT_TRUE(refused.contains(QStringLiteral(", Runde 3: "))) << refused.toStdString();
+    EXPECT_FALSE(refused.contains(QStringLiteral("design flow"))) << refused.toStdString();
+}
+
 // Speed as pumps and motors have it on their plates in each language (EN ISO 17769-1 writes the unit as 1/min
 // or r/min; the other words are common practice). What is shown can be typed.
 TEST(Revolutions, areShownAndTakenInEveryLanguage) {

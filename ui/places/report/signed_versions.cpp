@@ -3,6 +3,7 @@
 #include <QGridLayout>
 #include <algorithm>
 
+#include "ui/text/conflict_text.h"
 #include "ui/widgets/hinted_field.h"
 
 #include "core/seal/signature_block.h"
@@ -15,7 +16,7 @@ constexpr int kListHeight = 84;
 
 QString signatureState(const workbook::Workbook& workbook, const project::SignedReport& report) {
     if (report.isWithdrawn) {
-        return SignedVersions::tr("withdrawn: %1").arg(QString::fromStdString(report.reason));
+        return SignedVersions::tr("withdrawn: %1").arg(text::reason(report.reason));
     }
     return workbook::stateOf(workbook, report) == workbook::ReportState::Current
                ? SignedVersions::tr("stands")

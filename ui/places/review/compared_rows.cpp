@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -94,7 +95,7 @@ QString whyText(const project::Project& project, const balancing::ComparedBranch
         parts << meterStep(project, *before, *reading);
     }
     if (reading != nullptr && !reading->reason.empty()) {
-        parts << QString::fromStdString(reading->reason);
+        parts << text::reason(reading->reason);
     }
     if (reading != nullptr && !reading->note.empty()) {
         parts << QString::fromStdString(reading->note);
@@ -114,7 +115,7 @@ TextRow correctionRow(const project::Project& project, const balancing::Compared
         valueText(&old),
         QString(),
         correction.replacement ? ReviewPlaceText::tr("was, corrected") : ReviewPlaceText::tr("struck"),
-        QString::fromStdString(old.reason),
+        text::reason(old.reason),
         whoText(project, &old, day)};
     return row;
 }

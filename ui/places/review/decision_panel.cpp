@@ -4,6 +4,7 @@
 
 #include "core/balancing/review_steps.h"
 #include "core/project/review.h"
+#include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 #include "ui/widgets/hinted_field.h"
@@ -117,7 +118,7 @@ void DecisionPanel::refresh() {
         lines << by(tr("decided by"), round->decidedBy, round->decided);
     }
     if (!round->reason.empty()) {
-        lines << tr("reason: %1").arg(QString::fromStdString(round->reason));
+        lines << tr("reason: %1").arg(text::reason(round->reason));
     }
     if (!round->readiness.empty()) {
         lines << tr("begun early: %1").arg(QString::fromStdString(round->readiness));

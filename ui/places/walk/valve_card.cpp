@@ -90,7 +90,6 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     m_serves->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     m_sign->setAccessibleName(tr("State"));
     m_setting->setAccessibleName(tr("Setting of the valve in hand"));
-    m_dp->setAccessibleName(tr("DP of the valve in hand"));
 
     auto* head = new QHBoxLayout;
     head->setSpacing(12);
@@ -134,7 +133,7 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     setTabOrder(m_dp, m_setting);
     setTabOrder(m_setting, m_back);
 
-    m_dp->setStore([this](const QString&) { return store(m_dp, WalkModel::Dp); });
+    m_dp->setStore([this](const QString&) { return store(m_dp, entryColumn()); });
     m_setting->setStore([this](const QString&) { return store(m_setting, WalkModel::Setting); });
     connect(m_dp, &WalkField::gone, this, [this](WalkField::Way way) { go(way, WalkModel::Dp); });
     connect(m_setting, &WalkField::gone, this, [this](WalkField::Way way) { go(way, WalkModel::Setting); });
@@ -164,6 +163,11 @@ QModelIndex ValveCard::cell(WalkModel::Column column) const {
     return row >= 0 ? m_grid.model()->index(row, column) : QModelIndex();
 }
 
+WalkModel::Column ValveCard::entryColumn() const {
+    const int row = m_grid.currentRow();
+    return row >= 0 ? m_grid.rows().entryColumn(row) : WalkModel::Dp;
+}
+
 void ValveCard::refresh() {
     const QModelIndex tag = cell(WalkModel::Tag);
     setEnabled(tag.isValid());
@@ -175,8 +179,10 @@ void ValveCard::refresh() {
     m_serves->setText(words(WalkModel::Serves));
     const QString last = words(WalkModel::Last);
     m_last->setText(last.isEmpty() ? QString() : tr("last %1").arg(last));
+    m_dp->setAccessibleName(entryColumn() == WalkModel::Flow ? tr("Flow of the valve in hand")
+                                                             : tr("DP of the valve in hand"));
     m_dpHead->setText(m_grid.model()
-                          ->headerData(WalkModel::Dp, Qt::Horizontal, Qt::DisplayRole)
+                          ->headerData(entryColumn(), Qt::Horizontal, Qt::DisplayRole)
                           .toString()
                           .replace('\n', ' '));
     const QString ofTarget = words(WalkModel::OfTarget);
@@ -184,7 +190,7 @@ void ValveCard::refresh() {
     m_sign->set(cell(WalkModel::State), m_isNarrow ? ofTarget : QString());
     // What is being typed stays, unless another valve came to hand.
     for (const auto& [field, column] :
-         {std::pair(m_setting, WalkModel::Setting), std::pair(m_dp, WalkModel::Dp)}) {
+         {std::pair(m_setting, WalkModel::Setting), std::pair(m_dp, entryColumn())}) {
         const bool isTyping = field->isTyped() && field->hasFocus() && !isOther;
         if (!isTyping) {
             field->setStored(cell(column).data(Qt::EditRole).toString());

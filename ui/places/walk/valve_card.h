@@ -52,6 +52,9 @@ class ValveCard : public QWidget {
     void go(WalkField::Way way, WalkModel::Column from);
     bool store(WalkField* field, WalkModel::Column column);
     QModelIndex cell(WalkModel::Column column) const;
+    /// The column that the field of the reading shows: the dp of the valve in hand or, where a dp gives none,
+    /// its flow.
+    WalkModel::Column entryColumn() const;
 
     WalkGrid& m_grid;
     EntryTable::Store m_store;

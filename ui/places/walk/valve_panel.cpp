@@ -6,6 +6,7 @@
 #include "core/project/review.h"
 #include "ui/places/reading_fix.h"
 #include "ui/places/walk/note_panel.h"
+#include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -126,7 +127,7 @@ QString ValvePanel::readingText(const project::Reading* reading) const {
         words += '\n' + tr("marked doubtful");
     }
     if (!reading->reason.empty()) {
-        words += '\n' + tr("reason: %1").arg(QString::fromStdString(reading->reason));
+        words += '\n' + tr("reason: %1").arg(text::reason(reading->reason));
     }
     return words;
 }

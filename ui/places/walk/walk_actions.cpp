@@ -23,6 +23,8 @@ constexpr base::MessageForm kTypeAgain{
     "type_again", "the next value typed is kept beside the first, the mean counts; type it and press Enter"};
 constexpr base::MessageForm kTypeOver{
     "type_over", "the next value typed takes the place of the doubtful one; type it and press Enter"};
+constexpr base::MessageForm kTypeFlow{
+    "type_flow", "the next flow typed takes the place of the one before; type it and press Enter"};
 constexpr base::MessageForm kNoSettingToStep{
     "no_setting_to_step", "this valve has no scale or no setting to step from; type its setting (Tab)"};
 
@@ -44,17 +46,22 @@ void WalkPlace::readAgain() {
                             std::find(doubtful->readings.begin(), doubtful->readings.end(), counting->id) !=
                                 doubtful->readings.end());
     const std::string tag = m_bridge.project().branches().at(*branch).tag;
-    if (!isDoubted) {
+    const bool isFlow = m_model->entryColumn(m_grid->currentRow()) == WalkModel::Flow;
+    if (!isDoubted && !isFlow) {
         m_repeatBranch = branch;
     }
     m_lastByMeter.reset();
-    emit m_bridge.messageRaised(base::Fault{isDoubted ? &kTypeOver : &kTypeAgain, tag, {}});
+    emit m_bridge.messageRaised(base::Fault{isFlow      ? &kTypeFlow
+                                            : isDoubted ? &kTypeOver
+                                                        : &kTypeAgain,
+                                            tag,
+                                            {}});
     if (m_isCard) {
         m_card->beginDp();
         return;
     }
     const QString nothing;
-    m_grid->beginEdit(m_model->index(m_grid->currentRow(), WalkModel::Dp), &nothing);
+    m_grid->beginEdit(m_model->entryCell(m_grid->currentRow()), &nothing);
 }
 
 void WalkPlace::takeFix() {

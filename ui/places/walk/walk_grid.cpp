@@ -17,7 +17,9 @@ WalkGrid::WalkGrid(WalkModel& model, QWidget* parent)
     setItemDelegate(m_delegate);
     setAutoScroll(false);
     setAccessibleName(tr("Valves in walking order"));
-    setAccessibleDescription(tr("Type the dp and press Enter; Ctrl+Tab or F6 leaves the grid"));
+    setAccessibleDescription(
+        tr("Type the dp, or the flow where a valve has no table, and press Enter; Ctrl+Tab or F6 leaves the "
+           "grid"));
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
@@ -46,8 +48,9 @@ void WalkGrid::fitColumns() {
         setColumnHidden(column, false);
     }
     // Where the text is large, what the panel beside the grid says too is left out here.
-    for (const int column : {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share,
-                             WalkModel::Last, WalkModel::Flow}) {
+    const WalkModel::Column last = m_model.hasFlowEntry() ? WalkModel::OfTarget : WalkModel::Flow;
+    for (const int column :
+         {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share, WalkModel::Last, last}) {
         if (left >= 0) {
             break;
         }
@@ -69,7 +72,7 @@ void WalkGrid::goToRow(int row, bool isJump) {
     if (row < 0 || row >= m_model.rowCount()) {
         return;
     }
-    setCurrentIndex(m_model.index(row, WalkModel::Dp));
+    setCurrentIndex(m_model.entryCell(row));
     m_isAfterJump = isJump;
 }
 
@@ -95,7 +98,7 @@ QModelIndex WalkGrid::typingCell(const QModelIndex& current) const {
     if (!current.isValid() || current.column() == WalkModel::Setting) {
         return current;
     }
-    return current.siblingAtColumn(WalkModel::Dp);
+    return m_model.entryCell(current.row());
 }
 
 QModelIndex WalkGrid::cellAfterEnter(const QModelIndex& cell) {
@@ -105,20 +108,20 @@ QModelIndex WalkGrid::cellAfterEnter(const QModelIndex& cell) {
         const int unread = m_model.unreadAfter(cell.row());
         row = unread >= 0 ? unread : row;
     }
-    return m_model.index(row, WalkModel::Dp);
+    return m_model.entryCell(row);
 }
 
 QModelIndex WalkGrid::cellBeforeEnter(const QModelIndex& cell) {
-    return m_model.index(cell.row() - 1, WalkModel::Dp);
+    return m_model.entryCell(cell.row() - 1);
 }
 
 QModelIndex WalkGrid::cellAfterTab(const QModelIndex& cell) const {
-    return cell.column() == WalkModel::Setting ? m_model.index(cell.row() + 1, WalkModel::Dp)
+    return cell.column() == WalkModel::Setting ? m_model.entryCell(cell.row() + 1)
                                                : cell.siblingAtColumn(WalkModel::Setting);
 }
 
 QModelIndex WalkGrid::cellBeforeTab(const QModelIndex& cell) const {
-    return cell.column() == WalkModel::Setting ? cell.siblingAtColumn(WalkModel::Dp)
+    return cell.column() == WalkModel::Setting ? m_model.entryCell(cell.row())
                                                : m_model.index(cell.row() - 1, WalkModel::Setting);
 }
 

@@ -15,11 +15,13 @@ class WalkGrid : public EntryTable {
   public:
     explicit WalkGrid(WalkModel& model, QWidget* parent = nullptr);
 
-    /// Puts the cursor on the dp of a row. After a jump the next Enter goes to the next unread valve.
+    /// Puts the cursor where a row is read: on its dp, or on its flow where a dp gives none. After a jump the
+    /// next Enter goes to the next unread valve.
     void goToRow(int row, bool isJump);
     /// Goes where Enter would go from the row in hand; false at the end of the route.
     bool goOn();
     int currentRow() const { return currentIndex().row(); }
+    const WalkModel& rows() const { return m_model; }
     /// Shows for a moment that a row was stored.
     void flash(int row);
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "ui/charts/chart_view.h"
 #include "ui/places/reading_notice.h"
@@ -13,6 +14,19 @@ namespace {
 
 constexpr base::MessageForm kValveNotFound{
     "valve_not_found", "no valve of the route is called \"{1}\"; type its tag or its number"};
+
+constexpr base::MessageForm kFlowWithoutMethod{"flow_without_method",
+                                               "the flow is stored, but not how it was measured; write that "
+                                               "into its note (Shift+Enter, Ctrl+M), or choose "
+                                               "the flow meter before you read (menu Round)"};
+
+/// Whether the counting reading of a branch is a flow that names neither its meter nor, in a note, its
+/// method.
+bool isMethodMissing(const project::Project& project, const base::Id& branch) {
+    const project::Reading* reading = balancing::countingReading(project, project.lastRound()->id, branch);
+    return reading != nullptr && reading->flow && !reading->dp && !reading->instrument &&
+           reading->note.empty();
+}
 
 }  // namespace
 
@@ -173,6 +187,10 @@ bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
         if (!m_bridge.tell(m_bridge.storeCannotBeRead(branch))) {
             return false;
         }
+    } else if (cell.column() == WalkModel::Flow) {
+        if (!m_bridge.tell(m_bridge.storeFlow(branch, text))) {
+            return false;
+        }
     } else {
         const bool isRepeat = m_repeatBranch == branch;
         if (!m_bridge.tell(isRepeat ? m_bridge.storeRepeat(branch, text) : m_bridge.storeDp(branch, text))) {
@@ -181,7 +199,10 @@ bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
         m_repeatBranch.reset();
     }
     m_grid->flash(cell.row());
-    tellDoubt(m_bridge, m_advisor, branch);
+    if (!tellDoubt(m_bridge, m_advisor, branch) && isMethodMissing(m_bridge.project(), branch)) {
+        emit m_bridge.messageRaised(
+            base::Fault{&kFlowWithoutMethod, m_bridge.project().branches().at(branch).tag, {}});
+    }
     if (const project::Round* last = m_bridge.project().lastRound();
         last->state == project::RoundState::Closed) {
         emit m_bridge.messageRaised(base::Fault{&kClosedCorrected, {}, {std::to_string(last->number)}});
