@@ -166,6 +166,8 @@ class MainWindow : public QMainWindow {
     void showReverted(const project::ChangeSet& changes);
     /// Takes back or does again, and says what it was where that is seen in another place.
     void revert(base::Outcome (WorkbookBridge::*step)(), const base::MessageForm& done, const QString& label);
+    /// Says what was typed in a place that was left and is not stored: it stays there to be mended.
+    void tellLeftBehind(const QWidget& place);
     /// Goes to a field whose text was refused; false where it cannot be seen any more.
     bool showRefused(QWidget* field);
     /// Who works in this workbook here, as the desk remembers it.

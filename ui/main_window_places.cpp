@@ -167,10 +167,14 @@ void MainWindow::showPlace(Place place) {
 }
 
 void MainWindow::goTo(Place to) {
-    if (to != place() && m_isNoticeOfPlace) {
+    QWidget* left = to != place() ? m_stack->currentWidget() : nullptr;
+    if (left != nullptr && m_isNoticeOfPlace) {
         m_notice->clearMessage();
     }
     showPlace(to);
+    if (left != nullptr) {
+        tellLeftBehind(*left);
+    }
 }
 
 MainWindow::Place MainWindow::place() const {

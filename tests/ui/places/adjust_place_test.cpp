@@ -110,6 +110,24 @@ TEST_F(AdjustDesk, closingStoresWhatStandsInTheField) {
     EXPECT_FALSE(m_desk.window.notice().isEmpty());
 }
 
+TEST_F(AdjustDesk, whatIsTypedStaysWithItsValve) {
+    m_desk.type("31.5");
+    m_desk.window.commands().places[MainWindow::Walk]->trigger();
+    const QString told = m_desk.window.notice();
+    EXPECT_TRUE(told.contains("31.5") && told.contains("T-01")) << told.toStdString();
+    m_desk.bridge().selectBranch(idOf("T-02"));
+    m_desk.window.commands().places[MainWindow::Adjust]->trigger();
+    EXPECT_TRUE(place().field()->text().isEmpty());
+    m_desk.bridge().selectBranch(idOf("T-01"));
+    EXPECT_EQ(place().field()->text(), "31.5");
+    // Closing stores it at the valve that it was typed for.
+    m_desk.bridge().selectBranch(idOf("T-02"));
+    EXPECT_EQ(m_desk.project().rounds().size(), 1U) << "nothing is stored by looking elsewhere";
+    EXPECT_TRUE(m_desk.window.storeTyped());
+    EXPECT_EQ(newest()->branch, idOf("T-01"));
+    EXPECT_EQ(newest()->dp->text(), "31.5 kPa");
+}
+
 TEST_F(AdjustDesk, theValveThatWasTurnedIsInHandAfterARestart) {
     const base::Id branch = idOf("T-03");
     place().showBranch(branch);

@@ -41,6 +41,30 @@ TEST(JobPages, theUsualReadinessGatesTheSurveyUntilItIsDoneOrOverruled) {
     const QAbstractItemModelTester tester(model);
 }
 
+TEST(JobPages, aRefusedTextOfAFieldStaysWhileTheJobChanges) {
+    DeskWindow desk({.terminals = 3}, false);
+    desk.window.showPlace(MainWindow::Job);
+    EntryField* field = desk.window.job()->field(JobField::Temperature);
+    field->setFocus();
+    field->selectAll();
+    desk.enter("warm");
+    EXPECT_TRUE(field->isRefused());
+    project::Job job = desk.project().job();
+    job.site = "Harbour Road";
+    ASSERT_TRUE(desk.bridge().apply({"site", {job}, {}, true}).ok());
+    EXPECT_EQ(field->text(), "warm");
+    EXPECT_EQ(desk.window.job()->field(JobField::Site)->text(), "Harbour Road");
+    // Back from another place the message stands again where the field comes to hand.
+    desk.window.commands().places[MainWindow::Report]->trigger();
+    EXPECT_TRUE(desk.window.notice().contains("warm")) << desk.window.notice().toStdString();
+    desk.window.commands().places[MainWindow::Job]->trigger();
+    EXPECT_EQ(field->text(), "warm");
+    field->setFocus();
+    EXPECT_TRUE(desk.window.notice().contains("warm")) << desk.window.notice().toStdString();
+    desk.key(Qt::Key_Escape);
+    EXPECT_FALSE(field->isTyped());
+}
+
 TEST(JobPages, aDeficiencyOfTheValveInHandKeepsItsPhotoSmall) {
     DeskWindow desk({.terminals = 3});
     desk.bridge().selectBranch(desk.project().branchTagged("B-02")->id);

@@ -183,6 +183,84 @@ TEST(WalkPlace, refusesOnlyWhatIsNoNumberAndKeepsItInPlace) {
     EXPECT_EQ(desk.currentTag(), "B-02");
 }
 
+TEST(WalkPlace, aRefusedTextStaysInItsCellHoweverThePlaceIsLeft) {
+    DeskWindow desk;
+    const auto goTo = [&](MainWindow::Place place) { desk.window.commands().places[place]->trigger(); };
+    desk.enter("20.0");
+    desk.type("12..4");
+    goTo(MainWindow::Job);
+    ASSERT_EQ(desk.window.place(), MainWindow::Job);
+    const QString told = desk.window.notice();
+    EXPECT_TRUE(told.contains("12..4") && told.contains("B-02")) << told.toStdString();
+    // What else changes meanwhile, also where it fills the grid anew, takes nothing away.
+    project::Branch branch = *desk.project().branchTagged("B-07");
+    branch.serves = "Hall";
+    ASSERT_TRUE(desk.bridge().apply({"serves", {branch}, {}, true}).ok());
+    goTo(MainWindow::Walk);
+    EXPECT_TRUE(desk.grid().editor()->hasFocus());
+    EXPECT_EQ(desk.grid().editor()->selectedText(), "12..4");
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_TRUE(desk.window.notice().contains("12..4")) << desk.window.notice().toStdString();
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    desk.enter("12.4");
+    EXPECT_EQ(desk.stored("B-02"), "12.4 kPa");
+    EXPECT_EQ(desk.currentTag(), "B-03");
+    EXPECT_EQ(desk.storedCount(), 2);
+}
+
+TEST(WalkPlace, aClickElsewhereLeavesARefusedTextInItsCell) {
+    DeskWindow desk;
+    desk.type("12..4");
+    const auto click = [&](int row) {
+        QTest::mouseClick(desk.grid().viewport(), Qt::LeftButton, {},
+                          desk.grid().visualRect(desk.model().index(row, WalkModel::Dp)).center());
+    };
+    click(3);
+    EXPECT_EQ(desk.currentTag(), "B-01");
+    EXPECT_TRUE(desk.grid().editor()->hasFocus());
+    EXPECT_EQ(desk.grid().editor()->text(), "12..4");
+    EXPECT_TRUE(desk.window.notice().contains("12..4"));
+    desk.key(Qt::Key_Escape);
+    click(3);
+    EXPECT_EQ(desk.currentTag(), "B-04");
+    EXPECT_FALSE(desk.grid().isEditing());
+}
+
+TEST(WalkPlace, theCardKeepsARefusedTextWithItsValve) {
+    DeskWindow desk;
+    desk.window.commands().largeTargets->trigger();
+    ASSERT_TRUE(desk.window.walk()->isCard());
+    const auto select = [&](const char* tag) {
+        desk.bridge().selectBranch(desk.project().branchTagged(tag)->id);
+    };
+    const auto dp = [&] { return desk.window.walk()->card()->dp()->text(); };
+    desk.enter("12..4");
+    EXPECT_EQ(dp(), "12..4");
+    select("B-05");
+    EXPECT_EQ(dp(), "");
+    select("B-01");
+    EXPECT_EQ(dp(), "12..4");
+    desk.window.commands().places[MainWindow::Job]->trigger();
+    desk.window.commands().places[MainWindow::Walk]->trigger();
+    EXPECT_EQ(dp(), "12..4");
+    desk.enter("12.4");
+    EXPECT_EQ(desk.stored("B-01"), "12.4 kPa");
+    EXPECT_EQ(desk.storedCount(), 1);
+}
+
+TEST(WalkPlace, aRefusedTextKeepsTheWindowOpenAndIsShown) {
+    DeskWindow desk;
+    desk.type("12..4");
+    desk.window.commands().places[MainWindow::Report]->trigger();
+    EXPECT_FALSE(desk.window.storeTyped());
+    EXPECT_EQ(desk.window.place(), MainWindow::Walk);
+    EXPECT_TRUE(desk.grid().editor()->hasFocus());
+    EXPECT_TRUE(desk.window.notice().contains("12..4")) << desk.window.notice().toStdString();
+    desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(desk.window.storeTyped());
+    EXPECT_EQ(desk.stored("B-01"), "");
+}
+
 TEST(WalkPlace, aWheelChangesNoValue) {
     DeskWindow desk;
     desk.enter("20.0");

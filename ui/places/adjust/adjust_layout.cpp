@@ -207,6 +207,7 @@ void AdjustPlace::connectAll() {
     connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
         if (changes.isEmpty()) {
             m_what = TypedDp::Try;
+            m_typed.clear();
             m_field->empty();
             m_settingField->empty();
         }

@@ -143,9 +143,11 @@ void AdjustPlace::refresh() {
         branch =
             order.empty() ? std::nullopt : std::optional(m_bridge.project().branches()[order.front()].id);
     }
-    if (m_valve.branch() && m_valve.branch() != branch) {
-        tellMoved();
-        m_what = TypedDp::Try;
+    if (m_valve.branch() != branch) {
+        if (m_valve.branch()) {
+            tellMoved();
+        }
+        exchangeTyped(branch);
     }
     m_valve.take(branch);
     const QString missing = whatIsMissing();

@@ -10,6 +10,7 @@
 #include <QTableView>
 #include <QTimer>
 #include <QWidget>
+#include <map>
 
 #include "ui/places/adjust/adjust_edit.h"
 #include "ui/places/adjust/advice_panel.h"
@@ -48,6 +49,8 @@ class AdjustPlace : public QWidget {
     TryField* field() const { return m_field; }
     /// Takes what stands in the fields as Enter does; the field that was refused, null where none was.
     QWidget* storeFields();
+    /// Says that a dp is typed at the valve in hand and not stored, where one is.
+    void tellTyped();
     /// The keys that work now.
     QString hint() const;
 
@@ -83,6 +86,12 @@ class AdjustPlace : public QWidget {
 
   private:
     static constexpr int kLeastWidth = 320;
+    /// What stands in the fields of a valve and is not stored.
+    struct Typed {
+        QString dp;
+        QString setting;
+        TypedDp what = TypedDp::Try;
+    };
     void buildLayout();
     QWidget* buildFigures();
     QWidget* buildEntry();
@@ -106,6 +115,8 @@ class AdjustPlace : public QWidget {
     void takePicture();
     void tick();
     void tellMoved();
+    /// What is typed stays with the valve that is left, and comes back with the one that is taken.
+    void exchangeTyped(const std::optional<base::Id>& taken);
     std::optional<base::Id> reference() const;
     std::optional<std::size_t> next();
     std::vector<std::size_t> workingOrder();
@@ -118,6 +129,7 @@ class AdjustPlace : public QWidget {
     std::optional<base::Id> m_openRound;
     std::optional<base::Id> m_selectedAtClosing;  ///< until the place is entered next
     TypedDp m_what = TypedDp::Try;
+    std::map<base::Id, Typed> m_typed;  ///< at valves that are not in hand
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
     bool m_isHolding = false;
     bool m_isPictureWaiting = false;

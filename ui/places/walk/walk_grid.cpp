@@ -91,6 +91,15 @@ void WalkGrid::flash(int row) {
     });
 }
 
+QString WalkGrid::rowKey(const QModelIndex& cell) const {
+    return QString::fromStdString(m_model.branchAt(cell.row()).text());
+}
+
+int WalkGrid::rowWithKey(const QString& key, int) const {
+    const auto branch = base::Id::fromText(key.toStdString());
+    return branch ? m_model.rowOf(*branch) : -1;
+}
+
 QModelIndex WalkGrid::typingCell(const QModelIndex& current) const {
     if (!current.isValid() || current.column() == WalkModel::Setting) {
         return current;

@@ -20,6 +20,7 @@ class WalkGrid : public EntryTable {
     /// Goes where Enter would go from the row in hand; false at the end of the route.
     bool goOn();
     int currentRow() const { return currentIndex().row(); }
+    const WalkModel& rows() const { return m_model; }
     /// Shows for a moment that a row was stored.
     void flash(int row);
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
@@ -31,6 +32,8 @@ class WalkGrid : public EntryTable {
     QModelIndex cellAfterTab(const QModelIndex& cell) const override;
     QModelIndex cellBeforeTab(const QModelIndex& cell) const override;
     bool keepsTab() const override { return true; }
+    QString rowKey(const QModelIndex& cell) const override;
+    int rowWithKey(const QString& key, int row) const override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
     void resizeEvent(QResizeEvent* event) override;
 

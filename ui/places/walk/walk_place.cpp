@@ -165,19 +165,21 @@ bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
     if (text.trimmed().isEmpty()) {
         return true;  // Enter alone walks past
     }
-    if (cell.column() == WalkModel::Setting) {
-        if (!m_bridge.tell(m_bridge.storeSetting(branch, text))) {
-            return false;
+    const bool isDp = cell.column() != WalkModel::Setting;
+    const bool isRead = text.trimmed().compare(QStringLiteral("x"), Qt::CaseInsensitive) != 0;
+    const base::Outcome done = !isDp                      ? m_bridge.storeSetting(branch, text)
+                               : !isRead                  ? m_bridge.storeCannotBeRead(branch)
+                               : m_repeatBranch == branch ? m_bridge.storeRepeat(branch, text)
+                                                          : m_bridge.storeDp(branch, text);
+    if (!done) {
+        // It may be read in another place, where the cell is not seen.
+        base::Fault refusal = done.fault();
+        if (refusal.subject.empty()) {
+            refusal.subject = m_bridge.project().branches().at(branch).tag;
         }
-    } else if (text.trimmed().compare(QStringLiteral("x"), Qt::CaseInsensitive) == 0) {
-        if (!m_bridge.tell(m_bridge.storeCannotBeRead(branch))) {
-            return false;
-        }
-    } else {
-        const bool isRepeat = m_repeatBranch == branch;
-        if (!m_bridge.tell(isRepeat ? m_bridge.storeRepeat(branch, text) : m_bridge.storeDp(branch, text))) {
-            return false;
-        }
+        return m_bridge.tell(refusal);
+    }
+    if (isDp && isRead) {
         m_repeatBranch.reset();
     }
     m_grid->flash(cell.row());
