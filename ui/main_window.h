@@ -136,8 +136,10 @@ class MainWindow : public QMainWindow {
     void connectReadyList(const ReadyList& ready);
     void connectHelpCommands();
     void goToOpenItem(bool isForward);
-    /// Where nothing waits: what comes next, or the first valve that is not read.
+    /// Where nothing waits: what comes next.
     void sayNextStep();
+    /// Says that a valve is not read in the open round, where it is not.
+    void tellUnread(const base::Id& branch);
     void connectClipboardCommands();
     void showPreferences();
     void showHistory();
