@@ -9,6 +9,7 @@
 #include "ui/file_messages.h"
 #include "ui/merge/merge_messages.h"
 #include "ui/mnemonics.h"
+#include "ui/places/adjust/adjust_place.h"
 #include "ui/places/reading_notice.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
@@ -163,9 +164,14 @@ void MainWindow::refreshCommands() {
     m_commands->adjustOrHold->setText(place() == Adjust ? tr("&Hold Here, Go to Next Valve")
                                                         : tr("A&djust This Valve"));
     for (QAction* action : {m_commands->takeFix, m_commands->adjustOrHold, m_commands->readReference,
-                            m_commands->readShutValve, m_commands->takeAdvice}) {
+                            m_commands->readShutValve}) {
         action->setEnabled(isWritable);
     }
+    const auto* adjusting = place() == Adjust ? there<AdjustPlace>(Adjust) : nullptr;
+    const bool isHeld = adjusting != nullptr && adjusting->holdsAgainstAdvice();
+    m_commands->takeAdvice->setText(isHeld ? tr("Take Advised Sett&ing (the valve is on share)")
+                                           : tr("Take Advised Sett&ing"));
+    m_commands->takeAdvice->setEnabled(isWritable && !isHeld);
     m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk || place() == Review ||
                                       place() == System);
     for (QAction* action :

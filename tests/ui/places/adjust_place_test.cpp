@@ -7,6 +7,7 @@
 #include <QElapsedTimer>
 #include <QImage>
 #include <algorithm>
+#include <cmath>
 
 #include "tests/support/solved_job.h"
 #include "tests/support/whole_job.h"
@@ -196,6 +197,26 @@ TEST_F(AdjustDesk, theWordChangesOnlyWhenAReadingIsStored) {
     // Far from what was read here before: a reason lets it stand.
     ASSERT_TRUE(m_desk.bridge().giveReason(newest()->id, "read twice").ok());
     EXPECT_EQ(sign->word(), balancing::AimWord::AtStop);  // fully open, and still too little
+}
+
+TEST_F(AdjustDesk, aValveThatWasMovedIsToBeReadWhereItStands) {
+    auto* sign = place().findChild<WordSign*>();
+    const double survey_kPa = place().valve().last()->dp.in(quantity::Unit::Kilopascal);
+    m_desk.enter(QString::number(2 * survey_kPa, 'f', 1));
+    ASSERT_EQ(sign->word(), balancing::AimWord::Close);
+    m_desk.key(Qt::Key_Down);
+    EXPECT_EQ(sign->word(), balancing::AimWord::ReadAgain) << "the word of the setting that was left";
+    EXPECT_TRUE(wordNote(m_desk.bridge(), place().valve()).contains("not read at"))
+        << wordNote(m_desk.bridge(), place().valve()).toStdString();
+    m_desk.key(Qt::Key_Up);
+    EXPECT_EQ(sign->word(), balancing::AimWord::Close) << "back where it was read";
+    m_desk.key(Qt::Key_Down);
+    m_desk.enter(QString::number(2 * survey_kPa, 'f', 1));
+    EXPECT_EQ(sign->word(), balancing::AimWord::Close);
+    // A setting that is stored elsewhere without a reading moves the valve too.
+    ASSERT_TRUE(m_desk.bridge().storeSetting(idOf("T-02"), "3.0").ok());
+    place().showBranch(idOf("T-02"));
+    EXPECT_EQ(sign->word(), balancing::AimWord::ReadAgain);
 }
 
 TEST_F(AdjustDesk, whatWasStoredDoesNotComeBackIntoTheField) {
@@ -428,10 +449,15 @@ TEST_F(AdjustDesk, takingAdviceStoresNothing) {
     const auto before = support::recordsOf(m_desk.project());
     place().goToAdvice();
     ASSERT_TRUE(place().advice()->table()->hasFocus());
-    place().advice()->table()->selectRow(0);
+    // The valve that is throttled most: fully open it is far from holding.
+    int row = 0;
+    for (int i = 1; i < model.rowCount(); ++i) {
+        row = model.at(i).setting < model.at(row).setting ? i : row;
+    }
+    place().advice()->table()->selectRow(row);
     m_desk.key(Qt::Key_Return);
-    EXPECT_EQ(place().valve().branch(), model.branchAt(0));
-    EXPECT_NEAR(setting(), model.at(0).setting.si(), 1e-9);
+    EXPECT_EQ(place().valve().branch(), model.branchAt(row));
+    EXPECT_NEAR(setting(), model.at(row).setting.si(), 1e-9);
     EXPECT_EQ(support::recordsOf(m_desk.project()), before);
     EXPECT_TRUE(place().field()->hasFocus());
 }
@@ -449,8 +475,9 @@ TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {
     const balancing::SettingAdvice advised = model.at(row);
     place().showBranch(branch);
     // One step beside the advised setting, on the side where the exact one lies, read as the loop expects.
-    place().takeAdvice();
-    place().stepSetting(advised.exact > advised.setting ? 1 : -1);
+    const double step = place().valve().step().si();
+    place().stepSetting(static_cast<int>(std::lround((advised.setting.si() - setting()) / step)) +
+                        (advised.exact > advised.setting ? 1 : -1));
     const auto& rows = place().valve().rows();
     const auto here = std::find_if(rows.begin(), rows.end(), [&](const balancing::AimRow& each) {
         return std::abs((each.setting - place().valve().setting()).si()) < 1e-9;
@@ -479,6 +506,17 @@ TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {
         EXPECT_TRUE(place().advice()->words().contains("On share at"))
             << place().advice()->words().toStdString();
     }
+    // The advised setting is not taken while the valve holds at another one, and the menu says so.
+    const QAction* take = m_desk.window.commands().takeAdvice;
+    EXPECT_EQ(take->isEnabled(), !isElsewhere);
+    EXPECT_EQ(take->text().contains("on share"), isElsewhere) << take->text().toStdString();
+    const double stands = setting();
+    place().takeAdvice();
+    EXPECT_EQ(m_desk.window.notice().contains("On share at"), isElsewhere)
+        << m_desk.window.notice().toStdString();
+    EXPECT_NEAR(setting(), isElsewhere ? stands : model.at(now).setting.si(), 1e-9);
+    place().stepSetting(static_cast<int>(std::lround((stands - setting()) / step)));
+    place().takeFocus();
     // Once held, the row says so when another valve is in hand.
     place().holdAndNext();
     settle();

@@ -355,6 +355,11 @@ void AdjustPlace::toggleDoubtful() {
     }
 }
 
+bool AdjustPlace::holdsAgainstAdvice() const {
+    const auto& beside = m_valve.besideAdvice();
+    return m_valve.word() == balancing::AimWord::Hold && beside && beside->reason;
+}
+
 void AdjustPlace::goToAdvice() {
     if (!m_advice->isVisible()) {
         m_bridge.tell(base::Fault{&kNoRoomForAdvice, {}, {}});
@@ -367,6 +372,10 @@ void AdjustPlace::takeAdvice() {
     const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
     if (row < 0) {
         m_bridge.tell(base::Fault{&kNothingAdvised, {}, {}});
+        return;
+    }
+    if (holdsAgainstAdvice()) {
+        m_bridge.tell(*m_valve.besideAdvice()->reason);
         return;
     }
     if (!mayMoveHandle()) {

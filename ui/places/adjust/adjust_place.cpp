@@ -160,8 +160,8 @@ void AdjustPlace::refresh() {
         const project::Branch* record = branch ? m_bridge.project().branches().find(*branch) : nullptr;
         m_title->setText(record != nullptr ? QString::fromStdString(record->tag) : tr("No valve in hand"));
         m_state->clear();
+        emit hintChanged();
     }
-    emit hintChanged();
 }
 
 void AdjustPlace::tellMoved() {
@@ -202,6 +202,7 @@ void AdjustPlace::showValve() {
     m_proposal->setText(proposalWords(m_bridge, m_valve));
     m_advice->refresh(m_valve.branch(), m_valve.besideAdvice());
     showEntry();
+    emit hintChanged();
 }
 
 void AdjustPlace::showHead() {

@@ -49,6 +49,9 @@ class AdjustPlace : public QWidget {
     TryField* field() const { return m_field; }
     /// Takes what stands in the fields as Enter does; the field that was refused, null where none was.
     QWidget* storeFields();
+    /// Whether the valve in hand is on share where it stands, and the advice names another setting: that one
+    /// is not taken.
+    bool holdsAgainstAdvice() const;
     /// Says that a dp is typed at the valve in hand and not stored, where one is.
     void tellTyped();
     /// The keys that work now.
@@ -73,7 +76,8 @@ class AdjustPlace : public QWidget {
     void toggleDoubtful();
     /// Puts the keys into the table of advised settings.
     void goToAdvice();
-    /// Takes the advised setting of the valve in hand as where the handle is to stand; stores nothing.
+    /// Takes the advised setting of the valve in hand as where the handle is to stand; stores nothing. Says
+    /// why it does not where the valve holds.
     void takeAdvice();
 
   signals:

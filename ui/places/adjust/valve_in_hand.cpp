@@ -246,7 +246,14 @@ std::optional<balancing::AimWord> ValveInHand::word() const {
     if (hasAim() && !m_row) {
         return balancing::AimWord::Open;
     }
+    if (isReadElsewhere()) {
+        return balancing::AimWord::ReadAgain;
+    }
     return m_last ? std::optional(m_last->word) : std::nullopt;
+}
+
+bool ValveInHand::isReadElsewhere() const {
+    return m_last && !isSame(m_last->setting, m_setting);
 }
 
 bool ValveInHand::isAtStop() const {
