@@ -205,10 +205,7 @@ void MainWindow::refreshCommands() {
                             m_commands->exportReport, m_commands->findValve, m_commands->signReport}) {
         action->setEnabled(m_bridge.isOpen());
     }
-    const QString back = undo.isEmpty() ? QString() : tr("   |   Ctrl+Z undo %1").arg(undo);
-    const QString meter =
-        m_commands->takeMeter->isEnabled() ? tr("Ctrl+L takes the meter's value   |   ") : QString();
-    m_keyLine->setText(meter + m_places[place()].hint() + back);
+    refreshKeyLine();
 }
 
 void MainWindow::refreshStrip() {

@@ -155,6 +155,11 @@ class MainWindow : public QMainWindow {
     void onWalk(QAction* action, void (WalkPlace::*slot)());
     void refresh();
     void refreshCommands();
+    void refreshKeyLine();
+    /// The keys that act in a place that has no say of its own in them.
+    QString usualHint(Place place) const;
+    /// Whether the key that takes the practice meter's value acts where the place stands.
+    bool takesMeter() const;
     void refreshStrip();
     void refreshRecent();
     void fillLanguages();

@@ -35,7 +35,7 @@ MainWindow::PlaceEntry MainWindow::entryOf(Widget* widget, std::function<QString
 }
 
 MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
-    const auto always = [](const QString& hint) { return [hint] { return hint; }; };
+    const auto usual = [this, place] { return usualHint(place); };
     const auto settlingPages = [this](auto* made) {
         connect(made, &std::remove_pointer_t<decltype(made)>::pageMade, this,
                 [this, made] { settle(*made); });
@@ -48,36 +48,29 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
     };
     switch (place) {
         case Job:
-            return entryOf(new JobPlace(m_bridge, shelf),
-                           always(tr("Enter stores   |   Esc restores   |   Tab next field")));
+            return entryOf(new JobPlace(m_bridge, shelf), usual);
         case System: {
             auto* system = settlingPages(new SystemPlace(m_bridge, shelf));
             system->watch(m_advisor);
             connect(system, &SystemPlace::tablePasted, this, &MainWindow::importPasted);
-            return entryOf(
-                system,
-                always(tr("type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   "
-                          "F6 leaves the table")));
+            return entryOf(system, usual);
         }
         case Walk:
             return hinting(settlingPages(new WalkPlace(m_bridge, m_advisor, m_assessedRounds, shelf)));
         case Adjust:
             return hinting(new AdjustPlace(m_bridge, m_advisor, shelf));
         case Pump:
-            return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, shelf)),
-                           always(tr("Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   "
-                                     "|   Enter stores")));
+            return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, shelf)), usual);
         case Review: {
             auto* review = new ReviewPlace(m_bridge, m_assessedRounds, shelf);
             connect(review, &ReviewPlace::roundShown, this, &MainWindow::refreshReviewCommands);
-            return entryOf(review, always(tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   "
-                                             "Ctrl+Shift+Down next open item")));
+            return entryOf(review, usual);
         }
         case Report: {
             auto* report = new ReportPlace(m_bridge, shelf);
             report->setPumpAdvisor(m_pumpAdvisor);
             connectReadyList(*report->ready());
-            return entryOf(report, always(tr("Up, Down pages   |   Ctrl+P export as PDF")));
+            return entryOf(report, usual);
         }
     }
     return {};

@@ -199,6 +199,24 @@ TEST_F(AdjustDesk, theWordChangesOnlyWhenAReadingIsStored) {
     EXPECT_EQ(sign->word(), balancing::AimWord::AtStop);  // fully open, and still too little
 }
 
+TEST_F(AdjustDesk, theKeyLineOffersOnlyWhatActs) {
+    const auto says = [this](const char* words) { return m_desk.keyLine().contains(words); };
+    EXPECT_TRUE(says("logs a try")) << m_desk.keyLine().toStdString();
+    EXPECT_FALSE(says("Ctrl+Enter")) << "nothing was tried here: " << m_desk.keyLine().toStdString();
+    m_desk.type("30.0");
+    EXPECT_TRUE(says("Ctrl+Enter")) << m_desk.keyLine().toStdString();
+    m_desk.key(Qt::Key_Return);
+    EXPECT_TRUE(says("Ctrl+Enter")) << m_desk.keyLine().toStdString();
+    m_desk.key(Qt::Key_Down);
+    EXPECT_FALSE(says("Ctrl+Enter")) << "not read here: " << m_desk.keyLine().toStdString();
+    while (!m_desk.bridge().undoLabel().isEmpty()) {
+        ASSERT_TRUE(m_desk.bridge().undo().ok());
+    }
+    ASSERT_TRUE(m_desk.bridge().openRound(project::RoundKind::Final).ok());
+    EXPECT_FALSE(says("logs a try")) << m_desk.keyLine().toStdString();
+    EXPECT_TRUE(says("closes the round first")) << m_desk.keyLine().toStdString();
+}
+
 TEST_F(AdjustDesk, aValveThatWasMovedIsToBeReadWhereItStands) {
     auto* sign = place().findChild<WordSign*>();
     const double survey_kPa = place().valve().last()->dp.in(quantity::Unit::Kilopascal);

@@ -122,6 +122,7 @@ void AdjustPlace::exchangeTyped(const std::optional<base::Id>& taken) {
     const QSignalBlocker blocker(m_field);
     m_isPictureWaiting = false;
     m_field->setText(typed.dp);
+    m_isFieldBlank = m_field->isBlank();
     m_settingField->setText(typed.setting);
     m_what = typed.what;
 }

@@ -3,6 +3,7 @@
 #include <QHeaderView>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/text/words.h"
@@ -187,6 +188,9 @@ void AdjustPlace::connectAll() {
     connect(m_field, &TryField::givenUp, this, [this] { expect(TypedDp::Try); });
     connect(m_settingField, &TryField::givenUp, this, &AdjustPlace::takeFocus);
     connect(m_field, &QLineEdit::textChanged, this, [this](const QString& text) {
+        if (std::exchange(m_isFieldBlank, m_field->isBlank()) != m_field->isBlank()) {
+            emit hintChanged();
+        }
         if (text.isEmpty() && m_isPictureWaiting) {
             takePicture();
         }

@@ -4,9 +4,11 @@
 #include <QScrollArea>
 #include <cmath>
 
+#include "core/project/review.h"
 #include "ui/places/adjust/adjust_words.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/key_hints.h"
 
 namespace ww::ui {
 namespace {
@@ -71,11 +73,41 @@ void AdjustPlace::takeFocus() {
 
 QString AdjustPlace::hint() const {
     if (m_what == TypedDp::Reference || m_what == TypedDp::ShutValve) {
-        return tr("digits Enter stores this one reading and returns   |   Esc gives it up");
+        return KeyHints()
+            .add(tr("digits Enter stores this one reading and returns"))
+            .add(tr("Esc gives it up"))
+            .line();
     }
-    return tr(
-        "digits Enter logs a try   |   Up, Down setting   |   Ctrl+Enter hold, next   |   Ctrl+B reference"
-        "   |   Ctrl+I advice   |   Ctrl+J find");
+    const project::Project& project = m_bridge.project();
+    if (!isValveShown()) {
+        return KeyHints()
+            .add(tr("Alt+3 walk"), project.rounds().empty())
+            .add(tr("Ctrl+J find"), !project.branches().empty())
+            .line();
+    }
+    const bool isWritable = !m_bridge.isReadOnly();
+    const bool takes = takesReadings();
+    const auto tagged = reference();
+    const bool isTried = !m_valve.tries().empty() && !m_valve.isReadElsewhere();
+    return KeyHints()
+        .add(tr("digits Enter logs a try"), takes)
+        .add(tr("Ctrl+Shift+W closes the round first"), isWritable && !takes)
+        .add(tr("Up, Down setting"), isWritable)
+        .add(tr("Ctrl+Enter hold, next"), takes && (isTried || !m_field->isBlank()))
+        .add(tr("Ctrl+B reference"), isWritable && tagged && tagged != m_valve.branch())
+        .add(tr("Ctrl+I advice"), m_advice->isVisibleTo(this) && m_advice->model()->rowCount() > 0)
+        .add(tr("Ctrl+J find"))
+        .line();
+}
+
+bool AdjustPlace::isValveShown() const {
+    return m_content->currentWidget() == m_page && m_valve.branch() && m_valve.hasAim();
+}
+
+bool AdjustPlace::takesReadings() const {
+    const project::Round* round = project::roundInHand(m_bridge.project());
+    return !m_bridge.isReadOnly() && isValveShown() &&
+           (round == nullptr || round->kind == project::RoundKind::Adjusting);
 }
 
 void AdjustPlace::showEvent(QShowEvent* event) {

@@ -54,8 +54,11 @@ class AdjustPlace : public QWidget {
     bool holdsAgainstAdvice() const;
     /// Says that a dp is typed at the valve in hand and not stored, where one is.
     void tellTyped();
-    /// The keys that work now.
+    /// The keys that act now.
     QString hint() const;
+    /// Whether a try can be stored: a valve with an aim is in hand, and no round of one state of the loop is
+    /// open.
+    bool takesReadings() const;
 
     /// Shrinks with the window: what needs more room than there is becomes smaller or goes.
     QSize minimumSizeHint() const override { return {kLeastWidth, QWidget::minimumSizeHint().height()}; }
@@ -96,6 +99,7 @@ class AdjustPlace : public QWidget {
         QString setting;
         TypedDp what = TypedDp::Try;
     };
+    bool isValveShown() const;
     void buildLayout();
     QWidget* buildFigures();
     QWidget* buildEntry();
@@ -136,6 +140,7 @@ class AdjustPlace : public QWidget {
     std::map<base::Id, Typed> m_typed;  ///< at valves that are not in hand
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
     bool m_isHolding = false;
+    bool m_isFieldBlank = true;
     bool m_isPictureWaiting = false;
     theme::Tokens m_tokens;
     QTimer m_clock;

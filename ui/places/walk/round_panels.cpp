@@ -238,6 +238,7 @@ void CloseRoundPanel::list() {
         auto* first = page->findChild<EntryField*>();
         (first != nullptr ? static_cast<QWidget*>(first) : m_close)->setFocus(Qt::OtherFocusReason);
     }
+    emit listed();
 }
 
 void CloseRoundPanel::addItem(const balancing::Finding& item, QWidget* page, QVBoxLayout* rows) {
