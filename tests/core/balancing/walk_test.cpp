@@ -137,7 +137,7 @@ TEST_F(WalkTest, refusesWhatCannotBeStored) {
               "setting_beyond_scale");
     const auto refused = storeSetting(project(), m_round, branch("A"), m_job.decimal("4.6"), context());
     EXPECT_EQ(base::englishWithSubject(refused.fault()),
-              "A: 4.6 is not on this valve's scale, 0 to 4, and is not stored; correct the setting");
+              "A: 4.6 is not on this valve's scale, 0.0 to 4.0, and is not stored; correct the setting");
     m_job.branch("N", "", "4");
     EXPECT_EQ(storeDpAt("N", "25"), "branch_without_table");
     EXPECT_EQ(apply(storeSetting(project(), m_round, branch("N"), m_job.decimal("1"), context())),

@@ -445,6 +445,23 @@ TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {
     EXPECT_EQ(desk.project().lastRound()->state, project::RoundState::Closed);
 }
 
+TEST(WalkPlace, aSettingIsWrittenInOneWayHoweverItWasTyped) {
+    DeskWindow desk;
+    const QModelIndex setting = desk.model().index(0, WalkModel::Setting);
+    EXPECT_EQ(setting.data().toString(), "4.0") << "carried over from the survey, typed there as 4";
+    desk.key(Qt::Key_Tab);
+    desk.enter("3");
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    desk.enter("20.0");
+    EXPECT_EQ(setting.data().toString(), "3.0");
+    EXPECT_EQ(setting.data(Qt::EditRole).toString(), "3") << "what was typed keeps its digits";
+    bool isInPanel = false;
+    for (const QLabel* label : desk.window.walk()->findChildren<QLabel*>()) {
+        isInPanel = isInPanel || label->text().contains("setting 4.0 of 4.0 turns, fully open");
+    }
+    EXPECT_TRUE(isInPanel) << "of B-02, which is in hand";
+}
+
 TEST(WalkPlace, cellsSpeakTagQuantityValueAndState) {
     DeskWindow desk;
     desk.enter("20.0");

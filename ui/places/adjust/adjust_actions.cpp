@@ -167,8 +167,8 @@ bool AdjustPlace::moveSetting(const QString& text) {
     if (!curve->covers(setting)) {
         return m_bridge.tell(base::Fault{&kSettingOffScale,
                                          {},
-                                         {typed->text(), quantity::concise(curve->lowest().si(), 4),
-                                          quantity::concise(curve->fullyOpen().si(), 4)}});
+                                         {typed->text(), m_valve.settingText(curve->lowest()).text(),
+                                          m_valve.settingText(curve->fullyOpen()).text()}});
     }
     m_valve.moveTo(setting);
     showValve();
