@@ -441,6 +441,25 @@ TEST_F(AdjustDesk, aimReadingWordAndSettingAreInSightTogether) {
     }
 }
 
+TEST_F(AdjustDesk, theFieldsAndHoldingAreInSightInLargeText) {
+    m_desk.window.setTextPoints(15.0);  // 150 % on a laptop of 1366 x 768
+    QTest::qWait(0);
+    std::vector<QWidget*> shown{place().field(), place().findChild<WordSign*>()};
+    for (QPushButton* button : place().findChildren<QPushButton*>()) {
+        if (button->text().remove('&').startsWith("Hold Here")) {
+            shown.push_back(button);
+        }
+    }
+    for (BigFigure* figure : place().findChildren<BigFigure*>()) {
+        shown.push_back(figure);
+    }
+    ASSERT_EQ(shown.size(), 6U) << "field, word, holding, setting, aim and reading";
+    for (const QWidget* widget : shown) {
+        EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect())
+            << widget->accessibleName().toStdString();
+    }
+}
+
 TEST_F(AdjustDesk, showsFiveNeighborsAndTheAimOfEach) {
     m_desk.key(Qt::Key_PageDown);
     const auto& rows = place().valve().rows();

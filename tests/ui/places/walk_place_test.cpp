@@ -445,6 +445,24 @@ TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {
     EXPECT_EQ(desk.project().lastRound()->state, project::RoundState::Closed);
 }
 
+TEST(WalkPlace, totalsAndClosingAreInSightInLargeText) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    desk.window.setTextPoints(15.0);  // 150 % on a laptop of 1366 x 768
+    QTest::qWait(0);
+    int seen = 0;
+    for (const QWidget* widget : desk.window.walk()->findChildren<QWidget*>()) {
+        const auto* button = qobject_cast<const QPushButton*>(widget);
+        if (widget->accessibleName() == "Totals of the round" ||
+            (button != nullptr && button->text().startsWith("Close Round") && button->isVisible())) {
+            EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect())
+                << widget->accessibleName().toStdString();
+            ++seen;
+        }
+    }
+    EXPECT_EQ(seen, 2);
+}
+
 TEST(WalkPlace, aSettingIsWrittenInOneWayHoweverItWasTyped) {
     DeskWindow desk;
     const QModelIndex setting = desk.model().index(0, WalkModel::Setting);

@@ -151,20 +151,20 @@ QWidget* AdjustPlace::buildEntry() {
     auto* entry = new QWidget(m_page);
     m_entry = new QHBoxLayout(entry);
     m_entry->setContentsMargins(0, 0, 0, 0);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(10);
-    row->addWidget(m_fieldLabel);
-    row->addWidget(m_field);
-    row->addSpacing(8);
-    row->addWidget(settingLabel);
-    row->addWidget(m_settingField);
-    row->addStretch(0);
-    auto* hold = new QHBoxLayout;
-    hold->setSpacing(10);
-    hold->addWidget(m_hold);
-    hold->addWidget(m_next, 1);
-    m_entry->addLayout(row);
-    m_entry->addLayout(hold, 1);
+    m_fields = new QHBoxLayout;
+    m_fields->setSpacing(10);
+    m_fields->addWidget(m_fieldLabel);
+    m_fields->addWidget(m_field);
+    m_fields->addSpacing(8);
+    m_fields->addWidget(settingLabel);
+    m_fields->addWidget(m_settingField);
+    m_fields->addWidget(m_hold);
+    m_fields->addStretch(0);
+    m_following = new QHBoxLayout;
+    m_following->setSpacing(10);
+    m_following->addWidget(m_next, 1);
+    m_entry->addLayout(m_fields);
+    m_entry->addLayout(m_following, 1);
     return entry;
 }
 

@@ -25,6 +25,9 @@ constexpr int kRoomForLarge = 330;
 constexpr int kWideEnough = 760;
 constexpr int kWideForLarge = 1060;
 constexpr int kEntryGaps = 160;
+constexpr int kStripFrame = 6;
+/// Margins and gaps between the parts from the top of the place to the end of its fields.
+constexpr int kGapsToEntry = 40;
 
 }  // namespace
 
@@ -49,13 +52,13 @@ void AdjustPlace::setMetrics(const theme::Metrics& metrics) {
     m_strip->verticalHeader()->setDefaultSectionSize(row);
     m_strip->verticalHeader()->setFixedWidth(
         QFontMetrics(font()).horizontalAdvance(tr("expect %1").arg(QStringLiteral("ftH₂O"))) + 20);
-    m_strip->setFixedHeight(row * AimStripModel::RowCount + 2 * m_strip->frameWidth() + 4);
     // As wide as the longest label, so that the field never moves.
     m_fieldLabel->setFixedWidth(QFontMetrics(font()).horizontalAdvance(
         tr("&DP %1 at reference %2").arg(QStringLiteral("ftH₂O"), QStringLiteral("AHU-00"))));
     m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
     m_proposal->setFixedHeight(2 * fontMetrics().height() + 2);
     m_advice->setMetrics(metrics);
+    fit();
 }
 
 void AdjustPlace::takeFocus() {
@@ -113,6 +116,9 @@ bool AdjustPlace::takesReadings() const {
 void AdjustPlace::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     m_clock.start(kSecond);
+    if (parentWidget() != nullptr) {
+        parentWidget()->installEventFilter(this);
+    }
 }
 
 void AdjustPlace::hideEvent(QHideEvent* event) {
@@ -122,26 +128,68 @@ void AdjustPlace::hideEvent(QHideEvent* event) {
 
 void AdjustPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    const bool isSmall = height() < kRoomForLarge || width() < kWideForLarge;
-    for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
-        figure->setSmall(isSmall);
+    fit();
+}
+
+bool AdjustPlace::eventFilter(QObject* watched, QEvent* event) {
+    // The place keeps its height where the window becomes lower than it.
+    if (watched == parentWidget() && event->type() == QEvent::Resize) {
+        fit();
     }
+    return QWidget::eventFilter(watched, event);
+}
+
+int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
+    const int figures = std::max(m_aim->heightOf(isSmall), m_word->sizeHint().height());
+    const int strip = m_strip->verticalHeader()->defaultSectionSize() * stripRows + kStripFrame;
+    const int fields = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
+    const bool isHoldBelow = m_following->indexOf(m_hold) >= 0;
+    return m_find->sizeHint().height() + m_basis->height() + figures + strip + m_tries->sizeHint().height() +
+           m_proposal->height() + (isHoldBelow ? 2 : 1) * fields + kGapsToEntry;
+}
+
+void AdjustPlace::fit() {
+    // Other languages need a third line.
+    m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
     m_ladder->setVisible(width() >= kWideEnough);
     // The field says itself what it is for.
     m_findLabel->setVisible(width() >= kWideEnough);
-    // Other languages need a third line.
-    m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
-    // Beside the fields only where the longest name of the next valve has room, so that no try moves them.
+    fitEntry();
+    const int room = parentWidget() != nullptr ? std::min(height(), parentWidget()->height()) : height();
+    // Where it is low the neighbors keep their settings and aims alone, then the figures become smaller.
+    const bool isTight = heightToEntry(AimStripModel::RowCount, false) > room;
+    const int rows = isTight ? AimStripModel::HoldRow : AimStripModel::RowCount;
+    for (int row = AimStripModel::HoldRow; row < AimStripModel::RowCount; ++row) {
+        m_strip->setRowHidden(row, isTight);
+    }
+    m_strip->setFixedHeight(m_strip->verticalHeader()->defaultSectionSize() * rows + kStripFrame);
+    const bool isSmall =
+        height() < kRoomForLarge || width() < kWideForLarge || heightToEntry(rows, false) > room;
+    for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
+        figure->setSmall(isSmall);
+    }
+    m_advice->setVisible(height() >= kRoomForAdvice);
+}
+
+void AdjustPlace::fitEntry() {
+    const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
+    const int fields =
+        m_fieldLabel->width() + m_field->width() + m_settingField->width() + m_hold->sizeHint().width();
+    // Holding stands beside the fields where it has room there, else before what comes next.
+    const bool isBeside = fields + ladder + kEntryGaps < width();
+    QBoxLayout* now = m_fields->indexOf(m_hold) >= 0 ? m_fields : m_following;
+    if (isBeside != (now == m_fields)) {
+        now->removeWidget(m_hold);
+        isBeside ? m_fields->insertWidget(m_fields->count() - 1, m_hold)
+                 : m_following->insertWidget(0, m_hold);
+    }
+    // What comes next only where its longest name has room, so that no try moves them.
     const int next = fontMetrics().horizontalAdvance(
         tr("next: %1, %2")
             .arg(QStringLiteral("AHU-00"),
                  tr("%1, %2 % of target").arg(text::word(balancing::State::Doubtful), "~100.0")));
-    const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
-    const int fields =
-        m_fieldLabel->width() + m_field->width() + m_settingField->width() + m_hold->sizeHint().width();
     m_entry->setDirection(fields + next + ladder + kEntryGaps < width() ? QBoxLayout::LeftToRight
                                                                         : QBoxLayout::TopToBottom);
-    m_advice->setVisible(height() >= kRoomForAdvice);
 }
 
 void AdjustPlace::tick() {

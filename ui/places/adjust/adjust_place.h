@@ -90,6 +90,7 @@ class AdjustPlace : public QWidget {
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     static constexpr int kLeastWidth = 320;
@@ -100,6 +101,11 @@ class AdjustPlace : public QWidget {
         TypedDp what = TypedDp::Try;
     };
     bool isValveShown() const;
+    /// Gives every part its size in the room there is: what the hand needs stays in sight.
+    void fit();
+    void fitEntry();
+    /// The height from the top to the end of the fields, px.
+    int heightToEntry(int stripRows, bool isSmall) const;
     void buildLayout();
     QWidget* buildFigures();
     QWidget* buildEntry();
@@ -167,7 +173,9 @@ class AdjustPlace : public QWidget {
     TryField* m_settingField;
     QPushButton* m_hold;
     QLabel* m_next;
-    QBoxLayout* m_entry = nullptr;  ///< fields, and holding with what comes next
+    QBoxLayout* m_entry = nullptr;      ///< fields, and what comes next
+    QBoxLayout* m_fields = nullptr;     ///< with holding, where there is room for it
+    QBoxLayout* m_following = nullptr;  ///< what comes next, after holding where that has no room above
     Ladder* m_ladder;
     AdvicePanel* m_advice;
 };
