@@ -445,6 +445,16 @@ TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {
     EXPECT_EQ(desk.project().lastRound()->state, project::RoundState::Closed);
 }
 
+TEST(WalkGrid, leavesNoStripFreeBesideItsColumns) {
+    DeskWindow desk;
+    for (const double points : {10.0, 11.0, 12.0, 14.0, 15.0}) {
+        desk.window.setTextPoints(points);
+        QTest::qWait(0);
+        EXPECT_EQ(desk.grid().horizontalHeader()->length(), desk.grid().viewport()->width()) << points;
+        EXPECT_FALSE(desk.grid().isColumnHidden(WalkModel::Dp));
+    }
+}
+
 TEST(WalkPlace, totalsAndClosingAreInSightInLargeText) {
     DeskWindow desk;
     desk.enter("20.0");

@@ -45,7 +45,8 @@ void WalkGrid::fitColumns() {
         left -= widths[column];
         setColumnHidden(column, false);
     }
-    // Where the text is large, what the panel beside the grid says too is left out here.
+    // Where the text is large, what the panel beside the grid says too is left out here, unless what the
+    // others left is enough for it.
     for (const int column : {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share,
                              WalkModel::Last, WalkModel::Flow}) {
         if (left >= 0) {
@@ -54,10 +55,20 @@ void WalkGrid::fitColumns() {
         setColumnHidden(column, true);
         left += widths[column];
     }
-    if (!isColumnHidden(WalkModel::Serves)) {
-        setColumnWidth(WalkModel::Serves, widths[WalkModel::Serves] + left);
+    if (left > 0 && isColumnHidden(WalkModel::Serves) && left >= leastServes()) {
+        setColumnHidden(WalkModel::Serves, false);
+        widths[WalkModel::Serves] = 0;
     }
+    // What is left is used: no strip stays free beside the last column.
+    const int filling = isColumnHidden(WalkModel::Serves) ? WalkModel::State : WalkModel::Serves;
+    setColumnWidth(filling, widths[filling] + std::max(0, left));
     m_heights->want();
+}
+
+int WalkGrid::leastServes() const {
+    // Two lines, and letters that may be set narrower.
+    return std::max(leastColumnWidth(*this, WalkModel::Serves),
+                    wordsColumnWidth(*this, WalkModel::Serves) * 3 / 5);
 }
 
 void WalkGrid::resizeEvent(QResizeEvent* event) {

@@ -40,6 +40,8 @@ class WalkGrid : public EntryTable {
   private:
     void keepInMiddleThird(int row);
     void fitColumns();
+    /// The width in which what valves serve can be read, px.
+    int leastServes() const;
 
     WalkModel& m_model;
     BranchDelegate* m_delegate;
