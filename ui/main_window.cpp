@@ -5,6 +5,9 @@
 #include <QMenuBar>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <utility>
+
+#include "core/balancing/standing_readings.h"
 
 #include "ui/file_messages.h"
 #include "ui/merge/merge_messages.h"
@@ -57,6 +60,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectPumpCommands();
     connectHelpCommands();
     connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
+        endSettledNotice(changes);
         if (changes.isEmpty()) {
             followOpened();
             recallPerson();
@@ -65,6 +69,10 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     });
     connect(&m_bridge, &WorkbookBridge::reverted, this, &MainWindow::showReverted);
     connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, [this] {
+        if (m_isNoticeOfPerson && !m_bridge.isNobodyChosen()) {
+            m_notice->clearMessage();
+            m_isNoticeOfPerson = false;
+        }
         rememberPerson();
         refresh();
     });
@@ -257,6 +265,26 @@ void MainWindow::rememberPerson() {
     }
 }
 
+std::optional<project::Reading> MainWindow::readingOfNotice() const {
+    const project::Project& project = m_bridge.project();
+    const project::Branch* branch = m_noticeTag.empty() ? nullptr : project.branchTagged(m_noticeTag);
+    const project::Round* round = project.lastRound();
+    const project::Reading* reading = branch != nullptr && round != nullptr
+                                          ? balancing::countingReading(project, round->id, branch->id)
+                                          : nullptr;
+    return reading != nullptr ? std::optional(*reading) : std::nullopt;
+}
+
+void MainWindow::endSettledNotice(const project::ChangeSet& changes) {
+    const project::Round* round = m_bridge.project().lastRound();
+    const auto now = round != nullptr ? std::optional(std::pair(round->id, round->state)) : std::nullopt;
+    const bool isOtherRound = std::exchange(m_roundSeen, now) != now;
+    if (changes.isEmpty() || (m_isNoticeOfPlace && (isOtherRound || readingOfNotice() != m_noticeReading))) {
+        m_notice->clearMessage();
+        m_isNoticeOfPerson = false;
+    }
+}
+
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kWorkInCopy) || fault.is(kFileWritten) || fault.is(kImported) ||
@@ -264,6 +292,9 @@ void MainWindow::raise(const base::Fault& fault) {
                         fault.is(kAllReadByMeter) || fault.is(kRoundOpenedByTry) || fault.is(kUndone) ||
                         fault.is(kDoneAgain) || fault.is(kLastJob) || fault.is(kClockAdded) ||
                         fault.is(kClockOwn);
+    m_isNoticeOfPerson = fault.is(kNobodyChosen);
+    m_noticeTag = fault.subject;
+    m_noticeReading = readingOfNotice();
     m_isNoticeOfPlace = !m_bridge.notStored() && !fault.is(kNobodyChosen) && !fault.is(kClockBehind) &&
                         !fault.is(kClockAdded);
     const auto& lost = m_bridge.notStored();

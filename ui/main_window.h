@@ -191,6 +191,11 @@ class MainWindow : public QMainWindow {
     /// Shows a message in the reserved line. It goes when a person goes to another place, unless it is about
     /// storing, the clock or who works here.
     void raise(const base::Fault& fault);
+    /// What counts at the valve that the message is about; nothing where it is about none.
+    std::optional<project::Reading> readingOfNotice() const;
+    /// Ends the message in the reserved line where what it speaks of is settled by a change: a reading is no
+    /// longer the one that was spoken of, the round is another one or in another state.
+    void endSettledNotice(const project::ChangeSet& changes);
     /// What to do about an action that the file did not take.
     static base::Fault onlyInMemory(const base::Fault& fault);
     void refreshReadOnly();
@@ -253,7 +258,11 @@ class MainWindow : public QMainWindow {
     QString m_opened;  ///< the file that the preferences hold as open in this window; empty: none
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
-    bool m_isNoticeOfPlace = false;  ///< what the notice says is done with when its place is left
+    bool m_isNoticeOfPlace = false;   ///< what the notice says is done with when its place is left
+    bool m_isNoticeOfPerson = false;  ///< it is done with when a person is chosen
+    std::string m_noticeTag;          ///< of the valve that the notice is about; empty: of none
+    std::optional<project::Reading> m_noticeReading;  ///< what counted there when it was raised
+    std::optional<std::pair<base::Id, project::RoundState>> m_roundSeen;
 };
 
 }  // namespace ww::ui

@@ -8,8 +8,11 @@
 #include "ui/places/review/review_place.h"
 #include "ui/places/system/system_place.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/widgets/entry_field.h"
+#include "ui/widgets/entry_table.h"
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/place_area.h"
+#include "ui/widgets/try_field.h"
 
 namespace ww::ui {
 
@@ -130,6 +133,20 @@ ReportPlace* MainWindow::report() {
 
 void MainWindow::settle(QWidget& place) {
     settleLetters(place, m_menuLetters);
+    // What was said of a refused text goes with it.
+    const auto clearsWith = [this](auto* field) {
+        using Field = std::remove_pointer_t<decltype(field)>;
+        connect(field, &Field::refusalGivenUp, m_notice, &NoticeLine::clearMessage, Qt::UniqueConnection);
+    };
+    for (EntryTable* table : place.findChildren<EntryTable*>()) {
+        clearsWith(table);
+    }
+    for (EntryField* field : place.findChildren<EntryField*>()) {
+        clearsWith(field);
+    }
+    for (TryField* field : place.findChildren<TryField*>()) {
+        clearsWith(field);
+    }
     // Enter presses the button in hand, as it does in a dialog.
     for (QPushButton* button : place.findChildren<QPushButton*>()) {
         button->setAutoDefault(true);

@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 #include <QPointer>
+#include <utility>
 
 namespace ww::ui {
 
@@ -63,9 +64,12 @@ bool EntryField::commit() {
 }
 
 void EntryField::restore() {
-    m_isRefused = false;
+    const bool wasRefused = std::exchange(m_isRefused, false);
     setText(m_stored);
     selectAll();
+    if (wasRefused) {
+        emit refusalGivenUp();
+    }
 }
 
 bool EntryField::event(QEvent* event) {

@@ -31,6 +31,10 @@ class EntryField : public HintedField {
     /// Stores what was typed; false where it was refused.
     bool commit();
 
+  signals:
+    /// A text that was refused is given up: what was said of it no longer holds.
+    void refusalGivenUp();
+
   protected:
     bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;

@@ -155,6 +155,7 @@ void EntryTable::beginEdit(const QModelIndex& cell, const QString* text) {
         setCurrentIndex(cell);
     }
     m_cell = cell;
+    m_isRefused = false;
     m_before = cell.data(Qt::EditRole).toString();
     m_editor->setText(text != nullptr ? *text : m_before);
     m_editor->setAlignment(Qt::Alignment(cell.data(Qt::TextAlignmentRole).toInt()));
@@ -182,6 +183,7 @@ bool EntryTable::commitEdit() {
     } else {
         m_editor->selectAll();
     }
+    m_isRefused = !isTaken;
     m_isCommitting = false;
     return isTaken;
 }
@@ -317,6 +319,9 @@ bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
         auto* key = static_cast<QKeyEvent*>(event);
         if (key->key() == Qt::Key_Escape) {
             cancelEdit();
+            if (std::exchange(m_isRefused, false)) {
+                emit refusalGivenUp();
+            }
             return true;
         }
         return handleMovingKey(key);

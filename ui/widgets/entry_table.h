@@ -39,6 +39,8 @@ class EntryTable : public QTableView {
   signals:
     /// Enter was pressed in the last cell.
     void enteredAtEnd();
+    /// A text that was refused is given up: what was said of it no longer holds.
+    void refusalGivenUp();
     /// The room for columns, or what they must hold, changed.
     void resized();
 
@@ -92,6 +94,7 @@ class EntryTable : public QTableView {
     };
     std::optional<KeptCell> m_kept;
     Store m_store;
+    bool m_isRefused = false;
     bool m_isCommitting = false;
     bool m_isClosing = false;
     bool m_isTelling = false;

@@ -264,6 +264,23 @@ TEST_F(AdjustDesk, steppingTheSettingStoresNothing) {
     EXPECT_EQ(newest()->setting->text(), "4.0");
 }
 
+TEST_F(AdjustDesk, whatWasSaidOfARefusedTextGoesWithIt) {
+    m_desk.enter("3..1");
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+    m_desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(m_desk.window.notice().isEmpty()) << m_desk.window.notice().toStdString();
+    m_desk.key(Qt::Key_Tab);
+    m_desk.enter("45");
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+    m_desk.enter("3");
+    EXPECT_TRUE(m_desk.window.notice().isEmpty()) << m_desk.window.notice().toStdString();
+    m_desk.type("30");
+    m_desk.key(Qt::Key_Down);
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+    m_desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(m_desk.window.notice().isEmpty()) << m_desk.window.notice().toStdString();
+}
+
 TEST_F(AdjustDesk, theFirstTrySaysThatItOpenedARound) {
     const double survey_kPa = place().valve().last()->dp.in(quantity::Unit::Kilopascal);
     m_desk.enter(QString::number(survey_kPa, 'f', 1));

@@ -180,6 +180,7 @@ bool AdjustPlace::mayMoveHandle() {
     if (m_field->isBlank()) {
         return true;
     }
+    m_field->setRefused();
     return m_bridge.tell(base::Fault{&kTypedNotStored, {}, {m_field->text().trimmed().toStdString()}});
 }
 

@@ -170,7 +170,14 @@ QWidget* AdjustPlace::buildEntry() {
 
 void AdjustPlace::connectAll() {
     m_field->setStore([this](const QString& text) { return store(text); });
-    m_settingField->setStore([this](const QString& text) { return moveSetting(text); });
+    m_settingField->setStore([this](const QString& text) {
+        const bool wasRefused = m_settingField->isRefused();
+        const bool isMoved = moveSetting(text);
+        if (isMoved && wasRefused) {
+            emit m_bridge.messageCleared();
+        }
+        return isMoved;
+    });
     for (TryField* field : {m_field, m_settingField}) {
         // A setting that is typed is where the handle stands; a dp that is typed is stored by Enter alone.
         connect(field, &TryField::stepped, this, [this, field](int steps) {
