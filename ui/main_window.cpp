@@ -290,8 +290,8 @@ void MainWindow::raise(const base::Fault& fault) {
                         fault.is(kWorkInCopy) || fault.is(kFileWritten) || fault.is(kImported) ||
                         fault.is(kMerged) || fault.is(kNothingNew) || fault.is(kGaugesRead) ||
                         fault.is(kAllReadByMeter) || fault.is(kRoundOpenedByTry) || fault.is(kUndone) ||
-                        fault.is(kDoneAgain) || fault.is(kLastJob) || fault.is(kClockAdded) ||
-                        fault.is(kClockOwn);
+                        fault.is(kDoneAgain) || fault.is(kJobBack) || fault.is(kLastJob) ||
+                        fault.is(kClockAdded) || fault.is(kClockOwn);
     m_isNoticeOfPerson = fault.is(kNobodyChosen);
     m_noticeTag = fault.subject;
     m_noticeReading = readingOfNotice();

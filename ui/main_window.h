@@ -65,8 +65,9 @@ class MainWindow : public QMainWindow {
 
     /// Opens a workbook in this window; a refusal is shown in the reserved line.
     bool openFile(const QString& file);
-    /// Opens a workbook that the last session left open. One that is gone, or that can only be read as
-    /// another program holds it, is told in the reserved line, and no workbook is open then.
+    /// Opens a workbook that the last session left open, and says what was stored in it last. One that is
+    /// gone, or that can only be read as another program holds it, is told in the reserved line, and no
+    /// workbook is open then.
     bool reopenFile(const QString& file);
     /// Shows what merging another copy would do, and does it when that is wanted.
     void mergeFile(const QString& copy);

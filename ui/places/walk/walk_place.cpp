@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/balancing/walk_forms.h"
+#include "core/balancing/walk_progress.h"
 #include "ui/charts/chart_view.h"
 #include "ui/places/reading_notice.h"
 #include "ui/text/format.h"
@@ -50,12 +51,20 @@ void WalkPlace::refresh(const project::ChangeSet& changes) {
         showPanel(m_valve);
     }
     if (changes.isEmpty() || !m_grid->currentIndex().isValid()) {
-        const auto selected = m_bridge.selectedBranch();
-        const int row = selected ? m_model->rowOf(*selected) : 0;
-        m_grid->goToRow(std::max(0, row), false);
+        m_grid->goToRow(std::max(0, rowToBeginAt()), false);
     }
     showWhatThereIs();
     refreshTotals();
+}
+
+int WalkPlace::rowToBeginAt() const {
+    if (const auto selected = m_bridge.selectedBranch()) {
+        return m_model->rowOf(*selected);
+    }
+    const project::Round* round = m_bridge.openRoundOrNull();
+    const auto progress =
+        round != nullptr ? balancing::walkProgress(m_bridge.project(), *round) : balancing::WalkProgress{};
+    return progress.unread.empty() ? 0 : m_model->rowOf(progress.unread.front());
 }
 
 void WalkPlace::showWhatThereIs() {

@@ -83,6 +83,8 @@ class WalkPlace : public QWidget {
     void refreshTotals();
     void showWhatThereIs();
     void showPanel(QWidget* panel);
+    /// The row of the valve in hand, else of the first valve of the route that the open round has not read.
+    int rowToBeginAt() const;
     QString panelHint() const;
     QString readingHint() const;
     void showConvergence();
