@@ -279,6 +279,9 @@ void MainWindow::endSettledNotice(const project::ChangeSet& changes) {
     const project::Round* round = m_bridge.project().lastRound();
     const auto now = round != nullptr ? std::optional(std::pair(round->id, round->state)) : std::nullopt;
     const bool isOtherRound = std::exchange(m_roundSeen, now) != now;
+    if (m_notice->message().isEmpty()) {
+        return;
+    }
     if (changes.isEmpty() || (m_isNoticeOfPlace && (isOtherRound || readingOfNotice() != m_noticeReading))) {
         m_notice->clearMessage();
         m_isNoticeOfPerson = false;

@@ -138,7 +138,7 @@ TEST(WalkPlace, aReasonLeavesAMarkInTheGrid) {
 }
 
 TEST(WalkPlace, aNoticeGoesOnceWhatItSpeaksOfIsSettled) {
-    DeskWindow desk({.terminals = 2});
+    DeskWindow desk({.terminals = 3});
     const auto readings = support::walkReadings(desk.project());
     desk.enter("190");
     ASSERT_FALSE(desk.window.notice().isEmpty());
@@ -151,6 +151,7 @@ TEST(WalkPlace, aNoticeGoesOnceWhatItSpeaksOfIsSettled) {
     desk.key(Qt::Key_Escape);
     EXPECT_TRUE(desk.window.notice().isEmpty()) << desk.window.notice().toStdString();
     desk.enter(QString::fromStdString(readings[1]));
+    desk.enter(QString::fromStdString(readings[2]));
     desk.window.commands().newRound->trigger();
     ASSERT_TRUE(desk.window.notice().contains("still open")) << desk.window.notice().toStdString();
     ASSERT_TRUE(desk.bridge().closeRound().ok());

@@ -574,8 +574,10 @@ TEST(WalkPlace, theKeyLineOffersOnlyWhatActs) {
 }
 
 TEST(WalkPlace, theKeyLineClosesTheRoundOnceNothingIsOpen) {
-    DeskWindow desk({.terminals = 1});
-    desk.enter(QString::fromStdString(support::walkReadings(desk.project())[0]));
+    DeskWindow desk({.terminals = 3});
+    for (const std::string& reading : support::walkReadings(desk.project())) {
+        desk.enter(QString::fromStdString(reading));
+    }
     desk.window.walk()->beginClosing();
     EXPECT_TRUE(desk.keyLine().contains("Enter closes the round")) << desk.keyLine().toStdString();
     EXPECT_FALSE(desk.keyLine().contains("reason")) << desk.keyLine().toStdString();
