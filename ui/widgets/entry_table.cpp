@@ -110,9 +110,10 @@ int EntryTable::rowWithKey(const QString& key, int row) const {
 }
 
 void EntryTable::keepEdit() {
+    // The model may hold less than it shows already, so it is asked for nothing here.
     m_kept.reset();
     if (isEditing() && m_cell.isValid()) {
-        m_kept = KeptCell{m_cell.row(), m_cell.column(), rowKey(m_cell)};
+        m_kept = KeptCell{m_cell.row(), m_cell.column()};
     }
 }
 
@@ -122,7 +123,7 @@ void EntryTable::findEdit() {
     if (!kept || !isEditing() || m_isCommitting) {
         return;
     }
-    const int row = rowWithKey(kept->key, kept->row);
+    const int row = rowWithKey(m_key, kept->row);
     if (row < 0) {
         cancelEdit();
         return;
@@ -156,6 +157,7 @@ void EntryTable::beginEdit(const QModelIndex& cell, const QString* text) {
     }
     m_cell = cell;
     m_isRefused = false;
+    m_key = rowKey(cell);
     m_before = cell.data(Qt::EditRole).toString();
     m_editor->setText(text != nullptr ? *text : m_before);
     m_editor->setAlignment(Qt::Alignment(cell.data(Qt::TextAlignmentRole).toInt()));

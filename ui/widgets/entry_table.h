@@ -85,12 +85,12 @@ class EntryTable : public QTableView {
 
     QLineEdit* m_editor;
     QPersistentModelIndex m_cell;
+    QString m_key;     ///< of the row of the open cell
     QString m_before;  ///< text of the cell when the editor opened
     /// The open cell while the model is filled anew.
     struct KeptCell {
         int row;
         int column;
-        QString key;
     };
     std::optional<KeptCell> m_kept;
     Store m_store;

@@ -7,6 +7,7 @@
 #include <QPushButton>
 
 #include "tests/ui/support/desk_window.h"
+#include "ui/models/instrument_model.h"
 #include "ui/places/job/job_place.h"
 
 namespace ww::ui {
@@ -63,6 +64,27 @@ TEST(JobPages, aRefusedTextOfAFieldStaysWhileTheJobChanges) {
     EXPECT_TRUE(desk.window.notice().contains("warm")) << desk.window.notice().toStdString();
     desk.key(Qt::Key_Escape);
     EXPECT_FALSE(field->isTyped());
+}
+
+TEST(JobPages, aRefusedTextGoesWithTheRowThatIsTakenAway) {
+    DeskWindow desk({.terminals = 3}, false);
+    desk.window.showPlace(MainWindow::Job);
+    PeopleModel people(desk.bridge());
+    ASSERT_TRUE(people.add().ok());
+    EntryTable* table = nullptr;
+    for (EntryTable* found : desk.window.findChildren<EntryTable*>()) {
+        table = found->accessibleName() == "People" ? found : table;
+    }
+    ASSERT_NE(table, nullptr);
+    table->setFocus();
+    table->beginEdit(table->model()->index(1, PeopleModel::Role));
+    desk.enter("nonsense");
+    ASSERT_TRUE(table->isEditing());
+    desk.window.job()->field(JobField::Name)->setFocus();
+    EXPECT_TRUE(table->isEditing()) << "what is refused stays";
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(table->model()->rowCount(), 1);
+    EXPECT_FALSE(table->isEditing());
 }
 
 TEST(JobPages, aDeficiencyOfTheValveInHandKeepsItsPhotoSmall) {
