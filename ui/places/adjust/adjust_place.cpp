@@ -144,8 +144,9 @@ int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
     const int strip = m_strip->verticalHeader()->defaultSectionSize() * stripRows + kStripFrame;
     const int fields = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
     const bool isHoldBelow = m_following->indexOf(m_hold) >= 0;
-    return m_find->sizeHint().height() + m_basis->height() + figures + strip + m_tries->sizeHint().height() +
-           m_proposal->height() + (isHoldBelow ? 2 : 1) * fields + kGapsToEntry;
+    return m_find->sizeHint().height() + m_basis->minimumHeight() + figures + strip +
+           m_tries->sizeHint().height() + m_proposal->minimumHeight() + (isHoldBelow ? 2 : 1) * fields +
+           kGapsToEntry;
 }
 
 void AdjustPlace::fit() {
