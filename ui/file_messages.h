@@ -28,6 +28,8 @@ inline constexpr base::MessageForm kOtherEnding{
     "{1} was not written: this can be written with the ending {2}; give the file one of these"};
 inline constexpr base::MessageForm kLastJob{
     "last_job", "the job open here last is {1}; the menu File, Open Recent opens it"};
+inline constexpr base::MessageForm kJobBack{
+    "job_back", "the job is back as it was stored last, {1}; go on where the cursor stands"};
 inline constexpr base::MessageForm kClockBehind{"clock_behind",
                                                 "this clock is {1} h {2} min before the last stored action, "
                                                 "so times of readings are uncertain; Ctrl+Alt+O, "

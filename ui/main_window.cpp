@@ -5,10 +5,14 @@
 #include <QMenuBar>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <utility>
+
+#include "core/balancing/standing_readings.h"
 
 #include "ui/file_messages.h"
 #include "ui/merge/merge_messages.h"
 #include "ui/mnemonics.h"
+#include "ui/places/adjust/adjust_place.h"
 #include "ui/places/reading_notice.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
@@ -63,6 +67,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectHelpCommands();
     connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
         followOpened();
+        endSettledNotice(changes);
         if (changes.isEmpty()) {
             recallPerson();
         }
@@ -70,6 +75,10 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     });
     connect(&m_bridge, &WorkbookBridge::reverted, this, &MainWindow::showReverted);
     connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, [this] {
+        if (m_isNoticeOfPerson && !m_bridge.isNobodyChosen()) {
+            m_notice->clearMessage();
+            m_isNoticeOfPerson = false;
+        }
         rememberPerson();
         refresh();
     });
@@ -172,9 +181,14 @@ void MainWindow::refreshCommands() {
     m_commands->adjustOrHold->setText(place() == Adjust ? tr("&Hold Here, Go to Next Valve")
                                                         : tr("A&djust This Valve"));
     for (QAction* action : {m_commands->takeFix, m_commands->adjustOrHold, m_commands->readReference,
-                            m_commands->readShutValve, m_commands->takeAdvice}) {
+                            m_commands->readShutValve}) {
         action->setEnabled(isWritable);
     }
+    const auto* adjusting = place() == Adjust ? there<AdjustPlace>(Adjust) : nullptr;
+    const bool isHeld = adjusting != nullptr && adjusting->holdsAgainstAdvice();
+    m_commands->takeAdvice->setText(isHeld ? tr("Take Advised Sett&ing (the valve is on share)")
+                                           : tr("Take Advised Sett&ing"));
+    m_commands->takeAdvice->setEnabled(isWritable && !isHeld);
     m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk || place() == Review ||
                                       place() == System);
     for (QAction* action :
@@ -208,10 +222,7 @@ void MainWindow::refreshCommands() {
                             m_commands->exportReport, m_commands->findValve, m_commands->signReport}) {
         action->setEnabled(m_bridge.isOpen());
     }
-    const QString back = undo.isEmpty() ? QString() : tr("   |   Ctrl+Z undo %1").arg(undo);
-    const QString meter =
-        m_commands->takeMeter->isEnabled() ? tr("Ctrl+L takes the meter's value   |   ") : QString();
-    m_keyLine->setText(meter + m_places[place()].hint() + back);
+    refreshKeyLine();
 }
 
 void MainWindow::refreshStrip() {
@@ -263,13 +274,39 @@ void MainWindow::rememberPerson() {
     }
 }
 
+std::optional<project::Reading> MainWindow::readingOfNotice() const {
+    const project::Project& project = m_bridge.project();
+    const project::Branch* branch = m_noticeTag.empty() ? nullptr : project.branchTagged(m_noticeTag);
+    const project::Round* round = project.lastRound();
+    const project::Reading* reading = branch != nullptr && round != nullptr
+                                          ? balancing::countingReading(project, round->id, branch->id)
+                                          : nullptr;
+    return reading != nullptr ? std::optional(*reading) : std::nullopt;
+}
+
+void MainWindow::endSettledNotice(const project::ChangeSet& changes) {
+    const project::Round* round = m_bridge.project().lastRound();
+    const auto now = round != nullptr ? std::optional(std::pair(round->id, round->state)) : std::nullopt;
+    const bool isOtherRound = std::exchange(m_roundSeen, now) != now;
+    if (m_notice->message().isEmpty()) {
+        return;
+    }
+    if (changes.isEmpty() || (m_isNoticeOfPlace && (isOtherRound || readingOfNotice() != m_noticeReading))) {
+        m_notice->clearMessage();
+        m_isNoticeOfPerson = false;
+    }
+}
+
 void MainWindow::raise(const base::Fault& fault) {
     const bool isGood = fault.is(kCheckpointStored) || fault.is(kCopySaved) || fault.is(kGoneElsewhere) ||
                         fault.is(kWorkInCopy) || fault.is(kFileWritten) || fault.is(kImported) ||
                         fault.is(kMerged) || fault.is(kNothingNew) || fault.is(kGaugesRead) ||
                         fault.is(kAllReadByMeter) || fault.is(kRoundOpenedByTry) || fault.is(kUndone) ||
-                        fault.is(kDoneAgain) || fault.is(kLastJob) || fault.is(kClockAdded) ||
-                        fault.is(kClockOwn);
+                        fault.is(kDoneAgain) || fault.is(kJobBack) || fault.is(kLastJob) ||
+                        fault.is(kClockAdded) || fault.is(kClockOwn);
+    m_isNoticeOfPerson = fault.is(kNobodyChosen);
+    m_noticeTag = fault.subject;
+    m_noticeReading = readingOfNotice();
     m_isNoticeOfPlace = !m_bridge.notStored() && !fault.is(kNobodyChosen) && !fault.is(kClockBehind) &&
                         !fault.is(kClockAdded);
     const auto& lost = m_bridge.notStored();

@@ -66,8 +66,9 @@ class MainWindow : public QMainWindow {
 
     /// Opens a workbook in this window; a refusal is shown in the reserved line.
     bool openFile(const QString& file);
-    /// Opens a workbook that the last session left open. One that is gone, or that can only be read as
-    /// another program holds it, is told in the reserved line, and no workbook is open then.
+    /// Opens a workbook that the last session left open, and says what was stored in it last. One that is
+    /// gone, or that can only be read as another program holds it, is told in the reserved line, and no
+    /// workbook is open then.
     bool reopenFile(const QString& file);
     /// Shows what merging another copy would do, and does it when that is wanted.
     void mergeFile(const QString& copy);
@@ -137,8 +138,10 @@ class MainWindow : public QMainWindow {
     void connectReadyList(const ReadyList& ready);
     void connectHelpCommands();
     void goToOpenItem(bool isForward);
-    /// Where nothing waits: what comes next, or the first valve that is not read.
+    /// Where nothing waits: what comes next.
     void sayNextStep();
+    /// Says that a valve is not read in the open round, where it is not.
+    void tellUnread(const base::Id& branch);
     void connectClipboardCommands();
     void showPreferences();
     void showHistory();
@@ -154,6 +157,11 @@ class MainWindow : public QMainWindow {
     void onWalk(QAction* action, void (WalkPlace::*slot)());
     void refresh();
     void refreshCommands();
+    void refreshKeyLine();
+    /// The keys that act in a place that has no say of its own in them.
+    QString usualHint(Place place) const;
+    /// Whether the key that takes the practice meter's value acts where the place stands.
+    bool takesMeter() const;
     void refreshStrip();
     void refreshRecent();
     void fillLanguages();
@@ -167,6 +175,8 @@ class MainWindow : public QMainWindow {
     void showReverted(const project::ChangeSet& changes);
     /// Takes back or does again, and says what it was where that is seen in another place.
     void revert(base::Outcome (WorkbookBridge::*step)(), const base::MessageForm& done, const QString& label);
+    /// Says what was typed in a place that was left and is not stored: it stays there to be mended.
+    void tellLeftBehind(const QWidget& place);
     /// Goes to a field whose text was refused; false where it cannot be seen any more.
     bool showRefused(QWidget* field);
     /// Who works in this workbook here, as the desk remembers it.
@@ -184,6 +194,11 @@ class MainWindow : public QMainWindow {
     /// Shows a message in the reserved line. It goes when a person goes to another place, unless it is about
     /// storing, the clock or who works here.
     void raise(const base::Fault& fault);
+    /// What counts at the valve that the message is about; nothing where it is about none.
+    std::optional<project::Reading> readingOfNotice() const;
+    /// Ends the message in the reserved line where what it speaks of is settled by a change: a reading is no
+    /// longer the one that was spoken of, the round is another one or in another state.
+    void endSettledNotice(const project::ChangeSet& changes);
     /// What to do about an action that the file did not take.
     static base::Fault onlyInMemory(const base::Fault& fault);
     void refreshReadOnly();
@@ -247,7 +262,11 @@ class MainWindow : public QMainWindow {
     QTimer m_rememberingOpened;  ///< runs until they do
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
-    bool m_isNoticeOfPlace = false;  ///< what the notice says is done with when its place is left
+    bool m_isNoticeOfPlace = false;   ///< what the notice says is done with when its place is left
+    bool m_isNoticeOfPerson = false;  ///< it is done with when a person is chosen
+    std::string m_noticeTag;          ///< of the valve that the notice is about; empty: of none
+    std::optional<project::Reading> m_noticeReading;  ///< what counted there when it was raised
+    std::optional<std::pair<base::Id, project::RoundState>> m_roundSeen;
 };
 
 }  // namespace ww::ui

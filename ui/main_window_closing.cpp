@@ -51,6 +51,17 @@ bool MainWindow::storeTyped() {
     return true;
 }
 
+void MainWindow::tellLeftBehind(const QWidget& place) {
+    const auto isTold = [](QWidget*) { return true; };
+    if (!storeAll(place, &EntryTable::commitEdit, isTold) || !storeAll(place, &EntryField::commit, isTold)) {
+        return;
+    }
+    auto* adjust = there<AdjustPlace>(Adjust);
+    if (adjust != nullptr && place.isAncestorOf(adjust)) {
+        adjust->tellTyped();
+    }
+}
+
 bool MainWindow::showRefused(QWidget* field) {
     const QString why = m_notice->message();
     for (int i = 0; i < kPlaces; ++i) {
@@ -71,8 +82,8 @@ bool MainWindow::showRefused(QWidget* field) {
     if (auto* line = qobject_cast<QLineEdit*>(field)) {
         line->setFocus(Qt::OtherFocusReason);
         line->selectAll();
-    } else if (auto* note = qobject_cast<NoteField*>(field)) {
-        note->setFocus(Qt::OtherFocusReason);
+    } else {
+        field->setFocus(Qt::OtherFocusReason);
     }
     m_notice->showMessage(why, true);
     return true;

@@ -14,6 +14,7 @@
 #include "ui/job_files.h"
 #include "ui/long_work.h"
 #include "ui/main_window.h"
+#include "ui/text/label.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -48,6 +49,9 @@ bool MainWindow::reopenFile(const QString& file) {
         reason->subject = QFileInfo(file).fileName().toStdString();
         raise(*reason);
         return false;
+    }
+    if (const auto stored = m_bridge.lastStored(); stored && m_notice->message().isEmpty()) {
+        raise(base::Fault{&kJobBack, {}, {text::label(stored->label).toStdString()}});
     }
     return true;
 }
@@ -107,9 +111,8 @@ void MainWindow::connectFileCommands() {
             storeCheckpoint(name.trimmed());
         }
     });
-    m_bridge.setWait([this](const QString& words, const std::function<void()>& work) {
-        waitFor(this, words, work);
-    });
+    m_bridge.setWait(
+        [this](const QString& words, const std::function<void()>& work) { waitFor(this, words, work); });
     connect(m_commands->saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
     connect(m_commands->mergeCopy, &QAction::triggered, this, &MainWindow::mergeCopy);
     connect(m_commands->decideConflicts, &QAction::triggered, this, &MainWindow::decideConflicts);

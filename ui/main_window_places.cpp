@@ -8,8 +8,11 @@
 #include "ui/places/review/review_place.h"
 #include "ui/places/system/system_place.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/widgets/entry_field.h"
+#include "ui/widgets/entry_table.h"
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/place_area.h"
+#include "ui/widgets/try_field.h"
 
 namespace ww::ui {
 
@@ -35,7 +38,7 @@ MainWindow::PlaceEntry MainWindow::entryOf(Widget* widget, std::function<QString
 }
 
 MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
-    const auto always = [](const QString& hint) { return [hint] { return hint; }; };
+    const auto usual = [this, place] { return usualHint(place); };
     const auto settlingPages = [this](auto* made) {
         connect(made, &std::remove_pointer_t<decltype(made)>::pageMade, this,
                 [this, made] { settle(*made); });
@@ -48,36 +51,29 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
     };
     switch (place) {
         case Job:
-            return entryOf(new JobPlace(m_bridge, shelf),
-                           always(tr("Enter stores   |   Esc restores   |   Tab next field")));
+            return entryOf(new JobPlace(m_bridge, shelf), usual);
         case System: {
             auto* system = settlingPages(new SystemPlace(m_bridge, shelf));
             system->watch(m_advisor);
             connect(system, &SystemPlace::tablePasted, this, &MainWindow::importPasted);
-            return entryOf(
-                system,
-                always(tr("type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   "
-                          "F6 leaves the table")));
+            return entryOf(system, usual);
         }
         case Walk:
             return hinting(settlingPages(new WalkPlace(m_bridge, m_advisor, m_assessedRounds, shelf)));
         case Adjust:
             return hinting(new AdjustPlace(m_bridge, m_advisor, shelf));
         case Pump:
-            return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, m_assessedRounds, shelf)),
-                           always(tr("Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   "
-                                     "|   Enter stores")));
+            return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, m_assessedRounds, shelf)), usual);
         case Review: {
             auto* review = new ReviewPlace(m_bridge, m_assessedRounds, shelf);
             connect(review, &ReviewPlace::roundShown, this, &MainWindow::refreshReviewCommands);
-            return entryOf(review, always(tr("Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   "
-                                             "Ctrl+Shift+Down next open item")));
+            return entryOf(review, usual);
         }
         case Report: {
             auto* report = new ReportPlace(m_bridge, shelf);
             report->setPumpAdvisor(m_pumpAdvisor);
             connectReadyList(*report->ready());
-            return entryOf(report, always(tr("Up, Down pages   |   Ctrl+P export as PDF")));
+            return entryOf(report, usual);
         }
     }
     return {};
@@ -137,6 +133,20 @@ ReportPlace* MainWindow::report() {
 
 void MainWindow::settle(QWidget& place) {
     settleLetters(place, m_menuLetters);
+    // What was said of a refused text goes with it.
+    const auto clearsWith = [this](auto* field) {
+        using Field = std::remove_pointer_t<decltype(field)>;
+        connect(field, &Field::refusalGivenUp, m_notice, &NoticeLine::clearMessage, Qt::UniqueConnection);
+    };
+    for (EntryTable* table : place.findChildren<EntryTable*>()) {
+        clearsWith(table);
+    }
+    for (EntryField* field : place.findChildren<EntryField*>()) {
+        clearsWith(field);
+    }
+    for (TryField* field : place.findChildren<TryField*>()) {
+        clearsWith(field);
+    }
     // Enter presses the button in hand, as it does in a dialog.
     for (QPushButton* button : place.findChildren<QPushButton*>()) {
         button->setAutoDefault(true);
@@ -167,10 +177,14 @@ void MainWindow::showPlace(Place place) {
 }
 
 void MainWindow::goTo(Place to) {
-    if (to != place() && m_isNoticeOfPlace) {
+    QWidget* left = to != place() ? m_stack->currentWidget() : nullptr;
+    if (left != nullptr && m_isNoticeOfPlace) {
         m_notice->clearMessage();
     }
     showPlace(to);
+    if (left != nullptr) {
+        tellLeftBehind(*left);
+    }
 }
 
 MainWindow::Place MainWindow::place() const {

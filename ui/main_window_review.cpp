@@ -1,5 +1,7 @@
 // The commands of the main window that belong to a review and to the report: comments, history, open items,
 // deficiencies, signing.
+#include <algorithm>
+
 #include "core/balancing/review_steps.h"
 #include "core/balancing/walk_progress.h"
 #include "core/project/review.h"
@@ -23,7 +25,9 @@ constexpr base::MessageForm kNothingOpen{
 constexpr base::MessageForm kRoundToClose{
     "nothing_open_but_round", "no comment is open and no item waits; close round {1} with Ctrl+Shift+W"};
 constexpr base::MessageForm kUnreadHere{
-    "unread_here", "not read in round {1}, {2} of {3} are; read it, or close the round with Ctrl+Shift+W"};
+    "unread_here",
+    "not read in round {1}, {2} of {3} are; read it, or say why not when the round is closed "
+    "(Ctrl+Shift+W)"};
 constexpr base::MessageForm kCommentHere{
     "comment_here", "{1} asks: \"{2}\"; correct the reading, or answer on the place Review (Alt+6)"};
 constexpr base::MessageForm kNoBranchInHand{"no_branch_in_hand",
@@ -107,19 +111,22 @@ void MainWindow::sayNextStep() {
         raise(base::Fault{&kNothingOpen, {}, {}});
         return;
     }
-    const std::string number = std::to_string(round->number);
-    const balancing::WalkProgress progress = balancing::walkProgress(project, *round);
-    if (progress.unread.empty()) {
-        raise(base::Fault{&kRoundToClose, {}, {number}});
+    raise(base::Fault{&kRoundToClose, {}, {std::to_string(round->number)}});
+}
+
+void MainWindow::tellUnread(const base::Id& branch) {
+    const project::Project& project = m_bridge.project();
+    const project::Round* round = project::roundInHand(project);
+    if (round == nullptr) {
         return;
     }
-    const base::Id unread = progress.unread.front();
-    showPlace(Walk);
-    m_bridge.selectBranch(unread);
-    walk()->showBranch(unread);
-    raise(base::Fault{&kUnreadHere,
-                      project.branches().at(unread).tag,
-                      {number, std::to_string(progress.read), std::to_string(progress.all)}});
+    const balancing::WalkProgress progress = balancing::walkProgress(project, *round);
+    if (std::find(progress.unread.begin(), progress.unread.end(), branch) != progress.unread.end()) {
+        raise(base::Fault{
+            &kUnreadHere,
+            project.branches().at(branch).tag,
+            {std::to_string(round->number), std::to_string(progress.read), std::to_string(progress.all)}});
+    }
 }
 
 void MainWindow::goToOpenItem(bool isForward) {
@@ -159,6 +166,7 @@ void MainWindow::goToOpenItem(bool isForward) {
             return;
         }
     }
+    tellUnread(target);
 }
 
 void MainWindow::listDeficiency() {

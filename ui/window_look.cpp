@@ -210,12 +210,19 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
     } else if (const auto stored = isLeast ? std::nullopt : bridge.lastStored()) {
         const QString time = QString::fromStdString(stored->time.timeOfDay());
         const bool isToday = stored->time.date() == bridge.now().date();
-        strip.stored = !isFull ? isToday ? time : QString()
-                       : bridge.storedCount() > 0
-                           ? WindowText::tr("%1 stored, %2").arg(QString::number(bridge.storedCount()), time)
-                           : WindowText::tr("last stored %1: %2")
-                                 .arg(isToday ? time : QString::fromStdString(stored->time.date()),
-                                      text::label(stored->label));
+        const QString when = isToday ? time : QString::fromStdString(stored->time.date());
+        const QString what = text::label(stored->label);
+        // A job that was just opened says where it stands, also in few words.
+        if (bridge.storedCount() == 0) {
+            strip.stored =
+                (isFull ? WindowText::tr("last stored %1: %2") : WindowText::tr("%1: %2", "stored, short"))
+                    .arg(when, what);
+        } else {
+            strip.stored =
+                isFull    ? WindowText::tr("%1 stored, %2").arg(QString::number(bridge.storedCount()), time)
+                : isToday ? time
+                          : QString();
+        }
     }
     return strip;
 }

@@ -7,6 +7,7 @@
 #include "app/commands/open_workbook.h"
 #include "app/commands/text_table.h"
 #include "core/balancing/advice/advice_forms.h"
+#include "core/project/setting_text.h"
 #include "core/quantity/measured.h"
 
 namespace ww::app {
@@ -83,9 +84,10 @@ class AdviseCommand : public Command {
             if (setting.isSet) {
                 remark += remark.empty() ? "set" : ", set";
             }
-            rows.push_back({project.branches()[setting.branch].tag,
-                            setting.present ? quantity::concise(setting.present->si(), 4) : "-",
-                            quantity::concise(setting.setting.si(), 4),
+            const project::Branch& branch = project.branches()[setting.branch];
+            rows.push_back({branch.tag,
+                            setting.present ? project::settingText(project, branch, *setting.present) : "-",
+                            project::settingText(project, branch, setting.setting),
                             quantity::significant(setting.settingUncertainty.si(), 1),
                             quantity::significant(setting.dp.in(dpUnit), 3), share(setting.indicated),
                             share(setting.actual), remark});

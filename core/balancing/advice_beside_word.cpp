@@ -5,6 +5,7 @@
 
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/prediction.h"
+#include "core/project/setting_text.h"
 
 namespace ww::balancing {
 
@@ -42,9 +43,10 @@ AdviceBesideWord besideHold(const project::Project& project, const SettingAdvice
     if (standsThere(advised, at)) {
         return out;
     }
-    const std::string& tag = project.branches()[advised.branch].tag;
-    const std::string here = detail::settingText(at);
-    const std::string there = detail::settingText(advised.setting);
+    const project::Branch& record = project.branches()[advised.branch];
+    const std::string& tag = record.tag;
+    const std::string here = project::settingText(project, record, at);
+    const std::string there = project::settingText(project, record, advised.setting);
     out.ofTarget = shareOnceSet(project, advised.branch, at, learned, advice);
     if (!out.ofTarget) {
         out.stand = AdviceStand::HoldsForNow;
@@ -86,8 +88,9 @@ std::optional<AdviceBesideWord> adviceBesideWord(const project::Project& project
     AdviceBesideWord out;
     if (!turnsTowards(word, *own, at)) {
         out.stand = AdviceStand::ReadingLeads;
+        const project::Branch& record = project.branches()[branch];
         out.reason =
-            base::Fault{&kReadingLeads, project.branches()[branch].tag, {detail::settingText(own->setting)}};
+            base::Fault{&kReadingLeads, record.tag, {project::settingText(project, record, own->setting)}};
     }
     return out;
 }

@@ -7,6 +7,7 @@
 #include "core/balancing/standing_readings.h"
 #include "core/curve/valve_flow.h"
 #include "core/hydraulics/network_builder.h"
+#include "core/project/setting_text.h"
 #include "core/quantity/measured.h"
 
 namespace ww::balancing {
@@ -231,8 +232,9 @@ class ModelBuilder {
             found == m_state.settings.end() ? characteristic->fullyOpen() : found->second;
         if (!characteristic->covers(setting)) {
             fault(kModelSettingOutside, branch,
-                  {quantity::concise(setting.si(), 4), quantity::concise(characteristic->lowest().si(), 4),
-                   quantity::concise(characteristic->fullyOpen().si(), 4)});
+                  {settingText(m_project, branch, setting),
+                   settingText(m_project, branch, characteristic->lowest()),
+                   settingText(m_project, branch, characteristic->fullyOpen())});
             return std::nullopt;
         }
         return Element::valve(characteristic->coefficient(setting), m_project.fluid().density());

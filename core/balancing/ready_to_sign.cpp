@@ -91,6 +91,22 @@ void addPeople(const Project& project, const Assessment& assessment, Lines& line
     }
 }
 
+/// What a round that is not accepted still waits for.
+const base::MessageForm& waitsFor(project::RoundState state) {
+    switch (state) {
+        case project::RoundState::Open:
+            return kSignFinalOpen;
+        case project::RoundState::Sent:
+            return kSignFinalSent;
+        case project::RoundState::SentBack:
+            return kSignFinalSentBack;
+        case project::RoundState::Closed:
+        case project::RoundState::Accepted:
+            break;
+    }
+    return kSignFinalNotAccepted;
+}
+
 void addRounds(const Project& project, const Assessment& assessment, Lines& lines) {
     std::string others;
     const Round* final = assessment.round ? project.rounds().find(*assessment.round) : nullptr;
@@ -102,8 +118,7 @@ void addRounds(const Project& project, const Assessment& assessment, Lines& line
     }
     const bool isFinalAccepted = final != nullptr && final->state == project::RoundState::Accepted;
     if (final != nullptr && !isFinalAccepted) {
-        lines.blocks(kSignFinalNotAccepted,
-                     {std::to_string(final->number), std::string(project::name(final->state))});
+        lines.blocks(waitsFor(final->state), {std::to_string(final->number)});
     }
     if (!others.empty()) {
         lines.needsReason({&kSignRoundNotAccepted, "", {others}});

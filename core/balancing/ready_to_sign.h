@@ -47,9 +47,16 @@ inline constexpr base::MessageForm kSignNobody{
     "sign_nobody",
     "readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before "
     "reading"};
+inline constexpr base::MessageForm kSignFinalOpen{
+    "sign_final_open", "round {1} is still open; close it, send it and have it accepted by a supervisor"};
 inline constexpr base::MessageForm kSignFinalNotAccepted{
     "sign_final_not_accepted",
-    "the last round {1} is {2w}; close it, send it and have it accepted by a supervisor"};
+    "round {1} is closed and not sent; send it and have it accepted by a supervisor"};
+inline constexpr base::MessageForm kSignFinalSent{
+    "sign_final_sent", "round {1} is sent and not accepted; have it accepted by a supervisor"};
+inline constexpr base::MessageForm kSignFinalSentBack{
+    "sign_final_sent_back",
+    "round {1} was sent back; answer its comments, send it again and have it accepted by a supervisor"};
 inline constexpr base::MessageForm kSignRoundNotAccepted{
     "sign_round_not_accepted", "rounds that are not accepted: {1}; have them accepted or give the reason"};
 inline constexpr base::MessageForm kSignVerdictOpen{

@@ -15,17 +15,28 @@ using project::Reading;
 using project::ReadingStatus;
 using project::Round;
 
+namespace {
+
+/// Whether the walk of a round asks for the reading of a branch (by its index).
+bool isAskedFor(const Project& project, const Round& round, std::size_t index) {
+    const Branch& branch = project.branches()[index];
+    if (round.sample.empty()) {
+        return project.tree().isTerminal(index) || branch.valve.has_value();
+    }
+    return std::any_of(round.sample.begin(), round.sample.end(),
+                       [&](const project::SampleRow& row) { return row.branch == branch.id; });
+}
+
+}  // namespace
+
 std::vector<Finding> openItems(const Project& project, const Id& roundId) {
     const Round& round = project.rounds().at(roundId);
     const auto numbers = detail::roundNumbers(project, &round, detail::LookBack::ToCompare);
-    const std::vector<project::SampleRow>& sample = round.sample;
+    const bool takesReadings = round.state == project::RoundState::Open;
     std::vector<Finding> found;
     for (const std::size_t index : project.tree().walkingOrder()) {
         const Branch& branch = project.branches()[index];
         const detail::BranchReadings& readings = numbers.readings[index];
-        const bool isAsked =
-            sample.empty() || std::any_of(sample.begin(), sample.end(),
-                                          [&](const auto& row) { return row.branch == branch.id; });
         if (readings.hasValue()) {
             for (Finding& doubt : detail::doubts(project, numbers, index)) {
                 if (doubt.severity != Severity::Note) {
@@ -37,7 +48,8 @@ std::vector<Finding> openItems(const Project& project, const Id& roundId) {
                 found.push_back({base::Fault{&kNoReasonYet, branch.tag, {}}, Severity::Warning, branch.id,
                                  readings.counting->id});
             }
-        } else if (numbers.branches[index].isTerminal && isAsked) {
+        } else if ((numbers.branches[index].isTerminal || takesReadings) &&
+                   isAskedFor(project, round, index)) {
             found.push_back(
                 {base::Fault{&kNotReadYet, branch.tag, {}}, Severity::Warning, branch.id, std::nullopt});
         }
@@ -58,11 +70,7 @@ WalkProgress walkProgress(const Project& project, const Round& round) {
     WalkProgress progress;
     for (const std::size_t index : project.tree().walkingOrder()) {
         const Branch& branch = project.branches()[index];
-        const bool isAsked = round.sample.empty()
-                                 ? project.tree().isTerminal(index) || branch.valve.has_value()
-                                 : std::any_of(round.sample.begin(), round.sample.end(),
-                                               [&](const auto& row) { return row.branch == branch.id; });
-        if (!isAsked) {
+        if (!isAskedFor(project, round, index)) {
             continue;
         }
         ++progress.all;

@@ -8,11 +8,12 @@
 
 namespace ww::balancing {
 
-/// What keeps a round from being closed: unread terminals (of a witness round: of its sample) without a
-/// reason, doubtful readings without one.
+/// What keeps a round from being closed: what its walk asks for (walkProgress()) and is neither read nor has
+/// a reason, doubtful readings without one. A round that is closed takes no new readings, so of it only
+/// terminals are named as unread.
 std::vector<Finding> openItems(const project::Project& project, const Id& round);
-/// How much of what a round's walk asks for is read: every terminal and every other branch with a valve; of a
-/// witness round its sample.
+/// How much of what a round's walk asks for is read: every terminal, and every other branch with a valve,
+/// since groups are balanced against each other at their own valves; of a witness round its sample.
 struct WalkProgress {
     std::size_t read = 0;
     std::size_t all = 0;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/balancing/index_rivals.h"
+#include "core/project/setting_text.h"
 #include "core/quantity/measured.h"
 
 namespace ww::pump_room {
@@ -54,10 +55,11 @@ class Proof {
     }
 
     std::vector<std::string> place(std::size_t index) const {
-        const auto* curve = m_project.characteristicOf(m_project.branches()[index]);
+        const project::Branch& branch = m_project.branches()[index];
+        const auto* curve = m_project.characteristicOf(branch);
         const auto& setting = m_assessment.branches[index].setting;
-        return {setting ? quantity::concise(setting->si(), 4) : "?",
-                quantity::concise(curve->fullyOpen().si(), 4)};
+        return {setting ? settingText(m_project, branch, *setting) : "?",
+                settingText(m_project, branch, curve->fullyOpen())};
     }
 
     void takeGroup(const balancing::GroupResult& group) {

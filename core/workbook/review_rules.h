@@ -11,7 +11,7 @@
 namespace ww::workbook {
 
 inline constexpr base::MessageForm kRoundStep{
-    "round_step", "round {1} is {2w} and cannot become {3w}; close it, send it, then have it decided"};
+    "round_step", "round {1} is {2w} and cannot become {3w}; take the steps in turn: close, send, decide"};
 inline constexpr base::MessageForm kWithdrawWithReason{
     "withdraw_with_reason", "round {1} is {2w}, and withdrawing that needs a reason; give it"};
 inline constexpr base::MessageForm kSendBackWithComment{

@@ -165,6 +165,14 @@ TEST(Killed, theJobIsBackWithItsNewestStateWithAndWithoutAFileArgument) {
         EXPECT_TRUE(third.strip().contains(QString::fromStdString("23" + tenths)))
             << "the strip names the last stored reading: " << third.strip().toStdString();
         EXPECT_TRUE(third.strip().contains("B-04")) << third.strip().toStdString();
+        const auto* walk = third.window().walk();
+        EXPECT_EQ(
+            third.bridge().project().branches().at(walk->model()->branchAt(walk->grid()->currentRow())).tag,
+            "B-05")
+            << "the first valve of the route that is not read";
+        // A narrow strip says it too.
+        const StripText narrow = stripText(third.bridge(), theme::Display::Office, StripLength::Short);
+        EXPECT_TRUE(narrow.stored.contains("B-04")) << narrow.stored.toStdString();
         third.quit();
         StartedSession after(closed.desk, {});
         EXPECT_FALSE(after.bridge().isOpen()) << "what was closed in order is not opened by itself";

@@ -49,6 +49,14 @@ TEST_F(PracticeTest, theStripSaysPractice) {
     EXPECT_TRUE(texts.contains(QStringLiteral("PRACTICE · Exercise"))) << texts.join('|').toStdString();
 }
 
+TEST_F(PracticeTest, theKeyLineOffersTheMeterWhereItIsTaken) {
+    EXPECT_FALSE(m_desk.keyLine().contains("Ctrl+L")) << "no round is open";
+    openRound();
+    EXPECT_TRUE(m_desk.keyLine().contains("Ctrl+L")) << m_desk.keyLine().toStdString();
+    m_desk.window.showPlace(MainWindow::Job);
+    EXPECT_FALSE(m_desk.keyLine().contains("Ctrl+L")) << m_desk.keyLine().toStdString();
+}
+
 TEST_F(PracticeTest, oneKeyReadsEveryValveInTurn) {
     openRound();
     QAction* take = action(QStringLiteral("Ctrl+L"));

@@ -118,11 +118,13 @@ QString SystemModel::cellText(const Row& row, int column) const {
             return valve != nullptr ? QString::fromStdString(valve->model + " " + valve->size).trimmed()
                                     : QString();
         case Setting:
-            return branch.setting ? QString::fromStdString(branch.setting->text()) : QString();
+            return branch.setting
+                       ? text::setting(quantity::Setting::si(branch.setting->value()), project, branch)
+                       : QString();
         case FullyOpen:
             return curve == nullptr ? QString()
-                                    : QString::fromStdString(quantity::concise(curve->fullyOpen().si(), 5)) +
-                                          QChar(0xA0) + text::word(valve->scale);
+                                    : text::setting(curve->fullyOpen(), project, branch) + QChar(0xA0) +
+                                          text::word(valve->scale);
         case Design:
             if (branch.designFlow) {
                 return text::entered(branch.designFlow);
@@ -155,6 +157,9 @@ QVariant SystemModel::data(const QModelIndex& index, int role) const {
         case Qt::EditRole:
             if (column == Kind) {
                 return text::nameOf(branch.kind);
+            }
+            if (column == Setting && branch.setting) {
+                return QString::fromStdString(branch.setting->text());  // as it was typed
             }
             return column == Design && !branch.designFlow ? QString()
                                                           : cellText(row, column).replace(QChar(0xA0), ' ');

@@ -265,11 +265,13 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
             return QString::fromStdString(branch.serves);
         case Setting: {
             const project::Reading* own = reading(row);
-            if (own != nullptr && own->setting) {
+            if (isForEditing && own != nullptr && own->setting) {
                 return QString::fromStdString(own->setting->text());
             }
-            const auto& setting = result(row).setting;
-            return setting ? QString::fromStdString(quantity::concise(setting->si(), 5)) : QString();
+            const auto setting = own != nullptr && own->setting
+                                     ? std::optional(quantity::Setting::si(own->setting->value()))
+                                     : result(row).setting;
+            return setting ? text::setting(*setting, project, branch) : QString();
         }
         case Dp:
             return entryColumn(row) == Dp ? entryText(row, isForEditing) : dpWithoutTable(reading(row));

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/project/edit_label.h"
+#include "core/project/setting_text.h"
 #include "core/quantity/measured.h"
 
 namespace ww::ui {
@@ -45,7 +46,9 @@ base::Result<std::optional<base::Fault>> PracticeDesk::takeDp(const base::Id& br
     }
     std::optional<base::Fault> toTell;
     if (answer->settingSeen) {
-        const std::string seen = quantity::concise(answer->settingSeen->si(), 4);
+        const project::Project& project = m_bridge.project();
+        const std::string seen =
+            project::settingText(project, project.branches().at(branch), *answer->settingSeen);
         const base::Outcome noted = m_bridge.storeSetting(branch, QString::fromStdString(seen));
         if (!noted) {
             return noted.fault();

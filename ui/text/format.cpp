@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/base/age.h"
+#include "core/project/setting_text.h"
 #include "core/quantity/shown_units.h"
 #include "ui/text/words.h"
 
@@ -63,17 +64,8 @@ QString dp(quantity::PressureDifference dp, Unit unit, const fluid::Fluid& fluid
     return figures(quantity::isHeadUnit(unit) ? fluid.head(dp).in(unit) : dp.in(unit));
 }
 
-base::Decimal setting(quantity::Setting setting, quantity::Setting step) {
-    constexpr double kSamePlace = 1e-6;
-    int decimals = 0;
-    double mark = step.si();
-    while (decimals < 4 && std::abs(mark - std::round(mark)) > kSamePlace) {
-        mark *= 10;
-        ++decimals;
-    }
-    const double marks = setting.si() * std::pow(10.0, decimals);
-    const bool isOnMark = std::abs(marks - std::round(marks)) < 100 * kSamePlace;
-    return base::Decimal::fromNumber(setting.si(), isOnMark ? decimals : decimals + 2);
+QString setting(quantity::Setting setting, const project::Project& project, const project::Branch& branch) {
+    return QString::fromStdString(project::settingText(project, branch, setting));
 }
 
 QString head(quantity::Head head, UnitSystem units) {

@@ -22,8 +22,8 @@ QString symbol(quantity::Unit unit);
 QString flow(quantity::VolumeFlow flow, const project::Project& project);
 /// Three significant figures, without the unit; `unit` may be a pressure or a head of the job's fluid.
 QString dp(quantity::PressureDifference dp, quantity::Unit unit, const fluid::Fluid& fluid);
-/// A setting with the decimals of a valve's step; one that stands between two marks with two more.
-base::Decimal setting(quantity::Setting setting, quantity::Setting step);
+/// A setting as it is written at a branch, without the unit of its scale (project::settingText()).
+QString setting(quantity::Setting setting, const project::Project& project, const project::Branch& branch);
 /// As every page writes a head (quantity::headDigits), without the unit.
 QString head(quantity::Head head, project::UnitSystem units);
 /// One decimal, without the sign: 1.024 gives "102.4".

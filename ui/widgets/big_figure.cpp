@@ -47,11 +47,14 @@ QFont BigFigure::numberFont() const {
     return made;
 }
 
+int BigFigure::heightOf(bool isSmall) const {
+    return 3 * fontMetrics().height() + (isSmall ? kSmallCapHeight : kCapHeight) + 22;
+}
+
 QSize BigFigure::sizeHint() const {
-    const int line = fontMetrics().height();
     // Four digits and a point, whatever stands there now.
     const int width = QFontMetrics(numberFont()).horizontalAdvance(QStringLiteral("88.8"));
-    return {width + 8, 3 * line + (m_isSmall ? kSmallCapHeight : kCapHeight) + 22};
+    return {width + 8, heightOf(m_isSmall)};
 }
 
 void BigFigure::paintEvent(QPaintEvent*) {

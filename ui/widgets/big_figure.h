@@ -25,6 +25,8 @@ class BigFigure : public QWidget {
     QString number() const { return m_number; }
     void setTokens(const theme::Tokens& tokens);
     void setSmall(bool isSmall);
+    /// How high it is in either size, px.
+    int heightOf(bool isSmall) const;
     /// The font whose capitals have the height wanted.
     QFont numberFont() const;
 

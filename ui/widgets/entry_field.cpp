@@ -1,6 +1,8 @@
 #include "ui/widgets/entry_field.h"
 
 #include <QKeyEvent>
+#include <QPointer>
+#include <utility>
 
 namespace ww::ui {
 
@@ -20,6 +22,7 @@ EntryField::EntryField(QWidget* parent) : HintedField(parent) {}
 
 void EntryField::setStored(const QString& text) {
     m_stored = text;
+    m_isRefused = false;
     // Setting a text also ends the line's own undo, which knows nothing of what is stored.
     if (isTyped() || isUndoAvailable() || isRedoAvailable()) {
         const int cursor = isTyped() ? 0 : cursorPosition();
@@ -28,20 +31,45 @@ void EntryField::setStored(const QString& text) {
     }
 }
 
+void EntryField::renewStored(const QString& text) {
+    if (isRefused()) {
+        m_stored = text;
+    } else {
+        setStored(text);
+    }
+}
+
+void EntryField::setRefused(const QString& text) {
+    setText(text);
+    m_isRefused = true;
+}
+
 bool EntryField::commit() {
-    if (!isTyped() || !m_store) {
+    if (!isTyped() || !m_store || m_isCommitting) {
         return true;
     }
-    if (!m_store(text())) {
-        selectAll();
-        return false;
+    // What is stored may take the page of this field away.
+    const QPointer<EntryField> self(this);
+    m_isCommitting = true;
+    const bool isTaken = m_store(text());
+    if (!self) {
+        return isTaken;
     }
-    return true;
+    m_isCommitting = false;
+    m_isRefused = !isTaken;
+    if (m_isRefused) {
+        selectAll();
+    }
+    return isTaken;
 }
 
 void EntryField::restore() {
+    const bool wasRefused = std::exchange(m_isRefused, false);
     setText(m_stored);
     selectAll();
+    if (wasRefused) {
+        emit refusalGivenUp();
+    }
 }
 
 bool EntryField::event(QEvent* event) {
@@ -74,6 +102,15 @@ void EntryField::keyPressEvent(QKeyEvent* event) {
         return;
     }
     HintedField::keyPressEvent(event);
+}
+
+void EntryField::focusInEvent(QFocusEvent* event) {
+    HintedField::focusInEvent(event);
+    // Why a text was refused is said again where it comes to hand again.
+    if (isRefused() && event->reason() != Qt::PopupFocusReason &&
+        event->reason() != Qt::ActiveWindowFocusReason) {
+        commit();
+    }
 }
 
 void EntryField::focusOutEvent(QFocusEvent* event) {

@@ -20,14 +20,25 @@ class EntryField : public HintedField {
     /// The stored value as text; ends what was being typed.
     void setStored(const QString& text);
     QString stored() const { return m_stored; }
+    /// The stored value changed elsewhere: a text that was refused stays here, to be mended.
+    void renewStored(const QString& text);
     /// Whether something is typed that is not stored yet.
     bool isTyped() const { return text() != m_stored; }
+    /// Whether what is typed was refused; it stays until it is mended or given up with Esc.
+    bool isRefused() const { return m_isRefused && isTyped(); }
+    /// A text that was refused here before stands in the field again.
+    void setRefused(const QString& text);
     /// Stores what was typed; false where it was refused.
     bool commit();
+
+  signals:
+    /// A text that was refused is given up: what was said of it no longer holds.
+    void refusalGivenUp();
 
   protected:
     bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
 
   private:
@@ -35,6 +46,8 @@ class EntryField : public HintedField {
 
     Store m_store;
     QString m_stored;
+    bool m_isRefused = false;
+    bool m_isCommitting = false;
 };
 
 }  // namespace ww::ui

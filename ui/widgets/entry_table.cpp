@@ -4,6 +4,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QTimer>
+#include <utility>
 
 #include "ui/widgets/wrapped_head.h"
 
@@ -38,6 +39,8 @@ EntryTable::EntryTable(QWidget* parent) : QTableView(parent), m_editor(new QLine
 void EntryTable::setModel(QAbstractItemModel* model) {
     QTableView::setModel(model);
     if (model != nullptr) {
+        connect(model, &QAbstractItemModel::modelAboutToBeReset, this, &EntryTable::keepEdit);
+        connect(model, &QAbstractItemModel::modelReset, this, &EntryTable::findEdit);
         connect(model, &QAbstractItemModel::modelReset, this, &EntryTable::tellContents);
         connect(model, &QAbstractItemModel::rowsInserted, this, &EntryTable::tellContents);
         connect(model, &QAbstractItemModel::dataChanged, this, &EntryTable::tellContents);
@@ -97,14 +100,64 @@ QModelIndex EntryTable::cellBeforeTab(const QModelIndex& cell) const {
     return cell;
 }
 
+QString EntryTable::rowKey(const QModelIndex& cell) const {
+    return cell.siblingAtColumn(0).data().toString();
+}
+
+int EntryTable::rowWithKey(const QString& key, int row) const {
+    const QModelIndex same = model()->index(row, 0);
+    return same.isValid() && rowKey(same) == key ? row : -1;
+}
+
+void EntryTable::keepEdit() {
+    // The model may hold less than it shows already, so it is asked for nothing here.
+    m_kept.reset();
+    if (isEditing() && m_cell.isValid()) {
+        m_kept = KeptCell{m_cell.row(), m_cell.column()};
+    }
+}
+
+void EntryTable::findEdit() {
+    const auto kept = std::exchange(m_kept, std::nullopt);
+    // While a text is being stored its own change may fill the model anew.
+    if (!kept || !isEditing() || m_isCommitting) {
+        return;
+    }
+    const int row = rowWithKey(m_key, kept->row);
+    if (row < 0) {
+        cancelEdit();
+        return;
+    }
+    m_cell = model()->index(row, kept->column);
+    placeEditor();
+    if (m_editor->hasFocus()) {
+        setCurrentIndex(m_cell);
+    }
+}
+
+void EntryTable::goBackToEdit() {
+    if (m_cell.isValid() && currentIndex() != m_cell) {
+        setCurrentIndex(m_cell);
+    }
+    scrollTo(m_cell);
+    m_editor->setFocus(Qt::OtherFocusReason);
+    m_editor->selectAll();
+}
+
 void EntryTable::beginEdit(const QModelIndex& cell, const QString* text) {
     if (!cell.isValid()) {
+        return;
+    }
+    if (isEditing() && cell != m_cell && !commitEdit()) {
+        goBackToEdit();
         return;
     }
     if (currentIndex() != cell) {
         setCurrentIndex(cell);
     }
     m_cell = cell;
+    m_isRefused = false;
+    m_key = rowKey(cell);
     m_before = cell.data(Qt::EditRole).toString();
     m_editor->setText(text != nullptr ? *text : m_before);
     m_editor->setAlignment(Qt::Alignment(cell.data(Qt::TextAlignmentRole).toInt()));
@@ -132,6 +185,7 @@ bool EntryTable::commitEdit() {
     } else {
         m_editor->selectAll();
     }
+    m_isRefused = !isTaken;
     m_isCommitting = false;
     return isTaken;
 }
@@ -267,6 +321,9 @@ bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
         auto* key = static_cast<QKeyEvent*>(event);
         if (key->key() == Qt::Key_Escape) {
             cancelEdit();
+            if (std::exchange(m_isRefused, false)) {
+                emit refusalGivenUp();
+            }
             return true;
         }
         return handleMovingKey(key);
@@ -276,10 +333,8 @@ bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
         const bool isBrief = reason == Qt::PopupFocusReason || reason == Qt::ActiveWindowFocusReason ||
                              reason == Qt::MenuBarFocusReason;
         if (!isBrief && !m_isCommitting && !m_isClosing) {
-            // A refused text is given up here, with the message that says so; the cell keeps its old value.
-            if (!commitEdit()) {
-                cancelEdit();
-            }
+            // A refused text stays as it was typed, with the message that says why.
+            commitEdit();
         }
     }
     return false;
@@ -287,10 +342,27 @@ bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
 
 void EntryTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
     QTableView::currentChanged(current, previous);
-    if (isEditing() && current != m_cell && !m_isCommitting && !commitEdit()) {
-        cancelEdit();
+    // A text that is refused stays at its cell; who types there has its cell in hand.
+    if (isEditing() && current != m_cell && !m_isCommitting && !m_kept) {
+        commitEdit();
     }
     viewport()->update();
+}
+
+void EntryTable::focusInEvent(QFocusEvent* event) {
+    QTableView::focusInEvent(event);
+    if (isEditing() && !m_isClosing && !m_isCommitting && !commitEdit()) {
+        goBackToEdit();
+    }
+}
+
+void EntryTable::mousePressEvent(QMouseEvent* event) {
+    if (isEditing() && !commitEdit()) {
+        goBackToEdit();
+        event->accept();
+        return;
+    }
+    QTableView::mousePressEvent(event);
 }
 
 void EntryTable::mouseDoubleClickEvent(QMouseEvent* event) {

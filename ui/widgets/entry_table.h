@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QTableView>
 #include <functional>
+#include <optional>
 
 namespace ww::ui {
 
@@ -23,8 +24,10 @@ class EntryTable : public QTableView {
 
     /// Opens the editor on a cell, with its text selected, or with `text` behind which typing goes on.
     void beginEdit(const QModelIndex& cell, const QString* text = nullptr);
-    bool isEditing() const { return m_editor->isVisible(); }
-    /// Stores and closes the open editor; false where the text was refused (the editor stays open).
+    /// Whether an editor is open, also while the table is not seen.
+    bool isEditing() const { return !m_editor->isHidden(); }
+    /// Stores and closes the open editor; false where the text was refused: the editor stays open at its cell
+    /// however the table is left, and has the keys again when the table gets them.
     bool commitEdit();
     /// Closes the editor without storing.
     void cancelEdit();
@@ -36,6 +39,8 @@ class EntryTable : public QTableView {
   signals:
     /// Enter was pressed in the last cell.
     void enteredAtEnd();
+    /// A text that was refused is given up: what was said of it no longer holds.
+    void refusalGivenUp();
     /// The room for columns, or what they must hold, changed.
     void resized();
 
@@ -50,11 +55,17 @@ class EntryTable : public QTableView {
     virtual QModelIndex cellBeforeTab(const QModelIndex& cell) const;
     /// Whether Tab belongs to the table also while nothing is typed; otherwise it leaves the table.
     virtual bool keepsTab() const { return false; }
+    /// What the row of a cell is about, by which it is found again when the model was filled anew.
+    virtual QString rowKey(const QModelIndex& cell) const;
+    /// The row with that key, -1 where there is none; `row` is where it was.
+    virtual int rowWithKey(const QString& key, int row) const;
 
     void keyPressEvent(QKeyEvent* event) override;
     bool event(QEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
@@ -66,11 +77,24 @@ class EntryTable : public QTableView {
     void leave(bool forward);
     void placeEditor();
     void tellContents();
+    /// An open editor goes over to the same cell of a model that is filled anew.
+    void keepEdit();
+    void findEdit();
+    /// The cell whose text was refused is in hand again, and says why.
+    void goBackToEdit();
 
     QLineEdit* m_editor;
     QPersistentModelIndex m_cell;
+    QString m_key;     ///< of the row of the open cell
     QString m_before;  ///< text of the cell when the editor opened
+    /// The open cell while the model is filled anew.
+    struct KeptCell {
+        int row;
+        int column;
+    };
+    std::optional<KeptCell> m_kept;
     Store m_store;
+    bool m_isRefused = false;
     bool m_isCommitting = false;
     bool m_isClosing = false;
     bool m_isTelling = false;

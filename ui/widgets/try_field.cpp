@@ -1,6 +1,7 @@
 #include "ui/widgets/try_field.h"
 
 #include <QKeyEvent>
+#include <utility>
 
 namespace ww::ui {
 
@@ -13,9 +14,11 @@ bool TryField::commit() {
         return true;
     }
     if (!m_store || !m_store(typed)) {
+        m_isRefused = true;
         selectAll();
         return false;
     }
+    m_isRefused = false;
     empty();
     return true;
 }
@@ -29,6 +32,9 @@ void TryField::keyPressEvent(QKeyEvent* event) {
             break;
         case Qt::Key_Escape:
             text().isEmpty() ? emit givenUp() : empty();
+            if (std::exchange(m_isRefused, false)) {
+                emit refusalGivenUp();
+            }
             break;
         case Qt::Key_Up:
         case Qt::Key_Down:

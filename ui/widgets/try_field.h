@@ -21,6 +21,10 @@ class TryField : public QLineEdit {
     /// Forgets what stands in the field and what stood there.
     void empty() { setText(QString()); }
     bool isBlank() const { return text().trimmed().isEmpty(); }
+    /// Whether what stands in the field was refused, or is said to stand in the way of something.
+    bool isRefused() const { return m_isRefused && !isBlank(); }
+    /// It is said that what stands in the field stands in the way.
+    void setRefused() { m_isRefused = true; }
 
   signals:
     /// The setting is to be moved by so many steps, or whole turns.
@@ -28,6 +32,8 @@ class TryField : public QLineEdit {
     void turned(int turns);
     /// Escape on an empty field.
     void givenUp();
+    /// A text that was refused is given up: what was said of it no longer holds.
+    void refusalGivenUp();
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -35,6 +41,7 @@ class TryField : public QLineEdit {
 
   private:
     Store m_store;
+    bool m_isRefused = false;
 };
 
 }  // namespace ww::ui

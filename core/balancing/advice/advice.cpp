@@ -14,6 +14,7 @@
 #include "core/balancing/learning/learn_forms.h"
 #include "core/balancing/prediction.h"
 #include "core/curve/valve_flow.h"
+#include "core/project/setting_text.h"
 
 namespace ww::balancing {
 
@@ -202,12 +203,13 @@ class Adviser {
         if (balanced.reach == BalanceReach::BelowScale) {
             made.notes.push_back({&kAdviceBelowScale,
                                   branch.tag,
-                                  {detail::settingText(curve.lowest()),
+                                  {settingText(m_project, branch, curve.lowest()),
                                    detail::percentText(m_forecast.indicated[balanced.branch])}});
         } else if (made.setting < reliable) {
-            made.notes.push_back({&kAdviceBelowReliable,
-                                  branch.tag,
-                                  {detail::settingText(made.setting), detail::settingText(reliable)}});
+            made.notes.push_back(
+                {&kAdviceBelowReliable,
+                 branch.tag,
+                 {settingText(m_project, branch, made.setting), settingText(m_project, branch, reliable)}});
         }
     }
 
@@ -317,9 +319,10 @@ class Adviser {
         if (const auto then = predict(m_project, state, m_learned.resistances); then.prediction) {
             move.dp = then.prediction->branches[next->branch].valveDrop.value_or(next->dp);
         }
-        const std::string from = next->present ? detail::settingText(*next->present) : "?";
-        const std::string to = detail::settingText(next->setting);
-        const std::string& tag = branchAt(next->branch).tag;
+        const project::Branch& record = branchAt(next->branch);
+        const std::string from = next->present ? settingText(m_project, record, *next->present) : "?";
+        const std::string to = settingText(m_project, record, next->setting);
+        const std::string& tag = record.tag;
         move.reason =
             next->isFullyOpen
                 ? base::Fault{&kAdviceOpenFirst, tag, {from, to}}

@@ -1,5 +1,6 @@
 #include "core/balancing/checks/support.h"
 #include "core/balancing/doubt_forms.h"
+#include "core/project/setting_text.h"
 
 namespace ww::balancing::checks {
 
@@ -14,17 +15,18 @@ constexpr double kNearlyShutFraction = 0.2;
 /// itself.
 void settingRange(const CheckContext& context, std::vector<Finding>& found) {
     for (const BranchResult& result : context.now.branches) {
-        const curve::ValveCharacteristic* curve =
-            context.project.characteristicOf(context.project.branches()[result.branch]);
+        const project::Branch& branch = context.project.branches()[result.branch];
+        const curve::ValveCharacteristic* curve = context.project.characteristicOf(branch);
         if (curve == nullptr || !result.setting || result.isSelfActing) {
             continue;
         }
         if (!curve->covers(*result.setting)) {
             if (!context.now.readings[result.branch].hasValue()) {
                 const auto place = detail::placeOfValve(context.project, result);
-                found.push_back(aboutBranch(context, result.branch, kSettingOutside,
-                                            {place[0], detail::settingText(curve->lowest()), place[1]},
-                                            Severity::Warning));
+                found.push_back(
+                    aboutBranch(context, result.branch, kSettingOutside,
+                                {place[0], settingText(context.project, branch, curve->lowest()), place[1]},
+                                Severity::Warning));
             }
             continue;
         }

@@ -8,6 +8,7 @@
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/learning/learn_forms.h"
 #include "core/balancing/meter_units.h"
+#include "core/project/setting_text.h"
 #include "core/quantity/measured.h"
 
 namespace ww::balancing::detail {
@@ -65,7 +66,8 @@ class Collector {
             const Setting other = at + Setting::si(off);
             if (curve.covers(other) && curve.coefficient(other).si() > 0) {
                 withCoefficient(observation, curve.coefficient(other),
-                                {HypothesisMeaning::Kind::Setting, settingText(other), std::nullopt, other});
+                                {HypothesisMeaning::Kind::Setting, settingText(m_project, branch, other),
+                                 std::nullopt, other});
             }
         }
     }

@@ -8,6 +8,7 @@
 #include "core/balancing/meter_units.h"
 #include "core/curve/valve_flow.h"
 #include "core/project/calibration.h"
+#include "core/project/setting_text.h"
 
 namespace ww::balancing::detail {
 
@@ -61,9 +62,11 @@ void doubtValve(const Project& project, const RoundNumbers& numbers, std::size_t
     }
     const auto setting = settingRead(project, out.branch, numbers.readings[index], numbers.earlier[index]);
     if (setting && !curve->covers(*setting)) {
-        out.add(kSettingOutside,
-                {settingText(*setting), settingText(curve->lowest()), settingText(curve->fullyOpen())},
-                Severity::Error);
+        out.add(
+            kSettingOutside,
+            {settingText(project, out.branch, *setting), settingText(project, out.branch, curve->lowest()),
+             settingText(project, out.branch, curve->fullyOpen())},
+            Severity::Error);
     }
 }
 

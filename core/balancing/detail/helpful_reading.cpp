@@ -5,6 +5,7 @@
 #include "core/balancing/detail/advice_numbers.h"
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/wording.h"
+#include "core/project/setting_text.h"
 
 namespace ww::balancing::detail {
 
@@ -72,10 +73,13 @@ class Search {
             out.setting = Setting();
         }
         const std::string falls = percentText(Ratio::si(1 - out.largestUncertaintyFactor.si()));
-        const std::string& tag = m_project.branches()[chosen.branch].tag;
+        const project::Branch& branch = m_project.branches()[chosen.branch];
+        const std::string& tag = branch.tag;
         switch (chosen.kind) {
             case ReadingKind::ClosedValveDp:
-                out.why = {&kHelpfulClosed, tag, {hasPlace ? settingText(stands->second) : "?", falls}};
+                out.why = {&kHelpfulClosed,
+                           tag,
+                           {hasPlace ? settingText(m_project, branch, stands->second) : "?", falls}};
                 break;
             case ReadingKind::UnreadValveDp:
                 out.why = {&kHelpfulGroup, tag, {falls}};

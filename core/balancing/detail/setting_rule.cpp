@@ -1,6 +1,7 @@
 #include "core/balancing/detail/setting_rule.h"
 
 #include "core/balancing/walk_forms.h"
+#include "core/project/setting_text.h"
 
 namespace ww::balancing::detail {
 
@@ -12,8 +13,8 @@ std::optional<base::Fault> settingFault(const project::Project& project, const p
     }
     return base::Fault{&kSettingBeyondScale,
                        branch.tag,
-                       {setting.text(), quantity::concise(curve->lowest().si(), 4),
-                        quantity::concise(curve->fullyOpen().si(), 4)}};
+                       {setting.text(), settingText(project, branch, curve->lowest()),
+                        settingText(project, branch, curve->fullyOpen())}};
 }
 
 }  // namespace ww::balancing::detail

@@ -4,6 +4,7 @@
 #include "core/balancing/detail/judgment.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/verdict_forms.h"
+#include "core/project/setting_text.h"
 
 namespace ww::balancing::detail {
 
@@ -196,9 +197,10 @@ std::string groupName(const Project& project, const GroupResult& group) {
 }
 
 std::vector<std::string> placeOfValve(const Project& project, const BranchResult& branch) {
-    const curve::ValveCharacteristic* curve = project.characteristicOf(project.branches()[branch.branch]);
-    return {branch.setting ? settingText(*branch.setting) : "?",
-            curve != nullptr ? settingText(curve->fullyOpen()) : "?"};
+    const project::Branch& record = project.branches()[branch.branch];
+    const curve::ValveCharacteristic* curve = project.characteristicOf(record);
+    return {branch.setting ? settingText(project, record, *branch.setting) : "?",
+            curve != nullptr ? settingText(project, record, curve->fullyOpen()) : "?"};
 }
 
 std::optional<base::Fault> indexThrottledFault(const Project& project, const RoundNumbers& numbers,

@@ -50,10 +50,6 @@ std::string smallPercentText(double probability) {
                                     : quantity::significant(percent, 2);
 }
 
-std::string settingText(quantity::Setting setting) {
-    return quantity::concise(setting.si(), 4);
-}
-
 std::string numberText(std::size_t count) {
     return std::to_string(count);
 }

@@ -19,8 +19,6 @@ std::string headText(const project::Project& project, quantity::Head head);
 std::string percentText(quantity::Ratio ratio);
 /// A small probability in percent: "0.05", below that "under 0.01".
 std::string smallPercentText(double probability);
-/// Without zeros at the end: "2.5".
-std::string settingText(quantity::Setting setting);
 std::string numberText(std::size_t count);
 
 }  // namespace ww::balancing::detail

@@ -3,6 +3,7 @@
 #include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
 #include "core/project/merge_reason.h"
+#include "core/project/setting_text.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -23,10 +24,12 @@ std::string Source::person(const std::optional<base::Id>& id) const {
 std::string Source::setting(std::size_t index) const {
     if (last.round) {
         if (const auto standing = balancing::standingSetting(project, *last.round, branch(index).id)) {
-            return standing->text();
+            return settingText(project, branch(index), quantity::Setting::si(standing->value()));
         }
     }
-    return branch(index).setting ? branch(index).setting->text() : std::string();
+    const auto& designed = branch(index).setting;
+    return designed ? settingText(project, branch(index), quantity::Setting::si(designed->value()))
+                    : std::string();
 }
 
 std::string Source::fullyOpen(std::size_t index) const {
@@ -38,7 +41,7 @@ std::string Source::fullyOpen(std::size_t index) const {
     const auto highest = std::max_element(
         model->rows.begin(), model->rows.end(),
         [](const auto& left, const auto& right) { return left.setting.value() < right.setting.value(); });
-    return highest->setting.text();
+    return settingText(project, branch(index), quantity::Setting::si(highest->setting.value()));
 }
 
 std::string Source::settingOfMaximum(std::size_t index) const {

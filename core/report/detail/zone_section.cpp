@@ -1,3 +1,4 @@
+#include "core/project/setting_text.h"
 #include "core/report/detail/once.h"
 #include "core/report/detail/pump_numbers.h"
 #include "core/report/detail/pump_words.h"
@@ -12,8 +13,10 @@ using namespace detail;
 using pump_room::WhatIf;
 using pump_room::ZoneBranch;
 
-std::string settingText(const std::optional<quantity::Setting>& setting) {
-    return setting ? quantity::concise(setting->si(), 4) : std::string();
+std::string zoneSetting(const WhatIf& whatIf, const ZoneBranch& branch,
+                        const std::optional<quantity::Setting>& setting) {
+    return setting ? project::settingText(whatIf.project, whatIf.project.branches()[branch.branch], *setting)
+                   : std::string();
 }
 
 Table branchTable(const WhatIf& whatIf) {
@@ -33,14 +36,15 @@ Table branchTable(const WhatIf& whatIf) {
             continue;
         }
         const project::Branch& record = whatIf.project.branches()[branch.branch];
-        const std::string setting = settingText(branch.setting);
-        table.rows.push_back(
-            {cell(record.tag), cell(record.serves), cell(numbers.flow(branch.flowBefore)),
-             cell(PumpNumbers::percent(branch.ofTargetBefore, 0)),
-             cell(PumpNumbers::percent(branch.ofDesignBefore, 0)), cell(settingText(branch.present)),
-             branch.isFullyOpen && !setting.empty() ? cell({say(kOpenSetting, {setting})}, "")
-                                                    : cell(setting),
-             cell(numbers.pressure(branch.dp))});
+        const std::string setting = zoneSetting(whatIf, branch, branch.setting);
+        table.rows.push_back({cell(record.tag), cell(record.serves), cell(numbers.flow(branch.flowBefore)),
+                              cell(PumpNumbers::percent(branch.ofTargetBefore, 0)),
+                              cell(PumpNumbers::percent(branch.ofDesignBefore, 0)),
+                              cell(zoneSetting(whatIf, branch, branch.present)),
+                              branch.isFullyOpen && !setting.empty()
+                                  ? cell({say(kOpenSetting, {setting})}, "")
+                                  : cell(setting),
+                              cell(numbers.pressure(branch.dp))});
     }
     return table;
 }

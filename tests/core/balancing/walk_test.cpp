@@ -134,7 +134,7 @@ TEST_F(WalkTest, refusesWhatCannotBeStored) {
               "setting_beyond_scale");
     const auto refused = storeSetting(project(), m_round, branch("A"), m_job.decimal("4.6"), context());
     EXPECT_EQ(base::englishWithSubject(refused.fault()),
-              "A: 4.6 is not on this valve's scale, 0 to 4, and is not stored; correct the setting");
+              "A: 4.6 is not on this valve's scale, 0.0 to 4.0, and is not stored; correct the setting");
     m_job.branch("N", "", "4");
     EXPECT_EQ(storeDpAt("N", "25"), "branch_without_table");
     EXPECT_EQ(apply(storeSetting(project(), m_round, branch("N"), m_job.decimal("1"), context())),
@@ -244,6 +244,35 @@ TEST(WalkProgress, countsEveryBranchWithAValve) {
     EXPECT_EQ(progress.all, 3U);
     EXPECT_EQ(progress.read, 1U);
     EXPECT_EQ(progress.unread, std::vector<base::Id>{job.idOf("R")});
+}
+
+/// Source: own decision; groups are balanced against each other at their own valves (common practice).
+TEST(WalkProgress, aGroupValveWithoutAReadingKeepsTheRoundOpen) {
+    FieldJob job;
+    const base::Id valve = usualValve(job);
+    job.branch("R", "", "", valve);
+    job.branch("S", "", "");  // no valve: nothing is asked for
+    job.branch("A", "R", "4", valve);
+    job.branch("B", "S", "4", valve);
+    const base::Id round = job.round(RoundKind::Survey, RoundState::Open);
+    job.dp("A", "25.0", "4");
+    job.dp("B", "25.0", "4");
+    support::CountingIds ids(1000);
+    const WalkContext context{{}, {}, ids, {}};
+    const auto items = openItems(job.project(), round);
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_TRUE(items.front().fault.is(kNotReadYet));
+    EXPECT_EQ(items.front().branch, job.idOf("R"));
+    const auto refused = closeRound(job.project(), round, context);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_TRUE(refused.fault().is(kItemsOpen));
+    // A closed round takes no new readings: what its closing let pass is not asked for again.
+    job.change(job.project().rounds().at(round), [](project::Round& r) { r.state = RoundState::Closed; });
+    EXPECT_TRUE(openItems(job.project(), round).empty());
+    job.change(job.project().rounds().at(round), [](project::Round& r) { r.state = RoundState::Open; });
+    job.cannotBeRead("R", "no test points");
+    EXPECT_TRUE(openItems(job.project(), round).empty()) << "a reason answers it";
+    EXPECT_TRUE(closeRound(job.project(), round, context).ok());
 }
 
 TEST_F(WalkTest, anUnreadTerminalIsAnOpenItem) {

@@ -171,6 +171,31 @@ std::map<std::string, SignState> linesOf(const FieldJob& job) {
     return states;
 }
 
+/// Source: own decision. What is done already is not asked for.
+TEST(ReadyToSign, asksForTheStepThatTheFinalRoundWaitsFor) {
+    FieldJob job = flatLoop(2);
+    job.round(RoundKind::Final, RoundState::Open);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    const struct {
+        RoundState state;
+        const char* code;
+    } kSteps[] = {{RoundState::Open, "sign_final_open"},
+                  {RoundState::Closed, "sign_final_not_accepted"},
+                  {RoundState::Sent, "sign_final_sent"},
+                  {RoundState::SentBack, "sign_final_sent_back"}};
+    for (const auto& asked : kSteps) {
+        job.change(job.project().rounds().at(job.newestRound()),
+                   [&](project::Round& round) { round.state = asked.state; });
+        auto lines = linesOf(job);
+        for (const auto& other : kSteps) {
+            EXPECT_EQ(lines.contains(other.code), other.state == asked.state)
+                << asked.code << ", " << other.code;
+        }
+        EXPECT_EQ(lines[asked.code], SignState::Blocks);
+    }
+}
+
 TEST(ReadyToSign, namesWhatIsMissingAndTakesReasons) {
     FieldJob job = flatLoop(2);
     EXPECT_EQ(linesOf(job)["sign_no_final"], SignState::Blocks);

@@ -209,7 +209,7 @@ TEST(LargeTargets, thePadStepsTheSettingAndTakesBackADigit) {
     EXPECT_EQ(desk.window.walk()->card()->dp()->text(), "1") << "what is being typed stays";
     touch("Setting one step up");
     touch("Setting one step up");
-    EXPECT_EQ(desk.window.walk()->card()->setting()->text(), "4");
+    EXPECT_EQ(desk.window.walk()->card()->setting()->text(), "4.0");
     touch("Delete last digit");
     touch("Cannot be read");
     touch("Store and go on");

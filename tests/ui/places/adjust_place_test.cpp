@@ -7,6 +7,7 @@
 #include <QElapsedTimer>
 #include <QImage>
 #include <algorithm>
+#include <cmath>
 
 #include "tests/support/solved_job.h"
 #include "tests/support/whole_job.h"
@@ -110,6 +111,24 @@ TEST_F(AdjustDesk, closingStoresWhatStandsInTheField) {
     EXPECT_FALSE(m_desk.window.notice().isEmpty());
 }
 
+TEST_F(AdjustDesk, whatIsTypedStaysWithItsValve) {
+    m_desk.type("31.5");
+    m_desk.window.commands().places[MainWindow::Walk]->trigger();
+    const QString told = m_desk.window.notice();
+    EXPECT_TRUE(told.contains("31.5") && told.contains("T-01")) << told.toStdString();
+    m_desk.bridge().selectBranch(idOf("T-02"));
+    m_desk.window.commands().places[MainWindow::Adjust]->trigger();
+    EXPECT_TRUE(place().field()->text().isEmpty());
+    m_desk.bridge().selectBranch(idOf("T-01"));
+    EXPECT_EQ(place().field()->text(), "31.5");
+    // Closing stores it at the valve that it was typed for.
+    m_desk.bridge().selectBranch(idOf("T-02"));
+    EXPECT_EQ(m_desk.project().rounds().size(), 1U) << "nothing is stored by looking elsewhere";
+    EXPECT_TRUE(m_desk.window.storeTyped());
+    EXPECT_EQ(newest()->branch, idOf("T-01"));
+    EXPECT_EQ(newest()->dp->text(), "31.5 kPa");
+}
+
 TEST_F(AdjustDesk, theValveThatWasTurnedIsInHandAfterARestart) {
     const base::Id branch = idOf("T-03");
     place().showBranch(branch);
@@ -180,6 +199,44 @@ TEST_F(AdjustDesk, theWordChangesOnlyWhenAReadingIsStored) {
     EXPECT_EQ(sign->word(), balancing::AimWord::AtStop);  // fully open, and still too little
 }
 
+TEST_F(AdjustDesk, theKeyLineOffersOnlyWhatActs) {
+    const auto says = [this](const char* words) { return m_desk.keyLine().contains(words); };
+    EXPECT_TRUE(says("logs a try")) << m_desk.keyLine().toStdString();
+    EXPECT_FALSE(says("Ctrl+Enter")) << "nothing was tried here: " << m_desk.keyLine().toStdString();
+    m_desk.type("30.0");
+    EXPECT_TRUE(says("Ctrl+Enter")) << m_desk.keyLine().toStdString();
+    m_desk.key(Qt::Key_Return);
+    EXPECT_TRUE(says("Ctrl+Enter")) << m_desk.keyLine().toStdString();
+    m_desk.key(Qt::Key_Down);
+    EXPECT_FALSE(says("Ctrl+Enter")) << "not read here: " << m_desk.keyLine().toStdString();
+    while (!m_desk.bridge().undoLabel().isEmpty()) {
+        ASSERT_TRUE(m_desk.bridge().undo().ok());
+    }
+    ASSERT_TRUE(m_desk.bridge().openRound(project::RoundKind::Final).ok());
+    EXPECT_FALSE(says("logs a try")) << m_desk.keyLine().toStdString();
+    EXPECT_TRUE(says("closes the round first")) << m_desk.keyLine().toStdString();
+}
+
+TEST_F(AdjustDesk, aValveThatWasMovedIsToBeReadWhereItStands) {
+    auto* sign = place().findChild<WordSign*>();
+    const double survey_kPa = place().valve().last()->dp.in(quantity::Unit::Kilopascal);
+    m_desk.enter(QString::number(2 * survey_kPa, 'f', 1));
+    ASSERT_EQ(sign->word(), balancing::AimWord::Close);
+    m_desk.key(Qt::Key_Down);
+    EXPECT_EQ(sign->word(), balancing::AimWord::ReadAgain) << "the word of the setting that was left";
+    EXPECT_TRUE(wordNote(m_desk.bridge(), place().valve()).contains("not read at"))
+        << wordNote(m_desk.bridge(), place().valve()).toStdString();
+    m_desk.key(Qt::Key_Up);
+    EXPECT_EQ(sign->word(), balancing::AimWord::Close) << "back where it was read";
+    m_desk.key(Qt::Key_Down);
+    m_desk.enter(QString::number(2 * survey_kPa, 'f', 1));
+    EXPECT_EQ(sign->word(), balancing::AimWord::Close);
+    // A setting that is stored elsewhere without a reading moves the valve too.
+    ASSERT_TRUE(m_desk.bridge().storeSetting(idOf("T-02"), "3.0").ok());
+    place().showBranch(idOf("T-02"));
+    EXPECT_EQ(sign->word(), balancing::AimWord::ReadAgain);
+}
+
 TEST_F(AdjustDesk, whatWasStoredDoesNotComeBackIntoTheField) {
     m_desk.enter("30.0");
     for (int i = 0; i < 3; ++i) {
@@ -205,6 +262,23 @@ TEST_F(AdjustDesk, steppingTheSettingStoresNothing) {
     EXPECT_EQ(support::recordsOf(m_desk.project()), before);
     m_desk.key(Qt::Key_Return);
     EXPECT_EQ(newest()->setting->text(), "4.0");
+}
+
+TEST_F(AdjustDesk, whatWasSaidOfARefusedTextGoesWithIt) {
+    m_desk.enter("3..1");
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+    m_desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(m_desk.window.notice().isEmpty()) << m_desk.window.notice().toStdString();
+    m_desk.key(Qt::Key_Tab);
+    m_desk.enter("45");
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+    m_desk.enter("3");
+    EXPECT_TRUE(m_desk.window.notice().isEmpty()) << m_desk.window.notice().toStdString();
+    m_desk.type("30");
+    m_desk.key(Qt::Key_Down);
+    EXPECT_FALSE(m_desk.window.notice().isEmpty());
+    m_desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(m_desk.window.notice().isEmpty()) << m_desk.window.notice().toStdString();
 }
 
 TEST_F(AdjustDesk, theFirstTrySaysThatItOpenedARound) {
@@ -384,6 +458,25 @@ TEST_F(AdjustDesk, aimReadingWordAndSettingAreInSightTogether) {
     }
 }
 
+TEST_F(AdjustDesk, theFieldsAndHoldingAreInSightInLargeText) {
+    m_desk.window.setTextPoints(15.0);  // 150 % on a laptop of 1366 x 768
+    QTest::qWait(0);
+    std::vector<QWidget*> shown{place().field(), place().findChild<WordSign*>()};
+    for (QPushButton* button : place().findChildren<QPushButton*>()) {
+        if (button->text().remove('&').startsWith("Hold Here")) {
+            shown.push_back(button);
+        }
+    }
+    for (BigFigure* figure : place().findChildren<BigFigure*>()) {
+        shown.push_back(figure);
+    }
+    ASSERT_EQ(shown.size(), 6U) << "field, word, holding, setting, aim and reading";
+    for (const QWidget* widget : shown) {
+        EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect())
+            << widget->accessibleName().toStdString();
+    }
+}
+
 TEST_F(AdjustDesk, showsFiveNeighborsAndTheAimOfEach) {
     m_desk.key(Qt::Key_PageDown);
     const auto& rows = place().valve().rows();
@@ -410,10 +503,15 @@ TEST_F(AdjustDesk, takingAdviceStoresNothing) {
     const auto before = support::recordsOf(m_desk.project());
     place().goToAdvice();
     ASSERT_TRUE(place().advice()->table()->hasFocus());
-    place().advice()->table()->selectRow(0);
+    // The valve that is throttled most: fully open it is far from holding.
+    int row = 0;
+    for (int i = 1; i < model.rowCount(); ++i) {
+        row = model.at(i).setting < model.at(row).setting ? i : row;
+    }
+    place().advice()->table()->selectRow(row);
     m_desk.key(Qt::Key_Return);
-    EXPECT_EQ(place().valve().branch(), model.branchAt(0));
-    EXPECT_NEAR(setting(), model.at(0).setting.si(), 1e-9);
+    EXPECT_EQ(place().valve().branch(), model.branchAt(row));
+    EXPECT_NEAR(setting(), model.at(row).setting.si(), 1e-9);
     EXPECT_EQ(support::recordsOf(m_desk.project()), before);
     EXPECT_TRUE(place().field()->hasFocus());
 }
@@ -431,8 +529,9 @@ TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {
     const balancing::SettingAdvice advised = model.at(row);
     place().showBranch(branch);
     // One step beside the advised setting, on the side where the exact one lies, read as the loop expects.
-    place().takeAdvice();
-    place().stepSetting(advised.exact > advised.setting ? 1 : -1);
+    const double step = place().valve().step().si();
+    place().stepSetting(static_cast<int>(std::lround((advised.setting.si() - setting()) / step)) +
+                        (advised.exact > advised.setting ? 1 : -1));
     const auto& rows = place().valve().rows();
     const auto here = std::find_if(rows.begin(), rows.end(), [&](const balancing::AimRow& each) {
         return std::abs((each.setting - place().valve().setting()).si()) < 1e-9;
@@ -461,6 +560,17 @@ TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {
         EXPECT_TRUE(place().advice()->words().contains("On share at"))
             << place().advice()->words().toStdString();
     }
+    // The advised setting is not taken while the valve holds at another one, and the menu says so.
+    const QAction* take = m_desk.window.commands().takeAdvice;
+    EXPECT_EQ(take->isEnabled(), !isElsewhere);
+    EXPECT_EQ(take->text().contains("on share"), isElsewhere) << take->text().toStdString();
+    const double stands = setting();
+    place().takeAdvice();
+    EXPECT_EQ(m_desk.window.notice().contains("On share at"), isElsewhere)
+        << m_desk.window.notice().toStdString();
+    EXPECT_NEAR(setting(), isElsewhere ? stands : model.at(now).setting.si(), 1e-9);
+    place().stepSetting(static_cast<int>(std::lround((stands - setting()) / step)));
+    place().takeFocus();
     // Once held, the row says so when another valve is in hand.
     place().holdAndNext();
     settle();

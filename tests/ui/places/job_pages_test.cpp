@@ -7,6 +7,7 @@
 #include <QPushButton>
 
 #include "tests/ui/support/desk_window.h"
+#include "ui/models/instrument_model.h"
 #include "ui/places/job/job_place.h"
 
 namespace ww::ui {
@@ -39,6 +40,51 @@ TEST(JobPages, theUsualReadinessGatesTheSurveyUntilItIsDoneOrOverruled) {
     ASSERT_TRUE(model->store(model->index(count - 1, ReadinessPage::State), "does not").ok());
     EXPECT_TRUE(desk.bridge().openRound(project::RoundKind::Survey).ok());
     const QAbstractItemModelTester tester(model);
+}
+
+TEST(JobPages, aRefusedTextOfAFieldStaysWhileTheJobChanges) {
+    DeskWindow desk({.terminals = 3}, false);
+    desk.window.showPlace(MainWindow::Job);
+    EntryField* field = desk.window.job()->field(JobField::Temperature);
+    field->setFocus();
+    field->selectAll();
+    desk.enter("12..4");
+    EXPECT_TRUE(field->isRefused());
+    project::Job job = desk.project().job();
+    job.site = "Harbour Road";
+    ASSERT_TRUE(desk.bridge().apply({"site", {job}, {}, true}).ok());
+    EXPECT_EQ(field->text(), "12..4");
+    EXPECT_EQ(desk.window.job()->field(JobField::Site)->text(), "Harbour Road");
+    // Back from another place the message stands again where the field comes to hand.
+    desk.window.commands().places[MainWindow::Report]->trigger();
+    EXPECT_TRUE(desk.window.notice().contains("12..4")) << desk.window.notice().toStdString();
+    desk.window.commands().places[MainWindow::Job]->trigger();
+    EXPECT_EQ(field->text(), "12..4");
+    field->setFocus();
+    EXPECT_TRUE(desk.window.notice().contains("12..4")) << desk.window.notice().toStdString();
+    desk.key(Qt::Key_Escape);
+    EXPECT_FALSE(field->isTyped());
+}
+
+TEST(JobPages, aRefusedTextGoesWithTheRowThatIsTakenAway) {
+    DeskWindow desk({.terminals = 3}, false);
+    desk.window.showPlace(MainWindow::Job);
+    PeopleModel people(desk.bridge());
+    ASSERT_TRUE(people.add().ok());
+    EntryTable* table = nullptr;
+    for (EntryTable* found : desk.window.findChildren<EntryTable*>()) {
+        table = found->accessibleName() == "People" ? found : table;
+    }
+    ASSERT_NE(table, nullptr);
+    table->setFocus();
+    table->beginEdit(table->model()->index(1, PeopleModel::Role));
+    desk.enter("nonsense");
+    ASSERT_TRUE(table->isEditing());
+    desk.window.job()->field(JobField::Name)->setFocus();
+    EXPECT_TRUE(table->isEditing()) << "what is refused stays";
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(table->model()->rowCount(), 1);
+    EXPECT_FALSE(table->isEditing());
 }
 
 TEST(JobPages, aDeficiencyOfTheValveInHandKeepsItsPhotoSmall) {

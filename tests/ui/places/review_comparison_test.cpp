@@ -25,7 +25,7 @@ class SeededRounds : public DeskWindow {
   public:
     /// What Compare says of a branch where something was seeded.
     struct Seed {
-        QString setting = "4";
+        QString setting = "4.0";
         QString dp = {};  ///< empty: as in the survey
         QString why = {};
         double kv = 5.2;                    ///< of the valve table, at the setting that it stands at
@@ -123,7 +123,7 @@ class SeededRounds : public DeskWindow {
         reading.person = bridge().person();
         reading.setting = *base::Decimal::parse("3");
         EXPECT_TRUE(bridge().apply({"try", {reading}, {}, true}).ok());
-        m_seeds[tag] = {.setting = "4 → 3", .why = "adjusted", .kv = 4.1};
+        m_seeds[tag] = {.setting = "4.0 → 3.0", .why = "adjusted", .kv = 4.1};
     }
     /// What stands beside the digits: a note, a mark, a reason.
     void seedWords(const std::string& tag) {
@@ -183,7 +183,7 @@ std::vector<std::string> expectedRows(SeededRounds& desk, bool isChangedOnly) {
              SeededRounds::step(desk.ofTarget(tag, false), desk.ofTarget(tag, true)), seed.why,
              desk.whoOf(tag)});
         if (!seed.struckDp.isEmpty()) {
-            add({"", "4", seed.struckDp, "", "", desk.whoOf(tag)});
+            add({"", "4.0", seed.struckDp, "", "", desk.whoOf(tag)});
         }
     }
     return rows;

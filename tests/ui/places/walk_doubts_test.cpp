@@ -137,6 +137,36 @@ TEST(WalkPlace, aReasonLeavesAMarkInTheGrid) {
     EXPECT_TRUE(desk.model().index(0, WalkModel::State).data().toString().endsWith(", reason"));
 }
 
+TEST(WalkPlace, aNoticeGoesOnceWhatItSpeaksOfIsSettled) {
+    DeskWindow desk({.terminals = 3});
+    const auto readings = support::walkReadings(desk.project());
+    desk.enter("190");
+    ASSERT_FALSE(desk.window.notice().isEmpty());
+    const project::Reading* reading = balancing::countingReading(
+        desk.project(), desk.project().lastRound()->id, desk.project().branchTagged("B-01")->id);
+    ASSERT_TRUE(desk.bridge().giveReason(reading->id, "read twice").ok());
+    EXPECT_TRUE(desk.window.notice().isEmpty()) << desk.window.notice().toStdString();
+    desk.enter("12..4");
+    ASSERT_FALSE(desk.window.notice().isEmpty());
+    desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(desk.window.notice().isEmpty()) << desk.window.notice().toStdString();
+    desk.enter(QString::fromStdString(readings[1]));
+    desk.enter(QString::fromStdString(readings[2]));
+    desk.window.commands().newRound->trigger();
+    ASSERT_TRUE(desk.window.notice().contains("still open")) << desk.window.notice().toStdString();
+    ASSERT_TRUE(desk.bridge().closeRound().ok());
+    EXPECT_TRUE(desk.window.notice().isEmpty()) << desk.window.notice().toStdString();
+}
+
+TEST(WalkPlace, aNoticeStaysWhileWhatItSpeaksOfHolds) {
+    DeskWindow desk;
+    desk.enter("190");
+    const QString told = desk.window.notice();
+    ASSERT_FALSE(told.isEmpty());
+    ASSERT_TRUE(desk.bridge().storeDp(desk.project().branchTagged("B-09")->id, "20.0").ok());
+    EXPECT_EQ(desk.window.notice(), told) << "another valve was read meanwhile";
+}
+
 TEST(WalkPlace, readingADoubtfulValueAgainTakesItsPlace) {
     DeskWindow desk;
     desk.enter("190");

@@ -183,6 +183,84 @@ TEST(WalkPlace, refusesOnlyWhatIsNoNumberAndKeepsItInPlace) {
     EXPECT_EQ(desk.currentTag(), "B-02");
 }
 
+TEST(WalkPlace, aRefusedTextStaysInItsCellHoweverThePlaceIsLeft) {
+    DeskWindow desk;
+    const auto goTo = [&](MainWindow::Place place) { desk.window.commands().places[place]->trigger(); };
+    desk.enter("20.0");
+    desk.type("12..4");
+    goTo(MainWindow::Job);
+    ASSERT_EQ(desk.window.place(), MainWindow::Job);
+    const QString told = desk.window.notice();
+    EXPECT_TRUE(told.contains("12..4") && told.contains("B-02")) << told.toStdString();
+    // What else changes meanwhile, also where it fills the grid anew, takes nothing away.
+    project::Branch branch = *desk.project().branchTagged("B-07");
+    branch.serves = "Hall";
+    ASSERT_TRUE(desk.bridge().apply({"serves", {branch}, {}, true}).ok());
+    goTo(MainWindow::Walk);
+    EXPECT_TRUE(desk.grid().editor()->hasFocus());
+    EXPECT_EQ(desk.grid().editor()->selectedText(), "12..4");
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    EXPECT_TRUE(desk.window.notice().contains("12..4")) << desk.window.notice().toStdString();
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    desk.enter("12.4");
+    EXPECT_EQ(desk.stored("B-02"), "12.4 kPa");
+    EXPECT_EQ(desk.currentTag(), "B-03");
+    EXPECT_EQ(desk.storedCount(), 2);
+}
+
+TEST(WalkPlace, aClickElsewhereLeavesARefusedTextInItsCell) {
+    DeskWindow desk;
+    desk.type("12..4");
+    const auto click = [&](int row) {
+        QTest::mouseClick(desk.grid().viewport(), Qt::LeftButton, {},
+                          desk.grid().visualRect(desk.model().index(row, WalkModel::Dp)).center());
+    };
+    click(3);
+    EXPECT_EQ(desk.currentTag(), "B-01");
+    EXPECT_TRUE(desk.grid().editor()->hasFocus());
+    EXPECT_EQ(desk.grid().editor()->text(), "12..4");
+    EXPECT_TRUE(desk.window.notice().contains("12..4"));
+    desk.key(Qt::Key_Escape);
+    click(3);
+    EXPECT_EQ(desk.currentTag(), "B-04");
+    EXPECT_FALSE(desk.grid().isEditing());
+}
+
+TEST(WalkPlace, theCardKeepsARefusedTextWithItsValve) {
+    DeskWindow desk;
+    desk.window.commands().largeTargets->trigger();
+    ASSERT_TRUE(desk.window.walk()->isCard());
+    const auto select = [&](const char* tag) {
+        desk.bridge().selectBranch(desk.project().branchTagged(tag)->id);
+    };
+    const auto dp = [&] { return desk.window.walk()->card()->dp()->text(); };
+    desk.enter("12..4");
+    EXPECT_EQ(dp(), "12..4");
+    select("B-05");
+    EXPECT_EQ(dp(), "");
+    select("B-01");
+    EXPECT_EQ(dp(), "12..4");
+    desk.window.commands().places[MainWindow::Job]->trigger();
+    desk.window.commands().places[MainWindow::Walk]->trigger();
+    EXPECT_EQ(dp(), "12..4");
+    desk.enter("12.4");
+    EXPECT_EQ(desk.stored("B-01"), "12.4 kPa");
+    EXPECT_EQ(desk.storedCount(), 1);
+}
+
+TEST(WalkPlace, aRefusedTextKeepsTheWindowOpenAndIsShown) {
+    DeskWindow desk;
+    desk.type("12..4");
+    desk.window.commands().places[MainWindow::Report]->trigger();
+    EXPECT_FALSE(desk.window.storeTyped());
+    EXPECT_EQ(desk.window.place(), MainWindow::Walk);
+    EXPECT_TRUE(desk.grid().editor()->hasFocus());
+    EXPECT_TRUE(desk.window.notice().contains("12..4")) << desk.window.notice().toStdString();
+    desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(desk.window.storeTyped());
+    EXPECT_EQ(desk.stored("B-01"), "");
+}
+
 TEST(WalkPlace, aWheelChangesNoValue) {
     DeskWindow desk;
     desk.enter("20.0");
@@ -367,6 +445,51 @@ TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {
     EXPECT_EQ(desk.project().lastRound()->state, project::RoundState::Closed);
 }
 
+TEST(WalkGrid, leavesNoStripFreeBesideItsColumns) {
+    DeskWindow desk;
+    for (const double points : {10.0, 11.0, 12.0, 14.0, 15.0}) {
+        desk.window.setTextPoints(points);
+        QTest::qWait(0);
+        EXPECT_EQ(desk.grid().horizontalHeader()->length(), desk.grid().viewport()->width()) << points;
+        EXPECT_FALSE(desk.grid().isColumnHidden(WalkModel::Dp));
+    }
+}
+
+TEST(WalkPlace, totalsAndClosingAreInSightInLargeText) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    desk.window.setTextPoints(15.0);  // 150 % on a laptop of 1366 x 768
+    QTest::qWait(0);
+    int seen = 0;
+    for (const QWidget* widget : desk.window.walk()->findChildren<QWidget*>()) {
+        const auto* button = qobject_cast<const QPushButton*>(widget);
+        if (widget->accessibleName() == "Totals of the round" ||
+            (button != nullptr && button->text().startsWith("Close Round") && button->isVisible())) {
+            EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect())
+                << widget->accessibleName().toStdString();
+            ++seen;
+        }
+    }
+    EXPECT_EQ(seen, 2);
+}
+
+TEST(WalkPlace, aSettingIsWrittenInOneWayHoweverItWasTyped) {
+    DeskWindow desk;
+    const QModelIndex setting = desk.model().index(0, WalkModel::Setting);
+    EXPECT_EQ(setting.data().toString(), "4.0") << "carried over from the survey, typed there as 4";
+    desk.key(Qt::Key_Tab);
+    desk.enter("3");
+    desk.key(Qt::Key_Return, Qt::ShiftModifier);
+    desk.enter("20.0");
+    EXPECT_EQ(setting.data().toString(), "3.0");
+    EXPECT_EQ(setting.data(Qt::EditRole).toString(), "3") << "what was typed keeps its digits";
+    bool isInPanel = false;
+    for (const QLabel* label : desk.window.walk()->findChildren<QLabel*>()) {
+        isInPanel = isInPanel || label->text().contains("setting 4.0 of 4.0 turns, fully open");
+    }
+    EXPECT_TRUE(isInPanel) << "of B-02, which is in hand";
+}
+
 TEST(WalkPlace, cellsSpeakTagQuantityValueAndState) {
     DeskWindow desk;
     desk.enter("20.0");
@@ -424,6 +547,40 @@ TEST(WalkPlace, theKeyLineNamesTheKeysOfThePanelThatIsOpen) {
     desk.window.walk()->beginClosing();
     EXPECT_TRUE(keys->text().contains("Enter stores the reason"));
     EXPECT_FALSE(keys->text().contains("next valve"));
+}
+
+TEST(WalkPlace, theKeyLineOffersOnlyWhatActs) {
+    const auto says = [](const DeskWindow& desk, const char* words) {
+        return desk.keyLine().contains(words);
+    };
+    DeskWindow fresh({.hasSurvey = false}, false);
+    EXPECT_TRUE(says(fresh, "Ctrl+Shift+N opens round 1")) << fresh.keyLine().toStdString();
+    EXPECT_FALSE(says(fresh, "digits")) << fresh.keyLine().toStdString();
+    DeskWindow closed(support::WalkJobOptions{}, false);
+    EXPECT_TRUE(says(closed, "opens the next round")) << closed.keyLine().toStdString();
+    EXPECT_TRUE(says(closed, "correct the reading")) << closed.keyLine().toStdString();
+    EXPECT_FALSE(says(closed, "cannot read")) << closed.keyLine().toStdString();
+    DeskWindow open;
+    EXPECT_TRUE(says(open, "next valve"));
+    EXPECT_FALSE(says(open, "Ctrl+R")) << "nothing is read here yet: " << open.keyLine().toStdString();
+    EXPECT_FALSE(says(open, "Ctrl+L")) << "no practice job: " << open.keyLine().toStdString();
+    open.enter("20.0");
+    open.key(Qt::Key_Return, Qt::ShiftModifier);
+    EXPECT_TRUE(says(open, "Ctrl+R")) << open.keyLine().toStdString();
+    EXPECT_TRUE(says(open, "Ctrl+Z"));
+    open.bridge().close();
+    EXPECT_TRUE(says(open, "Ctrl+O")) << open.keyLine().toStdString();
+    EXPECT_FALSE(says(open, "Ctrl+Z") || says(open, "Ctrl+J")) << open.keyLine().toStdString();
+}
+
+TEST(WalkPlace, theKeyLineClosesTheRoundOnceNothingIsOpen) {
+    DeskWindow desk({.terminals = 3});
+    for (const std::string& reading : support::walkReadings(desk.project())) {
+        desk.enter(QString::fromStdString(reading));
+    }
+    desk.window.walk()->beginClosing();
+    EXPECT_TRUE(desk.keyLine().contains("Enter closes the round")) << desk.keyLine().toStdString();
+    EXPECT_FALSE(desk.keyLine().contains("reason")) << desk.keyLine().toStdString();
 }
 
 TEST(WalkPlace, aNewRoundSaysHowManyReadingsAreCarriedOver) {

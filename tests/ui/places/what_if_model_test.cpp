@@ -33,7 +33,7 @@ TEST(WhatIfModel, answersForTheLoopAsItStands) {
     Bench bench;
     EXPECT_EQ(bench.model.rowCount(), 4);
     EXPECT_EQ(bench.at(0, WhatIfModel::Tag), "T1");
-    EXPECT_EQ(bench.at(0, WhatIfModel::SettingTried), "4");
+    EXPECT_EQ(bench.at(0, WhatIfModel::SettingTried), "4.0");
     EXPECT_FALSE(bench.model.isTrying());
     EXPECT_TRUE(bench.model.summary().contains("100 % of rated speed"))
         << bench.model.summary().toStdString();
@@ -87,7 +87,7 @@ TEST(WhatIfModel, theBenchSaysWhatItIsComputedFrom) {
 TEST(WhatIfModel, whatCannotBeMeantIsRefusedAndChangesNothing) {
     Bench bench;
     EXPECT_FALSE(bench.model.setData(bench.model.index(1, WhatIfModel::SettingTried), "4.5", Qt::EditRole));
-    EXPECT_TRUE(bench.refusal.contains("runs from 1 to 4")) << bench.refusal.toStdString();
+    EXPECT_TRUE(bench.refusal.contains("runs from 1.0 to 4.0")) << bench.refusal.toStdString();
     EXPECT_FALSE(bench.model.setData(bench.model.index(1, WhatIfModel::SettingTried), "2..5", Qt::EditRole));
     EXPECT_FALSE(bench.model.setSpeed("300"));
     EXPECT_FALSE(bench.model.setSpeed("fast"));

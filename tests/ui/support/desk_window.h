@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QApplication>
+#include <QLabel>
 #include <QTest>
 
 #include "core/balancing/standing_readings.h"
@@ -75,6 +76,8 @@ class DeskWindow {
     }
     std::string currentTag() { return project().branches().at(model().branchAt(grid().currentRow())).tag; }
     int currentColumn() { return grid().currentIndex().column(); }
+    /// The line of keys at the bottom.
+    QString keyLine() const { return window.findChild<QLabel*>("key_line")->text(); }
     static int dialogCount() {
         int count = 0;
         for (const QWidget* widget : QApplication::topLevelWidgets()) {

@@ -1,6 +1,7 @@
 // What the commands and fields of the place Adjust do with the valve in hand. What it shows is in
 // adjust_place.cpp.
 #include <QAccessible>
+#include <QSignalBlocker>
 #include <algorithm>
 #include <utility>
 
@@ -33,6 +34,9 @@ constexpr base::MessageForm kAllHeldButUnread{
 constexpr base::MessageForm kTypedNotStored{
     "typed_not_stored",
     "\"{1}\" is typed and not stored; store it with Enter or clear it with Esc before the handle moves"};
+constexpr base::MessageForm kTypedKept{
+    "typed_kept",
+    "\"{1}\" is typed in Adjust and not stored; store it there with Enter, or clear it with Esc"};
 constexpr base::MessageForm kNothingAdvised{"nothing_advised",
                                             "no setting is advised for this valve; see the remark beside "
                                             "the table"};
@@ -77,17 +81,60 @@ bool AdjustPlace::store(const QString& text) {
 
 QWidget* AdjustPlace::storeFields() {
     // A dp was read at the setting that stands, so it comes before a setting that is typed beside it.
-    const bool isThere = m_content->currentWidget() == m_page && m_valve.branch() &&
-                         m_bridge.project().branches().contains(*m_valve.branch());
-    for (TryField* field : {m_field, m_settingField}) {
-        if (!isThere) {
-            field->clear();  // The valve that it was typed for is gone.
+    const auto refused = [this]() -> QWidget* {
+        const bool isThere = m_content->currentWidget() == m_page && m_valve.branch() &&
+                             m_bridge.project().branches().contains(*m_valve.branch());
+        for (TryField* field : {m_field, m_settingField}) {
+            if (!isThere) {
+                field->clear();  // The valve that it was typed for is gone.
+            }
+            if (!field->commit()) {
+                return field;
+            }
         }
-        if (!field->commit()) {
-            return field;
+        return nullptr;
+    };
+    QWidget* found = refused();
+    while (found == nullptr && !m_typed.empty()) {
+        const base::Id branch = m_typed.begin()->first;
+        if (!m_bridge.project().branches().contains(branch)) {
+            m_typed.erase(branch);
+            continue;
         }
+        m_bridge.selectBranch(branch);
+        refresh();
+        m_typed.erase(branch);
+        found = refused();
     }
-    return nullptr;
+    return found;
+}
+
+void AdjustPlace::exchangeTyped(const std::optional<base::Id>& taken) {
+    if (m_valve.branch() && !(m_field->isBlank() && m_settingField->isBlank())) {
+        m_typed[*m_valve.branch()] = {m_field->text(), m_settingField->text(), m_what};
+    }
+    const auto kept = taken ? m_typed.find(*taken) : m_typed.end();
+    const Typed typed = kept != m_typed.end() ? kept->second : Typed{};
+    if (kept != m_typed.end()) {
+        m_typed.erase(kept);
+    }
+    // The newest picture is taken anyway.
+    const QSignalBlocker blocker(m_field);
+    m_isPictureWaiting = false;
+    m_field->setText(typed.dp);
+    m_isFieldBlank = m_field->isBlank();
+    m_settingField->setText(typed.setting);
+    m_what = typed.what;
+}
+
+void AdjustPlace::tellTyped() {
+    if (m_field->isBlank() || !m_valve.branch() ||
+        !m_bridge.project().branches().contains(*m_valve.branch())) {
+        return;
+    }
+    m_bridge.tell(base::Fault{&kTypedKept,
+                              m_bridge.project().branches().at(*m_valve.branch()).tag,
+                              {m_field->text().trimmed().toStdString()}});
 }
 
 void AdjustPlace::takeMeter(PracticeDesk& desk) {
@@ -120,8 +167,8 @@ bool AdjustPlace::moveSetting(const QString& text) {
     if (!curve->covers(setting)) {
         return m_bridge.tell(base::Fault{&kSettingOffScale,
                                          {},
-                                         {typed->text(), quantity::concise(curve->lowest().si(), 4),
-                                          quantity::concise(curve->fullyOpen().si(), 4)}});
+                                         {typed->text(), m_valve.settingText(curve->lowest()).text(),
+                                          m_valve.settingText(curve->fullyOpen()).text()}});
     }
     m_valve.moveTo(setting);
     showValve();
@@ -133,6 +180,7 @@ bool AdjustPlace::mayMoveHandle() {
     if (m_field->isBlank()) {
         return true;
     }
+    m_field->setRefused();
     return m_bridge.tell(base::Fault{&kTypedNotStored, {}, {m_field->text().trimmed().toStdString()}});
 }
 
@@ -309,6 +357,11 @@ void AdjustPlace::toggleDoubtful() {
     }
 }
 
+bool AdjustPlace::holdsAgainstAdvice() const {
+    const auto& beside = m_valve.besideAdvice();
+    return m_valve.word() == balancing::AimWord::Hold && beside && beside->reason;
+}
+
 void AdjustPlace::goToAdvice() {
     if (!m_advice->isVisible()) {
         m_bridge.tell(base::Fault{&kNoRoomForAdvice, {}, {}});
@@ -321,6 +374,10 @@ void AdjustPlace::takeAdvice() {
     const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
     if (row < 0) {
         m_bridge.tell(base::Fault{&kNothingAdvised, {}, {}});
+        return;
+    }
+    if (holdsAgainstAdvice()) {
+        m_bridge.tell(*m_valve.besideAdvice()->reason);
         return;
     }
     if (!mayMoveHandle()) {

@@ -3,6 +3,7 @@
 #include <QHeaderView>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/text/words.h"
@@ -150,26 +151,33 @@ QWidget* AdjustPlace::buildEntry() {
     auto* entry = new QWidget(m_page);
     m_entry = new QHBoxLayout(entry);
     m_entry->setContentsMargins(0, 0, 0, 0);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(10);
-    row->addWidget(m_fieldLabel);
-    row->addWidget(m_field);
-    row->addSpacing(8);
-    row->addWidget(settingLabel);
-    row->addWidget(m_settingField);
-    row->addStretch(0);
-    auto* hold = new QHBoxLayout;
-    hold->setSpacing(10);
-    hold->addWidget(m_hold);
-    hold->addWidget(m_next, 1);
-    m_entry->addLayout(row);
-    m_entry->addLayout(hold, 1);
+    m_fields = new QHBoxLayout;
+    m_fields->setSpacing(10);
+    m_fields->addWidget(m_fieldLabel);
+    m_fields->addWidget(m_field);
+    m_fields->addSpacing(8);
+    m_fields->addWidget(settingLabel);
+    m_fields->addWidget(m_settingField);
+    m_fields->addWidget(m_hold);
+    m_fields->addStretch(0);
+    m_following = new QHBoxLayout;
+    m_following->setSpacing(10);
+    m_following->addWidget(m_next, 1);
+    m_entry->addLayout(m_fields);
+    m_entry->addLayout(m_following, 1);
     return entry;
 }
 
 void AdjustPlace::connectAll() {
     m_field->setStore([this](const QString& text) { return store(text); });
-    m_settingField->setStore([this](const QString& text) { return moveSetting(text); });
+    m_settingField->setStore([this](const QString& text) {
+        const bool wasRefused = m_settingField->isRefused();
+        const bool isMoved = moveSetting(text);
+        if (isMoved && wasRefused) {
+            emit m_bridge.messageCleared();
+        }
+        return isMoved;
+    });
     for (TryField* field : {m_field, m_settingField}) {
         // A setting that is typed is where the handle stands; a dp that is typed is stored by Enter alone.
         connect(field, &TryField::stepped, this, [this, field](int steps) {
@@ -187,6 +195,9 @@ void AdjustPlace::connectAll() {
     connect(m_field, &TryField::givenUp, this, [this] { expect(TypedDp::Try); });
     connect(m_settingField, &TryField::givenUp, this, &AdjustPlace::takeFocus);
     connect(m_field, &QLineEdit::textChanged, this, [this](const QString& text) {
+        if (std::exchange(m_isFieldBlank, m_field->isBlank()) != m_field->isBlank()) {
+            emit hintChanged();
+        }
         if (text.isEmpty() && m_isPictureWaiting) {
             takePicture();
         }
@@ -207,6 +218,7 @@ void AdjustPlace::connectAll() {
     connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
         if (changes.isEmpty()) {
             m_what = TypedDp::Try;
+            m_typed.clear();
             m_field->empty();
             m_settingField->empty();
         }

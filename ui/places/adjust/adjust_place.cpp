@@ -4,9 +4,11 @@
 #include <QScrollArea>
 #include <cmath>
 
+#include "core/project/review.h"
 #include "ui/places/adjust/adjust_words.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/key_hints.h"
 
 namespace ww::ui {
 namespace {
@@ -23,6 +25,9 @@ constexpr int kRoomForLarge = 330;
 constexpr int kWideEnough = 760;
 constexpr int kWideForLarge = 1060;
 constexpr int kEntryGaps = 160;
+constexpr int kStripFrame = 6;
+/// Margins and gaps between the parts from the top of the place to the end of its fields.
+constexpr int kGapsToEntry = 40;
 
 }  // namespace
 
@@ -47,13 +52,13 @@ void AdjustPlace::setMetrics(const theme::Metrics& metrics) {
     m_strip->verticalHeader()->setDefaultSectionSize(row);
     m_strip->verticalHeader()->setFixedWidth(
         QFontMetrics(font()).horizontalAdvance(tr("expect %1").arg(QStringLiteral("ftH₂O"))) + 20);
-    m_strip->setFixedHeight(row * AimStripModel::RowCount + 2 * m_strip->frameWidth() + 4);
     // As wide as the longest label, so that the field never moves.
     m_fieldLabel->setFixedWidth(QFontMetrics(font()).horizontalAdvance(
         tr("&DP %1 at reference %2").arg(QStringLiteral("ftH₂O"), QStringLiteral("AHU-00"))));
     m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
     m_proposal->setFixedHeight(2 * fontMetrics().height() + 2);
     m_advice->setMetrics(metrics);
+    fit();
 }
 
 void AdjustPlace::takeFocus() {
@@ -71,16 +76,49 @@ void AdjustPlace::takeFocus() {
 
 QString AdjustPlace::hint() const {
     if (m_what == TypedDp::Reference || m_what == TypedDp::ShutValve) {
-        return tr("digits Enter stores this one reading and returns   |   Esc gives it up");
+        return KeyHints()
+            .add(tr("digits Enter stores this one reading and returns"))
+            .add(tr("Esc gives it up"))
+            .line();
     }
-    return tr(
-        "digits Enter logs a try   |   Up, Down setting   |   Ctrl+Enter hold, next   |   Ctrl+B reference"
-        "   |   Ctrl+I advice   |   Ctrl+J find");
+    const project::Project& project = m_bridge.project();
+    if (!isValveShown()) {
+        return KeyHints()
+            .add(tr("Alt+3 walk"), project.rounds().empty())
+            .add(tr("Ctrl+J find"), !project.branches().empty())
+            .line();
+    }
+    const bool isWritable = !m_bridge.isReadOnly();
+    const bool takes = takesReadings();
+    const auto tagged = reference();
+    const bool isTried = !m_valve.tries().empty() && !m_valve.isReadElsewhere();
+    return KeyHints()
+        .add(tr("digits Enter logs a try"), takes)
+        .add(tr("Ctrl+Shift+W closes the round first"), isWritable && !takes)
+        .add(tr("Up, Down setting"), isWritable)
+        .add(tr("Ctrl+Enter hold, next"), takes && (isTried || !m_field->isBlank()))
+        .add(tr("Ctrl+B reference"), isWritable && tagged && tagged != m_valve.branch())
+        .add(tr("Ctrl+I advice"), m_advice->isVisibleTo(this) && m_advice->model()->rowCount() > 0)
+        .add(tr("Ctrl+J find"))
+        .line();
+}
+
+bool AdjustPlace::isValveShown() const {
+    return m_content->currentWidget() == m_page && m_valve.branch() && m_valve.hasAim();
+}
+
+bool AdjustPlace::takesReadings() const {
+    const project::Round* round = project::roundInHand(m_bridge.project());
+    return !m_bridge.isReadOnly() && isValveShown() &&
+           (round == nullptr || round->kind == project::RoundKind::Adjusting);
 }
 
 void AdjustPlace::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     m_clock.start(kSecond);
+    if (parentWidget() != nullptr) {
+        parentWidget()->installEventFilter(this);
+    }
 }
 
 void AdjustPlace::hideEvent(QHideEvent* event) {
@@ -90,26 +128,69 @@ void AdjustPlace::hideEvent(QHideEvent* event) {
 
 void AdjustPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    const bool isSmall = height() < kRoomForLarge || width() < kWideForLarge;
-    for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
-        figure->setSmall(isSmall);
+    fit();
+}
+
+bool AdjustPlace::eventFilter(QObject* watched, QEvent* event) {
+    // The place keeps its height where the window becomes lower than it.
+    if (watched == parentWidget() && event->type() == QEvent::Resize) {
+        fit();
     }
+    return QWidget::eventFilter(watched, event);
+}
+
+int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
+    const int figures = std::max(m_aim->heightOf(isSmall), m_word->sizeHint().height());
+    const int strip = m_strip->verticalHeader()->defaultSectionSize() * stripRows + kStripFrame;
+    const int fields = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
+    const bool isHoldBelow = m_following->indexOf(m_hold) >= 0;
+    return m_find->sizeHint().height() + m_basis->minimumHeight() + figures + strip +
+           m_tries->sizeHint().height() + m_proposal->minimumHeight() + (isHoldBelow ? 2 : 1) * fields +
+           kGapsToEntry;
+}
+
+void AdjustPlace::fit() {
+    // Other languages need a third line.
+    m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
     m_ladder->setVisible(width() >= kWideEnough);
     // The field says itself what it is for.
     m_findLabel->setVisible(width() >= kWideEnough);
-    // Other languages need a third line.
-    m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
-    // Beside the fields only where the longest name of the next valve has room, so that no try moves them.
+    fitEntry();
+    const int room = parentWidget() != nullptr ? std::min(height(), parentWidget()->height()) : height();
+    // Where it is low the neighbors keep their settings and aims alone, then the figures become smaller.
+    const bool isTight = heightToEntry(AimStripModel::RowCount, false) > room;
+    const int rows = isTight ? AimStripModel::HoldRow : AimStripModel::RowCount;
+    for (int row = AimStripModel::HoldRow; row < AimStripModel::RowCount; ++row) {
+        m_strip->setRowHidden(row, isTight);
+    }
+    m_strip->setFixedHeight(m_strip->verticalHeader()->defaultSectionSize() * rows + kStripFrame);
+    const bool isSmall =
+        height() < kRoomForLarge || width() < kWideForLarge || heightToEntry(rows, false) > room;
+    for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
+        figure->setSmall(isSmall);
+    }
+    m_advice->setVisible(height() >= kRoomForAdvice);
+}
+
+void AdjustPlace::fitEntry() {
+    const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
+    const int fields =
+        m_fieldLabel->width() + m_field->width() + m_settingField->width() + m_hold->sizeHint().width();
+    // Holding stands beside the fields where it has room there, else before what comes next.
+    const bool isBeside = fields + ladder + kEntryGaps < width();
+    QBoxLayout* now = m_fields->indexOf(m_hold) >= 0 ? m_fields : m_following;
+    if (isBeside != (now == m_fields)) {
+        now->removeWidget(m_hold);
+        isBeside ? m_fields->insertWidget(m_fields->count() - 1, m_hold)
+                 : m_following->insertWidget(0, m_hold);
+    }
+    // What comes next only where its longest name has room, so that no try moves them.
     const int next = fontMetrics().horizontalAdvance(
         tr("next: %1, %2")
             .arg(QStringLiteral("AHU-00"),
                  tr("%1, %2 % of target").arg(text::word(balancing::State::Doubtful), "~100.0")));
-    const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
-    const int fields =
-        m_fieldLabel->width() + m_field->width() + m_settingField->width() + m_hold->sizeHint().width();
     m_entry->setDirection(fields + next + ladder + kEntryGaps < width() ? QBoxLayout::LeftToRight
                                                                         : QBoxLayout::TopToBottom);
-    m_advice->setVisible(height() >= kRoomForAdvice);
 }
 
 void AdjustPlace::tick() {
@@ -143,9 +224,11 @@ void AdjustPlace::refresh() {
         branch =
             order.empty() ? std::nullopt : std::optional(m_bridge.project().branches()[order.front()].id);
     }
-    if (m_valve.branch() && m_valve.branch() != branch) {
-        tellMoved();
-        m_what = TypedDp::Try;
+    if (m_valve.branch() != branch) {
+        if (m_valve.branch()) {
+            tellMoved();
+        }
+        exchangeTyped(branch);
     }
     m_valve.take(branch);
     const QString missing = whatIsMissing();
@@ -158,8 +241,8 @@ void AdjustPlace::refresh() {
         const project::Branch* record = branch ? m_bridge.project().branches().find(*branch) : nullptr;
         m_title->setText(record != nullptr ? QString::fromStdString(record->tag) : tr("No valve in hand"));
         m_state->clear();
+        emit hintChanged();
     }
-    emit hintChanged();
 }
 
 void AdjustPlace::tellMoved() {
@@ -200,6 +283,7 @@ void AdjustPlace::showValve() {
     m_proposal->setText(proposalWords(m_bridge, m_valve));
     m_advice->refresh(m_valve.branch(), m_valve.besideAdvice());
     showEntry();
+    emit hintChanged();
 }
 
 void AdjustPlace::showHead() {

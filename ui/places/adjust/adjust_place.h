@@ -10,6 +10,7 @@
 #include <QTableView>
 #include <QTimer>
 #include <QWidget>
+#include <map>
 
 #include "ui/places/adjust/adjust_edit.h"
 #include "ui/places/adjust/advice_panel.h"
@@ -48,8 +49,16 @@ class AdjustPlace : public QWidget {
     TryField* field() const { return m_field; }
     /// Takes what stands in the fields as Enter does; the field that was refused, null where none was.
     QWidget* storeFields();
-    /// The keys that work now.
+    /// Whether the valve in hand is on share where it stands, and the advice names another setting: that one
+    /// is not taken.
+    bool holdsAgainstAdvice() const;
+    /// Says that a dp is typed at the valve in hand and not stored, where one is.
+    void tellTyped();
+    /// The keys that act now.
     QString hint() const;
+    /// Whether a try can be stored: a valve with an aim is in hand, and no round of one state of the loop is
+    /// open.
+    bool takesReadings() const;
 
     /// Shrinks with the window: what needs more room than there is becomes smaller or goes.
     QSize minimumSizeHint() const override { return {kLeastWidth, QWidget::minimumSizeHint().height()}; }
@@ -70,7 +79,8 @@ class AdjustPlace : public QWidget {
     void toggleDoubtful();
     /// Puts the keys into the table of advised settings.
     void goToAdvice();
-    /// Takes the advised setting of the valve in hand as where the handle is to stand; stores nothing.
+    /// Takes the advised setting of the valve in hand as where the handle is to stand; stores nothing. Says
+    /// why it does not where the valve holds.
     void takeAdvice();
 
   signals:
@@ -80,9 +90,22 @@ class AdjustPlace : public QWidget {
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     static constexpr int kLeastWidth = 320;
+    /// What stands in the fields of a valve and is not stored.
+    struct Typed {
+        QString dp;
+        QString setting;
+        TypedDp what = TypedDp::Try;
+    };
+    bool isValveShown() const;
+    /// Gives every part its size in the room there is: what the hand needs stays in sight.
+    void fit();
+    void fitEntry();
+    /// The height from the top to the end of the fields, px.
+    int heightToEntry(int stripRows, bool isSmall) const;
     void buildLayout();
     QWidget* buildFigures();
     QWidget* buildEntry();
@@ -106,6 +129,8 @@ class AdjustPlace : public QWidget {
     void takePicture();
     void tick();
     void tellMoved();
+    /// What is typed stays with the valve that is left, and comes back with the one that is taken.
+    void exchangeTyped(const std::optional<base::Id>& taken);
     std::optional<base::Id> reference() const;
     std::optional<std::size_t> next();
     std::vector<std::size_t> workingOrder();
@@ -118,8 +143,10 @@ class AdjustPlace : public QWidget {
     std::optional<base::Id> m_openRound;
     std::optional<base::Id> m_selectedAtClosing;  ///< until the place is entered next
     TypedDp m_what = TypedDp::Try;
+    std::map<base::Id, Typed> m_typed;  ///< at valves that are not in hand
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
     bool m_isHolding = false;
+    bool m_isFieldBlank = true;
     bool m_isPictureWaiting = false;
     theme::Tokens m_tokens;
     QTimer m_clock;
@@ -146,7 +173,9 @@ class AdjustPlace : public QWidget {
     TryField* m_settingField;
     QPushButton* m_hold;
     QLabel* m_next;
-    QBoxLayout* m_entry = nullptr;  ///< fields, and holding with what comes next
+    QBoxLayout* m_entry = nullptr;      ///< fields, and what comes next
+    QBoxLayout* m_fields = nullptr;     ///< with holding, where there is room for it
+    QBoxLayout* m_following = nullptr;  ///< what comes next, after holding where that has no room above
     Ladder* m_ladder;
     AdvicePanel* m_advice;
 };

@@ -184,8 +184,12 @@ QString wordNote(const WorkbookBridge& bridge, const ValveInHand& valve) {
     if (!last && valve.row()) {
         return AdjustText::tr("read the valve");
     }
-    if (last && last->isDoubtful && valve.row()) {
+    if (last && last->isDoubtful && valve.row() && !valve.isReadElsewhere()) {
         return AdjustText::tr("doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)");
+    }
+    if (valve.row() && valve.isReadElsewhere()) {
+        return AdjustText::tr("not read at %1 yet: read the valve here")
+            .arg(settingWords(valve, valve.setting()));
     }
     if (!last || !last->row || !valve.row()) {
         return AdjustText::tr("no water passes at that setting");

@@ -73,7 +73,8 @@ int AdviceModel::rowOf(const base::Id& branch) const {
 }
 
 QString AdviceModel::settingOf(const balancing::SettingAdvice& advised, quantity::Setting setting) const {
-    return QString::fromStdString(text::setting(setting, advised.step).text());
+    const project::Project& project = m_bridge.project();
+    return text::setting(setting, project, project.branches()[advised.branch]);
 }
 
 QString AdviceModel::doneNow(const balancing::SettingAdvice& advised) const {

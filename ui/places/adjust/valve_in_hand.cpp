@@ -6,7 +6,7 @@
 #include "core/balancing/prediction.h"
 #include "core/balancing/standing_readings.h"
 #include "core/curve/valve_flow.h"
-#include "ui/text/format.h"
+#include "core/project/setting_text.h"
 
 namespace ww::ui {
 namespace {
@@ -201,7 +201,8 @@ void ValveInHand::compareWithAdvice() {
 }
 
 base::Decimal ValveInHand::settingText(Setting setting) const {
-    return text::setting(setting, m_step);
+    const project::Branch& branch = project().branches().at(*m_branch);
+    return project::writtenSetting(project().valves().at(*branch.valve).scale, setting);
 }
 
 bool ValveInHand::isMoved() const {
@@ -246,7 +247,14 @@ std::optional<balancing::AimWord> ValveInHand::word() const {
     if (hasAim() && !m_row) {
         return balancing::AimWord::Open;
     }
+    if (isReadElsewhere()) {
+        return balancing::AimWord::ReadAgain;
+    }
     return m_last ? std::optional(m_last->word) : std::nullopt;
+}
+
+bool ValveInHand::isReadElsewhere() const {
+    return m_last && !isSame(m_last->setting, m_setting);
 }
 
 bool ValveInHand::isAtStop() const {

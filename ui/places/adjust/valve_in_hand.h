@@ -64,9 +64,12 @@ class ValveInHand {
     const std::vector<ValveReading>& tries() const { return m_tries; }
     /// The last of them, else what was read here before; nothing where nothing was.
     const std::optional<ValveReading>& last() const { return m_last; }
-    /// What the hand does next: a valve at a shut setting is opened, else as the last reading says; nothing
-    /// where nothing was read.
+    /// What the hand does next: a valve at a shut setting is opened, one that was moved since it was read is
+    /// to be read again, else as the last reading says; nothing where nothing was read.
     std::optional<balancing::AimWord> word() const;
+    /// Whether the last reading was made at another setting than the one in hand, so that it says nothing of
+    /// it.
+    bool isReadElsewhere() const;
     /// How that word and the advised setting of this valve stand beside each other; nothing without a word or
     /// an advised setting.
     const std::optional<balancing::AdviceBesideWord>& besideAdvice() const { return m_beside; }

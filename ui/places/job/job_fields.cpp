@@ -36,8 +36,10 @@ void JobFields::refresh(const project::ChangeSet& changes) {
     if (!changes.isEmpty() && !changes.touches(project::RecordKind::Job)) {
         return;
     }
+    // Another job ends what was being typed; a change of this one leaves a refused text to be mended.
+    const auto show = changes.isEmpty() ? &EntryField::setStored : &EntryField::renewStored;
     for (const auto& [name, entry] : m_fields) {
-        entry->setStored(m_bridge.isOpen() ? jobFieldText(m_bridge.project().job(), name) : QString());
+        (entry->*show)(m_bridge.isOpen() ? jobFieldText(m_bridge.project().job(), name) : QString());
         entry->setReadOnly(m_bridge.isReadOnly());
     }
     fitWidths();
@@ -60,7 +62,7 @@ bool JobFields::storeJob(const base::Result<project::Job>& job, const std::strin
     const bool isTaken =
         m_bridge.tellOrClear(job ? m_bridge.apply({label, {*job}, {}, true}) : base::Outcome(job.fault()));
     if (!isTaken) {
-        refresh({});
+        emit refreshed();  // The choices show again what is stored.
     }
     return isTaken;
 }

@@ -43,8 +43,9 @@ QString readingStep(const project::Reading* before, const project::Reading* afte
     return step(valueText(before), valueText(after));
 }
 
-QString settingText(const std::optional<quantity::Setting>& setting) {
-    return setting ? QString::fromStdString(quantity::concise(setting->si(), 5)) : QString();
+QString settingText(const project::Project& project, const base::Id& branch,
+                    const std::optional<quantity::Setting>& setting) {
+    return setting ? text::setting(*setting, project, project.branches().at(branch)) : QString();
 }
 
 QString ratioText(const std::optional<quantity::Ratio>& ratio) {
@@ -111,7 +112,8 @@ TextRow correctionRow(const project::Project& project, const balancing::Compared
     row.isStruck = true;
     row.cells = {
         QString(),
-        old.setting ? QString::fromStdString(old.setting->text()) : QString(),
+        old.setting ? settingText(project, branch.branch, quantity::Setting::si(old.setting->value()))
+                    : QString(),
         valueText(&old),
         QString(),
         correction.replacement ? ReviewPlaceText::tr("was, corrected") : ReviewPlaceText::tr("struck"),
@@ -140,7 +142,8 @@ std::vector<TextRow> comparedRows(const project::Project& project,
         row.state = static_cast<int>(branch.stateAfter);
         row.isOver = branch.ofTargetAfter && branch.ofTargetAfter->si() > 1.0;
         row.cells = {QString::fromStdString(project.branches().at(branch.branch).tag),
-                     step(settingText(branch.settingBefore), settingText(branch.settingAfter)),
+                     step(settingText(project, branch.branch, branch.settingBefore),
+                          settingText(project, branch.branch, branch.settingAfter)),
                      readingStep(before, after),
                      step(ratioText(branch.ofTargetBefore), ratioText(branch.ofTargetAfter)),
                      stateStep(branch, project.branches().at(branch.branch)),

@@ -4,6 +4,7 @@
 
 #include "core/project/edit_label.h"
 #include "core/project/names.h"
+#include "core/project/setting_text.h"
 #include "ui/text/format.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
@@ -106,8 +107,9 @@ Result setSetting(const Project& project, Branch& branch, const std::string& tex
     }
     const curve::ValveCharacteristic* curve = project.characteristicOf(branch);
     if (curve != nullptr && !curve->covers(quantity::Setting::si(setting->value()))) {
-        return fault(kSettingOutside, {setting->text(), quantity::concise(curve->lowest().si(), 5),
-                                       quantity::concise(curve->fullyOpen().si(), 5)});
+        return fault(kSettingOutside,
+                     {setting->text(), project::settingText(project, branch, curve->lowest()),
+                      project::settingText(project, branch, curve->fullyOpen())});
     }
     branch.setting = std::move(setting).value();
     return {};

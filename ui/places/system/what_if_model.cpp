@@ -155,7 +155,7 @@ QString WhatIfModel::settingText(std::size_t branch, const balancing::LoopState&
     const auto found = state.settings.find(record.id);
     const quantity::Setting setting =
         found == state.settings.end() ? characteristic->fullyOpen() : found->second;
-    return QString::fromStdString(quantity::concise(setting.si(), 5));
+    return text::setting(setting, m_project, record);
 }
 
 QString WhatIfModel::shown(std::size_t branch, int column) const {
@@ -264,11 +264,10 @@ bool WhatIfModel::trySetting(std::size_t branch, const QString& typed) {
     }
     const quantity::Setting setting = quantity::Setting::si(number->value());
     if (!characteristic->covers(setting)) {
-        emit refused(
-            tr("%1 is off the scale of %2; it runs from %3 to %4")
-                .arg(typed, QString::fromStdString(record.tag),
-                     QString::fromStdString(quantity::concise(characteristic->lowest().si(), 4)),
-                     QString::fromStdString(quantity::concise(characteristic->fullyOpen().si(), 4))));
+        emit refused(tr("%1 is off the scale of %2; it runs from %3 to %4")
+                         .arg(typed, QString::fromStdString(record.tag),
+                              text::setting(characteristic->lowest(), m_project, record),
+                              text::setting(characteristic->fullyOpen(), m_project, record)));
         return false;
     }
     m_tried.settings[record.id] = setting;

@@ -116,7 +116,6 @@ void OpenRoundPanel::begin() {
     };
     select(m_meter, m_bridge.instrument());
     select(m_person, m_bridge.person());
-    m_override->clear();
     showReadiness();
     m_open->setFocus(Qt::OtherFocusReason);
 }
@@ -145,6 +144,7 @@ void OpenRoundPanel::open() {
         emit m_bridge.messageRaised(done.fault());
         return;
     }
+    m_override->clear();
     emit opened();
     if (const auto overdue = overdueMeter(m_bridge)) {
         emit m_bridge.messageRaised(*overdue);
@@ -153,6 +153,7 @@ void OpenRoundPanel::open() {
 
 void OpenRoundPanel::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape) {
+        m_override->clear();
         emit givenUp();
         return;
     }
@@ -237,6 +238,7 @@ void CloseRoundPanel::list() {
         auto* first = page->findChild<EntryField*>();
         (first != nullptr ? static_cast<QWidget*>(first) : m_close)->setFocus(Qt::OtherFocusReason);
     }
+    emit listed();
 }
 
 void CloseRoundPanel::addItem(const balancing::Finding& item, QWidget* page, QVBoxLayout* rows) {

@@ -52,8 +52,12 @@ class CloseRoundPanel : public QWidget {
     explicit CloseRoundPanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
     /// Lists the open items and puts the keys on the first.
     void begin();
+    /// Whether nothing keeps the round from being closed.
+    bool isReady() const { return m_close->isEnabled(); }
 
   signals:
+    /// The open items were listed anew.
+    void listed();
     void closed();
     void givenUp();
     /// A valve of the list is to be read after all.

@@ -171,8 +171,9 @@ WalkModel::Column ValveCard::entryColumn() const {
 void ValveCard::refresh() {
     const QModelIndex tag = cell(WalkModel::Tag);
     setEnabled(tag.isValid());
-    const bool isOther = m_row != m_grid.currentRow();
-    m_row = m_grid.currentRow();
+    const int row = m_grid.currentRow();
+    const auto branch = row >= 0 ? std::optional(m_grid.rows().branchAt(row)) : std::nullopt;
+    const bool isOther = m_branch != branch;
     const auto words = [this](WalkModel::Column column) { return cell(column).data().toString(); };
     m_route->setText(words(WalkModel::Route));
     m_tag->setText(words(WalkModel::Tag));
@@ -189,9 +190,12 @@ void ValveCard::refresh() {
     m_ofTarget->setText(ofTarget.isEmpty() ? QString(QChar(0x2013)) : ofTarget);
     m_sign->set(cell(WalkModel::State), m_isNarrow ? ofTarget : QString());
     // What is being typed stays, unless another valve came to hand.
+    if (isOther) {
+        exchangeRefused(branch);
+    }
     for (const auto& [field, column] :
          {std::pair(m_setting, WalkModel::Setting), std::pair(m_dp, entryColumn())}) {
-        const bool isTyping = field->isTyped() && field->hasFocus() && !isOther;
+        const bool isTyping = (field->isTyped() && field->hasFocus() && !isOther) || field->isRefused();
         if (!isTyping) {
             field->setStored(cell(column).data(Qt::EditRole).toString());
             field->setAccessibleDescription(cell(column).data(Qt::AccessibleTextRole).toString());
@@ -201,6 +205,22 @@ void ValveCard::refresh() {
         }
     }
     update();
+}
+
+void ValveCard::exchangeRefused(const std::optional<base::Id>& shown) {
+    for (const auto& [field, column] :
+         {std::pair(m_setting, WalkModel::Setting), std::pair(m_dp, WalkModel::Dp)}) {
+        if (m_branch && field->isTyped() && !field->text().isEmpty()) {
+            m_refused[{*m_branch, column}] = field->text();
+        }
+        field->setStored(cell(column).data(Qt::EditRole).toString());
+        const auto kept = shown ? m_refused.find({*shown, column}) : m_refused.end();
+        if (kept != m_refused.end()) {
+            field->setRefused(kept->second);
+            m_refused.erase(kept);
+        }
+    }
+    m_branch = shown;
 }
 
 bool ValveCard::store(WalkField* field, WalkModel::Column column) {

@@ -7,6 +7,9 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QWidget>
+#include <map>
+#include <optional>
+#include <utility>
 
 #include "ui/places/walk/walk_grid.h"
 #include "ui/widgets/walk_field.h"
@@ -50,6 +53,8 @@ class ValveCard : public QWidget {
     class Sign;
     void refresh();
     void go(WalkField::Way way, WalkModel::Column from);
+    /// Keeps what is typed and not stored with the valve that is left, and brings it back with the one shown.
+    void exchangeRefused(const std::optional<base::Id>& shown);
     bool store(WalkField* field, WalkModel::Column column);
     QModelIndex cell(WalkModel::Column column) const;
     /// The column that the field of the reading shows: the dp of the valve in hand or, where a dp gives none,
@@ -75,7 +80,9 @@ class ValveCard : public QWidget {
     QBoxLayout* m_moves = nullptr;  ///< one under the other where the card is narrow
     theme::Tokens m_tokens;
     theme::Metrics m_metrics;
-    int m_row = -1;
+    std::optional<base::Id> m_branch;  ///< of the valve shown
+    /// Texts that are not stored, by valve and column, until their valve is in hand again.
+    std::map<std::pair<base::Id, int>, QString> m_refused;
     bool m_isNarrow = false;
 };
 

@@ -1,5 +1,7 @@
 #include "ui/places/walk/valve_panel.h"
 
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "core/balancing/standing_readings.h"
@@ -26,9 +28,27 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidg
       m_comments(new QLabel(this)),
       m_notes(new QLabel(this)),
       m_noteButton(new QPushButton(this)) {
-    auto* layout = new QVBoxLayout(this);
+    // What is said of the valve scrolls where the window is low: it takes no room from the totals and from
+    // closing the round.
+    auto* content = new QWidget(this);
+    auto* layout = new QVBoxLayout(content);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(8);
+    auto* area = new QScrollArea(this);
+    area->setWidget(content);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setProperty("ringed", true);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setAccessibleName(tr("About the valve in hand, scrolled"));
+    area->setMinimumHeight(0);
+    // A stop of Tab only while there is something to scroll.
+    area->setFocusPolicy(Qt::NoFocus);
+    connect(area->verticalScrollBar(), &QScrollBar::rangeChanged, area,
+            [area](int least, int most) { area->setFocusPolicy(most > least ? Qt::TabFocus : Qt::NoFocus); });
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(area);
     auto* roundHead = new QLabel(tr("Of target by round, %"), this);
     roundHead->setObjectName(QStringLiteral("panel_head"));
     auto* readingHead = new QLabel(tr("This reading"), this);
@@ -88,11 +108,10 @@ QString ValvePanel::valveText(const project::Branch& branch, const balancing::Br
         tr("valve %1 %2").arg(QString::fromStdString(valve->model), QString::fromStdString(valve->size));
     const curve::ValveCharacteristic* curve = project.characteristic(valve->id);
     if (curve != nullptr && result.setting) {
-        words +=
-            '\n' + tr("setting %1 of %2 %3%4")
-                       .arg(QString::fromStdString(quantity::concise(result.setting->si(), 5)),
-                            QString::fromStdString(quantity::concise(curve->fullyOpen().si(), 5)),
-                            text::word(valve->scale), result.isFullyOpen ? tr(", fully open") : QString());
+        words += '\n' + tr("setting %1 of %2 %3%4")
+                            .arg(text::setting(*result.setting, project, branch),
+                                 text::setting(curve->fullyOpen(), project, branch), text::word(valve->scale),
+                                 result.isFullyOpen ? tr(", fully open") : QString());
     }
     if (valve->minimumDp) {
         words += '\n' + tr("readable from %1").arg(text::entered(valve->minimumDp));

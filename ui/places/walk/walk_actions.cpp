@@ -105,8 +105,7 @@ void WalkPlace::stepSetting(int steps) {
     const quantity::Setting step = balancing::readableStep(project, record);
     const quantity::Setting setting = balancing::steppedSetting(
         project, project.branches().indexOf(*branch), quantity::Setting::si(standing->value()), step, steps);
-    m_bridge.tell(
-        m_bridge.storeSetting(*branch, QString::fromStdString(text::setting(setting, step).text())));
+    m_bridge.tell(m_bridge.storeSetting(*branch, text::setting(setting, project, record)));
 }
 
 void WalkPlace::recordNotReadable() {

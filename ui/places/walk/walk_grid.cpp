@@ -47,7 +47,8 @@ void WalkGrid::fitColumns() {
         left -= widths[column];
         setColumnHidden(column, false);
     }
-    // Where the text is large, what the panel beside the grid says too is left out here.
+    // Where the text is large, what the panel beside the grid says too is left out here, unless what the
+    // others left is enough for it.
     const WalkModel::Column last = m_model.hasFlowEntry() ? WalkModel::OfTarget : WalkModel::Flow;
     for (const int column :
          {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share, WalkModel::Last, last}) {
@@ -57,10 +58,20 @@ void WalkGrid::fitColumns() {
         setColumnHidden(column, true);
         left += widths[column];
     }
-    if (!isColumnHidden(WalkModel::Serves)) {
-        setColumnWidth(WalkModel::Serves, widths[WalkModel::Serves] + left);
+    if (left > 0 && isColumnHidden(WalkModel::Serves) && left >= leastServes()) {
+        setColumnHidden(WalkModel::Serves, false);
+        widths[WalkModel::Serves] = 0;
     }
+    // What is left is used: no strip stays free beside the last column.
+    const int filling = isColumnHidden(WalkModel::Serves) ? WalkModel::State : WalkModel::Serves;
+    setColumnWidth(filling, widths[filling] + std::max(0, left));
     m_heights->want();
+}
+
+int WalkGrid::leastServes() const {
+    // Two lines, and letters that may be set narrower.
+    return std::max(leastColumnWidth(*this, WalkModel::Serves),
+                    wordsColumnWidth(*this, WalkModel::Serves) * 3 / 5);
 }
 
 void WalkGrid::resizeEvent(QResizeEvent* event) {
@@ -92,6 +103,15 @@ void WalkGrid::flash(int row) {
         m_delegate->setFlashedRow(-1);
         viewport()->update();
     });
+}
+
+QString WalkGrid::rowKey(const QModelIndex& cell) const {
+    return QString::fromStdString(m_model.branchAt(cell.row()).text());
+}
+
+int WalkGrid::rowWithKey(const QString& key, int) const {
+    const auto branch = base::Id::fromText(key.toStdString());
+    return branch ? m_model.rowOf(*branch) : -1;
 }
 
 QModelIndex WalkGrid::typingCell(const QModelIndex& current) const {

@@ -33,12 +33,16 @@ class WalkGrid : public EntryTable {
     QModelIndex cellAfterTab(const QModelIndex& cell) const override;
     QModelIndex cellBeforeTab(const QModelIndex& cell) const override;
     bool keepsTab() const override { return true; }
+    QString rowKey(const QModelIndex& cell) const override;
+    int rowWithKey(const QString& key, int row) const override;
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
     void resizeEvent(QResizeEvent* event) override;
 
   private:
     void keepInMiddleThird(int row);
     void fitColumns();
+    /// The width in which what valves serve can be read, px.
+    int leastServes() const;
 
     WalkModel& m_model;
     BranchDelegate* m_delegate;

@@ -49,6 +49,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
             [this](const QModelIndex& current, const QModelIndex& previous) {
                 if (current.isValid() && current.row() != previous.row()) {
                     m_bridge.selectBranch(m_model->branchAt(current.row()));
+                    emit hintChanged();
                 }
                 if (m_repeatBranch && m_repeatBranch != m_bridge.selectedBranch()) {
                     m_repeatBranch.reset();
@@ -79,6 +80,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
             takeFocus();
         });
     }
+    connect(m_closing, &CloseRoundPanel::listed, this, &WalkPlace::hintChanged);
     connect(m_closing, &CloseRoundPanel::valveWanted, this, [this](const base::Id& branch) {
         showPanel(m_valve);
         showBranch(branch);

@@ -4,10 +4,12 @@
 
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
+#include "core/balancing/walk_progress.h"
 #include "ui/charts/chart_view.h"
 #include "ui/places/reading_notice.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/key_hints.h"
 
 namespace ww::ui {
 namespace {
@@ -63,12 +65,20 @@ void WalkPlace::refresh(const project::ChangeSet& changes) {
         showPanel(m_valve);
     }
     if (changes.isEmpty() || !m_grid->currentIndex().isValid()) {
-        const auto selected = m_bridge.selectedBranch();
-        const int row = selected ? m_model->rowOf(*selected) : 0;
-        m_grid->goToRow(std::max(0, row), false);
+        m_grid->goToRow(std::max(0, rowToBeginAt()), false);
     }
     showWhatThereIs();
     refreshTotals();
+}
+
+int WalkPlace::rowToBeginAt() const {
+    if (const auto selected = m_bridge.selectedBranch()) {
+        return m_model->rowOf(*selected);
+    }
+    const project::Round* round = m_bridge.openRoundOrNull();
+    const auto progress =
+        round != nullptr ? balancing::walkProgress(m_bridge.project(), *round) : balancing::WalkProgress{};
+    return progress.unread.empty() ? 0 : m_model->rowOf(progress.unread.front());
 }
 
 void WalkPlace::showWhatThereIs() {
@@ -106,27 +116,69 @@ void WalkPlace::showPanel(QWidget* panel) {
     emit hintChanged();
 }
 
+bool WalkPlace::takesReadings() const {
+    return !m_bridge.isReadOnly() && m_bridge.openRoundOrNull() != nullptr && branchInHand() &&
+           m_content->currentWidget() == m_gridPage && m_side->currentWidget() == m_valve;
+}
+
 QString WalkPlace::hint() const {
+    const project::Round* last = m_bridge.project().lastRound();
+    if (m_side->currentWidget() != m_valve) {
+        return panelHint();
+    }
     if (isConvergenceShown()) {
-        return tr("Ctrl+T numbers as a table   |   Ctrl+G back to the grid");
+        return KeyHints().add(tr("Ctrl+T numbers as a table")).add(tr("Ctrl+G back to the grid")).line();
     }
+    if (m_model->rowCount() == 0) {
+        return KeyHints().add(tr("Alt+2 system")).line();
+    }
+    if (last == nullptr) {
+        return KeyHints().add(tr("Ctrl+Shift+N opens round 1"), !m_bridge.isReadOnly()).line();
+    }
+    return readingHint();
+}
+
+QString WalkPlace::panelHint() const {
+    KeyHints keys;
     if (m_side->currentWidget() == m_opening) {
-        return tr("Enter opens the round   |   Tab next choice   |   Esc back to the grid");
+        keys.add(tr("Enter opens the round")).add(tr("Tab next choice")).add(tr("Esc back to the grid"));
+    } else if (m_side->currentWidget() == m_notes) {
+        const bool isWritable = !m_bridge.isReadOnly();
+        keys.add(tr("Enter stores the note"), isWritable && m_bridge.openRoundOrNull() != nullptr)
+            .add(tr("Ctrl+Enter stores the notes"), isWritable)
+            .add(tr("Esc back to the walk"));
+    } else {
+        keys.add(tr("Enter closes the round"), m_closing->isReady())
+            .add(tr("Enter stores the reason"), !m_closing->isReady())
+            .add(tr("Tab next item"), !m_closing->isReady())
+            .add(tr("Esc back to the grid"));
     }
-    if (m_side->currentWidget() == m_notes) {
-        return tr("Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk");
-    }
-    if (m_side->currentWidget() == m_closing) {
-        return tr("Enter stores the reason   |   Tab next item   |   Esc back to the grid");
-    }
-    if (m_bridge.isOpen() && m_model->rowCount() > 0 && m_bridge.openRoundOrNull() == nullptr) {
-        return tr(
-            "Ctrl+Shift+N opens the next round   |   Alt+4 adjust   |   Ctrl+J find   |   Ctrl+G "
-            "convergence");
-    }
-    return tr(
-        "digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   "
-        "Ctrl+R again   |   F6 leaves the grid");
+    return keys.line();
+}
+
+QString WalkPlace::readingHint() const {
+    const project::Project& project = m_bridge.project();
+    const project::Round& last = *project.lastRound();
+    const auto inHand = branchInHand();
+    const project::Branch* branch = inHand ? project.branches().find(*inHand) : nullptr;
+    const bool isWritable = !m_bridge.isReadOnly();
+    const bool takes = takesReadings();
+    const bool isRead = branch != nullptr && !m_model->isUnread(m_grid->currentRow());
+    const bool corrects =
+        isWritable && isRead &&
+        (last.state == project::RoundState::Closed || last.state == project::RoundState::SentBack);
+    return KeyHints()
+        .add(tr("digits Enter next valve"), takes)
+        .add(tr("digits Enter correct the reading"), corrects)
+        .add(tr("Tab setting"), takes && branch->valve.has_value())
+        .add(tr("x cannot read"), takes)
+        .add(tr("Ctrl+Shift+N opens the next round"), isWritable && !takes)
+        .add(tr("Alt+4 adjust"), !takes)
+        .add(tr("Ctrl+J find"))
+        .add(tr("Ctrl+R again"), takes && isRead)
+        .add(tr("Ctrl+G convergence"), !takes)
+        .add(tr("F6 leaves the grid"), !m_isCard)
+        .line();
 }
 
 void WalkPlace::refreshTotals() {
@@ -179,23 +231,23 @@ bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
     if (text.trimmed().isEmpty()) {
         return true;  // Enter alone walks past
     }
-    if (cell.column() == WalkModel::Setting) {
-        if (!m_bridge.tell(m_bridge.storeSetting(branch, text))) {
-            return false;
+    const bool isSetting = cell.column() == WalkModel::Setting;
+    const bool isFlow = cell.column() == WalkModel::Flow;
+    const bool isRead = text.trimmed().compare(QStringLiteral("x"), Qt::CaseInsensitive) != 0;
+    const base::Outcome done = isSetting                  ? m_bridge.storeSetting(branch, text)
+                               : !isRead                  ? m_bridge.storeCannotBeRead(branch)
+                               : isFlow                   ? m_bridge.storeFlow(branch, text)
+                               : m_repeatBranch == branch ? m_bridge.storeRepeat(branch, text)
+                                                          : m_bridge.storeDp(branch, text);
+    if (!done) {
+        // It may be read in another place, where the cell is not seen.
+        base::Fault refusal = done.fault();
+        if (refusal.subject.empty()) {
+            refusal.subject = m_bridge.project().branches().at(branch).tag;
         }
-    } else if (text.trimmed().compare(QStringLiteral("x"), Qt::CaseInsensitive) == 0) {
-        if (!m_bridge.tell(m_bridge.storeCannotBeRead(branch))) {
-            return false;
-        }
-    } else if (cell.column() == WalkModel::Flow) {
-        if (!m_bridge.tell(m_bridge.storeFlow(branch, text))) {
-            return false;
-        }
-    } else {
-        const bool isRepeat = m_repeatBranch == branch;
-        if (!m_bridge.tell(isRepeat ? m_bridge.storeRepeat(branch, text) : m_bridge.storeDp(branch, text))) {
-            return false;
-        }
+        return m_bridge.tell(refusal);
+    }
+    if (!isSetting && !isFlow && isRead) {
         m_repeatBranch.reset();
     }
     m_grid->flash(cell.row());

@@ -39,8 +39,10 @@ class WalkPlace : public QWidget {
     bool isCard() const { return m_isCard; }
     /// Puts the keys where the next reading is typed.
     void takeFocus();
-    /// The keys that work in what the place shows now.
+    /// The keys that act in what the place shows now.
     QString hint() const;
+    /// Whether a reading can be typed at the valve in hand: a round is open, and the valves are shown.
+    bool takesReadings() const;
     WalkGrid* grid() const { return m_grid; }
     ValveCard* card() const { return m_card; }
     WalkModel* model() const { return m_model; }
@@ -81,6 +83,10 @@ class WalkPlace : public QWidget {
     void refreshTotals();
     void showWhatThereIs();
     void showPanel(QWidget* panel);
+    /// The row of the valve in hand, else of the first valve of the route that the open round has not read.
+    int rowToBeginAt() const;
+    QString panelHint() const;
+    QString readingHint() const;
     void showConvergence();
     bool isConvergenceShown() const;
     bool store(const QModelIndex& cell, const QString& text);
