@@ -37,7 +37,7 @@ QString timeOf(const base::Instant& time) {
 }  // namespace
 
 JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_bridge(bridge),
       m_journal(bridge.workbook()->journal()),
       m_actions(new TextTable(

@@ -12,6 +12,7 @@
 #include "ui/places/reading_notice.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
+#include "ui/widgets/reading_order.h"
 
 namespace ww::ui {
 MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
@@ -131,6 +132,10 @@ void MainWindow::buildFrame() {
             goTo(static_cast<Place>(row));
         }
     });
+}
+
+bool MainWindow::focusNextPrevChild(bool isForward) {
+    return goToNextStop(*this, isForward) || QMainWindow::focusNextPrevChild(isForward);
 }
 
 void MainWindow::refresh() {

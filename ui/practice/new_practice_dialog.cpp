@@ -40,7 +40,7 @@ QList<DifficultyWords> difficulties() {
 }  // namespace
 
 NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_name(new QLineEdit(this)),
       m_difficulty(new QComboBox(this)),
       m_about(new QLabel(this)),

@@ -51,7 +51,7 @@ QString withGroups(QString words) {
 }  // namespace
 
 VerifyDialog::VerifyDialog(const WorkbookBridge& bridge, const theme::Tokens& tokens, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_bridge(bridge),
       m_tokens(tokens),
       m_page(new QWidget),

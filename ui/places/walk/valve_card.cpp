@@ -6,6 +6,7 @@
 
 #include "ui/models/branch_roles.h"
 #include "ui/theme/state_shape.h"
+#include "ui/widgets/reading_order.h"
 
 namespace ww::ui {
 
@@ -131,8 +132,8 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     layout->addWidget(m_sign);
     layout->addLayout(m_moves);
     layout->addStretch(1);
-    setTabOrder(m_dp, m_setting);
-    setTabOrder(m_setting, m_back);
+    // The dp is what a walk is for; Tab goes to the setting beside it.
+    stopAfter(*m_dp, *m_setting);
 
     m_dp->setStore([this](const QString&) { return store(m_dp, WalkModel::Dp); });
     m_setting->setStore([this](const QString&) { return store(m_setting, WalkModel::Setting); });
