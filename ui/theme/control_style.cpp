@@ -4,6 +4,8 @@
 #include <QStyleOption>
 #include <algorithm>
 
+#include "ui/text/written_way.h"
+
 namespace ww::ui::theme {
 namespace {
 
@@ -34,6 +36,24 @@ void ControlStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* o
             QProxyStyle::drawPrimitive(element, option, painter, widget);
             break;
     }
+}
+
+void ControlStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                               const QWidget* widget) const {
+    const auto* item = qstyleoption_cast<const QStyleOptionViewItem*>(option);
+    if (element != CE_ItemViewItem || item == nullptr) {
+        QProxyStyle::drawControl(element, option, painter, widget);
+        return;
+    }
+    QStyleOptionViewItem written(*item);
+    written.text = text::writtenApart(item->direction, item->text);
+    QProxyStyle::drawControl(element, &written, painter, widget);
+}
+
+void ControlStyle::drawItemText(QPainter* painter, const QRect& box, int flags, const QPalette& palette,
+                                bool isEnabled, const QString& words, QPalette::ColorRole role) const {
+    QProxyStyle::drawItemText(painter, box, text::writtenFlags(painter->layoutDirection(), flags, words),
+                              palette, isEnabled, words, role);
 }
 
 QPen ControlStyle::framePen(State state) const {

@@ -1,5 +1,6 @@
 // The style of the program: that of the desktop, with boxes and circles to tick that are seen in every
-// display. Not for colours and sizes that a style sheet can say (theme.h).
+// display and with numbers that keep their order in a layout from right to left. Not for colours and sizes
+// that a style sheet can say (theme.h).
 #pragma once
 
 #include <QProxyStyle>
@@ -22,6 +23,12 @@ class ControlStyle : public QProxyStyle {
     /// ink; dashed where disabled.
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                        const QWidget* widget = nullptr) const override;
+    /// Cells and items.
+    void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                     const QWidget* widget = nullptr) const override;
+    /// Buttons, heads, tabs and choices.
+    void drawItemText(QPainter* painter, const QRect& box, int flags, const QPalette& palette, bool isEnabled,
+                      const QString& words, QPalette::ColorRole role = QPalette::NoRole) const override;
 
   private:
     void paintBox(QPainter& painter, const QRect& box, State state) const;

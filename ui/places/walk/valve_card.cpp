@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "ui/models/branch_roles.h"
+#include "ui/text/written_way.h"
 #include "ui/theme/state_shape.h"
 #include "ui/widgets/reading_order.h"
 
@@ -46,8 +47,10 @@ class ValveCard::Sign : public QWidget {
         const QRectF shape(isRight ? width() - size : 0, (height() - size) / 2.0, size, size);
         theme::paintState(painter, shape, m_state, m_isOver, m_tokens);
         painter.setPen(m_tokens.ink);
+        painter.setLayoutDirection(Qt::LayoutDirectionAuto);
         painter.drawText(rect().adjusted(isRight ? 0 : size + 8, 0, isRight ? -size - 8 : 0, 0),
-                         int(Qt::AlignVCenter | (isRight ? Qt::AlignRight : Qt::AlignLeft)), m_word);
+                         text::writtenFlags(layoutDirection(), int(Qt::AlignVCenter | Qt::AlignLeft), m_word),
+                         m_word);
     }
 
   private:
