@@ -2,10 +2,17 @@
 // for.
 #include <gtest/gtest.h>
 
+#include <QComboBox>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTabBar>
 #include <tuple>
 
 #include "tests/ui/support/screens.h"
 #include "tests/ui/support/spoken.h"
+#include "ui/places/pump/pump_place.h"
+#include "ui/places/report/report_place.h"
 
 namespace ww::ui {
 namespace {
@@ -41,6 +48,45 @@ TEST(TextSize, isThatOfTheDisplayFromTheStart) {
     EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 11.0);
     desk.window.setDisplay(theme::Display::Office);
     EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 10.0);
+}
+
+/// Whether all of a control is in sight.
+bool isWhollySeen(const QWidget& control) {
+    return control.isVisible() && control.visibleRegion().boundingRect() == control.rect();
+}
+
+// WCAG 2.2, 1.4.4 asks for text of twice the size without loss of function; ours is checked at half as large
+// again. What a place is left or ended with must not be scrolled for.
+TEST(LargerText, whatPagesAreChosenAndReportsAreWrittenWithStaysInSight) {
+    constexpr double kPoints = 15.0;
+    support::ScreenWindow shown(support::kScreens.front());
+    shown.desk.window.setTextPoints(kPoints);
+    ASSERT_TRUE(shown.show(theme::Display::Office));
+    support::eachPage(shown.desk.window, [&](const QString& page) {
+        QTest::qWait(60);
+        // To the end of the page and back.
+        for (const bool isEnd : {true, false}) {
+            for (QScrollArea* area : shown.desk.window.findChildren<QScrollArea*>()) {
+                area->verticalScrollBar()->setValue(isEnd ? area->verticalScrollBar()->maximum() : 0);
+            }
+            QTest::qWait(0);
+            const MainWindow::Place place = shown.desk.window.place();
+            if (place == MainWindow::Pump) {
+                const auto* chooser = shown.desk.window.pump()->chooser();
+                const auto* tabs = shown.desk.window.pump()->findChild<QTabBar*>();
+                EXPECT_TRUE(isWhollySeen(*chooser) || isWhollySeen(*tabs)) << page.toStdString();
+            }
+            if (place == MainWindow::Report) {
+                int seen = 0;
+                for (const auto* button : shown.desk.window.report()->findChildren<QPushButton*>()) {
+                    const QString words = button->text().remove('&');
+                    const bool isOfFile = words.startsWith("Export Unsigned") || words.startsWith("Verify");
+                    seen += isOfFile && isWhollySeen(*button) ? 1 : 0;
+                }
+                EXPECT_EQ(seen, 2) << "Export Unsigned Draft, Verify a Report";
+            }
+        }
+    });
 }
 
 INSTANTIATE_TEST_SUITE_P(Screens, Layout,

@@ -125,24 +125,37 @@ QWidget* ReportPlace::buildPanel() {
     m_written->setWordWrap(true);
     m_written->setTextFormat(Qt::PlainText);
     m_written->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    auto* exporting = new QPushButton(tr("&Export Unsigned Draft…"), panel);
+    auto* exporting = new QPushButton(tr("&Export Unsigned Draft…"));
     exporting->setAccessibleDescription(
         tr("Writes these pages as a PDF file; every page says it is a draft"));
-    auto* verifying = new QPushButton(tr("Verif&y a Report…"), panel);
+    auto* verifying = new QPushButton(tr("Verif&y a Report…"));
     connect(exporting, &QPushButton::clicked, this, &ReportPlace::exportReport);
     connect(verifying, &QPushButton::clicked, this, &ReportPlace::verifyReport);
-    auto* buttons = new SideBySide({exporting, 0, 1, 0}, {verifying, 0, 1, 0}, panel);
+    auto* buttons = new SideBySide({exporting, 0, 1, 0}, {verifying, 0, 1, 0});
     column->addWidget(m_summary);
     column->addWidget(list, 1);
     column->addWidget(m_signing);
     column->addWidget(m_versions);
     column->addWidget(m_written);
-    column->addWidget(buttons);
-    // On a low screen the whole panel scrolls.
-    auto* scroll = new PanelArea(panel, kSigningWidth);
-    scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
-    scroll->setAccessibleName(tr("Readiness and signing"));
-    return scroll;
+    // On a low screen what is above the buttons scrolls.
+    m_panel = new PanelArea(panel, kSigningWidth);
+    m_panel->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+    m_panel->setAccessibleName(tr("Readiness and signing"));
+    auto* side = new QWidget;
+    auto* whole = new QVBoxLayout(side);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(m_panel, 1);
+    whole->addWidget(buttons);
+    return side;
+}
+
+/// What came of a file, in sight.
+void ReportPlace::tell(const QString& words) {
+    m_written->setText(words);
+    if (!words.isEmpty()) {
+        // Words of more lines are laid out first.
+        QTimer::singleShot(0, this, [this] { m_panel->ensureWidgetVisible(m_written); });
+    }
 }
 
 void ReportPlace::setTokens(const theme::Tokens& tokens) {
@@ -263,8 +276,8 @@ base::Outcome ReportPlace::exportTo(const std::filesystem::path& file) {
     progress.setCount(isMade ? m_made->pages->pages.size() : 0);
     const base::Outcome outcome =
         report::writePdf(isMade ? m_made->report : currentReport(), m_bridge.project(), file, waiting);
-    m_written->setText(outcome.ok() ? tr("Written: %1").arg(QString::fromStdString(file.string()))
-                                    : text::text(outcome.fault()));
+    tell(outcome.ok() ? tr("Written: %1").arg(QString::fromStdString(file.string()))
+                      : text::text(outcome.fault()));
     return outcome;
 }
 
@@ -305,7 +318,7 @@ void ReportPlace::exportReport() {
 
 /// Says what a file waits for where it is seen: beside the pages, or in their place while there are none.
 void ReportPlace::tellWaiting(const QString& words) {
-    m_written->setText(words);
+    tell(words);
     if (m_made == nullptr) {
         m_empty->setText(words);
     }
