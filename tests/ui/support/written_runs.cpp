@@ -21,24 +21,27 @@ class RunEngine : public QPaintEngine {
     void drawTextItem(const QPointF&, const QTextItem& run) override {
         const QString words = run.text();
         const auto isMark = [](QChar c) { return c.unicode() >= 0x2066 && c.unicode() <= 0x2069; };
+        m_all << words;
         if ((run.renderFlags() & QTextItem::RightToLeft) != 0 &&
             !std::all_of(words.begin(), words.end(), isMark)) {
-            m_runs << words;
+            m_fromRightToLeft << words;
         }
     }
     Type type() const override { return User; }
 
-    const QStringList& runs() const { return m_runs; }
+    const QStringList& all() const { return m_all; }
+    const QStringList& fromRightToLeft() const { return m_fromRightToLeft; }
 
   private:
-    QStringList m_runs;
+    QStringList m_all;
+    QStringList m_fromRightToLeft;
 };
 
 class RunDevice : public QPaintDevice {
   public:
     explicit RunDevice(const QSize& size) : m_size(size) {}
     QPaintEngine* paintEngine() const override { return &m_engine; }
-    const QStringList& runs() const { return m_engine.runs(); }
+    const RunEngine& engine() const { return m_engine; }
 
   protected:
     int metric(PaintDeviceMetric which) const override {
@@ -81,7 +84,17 @@ QStringList runsFromRightToLeft(const QSize& size, const std::function<void(QPai
         painter.setLayoutDirection(Qt::RightToLeft);
         paint(painter);
     }
-    return device.runs();
+    return device.engine().fromRightToLeft();
+}
+
+QStringList writtenRuns(QWidget& widget) {
+    RunDevice device(widget.size());
+    {
+        QPainter painter(&device);
+        painter.setLayoutDirection(widget.layoutDirection());
+        widget.render(&painter);
+    }
+    return device.engine().all();
 }
 
 QStringList runsFromRightToLeft(QWidget& widget) {

@@ -8,6 +8,9 @@
 
 namespace ww::support {
 
+/// All runs of text that a widget shows, from left to right or not.
+QStringList writtenRuns(QWidget& widget);
+
 /// The runs of text that `paint` writes from right to left, as painted in a layout of that direction. Marks
 /// that only direct a text do not count. Where no letter of such a script is written, a number in such a run,
 /// or between two of them, has lost its place beside its sign, unit or arrow.

@@ -16,6 +16,7 @@
 #include <utility>
 
 #include "core/balancing/assess.h"
+#include "ui/delegates/wrapped_item.h"
 #include "ui/places/report/page_preview.h"
 #include "ui/places/report/signed_versions.h"
 #include "ui/places/report/signing_panel.h"
@@ -61,6 +62,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     m_empty->setAlignment(Qt::AlignCenter);
     m_list->setFixedWidth(kListWidth);
     m_list->setWordWrap(true);
+    m_list->setItemDelegate(new WrappedItem(m_list));
     m_list->setSpacing(3);
     m_list->setResizeMode(QListView::Adjust);
     // A long report has thousands.
