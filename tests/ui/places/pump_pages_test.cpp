@@ -389,6 +389,20 @@ TEST_F(PumpPages, leaveThePageItsLeastHeight) {
     }
 }
 
+TEST_F(PumpPages, whatIsNotSeenIsGivenUpForANewLookAndMadeAnew) {
+    auto& shown = page<SectionPage>(PumpPlace::ReadAndSet);
+    const QString words = textsOf(shown);
+    const auto parts = [&] { return shown.view()->findChildren<QLabel*>().size(); };
+    ASSERT_GT(parts(), 1);
+    m_place.forgetUnseen();
+    EXPECT_GT(parts(), 1) << "what is seen stays";
+    page<DevicePage>(PumpPlace::Devices);
+    m_place.forgetUnseen();
+    EXPECT_EQ(parts(), 0);
+    page<SectionPage>(PumpPlace::ReadAndSet);
+    EXPECT_EQ(textsOf(shown).toStdString(), words.toStdString());
+}
+
 /// What does not fit on the pages: words that are cut, heads of columns, tabs.
 TEST_F(PumpPages, nothingIsClippedAtTheSmallestScreen) {
     for (int index = 0; index < PumpPlace::PageCount; ++index) {

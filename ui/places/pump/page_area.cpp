@@ -40,7 +40,7 @@ class PageArea::Holder : public QWidget {
 };
 
 PageArea::PageArea(QWidget* parent)
-    : QScrollArea(parent), m_holder(new Holder(this)), m_shelf(new FilledStack(m_holder)) {
+    : PatientArea(parent), m_holder(new Holder(this)), m_shelf(new FilledStack(m_holder)) {
     m_holder->layout()->addWidget(m_shelf);
     setWidget(m_holder);
     setWidgetResizable(true);

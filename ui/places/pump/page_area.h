@@ -2,14 +2,13 @@
 // are chosen with stays in sight. Not for deciding which page is shown (pump_place.h).
 #pragma once
 
-#include <QScrollArea>
-
 #include "ui/places/pump/pump_page.h"
 #include "ui/widgets/filled_stack.h"
+#include "ui/widgets/patient_area.h"
 
 namespace ww::ui {
 
-class PageArea : public QScrollArea {
+class PageArea : public PatientArea {
     Q_OBJECT
 
   public:

@@ -16,6 +16,7 @@
 #include "ui/places/pump/set_point_page.h"
 #include "ui/places/pump/test_page.h"
 #include "ui/places/pump/zone_page.h"
+#include "ui/places/section_view.h"
 #include "ui/widgets/filled_stack.h"
 #include "ui/widgets/focus_ring.h"
 #include "ui/widgets/laid_out_later.h"
@@ -109,6 +110,21 @@ void PumpPlace::markBehind() {
     m_shown->want();
 }
 
+void PumpPlace::forgetUnseen() {
+    for (int which = 0; m_advisor.isCurrent() && which < PageCount; ++which) {
+        Entry& entry = m_pages[static_cast<std::size_t>(which)];
+        // What is tried on Zones is of that page alone.
+        if (entry.page == nullptr || entry.page->isVisible() || which == Zones) {
+            continue;
+        }
+        for (SectionView* view : entry.page->findChildren<SectionView*>()) {
+            view->forget();
+        }
+        entry.isBehind = true;
+        entry.isForgotten = true;
+    }
+}
+
 void PumpPlace::setTokens(const theme::Tokens& tokens) {
     m_tokens = tokens;
     for (const Entry& entry : m_pages) {
@@ -166,12 +182,16 @@ void PumpPlace::refresh() {
     m_content->setCurrentWidget(m_tabs);
     m_advisor.want();
     PumpPage* shown = page(shownPage());
-    bool& isBehind = m_pages[static_cast<std::size_t>(shownPage())].isBehind;
+    Entry& entry = m_pages[static_cast<std::size_t>(shownPage())];
     const auto picture = m_advisor.picture();
     // A picture of the job before its last change stays on the page until the new one is there.
-    if (isBehind && (picture == nullptr || m_advisor.isCurrent())) {
+    if (entry.isBehind && (picture == nullptr || m_advisor.isCurrent())) {
         shown->show(picture.get());
-        isBehind = picture == nullptr;
+        entry.isBehind = picture == nullptr;
+        entry.isForgotten = false;
+    } else if (entry.isForgotten) {
+        shown->show(nullptr);
+        entry.isForgotten = false;
     }
 }
 

@@ -39,6 +39,9 @@ class PumpPlace : public QWidget {
 
     PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, QWidget* parent = nullptr);
 
+    /// Before a new look: gives up what pages that are not seen show of the pumps, which is made anew when
+    /// they are shown. Nothing while that is being computed.
+    void forgetUnseen();
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     /// Puts the keys on the page that is shown.
@@ -73,7 +76,8 @@ class PumpPlace : public QWidget {
         std::function<PumpPage*(QWidget*)> make;
         PageArea* area;  ///< of the page, in its tab
         PumpPage* page = nullptr;
-        bool isBehind = true;  ///< has not shown the newest picture
+        bool isBehind = true;      ///< has not shown the newest picture
+        bool isForgotten = false;  ///< gave up what it showed
     };
     template <class Page>
     void addPage(const QString& title);

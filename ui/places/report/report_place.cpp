@@ -29,6 +29,7 @@
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/pages_progress.h"
 #include "ui/widgets/panel_area.h"
+#include "ui/widgets/patient_area.h"
 #include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
@@ -58,7 +59,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
       m_page(new QWidget(this)),
       m_list(new QListWidget(this)),
       m_preview(new PagePreview(this)),
-      m_scroll(new QScrollArea(this)) {
+      m_scroll(new PatientArea(this)) {
     m_empty->setAlignment(Qt::AlignCenter);
     m_list->setFixedWidth(kListWidth);
     m_list->setWordWrap(true);
@@ -112,7 +113,7 @@ QWidget* ReportPlace::buildPanel() {
     bold.setPointSizeF(bold.pointSizeF() * 1.2);
     m_summary->setFont(bold);
     m_ready = new ReadyList(m_bridge);
-    auto* list = new QScrollArea;
+    auto* list = new PatientArea;
     list->setWidget(m_ready);
     list->setWidgetResizable(true);
     list->setFrameShape(QFrame::NoFrame);
