@@ -66,6 +66,10 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connect(&m_bridge, &WorkbookBridge::reverted, this, &MainWindow::showReverted);
     connect(&m_bridge, &WorkbookBridge::instrumentChanged, this, [this] {
         rememberPerson();
+        if (!m_bridge.isNobodyChosen() &&
+            m_notice->message() == text::text(base::Fault{&kNobodyChosen, {}, {}})) {
+            m_notice->clearMessage();
+        }
         refresh();
     });
     connect(&m_bridge, &WorkbookBridge::messageRaised, this, &MainWindow::raise);
