@@ -75,7 +75,7 @@ QColor ControlStyle::fill(State state) const {
 
 void ControlStyle::paintBox(QPainter& painter, const QRect& box, State state) const {
     painter.save();
-    // Half a line inside, so that its pixels have the whole colour.
+    // Half a line inside, so that its pixels have the whole color.
     const QPen frame = framePen(state);
     const double half = frame.widthF() / 2;
     painter.setPen(frame);

@@ -1,5 +1,5 @@
 // The style of the program: that of the desktop, with boxes and circles to tick that are seen in every
-// display and with numbers that keep their order in a layout from right to left. Not for colours and sizes
+// display and with numbers that keep their order in a layout from right to left. Not for colors and sizes
 // that a style sheet can say (theme.h).
 #pragma once
 

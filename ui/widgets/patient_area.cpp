@@ -12,24 +12,20 @@ bool PatientArea::event(QEvent* event) {
     if (!isNewLook && event->type() != QEvent::LayoutRequest) {
         return QScrollArea::event(event);
     }
-    if (!isVisible()) {
-        m_isBehind = true;
-        return QAbstractScrollArea::event(event);
+    if (isVisible() && !isNewLook) {
+        return QScrollArea::event(event);
     }
-    if (isNewLook) {
+    if (isVisible()) {
         QCoreApplication::postEvent(this, new QEvent(QEvent::LayoutRequest));
-        return QAbstractScrollArea::event(event);
     }
-    return QScrollArea::event(event);
+    return QAbstractScrollArea::event(event);
 }
 
 void PatientArea::showEvent(QShowEvent* event) {
     QScrollArea::showEvent(event);
-    if (m_isBehind) {
-        m_isBehind = false;
-        QEvent request(QEvent::LayoutRequest);
-        QScrollArea::event(&request);
-    }
+    // What it holds may have changed while it was not seen.
+    QEvent request(QEvent::LayoutRequest);
+    QScrollArea::event(&request);
 }
 
 }  // namespace ww::ui

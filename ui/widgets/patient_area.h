@@ -15,9 +15,6 @@ class PatientArea : public QScrollArea {
   protected:
     bool event(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
-
-  private:
-    bool m_isBehind = false;  ///< what it holds changed while it was not seen
 };
 
 }  // namespace ww::ui

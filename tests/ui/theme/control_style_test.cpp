@@ -16,7 +16,7 @@ namespace {
 constexpr int kSide = 14;
 constexpr Display kAll[] = {Display::Office, Display::Daylight, Display::PlantRoomDark};
 
-/// An indicator in the middle of a ground of one colour.
+/// An indicator in the middle of a ground of one color.
 QImage indicator(Display display, QStyle::PrimitiveElement element, QStyle::State state,
                  const QColor& ground) {
     ControlStyle style(QStringLiteral("fusion"));
@@ -31,7 +31,7 @@ QImage indicator(Display display, QStyle::PrimitiveElement element, QStyle::Stat
     return picture;
 }
 
-/// Contrast against a colour of what stands out most on a line of pixels.
+/// Contrast against a color of what stands out most on a line of pixels.
 double mostOnLine(const QImage& picture, const QPoint& start, const QPoint& step, const QColor& against) {
     double most = 1;
     for (int i = 0; i < 6; ++i) {
