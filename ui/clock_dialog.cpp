@@ -32,7 +32,7 @@ base::Instant withZone(base::Instant time) {
 }  // namespace
 
 ClockDialog::ClockDialog(const workbook::Workbook& workbook, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_workbook(workbook),
       m_time(new QLineEdit(this)),
       m_result(new QLabel(this)),

@@ -1,17 +1,17 @@
 // Asks for the true date and time here and says what that makes of this laptop's clock. Stores nothing.
 #pragma once
 
-#include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <optional>
 
 #include "core/workbook/workbook.h"
+#include "ui/widgets/ordered_dialog.h"
 
 namespace ww::ui {
 
-class ClockDialog : public QDialog {
+class ClockDialog : public OrderedDialog {
     Q_OBJECT
 
   public:

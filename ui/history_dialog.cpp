@@ -16,7 +16,7 @@
 namespace ww::ui {
 
 HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_bridge(bridge),
       m_branch(branch),
       m_values(new TextTable({tr("Round"), tr("Setting"), tr("Value"), tr("Status"),

@@ -1,17 +1,17 @@
 // Every value that a valve ever had, with who, when and why, as the journal holds it; any can be used again.
 #pragma once
 
-#include <QDialog>
 #include <QPushButton>
 #include <QTableView>
 
 #include "core/workbook/cell_history.h"
 #include "ui/models/text_table.h"
+#include "ui/widgets/ordered_dialog.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
 
-class HistoryDialog : public QDialog {
+class HistoryDialog : public OrderedDialog {
     Q_OBJECT
 
   public:

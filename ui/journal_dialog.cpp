@@ -18,7 +18,7 @@
 namespace ww::ui {
 
 JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_bridge(bridge),
       m_journal(bridge.workbook()->journal()),
       m_actions(new TextTable(

@@ -2,17 +2,17 @@
 // nothing is set back.
 #pragma once
 
-#include <QDialog>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
 
 #include "ui/models/text_table.h"
+#include "ui/widgets/ordered_dialog.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
 
-class JournalDialog : public QDialog {
+class JournalDialog : public OrderedDialog {
     Q_OBJECT
 
   public:

@@ -26,7 +26,7 @@ QString keysOf(const QAction& action) {
 
 }  // namespace
 
-KeyList::KeyList(const Commands& commands, QWidget* parent) : QDialog(parent) {
+KeyList::KeyList(const Commands& commands, QWidget* parent) : OrderedDialog(parent) {
     setWindowTitle(tr("Keys"));
     const QList<QPair<QString, QString>> walking{
         {tr("Store the reading and go to the next valve"), tr("digits, Enter")},

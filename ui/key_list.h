@@ -1,13 +1,12 @@
 // The window that lists every command with its keys. Not for what the commands do.
 #pragma once
 
-#include <QDialog>
-
 #include "ui/commands.h"
+#include "ui/widgets/ordered_dialog.h"
 
 namespace ww::ui {
 
-class KeyList : public QDialog {
+class KeyList : public OrderedDialog {
     Q_OBJECT
 
   public:

@@ -16,6 +16,7 @@
 #include "ui/places/reading_notice.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
+#include "ui/widgets/reading_order.h"
 
 namespace ww::ui {
 namespace {
@@ -80,6 +81,10 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
             m_isNoticeOfPerson = false;
         }
         rememberPerson();
+        if (!m_bridge.isNobodyChosen() &&
+            m_notice->message() == text::text(base::Fault{&kNobodyChosen, {}, {}})) {
+            m_notice->clearMessage();
+        }
         refresh();
     });
     connect(&m_bridge, &WorkbookBridge::messageRaised, this, &MainWindow::raise);
@@ -149,6 +154,10 @@ void MainWindow::buildFrame() {
             goTo(static_cast<Place>(row));
         }
     });
+}
+
+bool MainWindow::focusNextPrevChild(bool isForward) {
+    return goToNextStop(*this, isForward) || QMainWindow::focusNextPrevChild(isForward);
 }
 
 void MainWindow::refresh() {

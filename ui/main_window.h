@@ -96,6 +96,8 @@ class MainWindow : public QMainWindow {
     void closeEvent(QCloseEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     bool event(QEvent* event) override;
+    /// Tab goes through the window as it is read, whatever was made first.
+    bool focusNextPrevChild(bool isForward) override;
 
   private:
     static constexpr int kPlaces = 7;

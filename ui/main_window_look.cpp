@@ -54,6 +54,9 @@ void MainWindow::setTextPoints(double points) {
 void MainWindow::applyLook() {
     m_isApplyingLook = true;
     m_look = lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets());
+    if (auto* pump = there<PumpPlace>(Pump)) {
+        pump->forgetUnseen();
+    }
     applyToProgram(m_look);
     // The first font of the program does not reach widgets that are there already.
     setFont(m_look.font);

@@ -9,7 +9,7 @@
 namespace ww::ui {
 
 PreferencesDialog::PreferencesDialog(Preferences& preferences, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_preferences(preferences),
       m_display(new QuietCombo(this)),
       m_textSize(new QuietCombo(this)),

@@ -3,15 +3,15 @@
 #pragma once
 
 #include <QCheckBox>
-#include <QDialog>
 #include <QPushButton>
 
 #include "ui/preferences.h"
+#include "ui/widgets/ordered_dialog.h"
 #include "ui/widgets/quiet_combo.h"
 
 namespace ww::ui {
 
-class PreferencesDialog : public QDialog {
+class PreferencesDialog : public OrderedDialog {
     Q_OBJECT
 
   public:

@@ -11,6 +11,7 @@
 #include "core/project/calibration.h"
 #include "ui/text/label.h"
 #include "ui/text/words.h"
+#include "ui/theme/control_style.h"
 #include "ui/widgets/number_pad.h"
 
 namespace ww::ui {
@@ -20,6 +21,16 @@ namespace {
 const QPalette& systemPalette() {
     static const QPalette kSystem = QApplication::palette();
     return kSystem;
+}
+
+/// The style of the whole program; it is put over that of the desktop when it is first asked for.
+theme::ControlStyle& programStyle() {
+    auto* style = qApp->findChild<theme::ControlStyle*>();
+    if (style == nullptr) {
+        style = new theme::ControlStyle(QApplication::style()->name());
+        QApplication::setStyle(style);
+    }
+    return *style;
 }
 
 /// The texts of this file.
@@ -112,6 +123,7 @@ Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets) {
 
 const Look& applyToProgram(const Look& look) {
     systemPalette();
+    programStyle().setTokens(look.tokens);
     QApplication::setPalette(look.palette);
     QApplication::setFont(look.font);
     // Setting it has every widget polished anew.

@@ -5,12 +5,14 @@
 
 #include <QCloseEvent>
 #include <QFile>
+#include <QLabel>
 #include <QLineEdit>
 #include <memory>
 
 #include "tests/ui/support/desk_window.h"
 #include "ui/models/instrument_model.h"
 #include "ui/places/job/job_place.h"
+#include "ui/places/review/review_place.h"
 #include "ui/run_desktop.h"
 
 namespace ww::ui {
@@ -267,6 +269,33 @@ TEST(DeskMemory, readingsAndJournalNameWhoIsChosenAndSayWhereNobodyIs) {
     ASSERT_TRUE(session.bridge().apply({"person", {renamed}, {}, true}).ok());
     ASSERT_TRUE(session.bridge().storeDp(branchOf(session.bridge(), "B-03"), "20.3").ok());
     EXPECT_EQ(session.author(), "A. B. Fields");
+}
+
+TEST(DeskMemory, theDeskSaysOneThingOfWhoIsAtIt) {
+    DeskWindow desk;
+    const QString file = desk.bridge().file();
+    desk.bridge().close();
+    desk.preferences.reset();
+    NextSession session(desk);
+    ASSERT_TRUE(session.window.openFile(file));
+    session.window.showPlace(MainWindow::Review);
+    QTest::qWait(20);
+    const auto said = [&] {
+        for (const QLabel* label : session.window.review()->findChildren<QLabel*>()) {
+            if (label->accessibleName() == "State of the round") {
+                return label->text();
+            }
+        }
+        return QString();
+    };
+    ASSERT_TRUE(session.bridge().isNobodyChosen());
+    EXPECT_TRUE(said().contains("no person chosen")) << said().toStdString();
+    EXPECT_FALSE(said().contains("at this desk")) << said().toStdString();
+    EXPECT_TRUE(session.window.notice().contains("no person", Qt::CaseInsensitive));
+    session.bridge().setPerson(session.bridge().project().people()[0].id);
+    EXPECT_TRUE(said().contains("at this desk: A. Fields")) << said().toStdString();
+    EXPECT_FALSE(said().contains("no person")) << said().toStdString();
+    EXPECT_TRUE(session.window.notice().isEmpty()) << session.window.notice().toStdString();
 }
 
 TEST(DeskMemory, personAndPlaceComeBackWithTheWorkbook) {

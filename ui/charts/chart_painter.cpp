@@ -153,6 +153,8 @@ QPen penOf(LineRole role, const ChartStyle& style) {
 }
 
 void paintScales(QPainter& painter, const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
+    // A chart is not mirrored: what is written on it runs as its own letters do.
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
     const QFontMetricsF metrics(style.font);
     const double gap = 5 * style.pixel;
     painter.setFont(style.font);
@@ -183,6 +185,7 @@ void paintMarksAndNames(QPainter& painter, const QRectF& plot, const ChartFigure
                         const ChartStyle& style) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
     painter.setFont(style.font);
     paintMarks(painter, plot, figure, style);
     paintNames(painter, plot, figure, style);

@@ -9,6 +9,8 @@
 #include <QTextDocument>
 #include <QVBoxLayout>
 
+#include "ui/widgets/reading_order.h"
+
 namespace ww::ui {
 namespace {
 
@@ -62,6 +64,10 @@ HandbookWindow::HandbookWindow(const QString& folder, const QString& releaseNote
     m_forward->setEnabled(false);
     resize(1060, 680);
     m_text->setFocus();
+}
+
+bool HandbookWindow::focusNextPrevChild(bool isForward) {
+    return goToNextStop(*this, isForward) || QWidget::focusNextPrevChild(isForward);
 }
 
 void HandbookWindow::fillContents() {

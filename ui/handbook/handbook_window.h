@@ -34,6 +34,9 @@ class HandbookWindow : public QWidget {
     /// the first.
     void findNext();
 
+  protected:
+    bool focusNextPrevChild(bool isForward) override;
+
   private:
     void fillContents();
     void layOut();

@@ -23,7 +23,7 @@ constexpr int kWidestCell = 160;
 
 ImportDialog::ImportDialog(WorkbookBridge& bridge, Preferences& preferences, ImportSource source,
                            const QString& file, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_bridge(bridge),
       m_preferences(preferences),
       m_source(std::move(source)),

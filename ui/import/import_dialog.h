@@ -2,7 +2,6 @@
 // Nothing is stored before every row that is taken is sound. Not for reading files (import_source.h).
 #pragma once
 
-#include <QDialog>
 #include <QLabel>
 #include <QPushButton>
 #include <QSpinBox>
@@ -13,11 +12,12 @@
 #include "ui/import/import_source.h"
 #include "ui/import/match_panel.h"
 #include "ui/preferences.h"
+#include "ui/widgets/ordered_dialog.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
 
-class ImportDialog : public QDialog {
+class ImportDialog : public OrderedDialog {
     Q_OBJECT
 
   public:

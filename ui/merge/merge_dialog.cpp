@@ -46,7 +46,7 @@ QLabel* plainLabel(const QString& text, QWidget* parent) {
 }  // namespace
 
 MergeDialog::MergeDialog(const workbook::MergeReport& preview, const QString& copyName, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_summary(plainLabel(QString(), this)),
       m_table(new QTableWidget(0, ColumnCount, this)) {
     setWindowTitle(tr("Merge Another Laptop's Work"));
@@ -65,7 +65,7 @@ MergeDialog::MergeDialog(const workbook::MergeReport& preview, const QString& co
 }
 
 MergeDialog::MergeDialog(const std::vector<MergeConflict>& open, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_summary(plainLabel(QString(), this)),
       m_table(new QTableWidget(0, ColumnCount, this)) {
     setWindowTitle(tr("Decide What Merging Left Open"));

@@ -2,7 +2,6 @@
 // beforehand. Not for merging (workbook_bridge).
 #pragma once
 
-#include <QDialog>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableWidget>
@@ -10,10 +9,11 @@
 #include <vector>
 
 #include "core/workbook/workbook.h"
+#include "ui/widgets/ordered_dialog.h"
 
 namespace ww::ui {
 
-class MergeDialog : public QDialog {
+class MergeDialog : public OrderedDialog {
     Q_OBJECT
 
   public:

@@ -24,6 +24,43 @@ constexpr int kMostDigits = 26;
 /// Of a longer table the first rows stand for all.
 constexpr int kMostRowsMeasured = 200;
 
+/// What a column needs, px.
+struct ColumnNeed {
+    int column;
+    int least;
+    double wanted;
+};
+
+std::vector<ColumnNeed> needsOf(const QTableView& table, std::span<const int> digits, int filling) {
+    std::vector<ColumnNeed> needs;
+    for (std::size_t i = 0; i < digits.size(); ++i) {
+        const int column = static_cast<int>(i);
+        const int whole = column == filling ? columnWidthFor(table, column, digits[i])
+                                            : std::max(columnWidthFor(table, column, digits[i]),
+                                                       wordsColumnWidth(table, column));
+        needs.push_back({column, std::min(leastColumnWidth(table, column), whole), double(whole)});
+    }
+    return needs;
+}
+
+/// Shares the room of a table out to these columns; what is left goes to `filling`, or to the last of them
+/// where that is not among them.
+void shareRoom(QTableView& table, const std::vector<ColumnNeed>& needs, int filling) {
+    std::vector<double> wanted;
+    std::vector<int> least;
+    std::size_t taker = needs.size() - 1;
+    for (std::size_t i = 0; i < needs.size(); ++i) {
+        wanted.push_back(needs[i].wanted);
+        least.push_back(needs[i].least);
+        taker = needs[i].column == filling ? i : taker;
+    }
+    const std::vector<int> widths = sharedOut(least, wanted, table.viewport()->width(), taker);
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        table.setColumnWidth(needs[i].column, widths[i]);
+    }
+    heightenWhereCut(table);
+}
+
 }  // namespace
 
 int widestWord(const QFontMetrics& metrics, const QString& text) {
@@ -126,23 +163,36 @@ void leaveRoomFor(QTableView& table, int columns) {
 }
 
 void fitColumns(QTableView& table, std::span<const int> digits, int filling) {
-    std::vector<double> wanted;
-    std::vector<int> least;
-    for (std::size_t i = 0; i < digits.size(); ++i) {
-        const int column = static_cast<int>(i);
-        const int whole = column == filling ? columnWidthFor(table, column, digits[i])
-                                            : std::max(columnWidthFor(table, column, digits[i]),
-                                                       wordsColumnWidth(table, column));
-        wanted.push_back(whole);
-        least.push_back(std::min(leastColumnWidth(table, column), whole));
+    const std::vector<ColumnNeed> needs = needsOf(table, digits, filling);
+    leaveRoomFor(table, std::accumulate(needs.begin(), needs.end(), 0,
+                                        [](int sum, const ColumnNeed& need) { return sum + need.least; }));
+    shareRoom(table, needs, filling);
+}
+
+bool fitColumnsOrHide(QTableView& table, std::span<const int> digits, int filling, bool isOthers) {
+    std::vector<ColumnNeed> needs = needsOf(table, digits, filling);
+    int widest = 0;
+    for (const ColumnNeed& need : needs) {
+        widest = std::max(widest, need.column > 0 ? need.least : 0);
     }
-    const int room = table.viewport()->width();
-    leaveRoomFor(table, std::accumulate(least.begin(), least.end(), 0));
-    const std::vector<int> widths = sharedOut(least, wanted, room, static_cast<std::size_t>(filling));
-    for (std::size_t i = 0; i < widths.size(); ++i) {
-        table.setColumnWidth(static_cast<int>(i), widths[i]);
+    leaveRoomFor(table, needs.front().least + widest);
+    // The bar counts whether it is shown or not: rows that become higher must not hide a column.
+    const int room = table.width() - 2 * table.frameWidth() - table.verticalScrollBar()->sizeHint().width();
+    std::size_t firstHidden = 1;
+    for (int used = needs.front().least; firstHidden < needs.size(); ++firstHidden) {
+        used += needs[firstHidden].least;
+        if (used > room) {
+            break;
+        }
     }
-    heightenWhereCut(table);
+    const bool isSome = firstHidden < needs.size();
+    for (std::size_t i = 1; i < needs.size(); ++i) {
+        const bool isShown = !isSome || (i >= firstHidden) == isOthers;
+        table.setColumnHidden(needs[i].column, !isShown);
+    }
+    std::erase_if(needs, [&](const ColumnNeed& need) { return table.isColumnHidden(need.column); });
+    shareRoom(table, needs, filling);
+    return isSome;
 }
 
 bool fitColumnsInTurn(QTableView& table, std::span<const int> digits, int filling, bool isOthers) {

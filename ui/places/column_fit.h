@@ -39,9 +39,14 @@ void leaveRoomFor(QTableView& table, int columns);
 /// is above its least width.
 void fitColumns(QTableView& table, std::span<const int> digits, int filling);
 
-/// The same where not all columns have room: the first always shows, then as many of the next as there is
-/// room for; with `isOthers` those that had none. Column `filling` takes what is left. Whether some are
-/// hidden.
+/// The same where all columns have room at their least. Where they have not, the last ones are hidden until
+/// the others have; with `isOthers` the first column and those that were hidden are shown instead. Whether
+/// some are hidden.
+bool fitColumnsOrHide(QTableView& table, std::span<const int> digits, int filling, bool isOthers);
+
+/// The same where not all columns have room as they are wanted: the first always shows, then as many of the
+/// next as there is room for; with `isOthers` those that had none. Column `filling` takes what is left.
+/// Whether some are hidden.
 bool fitColumnsInTurn(QTableView& table, std::span<const int> digits, int filling, bool isOthers);
 
 }  // namespace ww::ui

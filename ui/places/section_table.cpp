@@ -4,6 +4,7 @@
 #include <QHeaderView>
 #include <QResizeEvent>
 #include <QScrollBar>
+#include <QTimer>
 #include <algorithm>
 #include <numeric>
 #include <utility>
@@ -187,8 +188,22 @@ void SectionTable::changeEvent(QEvent* event) {
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
         m_least.clear();
         forgetHeights();
-        fit();
+        fitLater();
     }
+}
+
+/// Once for all that a change of look does; a table that is not seen is fitted when it is shown.
+void SectionTable::fitLater() {
+    if (!isVisible() || m_isFitWanted) {
+        return;
+    }
+    m_isFitWanted = true;
+    QTimer::singleShot(0, this, [this] {
+        m_isFitWanted = false;
+        if (isVisible()) {
+            fit();
+        }
+    });
 }
 
 }  // namespace ww::ui

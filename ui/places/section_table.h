@@ -25,6 +25,7 @@ class SectionTable : public QTableView {
 
   private:
     void fit();
+    void fitLater();
     void fitHeight();
     void fitRow(int row);
     void fitRowsSeen();
@@ -39,6 +40,7 @@ class SectionTable : public QTableView {
     std::vector<int> m_least;   ///< of the table and the letters in hand; empty: not measured
     std::vector<bool> m_isFit;  ///< rows whose height is that of their words
     bool m_isFitting = false;
+    bool m_isFitWanted = false;
 };
 
 }  // namespace ww::ui

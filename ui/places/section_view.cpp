@@ -16,7 +16,7 @@ constexpr int kFigureHeight = 300;
 }  // namespace
 
 SectionView::SectionView(QWidget* parent)
-    : QScrollArea(parent),
+    : PatientArea(parent),
       m_tokens(theme::tokens(theme::Display::Office)),
       m_page(new QWidget(this)),
       m_column(new QVBoxLayout(m_page)) {
@@ -34,11 +34,11 @@ QSize SectionView::sizeHint() const {
     const int width = viewport()->width();
     const int height =
         m_page->hasHeightForWidth() ? m_page->heightForWidth(width) : m_page->sizeHint().height();
-    return {QScrollArea::sizeHint().width(), height};
+    return {PatientArea::sizeHint().width(), height};
 }
 
 void SectionView::resizeEvent(QResizeEvent* event) {
-    QScrollArea::resizeEvent(event);
+    PatientArea::resizeEvent(event);
     if (event->size().width() != event->oldSize().width()) {
         updateGeometry();
     }
@@ -48,7 +48,7 @@ bool SectionView::eventFilter(QObject* watched, QEvent* event) {
     if (watched == m_page && event->type() == QEvent::LayoutRequest) {
         updateGeometry();
     }
-    return QScrollArea::eventFilter(watched, event);
+    return PatientArea::eventFilter(watched, event);
 }
 
 void SectionView::clear() {
@@ -59,6 +59,14 @@ void SectionView::clear() {
     }
     m_parts.clear();
     m_charts.clear();
+}
+
+void SectionView::forget() {
+    const std::vector<QWidget*> parts = m_parts;
+    clear();
+    for (QWidget* part : parts) {
+        delete part;
+    }
 }
 
 void SectionView::add(QWidget* part) {

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <QLabel>
-#include <QScrollArea>
 #include <QVBoxLayout>
 #include <vector>
 
@@ -12,10 +11,11 @@
 #include "ui/places/fact_list.h"
 #include "ui/places/section_table.h"
 #include "ui/places/statement_list.h"
+#include "ui/widgets/patient_area.h"
 
 namespace ww::ui {
 
-class SectionView : public QScrollArea {
+class SectionView : public PatientArea {
     Q_OBJECT
 
   public:
@@ -29,6 +29,8 @@ class SectionView : public QScrollArea {
     void show(ww::report::Section section, std::vector<charts::ChartFigure> figures = {});
     /// One sentence in the place of a section.
     void showMessage(const QString& message);
+    /// Empties the view at once. Not from within what it holds.
+    void forget();
     void setTokens(const theme::Tokens& tokens);
     /// The first chart becomes its table, or comes back; false where there is none.
     bool toggleTable();

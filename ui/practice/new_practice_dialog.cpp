@@ -41,7 +41,7 @@ QList<DifficultyWords> difficulties() {
 }  // namespace
 
 NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_name(new QLineEdit(this)),
       m_difficulty(new QuietCombo(this)),
       m_about(new QLabel(this)),

@@ -3,16 +3,16 @@
 #pragma once
 
 #include <QComboBox>
-#include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
 #include "core/practice/practice_job.h"
+#include "ui/widgets/ordered_dialog.h"
 
 namespace ww::ui {
 
-class NewPracticeDialog : public QDialog {
+class NewPracticeDialog : public OrderedDialog {
     Q_OBJECT
 
   public:

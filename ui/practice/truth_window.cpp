@@ -104,7 +104,7 @@ QTableWidget* TruthWindow::table(const QString& name, const QStringList& heads) 
 }
 
 TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Project& project, QWidget* parent)
-    : QDialog(parent) {
+    : OrderedDialog(parent) {
     setWindowTitle(tr("Truth against Found"));
     const practice::Comparison comparison = practice::compare(job, project);
     const project::Project& design = job.building().design();

@@ -1,11 +1,11 @@
 // The end of a practice job: truth against what was found. Not for real jobs.
 #pragma once
 
-#include <QDialog>
 #include <QLabel>
 #include <QTableWidget>
 
 #include "core/practice/comparison.h"
+#include "ui/widgets/ordered_dialog.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -22,7 +22,7 @@ struct TruthLine {
 QList<TruthLine> truthLines(const practice::Comparison& comparison);
 QStringList plantedFaults(const practice::Comparison& comparison, const project::Project& design);
 
-class TruthWindow : public QDialog {
+class TruthWindow : public OrderedDialog {
     Q_OBJECT
 
   public:

@@ -256,6 +256,8 @@ std::optional<ReportPages> layOut(const ww::report::Report& report, const projec
 void renderPage(QPainter& painter, const ReportPages& pages, std::size_t page, const QRectF& target) {
     const QSizeF size = pages.size(page);
     painter.save();
+    // Paper has no layout of a desk: each text runs as its own letters do.
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setRenderHint(QPainter::TextAntialiasing);
     painter.translate(target.topLeft());

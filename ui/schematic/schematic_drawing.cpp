@@ -156,6 +156,8 @@ void paintSchematic(QPainter& painter, const SchematicDrawing& drawing, const QR
     if (drawing.pictures.empty()) {
         return;
     }
+    // A diagram is not mirrored: what is written on it runs as its own letters do.
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
     paintPipe(painter, drawing.layout.mainPipe, false, style);
     for (std::size_t i = 0; i < drawing.pictures.size(); ++i) {
         paintPipe(painter, drawing.layout.places[i].pipe, false, style);

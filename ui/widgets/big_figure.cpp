@@ -1,7 +1,10 @@
 #include "ui/widgets/big_figure.h"
 
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
+
+#include "ui/text/written_way.h"
 
 namespace ww::ui {
 
@@ -59,9 +62,15 @@ QSize BigFigure::sizeHint() const {
 
 void BigFigure::paintEvent(QPaintEvent*) {
     QPainter painter(this);
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
+    const auto write = [&](int top, int height, const QString& words) {
+        const int flags = int(Qt::AlignLeft | Qt::AlignVCenter);
+        painter.drawText(QRect(0, top, width(), height), text::writtenFlags(layoutDirection(), flags, words),
+                         words);
+    };
     const int line = fontMetrics().height();
     painter.setPen(m_tokens.soft);
-    painter.drawText(QRect(0, 0, width(), line), int(Qt::AlignLeft | Qt::AlignVCenter), m_head);
+    write(0, line, m_head);
     const int capHeight = m_isSmall ? kSmallCapHeight : kCapHeight;
     const int baseline = line + 10 + capHeight;
     QFont big = numberFont();
@@ -72,12 +81,13 @@ void BigFigure::paintEvent(QPaintEvent*) {
     }
     painter.setFont(big);
     painter.setPen(m_isSoft ? m_tokens.soft : m_tokens.ink);
-    painter.drawText(QPointF(0, baseline), m_number);
+    const int beside = layoutDirection() == Qt::RightToLeft ? std::max(0, width() - wide) : 0;
+    painter.drawText(QPointF(beside, baseline), m_number);
     painter.setFont(font());
     painter.setPen(m_tokens.ink);
     int top = baseline + 8;
     for (const QString& note : m_notes) {
-        painter.drawText(QRect(0, top, width(), line), int(Qt::AlignLeft | Qt::AlignVCenter), note);
+        write(top, line, note);
         top += line;
     }
 }

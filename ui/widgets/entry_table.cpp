@@ -73,17 +73,22 @@ QModelIndex EntryTable::cellBeforeEnter(const QModelIndex& cell) {
     return cell.siblingAtRow(cell.row() - 1);
 }
 
+/// A column that has no room and is hidden is passed over.
+bool EntryTable::takesTyping(const QModelIndex& cell) const {
+    return cell.flags().testFlag(Qt::ItemIsEditable) && !isColumnHidden(cell.column());
+}
+
 QModelIndex EntryTable::cellAfterTab(const QModelIndex& cell) const {
     for (int column = cell.column() + 1; column < model()->columnCount(); ++column) {
         const QModelIndex next = cell.siblingAtColumn(column);
-        if (next.flags().testFlag(Qt::ItemIsEditable)) {
+        if (takesTyping(next)) {
             return next;
         }
     }
     // A row is done: on with the first cell of the next one.
     for (int column = 0; column < model()->columnCount(); ++column) {
         const QModelIndex next = model()->index(cell.row() + 1, column);
-        if (next.flags().testFlag(Qt::ItemIsEditable)) {
+        if (takesTyping(next)) {
             return next;
         }
     }
@@ -93,7 +98,7 @@ QModelIndex EntryTable::cellAfterTab(const QModelIndex& cell) const {
 QModelIndex EntryTable::cellBeforeTab(const QModelIndex& cell) const {
     for (int column = cell.column() - 1; column >= 0; --column) {
         const QModelIndex next = cell.siblingAtColumn(column);
-        if (next.flags().testFlag(Qt::ItemIsEditable)) {
+        if (takesTyping(next)) {
             return next;
         }
     }

@@ -73,6 +73,7 @@ class EntryTable : public QTableView {
 
   private:
     bool handleMovingKey(QKeyEvent* event);
+    bool takesTyping(const QModelIndex& cell) const;
     void goTo(const QModelIndex& cell);
     void leave(bool forward);
     void placeEditor();

@@ -5,6 +5,7 @@
 #include <QStyleOptionFrame>
 
 #include "ui/text/narrow_letters.h"
+#include "ui/text/written_way.h"
 
 namespace ww::ui {
 
@@ -48,8 +49,9 @@ void HintedField::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     painter.setFont(hintFont());
     painter.setPen(palette().color(QPalette::PlaceholderText));
-    const int side = layoutDirection() == Qt::RightToLeft ? Qt::AlignRight : Qt::AlignLeft;
-    painter.drawText(hintRect(), side | int(Qt::AlignVCenter) | int(Qt::TextSingleLine), hint);
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
+    const int flags = int(Qt::AlignLeft) | int(Qt::AlignVCenter) | int(Qt::TextSingleLine);
+    painter.drawText(hintRect(), ui::text::writtenFlags(layoutDirection(), flags, hint), hint);
 }
 
 }  // namespace ww::ui

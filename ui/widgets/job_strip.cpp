@@ -4,6 +4,8 @@
 #include <QPainter>
 #include <QStyle>
 
+#include "ui/text/written_way.h"
+
 namespace ww::ui {
 
 /// A bar that fills as valves are read.
@@ -54,7 +56,9 @@ class JobStrip::Yielding : public QLabel {
         }
         QPainter painter(this);
         painter.setPen(palette().color(QPalette::WindowText));
-        painter.drawText(rect(), int(Qt::AlignVCenter | Qt::AlignLeft),
+        painter.setLayoutDirection(Qt::LayoutDirectionAuto);
+        const int flags = int(Qt::AlignVCenter | Qt::AlignLeft);
+        painter.drawText(rect(), ui::text::writtenFlags(layoutDirection(), flags, text()),
                          fontMetrics().elidedText(text(), Qt::ElideRight, width()));
     }
 };

@@ -33,6 +33,8 @@ void Ladder::setTokens(const theme::Tokens& tokens) {
 
 void Ladder::paintEvent(QPaintEvent*) {
     QPainter painter(this);
+    // A scale is not mirrored: its words stay at their side of it.
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
     painter.setRenderHint(QPainter::Antialiasing);
     const int line = fontMetrics().height();
     painter.setPen(m_tokens.soft);

@@ -8,7 +8,7 @@
 
 namespace ww::ui {
 
-PanelArea::PanelArea(QWidget* content, int width, QWidget* parent) : QScrollArea(parent), m_width(width) {
+PanelArea::PanelArea(QWidget* content, int width, QWidget* parent) : PatientArea(parent), m_width(width) {
     setWidget(laidOutLater(content));
     setWidgetResizable(true);
     setFrameShape(NoFrame);
@@ -31,7 +31,7 @@ bool PanelArea::eventFilter(QObject* watched, QEvent* event) {
     if (watched == widget() && event->type() == QEvent::LayoutRequest) {
         updateGeometry();
     }
-    return QScrollArea::eventFilter(watched, event);
+    return PatientArea::eventFilter(watched, event);
 }
 
 }  // namespace ww::ui

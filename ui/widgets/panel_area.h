@@ -1,11 +1,11 @@
 // A panel that scrolls up and down where the window is low, and is never narrower than what it holds.
 #pragma once
 
-#include <QScrollArea>
+#include "ui/widgets/patient_area.h"
 
 namespace ww::ui {
 
-class PanelArea : public QScrollArea {
+class PanelArea : public PatientArea {
     Q_OBJECT
 
   public:

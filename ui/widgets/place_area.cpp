@@ -24,7 +24,7 @@ void showIn(QScrollArea& area, QWidget& widget) {
 
 }  // namespace
 
-PlaceArea::PlaceArea(QWidget* parent) : QScrollArea(parent) {
+PlaceArea::PlaceArea(QWidget* parent) : PatientArea(parent) {
     setWidgetResizable(true);
     setFrameShape(NoFrame);
     setFocusPolicy(Qt::NoFocus);

@@ -1,11 +1,11 @@
 // What a place stands in: where the window is too low for it, it scrolls up and down, never sideways.
 #pragma once
 
-#include <QScrollArea>
+#include "ui/widgets/patient_area.h"
 
 namespace ww::ui {
 
-class PlaceArea : public QScrollArea {
+class PlaceArea : public PatientArea {
     Q_OBJECT
 
   public:

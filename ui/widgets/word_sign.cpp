@@ -53,6 +53,8 @@ QSize WordSign::sizeHint() const {
 
 void WordSign::paintEvent(QPaintEvent*) {
     QPainter painter(this);
+    // The words stand beside their shape in every layout, each running as its letters do.
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
     const int line = fontMetrics().height();
     const QRect shape(0, 0, kShape, kShape);
     if (m_word) {

@@ -9,17 +9,22 @@
 #include <QMenuBar>
 #include <QPlainTextEdit>
 #include <QPointer>
+#include <QSet>
 #include <QTableView>
 #include <QWheelEvent>
+#include <algorithm>
 #include <map>
 #include <set>
+#include <utility>
 #include <vector>
 
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/each_page.h"
+#include "tests/ui/support/ring_faults.h"
 #include "ui/mnemonics.h"
 #include "ui/widgets/entry_table.h"
+#include "ui/widgets/reading_order.h"
 
 namespace ww::ui {
 namespace {
@@ -133,6 +138,116 @@ TEST(Access, tablesAreLeftWithF6AndWithCtrlTab) {
         }
     }
 }
+
+/// The parts of their nearest common parent that two widgets stand in; the same twice where one holds the
+/// other. What is scrolled inside a part counts as where the part is.
+std::pair<const QWidget*, const QWidget*> partsApart(const QWidget& first, const QWidget& second) {
+    for (const QWidget* part = &second; part != nullptr && part->parentWidget() != nullptr;
+         part = part->parentWidget()) {
+        for (const QWidget* other = &first; other != nullptr; other = other->parentWidget()) {
+            if (other->parentWidget() == part->parentWidget()) {
+                return {other, part};
+            }
+        }
+    }
+    return {&first, &first};
+}
+
+/// Whether `second` is read before `first`: it stands above it, or on the same line where that begins.
+bool isReadBefore(const QWidget& second, const QWidget& first) {
+    const QRect a = first.geometry();
+    const QRect b = second.geometry();
+    const bool isAbove = b.bottom() < a.top() && b.left() <= a.right() && a.left() <= b.right();
+    const bool isOnOneLine = b.top() <= a.center().y() && a.center().y() <= b.bottom();
+    const bool isAtBegin =
+        QApplication::layoutDirection() == Qt::RightToLeft ? b.left() > a.right() : b.right() < a.left();
+    return isAbove || (isOnOneLine && isAtBegin);
+}
+
+/// The stops of a page once nothing more is made or taken away on it.
+QList<QWidget*> settledStops(const QWidget& window) {
+    constexpr int kTries = 20;
+    constexpr int kPause_ms = 150;
+    QList<QWidget*> stops;
+    for (int i = 0; i < kTries; ++i) {
+        const QList<QWidget*> before = stops;
+        QTest::qWait(kPause_ms);
+        stops = support::tabStops(window);
+        if (stops == before) {
+            break;
+        }
+    }
+    return stops;
+}
+
+/// What has the keys, one after the other, as Tab (or Shift+Tab) is pressed until the first has them again.
+QList<QWidget*> wayRound(DeskWindow& desk, Qt::KeyboardModifiers shift) {
+    constexpr int kMost = 300;
+    QList<QWidget*> way{QApplication::focusWidget()};
+    while (way.size() < kMost) {
+        // Tables keep Tab for their cells and are left with Ctrl+Tab.
+        const bool isTable = qobject_cast<EntryTable*>(QApplication::focusWidget()) != nullptr;
+        desk.key(Qt::Key_Tab, (isTable ? Qt::ControlModifier : Qt::NoModifier) | shift);
+        if (QApplication::focusWidget() == nullptr || QApplication::focusWidget() == way.front()) {
+            break;
+        }
+        way << QApplication::focusWidget();
+    }
+    return way;
+}
+
+/// What stands before what comes before it on the way, as names.
+QString orderFaults(const QList<QWidget*>& way) {
+    QStringList faults;
+    for (qsizetype i = 0; i < way.size(); ++i) {
+        for (qsizetype j = i + 1; j < way.size(); ++j) {
+            const auto [first, second] = partsApart(*way[i], *way[j]);
+            if (first != second && isReadBefore(*second, *first)) {
+                faults << nameOf(*way[j]) + " comes after " + nameOf(*way[i]);
+            }
+        }
+    }
+    return faults.join("; ");
+}
+
+class TabOrder : public testing::TestWithParam<Qt::LayoutDirection> {
+  protected:
+    TabOrder() { QApplication::setLayoutDirection(GetParam()); }
+    ~TabOrder() override { QApplication::setLayoutDirection(Qt::LeftToRight); }
+};
+
+// WCAG 2.2, 2.4.3 Focus Order. Parts that stand in columns side by side are read one column after the other.
+TEST_P(TabOrder, isThatOfReadingOnEveryPageAndComesBack) {
+    DeskWindow desk;
+    support::eachPage(desk.window, [&](const QString& page) {
+        SCOPED_TRACE(page.toStdString());
+        const QList<QWidget*> stops = settledStops(desk.window);
+        ASSERT_GE(stops.size(), 2);
+        QWidget* first = *std::min_element(stops.begin(), stops.end(), [](const auto* a, const auto* b) {
+            return a->mapToGlobal(QPoint(0, 0)).y() < b->mapToGlobal(QPoint(0, 0)).y();
+        });
+        first->setFocus(Qt::OtherFocusReason);
+        const QList<QWidget*> way = wayRound(desk, Qt::NoModifier);
+        EXPECT_EQ(QApplication::focusWidget(), first) << "Tab does not come back";
+        EXPECT_EQ(way.size(), stops.size()) << "each stop once";
+        EXPECT_EQ(QSet<QWidget*>(way.begin(), way.end()), QSet<QWidget*>(stops.begin(), stops.end()));
+        QList<QWidget*> back = wayRound(desk, Qt::ShiftModifier);
+        std::reverse(back.begin() + 1, back.end());
+        EXPECT_EQ(back, way) << "Shift+Tab goes another way";
+        // From what is read first on.
+        const std::vector<QWidget*> read = stopsInReadingOrder(desk.window);
+        EXPECT_TRUE(orderFaults(QList<QWidget*>(read.begin(), read.end())).isEmpty())
+            << orderFaults(QList<QWidget*>(read.begin(), read.end())).toStdString();
+        const qsizetype begin = way.indexOf(read.front());
+        ASSERT_GE(begin, 0);
+        EXPECT_EQ(way.mid(begin) + way.mid(0, begin), QList<QWidget*>(read.begin(), read.end()));
+    });
+}
+
+INSTANTIATE_TEST_SUITE_P(Directions, TabOrder, testing::Values(Qt::LeftToRight, Qt::RightToLeft),
+                         [](const auto& info) {
+                             return info.param == Qt::LeftToRight ? "leftToRight" : "rightToLeft";
+                         });
 
 TEST(Access, aTakenLetterGivesWayToAFreeOne) {
     QSet<QChar> taken{'F'};

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemView>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QImage>
 #include <QLabel>
@@ -10,6 +11,8 @@
 #include <QPainter>
 #include <QPointer>
 #include <QPushButton>
+#include <QRadioButton>
+#include <QStyleOptionButton>
 #include <map>
 #include <set>
 
@@ -150,11 +153,10 @@ TEST(PaintedColors, everyWordStandsOutOnEveryPage) {
     EXPECT_GE(screens, 12);
 }
 
-/// Contrast of the frame of a control, at the middle of each side, against what lies around it; the least.
-double frameContrast(const QImage& picture, const QWidget& window, const QWidget& control) {
+/// Contrast of a frame in a picture, at the middle of each side, against what lies around it; the least.
+double frameContrast(const QImage& picture, const QRect& box) {
     constexpr int kOutside = 2;
     constexpr int kInside = 5;
-    const QRect box(control.mapTo(&window, QPoint(0, 0)), control.size());
     const QPoint middle = box.center();
     const QRect sides[] = {{middle.x(), box.top() - kOutside, 1, kOutside + kInside},
                            {middle.x(), box.bottom() + 1 - kInside, 1, kOutside + kInside},
@@ -172,29 +174,47 @@ double frameContrast(const QImage& picture, const QWidget& window, const QWidget
     return least;
 }
 
+/// The part of a control that its frame is painted around, in the control; empty where it has none. Of what
+/// is ticked or chosen that is the box or the circle.
+QRect framedPart(const QWidget& control) {
+    const bool isBox = qobject_cast<const QCheckBox*>(&control) != nullptr;
+    if (isBox || qobject_cast<const QRadioButton*>(&control) != nullptr) {
+        QStyleOptionButton option;
+        option.initFrom(&control);
+        option.text = static_cast<const QAbstractButton&>(control).text();
+        return control.style()->subElementRect(
+            isBox ? QStyle::SE_CheckBoxIndicator : QStyle::SE_RadioButtonIndicator, &option, &control);
+    }
+    const bool isFramed = qobject_cast<const QLineEdit*>(&control) ||
+                          qobject_cast<const QComboBox*>(&control) ||
+                          qobject_cast<const QPushButton*>(&control);
+    return isFramed ? control.rect() : QRect();
+}
+
 // WCAG 2.2, 1.4.11: 3:1 of what shows where a control is, and of shapes that say something.
 TEST(PaintedColors, framesAndShapesStandOut) {
     for (const Display display : kDisplays) {
         DeskWindow desk;
         desk.window.setDisplay(display);
+        int boxes = 0;
         support::eachPage(desk.window, [&](const QString& page) {
             QTest::qWait(30);
             const QImage picture = painted(desk.window);
             for (const QWidget* control : desk.window.findChildren<QWidget*>()) {
-                const bool isFramed = qobject_cast<const QLineEdit*>(control) ||
-                                      qobject_cast<const QComboBox*>(control) ||
-                                      qobject_cast<const QPushButton*>(control);
-                const QRect box(control->mapTo(&desk.window, QPoint(-3, -3)), control->size() + QSize(6, 6));
-                if (!isFramed || !control->isVisible() || !control->isEnabled() ||
+                const QRect part = framedPart(*control);
+                const QRect box(control->mapTo(&desk.window, part.topLeft()), part.size());
+                if (part.isEmpty() || !control->isVisible() || !control->isEnabled() ||
                     control->visibleRegion().boundingRect() != control->rect() ||
-                    !desk.window.rect().contains(box)) {
+                    !desk.window.rect().contains(box.adjusted(-3, -3, 3, 3))) {
                     continue;
                 }
-                EXPECT_GE(frameContrast(picture, desk.window, *control), 3.0)
+                boxes += qobject_cast<const QCheckBox*>(control) != nullptr ? 1 : 0;
+                EXPECT_GE(frameContrast(picture, box), 3.0)
                     << theme::name(display).toStdString() << ", " << page.toStdString() << ": "
-                    << control->accessibleName().toStdString();
+                    << control->metaObject()->className() << " " << control->accessibleName().toStdString();
             }
         });
+        EXPECT_GE(boxes, 1) << "no box to tick was looked at";
         const theme::Tokens& tokens = theme::tokens(display);
         for (const QColor& under : {tokens.paper, tokens.panel}) {
             for (const auto state :

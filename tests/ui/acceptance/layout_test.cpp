@@ -2,10 +2,21 @@
 // for.
 #include <gtest/gtest.h>
 
+#include <QComboBox>
+#include <QListWidget>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTabBar>
+#include <QTableView>
 #include <tuple>
 
 #include "tests/ui/support/screens.h"
 #include "tests/ui/support/spoken.h"
+#include "tests/ui/support/written_runs.h"
+#include "ui/delegates/wrapped_item.h"
+#include "ui/places/pump/pump_place.h"
+#include "ui/places/report/report_place.h"
 
 namespace ww::ui {
 namespace {
@@ -41,6 +52,117 @@ TEST(TextSize, isThatOfTheDisplayFromTheStart) {
     EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 11.0);
     desk.window.setDisplay(theme::Display::Office);
     EXPECT_DOUBLE_EQ(desk.grid().font().pointSizeF(), 10.0);
+}
+
+/// Whether all of a control is in sight.
+bool isWhollySeen(const QWidget& control) {
+    return control.isVisible() && control.visibleRegion().boundingRect() == control.rect();
+}
+
+// WCAG 2.2, 1.4.4 asks for text of twice the size without loss of function; ours is checked at half as large
+// again. What a place is left or ended with must not be scrolled for.
+TEST(LargerText, whatPagesAreChosenAndReportsAreWrittenWithStaysInSight) {
+    constexpr double kPoints = 15.0;
+    support::ScreenWindow shown(support::kScreens.front());
+    shown.desk.window.setTextPoints(kPoints);
+    ASSERT_TRUE(shown.show(theme::Display::Office));
+    support::eachPage(shown.desk.window, [&](const QString& page) {
+        QTest::qWait(60);
+        // To the end of the page and back.
+        for (const bool isEnd : {true, false}) {
+            for (QScrollArea* area : shown.desk.window.findChildren<QScrollArea*>()) {
+                area->verticalScrollBar()->setValue(isEnd ? area->verticalScrollBar()->maximum() : 0);
+            }
+            QTest::qWait(0);
+            const MainWindow::Place place = shown.desk.window.place();
+            if (place == MainWindow::Pump) {
+                const auto* chooser = shown.desk.window.pump()->chooser();
+                const auto* tabs = shown.desk.window.pump()->findChild<QTabBar*>();
+                EXPECT_TRUE(isWhollySeen(*chooser) || isWhollySeen(*tabs)) << page.toStdString();
+            }
+            if (place == MainWindow::Report) {
+                int seen = 0;
+                for (const auto* button : shown.desk.window.report()->findChildren<QPushButton*>()) {
+                    const QString words = button->text().remove('&');
+                    const bool isOfFile = words.startsWith("Export Unsigned") || words.startsWith("Verify");
+                    seen += isOfFile && isWhollySeen(*button) ? 1 : 0;
+                }
+                EXPECT_EQ(seen, 2) << "Export Unsigned Draft, Verify a Report";
+            }
+        }
+    });
+}
+
+class Lists : public testing::TestWithParam<std::tuple<double, const char*>> {};
+
+/// What a list wrote that ends in dots which none of its names has.
+QStringList cutNames(QAbstractItemView& list) {
+    constexpr QChar kDots(0x2026);
+    const QAbstractItemModel& model = *list.model();
+    for (int row = 0; row < model.rowCount(); ++row) {
+        for (int column = 0; column < model.columnCount(); ++column) {
+            if (model.index(row, column).data().toString().contains(kDots)) {
+                return {};
+            }
+        }
+    }
+    return support::writtenRuns(list).filter(kDots);
+}
+
+TEST_P(Lists, showEachNameWhole) {
+    const auto& [points, language] = GetParam();
+    const support::Spoken spoken(language);
+    support::ScreenWindow shown(support::kScreens.front());
+    shown.desk.window.setTextPoints(points);
+    ASSERT_TRUE(shown.show(theme::Display::Office));
+    int lists = 0;
+    support::eachPage(shown.desk.window, [&](const QString& page) {
+        // Lists are laid out again a tenth of a second after their width changed.
+        QTest::qWait(300);
+        for (QAbstractItemView* list : shown.desk.window.findChildren<QAbstractItemView*>()) {
+            const bool isList = qobject_cast<const QListView*>(list) != nullptr ||
+                                (shown.desk.window.place() == MainWindow::Review &&
+                                 qobject_cast<QTableView*>(list) != nullptr);
+            if (!list->isVisible() || !isList || list->model() == nullptr) {
+                continue;
+            }
+            ++lists;
+            const QStringList cut = cutNames(*list);
+            EXPECT_TRUE(cut.isEmpty()) << page.toStdString() << ", " << list->accessibleName().toStdString()
+                                       << ": " << cut.join(" | ").toStdString();
+        }
+    });
+    EXPECT_GE(lists, 7) << "the list of places stands on every page";
+}
+
+INSTANTIATE_TEST_SUITE_P(Sizes, Lists,
+                         testing::Combine(testing::Values(10.0, 15.0), testing::Values("en", "de")),
+                         [](const auto& info) {
+                             return std::string(std::get<0>(info.param) > 10 ? "larger_" : "usual_") +
+                                    std::get<1>(info.param);
+                         });
+
+TEST(WrappedItem, hasTheHeightOfItsNameInEveryWidth) {
+    QListWidget list;
+    list.setWordWrap(true);
+    list.setItemDelegate(new WrappedItem(&list));
+    list.addItem("Page 8\n9 Every reading as typed");
+    list.addItem("Messstellenverzeichnisfortschreibung");
+    list.show();
+    for (int width = 60; width <= 260; width += 10) {
+        list.resize(width, 300);
+        QTest::qWait(150);
+        EXPECT_TRUE(cutNames(list).isEmpty()) << width;
+        QString written = support::writtenRuns(list).join(QString());
+        QString whole = list.item(0)->text() + list.item(1)->text();
+        for (QString* words : {&written, &whole}) {
+            words->remove(' ').remove('\n').remove(QChar(QChar::LineSeparator));
+        }
+        EXPECT_EQ(written.toStdString(), whole.toStdString()) << width;
+        for (int row = 0; row < list.count(); ++row) {
+            EXPECT_LE(list.visualItemRect(list.item(row)).width(), list.viewport()->width()) << width;
+        }
+    }
 }
 
 INSTANTIATE_TEST_SUITE_P(Screens, Layout,

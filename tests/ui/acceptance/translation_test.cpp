@@ -2,10 +2,26 @@
 // translations grow so much is common practice, no source.
 #include <gtest/gtest.h>
 
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTabBar>
+#include <QTableWidget>
 #include <QTranslator>
+#include <initializer_list>
 #include <string_view>
 
+#include "core/report/report.h"
 #include "tests/ui/support/screens.h"
+#include "tests/ui/support/written_runs.h"
+#include "ui/report/report_pages.h"
+#include "ui/widgets/big_figure.h"
+#include "ui/widgets/hinted_field.h"
+#include "ui/widgets/side_list.h"
 
 namespace ww::ui {
 namespace {
@@ -33,15 +49,14 @@ class LayoutLanguages : public testing::TestWithParam<support::Screen> {
   protected:
     ~LayoutLanguages() override { QApplication::setLayoutDirection(Qt::LeftToRight); }
 
-    /// Looks at every page in every display that `isLookedAt`.
-    template <class IsLookedAt>
-    static void expectNoFaults(IsLookedAt isLookedAt) {
+    /// Looks at every page in every display.
+    static void expectNoFaults() {
         support::ScreenWindow shown(GetParam());
         for (const theme::Display display : support::kDisplays) {
             // Dark is laid out as Office is: one size of it stands for all.
             const bool isRepeated =
                 display == theme::Display::PlantRoomDark && GetParam().name != std::string_view("laptop");
-            if (isRepeated || !isLookedAt(display)) {
+            if (isRepeated) {
                 continue;
             }
             ASSERT_TRUE(shown.show(display)) << "the window does not fit";
@@ -54,29 +69,102 @@ class LayoutLanguages : public testing::TestWithParam<support::Screen> {
 TEST_P(LayoutLanguages, wordsHalfAsLongAgainHaveRoom) {
     LongerWords longer;
     QCoreApplication::installTranslator(&longer);
-    // On 683 px the larger letters of Daylight leave the nine columns of the pump's devices too little room.
-    const bool isNarrow = GetParam().width < 700;
-    expectNoFaults([&](theme::Display display) { return !isNarrow || display != theme::Display::Daylight; });
+    expectNoFaults();
     QCoreApplication::removeTranslator(&longer);
 }
 
 TEST_P(LayoutLanguages, fromRightToLeftNothingIsCut) {
     QApplication::setLayoutDirection(Qt::RightToLeft);
-    expectNoFaults([](theme::Display) { return true; });
+    expectNoFaults();
 }
 
-TEST(NumbersFromRightToLeft, keepTheirDigitsInOrder) {
-    QApplication::setLayoutDirection(Qt::RightToLeft);
-    {
-        support::DeskWindow desk;
-        desk.enter("20.5");
-        const QString dp = desk.model().index(0, WalkModel::Dp).data().toString();
-        EXPECT_EQ(dp, "20.5");
-        for (const QChar c : dp) {
-            EXPECT_NE(c.direction(), QChar::DirR);
-        }
+class NumbersFromRightToLeft : public testing::Test {
+  protected:
+    NumbersFromRightToLeft() { QApplication::setLayoutDirection(Qt::RightToLeft); }
+    ~NumbersFromRightToLeft() override { QApplication::setLayoutDirection(Qt::LeftToRight); }
+};
+
+TEST_F(NumbersFromRightToLeft, keepTheirDigitsInOrder) {
+    support::DeskWindow desk;
+    desk.enter("20.5");
+    const QString dp = desk.model().index(0, WalkModel::Dp).data().toString();
+    EXPECT_EQ(dp, "20.5");
+    for (const QChar c : dp) {
+        EXPECT_NE(c.direction(), QChar::DirR);
     }
-    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+// Unicode Standard Annex #9: in a paragraph from right to left "-15 %" becomes "% 15-" and "2.8 → 2.5"
+// becomes "2.5 → 2.8" where nothing says otherwise.
+TEST_F(NumbersFromRightToLeft, wouldLoseTheirOrderInAPlainParagraph) {
+    for (const QString& words : QStringList{"-15 %", "±5 %", "2.8 → 2.5", "20 … 30 kPa"}) {
+        const QStringList runs = support::runsFromRightToLeft(QSize(200, 40), [&](QPainter& painter) {
+            painter.drawText(QRect(0, 0, 200, 40), int(Qt::AlignLeft), words);
+        });
+        EXPECT_FALSE(runs.isEmpty()) << words.toStdString();
+    }
+}
+
+TEST_F(NumbersFromRightToLeft, keepTheirOrderInEveryKindOfControl) {
+    support::DeskWindow desk;  // the program has its style
+    const QString words = QStringLiteral("2.8 → 2.5 kPa, -15 %, ±5 %");
+    QTableWidget table(1, 1);
+    table.setItem(0, 0, new QTableWidgetItem(words));
+    table.setHorizontalHeaderLabels({words});
+    QListWidget list;
+    list.addItem(words);
+    QPushButton button(words);
+    QCheckBox box(words);
+    QLabel label(words);
+    QLineEdit field(words);
+    HintedField hinted(words, nullptr);
+    QComboBox choice;
+    choice.addItem(words);
+    QTabBar tabs;
+    tabs.addTab(words);
+    QPlainTextEdit text(words);
+    BigFigure figure(words);
+    for (QWidget* widget : std::initializer_list<QWidget*>{&table, &list, &button, &box, &label, &field,
+                                                           &hinted, &choice, &tabs, &text, &figure}) {
+        widget->resize(500, 200);
+        widget->show();
+        QTest::qWait(0);
+        const QStringList runs = support::runsFromRightToLeft(*widget);
+        EXPECT_TRUE(runs.isEmpty()) << widget->metaObject()->className() << ": "
+                                    << runs.join(" | ").toStdString();
+    }
+}
+
+TEST_F(NumbersFromRightToLeft, keepTheirOrderOnEveryPage) {
+    support::DeskWindow desk;
+    desk.enter("20.5");
+    desk.enter("99");
+    support::eachPage(desk.window, [&](const QString& page) {
+        QTest::qWait(150);
+        for (QWidget* part :
+             desk.window.centralWidget()->findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
+            // The list of places says a number and a name, which stand in the order of reading.
+            if (!part->isVisible() || qobject_cast<const SideList*>(part) != nullptr) {
+                continue;
+            }
+            const QStringList runs = support::runsFromRightToLeft(*part);
+            EXPECT_TRUE(runs.isEmpty()) << page.toStdString() << ": " << runs.join(" | ").toStdString();
+        }
+    });
+}
+
+TEST_F(NumbersFromRightToLeft, keepTheirOrderOnPaper) {
+    support::DeskWindow desk;
+    desk.enter("20.5");
+    const ww::report::Report report = ww::report::build(desk.project(), {});
+    const report::ReportPages pages = report::layOut(report, desk.project());
+    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
+        const QSizeF size = pages.size(page);
+        const QStringList runs = support::runsFromRightToLeft(size.toSize(), [&](QPainter& painter) {
+            report::renderPage(painter, pages, page, QRectF(QPointF(0, 0), size));
+        });
+        EXPECT_TRUE(runs.isEmpty()) << "page " << page + 1 << ": " << runs.join(" | ").toStdString();
+    }
 }
 
 INSTANTIATE_TEST_SUITE_P(Screens, LayoutLanguages, testing::ValuesIn(support::kScreens),

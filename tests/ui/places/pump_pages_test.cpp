@@ -258,6 +258,64 @@ TEST_F(PumpPages, devicesAreTyped) {
     EXPECT_FALSE(devices.model()->store(devices.model()->index(1, 3), "-1").ok());
 }
 
+TEST_F(PumpPages, devicesHideTheLastColumnsWhereTheyHaveNoRoom) {
+    DevicePage devices(m_rig.bridge);
+    devices.setTokens(theme::tokens(theme::Display::Daylight));
+    devices.setMetrics(theme::metrics(11, false));
+    const EntryTable& table = *devices.table();
+    const int all = table.model()->columnCount();
+    const auto shown = [&] {
+        std::vector<int> columns;
+        for (int column = 0; column < all; ++column) {
+            if (!table.isColumnHidden(column)) {
+                columns.push_back(column);
+            }
+        }
+        return columns;
+    };
+    const auto widthShown = [&] {
+        int width = 0;
+        for (const int column : shown()) {
+            width += table.columnWidth(column);
+        }
+        return width;
+    };
+    devices.resize(360, 420);
+    devices.setVisible(true);
+    QTest::qWait(50);
+    const std::vector<int> first = shown();
+    ASSERT_LT(first.size(), std::size_t(all)) << "not narrow enough";
+    EXPECT_EQ(first.front(), 0);
+    EXPECT_EQ(first.back(), int(first.size()) - 1) << "the last ones are hidden";
+    EXPECT_LE(widthShown(), table.viewport()->width());
+    EXPECT_TRUE(devices.others()->isVisible());
+    devices.others()->setChecked(true);
+    EXPECT_EQ(shown().size(), 1 + std::size_t(all) - first.size());
+    EXPECT_EQ(shown().front(), 0) << "the tag stays";
+    EXPECT_EQ(shown().back(), all - 1);
+    devices.resize(1600, 420);
+    QTest::qWait(50);
+    EXPECT_EQ(shown().size(), std::size_t(all));
+    EXPECT_FALSE(devices.others()->isVisible());
+    EXPECT_LE(widthShown(), table.viewport()->width());
+}
+
+TEST_F(PumpPages, tabPassesOverColumnsThatAreHidden) {
+    DevicePage devices(m_rig.bridge);
+    devices.setMetrics(theme::metrics(10, false));
+    devices.resize(1600, 420);
+    devices.setVisible(true);
+    QTest::qWait(50);
+    EntryTable& table = *devices.table();
+    table.setColumnHidden(2, true);
+    table.beginEdit(table.model()->index(0, 1));
+    QTest::keyClick(table.editor(), Qt::Key_Tab);
+    EXPECT_EQ(table.currentIndex().column(), 3);
+    EXPECT_TRUE(table.isEditing());
+    QTest::keyClick(table.editor(), Qt::Key_Tab, Qt::ShiftModifier);
+    EXPECT_EQ(table.currentIndex().column(), 1);
+}
+
 TEST_F(PumpPages, setPointIsTyped) {
     auto& setPoints = page<SetPointPage>(PumpPlace::SetPoint);
     ASSERT_TRUE(setPoints.add());
@@ -315,7 +373,7 @@ TEST_F(PumpPages, aZoneIsTriedOnACopyAndKept) {
     EXPECT_EQ(zones.result()->project.branches().size(), job().branches().size() + 1);
 }
 
-/// A place as high as it says it must be leaves its page what that needs, under tabs and under a chooser.
+/// A place as low as it may be leaves its page what that needs, under tabs and under a chooser that stay.
 TEST_F(PumpPages, leaveThePageItsLeastHeight) {
     for (const bool isNarrow : {false, true}) {
         m_place.setNarrow(isNarrow);
@@ -326,8 +384,23 @@ TEST_F(PumpPages, leaveThePageItsLeastHeight) {
             QTest::qWait(20);
             EXPECT_GE(shown.height(), shown.leastHeight(m_place.width()))
                 << shown.accessibleName().toStdString() << (isNarrow ? ", chooser" : ", tabs");
+            EXPECT_GE(m_place.height(), m_place.minimumSizeHint().height());
         }
     }
+}
+
+TEST_F(PumpPages, whatIsNotSeenIsGivenUpForANewLookAndMadeAnew) {
+    auto& shown = page<SectionPage>(PumpPlace::ReadAndSet);
+    const QString words = textsOf(shown);
+    const auto parts = [&] { return shown.view()->findChildren<QLabel*>().size(); };
+    ASSERT_GT(parts(), 1);
+    m_place.forgetUnseen();
+    EXPECT_GT(parts(), 1) << "what is seen stays";
+    page<DevicePage>(PumpPlace::Devices);
+    m_place.forgetUnseen();
+    EXPECT_EQ(parts(), 0);
+    page<SectionPage>(PumpPlace::ReadAndSet);
+    EXPECT_EQ(textsOf(shown).toStdString(), words.toStdString());
 }
 
 /// What does not fit on the pages: words that are cut, heads of columns, tabs.

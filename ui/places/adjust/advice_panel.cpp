@@ -3,12 +3,12 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "ui/places/column_fit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/patient_area.h"
 #include "ui/widgets/wrapped_head.h"
 
 namespace ww::ui {
@@ -66,7 +66,7 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     left->setSpacing(2);
     left->addLayout(head);
     // A long text scrolls: it must not move what stands above.
-    auto* area = new QScrollArea(this);
+    auto* area = new PatientArea(this);
     area->setWidget(m_words);
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);

@@ -3,6 +3,7 @@
 #include <QPainter>
 
 #include "ui/models/branch_roles.h"
+#include "ui/text/written_way.h"
 
 namespace ww::ui {
 
@@ -18,7 +19,8 @@ void StripDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     font.setBold(isInHand || index.row() == 0);
     painter->setFont(font);
     painter->setPen(m_isSoft && index.row() > 0 && !isInHand ? m_tokens.soft : m_tokens.ink);
-    painter->drawText(option.rect, int(Qt::AlignCenter), index.data(Qt::DisplayRole).toString());
+    const QString words = index.data(Qt::DisplayRole).toString();
+    painter->drawText(option.rect, text::writtenFlags(option.direction, int(Qt::AlignCenter), words), words);
     if (isInHand) {
         // The box goes round the whole column: each cell draws its part.
         painter->setPen(QPen(m_tokens.ink, 2));

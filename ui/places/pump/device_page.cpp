@@ -64,6 +64,7 @@ DevicePage::DevicePage(WorkbookBridge& bridge, QWidget* parent)
           this)),
       m_table(new EntryTable(this)),
       m_delegate(new BranchDelegate(this)),
+      m_others(new QPushButton(tr("Show Other Columns"), this)),
       m_view(new SectionView(this)) {
     setUpEntry(*m_table, *m_model, *m_delegate, bridge, tr("Where the devices sit"));
     auto* splitter = new QSplitter(Qt::Vertical, this);
@@ -80,8 +81,12 @@ DevicePage::DevicePage(WorkbookBridge& bridge, QWidget* parent)
                    this);
     hint->setWordWrap(true);
     column->addWidget(hint);
+    column->addWidget(m_others, 0, Qt::AlignLeft);
+    m_others->setCheckable(true);
+    m_others->hide();
     column->addWidget(splitter, 1);
     connect(m_table, &EntryTable::resized, this, &DevicePage::fit);
+    connect(m_others, &QPushButton::toggled, this, &DevicePage::fit);
 }
 
 /// Branches stand in walking order.
@@ -94,7 +99,7 @@ const project::Branch* DevicePage::at(int row) const {
 
 void DevicePage::fit() {
     const int digits[] = {8, 7, 10, 8, 8, 8, 28, 14, 10};
-    fitColumns(*m_table, digits, 8);
+    m_others->setVisible(fitColumnsOrHide(*m_table, digits, 8, m_others->isChecked()));
 }
 
 void DevicePage::show(const pump_room::PumpPicture* picture) {

@@ -2,6 +2,7 @@
 // and the list of what is missing.
 #pragma once
 
+#include <QPushButton>
 #include <vector>
 
 #include "ui/delegates/branch_delegate.h"
@@ -24,6 +25,8 @@ class DevicePage : public PumpPage {
     void takeFocus() override { beginAtValues(*m_table); }
     EntryTable* table() const { return m_table; }
     RecordTableModel* model() const { return m_model; }
+    /// Shown where not all columns have room.
+    QPushButton* others() const { return m_others; }
 
   private:
     const project::Branch* at(int row) const;
@@ -34,6 +37,7 @@ class DevicePage : public PumpPage {
     RecordTableModel* m_model;
     EntryTable* m_table;
     BranchDelegate* m_delegate;
+    QPushButton* m_others;
     SectionView* m_view;
 };
 

@@ -1,10 +1,7 @@
 #include "ui/places/pump/pump_place.h"
 
-#include <QResizeEvent>
-#include <QStyleOptionTabWidgetFrame>
 #include <QTabBar>
 #include <QVBoxLayout>
-#include <algorithm>
 
 #include "core/report/pump_sections.h"
 #include "ui/charts/pump_room_chart_data.h"
@@ -19,21 +16,12 @@
 #include "ui/places/pump/set_point_page.h"
 #include "ui/places/pump/test_page.h"
 #include "ui/places/pump/zone_page.h"
+#include "ui/places/section_view.h"
+#include "ui/widgets/filled_stack.h"
 #include "ui/widgets/focus_ring.h"
 #include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
-
-namespace {
-
-/// Fills the room there is: how high it must be is said by the place, of the page that is shown.
-class FilledStack : public QStackedWidget {
-  public:
-    using QStackedWidget::QStackedWidget;
-    bool hasHeightForWidth() const override { return false; }
-};
-
-}  // namespace
 
 PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, AssessedRounds& rounds, QWidget* parent)
     : QWidget(parent),
@@ -101,20 +89,18 @@ void PumpPlace::addPage(const QString& title) {
 }
 
 void PumpPlace::addPage(const QString& title, std::function<PumpPage*(QWidget*)> make) {
-    auto* holder = new QWidget(m_tabs);
-    auto* layout = new QVBoxLayout(holder);
-    layout->setContentsMargins(0, 0, 0, 0);
-    m_tabs->addTab(holder, title);
+    auto* area = new PageArea(m_tabs);
+    m_tabs->addTab(area, title);
     m_chooser->addItem(title);
-    m_pages.push_back({std::move(make), holder});
+    m_pages.push_back({std::move(make), area});
 }
 
 PumpPage* PumpPlace::page(Page which) {
     Entry& entry = m_pages[static_cast<std::size_t>(which)];
     if (entry.page == nullptr) {
-        entry.page = entry.make(entry.holder);
+        entry.page = entry.make(entry.area->shelf());
         entry.page->setAccessibleName(m_tabs->tabText(which));
-        entry.holder->layout()->addWidget(entry.page);
+        entry.area->take(entry.page);
         entry.page->setTokens(m_tokens);
         entry.page->setMetrics(m_metrics);
         emit pageMade();
@@ -127,6 +113,21 @@ void PumpPlace::markBehind() {
         entry.isBehind = true;
     }
     m_shown->want();
+}
+
+void PumpPlace::forgetUnseen() {
+    for (int which = 0; m_advisor.isCurrent() && which < PageCount; ++which) {
+        Entry& entry = m_pages[static_cast<std::size_t>(which)];
+        // What is tried on Zones is of that page alone.
+        if (entry.page == nullptr || entry.page->isVisible() || which == Zones) {
+            continue;
+        }
+        for (SectionView* view : entry.page->findChildren<SectionView*>()) {
+            view->forget();
+        }
+        entry.isBehind = true;
+        entry.isForgotten = true;
+    }
 }
 
 void PumpPlace::setTokens(const theme::Tokens& tokens) {
@@ -150,32 +151,7 @@ void PumpPlace::setMetrics(const theme::Metrics& metrics) {
 
 QSize PumpPlace::minimumSizeHint() const {
     const Entry& shown = m_pages[static_cast<std::size_t>(m_tabs->currentIndex())];
-    if (shown.page == nullptr) {
-        return {shown.holder->minimumSizeHint().width(), QWidget::minimumSizeHint().height()};
-    }
-    // The pages that are not shown are as high as this one.
-    const int height =
-        std::max(QWidget::minimumSizeHint().height(), heightAbout() + shown.page->leastHeight(width()));
-    return {shown.holder->minimumSizeHint().width(), height};
-}
-
-int PumpPlace::heightAbout() const {
-    const int head = m_chooser->isHidden() ? m_tabs->tabBar()->sizeHint().height()
-                                           : m_chooser->sizeHint().height() + layout()->spacing();
-    QStyleOptionTabWidgetFrame option;
-    option.initFrom(m_tabs);
-    option.lineWidth = style()->pixelMetric(QStyle::PM_DefaultFrameWidth, &option, m_tabs);
-    const int frame = style()->sizeFromContents(QStyle::CT_TabWidget, &option, QSize(0, 0), m_tabs).height();
-    const QMargins margins = layout()->contentsMargins();
-    return margins.top() + head + frame + margins.bottom();
-}
-
-/// Words that are wrapped need another height in another width.
-void PumpPlace::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    if (event->size().width() != event->oldSize().width()) {
-        updateGeometry();
-    }
+    return {shown.area->minimumSizeHint().width(), QWidget::minimumSizeHint().height()};
 }
 
 void PumpPlace::setNarrow(bool isNarrow) {
@@ -211,12 +187,16 @@ void PumpPlace::refresh() {
     m_content->setCurrentWidget(m_tabs);
     m_advisor.want();
     PumpPage* shown = page(shownPage());
-    bool& isBehind = m_pages[static_cast<std::size_t>(shownPage())].isBehind;
+    Entry& entry = m_pages[static_cast<std::size_t>(shownPage())];
     const auto picture = m_advisor.picture();
     // A picture of the job before its last change stays on the page until the new one is there.
-    if (isBehind && (picture == nullptr || m_advisor.isCurrent())) {
+    if (entry.isBehind && (picture == nullptr || m_advisor.isCurrent())) {
         shown->show(picture.get());
-        isBehind = picture == nullptr;
+        entry.isBehind = picture == nullptr;
+        entry.isForgotten = false;
+    } else if (entry.isForgotten) {
+        shown->show(nullptr);
+        entry.isForgotten = false;
     }
 }
 

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "ui/assessed_rounds.h"
+#include "ui/places/pump/page_area.h"
 #include "ui/places/pump/pump_page.h"
 #include "ui/pump_advisor.h"
 #include "ui/widgets/quiet_combo.h"
@@ -40,17 +41,22 @@ class PumpPlace : public QWidget {
     PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, AssessedRounds& rounds,
               QWidget* parent = nullptr);
 
+    /// Before a new look: gives up what pages that are not seen show of the pumps, which is made anew when
+    /// they are shown. Nothing while that is being computed.
+    void forgetUnseen();
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     /// Puts the keys on the page that is shown.
     void takeFocus();
-    /// As wide and as high as the page in hand needs.
+    /// As wide as the page in hand needs; what is too high scrolls below tabs and chooser.
     QSize minimumSizeHint() const override;
     /// Pages are chosen from a list in place of tabs, for want of room.
     void setNarrow(bool isNarrow);
     /// The width that the tabs need.
     int wantedWidth() const { return m_tabs->tabBar()->sizeHint().width() + kTabMargin; }
     void showPage(Page page);
+    /// Shown in place of the tabs where these have no room.
+    QuietCombo* chooser() const { return m_chooser; }
     Page shownPage() const { return static_cast<Page>(m_tabs->currentIndex()); }
     /// A page, which is made when it is first wanted.
     PumpPage* page(Page which);
@@ -64,23 +70,21 @@ class PumpPlace : public QWidget {
     void toggleTable();
 
   protected:
-    void resizeEvent(QResizeEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
   private:
     static constexpr int kTabMargin = 24;
     struct Entry {
         std::function<PumpPage*(QWidget*)> make;
-        QWidget* holder;  ///< of the page, in its tab
+        PageArea* area;  ///< of the page, in its tab
         PumpPage* page = nullptr;
-        bool isBehind = true;  ///< has not shown the newest picture
+        bool isBehind = true;      ///< has not shown the newest picture
+        bool isForgotten = false;  ///< gave up what it showed
     };
     template <class Page>
     void addPage(const QString& title);
     void addPage(const QString& title, std::function<PumpPage*(QWidget*)> make);
     void markBehind();
-    /// What the place takes above and below a page, px.
-    int heightAbout() const;
     void refresh();
 
     WorkbookBridge& m_bridge;

@@ -12,6 +12,7 @@
 #include "core/base/expects.h"
 #include "core/report/pump_sections.h"
 #include "core/report/zone_study.h"
+#include "ui/delegates/wrapped_item.h"
 #include "ui/models/system_model.h"
 #include "ui/places/system/branch_edit.h"
 #include "ui/report/report_file_name.h"
@@ -80,6 +81,7 @@ ZonePage::ZonePage(WorkbookBridge& bridge, QWidget* parent)
     hint->setWordWrap(true);
     m_list->setAccessibleName(tr("Changes tried"));
     m_list->setWordWrap(true);
+    m_list->setItemDelegate(new WrappedItem(m_list));
     auto* column = new QVBoxLayout(left);
     column->setContentsMargins(0, 0, 0, 0);
     column->addLayout(form);

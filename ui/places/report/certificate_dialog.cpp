@@ -12,7 +12,7 @@ constexpr int kWidth = 460;
 }  // namespace
 
 CertificateDialog::CertificateDialog(const QString& person, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_name(new QLineEdit(person, this)),
       m_firm(new QLineEdit(this)),
       m_passphrase(new QLineEdit(this)),

@@ -1,16 +1,16 @@
 // Asks whose certificate is to be made, and for its passphrase. Not for making it (seal/identity.h).
 #pragma once
 
-#include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
 #include "core/seal/identity.h"
+#include "ui/widgets/ordered_dialog.h"
 
 namespace ww::ui {
 
-class CertificateDialog : public QDialog {
+class CertificateDialog : public OrderedDialog {
     Q_OBJECT
 
   public:

@@ -56,7 +56,7 @@ void ReportPlace::stopOrGoOn() {
     if (m_isStopped) {
         m_maker->giveUp();
         if (!std::exchange(m_exportWhenMade, {}).isEmpty()) {
-            m_written->setText(tr("Stopped; no file was written."));
+            tell(tr("Stopped; no file was written."));
         }
     } else {
         makePages();

@@ -16,6 +16,7 @@
 #include <utility>
 
 #include "core/balancing/assess.h"
+#include "ui/delegates/wrapped_item.h"
 #include "ui/places/report/page_preview.h"
 #include "ui/places/report/signed_versions.h"
 #include "ui/places/report/signing_panel.h"
@@ -28,6 +29,7 @@
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/pages_progress.h"
 #include "ui/widgets/panel_area.h"
+#include "ui/widgets/patient_area.h"
 #include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
@@ -57,11 +59,11 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
       m_page(new QWidget(this)),
       m_list(new QListWidget(this)),
       m_preview(new PagePreview(this)),
-      m_scroll(new QScrollArea(this)) {
+      m_scroll(new PatientArea(this)) {
     m_empty->setAlignment(Qt::AlignCenter);
     m_list->setFixedWidth(kListWidth);
     m_list->setWordWrap(true);
-    m_list->setTextElideMode(Qt::ElideNone);
+    m_list->setItemDelegate(new WrappedItem(m_list));
     m_list->setSpacing(3);
     m_list->setResizeMode(QListView::Adjust);
     // A long report has thousands.
@@ -111,7 +113,7 @@ QWidget* ReportPlace::buildPanel() {
     bold.setPointSizeF(bold.pointSizeF() * 1.2);
     m_summary->setFont(bold);
     m_ready = new ReadyList(m_bridge);
-    auto* list = new QScrollArea;
+    auto* list = new PatientArea;
     list->setWidget(m_ready);
     list->setWidgetResizable(true);
     list->setFrameShape(QFrame::NoFrame);
@@ -126,24 +128,37 @@ QWidget* ReportPlace::buildPanel() {
     m_written->setWordWrap(true);
     m_written->setTextFormat(Qt::PlainText);
     m_written->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    auto* exporting = new QPushButton(tr("&Export Unsigned Draft…"), panel);
+    auto* exporting = new QPushButton(tr("&Export Unsigned Draft…"));
     exporting->setAccessibleDescription(
         tr("Writes these pages as a PDF file; every page says it is a draft"));
-    auto* verifying = new QPushButton(tr("Verif&y a Report…"), panel);
+    auto* verifying = new QPushButton(tr("Verif&y a Report…"));
     connect(exporting, &QPushButton::clicked, this, &ReportPlace::exportReport);
     connect(verifying, &QPushButton::clicked, this, &ReportPlace::verifyReport);
-    auto* buttons = new SideBySide({exporting, 0, 1, 0}, {verifying, 0, 1, 0}, panel);
+    auto* buttons = new SideBySide({exporting, 0, 1, 0}, {verifying, 0, 1, 0});
     column->addWidget(m_summary);
     column->addWidget(list, 1);
     column->addWidget(m_signing);
     column->addWidget(m_versions);
     column->addWidget(m_written);
-    column->addWidget(buttons);
-    // On a low screen the whole panel scrolls.
-    auto* scroll = new PanelArea(panel, kSigningWidth);
-    scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
-    scroll->setAccessibleName(tr("Readiness and signing"));
-    return scroll;
+    // On a low screen what is above the buttons scrolls.
+    m_panel = new PanelArea(panel, kSigningWidth);
+    m_panel->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+    m_panel->setAccessibleName(tr("Readiness and signing"));
+    auto* side = new QWidget;
+    auto* whole = new QVBoxLayout(side);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(m_panel, 1);
+    whole->addWidget(buttons);
+    return side;
+}
+
+/// What came of a file, in sight.
+void ReportPlace::tell(const QString& words) {
+    m_written->setText(words);
+    if (!words.isEmpty()) {
+        // Words of more lines are laid out first.
+        QTimer::singleShot(0, this, [this] { m_panel->ensureWidgetVisible(m_written); });
+    }
 }
 
 void ReportPlace::setTokens(const theme::Tokens& tokens) {
@@ -264,8 +279,8 @@ base::Outcome ReportPlace::exportTo(const std::filesystem::path& file) {
     progress.setCount(isMade ? m_made->pages->pages.size() : 0);
     const base::Outcome outcome =
         report::writePdf(isMade ? m_made->report : currentReport(), m_bridge.project(), file, waiting);
-    m_written->setText(outcome.ok() ? tr("Written: %1").arg(QString::fromStdString(file.string()))
-                                    : text::text(outcome.fault()));
+    tell(outcome.ok() ? tr("Written: %1").arg(QString::fromStdString(file.string()))
+                      : text::text(outcome.fault()));
     return outcome;
 }
 
@@ -306,7 +321,7 @@ void ReportPlace::exportReport() {
 
 /// Says what a file waits for where it is seen: beside the pages, or in their place while there are none.
 void ReportPlace::tellWaiting(const QString& words) {
-    m_written->setText(words);
+    tell(words);
     if (m_made == nullptr) {
         m_empty->setText(words);
     }

@@ -23,6 +23,7 @@ class QVBoxLayout;
 namespace ww::ui {
 
 class PagePreview;
+class PanelArea;
 class PumpAdvisor;
 class SignedVersions;
 class SigningPanel;
@@ -64,6 +65,7 @@ class ReportPlace : public QWidget {
     bool isLarge() const;
     ww::report::ReportOptions options() const;
     QWidget* buildMakingLine();
+    void tell(const QString& words);
     void tellWaiting(const QString& words);
     void makePages();
     void stopOrGoOn();
@@ -91,6 +93,7 @@ class ReportPlace : public QWidget {
     SigningPanel* m_signing = nullptr;
     SignedVersions* m_versions = nullptr;
     QLabel* m_written = nullptr;
+    PanelArea* m_panel = nullptr;  ///< what scrolls above the buttons
     QWidget* m_making = nullptr;
     QLabel* m_progress = nullptr;
     QPushButton* m_stop = nullptr;

@@ -3,11 +3,11 @@
 #include <QGridLayout>
 #include <algorithm>
 
-#include "ui/text/conflict_text.h"
-#include "ui/widgets/hinted_field.h"
-
 #include "core/seal/signature_block.h"
 #include "core/workbook/report_signing.h"
+#include "ui/delegates/wrapped_item.h"
+#include "ui/text/conflict_text.h"
+#include "ui/widgets/hinted_field.h"
 
 namespace ww::ui {
 namespace {
@@ -33,6 +33,7 @@ SignedVersions::SignedVersions(WorkbookBridge& bridge, QWidget* parent)
       m_reason(new HintedField(tr("reason, to withdraw"), this)),
       m_withdraw(new QPushButton(tr("Withdraw Report"), this)) {
     m_list->setWordWrap(true);
+    m_list->setItemDelegate(new WrappedItem(m_list));
     m_list->setFixedHeight(kListHeight);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setAccessibleName(tr("Signed versions"));

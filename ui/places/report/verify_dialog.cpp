@@ -56,7 +56,7 @@ QString meaningOf(seal::Role role) {
 }  // namespace
 
 VerifyDialog::VerifyDialog(const WorkbookBridge& bridge, const theme::Tokens& tokens, QWidget* parent)
-    : QDialog(parent),
+    : OrderedDialog(parent),
       m_bridge(bridge),
       m_tokens(tokens),
       m_page(new QWidget),

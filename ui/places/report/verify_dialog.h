@@ -2,12 +2,12 @@
 // how the open workbook stands to it. Not for the proof itself (seal/verify_report.h).
 #pragma once
 
-#include <QDialog>
 #include <QVBoxLayout>
 
 #include "core/report/report.h"
 #include "core/seal/verify_report.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/ordered_dialog.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -15,7 +15,7 @@ namespace ww::ui {
 inline constexpr base::MessageForm kFileUnread{"verify_file_unread",
                                                "{1} could not be read; choose a file that is there"};
 
-class VerifyDialog : public QDialog {
+class VerifyDialog : public OrderedDialog {
     Q_OBJECT
 
   public:

@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 
 #include "core/project/review.h"
+#include "ui/delegates/wrapped_item.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 #include "ui/widgets/hinted_field.h"
@@ -23,6 +24,7 @@ CommentPanel::CommentPanel(WorkbookBridge& bridge, QWidget* parent)
     m_head->setObjectName(QStringLiteral("panel_title"));
     m_list->setAccessibleName(tr("Comments of the round"));
     m_list->setWordWrap(true);
+    m_list->setItemDelegate(new WrappedItem(m_list));
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_text->setAccessibleName(tr("Text of the comment"));
     m_target->setBuddy(m_text);

@@ -123,7 +123,9 @@ void DecisionPanel::refresh() {
     if (!round->readiness.empty()) {
         lines << tr("begun early: %1").arg(QString::fromStdString(round->readiness));
     }
-    lines << tr("at this desk: %1").arg(QString::fromStdString(m_bridge.reviewContext().person));
+    const QString person = QString::fromStdString(m_bridge.reviewContext().person);
+    lines << (m_bridge.isNobodyChosen() ? tr("no person chosen: decisions name the account %1").arg(person)
+                                        : tr("at this desk: %1").arg(person));
     m_state->setText(lines.join('\n'));
 }
 

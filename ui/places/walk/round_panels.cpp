@@ -9,6 +9,7 @@
 #include "ui/widgets/entry_field.h"
 #include "ui/widgets/hinted_field.h"
 #include "ui/widgets/panel_title.h"
+#include "ui/widgets/patient_area.h"
 
 namespace ww::ui {
 namespace {
@@ -168,7 +169,7 @@ CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
       m_head(head(this)),
-      m_area(new QScrollArea(this)),
+      m_area(new PatientArea(this)),
       m_close(new QPushButton(this)),
       m_back(new QPushButton(tr("Go Back to Grid"), this)) {
     auto* layout = new QVBoxLayout(this);

@@ -5,7 +5,9 @@
 #include <QVBoxLayout>
 
 #include "ui/models/branch_roles.h"
+#include "ui/text/written_way.h"
 #include "ui/theme/state_shape.h"
+#include "ui/widgets/reading_order.h"
 
 namespace ww::ui {
 
@@ -45,8 +47,10 @@ class ValveCard::Sign : public QWidget {
         const QRectF shape(isRight ? width() - size : 0, (height() - size) / 2.0, size, size);
         theme::paintState(painter, shape, m_state, m_isOver, m_tokens);
         painter.setPen(m_tokens.ink);
+        painter.setLayoutDirection(Qt::LayoutDirectionAuto);
         painter.drawText(rect().adjusted(isRight ? 0 : size + 8, 0, isRight ? -size - 8 : 0, 0),
-                         int(Qt::AlignVCenter | (isRight ? Qt::AlignRight : Qt::AlignLeft)), m_word);
+                         text::writtenFlags(layoutDirection(), int(Qt::AlignVCenter | Qt::AlignLeft), m_word),
+                         m_word);
     }
 
   private:
@@ -130,8 +134,8 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     layout->addWidget(m_sign);
     layout->addLayout(m_moves);
     layout->addStretch(1);
-    setTabOrder(m_dp, m_setting);
-    setTabOrder(m_setting, m_back);
+    // The dp is what a walk is for; Tab goes to the setting beside it.
+    stopAfter(*m_dp, *m_setting);
 
     m_dp->setStore([this](const QString&) { return store(m_dp, entryColumn()); });
     m_setting->setStore([this](const QString&) { return store(m_setting, WalkModel::Setting); });

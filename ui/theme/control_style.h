@@ -1,0 +1,42 @@
+// The style of the program: that of the desktop, with boxes and circles to tick that are seen in every
+// display and with numbers that keep their order in a layout from right to left. Not for colors and sizes
+// that a style sheet can say (theme.h).
+#pragma once
+
+#include <QProxyStyle>
+
+#include "ui/theme/theme.h"
+
+namespace ww::ui::theme {
+
+class ControlStyle : public QProxyStyle {
+    Q_OBJECT
+
+  public:
+    /// `desktopStyle`: the name of the style that paints everything else.
+    explicit ControlStyle(const QString& desktopStyle);
+
+    void setTokens(const Tokens& tokens) { m_tokens = tokens; }
+
+    /// Boxes to tick (also those in cells) and circles to choose: a frame with a contrast of at least 3:1
+    /// against paper, panel and the row in hand (WCAG 2.2, 1.4.11), a tick, a bar for "partly" or a dot in
+    /// ink; dashed where disabled.
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget = nullptr) const override;
+    /// Cells and items.
+    void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                     const QWidget* widget = nullptr) const override;
+    /// Buttons, heads, tabs and choices.
+    void drawItemText(QPainter* painter, const QRect& box, int flags, const QPalette& palette, bool isEnabled,
+                      const QString& words, QPalette::ColorRole role = QPalette::NoRole) const override;
+
+  private:
+    void paintBox(QPainter& painter, const QRect& box, State state) const;
+    void paintCircle(QPainter& painter, const QRect& box, State state) const;
+    QPen framePen(State state) const;
+    QColor fill(State state) const;
+
+    Tokens m_tokens;
+};
+
+}  // namespace ww::ui::theme
