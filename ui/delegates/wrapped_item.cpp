@@ -71,10 +71,13 @@ QSize WrappedItem::sizeHint(const QStyleOptionViewItem& option, const QModelInde
     }
     QStyleOptionViewItem item(option);
     initStyleOption(&item, index);
+    const QString words = std::exchange(item.text, QString());
+    // What a style asks for every item, as large targets do.
+    const int least = list->style()->sizeFromContents(QStyle::CT_ItemViewItem, &item, QSize(), list).height();
     const int width = std::max(2 * kBesideName + 1, list->viewport()->width() - 2 * list->spacing());
     const int room = width - 2 * kBesideName;
-    const int height = wrappedBox(item.text, writingFor(item.text, item.font, room), room).height();
-    return {width, height + 2 * kAboveName};
+    const int height = wrappedBox(words, writingFor(words, item.font, room), room).height();
+    return {width, std::max(least, height + 2 * kAboveName)};
 }
 
 }  // namespace ww::ui
