@@ -89,6 +89,7 @@ struct PumpsTogether {
     VolumeFlow flow;          ///< sum in parallel; of one in series
     PressureDifference rise;  ///< sum in series; of one in parallel
 };
+/// Of the model's running pumps in this solution of its network; zero where none runs.
 PumpsTogether pumpsTogether(const HydraulicModel& model, const hydraulics::Solution& solution);
 
 /// The state as the last round left it: standing settings, speed of the last pump reading over rated.

@@ -14,11 +14,16 @@ struct IndexProof {
     bool isReadable = false;           ///< its terminal's dp is read, not below its valve's readable minimum
     std::vector<std::size_t> rivals;   ///< other fully open terminals with less of design (index_rivals.h)
 
+    /// Every valve of its path is known to be fully open.
     bool isFullyOpen() const { return isKnown && notOpen.empty(); }
+    /// No other fully open terminal takes less of its design.
     bool isAlone() const { return isKnown && rivals.empty(); }
+    /// All parts hold.
     bool isProved() const { return isFullyOpen() && isReadable && isAlone(); }
 };
 
+/// The proof as the round of the assessment shows it; isKnown is false, and nothing else is said, where the
+/// readings name no index circuit. The parts: common practice, no source.
 IndexProof indexProof(const project::Project& project, const Assessment& assessment);
 
 }  // namespace ww::balancing

@@ -38,6 +38,7 @@ struct CommentPlace {
     std::optional<Id> pump;
     std::string field;  ///< "dp", "setting" ...; empty: the row
 };
+/// Pins a first comment to a place; it stays open until it is resolved.
 project::Edit addComment(const project::Project& project, CommentPlace place, std::string text,
                          ReviewContext context);
 /// An answer to a first comment; to an answer it goes to the comment that was answered.

@@ -21,6 +21,8 @@ struct StraightPipe {
     Ratio addedUncertainty;
 };
 
+/// What the record of a branch says of its straight pipe. A length that is not recorded is neither short nor
+/// adds uncertainty.
 StraightPipe straightPipe(const project::Branch& branch);
 
 }  // namespace ww::balancing

@@ -71,10 +71,10 @@ Result<Edit> replacing(const Project& project, const Round& round, const Branch&
     return edit;
 }
 
-/// Ranges, floors, displays and zero checks are pressures here: what has one of them is a dp meter.
+/// Ranges, floors, displays and zero checks are pressures here: what has one of them is a dp meter too.
 bool measuresPressure(const project::Instrument& instrument) {
-    return instrument.range || instrument.accuracyFloor || instrument.resolution || instrument.zeroStart ||
-           instrument.zeroEnd;
+    return instrument.kind == project::kUsualInstrumentKind || instrument.range || instrument.accuracyFloor ||
+           instrument.resolution || instrument.zeroStart || instrument.zeroEnd;
 }
 
 template <class Change>

@@ -33,6 +33,7 @@ class Decimal {
     /// A number formatted with so many decimals; for values that the program makes up itself (defaults, tests).
     static Decimal fromNumber(double dimensionless, int decimals);
 
+    /// As written, in canonical form; and the number that it means (0 for a default one).
     const std::string& text() const { return m_text; }
     double value() const { return m_value; }
     /// Digits after the point.

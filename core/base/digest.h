@@ -28,6 +28,7 @@ class Digester {
     Digester(const Digester&) = delete;
     Digester& operator=(const Digester&) = delete;
 
+    /// Each feeds one piece.
     void add(std::span<const std::uint8_t> bytes);
     void addText(std::string_view text);
     void addNumber(std::int64_t number);

@@ -24,7 +24,9 @@ struct Id {
         const auto its = other.words();
         return mine[0] == its[0] && mine[1] == its[1];
     }
+    /// The bytes as two numbers of this machine: for comparing and hashing, never for files.
     std::array<std::uint64_t, 2> words() const { return std::bit_cast<std::array<std::uint64_t, 2>>(bytes); }
+    /// All zero: no record has it.
     bool isNull() const { return *this == Id{}; }
     /// 32 lower-case hexadecimal digits.
     std::string text() const;
@@ -36,6 +38,7 @@ struct Id {
 class IdSource {
   public:
     virtual ~IdSource() = default;
+    /// One that was never given before.
     virtual Id next() = 0;
 };
 

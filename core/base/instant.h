@@ -36,6 +36,7 @@ struct Instant {
 class Clock {
   public:
     virtual ~Clock() = default;
+    /// The moment of the call.
     virtual Instant now() = 0;
 };
 

@@ -17,8 +17,10 @@ class [[nodiscard]] Result {
     Result(Fault fault) : m_fault(std::move(fault)) {}
 
     explicit operator bool() const { return m_value.has_value(); }
+    /// Whether there is a value.
     bool ok() const { return m_value.has_value(); }
 
+    /// The value; asking a fault for one is a broken contract.
     const T& value() const& {
         EXPECTS(m_value.has_value());
         return *m_value;
@@ -37,6 +39,7 @@ class [[nodiscard]] Result {
     const T* operator->() const { return &value(); }
     T* operator->() { return &value(); }
 
+    /// The fault; asking a value for one is a broken contract.
     const Fault& fault() const {
         EXPECTS(m_fault.has_value());
         return *m_fault;

@@ -23,9 +23,12 @@ class MonotoneCubic {
     /// At least one point; abscissas strictly rising, everything finite. One point alone is a constant.
     MonotoneCubic(std::span<const double> abscissas, std::span<const double> ordinates);
 
+    /// Made without points.
     bool isEmpty() const { return m_abscissas.empty(); }
+    /// The ends of the points; not of an empty one.
     double firstAbscissa() const { return m_abscissas.front(); }
     double lastAbscissa() const { return m_abscissas.back(); }
+    /// Whether it lies within the ends.
     bool covers(double abscissa) const {
         return !isEmpty() && abscissa >= firstAbscissa() && abscissa <= lastAbscissa();
     }

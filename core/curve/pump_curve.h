@@ -97,6 +97,7 @@ class PumpCurve {
     /// Whether a flow lies beyond the last point, before the first one, or between them.
     CurveRange range(VolumeFlow flow, PumpState state = {}) const;
 
+    /// Head at no flow.
     Head shutoffHead(PumpState state = {}) const { return head(VolumeFlow::si(0), state); }
     /// The flow of the last point.
     VolumeFlow lastFlow(PumpState state = {}) const;
@@ -113,6 +114,7 @@ class PumpCurve {
     /// NPSH required; nothing outside the points that give one.
     std::optional<Head> npshRequired(VolumeFlow flow, PumpState state = {}) const;
 
+    /// The points that the curve was made from.
     std::span<const PumpPoint> points() const { return m_points; }
 
   private:

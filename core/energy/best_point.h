@@ -79,6 +79,9 @@ struct ShutoffAdvice {
     bool isForbidden = false;
     std::vector<base::Fault> cautions;  ///< what forbids it first; how to do it last
 };
+/// Forbidden for positive displacement, the only pump of a source, a high specific speed, and a power that
+/// rises towards shut; cautioned where the specific speed is not known, the water hot or the motor large
+/// (common practice, no source).
 ShutoffAdvice shutoffAdvice(const ShutoffCase& pump);
 
 }  // namespace ww::energy

@@ -32,6 +32,7 @@ struct DpAtFlow {
     PressureDifference computed;  ///< by the law alone
     PressureDifference setPoint;  ///< within the limits
 };
+/// `law.reference` must be above 0; limits out of order are the caller's to find (setPointFindings()).
 DpAtFlow dpAtFlow(const DpResetLaw& law, VolumeFlow flow);
 
 inline constexpr base::MessageForm kSetPointZero{"set_point_zero",

@@ -15,6 +15,7 @@ inline constexpr quantity::Energy kKilowattHour = quantity::Energy::si(3.6e6);
 inline EnergyPrice pricePerKilowattHour(const base::Decimal& price) {
     return EnergyPrice::si(price.value() / kKilowattHour.si());
 }
+/// What so much energy costs, in the currency of the price.
 inline Money cost(quantity::Energy energy, EnergyPrice price) {
     return Money::si(energy.si() * price.si());
 }

@@ -44,6 +44,8 @@ struct MotorCondition {
     std::vector<base::Fault> findings;
 };
 
+/// The motor as read against its plate. What was not read, or is not on the plate, is nothing and gives no
+/// finding.
 MotorCondition motorCondition(const MotorPlate& plate, const MotorReading& reading,
                               const MotorLimits& limits = {});
 

@@ -109,6 +109,7 @@ struct MotorPower {
     std::vector<base::Fault> findings;  ///< amps without volts and the like; subject empty
     std::optional<Power> input;         ///< drawn from the mains: metered, or of volts, amps and power factor
 
+    /// Shaft power of the chosen estimate; nothing where none could be made.
     std::optional<Power> shaft() const {
         return chosen ? std::optional(estimates[*chosen].shaft) : std::nullopt;
     }

@@ -58,6 +58,9 @@ struct GrossErrorResult {
     std::vector<base::Fault> faults;
 };
 
+/// Fits, doubts the priors first, then the readings; the hypotheses are tried where a place is named. What
+/// keeps learn() from fitting is in `faults`. The rule stands at the head of this file; its thresholds are
+/// this project's own trials on simulated buildings.
 GrossErrorResult findGrossError(const Learning& learning, const LearnOptions& options,
                                 const std::vector<Hypothesis>& hypotheses = {});
 

@@ -29,7 +29,10 @@ class RoundCells {
     std::set<int> m_told;  ///< closed rounds that a fault names already
 };
 
+/// The instrument whose tag stands in the row; nothing where none does, and, with a fault, where there is no
+/// such instrument.
 std::optional<base::Id> instrumentOf(ImportContext& context, TableReader& table);
+/// The person named in the row; one who is not known yet is made.
 std::optional<base::Id> personOf(ImportContext& context, TableReader& table);
 
 /// Times of a later round may not lie before those of an earlier one; nor, unless `isOrderKnown`, times of a
@@ -37,7 +40,9 @@ std::optional<base::Id> personOf(ImportContext& context, TableReader& table);
 class RoundTimes {
   public:
     explicit RoundTimes(bool isOrderKnown) : m_isOrderKnown(isOrderKnown) {}
+    /// Notes the time of a row of this round; a fault where it lies before that of the row above it.
     void note(TableReader& table, int round, const std::optional<base::Instant>& time, int row);
+    /// After all rows: a fault at every round whose times begin before an earlier one ends.
     void check(TableReader& table) const;
 
   private:
@@ -59,6 +64,7 @@ struct ReadingRow {
     std::optional<int> corrects;  ///< number of a row within the round, from 1
 };
 
+/// What was read: the branch, the pump.
 inline const base::Id& placeOf(const project::Reading& reading) {
     return reading.branch;
 }

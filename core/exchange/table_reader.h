@@ -83,8 +83,11 @@ class TableReader {
     std::string text(std::string_view column);
     /// The text; an empty one is a fault.
     std::string requiredText(std::string_view column);
+    /// Digits without a unit; nothing where empty, and, with a fault, where they are no number of that sign.
     std::optional<base::Decimal> decimal(std::string_view column, Sign sign);
+    /// A number from 1 to `largest`; nothing where empty, and, with a fault, where it is none.
     std::optional<int> wholeNumber(std::string_view column, int largest);
+    /// A date or a moment (ISO 8601); nothing where empty, and, with a fault, where it is none.
     std::optional<base::Instant> instant(std::string_view column);
     /// yes/no, true/false, 1/0; `otherwise` where empty.
     bool yesNo(std::string_view column, bool otherwise);
@@ -93,6 +96,7 @@ class TableReader {
         base::Decimal digits;
         Unit unit{};
     };
+    /// `sign`: what the value may be; another is a fault.
     std::optional<Entered> entered(std::string_view column, Sign sign);
     template <class Q>
     std::optional<Measured<Q>> measured(std::string_view column, Sign sign) {

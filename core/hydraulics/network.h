@@ -45,12 +45,16 @@ struct NetworkMemory {
 /// Cheap to copy: copies share everything. May be read from any thread.
 class Network {
   public:
+    /// Indices run from 0 below these.
     std::size_t nodeCount() const;
     std::size_t linkCount() const;
+    /// Nothing where no node, no link has this name.
     std::optional<NodeIndex> findNode(std::string_view id) const;
     std::optional<LinkIndex> findLink(std::string_view id) const;
+    /// Names as given to the builder; an index beyond the count is a broken contract, here and below.
     const std::string& nodeId(NodeIndex node) const;
     const std::string& linkId(LinkIndex link) const;
+    /// The ends of a link: positive flow leaves `from`.
     NodeIndex from(LinkIndex link) const;
     NodeIndex to(LinkIndex link) const;
     /// The law of a link that is not closed; a closed one has none.

@@ -42,6 +42,7 @@ using BuiltNetwork = Network::Changed;
 /// Nodes first, then links between them. Nothing is checked until build().
 class NetworkBuilder {
   public:
+    /// A joint of pipes, by a name of its own.
     NodeIndex addNode(std::string id);
     /// Positive flow goes from `from` to `to`; a pump pushes that way.
     LinkIndex addLink(std::string id, std::string_view from, std::string_view to, Element element,

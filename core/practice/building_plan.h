@@ -70,6 +70,7 @@ inline constexpr Difficulty kDifficulties[] = {Difficulty::First, Difficulty::St
 /// The word for a difficulty in a workbook: "first", "steady", "faulty", "large", "large_faulty".
 std::string_view name(Difficulty difficulty);
 
+/// The loop, its errors and its faults at this difficulty; which terminals the faults strike, the seed says.
 BuildingPlan planOf(Difficulty difficulty);
 
 /// Terminals of a plan.

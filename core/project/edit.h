@@ -17,6 +17,7 @@ using AnyRecord = std::variant<Job, ValveModel, Branch, Pump, Instrument, Person
                                SetPoint, ReadinessLine, Deficiency, Comment, Attachment, FindingReason,
                                SignedReport, MergeConflict, ClockOffset>;
 
+/// The kind and the id of whatever record it is.
 RecordKind kindOf(const AnyRecord& record);
 const Id& idOf(const AnyRecord& record);
 
@@ -48,6 +49,7 @@ struct ChangeSet {
     std::vector<RecordRef> erased;
 
     bool isEmpty() const { return put.empty() && erased.empty(); }
+    /// Whether a record of this kind was put or erased.
     bool touches(RecordKind kind) const;
 };
 

@@ -11,6 +11,7 @@
 
 namespace ww::project {
 
+/// The word of a value. The words of one enumeration differ and never change: files keep them.
 std::string_view name(UnitSystem value);
 std::string_view name(fluid::FluidKind value);
 std::string_view name(Scale value);

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/base/decimal.h"
@@ -203,6 +204,9 @@ struct Pump {
 
     bool operator==(const Pump&) const = default;
 };
+
+/// The kind that an instrument has until somebody says another.
+inline constexpr std::string_view kUsualInstrumentKind = "dp meter";
 
 struct Instrument {
     Id id;

@@ -46,6 +46,7 @@ struct BranchPolicy {
     bool isStated = false;
     std::string reason;  ///< as typed
 };
+/// `branch`: index into Project::branches().
 BranchPolicy policyOf(const project::Project& project, std::size_t branch);
 
 struct DeviceRow {

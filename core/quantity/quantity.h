@@ -31,6 +31,7 @@ class Quantity {
         EXPECTS(r.dimension == Kind::kDimension);
         return m_si / r.factor - (Kind::kIsDifference ? 0.0 : r.offset);
     }
+    /// False for an infinity and for no number, which files never hold.
     bool isFinite() const { return std::isfinite(m_si); }
 
     constexpr auto operator<=>(const Quantity&) const = default;
@@ -82,6 +83,7 @@ template <class Reference>
 class PressurePoint {
   public:
     constexpr PressurePoint() = default;
+    /// From Pa; from a number in a unit of pressure. A head is no unit of it.
     static constexpr PressurePoint si(double number) { return PressurePoint(number); }
     static PressurePoint from(double number, Unit unit) {
         return PressurePoint(PressureDifference::from(number, unit).si());
@@ -108,6 +110,7 @@ using AbsolutePressure = PressurePoint<struct VacuumReference>;
 class Temperature {
   public:
     constexpr Temperature() = default;
+    /// From K; from a number in a unit of temperature.
     static constexpr Temperature si(double kelvin) { return Temperature(kelvin); }
     static Temperature from(double number, Unit unit) {
         const UnitRow& r = row(unit);
@@ -135,6 +138,7 @@ template <class Kind>
 class DerivedQuantity {
   public:
     constexpr DerivedQuantity() = default;
+    /// From, and as, a number in the SI unit of its kind.
     static constexpr DerivedQuantity si(double number) { return DerivedQuantity(number); }
     constexpr double si() const { return m_si; }
     constexpr auto operator<=>(const DerivedQuantity&) const = default;

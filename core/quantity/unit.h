@@ -76,6 +76,7 @@ struct UnitRow {
 /// The whole table, in the order of the enumeration.
 std::span<const UnitRow> unitTable();
 
+/// The row of a unit, its symbol, and what it measures.
 const UnitRow& row(Unit unit);
 std::string_view symbol(Unit unit);
 Dimension dimension(Unit unit);

@@ -20,11 +20,13 @@ inline constexpr int kMostParts = 10'000;
 
 class PackedFile {
   public:
+    /// Opens a ZIP file for reading. Faults: it is missing, none, or beyond the limits.
     static base::Result<std::unique_ptr<PackedFile>> open(const std::filesystem::path& file);
     ~PackedFile();
     PackedFile(const PackedFile&) = delete;
     PackedFile& operator=(const PackedFile&) = delete;
 
+    /// Whether it holds a part of this name.
     bool has(const std::string& part) const;
     /// Hands the part's bytes on piece by piece until `take` gives false. Faults: it is missing, damaged, or
     /// beyond the limits.

@@ -27,6 +27,7 @@ class XmlAttributes {
 class XmlListener {
   public:
     virtual ~XmlListener() = default;
+    /// An element opens, closes; a piece of text inside one, which may come in several.
     virtual void begin(std::string_view element, const XmlAttributes& attributes) = 0;
     virtual void end(std::string_view element) = 0;
     virtual void text(std::string_view piece) = 0;

@@ -48,8 +48,10 @@ class ChangesetReader {
 
     /// Goes to the next row; false at the end or where the bytes are not a changeset.
     bool next();
+    /// Whether the walk ended at bytes that are none.
     bool isDamaged() const;
 
+    /// Of the row in hand.
     std::string_view table() const;
     RowOperation operation() const;
     int columnCount() const;

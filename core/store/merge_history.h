@@ -23,6 +23,7 @@ struct MergeHistory {
     std::int64_t common = 0;  ///< sequence of the last common record; 0: there is none
     std::vector<IncomingRecord> incoming;
 
+    /// Whether any record of the other copy is new here.
     bool hasNews() const;
 };
 

@@ -35,6 +35,7 @@ struct TableForm {
     std::vector<RowReference> references;
 
     std::size_t keyColumns() const { return static_cast<std::size_t>(table->keyColumns); }
+    /// The cells of a row that make its primary key.
     Row keyOf(const Row& row) const {
         return Row(row.begin(), row.begin() + static_cast<std::ptrdiff_t>(keyColumns()));
     }
@@ -53,6 +54,7 @@ class RawRows {
   public:
     explicit RawRows(Database& database) : m_database(database) {}
 
+    /// The row with this key; nothing where there is none.
     base::Result<std::optional<Row>> find(const TableForm& form, const Row& key);
     /// The rows whose column holds this value, in order of the key.
     base::Result<std::vector<Row>> where(const TableForm& form, std::size_t column, const Cell& value);

@@ -28,17 +28,20 @@ class Statement {
   public:
     explicit Statement(sqlite3_stmt* statement) : m_statement(statement) {}
 
+    /// Sets a parameter.
     void bindNull(int parameter);
     void bind(int parameter, std::int64_t number);
     void bind(int parameter, std::string_view text);
     void bind(int parameter, ByteSpan bytes);
 
+    /// The next row, the end, or a failure, which the database words (Database::fault()).
     Step step();
     /// Ready to be bound and stepped again.
     void reset();
     /// Steps a statement that gives no rows, and resets it; whether it was carried out.
     bool run();
 
+    /// Of the row in hand.
     int columnCount() const;
     std::string_view columnName(int column) const;
     CellType type(int column) const;

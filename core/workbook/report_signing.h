@@ -61,6 +61,7 @@ enum class ReportState {
     Superseded,  ///< of this workbook; it was changed since
     Foreign,     ///< of another workbook, or of a state that this one never had
 };
+/// How a workbook stands to the report that carries this binding.
 ReportState stateOf(const Workbook& workbook, const seal::ReportBinding& binding);
 /// "current", "superseded", "foreign".
 std::string_view name(ReportState state);

@@ -113,6 +113,7 @@ class Workbook {
     static base::Result<std::unique_ptr<Workbook>> open(const std::filesystem::path& file, OpenMode mode,
                                                         Session session);
 
+    /// The job as it stands; changed only by apply(), undo(), redo(), a merge and a choice.
     const project::Project& project() const;
     const std::filesystem::path& file() const;
     bool isReadOnly() const;

@@ -155,7 +155,7 @@ base::Outcome InstrumentModel::add() {
     project::Instrument record;
     record.id = m_bridge.newId();
     record.tag = "M-" + std::to_string(rowCount() + 1);
-    record.kind = "dp meter";
+    record.kind = project::kUsualInstrumentKind;
     return m_bridge.apply(
         {project::label(project::labels::kNewInstrument, {record.tag}), {record}, {}, true});
 }

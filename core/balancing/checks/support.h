@@ -34,6 +34,7 @@ struct MoveInRound {
     int sequence = 0;
     std::optional<base::Instant> time;
 };
+/// By branch; nothing where the valve was not moved in the course of the round.
 std::vector<std::optional<MoveInRound>> movesInRound(const CheckContext& context);
 
 /// The readings that the flow of a branch rests on: its own, else those of what it is the sum of.

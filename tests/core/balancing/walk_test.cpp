@@ -198,6 +198,10 @@ TEST_F(WalkTest, aFlowNamesTheMeterThatReadItAndNoDpMeter) {
     m_meter = m_job.instrument("2", "");
     apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context()));
     EXPECT_EQ(counting("N")->instrument, m_meter);
+    m_job.change(project().instruments().at(*m_meter),
+                 [](project::Instrument& meter) { meter.kind = project::kUsualInstrumentKind; });
+    apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context()));
+    EXPECT_FALSE(counting("N")->instrument);
 }
 
 TEST_F(WalkTest, aClosedRoundTakesAFlowAsACorrectionOnly) {

@@ -23,8 +23,8 @@ WalkGrid::WalkGrid(WalkModel& model, QWidget* parent)
     horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
-    // Rows that come anew have the height of all.
-    connect(&model, &QAbstractItemModel::modelReset, m_heights, &ShownRefresh::want);
+    // Rows that come anew have the height of all, and may be read in another column.
+    connect(&model, &QAbstractItemModel::modelReset, this, &WalkGrid::fitColumns);
 }
 
 void WalkGrid::setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics) {
