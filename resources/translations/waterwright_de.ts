@@ -76,10 +76,6 @@
         <translation>%1 bei %2</translation>
     </message>
     <message>
-        <source>%1 ago</source>
-        <translation>vor %1</translation>
-    </message>
-    <message>
         <source>round %1%2</source>
         <translation>Runde %1%2</translation>
     </message>
@@ -163,6 +159,10 @@
         <source>On share here: leave it. The middle of the band would be near %1.</source>
         <translation>Hier im Anteil: stehen lassen. Die Mitte des Bandes läge bei etwa %1.</translation>
     </message>
+    <message>
+        <source>not read at %1 yet: read the valve here</source>
+        <translation>bei %1 noch nicht abgelesen: das Ventil hier ablesen</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -217,25 +217,6 @@
     <message>
         <source>The lines in between stand in the table.</source>
         <translation>Die Linien dazwischen stehen in der Tabelle.</translation>
-    </message>
-</context>
-<context>
-    <name>Format</name>
-    <message>
-        <source>%1 s</source>
-        <translation>%1 s</translation>
-    </message>
-    <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 h</source>
-        <translation>%1 h</translation>
-    </message>
-    <message>
-        <source>%1 d</source>
-        <translation>%1 d</translation>
     </message>
 </context>
 <context>
@@ -1377,10 +1358,6 @@
     <message>
         <source>Instruments</source>
         <translation>Messgeräte</translation>
-    </message>
-    <message>
-        <source>Its proof</source>
-        <translation>Ihr Beleg</translation>
     </message>
     <message>
         <source>Keeping it</source>
@@ -3551,10 +3528,6 @@
         <translation>die Nummer {1} steht zweimal; geben Sie jedem Mangel eine eigene</translation>
     </message>
     <message>
-        <source>the oldest reading the aim rests on is {1} min old, the limit is {2} min; re-read</source>
-        <translation>die älteste Ablesung, auf der das Ziel beruht, ist {1} min alt, die Grenze ist {2} min; lesen Sie neu ab</translation>
-    </message>
-    <message>
         <source>the other copy holds nothing that is not here; there is nothing to merge</source>
         <translation>die andere Kopie enthält nichts, was hier fehlt; es gibt nichts einzumischen</translation>
     </message>
@@ -3737,10 +3710,6 @@
     <message>
         <source>the reference has not been read; read it first</source>
         <translation>die Referenz wurde nicht abgelesen; lesen Sie sie zuerst ab</translation>
-    </message>
-    <message>
-        <source>the reference was read {1} min ago, the limit is {2} min; read it again</source>
-        <translation>die Referenz wurde vor {1} min abgelesen, die Grenze ist {2} min; lesen Sie sie neu ab</translation>
     </message>
     <message>
         <source>the reference went from {1} to {2} % of design between its last two readings, more than the band of {3} %; read it again</source>
@@ -4013,10 +3982,6 @@
     <message>
         <source>this branch feeds others; choose a terminal for the profile of a circuit</source>
         <translation>dieser Zweig speist andere; wählen Sie einen Verbraucher für den Druckverlauf eines Kreises</translation>
-    </message>
-    <message>
-        <source>this branch has no usable valve table, a dp gives no flow here; add the table or store a flow</source>
-        <translation>dieser Zweig hat keine brauchbare Ventiltabelle, eine Δp gibt hier keinen Durchfluss; fügen Sie die Tabelle hinzu oder speichern Sie einen Durchfluss</translation>
     </message>
     <message>
         <source>this branch has no valve with a table; it cannot be adjusted here</source>
@@ -4559,10 +4524,6 @@
         <translation>Referenz {1} zuletzt {2} % der Auslegung, abgelesen {3w}; lesen Sie sie vor einem langen Schritt neu ab</translation>
     </message>
     <message>
-        <source>round {1} is {2w} and cannot become {3w}; close it, send it, then have it decided</source>
-        <translation>Runde {1} ist {2w} und kann nicht {3w} werden; schließen Sie sie, senden Sie sie, lassen Sie sie dann entscheiden</translation>
-    </message>
-    <message>
         <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
         <translation>Runde {1} ist {2w} und wird weder entfernt noch neu nummeriert; öffnen Sie eine neue Runde</translation>
     </message>
@@ -4971,10 +4932,6 @@
         <translation>an diesem Platz ist keine Person gewählt, Ablesungen nennen also niemanden; wählen Sie eine im Menü Runde, Person</translation>
     </message>
     <message>
-        <source>not read in round {1}, {2} of {3} are; read it, or close the round with Ctrl+Shift+W</source>
-        <translation>in Runde {1} nicht abgelesen, {2} von {3} sind es; lesen Sie ab, oder schließen Sie die Runde mit Strg+Umschalt+W</translation>
-    </message>
-    <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
         <translation>Ablesen-Einstellen lässt {1} mehr am Schlechtpunktventil {2} als dessen offenen Verlust, {3w} an der Welle</translation>
     </message>
@@ -5001,10 +4958,6 @@
     <message>
         <source>the job open here last is {1}; the menu File, Open Recent opens it</source>
         <translation>hier zuletzt offen war der Auftrag {1}; das Menü Datei, Zuletzt geöffnet, öffnet ihn</translation>
-    </message>
-    <message>
-        <source>the last round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
-        <translation>die letzte Runde {1} ist {2w}; schließen Sie sie, senden Sie sie und lassen Sie sie von der Leitung annehmen</translation>
     </message>
     <message>
         <source>the passphrase of the key is missing; type it here</source>
@@ -5590,6 +5543,110 @@
         <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
         <translation>{1} Ablesungen an {2} Zweigen sind zu viele, um den Kreislauf daraus zu lernen; legen Sie für Ratschläge je Steigstrang einen Auftrag an</translation>
     </message>
+    <message>
+        <source>Excess as read</source>
+        <translation>Überschuss abgelesen</translation>
+    </message>
+    <message>
+        <source>Proof</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>The building of this report is simulated: a program made up every reading, for practice. Nothing was measured, and nothing here is true of any real plant.</source>
+        <translation>Das Gebäude dieses Berichts ist simuliert: Ein Programm hat jede Ablesung zur Übung erfunden. Nichts wurde gemessen, und nichts hier gilt für eine echte Anlage.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is typed in Adjust and not stored; store it there with Enter, or clear it with Esc</source>
+        <translation>„{1}“ ist in „Einstellen“ eingegeben und nicht gespeichert; dort mit Enter speichern oder mit Esc löschen</translation>
+    </message>
+    <message>
+        <source>a flow of {1} is below zero and is not stored; turn the flow meter round and type the flow without a sign</source>
+        <translation>ein Durchfluss von {1} liegt unter null und wird nicht gespeichert; drehen Sie das Durchflussmessgerät um und tippen Sie den Durchfluss ohne Vorzeichen</translation>
+    </message>
+    <message>
+        <source>flow measured otherwise</source>
+        <translation>Durchfluss anders gemessen</translation>
+    </message>
+    <message>
+        <source>flow measured otherwise, method not noted</source>
+        <translation>Durchfluss anders gemessen, Verfahren nicht notiert</translation>
+    </message>
+    <message>
+        <source>flow measured otherwise, with {1}</source>
+        <translation>Durchfluss anders gemessen, mit {1}</translation>
+    </message>
+    <message>
+        <source>not chosen when merging; {1w} was</source>
+        <translation>beim Zusammenführen nicht gewählt; gewählt wurde {1w}</translation>
+    </message>
+    <message>
+        <source>not read in round {1}, {2} of {3} are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
+        <translation>in Runde {1} nicht abgelesen, {2} von {3} sind es; lesen Sie ab, oder begründen Sie es beim Schließen der Runde (Strg+Umschalt+W)</translation>
+    </message>
+    <message>
+        <source>not seen when round {1} was {2w} on {3}</source>
+        <translation>nicht gesehen, als Runde {1} auf {3} {2w} wurde</translation>
+    </message>
+    <message>
+        <source>readings of the other laptop were taken in</source>
+        <translation>Ablesungen des anderen Laptops wurden übernommen</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and not sent; send it and have it accepted by a supervisor</source>
+        <translation>Runde {1} ist geschlossen und nicht gesendet; senden Sie sie und lassen Sie sie von der Leitung annehmen</translation>
+    </message>
+    <message>
+        <source>round {1} is sent and not accepted; have it accepted by a supervisor</source>
+        <translation>Runde {1} ist gesendet und nicht angenommen; lassen Sie sie von der Leitung annehmen</translation>
+    </message>
+    <message>
+        <source>round {1} is still open; close it, send it and have it accepted by a supervisor</source>
+        <translation>Runde {1} ist noch offen; schließen Sie sie, senden Sie sie und lassen Sie sie von der Leitung annehmen</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and cannot become {3w}; take the steps in turn: close, send, decide</source>
+        <translation>Runde {1} ist {2w} und kann nicht {3w} werden; gehen Sie die Schritte der Reihe nach: schließen, senden, entscheiden</translation>
+    </message>
+    <message>
+        <source>round {1} was sent back; answer its comments, send it again and have it accepted by a supervisor</source>
+        <translation>Runde {1} wurde zurückgesandt; beantworten Sie ihre Anmerkungen, senden Sie sie erneut und lassen Sie sie von der Leitung annehmen</translation>
+    </message>
+    <message>
+        <source>the flow is stored, but not how it was measured; write that into its note (Shift+Enter, Ctrl+M), or choose the flow meter before you read (menu Round)</source>
+        <translation>der Durchfluss ist gespeichert, aber nicht, wie er gemessen wurde; schreiben Sie es in seine Notiz (Umschalt+Enter, Strg+M) oder wählen Sie vor dem Ablesen das Durchflussmessgerät (Menü Runde)</translation>
+    </message>
+    <message>
+        <source>the job is back as it was stored last, {1}; go on where the cursor stands</source>
+        <translation>der Auftrag ist wieder da, wie er zuletzt gespeichert wurde, {1}; machen Sie weiter, wo der Cursor steht</translation>
+    </message>
+    <message>
+        <source>the next flow typed takes the place of the one before; type it and press Enter</source>
+        <translation>der nächste getippte Durchfluss ersetzt den vorigen; tippen Sie ihn und drücken Sie Enter</translation>
+    </message>
+    <message>
+        <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; re-read</source>
+        <translation>die älteste Ablesung, auf der das Ziel beruht, ist {1w} alt, die Grenze ist {2w}; lesen Sie neu ab</translation>
+    </message>
+    <message>
+        <source>the reference was read {1w}, the limit is {2w}; read it again</source>
+        <translation>die Referenz wurde {1w} abgelesen, die Grenze ist {2w}; lesen Sie sie neu ab</translation>
+    </message>
+    <message>
+        <source>the same revision was signed on two laptops; the other one was chosen</source>
+        <translation>dieselbe Revision wurde auf zwei Laptops unterschrieben; gewählt wurde die andere</translation>
+    </message>
+    <message>
+        <source>this branch has no usable valve table, a dp gives no flow here; add the table, or type its flow in Walk</source>
+        <translation>dieser Zweig hat keine brauchbare Ventiltabelle, eine Δp gibt hier keinen Durchfluss; fügen Sie die Tabelle hinzu oder geben Sie den Durchfluss im Rundgang ein</translation>
+    </message>
+    <message>
+        <source>{1w} struck</source>
+        <translation>{1w} gestrichen</translation>
+    </message>
+    <message>
+        <source>{1} (section {2})</source>
+        <translation>{1} (Abschnitt {2})</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6054,6 +6111,10 @@
     <message>
         <source>%1, balance report, round %2, revision %3 draft.pdf</source>
         <translation>%1, Einregulierungsbericht, Runde %2, Revision %3 Entwurf.pdf</translation>
+    </message>
+    <message>
+        <source>SIMULATED</source>
+        <translation>SIMULIERT</translation>
     </message>
 </context>
 <context>
@@ -7176,6 +7237,46 @@
         <source>unknown person</source>
         <translation>unbekannte Person</translation>
     </message>
+    <message>
+        <source> days</source>
+        <translation> Tage</translation>
+    </message>
+    <message>
+        <source> days ago</source>
+        <translation> Tage zuvor</translation>
+    </message>
+    <message>
+        <source> h ago</source>
+        <translation> h zuvor</translation>
+    </message>
+    <message>
+        <source> months</source>
+        <translation> Monate</translation>
+    </message>
+    <message>
+        <source> months ago</source>
+        <translation> Monate zuvor</translation>
+    </message>
+    <message>
+        <source> s ago</source>
+        <translation> s zuvor</translation>
+    </message>
+    <message>
+        <source> years</source>
+        <translation> Jahre</translation>
+    </message>
+    <message>
+        <source> years ago</source>
+        <translation> Jahre zuvor</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>Durchfluss</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>zurückgezogen</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7291,6 +7392,11 @@
         <source>%1 overdue</source>
         <comment>meter, short</comment>
         <translation>%1 überfällig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>stored, short</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -7531,14 +7637,6 @@
         <translation>Δ&amp;p %1 an der Referenz %2</translation>
     </message>
     <message>
-        <source>digits Enter stores this one reading and returns   |   Esc gives it up</source>
-        <translation>Ziffern Enter speichert diese eine Ablesung und kehrt zurück   |   Esc bricht ab</translation>
-    </message>
-    <message>
-        <source>digits Enter logs a try   |   Up, Down setting   |   Ctrl+Enter hold, next   |   Ctrl+B reference   |   Ctrl+I advice   |   Ctrl+J find</source>
-        <translation>Ziffern Enter Versuch   |   Auf, Ab Einstellung   |   Strg+Enter halten, weiter   |   Strg+B Referenz   |   Strg+I Rat   |   Strg+J finden</translation>
-    </message>
-    <message>
         <source>No valve in hand</source>
         <translation>Kein Ventil in der Hand</translation>
     </message>
@@ -7613,6 +7711,46 @@
     <message>
         <source>%1, %2 % of target</source>
         <translation>%1, %2 % vom Soll</translation>
+    </message>
+    <message>
+        <source>digits Enter stores this one reading and returns</source>
+        <translation>Ziffern Enter speichert diese eine Ablesung und kehrt zurück</translation>
+    </message>
+    <message>
+        <source>Esc gives it up</source>
+        <translation>Esc bricht ab</translation>
+    </message>
+    <message>
+        <source>Alt+3 walk</source>
+        <translation>Alt+3 Rundgang</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Strg+J finden</translation>
+    </message>
+    <message>
+        <source>digits Enter logs a try</source>
+        <translation>Ziffern Enter Versuch</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W closes the round first</source>
+        <translation>Strg+Umschalt+W schließt zuerst die Runde</translation>
+    </message>
+    <message>
+        <source>Up, Down setting</source>
+        <translation>Auf, Ab Einstellung</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hold, next</source>
+        <translation>Strg+Enter halten, weiter</translation>
+    </message>
+    <message>
+        <source>Ctrl+B reference</source>
+        <translation>Strg+B Referenz</translation>
+    </message>
+    <message>
+        <source>Ctrl+I advice</source>
+        <translation>Strg+I Rat</translation>
     </message>
 </context>
 <context>
@@ -8433,6 +8571,13 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::CountedRows</name>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::CurvesPage</name>
     <message>
         <source>Index-circuit check</source>
@@ -8611,6 +8756,10 @@
         <source>at this desk: %1</source>
         <translation>an diesem Platz: %1</translation>
     </message>
+    <message>
+        <source>no person chosen: decisions name the account %1</source>
+        <translation>keine Person gewählt: Entscheidungen nennen das Konto %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::DeficiencyPage</name>
@@ -8736,6 +8885,10 @@
     <message>
         <source>D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word or its first letters.</source>
         <translation>D: gerades Rohr in Durchmessern. Davor: %1. Behandelt als: %2. Tippen Sie ein Wort oder seine ersten Buchstaben.</translation>
+    </message>
+    <message>
+        <source>Show Other Columns</source>
+        <translation>Andere Spalten zeigen</translation>
     </message>
 </context>
 <context>
@@ -8989,10 +9142,6 @@
 </context>
 <context>
     <name>ww::ui::InstrumentModel</name>
-    <message>
-        <source>empty</source>
-        <translation>leer</translation>
-    </message>
     <message>
         <source>Tag</source>
         <translation>Kennung</translation>
@@ -9439,26 +9588,6 @@
         <translation>Tasten dieses Platzes</translation>
     </message>
     <message>
-        <source>Enter stores   |   Esc restores   |   Tab next field</source>
-        <translation>Enter speichert   |   Esc stellt her   |   Tab nächstes Feld</translation>
-    </message>
-    <message>
-        <source>type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   F6 leaves the table</source>
-        <translation>tippen ändert   |   Enter ab   |   Tab rechts   |   Strg+J finden   |   F6 verlässt die Tabelle</translation>
-    </message>
-    <message>
-        <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   |   Enter stores</source>
-        <translation>Strg+Alt+1 bis 0, Strg+Alt+Z Seiten   |   Strg+T Zahlen als Tabelle   |   Enter speichert</translation>
-    </message>
-    <message>
-        <source>Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open item</source>
-        <translation>Strg+Alt+C Kommentar zur Zelle   |   Strg+H ihr Verlauf   |   Strg+Umschalt+Ab nächster offener Punkt</translation>
-    </message>
-    <message>
-        <source>Up, Down pages   |   Ctrl+P export as PDF</source>
-        <translation>Auf, Ab Seiten   |   Strg+P als PDF exportieren</translation>
-    </message>
-    <message>
         <source>Job</source>
         <translation>Auftrag</translation>
     </message>
@@ -9513,10 +9642,6 @@
     <message>
         <source>&amp;Hold Here, Go to Next Valve</source>
         <translation>Hier halten, zum nächsten V&amp;entil</translation>
-    </message>
-    <message>
-        <source>   |   Ctrl+Z undo %1</source>
-        <translation>   |   Strg+Z rückgängig: %1</translation>
     </message>
     <message>
         <source>%1 (missing)</source>
@@ -9603,10 +9728,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Stand um %1</translation>
     </message>
     <message>
-        <source>Ctrl+L takes the meter&apos;s value   |   </source>
-        <translation>Strg+L nimmt den Wert des Messgeräts   |   </translation>
-    </message>
-    <message>
         <source>New Job from a Sample</source>
         <translation>Neuer Auftrag aus Beispiel</translation>
     </message>
@@ -9661,6 +9782,102 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Writing %1</source>
         <translation>%1 wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing (the valve is on share)</source>
+        <translation>Empf&amp;ohlene Einstellung nehmen (das Ventil hat seinen Anteil)</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing</source>
+        <translation>Empf&amp;ohlene Einstellung nehmen</translation>
+    </message>
+    <message>
+        <source>Enter stores</source>
+        <translation>Enter speichert</translation>
+    </message>
+    <message>
+        <source>Esc restores</source>
+        <translation>Esc stellt her</translation>
+    </message>
+    <message>
+        <source>Tab next field</source>
+        <translation>Tab nächstes Feld</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+A adds a branch</source>
+        <translation>Strg+Umschalt+A neuer Zweig</translation>
+    </message>
+    <message>
+        <source>type to change a cell</source>
+        <translation>tippen ändert</translation>
+    </message>
+    <message>
+        <source>Enter down</source>
+        <translation>Enter ab</translation>
+    </message>
+    <message>
+        <source>Tab right</source>
+        <translation>Tab rechts</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Strg+J finden</translation>
+    </message>
+    <message>
+        <source>F6 leaves the table</source>
+        <translation>F6 verlässt die Tabelle</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages</source>
+        <translation>Strg+Alt+1 bis 0, Strg+Alt+Z Seiten</translation>
+    </message>
+    <message>
+        <source>Ctrl+T numbers as a table</source>
+        <translation>Strg+T Zahlen als Tabelle</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+C comment on the cell</source>
+        <translation>Strg+Alt+C Kommentar zur Zelle</translation>
+    </message>
+    <message>
+        <source>Ctrl+H its history</source>
+        <translation>Strg+H ihr Verlauf</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Down next open item</source>
+        <translation>Strg+Umschalt+Ab nächster offener Punkt</translation>
+    </message>
+    <message>
+        <source>Up, Down pages</source>
+        <translation>Auf, Ab Seiten</translation>
+    </message>
+    <message>
+        <source>Ctrl+P export as PDF</source>
+        <translation>Strg+P als PDF exportieren</translation>
+    </message>
+    <message>
+        <source>Ctrl+O opens a workbook</source>
+        <translation>Strg+O öffnet eine Arbeitsmappe</translation>
+    </message>
+    <message>
+        <source>Ctrl+N new job</source>
+        <translation>Strg+N neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P practice</source>
+        <translation>Strg+Umschalt+P üben</translation>
+    </message>
+    <message>
+        <source>F1 handbook</source>
+        <translation>F1 Handbuch</translation>
+    </message>
+    <message>
+        <source>Ctrl+L takes the meter&apos;s value</source>
+        <translation>Strg+L nimmt den Wert des Messgeräts</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z undo %1</source>
+        <translation>Strg+Z rückgängig: %1</translation>
     </message>
 </context>
 <context>
@@ -10012,10 +10229,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
 <context>
     <name>ww::ui::PeopleModel</name>
     <message>
-        <source>empty</source>
-        <translation>leer</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Name</translation>
     </message>
@@ -10302,13 +10515,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
 </context>
 <context>
-    <name>ww::ui::RecordTableModel</name>
-    <message>
-        <source>empty</source>
-        <translation>leer</translation>
-    </message>
-</context>
-<context>
     <name>ww::ui::ReportPlace</name>
     <message>
         <source>Pages of the report</source>
@@ -10571,6 +10777,22 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>&amp;Order</source>
         <translation>&amp;Reihenfolge</translation>
+    </message>
+    <message>
+        <source>State, walked</source>
+        <translation>Stand, begangen</translation>
+    </message>
+    <message>
+        <source>Pages of the review</source>
+        <translation>Seiten der Prüfung</translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Convergence</source>
+        <translation>Konvergenz</translation>
     </message>
 </context>
 <context>
@@ -10844,6 +11066,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
         <translation>Als Nächstes unterschreibt der Techniker diese Datei: Ablesungen von mir genommen.</translation>
+    </message>
+    <message>
+        <source>Why nothing can be signed</source>
+        <translation>Warum nichts signiert werden kann</translation>
     </message>
 </context>
 <context>
@@ -11196,6 +11422,10 @@ ab</translation>
         <comment>share against target, state</comment>
         <translation>%1 %  %2</translation>
     </message>
+    <message>
+        <source>Flow of the valve in hand</source>
+        <translation>Durchfluss des Ventils in der Hand</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ValvePage</name>
@@ -11342,6 +11572,10 @@ ab</translation>
         <source>Notes, photos (%1)</source>
         <translation>Notizen, Fotos (%1)</translation>
     </message>
+    <message>
+        <source>About the valve in hand, scrolled</source>
+        <translation>Zum Ventil in der Hand, mit Bildlauf</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::VerifyDialog</name>
@@ -11393,8 +11627,8 @@ ab</translation>
         <translation>Ventile in Gehreihenfolge</translation>
     </message>
     <message>
-        <source>Type the dp and press Enter; Ctrl+Tab or F6 leaves the grid</source>
-        <translation>Tippen Sie die Δp und drücken Sie Enter; Strg+Tab oder F6 verlässt die Tabelle</translation>
+        <source>Type the dp, or the flow where a valve has no table, and press Enter; Ctrl+Tab or F6 leaves the grid</source>
+        <translation>Tippen Sie die Δp, oder den Durchfluss, wo ein Ventil keine Tabelle hat, und drücken Sie Enter; Strg+Tab oder F6 verlässt die Tabelle</translation>
     </message>
 </context>
 <context>
@@ -11531,22 +11765,6 @@ ab</translation>
         <translation>Runde %1 öffnen…</translation>
     </message>
     <message>
-        <source>Ctrl+T numbers as a table   |   Ctrl+G back to the grid</source>
-        <translation>Strg+T Zahlen als Tabelle   |   Strg+G zurück zur Tabelle</translation>
-    </message>
-    <message>
-        <source>Enter opens the round   |   Tab next choice   |   Esc back to the grid</source>
-        <translation>Enter öffnet die Runde   |   Tab nächste Wahl   |   Esc zurück zur Tabelle</translation>
-    </message>
-    <message>
-        <source>Enter stores the reason   |   Tab next item   |   Esc back to the grid</source>
-        <translation>Enter speichert den Grund   |   Tab nächster Punkt   |   Esc zurück zur Tabelle</translation>
-    </message>
-    <message>
-        <source>digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   Ctrl+R again   |   F6 leaves the grid</source>
-        <translation>Ziffern Enter nächstes Ventil   |   Tab Einstellung   |   x nicht ablesbar   |   Strg+J finden   |   Strg+R neu   |   F6 verlässt die Tabelle</translation>
-    </message>
-    <message>
         <source>total</source>
         <translation>gesamt</translation>
     </message>
@@ -11583,16 +11801,100 @@ ab</translation>
         <translation>älteste Ablesung</translation>
     </message>
     <message>
-        <source>Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk</source>
-        <translation>Enter speichert die Notiz   |   Strg+Enter speichert die Notizen   |   Esc zurück zum Rundgang</translation>
-    </message>
-    <message>
         <source>No workbook is open. Open one (Ctrl+O), make a new job (Ctrl+N), or practice on a simulated building (Ctrl+Shift+P). F1 shows the handbook.</source>
         <translation>Keine Arbeitsmappe offen. Öffnen Sie eine (Strg+O), legen Sie einen Auftrag an (Strg+N), oder üben Sie an einem simulierten Gebäude (Strg+Umschalt+P). F1 zeigt das Handbuch.</translation>
     </message>
     <message>
-        <source>Ctrl+Shift+N opens the next round   |   Alt+4 adjust   |   Ctrl+J find   |   Ctrl+G convergence</source>
-        <translation>Strg+Umschalt+N öffnet die nächste Runde   |   Alt+4 einstellen   |   Strg+J finden   |   Strg+G Konvergenz</translation>
+        <source>Ctrl+T numbers as a table</source>
+        <translation>Strg+T Zahlen als Tabelle</translation>
+    </message>
+    <message>
+        <source>Ctrl+G back to the grid</source>
+        <translation>Strg+G zurück zur Tabelle</translation>
+    </message>
+    <message>
+        <source>Alt+2 system</source>
+        <translation>Alt+2 System</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N opens round 1</source>
+        <translation>Strg+Umschalt+N öffnet Runde 1</translation>
+    </message>
+    <message>
+        <source>Enter opens the round</source>
+        <translation>Enter öffnet die Runde</translation>
+    </message>
+    <message>
+        <source>Tab next choice</source>
+        <translation>Tab nächste Wahl</translation>
+    </message>
+    <message>
+        <source>Esc back to the grid</source>
+        <translation>Esc zurück zur Tabelle</translation>
+    </message>
+    <message>
+        <source>Enter stores the note</source>
+        <translation>Enter speichert die Notiz</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter stores the notes</source>
+        <translation>Strg+Enter speichert die Notizen</translation>
+    </message>
+    <message>
+        <source>Esc back to the walk</source>
+        <translation>Esc zurück zum Rundgang</translation>
+    </message>
+    <message>
+        <source>Enter closes the round</source>
+        <translation>Enter schließt die Runde</translation>
+    </message>
+    <message>
+        <source>Enter stores the reason</source>
+        <translation>Enter speichert den Grund</translation>
+    </message>
+    <message>
+        <source>Tab next item</source>
+        <translation>Tab nächster Punkt</translation>
+    </message>
+    <message>
+        <source>digits Enter next valve</source>
+        <translation>Ziffern Enter nächstes Ventil</translation>
+    </message>
+    <message>
+        <source>digits Enter correct the reading</source>
+        <translation>Ziffern Enter berichtigt die Ablesung</translation>
+    </message>
+    <message>
+        <source>Tab setting</source>
+        <translation>Tab Einstellung</translation>
+    </message>
+    <message>
+        <source>x cannot read</source>
+        <translation>x nicht ablesbar</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N opens the next round</source>
+        <translation>Strg+Umschalt+N öffnet die nächste Runde</translation>
+    </message>
+    <message>
+        <source>Alt+4 adjust</source>
+        <translation>Alt+4 einstellen</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Strg+J finden</translation>
+    </message>
+    <message>
+        <source>Ctrl+R again</source>
+        <translation>Strg+R neu</translation>
+    </message>
+    <message>
+        <source>Ctrl+G convergence</source>
+        <translation>Strg+G Konvergenz</translation>
+    </message>
+    <message>
+        <source>F6 leaves the grid</source>
+        <translation>F6 verlässt die Tabelle</translation>
     </message>
 </context>
 <context>

@@ -76,10 +76,6 @@
         <translation>%1 con %2</translation>
     </message>
     <message>
-        <source>%1 ago</source>
-        <translation>hace %1</translation>
-    </message>
-    <message>
         <source>round %1%2</source>
         <translation>ronda %1%2</translation>
     </message>
@@ -163,6 +159,10 @@
         <source>On share here: leave it. The middle of the band would be near %1.</source>
         <translation>En cuota aquí: dejarla. El centro de la banda estaría cerca de %1.</translation>
     </message>
+    <message>
+        <source>not read at %1 yet: read the valve here</source>
+        <translation>aún sin leer en %1: lea la válvula aquí</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -217,25 +217,6 @@
     <message>
         <source>The lines in between stand in the table.</source>
         <translation>Las líneas intermedias están en la tabla.</translation>
-    </message>
-</context>
-<context>
-    <name>Format</name>
-    <message>
-        <source>%1 s</source>
-        <translation>%1 s</translation>
-    </message>
-    <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 h</source>
-        <translation>%1 h</translation>
-    </message>
-    <message>
-        <source>%1 d</source>
-        <translation>%1 d</translation>
     </message>
 </context>
 <context>
@@ -1377,10 +1358,6 @@
     <message>
         <source>Instruments</source>
         <translation>Instrumentos</translation>
-    </message>
-    <message>
-        <source>Its proof</source>
-        <translation>Su prueba</translation>
     </message>
     <message>
         <source>Keeping it</source>
@@ -3551,10 +3528,6 @@
         <translation>el número {1} está dos veces; dé a cada deficiencia el suyo</translation>
     </message>
     <message>
-        <source>the oldest reading the aim rests on is {1} min old, the limit is {2} min; re-read</source>
-        <translation>la lectura más antigua de la meta tiene {1} min, el límite es {2} min; relea</translation>
-    </message>
-    <message>
         <source>the other copy holds nothing that is not here; there is nothing to merge</source>
         <translation>la otra copia no tiene nada que no esté aquí; no hay nada que fusionar</translation>
     </message>
@@ -3737,10 +3710,6 @@
     <message>
         <source>the reference has not been read; read it first</source>
         <translation>la referencia no se ha leído; léala primero</translation>
-    </message>
-    <message>
-        <source>the reference was read {1} min ago, the limit is {2} min; read it again</source>
-        <translation>la referencia se leyó hace {1} min, el límite es {2} min; reléala</translation>
     </message>
     <message>
         <source>the reference went from {1} to {2} % of design between its last two readings, more than the band of {3} %; read it again</source>
@@ -4013,10 +3982,6 @@
     <message>
         <source>this branch feeds others; choose a terminal for the profile of a circuit</source>
         <translation>este ramal alimenta otros; elija un terminal para el perfil de un circuito</translation>
-    </message>
-    <message>
-        <source>this branch has no usable valve table, a dp gives no flow here; add the table or store a flow</source>
-        <translation>este ramal no tiene tabla de válvula útil, una Δp no da caudal aquí; añada la tabla o guarde un caudal</translation>
     </message>
     <message>
         <source>this branch has no valve with a table; it cannot be adjusted here</source>
@@ -4559,10 +4524,6 @@
         <translation>referencia {1} último {2} % del diseño, leída {3w}; reléala antes de un paso largo</translation>
     </message>
     <message>
-        <source>round {1} is {2w} and cannot become {3w}; close it, send it, then have it decided</source>
-        <translation>la ronda {1} está {2w} y no puede pasar a {3w}; ciérrela, envíela y que después se decida</translation>
-    </message>
-    <message>
         <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
         <translation>la ronda {1} está {2w} y no se quita ni se renumera; abra una ronda nueva</translation>
     </message>
@@ -4971,10 +4932,6 @@
         <translation>no hay persona elegida en este puesto, así que las lecturas no nombran a nadie; elija una en el menú Ronda, Persona</translation>
     </message>
     <message>
-        <source>not read in round {1}, {2} of {3} are; read it, or close the round with Ctrl+Shift+W</source>
-        <translation>sin leer en la ronda {1}, {2} de {3} lo están; léala o cierre la ronda con Ctrl+Mayús+W</translation>
-    </message>
-    <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
         <translation>leer y ajustar deja {1} más en la válvula desfavorable {2} que su pérdida abierta, {3w} en el eje</translation>
     </message>
@@ -5001,10 +4958,6 @@
     <message>
         <source>the job open here last is {1}; the menu File, Open Recent opens it</source>
         <translation>la última obra abierta aquí es {1}; el menú Archivo, Abrir recientes, la abre</translation>
-    </message>
-    <message>
-        <source>the last round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
-        <translation>la última ronda {1} está {2w}; ciérrela, envíela y que la acepte un supervisor</translation>
     </message>
     <message>
         <source>the passphrase of the key is missing; type it here</source>
@@ -5590,6 +5543,110 @@
         <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
         <translation>{1} lecturas de {2} ramales son demasiadas para aprender la red; para tener consejos haga un trabajo por cada montante</translation>
     </message>
+    <message>
+        <source>Excess as read</source>
+        <translation>Sobrante leído</translation>
+    </message>
+    <message>
+        <source>Proof</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>The building of this report is simulated: a program made up every reading, for practice. Nothing was measured, and nothing here is true of any real plant.</source>
+        <translation>El edificio de este informe es simulado: un programa inventó cada lectura, para practicar. Nada se midió, y nada de aquí vale para una instalación real.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is typed in Adjust and not stored; store it there with Enter, or clear it with Esc</source>
+        <translation>«{1}» está escrito en Ajustar y no está guardado; guárdelo allí con Intro o bórrelo con Esc</translation>
+    </message>
+    <message>
+        <source>a flow of {1} is below zero and is not stored; turn the flow meter round and type the flow without a sign</source>
+        <translation>un caudal de {1} está por debajo de cero y no se guarda; dé la vuelta al caudalímetro y escriba el caudal sin signo</translation>
+    </message>
+    <message>
+        <source>flow measured otherwise</source>
+        <translation>caudal medido de otro modo</translation>
+    </message>
+    <message>
+        <source>flow measured otherwise, method not noted</source>
+        <translation>caudal medido de otro modo, método no anotado</translation>
+    </message>
+    <message>
+        <source>flow measured otherwise, with {1}</source>
+        <translation>caudal medido de otro modo, con {1}</translation>
+    </message>
+    <message>
+        <source>not chosen when merging; {1w} was</source>
+        <translation>no elegido al fusionar; se eligió {1w}</translation>
+    </message>
+    <message>
+        <source>not read in round {1}, {2} of {3} are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
+        <translation>sin leer en la ronda {1}, {2} de {3} lo están; léala o diga por qué no al cerrar la ronda (Ctrl+Mayús+W)</translation>
+    </message>
+    <message>
+        <source>not seen when round {1} was {2w} on {3}</source>
+        <translation>no visto cuando la ronda {1} quedó {2w} en {3}</translation>
+    </message>
+    <message>
+        <source>readings of the other laptop were taken in</source>
+        <translation>se tomaron lecturas del otro portátil</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and not sent; send it and have it accepted by a supervisor</source>
+        <translation>la ronda {1} está cerrada y sin enviar; envíela y que la acepte un supervisor</translation>
+    </message>
+    <message>
+        <source>round {1} is sent and not accepted; have it accepted by a supervisor</source>
+        <translation>la ronda {1} está enviada y sin aceptar; que la acepte un supervisor</translation>
+    </message>
+    <message>
+        <source>round {1} is still open; close it, send it and have it accepted by a supervisor</source>
+        <translation>la ronda {1} sigue abierta; ciérrela, envíela y que la acepte un supervisor</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and cannot become {3w}; take the steps in turn: close, send, decide</source>
+        <translation>la ronda {1} está {2w} y no puede pasar a {3w}; siga los pasos en orden: cerrar, enviar, decidir</translation>
+    </message>
+    <message>
+        <source>round {1} was sent back; answer its comments, send it again and have it accepted by a supervisor</source>
+        <translation>la ronda {1} fue devuelta; responda a sus comentarios, envíela otra vez y que la acepte un supervisor</translation>
+    </message>
+    <message>
+        <source>the flow is stored, but not how it was measured; write that into its note (Shift+Enter, Ctrl+M), or choose the flow meter before you read (menu Round)</source>
+        <translation>el caudal está guardado, pero no cómo se midió; escríbalo en su nota (Mayús+Intro, Ctrl+M) o elija el caudalímetro antes de leer (menú Ronda)</translation>
+    </message>
+    <message>
+        <source>the job is back as it was stored last, {1}; go on where the cursor stands</source>
+        <translation>la obra está de vuelta como se guardó por última vez, {1}; siga donde está el cursor</translation>
+    </message>
+    <message>
+        <source>the next flow typed takes the place of the one before; type it and press Enter</source>
+        <translation>el próximo caudal tecleado ocupa el lugar del anterior; escríbalo y pulse Intro</translation>
+    </message>
+    <message>
+        <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; re-read</source>
+        <translation>la lectura más antigua de la meta tiene {1w}, el límite es {2w}; relea</translation>
+    </message>
+    <message>
+        <source>the reference was read {1w}, the limit is {2w}; read it again</source>
+        <translation>la referencia se leyó {1w}, el límite es {2w}; reléala</translation>
+    </message>
+    <message>
+        <source>the same revision was signed on two laptops; the other one was chosen</source>
+        <translation>la misma revisión se firmó en dos portátiles; se eligió la otra</translation>
+    </message>
+    <message>
+        <source>this branch has no usable valve table, a dp gives no flow here; add the table, or type its flow in Walk</source>
+        <translation>este ramal no tiene tabla de válvula útil, una Δp no da caudal aquí; añada la tabla o escriba su caudal en Recorrido</translation>
+    </message>
+    <message>
+        <source>{1w} struck</source>
+        <translation>{1w} tachado</translation>
+    </message>
+    <message>
+        <source>{1} (section {2})</source>
+        <translation>{1} (sección {2})</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6054,6 +6111,10 @@
     <message>
         <source>%1, balance report, round %2, revision %3 draft.pdf</source>
         <translation>%1, informe de equilibrado, ronda %2, revisión %3 borrador.pdf</translation>
+    </message>
+    <message>
+        <source>SIMULATED</source>
+        <translation>SIMULADO</translation>
     </message>
 </context>
 <context>
@@ -7176,6 +7237,46 @@
         <source>unknown person</source>
         <translation>persona desconocida</translation>
     </message>
+    <message>
+        <source> days</source>
+        <translation> días</translation>
+    </message>
+    <message>
+        <source> days ago</source>
+        <translation> días antes</translation>
+    </message>
+    <message>
+        <source> h ago</source>
+        <translation> h antes</translation>
+    </message>
+    <message>
+        <source> months</source>
+        <translation> meses</translation>
+    </message>
+    <message>
+        <source> months ago</source>
+        <translation> meses antes</translation>
+    </message>
+    <message>
+        <source> s ago</source>
+        <translation> s antes</translation>
+    </message>
+    <message>
+        <source> years</source>
+        <translation> años</translation>
+    </message>
+    <message>
+        <source> years ago</source>
+        <translation> años antes</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>caudal</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>retirado</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7291,6 +7392,11 @@
         <source>%1 overdue</source>
         <comment>meter, short</comment>
         <translation>%1 vencido</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>stored, short</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -7531,14 +7637,6 @@
         <translation>Δ&amp;p %1 en la referencia %2</translation>
     </message>
     <message>
-        <source>digits Enter stores this one reading and returns   |   Esc gives it up</source>
-        <translation>cifras Intro guarda esta lectura y vuelve   |   Esc la deja</translation>
-    </message>
-    <message>
-        <source>digits Enter logs a try   |   Up, Down setting   |   Ctrl+Enter hold, next   |   Ctrl+B reference   |   Ctrl+I advice   |   Ctrl+J find</source>
-        <translation>cifras Intro intento   |   Arriba, Abajo ajuste   |   Ctrl+Intro mantener, siguiente   |   Ctrl+B referencia   |   Ctrl+I consejo   |   Ctrl+J buscar</translation>
-    </message>
-    <message>
         <source>No valve in hand</source>
         <translation>Ninguna válvula en mano</translation>
     </message>
@@ -7613,6 +7711,46 @@
     <message>
         <source>%1, %2 % of target</source>
         <translation>%1, %2 % del objetivo</translation>
+    </message>
+    <message>
+        <source>digits Enter stores this one reading and returns</source>
+        <translation>cifras Intro guarda esta lectura y vuelve</translation>
+    </message>
+    <message>
+        <source>Esc gives it up</source>
+        <translation>Esc la deja</translation>
+    </message>
+    <message>
+        <source>Alt+3 walk</source>
+        <translation>Alt+3 recorrido</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Ctrl+J buscar</translation>
+    </message>
+    <message>
+        <source>digits Enter logs a try</source>
+        <translation>cifras Intro intento</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W closes the round first</source>
+        <translation>Ctrl+Mayús+W cierra antes la ronda</translation>
+    </message>
+    <message>
+        <source>Up, Down setting</source>
+        <translation>Arriba, Abajo ajuste</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hold, next</source>
+        <translation>Ctrl+Intro mantener, siguiente</translation>
+    </message>
+    <message>
+        <source>Ctrl+B reference</source>
+        <translation>Ctrl+B referencia</translation>
+    </message>
+    <message>
+        <source>Ctrl+I advice</source>
+        <translation>Ctrl+I consejo</translation>
     </message>
 </context>
 <context>
@@ -8433,6 +8571,13 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::CountedRows</name>
+    <message>
+        <source>empty</source>
+        <translation>vacío</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::CurvesPage</name>
     <message>
         <source>Index-circuit check</source>
@@ -8611,6 +8756,10 @@
         <source>at this desk: %1</source>
         <translation>en este puesto: %1</translation>
     </message>
+    <message>
+        <source>no person chosen: decisions name the account %1</source>
+        <translation>ninguna persona elegida: las decisiones nombran la cuenta %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::DeficiencyPage</name>
@@ -8736,6 +8885,10 @@
     <message>
         <source>D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word or its first letters.</source>
         <translation>D: tubo recto en diámetros. Delante: %1. Tratado como: %2. Escriba una palabra o sus primeras letras.</translation>
+    </message>
+    <message>
+        <source>Show Other Columns</source>
+        <translation>Ver otras columnas</translation>
     </message>
 </context>
 <context>
@@ -8989,10 +9142,6 @@
 </context>
 <context>
     <name>ww::ui::InstrumentModel</name>
-    <message>
-        <source>empty</source>
-        <translation>vacío</translation>
-    </message>
     <message>
         <source>Tag</source>
         <translation>Etiqueta</translation>
@@ -9439,26 +9588,6 @@
         <translation>Teclas de este lugar</translation>
     </message>
     <message>
-        <source>Enter stores   |   Esc restores   |   Tab next field</source>
-        <translation>Intro guarda   |   Esc restaura   |   Tab campo siguiente</translation>
-    </message>
-    <message>
-        <source>type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   F6 leaves the table</source>
-        <translation>teclear cambia   |   Intro baja   |   Tab derecha   |   Ctrl+J buscar   |   F6 sale de la tabla</translation>
-    </message>
-    <message>
-        <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   |   Enter stores</source>
-        <translation>Ctrl+Alt+1 a 0, Ctrl+Alt+Z páginas   |   Ctrl+T números en tabla   |   Intro guarda</translation>
-    </message>
-    <message>
-        <source>Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open item</source>
-        <translation>Ctrl+Alt+C comentar la celda   |   Ctrl+H su historial   |   Ctrl+Mayús+Abajo siguiente abierto</translation>
-    </message>
-    <message>
-        <source>Up, Down pages   |   Ctrl+P export as PDF</source>
-        <translation>Arriba, Abajo páginas   |   Ctrl+P exportar a PDF</translation>
-    </message>
-    <message>
         <source>Job</source>
         <translation>Obra</translation>
     </message>
@@ -9513,10 +9642,6 @@
     <message>
         <source>&amp;Hold Here, Go to Next Valve</source>
         <translation>Mantener aquí, válvula si&amp;guiente</translation>
-    </message>
-    <message>
-        <source>   |   Ctrl+Z undo %1</source>
-        <translation>   |   Ctrl+Z deshacer %1</translation>
     </message>
     <message>
         <source>%1 (missing)</source>
@@ -9603,10 +9728,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>estado a las %1</translation>
     </message>
     <message>
-        <source>Ctrl+L takes the meter&apos;s value   |   </source>
-        <translation>Ctrl+L toma el valor del medidor   |   </translation>
-    </message>
-    <message>
         <source>New Job from a Sample</source>
         <translation>Nueva obra de ejemplo</translation>
     </message>
@@ -9661,6 +9782,102 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Writing %1</source>
         <translation>Escribiendo %1</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing (the valve is on share)</source>
+        <translation>Tomar el a&amp;juste aconsejado (la válvula tiene su cuota)</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing</source>
+        <translation>Tomar el a&amp;juste aconsejado</translation>
+    </message>
+    <message>
+        <source>Enter stores</source>
+        <translation>Intro guarda</translation>
+    </message>
+    <message>
+        <source>Esc restores</source>
+        <translation>Esc restaura</translation>
+    </message>
+    <message>
+        <source>Tab next field</source>
+        <translation>Tab campo siguiente</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+A adds a branch</source>
+        <translation>Ctrl+Mayús+A añade un ramal</translation>
+    </message>
+    <message>
+        <source>type to change a cell</source>
+        <translation>teclear cambia</translation>
+    </message>
+    <message>
+        <source>Enter down</source>
+        <translation>Intro baja</translation>
+    </message>
+    <message>
+        <source>Tab right</source>
+        <translation>Tab derecha</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Ctrl+J buscar</translation>
+    </message>
+    <message>
+        <source>F6 leaves the table</source>
+        <translation>F6 sale de la tabla</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages</source>
+        <translation>Ctrl+Alt+1 a 0, Ctrl+Alt+Z páginas</translation>
+    </message>
+    <message>
+        <source>Ctrl+T numbers as a table</source>
+        <translation>Ctrl+T números en tabla</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+C comment on the cell</source>
+        <translation>Ctrl+Alt+C comentar la celda</translation>
+    </message>
+    <message>
+        <source>Ctrl+H its history</source>
+        <translation>Ctrl+H su historial</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Down next open item</source>
+        <translation>Ctrl+Mayús+Abajo siguiente abierto</translation>
+    </message>
+    <message>
+        <source>Up, Down pages</source>
+        <translation>Arriba, Abajo páginas</translation>
+    </message>
+    <message>
+        <source>Ctrl+P export as PDF</source>
+        <translation>Ctrl+P exportar a PDF</translation>
+    </message>
+    <message>
+        <source>Ctrl+O opens a workbook</source>
+        <translation>Ctrl+O abre un libro</translation>
+    </message>
+    <message>
+        <source>Ctrl+N new job</source>
+        <translation>Ctrl+N obra nueva</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P practice</source>
+        <translation>Ctrl+Mayús+P practicar</translation>
+    </message>
+    <message>
+        <source>F1 handbook</source>
+        <translation>F1 manual</translation>
+    </message>
+    <message>
+        <source>Ctrl+L takes the meter&apos;s value</source>
+        <translation>Ctrl+L toma el valor del medidor</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z undo %1</source>
+        <translation>Ctrl+Z deshacer %1</translation>
     </message>
 </context>
 <context>
@@ -10012,10 +10229,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
 <context>
     <name>ww::ui::PeopleModel</name>
     <message>
-        <source>empty</source>
-        <translation>vacío</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Nombre</translation>
     </message>
@@ -10302,13 +10515,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
 </context>
 <context>
-    <name>ww::ui::RecordTableModel</name>
-    <message>
-        <source>empty</source>
-        <translation>vacío</translation>
-    </message>
-</context>
-<context>
     <name>ww::ui::ReportPlace</name>
     <message>
         <source>Pages of the report</source>
@@ -10571,6 +10777,22 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>&amp;Order</source>
         <translation>O&amp;rden</translation>
+    </message>
+    <message>
+        <source>State, walked</source>
+        <translation>Estado, recorrida</translation>
+    </message>
+    <message>
+        <source>Pages of the review</source>
+        <translation>Páginas de la revisión</translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <translation>Comparación</translation>
+    </message>
+    <message>
+        <source>Convergence</source>
+        <translation>Convergencia</translation>
     </message>
 </context>
 <context>
@@ -10844,6 +11066,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
         <translation>Después firma este archivo el técnico: Lecturas tomadas por mí.</translation>
+    </message>
+    <message>
+        <source>Why nothing can be signed</source>
+        <translation>Por qué no se puede firmar nada</translation>
     </message>
 </context>
 <context>
@@ -11196,6 +11422,10 @@ desde</translation>
         <comment>share against target, state</comment>
         <translation>%1 %  %2</translation>
     </message>
+    <message>
+        <source>Flow of the valve in hand</source>
+        <translation>Caudal de la válvula en mano</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ValvePage</name>
@@ -11342,6 +11572,10 @@ desde</translation>
         <source>Notes, photos (%1)</source>
         <translation>Notas, fotos (%1)</translation>
     </message>
+    <message>
+        <source>About the valve in hand, scrolled</source>
+        <translation>Sobre la válvula en mano, desplazado</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::VerifyDialog</name>
@@ -11393,8 +11627,8 @@ desde</translation>
         <translation>Válvulas en orden de recorrido</translation>
     </message>
     <message>
-        <source>Type the dp and press Enter; Ctrl+Tab or F6 leaves the grid</source>
-        <translation>Escriba la Δp y pulse Intro; Ctrl+Tab o F6 sale de la tabla</translation>
+        <source>Type the dp, or the flow where a valve has no table, and press Enter; Ctrl+Tab or F6 leaves the grid</source>
+        <translation>Escriba la Δp, o el caudal donde una válvula no tiene tabla, y pulse Intro; Ctrl+Tab o F6 sale de la tabla</translation>
     </message>
 </context>
 <context>
@@ -11531,22 +11765,6 @@ desde</translation>
         <translation>Abrir la ronda %1…</translation>
     </message>
     <message>
-        <source>Ctrl+T numbers as a table   |   Ctrl+G back to the grid</source>
-        <translation>Ctrl+T números en tabla   |   Ctrl+G volver a la tabla</translation>
-    </message>
-    <message>
-        <source>Enter opens the round   |   Tab next choice   |   Esc back to the grid</source>
-        <translation>Intro abre la ronda   |   Tab siguiente   |   Esc volver a la tabla</translation>
-    </message>
-    <message>
-        <source>Enter stores the reason   |   Tab next item   |   Esc back to the grid</source>
-        <translation>Intro guarda el motivo   |   Tab punto siguiente   |   Esc volver a la tabla</translation>
-    </message>
-    <message>
-        <source>digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   Ctrl+R again   |   F6 leaves the grid</source>
-        <translation>cifras Intro válvula siguiente   |   Tab ajuste   |   x ilegible   |   Ctrl+J buscar   |   Ctrl+R otra vez   |   F6 sale de la tabla</translation>
-    </message>
-    <message>
         <source>total</source>
         <translation>total</translation>
     </message>
@@ -11583,16 +11801,100 @@ desde</translation>
         <translation>lectura más antigua</translation>
     </message>
     <message>
-        <source>Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk</source>
-        <translation>Intro guarda la nota   |   Ctrl+Intro guarda las notas   |   Esc volver al recorrido</translation>
-    </message>
-    <message>
         <source>No workbook is open. Open one (Ctrl+O), make a new job (Ctrl+N), or practice on a simulated building (Ctrl+Shift+P). F1 shows the handbook.</source>
         <translation>Ningún libro abierto. Abra uno (Ctrl+O), cree una obra (Ctrl+N), o practique con un edificio simulado (Ctrl+Mayús+P). F1 muestra el manual.</translation>
     </message>
     <message>
-        <source>Ctrl+Shift+N opens the next round   |   Alt+4 adjust   |   Ctrl+J find   |   Ctrl+G convergence</source>
-        <translation>Ctrl+Mayús+N abre la ronda siguiente   |   Alt+4 ajustar   |   Ctrl+J buscar   |   Ctrl+G convergencia</translation>
+        <source>Ctrl+T numbers as a table</source>
+        <translation>Ctrl+T números en tabla</translation>
+    </message>
+    <message>
+        <source>Ctrl+G back to the grid</source>
+        <translation>Ctrl+G volver a la tabla</translation>
+    </message>
+    <message>
+        <source>Alt+2 system</source>
+        <translation>Alt+2 sistema</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N opens round 1</source>
+        <translation>Ctrl+Mayús+N abre la ronda 1</translation>
+    </message>
+    <message>
+        <source>Enter opens the round</source>
+        <translation>Intro abre la ronda</translation>
+    </message>
+    <message>
+        <source>Tab next choice</source>
+        <translation>Tab siguiente</translation>
+    </message>
+    <message>
+        <source>Esc back to the grid</source>
+        <translation>Esc volver a la tabla</translation>
+    </message>
+    <message>
+        <source>Enter stores the note</source>
+        <translation>Intro guarda la nota</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter stores the notes</source>
+        <translation>Ctrl+Intro guarda las notas</translation>
+    </message>
+    <message>
+        <source>Esc back to the walk</source>
+        <translation>Esc volver al recorrido</translation>
+    </message>
+    <message>
+        <source>Enter closes the round</source>
+        <translation>Intro cierra la ronda</translation>
+    </message>
+    <message>
+        <source>Enter stores the reason</source>
+        <translation>Intro guarda el motivo</translation>
+    </message>
+    <message>
+        <source>Tab next item</source>
+        <translation>Tab punto siguiente</translation>
+    </message>
+    <message>
+        <source>digits Enter next valve</source>
+        <translation>cifras Intro válvula siguiente</translation>
+    </message>
+    <message>
+        <source>digits Enter correct the reading</source>
+        <translation>cifras Intro corrige la lectura</translation>
+    </message>
+    <message>
+        <source>Tab setting</source>
+        <translation>Tab ajuste</translation>
+    </message>
+    <message>
+        <source>x cannot read</source>
+        <translation>x ilegible</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N opens the next round</source>
+        <translation>Ctrl+Mayús+N abre la ronda siguiente</translation>
+    </message>
+    <message>
+        <source>Alt+4 adjust</source>
+        <translation>Alt+4 ajustar</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Ctrl+J buscar</translation>
+    </message>
+    <message>
+        <source>Ctrl+R again</source>
+        <translation>Ctrl+R otra vez</translation>
+    </message>
+    <message>
+        <source>Ctrl+G convergence</source>
+        <translation>Ctrl+G convergencia</translation>
+    </message>
+    <message>
+        <source>F6 leaves the grid</source>
+        <translation>F6 sale de la tabla</translation>
     </message>
 </context>
 <context>

@@ -76,10 +76,6 @@
         <translation>%1 à %2</translation>
     </message>
     <message>
-        <source>%1 ago</source>
-        <translation>il y a %1</translation>
-    </message>
-    <message>
         <source>round %1%2</source>
         <translation>passage %1%2</translation>
     </message>
@@ -163,6 +159,10 @@
         <source>On share here: leave it. The middle of the band would be near %1.</source>
         <translation>À sa part ici : laisser. Le milieu de la bande serait vers %1.</translation>
     </message>
+    <message>
+        <source>not read at %1 yet: read the valve here</source>
+        <translation>pas encore mesurée à %1 : mesurez la vanne ici</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -217,25 +217,6 @@
     <message>
         <source>The lines in between stand in the table.</source>
         <translation>Les lignes intermédiaires figurent dans le tableau.</translation>
-    </message>
-</context>
-<context>
-    <name>Format</name>
-    <message>
-        <source>%1 s</source>
-        <translation>%1 s</translation>
-    </message>
-    <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 h</source>
-        <translation>%1 h</translation>
-    </message>
-    <message>
-        <source>%1 d</source>
-        <translation>%1 j</translation>
     </message>
 </context>
 <context>
@@ -1377,10 +1358,6 @@
     <message>
         <source>Instruments</source>
         <translation>Instruments</translation>
-    </message>
-    <message>
-        <source>Its proof</source>
-        <translation>Sa preuve</translation>
     </message>
     <message>
         <source>Keeping it</source>
@@ -3551,10 +3528,6 @@
         <translation>le numéro {1} figure deux fois ; donnez à chaque réserve le sien</translation>
     </message>
     <message>
-        <source>the oldest reading the aim rests on is {1} min old, the limit is {2} min; re-read</source>
-        <translation>la mesure la plus ancienne de la visée a {1} min, la limite est {2} min ; remesurez</translation>
-    </message>
-    <message>
         <source>the other copy holds nothing that is not here; there is nothing to merge</source>
         <translation>l’autre copie n’a rien qui ne soit ici ; il n’y a rien à fusionner</translation>
     </message>
@@ -3737,10 +3710,6 @@
     <message>
         <source>the reference has not been read; read it first</source>
         <translation>la référence n’a pas été mesurée ; mesurez-la d’abord</translation>
-    </message>
-    <message>
-        <source>the reference was read {1} min ago, the limit is {2} min; read it again</source>
-        <translation>la référence a été mesurée il y a {1} min, la limite est {2} min ; remesurez-la</translation>
     </message>
     <message>
         <source>the reference went from {1} to {2} % of design between its last two readings, more than the band of {3} %; read it again</source>
@@ -4013,10 +3982,6 @@
     <message>
         <source>this branch feeds others; choose a terminal for the profile of a circuit</source>
         <translation>cette branche en alimente d’autres ; choisissez un terminal pour le profil d’un circuit</translation>
-    </message>
-    <message>
-        <source>this branch has no usable valve table, a dp gives no flow here; add the table or store a flow</source>
-        <translation>cette branche n’a pas de table de vanne utilisable, une Δp n’y donne pas de débit ; ajoutez la table ou enregistrez un débit</translation>
     </message>
     <message>
         <source>this branch has no valve with a table; it cannot be adjusted here</source>
@@ -4559,10 +4524,6 @@
         <translation>référence {1} dernièrement {2} % du nominal, mesurée {3w} ; remesurez-la avant un grand pas</translation>
     </message>
     <message>
-        <source>round {1} is {2w} and cannot become {3w}; close it, send it, then have it decided</source>
-        <translation>le passage {1} est {2w} et ne peut devenir {3w} ; closez-le, envoyez-le, puis faites-en décider</translation>
-    </message>
-    <message>
         <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
         <translation>le passage {1} est {2w} et n’est ni supprimé ni renuméroté ; ouvrez un nouveau passage</translation>
     </message>
@@ -4971,10 +4932,6 @@
         <translation>aucune personne n’est choisie à ce poste, les mesures ne nomment donc personne ; choisissez-en une dans le menu Passage, Personne</translation>
     </message>
     <message>
-        <source>not read in round {1}, {2} of {3} are; read it, or close the round with Ctrl+Shift+W</source>
-        <translation>non mesurée au passage {1}, {2} sur {3} le sont ; mesurez-la, ou closez le passage avec Ctrl+Maj+W</translation>
-    </message>
-    <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
         <translation>mesurer-régler laisse {1} de plus à la vanne défavorisée {2} que sa perte ouverte, {3w} à l’arbre</translation>
     </message>
@@ -5001,10 +4958,6 @@
     <message>
         <source>the job open here last is {1}; the menu File, Open Recent opens it</source>
         <translation>le dernier chantier ouvert ici est {1} ; le menu Fichier, Ouvrir récents, l’ouvre</translation>
-    </message>
-    <message>
-        <source>the last round {1} is {2w}; close it, send it and have it accepted by a supervisor</source>
-        <translation>le dernier passage {1} est {2w} ; closez-le, envoyez-le et faites-le accepter par un responsable</translation>
     </message>
     <message>
         <source>the passphrase of the key is missing; type it here</source>
@@ -5590,6 +5543,110 @@
         <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
         <translation>{1} mesures sur {2} branches sont trop nombreuses pour apprendre la boucle ; pour des conseils, faites un dossier par colonne</translation>
     </message>
+    <message>
+        <source>Excess as read</source>
+        <translation>Excédent mesuré</translation>
+    </message>
+    <message>
+        <source>Proof</source>
+        <translation>Preuve</translation>
+    </message>
+    <message>
+        <source>The building of this report is simulated: a program made up every reading, for practice. Nothing was measured, and nothing here is true of any real plant.</source>
+        <translation>Le bâtiment de ce rapport est simulé : un programme a inventé chaque mesure, pour s’exercer. Rien n’a été mesuré, et rien ici ne vaut pour une installation réelle.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is typed in Adjust and not stored; store it there with Enter, or clear it with Esc</source>
+        <translation>« {1} » est saisi dans « Régler » et n’est pas enregistré ; l’enregistrer là avec Entrée, ou l’effacer avec Échap</translation>
+    </message>
+    <message>
+        <source>a flow of {1} is below zero and is not stored; turn the flow meter round and type the flow without a sign</source>
+        <translation>un débit de {1} est inférieur à zéro et n’est pas enregistré ; retournez le débitmètre et tapez le débit sans signe</translation>
+    </message>
+    <message>
+        <source>flow measured otherwise</source>
+        <translation>débit mesuré autrement</translation>
+    </message>
+    <message>
+        <source>flow measured otherwise, method not noted</source>
+        <translation>débit mesuré autrement, méthode non notée</translation>
+    </message>
+    <message>
+        <source>flow measured otherwise, with {1}</source>
+        <translation>débit mesuré autrement, avec {1}</translation>
+    </message>
+    <message>
+        <source>not chosen when merging; {1w} was</source>
+        <translation>non choisi lors de la fusion ; choisi : {1w}</translation>
+    </message>
+    <message>
+        <source>not read in round {1}, {2} of {3} are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
+        <translation>non mesurée au passage {1}, {2} sur {3} le sont ; mesurez-la, ou dites pourquoi à la clôture du passage (Ctrl+Maj+W)</translation>
+    </message>
+    <message>
+        <source>not seen when round {1} was {2w} on {3}</source>
+        <translation>non vu quand le passage {1} a été {2w} sur {3}</translation>
+    </message>
+    <message>
+        <source>readings of the other laptop were taken in</source>
+        <translation>les relevés de l’autre portable ont été repris</translation>
+    </message>
+    <message>
+        <source>round {1} is closed and not sent; send it and have it accepted by a supervisor</source>
+        <translation>le passage {1} est clos et n’est pas envoyé ; envoyez-le et faites-le accepter par un responsable</translation>
+    </message>
+    <message>
+        <source>round {1} is sent and not accepted; have it accepted by a supervisor</source>
+        <translation>le passage {1} est envoyé et n’est pas accepté ; faites-le accepter par un responsable</translation>
+    </message>
+    <message>
+        <source>round {1} is still open; close it, send it and have it accepted by a supervisor</source>
+        <translation>le passage {1} est encore ouvert ; closez-le, envoyez-le et faites-le accepter par un responsable</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and cannot become {3w}; take the steps in turn: close, send, decide</source>
+        <translation>le passage {1} est {2w} et ne peut pas devenir {3w} ; suivez les étapes dans l’ordre : clore, envoyer, décider</translation>
+    </message>
+    <message>
+        <source>round {1} was sent back; answer its comments, send it again and have it accepted by a supervisor</source>
+        <translation>le passage {1} a été renvoyé ; répondez à ses commentaires, renvoyez-le et faites-le accepter par un responsable</translation>
+    </message>
+    <message>
+        <source>the flow is stored, but not how it was measured; write that into its note (Shift+Enter, Ctrl+M), or choose the flow meter before you read (menu Round)</source>
+        <translation>le débit est enregistré, mais non la façon dont il a été mesuré ; écrivez-la dans sa note (Maj+Entrée, Ctrl+M) ou choisissez le débitmètre avant de lire (menu Passage)</translation>
+    </message>
+    <message>
+        <source>the job is back as it was stored last, {1}; go on where the cursor stands</source>
+        <translation>le chantier est revenu tel qu’il fut enregistré en dernier, {1} ; continuez là où se trouve le curseur</translation>
+    </message>
+    <message>
+        <source>the next flow typed takes the place of the one before; type it and press Enter</source>
+        <translation>le prochain débit tapé remplace le précédent ; tapez-le puis Entrée</translation>
+    </message>
+    <message>
+        <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; re-read</source>
+        <translation>la mesure la plus ancienne de la visée a {1w}, la limite est {2w} ; remesurez</translation>
+    </message>
+    <message>
+        <source>the reference was read {1w}, the limit is {2w}; read it again</source>
+        <translation>la référence a été mesurée {1w}, la limite est {2w} ; remesurez-la</translation>
+    </message>
+    <message>
+        <source>the same revision was signed on two laptops; the other one was chosen</source>
+        <translation>la même révision a été signée sur deux portables ; l’autre a été choisie</translation>
+    </message>
+    <message>
+        <source>this branch has no usable valve table, a dp gives no flow here; add the table, or type its flow in Walk</source>
+        <translation>cette branche n’a pas de table de vanne utilisable, une Δp n’y donne pas de débit ; ajoutez la table ou tapez son débit dans Tournée</translation>
+    </message>
+    <message>
+        <source>{1w} struck</source>
+        <translation>{1w} biffé</translation>
+    </message>
+    <message>
+        <source>{1} (section {2})</source>
+        <translation>{1} (section {2})</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6054,6 +6111,10 @@
     <message>
         <source>%1, balance report, round %2, revision %3 draft.pdf</source>
         <translation>%1, rapport d’équilibrage, passage %2, révision %3 brouillon.pdf</translation>
+    </message>
+    <message>
+        <source>SIMULATED</source>
+        <translation>SIMULÉ</translation>
     </message>
 </context>
 <context>
@@ -7176,6 +7237,46 @@
         <source>unknown person</source>
         <translation>personne inconnue</translation>
     </message>
+    <message>
+        <source> days</source>
+        <translation> jours</translation>
+    </message>
+    <message>
+        <source> days ago</source>
+        <translation> jours avant</translation>
+    </message>
+    <message>
+        <source> h ago</source>
+        <translation> h avant</translation>
+    </message>
+    <message>
+        <source> months</source>
+        <translation> mois</translation>
+    </message>
+    <message>
+        <source> months ago</source>
+        <translation> mois avant</translation>
+    </message>
+    <message>
+        <source> s ago</source>
+        <translation> s avant</translation>
+    </message>
+    <message>
+        <source> years</source>
+        <translation> ans</translation>
+    </message>
+    <message>
+        <source> years ago</source>
+        <translation> ans avant</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>débit</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>retiré</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7291,6 +7392,11 @@
         <source>%1 overdue</source>
         <comment>meter, short</comment>
         <translation>%1 en retard</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>stored, short</comment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -7531,14 +7637,6 @@
         <translation>Δ&amp;p %1 à la référence %2</translation>
     </message>
     <message>
-        <source>digits Enter stores this one reading and returns   |   Esc gives it up</source>
-        <translation>chiffres Entrée enregistre cette mesure et revient   |   Échap abandonne</translation>
-    </message>
-    <message>
-        <source>digits Enter logs a try   |   Up, Down setting   |   Ctrl+Enter hold, next   |   Ctrl+B reference   |   Ctrl+I advice   |   Ctrl+J find</source>
-        <translation>chiffres Entrée essai   |   Haut, Bas réglage   |   Ctrl+Entrée tenir, suivante   |   Ctrl+B référence   |   Ctrl+I conseil   |   Ctrl+J trouver</translation>
-    </message>
-    <message>
         <source>No valve in hand</source>
         <translation>Aucune vanne en main</translation>
     </message>
@@ -7613,6 +7711,46 @@
     <message>
         <source>%1, %2 % of target</source>
         <translation>%1, %2 % de la cible</translation>
+    </message>
+    <message>
+        <source>digits Enter stores this one reading and returns</source>
+        <translation>chiffres Entrée enregistre cette mesure et revient</translation>
+    </message>
+    <message>
+        <source>Esc gives it up</source>
+        <translation>Échap abandonne</translation>
+    </message>
+    <message>
+        <source>Alt+3 walk</source>
+        <translation>Alt+3 tournée</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Ctrl+J trouver</translation>
+    </message>
+    <message>
+        <source>digits Enter logs a try</source>
+        <translation>chiffres Entrée essai</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W closes the round first</source>
+        <translation>Ctrl+Maj+W clôt d’abord le passage</translation>
+    </message>
+    <message>
+        <source>Up, Down setting</source>
+        <translation>Haut, Bas réglage</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hold, next</source>
+        <translation>Ctrl+Entrée tenir, suivante</translation>
+    </message>
+    <message>
+        <source>Ctrl+B reference</source>
+        <translation>Ctrl+B référence</translation>
+    </message>
+    <message>
+        <source>Ctrl+I advice</source>
+        <translation>Ctrl+I conseil</translation>
     </message>
 </context>
 <context>
@@ -8433,6 +8571,13 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::CountedRows</name>
+    <message>
+        <source>empty</source>
+        <translation>vide</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::CurvesPage</name>
     <message>
         <source>Index-circuit check</source>
@@ -8611,6 +8756,10 @@
         <source>at this desk: %1</source>
         <translation>à ce poste : %1</translation>
     </message>
+    <message>
+        <source>no person chosen: decisions name the account %1</source>
+        <translation>aucune personne choisie : les décisions nomment le compte %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::DeficiencyPage</name>
@@ -8736,6 +8885,10 @@
     <message>
         <source>D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word or its first letters.</source>
         <translation>D : tube droit en diamètres. En amont : %1. Traité comme : %2. Tapez un mot ou ses premières lettres.</translation>
+    </message>
+    <message>
+        <source>Show Other Columns</source>
+        <translation>Voir d’autres colonnes</translation>
     </message>
 </context>
 <context>
@@ -8989,10 +9142,6 @@
 </context>
 <context>
     <name>ww::ui::InstrumentModel</name>
-    <message>
-        <source>empty</source>
-        <translation>vide</translation>
-    </message>
     <message>
         <source>Tag</source>
         <translation>Repère</translation>
@@ -9439,26 +9588,6 @@
         <translation>Touches de cet endroit</translation>
     </message>
     <message>
-        <source>Enter stores   |   Esc restores   |   Tab next field</source>
-        <translation>Entrée enregistre   |   Échap rétablit   |   Tab champ suivant</translation>
-    </message>
-    <message>
-        <source>type to change a cell   |   Enter down   |   Tab right   |   Ctrl+J find   |   F6 leaves the table</source>
-        <translation>taper change   |   Entrée bas   |   Tab droite   |   Ctrl+J trouver   |   F6 quitte le tableau</translation>
-    </message>
-    <message>
-        <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages   |   Ctrl+T numbers as a table   |   Enter stores</source>
-        <translation>Ctrl+Alt+1 à 0, Ctrl+Alt+Z pages   |   Ctrl+T nombres en tableau   |   Entrée enregistre</translation>
-    </message>
-    <message>
-        <source>Ctrl+Alt+C comment on the cell   |   Ctrl+H its history   |   Ctrl+Shift+Down next open item</source>
-        <translation>Ctrl+Alt+C commenter la cellule   |   Ctrl+H son historique   |   Ctrl+Maj+Bas point ouvert suivant</translation>
-    </message>
-    <message>
-        <source>Up, Down pages   |   Ctrl+P export as PDF</source>
-        <translation>Haut, Bas pages   |   Ctrl+P exporter en PDF</translation>
-    </message>
-    <message>
         <source>Job</source>
         <translation>Chantier</translation>
     </message>
@@ -9513,10 +9642,6 @@
     <message>
         <source>&amp;Hold Here, Go to Next Valve</source>
         <translation>Tenir ici, vanne suivant&amp;e</translation>
-    </message>
-    <message>
-        <source>   |   Ctrl+Z undo %1</source>
-        <translation>   |   Ctrl+Z annuler %1</translation>
     </message>
     <message>
         <source>%1 (missing)</source>
@@ -9603,10 +9728,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>état à %1</translation>
     </message>
     <message>
-        <source>Ctrl+L takes the meter&apos;s value   |   </source>
-        <translation>Ctrl+L prend la valeur de l’appareil   |   </translation>
-    </message>
-    <message>
         <source>New Job from a Sample</source>
         <translation>Nouveau chantier d’exemple</translation>
     </message>
@@ -9661,6 +9782,102 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Writing %1</source>
         <translation>Écriture de %1</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing (the valve is on share)</source>
+        <translation>Prendre le réglage con&amp;seillé (la vanne a sa part)</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing</source>
+        <translation>Prendre le réglage con&amp;seillé</translation>
+    </message>
+    <message>
+        <source>Enter stores</source>
+        <translation>Entrée enregistre</translation>
+    </message>
+    <message>
+        <source>Esc restores</source>
+        <translation>Échap rétablit</translation>
+    </message>
+    <message>
+        <source>Tab next field</source>
+        <translation>Tab champ suivant</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+A adds a branch</source>
+        <translation>Ctrl+Maj+A ajoute une branche</translation>
+    </message>
+    <message>
+        <source>type to change a cell</source>
+        <translation>taper change</translation>
+    </message>
+    <message>
+        <source>Enter down</source>
+        <translation>Entrée bas</translation>
+    </message>
+    <message>
+        <source>Tab right</source>
+        <translation>Tab droite</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Ctrl+J trouver</translation>
+    </message>
+    <message>
+        <source>F6 leaves the table</source>
+        <translation>F6 quitte le tableau</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages</source>
+        <translation>Ctrl+Alt+1 à 0, Ctrl+Alt+Z pages</translation>
+    </message>
+    <message>
+        <source>Ctrl+T numbers as a table</source>
+        <translation>Ctrl+T nombres en tableau</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+C comment on the cell</source>
+        <translation>Ctrl+Alt+C commenter la cellule</translation>
+    </message>
+    <message>
+        <source>Ctrl+H its history</source>
+        <translation>Ctrl+H son historique</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Down next open item</source>
+        <translation>Ctrl+Maj+Bas point ouvert suivant</translation>
+    </message>
+    <message>
+        <source>Up, Down pages</source>
+        <translation>Haut, Bas pages</translation>
+    </message>
+    <message>
+        <source>Ctrl+P export as PDF</source>
+        <translation>Ctrl+P exporter en PDF</translation>
+    </message>
+    <message>
+        <source>Ctrl+O opens a workbook</source>
+        <translation>Ctrl+O ouvre un classeur</translation>
+    </message>
+    <message>
+        <source>Ctrl+N new job</source>
+        <translation>Ctrl+N nouveau chantier</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P practice</source>
+        <translation>Ctrl+Maj+P s’exercer</translation>
+    </message>
+    <message>
+        <source>F1 handbook</source>
+        <translation>F1 manuel</translation>
+    </message>
+    <message>
+        <source>Ctrl+L takes the meter&apos;s value</source>
+        <translation>Ctrl+L prend la valeur de l’appareil</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z undo %1</source>
+        <translation>Ctrl+Z annuler %1</translation>
     </message>
 </context>
 <context>
@@ -10012,10 +10229,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
 <context>
     <name>ww::ui::PeopleModel</name>
     <message>
-        <source>empty</source>
-        <translation>vide</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Nom</translation>
     </message>
@@ -10302,13 +10515,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
 </context>
 <context>
-    <name>ww::ui::RecordTableModel</name>
-    <message>
-        <source>empty</source>
-        <translation>vide</translation>
-    </message>
-</context>
-<context>
     <name>ww::ui::ReportPlace</name>
     <message>
         <source>Pages of the report</source>
@@ -10571,6 +10777,22 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>&amp;Order</source>
         <translation>&amp;Ordre</translation>
+    </message>
+    <message>
+        <source>State, walked</source>
+        <translation>État, parcours</translation>
+    </message>
+    <message>
+        <source>Pages of the review</source>
+        <translation>Pages de la revue</translation>
+    </message>
+    <message>
+        <source>Comparison</source>
+        <translation>Comparaison</translation>
+    </message>
+    <message>
+        <source>Convergence</source>
+        <translation>Convergence</translation>
     </message>
 </context>
 <context>
@@ -10844,6 +11066,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
         <translation>Ensuite le technicien signe ce fichier : Mesures faites par moi.</translation>
+    </message>
+    <message>
+        <source>Why nothing can be signed</source>
+        <translation>Pourquoi rien ne peut être signé</translation>
     </message>
 </context>
 <context>
@@ -11196,6 +11422,10 @@ dès</translation>
         <comment>share against target, state</comment>
         <translation>%1 %  %2</translation>
     </message>
+    <message>
+        <source>Flow of the valve in hand</source>
+        <translation>Débit de la vanne en main</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ValvePage</name>
@@ -11342,6 +11572,10 @@ dès</translation>
         <source>Notes, photos (%1)</source>
         <translation>Notes, photos (%1)</translation>
     </message>
+    <message>
+        <source>About the valve in hand, scrolled</source>
+        <translation>À propos de la vanne en main, défilé</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::VerifyDialog</name>
@@ -11393,8 +11627,8 @@ dès</translation>
         <translation>Vannes dans l’ordre de tournée</translation>
     </message>
     <message>
-        <source>Type the dp and press Enter; Ctrl+Tab or F6 leaves the grid</source>
-        <translation>Tapez la Δp puis Entrée ; Ctrl+Tab ou F6 quitte la grille</translation>
+        <source>Type the dp, or the flow where a valve has no table, and press Enter; Ctrl+Tab or F6 leaves the grid</source>
+        <translation>Tapez la Δp, ou le débit là où une vanne n’a pas de table, puis Entrée ; Ctrl+Tab ou F6 quitte la grille</translation>
     </message>
 </context>
 <context>
@@ -11531,22 +11765,6 @@ dès</translation>
         <translation>Ouvrir le passage %1…</translation>
     </message>
     <message>
-        <source>Ctrl+T numbers as a table   |   Ctrl+G back to the grid</source>
-        <translation>Ctrl+T nombres en tableau   |   Ctrl+G retour à la grille</translation>
-    </message>
-    <message>
-        <source>Enter opens the round   |   Tab next choice   |   Esc back to the grid</source>
-        <translation>Entrée ouvre le passage   |   Tab choix suivant   |   Échap retour à la grille</translation>
-    </message>
-    <message>
-        <source>Enter stores the reason   |   Tab next item   |   Esc back to the grid</source>
-        <translation>Entrée enregistre le motif   |   Tab point suivant   |   Échap retour à la grille</translation>
-    </message>
-    <message>
-        <source>digits Enter next valve   |   Tab setting   |   x cannot read   |   Ctrl+J find   |   Ctrl+R again   |   F6 leaves the grid</source>
-        <translation>chiffres Entrée vanne suivante   |   Tab réglage   |   x illisible   |   Ctrl+J trouver   |   Ctrl+R encore   |   F6 quitte la grille</translation>
-    </message>
-    <message>
         <source>total</source>
         <translation>total</translation>
     </message>
@@ -11583,16 +11801,100 @@ dès</translation>
         <translation>mesure la plus ancienne</translation>
     </message>
     <message>
-        <source>Enter stores the note   |   Ctrl+Enter stores the notes   |   Esc back to the walk</source>
-        <translation>Entrée enregistre la note   |   Ctrl+Entrée enregistre les notes   |   Échap retour à la tournée</translation>
-    </message>
-    <message>
         <source>No workbook is open. Open one (Ctrl+O), make a new job (Ctrl+N), or practice on a simulated building (Ctrl+Shift+P). F1 shows the handbook.</source>
         <translation>Aucun classeur ouvert. Ouvrez-en un (Ctrl+O), créez un chantier (Ctrl+N), ou exercez-vous sur un bâtiment simulé (Ctrl+Maj+P). F1 montre le manuel.</translation>
     </message>
     <message>
-        <source>Ctrl+Shift+N opens the next round   |   Alt+4 adjust   |   Ctrl+J find   |   Ctrl+G convergence</source>
-        <translation>Ctrl+Maj+N ouvre le passage suivant   |   Alt+4 régler   |   Ctrl+J trouver   |   Ctrl+G convergence</translation>
+        <source>Ctrl+T numbers as a table</source>
+        <translation>Ctrl+T nombres en tableau</translation>
+    </message>
+    <message>
+        <source>Ctrl+G back to the grid</source>
+        <translation>Ctrl+G retour à la grille</translation>
+    </message>
+    <message>
+        <source>Alt+2 system</source>
+        <translation>Alt+2 système</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N opens round 1</source>
+        <translation>Ctrl+Maj+N ouvre le passage 1</translation>
+    </message>
+    <message>
+        <source>Enter opens the round</source>
+        <translation>Entrée ouvre le passage</translation>
+    </message>
+    <message>
+        <source>Tab next choice</source>
+        <translation>Tab choix suivant</translation>
+    </message>
+    <message>
+        <source>Esc back to the grid</source>
+        <translation>Échap retour à la grille</translation>
+    </message>
+    <message>
+        <source>Enter stores the note</source>
+        <translation>Entrée enregistre la note</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter stores the notes</source>
+        <translation>Ctrl+Entrée enregistre les notes</translation>
+    </message>
+    <message>
+        <source>Esc back to the walk</source>
+        <translation>Échap retour à la tournée</translation>
+    </message>
+    <message>
+        <source>Enter closes the round</source>
+        <translation>Entrée clôt le passage</translation>
+    </message>
+    <message>
+        <source>Enter stores the reason</source>
+        <translation>Entrée enregistre le motif</translation>
+    </message>
+    <message>
+        <source>Tab next item</source>
+        <translation>Tab point suivant</translation>
+    </message>
+    <message>
+        <source>digits Enter next valve</source>
+        <translation>chiffres Entrée vanne suivante</translation>
+    </message>
+    <message>
+        <source>digits Enter correct the reading</source>
+        <translation>chiffres Entrée corrige la mesure</translation>
+    </message>
+    <message>
+        <source>Tab setting</source>
+        <translation>Tab réglage</translation>
+    </message>
+    <message>
+        <source>x cannot read</source>
+        <translation>x illisible</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N opens the next round</source>
+        <translation>Ctrl+Maj+N ouvre le passage suivant</translation>
+    </message>
+    <message>
+        <source>Alt+4 adjust</source>
+        <translation>Alt+4 régler</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Ctrl+J trouver</translation>
+    </message>
+    <message>
+        <source>Ctrl+R again</source>
+        <translation>Ctrl+R encore</translation>
+    </message>
+    <message>
+        <source>Ctrl+G convergence</source>
+        <translation>Ctrl+G convergence</translation>
+    </message>
+    <message>
+        <source>F6 leaves the grid</source>
+        <translation>F6 quitte la grille</translation>
     </message>
 </context>
 <context>
