@@ -10,7 +10,6 @@
 #include "core/balancing/learning/model_findings.h"
 #include "core/project/names.h"
 #include "core/project/review.h"
-#include "core/project/setting_text.h"
 #include "core/quantity/measured.h"
 
 namespace ww::app {
@@ -40,9 +39,13 @@ std::string dpCell(const balancing::BranchResult& result, const project::Reading
     return isAsTyped ? reading->dp->digits.text() : quantity::significant(result.dp->in(unit), 3);
 }
 
-std::string settingCell(const project::Project& project, const balancing::BranchResult& result) {
-    return result.setting ? project::settingText(project, project.branches()[result.branch], *result.setting)
-                          : "-";
+std::string settingCell(const balancing::BranchResult& result, const project::Reading* reading) {
+    if (!result.setting) {
+        return "-";
+    }
+    const bool isAsTyped =
+        reading != nullptr && reading->setting && reading->setting->value() == result.setting->si();
+    return isAsTyped ? reading->setting->text() : quantity::concise(result.setting->si(), 5);
 }
 
 /// The table of branches for a person.
@@ -63,7 +66,7 @@ std::string branchTable(const project::Project& project, const Assessment& asses
                    quantity::significant(result.flowHigh->in(flowUnit), 2);
         }
         const project::Reading* reading = result.reading ? project.readings().find(*result.reading) : nullptr;
-        rows.push_back({project.branches()[index].tag + (isIndex ? " *" : ""), settingCell(project, result),
+        rows.push_back({project.branches()[index].tag + (isIndex ? " *" : ""), settingCell(result, reading),
                         dpCell(result, reading, dpUnit), flow, percentCell(result.share),
                         percentCell(result.targetShare), percentCell(result.ofTarget),
                         percentCell(result.ofDesign), word(result.state)});

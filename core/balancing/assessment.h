@@ -63,7 +63,9 @@ struct BranchResult {
     bool isFromEarlierRound =
         false;  ///< the reading of an earlier round fills a gap while this round is walked
     std::optional<base::Instant> readAt;
-    std::optional<Id> reading;  ///< the reading that counts
+    std::optional<Id> reading;     ///< the reading that counts
+    std::optional<Id> unreadable;  ///< where isFromEarlierRound: the reading of the round itself, which says
+                                   ///< that the branch cannot be read
 };
 
 /// The children of one branch (or the branches fed at the pump).

@@ -15,6 +15,13 @@ void TextTable::setRows(std::vector<TextRow> rows) {
     endResetModel();
 }
 
+void TextTable::setTitle(int column, const QString& title) {
+    if (m_titles[column] != title) {
+        m_titles[column] = title;
+        emit headerDataChanged(Qt::Horizontal, column, column);
+    }
+}
+
 int TextTable::rowOf(const base::Id& id) const {
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         if (m_rows[i].id == id) {

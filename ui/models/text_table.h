@@ -28,6 +28,7 @@ class TextTable : public QAbstractTableModel {
     explicit TextTable(QStringList titles, int stateColumn = -1, QObject* parent = nullptr);
 
     void setRows(std::vector<TextRow> rows);
+    void setTitle(int column, const QString& title);
     const TextRow& row(int index) const { return m_rows[static_cast<std::size_t>(index)]; }
     /// The row about this; -1 where there is none.
     int rowOf(const base::Id& id) const;

@@ -144,8 +144,8 @@ const balancing::BranchResult& WalkModel::result(int row) const {
 
 const project::Reading* WalkModel::reading(int row) const {
     const balancing::BranchResult& shown = result(row);
-    return shown.reading && !shown.isFromEarlierRound ? m_bridge.project().readings().find(*shown.reading)
-                                                      : nullptr;
+    const std::optional<base::Id>& own = shown.isFromEarlierRound ? shown.unreadable : shown.reading;
+    return own ? m_bridge.project().readings().find(*own) : nullptr;
 }
 
 const project::Reading* WalkModel::earlier(int row) const {

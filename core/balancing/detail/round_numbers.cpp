@@ -74,6 +74,9 @@ void fillOwnFlow(const Project& project, RoundNumbers& out, std::size_t index, b
         counting = &earlier.readings;
         setting = earlier.readAtSetting;
         result.isFromEarlierRound = true;
+        if (now.counting != nullptr) {
+            result.unreadable = now.counting->id;
+        }
     } else if (now.counting == nullptr) {
         return;
     }

@@ -163,7 +163,7 @@ TEST_F(WalkTest, aFlowIsStoredWithoutAValve) {
     m_job.branch("N", "", "4", std::nullopt, project::BranchKind::None);
     EXPECT_EQ(apply(storeFlow(project(), m_round, branch("N"), m_job.flowOf("3.9"), context())),
               "flow 3.9 m3/h, N");
-    const Assessment a = assess(project(), m_round);
+    const Assessment a = assess(project(), m_round, {.fillGaps = true});
     const BranchResult& result = resultOf(m_job, a, "N");
     EXPECT_EQ(result.source, FlowSource::DirectReading);
     EXPECT_TRUE(result.share);

@@ -53,7 +53,7 @@ TEST(ShownUnits, sentencesOfAUsJobSpeakUsUnits) {
     }
     add(picture.decision.findings);
     add(picture.decision.code.basis);
-    EXPECT_NE(all.find("wasting 15 ft of head"), std::string::npos) << all;
+    EXPECT_NE(all.find("wasting 15.0 ft of head"), std::string::npos) << all;
     EXPECT_NE(all.find("2 hp, is not above 10 hp"), std::string::npos) << all;
     for (const char* foreign : {" m of", " kW", " mm", " m3/h", " kPa"}) {
         EXPECT_EQ(all.find(foreign), std::string::npos) << foreign << "\n" << all;

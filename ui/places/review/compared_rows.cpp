@@ -23,24 +23,30 @@ QString step(const QString& before, const QString& after) {
     return QStringLiteral("%1 → %2").arg(before.isEmpty() ? none : before, after.isEmpty() ? none : after);
 }
 
-QString valueText(const project::Reading* reading) {
+/// A dp as typed, without its unit where that is the one of the column.
+QString dpText(const project::Reading& reading, quantity::Unit ofColumn) {
+    return reading.dp->unit == ofColumn ? QString::fromStdString(reading.dp->digits.text())
+                                        : text::entered(reading.dp);
+}
+
+QString valueText(const project::Reading* reading, quantity::Unit dpUnit) {
     if (reading == nullptr) {
         return {};
     }
     if (reading->cannotBeRead) {
         return ReviewPlaceText::tr("cannot be read");
     }
-    return reading->dp ? text::entered(reading->dp) : text::entered(reading->flow);
+    return reading->dp ? dpText(*reading, dpUnit) : text::entered(reading->flow);
 }
 
 /// Both readings; a unit that they share stands once, at the end.
-QString readingStep(const project::Reading* before, const project::Reading* after) {
+QString readingStep(const project::Reading* before, const project::Reading* after, quantity::Unit dpUnit) {
     const bool isDp = before != nullptr && after != nullptr && before->dp && after->dp &&
                       !before->cannotBeRead && !after->cannotBeRead;
     if (isDp && before->dp->unit == after->dp->unit && before->dp->digits != after->dp->digits) {
-        return step(QString::fromStdString(before->dp->digits.text()), text::entered(after->dp));
+        return step(QString::fromStdString(before->dp->digits.text()), dpText(*after, dpUnit));
     }
-    return step(valueText(before), valueText(after));
+    return step(valueText(before, dpUnit), valueText(after, dpUnit));
 }
 
 QString settingText(const project::Project& project, const base::Id& branch,
@@ -105,7 +111,8 @@ QString whyText(const project::Project& project, const balancing::ComparedBranch
 }
 
 TextRow correctionRow(const project::Project& project, const balancing::ComparedBranch& branch,
-                      const balancing::Correction& correction, const std::optional<base::Instant>& day) {
+                      const balancing::Correction& correction, quantity::Unit dpUnit,
+                      const std::optional<base::Instant>& day) {
     const project::Reading& old = project.readings().at(correction.reading);
     TextRow row;
     row.id = branch.branch;
@@ -114,7 +121,7 @@ TextRow correctionRow(const project::Project& project, const balancing::Compared
         QString(),
         old.setting ? settingText(project, branch.branch, quantity::Setting::si(old.setting->value()))
                     : QString(),
-        valueText(&old),
+        valueText(&old, dpUnit),
         QString(),
         correction.replacement ? ReviewPlaceText::tr("was, corrected") : ReviewPlaceText::tr("struck"),
         text::reason(old.reason),
@@ -126,7 +133,7 @@ TextRow correctionRow(const project::Project& project, const balancing::Compared
 
 std::vector<TextRow> comparedRows(const project::Project& project,
                                   const std::vector<balancing::ComparedBranch>& branches, bool isChangedOnly,
-                                  const std::optional<base::Instant>& day) {
+                                  quantity::Unit dpUnit, const std::optional<base::Instant>& day) {
     std::vector<TextRow> rows;
     for (const balancing::ComparedBranch& branch : branches) {
         if (isChangedOnly && !branch.isChanged()) {
@@ -144,14 +151,14 @@ std::vector<TextRow> comparedRows(const project::Project& project,
         row.cells = {QString::fromStdString(project.branches().at(branch.branch).tag),
                      step(settingText(project, branch.branch, branch.settingBefore),
                           settingText(project, branch.branch, branch.settingAfter)),
-                     readingStep(before, after),
+                     readingStep(before, after, dpUnit),
                      step(ratioText(branch.ofTargetBefore), ratioText(branch.ofTargetAfter)),
                      stateStep(branch, project.branches().at(branch.branch)),
                      whyText(project, branch, before, after),
                      whoText(project, after, day)};
         rows.push_back(std::move(row));
         for (const balancing::Correction& correction : branch.corrections) {
-            rows.push_back(correctionRow(project, branch, correction, day));
+            rows.push_back(correctionRow(project, branch, correction, dpUnit, day));
         }
     }
     return rows;

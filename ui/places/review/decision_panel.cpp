@@ -1,6 +1,6 @@
 #include "ui/places/review/decision_panel.h"
 
-#include <QGridLayout>
+#include <QVBoxLayout>
 
 #include "core/balancing/review_steps.h"
 #include "core/project/review.h"
@@ -35,16 +35,14 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     m_state->setAccessibleName(tr("State of the round"));
     m_hint->setWordWrap(true);
     m_reason->setAccessibleName(tr("Reason for sending back or withdrawing"));
-    auto* layout = new QGridLayout(this);
+    // One below the other they leave the comparison beside them its width.
+    auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setVerticalSpacing(6);
-    layout->addWidget(m_state, 0, 0, 1, 2);
-    layout->addWidget(m_reason, 1, 0, 1, 2);
-    layout->addWidget(m_send, 2, 0);
-    layout->addWidget(m_accept, 2, 1);
-    layout->addWidget(m_withdraw, 3, 0);
-    layout->addWidget(m_sendBack, 3, 1);
-    layout->addWidget(m_hint, 4, 0, 1, 2);
+    layout->setSpacing(6);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_state, m_reason, m_send, m_accept, m_withdraw,
+                                                         m_sendBack, m_hint}) {
+        layout->addWidget(part);
+    }
     const auto reason = [this] { return m_reason->text().trimmed().toStdString(); };
     connect(m_send, &QPushButton::clicked, this, &DecisionPanel::send);
     connect(m_accept, &QPushButton::clicked, this, &DecisionPanel::accept);

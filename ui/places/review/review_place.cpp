@@ -275,8 +275,10 @@ void ReviewPlace::refreshComparison() {
     const project::Project& project = m_bridge.project();
     const auto compared = balancing::inOrder(
         balancing::compareRounds(project, m_assessed.of(*before), m_assessed.of(*after)), order());
-    m_comparison->setRows(
-        comparedRows(project, compared, m_changedOnly->isChecked(), project::beginOf(project, *after)));
+    const quantity::Unit dpUnit = text::dpUnit(project, m_bridge.instrument());
+    m_comparison->setTitle(Dp, tr("DP, %1").arg(text::symbol(dpUnit)));
+    m_comparison->setRows(comparedRows(project, compared, m_changedOnly->isChecked(), dpUnit,
+                                       project::beginOf(project, *after)));
     const auto changed = std::count_if(compared.begin(), compared.end(),
                                        [](const auto& branch) { return branch.isChanged(); });
     m_count->setText(isOne ? QString() : tr("%1 of %2 changed").arg(changed).arg(compared.size()));

@@ -14,7 +14,7 @@ namespace {
 
 constexpr int kSideWidth = 200;
 constexpr int kMargin = 12;
-constexpr int kRoundsWidth = 240;
+constexpr int kRoundsWidth = 264;
 constexpr int kLeastChartHeight = 190;
 /// Between the rows of choices, which take as little as they can from the comparison.
 constexpr int kCloseRows = 4;
@@ -148,11 +148,13 @@ void ReviewPlace::fitColumns() {
     for (const QString& cell : longestCells(Dp)) {
         reading = std::max(reading, widestWord(m_table->fontMetrics(), cell));
     }
-    takeFor(Dp, reading + 1, Who);
+    // The line between two columns takes one pixel.
+    reading += besideWords(m_comparison->index(0, Dp), m_table->font()) + 1;
+    takeFor(Dp, reading, Who);
     takeFor(State, stateWidth(), Who);
     // A head of one line leaves its height to the rows.
     takeFor(OfTarget, columnWidthFor(*m_table, OfTarget, 0), Who);
-    const int spare = m_table->columnWidth(Dp) - reading - 1;
+    const int spare = m_table->columnWidth(Dp) - reading;
     if (const int more = std::min(spare, tagWidth() - m_table->columnWidth(Tag)); more > 0) {
         m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
         m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
