@@ -10,6 +10,7 @@
 #include "core/balancing/walk_progress.h"
 #include "core/project/calibration.h"
 #include "ui/text/label.h"
+#include "ui/text/typed_word.h"
 #include "ui/text/words.h"
 #include "ui/theme/control_style.h"
 #include "ui/widgets/number_pad.h"
@@ -191,7 +192,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
     if (const project::Round* round = project.lastRound()) {
         strip.round = isShort ? WindowText::tr("R%1", "round, short").arg(round->number)
                               : WindowText::tr("Round %1, %2, %3")
-                                    .arg(QString::number(round->number), text::word(round->kind).toLower(),
+                                    .arg(QString::number(round->number), text::nameOf(round->kind),
                                          text::word(round->state));
         const balancing::WalkProgress progress = balancing::walkProgress(project, *round);
         strip.readCount = static_cast<int>(progress.read);

@@ -10794,6 +10794,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>Convergence</source>
         <translation>Konvergenz</translation>
     </message>
+    <message>
+        <source>DP, %1</source>
+        <translation>DP, %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SectionView</name>

@@ -10794,6 +10794,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>Convergence</source>
         <translation>Convergencia</translation>
     </message>
+    <message>
+        <source>DP, %1</source>
+        <translation>DP, %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SectionView</name>

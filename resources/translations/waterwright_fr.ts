@@ -10794,6 +10794,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>Convergence</source>
         <translation>Convergence</translation>
     </message>
+    <message>
+        <source>DP, %1</source>
+        <translation>DP, %1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SectionView</name>

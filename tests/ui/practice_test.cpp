@@ -76,6 +76,19 @@ TEST_F(PracticeTest, oneKeyReadsEveryValveInTurn) {
     EXPECT_EQ(m_desk.project().pumpReadings()[0].status, project::ReadingStatus::Superseded);
 }
 
+TEST_F(PracticeTest, theKeyWaitsForWhatIsTyped) {
+    openRound();
+    m_desk.grid().goToRow(0, false);
+    m_desk.enter("a");
+    action(QStringLiteral("Ctrl+L"))->trigger();
+    EXPECT_EQ(m_desk.storedCount(), 0) << "a refused text is settled first";
+    EXPECT_TRUE(m_desk.window.notice().contains("\"a\"")) << m_desk.window.notice().toStdString();
+    EXPECT_EQ(m_desk.grid().currentRow(), 0);
+    m_desk.key(Qt::Key_Escape);
+    action(QStringLiteral("Ctrl+L"))->trigger();
+    EXPECT_EQ(m_desk.storedCount(), 1);
+}
+
 TEST_F(PracticeTest, atTheEndOfTheRouteTheKeyGoesToWhatIsUnread) {
     openRound();
     QAction* take = action(QStringLiteral("Ctrl+L"));

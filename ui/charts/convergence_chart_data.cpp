@@ -173,7 +173,7 @@ void addTable(const project::Project& project, Rounds rounds, std::span<const st
 void addSpread(Rounds rounds, ChartFigure& figure) {
     figure.rowLabel = ConvergenceChartText::tr("spread");
     for (const Assessment* round : rounds) {
-        figure.rowCells << (round->spread ? text::percent(*round->spread) : QString());
+        figure.rowCells << (round->spread ? text::percent(*round->spread) : QString(QChar(0x2013)));
     }
 }
 

@@ -8,6 +8,7 @@
 #include "ui/places/walk/walk_place.h"
 #include "ui/practice/new_practice_dialog.h"
 #include "ui/practice/truth_window.h"
+#include "ui/report/report_file_name.h"
 
 // What the main window does for practice jobs.
 namespace ww::ui {
@@ -41,9 +42,11 @@ void MainWindow::newPracticeJob() {
     if (dialog.exec() != QDialog::Accepted) {
         return;
     }
+    const QString named = report::writableName(dialog.name());
+    const QString proposed = named.isEmpty() ? tr("/practice_%1.wwj").arg(dialog.key().seed)
+                                             : QStringLiteral("/%1.wwj").arg(named);
     const QString file =
-        askWorkbookToWrite(this, tr("Make a Practice Job"),
-                           folderOf(m_bridge.file()) + tr("/practice_%1.wwj").arg(dialog.key().seed));
+        askWorkbookToWrite(this, tr("Make a Practice Job"), folderOf(m_bridge.file()) + proposed);
     if (file.isEmpty()) {
         return;
     }

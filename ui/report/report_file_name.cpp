@@ -12,11 +12,16 @@ struct FileNameText {
 
 }  // namespace
 
-QString fileNameOf(const ww::report::Report& report) {
-    QString name = QString::fromStdString(report.jobName).trimmed();
+QString writableName(const QString& name) {
+    QString writable = name.trimmed();
     for (const QChar refused : QStringLiteral("/\\:*?\"<>|")) {
-        name.replace(refused, '-');
+        writable.replace(refused, '-');
     }
+    return writable;
+}
+
+QString fileNameOf(const ww::report::Report& report) {
+    const QString name = writableName(QString::fromStdString(report.jobName));
     if (report.kind == ww::report::ReportKind::Study) {
         return FileNameText::tr("%1, study of a changed zone.pdf")
             .arg(name.isEmpty() ? FileNameText::tr("Job") : name);

@@ -1,4 +1,4 @@
-// The name that a report's file is given where nobody chose one.
+// Names of files that are proposed: of a report, of what bears a job's name.
 #pragma once
 
 #include <QString>
@@ -7,7 +7,9 @@
 
 namespace ww::ui::report {
 
-/// From the job's name, what some file systems refuse in it turned into a line.
+/// A name as a file may bear it: what some file systems refuse in it turned into a line.
+QString writableName(const QString& name);
+/// Of a report where nobody chose one, from the job's name.
 QString fileNameOf(const ww::report::Report& report);
 
 }  // namespace ww::ui::report

@@ -348,8 +348,13 @@ bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
 void EntryTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
     QTableView::currentChanged(current, previous);
     // A text that is refused stays at its cell; who types there has its cell in hand.
-    if (isEditing() && current != m_cell && !m_isCommitting && !m_kept) {
-        commitEdit();
+    if (isEditing() && current != m_cell && !m_isCommitting && !m_kept && !commitEdit() &&
+        m_editor->hasFocus()) {
+        QTimer::singleShot(0, this, [this] {
+            if (isEditing() && m_editor->hasFocus()) {
+                goBackToEdit();
+            }
+        });
     }
     viewport()->update();
 }

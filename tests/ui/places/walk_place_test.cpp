@@ -183,6 +183,18 @@ TEST(WalkPlace, refusesOnlyWhatIsNoNumberAndKeepsItInPlace) {
     EXPECT_EQ(desk.currentTag(), "B-02");
 }
 
+TEST(WalkPlace, aRefusedTextKeepsTheHandAtItsValve) {
+    DeskWindow desk;
+    desk.enter("a");
+    ASSERT_TRUE(desk.grid().isEditing());
+    desk.grid().goToRow(3, false);
+    QTest::qWait(20);
+    EXPECT_EQ(desk.currentTag(), "B-01") << "row, panel and editor are of one valve";
+    desk.enter("20.1");
+    EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
+    EXPECT_EQ(desk.currentTag(), "B-02");
+}
+
 TEST(WalkPlace, aRefusedTextStaysInItsCellHoweverThePlaceIsLeft) {
     DeskWindow desk;
     const auto goTo = [&](MainWindow::Place place) { desk.window.commands().places[place]->trigger(); };

@@ -60,7 +60,11 @@ QString ratioText(const std::optional<quantity::Ratio>& ratio) {
 
 /// Both states in words; the shape beside them is that of the later one.
 QString stateStep(const balancing::ComparedBranch& compared, const project::Branch& branch) {
-    return step(text::word(compared.stateBefore, branch), text::word(compared.stateAfter, branch));
+    // A word is not parted at the end of a line, the two are.
+    const auto whole = [&](balancing::State state) {
+        return text::word(state, branch).replace(QChar(' '), QChar(QChar::Nbsp));
+    };
+    return step(whole(compared.stateBefore), whole(compared.stateAfter));
 }
 
 QString whoText(const project::Project& project, const project::Reading* reading,

@@ -8,6 +8,7 @@
 #include "ui/charts/convergence_chart_data.h"
 #include "ui/places/review/compared_rows.h"
 #include "ui/text/format.h"
+#include "ui/text/typed_word.h"
 #include "ui/text/words.h"
 #include "ui/widgets/focus_ring.h"
 #include "ui/widgets/wrapped_head.h"
@@ -46,6 +47,13 @@ QString stateAndDay(const project::Project& project, const project::Round& round
     return begin ? state + '\n' + QString::fromStdString(begin->date()) : state;
 }
 
+/// Fills the room there is, however high the words of its pages would like to be in that width.
+class FilledTabs : public QTabWidget {
+  public:
+    using QTabWidget::QTabWidget;
+    bool hasHeightForWidth() const override { return false; }
+};
+
 }  // namespace
 
 ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget* parent)
@@ -59,7 +67,7 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
       m_empty(new QLabel(this)),
       m_rounds(new TextTable({tr("Round"), tr("State, walked"), tr("On share"), tr("Spread")}, -1, this)),
       m_roundTable(new QTableView(this)),
-      m_views(new QTabWidget(this)),
+      m_views(new FilledTabs(this)),
       m_before(new QuietCombo(this)),
       m_after(new QuietCombo(this)),
       m_changedOnly(new QCheckBox(tr("Changed &only"), this)),
@@ -171,7 +179,7 @@ void ReviewPlace::fillChoices() {
         for (const std::size_t index : project.roundsByNumber()) {
             const project::Round& round = project.rounds()[index];
             combo->addItem(
-                tr("Round %1, %2").arg(QString::number(round.number), text::word(round.kind).toLower()),
+                tr("Round %1, %2").arg(QString::number(round.number), text::nameOf(round.kind)),
                 idText(round.id));
         }
     }

@@ -164,6 +164,17 @@ void WalkPlace::takeMeter(PracticeDesk& desk) {
     if (!branch) {
         return;
     }
+    // What is typed comes first: it is stored, or refused with its reason.
+    if (m_grid->isEditing()) {
+        m_grid->commitEdit();
+        return;
+    }
+    if (m_card->isVisible() && m_card->isTyped()) {
+        if (m_card->setting()->commit()) {
+            m_card->dp()->commit();
+        }
+        return;
+    }
     const int row = m_grid->currentRow();
     const bool isLast = row + 1 == m_model->rowCount();
     // At the end of the route the key does not go on storing at the last valve.
