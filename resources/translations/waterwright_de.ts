@@ -10796,7 +10796,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>DP, %1</source>
-        <translation>DP, %1</translation>
+        <translation>Δp, %1</translation>
     </message>
 </context>
 <context>

@@ -10796,7 +10796,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>DP, %1</source>
-        <translation>DP, %1</translation>
+        <translation>Δp, %1</translation>
     </message>
 </context>
 <context>

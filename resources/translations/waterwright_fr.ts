@@ -10796,7 +10796,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>DP, %1</source>
-        <translation>DP, %1</translation>
+        <translation>Δp, %1</translation>
     </message>
 </context>
 <context>

@@ -47,11 +47,12 @@ QString stateAndDay(const project::Project& project, const project::Round& round
     return begin ? state + '\n' + QString::fromStdString(begin->date()) : state;
 }
 
-/// Fills the room there is, however high the words of its pages would like to be in that width.
+/// Fills the room there is, however large its pages would like to be.
 class FilledTabs : public QTabWidget {
   public:
     using QTabWidget::QTabWidget;
     bool hasHeightForWidth() const override { return false; }
+    QSize sizeHint() const override { return minimumSizeHint(); }
 };
 
 }  // namespace
