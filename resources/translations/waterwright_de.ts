@@ -11900,6 +11900,14 @@ ab</translation>
         <source>F6 leaves the grid</source>
         <translation>F6 verlässt die Tabelle</translation>
     </message>
+    <message>
+        <source>Enter stores</source>
+        <translation>Enter speichert</translation>
+    </message>
+    <message>
+        <source>Esc restores</source>
+        <translation>Esc stellt her</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::WordSign</name>

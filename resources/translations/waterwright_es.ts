@@ -11900,6 +11900,14 @@ desde</translation>
         <source>F6 leaves the grid</source>
         <translation>F6 sale de la tabla</translation>
     </message>
+    <message>
+        <source>Enter stores</source>
+        <translation>Intro guarda</translation>
+    </message>
+    <message>
+        <source>Esc restores</source>
+        <translation>Esc restaura</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::WordSign</name>

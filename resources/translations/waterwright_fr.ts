@@ -11900,6 +11900,14 @@ dès</translation>
         <source>F6 leaves the grid</source>
         <translation>F6 quitte la grille</translation>
     </message>
+    <message>
+        <source>Enter stores</source>
+        <translation>Entrée enregistre</translation>
+    </message>
+    <message>
+        <source>Esc restores</source>
+        <translation>Échap rétablit</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::WordSign</name>

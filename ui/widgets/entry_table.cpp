@@ -190,8 +190,11 @@ bool EntryTable::commitEdit() {
     } else {
         m_editor->selectAll();
     }
-    m_isRefused = !isTaken;
+    const bool wasRefused = std::exchange(m_isRefused, !isTaken);
     m_isCommitting = false;
+    if (wasRefused != m_isRefused) {
+        emit refusalChanged();
+    }
     return isTaken;
 }
 
@@ -328,6 +331,7 @@ bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
             cancelEdit();
             if (std::exchange(m_isRefused, false)) {
                 emit refusalGivenUp();
+                emit refusalChanged();
             }
             return true;
         }

@@ -26,6 +26,8 @@ class EntryTable : public QTableView {
     void beginEdit(const QModelIndex& cell, const QString* text = nullptr);
     /// Whether an editor is open, also while the table is not seen.
     bool isEditing() const { return !m_editor->isHidden(); }
+    /// Whether the text in the open editor was refused and waits to be mended or given up.
+    bool isRefused() const { return isEditing() && m_isRefused; }
     /// Stores and closes the open editor; false where the text was refused: the editor stays open at its cell
     /// however the table is left, and has the keys again when the table gets them.
     bool commitEdit();
@@ -41,6 +43,8 @@ class EntryTable : public QTableView {
     void enteredAtEnd();
     /// A text that was refused is given up: what was said of it no longer holds.
     void refusalGivenUp();
+    /// isRefused() is another than before.
+    void refusalChanged();
     /// The room for columns, or what they must hold, changed.
     void resized();
 

@@ -187,10 +187,13 @@ TEST(WalkPlace, aRefusedTextKeepsTheHandAtItsValve) {
     DeskWindow desk;
     desk.enter("a");
     ASSERT_TRUE(desk.grid().isEditing());
+    EXPECT_TRUE(desk.keyLine().contains("Esc restores")) << desk.keyLine().toStdString();
+    EXPECT_FALSE(desk.keyLine().contains("F6")) << "the grid is not left with a refused text";
     desk.grid().goToRow(3, false);
     QTest::qWait(20);
     EXPECT_EQ(desk.currentTag(), "B-01") << "row, panel and editor are of one valve";
     desk.enter("20.1");
+    EXPECT_TRUE(desk.keyLine().contains("F6")) << desk.keyLine().toStdString();
     EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
     EXPECT_EQ(desk.currentTag(), "B-02");
 }

@@ -144,7 +144,7 @@ int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
     const int strip = m_strip->verticalHeader()->defaultSectionSize() * stripRows + kStripFrame;
     const int fields = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
     const bool isHoldBelow = m_following->indexOf(m_hold) >= 0;
-    return m_find->sizeHint().height() + m_basis->minimumHeight() + figures + strip +
+    return std::max(m_find->sizeHint().height(), m_state->minimumHeight()) + m_basis->minimumHeight() + figures + strip +
            m_tries->sizeHint().height() + m_proposal->minimumHeight() + (isHoldBelow ? 2 : 1) * fields +
            kGapsToEntry;
 }
@@ -152,6 +152,10 @@ int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
 void AdjustPlace::fit() {
     // Other languages need a third line.
     m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
+    // Beside the tag it has two lines where one is short.
+    const bool isStateParted = width() < kWideForLarge;
+    m_state->setWordWrap(isStateParted);
+    m_state->setFixedHeight(fontMetrics().height() * (isStateParted ? 2 : 1) + 2);
     m_ladder->setVisible(width() >= kWideEnough);
     // The field says itself what it is for.
     m_findLabel->setVisible(width() >= kWideEnough);

@@ -81,6 +81,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
         });
     }
     connect(m_closing, &CloseRoundPanel::listed, this, &WalkPlace::hintChanged);
+    connect(m_grid, &EntryTable::refusalChanged, this, &WalkPlace::hintChanged);
     connect(m_closing, &CloseRoundPanel::valveWanted, this, [this](const base::Id& branch) {
         showPanel(m_valve);
         showBranch(branch);

@@ -129,6 +129,9 @@ QString WalkPlace::hint() const {
     if (isConvergenceShown()) {
         return KeyHints().add(tr("Ctrl+T numbers as a table")).add(tr("Ctrl+G back to the grid")).line();
     }
+    if (m_grid->isRefused()) {
+        return KeyHints().add(tr("Enter stores")).add(tr("Esc restores")).line();
+    }
     if (m_model->rowCount() == 0) {
         return KeyHints().add(tr("Alt+2 system")).line();
     }
