@@ -23,7 +23,7 @@ class Before {
     const project::Project& m_project;
     const project::Round* m_round;
     RoundBefore* m_kept;
-    RoundBefore m_own;
+    std::optional<RoundNumbers> m_own;  ///< where nothing is kept
 };
 
 /// Whether a share lies within the matching band of the job.

@@ -66,10 +66,19 @@ const project::Round* previousRound(const Project& project, const project::Round
 Before::Before(const Project& project, const project::Round* round, RoundBefore* kept)
     : m_project(project),
       m_round(round != nullptr ? previousRound(project, *round) : nullptr),
-      m_kept(kept != nullptr ? kept : &m_own) {}
+      m_kept(kept) {}
 
 const RoundNumbers* Before::numbers() {
-    return m_round != nullptr ? &m_kept->numbers(m_project, *m_round) : nullptr;
+    if (m_round == nullptr) {
+        return nullptr;
+    }
+    if (m_kept != nullptr) {
+        return &m_kept->numbers(m_project, *m_round);
+    }
+    if (!m_own) {
+        m_own = roundNumbers(m_project, m_round, LookBack::ForSettings);
+    }
+    return &*m_own;
 }
 
 bool isWithinBand(const Project& project, Ratio ofTarget) {
