@@ -66,10 +66,12 @@ class MainWindow : public QMainWindow {
 
     /// Opens a workbook in this window; a refusal is shown in the reserved line.
     bool openFile(const QString& file);
+    /// The same with one that was begun before.
+    bool openFile(Opening opening);
     /// Opens a workbook that the last session left open, and says what was stored in it last. One that is
     /// gone, or that can only be read as another program holds it, is told in the reserved line, and no
     /// workbook is open then.
-    bool reopenFile(const QString& file);
+    bool reopenFile(Opening opening);
     /// Shows what merging another copy would do, and does it when that is wanted.
     void mergeFile(const QString& copy);
     /// Looks at a CSV or XLSX file and brings a table of it into the job.
@@ -188,6 +190,8 @@ class MainWindow : public QMainWindow {
     void tellLastJob();
     /// Keeps in the preferences that the workbook of this window is open for changes, and which no more.
     void followOpened();
+    /// Shows what was opened from a file, or why nothing was. Whether it was.
+    bool followOpening(const QString& file, const base::Outcome& opened);
     void rememberOpened();
     void rememberClosed();
     /// That the clock stands before what was stored last, or that something is added to it, where that is so.

@@ -7,6 +7,7 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QMimeData>
+#include <utility>
 
 #include "core/project/edit_label.h"
 #include "ui/file_messages.h"
@@ -19,7 +20,15 @@
 
 namespace ww::ui {
 bool MainWindow::openFile(const QString& file) {
-    const base::Outcome opened = m_bridge.open(file);
+    return followOpening(file, m_bridge.open(file));
+}
+
+bool MainWindow::openFile(Opening opening) {
+    const QString file = opening.file;
+    return followOpening(file, m_bridge.open(std::move(opening)));
+}
+
+bool MainWindow::followOpening(const QString& file, const base::Outcome& opened) {
     if (!opened) {
         raiseWithAdvice(opened.fault(), file);
         return false;
@@ -38,8 +47,9 @@ bool MainWindow::openFile(const QString& file) {
     return true;
 }
 
-bool MainWindow::reopenFile(const QString& file) {
-    if (!openFile(file)) {
+bool MainWindow::reopenFile(Opening opening) {
+    const QString file = opening.file;
+    if (!openFile(std::move(opening))) {
         // Told once: the next start is not held up by it.
         m_preferences.rememberClosed(file);
         return false;

@@ -133,8 +133,11 @@ void MainWindow::arrange() {
                       : m_isSmall && isLarge ? WalkPlace::Card::BesidePad
                                              : WalkPlace::Card::Wide);
     }
-    m_pad->setVisible(isLarge && (place() == Walk || place() == Adjust));
-    m_pad->setMetrics(m_look.metrics, m_isSmall);
+    const bool hasPad = isLarge && (place() == Walk || place() == Adjust);
+    if (hasPad) {
+        m_pad->setMetrics(m_look.metrics, m_isSmall);
+    }
+    m_pad->setVisible(hasPad);
     // A low window is arranged as a small one, which needs less: it may be made that low in one step.
     constexpr int kLeastPlaceHeight = 120;
     setMinimumHeight(m_strip->minimumHeight() + m_notice->minimumHeight() +

@@ -6,6 +6,7 @@
 #include <QProcessEnvironment>
 #include <QSysInfo>
 #include <iostream>
+#include <utility>
 
 #include "core/base/account.h"
 #include "core/base/expects.h"
@@ -41,9 +42,11 @@ class Application : public QApplication {
 MainWindow& newWindow(const Desk& desk, Preferences& preferences) {
     auto* window = new MainWindow(desk, preferences);
     window->setAttribute(Qt::WA_DeleteOnClose);
-    QObject::connect(
-        window, &MainWindow::anotherWindowWanted, window,
-        [&preferences, desk](const QString& other) { newWindow(desk, preferences).openFile(other); });
+    QObject::connect(window, &MainWindow::anotherWindowWanted, window,
+                     [&preferences, desk](const QString& other) {
+                         Opening opening = beginOpening(desk, other);
+                         newWindow(desk, preferences).openFile(std::move(opening));
+                     });
     window->show();
     return *window;
 }
@@ -51,16 +54,18 @@ MainWindow& newWindow(const Desk& desk, Preferences& preferences) {
 }  // namespace
 
 void openFirstWindows(const Desk& desk, Preferences& preferences, const QStringList& files) {
-    const QStringList unclosed = files.isEmpty() ? preferences.unclosedFiles() : QStringList();
-    for (const QString& file : files) {
-        newWindow(desk, preferences).openFile(file);
-    }
-    if (files.isEmpty()) {
-        MainWindow* window = &newWindow(desk, preferences);
-        for (const QString& file : unclosed) {
-            window = window->bridge().isOpen() ? &newWindow(desk, preferences) : window;
-            window->reopenFile(file);
+    const QStringList wanted = files.isEmpty() ? preferences.unclosedFiles() : files;
+    MainWindow* window = nullptr;
+    for (const QString& file : wanted) {
+        Opening opening = beginOpening(desk, file);
+        // A window that could not open what was left open takes the next.
+        if (window == nullptr || !files.isEmpty() || window->bridge().isOpen()) {
+            window = &newWindow(desk, preferences);
         }
+        files.isEmpty() ? window->reopenFile(std::move(opening)) : window->openFile(std::move(opening));
+    }
+    if (window == nullptr) {
+        newWindow(desk, preferences);
     }
 }
 

@@ -66,12 +66,14 @@ void WorkbookBridge::doWaitedFor(const QString& file, const QString& words,
 }
 
 base::Outcome WorkbookBridge::open(const QString& file, workbook::OpenMode mode) {
+    return open(beginOpening(m_desk, file, mode, std::launch::deferred));
+}
+
+base::Outcome WorkbookBridge::open(Opening opening) {
     return guarded([&]() -> base::Outcome {
-        workbook::Session session{m_desk.clock, m_desk.ids, m_desk.person, m_desk.machine};
         std::optional<base::Result<std::unique_ptr<workbook::Workbook>>> opened;
-        doWaitedFor(file, tr("Opening %1").arg(QFileInfo(file).fileName()), [&] {
-            opened = workbook::Workbook::open(file.toStdString(), mode, std::move(session));
-        });
+        doWaitedFor(opening.file, tr("Opening %1").arg(QFileInfo(opening.file).fileName()),
+                    [&] { opened = opening.workbook.get(); });
         if (!*opened) {
             return opened->fault();
         }

@@ -16,6 +16,8 @@
 #include "core/balancing/walk.h"
 #include "core/workbook/workbook.h"
 
+#include "ui/opening.h"
+
 namespace ww::workbook {
 struct SigningRequest;
 }
@@ -66,6 +68,8 @@ class WorkbookBridge : public QObject {
 
     /// Opens a file in place of the one that is open. Where that fails the open one stays.
     base::Outcome open(const QString& file, workbook::OpenMode mode = workbook::OpenMode::ReadWrite);
+    /// The same with one that was begun before.
+    base::Outcome open(Opening opening);
     /// How a window waits for the opening and copying of a large workbook: says the words and does the work.
     /// Without one the work is done at once.
     using Wait = std::function<void(const QString& words, const std::function<void()>& work)>;

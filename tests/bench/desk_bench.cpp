@@ -19,6 +19,7 @@
 #include <chrono>
 #include <cstdio>
 #include <fstream>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -30,6 +31,7 @@
 #include "tests/support/walk_job.h"
 #include "ui/main_window.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/run_desktop.h"
 
 namespace ww::bench {
 namespace {
@@ -37,6 +39,8 @@ namespace {
 constexpr int kStarts = 9;
 constexpr int kReadings = 40;
 constexpr QSize kWindow(1366, 694);
+/// That of a window which no settings say anything of.
+constexpr QSize kFirstWindow(1280, 720);
 
 std::int64_t now_ns() {
     return std::chrono::duration_cast<std::chrono::nanoseconds>(
@@ -97,7 +101,7 @@ int showBare(int argc, char** argv, std::int64_t begin_ns) {
     column->addWidget(new QChartView(chart));
     column->addWidget(table);
     window.setCentralWidget(splitter);
-    window.resize(kWindow);
+    window.resize(kFirstWindow);
     window.show();
     return tellWhenUsable(application, begin_ns);
 }
@@ -108,14 +112,14 @@ int showDesk(int argc, char** argv, std::int64_t begin_ns, const QString& file) 
     support::FixedClock clock{"2026-03-02T10:00:00Z"};
     support::CountingIds ids(1'000'000);
     ui::Preferences preferences(QString::fromStdString(folder.file("settings.ini")));
-    ui::MainWindow window(ui::Desk{clock, ids, "A. Fields", "LT-1"}, preferences);
-    window.resize(kWindow);
-    window.show();
-    window.openFile(file);
-    while (!window.bridge().isOpen()) {
-        QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    ui::openFirstWindows(ui::Desk{clock, ids, "A. Fields", "LT-1"}, preferences, {file});
+    std::unique_ptr<ui::MainWindow> window;
+    for (QWidget* widget : QApplication::topLevelWidgets()) {
+        if (auto* first = qobject_cast<ui::MainWindow*>(widget)) {
+            window.reset(first);
+        }
     }
-    return tellWhenUsable(application, begin_ns);
+    return window && window->bridge().isOpen() ? tellWhenUsable(application, begin_ns) : 1;
 }
 
 struct Start {

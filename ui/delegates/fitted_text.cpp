@@ -23,12 +23,31 @@ bool fitsWrapped(const QString& text, const QFont& font, const QSize& room) {
     return box.height() <= room.height() && box.width() <= room.width();
 }
 
+bool hasTwoLines(const QFont& font, const QSize& room) {
+    return room.height() >= 2 * QFontMetrics(font).height();
+}
+
+/// Letters wider than these, percent, are not worth the loading: all lines together are too short for them. A
+/// little wider than the quotient, as letters are drawn on whole pixels.
+int widestWorthTrying(const QString& text, const QFont& font, const QSize& room) {
+    constexpr int kRounding = 10;
+    const QFontMetrics metrics(font);
+    const int lines = std::max(1, room.height() / metrics.height());
+    return 100 * lines * room.width() / std::max(1, metrics.horizontalAdvance(text)) + kRounding;
+}
+
 }  // namespace
 
 FittedText fitText(const QString& text, const QFont& font, const QSize& room) {
-    const bool isHigh = room.height() >= 2 * QFontMetrics(font).height();
+    if (fitsInOneLine(text, font, room)) {
+        return {font, text, false, false};
+    }
+    const bool isHigh = hasTwoLines(font, room);
+    const int widest = widestWorthTrying(text, font, room);
     const auto fitting = widestThatFits(font, [&](const QFont& tried) {
-        return fitsInOneLine(text, tried, room) || (isHigh && fitsWrapped(text, tried, room));
+        const int stretch = tried.stretch() > 0 ? tried.stretch() : 100;
+        return stretch <= widest &&
+               (fitsInOneLine(text, tried, room) || (isHigh && fitsWrapped(text, tried, room)));
     });
     if (fitting) {
         return {*fitting, text, !fitsInOneLine(text, *fitting, room), false};
@@ -51,6 +70,14 @@ FittedText fitText(const QString& text, const QFont& font, const QSize& room) {
         }
     }
     return {least, metrics.elidedText(text, Qt::ElideRight, room.width()), false, true};
+}
+
+bool isCutIn(const QString& text, const QFont& font, const QSize& room) {
+    if (fitsInOneLine(text, font, room)) {
+        return false;
+    }
+    return hasTwoLines(font, room) ? fitText(text, font, room).isCut
+                                   : !fitsInOneLine(text, narrowest(font), room);
 }
 
 QFont cellFont(const QModelIndex& cell, const QFont& ofView) {

@@ -21,6 +21,8 @@ struct FittedText {
 
 /// `room`: of the words alone, device-independent pixels.
 FittedText fitText(const QString& text, const QFont& font, const QSize& room);
+/// Whether fitText() would leave out its end; quicker.
+bool isCutIn(const QString& text, const QFont& font, const QSize& room);
 
 /// The font of a cell in a view with that font.
 QFont cellFont(const QModelIndex& cell, const QFont& ofView);

@@ -148,7 +148,7 @@ void heightenWhereCut(QTableView& table) {
             const QString words = cell.data().toString();
             const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, usual);
             isCut = words.size() * wideLetter > room.width() &&
-                    fitText(words, cellFont(cell, table.font()), room).isCut;
+                    isCutIn(words, cellFont(cell, table.font()), room);
         }
         const int height = isCut ? std::max(usual, twoLinesHeight(table.font())) : usual;
         if (table.rowHeight(row) != height) {

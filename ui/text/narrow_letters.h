@@ -19,7 +19,8 @@ QFont narrowest(const QFont& font);
 /// accepts none.
 template <class Fits>
 std::optional<QFont> widestThatFits(const QFont& font, Fits fits) {
-    constexpr int kStep = 5;
+    // Few widths: a column looks calm, and each width of letters is loaded by itself.
+    constexpr int kStep = 15;
     for (int stretch = 100; stretch >= kLeastStretch; stretch -= kStep) {
         if (QFont tried = narrowed(font, stretch); fits(tried)) {
             return tried;

@@ -32,13 +32,11 @@ int WrappedHead::linesHeight(int column) const {
 
 QSize WrappedHead::sizeHint() const {
     constexpr int kAboveAndBelow = 8;
-    QSize size = QHeaderView::sizeHint();
     int height = fontMetrics().height();
     for (int column = 0; model() != nullptr && column < count(); ++column) {
         height = std::max(height, isSectionHidden(column) ? 0 : linesHeight(column));
     }
-    size.setHeight(height + kAboveAndBelow);
-    return size;
+    return {length(), height + kAboveAndBelow};
 }
 
 void WrappedHead::initStyleOptionForIndex(QStyleOptionHeader* option, int logicalIndex) const {
