@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QApplication>
+#include <QCloseEvent>
 #include <QLabel>
 #include <QTest>
 
@@ -92,5 +93,12 @@ class DeskWindow {
     CountingIds ids;
     ui::MainWindow window;
 };
+
+/// Closes a window as a person does; false where it stays.
+inline bool isClosed(ui::MainWindow& window) {
+    QCloseEvent closing;
+    QApplication::sendEvent(&window, &closing);
+    return closing.isAccepted();
+}
 
 }  // namespace ww::support
