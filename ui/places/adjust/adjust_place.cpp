@@ -310,7 +310,7 @@ void AdjustPlace::showFigures() {
     const curve::ValveCharacteristic& curve = *project.characteristicOf(branch);
     const QString scale = tr("of %1 %2")
                               .arg(QString::fromStdString(m_valve.settingText(curve.fullyOpen()).text()),
-                                   text::word(valve.scale));
+                                   text::nameOf(valve.scale));
     m_setting->show(
         QString::fromStdString(m_valve.settingText(m_valve.setting()).text()),
         {scale,
