@@ -42,6 +42,14 @@ const project::Reading& newestReading(const WorkbookBridge& bridge) {
     return bridge.project().readings()[readings.back()];
 }
 
+/// The file of a desk that is closed and has forgotten who worked at it.
+QString fileOfNobody(DeskWindow& desk) {
+    QString file = desk.bridge().file();
+    desk.bridge().close();
+    desk.preferences.reset();
+    return file;
+}
+
 TEST(DeskMemory, aClockBeforeTheLastStoredActionIsTold) {
     DeskWindow desk;
     const QString file = desk.bridge().file();
@@ -66,9 +74,7 @@ TEST(DeskMemory, aStartWithoutAFileNamesTheJobThatWasOpenLast) {
 
 TEST(DeskMemory, readingsAndJournalNameWhoIsChosenAndSayWhereNobodyIs) {
     DeskWindow desk;
-    const QString file = desk.bridge().file();
-    desk.bridge().close();
-    desk.preferences.reset();
+    const QString file = fileOfNobody(desk);
     NextSession session(desk);
     ASSERT_TRUE(session.window.openFile(file));
     EXPECT_TRUE(session.bridge().isNobodyChosen());
@@ -91,21 +97,14 @@ TEST(DeskMemory, readingsAndJournalNameWhoIsChosenAndSayWhereNobodyIs) {
 
 TEST(DeskMemory, theDeskSaysOneThingOfWhoIsAtIt) {
     DeskWindow desk;
-    const QString file = desk.bridge().file();
-    desk.bridge().close();
-    desk.preferences.reset();
+    const QString file = fileOfNobody(desk);
     NextSession session(desk);
     ASSERT_TRUE(session.window.openFile(file));
     session.window.showPlace(MainWindow::Review);
     QTest::qWait(20);
-    const auto said = [&] {
-        for (const QLabel* label : session.window.review()->findChildren<QLabel*>()) {
-            if (label->accessibleName() == "State of the round") {
-                return label->text();
-            }
-        }
-        return QString();
-    };
+    const auto* state = support::named<QLabel>(*session.window.review(), "State of the round");
+    ASSERT_NE(state, nullptr);
+    const auto said = [&] { return state->text(); };
     ASSERT_TRUE(session.bridge().isNobodyChosen());
     EXPECT_TRUE(said().contains("no person chosen")) << said().toStdString();
     EXPECT_FALSE(said().contains("at this desk")) << said().toStdString();
@@ -214,10 +213,7 @@ TEST(JobPeople, areRemovedUnlessTheRecordNamesThem) {
     desk.window.showPlace(MainWindow::Job);
     PeopleModel people(desk.bridge());
     ASSERT_TRUE(people.add().ok());
-    EntryTable* table = nullptr;
-    for (EntryTable* found : desk.window.findChildren<EntryTable*>()) {
-        table = found->accessibleName() == "People" ? found : table;
-    }
+    auto* table = support::named<EntryTable>(desk.window, "People");
     ASSERT_NE(table, nullptr);
     table->setFocus();
     table->setCurrentIndex(table->model()->index(1, 0));

@@ -116,10 +116,7 @@ TEST(ReviewPlace, aTimeOfAnotherDayThanTheRoundsHasItsDate) {
     };
     EXPECT_EQ(whoOf("B-03"), "A. Fields 2026-03-03 10:12");
     EXPECT_EQ(whoOf("B-02"), desk.whoOf("B-02").toStdString()) << "of the round's own day: the time alone";
-    const QTableView* rounds = nullptr;
-    for (const QTableView* table : place.findChildren<QTableView*>()) {
-        rounds = table->accessibleName() == "Rounds" ? table : rounds;
-    }
+    const auto* rounds = support::named<QTableView>(place, "Rounds");
     ASSERT_NE(rounds, nullptr);
     const int last = rounds->model()->rowCount() - 1;
     EXPECT_EQ(rounds->model()->index(last, 1).data().toString().toStdString(), "open\n2026-03-02")
@@ -185,15 +182,6 @@ QStringList tagsOf(const TextTable& comparison) {
     return tags;
 }
 
-QComboBox* orderOf(const ReviewPlace& place) {
-    for (QComboBox* combo : place.findChildren<QComboBox*>()) {
-        if (combo->accessibleName() == "Order of the comparison") {
-            return combo;
-        }
-    }
-    return nullptr;
-}
-
 void choose(QComboBox& combo, int index) {
     combo.setCurrentIndex(index);
     emit combo.activated(index);
@@ -208,7 +196,7 @@ TEST(ReviewPlace, theComparisonIsPutInAnotherOrderAndKeepsTheBranchInHand) {
     const TextTable& comparison = *place.comparison();
     const QStringList route = tagsOf(comparison);
     const std::vector<std::string> along = shownRows(comparison);
-    QComboBox* order = orderOf(place);
+    QComboBox* order = support::named<QComboBox>(place, "Order of the comparison");
     ASSERT_NE(order, nullptr);
     EXPECT_NE(order->focusPolicy() & Qt::TabFocus, 0) << "it is reached without a mouse";
     place.showBranch(desk.branch("B-05"));

@@ -94,6 +94,17 @@ class DeskWindow {
     ui::MainWindow window;
 };
 
+/// The part of a widget that a screen reader calls so; null where there is none.
+template <class Widget>
+Widget* named(const QWidget& whole, const char* name) {
+    for (Widget* part : whole.findChildren<Widget*>()) {
+        if (part->accessibleName() == name) {
+            return part;
+        }
+    }
+    return nullptr;
+}
+
 /// Closes a window as a person does; false where it stays.
 inline bool isClosed(ui::MainWindow& window) {
     QCloseEvent closing;

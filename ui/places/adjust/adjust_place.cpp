@@ -1,5 +1,6 @@
 #include "ui/places/adjust/adjust_place.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QScrollArea>
 #include <cmath>
