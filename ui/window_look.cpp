@@ -196,7 +196,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
         strip.round = isShort ? WindowText::tr("R%1", "round, short").arg(round->number)
                               : WindowText::tr("Round %1, %2, %3")
                                     .arg(QString::number(round->number), text::nameOf(round->kind),
-                                         text::word(round->state));
+                                         text::nameOf(round->state));
         const balancing::WalkProgress progress = balancing::walkProgress(project, *round);
         strip.readCount = static_cast<int>(progress.read);
         strip.valveCount = static_cast<int>(progress.all);

@@ -139,16 +139,6 @@ ImpellerEstimate ImpellerFamily::diameterForShutoff(Head shutoff) const {
     return between(pair, pair.smaller->curve.shutoffHead(), pair.larger->curve.shutoffHead(), shutoff);
 }
 
-ImpellerEstimate ImpellerFamily::diameterForDuty(VolumeFlow flow, Head head) const {
-    EXPECTS(flow.si() > 0 && head.si() > 0);
-    const auto similarHead = [&](const Member& member) {
-        return member.curve.head(similarFlow(member.curve, flow, head));
-    };
-    const Neighbours pair =
-        neighbours(m_members, [&](const Member& member) { return member.curve.head(flow) < head; });
-    return between(pair, similarHead(*pair.smaller), similarHead(*pair.larger), head);
-}
-
 PumpCurve ImpellerFamily::curveOf(Length diameter) const {
     EXPECTS(diameter.si() > 0);
     const Neighbours pair =

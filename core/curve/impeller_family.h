@@ -48,8 +48,6 @@ class ImpellerFamily {
 
     /// Diameter from the head measured at shutoff and rated speed; above 0.
     ImpellerEstimate diameterForShutoff(Head shutoff) const;
-    /// Diameter whose curve passes through this duty at rated speed; both above 0.
-    ImpellerEstimate diameterForDuty(VolumeFlow flow, Head head) const;
 
     /// The curve of any diameter above 0: similar points of the two neighbouring curves, head and flow
     /// interpolated as above, efficiency and NPSH required linearly in diameter. A member's own diameter

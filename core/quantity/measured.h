@@ -14,8 +14,6 @@ namespace ww::quantity {
 
 inline constexpr base::MessageForm kUnitUnknown{"unit_unknown",
                                                 "\"{1}\" is not a unit of {2w}; use one of {3}"};
-inline constexpr base::MessageForm kUnitMissing{"unit_missing",
-                                                "the unit is missing; write one of {1} in brackets"};
 
 /// Digits and unit as entered, with the value they mean. Equality compares what was entered.
 template <class Q>

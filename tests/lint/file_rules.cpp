@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <regex>
 #include <string_view>
 
 #include "tests/lint/code_text.h"
@@ -48,6 +49,16 @@ void findWords(const SourceFile& file, const Words& words, std::string_view why,
             }
         }
     }
+}
+
+/// Whether `named` is a path, one without its ending, or a folder of one, or the last parts of one of these.
+bool isIn(const std::set<std::string>& paths, const std::string& named) {
+    return std::any_of(paths.begin(), paths.end(), [&](const std::string& path) {
+        const std::string whole = '/' + path;
+        const std::size_t at = whole.find('/' + named);
+        const char behind = at == std::string::npos ? 'x' : (whole + '/')[at + 1 + named.size()];
+        return behind == '/' || behind == '.';
+    });
 }
 
 }  // namespace
@@ -106,6 +117,23 @@ std::vector<Violation> nameViolations(const SourceFile& file) {
         return {};
     }
     return {{file.path, 0, "is not named in snake_case"}};
+}
+
+std::vector<Violation> namedPathViolations(const SourceFile& page, const std::set<std::string>& paths) {
+    static const std::regex kNamed(
+        "`([a-z0-9_./-]*/[a-z0-9_./-]*|[a-z0-9_.-]+\\.(?:cpp|h|md|txt|sh|csv|bash|in))`");
+    std::vector<Violation> violations;
+    for (std::sregex_iterator at(page.text.begin(), page.text.end(), kNamed), end; at != end; ++at) {
+        std::string named = (*at)[1];
+        if (named.ends_with('/')) {
+            named.pop_back();
+        }
+        if (!named.starts_with("build") && !isIn(paths, named)) {
+            violations.push_back({page.path, lineOf(page.text, static_cast<std::size_t>(at->position())),
+                                  "names " + named + ", which is not there"});
+        }
+    }
+    return violations;
 }
 
 std::vector<Violation> topViolations(const std::vector<std::string>& namesAtTop) {

@@ -2,6 +2,7 @@
 // not hold. Not for includes (include_rules.h).
 #pragma once
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,11 @@ std::vector<Violation> wordViolations(const SourceFile& file);
 /// Files and folders are named in snake_case. README.md and CMakeLists.txt are free, and so are the names
 /// below resources, which other programs prescribe.
 std::vector<Violation> nameViolations(const SourceFile& file);
+
+/// What a page of Markdown names in backticks as a file or folder and `paths` do not hold, wherever it stands
+/// in the tree; a name may lack its ending. What holds a capital or a star stands for several and is passed
+/// over, and so is what a build makes.
+std::vector<Violation> namedPathViolations(const SourceFile& page, const std::set<std::string>& paths);
 
 /// The names at the top of the source folder that do not belong there.
 std::vector<Violation> topViolations(const std::vector<std::string>& namesAtTop);

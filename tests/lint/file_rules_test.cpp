@@ -44,6 +44,17 @@ TEST(FileRules, namesAreSnakeCase) {
     EXPECT_EQ(nameViolations({"ui/valve-flow.cpp", ""}).size(), 1u);
 }
 
+TEST(FileRules, pagesNameOnlyWhatIsThere) {
+    const std::set<std::string> paths{"core/base/result.h", "ui/text/words.cpp", "resources/a.1.in"};
+    const auto found = [&](const char* text) { return namedPathViolations({"PAGE.md", text}, paths).size(); };
+    EXPECT_EQ(found("in `core/`, `core/base`, `base/result.h`, `words.cpp`, `ui/text/words` and `a.1.in`"),
+              0u);
+    EXPECT_EQ(found("`main_window_MENU.cpp`, `core/*.h`, `build/tests/x_bench` and `word()`"), 0u);
+    EXPECT_EQ(found("`core/base/results.h`"), 1u);
+    EXPECT_EQ(found("`ase/result.h`, `word.cpp` and `text/word`"), 3u);
+    EXPECT_EQ(namedPathViolations({"PAGE.md", "\n\n`gone.h`"}, paths).front().line, 3u);
+}
+
 TEST(FileRules, theTopHoldsOnlyWhatItShould) {
     EXPECT_TRUE(topViolations({"CMakeLists.txt", "README.md", "app", "core", "ui"}).empty());
     ASSERT_EQ(topViolations({"CMakeLists.txt", "docs", "core"}).size(), 1u);

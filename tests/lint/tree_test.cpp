@@ -47,6 +47,14 @@ class Tree : public testing::Test {
         return nullptr;
     }
 
+    static std::set<std::string> paths() {
+        std::set<std::string> all;
+        for (const SourceFile& file : *s_files) {
+            all.insert(file.path);
+        }
+        return all;
+    }
+
     static std::vector<SourceFile>* s_files;
 };
 std::vector<SourceFile>* Tree::s_files = nullptr;
@@ -56,12 +64,9 @@ TEST_F(Tree, isThere) {
 }
 
 TEST_F(Tree, includesFollowTheTable) {
-    std::set<std::string> paths;
-    for (const SourceFile& file : *s_files) {
-        paths.insert(file.path);
-    }
+    const std::set<std::string> all = paths();
     EXPECT_TRUE(holds([&](const SourceFile& file) {
-        return file.isCode() ? includeViolations(file, paths) : std::vector<Violation>();
+        return file.isCode() ? includeViolations(file, all) : std::vector<Violation>();
     }));
 }
 
@@ -105,6 +110,11 @@ TEST_F(Tree, nothingIsLeftUndone) {
 }
 TEST_F(Tree, namesAreSnakeCase) {
     EXPECT_TRUE(holds(nameViolations));
+}
+TEST_F(Tree, theMapNamesOnlyWhatIsThere) {
+    const SourceFile* map = file("DEVELOPERS.md");
+    ASSERT_NE(map, nullptr);
+    EXPECT_TRUE(none(namedPathViolations(*map, paths())));
 }
 TEST_F(Tree, topIsTidy) {
     EXPECT_TRUE(none(topViolations(namesAtTop(WW_SOURCE_DIR))));

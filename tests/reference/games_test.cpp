@@ -50,6 +50,23 @@ std::vector<double> shareSds(const GameFile& game, const Learned& fit, std::size
     return out;
 }
 
+/// What the reference says of one fit: how well each reading fits, and how far the shares of its advised
+/// settings are known.
+void expectScoresAndSds(GameFile& game, const Learned& fit, const nlohmann::json& reference) {
+    for (std::size_t i = 0; i < fit.readings.size(); ++i) {
+        // The reference states a score also where the redundancy is too small to check a reading by.
+        if (fit.readings[i].canBeChecked()) {
+            EXPECT_NEAR(fit.readings[i].score, reference.at("w").at(i).get<double>(), 0.05) << i;
+        }
+    }
+    const std::size_t advised = game.addCase(reference.at("turns_set"));
+    const std::vector<double> sds = shareSds(game, fit, advised);
+    for (std::size_t i = 0; i < sds.size(); ++i) {
+        const double expected = reference.at("sd").at(i);
+        EXPECT_NEAR(sds[i], expected, 0.05 * expected) << i;
+    }
+}
+
 /// The hidden building solved by this program's own network gives the hidden flows: laws and units are read
 /// as they were meant.
 TEST_P(Games, hiddenFlowsAreReproduced) {
@@ -88,18 +105,7 @@ TEST_P(Games, surveyGivesTheReferencesEstimate) {
             std::log(reference.at("kp_est").at(i).get<double>() / known.at("design_kp").at(i).get<double>());
         EXPECT_NEAR(fit.unknowns[game.segment(i)].lnFactor + common, expected, 0.005) << i;
     }
-    for (std::size_t i = 0; i < fit.readings.size(); ++i) {
-        // The reference states a score also where the redundancy is too small to check a reading by.
-        if (fit.readings[i].canBeChecked()) {
-            EXPECT_NEAR(fit.readings[i].score, reference.at("w").at(i).get<double>(), 0.05) << i;
-        }
-    }
-    const std::size_t advised = game.addCase(reference.at("turns_set"));
-    const std::vector<double> sds = shareSds(game, fit, advised);
-    for (std::size_t i = 0; i < sds.size(); ++i) {
-        const double expected = reference.at("sd").at(i);
-        EXPECT_NEAR(sds[i], expected, 0.05 * expected) << i;
-    }
+    expectScoresAndSds(game, fit, reference);
 }
 
 TEST_P(Games, errorsAreWithinTheStatedUncertainty) {
@@ -132,17 +138,7 @@ TEST_P(Games, verifyingRoundGivesTheReferencesResiduals) {
     game.addSurvey("survey1_at_advice0");
     const Learned fit = learned(game);
     const auto& reference = game.json().at("reference").at("advice1");
-    for (std::size_t i = 0; i < fit.readings.size(); ++i) {
-        if (fit.readings[i].canBeChecked()) {
-            EXPECT_NEAR(fit.readings[i].score, reference.at("w").at(i).get<double>(), 0.05) << i;
-        }
-    }
-    const std::size_t advised = game.addCase(reference.at("turns_set"));
-    const std::vector<double> sds = shareSds(game, fit, advised);
-    for (std::size_t i = 0; i < sds.size(); ++i) {
-        const double expected = reference.at("sd").at(i);
-        EXPECT_NEAR(sds[i], expected, 0.05 * expected) << i;
-    }
+    expectScoresAndSds(game, fit, reference);
 }
 
 TEST_P(Games, closedValvesNarrowTheSharesAsInTheReference) {

@@ -3,22 +3,19 @@
 // design of this project.
 #include <gtest/gtest.h>
 
-#include <QCloseEvent>
-#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
-#include <memory>
 
 #include "tests/ui/support/desk_window.h"
 #include "ui/models/instrument_model.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/review/review_place.h"
-#include "ui/run_desktop.h"
 
 namespace ww::ui {
 namespace {
 
 using support::DeskWindow;
+using support::isClosed;
 
 /// A window of somebody whose account is no name of the job, on a workbook that the desk had open before.
 class NextSession {
@@ -45,10 +42,12 @@ const project::Reading& newestReading(const WorkbookBridge& bridge) {
     return bridge.project().readings()[readings.back()];
 }
 
-bool isClosed(MainWindow& window) {
-    QCloseEvent closing;
-    QApplication::sendEvent(&window, &closing);
-    return closing.isAccepted();
+/// The file of a desk that is closed and has forgotten who worked at it.
+QString fileOfNobody(DeskWindow& desk) {
+    QString file = desk.bridge().file();
+    desk.bridge().close();
+    desk.preferences.reset();
+    return file;
 }
 
 TEST(DeskMemory, aClockBeforeTheLastStoredActionIsTold) {
@@ -73,184 +72,9 @@ TEST(DeskMemory, aStartWithoutAFileNamesTheJobThatWasOpenLast) {
     EXPECT_TRUE(session.window.notice().contains("Open Recent"));
 }
 
-/// A session of the program as it is started, with preferences and a clock that outlive it.
-class StartedSession {
-  public:
-    StartedSession(DeskWindow& desk, const QStringList& files) : m_settings(desk.preferences) {
-        const QWidgetList before = QApplication::topLevelWidgets();
-        openFirstWindows(Desk{desk.clock, desk.ids, "A. Fields", "LT-1"}, m_settings, files);
-        for (QWidget* widget : QApplication::topLevelWidgets()) {
-            auto* window = qobject_cast<MainWindow*>(widget);
-            if (window != nullptr && !before.contains(widget)) {
-                m_windows.emplace_back(window);
-            }
-        }
-    }
-    ~StartedSession() { kill(); }
-
-    std::size_t windowCount() const { return m_windows.size(); }
-    MainWindow& window() { return *m_windows.front(); }
-    WorkbookBridge& bridge() { return window().bridge(); }
-    QString strip() const {
-        QString text;
-        for (const QLabel* label : m_windows.front()->findChild<JobStrip*>()->findChildren<QLabel*>()) {
-            text += label->text() + ' ';
-        }
-        return text;
-    }
-    void read(const std::string& tag, const std::string& dp) {
-        const auto stored = bridge().storeDp(branchOf(bridge(), tag), QString::fromStdString(dp));
-        EXPECT_TRUE(stored.ok()) << tag << " " << dp;
-    }
-    /// What stands for a branch in the last round, as entered.
-    std::string dpOf(const std::string& tag) {
-        const project::Project& job = bridge().project();
-        const auto* reading = balancing::countingReading(job, job.lastRound()->id, branchOf(bridge(), tag));
-        return reading != nullptr && reading->dp ? reading->dp->text() : "";
-    }
-    /// Stands until what is open is written down.
-    void stand() {
-        EXPECT_TRUE(QTest::qWaitFor([&] { return m_settings.unclosedFiles().size() == qsizetype(windowCount()); }));
-    }
-    /// The program is gone from one moment to the next: nothing of it is closed in order.
-    void kill() { m_windows.clear(); }
-    void quit() {
-        for (const auto& window : m_windows) {
-            EXPECT_TRUE(isClosed(*window));
-        }
-        kill();
-    }
-
-  private:
-    Preferences& m_settings;
-    std::vector<std::unique_ptr<MainWindow>> m_windows;
-};
-
-/// A workbook with an open round that no window has open, and a desk that has closed all in order.
-struct ClosedDesk {
-    ClosedDesk() : file(desk.bridge().file()) { desk.bridge().close(); }
-
-    DeskWindow desk;
-    QString file;
-};
-
-TEST(Killed, theJobIsBackWithItsNewestStateWithAndWithoutAFileArgument) {
-    ClosedDesk closed;
-    for (const bool isNamed : {false, true}) {
-        const QStringList again = isNamed ? QStringList(closed.file) : QStringList();
-        const std::string tenths = isNamed ? ".2 kPa" : ".1 kPa";
-        {
-            StartedSession first(closed.desk, {closed.file});
-            first.read("B-01", "20" + tenths.substr(0, 2));
-            first.kill();
-        }
-        {
-            StartedSession second(closed.desk, again);
-            ASSERT_EQ(second.windowCount(), 1U);
-            ASSERT_EQ(second.bridge().file(), closed.file);
-            EXPECT_FALSE(second.bridge().isReadOnly());
-            EXPECT_EQ(second.dpOf("B-01"), "20" + tenths);
-            EXPECT_EQ(DeskWindow::dialogCount(), 0);
-            // Straight after that reopening, and three more readings.
-            second.read("B-02", "21" + tenths.substr(0, 2));
-            second.read("B-03", "22" + tenths.substr(0, 2));
-            second.read("B-04", "23" + tenths.substr(0, 2));
-            second.kill();
-        }
-        StartedSession third(closed.desk, again);
-        ASSERT_EQ(third.bridge().file(), closed.file);
-        EXPECT_EQ(third.dpOf("B-01"), "20" + tenths);
-        EXPECT_EQ(third.dpOf("B-02"), "21" + tenths);
-        EXPECT_EQ(third.dpOf("B-03"), "22" + tenths);
-        EXPECT_EQ(third.dpOf("B-04"), "23" + tenths);
-        EXPECT_EQ(DeskWindow::dialogCount(), 0);
-        EXPECT_TRUE(third.strip().contains(QString::fromStdString("23" + tenths)))
-            << "the strip names the last stored reading: " << third.strip().toStdString();
-        EXPECT_TRUE(third.strip().contains("B-04")) << third.strip().toStdString();
-        const auto* walk = third.window().walk();
-        EXPECT_EQ(
-            third.bridge().project().branches().at(walk->model()->branchAt(walk->grid()->currentRow())).tag,
-            "B-05")
-            << "the first valve of the route that is not read";
-        // A narrow strip says it too.
-        const StripText narrow = stripText(third.bridge(), theme::Display::Office, StripLength::Short);
-        EXPECT_TRUE(narrow.stored.contains("B-04")) << narrow.stored.toStdString();
-        third.quit();
-        StartedSession after(closed.desk, {});
-        EXPECT_FALSE(after.bridge().isOpen()) << "what was closed in order is not opened by itself";
-        EXPECT_TRUE(after.window().notice().contains("walk.wwj")) << "but named";
-    }
-}
-
-TEST(Killed, everyJobThatWasOpenComesBackAndNoneThatWasClosed) {
-    ClosedDesk closed;
-    const QString other = QString::fromStdString(closed.desk.folder.file("other.wwj"));
-    ASSERT_TRUE(QFile::copy(closed.file, other));
-    {
-        StartedSession first(closed.desk, {closed.file, other});
-        ASSERT_EQ(first.windowCount(), 2U);
-        first.stand();
-        first.kill();
-    }
-    {
-        StartedSession second(closed.desk, {});
-        ASSERT_EQ(second.windowCount(), 2U);
-        second.bridge().close();
-        second.kill();
-    }
-    StartedSession third(closed.desk, {});
-    EXPECT_EQ(third.windowCount(), 1U);
-    EXPECT_TRUE(third.bridge().isOpen());
-}
-
-TEST(Killed, aJobThatIsGoneIsToldOnceAndLeavesAnEmptyWindow) {
-    ClosedDesk closed;
-    {
-        StartedSession first(closed.desk, {closed.file});
-        first.stand();
-        first.kill();
-    }
-    ASSERT_TRUE(QFile::remove(closed.file));
-    {
-        StartedSession second(closed.desk, {});
-        EXPECT_EQ(second.windowCount(), 1U);
-        EXPECT_FALSE(second.bridge().isOpen());
-        EXPECT_TRUE(second.window().notice().contains("There is no such file"))
-            << second.window().notice().toStdString();
-        EXPECT_TRUE(second.window().notice().contains("walk.wwj"));
-        EXPECT_EQ(DeskWindow::dialogCount(), 0);
-        second.quit();
-    }
-    StartedSession third(closed.desk, {});
-    EXPECT_TRUE(third.window().notice().isEmpty()) << third.window().notice().toStdString();
-}
-
-TEST(Killed, aJobThatAnotherProgramHoldsIsToldAndStaysWithIt) {
-    ClosedDesk closed;
-    StartedSession first(closed.desk, {closed.file});
-    first.read("B-01", "20.1");
-    {
-        StartedSession second(closed.desk, {});
-        EXPECT_EQ(second.windowCount(), 1U);
-        EXPECT_FALSE(second.bridge().isOpen());
-        EXPECT_TRUE(second.window().notice().contains("Open for changes by A. Fields"))
-            << second.window().notice().toStdString();
-        EXPECT_TRUE(second.window().notice().contains("walk.wwj"));
-        second.quit();
-    }
-    first.read("B-02", "21.1");
-    first.kill();
-    StartedSession third(closed.desk, {});
-    ASSERT_EQ(third.bridge().file(), closed.file) << "the mark of the program that was killed still stands";
-    EXPECT_EQ(third.dpOf("B-01"), "20.1 kPa");
-    EXPECT_EQ(third.dpOf("B-02"), "21.1 kPa");
-}
-
 TEST(DeskMemory, readingsAndJournalNameWhoIsChosenAndSayWhereNobodyIs) {
     DeskWindow desk;
-    const QString file = desk.bridge().file();
-    desk.bridge().close();
-    desk.preferences.reset();
+    const QString file = fileOfNobody(desk);
     NextSession session(desk);
     ASSERT_TRUE(session.window.openFile(file));
     EXPECT_TRUE(session.bridge().isNobodyChosen());
@@ -273,21 +97,14 @@ TEST(DeskMemory, readingsAndJournalNameWhoIsChosenAndSayWhereNobodyIs) {
 
 TEST(DeskMemory, theDeskSaysOneThingOfWhoIsAtIt) {
     DeskWindow desk;
-    const QString file = desk.bridge().file();
-    desk.bridge().close();
-    desk.preferences.reset();
+    const QString file = fileOfNobody(desk);
     NextSession session(desk);
     ASSERT_TRUE(session.window.openFile(file));
     session.window.showPlace(MainWindow::Review);
     QTest::qWait(20);
-    const auto said = [&] {
-        for (const QLabel* label : session.window.review()->findChildren<QLabel*>()) {
-            if (label->accessibleName() == "State of the round") {
-                return label->text();
-            }
-        }
-        return QString();
-    };
+    const auto* state = support::named<QLabel>(*session.window.review(), "State of the round");
+    ASSERT_NE(state, nullptr);
+    const auto said = [&] { return state->text(); };
     ASSERT_TRUE(session.bridge().isNobodyChosen());
     EXPECT_TRUE(said().contains("no person chosen")) << said().toStdString();
     EXPECT_FALSE(said().contains("at this desk")) << said().toStdString();
@@ -396,10 +213,7 @@ TEST(JobPeople, areRemovedUnlessTheRecordNamesThem) {
     desk.window.showPlace(MainWindow::Job);
     PeopleModel people(desk.bridge());
     ASSERT_TRUE(people.add().ok());
-    EntryTable* table = nullptr;
-    for (EntryTable* found : desk.window.findChildren<EntryTable*>()) {
-        table = found->accessibleName() == "People" ? found : table;
-    }
+    auto* table = support::named<EntryTable>(desk.window, "People");
     ASSERT_NE(table, nullptr);
     table->setFocus();
     table->setCurrentIndex(table->model()->index(1, 0));

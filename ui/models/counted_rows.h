@@ -29,8 +29,11 @@ class CountedRows : public QAbstractTableModel {
     CountedRows(WorkbookBridge& bridge, project::RecordKind kind,
                 std::function<std::size_t(const project::Project&)> count, QObject* parent);
 
+    /// The heads of the columns; as many as there are columns.
     virtual QStringList titles() const = 0;
+    /// What stands in a cell, with the record at `row` as the job has it now.
     virtual QString cellText(int row, int column) const = 0;
+    /// Whether a column holds numbers, which stand to the right.
     virtual bool isNumber(int) const { return false; }
 
     WorkbookBridge& m_bridge;

@@ -24,6 +24,7 @@ class FieldTableModel : public QAbstractTableModel {
     Q_OBJECT
 
   public:
+    /// The bridge, and what `content` asks, must outlive the model.
     FieldTableModel(WorkbookBridge& bridge, FieldTableContent content, QObject* parent = nullptr);
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -32,6 +33,7 @@ class FieldTableModel : public QAbstractTableModel {
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
+    /// Stores what was typed into a cell; refused with the fault of the field.
     base::Outcome store(const QModelIndex& cell, const QString& typed);
     /// Says that other records stand in the columns now.
     void renew();

@@ -47,7 +47,9 @@ class PeopleModel : public CountedRows {
 
     explicit PeopleModel(WorkbookBridge& bridge, QObject* parent = nullptr);
 
+    /// Stores what was typed into a cell. Refused: an empty name, or a word that is no role.
     base::Outcome store(const QModelIndex& cell, const QString& text);
+    /// A new person without a role.
     base::Outcome add();
     /// Refused where a reading, a round or anything else of the record names the person.
     base::Outcome remove(int row);

@@ -19,6 +19,7 @@ namespace ww::ui {
 inline constexpr base::MessageForm kFieldNegative{"field_negative",
                                                   "{1} is below zero; type zero or more, or nothing"};
 
+/// Which numbers a field takes.
 enum class FieldSign { Any, NotNegative, Positive };
 
 /// What a field is called: on the screen, and in English for the labels of the journal. From base::term() it
@@ -31,6 +32,7 @@ struct FieldTitle {
     std::string english;
 };
 
+/// A value of a record as it is shown and typed.
 template <class Record>
 struct RecordField {
     using Refusal = std::optional<base::Fault>;
@@ -43,8 +45,10 @@ struct RecordField {
 
 namespace fields {
 
+/// The unit of digits that are typed without one.
 using UsualUnit = std::function<quantity::Unit(const project::Project& project)>;
 
+/// Why a value is not taken by its sign; nothing where it is.
 template <class Q>
 std::optional<base::Fault> faultOfSign(const quantity::Measured<Q>& value, FieldSign sign) {
     if (sign == FieldSign::Positive && !(value.value.si() > 0)) {
@@ -73,6 +77,7 @@ base::Result<quantity::Measured<Q>> parsed(const project::Project& project, cons
     }
 }
 
+/// A quantity with its unit; digits alone are in the unit that stood there before, else in the usual one.
 template <class Record, class Q>
 RecordField<Record> measured(const FieldTitle& title, std::optional<quantity::Measured<Q>> Record::*member,
                              UsualUnit usual, FieldSign sign = FieldSign::Any) {
@@ -132,6 +137,7 @@ RecordField<Record> number(const FieldTitle& title, std::optional<base::Decimal>
             }};
 }
 
+/// Any text.
 template <class Record>
 RecordField<Record> words(const FieldTitle& title, std::string Record::*member) {
     return {title,
@@ -214,12 +220,15 @@ inline quantity::Unit gaugeUnit(const project::Project& project) {
     }
     return pressureUnit(project);
 }
+/// ft or m, by the job.
 inline quantity::Unit lengthUnit(const project::Project& project) {
     return project.job().units == project::UnitSystem::US ? quantity::Unit::Foot : quantity::Unit::Metre;
 }
+/// in or mm, by the job.
 inline quantity::Unit boreUnit(const project::Project& project) {
     return project.job().units == project::UnitSystem::US ? quantity::Unit::Inch : quantity::Unit::Millimetre;
 }
+/// hp or kW, by the job.
 inline quantity::Unit powerUnit(const project::Project& project) {
     return project.job().units == project::UnitSystem::US ? quantity::Unit::Horsepower
                                                           : quantity::Unit::Kilowatt;
@@ -227,6 +236,7 @@ inline quantity::Unit powerUnit(const project::Project& project) {
 
 }  // namespace fields
 
+/// The titles of fields as the screen shows them.
 template <class Record>
 QStringList titlesOf(const std::vector<RecordField<Record>>& fields) {
     QStringList titles;

@@ -13,7 +13,7 @@ struct RecordTableContent {
     project::RecordKind kind{};
     std::function<int()> rowCount;
     std::function<QString(int row, int column)> text;
-    std::function<bool(int column)> isTyped;
+    std::function<bool(int column)> isTyped;  ///< whether a person types into the column
     std::function<base::Outcome(int row, int column, const QString& text)> store;
 };
 
@@ -27,6 +27,7 @@ class RecordTableModel : public CountedRows {
     QVariant data(const QModelIndex& index, int role) const override;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
+    /// Stores what was typed into a cell; refused with the fault of the column.
     base::Outcome store(const QModelIndex& cell, const QString& text);
 
   protected:

@@ -124,7 +124,7 @@ QString SystemModel::cellText(const Row& row, int column) const {
         case FullyOpen:
             return curve == nullptr ? QString()
                                     : text::setting(curve->fullyOpen(), project, branch) + QChar(0xA0) +
-                                          text::word(valve->scale);
+                                          text::nameOf(valve->scale);
         case Design:
             if (branch.designFlow) {
                 return text::entered(branch.designFlow);

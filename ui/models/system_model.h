@@ -37,6 +37,7 @@ class SystemModel : public QAbstractTableModel {
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
+    /// The branch of a row.
     const base::Id& branchAt(int row) const { return m_rows[static_cast<std::size_t>(row)].id; }
     /// The row of a branch; -1 where it has none.
     int rowOf(const base::Id& branch) const;

@@ -27,7 +27,9 @@ class TextTable : public QAbstractTableModel {
     /// `stateColumn`: the column that shows the state's shape; -1: none.
     explicit TextTable(QStringList titles, int stateColumn = -1, QObject* parent = nullptr);
 
+    /// Other rows stand here now; each has a cell for every title.
     void setRows(std::vector<TextRow> rows);
+    /// The head of a column says something else.
     void setTitle(int column, const QString& title);
     const TextRow& row(int index) const { return m_rows[static_cast<std::size_t>(index)]; }
     /// The row about this; -1 where there is none.

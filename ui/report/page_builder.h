@@ -12,6 +12,8 @@
 
 namespace ww::ui::report {
 
+struct MeasuredTable;
+
 class PageBuilder {
   public:
     /// `isLandscape`: of the first page. `watch` is told of the pages; empty: nobody waits for them.
@@ -94,9 +96,7 @@ class PageBuilder {
     double addLines(const QStringList& lines, double x, double y, const QFont& font, const QColor& color);
     void tableHead(const TableLayout& layout, bool isContinued);
     double tableHeadHeight(const TableLayout& layout) const;
-    double paddingOf(const ww::report::Table& table) const;
-    double leastWidth(const ww::report::Table& table, double padding) const;
-    std::vector<double> columnWidths(const ww::report::Table& table, double padding) const;
+    double paddingOf(const MeasuredTable& measured) const;
     TableLayout tableLayout(const ww::report::Table& table) const;
     LaidRow laidRow(const TableLayout& layout, const std::vector<ww::report::Cell>& cells, bool isBold) const;
     void addRow(const TableLayout& layout, const LaidRow& row);

@@ -1,10 +1,7 @@
 // Tables of a report: heads that repeat, cells that wrap, states as shape and word.
 #include <QCoreApplication>
 #include <QFontMetricsF>
-#include <QRegularExpression>
-#include <QSet>
 #include <algorithm>
-#include <numeric>
 
 #include "ui/report/builder_shared.h"
 #include "ui/text/words.h"
@@ -13,8 +10,6 @@
 namespace ww::ui::report {
 namespace {
 
-constexpr double kText = 8.0;
-constexpr double kHead = 7.5;
 constexpr double kTitle = 9.0;
 /// Left and right of what stands in a cell, in points; the columns of a table stand closer before a word
 /// breaks.
@@ -22,110 +17,9 @@ constexpr double kWideCells = 3.8;
 constexpr double kCloseCells = 2.2;
 /// A row that is written into by hand, in points: 8 mm.
 constexpr double kFormRow = 22.7;
-/// What the shape of a state takes before its word, in points.
-constexpr double kStateRoom = 11.0;
 
 double rowLineHeight(const QFont& font) {
     return QFontMetricsF(font).height() * 1.04;
-}
-
-/// Numbers, dates and times read as something else when they are broken. A serial number may be longer than
-/// a column has room for.
-bool isNumber(const QString& word) {
-    constexpr qsizetype kLongestKept = 14;
-    return word.size() <= kLongestKept && !word.isEmpty() && word.front().isDigit();
-}
-
-bool isDate(const QString& word) {
-    static const QRegularExpression kDate(QStringLiteral("^\\d{4}-\\d\\d-\\d\\d"));
-    return isNumber(word) && kDate.match(word).hasMatch();
-}
-
-/// Any word but one that no column has room for: a digest, a path.
-bool isWord(const QString& word) {
-    constexpr qsizetype kLongestWord = 32;
-    return word.size() <= kLongestWord;
-}
-
-bool staysWhole(const QString& word, Whole whole) {
-    switch (whole) {
-        case Whole::Words:
-            return isWord(word);
-        case Whole::Numbers:
-            return isNumber(word);
-        case Whole::Dates:
-            return isDate(word);
-        case Whole::Nothing:
-            break;
-    }
-    return false;
-}
-
-QString cellWords(const ww::report::Cell& cell) {
-    return cell.state ? text::word(*cell.state, cell.isSelfActing) : words(cell);
-}
-
-bool hasWords(const std::vector<ww::report::Cell>& row, std::size_t column) {
-    return column < row.size() && (!row[column].text.empty() || row[column].state);
-}
-
-/// The columns in which something stands, and the first; all of a form, which is written into by hand.
-std::vector<std::size_t> columnsInUse(const ww::report::Table& table) {
-    std::vector<std::size_t> used;
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        const auto isUsed = [i](const auto& row) { return hasWords(row, i); };
-        if (i == 0 || table.isForm || table.rows.empty() || isUsed(table.totals) ||
-            std::any_of(table.rows.begin(), table.rows.end(), isUsed)) {
-            used.push_back(i);
-        }
-    }
-    return used;
-}
-
-/// For each of these columns the widest word of its heading, and of those words of its cells that stay whole.
-WidestWords widestWords(const ww::report::Table& table, const std::vector<std::size_t>& columns,
-                        TextMeasure& texts) {
-    const QFont head = paperFont(kHead, true);
-    const QFont text = paperFont(kText);
-    WidestWords widest;
-    for (const std::size_t i : columns) {
-        double ofHead = 0;
-        for (const QString& word : unbrokenParts(words(table.columns[i].heading))) {
-            ofHead = std::max(ofHead, texts.advance(word, head));
-        }
-        std::array<double, kWholes.size()> most{};
-        most.fill(ofHead);
-        QSet<QString> seen;
-        for (const auto& row : table.rows) {
-            if (i >= row.size()) {
-                continue;
-            }
-            const QString cell = cellWords(row[i]);
-            if (seen.contains(cell)) {
-                continue;
-            }
-            seen.insert(cell);
-            const double mark = row[i].state ? points(kStateRoom) : 0.0;
-            for (const QString& word : unbrokenParts(cell)) {
-                const double width = mark + texts.advance(word, text);
-                for (std::size_t at = 0; at < kWholes.size(); ++at) {
-                    most[at] = staysWhole(word, kWholes[at]) ? std::max(most[at], width) : most[at];
-                }
-            }
-        }
-        for (std::size_t at = 0; at < kWholes.size(); ++at) {
-            widest[at].push_back(most[at]);
-        }
-    }
-    return widest;
-}
-
-/// The least widths of columns: their widest words, and what stands beside them.
-std::vector<double> withPadding(std::vector<double> widest, double padding) {
-    for (double& width : widest) {
-        width += padding + points(1);
-    }
-    return widest;
 }
 
 QString notesOf(const ww::report::Table& table) {
@@ -139,50 +33,9 @@ QString notesOf(const ww::report::Table& table) {
 }  // namespace
 
 const MeasuredTable& PageBuilder::Shared::measured(const ww::report::Table& table) {
-    const auto [found, isNew] = tables.try_emplace(&table);
-    if (isNew) {
-        found->second.columns = columnsInUse(table);
-        found->second.widest = widestWords(table, found->second.columns, texts);
-    }
-    return found->second;
-}
-
-/// The width of a table in which no word breaks.
-double PageBuilder::leastWidth(const ww::report::Table& table, double padding) const {
-    const auto least = withPadding(m_shared->measured(table).widest.front(), 2 * padding);
-    return std::accumulate(least.begin(), least.end(), 0.0);
-}
-
-/// The widths of the columns: their shares, but none so narrow that a word of its heading breaks. All words
-/// of the cells stay whole too where there is room for them, else numbers and dates, else dates alone.
-std::vector<double> PageBuilder::columnWidths(const ww::report::Table& table, double padding) const {
-    const double whole = width();
-    std::vector<double> least;
-    const MeasuredTable& measured = m_shared->measured(table);
-    for (const std::vector<double>& widest : measured.widest) {
-        least = withPadding(widest, 2 * padding);
-        if (std::accumulate(least.begin(), least.end(), 0.0) <= whole) {
-            break;
-        }
-    }
-    double sum = 0;
-    for (const std::size_t column : measured.columns) {
-        sum += table.columns[column].widthShare;
-    }
-    // What the narrow ones need more is taken from the others in proportion to what they can spare.
-    std::vector<double> widths;
-    double missing = 0;
-    double spare = 0;
-    for (std::size_t i = 0; i < least.size(); ++i) {
-        widths.push_back(whole * table.columns[measured.columns[i]].widthShare / sum);
-        missing += std::max(0.0, least[i] - widths[i]);
-        spare += std::max(0.0, widths[i] - least[i]);
-    }
-    const double part = spare > 0 ? std::min(1.0, missing / spare) : 0;
-    for (std::size_t i = 0; i < least.size(); ++i) {
-        widths[i] = widths[i] < least[i] ? least[i] : widths[i] - part * (widths[i] - least[i]);
-    }
-    return widths;
+    const auto found = tables.find(&table);
+    return found != tables.end() ? found->second
+                                 : tables.emplace(&table, measuredTable(table, texts)).first->second;
 }
 
 struct PageBuilder::TableLayout {
@@ -190,10 +43,10 @@ struct PageBuilder::TableLayout {
     const std::vector<std::size_t>& columns;  ///< of the table, that are drawn
     std::vector<double> lefts;
     std::vector<double> widths;  ///< without the padding
-    QFont font = paperFont(kText);
-    QFont bold = paperFont(kText, true);
-    QFont head = paperFont(kHead, true);
-    QFont unit = paperFont(kHead);
+    QFont font = paperFont(kTableText);
+    QFont bold = paperFont(kTableText, true);
+    QFont head = paperFont(kTableHead, true);
+    QFont unit = paperFont(kTableHead);
     double padding = points(kWideCells);
 };
 
@@ -334,9 +187,10 @@ double PageBuilder::tableHeadHeight(const TableLayout& layout) const {
 }
 
 PageBuilder::TableLayout PageBuilder::tableLayout(const ww::report::Table& table) const {
-    TableLayout layout{table, m_shared->measured(table).columns, {}, {}};
-    layout.padding = paddingOf(table);
-    const std::vector<double> wide = columnWidths(table, layout.padding);
+    const MeasuredTable& measured = m_shared->measured(table);
+    TableLayout layout{table, measured.columns, {}, {}};
+    layout.padding = paddingOf(measured);
+    const std::vector<double> wide = columnWidths(table, measured, width(), layout.padding);
     double x = left();
     for (const double column : wide) {
         layout.lefts.push_back(x);
@@ -347,11 +201,11 @@ PageBuilder::TableLayout PageBuilder::tableLayout(const ww::report::Table& table
 }
 
 bool PageBuilder::fits(const ww::report::Table& table) const {
-    return leastWidth(table, points(kCloseCells)) <= width();
+    return leastWidth(m_shared->measured(table), points(kCloseCells)) <= width();
 }
 
-double PageBuilder::paddingOf(const ww::report::Table& table) const {
-    return points(leastWidth(table, points(kWideCells)) <= width() ? kWideCells : kCloseCells);
+double PageBuilder::paddingOf(const MeasuredTable& measured) const {
+    return points(leastWidth(measured, points(kWideCells)) <= width() ? kWideCells : kCloseCells);
 }
 
 void PageBuilder::table(const ww::report::Table& table) {

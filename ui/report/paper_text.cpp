@@ -69,6 +69,10 @@ QString words(const ww::report::Cell& cell) {
     return parts.join(QString::fromStdString(cell.glue));
 }
 
+QString cellWords(const ww::report::Cell& cell) {
+    return cell.state ? text::word(*cell.state, cell.isSelfActing) : words(cell);
+}
+
 QStringList unbrokenParts(const QString& text) {
     static const QRegularExpression kUnit(
         QStringLiteral("^(%|°[CF]|k?Pa|bar|mbar|psi|m|mm|in|ft|(in|mm|ft)H₂O|L/s|m³/h|gpm|rpm|1/min|tr/min|"
@@ -88,6 +92,10 @@ QStringList unbrokenParts(const QString& text) {
 
 double points(double count) {
     return count * kDotsPerPoint;
+}
+
+double lineHeight(const QFont& font) {
+    return QFontMetricsF(font).height() * 1.06;
 }
 
 QFont paperFont(double size, bool isBold) {

@@ -13,6 +13,8 @@ namespace ww::ui::report {
 
 /// What a cell of a table says in the language of the screen, without its state.
 QString words(const ww::report::Cell& cell);
+/// What a cell of a table says, or the word of its state.
+QString cellWords(const ww::report::Cell& cell);
 /// The words of a fault as they stand, without a full stop added: for labels, headings and facts.
 QString words(const base::Fault& fault);
 
@@ -24,6 +26,8 @@ QStringList unbrokenParts(const QString& text);
 QFont paperFont(double points, bool isBold = false);
 /// So many typographic points in dots.
 double points(double count);
+/// From one line of a running text to the next, in dots.
+double lineHeight(const QFont& font);
 
 /// Measures texts and remembers what it measured: the words of a report come back many times.
 class TextMeasure {

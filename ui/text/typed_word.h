@@ -13,12 +13,7 @@ namespace ww::ui::text {
 inline constexpr base::MessageForm kNotOneOf{"typed_word_unknown",
                                              "\"{1}\" is none of the words of this column; type one of {2w}"};
 
-/// The word of an enumeration in the language of the screen.
-template <class Enumeration>
-QString nameOf(Enumeration value) {
-    return term(project::name(value));
-}
-/// All of them with commas between them.
+/// All words of an enumeration (nameOf) with commas between them.
 template <class Enumeration>
 QString namesOf() {
     return terms(QString::fromStdString(project::namesOf<Enumeration>()));

@@ -185,22 +185,6 @@ QString word(project::RoundKind kind) {
     return WordText::tr("Witness");
 }
 
-QString word(project::RoundState state) {
-    switch (state) {
-        case project::RoundState::Open:
-            return WordText::tr("open");
-        case project::RoundState::Closed:
-            return WordText::tr("closed");
-        case project::RoundState::Sent:
-            return WordText::tr("sent");
-        case project::RoundState::Accepted:
-            return WordText::tr("accepted");
-        case project::RoundState::SentBack:
-            break;
-    }
-    return WordText::tr("sent back");
-}
-
 QString word(project::BranchKind kind) {
     switch (kind) {
         case project::BranchKind::Manual:
@@ -215,22 +199,6 @@ QString word(project::BranchKind kind) {
             break;
     }
     return WordText::tr("No valve");
-}
-
-QString word(project::UnitSystem units) {
-    return units == project::UnitSystem::US ? WordText::tr("US") : WordText::tr("SI");
-}
-
-QString word(project::Scale scale) {
-    switch (scale) {
-        case project::Scale::Turns:
-            return WordText::tr("turns");
-        case project::Scale::Degrees:
-            return WordText::tr("degrees");
-        case project::Scale::Percent:
-            break;
-    }
-    return WordText::tr("percent");
 }
 
 QString word(fluid::FluidKind fluid) {

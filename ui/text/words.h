@@ -7,6 +7,7 @@
 #include "core/balancing/assessment.h"
 #include "core/base/fault.h"
 #include "core/base/term.h"
+#include "core/project/names.h"
 
 namespace ww::ui::text {
 
@@ -27,6 +28,14 @@ QString text(const base::Fault& fault);
 /// The same without its subject, beginning with a capital.
 QString sentence(const base::Fault& fault);
 
+/// The word of an enumeration as it stands in a sentence and is typed into a table: "sent back", "turns".
+template <class Enumeration>
+QString nameOf(Enumeration value) {
+    return term(project::name(value));
+}
+
+// The word of an enumeration as a label of its own, with a capital; it may be longer: "Manual valve".
+
 /// "Not read", "Short", "Over", "On share", "Drifted", "At stop", "Doubtful".
 QString word(balancing::State state);
 /// The same of a branch: a self-acting valve has a range and no share, so it is "In range".
@@ -36,10 +45,7 @@ QString word(balancing::Verdict verdict);
 /// "OPEN", "CLOSE", "HOLD", "READ AGAIN", "At stop".
 QString word(balancing::AimWord word);
 QString word(project::RoundKind kind);
-QString word(project::RoundState state);
 QString word(project::BranchKind kind);
-QString word(project::UnitSystem units);
-QString word(project::Scale scale);
 QString word(fluid::FluidKind fluid);
 
 }  // namespace ww::ui::text

@@ -24,6 +24,7 @@ class BigFigure : public QWidget {
     void show(const QString& number, const QStringList& notes, bool isSoft);
     QString number() const { return m_number; }
     void setTokens(const theme::Tokens& tokens);
+    /// Whether capitals are kSmallCapHeight high instead of kCapHeight.
     void setSmall(bool isSmall);
     /// How high it is in either size, px.
     int heightOf(bool isSmall) const;

@@ -15,6 +15,7 @@ class HintedField : public QLineEdit {
 
     /// Also what the field is described by where it has no other description.
     void setHint(const QString& hint);
+    /// The whole hint, written or not.
     QString hint() const { return m_hint; }
     /// The hint where it is written: in an empty field with room for it in narrow letters.
     QString shownHint() const;

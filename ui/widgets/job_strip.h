@@ -31,6 +31,7 @@ class JobStrip : public QWidget {
 
   public:
     explicit JobStrip(QWidget* parent = nullptr);
+    /// Says this from now on; all of it is replaced.
     void show(const StripText& text);
     /// A button that opens `menu` stands first, named `title`; without a menu there is none.
     void setMenu(QMenu* menu, const QString& title);

@@ -14,6 +14,7 @@ class KeyHints {
         }
         return *this;
     }
+    /// All that was added, with bars between; empty where no key acts.
     QString line() const { return m_words.join(QStringLiteral("   |   ")); }
 
   private:

@@ -6,8 +6,8 @@
 
 namespace ww::ui {
 
-/// A QLabel lays its rich text out anew each time a layout asks how high it is; this one does so once for each
-/// width, until text or font change.
+/// A QLabel lays its rich text out anew each time a layout asks how high it is; this one does so once for
+/// each width, until text or font change.
 class MeasuredLabel : public QLabel {
   public:
     using QLabel::QLabel;

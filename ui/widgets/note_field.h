@@ -17,7 +17,9 @@ class NoteField : public QPlainTextEdit {
     void setStore(Store store) { m_store = std::move(store); }
     /// The stored text; ends what was being typed.
     void setStored(const QString& text);
+    /// Whether something is typed that is not stored yet.
     bool isTyped() const { return toPlainText() != m_stored; }
+    /// Stores what was typed; false where it was refused.
     bool commit();
 
   signals:

@@ -11,9 +11,11 @@ class NoticeLine : public QLabel {
 
   public:
     explicit NoticeLine(QWidget* parent = nullptr);
-    /// Shows a message; an empty one clears the line. The whole text is also the tooltip.
+    /// Shows a message; an empty one clears the line. The whole text is also the tooltip. `isUrgent`: in the
+    /// color of warnings.
     void showMessage(const QString& message, bool isUrgent);
     void clearMessage() { showMessage(QString(), false); }
+    /// The whole message, also where the line has no room for it.
     QString message() const { return m_message; }
 
   protected:

@@ -18,6 +18,7 @@ class SideBySide : public QWidget {
         int stretch;      ///< its part of what is left; 0: none
         int heightBelow;  ///< what it is to have at least where one stands below the other; or kAsItAsks
     };
+    /// Takes both widgets over; `first` stands on the side where reading begins.
     SideBySide(Part first, Part second, QWidget* parent = nullptr);
 
     QSize minimumSizeHint() const override;

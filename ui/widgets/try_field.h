@@ -20,6 +20,7 @@ class TryField : public QLineEdit {
     bool commit();
     /// Forgets what stands in the field and what stood there.
     void empty() { setText(QString()); }
+    /// Whether nothing but spaces stands in the field.
     bool isBlank() const { return text().trimmed().isEmpty(); }
     /// Whether what stands in the field was refused, or is said to stand in the way of something.
     bool isRefused() const { return m_isRefused && !isBlank(); }
@@ -27,8 +28,9 @@ class TryField : public QLineEdit {
     void setRefused() { m_isRefused = true; }
 
   signals:
-    /// The setting is to be moved by so many steps, or whole turns.
+    /// The setting is to be moved by so many of its steps; below zero: down.
     void stepped(int steps);
+    /// The setting is to be moved by so many whole turns.
     void turned(int turns);
     /// Escape on an empty field.
     void givenUp();

@@ -16,6 +16,7 @@ class WalkField : public EntryField {
     using EntryField::EntryField;
 
   signals:
+    /// The value is stored, or nothing was typed: the hand goes this way.
     void gone(ww::ui::WalkField::Way way);
 
   protected:

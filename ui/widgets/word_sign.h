@@ -15,10 +15,11 @@ class WordSign : public QWidget {
   public:
     explicit WordSign(QWidget* parent = nullptr);
 
-    /// Nothing: no reading says anything yet. `words` is what is written; the longest that can ever stand
-    /// there sets the size, so that nothing moves.
+    /// Nothing: no reading says anything yet. `words` is what is written, `note` a smaller line below it.
     void show(std::optional<balancing::AimWord> word, const QString& words, const QString& note);
+    /// The longest words that can ever stand there, which set the size, so that nothing moves.
     void setLongest(const QString& words);
+    /// What was shown last.
     std::optional<balancing::AimWord> word() const { return m_word; }
     void setTokens(const theme::Tokens& tokens);
 

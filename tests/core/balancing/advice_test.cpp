@@ -88,6 +88,19 @@ const SettingAdvice& settingFor(const FieldJob& job, const Advice& advice, const
     return *found;
 }
 
+/// The four circuits, surveyed, set as was advised then and read again.
+FieldJob jobSetAsAdvised() {
+    FieldJob job = fourCircuits();
+    readAll(job, {}, project::RoundKind::Survey);
+    const Advice first = advise(job.project(), learn(job.project()));
+    LoopState set;
+    for (const SettingAdvice& setting : first.settings) {
+        set.settings[job.project().branches()[setting.branch].id] = setting.setting;
+    }
+    readAll(job, set, project::RoundKind::Final);
+    return job;
+}
+
 TEST(Advice, aSurveyGivesEverySettingAtOnce) {
     FieldJob job = fourCircuits();
     readAll(job, {}, project::RoundKind::Survey);
@@ -159,14 +172,7 @@ TEST(Advice, aHeldValveIsNotTheNextMove) {
 }
 
 TEST(Advice, aRoundAtTheAdvisedSettingsVerifiesIt) {
-    FieldJob job = fourCircuits();
-    readAll(job, {}, project::RoundKind::Survey);
-    const Advice first = advise(job.project(), learn(job.project()));
-    LoopState set;
-    for (const SettingAdvice& setting : first.settings) {
-        set.settings[job.project().branches()[setting.branch].id] = setting.setting;
-    }
-    readAll(job, set, project::RoundKind::Final);
+    FieldJob job = jobSetAsAdvised();
     const LearnedLoop learned = learn(job.project());
     const Advice advice = advise(job.project(), learned);
     EXPECT_EQ(advice.status, AdviceStatus::Verified);
@@ -206,14 +212,7 @@ TEST(Advice, aValveTooLargeToReadIsNamed) {
 }
 
 TEST(Advice, twoWrongReadingsAreNotAskedForASettingWithoutDoubt) {
-    FieldJob job = fourCircuits();
-    readAll(job, {}, project::RoundKind::Survey);
-    const Advice first = advise(job.project(), learn(job.project()));
-    LoopState set;
-    for (const SettingAdvice& setting : first.settings) {
-        set.settings[job.project().branches()[setting.branch].id] = setting.setting;
-    }
-    readAll(job, set, project::RoundKind::Final);
+    FieldJob job = jobSetAsAdvised();
     // The reading of T2 in the second round was written down in kPa instead of psi.
     for (const project::Reading& reading :
          std::vector(job.project().readings().begin(), job.project().readings().end())) {

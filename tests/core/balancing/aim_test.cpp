@@ -54,6 +54,15 @@ std::string readDp(const project::Project& project, const LoopState& state, std:
         .text();
 }
 
+/// 1.5 m3/h within a band of 5 %.
+AimFlow flowToAimAt() {
+    AimFlow flow;
+    flow.flow = VolumeFlow::from(1.5, Unit::CubicMetrePerHour);
+    flow.low = flow.flow * 0.95;
+    flow.high = flow.flow * 1.05;
+    return flow;
+}
+
 TEST(Aim, matchesAnIndependentCalculation) {
     std::mt19937 random(17);
     for (int network = 0; network < 50; ++network) {
@@ -140,10 +149,7 @@ TEST(Aim, neverRestsOnThePumpsTotal) {
 TEST(AimRows, stepsOneDivisionAndStopsAtTheValvesStops) {
     std::mt19937 random(5);
     const support::FieldJob job = randomJob(random, 3);
-    AimFlow flow;
-    flow.flow = VolumeFlow::from(1.5, Unit::CubicMetrePerHour);
-    flow.low = flow.flow * 0.95;
-    flow.high = flow.flow * 1.05;
+    const AimFlow flow = flowToAimAt();
     const Setting step = Setting::si(0.1);
     const auto rows = aimRows(job.project(), 0, flow, Setting::si(2.5), step);
     ASSERT_EQ(rows.size(), 5U);
@@ -169,10 +175,7 @@ TEST(AimRows, stepsOneDivisionAndStopsAtTheValvesStops) {
 TEST(AimWord, followsFromTheReadingAndTheStops) {
     std::mt19937 random(5);
     const support::FieldJob job = randomJob(random, 3);
-    AimFlow flow;
-    flow.flow = VolumeFlow::from(1.5, Unit::CubicMetrePerHour);
-    flow.low = flow.flow * 0.95;
-    flow.high = flow.flow * 1.05;
+    const AimFlow flow = flowToAimAt();
     const AimRow row = aimAt(job.project(), 0, flow, Setting::si(2));
     const auto word = [&](const AimRow& at, double factor) {
         return wordFor(job.project(), 0, at, at.dp * factor);
@@ -194,10 +197,7 @@ TEST(AimWord, aboveTheRangeOfTheInstrumentIsReadAgain) {
     const base::Id meter = job.instrument("1", "");
     job.change(job.project().instruments().at(meter),
                [&](project::Instrument& i) { i.range = job.pressure("160"); });
-    AimFlow flow;
-    flow.flow = VolumeFlow::from(1.5, Unit::CubicMetrePerHour);
-    flow.low = flow.flow * 0.95;
-    flow.high = flow.flow * 1.05;
+    const AimFlow flow = flowToAimAt();
     const AimRow row = aimAt(job.project(), 0, flow, Setting::si(2));
     const auto word = [&](double dp_kPa) {
         return wordFor(job.project(), 0, row, PressureDifference::from(dp_kPa, Unit::Kilopascal), meter);

@@ -2,8 +2,6 @@
 
 #include <gtest/gtest.h>
 
-#include <cmath>
-
 namespace ww::curve {
 namespace {
 
@@ -69,31 +67,6 @@ TEST(ImpellerFamily, scalesTheNearestCurveBeyondItsEnds) {
     const auto single = family({200}).diameterForShutoff(Head::si(16.2));
     EXPECT_NEAR(single.diameter.in(Unit::Millimetre), 180, 1e-9);
     EXPECT_TRUE(single.isBeyondFamily);
-    const auto duty = family({200}).diameterForDuty(m3h(20), Head::si(6));
-    EXPECT_NEAR(duty.diameter.in(Unit::Millimetre), 200 * 20 / std::sqrt(800), 1e-9);
-    EXPECT_TRUE(duty.isBeyondFamily);
-}
-
-// By hand along H = k Q^2 through (20, 10): k = 0.025. 160 mm: H = 12.8 k/(k + 0.01) = 9.1429 m; 200
-// mm: 14.2857 m.
-TEST(ImpellerFamily, findsTheDiameterAlongTheParabolaOfADuty) {
-    const auto pump = family({160, 200});
-    const double low = std::sqrt(12.8 * 0.025 / 0.035);
-    const double high = std::sqrt(20 * 0.025 / 0.035);
-    const double expected = 160 + 40 * (std::sqrt(10.0) - low) / (high - low);
-    const auto estimate = pump.diameterForDuty(m3h(20), Head::si(10));
-    EXPECT_NEAR(estimate.diameter.in(Unit::Millimetre), expected, 2e-3);
-    EXPECT_FALSE(estimate.isBeyondFamily);
-    EXPECT_FALSE(pump.diameterForDuty(m3h(20), Head::si(16)).isBeyondFamily);
-    EXPECT_TRUE(pump.diameterForDuty(m3h(20), Head::si(17)).isBeyondFamily);
-}
-
-TEST(ImpellerFamily, theCurveOfADutysDiameterPassesThroughTheDuty) {
-    const auto pump = family({160, 180, 200});
-    for (const double head_m : {9.0, 10.5, 12.0, 13.9, 15.0}) {
-        const auto estimate = pump.diameterForDuty(m3h(20), Head::si(head_m));
-        EXPECT_NEAR(pump.curveOf(estimate.diameter).head(m3h(20)).si(), head_m, 2e-2) << head_m;
-    }
 }
 
 TEST(ImpellerFamily, givesTheCurveOfAnyDiameter) {

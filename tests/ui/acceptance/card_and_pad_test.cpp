@@ -7,7 +7,7 @@
 
 #include "core/balancing/standing_readings.h"
 #include "tests/ui/support/desk_window.h"
-#include "tests/ui/support/layout_faults.h"
+#include "tests/ui/support/target_faults.h"
 
 namespace ww::ui {
 namespace {

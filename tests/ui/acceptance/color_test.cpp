@@ -14,7 +14,6 @@
 #include <QRadioButton>
 #include <QStyleOptionButton>
 #include <map>
-#include <set>
 
 #include "tests/ui/support/color_math.h"
 #include "tests/ui/support/desk_window.h"
@@ -47,30 +46,34 @@ QRect scaled(const QRect& part) {
     return {part.topLeft() * kScale, part.size() * kScale};
 }
 
-QRgb commonest(const QImage& picture, const QRect& part) {
+/// How many pixels of a part of a picture have each color; counted by runs, as most of it is one color.
+std::map<QRgb, int> colorsOf(const QImage& picture, const QRect& part) {
     std::map<QRgb, int> counts;
     const QRect box = part & picture.rect();
     for (int y = box.top(); y <= box.bottom(); ++y) {
-        for (int x = box.left(); x <= box.right(); ++x) {
-            ++counts[picture.pixel(x, y)];
+        const auto* line = reinterpret_cast<const QRgb*>(picture.constScanLine(y));
+        for (int x = box.left(); x <= box.right();) {
+            const QRgb color = line[x];
+            const int from = x;
+            while (x <= box.right() && line[x] == color) {
+                ++x;
+            }
+            counts[color] += x - from;
         }
     }
+    return counts;
+}
+
+QRgb commonest(const std::map<QRgb, int>& counts) {
     const auto most = std::max_element(counts.begin(), counts.end(),
                                        [](const auto& a, const auto& b) { return a.second < b.second; });
     return most == counts.end() ? 0 : most->first;
 }
 
-/// Contrast of what stands out most in a part of a picture against a color.
-double mostContrast(const QImage& picture, const QRect& part, QRgb against) {
-    std::set<QRgb> colors;
-    const QRect box = part & picture.rect();
-    for (int y = box.top(); y <= box.bottom(); ++y) {
-        for (int x = box.left(); x <= box.right(); ++x) {
-            colors.insert(picture.pixel(x, y));
-        }
-    }
+/// Contrast of the color that stands out most against another.
+double mostContrast(const std::map<QRgb, int>& counts, QRgb against) {
     double most = 0;
-    for (const QRgb color : colors) {
+    for (const auto& [color, count] : counts) {
         most = std::max(most, contrastRatio(QColor(against), QColor(color)));
     }
     return most;
@@ -78,7 +81,8 @@ double mostContrast(const QImage& picture, const QRect& part, QRgb against) {
 
 /// Contrast of what is written in a part of a picture against its commonest color.
 double writtenContrast(const QImage& picture, const QRect& part) {
-    return mostContrast(picture, part, commonest(picture, part));
+    const std::map<QRgb, int> counts = colorsOf(picture, part);
+    return mostContrast(counts, commonest(counts));
 }
 
 /// A text on the screen and where it stands in the window, px.
@@ -168,8 +172,8 @@ double frameContrast(const QImage& picture, const QRect& box) {
                              {box.right() + kOutside, middle.y(), 1, 1}};
     double least = 21;
     for (int side = 0; side < 4; ++side) {
-        const QRgb around = commonest(picture, scaled(corners[side]));
-        least = std::min(least, mostContrast(picture, scaled(sides[side]), around));
+        const QRgb around = commonest(colorsOf(picture, scaled(corners[side])));
+        least = std::min(least, mostContrast(colorsOf(picture, scaled(sides[side])), around));
     }
     return least;
 }
@@ -228,7 +232,7 @@ TEST(PaintedColors, framesAndShapesStandOut) {
                     painter.setRenderHint(QPainter::Antialiasing);
                     theme::paintState(painter, picture.rect(), state, true, tokens);
                 }
-                EXPECT_GE(mostContrast(picture, picture.rect(), under.rgb()), 3.0)
+                EXPECT_GE(mostContrast(colorsOf(picture, picture.rect()), under.rgb()), 3.0)
                     << theme::name(display).toStdString() << ", state " << static_cast<int>(state);
             }
         }

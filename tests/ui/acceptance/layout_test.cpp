@@ -118,7 +118,7 @@ TEST_P(Lists, showEachNameWhole) {
     int lists = 0;
     support::eachPage(shown.desk.window, [&](const QString& page) {
         // Lists are laid out again a tenth of a second after their width changed.
-        QTest::qWait(300);
+        QTest::qWait(150);
         for (QAbstractItemView* list : shown.desk.window.findChildren<QAbstractItemView*>()) {
             const bool isList = qobject_cast<const QListView*>(list) != nullptr ||
                                 (shown.desk.window.place() == MainWindow::Review &&

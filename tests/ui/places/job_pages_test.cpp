@@ -71,10 +71,7 @@ TEST(JobPages, aRefusedTextGoesWithTheRowThatIsTakenAway) {
     desk.window.showPlace(MainWindow::Job);
     PeopleModel people(desk.bridge());
     ASSERT_TRUE(people.add().ok());
-    EntryTable* table = nullptr;
-    for (EntryTable* found : desk.window.findChildren<EntryTable*>()) {
-        table = found->accessibleName() == "People" ? found : table;
-    }
+    auto* table = support::named<EntryTable>(desk.window, "People");
     ASSERT_NE(table, nullptr);
     table->setFocus();
     table->beginEdit(table->model()->index(1, PeopleModel::Role));

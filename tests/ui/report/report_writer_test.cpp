@@ -2,57 +2,17 @@
 
 #include <gtest/gtest.h>
 
-#include <QImage>
-#include <QProcess>
-#include <algorithm>
-#include <cmath>
-#include <map>
 #include <regex>
 #include <sstream>
 
-#include "core/balancing/assess.h"
-#include "tests/support/demo_project.h"
-#include "tests/support/temporary_folder.h"
-#include "tests/support/walk_job.h"
+#include "tests/ui/report/written_report.h"
 #include "tests/ui/support/spoken.h"
-#include "ui/report/page_builder.h"
-#include "ui/report/report_pages.h"
-#include "ui/text/words.h"
 
 namespace ww::ui::report {
 namespace {
 
 using support::DemoOptions;
-using support::demoProject;
-
-ww::report::Report built(const project::Project& project) {
-    ww::report::ReportOptions options;
-    options.journalDigest = "3f9c01ab77e2d4f00112";
-    options.workbookId = "0123";
-    options.printed = *base::Instant::fromText("2026-03-04T10:00:00Z");
-    return ww::report::build(project, options);
-}
-
-std::string output(const QString& program, const QStringList& arguments) {
-    QProcess process;
-    process.start(program, arguments);
-    EXPECT_TRUE(process.waitForFinished()) << program.toStdString() << " of poppler-utils is needed";
-    EXPECT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
-    return process.readAllStandardOutput().toStdString();
-}
-
-/// A report on disk in a folder of its own.
-struct Written {
-    support::TemporaryFolder folder;
-    std::string file;
-
-    explicit Written(const project::Project& project) : file(folder.file("report.pdf")) {
-        EXPECT_TRUE(writePdf(built(project), project, file).ok());
-    }
-    std::string text() const { return output("pdftotext", {"-layout", QString::fromStdString(file), "-"}); }
-};
-
-// The tools of poppler stand for any reader; the parts of a report are common practice.
+// The parts of a report are common practice.
 TEST(ReportWriter, textHoldsEverySectionAndEveryTag) {
     const project::Project project = demoProject();
     const std::string text = Written(project).text();
@@ -174,22 +134,6 @@ TEST(ReportWriter, refusesAFolderThatIsNotThereAndLeavesNothing) {
     EXPECT_FALSE(folder.has("no"));
 }
 
-/// The demo job as if a practice building answered it.
-project::Project simulatedProject() {
-    project::Project project = demoProject();
-    project::Job job = project.job();
-    job.practice = "difficulty=steady;seed=17";
-    project.put(job);
-    return project;
-}
-
-/// What stands on one page of a file.
-std::string pageText(const Written& written, std::size_t page) {
-    const QString number = QString::number(page);
-    return output("pdftotext",
-                  {"-layout", "-f", number, "-l", number, QString::fromStdString(written.file), "-"});
-}
-
 TEST(ReportWriter, everyPageOfASimulatedJobSaysSo) {
     const project::Project project = simulatedProject();
     const Written written(project);
@@ -272,261 +216,6 @@ TEST(ReportWriter, noPageHasTheLastRowOfATableAlone) {
     EXPECT_TRUE(isOnTwoPages);
 }
 
-/// The darkest and lightest greys of a page.
-QImage greyPage(const ReportPages& pages, std::size_t page) {
-    const QSizeF size = pages.size(page) / kDotsPerInch * 96;
-    QImage image(size.toSize(), QImage::Format_RGB32);
-    image.fill(Qt::white);
-    QPainter painter(&image);
-    renderPage(painter, pages, page, QRectF(QPointF(0, 0), size));
-    painter.end();
-    return image.convertToFormat(QImage::Format_Grayscale8);
-}
-
-TEST(ReportPages, previewShowsInkOnEveryPageAlsoInGrey) {
-    const project::Project project = demoProject();
-    const ReportPages pages = layOut(built(project), project);
-    ASSERT_EQ(pages.names.size(), pages.pages.size());
-    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
-        const QImage grey = greyPage(pages, page);
-        int dark = 0;
-        for (int y = 0; y < grey.height(); ++y) {
-            for (int x = 0; x < grey.width(); ++x) {
-                dark += qGray(grey.pixel(x, y)) < 100 ? 1 : 0;
-            }
-        }
-        EXPECT_GT(dark, 1000) << page;
-        EXPECT_FALSE(pages.names[page].isEmpty());
-    }
-}
-
-// The bar is as wide as what is printed, black with a white word: no copier takes it away.
-TEST(ReportPages, theBarOfASimulatedJobIsBlackAcrossTheHeadAlsoInGrey) {
-    const project::Project project = simulatedProject();
-    const ReportPages pages = layOut(built(project), project);
-    constexpr double kDotsPerMm = 96 / 25.4;
-    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
-        const QImage grey = greyPage(pages, page);
-        const int y = static_cast<int>(16.5 * kDotsPerMm);  // between the upper edge of the bar and the word
-        int dark = 0;
-        for (int x = 0; x < grey.width(); ++x) {
-            dark += qGray(grey.pixel(x, y)) < 60 ? 1 : 0;
-        }
-        EXPECT_GT(dark, 0.95 * (grey.width() - 30 * kDotsPerMm)) << "page " << page + 1;
-        int light = 0;
-        for (int x = 0; x < grey.width(); ++x) {
-            const int middle = static_cast<int>(20.6 * kDotsPerMm);
-            const bool isInBar = x > 16 * kDotsPerMm && x < grey.width() - 16 * kDotsPerMm;
-            light += isInBar && qGray(grey.pixel(x, middle)) > 200 ? 1 : 0;
-        }
-        EXPECT_GT(light, 20) << "page " << page + 1 << ": the word in it";
-    }
-}
-
-/// The walk job with a second round in which every state of a share stands but "Not read".
-project::Project jobOfManyStates() {
-    project::Project job;
-    for (const project::AnyRecord& record : support::walkJob().put) {
-        std::visit([&](const auto& one) { job.put(one); }, record);
-    }
-    project::Round round = job.rounds()[0];
-    const base::Id survey = round.id;
-    round.id = support::CountingIds::numbered(900'000);
-    round.number = 2;
-    round.kind = project::RoundKind::Final;
-    job.put(round);
-    const balancing::Assessment before = balancing::assess(job, survey);
-    bool isDrifted = false;
-    bool isDoubtful = false;
-    bool isThrottled = false;
-    std::uint64_t id = 900'001;
-    for (const std::size_t index : job.readingsOf(survey)) {
-        project::Reading reading = job.readings()[index];
-        const auto state = before.branches[job.branches().indexOf(reading.branch)].state;
-        reading.id = support::CountingIds::numbered(id++);
-        reading.round = round.id;
-        if (!isDrifted && state == balancing::State::OnShare) {
-            // Nobody turned it, and it is over its share.
-            reading.dp = quantity::measured<quantity::PressureDifference>(
-                base::Decimal::fromNumber(reading.dp->digits.value() * 1.6, 1), quantity::Unit::Kilopascal);
-            isDrifted = true;
-        } else if (!isDoubtful && state == balancing::State::Over) {
-            isDoubtful = reading.isDoubtful = true;
-        } else if (!isThrottled && state == balancing::State::AtStop) {
-            // Short and not fully open any more.
-            reading.setting = *base::Decimal::parse("3");
-            isThrottled = true;
-        }
-        job.put(reading);
-    }
-    return job;
-}
-
-/// A word of a page and where it begins, in points from the upper left corner.
-struct PlacedWord {
-    std::string word;
-    double left = 0;
-    double top = 0;
-    double bottom = 0;
-};
-
-std::vector<PlacedWord> wordsOf(const std::string& file, int page) {
-    const std::string boxes = output("pdftotext", {"-f", QString::number(page), "-l", QString::number(page),
-                                                   "-bbox", QString::fromStdString(file), "-"});
-    const std::regex form(
-        "<word xMin=\"([0-9.]+)\" yMin=\"([0-9.]+)\" xMax=\"[0-9.]+\" yMax=\"([0-9.]+)\">([^<]*)</word>");
-    std::vector<PlacedWord> words;
-    for (std::sregex_iterator at(boxes.begin(), boxes.end(), form), end; at != end; ++at) {
-        words.push_back({(*at)[4], std::stod((*at)[1]), std::stod((*at)[2]), std::stod((*at)[3])});
-    }
-    return words;
-}
-
-/// The page that section 4 begins on; 0 where no page has its heading.
-int pageOfFinalRound(const std::string& file) {
-    constexpr int kMostPages = 12;
-    const std::string pages = output("pdfinfo", {QString::fromStdString(file)});
-    std::smatch count;
-    const int last =
-        std::regex_search(pages, count, std::regex("Pages: +([0-9]+)")) ? std::stoi(count[1]) : 0;
-    for (int page = 1; page <= std::min(last, kMostPages); ++page) {
-        const std::vector<PlacedWord> words = wordsOf(file, page);
-        for (std::size_t i = 0; i + 2 < words.size(); ++i) {
-            if (words[i].word == "4" && words[i + 1].word == "Final" && words[i + 2].word == "round") {
-                return page;
-            }
-        }
-    }
-    return 0;
-}
-
-/// The square in front of a word, in which its state's shape is drawn, cut out of a page of `scale` dots a
-/// point.
-QImage shapeBefore(const QImage& page, const PlacedWord& word, double scale) {
-    constexpr double kRoom_pt = 11;
-    constexpr double kSide_pt = 8;
-    const double middle = (word.top + word.bottom) / 2;
-    return page.copy(QRectF((word.left - kRoom_pt) * scale, (middle - kSide_pt / 2) * scale, kSide_pt * scale,
-                            kSide_pt * scale)
-                         .toRect());
-}
-
-/// The part of the pixels in which two greys are told apart.
-double difference(const QImage& left, const QImage& right) {
-    int differing = 0;
-    for (int y = 0; y < left.height(); ++y) {
-        for (int x = 0; x < left.width(); ++x) {
-            differing += std::abs(qGray(left.pixel(x, y)) - qGray(right.pixel(x, y))) > 64 ? 1 : 0;
-        }
-    }
-    return differing / static_cast<double>(left.width() * left.height());
-}
-
-// The limit of 18 % is our own; WCAG 2.2, 1.4.1 asks that colour is never the only means.
-TEST(ReportWriter, theFinalRoundKeepsWordsAndShapesInGrey) {
-    const project::Project job = jobOfManyStates();
-    const Written written(job);
-    const int number = pageOfFinalRound(written.file);
-    ASSERT_GT(number, 0);
-    const std::string grey = written.folder.file("grey");
-    constexpr int kDots = 288;
-    output("pdftoppm", {"-gray", "-r", QString::number(kDots), "-f", QString::number(number), "-l",
-                        QString::number(number), "-singlefile", "-png", QString::fromStdString(written.file),
-                        QString::fromStdString(grey)});
-    const QImage page(QString::fromStdString(grey + ".png"));
-    ASSERT_FALSE(page.isNull());
-    const std::vector<PlacedWord> words = wordsOf(written.file, number);
-    const balancing::Assessment final = balancing::assess(job, job.rounds()[1].id);
-    std::map<std::string, QImage> shapes;
-    for (std::size_t i = 0; i < job.branches().size(); ++i) {
-        const balancing::BranchResult& result = final.branches[i];
-        if (!result.isTerminal) {
-            continue;
-        }
-        const std::string& tag = job.branches()[i].tag;
-        const std::string state = text::word(result.state, job.branches()[i]).toStdString();
-        // A word of two parts is known by its first.
-        const std::string first = state.substr(0, state.find(' '));
-        const auto said = std::find_if(words.begin(), words.end(), [&](const PlacedWord& word) {
-            return word.word == first && std::any_of(words.begin(), words.end(), [&](const PlacedWord& row) {
-                       return row.word == tag && std::abs(word.top - row.top) < 3;
-                   });
-        });
-        ASSERT_NE(said, words.end()) << tag << " does not say " << state;
-        const bool hasDirections =
-            result.state == balancing::State::AtStop || result.state == balancing::State::Drifted;
-        const bool isOver = hasDirections && result.ofTarget && result.ofTarget->si() > 1;
-        shapes.emplace(state + (isOver ? ", over" : ""), shapeBefore(page, *said, kDots / 72.0));
-    }
-    for (const char* state : {"Short", "Over", "On share", "Drifted, over", "At stop", "Doubtful"}) {
-        EXPECT_TRUE(shapes.contains(state)) << state << " is not among the cases";
-    }
-    for (const auto& [one, shape] : shapes) {
-        QImage blank(shape.size(), QImage::Format_Grayscale8);
-        blank.fill(Qt::white);
-        EXPECT_GE(difference(shape, blank), 0.1) << one << " has no shape";
-        for (const auto& [other, otherShape] : shapes) {
-            if (one < other) {
-                EXPECT_GE(difference(shape, otherShape), 0.18) << one << " and " << other;
-            }
-        }
-    }
-}
-
-TEST(ReportPages, aSmallDiagramStandsUprightBehindTheMethod) {
-    const project::Project project = demoProject();
-    const ReportPages pages = layOut(built(project), project);
-    for (const Page& page : pages.pages) {
-        const auto& sections = page.sections;
-        if (std::find(sections.begin(), sections.end(), ww::report::kOneLine) != sections.end()) {
-            EXPECT_FALSE(page.isLandscape);
-        }
-    }
-}
-
-/// How far down a page its ink reaches above the footer, as a part of its height.
-double filledPart(const ReportPages& pages, std::size_t page) {
-    const QImage grey = greyPage(pages, page);
-    const int footer = grey.height() - static_cast<int>(26 / 25.4 * 96);
-    for (int y = footer; y > 0; --y) {
-        for (int x = 0; x < grey.width(); ++x) {
-            if (qGray(grey.pixel(x, y)) < 200) {
-                return static_cast<double>(y) / grey.height();
-            }
-        }
-    }
-    return 0;
-}
-
-// A page is left before it is full only where the next lies the other way, or for a figure that has no room
-// on it: at most 107 mm of the 171 that a page on its side has.
-TEST(ReportPages, noPageIsLeftHalfEmpty) {
-    DemoOptions options;
-    options.fillerTerminals = 20;
-    for (const project::Project& project : {demoProject(), demoProject(options)}) {
-        const ReportPages pages = layOut(built(project), project);
-        for (std::size_t page = 0; page + 1 < pages.pages.size(); ++page) {
-            if (pages.pages[page].isLandscape == pages.pages[page + 1].isLandscape) {
-                EXPECT_GT(filledPart(pages, page), 0.3) << "page " << page + 1;
-            }
-        }
-    }
-}
-
-// The short sections about the record, where nothing is on record, take no page of their own.
-TEST(ReportPages, shortSectionsShareAPage) {
-    const project::Project project = demoProject();
-    const ReportPages pages = layOut(built(project), project);
-    bool isShared = false;
-    for (const Page& page : pages.pages) {
-        const auto has = [&](int number) {
-            return std::find(page.sections.begin(), page.sections.end(), number) != page.sections.end();
-        };
-        isShared = isShared || (has(ww::report::kReadiness) && has(ww::report::kDeficiencies));
-    }
-    EXPECT_TRUE(isShared);
-}
-
 // A heading stands with what follows it: it is never the last line above the footer.
 TEST(ReportWriter, noHeadingEndsAPage) {
     const project::Project project = demoProject();
@@ -561,36 +250,6 @@ TEST(ReportWriter, germanWordsStayWhole) {
         EXPECT_NE(text.find(word), std::string::npos) << word;
     }
     EXPECT_EQ(text.find("rpm"), std::string::npos);
-}
-
-// A unit stands on the line of its number (the SI brochure, 5.4.3: a space between them that does not break
-// is common practice).
-TEST(ReportPages, aUnitIsNotPartedFromItsNumber) {
-    EXPECT_EQ(unbrokenParts(QStringLiteral("spread 59.5 % in round 3")),
-              (QStringList{"spread", "59.5 %", "in", "round", "3"}));
-    EXPECT_EQ(unbrokenParts(QStringLiteral("10.21 L/s, 106.5 %.")), (QStringList{"10.21 L/s,", "106.5 %."}));
-    EXPECT_EQ(unbrokenParts(QStringLiteral("valve T4")), (QStringList{"valve", "T4"}));
-}
-
-// Nothing is painted outside the margins of the paper; 10 mm is what common printers need.
-TEST(ReportPages, nothingReachesTheEdge) {
-    DemoOptions options;
-    options.fillerTerminals = 60;
-    const project::Project project = demoProject(options);
-    const ReportPages pages = layOut(built(project), project);
-    for (std::size_t page = 0; page < pages.pages.size(); ++page) {
-        const QImage grey = greyPage(pages, page);
-        const int edge = static_cast<int>(10 / 25.4 * 96);
-        for (int y = 0; y < grey.height(); ++y) {
-            for (int x = 0; x < grey.width(); ++x) {
-                const bool isEdge =
-                    x < edge || y < edge || x >= grey.width() - edge || y >= grey.height() - edge;
-                if (isEdge && qGray(grey.pixel(x, y)) < 250) {
-                    FAIL() << "page " << page + 1 << " at " << x << ", " << y;
-                }
-            }
-        }
-    }
 }
 
 }  // namespace

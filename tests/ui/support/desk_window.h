@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QApplication>
+#include <QCloseEvent>
 #include <QLabel>
 #include <QTest>
 
@@ -92,5 +93,23 @@ class DeskWindow {
     CountingIds ids;
     ui::MainWindow window;
 };
+
+/// The part of a widget that a screen reader calls so; null where there is none.
+template <class Widget>
+Widget* named(const QWidget& whole, const char* name) {
+    for (Widget* part : whole.findChildren<Widget*>()) {
+        if (part->accessibleName() == name) {
+            return part;
+        }
+    }
+    return nullptr;
+}
+
+/// Closes a window as a person does; false where it stays.
+inline bool isClosed(ui::MainWindow& window) {
+    QCloseEvent closing;
+    QApplication::sendEvent(&window, &closing);
+    return closing.isAccepted();
+}
 
 }  // namespace ww::support

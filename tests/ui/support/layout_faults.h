@@ -1,8 +1,7 @@
 // What a person would see to be wrong with where things stand in a window: cut words, parts outside their
-// frame, bars that scroll sideways, targets too small to touch. Not for what the words say.
+// frame, bars that scroll sideways. Not for what the words say.
 #pragma once
 
-#include <QSize>
 #include <QString>
 #include <QStringList>
 #include <QWidget>
@@ -16,9 +15,5 @@ QStringList layoutFaults(const QWidget& window);
 
 /// The faults that are left when what is computed beside the screen has come and found its place.
 QStringList settledFaults(const QWidget& window);
-
-/// Every visible target (button, field, choice, tab, menu, list item) below `least`, and every two of them
-/// closer together than `gap`; device-independent pixels. Rows of one table are one target.
-QStringList targetFaults(const QWidget& window, QSize least, int gap);
 
 }  // namespace ww::support

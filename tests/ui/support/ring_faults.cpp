@@ -31,13 +31,16 @@ int thickness(const std::function<bool(int depth)>& differs) {
     return longest;
 }
 
+/// A part of a window, without and with the keys in a control.
 struct Painted {
+    QRect area;
     QImage without;
     QImage with;
 
+    /// Of a point of the window.
     bool differs(const QPoint& at) const {
-        const QRgb before = without.pixel(at);
-        const QRgb after = with.pixel(at);
+        const QRgb before = without.pixel(at - area.topLeft());
+        const QRgb after = with.pixel(at - area.topLeft());
         return before != after && contrastRatio(QColor(before), QColor(after)) >= kLeastRatio;
     }
 };
@@ -127,6 +130,20 @@ QString partFault(const Painted& painted, const QWidget& window, const QWidget& 
     return sideFaults(painted, inWindow(part), inWindow(inSight));
 }
 
+/// Where the control lies in the window, as far as it is in it.
+QRect placeOf(const QWidget& window, const QWidget& control) {
+    return QRect(control.mapTo(&window, QPoint()), control.size()) & window.rect();
+}
+
+/// Without the keys, which another has, and with them.
+Painted paintedIn(const QRect& area, QWidget& window, QWidget& control) {
+    Painted painted{area, window.grab(area).toImage(), {}};
+    control.setFocus(Qt::OtherFocusReason);
+    QTest::qWait(0);
+    painted.with = window.grab(area).toImage();
+    return painted;
+}
+
 }  // namespace
 
 QList<QWidget*> tabStops(const QWidget& window) {
@@ -147,11 +164,13 @@ QString ringFault(QWidget& window, QWidget& control) {
     QTest::qWait(0);
     window.setFocus(Qt::OtherFocusReason);
     QTest::qWait(0);
-    Painted painted;
-    painted.without = window.grab().toImage();
-    control.setFocus(Qt::OtherFocusReason);
-    QTest::qWait(0);
-    painted.with = window.grab().toImage();
+    const QRect place = placeOf(window, control);
+    Painted painted = paintedIn(place, window, control);
+    if (placeOf(window, control) != place) {
+        window.setFocus(Qt::OtherFocusReason);
+        QTest::qWait(0);
+        painted = paintedIn(window.rect(), window, control);
+    }
     if (!control.hasFocus()) {
         return "it does not take the keys";
     }

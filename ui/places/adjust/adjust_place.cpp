@@ -1,5 +1,6 @@
 #include "ui/places/adjust/adjust_place.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QScrollArea>
 #include <cmath>
@@ -310,7 +311,7 @@ void AdjustPlace::showFigures() {
     const curve::ValveCharacteristic& curve = *project.characteristicOf(branch);
     const QString scale = tr("of %1 %2")
                               .arg(QString::fromStdString(m_valve.settingText(curve.fullyOpen()).text()),
-                                   text::word(valve.scale));
+                                   text::nameOf(valve.scale));
     m_setting->show(
         QString::fromStdString(m_valve.settingText(m_valve.setting()).text()),
         {scale,

@@ -70,7 +70,7 @@ JobPlace::JobPlace(WorkbookBridge& bridge, QWidget* parent)
 
 void JobPlace::buildChoices(QFormLayout* form) {
     for (const auto units : {project::UnitSystem::SI, project::UnitSystem::US}) {
-        m_units->addItem(text::word(units), static_cast<int>(units));
+        m_units->addItem(text::nameOf(units), static_cast<int>(units));
     }
     for (const auto kind :
          {fluid::FluidKind::Water, fluid::FluidKind::EthyleneGlycol, fluid::FluidKind::PropyleneGlycol}) {

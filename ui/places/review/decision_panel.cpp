@@ -104,7 +104,7 @@ void DecisionPanel::refresh() {
     if (round == nullptr) {
         return;
     }
-    QStringList lines{tr("Round %1: %2").arg(round->number).arg(text::word(round->state).toLower())};
+    QStringList lines{tr("Round %1: %2").arg(round->number).arg(text::nameOf(round->state))};
     const auto by = [](const QString& what, const std::string& who,
                        const std::optional<base::Instant>& time) {
         return QStringLiteral("%1 %2, %3").arg(what, QString::fromStdString(who), whenText(time));

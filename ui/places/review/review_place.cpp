@@ -43,7 +43,7 @@ QString idText(const base::Id& id) {
 /// The state of a round and, below it, the day on which its walk began.
 QString stateAndDay(const project::Project& project, const project::Round& round) {
     const auto begin = project::beginOf(project, round.id);
-    const QString state = text::word(round.state);
+    const QString state = text::nameOf(round.state);
     return begin ? state + '\n' + QString::fromStdString(begin->date()) : state;
 }
 

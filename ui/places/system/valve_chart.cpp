@@ -49,7 +49,7 @@ charts::ChartFigure valveChart(const project::ValveModel& valve) {
                                                 "columns from a spreadsheet (Ctrl+V).");
         return figure;
     }
-    figure.x = charts::niceAxis(ValveChartText::tr("Setting, %1").arg(text::word(valve.scale)), 0,
+    figure.x = charts::niceAxis(ValveChartText::tr("Setting, %1").arg(text::nameOf(valve.scale)), 0,
                                 mostSetting > 0 ? mostSetting : 1, 5);
     figure.y = charts::niceAxis(unit, 0, mostCoefficient > 0 ? mostCoefficient : 1, 4);
     const auto curve = curve::ValveCharacteristic::make(project::valvePoints(valve));

@@ -110,7 +110,7 @@ QString ValvePanel::valveText(const project::Branch& branch, const balancing::Br
     if (curve != nullptr && result.setting) {
         words += '\n' + tr("setting %1 of %2 %3%4")
                             .arg(text::setting(*result.setting, project, branch),
-                                 text::setting(curve->fullyOpen(), project, branch), text::word(valve->scale),
+                                 text::setting(curve->fullyOpen(), project, branch), text::nameOf(valve->scale),
                                  result.isFullyOpen ? tr(", fully open") : QString());
     }
     if (valve->minimumDp) {

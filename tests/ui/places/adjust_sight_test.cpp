@@ -1,0 +1,122 @@
+// What is in sight in the place Adjust, how large, and that it stays where it is. The source of these checks
+// is the interaction design of this project.
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QImage>
+#include <QPushButton>
+#include <algorithm>
+
+#include "tests/ui/support/adjust_desk.h"
+#include "ui/places/adjust/adjust_words.h"
+
+namespace ww::ui {
+namespace {
+
+using support::AdjustDesk;
+
+/// Whether it lies in a view that scrolls: there it may move, the view itself may not.
+bool scrolls(const QWidget* widget) {
+    for (const QWidget* at = widget->parentWidget(); at != nullptr; at = at->parentWidget()) {
+        if (at->inherits("QAbstractScrollArea")) {
+            return true;
+        }
+    }
+    return false;
+}
+
+std::vector<QRect> shapesIn(QWidget& place) {
+    std::vector<QRect> all;
+    for (const QWidget* widget : place.findChildren<QWidget*>()) {
+        if (widget->isVisible() && !scrolls(widget)) {
+            all.emplace_back(widget->mapTo(&place, QPoint(0, 0)), widget->size());
+        }
+    }
+    return all;
+}
+
+TEST_F(AdjustDesk, nothingMovesBetweenTries) {
+    const auto before = shapesIn(place());
+    for (const char* typed : {"300", "45.6", "0.2", "12"}) {
+        m_desk.enter(typed);
+        EXPECT_TRUE(shapesIn(place()) == before) << typed;
+        m_desk.key(Qt::Key_Down);
+        EXPECT_TRUE(shapesIn(place()) == before) << typed;
+        settle();
+        EXPECT_TRUE(shapesIn(place()) == before) << typed;
+    }
+}
+
+TEST_F(AdjustDesk, theAimDigitsAreAsTallAsTheyMustBe) {
+    // 22 arc minutes at two meters on a 14 inch panel: 57 px, own calculation.
+    BigFigure figure("Aim");
+    figure.setTokens(theme::tokens(theme::Display::Daylight));
+    figure.show("52.3", {}, false);
+    figure.resize(figure.sizeHint());
+    QImage image(figure.size(), QImage::Format_ARGB32);
+    image.fill(Qt::white);
+    figure.render(&image);
+    int top = image.height();
+    int bottom = 0;
+    // Below the head line: the digits alone.
+    for (int y = QFontMetrics(figure.font()).height() + 1; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            if (qGray(image.pixel(x, y)) < 96) {
+                top = std::min(top, y);
+                bottom = std::max(bottom, y);
+            }
+        }
+    }
+    EXPECT_GE(bottom - top + 1, 57);
+}
+
+TEST_F(AdjustDesk, aimReadingWordAndSettingAreInSightTogether) {
+    std::vector<QWidget*> shown;
+    for (BigFigure* figure : place().findChildren<BigFigure*>()) {
+        shown.push_back(figure);
+    }
+    ASSERT_EQ(shown.size(), 3U) << "setting, aim and reading";
+    shown.push_back(place().findChild<WordSign*>());
+    for (const QWidget* widget : shown) {
+        EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect())
+            << widget->accessibleName().toStdString();
+    }
+}
+
+TEST_F(AdjustDesk, theFieldsAndHoldingAreInSightInLargeText) {
+    m_desk.window.setTextPoints(15.0);  // 150 % on a laptop of 1366 x 768
+    QTest::qWait(0);
+    std::vector<QWidget*> shown{place().field(), place().findChild<WordSign*>()};
+    for (QPushButton* button : place().findChildren<QPushButton*>()) {
+        if (button->text().remove('&').startsWith("Hold Here")) {
+            shown.push_back(button);
+        }
+    }
+    for (BigFigure* figure : place().findChildren<BigFigure*>()) {
+        shown.push_back(figure);
+    }
+    ASSERT_EQ(shown.size(), 6U) << "field, word, holding, setting, aim and reading";
+    for (const QWidget* widget : shown) {
+        EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect())
+            << widget->accessibleName().toStdString();
+    }
+}
+
+TEST_F(AdjustDesk, showsFiveNeighborsAndTheAimOfEach) {
+    m_desk.key(Qt::Key_PageDown);
+    const auto& rows = place().valve().rows();
+    ASSERT_EQ(rows.size(), 5U);
+    for (std::size_t i = 1; i < rows.size(); ++i) {
+        EXPECT_GT(rows[i].setting, rows[i - 1].setting);
+        EXPECT_LT(rows[i].dp, rows[i - 1].dp);  // the wider the valve, the less dp for the same flow
+    }
+    AimStripModel model(m_desk.bridge(), place().valve());
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    EXPECT_EQ(model.currentColumn(), 2);
+    const QString spoken = model.index(AimStripModel::AimRow, 2).data(Qt::AccessibleTextRole).toString();
+    EXPECT_TRUE(spoken.contains("setting 3") && spoken.contains("aim kPa")) << spoken.toStdString();
+    EXPECT_FALSE(basisWords(m_desk.bridge(), place().valve()).front().isEmpty());
+}
+
+}  // namespace
+}  // namespace ww::ui

@@ -1,0 +1,105 @@
+// A round in the place Walk as a whole: taken back and done again, closed, opened, looked at over the rounds.
+// The source of these checks is the interaction design of this project.
+#include <gtest/gtest.h>
+
+#include <QLabel>
+#include <QPushButton>
+
+#include "tests/support/whole_job.h"
+#include "tests/ui/support/desk_window.h"
+#include "ui/charts/chart_view.h"
+#include "ui/places/walk/walk_place.h"
+
+namespace ww::ui {
+namespace {
+
+using support::DeskWindow;
+using support::walkTag;
+
+TEST(WalkPlace, undoAndRedoOfAWholeWalkGiveTheSameJob) {
+    DeskWindow desk;
+    const auto readings = support::walkReadings(desk.project());
+    const auto before = support::recordsOf(desk.project());
+    for (const std::string& reading : readings) {
+        desk.enter(QString::fromStdString(reading));
+        const QString label = desk.bridge().undoLabel();
+        EXPECT_TRUE(label.contains(QString::fromStdString(reading))) << label.toStdString();
+    }
+    const auto after = support::recordsOf(desk.project());
+    for (std::size_t i = readings.size(); i > 0; --i) {
+        EXPECT_TRUE(desk.bridge().undoLabel().contains(QString::fromStdString(walkTag(static_cast<int>(i)))));
+        ASSERT_TRUE(desk.bridge().undo().ok());
+    }
+    EXPECT_EQ(support::recordsOf(desk.project()), before);
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        ASSERT_TRUE(desk.bridge().redo().ok());
+    }
+    EXPECT_EQ(support::recordsOf(desk.project()), after);
+}
+
+TEST(WalkPlace, undoFromAnotherPlaceShowsWhatItChanged) {
+    DeskWindow desk;
+    desk.enter("20.0");
+    desk.enter("21.0");
+    desk.window.showPlace(MainWindow::Job);
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(desk.window.place(), MainWindow::Walk);
+    EXPECT_EQ(desk.currentTag(), "B-02");
+    desk.grid().goToRow(8, false);
+    ASSERT_TRUE(desk.bridge().redo().ok());
+    EXPECT_EQ(desk.currentTag(), "B-02");
+}
+
+TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {
+    support::WalkJobOptions options;
+    options.terminals = 3;
+    DeskWindow desk(options);
+    const auto readings = support::walkReadings(desk.project());
+    desk.enter(QString::fromStdString(readings[0]));
+    desk.enter("x");
+    desk.key(Qt::Key_Return);  // B-03 is walked past
+    desk.window.walk()->beginClosing();
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    desk.enter("no test points");
+    QTest::qWait(0);
+    desk.enter("locked room");
+    QTest::qWait(0);
+    const auto* button = qobject_cast<QPushButton*>(QApplication::focusWidget());
+    ASSERT_NE(button, nullptr);
+    EXPECT_TRUE(button->isEnabled());
+    desk.key(Qt::Key_Space);
+    EXPECT_EQ(desk.project().lastRound()->state, project::RoundState::Closed);
+}
+
+TEST(WalkPlace, aNewRoundSaysHowManyReadingsAreCarriedOver) {
+    DeskWindow desk;
+    const auto isSaid = [&](const QString& words) {
+        for (const QLabel* label : desk.window.walk()->findChildren<QLabel*>()) {
+            if (label->accessibleName() == "Totals of the round" && label->text().contains(words)) {
+                return true;
+            }
+        }
+        return false;
+    };
+    EXPECT_TRUE(isSaid("24 of 24"));
+    desk.enter("20.0");
+    EXPECT_TRUE(isSaid("23 of 24"));
+}
+
+TEST(WalkPlace, convergenceStandsInPlaceOfTheGridWithItsTable) {
+    DeskWindow desk;
+    desk.window.walk()->toggleConvergence();
+    auto* chart = desk.window.walk()->findChild<charts::ChartView*>();
+    ASSERT_TRUE(chart->isVisible());
+    EXPECT_FALSE(desk.grid().isVisible());
+    EXPECT_FALSE(chart->figure().name.isEmpty());
+    EXPECT_FALSE(chart->figure().sentence.isEmpty());
+    EXPECT_EQ(chart->figure().tableRows.size(), 25U) << "the terminals and the spread";
+    desk.window.walk()->toggleTable();
+    EXPECT_TRUE(chart->isTableShown());
+    desk.key(Qt::Key_Escape);
+    EXPECT_TRUE(desk.grid().hasFocus());
+}
+
+}  // namespace
+}  // namespace ww::ui
