@@ -159,18 +159,6 @@ QString word(balancing::AimWord word) {
     return WordText::tr("At stop");
 }
 
-QString word(balancing::Verdict verdict) {
-    switch (verdict) {
-        case balancing::Verdict::Accepted:
-            return WordText::tr("Accepted");
-        case balancing::Verdict::NotAccepted:
-            return WordText::tr("Not accepted");
-        case balancing::Verdict::Undecidable:
-            break;
-    }
-    return WordText::tr("Undecidable");
-}
-
 QString word(project::RoundKind kind) {
     switch (kind) {
         case project::RoundKind::Survey:

@@ -1,3 +1,4 @@
+#include "core/balancing/index_proof.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
 
@@ -6,19 +7,32 @@ namespace {
 
 using quantity::Unit;
 
+/// What the readings say by themselves. While the index is not proved nothing is ticked.
 Fact verdictFact(const Source& source) {
     if (!source.hasRound()) {
         return {say(kVerdictLabel), say(kNoRound), Mark::Open};
     }
     switch (source.last.verdict) {
         case balancing::Verdict::Accepted:
-            return {say(kVerdictLabel), say(kAccepted), Mark::Pass};
+            return balancing::indexProof(source.project, source.last).isProved()
+                       ? Fact{say(kVerdictLabel), say(kAccepted), Mark::Pass}
+                       : Fact{say(kVerdictLabel), say(kAcceptedUnproved), Mark::Open};
         case balancing::Verdict::NotAccepted:
             return {say(kVerdictLabel), say(kNotAccepted), Mark::Fail};
         case balancing::Verdict::Undecidable:
             break;
     }
     return {say(kVerdictLabel), say(kUndecidable), Mark::Open};
+}
+
+/// Which person accepted the round: the readings' verdict is none.
+Fact acceptanceFact(const Source& source) {
+    using project::RoundState;
+    const project::Round& round = source.project.rounds().at(*source.last.round);
+    return {say(kAcceptanceLabel), acceptanceText(round),
+            round.state == RoundState::Accepted   ? Mark::Pass
+            : round.state == RoundState::SentBack ? Mark::Fail
+                                                  : Mark::Open};
 }
 
 /// The mark of a part that is not whole: the round may be accepted all the same.
@@ -144,6 +158,7 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
     section.title = say(kResultTitle);
     section.facts.push_back(verdictFact(source));
     if (source.hasRound()) {
+        section.facts.push_back(acceptanceFact(source));
         // First what an owner asks first: which circuit is the index, and whether its valve stands open.
         if (source.last.index.terminal) {
             section.facts.push_back(pathFact(source));

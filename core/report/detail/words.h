@@ -42,6 +42,7 @@ inline constexpr MessageForm kConvergenceFigure{"report_convergence_figure", "Of
 
 // Labels of facts.
 inline constexpr MessageForm kVerdictLabel{"report_verdict_label", "Verdict"};
+inline constexpr MessageForm kAcceptanceLabel{"report_acceptance_label", "Accepted by"};
 inline constexpr MessageForm kSharesLabel{"report_shares_label", "Shares"};
 inline constexpr MessageForm kSpreadLabel{"report_spread_label", "Spread"};
 inline constexpr MessageForm kTotalLabel{"report_total_label", "Total flow"};
@@ -67,10 +68,18 @@ inline constexpr MessageForm kReadableLabel{"report_readable_label", "Readable d
 inline constexpr MessageForm kNoOtherLabel{"report_no_other_label", "No other"};
 
 // Section 1.
-inline constexpr MessageForm kAccepted{"report_accepted", "Accepted"};
-inline constexpr MessageForm kNotAccepted{"report_not_accepted", "Not accepted"};
-inline constexpr MessageForm kUndecidable{"report_undecidable",
-                                          "Cannot be decided within the measuring uncertainty"};
+inline constexpr MessageForm kAccepted{"report_accepted", "By the readings: within tolerance"};
+inline constexpr MessageForm kAcceptedUnproved{"report_accepted_unproved",
+                                               "By the readings: within tolerance; index circuit not proved"};
+inline constexpr MessageForm kNotAccepted{"report_not_accepted", "By the readings: not within tolerance"};
+inline constexpr MessageForm kUndecidable{
+    "report_undecidable", "By the readings: cannot be decided within the measuring uncertainty"};
+inline constexpr MessageForm kAcceptanceOpen{"report_acceptance_open",
+                                             "Nobody yet: round {1} was not sent to a supervisor"};
+inline constexpr MessageForm kAcceptanceSent{"report_acceptance_sent",
+                                             "Nobody yet: round {1} waits for the supervisor"};
+inline constexpr MessageForm kAcceptanceSentBack{"report_acceptance_sent_back",
+                                                 "Nobody: the supervisor sent round {1} back"};
 inline constexpr MessageForm kNoRound{"report_no_round", "No round of readings has been walked yet"};
 inline constexpr MessageForm kOnShare{"report_on_share",
                                       "{1} of {2} terminals on share (of target within 100 ± {3} %)"};
@@ -272,7 +281,7 @@ inline constexpr MessageForm kDatesColumn{"report_dates_column", "Date"};
 inline constexpr MessageForm kReadColumn{"report_read_column", "Read"};
 inline constexpr MessageForm kOnShareColumn{"report_on_share_column", "On share"};
 inline constexpr MessageForm kSpreadColumn{"report_spread_column", "Spread"};
-inline constexpr MessageForm kVerdictColumn{"report_verdict_column", "Verdict"};
+inline constexpr MessageForm kVerdictColumn{"report_verdict_column", "By the readings"};
 inline constexpr MessageForm kPumpColumn{"report_pump_column", "Pump"};
 inline constexpr MessageForm kHeadColumn{"report_head_column", "Head"};
 inline constexpr MessageForm kSumFlowColumn{"report_sum_flow_column", "Flow, sum"};
