@@ -39,8 +39,10 @@ inline constexpr MessageForm kTestMotorTable{"report_test_motor_table",
 inline constexpr MessageForm kTestElectricTable{"report_test_electric_table", "Phases, load and suction"};
 inline constexpr MessageForm kRequiredTable{"report_required_table",
                                             "Head that the index circuit needs at design flow"};
-inline constexpr MessageForm kOptionsTable{"report_options_table",
-                                           "Options at design flow for the need of the index circuit"};
+inline constexpr MessageForm kOptionsTable{
+    "report_options_table",
+    "Options at design flow for the need of the index circuit, from the pump's "
+    "curve"};
 inline constexpr MessageForm kConfirmedTable{"report_confirmed_table",
                                              "The same options, each confirmed by a solve of the whole loop"};
 inline constexpr MessageForm kCodeTable{"report_code_table", "Test in both forms"};
@@ -103,20 +105,23 @@ inline constexpr MessageForm kTestOrder{
 inline constexpr MessageForm kPresentDuty{
     "report_present_duty",
     "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}"};
-inline constexpr MessageForm kFullSpeed{"report_full_speed", "{1} at the design flow of {2}"};
+inline constexpr MessageForm kFullSpeed{"report_full_speed",
+                                        "{1} at the design flow of {2}, from the pump's curve"};
 inline constexpr MessageForm kZoneFromLearned{
     "report_zone_from_learned",
     "the learned loop for all that stays, the losses entered here for what is new"};
 inline constexpr MessageForm kZoneFromDesign{
     "report_zone_from_design", "the design losses: no learned loop that fits the readings was there"};
 inline constexpr MessageForm kExcessDecided{"report_excess_decided",
-                                            "{1} {2w}: the decision counts this one"};
-inline constexpr MessageForm kExcessFound{"report_excess_found", "{1} {2w}, for comparison"};
-inline constexpr MessageForm kExcessResult{"report_excess_result",
-                                           "{1} {2w}: the decision counts this one (section {3})"};
+                                            "{1} {2w}, from the pump's curve: the decision counts this one"};
+inline constexpr MessageForm kExcessFound{"report_excess_found",
+                                          "{1} {2w}, from the pump's curve, for comparison"};
+inline constexpr MessageForm kExcessResult{
+    "report_excess_result", "{1} {2w}, from the pump's curve: the decision counts this one (section {3})"};
 inline constexpr MessageForm kExcessSlowed{
     "report_excess_slowed",
-    "{1} {2w}: the decision counts this one, speed {3} % of full speed takes it away (section {4})"};
+    "{1} {2w}, from the pump's curve: the decision counts this one, speed {3} % of full speed takes it away "
+    "(section {4})"};
 inline constexpr MessageForm kNotKnown{"report_not_known", "not known"};
 inline constexpr MessageForm kNoDecision{
     "report_no_decision", "No decision can be made yet; see what is missing below, and enter it."};

@@ -109,18 +109,19 @@ Fact pumpFact(const Source& source) {
         return {say(kPumpLabel), say(kPumpUnknown), Mark::Open};
     }
     const std::string speed = Display::fixed(100 * proposal->speedFraction, 1);
+    const std::string by = flowBasis(balancing::systemCurve(source.project, source.last));
     if (proposal->speedFraction > 1.01) {
-        return {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump)}), Mark::Open};
+        return {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump), by}), Mark::Open};
     }
     // One percent of speed is about one percent of flow: less than what the readings can tell.
     if (proposal->speedFraction > 0.99) {
-        return {say(kPumpLabel), say(kPumpKeep, {speed}), Mark::Pass};
+        return {say(kPumpLabel), say(kPumpKeep, {speed, by}), Mark::Pass};
     }
-    return {
-        say(kPumpLabel),
-        say(kPumpAction,
-            {speed, source.display.flow(source.last.totalDesign), printed(source.display.flowUnit()),
-             balancing::excessWords(proposal->excess.basis, proposal->excess.speed), std::to_string(kPump)})};
+    return {say(kPumpLabel),
+            say(kPumpAction,
+                {speed, source.display.flow(source.last.totalDesign), printed(source.display.flowUnit()),
+                 balancing::excessWords(proposal->excess.basis, proposal->excess.speed),
+                 std::to_string(kPump), by})};
 }
 
 /// The excess that the decision counts, beside the one above the loop with its valves as they stand.

@@ -99,6 +99,9 @@ Section deficienciesSection(const Source& source);
 Section witnessSection(const Source& source);
 Section revisionsSection(const Source& source);
 
+/// What the flow of a duty rests on, as words of the program: "by the sum of the flows".
+std::string flowBasis(const std::optional<balancing::SystemCurve>& duty);
+
 /// The tags of the index circuit from the pump outward, "RC → CX → X3"; empty while it is not known.
 std::string indexPathText(const Source& source);
 

@@ -206,7 +206,9 @@ TEST(Report, everyExcessHeadNamesItsBasis) {
     EXPECT_EQ(asRead, "above the loop with its valves as read, at the speed as read");
 
     const std::string first = textOf(numbered(report, kResult));
-    EXPECT_NE(first.find(counted + ": the decision counts this one"), std::string::npos) << first;
+    EXPECT_NE(first.find(counted + ", from the pump's curve: the decision counts this one"),
+              std::string::npos)
+        << first;
     const std::string pump = textOf(numbered(report, kPump));
     EXPECT_NE(pump.find(asRead), std::string::npos) << pump;
     EXPECT_NE(pump.find("The decision counts"), std::string::npos) << pump;
@@ -216,7 +218,8 @@ TEST(Report, everyExcessHeadNamesItsBasis) {
             return base::english(section.title).find("Excess head") != std::string::npos;
         });
     ASSERT_NE(told, report.sections.end());
-    EXPECT_NE(textOf(*told).find(counted + ": the decision counts this one"), std::string::npos);
+    EXPECT_NE(textOf(*told).find(counted + ", from the pump's curve: the decision counts this one"),
+              std::string::npos);
     // The same value in the same digits wherever it stands.
     const std::string value = project::shownUnits(demoProject()).written(decided->head);
     for (const std::string& page : {first, pump, textOf(*told)}) {
@@ -237,6 +240,7 @@ TEST(Report, theFirstPageNamesTheBasisOfItsCut) {
     const std::string first = textOf(numbered(report, kResult));
     EXPECT_NE(first.find("takes away the excess above the loop with its valves as read"), std::string::npos)
         << first;
+    EXPECT_NE(first.find("% of the present by the sum of the flows, or trim"), std::string::npos) << first;
 }
 
 // A pump that was slowed has another excess than the one that is decided on.
