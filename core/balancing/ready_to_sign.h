@@ -73,7 +73,7 @@ inline constexpr base::MessageForm kSignReadinessMissing{
     "sign_readiness_missing",
     "no list says that the loop was ready; take the usual one on the place Job, or give the reason"};
 inline constexpr base::MessageForm kSignWitnessUnread{
-    "sign_witness_unread", "{1} terminals of the witness round are not read again; read them"};
+    "sign_witness_unread", "terminals of the witness round that are not read again: {1}; read them"};
 inline constexpr base::MessageForm kSignWitnessFailed{
     "sign_witness_failed",
     "the witness round found {1} of {2} terminals more than 10 % off; read all again, or give the reason"};

@@ -140,7 +140,7 @@ inline constexpr MessageForm kProofGiven{
     "proved: every valve on the index path {1} fully open, one in every group, and the "
     "pump's discharge valve"};
 inline constexpr MessageForm kProofMissing{"report_proof_missing",
-                                           "not proved, {1} point(s) against it below"};
+                                           "not proved; points against it, listed below: {1}"};
 inline constexpr MessageForm kWasted{"report_wasted",
                                      "read-and-set leaves {1} more across the index valve {2} than its open "
                                      "drop, {3w} at the shaft"};
@@ -159,7 +159,7 @@ inline constexpr MessageForm kLowestAt{"report_lowest_at", "{1}, behind {2w}"};
 inline constexpr MessageForm kPressureReading{
     "report_pressure_reading", "The unit of {1} stands at {2} with the pump on and at {3} with it off."};
 inline constexpr MessageForm kDevicesInOrder{"report_devices_in_order", "nothing is missing"};
-inline constexpr MessageForm kDevicesMissing{"report_devices_missing", "{1} point(s) at {2} circuit(s)"};
+inline constexpr MessageForm kDevicesMissing{"report_devices_missing", "points: {1}, circuits: {2}"};
 inline constexpr MessageForm kNoSetPoint{
     "report_no_set_point", "No dp set-point is on record; enter one where a drive follows a dp sensor."};
 inline constexpr MessageForm kSensorAt{"report_sensor_at", "{1}, {2w}"};

@@ -249,7 +249,7 @@ inline constexpr MessageForm kStruckSilent{"report_struck_silent", "{1w} struck:
 inline constexpr MessageForm kCannotBeRead{"report_cannot_be_read", "could not be read: {1}"};
 inline constexpr MessageForm kUnreadSilent{"report_unread_silent", "could not be read: no reason given"};
 inline constexpr MessageForm kOverdue{"report_overdue",
-                                      "{1} readings were taken after its calibration ran out on {2}"};
+                                      "readings taken after its calibration ran out on {2}: {1}"};
 
 // Section 8.
 inline constexpr MessageForm kReadingsText{
