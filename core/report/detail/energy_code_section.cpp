@@ -19,9 +19,9 @@ std::string word(const std::optional<CodeDecision>& decision) {
     }
     switch (*decision) {
         case CodeDecision::ExemptSmallMotor:
-            return base::term("exempt: small motor");
+            return base::term("exempt as a small motor");
         case CodeDecision::ExemptSmallExcess:
-            return base::term("exempt: small excess");
+            return base::term("exempt as a small excess");
         case CodeDecision::MustReduce:
             return base::term("must be trimmed or slowed");
     }

@@ -68,7 +68,7 @@ inline constexpr MessageForm kExcessLabel{"report_excess_label", "Excess head"};
 inline constexpr MessageForm kExcessAsReadLabel{"report_excess_as_read_label", "Excess as read"};
 inline constexpr MessageForm kCodeLabel{"report_code_label", "Code"};
 inline constexpr MessageForm kExceptionLabel{"report_exception_label", "Exception"};
-inline constexpr MessageForm kDecisionLabel{"report_decision_label", "Decision"};
+inline constexpr MessageForm kDecisionLabel{"report_decision_label", "Trim or slow"};
 inline constexpr MessageForm kProofLabel{"report_proof_label", "Least throttling"};
 inline constexpr MessageForm kWastedLabel{"report_wasted_label", "Wasted"};
 inline constexpr MessageForm kYearLabel{"report_year_label", "A year"};
@@ -133,8 +133,8 @@ inline constexpr MessageForm kCodeTyped{"report_code_typed", "{1}, {2}"};
 inline constexpr MessageForm kCodeUntyped{"report_code_untyped",
                                           "edition and clause are not entered; enter them"};
 inline constexpr MessageForm kNoneClaimed{"report_none_claimed", "none claimed"};
-inline constexpr MessageForm kCodeIsMet{"report_code_is_met", "the clause is met: {1w}"};
-inline constexpr MessageForm kCodeIsNotMet{"report_code_is_not_met", "the clause is not met: {1w}"};
+inline constexpr MessageForm kCodeIsMet{"report_code_is_met", "nothing to do, {1w}"};
+inline constexpr MessageForm kCodeIsNotMet{"report_code_is_not_met", "not done yet, {1w}"};
 inline constexpr MessageForm kProofGiven{
     "report_proof_given",
     "proved: every valve on the index path {1} fully open, one in every group, and the "
