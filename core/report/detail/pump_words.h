@@ -139,6 +139,10 @@ inline constexpr MessageForm kProofGiven{
     "report_proof_given",
     "proved: every valve on the index path {1} fully open, one in every group, and the "
     "pump's discharge valve"};
+inline constexpr MessageForm kProofWithoutThrottle{
+    "report_proof_without_throttle",
+    "proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on "
+    "record"};
 inline constexpr MessageForm kProofMissing{"report_proof_missing",
                                            "not proved; points against it, listed below: {1}"};
 inline constexpr MessageForm kWasted{"report_wasted",
