@@ -175,7 +175,7 @@ TEST(ReportSigning, theReportOfTheFinishedRoundStaysInReach) {
     edit.put.emplace_back(next);
     ASSERT_TRUE(rig.bridge.apply(edit).ok());
     QApplication::processEvents();
-    EXPECT_EQ(choice->itemText(0), "Round 4: open, draft");
+    EXPECT_EQ(choice->itemText(0), "Round 4: draft");
     EXPECT_EQ(choice->itemText(1), "Round 3: accepted");
     EXPECT_EQ(rig.place.currentReport().roundNumber, 4);
     choice->setCurrentIndex(1);

@@ -42,7 +42,7 @@ QWidget* ReportPlace::buildMakingLine() {
 QComboBox* ReportPlace::buildRoundChoice() {
     auto* choice = new QuietCombo(this);
     choice->setAccessibleName(tr("Round of the report"));
-    choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    choice->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     choice->hide();
     connect(choice, &QComboBox::activated, this, &ReportPlace::markStale);
     return choice;
@@ -58,10 +58,9 @@ void ReportPlace::fillRoundChoice() {
     const project::Project& project = m_bridge.project();
     for (const project::Round* round = project::lastOwnRound(project); round != nullptr;
          round = project::lastOwnRound(project, round->number - 1)) {
-        const QString state = text::word(round->state);
         m_round->addItem(round->state == project::RoundState::Open
-                             ? tr("Round %1: %2, draft").arg(round->number).arg(state)
-                             : tr("Round %1: %2").arg(round->number).arg(state),
+                             ? tr("Round %1: draft").arg(round->number)
+                             : tr("Round %1: %2").arg(round->number).arg(text::word(round->state)),
                          round->number);
     }
     m_round->setCurrentIndex(chosen ? std::max(0, m_round->findData(*chosen)) : 0);
