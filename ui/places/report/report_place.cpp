@@ -65,7 +65,6 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
       m_scroll(new PatientArea(this)) {
     m_empty->setAlignment(Qt::AlignCenter);
     m_list->setFixedWidth(kListWidth);
-    m_round->setMinimumWidth(kListWidth);
     m_list->setWordWrap(true);
     m_list->setItemDelegate(new WrappedItem(m_list));
     m_list->setSpacing(3);
