@@ -109,7 +109,7 @@ class Text {
             if (excess) {
                 const bool isCounted = excess->speed == balancing::ExcessSpeed::Full;
                 m_out += "Excess head " + head(excess->head) + " " +
-                         balancing::excessWords(excess->basis, excess->speed) +
+                         balancing::excessWords(excess->basis, excess->speed) + ", from the pump's curve" +
                          (isCounted ? ": the decision counts this one.\n" : ".\n");
             }
         }

@@ -127,13 +127,17 @@ void addRounds(const Project& project, const Assessment& assessment, Lines& line
     }
 }
 
-void addVerdict(const Assessment& assessment, Lines& lines) {
+void addVerdict(const Project& project, const Assessment& assessment, Lines& lines) {
     if (assessment.verdict == Verdict::Accepted) {
-        lines.good(kSignVerdict);
+        if (indexProof(project, assessment).isProved()) {
+            lines.good(kSignVerdict);
+        } else {
+            lines.warns(kSignVerdictUnproved, {});
+        }
     } else {
         lines.needsReason({&kSignVerdictOpen,
                            "",
-                           {assessment.verdict == Verdict::NotAccepted ? base::term("not accepted")
+                           {assessment.verdict == Verdict::NotAccepted ? base::term("not within tolerance")
                                                                        : base::term("undecidable")}});
     }
 }
@@ -260,7 +264,7 @@ std::vector<SignLine> readyToSign(const Project& project, const Assessment& asse
     addReadings(project, assessment, lines);
     addPeople(project, assessment, lines);
     addRounds(project, assessment, lines);
-    addVerdict(assessment, lines);
+    addVerdict(project, assessment, lines);
     addIndex(project, assessment, lines);
     addFindings(assessment, lines);
     addDeficiencies(project, lines);

@@ -24,8 +24,12 @@ struct SignLine {
 };
 
 inline constexpr base::MessageForm kSignRead{"sign_read", "all {1} terminals were read in the last round"};
-inline constexpr base::MessageForm kSignRounds{"sign_rounds", "every round is accepted"};
-inline constexpr base::MessageForm kSignVerdict{"sign_verdict", "the last round read is judged accepted"};
+inline constexpr base::MessageForm kSignRounds{"sign_rounds", "every round is accepted by a supervisor"};
+inline constexpr base::MessageForm kSignVerdict{"sign_verdict",
+                                                "by the readings the last round is within tolerance"};
+inline constexpr base::MessageForm kSignVerdictUnproved{
+    "sign_verdict_unproved",
+    "by the readings the last round is within tolerance; its index circuit is not proved"};
 inline constexpr base::MessageForm kSignIndex{"sign_index",
                                               "the index circuit is known and fully open along its path"};
 inline constexpr base::MessageForm kSignPathOpen{
@@ -60,7 +64,8 @@ inline constexpr base::MessageForm kSignFinalSentBack{
 inline constexpr base::MessageForm kSignRoundNotAccepted{
     "sign_round_not_accepted", "rounds that are not accepted: {1}; have them accepted or give the reason"};
 inline constexpr base::MessageForm kSignVerdictOpen{
-    "sign_verdict_open", "the last round read is {1w}; go on balancing, or give the reason why it stays so"};
+    "sign_verdict_open",
+    "by the readings the last round is {1w}; go on balancing, or give the reason why it stays so"};
 inline constexpr base::MessageForm kSignIndexOpen{
     "sign_index_open",
     "the index circuit is not fully open along its path; open its valves or give the reason"};
@@ -68,7 +73,7 @@ inline constexpr base::MessageForm kSignReadinessMissing{
     "sign_readiness_missing",
     "no list says that the loop was ready; take the usual one on the place Job, or give the reason"};
 inline constexpr base::MessageForm kSignWitnessUnread{
-    "sign_witness_unread", "{1} terminals of the witness round are not read again; read them"};
+    "sign_witness_unread", "terminals of the witness round that are not read again: {1}; read them"};
 inline constexpr base::MessageForm kSignWitnessFailed{
     "sign_witness_failed",
     "the witness round found {1} of {2} terminals more than 10 % off; read all again, or give the reason"};

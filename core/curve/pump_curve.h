@@ -30,7 +30,7 @@ struct PumpPoint {
 };
 
 inline constexpr base::MessageForm kPumpTooFewPoints{
-    "pump_too_few_points", "the pump curve has {1} point(s); give at least two of falling head"};
+    "pump_too_few_points", "points of the pump curve: {1}; give at least two of falling head"};
 inline constexpr base::MessageForm kPumpRises{"pump_rises",
                                               "the head rises from {1} to {2} between {3} and {4}; "
                                               "check these points, the duty is not unique on a "

@@ -23,7 +23,7 @@ struct ValvePoint {
 
 inline constexpr base::MessageForm kValveTooFewPoints{
     "valve_too_few_points",
-    "the valve table has {1} point(s); give at least two, the highest being fully open"};
+    "points of the valve table: {1}; give at least two, the highest being fully open"};
 inline constexpr base::MessageForm kValveSettingRepeated{
     "valve_setting_repeated", "setting {1} stands twice in the valve table; keep one row for it"};
 inline constexpr base::MessageForm kValveNotRising{"valve_not_rising",

@@ -24,7 +24,7 @@ inline constexpr base::MessageForm kNodeFloating{
     "node_floating", "no link ends at this node; join it to the loop or take it out"};
 inline constexpr base::MessageForm kNoPathToPump{
     "no_path_to_pump",
-    "no pump or static lift is joined to this part of {1} node(s); join it to the loop or add its pump"};
+    "no pump or static lift is joined to this part, its nodes: {1}; join it to the loop or add its pump"};
 inline constexpr base::MessageForm kReferenceUnknown{
     "reference_unknown", "the pressure is given at a node that does not exist; correct the name"};
 inline constexpr base::MessageForm kReferenceRepeated{

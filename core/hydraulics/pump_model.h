@@ -27,7 +27,7 @@ struct PumpDuty {
 };
 
 inline constexpr base::MessageForm kPumpDutyCount{
-    "pump_duty_count", "the pump has {1} point(s) of its curve; this law needs {2w}, add or remove points"};
+    "pump_duty_count", "points of the pump's curve: {1}; this law needs {2w}, add or remove points"};
 inline constexpr base::MessageForm kPumpDutyFalls{
     "pump_duty_falls",
     "the pump's pressure does not fall from {1} kPa between {2} and {3} m3/h; correct these points"};

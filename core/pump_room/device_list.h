@@ -9,10 +9,10 @@
 
 namespace ww::pump_room {
 
-inline constexpr base::MessageForm kDeviceMissing{"device_missing",
-                                                  "this circuit shares its flow with {1} other(s) and has no "
-                                                  "balancing device; put one on its return, or say "
-                                                  "why it is not balanced"};
+inline constexpr base::MessageForm kDeviceMissing{
+    "device_missing",
+    "this circuit shares its flow with others ({1}) and has no balancing device; put one on its return, or "
+    "say why it is not balanced"};
 inline constexpr base::MessageForm kDeviceNoTable{
     "device_no_table",
     "the balancing device has no table, so its flow cannot be read; enter model, size and table"};

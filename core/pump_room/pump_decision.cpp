@@ -27,6 +27,9 @@ constexpr double kFullSpeedBand = 0.03;
 constexpr double kRequiredApartShare = 0.10;
 /// A solved flow this far off design is no longer the affinity laws' (common practice, no source).
 constexpr double kConfirmedApartShare = 0.02;
+/// Gauges and curve that are farther apart than so many standard uncertainties contradict one another, as two
+/// ways to a flow do in the pump test (JCGM 100:2008, 6.3.3).
+constexpr double kCoverage = 2;
 
 class Decision {
   public:
@@ -160,6 +163,7 @@ class Decision {
             return;
         }
         const curve::PumpSet present = full.atSpeed(part);
+        compareWithCurve(*at, present);
         const quantity::Density density = m_project.fluid().density();
         duty.shaft = measuredPower(duty.roundNumber);
         duty.isPowerMeasured = duty.shaft.has_value();
@@ -180,6 +184,28 @@ class Decision {
             }
         }
         m_out.duty = duty;
+    }
+
+    /// What the decision takes from the curve must be what the gauges read, or it says so.
+    void compareWithCurve(const balancing::SystemCurve& read, const curve::PumpSet& present) {
+        if (!read.headUncertainty || !read.flowUncertainty) {
+            return;
+        }
+        const auto made = present.head(read.flow);
+        const auto less = present.head(read.flow - *read.flowUncertainty);
+        const auto more = present.head(read.flow + *read.flowUncertainty);
+        if (!made || !less || !more) {
+            return;
+        }
+        const double ofFlow_m = 0.5 * (*less - *more).si();
+        const Head apart = Head::si(kCoverage * std::hypot(read.headUncertainty->si(), ofFlow_m));
+        if (std::abs((read.head - *made).si()) > apart.si()) {
+            const quantity::ShownUnits units = project::shownUnits(m_project);
+            m_out.findings.push_back({&kDutyApart,
+                                      "",
+                                      {units.text(read.flow), units.written(read.head), units.written(*made),
+                                       units.written(apart)}});
+        }
     }
 
     energy::EnergyTerms terms() {

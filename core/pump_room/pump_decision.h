@@ -62,6 +62,10 @@ inline constexpr base::MessageForm kConfirmedApart{"pump_confirmed_apart",
                                                    "this loop, take the solved figure"};
 inline constexpr base::MessageForm kDutyUnknown{
     "pump_duty_unknown", "no round has flow and head of the pumps; read suction and discharge, and a round"};
+inline constexpr base::MessageForm kDutyApart{
+    "pump_duty_apart",
+    "at the sum of the flows, {1}, the gauges read {2} and the pump's curve gives {3}: farther apart than "
+    "their uncertainty of {4}; check gauges, speed and impeller and read again before the pump is changed"};
 inline constexpr base::MessageForm kHoursUnknown{
     "pump_hours_unknown",
     "neither hours a year nor a load profile is entered, so no yearly energy is computed; enter one in Job"};

@@ -42,18 +42,6 @@ std::string stateWord(const BranchResult& result) {
     return {};
 }
 
-std::string verdictWord(balancing::Verdict verdict) {
-    switch (verdict) {
-        case balancing::Verdict::Accepted:
-            return "accepted";
-        case balancing::Verdict::NotAccepted:
-            return "not accepted";
-        case balancing::Verdict::Undecidable:
-            return "cannot be decided within the measuring uncertainty";
-    }
-    return {};
-}
-
 /// Digits that were computed, as a number; empty where there are none.
 WrittenCell number(const std::string& digits) {
     if (digits.empty()) {
@@ -144,9 +132,13 @@ spreadsheet::WrittenSheet summarySheet(const project::Project& project) {
     sheet.rows.push_back({project.job().site});
     const std::string round = last.round ? "Round " + std::to_string(last.roundNumber) + " (" +
                                                std::string(project::name(last.kind)) +
-                                               "): " + verdictWord(last.verdict)
+                                               "), by the readings: " + detail::word(last.verdict)
                                          : std::string("No round of readings has been walked yet");
     sheet.rows.push_back({round});
+    if (last.round) {
+        sheet.rows.push_back({base::english(detail::say(detail::kAcceptanceLabel)) + ": " +
+                              base::english(detail::acceptanceText(project.rounds().at(*last.round)))});
+    }
     sheet.rows.push_back({std::string("Of target round by round stands in the last columns, in percent.")});
     sheet.boldRows = {0, 2};
     if (const auto simulated = detail::simulated(project)) {

@@ -12,6 +12,9 @@ TEST(Words, unitsOfNumbersHaveTheSignsOfPrint) {
     EXPECT_EQ(text::withPrettyUnit("11.64 m3/h"), QStringLiteral("11.64 m³/h"));
     EXPECT_EQ(text::withPrettyUnit("m3/h"), QStringLiteral("m³/h"));
     EXPECT_EQ(text::withPrettyUnit("8 inH2O"), QStringLiteral("8 inH₂O"));
+    EXPECT_EQ(text::withPrettyUnit("170 F"), QStringLiteral("170 °F"));
+    EXPECT_EQ(text::withPrettyUnit("-5.5 C"), QStringLiteral("-5.5 °C"));
+    EXPECT_EQ(text::withPrettyUnit("room 170 F"), "room 170 F") << "what people wrote stays";
     EXPECT_EQ(text::withPrettyUnit("coil of 8 m3/h"), "coil of 8 m3/h") << "what people wrote stays";
     EXPECT_EQ(text::sentence({&kFlowIs, {}, {"T1", "8 m3/h"}}),
               QStringLiteral("The flow of T1 is 8 m³/h; go on."));

@@ -208,13 +208,16 @@ void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure
     const QFontMetricsF metrics(style.font);
     Obstacles obstacles = obstaclesOf(plot, figure, style);
     painter.setFont(style.font);
+    // With air above and below, so that names at the ends of lines do not touch.
+    const double lineHeight = 1.2 * metrics.height();
     const auto placesOf = [&](const QString& name, QPointF at, double gap) {
-        const QSizeF size(metrics.horizontalAdvance(name), metrics.height() * 0.95);
+        const QSizeF size(metrics.horizontalAdvance(name), lineHeight);
         return placesAround(at, size, gap, at.x() < plot.right() - 0.05 * plot.width());
     };
     const auto write = [&](const QString& name, const QRectF& box, const QColor& color) {
         painter.setPen(color);
-        painter.drawText(QPointF(box.left(), box.top() + metrics.ascent()), name);
+        painter.drawText(
+            QPointF(box.left(), box.top() + (box.height() - metrics.height()) / 2 + metrics.ascent()), name);
     };
     const auto put = [&](const QString& name, QPointF at, double gap, const QColor& color) {
         write(name, obstacles.take(placesOf(name, at, gap)), color);
@@ -235,7 +238,7 @@ void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure
         auto places = placesOf(line.name, end, 6 * style.pixel);
         // Farther away it would seem to name another line.
         std::erase_if(places, [&](const QRectF& box) {
-            return std::abs(box.center().y() - end.y()) > 1.1 * metrics.height();
+            return std::abs(box.center().y() - end.y()) > 1.1 * lineHeight;
         });
         if (const auto box = obstacles.takeFree(places)) {
             write(line.name, *box, penOf(line.role, style).color());

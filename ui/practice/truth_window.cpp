@@ -57,8 +57,10 @@ QList<TruthLine> truthLines(const practice::Comparison& comparison) {
     };
     const QString none = QStringLiteral("–");
     return {
-        line(QObject::tr("Largest error of a true share"), ratio(&practice::Outcome::worstTrue)),
-        line(QObject::tr("Largest error of an indicated share"), ratio(&practice::Outcome::worstIndicated)),
+        line(QObject::tr("Largest error of a share, true in the building"),
+             ratio(&practice::Outcome::worstTrue)),
+        line(QObject::tr("Largest error of a share, as the valves read"),
+             ratio(&practice::Outcome::worstIndicated)),
         line(QObject::tr("Largest spread of a group"), ratio(&practice::Outcome::spread)),
         line(QObject::tr("Least flow of design"), ratio(&practice::Outcome::lowestOfDesign)),
         line(QObject::tr("An open valve in every group"),
@@ -127,13 +129,19 @@ TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Projec
     QFont bold = title->font();
     bold.setBold(true);
     title->setFont(bold);
+    auto* which =
+        new QLabel(tr("True is what the simulated building really has; found is what was learned from your "
+                      "readings."),
+                   this);
+    which->setWordWrap(true);
     m_summary = table(tr("What the work came to"),
-                      {QString(), tr("As found"), tr("Now"), tr("Classical method by rule")});
+                      {QString(), tr("Before the work"), tr("Now"), tr("Classical method by rule")});
     for (const TruthLine& line : truthLines(comparison)) {
         add(m_summary, {line.label, line.found, line.now, line.classical});
     }
-    m_losses = table(tr("Losses at design flow"), {tr("Loss at design flow, kPa"), tr("Design"), tr("Truth"),
-                                                   tr("Found"), tr("± 1 sd"), tr("Found / truth")});
+    m_losses = table(tr("Losses at design flow"),
+                     {tr("Loss at design flow, kPa"), tr("By design"), tr("True (simulated)"),
+                      tr("Found from readings"), tr("± 1 sd of found"), tr("Found / true")});
     for (const practice::ComparedLoss& loss : comparison.losses) {
         const QString tag = QString::fromStdString(design.branches()[loss.branch].tag);
         const QString none = QStringLiteral("–");
@@ -157,6 +165,7 @@ TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Projec
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(title);
+    layout->addWidget(which);
     layout->addWidget(m_summary, 2);
     layout->addWidget(faults);
     layout->addWidget(m_losses, 3);

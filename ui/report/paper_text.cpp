@@ -77,11 +77,15 @@ QStringList unbrokenParts(const QString& text) {
     static const QRegularExpression kUnit(
         QStringLiteral("^(%|°[CF]|k?Pa|bar|mbar|psi|m|mm|in|ft|(in|mm|ft)H₂O|L/s|m³/h|gpm|rpm|1/min|tr/min|"
                        "k?W|hp|A|V|h|min|s|kg/m³|Pa)[.,;:)]*$"));
+    // "(section 15)" is one reference, a sign at the end of a heading no line of its own.
+    static const QRegularExpression kNumberInBrackets(QStringLiteral("^\\d+\\)[.,;:]*$"));
     QStringList parts;
     for (const QString& word : text.split(' ')) {
-        const bool isBehindNumber =
-            !parts.isEmpty() && !parts.back().isEmpty() && parts.back().back().isDigit();
-        if (isBehindNumber && kUnit.match(word).hasMatch()) {
+        const QString before = parts.isEmpty() ? QString() : parts.back();
+        const bool isUnit = !before.isEmpty() && before.back().isDigit() && kUnit.match(word).hasMatch();
+        const bool isReference = before.startsWith('(') && kNumberInBrackets.match(word).hasMatch();
+        const bool isLastSign = !before.isEmpty() && word == QStringLiteral("±");
+        if (isUnit || isReference || isLastSign) {
             parts.back() += ' ' + word;
         } else {
             parts << word;

@@ -47,7 +47,7 @@ QString subjectOf(const base::Fault& fault) {
     }
     const QString subject = QString::fromStdString(fault.subject);
     // Words of the program; any other subject is a name that somebody gave.
-    static const QRegularExpression kOwn(QStringLiteral("^(round \\d+|throttle|trim|slow)$"));
+    static const QRegularExpression kOwn(QStringLiteral("^(round \\d+|throttle|trim|slow|shutoff test)$"));
     return kOwn.match(subject).hasMatch() ? wordAndRest(subject) : subject;
 }
 
@@ -58,6 +58,10 @@ QString withPrettyUnit(QString quantity) {
     if (kAscii.match(quantity).hasMatch()) {
         quantity.replace(QStringLiteral("m3/h"), QStringLiteral("m³/h"));
         quantity.replace(QStringLiteral("H2O"), QStringLiteral("H₂O"));
+    }
+    static const QRegularExpression kWarm(QStringLiteral("^[-+]?\\d[\\d.,]* [CF]$"));
+    if (kWarm.match(quantity).hasMatch()) {
+        quantity.insert(quantity.size() - 1, QChar(0xB0));
     }
     static const QRegularExpression kTurning(QStringLiteral("^[-+\\d.,]*[ \u00a0]?rpm$"));
     if (kTurning.match(quantity).hasMatch()) {
@@ -157,18 +161,6 @@ QString word(balancing::AimWord word) {
             break;
     }
     return WordText::tr("At stop");
-}
-
-QString word(balancing::Verdict verdict) {
-    switch (verdict) {
-        case balancing::Verdict::Accepted:
-            return WordText::tr("Accepted");
-        case balancing::Verdict::NotAccepted:
-            return WordText::tr("Not accepted");
-        case balancing::Verdict::Undecidable:
-            break;
-    }
-    return WordText::tr("Undecidable");
 }
 
 QString word(project::RoundKind kind) {

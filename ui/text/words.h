@@ -41,7 +41,6 @@ QString word(balancing::State state);
 /// The same of a branch: a self-acting valve has a range and no share, so it is "In range".
 QString word(balancing::State state, const project::Branch& branch);
 QString word(balancing::State state, bool isSelfActing);
-QString word(balancing::Verdict verdict);
 /// "OPEN", "CLOSE", "HOLD", "READ AGAIN", "At stop".
 QString word(balancing::AimWord word);
 QString word(project::RoundKind kind);

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/base/term.h"
 #include "core/report/detail/once.h"
 #include "core/report/detail/pump_numbers.h"
@@ -19,9 +21,9 @@ std::string word(const std::optional<CodeDecision>& decision) {
     }
     switch (*decision) {
         case CodeDecision::ExemptSmallMotor:
-            return base::term("exempt: small motor");
+            return base::term("exempt as a small motor");
         case CodeDecision::ExemptSmallExcess:
-            return base::term("exempt: small excess");
+            return base::term("exempt as a small excess");
         case CodeDecision::MustReduce:
             return base::term("must be trimmed or slowed");
     }
@@ -88,8 +90,12 @@ Section energyCodeSection(const project::Project& project, const pump_room::Pump
         section.facts.push_back({say(kDecisionLabel), say(kNotKnown), Mark::Open});
     }
     const pump_room::ThrottlingProof& proof = decision.throttling;
+    const bool isThrottleKnown =
+        std::none_of(proof.notes.begin(), proof.notes.end(),
+                     [](const base::Fault& note) { return note.is(pump_room::kProofNoThrottle); });
     section.facts.push_back({say(kProofLabel),
-                             proof.isProved ? say(kProofGiven, {pathOf(project, proof.indexPath)})
+                             proof.isProved ? say(isThrottleKnown ? kProofGiven : kProofWithoutThrottle,
+                                                  {pathOf(project, proof.indexPath)})
                                             : say(kProofMissing, {std::to_string(proof.failures.size())}),
                              proof.isProved ? Mark::Pass : Mark::Fail});
     section.statements = decision.code.basis;

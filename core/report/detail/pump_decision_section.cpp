@@ -66,7 +66,10 @@ class Sheet {
                              say(kExcessDecided,
                                  {units.written(excess->head), excessWords(excess->basis, excess->speed)})});
         }
-        if (const auto excess = m_decision.excessAsRead()) {
+        // A pump at full speed has one excess, which is said already.
+        const auto decided = m_decision.decidedExcess();
+        if (const auto excess = m_decision.excessAsRead();
+            excess && !(decided && units.written(excess->head) == units.written(decided->head))) {
             facts.push_back({say(kExcessAsReadLabel),
                              say(kExcessFound,
                                  {units.written(excess->head), excessWords(excess->basis, excess->speed)})});

@@ -145,6 +145,12 @@ base::Fault readingOf(const Source& source, const std::optional<SystemCurve>& sy
 
 }  // namespace
 
+std::string flowBasis(const std::optional<balancing::SystemCurve>& duty) {
+    // A flow that the curve gives has no uncertainty of readings.
+    return duty && duty->flowUncertainty ? base::term("by the sum of the flows")
+                                         : base::term("by the pump's curve");
+}
+
 Section pumpSection(const Source& source) {
     Section section;
     section.number = kPump;
@@ -162,10 +168,11 @@ Section pumpSection(const Source& source) {
     if (system && source.last.totalDesign.si() > 0) {
         section.facts.push_back(
             {say(kDutyLabel),
-             say(kDuty, {source.display.flow(system->flow), printed(source.display.flowUnit()),
-                         source.display.head(system->head), printed(source.display.headUnit()),
-                         std::to_string(system->roundNumber),
-                         Display::fixed(100 * (system->flow / source.last.totalDesign), 1)})});
+             say(kDuty,
+                 {source.display.flow(system->flow), printed(source.display.flowUnit()),
+                  source.display.head(system->head), printed(source.display.headUnit()),
+                  std::to_string(system->roundNumber),
+                  Display::fixed(100 * (system->flow / source.last.totalDesign), 1), flowBasis(system)})});
     }
     if (proposal) {
         addProposal(source, *proposal, section);

@@ -228,7 +228,11 @@ Section pumpTestSection(const project::Project& project, const pump_room::PumpPi
             findings.push_back(*point.motor.reason);
         }
     }
-    section.closing = sheet.shutoff.cautions;
+    for (base::Fault caution : sheet.shutoff.cautions) {
+        // By themselves they would seem to speak of the pump as it runs.
+        caution.subject = base::term("shutoff test");
+        section.closing.push_back(std::move(caution));
+    }
     addOnce(findings, section.closing);
     section.closing.push_back(say(kTestCaution));
     return section;

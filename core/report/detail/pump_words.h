@@ -39,8 +39,10 @@ inline constexpr MessageForm kTestMotorTable{"report_test_motor_table",
 inline constexpr MessageForm kTestElectricTable{"report_test_electric_table", "Phases, load and suction"};
 inline constexpr MessageForm kRequiredTable{"report_required_table",
                                             "Head that the index circuit needs at design flow"};
-inline constexpr MessageForm kOptionsTable{"report_options_table",
-                                           "Options at design flow for the need of the index circuit"};
+inline constexpr MessageForm kOptionsTable{
+    "report_options_table",
+    "Options at design flow for the need of the index circuit, from the pump's "
+    "curve"};
 inline constexpr MessageForm kConfirmedTable{"report_confirmed_table",
                                              "The same options, each confirmed by a solve of the whole loop"};
 inline constexpr MessageForm kCodeTable{"report_code_table", "Test in both forms"};
@@ -66,7 +68,7 @@ inline constexpr MessageForm kExcessLabel{"report_excess_label", "Excess head"};
 inline constexpr MessageForm kExcessAsReadLabel{"report_excess_as_read_label", "Excess as read"};
 inline constexpr MessageForm kCodeLabel{"report_code_label", "Code"};
 inline constexpr MessageForm kExceptionLabel{"report_exception_label", "Exception"};
-inline constexpr MessageForm kDecisionLabel{"report_decision_label", "Decision"};
+inline constexpr MessageForm kDecisionLabel{"report_decision_label", "Trim or slow"};
 inline constexpr MessageForm kProofLabel{"report_proof_label", "Least throttling"};
 inline constexpr MessageForm kWastedLabel{"report_wasted_label", "Wasted"};
 inline constexpr MessageForm kYearLabel{"report_year_label", "A year"};
@@ -103,20 +105,23 @@ inline constexpr MessageForm kTestOrder{
 inline constexpr MessageForm kPresentDuty{
     "report_present_duty",
     "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}"};
-inline constexpr MessageForm kFullSpeed{"report_full_speed", "{1} at the design flow of {2}"};
+inline constexpr MessageForm kFullSpeed{"report_full_speed",
+                                        "{1} at the design flow of {2}, from the pump's curve"};
 inline constexpr MessageForm kZoneFromLearned{
     "report_zone_from_learned",
     "the learned loop for all that stays, the losses entered here for what is new"};
 inline constexpr MessageForm kZoneFromDesign{
     "report_zone_from_design", "the design losses: no learned loop that fits the readings was there"};
 inline constexpr MessageForm kExcessDecided{"report_excess_decided",
-                                            "{1} {2w}: the decision counts this one"};
-inline constexpr MessageForm kExcessFound{"report_excess_found", "{1} {2w}, for comparison"};
-inline constexpr MessageForm kExcessResult{"report_excess_result",
-                                           "{1} {2w}: the decision counts this one (section {3})"};
+                                            "{1} {2w}, from the pump's curve: the decision counts this one"};
+inline constexpr MessageForm kExcessFound{"report_excess_found",
+                                          "{1} {2w}, from the pump's curve, for comparison"};
+inline constexpr MessageForm kExcessResult{
+    "report_excess_result", "{1} {2w}, from the pump's curve: the decision counts this one (section {3})"};
 inline constexpr MessageForm kExcessSlowed{
     "report_excess_slowed",
-    "{1} {2w}: the decision counts this one, speed {3} % of full speed takes it away (section {4})"};
+    "{1} {2w}, from the pump's curve: the decision counts this one, speed {3} % of full speed takes it away "
+    "(section {4})"};
 inline constexpr MessageForm kNotKnown{"report_not_known", "not known"};
 inline constexpr MessageForm kNoDecision{
     "report_no_decision", "No decision can be made yet; see what is missing below, and enter it."};
@@ -128,14 +133,18 @@ inline constexpr MessageForm kCodeTyped{"report_code_typed", "{1}, {2}"};
 inline constexpr MessageForm kCodeUntyped{"report_code_untyped",
                                           "edition and clause are not entered; enter them"};
 inline constexpr MessageForm kNoneClaimed{"report_none_claimed", "none claimed"};
-inline constexpr MessageForm kCodeIsMet{"report_code_is_met", "the clause is met: {1w}"};
-inline constexpr MessageForm kCodeIsNotMet{"report_code_is_not_met", "the clause is not met: {1w}"};
+inline constexpr MessageForm kCodeIsMet{"report_code_is_met", "nothing to do, {1w}"};
+inline constexpr MessageForm kCodeIsNotMet{"report_code_is_not_met", "not done yet, {1w}"};
 inline constexpr MessageForm kProofGiven{
     "report_proof_given",
     "proved: every valve on the index path {1} fully open, one in every group, and the "
     "pump's discharge valve"};
+inline constexpr MessageForm kProofWithoutThrottle{
+    "report_proof_without_throttle",
+    "proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on "
+    "record"};
 inline constexpr MessageForm kProofMissing{"report_proof_missing",
-                                           "not proved, {1} point(s) against it below"};
+                                           "not proved; points against it, listed below: {1}"};
 inline constexpr MessageForm kWasted{"report_wasted",
                                      "read-and-set leaves {1} more across the index valve {2} than its open "
                                      "drop, {3w} at the shaft"};
@@ -154,7 +163,7 @@ inline constexpr MessageForm kLowestAt{"report_lowest_at", "{1}, behind {2w}"};
 inline constexpr MessageForm kPressureReading{
     "report_pressure_reading", "The unit of {1} stands at {2} with the pump on and at {3} with it off."};
 inline constexpr MessageForm kDevicesInOrder{"report_devices_in_order", "nothing is missing"};
-inline constexpr MessageForm kDevicesMissing{"report_devices_missing", "{1} point(s) at {2} circuit(s)"};
+inline constexpr MessageForm kDevicesMissing{"report_devices_missing", "points: {1}, circuits: {2}"};
 inline constexpr MessageForm kNoSetPoint{
     "report_no_set_point", "No dp set-point is on record; enter one where a drive follows a dp sensor."};
 inline constexpr MessageForm kSensorAt{"report_sensor_at", "{1}, {2w}"};

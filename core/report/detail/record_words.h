@@ -53,8 +53,8 @@ inline constexpr MessageForm kStatusColumn{"report_status_column", "Status"};
 inline constexpr MessageForm kPhotoOfDeficiency{"report_photo_of_deficiency", "Deficiency {1}: {2}"};
 inline constexpr MessageForm kPhotoOfBranch{"report_photo_of_branch", "{1}: {2}"};
 inline constexpr MessageForm kPhotoTaken{"report_photo_taken", "{1}, {2}, {3}."};
-inline constexpr MessageForm kPhotosKept{
-    "report_photos_kept", "{1} files are kept in the workbook; the pictures among them follow."};
+inline constexpr MessageForm kPhotosKept{"report_photos_kept",
+                                         "Files kept in the workbook: {1}; the pictures among them follow."};
 
 inline constexpr MessageForm kReadingInRound{"report_reading_in_round", "{1w}, round {2}"};
 inline constexpr MessageForm kOneFile{"report_one_file", "{1} file"};

@@ -1,3 +1,4 @@
+#include "core/balancing/index_proof.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
 
@@ -6,19 +7,32 @@ namespace {
 
 using quantity::Unit;
 
+/// What the readings say by themselves. While the index is not proved nothing is ticked.
 Fact verdictFact(const Source& source) {
     if (!source.hasRound()) {
         return {say(kVerdictLabel), say(kNoRound), Mark::Open};
     }
     switch (source.last.verdict) {
         case balancing::Verdict::Accepted:
-            return {say(kVerdictLabel), say(kAccepted), Mark::Pass};
+            return balancing::indexProof(source.project, source.last).isProved()
+                       ? Fact{say(kVerdictLabel), say(kAccepted), Mark::Pass}
+                       : Fact{say(kVerdictLabel), say(kAcceptedUnproved), Mark::Open};
         case balancing::Verdict::NotAccepted:
             return {say(kVerdictLabel), say(kNotAccepted), Mark::Fail};
         case balancing::Verdict::Undecidable:
             break;
     }
     return {say(kVerdictLabel), say(kUndecidable), Mark::Open};
+}
+
+/// Which person accepted the round: the readings' verdict is none.
+Fact acceptanceFact(const Source& source) {
+    using project::RoundState;
+    const project::Round& round = source.project.rounds().at(*source.last.round);
+    return {say(kAcceptanceLabel), acceptanceText(round),
+            round.state == RoundState::Accepted   ? Mark::Pass
+            : round.state == RoundState::SentBack ? Mark::Fail
+                                                  : Mark::Open};
 }
 
 /// The mark of a part that is not whole: the round may be accepted all the same.
@@ -95,18 +109,19 @@ Fact pumpFact(const Source& source) {
         return {say(kPumpLabel), say(kPumpUnknown), Mark::Open};
     }
     const std::string speed = Display::fixed(100 * proposal->speedFraction, 1);
+    const std::string by = flowBasis(balancing::systemCurve(source.project, source.last));
     if (proposal->speedFraction > 1.01) {
-        return {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump)}), Mark::Open};
+        return {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump), by}), Mark::Open};
     }
     // One percent of speed is about one percent of flow: less than what the readings can tell.
     if (proposal->speedFraction > 0.99) {
-        return {say(kPumpLabel), say(kPumpKeep, {speed}), Mark::Pass};
+        return {say(kPumpLabel), say(kPumpKeep, {speed, by}), Mark::Pass};
     }
-    return {
-        say(kPumpLabel),
-        say(kPumpAction,
-            {speed, source.display.flow(source.last.totalDesign), printed(source.display.flowUnit()),
-             balancing::excessWords(proposal->excess.basis, proposal->excess.speed), std::to_string(kPump)})};
+    return {say(kPumpLabel),
+            say(kPumpAction,
+                {speed, source.display.flow(source.last.totalDesign), printed(source.display.flowUnit()),
+                 balancing::excessWords(proposal->excess.basis, proposal->excess.speed),
+                 std::to_string(kPump), by})};
 }
 
 /// The excess that the decision counts, beside the one above the loop with its valves as they stand.
@@ -144,6 +159,7 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
     section.title = say(kResultTitle);
     section.facts.push_back(verdictFact(source));
     if (source.hasRound()) {
+        section.facts.push_back(acceptanceFact(source));
         // First what an owner asks first: which circuit is the index, and whether its valve stands open.
         if (source.last.index.terminal) {
             section.facts.push_back(pathFact(source));

@@ -9,12 +9,6 @@
 namespace ww::report::detail {
 namespace {
 
-/// "K. Moor, 2026-03-02 10:00:00Z".
-std::string whoWhen(const std::string& who, const std::optional<base::Instant>& time) {
-    const std::string when = timeText(time);
-    return who + (who.empty() || when.empty() ? "" : ", ") + when;
-}
-
 Table reviewTable(const Source& source) {
     Table table;
     table.title = say(kReviewTable);

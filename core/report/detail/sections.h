@@ -73,7 +73,11 @@ Column column(const base::MessageForm& heading, double widthShare, Alignment ali
 std::optional<base::Fault> simulated(const Project& project);
 /// "2026-03-04 14:02:07+01:00"; empty for nothing.
 std::string timeText(const std::optional<base::Instant>& time);
-/// One word for a verdict, a severity.
+/// "K. Moor, 2026-03-02 10:00:00Z".
+std::string whoWhen(const std::string& who, const std::optional<base::Instant>& time);
+/// Which person accepted a round and when, or that nobody has; the readings' own verdict is another matter.
+base::Fault acceptanceText(const project::Round& round);
+/// What a round's readings say by themselves, a severity, in a word.
 std::string word(balancing::Verdict verdict);
 std::string word(balancing::Severity severity);
 /// What a reading says, as typed: "52.7 kPa", "2.1 m³/h", or "cannot be read".
@@ -94,6 +98,9 @@ Section readinessSection(const Source& source);
 Section deficienciesSection(const Source& source);
 Section witnessSection(const Source& source);
 Section revisionsSection(const Source& source);
+
+/// What the flow of a duty rests on, as words of the program: "by the sum of the flows".
+std::string flowBasis(const std::optional<balancing::SystemCurve>& duty);
 
 /// The tags of the index circuit from the pump outward, "RC → CX → X3"; empty while it is not known.
 std::string indexPathText(const Source& source);

@@ -20,7 +20,7 @@ Table roundsTable(const Source& source) {
                      column(kSpreadColumn, 14, Alignment::Right, "%"),
                      column(kFlowColumn, 16, Alignment::Right, printed(source.display.flowUnit())),
                      column(kOfDesignColumn, 18, Alignment::Right, "%"),
-                     column(kVerdictColumn, 22)};
+                     column(kVerdictColumn, 30)};
     for (const Assessment& round : source.rounds) {
         std::optional<quantity::Ratio> ofDesign;
         if (round.totalFlow && round.totalDesign.si() > 0) {

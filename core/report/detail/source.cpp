@@ -151,12 +151,33 @@ std::string timeText(const std::optional<base::Instant>& time) {
     return text;
 }
 
+std::string whoWhen(const std::string& who, const std::optional<base::Instant>& time) {
+    const std::string when = timeText(time);
+    return who + (who.empty() || when.empty() ? "" : ", ") + when;
+}
+
+base::Fault acceptanceText(const project::Round& round) {
+    const std::string number = std::to_string(round.number);
+    switch (round.state) {
+        case project::RoundState::Open:
+        case project::RoundState::Closed:
+            return say(kAcceptanceOpen, {number});
+        case project::RoundState::Sent:
+            return say(kAcceptanceSent, {number});
+        case project::RoundState::SentBack:
+            return say(kAcceptanceSentBack, {number});
+        case project::RoundState::Accepted:
+            break;
+    }
+    return plain(whoWhen(round.decidedBy.empty() ? "?" : round.decidedBy, round.decided));
+}
+
 std::string word(Verdict verdict) {
     switch (verdict) {
         case Verdict::Accepted:
-            return base::term("accepted");
+            return base::term("within tolerance");
         case Verdict::NotAccepted:
-            return base::term("not accepted");
+            return base::term("not within tolerance");
         case Verdict::Undecidable:
             break;
     }

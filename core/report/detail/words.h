@@ -42,6 +42,7 @@ inline constexpr MessageForm kConvergenceFigure{"report_convergence_figure", "Of
 
 // Labels of facts.
 inline constexpr MessageForm kVerdictLabel{"report_verdict_label", "Verdict"};
+inline constexpr MessageForm kAcceptanceLabel{"report_acceptance_label", "Accepted by"};
 inline constexpr MessageForm kSharesLabel{"report_shares_label", "Shares"};
 inline constexpr MessageForm kSpreadLabel{"report_spread_label", "Spread"};
 inline constexpr MessageForm kTotalLabel{"report_total_label", "Total flow"};
@@ -67,10 +68,18 @@ inline constexpr MessageForm kReadableLabel{"report_readable_label", "Readable d
 inline constexpr MessageForm kNoOtherLabel{"report_no_other_label", "No other"};
 
 // Section 1.
-inline constexpr MessageForm kAccepted{"report_accepted", "Accepted"};
-inline constexpr MessageForm kNotAccepted{"report_not_accepted", "Not accepted"};
-inline constexpr MessageForm kUndecidable{"report_undecidable",
-                                          "Cannot be decided within the measuring uncertainty"};
+inline constexpr MessageForm kAccepted{"report_accepted", "By the readings: within tolerance"};
+inline constexpr MessageForm kAcceptedUnproved{"report_accepted_unproved",
+                                               "By the readings: within tolerance; index circuit not proved"};
+inline constexpr MessageForm kNotAccepted{"report_not_accepted", "By the readings: not within tolerance"};
+inline constexpr MessageForm kUndecidable{
+    "report_undecidable", "By the readings: cannot be decided within the measuring uncertainty"};
+inline constexpr MessageForm kAcceptanceOpen{"report_acceptance_open",
+                                             "Nobody yet: round {1} was not sent to a supervisor"};
+inline constexpr MessageForm kAcceptanceSent{"report_acceptance_sent",
+                                             "Nobody yet: round {1} waits for the supervisor"};
+inline constexpr MessageForm kAcceptanceSentBack{"report_acceptance_sent_back",
+                                                 "Nobody: the supervisor sent round {1} back"};
 inline constexpr MessageForm kNoRound{"report_no_round", "No round of readings has been walked yet"};
 inline constexpr MessageForm kOnShare{"report_on_share",
                                       "{1} of {2} terminals on share (of target within 100 ± {3} %)"};
@@ -94,15 +103,14 @@ inline constexpr MessageForm kPumpUnknown{
     "report_pump_unknown", "No duty known: pump curve, pump readings or branch flows are missing"};
 inline constexpr MessageForm kPumpAction{
     "report_pump_action",
-    "Speed {1} % of the present, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})"};
+    "Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})"};
 inline constexpr MessageForm kPumpKeep{
     "report_pump_keep",
-    "No change of speed or impeller called for: design flow needs {1} % of the "
-    "present speed"};
+    "No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}"};
 inline constexpr MessageForm kPumpTooSmall{
     "report_pump_too_small",
-    "Design flow on this system needs {1} % of the present speed: more than "
-    "the pump gives as it runs (section {2})"};
+    "Design flow on this system needs {1} % of the present speed {3w}: more than the pump gives as it runs "
+    "(section {2})"};
 inline constexpr MessageForm kExceptionCount{"report_exception_count", "{1}, listed in section {2}"};
 inline constexpr MessageForm kNoException{"report_no_exception", "None"};
 inline constexpr MessageForm kDraft{"report_draft", "Draft until signed: nobody has signed this report."};
@@ -161,15 +169,16 @@ inline constexpr MessageForm kConvergenceReading{
 
 // Section 5.
 inline constexpr MessageForm kNoPump{"report_no_pump", "No pump is on record."};
-inline constexpr MessageForm kDuty{"report_duty", "{1} {2} at {3} {4} in round {5}; {6} % of design flow"};
-inline constexpr MessageForm kDesignHead{
-    "report_design_head",
-    "The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess "
-    "{3} {4} {6w}"};
-inline constexpr MessageForm kDesignHeadCompared{
-    "report_design_head_compared",
-    "The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess "
-    "{3} {4} {6w}. The decision counts {7} {4} {8w}"};
+inline constexpr MessageForm kDuty{"report_duty",
+                                   "{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}"};
+inline constexpr MessageForm kDesignHead{"report_design_head",
+                                         "The loop with its valves as they stood in round {5} takes {1} {4} "
+                                         "and the pump's curve gives {2} {4}: excess "
+                                         "{3} {4} {6w}"};
+inline constexpr MessageForm kDesignHeadCompared{"report_design_head_compared",
+                                                 "The loop with its valves as they stood in round {5} takes "
+                                                 "{1} {4} and the pump's curve gives {2} {4}: excess "
+                                                 "{3} {4} {6w}. The decision counts {7} {4} {8w}"};
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
                                            "{2} = {3}: {4} % of the speed in round {5}"};
@@ -240,7 +249,7 @@ inline constexpr MessageForm kStruckSilent{"report_struck_silent", "{1w} struck:
 inline constexpr MessageForm kCannotBeRead{"report_cannot_be_read", "could not be read: {1}"};
 inline constexpr MessageForm kUnreadSilent{"report_unread_silent", "could not be read: no reason given"};
 inline constexpr MessageForm kOverdue{"report_overdue",
-                                      "{1} readings were taken after its calibration ran out on {2}"};
+                                      "readings taken after its calibration ran out on {2}: {1}"};
 
 // Section 8.
 inline constexpr MessageForm kReadingsText{
@@ -272,7 +281,7 @@ inline constexpr MessageForm kDatesColumn{"report_dates_column", "Date"};
 inline constexpr MessageForm kReadColumn{"report_read_column", "Read"};
 inline constexpr MessageForm kOnShareColumn{"report_on_share_column", "On share"};
 inline constexpr MessageForm kSpreadColumn{"report_spread_column", "Spread"};
-inline constexpr MessageForm kVerdictColumn{"report_verdict_column", "Verdict"};
+inline constexpr MessageForm kVerdictColumn{"report_verdict_column", "By the readings"};
 inline constexpr MessageForm kPumpColumn{"report_pump_column", "Pump"};
 inline constexpr MessageForm kHeadColumn{"report_head_column", "Head"};
 inline constexpr MessageForm kSumFlowColumn{"report_sum_flow_column", "Flow, sum"};

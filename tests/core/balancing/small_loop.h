@@ -63,14 +63,15 @@ inline FieldJob twoRisers() {
     return job;
 }
 
-/// Two risers, everything open: R2 takes less than R1 and holds the index, but A in R1 takes still less.
-inline FieldJob rivalLoop(project::RoundState state) {
+/// Two risers, everything open: R2 takes less than R1 and holds the index, but A in R1 takes still less. B
+/// at 1.05 is off share, at 1.03 all are on share.
+inline FieldJob rivalLoop(project::RoundState state, double ofB = 1.05) {
     FieldJob job = twoRisers();
     job.round(project::RoundKind::Final, state);
     job.settingOnly("R1", "4");
     job.settingOnly("R2", "4");
     readAs(job, "A", 0.97);
-    readAs(job, "B", 1.05);
+    readAs(job, "B", ofB);
     readAs(job, "C", 0.99);
     readAs(job, "D", 0.98);
     return job;

@@ -252,6 +252,9 @@ TEST(ReadyToSign, anotherOpenTerminalBelowTheIndexNeedsAReason) {
     EXPECT_EQ(lines.count("sign_index"), 0U) << "the index is not shown";
     ASSERT_EQ(lines.count("sign_path_open"), 1U) << "what is open passes";
     EXPECT_EQ(lines.at("sign_path_open"), SignState::Good);
+    auto onShare = linesOf(rivalLoop(RoundState::Accepted, 1.03));
+    EXPECT_FALSE(onShare.contains("sign_verdict")) << "nothing is ticked while the index is not proved";
+    EXPECT_EQ(onShare["sign_verdict_unproved"], SignState::Warns);
     ASSERT_EQ(lines.count("index_rival"), 1U);
     EXPECT_EQ(lines.at("index_rival"), SignState::NeedsReason);
     FieldJob job = before;

@@ -103,7 +103,7 @@ TEST(ImpellerFamily, saysWhatIsWrongWithItsRows) {
     const auto sentence = [](std::vector<PumpPoint> points) {
         return base::englishWithSubject(ImpellerFamily::make(std::move(points)).fault());
     };
-    EXPECT_EQ(sentence({}), "the pump curve has 0 point(s); give at least two of falling head");
+    EXPECT_EQ(sentence({}), "points of the pump curve: 0; give at least two of falling head");
     auto points = rowsOf({160, 200});
     points[2].impeller.reset();
     EXPECT_EQ(sentence(points),

@@ -155,7 +155,7 @@ TEST(PumpCurve, saysWhatIsWrongWithATable) {
     const auto sentence = [](std::vector<PumpPoint> points) {
         return base::english(PumpCurve::make(std::move(points)).fault());
     };
-    EXPECT_EQ(sentence(rows({{0, 20}})), "the pump curve has 1 point(s); give at least two of falling head");
+    EXPECT_EQ(sentence(rows({{0, 20}})), "points of the pump curve: 1; give at least two of falling head");
     EXPECT_EQ(
         sentence(rows({{0, 20}, {10, 21}, {20, 15}})),
         "the head rises from 20 m to 21 m between 0 m3/h and 10 m3/h; check these points, the duty is not "

@@ -101,10 +101,9 @@ TEST(ValveCharacteristic, saysWhatIsWrongWithATable) {
     const auto sentence = [](std::initializer_list<std::pair<double, double>> rows) {
         return base::english(ValveCharacteristic::make(table(rows)).fault());
     };
-    EXPECT_EQ(sentence({}),
-              "the valve table has 0 point(s); give at least two, the highest being fully open");
+    EXPECT_EQ(sentence({}), "points of the valve table: 0; give at least two, the highest being fully open");
     EXPECT_EQ(sentence({{4, 6}}),
-              "the valve table has 1 point(s); give at least two, the highest being fully open");
+              "points of the valve table: 1; give at least two, the highest being fully open");
     EXPECT_EQ(sentence({{1, 0.8}, {4, 6}, {1, 0.9}}),
               "setting 1 stands twice in the valve table; keep one row for it");
     EXPECT_EQ(sentence({{1, 0.8}, {2, 0.7}, {4, 6}}),

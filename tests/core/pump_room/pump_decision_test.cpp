@@ -8,6 +8,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "tests/support/demo_project.h"
 #include "tests/support/faults.h"
 #include "tests/support/pump_loop.h"
 #include "tests/support/us_units.h"
@@ -168,6 +169,19 @@ TEST(PumpDecisionTest, speedReadAboveFull) {
     reading.speed = typedAs<quantity::RotationalSpeed>("1900", Unit::RevolutionPerMinute);
     project.put(reading);
     EXPECT_TRUE(has(decidePump(project).findings, kSpeedAboveFull));
+}
+
+// The gauges of this job were made from its curve; a curve of a fifth more head contradicts them.
+TEST(PumpDecisionTest, aCurveThatTheGaugesContradictIsSaid) {
+    Project project = support::demoProject();
+    EXPECT_FALSE(has(decidePump(project).findings, kDutyApart));
+    project::Pump pump = project.pumps()[0];
+    for (project::PumpTableRow& row : pump.rows) {
+        row.head = quantity::measured<quantity::Head>(base::Decimal::fromNumber(1.2 * row.head.value.si(), 2),
+                                                      Unit::Metre);
+    }
+    project.put(pump);
+    EXPECT_TRUE(has(decidePump(project).findings, kDutyApart));
 }
 
 TEST(PumpDecisionTest, codeOfLargerMotors) {

@@ -206,7 +206,9 @@ TEST(Report, everyExcessHeadNamesItsBasis) {
     EXPECT_EQ(asRead, "above the loop with its valves as read, at the speed as read");
 
     const std::string first = textOf(numbered(report, kResult));
-    EXPECT_NE(first.find(counted + ": the decision counts this one"), std::string::npos) << first;
+    EXPECT_NE(first.find(counted + ", from the pump's curve: the decision counts this one"),
+              std::string::npos)
+        << first;
     const std::string pump = textOf(numbered(report, kPump));
     EXPECT_NE(pump.find(asRead), std::string::npos) << pump;
     EXPECT_NE(pump.find("The decision counts"), std::string::npos) << pump;
@@ -216,7 +218,8 @@ TEST(Report, everyExcessHeadNamesItsBasis) {
             return base::english(section.title).find("Excess head") != std::string::npos;
         });
     ASSERT_NE(told, report.sections.end());
-    EXPECT_NE(textOf(*told).find(counted + ": the decision counts this one"), std::string::npos);
+    EXPECT_NE(textOf(*told).find(counted + ", from the pump's curve: the decision counts this one"),
+              std::string::npos);
     // The same value in the same digits wherever it stands.
     const std::string value = project::shownUnits(demoProject()).written(decided->head);
     for (const std::string& page : {first, pump, textOf(*told)}) {
@@ -237,6 +240,7 @@ TEST(Report, theFirstPageNamesTheBasisOfItsCut) {
     const std::string first = textOf(numbered(report, kResult));
     EXPECT_NE(first.find("takes away the excess above the loop with its valves as read"), std::string::npos)
         << first;
+    EXPECT_NE(first.find("% of the present by the sum of the flows, or trim"), std::string::npos) << first;
 }
 
 // A pump that was slowed has another excess than the one that is decided on.
@@ -256,14 +260,15 @@ TEST(Report, theFirstPageNamesTheExcessThatIsLeftAtTheSpeedAsRead) {
 // An owner asks first which circuit is the index and whether its valve stands open.
 TEST(Report, theFirstPageBeginsWithTheIndexCircuit) {
     const Section result = numbered(built(demoProject()), kResult);
-    ASSERT_GE(result.facts.size(), 4U);
+    ASSERT_GE(result.facts.size(), 5U);
     EXPECT_EQ(base::english(result.facts[0].label), "Verdict");
-    EXPECT_EQ(base::english(result.facts[1].label), "Index circuit");
-    EXPECT_TRUE(base::english(result.facts[1].value).ends_with("T6 (section 7)"))
-        << base::english(result.facts[1].value);
-    EXPECT_EQ(base::english(result.facts[2].value), "Index valve T6 at 4.0 of 4.0: fully open");
-    EXPECT_EQ(result.facts[2].mark, Mark::Pass);
-    EXPECT_EQ(base::english(result.facts[3].label), "Proof");
+    EXPECT_EQ(base::english(result.facts[1].label), "Accepted by");
+    EXPECT_EQ(base::english(result.facts[2].label), "Index circuit");
+    EXPECT_TRUE(base::english(result.facts[2].value).ends_with("T6 (section 7)"))
+        << base::english(result.facts[2].value);
+    EXPECT_EQ(base::english(result.facts[3].value), "Index valve T6 at 4.0 of 4.0: fully open");
+    EXPECT_EQ(result.facts[3].mark, Mark::Pass);
+    EXPECT_EQ(base::english(result.facts[4].label), "Proof");
 }
 
 TEST(Report, indexSectionProvesItsThreeParts) {
@@ -311,7 +316,8 @@ TEST(Report, exceptionsNameCorrectionDoubtAndOverdueMeter) {
     const std::string text = textOf(numbered(built(demoProject(options)), kExceptions));
     EXPECT_NE(text.find("T4|2|corrected|48.8 kPa corrected to"), std::string::npos) << text;
     EXPECT_NE(text.find("strainer cleaned between the rounds"), std::string::npos) << text;
-    EXPECT_NE(text.find("M-2||overdue|8 readings"), std::string::npos) << text;
+    EXPECT_NE(text.find("M-2||overdue|readings taken after its calibration ran out on"), std::string::npos)
+        << text;
 }
 
 TEST(Report, supersededReadingsStayStruck) {

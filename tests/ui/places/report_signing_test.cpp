@@ -5,6 +5,8 @@
 #include <QProcess>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QScrollArea>
+#include <QScrollBar>
 
 #include "core/project/review.h"
 #include "core/seal/verify_report.h"
@@ -93,6 +95,14 @@ struct SigningRig {
             }
         }
     }
+    QComboBox* combo(const char* name) const {
+        for (QComboBox* box : place.findChildren<QComboBox*>()) {
+            if (box->accessibleName() == name) {
+                return box;
+            }
+        }
+        return nullptr;
+    }
     base::Outcome signAs(int meaning, const std::string& file, const char* words = "valve and pump") {
         choose("Meaning of my signature", meaning);
         passphrase()->setText(words);
@@ -118,6 +128,69 @@ TEST(ReportSigning, isBlockedWithItsReasonsUntilEveryLineIsSettled) {
     EXPECT_TRUE(rig.button("Sign…")->isEnabled());
     EXPECT_EQ(rig.button("Sign…")->accessibleDescription(), "");
     EXPECT_TRUE(textsOf(rig.place).contains("Ready to sign"));
+}
+
+// What is still to do is seen first, wherever the list was scrolled to before.
+TEST(ReportSigning, theListBeginsAtItsFirstOpenLine) {
+    SigningRig rig;
+    QScrollArea* area = nullptr;
+    for (QScrollArea* candidate : rig.place.findChildren<QScrollArea*>()) {
+        area = candidate->widget() == rig.place.ready() ? candidate : area;
+    }
+    ASSERT_NE(area, nullptr);
+    area->setFixedHeight(120);
+    QApplication::processEvents();
+    QScrollBar& bar = *area->verticalScrollBar();
+    const auto expectAtFirstOpen = [&](const char* when) {
+        ASSERT_GT(bar.maximum(), 0);
+        ASSERT_NE(rig.place.ready()->firstOpen(), nullptr);
+        EXPECT_EQ(bar.value(), std::min(bar.maximum(), rig.place.ready()->firstOpen()->y())) << when;
+    };
+    bar.setValue(bar.maximum());
+    ASSERT_TRUE(rig.place.ready()->giveReason(rig.lines().front().text, "agreed with the engineer"));
+    QApplication::processEvents();
+    expectAtFirstOpen("filled anew");
+    bar.setValue(bar.maximum());
+    rig.place.hide();
+    rig.place.show();
+    QApplication::processEvents();
+    expectAtFirstOpen("opened again");
+}
+
+// A round that is opened does not take the last finished report away; which is which is said.
+TEST(ReportSigning, theReportOfTheFinishedRoundStaysInReach) {
+    SigningRig rig;
+    rig.settle();
+    QComboBox* choice = rig.combo("Round of the report");
+    ASSERT_NE(choice, nullptr);
+    EXPECT_EQ(choice->itemText(0), "Round 3: accepted");
+    EXPECT_EQ(rig.place.currentReport().roundNumber, 3);
+    project::Round next;
+    next.id = rig.ids.next();
+    next.number = 4;
+    next.kind = project::RoundKind::Adjusting;
+    next.state = project::RoundState::Open;
+    project::Edit edit;
+    edit.label = "round";
+    edit.put.emplace_back(next);
+    ASSERT_TRUE(rig.bridge.apply(edit).ok());
+    QApplication::processEvents();
+    EXPECT_EQ(choice->itemText(0), "Round 4: draft");
+    EXPECT_EQ(choice->itemText(1), "Round 3: accepted");
+    EXPECT_EQ(rig.place.currentReport().roundNumber, 4);
+    choice->setCurrentIndex(1);
+    emit choice->activated(1);
+    QApplication::processEvents();
+    EXPECT_EQ(rig.place.currentReport().roundNumber, 3);
+    rig.place.signing()->setObstacles(0);
+    EXPECT_FALSE(rig.button("Sign…")->isEnabled());
+    EXPECT_TRUE(rig.button("Sign…")->accessibleDescription().contains("newest round"));
+    // It stays while the open round goes on.
+    next.opened = rig.clock.now();
+    edit.put = {next};
+    ASSERT_TRUE(rig.bridge.apply(edit).ok());
+    QApplication::processEvents();
+    EXPECT_EQ(rig.place.currentReport().roundNumber, 3);
 }
 
 // A report takes what was learned of the loop: signing meanwhile would hold up the window.

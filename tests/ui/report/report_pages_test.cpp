@@ -115,6 +115,8 @@ TEST(ReportPages, aUnitIsNotPartedFromItsNumber) {
               (QStringList{"spread", "59.5 %", "in", "round", "3"}));
     EXPECT_EQ(unbrokenParts(QStringLiteral("10.21 L/s, 106.5 %.")), (QStringList{"10.21 L/s,", "106.5 %."}));
     EXPECT_EQ(unbrokenParts(QStringLiteral("valve T4")), (QStringList{"valve", "T4"}));
+    EXPECT_EQ(unbrokenParts(QStringLiteral("away (section 15).")), (QStringList{"away", "(section 15)."}));
+    EXPECT_EQ(unbrokenParts(QStringLiteral("Adds to flow ±")), (QStringList{"Adds", "to", "flow ±"}));
 }
 
 // Nothing is painted outside the margins of the paper; 10 mm is what common printers need.

@@ -186,7 +186,7 @@ void AdvicePanel::showWords() {
             m_status->setText(tr("Advice, unverified"));
             break;
         case balancing::AdviceStatus::Verified:
-            m_status->setText(tr("Advice, verified by a round"));
+            m_status->setText(tr("Shares confirmed by a round"));
             break;
     }
     if (m_reason) {

@@ -49,7 +49,8 @@ void PagesMaker::start() {
     m_running = work;
     m_thread = std::jthread([this, work](const std::stop_token& stop) {
         Wanted& wanted = *work->wanted;
-        if (wanted.options.pumps == nullptr) {
+        // Of an earlier round the report pictures the pumps as that one left them.
+        if (wanted.options.pumps == nullptr && !wanted.options.round) {
             wanted.options.pumps = std::make_shared<const pump_room::PumpPicture>(
                 pump_room::pumpPicture(wanted.project, wanted.learned));
         }

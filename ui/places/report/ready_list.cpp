@@ -79,18 +79,26 @@ ReadyList::ReadyList(WorkbookBridge& bridge, QWidget* parent)
 
 void ReadyList::show(const std::vector<SignLine>& lines, const theme::Tokens& tokens) {
     takeOut(m_lines);
+    m_firstOpen = nullptr;
+    bool isOpen = false;
     // What is left to do comes first; what is good below it.
     for (const bool isGood : {false, true}) {
         for (const SignLine& line : lines) {
             if ((line.state == SignState::Good) == isGood) {
-                add(line, tokens);
+                QWidget* box = add(line, tokens);
+                const bool isInTheWay =
+                    line.state == SignState::NeedsReason || line.state == SignState::Blocks;
+                if (m_firstOpen == nullptr || (isInTheWay && !isOpen)) {
+                    m_firstOpen = box;
+                }
+                isOpen = isOpen || isInTheWay;
             }
         }
     }
     m_lines->addStretch(1);
 }
 
-void ReadyList::add(const SignLine& line, const theme::Tokens& tokens) {
+QWidget* ReadyList::add(const SignLine& line, const theme::Tokens& tokens) {
     auto* box = new QWidget(this);
     auto* row = new QHBoxLayout(box);
     row->setContentsMargins(0, 0, 0, 0);
@@ -110,6 +118,7 @@ void ReadyList::add(const SignLine& line, const theme::Tokens& tokens) {
     }
     m_lines->addWidget(box);
     box->show();
+    return box;
 }
 
 QPushButton* ReadyList::button(const QString& words, const SignLine& line) {

@@ -23,6 +23,8 @@ class ReadyList : public QWidget {
 
     /// Fills the list anew.
     void show(const std::vector<balancing::SignLine>& lines, const theme::Tokens& tokens);
+    /// The first line that stands in the way; the first of all where none does. Null before show().
+    QWidget* firstOpen() const { return m_firstOpen; }
     /// Keeps why a line stands; an empty reason takes that back. Says whether it was stored.
     bool giveReason(const base::Fault& line, const QString& reason);
 
@@ -33,13 +35,14 @@ class ReadyList : public QWidget {
     void deficiencyWanted(const ww::base::Id& branch);
 
   private:
-    void add(const balancing::SignLine& line, const theme::Tokens& tokens);
+    QWidget* add(const balancing::SignLine& line, const theme::Tokens& tokens);
     QPushButton* button(const QString& words, const balancing::SignLine& line);
     void addCure(const balancing::SignLine& line, QVBoxLayout& column);
     void addReason(const balancing::SignLine& line, QVBoxLayout& column);
 
     WorkbookBridge& m_bridge;
     QVBoxLayout* m_lines;
+    QWidget* m_firstOpen = nullptr;
 };
 
 }  // namespace ww::ui

@@ -1,4 +1,5 @@
 // The pages of the place Report in the making: at once for a small job, beside the screen for a large one.
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -8,10 +9,13 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/project/review.h"
 #include "ui/places/report/report_place.h"
 #include "ui/places/report/signed_versions.h"
 #include "ui/places/report/signing_panel.h"
 #include "ui/pump_advisor.h"
+#include "ui/text/words.h"
+#include "ui/widgets/quiet_combo.h"
 
 namespace ww::ui {
 namespace {
@@ -35,6 +39,38 @@ QWidget* ReportPlace::buildMakingLine() {
     return m_making;
 }
 
+QComboBox* ReportPlace::buildRoundChoice() {
+    auto* choice = new QuietCombo(this);
+    choice->setAccessibleName(tr("Round of the report"));
+    choice->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    choice->hide();
+    connect(choice, &QComboBox::activated, this, &ReportPlace::markStale);
+    return choice;
+}
+
+/// Every round that was walked, the newest first: the report of a finished one stays in reach while another
+/// is open. The choice stays with its round; on the newest it goes with the newest.
+void ReportPlace::fillRoundChoice() {
+    const bool isSameJob =
+        m_made != nullptr && m_made->report.workbookId == m_bridge.workbook()->workbookId().text();
+    const std::optional<int> chosen = isSameJob ? earlierRound() : std::nullopt;
+    m_round->clear();
+    const project::Project& project = m_bridge.project();
+    for (const project::Round* round = project::lastOwnRound(project); round != nullptr;
+         round = project::lastOwnRound(project, round->number - 1)) {
+        m_round->addItem(round->state == project::RoundState::Open
+                             ? tr("Round %1: draft").arg(round->number)
+                             : tr("Round %1: %2").arg(round->number).arg(text::word(round->state)),
+                         round->number);
+    }
+    m_round->setCurrentIndex(chosen ? std::max(0, m_round->findData(*chosen)) : 0);
+    m_round->setVisible(m_round->count() > 1);
+}
+
+std::optional<int> ReportPlace::earlierRound() const {
+    return m_round->currentIndex() > 0 ? std::optional(m_round->currentData().toInt()) : std::nullopt;
+}
+
 bool ReportPlace::isLarge() const {
     return m_bridge.isOpen() && m_bridge.project().readings().size() > kLaidOutAtOnce;
 }
@@ -45,7 +81,7 @@ void ReportPlace::makePages() {
     }
     PagesMaker::Wanted wanted{m_bridge.project(), options(), {}};
     if (m_pumps != nullptr) {
-        wanted.options.pumps = m_pumps->isCurrent() ? m_pumps->picture() : nullptr;
+        wanted.options.pumps = m_pumps->isCurrent() && !wanted.options.round ? m_pumps->picture() : nullptr;
         wanted.learned = m_pumps->learned();
     }
     m_maker->make(std::move(wanted));
@@ -98,7 +134,8 @@ void ReportPlace::take(const std::shared_ptr<const PagesMaker::Made>& made) {
     }
     showPage(m_list->currentRow());
     showReady(m_made->report);
-    m_signing->setWaiting({});
+    m_signing->setWaiting(earlierRound() ? tr("Choose the newest round above the pages to sign its report.")
+                                         : QString());
     m_versions->refresh();
     m_content->setCurrentWidget(m_page);
     showMaking();

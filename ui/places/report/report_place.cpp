@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QResizeEvent>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QShowEvent>
 #include <QStackedWidget>
 #include <QTimer>
@@ -16,6 +17,7 @@
 #include <utility>
 
 #include "core/balancing/assess.h"
+#include "core/project/review.h"
 #include "ui/delegates/wrapped_item.h"
 #include "ui/places/report/page_preview.h"
 #include "ui/places/report/signed_versions.h"
@@ -57,6 +59,7 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
       m_content(new QStackedWidget(this)),
       m_empty(new QLabel(this)),
       m_page(new QWidget(this)),
+      m_round(buildRoundChoice()),
       m_list(new QListWidget(this)),
       m_preview(new PagePreview(this)),
       m_scroll(new PatientArea(this)) {
@@ -83,7 +86,11 @@ ReportPlace::ReportPlace(WorkbookBridge& bridge, QWidget* parent)
     auto* row = new QHBoxLayout(pages);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(12);
-    row->addWidget(m_list);
+    auto* listed = new QVBoxLayout;
+    listed->setSpacing(6);
+    listed->addWidget(m_round);
+    listed->addWidget(m_list, 1);
+    row->addLayout(listed);
     row->addWidget(m_scroll, 1);
     auto* whole = new QVBoxLayout(m_page);
     whole->setContentsMargins(12, 10, 12, 10);
@@ -113,14 +120,14 @@ QWidget* ReportPlace::buildPanel() {
     bold.setPointSizeF(bold.pointSizeF() * 1.2);
     m_summary->setFont(bold);
     m_ready = new ReadyList(m_bridge);
-    auto* list = new PatientArea;
-    list->setWidget(m_ready);
-    list->setWidgetResizable(true);
-    list->setFrameShape(QFrame::NoFrame);
-    list->setProperty("ringed", true);
-    list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    list->setMinimumHeight(kReadyHeight);
-    list->setAccessibleName(tr("Ready to sign?"));
+    m_readyArea = new PatientArea;
+    m_readyArea->setWidget(m_ready);
+    m_readyArea->setWidgetResizable(true);
+    m_readyArea->setFrameShape(QFrame::NoFrame);
+    m_readyArea->setProperty("ringed", true);
+    m_readyArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_readyArea->setMinimumHeight(kReadyHeight);
+    m_readyArea->setAccessibleName(tr("Ready to sign?"));
     m_signing = new SigningPanel(
         m_bridge, [this](ww::report::Signers signers) { return currentReport(signers); }, panel);
     m_versions = new SignedVersions(m_bridge, panel);
@@ -136,7 +143,7 @@ QWidget* ReportPlace::buildPanel() {
     connect(verifying, &QPushButton::clicked, this, &ReportPlace::verifyReport);
     auto* buttons = new SideBySide({exporting, 0, 1, 0}, {verifying, 0, 1, 0});
     column->addWidget(m_summary);
-    column->addWidget(list, 1);
+    column->addWidget(m_readyArea, 1);
     column->addWidget(m_signing);
     column->addWidget(m_versions);
     column->addWidget(m_written);
@@ -181,6 +188,21 @@ void ReportPlace::resizeEvent(QResizeEvent* event) {
     m_scroll->setVisible(width() >= kWithPreview);
 }
 
+void ReportPlace::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    m_panel->verticalScrollBar()->setValue(0);
+    beginReadyList();
+}
+
+/// The list begins at the first line that stands in the way, once its lines are laid out.
+void ReportPlace::beginReadyList() {
+    QTimer::singleShot(0, this, [this] {
+        m_ready->layout()->activate();
+        const QWidget* first = m_ready->firstOpen();
+        m_readyArea->verticalScrollBar()->setValue(first != nullptr ? first->y() : 0);
+    });
+}
+
 void ReportPlace::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::FontChange) {
@@ -204,6 +226,7 @@ ww::report::ReportOptions ReportPlace::options() const {
         options.journalDigest = newest.digest.text();
         options.printed = newest.time;
         options.workbookId = m_bridge.workbook()->workbookId().text();
+        options.round = earlierRound();
     }
     return options;
 }
@@ -211,7 +234,8 @@ ww::report::ReportOptions ReportPlace::options() const {
 ww::report::Report ReportPlace::currentReport(ww::report::Signers signers) const {
     ww::report::ReportOptions wanted = options();
     wanted.signers = signers;
-    wanted.pumps = m_pumps != nullptr ? m_pumps->pictureOfNow() : nullptr;
+    // The picture of now knows rounds that an earlier one's report does not.
+    wanted.pumps = m_pumps != nullptr && !wanted.round ? m_pumps->pictureOfNow() : nullptr;
     return ww::report::build(m_bridge.project(), wanted);
 }
 
@@ -230,6 +254,7 @@ void ReportPlace::refresh() {
         showMaking();
         return;
     }
+    fillRoundChoice();
     if (isWaitingForLearning()) {
         m_signing->setWaiting(tr("The loop is being learned; sign when that is done."));
         // Pages of the job before its last change stay until the loop is learned.
@@ -259,12 +284,17 @@ void ReportPlace::showPage(int page) {
 
 void ReportPlace::showReady(const ww::report::Report& report) {
     const project::Project& project = m_bridge.project();
+    // Signed is the report of the newest round, whichever is looked at.
+    const project::Round* newest = project::lastOwnRound(project);
     const auto lines = balancing::readyToSign(
-        project, report.rounds.empty() ? balancing::assessLast(project) : report.rounds.back());
+        project, newest == nullptr || report.rounds.empty() ? balancing::assessLast(project)
+                 : newest->number == report.roundNumber     ? report.rounds.back()
+                                                            : balancing::assess(project, newest->id));
     const auto open = std::count_if(lines.begin(), lines.end(), [](const balancing::SignLine& line) {
         return line.state == balancing::SignState::NeedsReason || line.state == balancing::SignState::Blocks;
     });
     m_ready->show(lines, m_tokens);
+    beginReadyList();
     m_signing->setObstacles(static_cast<std::size_t>(open));
     m_summary->setText(open == 0 ? tr("Ready to sign") : tr("Ready to sign? Lines in the way: %1").arg(open));
 }

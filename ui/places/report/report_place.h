@@ -13,6 +13,7 @@
 #include "ui/widgets/shown_refresh.h"
 #include "ui/workbook_bridge.h"
 
+class QComboBox;
 class QLabel;
 class QListWidget;
 class QPushButton;
@@ -57,6 +58,7 @@ class ReportPlace : public QWidget {
   protected:
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
   private:
     void markStale();
@@ -73,7 +75,12 @@ class ReportPlace : public QWidget {
     void take(const std::shared_ptr<const PagesMaker::Made>& made);
     void showPage(int page);
     void showReady(const ww::report::Report& report);
+    void beginReadyList();
     QWidget* buildPanel();
+    QComboBox* buildRoundChoice();
+    void fillRoundChoice();
+    /// The round whose report was asked for instead of the newest one's; nothing: the newest.
+    std::optional<int> earlierRound() const;
 
     WorkbookBridge& m_bridge;
     PumpAdvisor* m_pumps = nullptr;
@@ -85,11 +92,13 @@ class ReportPlace : public QWidget {
     QStackedWidget* m_content = nullptr;
     QLabel* m_empty = nullptr;
     QWidget* m_page = nullptr;
+    QComboBox* m_round = nullptr;  ///< the newest round first; seen where there are several
     QListWidget* m_list = nullptr;
     PagePreview* m_preview = nullptr;
     QScrollArea* m_scroll = nullptr;
     QLabel* m_summary = nullptr;
     ReadyList* m_ready = nullptr;
+    QScrollArea* m_readyArea = nullptr;
     SigningPanel* m_signing = nullptr;
     SignedVersions* m_versions = nullptr;
     QLabel* m_written = nullptr;

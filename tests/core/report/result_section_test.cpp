@@ -1,0 +1,53 @@
+// The verdict of the readings and the person who accepts, on page 1 and in the spreadsheet.
+#include <gtest/gtest.h>
+
+#include <tuple>
+#include <vector>
+
+#include "core/report/job_spreadsheet.h"
+#include "core/report/report.h"
+#include "tests/core/balancing/small_loop.h"
+
+namespace ww::report {
+namespace {
+
+// What the readings say is no person's acceptance, and nothing is ticked while the index is not proved.
+TEST(ResultSection, theReadingsVerdictStandsApartFromThePersonWhoAccepts) {
+    using project::RoundState;
+    const auto firstFacts = [](const project::Project& project) {
+        const Section result = sectionOf(build(project, {}), kResult);
+        return std::vector<Fact>(result.facts.begin(), result.facts.begin() + 2);
+    };
+    balancing::FieldJob job = balancing::flatLoop(2);
+    job.round(project::RoundKind::Final, RoundState::Closed);
+    balancing::readAs(job, "A", 1.0);
+    balancing::readAs(job, "B", 1.0);
+    std::vector<Fact> facts = firstFacts(job.project());
+    EXPECT_EQ(base::english(facts[0].value), "By the readings: within tolerance");
+    EXPECT_EQ(facts[0].mark, Mark::Pass);
+    EXPECT_EQ(base::english(facts[1].value), "Nobody yet: round 1 was not sent to a supervisor");
+    EXPECT_EQ(facts[1].mark, Mark::Open);
+    for (const auto& [state, mark, said] :
+         {std::tuple{RoundState::Sent, Mark::Open, "Nobody yet: round 1 waits for the supervisor"},
+          std::tuple{RoundState::SentBack, Mark::Fail, "Nobody: the supervisor sent round 1 back"},
+          std::tuple{RoundState::Accepted, Mark::Pass, "K. Moor"}}) {
+        job.change(job.project().rounds().at(job.newestRound()), [to = state](project::Round& round) {
+            round.state = to;
+            round.decidedBy = to == RoundState::Accepted ? "K. Moor" : "";
+        });
+        facts = firstFacts(job.project());
+        EXPECT_EQ(base::english(facts[1].value), said);
+        EXPECT_EQ(facts[1].mark, mark) << said;
+    }
+    const std::vector<Fact> open = firstFacts(balancing::rivalLoop(RoundState::Accepted, 1.03).project());
+    EXPECT_EQ(base::english(open[0].value), "By the readings: within tolerance; index circuit not proved");
+    EXPECT_EQ(open[0].mark, Mark::Open);
+    // The spreadsheet says both in the same words.
+    const spreadsheet::WrittenSheet sheet = summarySheet(job.project());
+    EXPECT_EQ(std::get<std::string>(sheet.rows.at(2).front()),
+              "Round 1 (final), by the readings: within tolerance");
+    EXPECT_EQ(std::get<std::string>(sheet.rows.at(3).front()), "Accepted by: K. Moor");
+}
+
+}  // namespace
+}  // namespace ww::report
