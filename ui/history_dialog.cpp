@@ -33,7 +33,7 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_table);
     layout->addWidget(buttons);
-    resize(880, 420);
+    resizeWithText(880, 420);
     readHistory();
     std::vector<TextRow> rows;
     std::transform(m_history.begin(), m_history.end(), std::back_inserter(rows), rowOf);

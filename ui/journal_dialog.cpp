@@ -56,7 +56,7 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(tables, 1);
     layout->addWidget(buttons);
-    resize(1100, 520);
+    resizeWithText(1100, 520);
     connect(m_actionTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& current) {
                 if (current.isValid()) {

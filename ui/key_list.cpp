@@ -68,7 +68,7 @@ KeyList::KeyList(const Commands& commands, QWidget* parent) : OrderedDialog(pare
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(table);
     layout->addWidget(buttons);
-    resize(640, 560);
+    resizeWithText(640, 560);
 }
 
 }  // namespace ww::ui

@@ -236,8 +236,8 @@ void MainWindow::refreshCommands() {
 
 void MainWindow::refreshStrip() {
     // In as many words as there is room for.
-    for (const auto length :
-         {StripLength::Full, StripLength::Middle, StripLength::Short, StripLength::Least}) {
+    for (const auto length : {StripLength::Full, StripLength::Middle, StripLength::RoundInWords,
+                              StripLength::Short, StripLength::Least}) {
         if (m_isSmall && length < StripLength::Short) {
             continue;
         }

@@ -118,8 +118,9 @@ Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets) {
     look.palette = theme::palette(display, systemPalette());
     look.font = QApplication::font();
     look.font.setPointSizeF(points);
-    // Kerning is too small to be seen and takes a fifth of the time until the window stands; scripts that need shaping
-    // have it.
+    // Qt draws a word with an underlined letter wider than it measures it where its letters are kerned; and the
+    // shaping takes a fifth of the time until the window stands. Scripts that need it have it all the same.
+    look.font.setKerning(false);
     look.font.setStyleStrategy(QFont::PreferNoShaping);
     look.styleSheet = theme::styleSheet(look.tokens, look.metrics) + frameSheet(look.tokens, look.metrics);
     return look;
@@ -178,7 +179,8 @@ QString displayName(theme::Display display) {
 
 StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripLength length) {
     const bool isLeast = length == StripLength::Least;
-    const bool isShort = length == StripLength::Short || isLeast;
+    const bool isRoundShort = length == StripLength::Short || isLeast;
+    const bool isShort = isRoundShort || length == StripLength::RoundInWords;
     const bool isFull = length == StripLength::Full;
     StripText strip;
     strip.display = isFull ? displayName(display) : QString();
@@ -193,10 +195,10 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
         strip.job = WindowText::tr("PRACTICE · %1").arg(strip.job);
     }
     if (const project::Round* round = project.lastRound()) {
-        strip.round = isShort ? WindowText::tr("R%1", "round, short").arg(round->number)
-                              : WindowText::tr("Round %1, %2, %3")
-                                    .arg(QString::number(round->number), text::nameOf(round->kind),
-                                         text::nameOf(round->state));
+        strip.round = isRoundShort ? WindowText::tr("R%1", "round, short").arg(round->number)
+                                   : WindowText::tr("Round %1, %2, %3")
+                                         .arg(QString::number(round->number), text::nameOf(round->kind),
+                                              text::nameOf(round->state));
         const balancing::WalkProgress progress = balancing::walkProgress(project, *round);
         strip.readCount = static_cast<int>(progress.read);
         strip.valveCount = static_cast<int>(progress.all);

@@ -31,7 +31,7 @@ const Look& applyToProgram(const Look& look);
 QString displayName(theme::Display display);
 
 /// How many words the strip may take. The least leaves out when something was stored.
-enum class StripLength { Full, Middle, Short, Least };
+enum class StripLength { Full, Middle, RoundInWords, Short, Least };
 /// What the strip says about the open workbook.
 StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripLength length);
 

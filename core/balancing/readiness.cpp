@@ -48,20 +48,26 @@ project::Edit addUsualReadiness(const project::Project& project, base::IdSource&
     edit.label = project::label(project::labels::kUsualReadiness);
     int position = lastPosition(project);
     for (const UsualLine& usual : kUsualLines) {
-        const std::string text = wording ? wording(usual.text) : std::string(usual.text);
-        const bool isThere =
-            std::any_of(project.readiness().begin(), project.readiness().end(),
-                        [&](const project::ReadinessLine& line) { return line.text == text; });
+        const std::string worded = wording ? wording(usual.text) : std::string(usual.text);
+        const bool isThere = std::any_of(project.readiness().begin(), project.readiness().end(),
+                                         [&](const project::ReadinessLine& line) {
+                                             return line.text == usual.text || line.text == worded;
+                                         });
         if (!isThere) {
             project::ReadinessLine line;
             line.id = ids.next();
             line.position = ++position;
-            line.text = text;
+            line.text = usual.text;
             line.isMandatory = usual.isMandatory;
             edit.put.emplace_back(std::move(line));
         }
     }
     return edit;
+}
+
+bool isUsualReadiness(std::string_view text) {
+    return std::any_of(kUsualLines.begin(), kUsualLines.end(),
+                       [&](const UsualLine& usual) { return usual.text == text; });
 }
 
 project::Edit putReadinessLine(const project::Project& project, project::ReadinessLine line) {

@@ -119,6 +119,13 @@ TEST(Killed, theJobIsBackWithItsNewestStateWithAndWithoutAFileArgument) {
         // A narrow strip says it too.
         const StripText narrow = stripText(third.bridge(), theme::Display::Office, StripLength::Short);
         EXPECT_TRUE(narrow.stored.contains("B-04")) << narrow.stored.toStdString();
+        // What is short before it: all but the round.
+        const StripText middle = stripText(third.bridge(), theme::Display::Office, StripLength::Middle);
+        const StripText words = stripText(third.bridge(), theme::Display::Office, StripLength::RoundInWords);
+        EXPECT_EQ(words.round, middle.round);
+        EXPECT_NE(words.round, narrow.round);
+        EXPECT_EQ(words.read, narrow.read);
+        EXPECT_EQ(words.meter, narrow.meter);
         third.quit();
         StartedSession after(closed.desk, {});
         EXPECT_FALSE(after.bridge().isOpen()) << "what was closed in order is not opened by itself";

@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "ui/widgets/focus_ring.h"
+#include "ui/widgets/text_scale.h"
 
 namespace ww::ui::charts {
 
@@ -38,6 +39,10 @@ ChartCanvas::ChartCanvas(QWidget* parent) : QChartView(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setMinimumSize(220, 160);
     new FocusRing(this);
+}
+
+QSize ChartCanvas::sizeHint() const {
+    return minimumSize() * textScale(font());
 }
 
 ChartStyle ChartCanvas::style() const {
@@ -130,6 +135,7 @@ void ChartCanvas::resizeEvent(QResizeEvent* event) {
 void ChartCanvas::changeEvent(QEvent* event) {
     QChartView::changeEvent(event);
     if (event->type() == QEvent::FontChange) {
+        updateGeometry();
         layOut();
     }
 }

@@ -22,6 +22,9 @@ class ChartCanvas : public QChartView {
 
     void show(const ChartFigure& figure, const theme::Tokens& tokens);
 
+    /// Room for a plot between its scales, which grow with the text; not, as of Qt's own, the size it has.
+    QSize sizeHint() const override;
+
   protected:
     void drawForeground(QPainter* painter, const QRectF& area) override;
     void resizeEvent(QResizeEvent* event) override;

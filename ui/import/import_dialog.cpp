@@ -90,7 +90,7 @@ ImportDialog::ImportDialog(WorkbookBridge& bridge, Preferences& preferences, Imp
     m_table->setCurrentIndex(m_table->findData(QString::fromStdString(wanted)));
     m_isChanging = false;
     renewMapping(false);
-    resize(980, 560);
+    resizeWithText(980, 560);
 }
 
 QWidget* ImportDialog::columnPage() {

@@ -101,7 +101,7 @@ void MergeDialog::build(const std::vector<MergeConflict>& conflicts, const QStri
     layout->addWidget(m_table, 1);
     layout->addWidget(plainLabel(tr("The value that is not picked stays in the history."), this));
     layout->addWidget(buttons);
-    resize(900, conflicts.empty() ? 220 : 480);
+    resizeWithText(900, conflicts.empty() ? 220 : 480);
 }
 
 void MergeDialog::addConflict(const MergeConflict& conflict) {

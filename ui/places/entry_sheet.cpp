@@ -19,6 +19,8 @@ constexpr int kLeastTitleDigits = 14;
 void setRowHeight(EntryTable& table, const theme::Metrics& metrics) {
     table.verticalHeader()->setMinimumSectionSize(metrics.rowHeight);
     table.verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
+    constexpr int kLeastRows = 4;
+    table.setMinimumHeight(metrics.noticeHeight + kLeastRows * metrics.rowHeight);
 }
 
 void beginAtValues(EntryTable& table) {

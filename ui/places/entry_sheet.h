@@ -24,7 +24,8 @@ void setUpEntry(EntryTable& table, Model& model, Delegate& delegate, WorkbookBri
     });
 }
 
-/// Row heights of the display that is shown.
+/// Row heights of the display that is shown, and room for some rows: a page scrolls before its table is
+/// lower.
 void setRowHeight(EntryTable& table, const theme::Metrics& metrics);
 
 /// Puts the keys on the table, in its first value where they stood on a title.

@@ -1,12 +1,12 @@
 #include "ui/places/photo_list.h"
 
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 #include "core/balancing/review_steps.h"
 #include "core/project/edit_label.h"
 #include "ui/places/job/photo.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 namespace {
@@ -65,14 +65,11 @@ PhotoList::PhotoList(WorkbookBridge& bridge, const QString& name, QWidget* paren
     m_list->setMovement(QListView::Static);
     m_list->setIconSize({kPhotoSide, kPhotoSide});
     m_list->setFixedHeight(kPhotoSide + 44);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(m_attach);
-    buttons->addWidget(m_remove);
-    buttons->addStretch(1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_list);
-    column->addLayout(buttons);
+    column->addWidget(new SideBySide({m_attach, 0, 1, SideBySide::kAsItAsks},
+                                     {m_remove, 0, 1, SideBySide::kAsItAsks}, this));
     connect(m_attach, &QPushButton::clicked, this, [this] {
         const QString file = QFileDialog::getOpenFileName(this, tr("Attach a Photo"), QString(),
                                                           tr("Pictures (*.jpg *.jpeg *.png)"));

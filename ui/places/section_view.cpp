@@ -37,6 +37,11 @@ QSize SectionView::sizeHint() const {
     return {PatientArea::sizeHint().width(), height};
 }
 
+QSize SectionView::minimumSizeHint() const {
+    const int around = 2 * frameWidth() + verticalScrollBar()->sizeHint().width();
+    return {m_page->minimumSizeHint().width() + around, PatientArea::minimumSizeHint().height()};
+}
+
 void SectionView::resizeEvent(QResizeEvent* event) {
     PatientArea::resizeEvent(event);
     if (event->size().width() != event->oldSize().width()) {
@@ -112,7 +117,7 @@ void SectionView::addFigures(std::vector<charts::ChartFigure> figures) {
         auto* chart = new charts::ChartView(m_page);
         chart->setTokens(m_tokens);
         chart->setFigure(std::move(figure));
-        chart->setFixedHeight(kFigureHeight);
+        chart->setMinimumHeight(kFigureHeight);
         m_charts.push_back(chart);
         add(chart);
     }

@@ -39,6 +39,8 @@ class SectionView : public PatientArea {
     std::vector<charts::ChartView*> charts() const;
     /// As high as all that it holds in its width: with so much room nothing is scrolled.
     QSize sizeHint() const override;
+    /// As wide as what it shows needs.
+    QSize minimumSizeHint() const override;
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

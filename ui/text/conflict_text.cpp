@@ -14,7 +14,7 @@ QString partText(const workbook::ConflictPart& part) {
     if (part.said) {
         return translated(*part.said);
     }
-    const QString value = withPrettyUnit(QString::fromStdString(part.text));
+    const QString value = withPrettyUnit(readinessLine(part.text));
     if (part.column.empty()) {
         return value;
     }

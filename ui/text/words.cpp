@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QRegularExpression>
 
+#include "core/balancing/readiness.h"
 #include "core/base/term.h"
 #include "core/workbook/workbook.h"
 #include "ui/text/conflict_text.h"
@@ -78,6 +79,12 @@ base::Wording wording() {
     return [](std::string_view word) { return term(word).toStdString(); };
 }
 
+QString readinessLine(std::string_view stored) {
+    return balancing::isUsualReadiness(stored)
+               ? term(stored)
+               : QString::fromUtf8(stored.data(), static_cast<qsizetype>(stored.size()));
+}
+
 QString terms(const QString& list) {
     const QString whole = term(list.toStdString());
     if (whole != list) {
@@ -96,7 +103,7 @@ QString translated(const base::Fault& fault) {
         if (base::isWordPlace(fault.form->text, i)) {
             arguments[i] = terms(QString::fromStdString(arguments[i])).toStdString();
         }
-        arguments[i] = withPrettyUnit(QString::fromStdString(arguments[i])).toStdString();
+        arguments[i] = withPrettyUnit(readinessLine(arguments[i])).toStdString();
     }
     // Arguments go in after translation, so that a translator may put them in another order.
     const std::string source(fault.form->text);

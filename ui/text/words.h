@@ -19,6 +19,9 @@ QString term(std::string_view word);
 QString withPrettyUnit(QString quantity);
 /// term() for texts that core puts together.
 base::Wording wording();
+/// A line of readiness in the language of the screen where it is a usual one (core/balancing/readiness.h);
+/// any other stays as it was typed.
+QString readinessLine(std::string_view stored);
 /// term() for words with commas between them, also where a tag or a number follows a word: "valve T4".
 QString terms(const QString& list);
 /// A sentence with its arguments in the language of the screen, without its subject.

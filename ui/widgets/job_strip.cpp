@@ -42,6 +42,21 @@ class JobStrip::Progress : public QWidget {
     theme::Tokens m_tokens;
 };
 
+namespace {
+
+/// As many whole words of a text as fit before three dots; letters where not even one does.
+QString wholeWords(const QFontMetrics& metrics, const QString& text, int width) {
+    for (qsizetype end = text.lastIndexOf(' '); end > 0; end = text.lastIndexOf(' ', end - 1)) {
+        const QString shown = text.left(end) + QChar(0x2026);
+        if (metrics.horizontalAdvance(shown) <= width) {
+            return shown;
+        }
+    }
+    return metrics.elidedText(text, Qt::ElideRight, width);
+}
+
+}  // namespace
+
 /// A label that gives up its end where the strip is too short for all; the whole text is its tooltip.
 class JobStrip::Yielding : public QLabel {
   public:
@@ -59,7 +74,7 @@ class JobStrip::Yielding : public QLabel {
         painter.setLayoutDirection(Qt::LayoutDirectionAuto);
         const int flags = int(Qt::AlignVCenter | Qt::AlignLeft);
         painter.drawText(rect(), ui::text::writtenFlags(layoutDirection(), flags, text()),
-                         fontMetrics().elidedText(text(), Qt::ElideRight, width()));
+                         wholeWords(fontMetrics(), text(), width()));
     }
 };
 

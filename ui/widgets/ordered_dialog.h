@@ -2,8 +2,10 @@
 #pragma once
 
 #include <QDialog>
+#include <QScreen>
 
 #include "ui/widgets/reading_order.h"
+#include "ui/widgets/text_scale.h"
 
 namespace ww::ui {
 
@@ -14,6 +16,12 @@ class OrderedDialog : public QDialog {
     using QDialog::QDialog;
 
   protected:
+    /// Takes a size that suits the usual text, larger with the text as far as the screen lets it.
+    void resizeWithText(int width, int height) {
+        constexpr int kFrame = 60;
+        const QSize most = screen()->availableSize() - QSize(kFrame, kFrame);
+        resize((QSize(width, height) * textScale(font())).boundedTo(most).expandedTo({width, height}));
+    }
     bool focusNextPrevChild(bool isForward) override {
         return goToNextStop(*this, isForward) || QDialog::focusNextPrevChild(isForward);
     }

@@ -40,7 +40,7 @@ Section readinessSection(const Source& source) {
                      column(kStateColumn, 22), column(kOwnerColumn, 26),
                      column(kDatesColumn, 20), column(kEvidenceColumn, 40)};
     for (const project::ReadinessLine* line : lines) {
-        table.rows.push_back({cell(line->text),
+        table.rows.push_back({cell({plain(line->text)}, ""),
                               wordCell(line->isMandatory ? base::term("yes") : base::term("no")),
                               wordCell(std::string(project::name(line->state))), cell(line->owner),
                               cell(line->date ? line->date->date() : ""), cell(line->evidence)});

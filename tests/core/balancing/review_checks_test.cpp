@@ -196,6 +196,22 @@ TEST(ReviewChecks, anOverdueInstrumentNeedsAReason) {
     EXPECT_EQ(reviewSeverity(job, kInstrumentOverdue, "A"), Severity::Note);
 }
 
+TEST(Readiness, usualLinesStandInEnglishAndAreKnownInTheWordsOfAnEarlierList) {
+    FieldJob job = flatLoop(1);
+    support::CountingIds ids(900);
+    const base::Wording shouted = [](std::string_view word) { return std::string(word) + "!"; };
+    const auto list = addUsualReadiness(job.project(), ids, shouted);
+    for (const project::AnyRecord& record : list.put) {
+        auto line = std::get<project::ReadinessLine>(record);
+        EXPECT_TRUE(isUsualReadiness(line.text)) << line.text;
+        line.text += "!";
+        EXPECT_FALSE(isUsualReadiness(line.text)) << line.text;
+        job.project().put(line);
+    }
+    EXPECT_TRUE(addUsualReadiness(job.project(), ids, shouted).put.empty());
+    EXPECT_EQ(addUsualReadiness(job.project(), ids).put.size(), list.put.size());
+}
+
 TEST(ReviewChecks, openReadinessAndCommentsBlock) {
     FieldJob job = flatLoop(1);
     support::CountingIds ids(900);

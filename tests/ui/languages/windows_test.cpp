@@ -4,6 +4,7 @@
 
 #include <QImage>
 #include <QPainter>
+#include <QPushButton>
 #include <QStandardItemModel>
 #include <QTableView>
 #include <set>
@@ -13,7 +14,9 @@
 #include "tests/ui/support/spoken.h"
 #include "ui/delegates/branch_delegate.h"
 #include "ui/models/branch_roles.h"
+#include "ui/places/job/job_place.h"
 #include "ui/places/pump/pump_place.h"
+#include "ui/text/label.h"
 #include "ui/text/parse.h"
 #include "ui/text/typed_word.h"
 #include "ui/text/words.h"
@@ -66,6 +69,49 @@ TEST(LanguageWindows, translateWordsAndLeaveNames) {
     EXPECT_EQ(text::terms(QStringLiteral("4 days")), QStringLiteral("4 Tage"));
     EXPECT_EQ(text::terms(QStringLiteral("3 months ago")), QStringLiteral("3 Monate zuvor"));
     EXPECT_EQ(text::terms(QStringLiteral("T-04")), QStringLiteral("T-04"));
+}
+
+// The usual list stands in the record in English and is read in the language of the screen; what is typed over
+// a line of it is the words of whoever typed it.
+TEST(LanguageWindows, sayTheUsualReadinessInTheirLanguage) {
+    const Spoken spoken(QStringLiteral("de"));
+    DeskWindow desk({.terminals = 3, .hasSurvey = false}, false);
+    desk.window.showPlace(MainWindow::Job);
+    ReadinessPage* page = desk.window.job()->readiness();
+    for (QPushButton* button : page->findChildren<QPushButton*>()) {
+        if (button->text() == ReadinessPage::tr("Take Usual List")) {
+            button->click();
+        }
+    }
+    const auto stored = [&](int row) {
+        for (const project::ReadinessLine& line : desk.project().readiness()) {
+            if (line.position == row + 1) {
+                return line.text;
+            }
+        }
+        return std::string();
+    };
+    const std::string english = "Bypasses are closed";
+    const QString german = text::term(english);
+    ASSERT_NE(german.toStdString(), english);
+    RecordTableModel* model = page->model();
+    int row = 0;
+    while (row < model->rowCount() && stored(row) != english) {
+        ++row;
+    }
+    const QModelIndex cell = model->index(row, ReadinessPage::Line);
+    ASSERT_EQ(cell.data().toString(), german);
+    // Entered as it was shown it is what it was.
+    ASSERT_TRUE(model->store(cell, german).ok());
+    EXPECT_EQ(stored(row), english);
+    const base::Outcome refused = desk.bridge().openRound(project::RoundKind::Survey);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_TRUE(text::text(refused.fault()).contains(model->index(0, ReadinessPage::Line).data().toString()));
+    EXPECT_TRUE(text::label("readiness: " + english).contains(german));
+    const QString typed = QStringLiteral("Umgehungen sind zu, Pumpe steht");
+    ASSERT_TRUE(model->store(cell, typed).ok());
+    EXPECT_EQ(stored(row), typed.toStdString());
+    EXPECT_EQ(cell.data().toString(), typed);
 }
 
 TEST(LanguageWindows, takeWordsOfTheLanguageAndEnglishOnes) {

@@ -73,11 +73,14 @@ TEST(WalkPlace, aRepeatedReadingIsKeptBesideTheFirstAndTheMeanCounts) {
 
 TEST(WalkGrid, leavesNoStripFreeBesideItsColumns) {
     DeskWindow desk;
-    for (const double points : {10.0, 11.0, 12.0, 14.0, 15.0}) {
+    for (const double points : {10.0, 11.0, 12.0, 15.0, 20.0}) {
         desk.window.setTextPoints(points);
         QTest::qWait(0);
         EXPECT_EQ(desk.grid().horizontalHeader()->length(), desk.grid().viewport()->width()) << points;
-        EXPECT_FALSE(desk.grid().isColumnHidden(WalkModel::Dp));
+        for (const int column :
+             {WalkModel::Tag, WalkModel::Setting, WalkModel::Dp, WalkModel::OfTarget, WalkModel::State}) {
+            EXPECT_FALSE(desk.grid().isColumnHidden(column)) << points << ", column " << column;
+        }
     }
 }
 

@@ -30,7 +30,7 @@ inline constexpr std::array<Screen, 8> kScreens{
      {"laptopAt150Percent", 911, 482, 10.0, false, 0},
      {"laptopAt200Percent", 683, 354, 10.0, false, 0},
      {"deskAt200Percent", 960, 510, 10.0, false, 0},
-     {"laptopAt14Points", 1366, 694, 14.0, false, 0},
+     {"laptopAt20Points", 1366, 694, 20.0, false, 0},
      {"laptopWithDesktopFontOf14Points", 1366, 694, 0, false, 14.0},
      {"laptopWithLargeTargets", 1366, 694, 10.0, true, 0}}};
 

@@ -99,7 +99,7 @@ QString ReadinessPage::text(int row, int column) const {
     const project::ReadinessLine line = lines()[static_cast<std::size_t>(row)];
     switch (column) {
         case Line:
-            return QString::fromStdString(line.text);
+            return text::readinessLine(line.text);
         case Mandatory:
             return line.isMandatory ? tr("yes") : tr("no");
         case State:
@@ -122,7 +122,9 @@ base::Outcome ReadinessPage::store(int row, int column, const QString& typed) {
             if (words.isEmpty()) {
                 return base::Fault{&kLineEmpty, {}, {}};
             }
-            line.text = words.toStdString();
+            if (words != text::readinessLine(line.text)) {
+                line.text = words.toStdString();
+            }
             break;
         case Mandatory: {
             const bool isYes = !words.isEmpty() && tr("yes").startsWith(words.toLower());

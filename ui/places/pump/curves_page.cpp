@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QResizeEvent>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/pump_room/pump_picture.h"
 #include "ui/charts/convergence_chart_data.h"
@@ -19,6 +20,8 @@ namespace {
 
 constexpr int kPanelWidth = 300;
 constexpr int kChartWidth = 480;
+/// With its sentence; in larger text the page scrolls before a plot is lower.
+constexpr double kLeastChart = 230;
 /// In a window below this height there is room for one chart only.
 constexpr int kTwoCharts = 600;
 
@@ -78,6 +81,12 @@ void CurvesPage::setTokens(const theme::Tokens& tokens) {
     m_message->setTokens(tokens);
     m_pumpChart->setTokens(tokens);
     m_convergence->setTokens(tokens);
+}
+
+void CurvesPage::setMetrics(const theme::Metrics& metrics) {
+    for (charts::ChartView* chart : {m_pumpChart, m_convergence}) {
+        chart->setMinimumHeight(static_cast<int>(kLeastChart * std::max(1.0, metrics.textPoints / 10.0)));
+    }
 }
 
 void CurvesPage::toggleTable() {

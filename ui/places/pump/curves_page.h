@@ -22,6 +22,7 @@ class CurvesPage : public PumpPage {
 
     void show(const pump_room::PumpPicture* picture) override;
     void setTokens(const theme::Tokens& tokens) override;
+    void setMetrics(const theme::Metrics& metrics) override;
     void takeFocus() override;
     /// The chart in hand becomes its table, or comes back.
     void toggleTable() override;

@@ -77,7 +77,7 @@ VerifyDialog::VerifyDialog(const WorkbookBridge& bridge, const theme::Tokens& to
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(scroll, 1);
     layout->addWidget(buttons);
-    resize(640, 520);
+    resizeWithText(640, 520);
 }
 
 void VerifyDialog::show(const QString& file) {

@@ -166,9 +166,10 @@ void SystemPlace::fitColumns() {
 
 void SystemPlace::setNarrow(bool isNarrow) {
     constexpr int kDiagramHeight = 170;
-    constexpr int kTableHeight = 160;
+    // The head and some rows.
+    const int tableHeight = m_metrics.noticeHeight + 4 * m_metrics.rowHeight;
     m_diagram->setMinimumHeight(isNarrow ? kDiagramHeight : 0);
-    m_content->setMinimumHeight(isNarrow ? kTableHeight : 0);
+    m_content->setMinimumHeight(isNarrow ? tableHeight : 0);
     // The field says itself what it is for.
     m_findLabel->setVisible(!isNarrow);
 }

@@ -131,7 +131,7 @@ void OpenRoundPanel::showReadiness() {
         m_readiness->setText(tr("%n mandatory line(s) of readiness are open, the first: %1. A supervisor may "
                                 "let the survey begin and say why.",
                                 nullptr, static_cast<int>(open.size()))
-                                 .arg(QString::fromStdString(open.front()->text)));
+                                 .arg(text::readinessLine(open.front()->text)));
     }
 }
 

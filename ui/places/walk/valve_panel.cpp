@@ -225,7 +225,7 @@ void ValvePanel::showByRound(std::size_t branch) {
         const balancing::BranchResult& result = judged.branches[branch];
         const bool isShown = result.ofTarget && !result.isFromEarlierRound;
         ratios.push_back(isShown ? std::optional(result.ofTarget->si()) : std::nullopt);
-        words << QStringLiteral("R%1 %2%3")
+        words << QStringLiteral("R%1\u00a0%2%3")
                      .arg(round.number)
                      .arg(isShown && !judged.isComplete ? QStringLiteral("~") : QString(),
                           isShown ? text::ofTarget(*result.ofTarget, m_bridge.project())

@@ -7,6 +7,12 @@
 #include "ui/places/column_fit.h"
 
 namespace ww::ui {
+namespace {
+
+/// What each column must hold, digits.
+constexpr int kWalkDigits[WalkModel::ColumnCount] = {5, 7, 9, 7, 9, 7, 11, 6, 6, 8, 15};
+
+}  // namespace
 
 WalkGrid::WalkGrid(WalkModel& model, QWidget* parent)
     : EntryTable(parent),
@@ -38,21 +44,19 @@ void WalkGrid::setTokens(const theme::Tokens& tokens, const theme::Metrics& metr
 
 void WalkGrid::fitColumns() {
     // Widths by what a column must hold, so that a row never changes the layout; "Serves" takes what is left.
-    const int digits[WalkModel::ColumnCount] = {5, 7, 9, 7, 9, 7, 11, 6, 6, 8, 15};
     int widths[WalkModel::ColumnCount];
     int left = viewport()->width();
     for (int column = 0; column < WalkModel::ColumnCount; ++column) {
-        widths[column] = columnWidthFor(*this, column, digits[column]);
+        widths[column] = columnWidthFor(*this, column, kWalkDigits[column]);
         setColumnWidth(column, widths[column]);
         left -= widths[column];
         setColumnHidden(column, false);
     }
     // Where the text is large, what the panel beside the grid says too is left out here, unless what the
     // others left is enough for it.
-    const WalkModel::Column last = m_model.hasFlowEntry() ? WalkModel::OfTarget : WalkModel::Flow;
-    for (const int column :
-         {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share, WalkModel::Last, last}) {
-        if (left >= 0) {
+    for (const int column : {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share,
+                             WalkModel::Last, WalkModel::Flow}) {
+        if (left >= 0 || isKept(column)) {
             break;
         }
         setColumnHidden(column, true);
@@ -62,10 +66,51 @@ void WalkGrid::fitColumns() {
         setColumnHidden(WalkModel::Serves, false);
         widths[WalkModel::Serves] = 0;
     }
+    if (left < 0) {
+        shrinkKept();
+        return;
+    }
     // What is left is used: no strip stays free beside the last column.
     const int filling = isColumnHidden(WalkModel::Serves) ? WalkModel::State : WalkModel::Serves;
-    setColumnWidth(filling, widths[filling] + std::max(0, left));
+    setColumnWidth(filling, widths[filling] + left);
     m_heights->want();
+}
+
+void WalkGrid::shrinkKept() {
+    std::vector<int> columns;
+    std::vector<int> least;
+    std::vector<double> wanted;
+    for (int column = 0; column < WalkModel::ColumnCount; ++column) {
+        if (isKept(column)) {
+            columns.push_back(column);
+            wanted.push_back(columnWidth(column));
+            least.push_back(std::min(leastColumnWidth(*this, column), columnWidth(column)));
+        }
+    }
+    const std::vector<int> widths = sharedOut(least, wanted, viewport()->width(), columns.size() - 1);
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        setColumnWidth(columns[i], widths[i]);
+    }
+    m_heights->want();
+}
+
+bool WalkGrid::isKept(int column) const {
+    return column == WalkModel::Tag || column == WalkModel::Setting || column == WalkModel::Dp ||
+           column == WalkModel::OfTarget || column == WalkModel::State ||
+           (column == WalkModel::Flow && m_model.hasFlowEntry());
+}
+
+int WalkGrid::leastWidth() const {
+    int width = 2 * frameWidth() + verticalScrollBar()->sizeHint().width();
+    for (int column = 0; column < WalkModel::ColumnCount; ++column) {
+        width += isKept(column) ? columnWidthFor(*this, column, kWalkDigits[column]) : 0;
+    }
+    return width;
+}
+
+int WalkGrid::leastHeight() const {
+    constexpr int kRows = 5;
+    return 2 * frameWidth() + horizontalHeader()->height() + kRows * verticalHeader()->defaultSectionSize();
 }
 
 int WalkGrid::leastServes() const {

@@ -25,6 +25,10 @@ class WalkGrid : public EntryTable {
     /// Shows for a moment that a row was stored.
     void flash(int row);
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
+    /// The width in which name, setting, dp (or flow), share of target and state can be read whole, px.
+    int leastWidth() const;
+    /// The height of the head and some rows, px.
+    int leastHeight() const;
 
   protected:
     QModelIndex typingCell(const QModelIndex& current) const override;
@@ -41,6 +45,10 @@ class WalkGrid : public EntryTable {
   private:
     void keepInMiddleThird(int row);
     void fitColumns();
+    /// Sets the columns that are kept as narrow as there is room, none below its words.
+    void shrinkKept();
+    /// Whether a column is never left out for want of room.
+    bool isKept(int column) const;
     /// The width in which what valves serve can be read, px.
     int leastServes() const;
 

@@ -11,6 +11,12 @@
 #include "ui/widgets/measured_label.h"
 
 namespace ww::ui {
+namespace {
+
+/// Between the grid and what stands beside it, px.
+constexpr int kBesideGrid = 16;
+
+}  // namespace
 
 WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, AssessedRounds& rounds,
                      QWidget* parent)
@@ -55,6 +61,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
                     m_repeatBranch.reset();
                 }
             });
+    connect(m_model, &QAbstractItemModel::modelReset, this, &WalkPlace::findRoom);
     connect(&bridge, &WorkbookBridge::changed, this, &WalkPlace::refresh);
     connect(&bridge, &WorkbookBridge::branchSelected, this, [this] {
         const auto branch = m_bridge.selectedBranch();
@@ -170,7 +177,7 @@ void WalkPlace::buildLayout() {
 
     m_whole = new QHBoxLayout(this);
     m_whole->setContentsMargins(8, 4, 12, 8);
-    m_whole->setSpacing(16);
+    m_whole->setSpacing(kBesideGrid);
     m_whole->addWidget(m_content, 1);
     m_whole->addLayout(m_beside);
     arrange();
@@ -185,7 +192,26 @@ void WalkPlace::setMetrics(const theme::Metrics& metrics) {
     m_grid->setTokens(m_tokens, metrics);
     m_card->setTokens(m_tokens, metrics);
     m_valve->setTokens(m_tokens, metrics);
+    findRoom();
     arrange();
+}
+
+void WalkPlace::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    findRoom();
+}
+
+int WalkPlace::panelWidth() const {
+    return static_cast<int>(248.0 * std::min(1.6, m_metrics.textPoints / 10.0));
+}
+
+void WalkPlace::findRoom() {
+    const QMargins margins = m_whole->contentsMargins();
+    const int beside = width() - margins.left() - margins.right() - kBesideGrid - panelWidth();
+    if (const bool isTight = beside < m_grid->leastWidth(); isTight != m_isTight) {
+        m_isTight = isTight;
+        arrange();
+    }
 }
 
 void WalkPlace::setCard(Card card) {
@@ -208,21 +234,27 @@ void WalkPlace::setCard(Card card) {
 
 void WalkPlace::arrange() {
     // Beside the grid there is room for the valve; the card says what it says, so there a panel comes alone.
+    // In large text the valve stands below the grid, and closing the round beside the field that finds it.
     const bool isPanel = m_side->currentWidget() != m_valve;
-    m_whole->setDirection(m_isCard ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_whole->setSpacing(m_isCard ? std::max(8, m_metrics.gap) : 16);
+    const bool isBelow = m_isTight && !m_isCard;
+    const bool isStacked = m_isCard || isBelow;
+    m_whole->setDirection(isStacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_whole->setSpacing(isStacked ? std::max(8, m_metrics.gap) : kBesideGrid);
     m_beside->setDirection(m_isCard && !isPanel && !m_isBesidePad ? QBoxLayout::LeftToRight
                                                                   : QBoxLayout::TopToBottom);
-    m_content->setVisible(!m_isCard || !isPanel);
+    (isBelow ? static_cast<QBoxLayout*>(m_findLine->layout()) : m_beside)->addWidget(m_roundButton);
+    m_content->setVisible(!isStacked || !isPanel);
     m_side->setVisible(!m_isCard || isPanel);
-    m_findLine->setVisible(!m_isCard || !isPanel);
-    const int width = static_cast<int>(248.0 * std::min(1.6, m_metrics.textPoints / 10.0));
-    m_side->setMinimumWidth(m_isCard ? 0 : width);
-    m_side->setMaximumWidth(m_isCard ? QWIDGETSIZE_MAX : width);
+    m_findLine->setVisible(!isStacked || !isPanel);
+    const int width = panelWidth();
+    m_side->setMinimumWidth(isStacked ? 0 : width);
+    m_side->setMaximumWidth(isStacked ? QWIDGETSIZE_MAX : width);
+    m_side->setMinimumHeight(isBelow && !isPanel ? m_grid->leastHeight() : 0);
+    m_grid->setMinimumHeight(isBelow ? m_grid->leastHeight() : 0);
     m_findLine->setSizePolicy(m_isCard ? QSizePolicy::Maximum : QSizePolicy::Preferred, QSizePolicy::Fixed);
     // The field says itself what it is for.
     m_findLabel->setVisible(!m_isCard);
-    m_find->setFixedWidth(m_isCard && !m_isBesidePad ? width / 3 : width * 2 / 3 - 8);
+    m_find->setFixedWidth(width * 2 / 3 - 8);
 }
 
 }  // namespace ww::ui

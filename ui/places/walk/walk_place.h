@@ -77,6 +77,7 @@ class WalkPlace : public QWidget {
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dragMoveEvent(QDragMoveEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void refresh(const project::ChangeSet& changes);
@@ -97,6 +98,9 @@ class WalkPlace : public QWidget {
     charts::ChartView* convergence();
     /// Puts the parts where the grid or the card, and the panel shown, want them.
     void arrange();
+    /// Whether the grid has no room for its columns beside the panel.
+    void findRoom();
+    int panelWidth() const;
     void focusEntry();
     std::optional<base::Id> branchInHand() const;
     /// The branch that a photo dropped there belongs to; nothing where there is none.
@@ -126,6 +130,7 @@ class WalkPlace : public QWidget {
     QBoxLayout* m_beside = nullptr;
     bool m_isCard = false;
     bool m_isBesidePad = false;
+    bool m_isTight = false;
     std::optional<base::Id> m_repeatBranch;  ///< the next dp typed here is a repeated reading
     std::optional<base::Id> m_lastByMeter;   ///< the valve last read by the practice meter
     theme::Tokens m_tokens;
