@@ -60,7 +60,7 @@ void ReportPlace::fillRoundChoice() {
          round = project::lastOwnRound(project, round->number - 1)) {
         m_round->addItem(round->state == project::RoundState::Open
                              ? tr("Round %1: draft").arg(round->number)
-                             : tr("Round %1: %2").arg(round->number).arg(text::word(round->state)),
+                             : tr("Round %1: %2").arg(round->number).arg(text::nameOf(round->state)),
                          round->number);
     }
     m_round->setCurrentIndex(chosen ? std::max(0, m_round->findData(*chosen)) : 0);
