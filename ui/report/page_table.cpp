@@ -62,7 +62,7 @@ bool staysWhole(const QString& word, Whole whole) {
 }
 
 QString cellWords(const ww::report::Cell& cell) {
-    return cell.state ? text::word(*cell.state, cell.isSelfActing) : words(cell);
+    return cell.state ? text::word(*cell.state, cell.isSelfActing, cell.isOver) : words(cell);
 }
 
 bool hasWords(const std::vector<ww::report::Cell>& row, std::size_t column) {

@@ -27,13 +27,15 @@ QString text(const base::Fault& fault);
 /// The same without its subject, beginning with a capital.
 QString sentence(const base::Fault& fault);
 
-/// "Not read", "Short", "Over", "On share", "Drifted", "At stop", "Doubtful".
-QString word(balancing::State state);
-/// The same of a branch: a self-acting valve has a range and no share, so it is "In range".
-QString word(balancing::State state, const project::Branch& branch);
-QString word(balancing::State state, bool isSelfActing);
+/// "Not read", "Short", "Over", "On share", "Drifted", "At open stop" (with `isOver` "At shut stop"),
+/// "Doubtful". A self-acting valve has a range and no share, so it is "In range".
+QString word(balancing::State state, bool isSelfActing = false, bool isOver = false);
+/// The same of a branch, and in one round.
+QString word(balancing::State state, const project::Branch& branch,
+             const std::optional<quantity::Ratio>& ofTarget);
+QString word(const balancing::BranchResult& result);
 QString word(balancing::Verdict verdict);
-/// "OPEN", "CLOSE", "HOLD", "READ AGAIN", "At stop".
+/// "OPEN", "CLOSE", "HOLD", "READ AGAIN", "NO FURTHER".
 QString word(balancing::AimWord word);
 QString word(project::RoundKind kind);
 QString word(project::RoundState state);

@@ -97,8 +97,7 @@ class SeededRounds : public DeskWindow {
             // Makes up for the flow that B-02 lost, so that no state of another valve follows.
             const std::string other = times(1.7, digits);
             store(tag, other);
-            m_seeds[tag] = {.dp = QString::fromStdString(digits + " → " + other),
-                            .dp_kPa = std::stod(other)};
+            m_seeds[tag] = {.dp = QString::fromStdString(digits + " → " + other), .dp_kPa = std::stod(other)};
         } else if (tag == "B-05") {
             bridge().setInstrument(m_other);
             store(tag, digits);
@@ -148,9 +147,9 @@ class SeededRounds : public DeskWindow {
     void seedUnit(const std::string& tag) {
         const std::string psi = base::Decimal::fromNumber(surveyDp(tag).digits.value() / 6.894757, 2).text();
         store(tag, psi + "p");
-        m_seeds[tag] = {.dp = QString::fromStdString(surveyDp(tag).digits.text() + " → " + psi) +
-                              QChar(0xA0) + "psi",
-                        .dp_kPa = std::stod(psi) * 6.894757};
+        m_seeds[tag] = {
+            .dp = QString::fromStdString(surveyDp(tag).digits.text() + " → " + psi) + QChar(0xA0) + "psi",
+            .dp_kPa = std::stod(psi) * 6.894757};
     }
     /// A slip in the second round that was corrected to what the survey read, with the reason.
     void seedSlip(const std::string& tag) {
@@ -159,8 +158,7 @@ class SeededRounds : public DeskWindow {
         store(tag, slip);
         store(tag, digits);
         EXPECT_TRUE(bridge().giveReason(counting(tag).id, "lost a digit").ok());
-        m_seeds[tag] = {.why = "corrected; lost a digit",
-                        .struckDp = QString::fromStdString(slip)};
+        m_seeds[tag] = {.why = "corrected; lost a digit", .struckDp = QString::fromStdString(slip)};
     }
 
     base::Id m_usual;
@@ -242,8 +240,8 @@ TEST(ReviewPlace, aStateIsWrittenAsItWasAndAsItIs) {
         }
         const std::size_t index = desk.project().branches().indexOf(*row.id);
         const project::Branch& branch = desk.project().branches()[index];
-        const QString words = SeededRounds::step(text::word(before.branches[index].state, branch),
-                                                 text::word(after.branches[index].state, branch));
+        const QString words =
+            SeededRounds::step(text::word(before.branches[index]), text::word(after.branches[index]));
         QString shown = row.cells[ReviewPlace::State];
         shown.replace(QChar(QChar::Nbsp), ' ');
         EXPECT_EQ(shown.toStdString(), words.toStdString()) << branch.tag;
