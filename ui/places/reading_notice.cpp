@@ -39,7 +39,8 @@ const balancing::Finding* doubtAt(const WorkbookBridge& bridge, const LoopAdviso
         const bool isInStrip = finding.fault.is(balancing::kInstrumentOverdue);
         // The word of a try says what its valve is turned to; else the advice does where there is any.
         const bool asksToOpen = finding.fault.is(balancing::kReferenceThrottled) ||
-                                finding.fault.is(balancing::kIndexValveThrottled);
+                                finding.fault.is(balancing::kIndexValveThrottled) ||
+                                finding.fault.is(balancing::kGroupWithoutOpenValve);
         const bool isSaidOtherwise =
             asksToOpen && (isTry || (picture != nullptr && balancing::throttles(picture->advice, index)));
         if (isHere && !isInStrip && !isSaidOtherwise && finding.severity != balancing::Severity::Note) {

@@ -34,7 +34,8 @@ void WordSign::show(std::optional<balancing::AimWord> word, const QString& words
 
 int WordSign::noteHeight() const {
     constexpr int kMost = 1000;
-    const QRect room(0, 0, std::max(width(), kLeastWidth), kMost);
+    // In a window too narrow for the place it may get less than it asks for.
+    const QRect room(0, 0, std::max(width(), kLeastWidth / 2), kMost);
     return fontMetrics()
         .boundingRect(room, int(Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap), m_note)
         .height();

@@ -234,8 +234,14 @@ QString spokenWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const QString said = AdjustText::tr("%1: %2. %3 read at setting %4; %5.")
                              .arg(tag, text::word(*valve.word()), dpWithUnit(bridge, last->dp),
                                   settingWords(valve, last->setting), wordNote(bridge, valve));
+    const auto* decided = valve.decision();
+    if (decided != nullptr && decided->rule) {
+        return said;  // with the rule as its note
+    }
     const auto& beside = valve.besideAdvice();
-    return beside && beside->reason ? said + ' ' + text::sentence(*beside->reason) : said;
+    const QString why =
+        decided != nullptr && decided->apart ? ' ' + text::sentence(*decided->apart) : QString();
+    return said + why + (beside && beside->reason ? ' ' + text::sentence(*beside->reason) : QString());
 }
 
 }  // namespace ww::ui
