@@ -31,7 +31,7 @@ class WordSign : public QWidget {
     void changeEvent(QEvent* event) override;
 
   private:
-    static constexpr int kLeastWidth = 180;
+    static constexpr int kLeastWidth = 160;
     QFont wordFont() const;
     int noteHeight() const;
     /// Gives a longer note its lines; once there they stay until width or font change.

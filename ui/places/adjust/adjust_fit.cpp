@@ -55,8 +55,16 @@ void AdjustPlace::fit() {
 void AdjustPlace::fitEntry() {
     const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
     const int hold = std::max(m_hold->minimumWidth(), m_hold->sizeHint().width());
-    const int others = m_fields->minimumSize().width();
-    const int fields = m_fields->indexOf(m_hold) >= 0 ? others : others + m_fields->spacing() + hold;
+    const int others = m_fields->minimumSize().width() - m_fieldLabel->minimumWidth() +
+                       (m_fields->indexOf(m_hold) >= 0 ? 0 : m_fields->spacing() + hold);
+    // As wide as the longest label, so that the field never moves; where that has no room it wraps.
+    const auto widthOf = [this](const QString& label) { return fontMetrics().horizontalAdvance(label); };
+    const QString unit = QStringLiteral("ftH₂O");
+    const int shortest = widthOf(tr("&DP %1").arg(unit));
+    const int longest = widthOf(tr("&DP %1 at reference %2").arg(unit, QStringLiteral("AHU-00")));
+    m_fieldLabel->setFixedWidth(
+        std::clamp(width() - ladder - kEntryGaps - others - 1, shortest, std::max(shortest, longest)));
+    const int fields = others + m_fieldLabel->minimumWidth();
     // Holding stands beside the fields where it has room there, else before what comes next.
     const bool isBeside = fields + ladder + kEntryGaps < width();
     QBoxLayout* now = m_fields->indexOf(m_hold) >= 0 ? m_fields : m_following;

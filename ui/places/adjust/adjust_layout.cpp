@@ -138,6 +138,7 @@ QWidget* AdjustPlace::buildFigures() {
 
 QWidget* AdjustPlace::buildEntry() {
     m_fieldLabel->setBuddy(m_field);
+    m_fieldLabel->setWordWrap(true);
     m_fieldLabel->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_field->setAccessibleName(tr("DP read at this setting"));
     m_field->setFixedWidth(110);

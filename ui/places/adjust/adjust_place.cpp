@@ -44,9 +44,6 @@ void AdjustPlace::setMetrics(const theme::Metrics& metrics) {
     m_strip->verticalHeader()->setDefaultSectionSize(row);
     m_strip->verticalHeader()->setFixedWidth(
         QFontMetrics(font()).horizontalAdvance(tr("expect %1").arg(QStringLiteral("ftH₂O"))) + 20);
-    // As wide as the longest label, so that the field never moves.
-    m_fieldLabel->setFixedWidth(QFontMetrics(font()).horizontalAdvance(
-        tr("&DP %1 at reference %2").arg(QStringLiteral("ftH₂O"), QStringLiteral("AHU-00"))));
     m_hold->setText(tr("Hold Here, Next Valve"));
     m_hold->setMinimumWidth(0);
     m_hold->setMinimumWidth(m_hold->sizeHint().width());
