@@ -214,7 +214,7 @@ QString wordNote(const WorkbookBridge& bridge, const ValveInHand& valve) {
         case balancing::AimWord::Open:
             return AdjustText::tr("too little flow, %1").arg(aim);
         case balancing::AimWord::Hold:
-            return AdjustText::tr("within the band if the others hold, %1").arg(aim);
+            return AdjustText::tr("within the band, %1").arg(aim);
         case balancing::AimWord::ReadAgain:
             return AdjustText::tr("below what can be read; close further or change the meter (menu Round)");
         case balancing::AimWord::AtStop:
