@@ -64,7 +64,7 @@ void AdjustPlace::findOfferElsewhere() {
             continue;
         }
         ++probed;
-        ValveInHand there(m_bridge, m_advisor);
+        ValveInHand there(m_bridge, m_advisor, ValveInHand::Wanted::WordAlone);
         there.take(id);
         if (there.hasAim() && !holds(there)) {
             m_offerElsewhere = id;

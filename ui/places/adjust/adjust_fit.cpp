@@ -55,6 +55,8 @@ void AdjustPlace::fit() {
 void AdjustPlace::fitEntry() {
     const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
     const int hold = std::max(m_hold->minimumWidth(), m_hold->sizeHint().width());
+    // A layout within another one remembers its sizes until it is laid out anew.
+    m_fields->invalidate();
     const int others = m_fields->minimumSize().width() - m_fieldLabel->minimumWidth() +
                        (m_fields->indexOf(m_hold) >= 0 ? 0 : m_fields->spacing() + hold);
     // As wide as the longest label, so that the field never moves; where that has no room it wraps.

@@ -24,8 +24,8 @@ bool isSame(Setting left, Setting right) {
 
 }  // namespace
 
-ValveInHand::ValveInHand(const WorkbookBridge& bridge, const LoopAdvisor& advisor)
-    : m_bridge(bridge), m_advisor(advisor) {}
+ValveInHand::ValveInHand(const WorkbookBridge& bridge, const LoopAdvisor& advisor, Wanted wanted)
+    : m_bridge(bridge), m_advisor(advisor), m_wanted(wanted) {}
 
 std::size_t ValveInHand::index() const {
     return project().branches().indexOf(*m_branch);
@@ -180,6 +180,9 @@ void ValveInHand::place() {
         return;
     }
     m_row = balancing::aimAt(project(), index(), *m_aim.used, m_setting);
+    if (m_wanted == Wanted::WordAlone) {
+        return;
+    }
     m_rows = balancing::aimRows(project(), index(), *m_aim.used, m_setting, m_step, kNeighbors);
     const LoopPicture* picture = m_advisor.picture();
     const balancing::LearnedLoop* learned = picture != nullptr ? &picture->learned : nullptr;

@@ -27,7 +27,10 @@ struct ValveReading {
 
 class ValveInHand {
   public:
-    ValveInHand(const WorkbookBridge& bridge, const LoopAdvisor& advisor);
+    /// What is asked of a valve.
+    enum class Wanted { All, WordAlone };  ///< the word alone: no neighboring settings, none to try
+
+    ValveInHand(const WorkbookBridge& bridge, const LoopAdvisor& advisor, Wanted wanted = Wanted::All);
 
     /// Takes a branch in hand; nothing: none.
     void take(std::optional<base::Id> branch);
@@ -93,6 +96,7 @@ class ValveInHand {
 
     const WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
+    Wanted m_wanted;
     std::optional<base::Id> m_branch;
     balancing::Aim m_aim;
     quantity::Setting m_setting;
