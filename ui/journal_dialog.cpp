@@ -90,12 +90,12 @@ void JournalDialog::showAfter(std::int64_t sequence) {
             all.round ? balancing::standingSetting(m_job, *all.round, branch.id) : branch.setting;
         TextRow row;
         row.id = branch.id;
-        row.cells = {
-            QString::fromStdString(branch.tag), setting ? QString::fromStdString(setting->text()) : QString(),
-            reading == nullptr ? QString()
-            : reading->dp      ? text::entered(reading->dp)
-                               : text::entered(reading->flow),
-            result.ofTarget ? text::percent(*result.ofTarget) : QString(), text::word(result.state, branch)};
+        row.cells = {QString::fromStdString(branch.tag),
+                     setting ? QString::fromStdString(setting->text()) : QString(),
+                     reading == nullptr ? QString()
+                     : reading->dp      ? text::entered(reading->dp)
+                                        : text::entered(reading->flow),
+                     result.ofTarget ? text::percent(*result.ofTarget) : QString(), text::word(result)};
         rows.push_back(std::move(row));
     }
     m_state->setRows(std::move(rows));

@@ -195,7 +195,7 @@ void MainWindow::refreshCommands() {
     }
     const auto* adjusting = place() == Adjust ? there<AdjustPlace>(Adjust) : nullptr;
     const bool isHeld = adjusting != nullptr && adjusting->holdsAgainstAdvice();
-    m_commands->takeAdvice->setText(isHeld ? tr("Take Advised Sett&ing (the valve is on share)")
+    m_commands->takeAdvice->setText(isHeld ? tr("Take Advised Sett&ing (the valve holds)")
                                            : tr("Take Advised Sett&ing"));
     m_commands->takeAdvice->setEnabled(isWritable && !isHeld);
     m_commands->tableTwin->setEnabled(place() == Pump || place() == Walk || place() == Review ||

@@ -11,8 +11,7 @@
 namespace ww::balancing {
 
 inline constexpr base::MessageForm kRoundOfOneState{
-    "round_of_one_state",
-    "round {1} is open as a round of one state of the loop; close it before valves are turned"};
+    "round_of_one_state", "in round {1}, which is open, no valve may be turned; close it first"};
 inline constexpr base::MessageForm kNotTriedHere{
     "not_tried_here", "nothing was read at setting {1} yet; type the dp read there, then hold"};
 inline constexpr base::MessageForm kShutDpUnreadable{

@@ -17,15 +17,15 @@ enum class AdviceStand {
 };
 
 inline constexpr base::MessageForm kHoldsToEnd{
-    "advice_holds_to_end", "on share at {1}: leave it; {2} % of target expected here with the others set"};
+    "advice_holds_to_end", "leave it at {1}; {2} % of target expected here with the others set"};
 inline constexpr base::MessageForm kHoldsForNow{
     "advice_holds_for_now",
-    "on share at {1} for now: hold; {2} % of target expected here with the others set, turn to {3} then"};
+    "hold at {1} for now; {2} % of target expected here with the others set, turn to {3} then"};
 inline constexpr base::MessageForm kHoldsUnforeseen{
     "advice_holds_unforeseen",
-    "on share at {1} for now: hold; the learned loop advises {2} with the others set, read it again then"};
+    "hold at {1} for now; the learned loop advises {2} with the others set, read it again then"};
 inline constexpr base::MessageForm kReadingLeads{
-    "advice_reading_leads", "turn by the reading; the learned loop expects {1} once all are set"};
+    "advice_reading_leads", "follow the word now; {1} is expected once all valves are set"};
 
 struct AdviceBesideWord {
     AdviceStand stand = AdviceStand::Agrees;

@@ -49,12 +49,15 @@ struct Aim {
     std::vector<base::Fault> faults;  ///< why there is no aim
 };
 
-inline constexpr base::MessageForm kAimFromModel{
-    "aim_from_model", "from the learned loop, {1} wanted here now; turn to the dp, not to the mark"};
+inline constexpr base::MessageForm kAimFromModel{"aim_from_model",
+                                                 "by the loop's readings {1} is wanted here now; turn until "
+                                                 "the meter shows the aim, whatever the scale says"};
 inline constexpr base::MessageForm kAimFromReference{
-    "aim_from_reference", "reference {1} last {2} % of design, read {3w}; re-read it before a long step"};
+    "aim_from_reference",
+    "from reference {1}, last {2} % of design, read {3w}; read it again before a large turn"};
 inline constexpr base::MessageForm kAimFromBranches{
-    "aim_from_branches", "{1} other branches, oldest {2w}; right if the others hold"};
+    "aim_from_branches",
+    "from the flows of {1} other branches, oldest reading {2w}; it holds while they are not turned"};
 inline constexpr base::MessageForm kAimNoValve{
     "aim_no_valve", "this branch has no valve with a table; it cannot be adjusted here"};
 inline constexpr base::MessageForm kAimNoDesign{"aim_no_design",
@@ -62,7 +65,7 @@ inline constexpr base::MessageForm kAimNoDesign{"aim_no_design",
 inline constexpr base::MessageForm kAimNothingRead{
     "aim_nothing_read", "neither a reference nor other branches have been read; take the survey first"};
 inline constexpr base::MessageForm kAimOldReading{
-    "aim_old_reading", "the oldest reading the aim rests on is {1w} old, the limit is {2w}; re-read"};
+    "aim_old_reading", "the oldest reading the aim rests on is {1w} old, the limit is {2w}; read it again"};
 
 struct AimOptions {
     std::optional<base::Instant> now;  ///< nothing: nothing is too old

@@ -35,7 +35,7 @@ std::string stateWord(const BranchResult& result) {
         case balancing::State::Drifted:
             return "drifted";
         case balancing::State::AtStop:
-            return "at stop";
+            return result.ofTarget && result.ofTarget->si() > 1 ? "at shut stop" : "at open stop";
         case balancing::State::Doubtful:
             return "doubtful";
     }

@@ -20,6 +20,16 @@ TEST(Words, unitsOfNumbersHaveTheSignsOfPrint) {
               QStringLiteral("The flow of T1 is 8 m³/h; go on."));
 }
 
+TEST(Words, theTwoStopsHaveTheirOwnWords) {
+    balancing::BranchResult result;
+    result.state = balancing::State::AtStop;
+    result.ofTarget = quantity::Ratio::si(0.8);
+    EXPECT_EQ(text::word(result), "At open stop");
+    result.ofTarget = quantity::Ratio::si(1.2);
+    EXPECT_EQ(text::word(result), "At shut stop");
+    EXPECT_EQ(text::word(balancing::AimWord::AtStop), "NO FURTHER") << "a word for the hand, not for a share";
+}
+
 TEST(Words, onlyASelfActingValveIsInRange) {
     EXPECT_EQ(text::word(balancing::State::OnShare, false), "On share");
     EXPECT_EQ(text::word(balancing::State::OnShare, true), "In range");
@@ -27,10 +37,10 @@ TEST(Words, onlyASelfActingValveIsInRange) {
     project::Branch branch;
     for (const auto kind : {project::BranchKind::Limiter, project::BranchKind::Picv}) {
         branch.kind = kind;
-        EXPECT_EQ(text::word(balancing::State::OnShare, branch), "In range");
+        EXPECT_EQ(text::word(balancing::State::OnShare, branch, {}), "In range");
     }
     branch.kind = project::BranchKind::Manual;
-    EXPECT_EQ(text::word(balancing::State::OnShare, branch), "On share");
+    EXPECT_EQ(text::word(balancing::State::OnShare, branch, {}), "On share");
 }
 
 }  // namespace

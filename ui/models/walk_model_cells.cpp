@@ -138,7 +138,7 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
         case State: {
             const project::Reading* own = reading(row);
             const bool isExplained = own != nullptr && !own->reason.empty();
-            const QString word = text::word(stateOf(row), branch);
+            const QString word = text::word(stateOf(row), branch, result(row).ofTarget);
             return isExplained ? tr("%1, reason").arg(word) : word;
         }
         case Flow:
@@ -156,7 +156,8 @@ QString WalkModel::spoken(int row, int column) const {
                       headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace('\n', ' ')};
     parts << (value.isEmpty() ? tr("empty") : value);
     if (column == entryColumn(row) && !value.isEmpty()) {
-        parts << text::word(stateOf(row), m_bridge.project().branches().at(branchAt(row)));
+        parts << text::word(stateOf(row), m_bridge.project().branches().at(branchAt(row)),
+                            result(row).ofTarget);
         const QString ofTarget = numberText(row, OfTarget);
         if (!ofTarget.isEmpty()) {
             parts << tr("%1 percent of target").arg(ofTarget);

@@ -2,6 +2,7 @@
 
 #include "core/balancing/checks/check_forms.h"
 #include "core/balancing/doubt_forms.h"
+#include "core/balancing/verdict_forms.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -26,15 +27,23 @@ const balancing::Finding* doubtAt(const WorkbookBridge& bridge, const LoopAdviso
     const balancing::Assessment& all = bridge.assessment();
     const std::size_t index = bridge.project().branches().indexOf(branch);
     const LoopPicture* picture = advisor.picture();
+    const auto& counting = all.branches[index].reading;
+    const project::Reading* reading = counting ? bridge.project().readings().find(*counting) : nullptr;
+    const bool isTry = reading != nullptr && (reading->purpose == project::ReadingPurpose::Try ||
+                                              reading->purpose == project::ReadingPurpose::Hold);
     for (const balancing::Finding& finding : all.findings) {
         const bool isHere =
             finding.branch == branch && (!finding.reading || finding.reading == all.branches[index].reading);
         // A meter that is overdue is named in the strip all the time; here it would hide what is wrong with a
         // reading.
         const bool isInStrip = finding.fault.is(balancing::kInstrumentOverdue);
-        const bool isAdvisedOtherwise = finding.fault.is(balancing::kReferenceThrottled) &&
-                                        picture != nullptr && balancing::throttles(picture->advice, index);
-        if (isHere && !isInStrip && !isAdvisedOtherwise && finding.severity != balancing::Severity::Note) {
+        // The word of a try says what its valve is turned to; else the advice does where there is any.
+        const bool asksToOpen = finding.fault.is(balancing::kReferenceThrottled) ||
+                                finding.fault.is(balancing::kIndexValveThrottled) ||
+                                finding.fault.is(balancing::kGroupWithoutOpenValve);
+        const bool isSaidOtherwise =
+            asksToOpen && (isTry || (picture != nullptr && balancing::throttles(picture->advice, index)));
+        if (isHere && !isInStrip && !isSaidOtherwise && finding.severity != balancing::Severity::Note) {
             return &finding;
         }
     }

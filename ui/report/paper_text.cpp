@@ -70,7 +70,7 @@ QString words(const ww::report::Cell& cell) {
 }
 
 QString cellWords(const ww::report::Cell& cell) {
-    return cell.state ? text::word(*cell.state, cell.isSelfActing) : words(cell);
+    return cell.state ? text::word(*cell.state, cell.isSelfActing, cell.isOver) : words(cell);
 }
 
 QStringList unbrokenParts(const QString& text) {

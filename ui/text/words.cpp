@@ -126,7 +126,7 @@ QString text(const base::Fault& fault) {
     return fault.subject.empty() ? sentence(fault) : subjectOf(fault) + ": " + sentence(fault);
 }
 
-QString word(balancing::State state) {
+QString word(balancing::State state, bool isSelfActing, bool isOver) {
     switch (state) {
         case balancing::State::NotRead:
             return WordText::tr("Not read");
@@ -135,23 +135,24 @@ QString word(balancing::State state) {
         case balancing::State::Over:
             return WordText::tr("Over");
         case balancing::State::OnShare:
-            return WordText::tr("On share");
+            return isSelfActing ? WordText::tr("In range") : WordText::tr("On share");
         case balancing::State::Drifted:
             return WordText::tr("Drifted");
         case balancing::State::AtStop:
-            return WordText::tr("At stop");
+            return isOver ? WordText::tr("At shut stop") : WordText::tr("At open stop");
         case balancing::State::Doubtful:
             break;
     }
     return WordText::tr("Doubtful");
 }
 
-QString word(balancing::State state, const project::Branch& branch) {
-    return word(state, project::isSelfActing(branch));
+QString word(balancing::State state, const project::Branch& branch,
+             const std::optional<quantity::Ratio>& ofTarget) {
+    return word(state, project::isSelfActing(branch), ofTarget && ofTarget->si() > 1);
 }
 
-QString word(balancing::State state, bool isSelfActing) {
-    return isSelfActing && state == balancing::State::OnShare ? WordText::tr("In range") : word(state);
+QString word(const balancing::BranchResult& result) {
+    return word(result.state, result.isSelfActing, result.ofTarget && result.ofTarget->si() > 1);
 }
 
 QString word(balancing::AimWord word) {
@@ -167,7 +168,7 @@ QString word(balancing::AimWord word) {
         case balancing::AimWord::AtStop:
             break;
     }
-    return WordText::tr("At stop");
+    return WordText::tr("NO FURTHER");
 }
 
 QString word(project::RoundKind kind) {

@@ -39,12 +39,14 @@ QString nameOf(Enumeration value) {
 
 // The word of an enumeration as a label of its own, with a capital; it may be longer: "Manual valve".
 
-/// "Not read", "Short", "Over", "On share", "Drifted", "At stop", "Doubtful".
-QString word(balancing::State state);
-/// The same of a branch: a self-acting valve has a range and no share, so it is "In range".
-QString word(balancing::State state, const project::Branch& branch);
-QString word(balancing::State state, bool isSelfActing);
-/// "OPEN", "CLOSE", "HOLD", "READ AGAIN", "At stop".
+/// "Not read", "Short", "Over", "On share", "Drifted", "At open stop" (with `isOver` "At shut stop"),
+/// "Doubtful". A self-acting valve has a range and no share, so it is "In range".
+QString word(balancing::State state, bool isSelfActing = false, bool isOver = false);
+/// The same of a branch, and in one round.
+QString word(balancing::State state, const project::Branch& branch,
+             const std::optional<quantity::Ratio>& ofTarget);
+QString word(const balancing::BranchResult& result);
+/// "OPEN", "CLOSE", "HOLD", "READ AGAIN", "NO FURTHER".
 QString word(balancing::AimWord word);
 QString word(project::RoundKind kind);
 QString word(project::BranchKind kind);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/text/narrow_letters.h"
 #include "ui/text/written_way.h"
 
 namespace ww::ui {
@@ -50,6 +51,19 @@ QFont BigFigure::numberFont() const {
     return made;
 }
 
+QFont BigFigure::fittedFont(const QString& words) const {
+    const auto fits = [&](const QFont& tried) {
+        return QFontMetrics(tried).horizontalAdvance(words) <= width();
+    };
+    if (const auto fitting = text::widestThatFits(font(), fits)) {
+        return *fitting;
+    }
+    QFont least = text::narrowest(font());
+    const int wide = QFontMetrics(least).horizontalAdvance(words);
+    least.setPixelSize(std::max(1, QFontInfo(least).pixelSize() * width() / std::max(1, wide)));
+    return least;
+}
+
 int BigFigure::heightOf(bool isSmall) const {
     return 3 * fontMetrics().height() + (isSmall ? kSmallCapHeight : kCapHeight) + 22;
 }
@@ -63,7 +77,9 @@ QSize BigFigure::sizeHint() const {
 void BigFigure::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setLayoutDirection(Qt::LayoutDirectionAuto);
+    // Words that are longer than the figure is wide are set narrower, then smaller, never cut.
     const auto write = [&](int top, int height, const QString& words) {
+        painter.setFont(fittedFont(words));
         const int flags = int(Qt::AlignLeft | Qt::AlignVCenter);
         painter.drawText(QRect(0, top, width(), height), text::writtenFlags(layoutDirection(), flags, words),
                          words);
@@ -83,7 +99,6 @@ void BigFigure::paintEvent(QPaintEvent*) {
     painter.setPen(m_isSoft ? m_tokens.soft : m_tokens.ink);
     const int beside = layoutDirection() == Qt::RightToLeft ? std::max(0, width() - wide) : 0;
     painter.drawText(QPointF(beside, baseline), m_number);
-    painter.setFont(font());
     painter.setPen(m_tokens.ink);
     int top = baseline + 8;
     for (const QString& note : m_notes) {

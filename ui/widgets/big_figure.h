@@ -38,6 +38,8 @@ class BigFigure : public QWidget {
     void paintEvent(QPaintEvent* event) override;
 
   private:
+    QFont fittedFont(const QString& words) const;
+
     QString m_head;
     QString m_number;
     QStringList m_notes;

@@ -1,6 +1,8 @@
 #include "ui/widgets/word_sign.h"
 
 #include <QPainter>
+#include <QResizeEvent>
+#include <algorithm>
 
 #include "ui/theme/aim_shape.h"
 
@@ -26,7 +28,39 @@ void WordSign::show(std::optional<balancing::AimWord> word, const QString& words
     m_words = words;
     m_note = note;
     setAccessibleDescription(note.isEmpty() ? words : words + QStringLiteral(", ") + note);
+    fitNote(false);
     update();
+}
+
+int WordSign::noteHeight() const {
+    constexpr int kMost = 1000;
+    // In a window too narrow for the place it may get less than it asks for.
+    const QRect room(0, 0, std::max(width(), kLeastWidth / 2), kMost);
+    return fontMetrics()
+        .boundingRect(room, int(Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap), m_note)
+        .height();
+}
+
+void WordSign::fitNote(bool isAnew) {
+    const int wanted = isAnew ? noteHeight() : std::max(m_noteHeight, noteHeight());
+    if (wanted != m_noteHeight) {
+        m_noteHeight = wanted;
+        updateGeometry();
+    }
+}
+
+void WordSign::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) {
+        fitNote(true);
+    }
+}
+
+void WordSign::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) {
+        fitNote(true);
+    }
 }
 
 void WordSign::setLongest(const QString& words) {
@@ -48,14 +82,13 @@ QFont WordSign::wordFont() const {
 
 QSize WordSign::sizeHint() const {
     return {kShape + kGap + QFontMetrics(wordFont()).horizontalAdvance(m_longest),
-            kShape + 2 * fontMetrics().height() + 12};
+            kShape + std::max(2 * fontMetrics().height(), m_noteHeight) + 12};
 }
 
 void WordSign::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     // The words stand beside their shape in every layout, each running as its letters do.
     painter.setLayoutDirection(Qt::LayoutDirectionAuto);
-    const int line = fontMetrics().height();
     const QRect shape(0, 0, kShape, kShape);
     if (m_word) {
         theme::paintAimWord(painter, shape, *m_word, m_tokens);
@@ -71,7 +104,7 @@ void WordSign::paintEvent(QPaintEvent*) {
     painter.drawText(QRect(kShape + kGap, 0, room, kShape), int(Qt::AlignLeft | Qt::AlignVCenter), m_words);
     painter.setFont(this->font());
     painter.setPen(m_tokens.soft);
-    painter.drawText(QRect(0, kShape + 8, width(), 2 * line + 4),
+    painter.drawText(QRect(0, kShape + 8, width(), height() - kShape - 8),
                      int(Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap), m_note);
 }
 

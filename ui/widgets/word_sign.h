@@ -24,18 +24,25 @@ class WordSign : public QWidget {
     void setTokens(const theme::Tokens& tokens);
 
     QSize sizeHint() const override;
-    QSize minimumSizeHint() const override { return {180, sizeHint().height()}; }
+    QSize minimumSizeHint() const override { return {kLeastWidth, sizeHint().height()}; }
 
   protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
   private:
+    static constexpr int kLeastWidth = 160;
     QFont wordFont() const;
+    int noteHeight() const;
+    /// Gives a longer note its lines; once there they stay until width or font change.
+    void fitNote(bool isAnew);
 
     std::optional<balancing::AimWord> m_word;
     QString m_words;
     QString m_note;
     QString m_longest;
+    int m_noteHeight = 0;
     theme::Tokens m_tokens;
 };
 

@@ -70,9 +70,10 @@ inline constexpr base::MessageForm kPumpShort{"advice_pump_short",
                                               "speed, impeller and strainers before the pump is changed"};
 inline constexpr base::MessageForm kPumpExcess{
     "advice_pump_excess",
-    "the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves "
-    "are set, by a licensed person and within the limits of the maker and the local code. The decision in "
-    "Pump counts the excess at full speed"};
+    "by the loop's readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its "
+    "impeller after the valves are set, by a licensed person and within the limits of the maker and the "
+    "local "
+    "code. The number under Decision in Pump is another one: from the pump's curve, at full speed"};
 inline constexpr base::MessageForm kPumpOverRated{
     "advice_pump_over_rated",
     "design flow would need {1} % of rated speed; ask the maker first, motor and shaft may not bear it"};

@@ -52,7 +52,7 @@ TEST(LanguageWindows, speakTheirLanguage) {
     const Spoken spoken(QStringLiteral("de"));
     DeskWindow desk;
     EXPECT_EQ(desk.window.menuBar()->actions().front()->text(), QStringLiteral("&Datei"));
-    EXPECT_EQ(text::word(balancing::State::AtStop), QStringLiteral("Am Anschlag"));
+    EXPECT_EQ(text::word(balancing::State::Drifted), QStringLiteral("Abgedriftet"));
     const base::MessageForm form{"no_such_file", "there is no such file; check its name and folder"};
     EXPECT_EQ(text::sentence({&form, {}, {}}),
               QStringLiteral("Diese Datei gibt es nicht; prüfen Sie Namen und Ordner."));
@@ -239,7 +239,7 @@ TEST(Languages, areRememberedAndAnUnknownOneIsEnglish) {
     preferences.setLanguage(QStringLiteral("fr"));
     EXPECT_EQ(preferences.language(), QStringLiteral("fr"));
     const Spoken spoken(QStringLiteral("xx"));
-    EXPECT_EQ(text::word(balancing::State::AtStop), QStringLiteral("At stop"));
+    EXPECT_EQ(text::word(balancing::State::AtStop), QStringLiteral("At open stop"));
 }
 
 }  // namespace

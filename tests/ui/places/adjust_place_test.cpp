@@ -91,7 +91,7 @@ TEST_F(AdjustDesk, theValveThatWasTurnedIsInHandAfterARestart) {
 TEST_F(AdjustDesk, arrowsStepTheSettingAndEndAtTheStops) {
     EXPECT_DOUBLE_EQ(setting(), 4.0);
     EXPECT_TRUE(place().valve().isAtStop());
-    EXPECT_TRUE(place().findChildren<BigFigure*>().front()->accessibleDescription().contains("At stop"));
+    EXPECT_TRUE(place().findChildren<BigFigure*>().front()->accessibleDescription().contains("fully open"));
     m_desk.key(Qt::Key_Up);
     EXPECT_DOUBLE_EQ(setting(), 4.0);
     QElapsedTimer time;
@@ -112,7 +112,8 @@ TEST_F(AdjustDesk, arrowsStepTheSettingAndEndAtTheStops) {
     const double lowest = setting();
     EXPECT_GE(lowest, 0);
     EXPECT_TRUE(place().valve().isAtStop());
-    EXPECT_TRUE(place().findChildren<BigFigure*>().front()->accessibleDescription().contains("At stop"));
+    EXPECT_TRUE(
+        place().findChildren<BigFigure*>().front()->accessibleDescription().contains("lowest setting"));
     m_desk.key(Qt::Key_Down);
     EXPECT_DOUBLE_EQ(setting(), lowest);
     for (int turn = 0; turn < 6; ++turn) {
@@ -143,7 +144,10 @@ TEST_F(AdjustDesk, theWordChangesOnlyWhenAReadingIsStored) {
     m_desk.enter("2.0");
     // Far from what was read here before: a reason lets it stand.
     ASSERT_TRUE(m_desk.bridge().giveReason(newest()->id, "read twice").ok());
-    EXPECT_EQ(sign->word(), balancing::AimWord::AtStop);  // fully open, and still too little
+    // Fully open, and the least of its group: the others are set to it.
+    EXPECT_EQ(sign->word(), balancing::AimWord::Hold);
+    EXPECT_TRUE(sign->accessibleDescription().contains("reference"))
+        << sign->accessibleDescription().toStdString();
 }
 
 TEST_F(AdjustDesk, theKeyLineOffersOnlyWhatActs) {

@@ -118,5 +118,23 @@ TEST_F(AdjustDesk, showsFiveNeighborsAndTheAimOfEach) {
     EXPECT_FALSE(basisWords(m_desk.bridge(), place().valve()).front().isEmpty());
 }
 
+// 150 % of text and more on a small screen: every note is whole.
+TEST_F(AdjustDesk, noWordsAreCutInTheLargestText) {
+    m_desk.window.resize(1000, 600);
+    for (const double points : {15.0, 18.0, 20.0}) {
+        m_desk.window.setTextPoints(points);
+        QTest::qWait(0);
+        m_desk.enter("300");
+        settle();
+        QTest::qWait(0);
+        for (const WholeLabel* label : place().findChildren<WholeLabel*>()) {
+            if (label->isVisible()) {
+                EXPECT_GE(label->height(), label->heightForWidth(label->width()))
+                    << points << ' ' << label->accessibleName().toStdString();
+            }
+        }
+    }
+}
+
 }  // namespace
 }  // namespace ww::ui

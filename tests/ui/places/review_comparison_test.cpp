@@ -91,8 +91,8 @@ TEST(ReviewPlace, aStateIsWrittenAsItWasAndAsItIs) {
         }
         const std::size_t index = desk.project().branches().indexOf(*row.id);
         const project::Branch& branch = desk.project().branches()[index];
-        const QString words = SeededRounds::step(text::word(before.branches[index].state, branch),
-                                                 text::word(after.branches[index].state, branch));
+        const QString words =
+            SeededRounds::step(text::word(before.branches[index]), text::word(after.branches[index]));
         QString shown = row.cells[ReviewPlace::State];
         shown.replace(QChar(QChar::Nbsp), ' ');
         EXPECT_EQ(shown.toStdString(), words.toStdString()) << branch.tag;

@@ -135,7 +135,7 @@ TEST(ReportWriter, theFinalRoundKeepsWordsAndShapesInGrey) {
             continue;
         }
         const std::string& tag = job.branches()[i].tag;
-        const std::string state = text::word(result.state, job.branches()[i]).toStdString();
+        const std::string state = text::word(result).toStdString();
         // A word of two parts is known by its first.
         const std::string first = state.substr(0, state.find(' '));
         const auto said = std::find_if(words.begin(), words.end(), [&](const PlacedWord& word) {
@@ -149,7 +149,7 @@ TEST(ReportWriter, theFinalRoundKeepsWordsAndShapesInGrey) {
         const bool isOver = hasDirections && result.ofTarget && result.ofTarget->si() > 1;
         shapes.emplace(state + (isOver ? ", over" : ""), shapeBefore(page, *said, kDots / 72.0));
     }
-    for (const char* state : {"Short", "Over", "On share", "Drifted, over", "At stop", "Doubtful"}) {
+    for (const char* state : {"Short", "Over", "On share", "Drifted, over", "At open stop", "Doubtful"}) {
         EXPECT_TRUE(shapes.contains(state)) << state << " is not among the cases";
     }
     for (const auto& [one, shape] : shapes) {

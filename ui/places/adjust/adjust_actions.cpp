@@ -12,6 +12,7 @@
 #include "ui/places/adjust/adjust_words.h"
 #include "ui/places/reading_fix.h"
 #include "ui/places/reading_notice.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
@@ -37,12 +38,9 @@ constexpr base::MessageForm kTypedNotStored{
 constexpr base::MessageForm kTypedKept{
     "typed_kept",
     "\"{1}\" is typed in Adjust and not stored; store it there with Enter, or clear it with Esc"};
-constexpr base::MessageForm kNothingAdvised{"nothing_advised",
-                                            "no setting is advised for this valve; see the remark beside "
-                                            "the table"};
-constexpr base::MessageForm kNoRoomForAdvice{
-    "no_room_for_advice",
-    "the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)"};
+constexpr base::MessageForm kHeldAgainstWord{
+    "held_against_word",
+    "{1} is held although its word is {2}; go back and turn it, or take the hold back with Ctrl+Z"};
 constexpr base::MessageForm kSettingOffScale{
     "handle_off_scale", "{1} is not on the scale, {2} to {3}; type what the handle shows"};
 
@@ -202,29 +200,10 @@ std::optional<base::Id> AdjustPlace::reference() const {
     if (!m_valve.branch()) {
         return std::nullopt;
     }
-    const auto& groups = m_bridge.assessment().groups;
-    const auto group = std::find_if(groups.begin(), groups.end(), [&](const balancing::GroupResult& each) {
-        return std::find(each.members.begin(), each.members.end(), m_valve.index()) != each.members.end();
-    });
-    if (group == groups.end()) {
-        return std::nullopt;
-    }
-    std::optional<std::size_t> found = group->reference;
-    // Where the learned loop advises, its reference is the one that stays open.
-    if (const LoopPicture* picture = m_advisor.picture(); picture != nullptr && picture->advice.isReady()) {
-        for (const balancing::SettingAdvice& advised : picture->advice.settings) {
-            const bool isMember = std::find(group->members.begin(), group->members.end(), advised.branch) !=
-                                  group->members.end();
-            if (isMember && advised.isReference) {
-                found = advised.branch;
-            }
-        }
-    }
+    const LoopPicture* picture = m_advisor.picture();
+    const auto found = balancing::referenceOf(
+        m_bridge.assessment(), picture != nullptr ? &picture->advice : nullptr, m_valve.index());
     return found ? std::optional(m_bridge.project().branches()[*found].id) : std::nullopt;
-}
-
-std::vector<std::size_t> AdjustPlace::workingOrder() {
-    return m_order.order();
 }
 
 void AdjustPlace::watchRound(const project::ChangeSet& changes) {
@@ -292,13 +271,23 @@ void AdjustPlace::holdAndNext() {
             return;
         }
     }
+    // The word before another valve is in hand.
+    const auto word = m_valve.word();
+    const bool isAgainst = word && *word != balancing::AimWord::Hold && *word != balancing::AimWord::AtStop;
+    const base::Fault against{&kHeldAgainstWord,
+                              {},
+                              {m_bridge.project().branches().at(*m_valve.branch()).tag,
+                               isAgainst ? text::word(*word).toStdString() : std::string()}};
     const auto following = next();
-    if (!following) {
-        m_bridge.tell(allHeld());
-        return;
+    if (following) {
+        showBranch(m_bridge.project().branches()[*following].id);
+        takeFocus();
     }
-    showBranch(m_bridge.project().branches()[*following].id);
-    takeFocus();
+    if (isAgainst) {
+        emit m_bridge.messageRaised(against);
+    } else if (!following) {
+        m_bridge.tell(allHeld());
+    }
 }
 
 base::Fault AdjustPlace::allHeld() const {
@@ -355,36 +344,6 @@ void AdjustPlace::toggleDoubtful() {
     if (m_valve.branch()) {
         m_bridge.tell(m_bridge.toggleDoubtful(*m_valve.branch()));
     }
-}
-
-bool AdjustPlace::holdsAgainstAdvice() const {
-    const auto& beside = m_valve.besideAdvice();
-    return m_valve.word() == balancing::AimWord::Hold && beside && beside->reason;
-}
-
-void AdjustPlace::goToAdvice() {
-    if (!m_advice->isVisible()) {
-        m_bridge.tell(base::Fault{&kNoRoomForAdvice, {}, {}});
-    } else if (m_advice->model()->rowCount() > 0) {
-        m_advice->table()->setFocus(Qt::ShortcutFocusReason);
-    }
-}
-
-void AdjustPlace::takeAdvice() {
-    const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
-    if (row < 0) {
-        m_bridge.tell(base::Fault{&kNothingAdvised, {}, {}});
-        return;
-    }
-    if (holdsAgainstAdvice()) {
-        m_bridge.tell(*m_valve.besideAdvice()->reason);
-        return;
-    }
-    if (!mayMoveHandle()) {
-        return;
-    }
-    m_valve.moveTo(m_advice->model()->at(row).setting);
-    showValve();
 }
 
 }  // namespace ww::ui

@@ -13,11 +13,9 @@
 namespace ww::ui {
 namespace {
 
-QLabel* plain(const QString& name, QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
+WholeLabel* whole(int lines, const QString& name, QWidget* parent) {
+    auto* label = new WholeLabel(lines, parent);
     label->setAccessibleName(name);
-    label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     return label;
 }
 
@@ -30,8 +28,8 @@ AdjustPlace::AdjustPlace(WorkbookBridge& bridge, LoopAdvisor& advisor, QWidget* 
       m_valve(bridge, advisor),
       m_order(bridge, advisor),
       m_title(new QLabel(this)),
-      m_state(plain(tr("Share of the valve in hand"), this)),
-      m_basis(plain(tr("What the aim rests on"), this)),
+      m_state(whole(2, tr("Share of the valve in hand"), this)),
+      m_basis(whole(3, tr("What the aim rests on"), this)),
       m_find(new HintedField(tr("tag or number"), this)),
       m_content(new QStackedWidget(this)),
       m_page(new QWidget(this)),
@@ -43,13 +41,13 @@ AdjustPlace::AdjustPlace(WorkbookBridge& bridge, LoopAdvisor& advisor, QWidget* 
       m_stripModel(new AimStripModel(bridge, m_valve, this)),
       m_stripDelegate(new StripDelegate(this)),
       m_strip(new QTableView(this)),
-      m_tries(plain(tr("Tries"), this)),
-      m_proposal(plain(tr("Setting to try next"), this)),
+      m_tries(whole(1, tr("Tries"), this)),
+      m_proposal(whole(2, tr("Setting to try next"), this)),
       m_fieldLabel(new QLabel(this)),
       m_field(new TryField(this)),
       m_settingField(new TryField(this)),
       m_hold(new QPushButton(tr("Hold Here, Next Valve"), this)),
-      m_next(plain(tr("Next valve"), this)),
+      m_next(whole(1, tr("Next valve"), this)),
       m_ladder(new Ladder(this)),
       m_advice(new AdvicePanel(bridge, advisor, this)) {
     setAccessibleName(tr("Adjust"));
@@ -60,10 +58,9 @@ AdjustPlace::AdjustPlace(WorkbookBridge& bridge, LoopAdvisor& advisor, QWidget* 
 void AdjustPlace::buildLayout() {
     m_title->setAccessibleName(tr("Valve in hand"));
     m_title->setTextFormat(Qt::PlainText);
-    m_basis->setWordWrap(true);
-    m_basis->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_proposal->setWordWrap(true);
-    m_proposal->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    for (WholeLabel* label : {m_state, m_next}) {
+        label->setAlignment(Qt::AlignVCenter | Qt::AlignLeft);
+    }
     m_empty->setObjectName(QStringLiteral("empty_state"));
     m_empty->setAccessibleName(tr("What is missing here"));
     m_empty->setAlignment(Qt::AlignCenter);
@@ -141,6 +138,7 @@ QWidget* AdjustPlace::buildFigures() {
 
 QWidget* AdjustPlace::buildEntry() {
     m_fieldLabel->setBuddy(m_field);
+    m_fieldLabel->setWordWrap(true);
     m_fieldLabel->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_field->setAccessibleName(tr("DP read at this setting"));
     m_field->setFixedWidth(110);

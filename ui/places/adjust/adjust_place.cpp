@@ -16,20 +16,10 @@ namespace {
 
 constexpr base::MessageForm kHandleMoved{
     "handle_moved",
-    "{1} was set to {2} here, but nothing was read there; the record still says {3}, go back and read it"};
+    "{1} was turned to {2} but not read there; the record still says {3}, go back and read it"};
 
 constexpr int kSecond = 1000;
 constexpr int kRestMilliseconds = 20 * kSecond;
-/// Below this height the table of advice gives way.
-constexpr int kRoomForAdvice = 430;
-constexpr int kRoomForLarge = 330;
-constexpr int kWideEnough = 760;
-constexpr int kWideForLarge = 1060;
-constexpr int kEntryGaps = 160;
-constexpr int kStripFrame = 6;
-/// Margins and gaps between the parts from the top of the place to the end of its fields.
-constexpr int kGapsToEntry = 40;
-
 }  // namespace
 
 void AdjustPlace::setTokens(const theme::Tokens& tokens) {
@@ -40,6 +30,7 @@ void AdjustPlace::setTokens(const theme::Tokens& tokens) {
     m_word->setTokens(tokens);
     m_ladder->setTokens(tokens);
     m_stripDelegate->setTokens(tokens);
+    m_advice->setTokens(tokens);
     m_strip->viewport()->update();
 }
 
@@ -53,11 +44,9 @@ void AdjustPlace::setMetrics(const theme::Metrics& metrics) {
     m_strip->verticalHeader()->setDefaultSectionSize(row);
     m_strip->verticalHeader()->setFixedWidth(
         QFontMetrics(font()).horizontalAdvance(tr("expect %1").arg(QStringLiteral("ftH₂O"))) + 20);
-    // As wide as the longest label, so that the field never moves.
-    m_fieldLabel->setFixedWidth(QFontMetrics(font()).horizontalAdvance(
-        tr("&DP %1 at reference %2").arg(QStringLiteral("ftH₂O"), QStringLiteral("AHU-00"))));
-    m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
-    m_proposal->setFixedHeight(2 * fontMetrics().height() + 2);
+    m_hold->setText(tr("Hold Here, Next Valve"));
+    m_hold->setMinimumWidth(0);
+    m_hold->setMinimumWidth(m_hold->sizeHint().width());
     m_advice->setMetrics(metrics);
     fit();
 }
@@ -93,11 +82,13 @@ QString AdjustPlace::hint() const {
     const bool takes = takesReadings();
     const auto tagged = reference();
     const bool isTried = !m_valve.tries().empty() && !m_valve.isReadElsewhere();
+    const bool isDone = !m_hasNext && balancing::isHeld(project, *m_valve.branch());
+    const bool canHold = takes && ((isTried && !isDone) || !m_field->isBlank());
     return KeyHints()
         .add(tr("digits Enter logs a try"), takes)
         .add(tr("Ctrl+Shift+W closes the round first"), isWritable && !takes)
         .add(tr("Up, Down setting"), isWritable)
-        .add(tr("Ctrl+Enter hold, next"), takes && (isTried || !m_field->isBlank()))
+        .add(m_hasNext ? tr("Ctrl+Enter hold, next") : tr("Ctrl+Enter hold"), canHold)
         .add(tr("Ctrl+B reference"), isWritable && tagged && tagged != m_valve.branch())
         .add(tr("Ctrl+I advice"), m_advice->isVisibleTo(this) && m_advice->model()->rowCount() > 0)
         .add(tr("Ctrl+J find"))
@@ -138,64 +129,6 @@ bool AdjustPlace::eventFilter(QObject* watched, QEvent* event) {
         fit();
     }
     return QWidget::eventFilter(watched, event);
-}
-
-int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
-    const int figures = std::max(m_aim->heightOf(isSmall), m_word->sizeHint().height());
-    const int strip = m_strip->verticalHeader()->defaultSectionSize() * stripRows + kStripFrame;
-    const int fields = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
-    const bool isHoldBelow = m_following->indexOf(m_hold) >= 0;
-    return std::max(m_find->sizeHint().height(), m_state->minimumHeight()) + m_basis->minimumHeight() + figures + strip +
-           m_tries->sizeHint().height() + m_proposal->minimumHeight() + (isHoldBelow ? 2 : 1) * fields +
-           kGapsToEntry;
-}
-
-void AdjustPlace::fit() {
-    // Other languages need a third line.
-    m_basis->setFixedHeight(3 * fontMetrics().height() + 2);
-    // Beside the tag it has two lines where one is short.
-    const bool isStateParted = width() < kWideForLarge;
-    m_state->setWordWrap(isStateParted);
-    m_state->setFixedHeight(fontMetrics().height() * (isStateParted ? 2 : 1) + 2);
-    m_ladder->setVisible(width() >= kWideEnough);
-    // The field says itself what it is for.
-    m_findLabel->setVisible(width() >= kWideEnough);
-    fitEntry();
-    const int room = parentWidget() != nullptr ? std::min(height(), parentWidget()->height()) : height();
-    // Where it is low the neighbors keep their settings and aims alone, then the figures become smaller.
-    const bool isTight = heightToEntry(AimStripModel::RowCount, false) > room;
-    const int rows = isTight ? AimStripModel::HoldRow : AimStripModel::RowCount;
-    for (int row = AimStripModel::HoldRow; row < AimStripModel::RowCount; ++row) {
-        m_strip->setRowHidden(row, isTight);
-    }
-    m_strip->setFixedHeight(m_strip->verticalHeader()->defaultSectionSize() * rows + kStripFrame);
-    const bool isSmall =
-        height() < kRoomForLarge || width() < kWideForLarge || heightToEntry(rows, false) > room;
-    for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
-        figure->setSmall(isSmall);
-    }
-    m_advice->setVisible(height() >= kRoomForAdvice);
-}
-
-void AdjustPlace::fitEntry() {
-    const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
-    const int fields =
-        m_fieldLabel->width() + m_field->width() + m_settingField->width() + m_hold->sizeHint().width();
-    // Holding stands beside the fields where it has room there, else before what comes next.
-    const bool isBeside = fields + ladder + kEntryGaps < width();
-    QBoxLayout* now = m_fields->indexOf(m_hold) >= 0 ? m_fields : m_following;
-    if (isBeside != (now == m_fields)) {
-        now->removeWidget(m_hold);
-        isBeside ? m_fields->insertWidget(m_fields->count() - 1, m_hold)
-                 : m_following->insertWidget(0, m_hold);
-    }
-    // What comes next only where its longest name has room, so that no try moves them.
-    const int next = fontMetrics().horizontalAdvance(
-        tr("next: %1, %2")
-            .arg(QStringLiteral("AHU-00"),
-                 tr("%1, %2 % of target").arg(text::word(balancing::State::Doubtful), "~100.0")));
-    m_entry->setDirection(fields + next + ladder + kEntryGaps < width() ? QBoxLayout::LeftToRight
-                                                                        : QBoxLayout::TopToBottom);
 }
 
 void AdjustPlace::tick() {
@@ -240,12 +173,14 @@ void AdjustPlace::refresh() {
     m_empty->setText(missing);
     m_content->setCurrentWidget(missing.isEmpty() ? m_page : static_cast<QWidget*>(m_empty));
     if (missing.isEmpty()) {
+        findOfferElsewhere();
         showValve();
     } else {
+        m_advice->setWork(workingOrder(), {});
         m_advice->refresh(branch);
         const project::Branch* record = branch ? m_bridge.project().branches().find(*branch) : nullptr;
         m_title->setText(record != nullptr ? QString::fromStdString(record->tag) : tr("No valve in hand"));
-        m_state->clear();
+        m_state->setWords({});
         emit hintChanged();
     }
 }
@@ -279,15 +214,21 @@ QString AdjustPlace::whatIsMissing() const {
 }
 
 void AdjustPlace::showValve() {
+    const int before = heightToEntry(AimStripModel::RowCount, false);
+    m_hasNext = next().has_value();
     showHead();
     showFigures();
     showLadder();
     m_stripDelegate->setSoft(!m_valve.aim().stale.empty());
     m_stripModel->refresh();
-    m_tries->setText(triesWords(m_bridge, m_valve));
-    m_proposal->setText(proposalWords(m_bridge, m_valve));
+    m_tries->setWords(triesWords(m_bridge, m_valve));
+    m_proposal->setWords(proposalWords(m_bridge, m_valve, m_hasNext));
+    m_advice->setWork(workingOrder(), offered());
     m_advice->refresh(m_valve.branch(), m_valve.besideAdvice());
     showEntry();
+    if (heightToEntry(AimStripModel::RowCount, false) != before) {
+        fit();
+    }
     emit hintChanged();
 }
 
@@ -298,8 +239,8 @@ void AdjustPlace::showHead() {
         title += QStringLiteral("   ") + QString::fromStdString(branch.serves);
     }
     m_title->setText(title);
-    m_state->setText(stateWords(m_bridge, m_valve.index()));
-    m_basis->setText(basisWords(m_bridge, m_valve).join('\n'));
+    m_state->setWords(stateWords(m_bridge, m_valve));
+    m_basis->setWords(basisWords(m_bridge, m_valve).join('\n'));
     m_basis->setToolTip(m_basis->text());
 }
 
@@ -315,7 +256,8 @@ void AdjustPlace::showFigures() {
     m_setting->show(
         QString::fromStdString(m_valve.settingText(m_valve.setting()).text()),
         {scale,
-         m_valve.isAtStop() ? tr("At stop")
+         m_valve.setting() >= curve.fullyOpen() ? tr("fully open")
+         : m_valve.isAtStop()                   ? tr("lowest setting")
          : m_valve.isMoved()
              ? tr("not read here yet")
              : tr("Up, Down %1").arg(QString::fromStdString(m_valve.settingText(m_valve.step()).text()))},
@@ -376,11 +318,12 @@ void AdjustPlace::showEntry() {
     m_fieldLabel->setText(label);
     m_settingField->setPlaceholderText(QString::fromStdString(m_valve.settingText(m_valve.setting()).text()));
     const auto following = next();
-    m_next->setText(following
-                        ? tr("next: %1, %2")
-                              .arg(QString::fromStdString(m_bridge.project().branches()[*following].tag),
-                                   shareWords(m_bridge, *following))
-                        : tr("no valve is left to adjust"));
+    m_next->setWords(following
+                         ? tr("next: %1, %2")
+                               .arg(QString::fromStdString(m_bridge.project().branches()[*following].tag),
+                                    shareWords(m_bridge, *following))
+                         : tr("no valve is left to adjust"));
+    m_hold->setText(following ? tr("Hold Here, Next Valve") : tr("Hold Here"));
     m_hold->setEnabled(!m_bridge.isReadOnly());
     m_field->setEnabled(!m_bridge.isReadOnly());
 }

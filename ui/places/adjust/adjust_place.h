@@ -23,6 +23,7 @@
 #include "ui/widgets/ladder.h"
 #include "ui/widgets/shown_refresh.h"
 #include "ui/widgets/try_field.h"
+#include "ui/widgets/whole_label.h"
 #include "ui/widgets/word_sign.h"
 
 namespace ww::ui {
@@ -124,6 +125,11 @@ class AdjustPlace : public QWidget {
     void watchRound(const project::ChangeSet& changes);
     void startAtFirst();
     base::Fault allHeld() const;
+    bool holds(const ValveInHand& valve) const;
+    /// The valve whose advised setting is proposed: that in hand, else the next of the working order that is
+    /// to be turned. Nothing where taking the setting would be refused.
+    std::optional<base::Id> offered() const;
+    void findOfferElsewhere();
     void expect(TypedDp what);
     void jump();
     void takePicture();
@@ -133,7 +139,7 @@ class AdjustPlace : public QWidget {
     void exchangeTyped(const std::optional<base::Id>& taken);
     std::optional<base::Id> reference() const;
     std::optional<std::size_t> next();
-    std::vector<std::size_t> workingOrder();
+    std::vector<std::size_t> workingOrder() { return m_order.order(); }
     QString whatIsMissing() const;
 
     WorkbookBridge& m_bridge;
@@ -145,6 +151,8 @@ class AdjustPlace : public QWidget {
     TypedDp m_what = TypedDp::Try;
     std::map<base::Id, Typed> m_typed;  ///< at valves that are not in hand
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
+    std::optional<base::Id> m_offerElsewhere;  ///< see offered(), among the valves that are not in hand
+    bool m_hasNext = false;                    ///< another valve is left to adjust
     bool m_isHolding = false;
     bool m_isFieldBlank = true;
     bool m_isPictureWaiting = false;
@@ -152,8 +160,8 @@ class AdjustPlace : public QWidget {
     QTimer m_clock;
 
     QLabel* m_title;
-    QLabel* m_state;
-    QLabel* m_basis;
+    WholeLabel* m_state;
+    WholeLabel* m_basis;
     QLabel* m_findLabel = nullptr;
     QLineEdit* m_find;
     QStackedWidget* m_content;
@@ -166,13 +174,13 @@ class AdjustPlace : public QWidget {
     AimStripModel* m_stripModel;
     StripDelegate* m_stripDelegate;
     QTableView* m_strip;
-    QLabel* m_tries;
-    QLabel* m_proposal;
+    WholeLabel* m_tries;
+    WholeLabel* m_proposal;
     QLabel* m_fieldLabel;
     TryField* m_field;
     TryField* m_settingField;
     QPushButton* m_hold;
-    QLabel* m_next;
+    WholeLabel* m_next;
     QBoxLayout* m_entry = nullptr;      ///< fields, and what comes next
     QBoxLayout* m_fields = nullptr;     ///< with holding, where there is room for it
     QBoxLayout* m_following = nullptr;  ///< what comes next, after holding where that has no room above

@@ -48,14 +48,15 @@ QString pathName(const std::optional<balancing::PathBasis>& basis) {
     return AdjustText::tr("a try, design loss");
 }
 
-/// On share, and where the middle of the band would be: no other setting is asked for.
-QString holdWords(const ValveInHand& valve) {
+/// Within the band, and where its middle would be: no other setting is asked for.
+QString holdWords(const ValveInHand& valve, bool hasNext) {
     const auto& proposed = valve.proposed();
     const auto& last = valve.last();
     if (!proposed || !last || valve.settingText(proposed->setting) == valve.settingText(last->setting)) {
-        return AdjustText::tr("On share here: leave it, Ctrl+Enter goes to the next valve.");
+        return hasNext ? AdjustText::tr("Within the band here: leave it, Ctrl+Enter goes to the next valve.")
+                       : AdjustText::tr("Within the band here: leave it.");
     }
-    return AdjustText::tr("On share here: leave it. The middle of the band would be near %1.")
+    return AdjustText::tr("Within the band here: leave it. Its middle would be near %1.")
         .arg(settingWords(valve, proposed->setting));
 }
 
@@ -82,16 +83,21 @@ QString shareWords(const WorkbookBridge& bridge, std::size_t branch) {
             .arg(about + text::ofTarget(*result.ofTarget, bridge.project()));
     }
     return AdjustText::tr("%1, %2 % of target")
-        .arg(text::word(result.state, bridge.project().branches()[branch]),
-             about + text::ofTarget(*result.ofTarget, bridge.project()));
+        .arg(text::word(result), about + text::ofTarget(*result.ofTarget, bridge.project()));
 }
 
-QString stateWords(const WorkbookBridge& bridge, std::size_t branch) {
+QString stateWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const balancing::Assessment& all = bridge.assessment();
-    const balancing::BranchResult& result = all.branches[branch];
-    const QString share = shareWords(bridge, branch);
-    const bool isOfRound = all.round && result.ofTarget && !result.isFromEarlierRound;
-    return isOfRound ? AdjustText::tr("%1 in round %2").arg(share).arg(all.roundNumber) : share;
+    const balancing::BranchResult& result = all.branches[valve.index()];
+    const QString share = shareWords(bridge, valve.index());
+    if (!all.round || !result.ofTarget || result.isFromEarlierRound) {
+        return share;
+    }
+    const QString ofRound = AdjustText::tr("%1 in round %2").arg(share).arg(all.roundNumber);
+    const auto* decided = valve.decision();
+    return decided != nullptr && decided->apart
+               ? ofRound + QStringLiteral(". ") + text::sentence(*decided->apart)
+               : ofRound;
 }
 
 QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
@@ -104,7 +110,7 @@ QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
             each << AdjustText::tr("%1 %2").arg(basisName(project, flow),
                                                 dpWithUnit(bridge, valve.rowOf(flow).dp));
         }
-        first += ' ' + AdjustText::tr("The bases differ by %1 % of flow: %2.")
+        first += ' ' + AdjustText::tr("Counted in other ways the aim differs by %1 % of flow: %2.")
                            .arg(QString::number(aim.divergence.in(quantity::Unit::Percent), 'f', 0),
                                 each.join(QStringLiteral(", ")));
     }
@@ -132,16 +138,19 @@ QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     for (std::size_t i = first; i < tries.size(); ++i) {
         parts << AdjustText::tr("%1: %2, %3 %4")
                      .arg(QString::number(i + 1), settingWords(valve, tries[i].setting),
-                          dpNumber(bridge, tries[i].dp), text::word(tries[i].word));
+                          dpNumber(bridge, tries[i].dp), text::word(tries[i].decision.word));
     }
     return AdjustText::tr("Tries   %1").arg(parts.join(QStringLiteral("     ")));
 }
 
-QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
+QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve, bool hasNext) {
     const auto& proposed = valve.proposed();
     const auto& beside = valve.besideAdvice();
+    if (const auto* decided = valve.decision(); decided != nullptr && decided->rule) {
+        return text::sentence(*decided->rule);
+    }
     if (valve.word() == balancing::AimWord::Hold) {
-        return beside && beside->reason ? text::sentence(*beside->reason) : holdWords(valve);
+        return beside && beside->reason ? text::sentence(*beside->reason) : holdWords(valve, hasNext);
     }
     // What nobody tried rests on the advice alone: it gives way to the reading.
     const bool isAdviceAlone = !proposed || !proposed->basis;
@@ -151,14 +160,14 @@ QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     if (!proposed) {
         return valve.tries().empty()
                    ? AdjustText::tr("Type the dp at this setting and press Enter.")
-                   : AdjustText::tr("A try at another setting tells where this valve will land.");
+                   : AdjustText::tr("Read it at one more setting: then the setting to aim at can be told.");
     }
     const QString setting = settingWords(valve, proposed->setting);
     if (proposed->isStop) {
         return AdjustText::tr("The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.")
             .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim));
     }
-    return AdjustText::tr("%1 should land at %2, aim %3 (%4).")
+    return AdjustText::tr("Try %1: about %2 expected there, aim %3 (%4).")
         .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim),
              pathName(proposed->basis));
 }
@@ -196,19 +205,24 @@ QString wordNote(const WorkbookBridge& bridge, const ValveInHand& valve) {
     }
     const QString aim = AdjustText::tr("aim %1 at %2")
                             .arg(dpWithUnit(bridge, last->row->dp), settingWords(valve, last->setting));
-    switch (last->word) {
+    if (last->decision.rule) {
+        return text::translated(*last->decision.rule);
+    }
+    switch (last->decision.word) {
         case balancing::AimWord::Close:
             return AdjustText::tr("too much flow, %1").arg(aim);
         case balancing::AimWord::Open:
             return AdjustText::tr("too little flow, %1").arg(aim);
         case balancing::AimWord::Hold:
-            return AdjustText::tr("on share if the others hold, %1").arg(aim);
+            return AdjustText::tr("within the band, %1").arg(aim);
         case balancing::AimWord::ReadAgain:
             return AdjustText::tr("below what can be read; close further or change the meter (menu Round)");
         case balancing::AimWord::AtStop:
             break;
     }
-    return AdjustText::tr("the valve goes no further, %1").arg(aim);
+    return last->dp > last->row->high
+               ? AdjustText::tr("at the lowest setting, still too much flow, %1").arg(aim)
+               : AdjustText::tr("fully open, still too little flow, %1").arg(aim);
 }
 
 QString spokenWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
@@ -220,8 +234,14 @@ QString spokenWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     const QString said = AdjustText::tr("%1: %2. %3 read at setting %4; %5.")
                              .arg(tag, text::word(*valve.word()), dpWithUnit(bridge, last->dp),
                                   settingWords(valve, last->setting), wordNote(bridge, valve));
+    const auto* decided = valve.decision();
+    if (decided != nullptr && decided->rule) {
+        return said;  // with the rule as its note
+    }
     const auto& beside = valve.besideAdvice();
-    return beside && beside->reason ? said + ' ' + text::sentence(*beside->reason) : said;
+    const QString why =
+        decided != nullptr && decided->apart ? ' ' + text::sentence(*decided->apart) : QString();
+    return said + why + (beside && beside->reason ? ' ' + text::sentence(*beside->reason) : QString());
 }
 
 }  // namespace ww::ui

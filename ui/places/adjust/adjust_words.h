@@ -14,15 +14,16 @@ QString dpWithUnit(const WorkbookBridge& bridge, quantity::PressureDifference dp
 
 /// "Over, 113.0 % of target".
 QString shareWords(const WorkbookBridge& bridge, std::size_t branch);
-/// "Over, 113.0 % of target in round 3".
-QString stateWords(const WorkbookBridge& bridge, std::size_t branch);
+/// "Over, 113.0 % of target in round 3", and where that says otherwise than the word of the valve, why.
+QString stateWords(const WorkbookBridge& bridge, const ValveInHand& valve);
 /// What the aim rests on and how old that is; where the bases differ by more than the band, what each gives;
 /// why the aim is old. One line each.
 QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve);
 /// "Tries  1: 2.5, 52.7 CLOSE   2: 2.3, 56.0 HOLD": the newest that fit.
 QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve);
 /// What to try next and where it should land; with HOLD why the valve stays, whatever else is advised.
-QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve);
+/// `hasNext`: another valve is left to adjust.
+QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve, bool hasNext);
 /// Two short lines under the reading: unit and setting, age and round.
 QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve);
 /// Why the word is what it is, in a few words.

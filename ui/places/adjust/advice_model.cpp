@@ -1,8 +1,9 @@
 #include "ui/places/adjust/advice_model.h"
 
-#include <QFont>
+#include <algorithm>
 
 #include "core/balancing/adjusting.h"
+#include "ui/models/branch_roles.h"
 #include "ui/text/format.h"
 
 namespace ww::ui {
@@ -37,14 +38,41 @@ void AdviceModel::refresh() {
     if (count != rowCount()) {
         beginResetModel();
         m_shown = std::move(next);
+        putInOrder();
         endResetModel();
     } else {
         m_shown = std::move(next);
+        putInOrder();
         if (count > 0) {
             emit dataChanged(index(0, 0), index(count - 1, ColumnCount - 1));
         }
     }
     emit headerDataChanged(Qt::Horizontal, 0, ColumnCount - 1);
+}
+
+void AdviceModel::setWork(std::vector<std::size_t> order, const std::optional<base::Id>& offered) {
+    m_order = std::move(order);
+    m_offered = offered;
+}
+
+void AdviceModel::putInOrder() {
+    m_rows.clear();
+    m_ordered = 0;
+    if (m_shown == nullptr) {
+        return;
+    }
+    const auto& settings = m_shown->advice.settings;
+    std::vector<std::size_t> place(m_bridge.project().branches().size(), m_order.size());
+    for (std::size_t i = 0; i < m_order.size(); ++i) {
+        place[m_order[i]] = i;
+    }
+    for (std::size_t i = 0; i < settings.size(); ++i) {
+        m_rows.push_back(i);
+        m_ordered += place[settings[i].branch] < m_order.size() ? 1 : 0;
+    }
+    std::stable_sort(m_rows.begin(), m_rows.end(), [&](std::size_t left, std::size_t right) {
+        return place[settings[left].branch] < place[settings[right].branch];
+    });
 }
 
 int AdviceModel::rowCount(const QModelIndex& parent) const {
@@ -56,7 +84,7 @@ int AdviceModel::columnCount(const QModelIndex& parent) const {
 }
 
 const balancing::SettingAdvice& AdviceModel::at(int row) const {
-    return m_shown->advice.settings[static_cast<std::size_t>(row)];
+    return m_shown->advice.settings[m_rows[static_cast<std::size_t>(row)]];
 }
 
 const base::Id& AdviceModel::branchAt(int row) const {
@@ -101,7 +129,7 @@ QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int 
                             advised.reach != balancing::BalanceReach::NoFlow;
     switch (column) {
         case Order:
-            return QString::number(row + 1);
+            return static_cast<std::size_t>(row) < m_ordered ? QString::number(row + 1) : QString();
         case Tag:
             return QString::fromStdString(project.branches()[advised.branch].tag);
         case Now:
@@ -148,12 +176,10 @@ QVariant AdviceModel::data(const QModelIndex& index, int role) const {
         case Qt::TextAlignmentRole:
             return int(Qt::AlignVCenter) |
                    int(index.column() == Tag || index.column() == Note ? Qt::AlignLeft : Qt::AlignRight);
-        case Qt::FontRole: {
-            // Bold is what the hand goes to.
-            QFont font;
-            font.setBold((index.column() == SetTo || index.column() == AimDp) && doneNow(advised).isEmpty());
-            return font;
-        }
+        case IsStrongRole:
+            // What the hand goes to.
+            return (index.column() == SetTo || index.column() == AimDp) &&
+                   m_offered == m_bridge.project().branches()[advised.branch].id;
         case Qt::AccessibleTextRole:
             return QStringLiteral("%1, %2, %3")
                 .arg(cell(advised, index.row(), Tag),

@@ -1,8 +1,9 @@
-// The advice as a table: every valve in the order of work with its setting and what it will bring. Not for
+// The advice as a table: every valve in the working order with its setting and what it will bring. Not for
 // making it (core/balancing/advice).
 #pragma once
 
 #include <QAbstractTableModel>
+#include <vector>
 
 #include "core/balancing/advice_beside_word.h"
 #include "ui/loop_advisor.h"
@@ -24,6 +25,10 @@ class AdviceModel : public QAbstractTableModel {
     /// The valve in hand and how its word stands beside the advice: its row says what is done now. Shown from
     /// the next refresh() on.
     void setInHand(const std::optional<base::Id>& branch, std::optional<balancing::AdviceStand> stand);
+    /// The order in which the valves are taken (indices into Project::branches()), and the valve whose
+    /// advised setting is proposed: its setting is bold. What is not in the order stands below it. Shown from
+    /// the next refresh() on.
+    void setWork(std::vector<std::size_t> order, const std::optional<base::Id>& offered);
     /// Shows what is advised now. What is gone is taken off at once, without being asked.
     void refresh();
     /// What is shown; null where there is nothing.
@@ -35,6 +40,7 @@ class AdviceModel : public QAbstractTableModel {
     const base::Id& branchAt(int row) const;
 
   private:
+    void putInOrder();
     QString cell(const balancing::SettingAdvice& advised, int row, int column) const;
     /// What is done at this valve now, where that is not the advised setting; else empty.
     QString doneNow(const balancing::SettingAdvice& advised) const;
@@ -43,6 +49,10 @@ class AdviceModel : public QAbstractTableModel {
     const WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     std::shared_ptr<const LoopPicture> m_shown;
+    std::vector<std::size_t> m_order;
+    std::vector<std::size_t> m_rows;  ///< by row: index into Advice::settings
+    std::size_t m_ordered = 0;        ///< rows that stand in the working order
+    std::optional<base::Id> m_offered;
     std::optional<base::Id> m_inHand;
     std::optional<balancing::AdviceStand> m_stand;
 };

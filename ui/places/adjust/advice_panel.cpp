@@ -25,11 +25,13 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
       m_bridge(bridge),
       m_advisor(advisor),
       m_model(new AdviceModel(bridge, advisor, this)),
+      m_delegate(new BranchDelegate(this)),
       m_table(new QTableView(this)),
       m_status(new QLabel(this)),
       m_busy(new QLabel(this)),
       m_words(new QLabel(this)) {
     m_table->setModel(m_model);
+    m_table->setItemDelegate(m_delegate);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -40,7 +42,7 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_table->setAccessibleName(tr("Advised settings in the order of work"));
+    m_table->setAccessibleName(tr("Advised settings in the working order"));
     m_table->setAccessibleDescription(tr("Enter takes the valve in hand at its advised setting"));
     m_table->installEventFilter(this);
     m_table->viewport()->installEventFilter(this);
@@ -86,6 +88,11 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
             &AdvicePanel::showWords);
 }
 
+void AdvicePanel::setTokens(const theme::Tokens& tokens) {
+    m_delegate->setTokens(tokens);
+    m_table->viewport()->update();
+}
+
 void AdvicePanel::setMetrics(const theme::Metrics& metrics) {
     m_table->verticalHeader()->setMinimumSectionSize(20);
     m_table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight - 2);
@@ -93,50 +100,37 @@ void AdvicePanel::setMetrics(const theme::Metrics& metrics) {
 }
 
 void AdvicePanel::fitColumns() {
-    const int digits[AdviceModel::ColumnCount] = {5, 7, 5, 6, 8, 10, 10, 14};
-    int widths[AdviceModel::ColumnCount];
-    int left = m_table->viewport()->width();
+    constexpr int kDigits[AdviceModel::ColumnCount] = {3, 7, 5, 6, 6, 8, 8, 12};
+    // What gives way first; the remark of the row in hand is also said in full beside the table.
+    constexpr int kYielding[] = {AdviceModel::Order, AdviceModel::InTruth, AdviceModel::Note};
+    const int room = m_table->viewport()->width();
+    int needed = 0;
     for (int column = 0; column < AdviceModel::ColumnCount; ++column) {
-        widths[column] = columnWidthFor(*m_table, column, digits[column]);
         m_table->setColumnHidden(column, false);
-        m_table->setColumnWidth(column, widths[column]);
-        left -= widths[column];
+        needed += leastColumnWidth(*m_table, column);
     }
-    // The remark of the row in hand is also said in full beside the table.
-    for (const int column : {AdviceModel::Note, AdviceModel::Order, AdviceModel::InTruth}) {
-        if (left >= 0) {
-            break;
+    for (const int column : kYielding) {
+        if (needed > room) {
+            m_table->setColumnHidden(column, true);
+            needed -= leastColumnWidth(*m_table, column);
         }
-        m_table->setColumnHidden(column, true);
-        left += widths[column];
     }
-    // Where that is not enough, the widest give up what their words leave.
-    while (left < 0) {
-        const int widest = widestThatYields();
-        if (widest < 0) {
-            break;
-        }
-        const int least = leastColumnWidth(*m_table, widest);
-        const int given = std::min(-left, m_table->columnWidth(widest) - least);
-        m_table->setColumnWidth(widest, m_table->columnWidth(widest) - given);
-        left += given;
-    }
-    const int last = m_table->isColumnHidden(AdviceModel::Note) ? AdviceModel::AsRead : AdviceModel::Note;
-    if (left > 0) {
-        m_table->setColumnWidth(last, widths[last] + left);
-    }
-}
-
-int AdvicePanel::widestThatYields() const {
-    int widest = -1;
+    std::vector<int> shown;
+    std::vector<int> least;
+    std::vector<double> wanted;
     for (int column = 0; column < AdviceModel::ColumnCount; ++column) {
-        const bool yields = !m_table->isColumnHidden(column) &&
-                            m_table->columnWidth(column) > leastColumnWidth(*m_table, column);
-        if (yields && (widest < 0 || m_table->columnWidth(column) > m_table->columnWidth(widest))) {
-            widest = column;
+        if (!m_table->isColumnHidden(column)) {
+            shown.push_back(column);
+            least.push_back(leastColumnWidth(*m_table, column));
+            wanted.push_back(std::max({least.back(), columnWidthFor(*m_table, column, kDigits[column]),
+                                       wordsColumnWidth(*m_table, column)}));
         }
     }
-    return widest;
+    const std::vector<int> widths = sharedOut(least, wanted, room, shown.size() - 1);
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        m_table->setColumnWidth(shown[i], widths[i]);
+    }
+    heightenWhereCut(*m_table);
 }
 
 std::optional<base::Id> AdvicePanel::branchInHand() const {
@@ -150,13 +144,22 @@ QString AdvicePanel::words() const {
     return m_status->text() + QStringLiteral(". ") + m_words->text();
 }
 
+void AdvicePanel::setWork(std::vector<std::size_t> order, const std::optional<base::Id>& offered) {
+    m_model->setWork(std::move(order), offered);
+}
+
 void AdvicePanel::refresh(const std::optional<base::Id>& branch,
                           const std::optional<balancing::AdviceBesideWord>& beside) {
     m_reason = beside ? beside->reason : std::nullopt;
     m_model->setInHand(branch, beside ? std::optional(beside->stand) : std::nullopt);
+    const auto chosen = m_table->hasFocus() ? branchInHand() : branch;
+    const auto* before = m_model->shown();
     m_model->refresh();
-    if (branch && !m_table->hasFocus()) {
-        const int row = m_model->rowOf(*branch);
+    if (m_model->shown() != before) {
+        fitColumns();
+    }
+    if (chosen) {
+        const int row = m_model->rowOf(*chosen);
         if (row >= 0) {
             m_table->setCurrentIndex(m_model->index(row, AdviceModel::Tag));
         } else {
@@ -172,8 +175,9 @@ void AdvicePanel::showWords() {
     const LoopPicture* picture = m_model->shown();
     if (picture == nullptr) {
         m_status->setText(tr("No advice yet"));
-        m_words->setText(m_advisor.isComputing() ? QString()
-                                                 : tr("The loop is learned from the first survey on."));
+        m_words->setText(m_advisor.isComputing()
+                             ? QString()
+                             : tr("Read the survey first: the advice is made from its readings."));
         return;
     }
     const balancing::Advice& advice = picture->advice;
@@ -198,8 +202,8 @@ void AdvicePanel::showWords() {
     if (!advice.settings.empty()) {
         const QString band = QString::fromStdString(m_bridge.project().job().matchingBand.digits.text());
         lines << (advice.isProbabilityBound
-                      ? tr("All within ±%1 % with at least %2 % probability as read, %3 % in truth.")
-                      : tr("All within ±%1 % with %2 % probability as read, %3 % in truth."))
+                      ? tr("Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.")
+                      : tr("Chance that all end within ±%1 %: %2 % as read, %3 % in truth."))
                      .arg(band, wholePercent(advice.indicatedProbability),
                           wholePercent(advice.actualProbability));
     }
@@ -218,7 +222,7 @@ void AdvicePanel::showWords() {
             return text::head(project.fluid().head(rise), project.job().units) + QChar(0xA0) +
                    text::symbol(unit);
         };
-        QString words = tr("Pump then: %1 at design flow, %2 needed")
+        QString words = tr("Pump then, by the loop's readings: %1 at design flow, %2 needed")
                             .arg(head(advice.pump->available), head(advice.pump->needed));
         if (advice.pump->speedFraction) {
             words += tr("; %1 % of rated speed would do").arg(wholePercent(*advice.pump->speedFraction));

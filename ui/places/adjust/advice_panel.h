@@ -6,6 +6,7 @@
 #include <QTableView>
 #include <QWidget>
 
+#include "ui/delegates/branch_delegate.h"
 #include "ui/places/adjust/advice_model.h"
 #include "ui/theme/theme.h"
 
@@ -17,7 +18,10 @@ class AdvicePanel : public QWidget {
   public:
     AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
 
+    void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
+    /// As AdviceModel::setWork; shown from the next refresh() on.
+    void setWork(std::vector<std::size_t> order, const std::optional<base::Id>& offered);
     /// Shows what is advised now; `branch` is the valve in hand and `beside` how its word and the advice
     /// stand beside each other.
     void refresh(const std::optional<base::Id>& branch,
@@ -40,14 +44,13 @@ class AdvicePanel : public QWidget {
 
   private:
     void fitColumns();
-    /// The widest column that is wider than its words need; -1: none.
-    int widestThatYields() const;
     void showWords();
 
     const WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     AdviceModel* m_model;
     std::optional<base::Fault> m_reason;  ///< why the word in hand stands beside the advice
+    BranchDelegate* m_delegate;
     QTableView* m_table;
     QLabel* m_status;
     QLabel* m_busy;

@@ -24,11 +24,16 @@ bool isSame(Setting left, Setting right) {
 
 }  // namespace
 
-ValveInHand::ValveInHand(const WorkbookBridge& bridge, const LoopAdvisor& advisor)
-    : m_bridge(bridge), m_advisor(advisor) {}
+ValveInHand::ValveInHand(const WorkbookBridge& bridge, const LoopAdvisor& advisor, Wanted wanted)
+    : m_bridge(bridge), m_advisor(advisor), m_wanted(wanted) {}
 
 std::size_t ValveInHand::index() const {
     return project().branches().indexOf(*m_branch);
+}
+
+const balancing::Advice* ValveInHand::advice() const {
+    const LoopPicture* picture = m_advisor.picture();
+    return picture != nullptr ? &picture->advice : nullptr;
 }
 
 const curve::ValveCharacteristic* ValveInHand::curve() const {
@@ -77,8 +82,8 @@ void ValveInHand::refresh() {
         options.limit = quantity::Duration::si(limit->value() * 60);
     }
     const LoopPicture* picture = m_advisor.picture();
-    m_aim = balancing::aim(project(), index(), picture != nullptr ? &picture->learned : nullptr,
-                           picture != nullptr ? &picture->advice : nullptr, options);
+    m_aim = balancing::aim(project(), index(), picture != nullptr ? &picture->learned : nullptr, advice(),
+                           options);
     readTries();
     place();
     compareWithAdvice();
@@ -93,14 +98,16 @@ void ValveInHand::readTries() {
         if (hasAim() && curve()->covers(out.setting)) {
             if (curve()->coefficient(out.setting).si() > 0) {
                 out.row = balancing::aimAt(project(), index(), *m_aim.used, out.setting);
-                out.word = balancing::wordFor(project(), index(), *out.row, dp, made.instrument);
+                const auto word = balancing::wordFor(project(), index(), *out.row, dp, made.instrument);
+                out.decision = balancing::decideValve(project(), m_bridge.assessment(), advice(), *m_aim.used,
+                                                      index(), out.setting, word);
             } else {
-                out.word = balancing::AimWord::Open;
+                out.decision.word = balancing::AimWord::Open;
             }
         }
         if (balancing::mustBeReadAgain(m_bridge.assessment(), made.id)) {
             out.isDoubtful = true;
-            out.word = balancing::AimWord::ReadAgain;
+            out.decision = {};
         }
         return out;
     };
@@ -173,6 +180,9 @@ void ValveInHand::place() {
         return;
     }
     m_row = balancing::aimAt(project(), index(), *m_aim.used, m_setting);
+    if (m_wanted == Wanted::WordAlone) {
+        return;
+    }
     m_rows = balancing::aimRows(project(), index(), *m_aim.used, m_setting, m_step, kNeighbors);
     const LoopPicture* picture = m_advisor.picture();
     const balancing::LearnedLoop* learned = picture != nullptr ? &picture->learned : nullptr;
@@ -181,8 +191,8 @@ void ValveInHand::place() {
     for (const AimRow& row : m_rows) {
         m_expected.push_back(expectedAt(row.setting, found));
     }
-    m_proposed = balancing::proposedSetting(project(), index(), *m_aim.used, tries, m_step, learned,
-                                            picture != nullptr ? &picture->advice : nullptr);
+    m_proposed =
+        balancing::proposedSetting(project(), index(), *m_aim.used, tries, m_step, learned, advice());
 }
 
 AimRow ValveInHand::rowOf(const balancing::AimFlow& flow) const {
@@ -197,6 +207,9 @@ void ValveInHand::compareWithAdvice() {
         const Setting at = m_last && m_row ? m_last->setting : m_setting;
         m_beside =
             balancing::adviceBesideWord(project(), index(), *said, at, picture->learned, picture->advice);
+        if (const auto* decided = decision(); m_beside && m_beside->reason && decided && decided->rule) {
+            m_beside->reason = decided->rule;
+        }
     }
 }
 
@@ -250,7 +263,11 @@ std::optional<balancing::AimWord> ValveInHand::word() const {
     if (isReadElsewhere()) {
         return balancing::AimWord::ReadAgain;
     }
-    return m_last ? std::optional(m_last->word) : std::nullopt;
+    return m_last ? std::optional(m_last->decision.word) : std::nullopt;
+}
+
+const balancing::ValveDecision* ValveInHand::decision() const {
+    return m_last && m_row && !isReadElsewhere() ? &m_last->decision : nullptr;
 }
 
 bool ValveInHand::isReadElsewhere() const {

@@ -10,6 +10,7 @@
 #include "core/balancing/adjusting.h"
 #include "core/balancing/advice_beside_word.h"
 #include "core/balancing/aim.h"
+#include "core/balancing/valve_decision.h"
 #include "ui/loop_advisor.h"
 
 namespace ww::ui {
@@ -20,13 +21,16 @@ struct ValveReading {
     quantity::Setting setting;
     quantity::PressureDifference dp;       ///< the mean with what it repeats
     std::optional<balancing::AimRow> row;  ///< the aim there; nothing where no water passes
-    balancing::AimWord word = balancing::AimWord::ReadAgain;
-    bool isDoubtful = false;  ///< it tells nothing: it is to be read again
+    balancing::ValveDecision decision;     ///< what it asks of the hand
+    bool isDoubtful = false;               ///< it tells nothing: it is to be read again
 };
 
 class ValveInHand {
   public:
-    ValveInHand(const WorkbookBridge& bridge, const LoopAdvisor& advisor);
+    /// What is asked of a valve.
+    enum class Wanted { All, WordAlone };  ///< the word alone: no neighboring settings, none to try
+
+    ValveInHand(const WorkbookBridge& bridge, const LoopAdvisor& advisor, Wanted wanted = Wanted::All);
 
     /// Takes a branch in hand; nothing: none.
     void take(std::optional<base::Id> branch);
@@ -67,6 +71,8 @@ class ValveInHand {
     /// What the hand does next: a valve at a shut setting is opened, one that was moved since it was read is
     /// to be read again, else as the last reading says; nothing where nothing was read.
     std::optional<balancing::AimWord> word() const;
+    /// That word with its reasons; nothing where no reading at the setting in hand says it.
+    const balancing::ValveDecision* decision() const;
     /// Whether the last reading was made at another setting than the one in hand, so that it says nothing of
     /// it.
     bool isReadElsewhere() const;
@@ -79,6 +85,7 @@ class ValveInHand {
 
   private:
     const project::Project& project() const { return m_bridge.project(); }
+    const balancing::Advice* advice() const;
     const curve::ValveCharacteristic* curve() const;
     void readTries();
     void place();
@@ -89,6 +96,7 @@ class ValveInHand {
 
     const WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
+    Wanted m_wanted;
     std::optional<base::Id> m_branch;
     balancing::Aim m_aim;
     quantity::Setting m_setting;

@@ -35,8 +35,8 @@ ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, Q
       m_usual(new QPushButton(tr("Take Usual List"), this)),
       m_add(new QPushButton(tr("Add Line"), this)),
       m_remove(new QPushButton(tr("Remove Line"), this)) {
-    auto* hint = new QLabel(tr("State: open, done or does not apply. A survey waits for every open line that "
-                               "must hold."),
+    auto* hint = new QLabel(tr("State: open, done or does not apply. No survey begins while a mandatory line "
+                               "is open."),
                             this);
     hint->setWordWrap(true);
     auto* line = new QHBoxLayout;

@@ -61,10 +61,11 @@ QString ratioText(const std::optional<quantity::Ratio>& ratio) {
 /// Both states in words; the shape beside them is that of the later one.
 QString stateStep(const balancing::ComparedBranch& compared, const project::Branch& branch) {
     // A word is not parted at the end of a line, the two are.
-    const auto whole = [&](balancing::State state) {
-        return text::word(state, branch).replace(QChar(' '), QChar(QChar::Nbsp));
+    const auto whole = [&](balancing::State state, const std::optional<quantity::Ratio>& ofTarget) {
+        return text::word(state, branch, ofTarget).replace(QChar(' '), QChar(QChar::Nbsp));
     };
-    return step(whole(compared.stateBefore), whole(compared.stateAfter));
+    return step(whole(compared.stateBefore, compared.ofTargetBefore),
+                whole(compared.stateAfter, compared.ofTargetAfter));
 }
 
 QString whoText(const project::Project& project, const project::Reading* reading,

@@ -1,0 +1,113 @@
+// One word at a valve, and why its share may say otherwise. One open valve in every group is common practice
+// (no source); the rest is this program's own decision.
+#include "core/balancing/valve_decision.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "tests/core/balancing/small_loop.h"
+#include "tests/support/solved_job.h"
+
+namespace ww::balancing {
+namespace {
+
+/// Three terminals: A far over, B on share, C short. `setting` is where all three stand.
+class ValveDecisionTest : public ::testing::Test {
+  protected:
+    void read(std::string_view setting) {
+        m_job.round(project::RoundKind::Survey);
+        readAs(m_job, "A", 1.3, setting);
+        readAs(m_job, "B", 1.1, setting);
+        readAs(m_job, "C", 0.8, setting);
+        m_now = assessNewest(m_job);
+    }
+    ValveDecision decide(std::string_view tag, double at, AimWord byReading, AimBasis basis) const {
+        AimFlow aimed;
+        aimed.basis = basis;
+        if (basis == AimBasis::Reference) {
+            aimed.reference = m_job.indexOf("C");
+            aimed.referenceOfDesign = Ratio::si(0.8);
+        }
+        return decideValve(m_job.project(), m_now, nullptr, aimed, m_job.indexOf(tag), Setting::si(at),
+                           byReading);
+    }
+
+    FieldJob m_job = flatLoop(3);
+    Assessment m_now;
+};
+
+TEST_F(ValveDecisionTest, theOpenReferenceIsLeftAsItIs) {
+    read("4");
+    EXPECT_EQ(referenceOf(m_now, nullptr, m_job.indexOf("A")), m_job.indexOf("C"));
+    for (const AimWord byReading : {AimWord::AtStop, AimWord::Close, AimWord::Hold}) {
+        const ValveDecision made = decide("C", 4, byReading, AimBasis::Branches);
+        EXPECT_EQ(made.word, AimWord::Hold);
+        ASSERT_TRUE(made.rule && made.apart);
+        EXPECT_TRUE(made.rule->is(kReferenceOpen));
+        EXPECT_TRUE(made.apart->is(kReferenceOpen)) << "short, and nothing is to be turned";
+        EXPECT_EQ(made.rule->subject, "C");
+    }
+    EXPECT_EQ(decide("C", 4, AimWord::ReadAgain, AimBasis::Branches).word, AimWord::ReadAgain);
+}
+
+TEST_F(ValveDecisionTest, aReferenceIsOpenedWhereNoValveOfItsGroupIs) {
+    read("3");
+    ASSERT_EQ(referenceOf(m_now, nullptr, m_job.indexOf("C")), m_job.indexOf("C"));
+    const ValveDecision made = decide("C", 3, AimWord::Hold, AimBasis::Branches);
+    EXPECT_EQ(made.word, AimWord::Open);
+    ASSERT_TRUE(made.rule);
+    EXPECT_TRUE(made.rule->is(kReferenceToOpen));
+    EXPECT_EQ(made.rule->arguments, (std::vector<std::string>{"3.0", "4.0"}));
+    EXPECT_FALSE(made.apart) << "short and to be opened";
+}
+
+TEST_F(ValveDecisionTest, anotherOpenValveLeavesTheWordToTheReading) {
+    m_job.round(project::RoundKind::Survey);
+    readAs(m_job, "A", 1.3, "4");
+    readAs(m_job, "B", 1.1, "3");
+    readAs(m_job, "C", 0.8, "3");
+    m_now = assessNewest(m_job);
+    const ValveDecision made = decide("C", 3, AimWord::Open, AimBasis::Branches);
+    EXPECT_EQ(made.word, AimWord::Open);
+    EXPECT_FALSE(made.rule);
+}
+
+TEST_F(ValveDecisionTest, saysWhyTheShareStandsApartFromTheWord) {
+    read("4");
+    const auto apart = [&](std::string_view tag, AimWord word, AimBasis basis) -> std::string {
+        const ValveDecision made = decide(tag, 4, word, basis);
+        EXPECT_EQ(made.word, word);
+        return made.apart ? std::string(made.apart->code()) : "";
+    };
+    EXPECT_EQ(apart("A", AimWord::Close, AimBasis::Model), "") << "over, and to be closed";
+    EXPECT_EQ(apart("A", AimWord::Hold, AimBasis::Model), "right_once_set");
+    EXPECT_EQ(apart("A", AimWord::Hold, AimBasis::Reference), "in_proportion");
+    EXPECT_EQ(apart("A", AimWord::Open, AimBasis::Branches), "by_newest_readings");
+    EXPECT_EQ(apart("B", AimWord::Hold, AimBasis::Model), "");
+    EXPECT_EQ(apart("B", AimWord::Close, AimBasis::Model), "turn_by_word");
+    EXPECT_EQ(apart("B", AimWord::Close, AimBasis::Reference), "matched_to_reference");
+}
+
+TEST(ValveDecision, theReferenceOfTheAdviceCounts) {
+    const support::SolvedJob job(6);
+    const LearnedLoop learned = learn(job.project());
+    const Advice advice = advise(job.project(), learned);
+    ASSERT_TRUE(advice.isReady());
+    const auto reference = std::find_if(advice.settings.begin(), advice.settings.end(),
+                                        [](const SettingAdvice& each) { return each.isReference; });
+    ASSERT_NE(reference, advice.settings.end());
+    const Assessment now = assess(job.project(), job.project().lastRound()->id);
+    EXPECT_EQ(referenceOf(now, &advice, advice.settings.front().branch), reference->branch);
+    AimFlow aimed;
+    aimed.basis = AimBasis::Model;
+    for (const SettingAdvice& each : advice.settings) {
+        const ValveDecision made =
+            decideValve(job.project(), now, &advice, aimed, each.branch, Setting::si(3), AimWord::Hold);
+        EXPECT_EQ(made.word, each.isReference ? AimWord::Open : AimWord::Hold);
+        EXPECT_EQ(made.rule.has_value(), each.isReference);
+    }
+}
+
+}  // namespace
+}  // namespace ww::balancing

@@ -1,0 +1,209 @@
+// The word of a valve beside its advised setting, its share and its turn in the working order. The rules are
+// this program's own decisions; no outside source.
+#include <algorithm>
+#include <cmath>
+
+#include "core/balancing/adjusting.h"
+#include "tests/support/whole_job.h"
+#include "tests/ui/support/adjust_desk.h"
+#include "ui/models/branch_roles.h"
+#include "ui/places/adjust/adjust_words.h"
+
+namespace ww::ui {
+namespace {
+
+using support::AdjustDesk;
+using support::DeskWindow;
+
+TEST_F(AdjustDesk, takingAdviceStoresNothing) {
+    const LoopPicture* picture = m_desk.window.advisor().picture();
+    ASSERT_NE(picture, nullptr);
+    ASSERT_FALSE(picture->advice.settings.empty());
+    EXPECT_TRUE(place().advice()->words().contains("unverified")) << place().advice()->words().toStdString();
+    AdviceModel& model = *place().advice()->model();
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    const auto before = support::recordsOf(m_desk.project());
+    place().goToAdvice();
+    ASSERT_TRUE(place().advice()->table()->hasFocus());
+    // The valve that is throttled most: fully open it is far from holding.
+    int row = 0;
+    for (int i = 1; i < model.rowCount(); ++i) {
+        row = model.at(i).setting < model.at(row).setting ? i : row;
+    }
+    place().advice()->table()->selectRow(row);
+    m_desk.key(Qt::Key_Return);
+    EXPECT_EQ(place().valve().branch(), model.branchAt(row));
+    EXPECT_NEAR(setting(), model.at(row).setting.si(), 1e-9);
+    EXPECT_EQ(support::recordsOf(m_desk.project()), before);
+    EXPECT_TRUE(place().field()->hasFocus());
+}
+
+TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {
+    // The throttled valve with the highest advised setting: there a step changes least.
+    AdviceModel& model = *place().advice()->model();
+    int row = -1;
+    for (int i = 0; i < model.rowCount(); ++i) {
+        const bool isBetter = row < 0 || model.at(i).setting > model.at(row).setting;
+        row = !model.at(i).isFullyOpen && isBetter ? i : row;
+    }
+    ASSERT_GE(row, 0);
+    const base::Id branch = model.branchAt(row);
+    const balancing::SettingAdvice advised = model.at(row);
+    place().showBranch(branch);
+    // One step beside the advised setting, on the side where the exact one lies, read as the loop expects.
+    const double step = place().valve().step().si();
+    place().stepSetting(static_cast<int>(std::lround((advised.setting.si() - setting()) / step)) +
+                        (advised.exact > advised.setting ? 1 : -1));
+    const auto& rows = place().valve().rows();
+    const auto here = std::find_if(rows.begin(), rows.end(), [&](const balancing::AimRow& each) {
+        return std::abs((each.setting - place().valve().setting()).si()) < 1e-9;
+    });
+    ASSERT_NE(here, rows.end());
+    const auto expected = place().valve().expected()[static_cast<std::size_t>(here - rows.begin())];
+    ASSERT_TRUE(expected.has_value());
+    place().takeFocus();
+    m_desk.enter(QString::number(expected->in(quantity::Unit::Kilopascal), 'f', 2));
+    settle();
+    ASSERT_EQ(place().valve().word(), balancing::AimWord::Hold);
+    const auto& beside = place().valve().besideAdvice();
+    ASSERT_TRUE(beside.has_value());
+    const int now = model.rowOf(branch);
+    ASSERT_GE(now, 0);
+    const bool isElsewhere = std::abs((model.at(now).setting - place().valve().setting()).si()) >
+                             model.at(now).step.si() / 2 + 1e-9;
+    EXPECT_EQ(beside->reason.has_value(), isElsewhere);
+    const QString remark = model.index(now, AdviceModel::Note).data().toString();
+    EXPECT_EQ(remark == "leave it" || remark == "hold for now", isElsewhere) << remark.toStdString();
+    EXPECT_FALSE(isElsewhere && model.index(now, AdviceModel::SetTo).data(IsStrongRole).toBool());
+    // The line of the next setting names no other one without saying why HOLD stands.
+    const QString said = proposalWords(m_desk.bridge(), place().valve(), true);
+    EXPECT_TRUE(said.contains(isElsewhere ? " at " : "leave it")) << said.toStdString();
+    if (isElsewhere) {
+        EXPECT_TRUE(place().advice()->words().contains(said)) << place().advice()->words().toStdString();
+    }
+    // The advised setting is not taken while the valve holds at another one, and the menu says so.
+    const QAction* take = m_desk.window.commands().takeAdvice;
+    EXPECT_EQ(take->isEnabled(), !isElsewhere);
+    EXPECT_EQ(take->text().contains("holds"), isElsewhere) << take->text().toStdString();
+    const double stands = setting();
+    place().takeAdvice();
+    EXPECT_EQ(m_desk.window.notice().contains(said), isElsewhere) << m_desk.window.notice().toStdString();
+    EXPECT_NEAR(setting(), isElsewhere ? stands : model.at(now).setting.si(), 1e-9);
+    place().stepSetting(static_cast<int>(std::lround((stands - setting()) / step)));
+    place().takeFocus();
+    // Once held, the row says so when another valve is in hand.
+    place().holdAndNext();
+    settle();
+    ASSERT_NE(place().valve().branch(), branch);
+    const int later = model.rowOf(branch);
+    EXPECT_EQ(model.index(later, AdviceModel::Note).data().toString(),
+              model.at(later).isSet ? "set" : "held");
+}
+
+TEST_F(AdjustDesk, theBoldSettingIsOneThatEnterTakes) {
+    AdviceModel& model = *place().advice()->model();
+    const auto bold = [&] {
+        std::vector<int> rows;
+        for (int row = 0; row < model.rowCount(); ++row) {
+            if (model.index(row, AdviceModel::SetTo).data(IsStrongRole).toBool()) {
+                rows.push_back(row);
+            }
+        }
+        return rows;
+    };
+    for (int turn = 0; turn < 4; ++turn) {
+        const std::vector<int> offered = bold();
+        ASSERT_EQ(offered.size(), 1U) << turn;
+        const base::Id branch = model.branchAt(offered.front());
+        const double wanted = model.at(offered.front()).setting.si();
+        place().goToAdvice();
+        place().advice()->table()->selectRow(offered.front());
+        m_desk.key(Qt::Key_Return);
+        EXPECT_EQ(place().valve().branch(), branch);
+        EXPECT_NEAR(setting(), wanted, 1e-9) << "what is bold is taken";
+        // Read at its aim and held, the offer goes on.
+        m_desk.enter(QString::number(place().valve().row()->dp.in(quantity::Unit::Kilopascal), 'f', 1));
+        settle();
+        place().holdAndNext();
+        settle();
+    }
+}
+
+TEST_F(AdjustDesk, theAdviceStandsInTheWorkingOrder) {
+    KeptOrder kept(m_desk.bridge(), m_desk.window.advisor());
+    const AdviceModel& model = *place().advice()->model();
+    const auto order = kept.order();
+    ASSERT_LE(order.size(), static_cast<std::size_t>(model.rowCount()));
+    for (int row = 0; row < model.rowCount(); ++row) {
+        const bool isOrdered = static_cast<std::size_t>(row) < order.size();
+        const QString number = model.index(row, AdviceModel::Order).data().toString();
+        EXPECT_EQ(number, isOrdered ? QString::number(row + 1) : QString()) << "the reference has no turn";
+        if (isOrdered) {
+            EXPECT_EQ(model.at(row).branch, order[static_cast<std::size_t>(row)]);
+        }
+    }
+}
+
+TEST_F(AdjustDesk, holdingAgainstTheWordIsTold) {
+    const double survey_kPa = place().valve().last()->dp.in(quantity::Unit::Kilopascal);
+    m_desk.enter(QString::number(2 * survey_kPa, 'f', 1));
+    ASSERT_EQ(place().valve().word(), balancing::AimWord::Close);
+    place().holdAndNext();
+    const QString told = m_desk.window.notice();
+    EXPECT_TRUE(told.contains("T-01") && told.contains("CLOSE")) << told.toStdString();
+    EXPECT_EQ(DeskWindow::dialogCount(), 0);
+    EXPECT_TRUE(balancing::isHeld(m_desk.project(), idOf("T-01")));
+    ASSERT_TRUE(m_desk.bridge().undo().ok());
+    EXPECT_FALSE(balancing::isHeld(m_desk.project(), idOf("T-01"))) << "the hold is taken back";
+    // A HOLD says nothing.
+    place().showBranch(idOf("T-01"));
+    place().takeFocus();
+    m_desk.enter(QString::number(place().valve().row()->dp.in(quantity::Unit::Kilopascal), 'f', 1));
+    settle();
+    if (place().valve().word() == balancing::AimWord::Hold) {
+        place().holdAndNext();
+        EXPECT_FALSE(m_desk.window.notice().contains("although")) << m_desk.window.notice().toStdString();
+    }
+}
+
+TEST_F(AdjustDesk, theKeyLineNamesNoNextWhereThereIsNone) {
+    for (int held = 0; held < 6 && !m_desk.window.notice().contains("every valve"); ++held) {
+        m_desk.enter(QString::number(place().valve().row()->dp.in(quantity::Unit::Kilopascal), 'f', 1));
+        EXPECT_TRUE(m_desk.keyLine().contains("Ctrl+Enter")) << m_desk.keyLine().toStdString();
+        place().holdAndNext();
+    }
+    bool isSaid = false;
+    for (const QLabel* label : place().findChildren<QLabel*>()) {
+        isSaid = isSaid || label->text().contains("no valve is left");
+    }
+    ASSERT_TRUE(isSaid);
+    EXPECT_FALSE(m_desk.keyLine().contains("Ctrl+Enter")) << m_desk.keyLine().toStdString();
+    EXPECT_FALSE(proposalWords(m_desk.bridge(), place().valve(), false).contains("next valve"));
+    m_desk.type("30");
+    EXPECT_TRUE(m_desk.keyLine().contains("Ctrl+Enter hold")) << m_desk.keyLine().toStdString();
+    EXPECT_FALSE(m_desk.keyLine().contains("next")) << m_desk.keyLine().toStdString();
+}
+
+TEST_F(AdjustDesk, theReferenceIsOpenedAndThenLeftWhateverItsShare) {
+    const LoopPicture* picture = m_desk.window.advisor().picture();
+    ASSERT_TRUE(picture != nullptr && picture->advice.isReady());
+    const auto& settings = picture->advice.settings;
+    const auto reference =
+        std::find_if(settings.begin(), settings.end(), [](const auto& each) { return each.isReference; });
+    ASSERT_NE(reference, settings.end());
+    place().showBranch(m_desk.project().branches()[reference->branch].id);
+    place().takeFocus();
+    ASSERT_DOUBLE_EQ(setting(), 4.0);
+    EXPECT_EQ(place().valve().word(), balancing::AimWord::Hold) << "as read in the survey, fully open";
+    const QString said = stateWords(m_desk.bridge(), place().valve());
+    EXPECT_TRUE(said.contains("stop") && said.contains("leave it")) << said.toStdString();
+    EXPECT_TRUE(proposalWords(m_desk.bridge(), place().valve(), true).contains("fully open"));
+    m_desk.key(Qt::Key_PageDown);
+    m_desk.enter(QString::number(place().valve().row()->dp.in(quantity::Unit::Kilopascal), 'f', 1));
+    EXPECT_EQ(place().valve().word(), balancing::AimWord::Open) << "whatever its dp says";
+    EXPECT_TRUE(wordNote(m_desk.bridge(), place().valve()).contains("open it fully"));
+    EXPECT_FALSE(m_desk.window.notice().contains("index circuit")) << "its word says it";
+}
+
+}  // namespace
+}  // namespace ww::ui

@@ -1,0 +1,101 @@
+// What the place Adjust does with the advised settings: which one it proposes, and taking one. What else its
+// commands do is in adjust_actions.cpp.
+#include <algorithm>
+
+#include "ui/places/adjust/adjust_place.h"
+
+namespace ww::ui {
+namespace {
+
+constexpr base::MessageForm kNothingAdvised{"nothing_advised",
+                                            "no setting is advised for this valve; see the remark beside "
+                                            "the table"};
+constexpr base::MessageForm kNoRoomForAdvice{
+    "no_room_for_advice",
+    "the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)"};
+
+}  // namespace
+
+bool AdjustPlace::holds(const ValveInHand& valve) const {
+    const auto& beside = valve.besideAdvice();
+    return valve.word() == balancing::AimWord::Hold && beside && beside->reason;
+}
+
+bool AdjustPlace::holdsAgainstAdvice() const {
+    return holds(m_valve);
+}
+
+std::optional<base::Id> AdjustPlace::offered() const {
+    const LoopPicture* picture = m_advisor.picture();
+    if (picture == nullptr || !m_valve.branch()) {
+        return std::nullopt;
+    }
+    const auto& settings = picture->advice.settings;
+    const bool isLeft =
+        std::any_of(settings.begin(), settings.end(), [&](const balancing::SettingAdvice& advised) {
+            return advised.branch == m_valve.index() && !advised.isSet;
+        });
+    const bool isTaken =
+        m_valve.hasAim() && !holds(m_valve) && !balancing::isHeld(m_bridge.project(), *m_valve.branch());
+    return isLeft && isTaken ? m_valve.branch() : m_offerElsewhere;
+}
+
+void AdjustPlace::findOfferElsewhere() {
+    // What would be said of a valve costs a prediction.
+    constexpr int kMostProbed = 3;
+    m_offerElsewhere.reset();
+    const LoopPicture* picture = m_advisor.picture();
+    const auto order = workingOrder();
+    if (picture == nullptr || order.empty()) {
+        return;
+    }
+    const project::Project& project = m_bridge.project();
+    std::vector<bool> isToTurn(project.branches().size(), false);
+    for (const balancing::SettingAdvice& advised : picture->advice.settings) {
+        isToTurn[advised.branch] = !advised.isSet;
+    }
+    const auto own = m_valve.branch() ? std::find(order.begin(), order.end(), m_valve.index()) : order.end();
+    const std::size_t start = own == order.end() ? 0 : static_cast<std::size_t>(own - order.begin()) + 1;
+    int probed = 0;
+    for (std::size_t step = 0; step < order.size() && probed < kMostProbed; ++step) {
+        const std::size_t candidate = order[(start + step) % order.size()];
+        const base::Id& id = project.branches()[candidate].id;
+        if (!isToTurn[candidate] || id == m_valve.branch() || balancing::isHeld(project, id)) {
+            continue;
+        }
+        ++probed;
+        ValveInHand there(m_bridge, m_advisor, ValveInHand::Wanted::WordAlone);
+        there.take(id);
+        if (there.hasAim() && !holds(there)) {
+            m_offerElsewhere = id;
+            return;
+        }
+    }
+}
+
+void AdjustPlace::goToAdvice() {
+    if (!m_advice->isVisible()) {
+        m_bridge.tell(base::Fault{&kNoRoomForAdvice, {}, {}});
+    } else if (m_advice->model()->rowCount() > 0) {
+        m_advice->table()->setFocus(Qt::ShortcutFocusReason);
+    }
+}
+
+void AdjustPlace::takeAdvice() {
+    const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
+    if (row < 0) {
+        m_bridge.tell(base::Fault{&kNothingAdvised, {}, {}});
+        return;
+    }
+    if (holdsAgainstAdvice()) {
+        m_bridge.tell(*m_valve.besideAdvice()->reason);
+        return;
+    }
+    if (!mayMoveHandle()) {
+        return;
+    }
+    m_valve.moveTo(m_advice->model()->at(row).setting);
+    showValve();
+}
+
+}  // namespace ww::ui

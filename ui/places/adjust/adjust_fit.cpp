@@ -1,0 +1,87 @@
+// The sizes of the parts of the place Adjust in the room there is. Where they stand is in adjust_layout.cpp.
+#include <QHeaderView>
+#include <algorithm>
+
+#include "ui/places/adjust/adjust_place.h"
+#include "ui/text/words.h"
+
+namespace ww::ui {
+namespace {
+
+/// Below this height the table of advice gives way.
+constexpr int kRoomForAdvice = 430;
+constexpr int kRoomForLarge = 330;
+constexpr int kWideEnough = 760;
+constexpr int kWideForLarge = 1060;
+/// Margins and gaps beside the fields.
+constexpr int kEntryGaps = 60;
+constexpr int kStripFrame = 6;
+/// Margins and gaps between the parts from the top of the place to the end of its fields.
+constexpr int kGapsToEntry = 40;
+
+}  // namespace
+
+int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
+    const int figures = std::max(m_aim->heightOf(isSmall), m_word->sizeHint().height());
+    const int strip = m_strip->verticalHeader()->defaultSectionSize() * stripRows + kStripFrame;
+    const int fields = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
+    const bool isHoldBelow = m_following->indexOf(m_hold) >= 0;
+    return std::max(m_find->sizeHint().height(), m_state->minimumHeight()) + m_basis->minimumHeight() +
+           figures + strip + m_tries->minimumHeight() + m_proposal->minimumHeight() +
+           (isHoldBelow ? 2 : 1) * fields + kGapsToEntry;
+}
+
+void AdjustPlace::fit() {
+    m_ladder->setVisible(width() >= kWideEnough);
+    // The field says itself what it is for.
+    m_findLabel->setVisible(width() >= kWideEnough);
+    fitEntry();
+    const int room = parentWidget() != nullptr ? std::min(height(), parentWidget()->height()) : height();
+    // Where it is low the neighbors keep their settings and aims alone, then the figures become smaller.
+    const bool isTight = heightToEntry(AimStripModel::RowCount, false) > room;
+    const int rows = isTight ? AimStripModel::HoldRow : AimStripModel::RowCount;
+    for (int row = AimStripModel::HoldRow; row < AimStripModel::RowCount; ++row) {
+        m_strip->setRowHidden(row, isTight);
+    }
+    m_strip->setFixedHeight(m_strip->verticalHeader()->defaultSectionSize() * rows + kStripFrame);
+    const bool isSmall =
+        height() < kRoomForLarge || width() < kWideForLarge || heightToEntry(rows, false) > room;
+    for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
+        figure->setSmall(isSmall);
+    }
+    m_advice->setVisible(height() >= kRoomForAdvice);
+}
+
+void AdjustPlace::fitEntry() {
+    const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
+    const int hold = std::max(m_hold->minimumWidth(), m_hold->sizeHint().width());
+    // A layout within another one remembers its sizes until it is laid out anew.
+    m_fields->invalidate();
+    const int others = m_fields->minimumSize().width() - m_fieldLabel->minimumWidth() +
+                       (m_fields->indexOf(m_hold) >= 0 ? 0 : m_fields->spacing() + hold);
+    // As wide as the longest label, so that the field never moves; where that has no room it wraps.
+    const auto widthOf = [this](const QString& label) { return fontMetrics().horizontalAdvance(label); };
+    const QString unit = QStringLiteral("ftH₂O");
+    const int shortest = widthOf(tr("&DP %1").arg(unit));
+    const int longest = widthOf(tr("&DP %1 at reference %2").arg(unit, QStringLiteral("AHU-00")));
+    m_fieldLabel->setFixedWidth(
+        std::clamp(width() - ladder - kEntryGaps - others - 1, shortest, std::max(shortest, longest)));
+    const int fields = others + m_fieldLabel->minimumWidth();
+    // Holding stands beside the fields where it has room there, else before what comes next.
+    const bool isBeside = fields + ladder + kEntryGaps < width();
+    QBoxLayout* now = m_fields->indexOf(m_hold) >= 0 ? m_fields : m_following;
+    if (isBeside != (now == m_fields)) {
+        now->removeWidget(m_hold);
+        isBeside ? m_fields->insertWidget(m_fields->count() - 1, m_hold)
+                 : m_following->insertWidget(0, m_hold);
+    }
+    // What comes next only where its longest name has room, so that no try moves them.
+    const int next = fontMetrics().horizontalAdvance(
+        tr("next: %1, %2")
+            .arg(QStringLiteral("AHU-00"),
+                 tr("%1, %2 % of target").arg(text::word(balancing::State::Doubtful), "~100.0")));
+    m_entry->setDirection(fields + next + ladder + kEntryGaps < width() ? QBoxLayout::LeftToRight
+                                                                        : QBoxLayout::TopToBottom);
+}
+
+}  // namespace ww::ui
