@@ -43,6 +43,8 @@ constexpr base::MessageForm kNothingAdvised{"nothing_advised",
 constexpr base::MessageForm kNoRoomForAdvice{
     "no_room_for_advice",
     "the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)"};
+constexpr base::MessageForm kReadShut{
+    "read_shut", "{1} is the head available here with the valve shut; set the handle back to {2}"};
 constexpr base::MessageForm kSettingOffScale{
     "handle_off_scale", "{1} is not on the scale, {2} to {3}; type what the handle shows"};
 
@@ -71,7 +73,13 @@ bool AdjustPlace::store(const QString& text) {
         m_what = what;
         return false;
     }
-    tellDoubt(m_bridge, m_advisor, *place, opensRound);
+    if (!tellDoubt(m_bridge, m_advisor, *place, opensRound) && what == TypedDp::ShutValve) {
+        const project::Reading* shut = balancing::shutReading(m_bridge.project(), branch);
+        emit m_bridge.messageRaised(base::Fault{
+            &kReadShut,
+            m_bridge.project().branches().at(branch).tag,
+            {shut->dp->text(), m_valve.settingText(m_valve.setting()).text()}});
+    }
     // Unseen, the valve in hand is as it was before.
     if (isVisible() && m_valve.branch() && m_valve.hasAim()) {
         speak();
