@@ -47,6 +47,12 @@ QString stateAndDay(const project::Project& project, const project::Round& round
     return begin ? state + '\n' + QString::fromStdString(begin->date()) : state;
 }
 
+/// How many are on share and, below it while terminals are unread, how many are read.
+QString onShareAndRead(const balancing::ShareCount& count) {
+    const QString onShare = text::onShare(count);
+    return count.isComplete() ? onShare : onShare + '\n' + ReviewPlace::tr("%1 read").arg(count.read);
+}
+
 /// Fills the room there is, however large its pages would like to be.
 class FilledTabs : public QTabWidget {
   public:
@@ -199,7 +205,7 @@ void ReviewPlace::refreshRounds() {
     std::vector<const balancing::Assessment*> own;
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
-        const balancing::Assessment& all = m_assessed.of(round.id);
+        const balancing::Assessment& all = m_assessed.shown(round.id);
         if (round.kind != project::RoundKind::Witness) {
             own.push_back(&all);
         }
@@ -208,7 +214,7 @@ void ReviewPlace::refreshRounds() {
         row.id = round.id;
         row.cells = {
             QString::number(round.number) + (open > 0 ? QStringLiteral("  !%1").arg(open) : QString()),
-            stateAndDay(project, round), QStringLiteral("%1/%2").arg(all.onShareCount).arg(all.terminalCount),
+            stateAndDay(project, round), onShareAndRead(balancing::shareCount(all)),
             all.spread ? text::percent(*all.spread) : QString()};
         rows.push_back(std::move(row));
     }
@@ -227,7 +233,9 @@ void ReviewPlace::refreshStrip(std::span<const balancing::Assessment* const> rou
     for (const balancing::Assessment* round : rounds) {
         spreads << tr("R%1 %2").arg(QString::number(round->roundNumber),
                                     round->spread ? text::percent(*round->spread) : QStringLiteral("–"));
-        counts << tr("R%1 %2").arg(round->roundNumber).arg(round->onShareCount);
+        const auto onShare = balancing::shareCount(*round).onShare;
+        counts << tr("R%1 %2").arg(QString::number(round->roundNumber),
+                                   onShare ? QString::number(*onShare) : QStringLiteral("–"));
     }
     m_spread->setText(rounds.empty()
                           ? QString()
@@ -283,7 +291,7 @@ void ReviewPlace::refreshComparison() {
     const auto kept = inHand.isValid() ? m_comparison->row(inHand.row()).id : m_bridge.selectedBranch();
     const project::Project& project = m_bridge.project();
     const auto compared = balancing::inOrder(
-        balancing::compareRounds(project, m_assessed.of(*before), m_assessed.of(*after)), order());
+        balancing::compareRounds(project, m_assessed.shown(*before), m_assessed.shown(*after)), order());
     const quantity::Unit dpUnit = text::dpUnit(project, m_bridge.instrument());
     m_comparison->setTitle(Dp, tr("DP, %1").arg(text::symbol(dpUnit)));
     m_comparison->setRows(comparedRows(project, compared, m_changedOnly->isChecked(), dpUnit,
