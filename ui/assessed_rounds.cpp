@@ -1,5 +1,7 @@
 #include "ui/assessed_rounds.h"
 
+#include <utility>
+
 #include "core/balancing/assess.h"
 #include "core/balancing/touched_rounds.h"
 
@@ -20,18 +22,22 @@ void AssessedRounds::take(const project::ChangeSet& changes) {
     ++m_edition;
 }
 
+bool AssessedRounds::isOpen(const base::Id& round) const {
+    const project::Round* open = m_bridge.openRoundOrNull();
+    return open != nullptr && open->id == round;
+}
+
 const balancing::Assessment& AssessedRounds::of(const base::Id& round) {
-    std::unique_ptr<const balancing::Assessment>& kept = m_kept[round];
-    if (kept == nullptr) {
-        kept = std::make_unique<const balancing::Assessment>(
-            balancing::assess(m_bridge.project(), round, {.numbersOnly = true}));
+    auto kept = m_kept.find(round);
+    if (kept == m_kept.end()) {
+        auto made = balancing::assess(m_bridge.project(), round, {.numbersOnly = true});
+        kept = m_kept.emplace(round, std::make_unique<const balancing::Assessment>(std::move(made))).first;
     }
-    return *kept;
+    return *kept->second;
 }
 
 const balancing::Assessment& AssessedRounds::shown(const base::Id& round) {
-    const project::Round* open = m_bridge.openRoundOrNull();
-    return open != nullptr && open->id == round ? m_bridge.assessment() : of(round);
+    return isOpen(round) ? m_bridge.assessment() : of(round);
 }
 
 }  // namespace ww::ui

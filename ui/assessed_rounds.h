@@ -18,6 +18,8 @@ class AssessedRounds : public QObject {
     /// The numbers of a round, no gaps filled, as the job stands; made when they are first asked for. The
     /// round must exist. The reference holds until the next change.
     const balancing::Assessment& of(const base::Id& round);
+    /// Whether shown() says it without computing.
+    bool isJudged(const base::Id& round) const { return isOpen(round) || m_kept.contains(round); }
     /// The same as people see them (balancing::assessAsShown): the gaps of the open round are filled.
     const balancing::Assessment& shown(const base::Id& round);
     /// Another number whenever what of() says may be otherwise than before.
@@ -25,6 +27,7 @@ class AssessedRounds : public QObject {
 
   private:
     void take(const project::ChangeSet& changes);
+    bool isOpen(const base::Id& round) const;
 
     WorkbookBridge& m_bridge;
     /// The job as of the newest change: what the next one erases is still found in it.
