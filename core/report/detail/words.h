@@ -150,7 +150,7 @@ inline constexpr MessageForm kNoInstrument{"report_no_instrument", "No instrumen
 inline constexpr MessageForm kNoPeople{"report_no_people", "Nobody is on record"};
 
 // Section 3.
-inline constexpr MessageForm kIndexNote{"report_index_note", "*  on the index circuit"};
+inline constexpr MessageForm kIndexNote{"report_index_note", "*  end of the index circuit"};
 inline constexpr MessageForm kCorrectedNote{"report_corrected_note", "c  corrected, see section {1}"};
 inline constexpr MessageForm kRepeatNote{"report_repeat_note", "r  read more than once; the mean counts"};
 inline constexpr MessageForm kSumNote{"report_sum_note", "s  flow is the sum of the branches behind it"};
