@@ -1,5 +1,5 @@
-// The numbers of the round before the one that is judged, kept from one judgement to the next. Not for judging
-// (assess.h).
+// The numbers of the round before the one that is judged, kept from one judgement to the next. Not for
+// judging (assess.h).
 #pragma once
 
 #include <memory>
@@ -22,8 +22,8 @@ class RoundBefore {
     /// Gives up everything: another job.
     void forget() { m_kept.reset(); }
 
-    /// The numbers of a round of the job, computed if they are not those that are kept. They point into a copy
-    /// of the job and hold until take(), forget() or the next call.
+    /// The numbers of a round of the job, computed if they are not those that are kept. They point into a
+    /// copy of the job and hold until take(), forget() or the next call.
     const detail::RoundNumbers& numbers(const project::Project& project, const project::Round& round);
 
   private:

@@ -43,10 +43,10 @@ Fact sharesFact(const Source& source) {
                 markOf(last.verdict)};
     }
     const bool areAll = count.all > 0 && count.onShare == count.all;
-    return {say(kSharesLabel),
-            say(kOnShare, {std::to_string(*count.onShare), all,
-                           source.project.job().matchingBand.digits.text()}),
-            areAll ? Mark::Pass : markOf(last.verdict)};
+    return {
+        say(kSharesLabel),
+        say(kOnShare, {std::to_string(*count.onShare), all, source.project.job().matchingBand.digits.text()}),
+        areAll ? Mark::Pass : markOf(last.verdict)};
 }
 
 Fact spreadFact(const Source& source) {

@@ -30,8 +30,7 @@ Table roundsTable(const Source& source) {
         const std::string all = std::to_string(count.all);
         table.rows.push_back(
             {cell(std::to_string(round.roundNumber)), wordCell(std::string(project::name(round.kind))),
-             cell(datesOf(source, round.round)),
-             cell({say(kOfCount, {std::to_string(count.read), all})}, ""),
+             cell(datesOf(source, round.round)), cell({say(kOfCount, {std::to_string(count.read), all})}, ""),
              count.onShare ? cell({say(kOfCount, {std::to_string(*count.onShare), all})}, "") : cell("–"),
              cell(source.display.percent(round.spread)), cell(source.display.flow(round.totalFlow)),
              cell(source.display.percent(ofDesign)), wordCell(word(round.verdict))});

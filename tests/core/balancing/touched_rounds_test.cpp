@@ -31,11 +31,11 @@ TEST(TouchedRounds, aReadingCountsFromItsRoundOn) {
     const FieldJob job = jobOfThreeRounds();
     const project::Reading& ofSecond = job.project().readings()[1];
     EXPECT_EQ(touched(job, job, {{{RecordKind::Reading, ofSecond.id}}, {}}), 2);
-    EXPECT_EQ(touched(job, job,
-                      {{{RecordKind::Reading, job.project().readings()[2].id},
-                        {RecordKind::Reading, ofSecond.id}},
-                       {}}),
-              2);
+    EXPECT_EQ(
+        touched(job, job,
+                {{{RecordKind::Reading, job.project().readings()[2].id}, {RecordKind::Reading, ofSecond.id}},
+                 {}}),
+        2);
 }
 
 TEST(TouchedRounds, whatIsErasedIsLookedUpInTheJobBefore) {

@@ -75,10 +75,10 @@ bool AdjustPlace::store(const QString& text) {
     }
     if (!tellDoubt(m_bridge, m_advisor, *place, opensRound) && what == TypedDp::ShutValve) {
         const project::Reading* shut = balancing::shutReading(m_bridge.project(), branch);
-        emit m_bridge.messageRaised(base::Fault{
-            &kReadShut,
-            m_bridge.project().branches().at(branch).tag,
-            {shut->dp->text(), m_valve.settingText(m_valve.setting()).text()}});
+        emit m_bridge.messageRaised(
+            base::Fault{&kReadShut,
+                        m_bridge.project().branches().at(branch).tag,
+                        {shut->dp->text(), m_valve.settingText(m_valve.setting()).text()}});
     }
     // Unseen, the valve in hand is as it was before.
     if (isVisible() && m_valve.branch() && m_valve.hasAim()) {
