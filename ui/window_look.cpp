@@ -207,10 +207,10 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
         strip.readCount = static_cast<int>(progress.read);
         strip.valveCount = static_cast<int>(progress.all);
         if (strip.valveCount > 0) {
-            strip.read =
-                (isShort ? WindowText::tr("%1 of %2", "valves read, short") : WindowText::tr("read %1 of %2"))
-                    .arg(strip.readCount)
-                    .arg(strip.valveCount);
+            strip.read = (isShort ? WindowText::tr("%1 of %2", "valves read, short")
+                                  : WindowText::tr("read %1 of %2 valves"))
+                             .arg(strip.readCount)
+                             .arg(strip.valveCount);
         }
     }
     const bool isNobody = bridge.isNobodyChosen();
