@@ -74,8 +74,8 @@ inline constexpr MessageForm kUndecidable{"report_undecidable",
 inline constexpr MessageForm kNoRound{"report_no_round", "No round of readings has been walked yet"};
 inline constexpr MessageForm kOnShare{"report_on_share",
                                       "{1} of {2} terminals on share (of target within 100 ± {3} %)"};
-inline constexpr MessageForm kOnShareUnknown{
-    "report_on_share_unknown", "Not known: {1} of {2} terminals read in this round"};
+inline constexpr MessageForm kOnShareUnknown{"report_on_share_unknown",
+                                             "Not known: {1} of {2} terminals read in this round"};
 inline constexpr MessageForm kSpreadNow{"report_spread_now",
                                         "Largest minus smallest of target in any group: {1} %"};
 inline constexpr MessageForm kSpreadFrom{
