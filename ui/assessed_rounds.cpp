@@ -1,42 +1,43 @@
 #include "ui/assessed_rounds.h"
 
-#include <algorithm>
+#include <utility>
+
+#include "core/balancing/assess.h"
+#include "core/balancing/touched_rounds.h"
 
 namespace ww::ui {
-namespace {
 
-/// Records that are written about a round and leave its numbers as they are.
-bool isBesideNumbers(const project::RecordRef& record) {
-    using project::RecordKind;
-    return record.kind == RecordKind::Comment || record.kind == RecordKind::Attachment ||
-           record.kind == RecordKind::SignedReport;
-}
-
-bool areAllBesideNumbers(const std::vector<project::RecordRef>& records) {
-    return std::all_of(records.begin(), records.end(), isBesideNumbers);
-}
-
-}  // namespace
-
-AssessedRounds::AssessedRounds(WorkbookBridge& bridge, QObject* parent) : QObject(parent), m_bridge(bridge) {
+AssessedRounds::AssessedRounds(WorkbookBridge& bridge, QObject* parent)
+    : QObject(parent), m_bridge(bridge), m_seen(bridge.project()) {
     connect(&bridge, &WorkbookBridge::changed, this, &AssessedRounds::take);
 }
 
 void AssessedRounds::take(const project::ChangeSet& changes) {
-    if (!changes.isEmpty() && areAllBesideNumbers(changes.put) && areAllBesideNumbers(changes.erased)) {
+    const auto first = balancing::firstRoundTouched(m_seen, m_bridge.project(), changes);
+    m_seen = m_bridge.project();
+    if (!first) {
         return;
     }
-    m_kept.clear();
+    std::erase_if(m_kept, [first](const auto& kept) { return kept.second->roundNumber >= *first; });
     ++m_edition;
 }
 
+bool AssessedRounds::isOpen(const base::Id& round) const {
+    const project::Round* open = m_bridge.openRoundOrNull();
+    return open != nullptr && open->id == round;
+}
+
 const balancing::Assessment& AssessedRounds::of(const base::Id& round) {
-    std::unique_ptr<const balancing::Assessment>& kept = m_kept[round];
-    if (kept == nullptr) {
-        kept = std::make_unique<const balancing::Assessment>(
-            balancing::assess(m_bridge.project(), round, {.fillGaps = false, .numbersOnly = true}));
+    auto kept = m_kept.find(round);
+    if (kept == m_kept.end()) {
+        auto made = balancing::assess(m_bridge.project(), round, {.numbersOnly = true});
+        kept = m_kept.emplace(round, std::make_unique<const balancing::Assessment>(std::move(made))).first;
     }
-    return *kept;
+    return *kept->second;
+}
+
+const balancing::Assessment& AssessedRounds::shown(const base::Id& round) {
+    return isOpen(round) ? m_bridge.assessment() : of(round);
 }
 
 }  // namespace ww::ui

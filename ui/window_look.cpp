@@ -105,6 +105,15 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                 .arg(NumberPad::kTightDigitWidth - 2 * frame));
 }
 
+/// "AF" for "A. Fields".
+QString initials(const QString& name) {
+    QString letters;
+    for (const QString& part : name.split(' ', Qt::SkipEmptyParts)) {
+        letters += part.front().toUpper();
+    }
+    return letters;
+}
+
 }  // namespace
 
 Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets) {
@@ -203,12 +212,18 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
         strip.readCount = static_cast<int>(progress.read);
         strip.valveCount = static_cast<int>(progress.all);
         if (strip.valveCount > 0) {
-            strip.read =
-                (isShort ? WindowText::tr("%1 of %2", "valves read, short") : WindowText::tr("read %1 of %2"))
-                    .arg(strip.readCount)
-                    .arg(strip.valveCount);
+            strip.read = (isShort ? WindowText::tr("%1 of %2", "valves read, short")
+                                  : WindowText::tr("read %1 of %2 valves"))
+                             .arg(strip.readCount)
+                             .arg(strip.valveCount);
         }
     }
+    const bool isNobody = bridge.isNobodyChosen();
+    const QString name = QString::fromStdString(bridge.reviewContext().person);
+    strip.wholePerson = isNobody
+                            ? WindowText::tr("No person chosen, menu Round, Person: the account %1").arg(name)
+                            : WindowText::tr("At this desk: %1").arg(name);
+    strip.person = isNobody ? WindowText::tr("nobody chosen") : isShort ? initials(name) : name;
     if (const auto id = bridge.instrument()) {
         const project::Instrument& meter = project.instruments().at(*id);
         const QString tag = QString::fromStdString(meter.tag);

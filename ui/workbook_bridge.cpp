@@ -141,17 +141,16 @@ const project::Project& WorkbookBridge::project() const {
 
 const balancing::Assessment& WorkbookBridge::assessment() const {
     if (!m_assessment) {
-        const balancing::AssessOptions options{.fillGaps = openRoundOrNull() != nullptr, .before = &m_roundBefore};
         const project::Round* last = project().lastRound();
-        m_assessment = last != nullptr ? balancing::assess(project(), last->id, options)
-                                       : balancing::assessLast(project(), options);
+        m_assessment = last != nullptr
+                           ? balancing::assessAsShown(project(), last->id, {.before = &m_roundBefore})
+                           : balancing::assessLast(project());
     }
     return *m_assessment;
 }
 
 balancing::Assessment WorkbookBridge::assessmentOf(const base::Id& round) const {
-    const bool isOpen = project().rounds().at(round).state == project::RoundState::Open;
-    return balancing::assess(project(), round, {.fillGaps = isOpen});
+    return balancing::assessAsShown(project(), round);
 }
 
 const project::Round* WorkbookBridge::openRoundOrNull() const {

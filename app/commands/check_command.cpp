@@ -8,6 +8,7 @@
 #include "app/commands/text_table.h"
 #include "core/balancing/assess.h"
 #include "core/balancing/learning/model_findings.h"
+#include "core/balancing/share_count.h"
 #include "core/project/names.h"
 #include "core/project/review.h"
 #include "core/quantity/measured.h"
@@ -131,7 +132,12 @@ class CheckCommand : public Command {
             out << ", round " << assessment.roundNumber << " (" << project::name(assessment.kind) << ")";
         }
         out << "\n\n" << branchTable(project, assessment) << "\n";
-        out << "On share " << assessment.onShareCount << " of " << assessment.terminalCount << " terminals";
+        const balancing::ShareCount count = balancing::shareCount(assessment);
+        if (count.onShare) {
+            out << "On share " << *count.onShare << " of " << count.all << " terminals";
+        } else {
+            out << "Shares not known: read " << count.read << " of " << count.all << " terminals";
+        }
         if (assessment.spread) {
             out << ", largest spread in a group " << percentCell(assessment.spread) << " %";
         }

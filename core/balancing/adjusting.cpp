@@ -252,6 +252,20 @@ std::optional<Id> lastTried(const Project& project) {
     return last;
 }
 
+const Reading* shutReading(const Project& project, const Id& branch) {
+    const Round* last = project.lastRound();
+    if (last == nullptr) {
+        return nullptr;
+    }
+    const auto& indices = project.readingsOf(last->id);
+    const auto newest = std::find_if(indices.rbegin(), indices.rend(), [&](std::size_t index) {
+        const Reading& reading = project.readings()[index];
+        return reading.branch == branch && reading.purpose == ReadingPurpose::ShutValve &&
+               reading.status == ReadingStatus::Standing && reading.dp;
+    });
+    return newest != indices.rend() ? &project.readings()[*newest] : nullptr;
+}
+
 bool mustBeReadAgain(const Assessment& assessment, const Id& reading) {
     return std::any_of(assessment.findings.begin(), assessment.findings.end(), [&](const Finding& finding) {
         const base::Fault& fault = finding.fault;

@@ -61,6 +61,10 @@ bool hasEarlierTries(const project::Project& project, const Id& branch);
 /// The branch of the newest standing try in the open round; nothing where there is none.
 std::optional<Id> lastTried(const project::Project& project);
 
+/// The newest standing dp read across the valve of the branch while it was shut, of the newest round; null
+/// where there is none.
+const project::Reading* shutReading(const project::Project& project, const Id& branch);
+
 /// Whether a doubt stands about a reading itself: its size, its sign, the range of its meter, or a mark by
 /// hand. An overdue calibration is none.
 bool mustBeReadAgain(const Assessment& assessment, const Id& reading);

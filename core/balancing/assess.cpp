@@ -134,6 +134,11 @@ Assessment assess(const Project& project, const base::Id& round, AssessOptions o
     return judged(project, &project.rounds().at(round), options);
 }
 
+Assessment assessAsShown(const Project& project, const base::Id& round, AssessOptions options) {
+    options.fillGaps = project.rounds().at(round).state == project::RoundState::Open;
+    return assess(project, round, options);
+}
+
 Assessment assessLast(const Project& project, AssessOptions options) {
     return judged(project, project::lastOwnRound(project), options);
 }

@@ -34,7 +34,8 @@ namespace ww::balancing {
 // whose share cannot be known, because a flow is missing, is NotRead as well.
 
 struct AssessOptions {
-    /// While a round is walked, gaps are filled with the newest earlier reading (isFromEarlierRound).
+    /// Gaps are filled with the newest earlier reading (isFromEarlierRound). What is counted (readCount,
+    /// onShareCount) is read in the round itself all the same.
     bool fillGaps = false;
     /// Leaves out the checks that compare rounds or look at the whole record; the grid needs only the
     /// numbers.
@@ -45,6 +46,11 @@ struct AssessOptions {
 
 /// Shares, groups, index circuit, findings and verdict of a round. `round` must exist.
 Assessment assess(const project::Project& project, const Id& round, AssessOptions options = {});
+
+/// A round as people at work see it: while it is open its gaps are filled, so that the terminals read so far
+/// have shares; closed it stands by itself. The report and `check` show every round by itself. `round` must
+/// exist; `fillGaps` of the options is not asked.
+Assessment assessAsShown(const project::Project& project, const Id& round, AssessOptions options = {});
 
 /// The last round that is no witness round, or an empty picture (design values only) where there is none.
 Assessment assessLast(const project::Project& project, AssessOptions options = {});

@@ -106,8 +106,8 @@ struct Assessment {
     std::optional<VolumeFlow> totalFlow;  ///< sum over terminals; nothing while one is missing everywhere
     VolumeFlow totalDesign;
     std::size_t terminalCount = 0;
-    std::size_t readCount = 0;  ///< terminals read in this round
-    std::size_t onShareCount = 0;
+    std::size_t readCount = 0;     ///< terminals read in this round
+    std::size_t onShareCount = 0;  ///< of these, those on share
     std::optional<base::Instant> oldestReading;
     std::optional<Ratio> spread;         ///< the largest group spread
     std::vector<BranchResult> branches;  ///< in the order of Project::branches()

@@ -34,8 +34,22 @@ Edit withComment(const Project& project, Comment comment, const base::MessageFor
 
 }  // namespace
 
+std::optional<base::Fault> unansweredFault(const Project& project, const Id& id) {
+    const auto waiting = project::unansweredComments(project, id);
+    if (waiting.empty()) {
+        return std::nullopt;
+    }
+    const std::string number = std::to_string(project.rounds().at(id).number);
+    return base::Fault{&kCommentsUnanswered,
+                       "round " + number,
+                       {std::to_string(waiting.size()), number, waiting.front()->text}};
+}
+
 base::Result<Edit> sendRound(const Project& project, const Id& id, ReviewContext context) {
     Round round = project.rounds().at(id);
+    if (auto fault = unansweredFault(project, id)) {
+        return std::move(*fault);
+    }
     const auto items = openItems(project, id);
     if (!items.empty()) {
         const std::string number = std::to_string(round.number);

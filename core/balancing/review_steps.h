@@ -17,8 +17,11 @@ struct ReviewContext {
     base::Instant now;
 };
 
+/// Why a round that was sent back may not be sent again: a comment of the reviewer is neither answered nor
+/// resolved. Nothing for any other round.
+std::optional<base::Fault> unansweredFault(const project::Project& project, const Id& round);
 /// Hands a closed round, or one sent back and corrected, to the reviewer. Refused while it has open items
-/// (walk.h).
+/// (walk.h) or a comment that waits for an answer.
 base::Result<project::Edit> sendRound(const project::Project& project, const Id& round,
                                       ReviewContext context);
 /// Accepts a round that was sent; it takes no more changes.

@@ -1,8 +1,7 @@
 #include "core/balancing/round_before.h"
 
-#include <algorithm>
-
 #include "core/balancing/detail/round_numbers.h"
+#include "core/balancing/touched_rounds.h"
 
 namespace ww::balancing {
 
@@ -13,15 +12,6 @@ struct RoundBefore::Kept {
           round(project.rounds().at(roundId)),
           numbers(detail::roundNumbers(project, &round, detail::LookBack::ForSettings)) {}
 
-    /// Whether a record is a reading of a round after this one, or none at all.
-    bool isLaterReading(const project::Project& job, const project::RecordRef& record) const {
-        if (record.kind != project::RecordKind::Reading) {
-            return false;
-        }
-        const project::Reading* reading = job.readings().find(record.id);
-        return reading == nullptr || job.rounds().at(reading->round).number > round.number;
-    }
-
     project::Project project;
     const project::Round& round;
     detail::RoundNumbers numbers;
@@ -31,11 +21,8 @@ void RoundBefore::take(const project::Project& project, const project::ChangeSet
     if (m_kept == nullptr) {
         return;
     }
-    const auto isLater = [&](const project::RecordRef& record) {
-        return m_kept->isLaterReading(project, record) && m_kept->isLaterReading(m_kept->project, record);
-    };
-    if (!std::all_of(changes.put.begin(), changes.put.end(), isLater) ||
-        !std::all_of(changes.erased.begin(), changes.erased.end(), isLater)) {
+    const auto first = firstRoundTouched(m_kept->project, project, changes);
+    if (first && *first <= m_kept->round.number) {
         forget();
     }
 }

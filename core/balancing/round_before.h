@@ -17,8 +17,7 @@ struct RoundNumbers;
 /// each reading again. Whoever keeps one tells it of every change of the job. Copies share what is kept.
 class RoundBefore {
   public:
-    /// Gives up what a change has made untrue: any change but that of readings of later rounds. `project` is
-    /// the job after the change.
+    /// Gives up what a change has made untrue (touched_rounds.h). `project` is the job after the change.
     void take(const project::Project& project, const project::ChangeSet& changes);
     /// Gives up everything: another job.
     void forget() { m_kept.reset(); }

@@ -55,9 +55,9 @@ bool isRemarkNew(const Reading* before, const Reading* after) {
     return isNew(&Reading::note) || isNew(&Reading::reason);
 }
 
-template <class Value>
-std::optional<Value> valueIf(bool isThere, const std::optional<Value>& value) {
-    return isThere ? value : std::nullopt;
+/// Of target by what was read in the round itself.
+std::optional<Ratio> ofTarget(const Reading* reading, const BranchResult& result) {
+    return reading != nullptr && !result.isFromEarlierRound ? result.ofTarget : std::nullopt;
 }
 
 /// What a row is sorted by, largest first; negative: it has no such value.
@@ -96,8 +96,8 @@ std::vector<ComparedBranch> compareRounds(const Project& project, const Assessme
         row.readingAfter = now != nullptr ? std::optional(now->id) : std::nullopt;
         row.settingBefore = old.setting;
         row.settingAfter = fresh.setting;
-        row.ofTargetBefore = valueIf(then != nullptr, old.ofTarget);
-        row.ofTargetAfter = valueIf(now != nullptr, fresh.ofTarget);
+        row.ofTargetBefore = ofTarget(then, old);
+        row.ofTargetAfter = ofTarget(now, fresh);
         row.stateBefore = old.state;
         row.stateAfter = fresh.state;
         row.isSettingChanged = old.setting != fresh.setting;

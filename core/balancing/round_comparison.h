@@ -39,8 +39,8 @@ struct ComparedBranch {
     }
 };
 
-/// Every branch that either round has a reading of, in walking order. Both must be assessed by themselves
-/// (no gaps filled) and of rounds of the project.
+/// Every branch that either round has a reading of, in walking order. Both must be of rounds of the project;
+/// readings that fill the gaps of an open round are left out.
 std::vector<ComparedBranch> compareRounds(const project::Project& project, const Assessment& before,
                                           const Assessment& after);
 

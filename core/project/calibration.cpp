@@ -13,4 +13,8 @@ bool isOverdue(const Instrument& instrument, const std::optional<Instant>& momen
     return daysSinceDue(instrument, moment).value_or(0) > 0;
 }
 
+bool isOverdueUnexplained(const Instrument& instrument, const std::optional<Instant>& moment) {
+    return isOverdue(instrument, moment) && instrument.overdueReason.empty();
+}
+
 }  // namespace ww::project

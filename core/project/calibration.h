@@ -16,4 +16,7 @@ std::optional<std::int64_t> daysSinceDue(const Instrument& instrument, const std
 /// Whether the calibration had run out on that day; false where a date is missing.
 bool isOverdue(const Instrument& instrument, const std::optional<Instant>& moment);
 
+/// Whether it had run out and nobody said why readings with the instrument stand all the same.
+bool isOverdueUnexplained(const Instrument& instrument, const std::optional<Instant>& moment);
+
 }  // namespace ww::project

@@ -82,6 +82,17 @@ std::vector<const Comment*> answersTo(const Project& project, const Id& comment)
     return answers;
 }
 
+std::vector<const Comment*> unansweredComments(const Project& project, const Id& id) {
+    const Round& round = project.rounds().at(id);
+    std::vector<const Comment*> waiting = openComments(project, id);
+    std::erase_if(waiting, [&](const Comment* comment) {
+        const auto answers = answersTo(project, comment->id);
+        const Comment* last = answers.empty() ? comment : answers.back();
+        return round.state != RoundState::SentBack || last->person != round.decidedBy;
+    });
+    return waiting;
+}
+
 int nextDeficiencyNumber(const Project& project) {
     int highest = 0;
     for (const Deficiency& deficiency : project.deficiencies()) {

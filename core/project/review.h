@@ -34,6 +34,10 @@ std::vector<const Comment*> openComments(const Project& project, const Id& round
 /// The answers to a comment, in order of entry.
 std::vector<const Comment*> answersTo(const Project& project, const Id& comment);
 
+/// Open comments of a round that was sent back whose last word is that of the person who sent it back: nobody
+/// has answered it yet. In the order of openComments().
+std::vector<const Comment*> unansweredComments(const Project& project, const Id& round);
+
 /// The number that the next deficiency takes: one above the highest.
 int nextDeficiencyNumber(const Project& project);
 

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/balancing/adjusting.h"
+#include "core/balancing/share_count.h"
 #include "tests/ui/support/desk_window.h"
 
 namespace ww::ui {
@@ -42,6 +44,40 @@ TEST(AssessedRounds, areKeptUntilAReadingOrTheDesignChanges) {
     ASSERT_TRUE(desk.bridge().apply({"design flow", {larger}, {}, true}).ok());
     EXPECT_NE(rounds.of(survey).branches[desk.project().branches().indexOf(larger.id)].targetShare.si(),
               target);
+}
+
+TEST(AssessedRounds, ofRoundsBeforeTheOneThatIsReadStand) {
+    DeskWindow desk({.terminals = 6, .adjustingRounds = 1});
+    AssessedRounds rounds(desk.bridge());
+    const base::Id survey = desk.project().rounds()[0].id;
+    const base::Id closed = desk.project().rounds()[1].id;
+    const balancing::Assessment* ofSurvey = &rounds.of(survey);
+    const balancing::Assessment* ofClosed = &rounds.of(closed);
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(&rounds.of(survey), ofSurvey);
+    EXPECT_EQ(&rounds.of(closed), ofClosed);
+    const project::Reading old = desk.project().readings()[desk.project().readingsOf(closed).front()];
+    const auto edit =
+        balancing::correctReading(desk.project(), old.id, old.dp, old.setting, desk.bridge().context());
+    ASSERT_TRUE(edit.ok());
+    ASSERT_TRUE(desk.bridge().apply(*edit).ok());
+    EXPECT_EQ(&rounds.of(survey), ofSurvey);
+    EXPECT_FALSE(rounds.isJudged(closed));
+}
+
+TEST(AssessedRounds, ofTheOpenRoundAreShownWithItsGapsFilled) {
+    DeskWindow desk({.terminals = 6});
+    AssessedRounds rounds(desk.bridge());
+    const base::Id open = desk.project().lastRound()->id;
+    ASSERT_TRUE(desk.bridge().storeDp(desk.project().branchTagged("B-01")->id, "20.1").ok());
+    EXPECT_TRUE(rounds.isJudged(open));
+    EXPECT_EQ(balancing::shareCount(rounds.of(open)).onShare, std::nullopt);
+    EXPECT_EQ(balancing::shareCount(rounds.shown(open)).onShare,
+              balancing::shareCount(desk.bridge().assessment()).onShare);
+    EXPECT_TRUE(balancing::shareCount(rounds.shown(open)).onShare.has_value());
+    EXPECT_EQ(&rounds.shown(desk.project().rounds()[0].id), &rounds.of(desk.project().rounds()[0].id));
 }
 
 TEST(AssessedRounds, sayWhatAssessingSays) {

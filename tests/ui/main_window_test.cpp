@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <algorithm>
 #include <set>
 
 #include "tests/support/full_disk.h"
@@ -20,6 +21,7 @@
 #include "ui/file_messages.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/system/system_place.h"
+#include "ui/window_look.h"
 
 // The source of these checks is the interaction design of this project; where a guideline says the same it is
 // named.
@@ -161,6 +163,26 @@ TEST(MainWindow, workGoesOnInACopyAndComesTogetherLater) {
     second.bridge().close();
     ASSERT_TRUE(desk.bridge().merge(copy).ok());
     EXPECT_EQ(desk.stored("B-01"), "20.1 kPa");
+}
+
+TEST(MainWindow, theStripNamesWhoWorksAtThisDesk) {
+    DeskWindow desk;
+    const auto labels = desk.window.findChildren<QLabel*>();
+    const auto found = std::find_if(labels.begin(), labels.end(),
+                                    [](const QLabel* label) { return label->accessibleName() == "Person"; });
+    ASSERT_NE(found, labels.end());
+    const QLabel& person = **found;
+    for (const auto place : {MainWindow::Job, MainWindow::Walk, MainWindow::Report}) {
+        desk.window.showPlace(place);
+        EXPECT_TRUE(person.isVisible());
+        EXPECT_EQ(person.text(), "A. Fields");
+    }
+    EXPECT_TRUE(person.toolTip().contains("A. Fields"));
+    const StripText narrow = stripText(desk.bridge(), theme::Display::Office, StripLength::Short);
+    EXPECT_EQ(narrow.person, "AF");
+    EXPECT_EQ(narrow.wholePerson, person.toolTip());
+    desk.bridge().setPerson({});
+    EXPECT_EQ(person.text(), "nobody chosen");
 }
 
 TEST(MainWindow, nothingOpenSaysHowToBegin) {

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <iterator>
 
+#include "core/balancing/share_count.h"
 #include "ui/text/format.h"
 
 namespace ww::ui::charts {
@@ -197,12 +198,16 @@ void addAxes(const project::Project& project, Rounds rounds, ChartFigure& figure
 }
 
 QString sentenceOf(const Assessment& last, const QStringList& spreads, bool isCrowded) {
-    const QString said =
-        ConvergenceChartText::tr("%1 of %2 terminals on share in round %3; spread by round %4 %.")
-            .arg(last.onShareCount)
-            .arg(last.terminalCount)
-            .arg(last.roundNumber)
-            .arg(spreads.join(QStringLiteral(", ")));
+    const balancing::ShareCount count = balancing::shareCount(last);
+    QString said = count.onShare
+                       ? ConvergenceChartText::tr("%1 of %2 terminals on share in round %3.")
+                             .arg(QString::number(*count.onShare), QString::number(count.all),
+                                  QString::number(last.roundNumber))
+                       : ConvergenceChartText::tr("No share is known in round %1.").arg(last.roundNumber);
+    if (!count.isComplete()) {
+        said += ' ' + ConvergenceChartText::tr("%1 of %2 are read.").arg(count.read).arg(count.all);
+    }
+    said += ' ' + ConvergenceChartText::tr("Spread by round %1 %.").arg(spreads.join(QStringLiteral(", ")));
     return isCrowded ? said + ' ' + ConvergenceChartText::tr("The lines in between stand in the table.")
                      : said;
 }

@@ -90,6 +90,12 @@ QString ofTarget(quantity::Ratio ratio, const project::Project& project) {
     return QString::number(percent, 'f', places);
 }
 
+QString onShare(const balancing::ShareCount& count) {
+    return QStringLiteral("%1/%2")
+        .arg(count.onShare ? QString::number(*count.onShare) : QString(QChar(0x2013)))
+        .arg(count.all);
+}
+
 QString timeOf(const base::Instant& moment, const std::optional<base::Instant>& sameDay) {
     constexpr int kToTheMinute = 5;
     const QString time = QString::fromStdString(moment.timeOfDay()).left(kToTheMinute);

@@ -3,6 +3,7 @@
 
 #include <QString>
 
+#include "core/balancing/share_count.h"
 #include "core/project/project.h"
 
 namespace ww::ui::text {
@@ -31,6 +32,8 @@ QString percent(quantity::Ratio ratio);
 /// The same of a share over its target, with as many decimals more as it takes to see on which side of the
 /// band's limit it lies: "94.96" at a band of 5 %, not "95.0".
 QString ofTarget(quantity::Ratio ratio, const project::Project& project);
+/// Terminals on share of all, "3/12"; a dash where no share is known.
+QString onShare(const balancing::ShareCount& count);
 /// What was entered: "52.7 kPa"; nothing entered gives "".
 template <class Q>
 QString entered(const std::optional<quantity::Measured<Q>>& value) {

@@ -85,6 +85,7 @@ JobStrip::JobStrip(QWidget* parent)
       m_round(new QLabel(this)),
       m_read(new QLabel(this)),
       m_progress(new Progress(this)),
+      m_person(new QLabel(this)),
       m_meter(new QLabel(this)),
       m_stored(new Yielding(this)),
       m_conflicts(new QPushButton(this)),
@@ -101,8 +102,9 @@ JobStrip::JobStrip(QWidget* parent)
     const struct {
         QLabel* label;
         QString name;
-    } kLabels[] = {{m_job, tr("Job")},     {m_round, tr("Round")},   {m_read, tr("Progress")},
-                   {m_meter, tr("Meter")}, {m_stored, tr("Stored")}, {m_display, tr("Display")}};
+    } kLabels[] = {{m_job, tr("Job")},        {m_round, tr("Round")}, {m_read, tr("Progress")},
+                   {m_person, tr("Person")},  {m_meter, tr("Meter")}, {m_stored, tr("Stored")},
+                   {m_display, tr("Display")}};
     for (const auto& [label, name] : kLabels) {
         label->setAccessibleName(name);
         label->setTextFormat(Qt::PlainText);
@@ -127,7 +129,7 @@ JobStrip::JobStrip(QWidget* parent)
     }
     layout->addStretch(1);
     for (QWidget* widget :
-         std::initializer_list<QWidget*>{m_conflicts, m_meter, m_stored, m_elsewhere, m_display}) {
+         std::initializer_list<QWidget*>{m_conflicts, m_person, m_meter, m_stored, m_elsewhere, m_display}) {
         layout->addWidget(widget);
     }
 }
@@ -138,12 +140,15 @@ void JobStrip::show(const StripText& text) {
     m_read->setText(text.read);
     m_progress->set(text.readCount, text.valveCount);
     m_progress->setVisible(text.valveCount > 0 && text.hasBar);
+    m_person->setText(text.person);
+    m_person->setToolTip(text.wholePerson);
+    m_person->setAccessibleDescription(text.wholePerson);
     m_meter->setText(text.meter);
     m_stored->setText(text.stored);
     m_stored->setToolTip(text.stored);
     m_job->setToolTip(text.job);
     m_display->setText(text.display);
-    for (QLabel* label : {m_round, m_read, m_meter, m_stored, m_display}) {
+    for (QLabel* label : {m_round, m_read, m_person, m_meter, m_stored, m_display}) {
         label->setVisible(!label->text().isEmpty());
     }
     m_conflicts->setText(tr("%n to decide", nullptr, text.conflictCount));

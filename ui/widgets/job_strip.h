@@ -1,4 +1,4 @@
-// The strip on top: job, round, progress, meter, what was stored, display. Knows no workbook.
+// The strip on top: job, round, progress, person, meter, what was stored, display. Knows no workbook.
 #pragma once
 
 #include <QLabel>
@@ -19,6 +19,8 @@ struct StripText {
     int readCount = 0;
     int valveCount = 0;  ///< of the walk; 0: no progress is shown
     bool hasBar = true;  ///< beside the words of the progress
+    QString person;      ///< who works at this desk, as short as it must be
+    QString wholePerson;
     QString meter;
     QString stored;
     bool isNotStored = false;  ///< the stored text is a warning
@@ -58,6 +60,7 @@ class JobStrip : public QWidget {
     QLabel* m_round;
     QLabel* m_read;
     Progress* m_progress;
+    QLabel* m_person;
     QLabel* m_meter;
     QLabel* m_stored;
     QPushButton* m_conflicts;

@@ -46,8 +46,9 @@ void calibration(const CheckContext& context, std::vector<Finding>& found) {
                 {base::Fault{&kPumpInstrumentOverdue,
                              pump.tag,
                              {instrument.tag, instrument.due->date(), pump.tag, reading->time->date()}},
-                 instrument.overdueReason.empty() ? Severity::BlocksSignature : Severity::Note, std::nullopt,
-                 std::nullopt, instrument.overdueReason});
+                 project::isOverdueUnexplained(instrument, reading->time) ? Severity::BlocksSignature
+                                                                          : Severity::Note,
+                 std::nullopt, std::nullopt, instrument.overdueReason});
         }
     }
     for (std::size_t i = 0; i < uses.size(); ++i) {

@@ -178,7 +178,8 @@ std::vector<Finding> doubts(const Project& project, const RoundNumbers& numbers,
     }
     if (instrument != nullptr && project::isOverdue(*instrument, reading.time)) {
         out.add(kInstrumentOverdue, {instrument->tag, instrument->due->date(), reading.time->date()},
-                instrument->overdueReason.empty() ? Severity::BlocksSignature : Severity::Note);
+                project::isOverdueUnexplained(*instrument, reading.time) ? Severity::BlocksSignature
+                                                                         : Severity::Note);
         out.found.back().reason = instrument->overdueReason;
     }
     return std::move(out.found);

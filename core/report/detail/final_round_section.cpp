@@ -1,4 +1,3 @@
-#include <algorithm>
 #include <set>
 
 #include "core/base/term.h"
@@ -115,7 +114,6 @@ Section finalRoundSection(const Source& source) {
     }
     Notes notes;
     const std::set<base::Id> corrected = branchesWithCorrections(source);
-    const std::vector<std::size_t>& path = source.last.index.path;
     Table table;
     table.isLandscape = true;
     table.title =
@@ -127,7 +125,7 @@ Section finalRoundSection(const Source& source) {
         const BranchResult& result = source.last.branches[index];
         std::string tag(static_cast<std::size_t>(depth) * 3, ' ');
         tag += source.branch(index).tag;
-        if (std::find(path.begin(), path.end(), index) != path.end()) {
+        if (source.last.index.terminal == index) {
             notes.hasIndex = true;
             tag += " *";
         }

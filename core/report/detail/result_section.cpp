@@ -50,11 +50,17 @@ Mark markOf(balancing::Verdict verdict) {
 
 Fact sharesFact(const Source& source) {
     const Assessment& last = source.last;
-    const bool areAll = last.terminalCount > 0 && last.onShareCount == last.terminalCount;
-    return {say(kSharesLabel),
-            say(kOnShare, {std::to_string(last.onShareCount), std::to_string(last.terminalCount),
-                           source.project.job().matchingBand.digits.text()}),
-            areAll ? Mark::Pass : markOf(last.verdict)};
+    const balancing::ShareCount count = balancing::shareCount(last);
+    const std::string all = std::to_string(count.all);
+    if (!count.onShare) {
+        return {say(kSharesLabel), say(kOnShareUnknown, {std::to_string(count.read), all}),
+                markOf(last.verdict)};
+    }
+    const bool areAll = count.all > 0 && count.onShare == count.all;
+    return {
+        say(kSharesLabel),
+        say(kOnShare, {std::to_string(*count.onShare), all, source.project.job().matchingBand.digits.text()}),
+        areAll ? Mark::Pass : markOf(last.verdict)};
 }
 
 Fact spreadFact(const Source& source) {

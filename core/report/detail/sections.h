@@ -1,6 +1,7 @@
 // The sections of the balance report, each built by one function. Not for their order (report.cpp).
 #pragma once
 
+#include "core/balancing/share_count.h"
 #include "core/balancing/system_curve.h"
 #include "core/report/detail/display.h"
 #include "core/report/detail/words.h"

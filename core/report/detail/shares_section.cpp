@@ -26,12 +26,12 @@ Table roundsTable(const Source& source) {
         if (round.totalFlow && round.totalDesign.si() > 0) {
             ofDesign = quantity::Ratio::si(*round.totalFlow / round.totalDesign);
         }
-        const std::string all = std::to_string(round.terminalCount);
+        const balancing::ShareCount count = balancing::shareCount(round);
+        const std::string all = std::to_string(count.all);
         table.rows.push_back(
             {cell(std::to_string(round.roundNumber)), wordCell(std::string(project::name(round.kind))),
-             cell(datesOf(source, round.round)),
-             cell({say(kOfCount, {std::to_string(round.readCount), all})}, ""),
-             cell({say(kOfCount, {std::to_string(round.onShareCount), all})}, ""),
+             cell(datesOf(source, round.round)), cell({say(kOfCount, {std::to_string(count.read), all})}, ""),
+             count.onShare ? cell({say(kOfCount, {std::to_string(*count.onShare), all})}, "") : cell("–"),
              cell(source.display.percent(round.spread)), cell(source.display.flow(round.totalFlow)),
              cell(source.display.percent(ofDesign)), wordCell(word(round.verdict))});
     }
@@ -85,7 +85,8 @@ Section sharesSection(const Source& source) {
             (spreads.empty() ? "" : ", ") + std::string("R") + std::to_string(round.roundNumber);
         spreads +=
             number + " " + (round.spread ? source.display.percent(round.spread) + " %" : std::string("-"));
-        counts += number + " " + std::to_string(round.onShareCount);
+        const auto onShare = balancing::shareCount(round).onShare;
+        counts += number + " " + (onShare ? std::to_string(*onShare) : std::string("-"));
     }
     section.figures.push_back(
         {FigureKind::Convergence, say(kConvergenceFigure),

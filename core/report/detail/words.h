@@ -83,6 +83,8 @@ inline constexpr MessageForm kAcceptanceSentBack{"report_acceptance_sent_back",
 inline constexpr MessageForm kNoRound{"report_no_round", "No round of readings has been walked yet"};
 inline constexpr MessageForm kOnShare{"report_on_share",
                                       "{1} of {2} terminals on share (of target within 100 ± {3} %)"};
+inline constexpr MessageForm kOnShareUnknown{"report_on_share_unknown",
+                                             "Not known: {1} of {2} terminals read in this round"};
 inline constexpr MessageForm kSpreadNow{"report_spread_now",
                                         "Largest minus smallest of target in any group: {1} %"};
 inline constexpr MessageForm kSpreadFrom{
@@ -156,7 +158,7 @@ inline constexpr MessageForm kNoInstrument{"report_no_instrument", "No instrumen
 inline constexpr MessageForm kNoPeople{"report_no_people", "Nobody is on record"};
 
 // Section 3.
-inline constexpr MessageForm kIndexNote{"report_index_note", "*  on the index circuit"};
+inline constexpr MessageForm kIndexNote{"report_index_note", "*  end of the index circuit"};
 inline constexpr MessageForm kCorrectedNote{"report_corrected_note", "c  corrected, see section {1}"};
 inline constexpr MessageForm kRepeatNote{"report_repeat_note", "r  read more than once; the mean counts"};
 inline constexpr MessageForm kSumNote{"report_sum_note", "s  flow is the sum of the branches behind it"};

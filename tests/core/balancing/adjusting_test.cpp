@@ -133,6 +133,9 @@ TEST_F(AdjustingTest, aDpAcrossAShutValveIsNoFlowAndNoSetting) {
     EXPECT_EQ(counting("A")->dp->text(), "40.0 kPa");
     EXPECT_EQ(settingOf("A"), "3");
     EXPECT_EQ(assessed().branches[0].flow, before.branches[0].flow);
+    ASSERT_NE(shutReading(project(), branch("A")), nullptr);
+    EXPECT_EQ(shutReading(project(), branch("A"))->dp->text(), "88.0 kPa");
+    EXPECT_EQ(shutReading(project(), branch("B")), nullptr);
     EXPECT_EQ(apply(storeShutValve(project(), branch("A"), m_job.pressure("-1"), context())),
               "shut_dp_not_positive");
 }

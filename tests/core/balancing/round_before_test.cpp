@@ -42,6 +42,10 @@ TEST(RoundBefore, isKeptWhileTheLaterRoundIsRead) {
     job.project().eraseReading(reading);
     before.take(job.project(), {{}, {{RecordKind::Reading, reading}}});
     EXPECT_EQ(&before.numbers(job.project(), firstRound(job)), kept) << "undone";
+    before.take(job.project(), put(RecordKind::Round, job.round(RoundKind::Final)));
+    EXPECT_EQ(&before.numbers(job.project(), firstRound(job)), kept) << "the next round opened";
+    before.take(job.project(), put(RecordKind::Round, firstRound(job).id));
+    EXPECT_EQ(before.numbers(job.project(), firstRound(job)).round->number, 1);
 }
 
 TEST(RoundBefore, isComputedAnewAfterWhatItRestsOnChanged) {

@@ -141,6 +141,24 @@ TEST(RoundComparison, tellsTheSettingsAndLeavesOutWhatNeitherRead) {
     EXPECT_TRUE(rows[1].isDpChanged);
 }
 
+TEST(RoundComparison, whatFillsAGapOfTheOpenRoundIsNoneOfItsReadings) {
+    FieldJob job = flatLoop(2);
+    const Id first = job.round(project::RoundKind::Survey);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    job.round(project::RoundKind::Adjusting, project::RoundState::Open);
+    readAs(job, "A", 1.0);
+    job.cannotBeRead("B", "hatch locked");
+    const Assessment shown = assessAsShown(job.project(), job.newestRound());
+    ASSERT_TRUE(resultOf(job, shown, "B").isFromEarlierRound);
+    const auto rows = compareRounds(job.project(), assess(job.project(), first), shown);
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].stateAfter, State::OnShare);
+    EXPECT_TRUE(rows[0].ofTargetAfter);
+    EXPECT_EQ(rows[1].stateAfter, State::NotRead);
+    EXPECT_FALSE(rows[1].ofTargetAfter);
+}
+
 TEST(RoundComparison, tellsTheStateInBothRounds) {
     FieldJob job = flatLoop(3);
     const Id first = job.round(project::RoundKind::Survey);

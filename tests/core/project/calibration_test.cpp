@@ -31,6 +31,15 @@ TEST(Calibration, isJudgedByTheDateThatWasWritten) {
     EXPECT_FALSE(isOverdue(meter, Instant::fromText("2026-03-02T22:00:00-05:00")));
 }
 
+TEST(Calibration, isOverdueWithoutAReasonOrWithOne) {
+    Instrument meter = dueOn("2026-03-02");
+    EXPECT_FALSE(isOverdueUnexplained(meter, Instant::fromText("2026-03-02")));
+    EXPECT_TRUE(isOverdueUnexplained(meter, Instant::fromText("2026-03-03")));
+    meter.overdueReason = "checked against M-3 that day";
+    EXPECT_FALSE(isOverdueUnexplained(meter, Instant::fromText("2026-03-03")));
+    EXPECT_TRUE(isOverdue(meter, Instant::fromText("2026-03-03"))) << "all the same";
+}
+
 TEST(Calibration, isNotJudgedWithoutADate) {
     EXPECT_FALSE(isOverdue(Instrument{}, Instant::fromText("2026-03-02")));
     EXPECT_FALSE(isOverdue(dueOn("2026-03-02"), std::nullopt));

@@ -38,5 +38,52 @@ TEST(Review, aRoundBeginsWithItsEarliestReadingElseWithItsOpening) {
     EXPECT_FALSE(beginOf(job.project(), round).has_value());
 }
 
+/// A round that K. Moor sent back with one comment.
+class SentBack : public testing::Test {
+  protected:
+    SentBack() {
+        Round round = m_job.project().rounds().at(m_job.round(RoundKind::Final, RoundState::SentBack));
+        round.decidedBy = "K. Moor";
+        m_job.project().put(round);
+        m_first = say("K. Moor", {});
+    }
+    Id say(const std::string& person, std::optional<Id> answered) {
+        Comment made;
+        made.id = m_job.ids().next();
+        made.round = m_job.newestRound();
+        made.answers = answered;
+        made.text = "Meter zeroed?";
+        made.person = person;
+        m_job.project().put(made);
+        return made.id;
+    }
+    std::size_t waiting() const { return unansweredComments(m_job.project(), m_job.newestRound()).size(); }
+
+    FieldJob m_job = flatLoop(2);
+    Id m_first;
+};
+
+TEST_F(SentBack, aCommentOfTheReviewerWaitsForTheLastWordOfAnother) {
+    EXPECT_EQ(waiting(), 1U);
+    say("A. Fields", m_first);
+    EXPECT_EQ(waiting(), 0U);
+    say("K. Moor", m_first);
+    EXPECT_EQ(waiting(), 1U) << "asked again";
+    m_job.change(m_job.project().comments().at(m_first), [](Comment& comment) { comment.isResolved = true; });
+    EXPECT_EQ(waiting(), 0U);
+}
+
+TEST_F(SentBack, whatTheSenderRemarksWaitsForNobody) {
+    say("A. Fields", m_first);
+    say("A. Fields", {});
+    EXPECT_EQ(waiting(), 0U);
+}
+
+TEST_F(SentBack, onlyARoundThatWasSentBackWaits) {
+    m_job.change(m_job.project().rounds().at(m_job.newestRound()),
+                 [](Round& round) { round.state = RoundState::Sent; });
+    EXPECT_EQ(waiting(), 0U);
+}
+
 }  // namespace
 }  // namespace ww::project

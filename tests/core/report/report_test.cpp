@@ -128,6 +128,39 @@ TEST(Report, totalsAreTheSumOfTheTerminals) {
     EXPECT_EQ(section.tables[0].totals[7].text, "100.0");
 }
 
+TEST(Report, theStarMarksTheEndOfTheIndexCircuitAsOnTheScreen) {
+    std::vector<std::string> marked;
+    const Section section = numbered(built(demoProject()), kFinal);
+    for (const auto& row : section.tables.at(0).rows) {
+        if (row.front().text.find('*') != std::string::npos) {
+            marked.push_back(row.front().text.substr(row.front().text.find('T')));
+        }
+    }
+    EXPECT_EQ(marked, std::vector<std::string>{"T6 *"});
+}
+
+TEST(Report, sharesThatAreNotKnownAreNotCounted) {
+    project::Project project = demoProject();
+    const base::Id round = project.lastRound()->id;
+    // What its riser read would stand in for it.
+    const base::Id branch = project.branchTagged("T1")->id;
+    const std::optional<base::Id> riser = project.branchTagged("T1")->parent;
+    std::vector<base::Id> gone;
+    for (const std::size_t index : project.readingsOf(round)) {
+        const base::Id& at = project.readings()[index].branch;
+        if (at == branch || at == riser) {
+            gone.push_back(project.readings()[index].id);
+        }
+    }
+    for (const base::Id& reading : gone) {
+        project.eraseReading(reading);
+    }
+    const Report report = built(project);
+    EXPECT_NE(textOf(numbered(report, kResult)).find("Not known: 5 of 6 terminals read in this round"),
+              std::string::npos);
+    EXPECT_EQ(numbered(report, kShares).tables.at(0).rows.back().at(4).text, "–");
+}
+
 // Only a round that was opened as the final one is called so (this program's own decision).
 TEST(Report, aRoundIsNamedByWhatItIs) {
     project::Project project = demoProject();

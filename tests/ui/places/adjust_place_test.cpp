@@ -7,6 +7,7 @@
 
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/adjust_desk.h"
+#include "tests/ui/support/pump_rig.h"
 #include "ui/places/adjust/adjust_words.h"
 
 // The source of these checks is the interaction design of this project: keys, words and counts are its own
@@ -266,6 +267,10 @@ TEST_F(AdjustDesk, aDpAcrossTheShutValveChangesNoSetting) {
     EXPECT_EQ(newest()->purpose, ReadingPurpose::ShutValve);
     EXPECT_DOUBLE_EQ(setting(), 4.0);
     EXPECT_TRUE(place().valve().tries().empty());
+    const QString notice = m_desk.window.notice();
+    EXPECT_TRUE(notice.contains("95.0 kPa is the head available")) << notice.toStdString();
+    EXPECT_TRUE(notice.contains("back to 4.0")) << notice.toStdString();
+    EXPECT_TRUE(support::textsOf(place()).replace(QChar(0xA0), ' ').contains("Shut: 95.0 kPa available."));
 }
 
 TEST_F(AdjustDesk, triesComeBackByUndoAndRedo) {

@@ -8,7 +8,10 @@
 #include <QCheckBox>
 #include <QLabel>
 #include <QPushButton>
+#include <QTabWidget>
+#include <algorithm>
 
+#include "core/balancing/share_count.h"
 #include "core/balancing/walk_forms.h"
 #include "core/project/review.h"
 #include "tests/support/full_disk.h"
@@ -132,9 +135,16 @@ TEST(ReviewPlace, onlyASupervisorAcceptsAndWithdrawingNeedsAReason) {
     ReviewDesk desk;
     desk.review();
     desk.actAs(false);
-    desk.button("Accept Round")->click();
+    QPushButton* accept = desk.button("Accept Round");
+    accept->click();
     EXPECT_EQ(desk.state(), RoundState::Sent) << "the sender does not accept";
+    EXPECT_FALSE(accept->isEnabled()) << "and it looks so";
+    EXPECT_TRUE(accept->toolTip().contains("K. Moor")) << accept->toolTip().toStdString();
+    EXPECT_EQ(accept->accessibleDescription(), accept->toolTip());
+    EXPECT_TRUE(support::textsOf(*desk.window.findChild<DecisionPanel*>()).contains(accept->toolTip()));
     desk.actAs(true);
+    EXPECT_TRUE(accept->isEnabled());
+    EXPECT_TRUE(accept->toolTip().isEmpty());
     desk.button("Accept Round")->click();
     EXPECT_EQ(desk.state(), RoundState::Accepted);
     const base::Outcome refused = desk.bridge().storeDp(desk.branch("B-01"), "20");
@@ -272,12 +282,84 @@ TEST(ReviewPlace, commentsAreAnsweredAndResolved) {
     EXPECT_FALSE(desk.project().comments()[0].isResolved) << "a review action is undone as any other";
 }
 
+TEST(ReviewPlace, aRoundThatWasSentBackIsSentAgainOnceItsCommentsAreAnswered) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.comment("B-03", "Which meter?");
+    desk.button("Send Back")->click();
+    desk.actAs(false);
+    QPushButton* send = desk.button("Send Round");
+    EXPECT_FALSE(send->isEnabled());
+    EXPECT_TRUE(send->toolTip().contains("Which meter?")) << send->toolTip().toStdString();
+    desk.window.commands().sendRound->trigger();
+    EXPECT_EQ(desk.state(), RoundState::SentBack);
+    EXPECT_TRUE(desk.window.notice().contains("answer or resolve each"))
+        << desk.window.notice().toStdString();
+    desk.window.findChild<CommentPanel*>()->findChild<QLineEdit*>()->setText("M-1, as before");
+    desk.button("Answer")->click();
+    EXPECT_TRUE(send->isEnabled());
+    send->click();
+    EXPECT_EQ(desk.state(), RoundState::Sent);
+}
+
+TEST(ReviewPlace, countsTheOpenRoundAsWalkDoes) {
+    DeskWindow desk({.terminals = 6});
+    // Read as in the survey: on share again where they were.
+    for (const char* tag : {"B-01", "B-02", "B-03"}) {
+        const base::Id branch = desk.project().branchTagged(tag)->id;
+        const auto* before =
+            balancing::countingReading(desk.project(), desk.project().rounds()[0].id, branch);
+        ASSERT_TRUE(desk.bridge().storeDp(branch, QString::fromStdString(before->dp->digits.text())).ok());
+    }
+    const balancing::ShareCount count = balancing::shareCount(desk.bridge().assessment());
+    ASSERT_TRUE(count.onShare.has_value());
+    const QString words = QStringLiteral("%1/6").arg(*count.onShare);
+    EXPECT_TRUE(support::textsOf(*desk.window.walk()).contains("on share <b"));
+    EXPECT_TRUE(support::textsOf(*desk.window.walk()).contains('>' + words + '<'));
+    desk.window.showPlace(MainWindow::Review);
+    const auto tables = desk.window.review()->findChildren<QTableView*>();
+    const auto rounds = std::find_if(tables.begin(), tables.end(), [](const QTableView* table) {
+        return table->accessibleName() == "Rounds";
+    });
+    ASSERT_NE(rounds, tables.end());
+    EXPECT_EQ((*rounds)->model()->index(1, 2).data().toString(), words + "\n3 read");
+}
+
+TEST(ReviewPlace, theRoundsOfALargeJobAreJudgedBetweenTheEventsOfTheScreen) {
+    DeskWindow desk({.terminals = 900, .adjustingRounds = 5}, false);
+    desk.window.showPlace(MainWindow::Review);
+    ReviewPlace& place = *desk.window.review();
+    const auto tables = place.findChildren<QTableView*>();
+    const auto rounds = std::find_if(tables.begin(), tables.end(), [](const QTableView* table) {
+        return table->accessibleName() == "Rounds";
+    });
+    ASSERT_NE(rounds, tables.end());
+    const auto onShare = [&](int row) { return (*rounds)->model()->index(row, 2).data().toString(); };
+    EXPECT_EQ(place.comparison()->rowCount(), 0) << "the window waits for none of them";
+    EXPECT_FALSE(onShare(0).endsWith("/900"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return place.comparison()->rowCount() > 0; }));
+    EXPECT_TRUE(onShare(5).endsWith("/900")) << "those that are compared come first";
+    EXPECT_TRUE(QTest::qWaitFor([&] { return onShare(0).endsWith("/900"); }));
+}
+
+TEST(ReviewPlace, aBranchThatIsWantedIsShownBeforeAllIsJudged) {
+    DeskWindow desk({.terminals = 900, .adjustingRounds = 5}, false);
+    desk.window.showPlace(MainWindow::Review);
+    ReviewPlace& place = *desk.window.review();
+    const base::Id branch = desk.project().branchTagged("B-450")->id;
+    place.showBranch(branch);
+    ASSERT_GE(place.comparison()->rowOf(branch), 0);
+    EXPECT_EQ(place.table()->currentIndex().row(), place.comparison()->rowOf(branch));
+}
+
 TEST(Review, showsHowTheSharesCameTogether) {
     DeskWindow desk({.terminals = 6});
     desk.window.showPlace(MainWindow::Review);
     auto* place = desk.window.findChild<ReviewPlace*>();
     auto* chart = place->findChild<charts::ChartView*>();
     ASSERT_NE(chart, nullptr);
+    EXPECT_TRUE(chart->figure().isEmpty()) << "nobody looks at it yet";
+    place->findChild<QTabWidget*>()->setCurrentIndex(1);
     EXPECT_FALSE(chart->figure().isEmpty());
     EXPECT_EQ(chart->figure().tableHeads.size(), 3) << "tag and two rounds";
     const bool wasTable = chart->isTableShown();

@@ -41,6 +41,8 @@ constexpr base::MessageForm kTypedKept{
 constexpr base::MessageForm kHeldAgainstWord{
     "held_against_word",
     "{1} is held although its word is {2}; go back and turn it, or take the hold back with Ctrl+Z"};
+constexpr base::MessageForm kReadShut{
+    "read_shut", "{1} is the head available here with the valve shut; set the handle back to {2}"};
 constexpr base::MessageForm kSettingOffScale{
     "handle_off_scale", "{1} is not on the scale, {2} to {3}; type what the handle shows"};
 
@@ -69,7 +71,13 @@ bool AdjustPlace::store(const QString& text) {
         m_what = what;
         return false;
     }
-    tellDoubt(m_bridge, m_advisor, *place, opensRound);
+    if (!tellDoubt(m_bridge, m_advisor, *place, opensRound) && what == TypedDp::ShutValve) {
+        const project::Reading* shut = balancing::shutReading(m_bridge.project(), branch);
+        emit m_bridge.messageRaised(
+            base::Fault{&kReadShut,
+                        m_bridge.project().branches().at(branch).tag,
+                        {shut->dp->text(), m_valve.settingText(m_valve.setting()).text()}});
+    }
     // Unseen, the valve in hand is as it was before.
     if (isVisible() && m_valve.branch() && m_valve.hasAim()) {
         speak();

@@ -10,6 +10,8 @@ namespace ww::ui {
 namespace {
 
 constexpr std::size_t kShownTries = 5;
+/// Beside what the shut valve showed.
+constexpr std::size_t kShownTriesBesideShut = 3;
 
 /// The texts of this file.
 struct AdjustText {
@@ -58,6 +60,28 @@ QString holdWords(const ValveInHand& valve, bool hasNext) {
     }
     return AdjustText::tr("Within the band here: leave it. Its middle would be near %1.")
         .arg(settingWords(valve, proposed->setting));
+}
+
+QString wordsOfTries(const WorkbookBridge& bridge, const ValveInHand& valve, std::size_t most) {
+    const auto& tries = valve.tries();
+    if (tries.empty()) {
+        if (balancing::hasEarlierTries(bridge.project(), *valve.branch())) {
+            return AdjustText::tr("No try here since another valve was turned.");
+        }
+        const auto& expected = valve.expected();
+        const bool isLearned =
+            std::any_of(expected.begin(), expected.end(), [](const auto& dp) { return dp.has_value(); });
+        return isLearned ? AdjustText::tr("No try yet; expected: learned loop.")
+                         : AdjustText::tr("No try yet at this valve.");
+    }
+    QStringList parts;
+    const std::size_t first = tries.size() > most ? tries.size() - most : 0;
+    for (std::size_t i = first; i < tries.size(); ++i) {
+        parts << AdjustText::tr("%1: %2, %3 %4")
+                     .arg(QString::number(i + 1), settingWords(valve, tries[i].setting),
+                          dpNumber(bridge, tries[i].dp), text::word(tries[i].decision.word));
+    }
+    return AdjustText::tr("Tries   %1").arg(parts.join(QStringLiteral("     ")));
 }
 
 }  // namespace
@@ -122,25 +146,12 @@ QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
 }
 
 QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
-    const auto& tries = valve.tries();
-    if (tries.empty()) {
-        if (balancing::hasEarlierTries(bridge.project(), *valve.branch())) {
-            return AdjustText::tr("No try here since another valve was turned.");
-        }
-        const auto& expected = valve.expected();
-        const bool isLearned =
-            std::any_of(expected.begin(), expected.end(), [](const auto& dp) { return dp.has_value(); });
-        return isLearned ? AdjustText::tr("No try yet; expected: learned loop.")
-                         : AdjustText::tr("No try yet at this valve.");
+    const project::Reading* shut = balancing::shutReading(bridge.project(), *valve.branch());
+    if (shut == nullptr) {
+        return wordsOfTries(bridge, valve, kShownTries);
     }
-    QStringList parts;
-    const std::size_t first = tries.size() > kShownTries ? tries.size() - kShownTries : 0;
-    for (std::size_t i = first; i < tries.size(); ++i) {
-        parts << AdjustText::tr("%1: %2, %3 %4")
-                     .arg(QString::number(i + 1), settingWords(valve, tries[i].setting),
-                          dpNumber(bridge, tries[i].dp), text::word(tries[i].decision.word));
-    }
-    return AdjustText::tr("Tries   %1").arg(parts.join(QStringLiteral("     ")));
+    return AdjustText::tr("Shut: %1 available.").arg(text::entered(shut->dp)) + QStringLiteral("   ") +
+           wordsOfTries(bridge, valve, kShownTriesBesideShut);
 }
 
 QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve, bool hasNext) {

@@ -104,13 +104,13 @@ void CurvesPage::takeFocus() {
     (m_content->isHidden() ? static_cast<QWidget*>(m_message) : m_pumpChart)->setFocus(Qt::OtherFocusReason);
 }
 
-std::vector<balancing::Assessment> CurvesPage::ownRounds() {
+std::vector<base::Id> CurvesPage::ownRounds() const {
     const project::Project& project = m_bridge.project();
-    std::vector<balancing::Assessment> own;
+    std::vector<base::Id> own;
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
         if (round.kind != project::RoundKind::Witness) {
-            own.push_back(m_rounds.of(round.id));
+            own.push_back(round.id);
         }
     }
     return own;
@@ -131,7 +131,11 @@ void CurvesPage::show(const pump_room::PumpPicture* picture) {
     ww::report::ReportOptions options;
     // The page needs no more than it is given; what nobody draws is not computed.
     options.pumps = std::make_shared<pump_room::PumpPicture>(*picture);
-    const ww::report::Report report = ww::report::buildOfPump(project, options, ownRounds());
+    std::vector<balancing::Assessment> rounds;
+    for (const base::Id& round : ownRounds()) {
+        rounds.push_back(m_rounds.of(round));
+    }
+    const ww::report::Report report = ww::report::buildOfPump(project, options, std::move(rounds));
     showCharts(project, report, *picture);
     showFacts(report);
 }
@@ -145,8 +149,16 @@ void CurvesPage::showCharts(const project::Project& project, const ww::report::R
                "job from tables that have a curve.");
     }
     m_pumpChart->setFigure(std::move(figure));
+    showConvergence();
+}
+
+void CurvesPage::showConvergence() {
+    std::vector<const balancing::Assessment*> rounds;
+    for (const base::Id& round : ownRounds()) {
+        rounds.push_back(&m_rounds.shown(round));
+    }
     charts::ChartFigure convergence =
-        charts::convergenceChart(project, report.rounds, m_bridge.selectedBranch());
+        charts::convergenceChartOver(m_bridge.project(), rounds, m_bridge.selectedBranch());
     m_hasConvergence = !convergence.isEmpty();
     m_convergence->setVisible(m_hasConvergence && window()->height() >= kTwoCharts);
     m_convergence->setFigure(std::move(convergence));

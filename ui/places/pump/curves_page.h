@@ -33,7 +33,8 @@ class CurvesPage : public PumpPage {
   private:
     QWidget* buildPanel();
     /// The rounds that the balancers walked, in their order.
-    std::vector<balancing::Assessment> ownRounds();
+    std::vector<base::Id> ownRounds() const;
+    void showConvergence();
     void showCharts(const project::Project& project, const ww::report::Report& report,
                     const pump_room::PumpPicture& picture);
     void showFacts(const ww::report::Report& report);

@@ -3,7 +3,7 @@
 #include <QVBoxLayout>
 
 #include "core/balancing/review_steps.h"
-#include "core/project/review.h"
+#include "core/workbook/review_rules.h"
 #include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
@@ -70,36 +70,59 @@ bool DecisionPanel::waitsForDecision(const project::Round& round) {
 }
 
 void DecisionPanel::send() {
-    if (m_send->isEnabled()) {
+    const project::Round* round = roundInHand();
+    if (round != nullptr && waitsToBeSent(*round)) {
         take(balancing::sendRound(m_bridge.project(), *m_round, m_bridge.reviewContext()));
     }
 }
 
 void DecisionPanel::accept() {
-    if (m_accept->isEnabled()) {
+    const project::Round* round = roundInHand();
+    if (round != nullptr && waitsForDecision(*round)) {
         take(balancing::acceptRound(m_bridge.project(), *m_round, m_bridge.reviewContext()));
     }
 }
 
+const project::Round* DecisionPanel::roundInHand() const {
+    return m_round && !m_bridge.isReadOnly() ? m_bridge.project().rounds().find(*m_round) : nullptr;
+}
+
+void DecisionPanel::offer(QPushButton& button, bool isNext, const std::optional<base::Fault>& refusal) {
+    button.setEnabled(isNext && !refusal);
+    button.setToolTip(isNext && refusal ? text::sentence(*refusal) : QString());
+    button.setAccessibleDescription(button.toolTip());
+}
+
 void DecisionPanel::refresh() {
     const project::Project& project = m_bridge.project();
-    const project::Round* round = m_round ? project.rounds().find(*m_round) : nullptr;
-    const bool isWritable = round != nullptr && !m_bridge.isReadOnly();
-    const auto is = [&](RoundState state) { return isWritable && round->state == state; };
+    const project::Round* round = roundInHand();
+    const bool isToSend = round != nullptr && waitsToBeSent(*round);
+    const bool isToDecide = round != nullptr && waitsForDecision(*round);
+    const bool isToWithdraw = isToDecide || (round != nullptr && round->state == RoundState::Accepted);
     const bool hasReason = !m_reason->text().trimmed().isEmpty();
-    const bool hasComment = round != nullptr && !project::openComments(project, round->id).empty();
-    m_send->setEnabled(isWritable && waitsToBeSent(*round));
-    m_accept->setEnabled(isWritable && waitsForDecision(*round));
-    m_sendBack->setEnabled(is(RoundState::Sent) && hasComment);
-    m_withdraw->setEnabled((is(RoundState::Sent) || is(RoundState::Accepted)) && hasReason);
-    m_reason->setEnabled(is(RoundState::Sent) || is(RoundState::Accepted));
-    const QString needs = tr("Sending back needs an open comment that says what to correct.");
-    m_sendBack->setToolTip(hasComment ? QString() : needs);
-    m_sendBack->setAccessibleDescription(m_sendBack->toolTip());
-    m_hint->setText(is(RoundState::Sent) && !hasComment ? needs
-                    : (is(RoundState::Sent) || is(RoundState::Accepted)) && !hasReason
-                        ? tr("Withdrawing needs a reason.")
-                        : QString());
+    const auto refusalOf = [&](const project::Edit& edit) { return workbook::reviewRefusal(project, edit); };
+    offer(*m_send, isToSend, isToSend ? balancing::unansweredFault(project, round->id) : std::nullopt);
+    offer(*m_accept, isToDecide,
+          isToDecide ? refusalOf(balancing::acceptRound(project, round->id, m_bridge.reviewContext()))
+                     : std::nullopt);
+    offer(*m_sendBack, isToDecide,
+          isToDecide ? refusalOf(balancing::sendBackRound(project, round->id, {}, m_bridge.reviewContext()))
+                     : std::nullopt);
+    m_withdraw->setEnabled(isToWithdraw && hasReason);
+    m_reason->setEnabled(isToWithdraw);
+    // What is waited for stands below the buttons too: a disabled one takes no keys.
+    QStringList waits;
+    for (const QPushButton* button : {m_send, m_accept, m_sendBack}) {
+        waits << button->toolTip();
+    }
+    waits << (isToWithdraw && !hasReason ? tr("Withdrawing needs a reason.") : QString());
+    waits.removeAll(QString());
+    m_hint->setText(waits.value(0));
+    showState();
+}
+
+void DecisionPanel::showState() {
+    const project::Round* round = m_round ? m_bridge.project().rounds().find(*m_round) : nullptr;
     m_state->clear();
     if (round == nullptr) {
         return;

@@ -23,12 +23,17 @@ class DecisionPanel : public QWidget {
 
   public slots:
     void refresh();
-    /// What the buttons do: nothing where they are not enabled.
+    /// What the buttons do. Where the step waits for something, the notice says for what.
     void send();
     void accept();
 
   private:
+    /// Nothing where it takes no step.
+    const project::Round* roundInHand() const;
+    void showState();
     void take(const base::Result<project::Edit>& edit);
+    /// Lets a step be taken where it `isNext` and nothing refuses it; else the button says why not.
+    static void offer(QPushButton& button, bool isNext, const std::optional<base::Fault>& refusal);
 
     WorkbookBridge& m_bridge;
     std::optional<base::Id> m_round;

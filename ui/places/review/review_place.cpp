@@ -5,7 +5,6 @@
 #include <utility>
 
 #include "core/project/review.h"
-#include "ui/charts/convergence_chart_data.h"
 #include "ui/places/review/compared_rows.h"
 #include "ui/text/format.h"
 #include "ui/text/typed_word.h"
@@ -38,13 +37,6 @@ void makeReadable(QTableView* table, QAbstractItemModel* model, BranchDelegate* 
 
 QString idText(const base::Id& id) {
     return QString::fromStdString(id.text());
-}
-
-/// The state of a round and, below it, the day on which its walk began.
-QString stateAndDay(const project::Project& project, const project::Round& round) {
-    const auto begin = project::beginOf(project, round.id);
-    const QString state = text::nameOf(round.state);
-    return begin ? state + '\n' + QString::fromStdString(begin->date()) : state;
 }
 
 /// Fills the room there is, however large its pages would like to be.
@@ -125,6 +117,9 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
             showInHand();
         });
     }
+    m_judging.setSingleShot(true);
+    m_judging.setInterval(0);
+    connect(&m_judging, &QTimer::timeout, this, &ReviewPlace::judgeNext);
     connect(m_changedOnly, &QCheckBox::toggled, this, [this] { refreshComparison(); });
     connect(m_order, &QComboBox::activated, this, [this] { refreshComparison(); });
     connect(m_roundTable->selectionModel(), &QItemSelectionModel::currentChanged, this,
@@ -164,8 +159,17 @@ void ReviewPlace::refresh() {
     }
     m_content->setCurrentWidget(m_page);
     fillChoices();
+    const std::vector<base::Id> rounds = compared();
+    m_isComparisonWaiting =
+        isLarge() && std::none_of(rounds.begin(), rounds.end(),
+                                  [this](const base::Id& id) { return m_assessed.isJudged(id); });
+    if (m_isComparisonWaiting) {
+        m_comparison->setRows({});
+        m_count->setText(tr("Judging the rounds…"));
+    } else {
+        refreshComparison();
+    }
     refreshRounds();
-    refreshComparison();
     m_comments->refresh();
     showInHand();
 }
@@ -179,9 +183,8 @@ void ReviewPlace::fillChoices() {
         combo->clear();
         for (const std::size_t index : project.roundsByNumber()) {
             const project::Round& round = project.rounds()[index];
-            combo->addItem(
-                tr("Round %1, %2").arg(QString::number(round.number), text::nameOf(round.kind)),
-                idText(round.id));
+            combo->addItem(tr("Round %1, %2").arg(QString::number(round.number), text::nameOf(round.kind)),
+                           idText(round.id));
         }
     }
     const int last = m_after->count() - 1;
@@ -191,55 +194,6 @@ void ReviewPlace::fillChoices() {
     };
     select(m_after, isAnother ? std::nullopt : keptAfter, last);
     select(m_before, isAnother ? std::nullopt : keptBefore, std::max(0, last - 1));
-}
-
-void ReviewPlace::refreshRounds() {
-    const project::Project& project = m_bridge.project();
-    std::vector<TextRow> rows;
-    std::vector<const balancing::Assessment*> own;
-    for (const std::size_t index : project.roundsByNumber()) {
-        const project::Round& round = project.rounds()[index];
-        const balancing::Assessment& all = m_assessed.of(round.id);
-        if (round.kind != project::RoundKind::Witness) {
-            own.push_back(&all);
-        }
-        const auto open = project::openComments(project, round.id).size();
-        TextRow row;
-        row.id = round.id;
-        row.cells = {
-            QString::number(round.number) + (open > 0 ? QStringLiteral("  !%1").arg(open) : QString()),
-            stateAndDay(project, round), QStringLiteral("%1/%2").arg(all.onShareCount).arg(all.terminalCount),
-            all.spread ? text::percent(*all.spread) : QString()};
-        rows.push_back(std::move(row));
-    }
-    const QSignalBlocker blocker(m_roundTable->selectionModel());
-    m_rounds->setRows(std::move(rows));
-    if (const auto after = chosenRound(m_after)) {
-        m_roundTable->setCurrentIndex(m_rounds->index(m_rounds->rowOf(*after), 0));
-    }
-    refreshStrip(own);
-}
-
-/// How the shares came together round by round; a witness round reads a sample and is left out.
-void ReviewPlace::refreshStrip(std::span<const balancing::Assessment* const> rounds) {
-    QStringList spreads;
-    QStringList counts;
-    for (const balancing::Assessment* round : rounds) {
-        spreads << tr("R%1 %2").arg(QString::number(round->roundNumber),
-                                    round->spread ? text::percent(*round->spread) : QStringLiteral("–"));
-        counts << tr("R%1 %2").arg(round->roundNumber).arg(round->onShareCount);
-    }
-    m_spread->setText(rounds.empty()
-                          ? QString()
-                          : tr("Spread, %: %1.   On share: %2 of %3.")
-                                .arg(spreads.join(QStringLiteral("   ")), counts.join(QStringLiteral("   ")),
-                                     QString::number(rounds.back()->terminalCount)));
-    // Its table of many terminals takes longer than all else here.
-    const std::pair drawn(m_assessed.edition(), m_bridge.selectedBranch());
-    if (m_drawn != drawn) {
-        m_drawn = drawn;
-        m_convergence->setFigure(charts::convergenceChartOver(m_bridge.project(), rounds, drawn.second));
-    }
 }
 
 void ReviewPlace::toggleTable() {
@@ -264,6 +218,7 @@ balancing::ComparisonOrder ReviewPlace::order() const {
 }
 
 void ReviewPlace::refreshComparison() {
+    m_isComparisonWaiting = false;
     const auto before = chosenRound(m_before);
     const auto after = chosenRound(m_after);
     if (!before || !after) {
@@ -276,14 +231,14 @@ void ReviewPlace::refreshComparison() {
         m_count->setText(m_bridge.project().rounds().size() == 1
                              ? tr("Only one round yet: nothing to compare")
                              : tr("The same round twice: nothing to compare"));
-        fitColumns();
+        fitAnew();
         return;
     }
     const auto inHand = m_table->currentIndex();
     const auto kept = inHand.isValid() ? m_comparison->row(inHand.row()).id : m_bridge.selectedBranch();
     const project::Project& project = m_bridge.project();
     const auto compared = balancing::inOrder(
-        balancing::compareRounds(project, m_assessed.of(*before), m_assessed.of(*after)), order());
+        balancing::compareRounds(project, m_assessed.shown(*before), m_assessed.shown(*after)), order());
     const quantity::Unit dpUnit = text::dpUnit(project, m_bridge.instrument());
     m_comparison->setTitle(Dp, tr("DP, %1").arg(text::symbol(dpUnit)));
     m_comparison->setRows(comparedRows(project, compared, m_changedOnly->isChecked(), dpUnit,
@@ -296,7 +251,7 @@ void ReviewPlace::refreshComparison() {
         m_table->setCurrentIndex(
             m_comparison->index(std::max(0, row), inHand.isValid() ? inHand.column() : Dp));
     }
-    fitColumns();
+    fitAnew();
 }
 
 void ReviewPlace::showInHand() {
@@ -316,6 +271,9 @@ void ReviewPlace::showInHand() {
 void ReviewPlace::showBranch(const base::Id& branch) {
     m_shown->catchUp();
     m_views->setCurrentIndex(0);
+    if (m_isComparisonWaiting) {
+        refreshComparison();
+    }
     if (m_comparison->rowOf(branch) < 0) {
         m_changedOnly->setChecked(false);
     }
@@ -349,7 +307,8 @@ void ReviewPlace::setMetrics(const theme::Metrics& metrics) {
         table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight);
     }
     setNarrow(width() < wantedWidth());
-    fitColumns();
+    fitAnew();
+    fitRounds();
 }
 
 }  // namespace ww::ui

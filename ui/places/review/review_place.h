@@ -8,10 +8,12 @@
 #include <QStackedWidget>
 #include <QTabWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QWidget>
 #include <optional>
 #include <span>
 #include <utility>
+#include <vector>
 
 #include "core/balancing/round_comparison.h"
 #include "ui/assessed_rounds.h"
@@ -77,11 +79,28 @@ class ReviewPlace : public QWidget {
     int sideWidth(const QWidget& side) const;
     void refresh();
     void refreshRounds();
-    void refreshStrip(std::span<const balancing::Assessment* const> rounds);
+    /// Judges one round, those that are compared first: in a large job that is done between the events of the
+    /// screen.
+    void judgeNext();
+    bool isLarge() const;
+    /// The two rounds that are compared.
+    std::vector<base::Id> compared() const;
+    /// The rounds that the balancers walked; a witness round reads a sample and is left out.
+    std::vector<base::Id> ownRounds() const;
+    bool areJudged(const std::vector<base::Id>& rounds) const;
+    void refreshStrip();
+    void drawConvergence();
     void refreshComparison();
     void fillChoices();
     void showInHand();
-    void fitColumns();
+    /// The columns of the comparison, to the width that it has; nothing to do where they are.
+    void fitComparison();
+    /// The same for other texts or letters than before.
+    void fitAnew() {
+        m_fittedTo.reset();
+        fitComparison();
+    }
+    void fitRounds();
     /// Widens a column of the comparison to `least`, px, as far as the wider of `other` and Why can spare it.
     void takeFor(Column column, int least, Column other);
     /// What keeps each of the two words of a state on one line, px.
@@ -119,6 +138,10 @@ class ReviewPlace : public QWidget {
     DecisionPanel* m_decision;
     /// What the chart was drawn of; nothing before the first.
     std::optional<std::pair<int, std::optional<base::Id>>> m_drawn;
+    std::optional<int> m_fittedTo;  ///< px of the viewport
+    QTimer m_judging;
+    bool m_isComparisonWaiting = false;  ///< for its rounds to be judged
+    ShownRefresh* m_chartShown = new ShownRefresh(m_convergence, [this] { drawConvergence(); });
     ShownRefresh* m_shown = new ShownRefresh(this, [this] { refresh(); });
 };
 

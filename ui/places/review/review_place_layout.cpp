@@ -103,15 +103,13 @@ void ReviewPlace::setNarrow(bool isNarrow) {
 void ReviewPlace::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     setNarrow(width() < wantedWidth());
-    fitColumns();
 }
 
 /// A display with thicker frames leaves the tables less room, in a place of the same size.
 bool ReviewPlace::eventFilter(QObject* watched, QEvent* event) {
     const bool isTaken = QWidget::eventFilter(watched, event);
-    if (event->type() == QEvent::Resize &&
-        (watched == m_table->viewport() || watched == m_roundTable->viewport())) {
-        fitColumns();
+    if (event->type() == QEvent::Resize) {
+        watched == m_table->viewport() ? fitComparison() : fitRounds();
     }
     return isTaken;
 }
@@ -140,7 +138,11 @@ int ReviewPlace::wantedWidth() const {
            2 * m_whole->spacing() + 2 * kMargin;
 }
 
-void ReviewPlace::fitColumns() {
+void ReviewPlace::fitComparison() {
+    if (m_fittedTo == m_table->viewport()->width()) {
+        return;
+    }
+    m_fittedTo = m_table->viewport()->width();
     const int digits[ColumnCount] = {6, 8, 18, 13, 14, 12, 16};
     fitWrapped(*m_table, digits, Why);
     // A tag is known by its end and a state by both its words; the readings are wrapped instead.
@@ -159,12 +161,16 @@ void ReviewPlace::fitColumns() {
         m_table->setColumnWidth(Tag, m_table->columnWidth(Tag) + more);
         m_table->setColumnWidth(Dp, m_table->columnWidth(Dp) - more);
     }
-    const int roundDigits[] = {5, 10, 8, 6};
-    fitWrapped(*m_roundTable, roundDigits, 1);
-    for (QTableView* table : {m_table, m_roundTable}) {
-        if (table->wordWrap()) {
-            table->resizeRowsToContents();
-        }
+    if (m_table->wordWrap()) {
+        m_table->resizeRowsToContents();
+    }
+}
+
+void ReviewPlace::fitRounds() {
+    const int digits[] = {5, 10, 8, 6};
+    fitWrapped(*m_roundTable, digits, 1);
+    if (m_roundTable->wordWrap()) {
+        m_roundTable->resizeRowsToContents();
     }
 }
 
@@ -179,21 +185,21 @@ void ReviewPlace::takeFor(Column column, int least, Column other) {
 }
 
 int ReviewPlace::stateWidth() const {
-    QSet<QString> words;
+    // Thousands of rows say few things.
+    QSet<QString> steps;
     QModelIndex stated;
     for (int row = 0; row < m_comparison->rowCount(); ++row) {
         if (m_comparison->row(row).state) {
             stated = m_comparison->index(row, State);
-            for (const QString& word :
-                 m_comparison->row(row).cells.value(State).split(QStringLiteral(" → "))) {
-                words.insert(word);
-            }
+            steps.insert(m_comparison->row(row).cells.value(State));
         }
     }
     int widest = 0;
-    for (const QString& word : words) {
-        // The arrow stays on the line of the first.
-        widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(word + QStringLiteral(" →")));
+    for (const QString& step : steps) {
+        for (const QString& word : step.split(QStringLiteral(" → "))) {
+            // The arrow stays on the line of the first.
+            widest = std::max(widest, m_table->fontMetrics().horizontalAdvance(word + QStringLiteral(" →")));
+        }
     }
     return stated.isValid() ? widest + besideWords(stated, m_table->font()) + 1 : 0;
 }

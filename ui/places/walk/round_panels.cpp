@@ -29,7 +29,7 @@ constexpr base::MessageForm kMeterOverdue{
 std::optional<base::Fault> overdueMeter(const WorkbookBridge& bridge) {
     const auto id = bridge.instrument();
     const project::Instrument* meter = id ? bridge.project().instruments().find(*id) : nullptr;
-    if (meter == nullptr || !meter->overdueReason.empty() || !project::isOverdue(*meter, bridge.now())) {
+    if (meter == nullptr || !project::isOverdueUnexplained(*meter, bridge.now())) {
         return std::nullopt;
     }
     const std::string days = std::to_string(*project::daysSinceDue(*meter, bridge.now()));

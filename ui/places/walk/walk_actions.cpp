@@ -207,13 +207,9 @@ bool WalkPlace::isConvergenceShown() const {
 
 void WalkPlace::showConvergence() {
     const project::Project& project = m_bridge.project();
-    const project::Round* open = m_bridge.openRoundOrNull();
     std::vector<const balancing::Assessment*> rounds;
     for (const std::size_t i : project.roundsByNumber()) {
-        const base::Id& round = project.rounds()[i].id;
-        // While a round is walked its gaps are filled, so that its shares can be seen.
-        const bool isOpen = open != nullptr && open->id == round;
-        rounds.push_back(isOpen ? &m_bridge.assessment() : &m_rounds.of(round));
+        rounds.push_back(&m_rounds.shown(project.rounds()[i].id));
     }
     convergence()->setFigure(charts::convergenceChartOver(project, rounds, m_bridge.selectedBranch()));
 }

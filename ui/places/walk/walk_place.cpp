@@ -203,7 +203,11 @@ void WalkPlace::refreshTotals() {
         }
     }
     if (all.round) {
-        part(tr("on share"), QStringLiteral("%1/%2").arg(all.onShareCount).arg(all.terminalCount));
+        const balancing::ShareCount count = balancing::shareCount(all);
+        if (!count.isComplete()) {
+            part(tr("terminals read"), QStringLiteral("%1/%2").arg(count.read).arg(count.all));
+        }
+        part(tr("on share"), text::onShare(count));
     }
     const auto carried = std::count_if(
         all.branches.begin(), all.branches.end(),
