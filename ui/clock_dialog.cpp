@@ -62,9 +62,9 @@ ClockDialog::ClockDialog(const workbook::Workbook& workbook, QWidget* parent)
     layout->addLayout(form);
     layout->addWidget(m_result);
     layout->addWidget(buttons);
-    resize(kClockDialogWidth, sizeHint().height());
     m_time->selectAll();
     refresh();
+    resizeToWords(kClockDialogWidth);
 }
 
 base::Instant ClockDialog::stated() const {

@@ -12,7 +12,8 @@ namespace ww::balancing {
 /// Puts the usual lines behind those that are there; a line whose words are there already is left out.
 /// What a system must be before it is balanced, after general commissioning practice (common practice, no
 /// source): complete and clean, filled and vented, pumps and motors safe to run, everything open that must
-/// be open. The record keeps them in English; `wording` gives the words in which they may stand there as well.
+/// be open. The record keeps them in English; `wording` gives the words in which they may stand there as
+/// well.
 project::Edit addUsualReadiness(const project::Project& project, base::IdSource& ids,
                                 const base::Wording& wording = {});
 

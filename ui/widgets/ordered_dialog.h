@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QDialog>
+#include <QLayout>
 #include <QScreen>
 
 #include "ui/widgets/reading_order.h"
@@ -21,6 +22,11 @@ class OrderedDialog : public QDialog {
         constexpr int kFrame = 60;
         const QSize most = screen()->availableSize() - QSize(kFrame, kFrame);
         resize((QSize(width, height) * textScale(font())).boundedTo(most).expandedTo({width, height}));
+    }
+    /// The same with the height of what it holds, words wrapped in that width.
+    void resizeToWords(int width) {
+        resizeWithText(width, 0);
+        resize(this->width(), layout()->totalHeightForWidth(this->width()));
     }
     bool focusNextPrevChild(bool isForward) override {
         return goToNextStop(*this, isForward) || QDialog::focusNextPrevChild(isForward);

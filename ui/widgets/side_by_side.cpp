@@ -42,6 +42,13 @@ QSize SideBySide::minimumSizeHint() const {
     return {width, m_line->minimumSize().height()};
 }
 
+void SideBySide::setFirstWidth(int width) {
+    if (m_parts[0].width != width) {
+        m_parts[0].width = width;
+        arrange();
+    }
+}
+
 void SideBySide::arrange() {
     const int wanted = widthBeside(m_parts[0]) + kBetweenParts + widthBeside(m_parts[1]);
     const bool isBelow = width() < wanted;

@@ -22,6 +22,8 @@ class SideBySide : public QWidget {
     SideBySide(Part first, Part second, QWidget* parent = nullptr);
 
     QSize minimumSizeHint() const override;
+    /// What the first part is to have at least beside the other from now on, device-independent pixels.
+    void setFirstWidth(int width);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

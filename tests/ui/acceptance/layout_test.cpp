@@ -17,6 +17,7 @@
 #include "ui/charts/chart_view.h"
 #include "ui/delegates/wrapped_item.h"
 #include "ui/places/pump/pump_place.h"
+#include "ui/places/report/certificate_dialog.h"
 #include "ui/places/report/report_place.h"
 
 namespace ww::ui {
@@ -110,6 +111,16 @@ TEST(NotesOfAValve, areWholeInEachLanguage) {
         const QStringList faults = support::settledFaults(shown.desk.window);
         EXPECT_TRUE(faults.isEmpty()) << language << ": " << faults.join('\n').toStdString();
     }
+}
+
+TEST(LargerText, isWholeInADialog) {
+    const support::Spoken spoken("fr");
+    DeskWindow desk;
+    desk.window.setTextPoints(Preferences::kMostPoints);
+    CertificateDialog dialog("A. Fields", &desk.window);
+    dialog.show();
+    const QStringList faults = support::settledFaults(dialog);
+    EXPECT_TRUE(faults.isEmpty()) << faults.join('\n').toStdString();
 }
 
 class Lists : public testing::TestWithParam<std::tuple<double, const char*>> {};

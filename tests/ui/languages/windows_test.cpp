@@ -71,8 +71,8 @@ TEST(LanguageWindows, translateWordsAndLeaveNames) {
     EXPECT_EQ(text::terms(QStringLiteral("T-04")), QStringLiteral("T-04"));
 }
 
-// The usual list stands in the record in English and is read in the language of the screen; what is typed over
-// a line of it is the words of whoever typed it.
+// The usual list stands in the record in English and is read in the language of the screen; what is typed
+// over a line of it is the words of whoever typed it.
 TEST(LanguageWindows, sayTheUsualReadinessInTheirLanguage) {
     const Spoken spoken(QStringLiteral("de"));
     DeskWindow desk({.terminals = 3, .hasSurvey = false}, false);

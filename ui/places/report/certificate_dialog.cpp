@@ -51,8 +51,8 @@ CertificateDialog::CertificateDialog(const QString& person, QWidget* parent)
     for (QLineEdit* field : {m_name, m_firm, m_passphrase, m_again}) {
         connect(field, &QLineEdit::textChanged, this, &CertificateDialog::refresh);
     }
-    resize(kWidth, sizeHint().height());
     refresh();
+    resizeToWords(kWidth);
 }
 
 seal::SelfMade CertificateDialog::who() const {

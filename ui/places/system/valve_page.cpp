@@ -5,11 +5,13 @@
 #include <QHBoxLayout>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <numeric>
 
 #include "core/project/edit_label.h"
 #include "ui/places/column_fit.h"
 #include "ui/places/system/valve_chart.h"
 #include "ui/places/system/valve_fields.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 
@@ -56,15 +58,16 @@ ValvePage::ValvePage(WorkbookBridge& bridge, QWidget* parent)
     buttons->addWidget(m_add);
     buttons->addWidget(m_remove);
     buttons->addStretch(1);
-    auto* left = new QVBoxLayout;
+    auto* models = new QWidget(this);
+    auto* left = new QVBoxLayout(models);
+    left->setContentsMargins(0, 0, 0, 0);
     left->addLayout(buttons);
     left->addWidget(m_table, 1);
     left->addWidget(m_chart, 2);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(14);
-    row->addLayout(left, 3);
-    row->addWidget(m_points, 1);
+    m_content = new SideBySide({models, 0, 3, SideBySide::kAsItAsks}, {m_points, 0, 1, 0}, this);
+    row->addWidget(m_content);
     connect(m_add, &QPushButton::clicked, this, [this] { addValve(); });
     connect(m_remove, &QPushButton::clicked, this, [this] { removeValve(); });
     connect(m_table, &EntryTable::resized, this, &ValvePage::fit);
@@ -231,10 +234,13 @@ void ValvePage::fit() {
     constexpr int kDigits = 7;
     const int columns = m_model->columnCount();
     const int width = m_table->viewport()->width();
-    int least = 0;
+    std::vector<int> leasts;
     for (int column = 0; column < columns; ++column) {
-        least += leastColumnWidth(*m_table, column);
+        leasts.push_back(leastColumnWidth(*m_table, column));
     }
+    const int least = std::accumulate(leasts.begin(), leasts.end(), 0);
+    // Where the table of the model leaves them too little it stands below.
+    m_content->setFirstWidth(least + m_table->width() - width);
     if (least <= width) {
         std::vector<int> digits(static_cast<std::size_t>(columns), kDigits);
         digits.front() = kNameDigits;
@@ -243,8 +249,7 @@ void ValvePage::fit() {
         return;
     }
     for (int column = 0; column < columns; ++column) {
-        // The name takes what two others do.
-        m_table->setColumnWidth(column, width * (column == 0 ? 2 : 1) / (columns + 1));
+        m_table->setColumnWidth(column, width * leasts[static_cast<std::size_t>(column)] / least);
     }
     heightenWhereCut(*m_table);
 }

@@ -13,6 +13,8 @@
 
 namespace ww::ui {
 
+class SideBySide;
+
 /// A point of a valve's table while it is typed.
 struct ValvePointRow {
     std::optional<base::Decimal> setting;
@@ -62,6 +64,7 @@ class ValvePage : public QWidget {
     RowSheet<ValvePointRow> m_pointRows;
     RowPanel* m_points;
     charts::ChartView* m_chart;
+    SideBySide* m_content = nullptr;
 };
 
 }  // namespace ww::ui
