@@ -12,6 +12,8 @@ namespace {
 using text::narrowest;
 using text::widestThatFits;
 
+constexpr const char* kLetters = "column_letters";
+
 bool fitsInOneLine(const QString& text, const QFont& font, const QSize& room) {
     return QFontMetrics(font).horizontalAdvance(text) <= room.width();
 }
@@ -25,18 +27,21 @@ bool fitsWrapped(const QString& text, const QFont& font, const QSize& room) {
 
 }  // namespace
 
-FittedText fitText(const QString& text, const QFont& font, const QSize& room) {
+FittedText fitText(const QString& text, const QFont& font, const QSize& room, int widest) {
     const bool isHigh = room.height() >= 2 * QFontMetrics(font).height();
-    const auto fitting = widestThatFits(font, [&](const QFont& tried) {
-        return fitsInOneLine(text, tried, room) || (isHigh && fitsWrapped(text, tried, room));
-    });
+    const auto fitting = widestThatFits(
+        font,
+        [&](const QFont& tried) {
+            return fitsInOneLine(text, tried, room) || (isHigh && fitsWrapped(text, tried, room));
+        },
+        widest);
     if (fitting) {
         return {*fitting, text, !fitsInOneLine(text, *fitting, room), false};
     }
     constexpr QChar kNoBreak = QChar::Nbsp;
     if (isHigh && text.contains(kNoBreak)) {
         // Better a unit in the second line than a number that is cut.
-        return fitText(QString(text).replace(kNoBreak, ' '), font, room);
+        return fitText(QString(text).replace(kNoBreak, ' '), font, room, widest);
     }
     const QFont least = narrowest(font);
     const QFontMetrics metrics(least);
@@ -51,6 +56,17 @@ FittedText fitText(const QString& text, const QFont& font, const QSize& room) {
         }
     }
     return {least, metrics.elidedText(text, Qt::ElideRight, room.width()), false, true};
+}
+
+int columnLetters(const QWidget* view, int column) {
+    const auto percents = view != nullptr ? view->property(kLetters).value<QList<int>>() : QList<int>();
+    return percents.value(column, 100);
+}
+
+void setColumnLetters(QWidget& view, const QList<int>& percents) {
+    if (view.property(kLetters).value<QList<int>>() != percents) {
+        view.setProperty(kLetters, QVariant::fromValue(percents));
+    }
 }
 
 QFont cellFont(const QModelIndex& cell, const QFont& ofView) {

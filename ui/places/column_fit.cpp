@@ -138,23 +138,33 @@ void heightenWhereCut(QTableView& table) {
     const int usual = table.verticalHeader()->defaultSectionSize();
     // The widest letters are nearly twice as wide as the others: a text so short needs no measuring.
     const int wideLetter = 2 * table.fontMetrics().averageCharWidth();
+    QList<int> letters(table.model()->columnCount(), 100);
     for (int row = 0; row < std::min(table.model()->rowCount(), kMostRowsMeasured); ++row) {
-        bool isCut = false;
-        for (int column = 0; column < table.model()->columnCount() && !isCut; ++column) {
+        const auto fitted = [&](int column, int height) {
             const QModelIndex cell = table.model()->index(row, column);
-            if (table.isColumnHidden(column)) {
-                continue;
-            }
             const QString words = cell.data().toString();
-            const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, usual);
-            isCut = words.size() * wideLetter > room.width() &&
-                    fitText(words, cellFont(cell, table.font()), room).isCut;
+            // The line between two columns takes one pixel.
+            const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, height);
+            return words.size() * wideLetter > room.width()
+                       ? fitText(words, cellFont(cell, table.font()), room)
+                       : FittedText{table.font(), words};
+        };
+        bool isCut = false;
+        for (int column = 0; column < letters.size() && !isCut; ++column) {
+            isCut = !table.isColumnHidden(column) && fitted(column, usual).isCut;
         }
         const int height = isCut ? std::max(usual, twoLinesHeight(table.font())) : usual;
+        for (int column = 0; column < letters.size(); ++column) {
+            if (!table.isColumnHidden(column)) {
+                letters[column] = std::min(letters[column], text::stretchOf(fitted(column, height).font));
+            }
+        }
         if (table.rowHeight(row) != height) {
             table.setRowHeight(row, height);
         }
     }
+    setColumnLetters(table, letters);
+    table.viewport()->update();
 }
 
 void leaveRoomFor(QTableView& table, int columns) {

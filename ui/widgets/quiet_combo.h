@@ -1,4 +1,5 @@
-// A choice that a turned wheel never changes by accident. Knows no workbook.
+// A choice that a turned wheel never changes by accident, and whose words are written narrower where they have
+// little room; what is still cut is whole where a pointer rests on it. Knows no workbook.
 #pragma once
 
 #include <QComboBox>
@@ -7,11 +8,22 @@
 namespace ww::ui {
 
 class QuietCombo : public QComboBox {
+    Q_OBJECT
+
   public:
     using QComboBox::QComboBox;
 
+    /// What is written in the room there is, and the font of it.
+    struct Writing {
+        QFont font;
+        QString text;
+    };
+    Writing writing() const;
+
   protected:
     void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+    void paintEvent(QPaintEvent* event) override;
+    bool event(QEvent* event) override;
 };
 
 }  // namespace ww::ui
