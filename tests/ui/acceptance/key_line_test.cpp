@@ -178,7 +178,9 @@ void showPage(DeskWindow& desk, MainWindow::Place place, int page) {
 /// Gives the control the keys; false where it is not there.
 bool goTo(DeskWindow& desk, const Spot& spot) {
     desk.window.activateWindow();
-    QTest::qWaitForWindowActive(&desk.window);
+    if (!QTest::qWaitForWindowActive(&desk.window)) {
+        return false;
+    }
     showPage(desk, spot.place, spot.page);
     const std::vector<QWidget*> stops = stopsInReadingOrder(desk.window);
     if (spot.stop >= stops.size()) {
