@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QScrollBar>
 
 #include "ui/main_window.h"
 #include "ui/places/adjust/adjust_place.h"
@@ -18,6 +19,8 @@ void MainWindow::connectKeyLine() {
     connect(&m_followingKeys, &QTimer::timeout, this, &MainWindow::refreshKeyLine);
     // Not at once: what has the keys changes while parts of a place are still those of the job before.
     const auto follow = [this] { m_followingKeys.start(0); };
+    // Charts of the pump come when they are computed.
+    connect(&m_pumpAdvisor, &PumpAdvisor::changed, this, follow);
     connect(qApp, &QApplication::focusChanged, this, [this, follow](const QWidget*, QWidget* now) {
         disconnect(m_typedInHand);
         if (now == nullptr || now->window() != this) {
@@ -27,6 +30,8 @@ void MainWindow::connectKeyLine() {
             m_typedInHand = connect(line, &QLineEdit::textChanged, this, follow);
         } else if (const auto* text = qobject_cast<QPlainTextEdit*>(now)) {
             m_typedInHand = connect(text, &QPlainTextEdit::textChanged, this, follow);
+        } else if (const auto* area = qobject_cast<QAbstractScrollArea*>(now)) {
+            m_typedInHand = connect(area->verticalScrollBar(), &QScrollBar::rangeChanged, this, follow);
         }
         follow();
     });

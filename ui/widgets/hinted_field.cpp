@@ -43,9 +43,10 @@ QColor HintedField::hintColor() const {
     const QColor text = palette().color(QPalette::Text);
     const QColor paper = palette().color(QPalette::Base);
     const auto mixed = [&](float one, float other) { return kText * one + (1 - kText) * other; };
-    return isEnabled() ? QColor::fromRgbF(mixed(text.redF(), paper.redF()), mixed(text.greenF(), paper.greenF()),
-                                          mixed(text.blueF(), paper.blueF()))
-                       : text;
+    return isEnabled()
+               ? QColor::fromRgbF(mixed(text.redF(), paper.redF()), mixed(text.greenF(), paper.greenF()),
+                                  mixed(text.blueF(), paper.blueF()))
+               : text;
 }
 
 QString HintedField::shownHint() const {

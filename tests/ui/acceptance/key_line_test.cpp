@@ -172,6 +172,8 @@ void showPage(DeskWindow& desk, MainWindow::Place place, int page) {
             tabs->setCurrentIndex(page);
         }
     }
+    // What is in hand on a page is what the place takes in hand there.
+    desk.window.showPlace(place);
     QTest::qWait(80);
 }
 
@@ -205,7 +207,9 @@ bool acts(const Spot& spot, const QString& hint, bool isWalking) {
         if (!goTo(fresh.desk, spot)) {
             return false;
         }
-        EXPECT_TRUE(fresh.desk.keyLine().contains(hint)) << fresh.desk.keyLine().toStdString();
+        // Charts are there once they are computed.
+        EXPECT_TRUE(QTest::qWaitFor([&] { return fresh.desk.keyLine().contains(hint); }))
+            << hint.toStdString() << " is not in " << fresh.desk.keyLine().toStdString();
         DialogWatch dialogs;
         const QString before = lookOf(fresh.desk.window);
         const auto records = support::recordsOf(fresh.desk.project());
@@ -248,6 +252,9 @@ TEST_P(OfferedKeys, actWhereTheyAreOffered) {
                 const QString name = inHand->accessibleName();
                 if (!typed.isEmpty()) {
                     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+                    if (auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget())) {
+                        line->undo();  // a field that does not know Escape
+                    }
                 }
                 if (!typed.isEmpty() && !takesText) {
                     continue;

@@ -49,11 +49,18 @@ KeyHints WalkPlace::panelHint(const QWidget& inHand) const {
             .add(tr("Tab next choice"))
             .add(tr("Esc back to the grid"));
     }
-    keys.add(controlKeys(inHand));
+    const auto* close = m_closing->findChild<QPushButton*>(QString(), Qt::FindDirectChildrenOnly);
+    if (panel == m_closing && &inHand == close) {
+        return keys.add(tr("Enter closes the round"), m_closing->isReady()).add(tr("Esc back to the grid"));
+    }
     const auto* field = qobject_cast<const EntryField*>(&inHand);
     const auto* note = qobject_cast<const NoteField*>(&inHand);
     const bool isTyped = (field != nullptr && field->isTyped()) || (note != nullptr && note->isTyped());
-    return keys.add(panel == m_notes ? tr("Esc back to the walk") : tr("Esc back to the grid"), !isTyped);
+    if (panel == m_closing && isTyped) {
+        return keys.add(tr("Enter stores the reason")).add(tr("Esc restores")).add(tr("Tab next item"));
+    }
+    return keys.add(controlKeys(inHand))
+        .add(panel == m_notes ? tr("Esc back to the walk") : tr("Esc back to the grid"), !isTyped);
 }
 
 KeyHints WalkPlace::entryHint() const {
@@ -61,13 +68,12 @@ KeyHints WalkPlace::entryHint() const {
     const auto inHand = branchInHand();
     const project::Branch* branch = inHand ? project.branches().find(*inHand) : nullptr;
     const project::RoundState state = project.lastRound()->state;
-    const bool takes =
-        !m_bridge.isReadOnly() && branch != nullptr && m_bridge.openRoundOrNull() != nullptr;
-    const bool corrects =
-        !m_bridge.isReadOnly() && branch != nullptr && !m_model->isUnread(m_grid->currentRow()) &&
-        (state == project::RoundState::Closed || state == project::RoundState::SentBack);
-    const bool isAtSetting = m_isCard ? m_card->setting()->hasFocus()
-                                      : m_grid->currentIndex().column() == WalkModel::Setting;
+    const bool takes = !m_bridge.isReadOnly() && branch != nullptr && m_bridge.openRoundOrNull() != nullptr;
+    const bool corrects = !m_bridge.isReadOnly() && branch != nullptr &&
+                          !m_model->isUnread(m_grid->currentRow()) &&
+                          (state == project::RoundState::Closed || state == project::RoundState::SentBack);
+    const bool isAtSetting =
+        m_isCard ? m_card->setting()->hasFocus() : m_grid->currentIndex().column() == WalkModel::Setting;
     return KeyHints()
         .add(tr("digits Enter next valve"), takes)
         .add(tr("digits Enter correct the reading"), corrects)
