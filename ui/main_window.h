@@ -271,7 +271,7 @@ class MainWindow : public QMainWindow {
     HandbookWindow* m_handbook = nullptr;
     std::array<PlaceEntry, kPlaces> m_places;
     QStringList m_placeNames;
-    QString m_opened;  ///< the file that the preferences hold as open in this window; empty: none
+    QString m_opened;            ///< the file that the preferences hold as open in this window; empty: none
     QTimer m_rememberingOpened;  ///< runs until they do
     QTimer m_keepingDrafts;      ///< runs while something is typed that is not kept yet
     std::optional<base::Id> m_draftsOf;  ///< the workbook for which something typed is kept

@@ -1,5 +1,5 @@
-// A text that is typed in the walk and not entered: kept at the desk, so that a dead battery does not take it.
-// It is no reading and is never part of a job.
+// A text that is typed in the walk and not entered: kept at the desk, so that a dead battery does not take
+// it. It is no reading and is never part of a job.
 #pragma once
 
 #include <QString>

@@ -17,8 +17,8 @@ int stretchOf(const QFont& font);
 /// With the narrowest letters that may be written.
 QFont narrowest(const QFont& font);
 
-/// The widest letters of the font that `fits` accepts, in steps from `widest`, percent, down to the narrowest;
-/// nothing where it accepts none.
+/// The widest letters of the font that `fits` accepts, in steps from `widest`, percent, down to the
+/// narrowest; nothing where it accepts none.
 template <class Fits>
 std::optional<QFont> widestThatFits(const QFont& font, Fits fits, int widest = 100) {
     constexpr int kStep = 5;

@@ -1,5 +1,5 @@
-// The keys that act in a control while it has the keys of the keyboard, by its kind. Not for what a place or a
-// command of the window does.
+// The keys that act in a control while it has the keys of the keyboard, by its kind. Not for what a place or
+// a command of the window does.
 #pragma once
 
 #include <QWidget>

@@ -1,6 +1,6 @@
 // A line to type into that says, while it is empty, what belongs there; where it is short the hint is written
-// narrower, and where it is too short not at all: never cut. Undo and redo are the window's while the line has
-// nothing of its own to take back. Knows no workbook.
+// narrower, and where it is too short not at all: never cut. Undo and redo are the window's while the line
+// has nothing of its own to take back. Knows no workbook.
 #pragma once
 
 #include <QLineEdit>

@@ -1,5 +1,5 @@
-// A choice that a turned wheel never changes by accident, and whose words are written narrower where they have
-// little room; what is still cut is whole where a pointer rests on it. Knows no workbook.
+// A choice that a turned wheel never changes by accident, and whose words are written narrower where they
+// have little room; what is still cut is whole where a pointer rests on it. Knows no workbook.
 #pragma once
 
 #include <QComboBox>
