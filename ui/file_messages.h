@@ -30,6 +30,9 @@ inline constexpr base::MessageForm kLastJob{
     "last_job", "the job open here last is {1}; the menu File, Open Recent opens it"};
 inline constexpr base::MessageForm kJobBack{
     "job_back", "the job is back as it was stored last, {1}; go on where the cursor stands"};
+inline constexpr base::MessageForm kTypedBack{
+    "typed_back",
+    "\"{1}\" is typed in Walk and not entered; store it there with Enter, or clear it with Esc"};
 inline constexpr base::MessageForm kClockBehind{"clock_behind",
                                                 "this clock is {1} h {2} min before the last stored action, "
                                                 "so times of readings are uncertain; Ctrl+Alt+O, "

@@ -41,6 +41,7 @@ KeyList::KeyList(const Commands& commands, QWidget* parent) : OrderedDialog(pare
         {tr("In Adjust: log a try at the setting shown"), tr("digits, Enter")},
         {tr("In Adjust: follow the hand by one step, by one turn"), tr("Up, Down; PgUp, PgDn")},
         {tr("In Adjust: take an advised setting from the table"), tr("Enter in the table")},
+        {tr("In Instruments and People: remove the row in hand"), tr("Del")},
     };
     auto* table = new QTableWidget(0, 2, this);
     table->setHorizontalHeaderLabels({tr("Command"), tr("Keys")});

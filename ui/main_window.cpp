@@ -22,6 +22,7 @@ namespace ww::ui {
 namespace {
 
 constexpr int kRememberOpenedMilliseconds = 100;
+constexpr int kKeepDraftsMilliseconds = 1000;
 
 }  // namespace
 
@@ -42,7 +43,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_readOnly(new QLabel(this)),
       m_workInCopy(new QPushButton(tr("Work in a Copy and Merge Later…"), this)),
       m_notice(new NoticeLine(this)),
-      m_keyLine(new QLabel(this)),
+      m_keyLine(new KeyLine(this)),
       m_pad(new NumberPad(this)),
       m_folded(new QMenu(this)) {
     qApp->installEventFilter(new PlainLabels(this));
@@ -66,10 +67,14 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connectReviewCommands();
     connectPumpCommands();
     connectHelpCommands();
+    connectKeyLine();
     connect(&m_bridge, &WorkbookBridge::changed, this, [this](const project::ChangeSet& changes) {
         followOpened();
         endSettledNotice(changes);
         if (changes.isEmpty()) {
+            // What is kept of the workbook before stays kept, whatever becomes of its cells here.
+            m_draftsOf.reset();
+            m_keepingDrafts.stop();
             recallPerson();
         }
         refresh();
@@ -92,6 +97,9 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     m_rememberingOpened.setSingleShot(true);
     m_rememberingOpened.setInterval(kRememberOpenedMilliseconds);
     connect(&m_rememberingOpened, &QTimer::timeout, this, &MainWindow::rememberOpened);
+    m_keepingDrafts.setSingleShot(true);
+    m_keepingDrafts.setInterval(kKeepDraftsMilliseconds);
+    connect(&m_keepingDrafts, &QTimer::timeout, this, &MainWindow::keepDrafts);
     setAcceptDrops(true);
     if (!restoreGeometry(m_preferences.windowGeometry())) {
         resize(1280, 720);
@@ -115,9 +123,6 @@ void MainWindow::buildFrame() {
     m_readOnly->setWordWrap(true);
     m_keyLine->setObjectName(QStringLiteral("key_line"));
     m_keyLine->setAccessibleName(tr("Keys of this place"));
-    m_keyLine->setTextFormat(Qt::PlainText);
-    m_keyLine->setWordWrap(true);
-    m_keyLine->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
 
     // The notice has the width of both, so that the place and the pad keep their height.
     auto* content = new QHBoxLayout;
@@ -182,8 +187,8 @@ void MainWindow::refreshCommands() {
     const bool isRoundOpen = isWritable && m_bridge.openRoundOrNull() != nullptr;
     const QString undo = m_bridge.undoLabel();
     const QString redo = m_bridge.redoLabel();
-    m_commands->undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo %1").arg(undo));
-    m_commands->redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo %1").arg(redo));
+    m_commands->undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo %1").arg(withoutLetter(undo)));
+    m_commands->redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo %1").arg(withoutLetter(redo)));
     // Where it cannot undo it says what to do instead.
     m_commands->undo->setEnabled(!undo.isEmpty() || isReviewStepNewest());
     m_commands->redo->setEnabled(!redo.isEmpty());
@@ -253,7 +258,7 @@ void MainWindow::refreshPeopleAndMeters() {
                              const auto& name, void (WorkbookBridge::*set)(std::optional<base::Id>)) {
         menu->clear();
         for (const auto& record : records) {
-            QAction* action = menu->addAction(QString::fromStdString(name(record)));
+            QAction* action = menu->addAction(withoutLetter(QString::fromStdString(name(record))));
             action->setCheckable(true);
             action->setChecked(chosen == record.id);
             connect(action, &QAction::triggered, this, [this, set, id = record.id] { (m_bridge.*set)(id); });

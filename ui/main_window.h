@@ -22,6 +22,7 @@
 #include "ui/preferences.h"
 #include "ui/pump_advisor.h"
 #include "ui/widgets/job_strip.h"
+#include "ui/widgets/key_line.h"
 #include "ui/widgets/notice_line.h"
 #include "ui/widgets/number_pad.h"
 #include "ui/widgets/side_list.h"
@@ -108,7 +109,7 @@ class MainWindow : public QMainWindow {
         QWidget* widget = nullptr;
         std::function<void(const Look&)> setLook;
         std::function<void()> takeFocus;
-        std::function<QString()> hint;
+        std::function<KeyHints(const QWidget* inHand)> hint;
     };
 
     void buildFrame();
@@ -120,7 +121,7 @@ class MainWindow : public QMainWindow {
     /// Puts what holds a place where the stack kept room for it; what is shown stays.
     void putOnShelf(Place place, QWidget* area);
     template <class Widget>
-    PlaceEntry entryOf(Widget* widget, std::function<QString()> hint);
+    PlaceEntry entryOf(Widget* widget, std::function<KeyHints(const QWidget*)> hint);
     /// The place if it is made, else null.
     template <class Widget>
     Widget* there(Place place) const {
@@ -162,8 +163,10 @@ class MainWindow : public QMainWindow {
     void refresh();
     void refreshCommands();
     void refreshKeyLine();
-    /// The keys that act in a place that has no say of its own in them.
-    QString usualHint(Place place) const;
+    /// The keys that act in a place that has no say of its own in them, while this control has them.
+    KeyHints usualHint(Place place, const QWidget* inHand) const;
+    /// The line of keys follows what has them and what is typed there.
+    void connectKeyLine();
     /// Whether the key that takes the practice meter's value acts where the place stands.
     bool takesMeter() const;
     void refreshStrip();
@@ -186,6 +189,12 @@ class MainWindow : public QMainWindow {
     /// Who works in this workbook here, as the desk remembers it.
     void recallPerson();
     void rememberPerson();
+    /// Keeps at the desk what is typed in the walk and not entered, and forgets it once nothing is.
+    void followTyped();
+    void keepDrafts();
+    /// What was typed in this workbook before and never entered stands in its cells again. It is no reading
+    /// until a person enters it.
+    void offerDrafts();
     /// Says which job was open here last, while none is.
     void tellLastJob();
     /// Keeps in the preferences that the workbook of this window is open for changes, and which no more.
@@ -257,15 +266,19 @@ class MainWindow : public QMainWindow {
     QLabel* m_readOnly;
     QPushButton* m_workInCopy;  ///< beside it
     NoticeLine* m_notice;
-    QLabel* m_keyLine;
+    KeyLine* m_keyLine;
+    QTimer m_followingKeys;  ///< runs until the line of keys is that of what has them
+    QMetaObject::Connection m_typedInHand;
     NumberPad* m_pad;
     QSet<QChar> m_menuLetters;  ///< under Alt
     QMenu* m_folded;            ///< the places and all menus, behind one button
     HandbookWindow* m_handbook = nullptr;
     std::array<PlaceEntry, kPlaces> m_places;
     QStringList m_placeNames;
-    QString m_opened;  ///< the file that the preferences hold as open in this window; empty: none
+    QString m_opened;            ///< the file that the preferences hold as open in this window; empty: none
     QTimer m_rememberingOpened;  ///< runs until they do
+    QTimer m_keepingDrafts;      ///< runs while something is typed that is not kept yet
+    std::optional<base::Id> m_draftsOf;  ///< the workbook for which something typed is kept
     bool m_isApplyingLook = false;
     bool m_isSmall = false;
     bool m_isNoticeOfPlace = false;   ///< what the notice says is done with when its place is left

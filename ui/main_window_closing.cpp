@@ -31,10 +31,17 @@ bool storeAll(const QWidget& parent, bool (Field::*store)(), const std::function
     return true;
 }
 
+/// Whether a field holds what was typed in an earlier session: it keeps no window open and stays kept.
+bool isOffered(const QWidget& field) {
+    const auto* table = qobject_cast<const EntryTable*>(&field);
+    const auto* line = qobject_cast<const EntryField*>(&field);
+    return (table != nullptr && table->isOffered()) || (line != nullptr && line->isOffered());
+}
+
 }  // namespace
 
 bool MainWindow::storeTyped() {
-    const auto show = [this](QWidget* field) { return showRefused(field); };
+    const auto show = [this](QWidget* field) { return !isOffered(*field) && showRefused(field); };
     if (!storeAll(*this, &EntryTable::commitEdit, show) || !storeAll(*this, &EntryField::commit, show) ||
         !storeAll(*this, &NoteField::commit, show)) {
         return false;

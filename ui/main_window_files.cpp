@@ -15,6 +15,7 @@
 #include "ui/job_files.h"
 #include "ui/long_work.h"
 #include "ui/main_window.h"
+#include "ui/mnemonics.h"
 #include "ui/text/label.h"
 #include "ui/text/words.h"
 
@@ -44,6 +45,7 @@ bool MainWindow::followOpening(const QString& file, const base::Outcome& opened)
         raise(base::Fault{&kNobodyChosen, {}, {}});
     }
     tellClock();
+    offerDrafts();
     return true;
 }
 
@@ -147,14 +149,14 @@ void MainWindow::refreshRecent() {
     menu->clear();
     for (const QString& file : m_preferences.recentFiles()) {
         if (QFileInfo::exists(file)) {
-            QAction* action = menu->addAction(QFileInfo(file).fileName());
+            QAction* action = menu->addAction(withoutLetter(QFileInfo(file).fileName()));
             action->setToolTip(file);
             connect(action, &QAction::triggered, this, [this, file] {
                 canTake(file) ? static_cast<void>(openFile(file)) : emit anotherWindowWanted(file);
             });
         } else {
             QMenu* missing = menu->addMenu(tr("%1 (missing)").arg(QFileInfo(file).fileName()));
-            QAction* gone = missing->addAction(file);
+            QAction* gone = missing->addAction(withoutLetter(file));
             gone->setEnabled(false);
             connect(missing->addAction(tr("Remove from List")), &QAction::triggered, this, [this, file] {
                 m_preferences.forgetFile(file);

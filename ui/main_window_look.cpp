@@ -20,7 +20,8 @@ void MainWindow::connectViewCommands() {
     connect(m_commands->nextDisplay, &QAction::triggered, this,
             [this] { setDisplay(theme::next(m_preferences.display())); });
     connect(m_commands->preferences, &QAction::triggered, this, &MainWindow::showPreferences);
-    connect(m_commands->largeTargets, &QAction::toggled, this, &MainWindow::setLargeTargets);
+    // Not by toggled: the look that a window starts with marks the command before a place is made.
+    connect(m_commands->largeTargets, &QAction::triggered, this, &MainWindow::setLargeTargets);
     connect(m_pad, &NumberPad::keyTouched, this, &MainWindow::typeFromPad);
     connect(m_pad, &NumberPad::settingStepped, this, [this](int steps) {
         place() == Adjust ? adjust()->stepSetting(steps) : walk()->stepSetting(steps);
@@ -65,7 +66,7 @@ void MainWindow::applyLook() {
     constexpr int kItemMargin = 14;
     m_sideList->setFixedWidth(
         std::max(m_look.metrics.sideListWidth, m_sideList->sizeHintForColumn(0) + kItemMargin));
-    m_keyLine->setMinimumHeight(m_look.metrics.keyLineHeight);
+    m_keyLine->setFixedHeight(std::max(m_look.metrics.keyLineHeight, QFontMetrics(m_look.font).height() + 4));
     m_notice->setFixedHeight(std::max(34, 2 * QFontMetrics(m_look.font).height() + 4));
     for (const PlaceEntry& entry : m_places) {
         if (entry.widget != nullptr) {

@@ -27,7 +27,7 @@ void MainWindow::buildShelves() {
 }
 
 template <class Widget>
-MainWindow::PlaceEntry MainWindow::entryOf(Widget* widget, std::function<QString()> hint) {
+MainWindow::PlaceEntry MainWindow::entryOf(Widget* widget, std::function<KeyHints(const QWidget*)> hint) {
     const auto setLook = [widget](const Look& look) {
         if constexpr (requires { widget->setMetrics(look.metrics); }) {
             widget->setMetrics(look.metrics);
@@ -38,7 +38,7 @@ MainWindow::PlaceEntry MainWindow::entryOf(Widget* widget, std::function<QString
 }
 
 MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
-    const auto usual = [this, place] { return usualHint(place); };
+    const auto usual = [this, place](const QWidget* inHand) { return usualHint(place, inHand); };
     const auto settlingPages = [this](auto* made) {
         connect(made, &std::remove_pointer_t<decltype(made)>::pageMade, this,
                 [this, made] { settle(*made); });
@@ -47,7 +47,7 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
     const auto hinting = [this](auto* made) {
         connect(made, &std::remove_pointer_t<decltype(made)>::hintChanged, this,
                 &MainWindow::refreshCommands);
-        return entryOf(made, [made] { return made->hint(); });
+        return entryOf(made, [made](const QWidget* inHand) { return made->hint(inHand); });
     };
     switch (place) {
         case Job:
@@ -58,8 +58,11 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
             connect(system, &SystemPlace::tablePasted, this, &MainWindow::importPasted);
             return entryOf(system, usual);
         }
-        case Walk:
-            return hinting(settlingPages(new WalkPlace(m_bridge, m_advisor, m_assessedRounds, shelf)));
+        case Walk: {
+            auto* walk = settlingPages(new WalkPlace(m_bridge, m_advisor, m_assessedRounds, shelf));
+            connect(walk, &WalkPlace::typedChanged, this, &MainWindow::followTyped);
+            return hinting(walk);
+        }
         case Adjust:
             return hinting(new AdjustPlace(m_bridge, m_advisor, shelf));
         case Pump:

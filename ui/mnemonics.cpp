@@ -60,6 +60,10 @@ QString withFreeLetter(const QString& words, QSet<QChar>& taken) {
     return plain;
 }
 
+QString withoutLetter(QString words) {
+    return words.replace('&', QStringLiteral("&&"));
+}
+
 QSet<QChar> settleMenus(QMenuBar& bar) {
     QSet<QChar> taken;
     for (QAction* top : bar.actions()) {

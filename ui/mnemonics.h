@@ -12,6 +12,9 @@ namespace ww::ui {
 /// first that is free, else none. Words without a mark stay as they are.
 QString withFreeLetter(const QString& words, QSet<QChar>& taken);
 
+/// Words that a person chose, for a control: they mark no letter, and their own "&" shows.
+QString withoutLetter(QString words);
+
 /// Gives the menus of a bar, and the commands within each, letters of their own. What the menus took.
 QSet<QChar> settleMenus(QMenuBar& bar);
 

@@ -7,7 +7,7 @@
 namespace ww::ui {
 
 /// An event filter of the whole program: a label that would guess what its text is shows it as it stands,
-/// tool tips included.
+/// tool tips included, and a tool tip that repeats a label is shown where the label is cut alone.
 class PlainLabels : public QObject {
     Q_OBJECT
 

@@ -17,6 +17,10 @@ const QString kRecent = QStringLiteral("files/recent");
 const QString kUnclosed = QStringLiteral("files/unclosed");
 const QString kGeometry = QStringLiteral("window/geometry");
 const QString kDesk = QStringLiteral("desk");
+const QString kTyped = QStringLiteral("typed");
+const QString kReadingTyped = QStringLiteral("reading");
+const QString kSettingTyped = QStringLiteral("setting");
+constexpr QChar kBetweenParts = ' ';
 
 /// The settings' key of what is remembered of one workbook.
 QString deskKey(const base::Id& workbook, const QString& what) {
@@ -181,6 +185,37 @@ std::optional<int> Preferences::placeIn(const base::Id& workbook) const {
 
 void Preferences::rememberPlace(const base::Id& workbook, int place) {
     m_settings.setValue(deskKey(workbook, "place"), place);
+}
+
+std::vector<TypedDraft> Preferences::draftsIn(const base::Id& workbook) const {
+    std::vector<TypedDraft> drafts;
+    for (const QString& kept : m_settings.value(deskKey(workbook, kTyped)).toStringList()) {
+        const auto part = [&](int i) { return kept.section(kBetweenParts, i, i); };
+        const auto round = base::Id::fromText(part(0).toStdString());
+        const auto branch = base::Id::fromText(part(1).toStdString());
+        // The text comes last and may hold anything.
+        const QString text = kept.section(kBetweenParts, 3);
+        if (round && branch && !text.isEmpty()) {
+            const auto field =
+                part(2) == kSettingTyped ? TypedDraft::Field::Setting : TypedDraft::Field::Reading;
+            drafts.push_back({*round, *branch, field, text});
+        }
+    }
+    return drafts;
+}
+
+void Preferences::keepDrafts(const base::Id& workbook, const std::vector<TypedDraft>& drafts) {
+    QStringList kept;
+    for (const TypedDraft& draft : drafts) {
+        const bool isSetting = draft.field == TypedDraft::Field::Setting;
+        kept << QStringList{QString::fromStdString(draft.round.text()),
+                            QString::fromStdString(draft.branch.text()),
+                            isSetting ? kSettingTyped : kReadingTyped, draft.text}
+                    .join(kBetweenParts);
+    }
+    const QString key = deskKey(workbook, kTyped);
+    kept.isEmpty() ? m_settings.remove(key) : m_settings.setValue(key, kept);
+    m_settings.sync();
 }
 
 QByteArray Preferences::windowGeometry() const {

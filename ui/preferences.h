@@ -1,14 +1,17 @@
 // What this desk remembers between sessions: window, display, text size, recent files, what was not
-// closed, and of each workbook who works in it here and where. Facts of a job are in its workbook, never
-// here. Unknown keys stay as they are.
+// closed, and of each workbook who works in it here and where, and what is typed in it and not entered. Facts
+// of a job are in its workbook, never here. Unknown keys stay as they are.
 #pragma once
 
 #include <QByteArray>
 #include <QSettings>
 #include <QStringList>
+#include <optional>
+#include <vector>
 
 #include "core/exchange/table_mapping.h"
 #include "ui/theme/theme.h"
+#include "ui/typed_draft.h"
 
 namespace ww::ui {
 
@@ -70,6 +73,10 @@ class Preferences {
     /// The place of this workbook that was shown last, in the window's order; nothing where none was.
     std::optional<int> placeIn(const base::Id& workbook) const;
     void rememberPlace(const base::Id& workbook, int place);
+
+    /// What is typed in this workbook here and not entered. Written to disk at once.
+    std::vector<TypedDraft> draftsIn(const base::Id& workbook) const;
+    void keepDrafts(const base::Id& workbook, const std::vector<TypedDraft>& drafts);
 
     QByteArray windowGeometry() const;
     void setWindowGeometry(const QByteArray& geometry);

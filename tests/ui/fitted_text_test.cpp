@@ -65,9 +65,6 @@ TEST(HintedField, writesItsHintAsNarrowAsCellsAndNoNarrower) {
         const FittedText cell = fitText(words, field.font(), {room, field.fontMetrics().height()});
         EXPECT_EQ(field.hintFont(), cell.font) << width;
         EXPECT_EQ(field.shownHint().isEmpty(), cell.isCut) << width;
-        EXPECT_EQ(isCutIn(words, field.font(), {room, field.fontMetrics().height()}), cell.isCut) << width;
-        const QSize high(room, twoLinesHeight(field.font()));
-        EXPECT_EQ(isCutIn(words, field.font(), high), fitText(words, field.font(), high).isCut) << width;
         EXPECT_TRUE(field.hintFont().stretch() == 0 || field.hintFont().stretch() >= text::kLeastStretch);
     }
     EXPECT_TRUE(field.shownHint().isEmpty());

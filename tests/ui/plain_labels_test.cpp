@@ -4,9 +4,12 @@
 
 #include <gtest/gtest.h>
 
+#include <QHelpEvent>
 #include <QLabel>
+#include <QToolTip>
 
 #include "tests/ui/support/desk_window.h"
+#include "ui/widgets/quiet_combo.h"
 
 namespace ww::ui {
 namespace {
@@ -56,6 +59,45 @@ TEST(PlainLabels, aLabelThatAsksForRichTextKeepsIt) {
     QTest::qWait(0);
     EXPECT_EQ(rich.textFormat(), Qt::RichText);
     EXPECT_EQ(plain.textFormat(), Qt::PlainText);
+}
+
+TEST(PlainLabels, aToolTipThatRepeatsALabelIsShownWhereTheLabelIsCut) {
+    support::DeskWindow desk;
+    QLabel label("a word that says all of it", &desk.window);
+    label.setToolTip(label.text());
+    label.show();
+    for (const bool isCut : {false, true}) {
+        QToolTip::hideText();
+        label.resize(isCut ? label.sizeHint().width() / 2 : 2 * label.sizeHint().width(), 30);
+        QHelpEvent resting(QEvent::ToolTip, QPoint(5, 5), label.mapToGlobal(QPoint(5, 5)));
+        QApplication::sendEvent(&label, &resting);
+        EXPECT_EQ(QToolTip::text() == label.text(), isCut);
+    }
+    QToolTip::hideText();
+}
+
+// A menu that named "A & B" after a mark would lose the sign and have two letters under Alt.
+TEST(PlainLabels, namesThatAPersonChoseMarkNoLetter) {
+    support::DeskWindow desk;
+    project::Branch branch = desk.project().branches().at(desk.project().branchTagged("B-01")->id);
+    branch.tag = "AHU & FCU";
+    ASSERT_TRUE(desk.bridge().apply({"tag of AHU & FCU", {branch}, {}, true}).ok());
+    const QString undo = desk.window.commands().undo->text();
+    EXPECT_TRUE(undo.contains("AHU && FCU")) << undo.toStdString();
+}
+
+TEST(QuietCombo, writesItsWordsNarrowerBeforeItCutsThem) {
+    QuietCombo choice;
+    choice.addItem("M-2, calibrated to 2027-03-31");
+    const int wide = choice.sizeHint().width();
+    choice.resize(wide + 20, choice.sizeHint().height());
+    EXPECT_EQ(choice.writing().text, choice.currentText());
+    EXPECT_EQ(choice.writing().font, choice.font());
+    choice.resize(wide * 85 / 100, choice.height());
+    EXPECT_EQ(choice.writing().text, choice.currentText()) << "whole, in narrower letters";
+    EXPECT_LT(choice.writing().font.stretch(), 100);
+    choice.resize(wide / 2, choice.height());
+    EXPECT_NE(choice.writing().text, choice.currentText());
 }
 
 }  // namespace

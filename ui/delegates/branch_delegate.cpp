@@ -54,7 +54,8 @@ void BranchDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     const bool isWrapped = wraps(option);
     const QFont font = cellFont(index, option.font);
     const FittedText fitted =
-        isWrapped ? FittedText{font, whole, true, false} : fitText(whole, font, box.size());
+        isWrapped ? FittedText{font, whole, true, false}
+                  : fitText(whole, font, box.size(), columnLetters(option.widget, index.column()));
     painter->setFont(fitted.font);
     // Signs and units stay on their side of the digits in a layout from right to left.
     painter->setLayoutDirection(whole.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);

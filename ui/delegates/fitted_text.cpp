@@ -12,6 +12,8 @@ namespace {
 using text::narrowest;
 using text::widestThatFits;
 
+constexpr const char* kLetters = "column_letters";
+
 bool fitsInOneLine(const QString& text, const QFont& font, const QSize& room) {
     return QFontMetrics(font).horizontalAdvance(text) <= room.width();
 }
@@ -38,24 +40,26 @@ int widestWorthTrying(const QString& text, const QFont& font, const QSize& room)
 
 }  // namespace
 
-FittedText fitText(const QString& text, const QFont& font, const QSize& room) {
-    if (fitsInOneLine(text, font, room)) {
+FittedText fitText(const QString& text, const QFont& font, const QSize& room, int widest) {
+    if (widest >= 100 && fitsInOneLine(text, font, room)) {
         return {font, text, false, false};
     }
     const bool isHigh = hasTwoLines(font, room);
-    const int widest = widestWorthTrying(text, font, room);
-    const auto fitting = widestThatFits(font, [&](const QFont& tried) {
-        const int stretch = tried.stretch() > 0 ? tried.stretch() : 100;
-        return stretch <= widest &&
-               (fitsInOneLine(text, tried, room) || (isHigh && fitsWrapped(text, tried, room)));
-    });
+    const int worthTrying = widestWorthTrying(text, font, room);
+    const auto fitting = widestThatFits(
+        font,
+        [&](const QFont& tried) {
+            return text::stretchOf(tried) <= worthTrying &&
+                   (fitsInOneLine(text, tried, room) || (isHigh && fitsWrapped(text, tried, room)));
+        },
+        widest);
     if (fitting) {
         return {*fitting, text, !fitsInOneLine(text, *fitting, room), false};
     }
     constexpr QChar kNoBreak = QChar::Nbsp;
     if (isHigh && text.contains(kNoBreak)) {
         // Better a unit in the second line than a number that is cut.
-        return fitText(QString(text).replace(kNoBreak, ' '), font, room);
+        return fitText(QString(text).replace(kNoBreak, ' '), font, room, widest);
     }
     const QFont least = narrowest(font);
     const QFontMetrics metrics(least);
@@ -72,12 +76,15 @@ FittedText fitText(const QString& text, const QFont& font, const QSize& room) {
     return {least, metrics.elidedText(text, Qt::ElideRight, room.width()), false, true};
 }
 
-bool isCutIn(const QString& text, const QFont& font, const QSize& room) {
-    if (fitsInOneLine(text, font, room)) {
-        return false;
+int columnLetters(const QWidget* view, int column) {
+    const auto percents = view != nullptr ? view->property(kLetters).value<QList<int>>() : QList<int>();
+    return percents.value(column, 100);
+}
+
+void setColumnLetters(QWidget& view, const QList<int>& percents) {
+    if (view.property(kLetters).value<QList<int>>() != percents) {
+        view.setProperty(kLetters, QVariant::fromValue(percents));
     }
-    return hasTwoLines(font, room) ? fitText(text, font, room).isCut
-                                   : !fitsInOneLine(text, narrowest(font), room);
 }
 
 QFont cellFont(const QModelIndex& cell, const QFont& ofView) {

@@ -6,6 +6,7 @@
 #include <QModelIndex>
 #include <QSize>
 #include <QString>
+#include <QWidget>
 
 namespace ww::ui {
 
@@ -19,10 +20,14 @@ struct FittedText {
     bool isCut = false;  ///< nothing helped: the end of the text is left out
 };
 
-/// `room`: of the words alone, device-independent pixels.
-FittedText fitText(const QString& text, const QFont& font, const QSize& room);
-/// Whether fitText() would leave out its end; quicker.
-bool isCutIn(const QString& text, const QFont& font, const QSize& room);
+/// `room`: of the words alone, device-independent pixels. `widest`: letters no wider than so many percent.
+FittedText fitText(const QString& text, const QFont& font, const QSize& room, int widest = 100);
+
+/// The letters in which all cells of a column are written, percent of their width; 100 in a view for which
+/// nothing was said.
+int columnLetters(const QWidget* view, int column);
+/// Says it for each column of a view.
+void setColumnLetters(QWidget& view, const QList<int>& percents);
 
 /// The font of a cell in a view with that font.
 QFont cellFont(const QModelIndex& cell, const QFont& ofView);

@@ -138,23 +138,38 @@ void heightenWhereCut(QTableView& table) {
     const int usual = table.verticalHeader()->defaultSectionSize();
     // The widest letters are nearly twice as wide as the others: a text so short needs no measuring.
     const int wideLetter = 2 * table.fontMetrics().averageCharWidth();
+    QList<int> letters(table.model()->columnCount(), 100);
     for (int row = 0; row < std::min(table.model()->rowCount(), kMostRowsMeasured); ++row) {
-        bool isCut = false;
-        for (int column = 0; column < table.model()->columnCount() && !isCut; ++column) {
-            const QModelIndex cell = table.model()->index(row, column);
-            if (table.isColumnHidden(column)) {
-                continue;
+        QList<int> ofRow(letters.size(), 100);
+        const auto isCutAt = [&](int height) {
+            bool isCut = false;
+            for (int column = 0; column < letters.size(); ++column) {
+                const QModelIndex cell = table.model()->index(row, column);
+                const QString words = table.isColumnHidden(column) ? QString() : cell.data().toString();
+                // The line between two columns takes one pixel.
+                const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, height);
+                if (words.size() * wideLetter > room.width()) {
+                    const FittedText fitted = fitText(words, cellFont(cell, table.font()), room);
+                    ofRow[column] = text::stretchOf(fitted.font);
+                    isCut = isCut || fitted.isCut;
+                }
             }
-            const QString words = cell.data().toString();
-            const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, usual);
-            isCut = words.size() * wideLetter > room.width() &&
-                    isCutIn(words, cellFont(cell, table.font()), room);
+            return isCut;
+        };
+        int height = usual;
+        if (isCutAt(usual)) {
+            height = std::max(usual, twoLinesHeight(table.font()));
+            isCutAt(height);
         }
-        const int height = isCut ? std::max(usual, twoLinesHeight(table.font())) : usual;
+        for (int column = 0; column < letters.size(); ++column) {
+            letters[column] = std::min(letters[column], ofRow[column]);
+        }
         if (table.rowHeight(row) != height) {
             table.setRowHeight(row, height);
         }
     }
+    setColumnLetters(table, letters);
+    table.viewport()->update();
 }
 
 void leaveRoomFor(QTableView& table, int columns) {

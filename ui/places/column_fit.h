@@ -28,7 +28,8 @@ int leastColumnWidth(const QTableView& table, int column);
 int wordsColumnWidth(const QTableView& table, int column);
 
 /// Rows in which a cell would be cut in one line become two lines high, all others as high as the table's
-/// rows are. For tables that do not wrap their words themselves.
+/// rows are; all cells of a column are written in the letters that the longest of them needs. For tables that
+/// do not wrap their words themselves.
 void heightenWhereCut(QTableView& table);
 
 /// Asks that the view be as wide as its columns at their least, px in all.

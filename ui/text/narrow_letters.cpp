@@ -10,6 +10,11 @@ QFont narrowed(const QFont& font, int stretch) {
     return made;
 }
 
+int stretchOf(const QFont& font) {
+    // A font that nobody narrowed has none.
+    return font.stretch() == QFont::AnyStretch ? 100 : font.stretch();
+}
+
 QFont narrowest(const QFont& font) {
     return narrowed(font, kLeastStretch);
 }

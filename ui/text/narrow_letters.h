@@ -12,16 +12,18 @@ inline constexpr int kLeastStretch = 70;
 
 /// The font with letters of that width, percent; at 100 the font as it is.
 QFont narrowed(const QFont& font, int stretch);
+/// How wide the letters of a font are, percent.
+int stretchOf(const QFont& font);
 /// With the narrowest letters that may be written.
 QFont narrowest(const QFont& font);
 
-/// The widest letters of the font that `fits` accepts, in steps down to the narrowest; nothing where it
-/// accepts none.
+/// The widest letters of the font that `fits` accepts, in steps from `widest`, percent, down to the
+/// narrowest; nothing where it accepts none.
 template <class Fits>
-std::optional<QFont> widestThatFits(const QFont& font, Fits fits) {
+std::optional<QFont> widestThatFits(const QFont& font, Fits fits, int widest = 100) {
     // Few widths: a column looks calm, and each width of letters is loaded by itself.
     constexpr int kStep = 15;
-    for (int stretch = 100; stretch >= kLeastStretch; stretch -= kStep) {
+    for (int stretch = widest; stretch >= kLeastStretch; stretch -= kStep) {
         if (QFont tried = narrowed(font, stretch); fits(tried)) {
             return tried;
         }

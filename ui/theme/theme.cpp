@@ -194,6 +194,12 @@ QString styleSheet(const Tokens& t, const Metrics& m) {
         "QLineEdit, QComboBox { min-height: %HEIGHT%px; border: %WIDTH% solid %LINE%; border-radius: 2px;"
         " background: %PAPER%; color: %INK%; padding: 0 6px; selection-background-color: %INK%;"
         " selection-color: %PAPER%; }\n"
+        // What takes no typing has no paper under it: a dashed frame where it is off for now, a line below
+        // where it can only be read and copied.
+        "QLineEdit:read-only, QPlainTextEdit:read-only { border-color: %PANEL% %PANEL% %LINE% %PANEL%;"
+        " border-radius: 0; background: %PANEL%; }\n"
+        "QLineEdit:disabled, QComboBox:disabled, QPlainTextEdit:disabled { border-color: %LINE%;"
+        " border-style: dashed; color: %SOFT%; background: %PANEL%; }\n"
         "QLineEdit:focus, QComboBox:focus { border: %FOCUS%px solid %INK%; min-height: %INNER%px; padding: 0 "
         "4px; }\n"
         "QTableView, QListView, QTreeView { background: %PAPER%; color: %INK%; border: %WIDTH% solid %LINE%;"

@@ -2,7 +2,6 @@
 
 #include <QKeyEvent>
 #include <QPointer>
-#include <utility>
 
 namespace ww::ui {
 
@@ -18,11 +17,15 @@ bool isUndoOrRedo(const QKeyEvent& event) {
 
 }  // namespace
 
-EntryField::EntryField(QWidget* parent) : HintedField(parent) {}
+EntryField::EntryField(QWidget* parent) : HintedField(parent) {
+    // Who types on has taken what was offered.
+    connect(this, &QLineEdit::textEdited, this, &EntryField::takeOffered);
+}
 
 void EntryField::setStored(const QString& text) {
     m_stored = text;
     m_isRefused = false;
+    m_isOffered = false;
     // Setting a text also ends the line's own undo, which knows nothing of what is stored.
     if (isTyped() || isUndoAvailable() || isRedoAvailable()) {
         const int cursor = isTyped() ? 0 : cursorPosition();
@@ -44,9 +47,18 @@ void EntryField::setRefused(const QString& text) {
     m_isRefused = true;
 }
 
+void EntryField::setOffered(const QString& text) {
+    setText(text);
+    m_isOffered = true;
+}
+
 bool EntryField::commit() {
     if (!isTyped() || !m_store || m_isCommitting) {
         return true;
+    }
+    if (m_isOffered) {
+        emit offerWaits();
+        return false;
     }
     // What is stored may take the page of this field away.
     const QPointer<EntryField> self(this);
@@ -64,7 +76,9 @@ bool EntryField::commit() {
 }
 
 void EntryField::restore() {
-    const bool wasRefused = std::exchange(m_isRefused, false);
+    const bool wasRefused = isRefused();
+    m_isRefused = false;
+    m_isOffered = false;
     setText(m_stored);
     selectAll();
     if (wasRefused) {
@@ -72,17 +86,9 @@ void EntryField::restore() {
     }
 }
 
-bool EntryField::event(QEvent* event) {
-    if (event->type() == QEvent::ShortcutOverride && !isTyped() &&
-        isUndoOrRedo(*static_cast<QKeyEvent*>(event))) {
-        event->ignore();
-        return true;
-    }
-    return HintedField::event(event);
-}
-
 void EntryField::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        takeOffered();
         if (commit()) {
             selectAll();
         }
@@ -90,8 +96,9 @@ void EntryField::keyPressEvent(QKeyEvent* event) {
         return;
     }
     if (event->key() == Qt::Key_Escape) {
+        // With nothing to restore it is for the panel that the field stands in.
+        event->setAccepted(isTyped());
         restore();
-        event->accept();
         return;
     }
     if (isUndoOrRedo(*event)) {

@@ -24,19 +24,29 @@ class EntryField : public HintedField {
     void renewStored(const QString& text);
     /// Whether something is typed that is not stored yet.
     bool isTyped() const { return text() != m_stored; }
-    /// Whether what is typed was refused; it stays until it is mended or given up with Esc.
-    bool isRefused() const { return m_isRefused && isTyped(); }
+    /// Whether what is typed was refused, or is offered; it stays until it is mended or given up with Esc.
+    bool isRefused() const { return (m_isRefused || m_isOffered) && isTyped(); }
     /// A text that was refused here before stands in the field again.
     void setRefused(const QString& text);
-    /// Stores what was typed; false where it was refused.
+    /// A text that was typed here before and never entered stands in the field again. It waits as a refused
+    /// one does, and is stored by Enter alone or once it is typed on.
+    void setOffered(const QString& text);
+    bool isOffered() const { return m_isOffered && isTyped(); }
+    /// Stores what was typed; false where it was refused, or is offered and not taken.
     bool commit();
+    /// What is typed is given up as a whole, and does not come back.
+    bool undoesItsOwn() const override { return isTyped(); }
+    bool redoesItsOwn() const override { return isTyped(); }
 
   signals:
     /// A text that was refused is given up: what was said of it no longer holds.
     void refusalGivenUp();
+    /// An offered text is still neither taken nor given up where the field is left or gets the keys.
+    void offerWaits();
 
   protected:
-    bool event(QEvent* event) override;
+    /// Enter is pressed: what is offered counts as typed.
+    void takeOffered() { m_isOffered = false; }
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
@@ -47,6 +57,7 @@ class EntryField : public HintedField {
     Store m_store;
     QString m_stored;
     bool m_isRefused = false;
+    bool m_isOffered = false;
     bool m_isCommitting = false;
 };
 

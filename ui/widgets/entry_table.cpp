@@ -24,6 +24,9 @@ EntryTable::EntryTable(QWidget* parent) : QTableView(parent), m_editor(new QLine
     m_editor->installEventFilter(this);
     m_editor->setObjectName(QStringLiteral("cell_editor"));
     m_editor->setAttribute(Qt::WA_InputMethodEnabled);
+    connect(m_editor, &QLineEdit::textChanged, this, &EntryTable::editChanged);
+    // Who types on has taken what was offered.
+    connect(m_editor, &QLineEdit::textEdited, this, [this] { m_isOffered = false; });
 }
 
 void EntryTable::setModel(QAbstractItemModel* model) {
@@ -110,15 +113,7 @@ void EntryTable::beginEdit(const QModelIndex& cell, const QString* text) {
     if (currentIndex() != cell) {
         setCurrentIndex(cell);
     }
-    m_cell = cell;
-    m_isRefused = false;
-    m_key = rowKey(cell);
-    m_before = cell.data(Qt::EditRole).toString();
-    m_editor->setText(text != nullptr ? *text : m_before);
-    m_editor->setAlignment(Qt::Alignment(cell.data(Qt::TextAlignmentRole).toInt()));
-    m_editor->setAccessibleName(cell.data(Qt::AccessibleTextRole).toString());
-    placeEditor();
-    m_editor->show();
+    openEditor(cell, text != nullptr ? *text : cell.data(Qt::EditRole).toString());
     m_editor->setFocus(Qt::OtherFocusReason);
     if (text == nullptr) {
         m_editor->selectAll();
@@ -127,9 +122,42 @@ void EntryTable::beginEdit(const QModelIndex& cell, const QString* text) {
     }
 }
 
+void EntryTable::openEditor(const QModelIndex& cell, const QString& text) {
+    m_cell = cell;
+    m_isRefused = false;
+    m_isOffered = false;
+    m_key = rowKey(cell);
+    m_before = cell.data(Qt::EditRole).toString();
+    m_editor->setText(text);
+    m_editor->setAlignment(Qt::Alignment(cell.data(Qt::TextAlignmentRole).toInt()));
+    m_editor->setAccessibleName(cell.data(Qt::AccessibleTextRole).toString());
+    placeEditor();
+    m_editor->show();
+    emit editChanged();
+}
+
+void EntryTable::offerEdit(const QModelIndex& cell, const QString& text) {
+    if (!cell.isValid() || isEditing() || text == cell.data(Qt::EditRole).toString()) {
+        return;
+    }
+    setCurrentIndex(cell);
+    openEditor(cell, text);
+    m_editor->selectAll();
+    m_isOffered = true;
+    // Who has the table in hand has the text in hand.
+    if (hasFocus()) {
+        m_editor->setFocus(Qt::OtherFocusReason);
+    }
+    emit refusalChanged();
+}
+
 bool EntryTable::commitEdit() {
     if (!isEditing() || m_isCommitting) {
         return true;
+    }
+    if (m_isOffered) {
+        emit offerWaits();
+        return false;
     }
     m_isCommitting = true;
     const QString text = m_editor->text();
@@ -160,7 +188,9 @@ void EntryTable::cancelEdit() {
     }
     m_editor->hide();
     m_cell = QModelIndex();
+    m_isOffered = false;
     m_isClosing = false;
+    emit editChanged();
 }
 
 void EntryTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {

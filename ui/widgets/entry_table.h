@@ -26,11 +26,23 @@ class EntryTable : public QTableView {
     void beginEdit(const QModelIndex& cell, const QString* text = nullptr);
     /// Whether an editor is open, also while the table is not seen.
     bool isEditing() const { return !m_editor->isHidden(); }
-    /// Whether the text in the open editor was refused and waits to be mended or given up.
-    bool isRefused() const { return isEditing() && m_isRefused; }
-    /// Stores and closes the open editor; false where the text was refused: the editor stays open at its cell
-    /// however the table is left, and has the keys again when the table gets them.
+    /// Whether the text in the open editor was refused, or is offered, and waits to be mended or given up.
+    bool isRefused() const { return isEditing() && (m_isRefused || m_isOffered); }
+    /// Whether the open editor holds another text than its cell.
+    bool isTyped() const { return isEditing() && m_editor->text() != m_before; }
+    /// Whether typing changes something where the table stands.
+    bool canType() const { return typingCell(currentIndex()).isValid(); }
+    /// Stores and closes the open editor; false where the text was refused, or is offered and not taken: the
+    /// editor stays open at its cell however the table is left, and has the keys again when the table gets
+    /// them.
     bool commitEdit();
+    /// Opens the editor on a cell with a text that was typed there before and never entered. It waits as a
+    /// refused one does, and is stored by Enter alone or once it is typed on. The keys stay where they are.
+    void offerEdit(const QModelIndex& cell, const QString& text);
+    /// Whether the text in the open editor is offered and neither taken nor typed on.
+    bool isOffered() const { return isEditing() && m_isOffered; }
+    /// The cell of the open editor; invalid while none is open.
+    QModelIndex editedCell() const { return isEditing() ? QModelIndex(m_cell) : QModelIndex(); }
     /// Closes the editor without storing.
     void cancelEdit();
     QLineEdit* editor() const { return m_editor; }
@@ -45,6 +57,10 @@ class EntryTable : public QTableView {
     void refusalGivenUp();
     /// isRefused() is another than before.
     void refusalChanged();
+    /// The editor was opened or closed, or holds another text than before.
+    void editChanged();
+    /// An offered text is still neither taken nor given up where the table is left or gets the keys.
+    void offerWaits();
     /// The room for columns, or what they must hold, changed.
     void resized();
 
@@ -76,6 +92,7 @@ class EntryTable : public QTableView {
     void scrollContentsBy(int dx, int dy) override;
 
   private:
+    void openEditor(const QModelIndex& cell, const QString& text);
     bool handleMovingKey(QKeyEvent* event);
     bool takesTyping(const QModelIndex& cell) const;
     void goTo(const QModelIndex& cell);
@@ -100,6 +117,7 @@ class EntryTable : public QTableView {
     std::optional<KeptCell> m_kept;
     Store m_store;
     bool m_isRefused = false;
+    bool m_isOffered = false;
     bool m_isCommitting = false;
     bool m_isClosing = false;
     bool m_isTelling = false;

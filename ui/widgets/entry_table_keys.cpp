@@ -77,6 +77,7 @@ bool EntryTable::handleMovingKey(QKeyEvent* event) {
             if (isCtrl) {
                 return false;
             }
+            m_isOffered = false;
             if (commitEdit()) {
                 const QModelIndex next = isShift ? cellBeforeEnter(cell) : cellAfterEnter(cell);
                 goTo(next);
@@ -170,8 +171,9 @@ bool EntryTable::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() == QEvent::KeyPress) {
         auto* key = static_cast<QKeyEvent*>(event);
         if (key->key() == Qt::Key_Escape) {
+            const bool wasOffered = m_isOffered;
             cancelEdit();
-            if (std::exchange(m_isRefused, false)) {
+            if (std::exchange(m_isRefused, false) || wasOffered) {
                 emit refusalGivenUp();
                 emit refusalChanged();
             }

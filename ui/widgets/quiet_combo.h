@@ -1,4 +1,5 @@
-// A choice that a turned wheel never changes by accident. Knows no workbook.
+// A choice that a turned wheel never changes by accident, and whose words are written narrower where they
+// have little room; what is still cut is whole where a pointer rests on it. Knows no workbook.
 #pragma once
 
 #include <QComboBox>
@@ -7,6 +8,8 @@
 namespace ww::ui {
 
 class QuietCombo : public QComboBox {
+    Q_OBJECT
+
   public:
     using QComboBox::QComboBox;
 
@@ -14,8 +17,17 @@ class QuietCombo : public QComboBox {
     QSize sizeHint() const override { return QComboBox::sizeHint() + QSize(kMoreFrame, 0); }
     QSize minimumSizeHint() const override { return QComboBox::minimumSizeHint() + QSize(kMoreFrame, 0); }
 
+    /// What is written in the room there is, and the font of it.
+    struct Writing {
+        QFont font;
+        QString text;
+    };
+    Writing writing() const;
+
   protected:
     void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+    void paintEvent(QPaintEvent* event) override;
+    bool event(QEvent* event) override;
 
   private:
     static constexpr int kMoreFrame = 2;

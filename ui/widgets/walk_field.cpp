@@ -41,6 +41,9 @@ void WalkField::keyPressEvent(QKeyEvent* event) {
         EntryField::keyPressEvent(event);
         return;
     }
+    if (*way == Way::Next || *way == Way::Back) {
+        takeOffered();
+    }
     if (commit()) {
         emit gone(*way);
     }

@@ -5,15 +5,20 @@
 #include <QAbstractItemView>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDialog>
 #include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
+#include <QPlainTextEdit>
 #include <QPointer>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QStyleOptionButton>
+#include <QVBoxLayout>
 #include <map>
+#include <set>
+#include <type_traits>
 
 #include "tests/ui/support/color_math.h"
 #include "tests/ui/support/desk_window.h"
@@ -21,6 +26,7 @@
 #include "tests/ui/support/ring_faults.h"
 #include "ui/theme/state_shape.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/hinted_field.h"
 
 namespace ww::ui {
 namespace {
@@ -195,6 +201,19 @@ QRect framedPart(const QWidget& control) {
     return isFramed ? control.rect() : QRect();
 }
 
+/// Contrast of the lower side of a frame, which may be dashed, against what lies below it.
+double lineBelow(const QImage& picture, const QRect& box) {
+    constexpr int kInside = 5;
+    const QRect side(box.left(), box.bottom() + 1 - kInside, box.width(), kInside);
+    const QRect below(box.left(), box.bottom() + 2, box.width(), 1);
+    return mostContrast(picture, scaled(side), commonest(picture, scaled(below)));
+}
+
+bool takesTyping(const QWidget& control) {
+    const auto* line = qobject_cast<const QLineEdit*>(&control);
+    return control.isEnabled() && (line == nullptr || !line->isReadOnly());
+}
+
 // WCAG 2.2, 1.4.11: 3:1 of what shows where a control is, and of shapes that say something.
 TEST(PaintedColors, framesAndShapesStandOut) {
     for (const Display display : kDisplays) {
@@ -207,13 +226,13 @@ TEST(PaintedColors, framesAndShapesStandOut) {
             for (const QWidget* control : desk.window.findChildren<QWidget*>()) {
                 const QRect part = framedPart(*control);
                 const QRect box(control->mapTo(&desk.window, part.topLeft()), part.size());
-                if (part.isEmpty() || !control->isVisible() || !control->isEnabled() ||
+                if (part.isEmpty() || !control->isVisible() ||
                     control->visibleRegion().boundingRect() != control->rect() ||
                     !desk.window.rect().contains(box.adjusted(-3, -3, 3, 3))) {
                     continue;
                 }
                 boxes += qobject_cast<const QCheckBox*>(control) != nullptr ? 1 : 0;
-                EXPECT_GE(frameContrast(picture, box), 3.0)
+                EXPECT_GE(takesTyping(*control) ? frameContrast(picture, box) : lineBelow(picture, box), 3.0)
                     << theme::name(display).toStdString() << ", " << page.toStdString() << ": "
                     << control->metaObject()->className() << " " << control->accessibleName().toStdString();
             }
@@ -235,6 +254,107 @@ TEST(PaintedColors, framesAndShapesStandOut) {
                 EXPECT_GE(mostContrast(colorsOf(picture, picture.rect()), under.rgb()), 3.0)
                     << theme::name(display).toStdString() << ", state " << static_cast<int>(state);
             }
+        }
+    }
+}
+
+/// How much of the left side of a control has a frame that stands out from what lies beside it, 0 to 1.
+double framedOnTheLeft(const QImage& picture, const QRect& box) {
+    constexpr int kCorner = 6;
+    constexpr int kInside = 4;
+    constexpr int kOutside = 2;
+    const QRgb beside = picture.pixel(kScale * QPoint(box.left() - kOutside, box.center().y()));
+    int framed = 0;
+    int all = 0;
+    for (int y = box.top() + kCorner; y <= box.bottom() - kCorner; ++y) {
+        ++all;
+        framed += mostContrast(picture, scaled({box.left(), y, kInside, 1}), beside) >= 3.0 ? 1 : 0;
+    }
+    return static_cast<double>(framed) / all;
+}
+
+template <class Field>
+Field* fieldSaying(const QString& words, QLayout& layout) {
+    auto* field = new Field;
+    if constexpr (std::is_same_v<Field, QComboBox>) {
+        field->addItem(words);
+    } else if constexpr (std::is_same_v<Field, QPlainTextEdit>) {
+        field->setPlainText(words);
+    } else {
+        field->setText(words);
+    }
+    layout.addWidget(field);
+    return field;
+}
+
+// Interface design, 3.3: a disabled control stays readable, and its dashed frame says that it is off. What
+// can only be read has a line below it.
+TEST(PaintedColors, whatTakesNoTypingIsToldApartFromWhatDoes) {
+    for (const Display display : kDisplays) {
+        SCOPED_TRACE(theme::name(display).toStdString());
+        DeskWindow desk;
+        desk.window.setDisplay(display);
+        QDialog page(&desk.window);
+        auto* column = new QVBoxLayout(&page);
+        const QString words = QStringLiteral("HHH 12.4 kPa");
+        auto* first = new QPushButton(words, &page);  // has the keys
+        column->addWidget(first);
+        const std::vector<QWidget*> taking{fieldSaying<QLineEdit>(words, *column),
+                                           fieldSaying<QComboBox>(words, *column),
+                                           fieldSaying<QPlainTextEdit>(words, *column)};
+        const std::vector<QWidget*> off{fieldSaying<QLineEdit>(words, *column),
+                                        fieldSaying<QComboBox>(words, *column),
+                                        fieldSaying<QPlainTextEdit>(words, *column)};
+        auto* line = fieldSaying<QLineEdit>(words, *column);
+        auto* text = fieldSaying<QPlainTextEdit>(words, *column);
+        line->setReadOnly(true);
+        text->setReadOnly(true);
+        const std::vector<QWidget*> readable{line, text};
+        for (QWidget* field : off) {
+            field->setEnabled(false);
+        }
+        page.resize(400, 700);
+        page.show();
+        first->setFocus();
+        QTest::qWait(50);
+        const QImage picture = painted(page);
+        const double wanted = display == Display::Office ? 4.5 : 7.0;
+        const auto check = [&](const std::vector<QWidget*>& fields, double least, double most) {
+            for (const QWidget* field : fields) {
+                const QRect box = field->geometry();
+                const double framed = framedOnTheLeft(picture, box);
+                EXPECT_GE(framed, least) << field->metaObject()->className();
+                EXPECT_LE(framed, most) << field->metaObject()->className();
+                EXPECT_GE(lineBelow(picture, box), 3.0) << field->metaObject()->className();
+                EXPECT_GE(writtenContrast(picture, scaled(box.adjusted(6, 5, -30, -5))), wanted)
+                    << field->metaObject()->className();
+            }
+        };
+        check(taking, 0.95, 1.0);
+        check(off, 0.2, 0.9);
+        check(readable, 0.0, 0.05);
+    }
+}
+
+// A hint is a text like any other.
+TEST(PaintedColors, hintsStandOutAlsoWhereTheirFieldIsOff) {
+    for (const Display display : kDisplays) {
+        DeskWindow desk;
+        desk.window.setDisplay(display);
+        for (const bool isOn : {true, false}) {
+            QDialog page(&desk.window);
+            auto* column = new QVBoxLayout(&page);
+            auto* first = new QPushButton(&page);
+            auto* field = new HintedField(QStringLiteral("HHH tag or number"), &page);
+            column->addWidget(first);
+            column->addWidget(field);
+            field->setEnabled(isOn);
+            page.show();
+            first->setFocus();
+            QTest::qWait(50);
+            EXPECT_GE(writtenContrast(painted(page), scaled(field->geometry().adjusted(6, 5, -6, -5))),
+                      display == Display::Office ? 4.5 : 7.0)
+                << theme::name(display).toStdString() << (isOn ? "" : ", off");
         }
     }
 }

@@ -3,6 +3,13 @@
 
 #include <gtest/gtest.h>
 
+#include <QHeaderView>
+#include <QStandardItemModel>
+#include <set>
+
+#include "ui/delegates/fitted_text.h"
+#include "ui/text/narrow_letters.h"
+
 namespace ww::ui {
 namespace {
 
@@ -19,6 +26,36 @@ TEST(ColumnFit, whereRoomIsShortEachGivesUpItsPart) {
 
 TEST(ColumnFit, noColumnIsNarrowerThanItsLeast) {
     EXPECT_EQ(sharedOut(Widths{20, 30}, std::vector<double>{40, 50}, 10, 0), (Widths{20, 30}));
+}
+
+// Rows of one column in letters of several widths read as if some were meant to stand back. Our own rule.
+TEST(ColumnFit, allCellsOfAColumnAreWrittenInTheSameLetters) {
+    QStandardItemModel model;
+    for (const char* words : {"Filled", "Filled and vented", "Strainers cleaned, valves open", "Done"}) {
+        model.appendRow({new QStandardItem(words), new QStandardItem("yes")});
+    }
+    QTableView table;
+    table.setModel(&model);
+    table.setWordWrap(false);
+    table.verticalHeader()->setDefaultSectionSize(table.fontMetrics().height() + 6);
+    const int longest = table.fontMetrics().horizontalAdvance("Strainers cleaned, valves open");
+    for (const int percent : {110, 85, 50}) {
+        table.setColumnWidth(0, longest * percent / 100 + 2 * kCellMargin + 1);
+        heightenWhereCut(table);
+        std::set<int> letters;
+        for (int row = 0; row < model.rowCount(); ++row) {
+            const QSize room(table.columnWidth(0) - 2 * kCellMargin - 1, table.rowHeight(row));
+            const FittedText fitted =
+                fitText(model.index(row, 0).data().toString(), table.font(), room, columnLetters(&table, 0));
+            EXPECT_FALSE(fitted.isCut) << percent << ", row " << row;
+            letters.insert(text::stretchOf(fitted.font));
+        }
+        EXPECT_EQ(letters.size(), 1U) << percent;
+        if (percent > 100) {
+            EXPECT_EQ(columnLetters(&table, 0), 100);
+        }
+        EXPECT_EQ(columnLetters(&table, 1), 100);
+    }
 }
 
 }  // namespace

@@ -257,7 +257,7 @@ void AdjustPlace::jump() {
         m_field->setFocus(Qt::OtherFocusReason);
         return;
     }
-    m_find->clear();
+    m_find->setText(QString());
     showBranch(m_bridge.project().branches()[order[*place]].id);
     takeFocus();
 }

@@ -6,10 +6,10 @@
 #include <cmath>
 
 #include "core/project/review.h"
+#include "ui/mnemonics.h"
 #include "ui/places/adjust/adjust_words.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
-#include "ui/widgets/key_hints.h"
 
 namespace ww::ui {
 namespace {
@@ -62,37 +62,6 @@ void AdjustPlace::takeFocus() {
             break;
         }
     }
-}
-
-QString AdjustPlace::hint() const {
-    if (m_what == TypedDp::Reference || m_what == TypedDp::ShutValve) {
-        return KeyHints()
-            .add(tr("digits Enter stores this one reading and returns"))
-            .add(tr("Esc gives it up"))
-            .line();
-    }
-    const project::Project& project = m_bridge.project();
-    if (!isValveShown()) {
-        return KeyHints()
-            .add(tr("Alt+3 walk"), project.rounds().empty())
-            .add(tr("Ctrl+J find"), !project.branches().empty())
-            .line();
-    }
-    const bool isWritable = !m_bridge.isReadOnly();
-    const bool takes = takesReadings();
-    const auto tagged = reference();
-    const bool isTried = !m_valve.tries().empty() && !m_valve.isReadElsewhere();
-    const bool isDone = !m_hasNext && balancing::isHeld(project, *m_valve.branch());
-    const bool canHold = takes && ((isTried && !isDone) || !m_field->isBlank());
-    return KeyHints()
-        .add(tr("digits Enter logs a try"), takes)
-        .add(tr("Ctrl+Shift+W closes the round first"), isWritable && !takes)
-        .add(tr("Up, Down setting"), isWritable)
-        .add(m_hasNext ? tr("Ctrl+Enter hold, next") : tr("Ctrl+Enter hold"), canHold)
-        .add(tr("Ctrl+B reference"), isWritable && tagged && tagged != m_valve.branch())
-        .add(tr("Ctrl+I advice"), m_advice->isVisibleTo(this) && m_advice->model()->rowCount() > 0)
-        .add(tr("Ctrl+J find"))
-        .line();
 }
 
 bool AdjustPlace::isValveShown() const {
@@ -308,7 +277,8 @@ void AdjustPlace::showEntry() {
     if (m_what == TypedDp::Reference) {
         const auto tagged = reference();
         label = tr("&DP %1 at reference %2")
-                    .arg(unit, tagged ? QString::fromStdString(m_bridge.project().branches().at(*tagged).tag)
+                    .arg(unit, tagged ? withoutLetter(QString::fromStdString(
+                                            m_bridge.project().branches().at(*tagged).tag))
                                       : QString());
     } else if (m_what == TypedDp::ShutValve) {
         label = tr("&DP %1, valve shut").arg(unit);

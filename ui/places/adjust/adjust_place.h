@@ -20,6 +20,7 @@
 #include "ui/places/adjust/valve_in_hand.h"
 #include "ui/practice/practice_desk.h"
 #include "ui/widgets/big_figure.h"
+#include "ui/widgets/key_hints.h"
 #include "ui/widgets/ladder.h"
 #include "ui/widgets/shown_refresh.h"
 #include "ui/widgets/try_field.h"
@@ -55,8 +56,8 @@ class AdjustPlace : public QWidget {
     bool holdsAgainstAdvice() const;
     /// Says that a dp is typed at the valve in hand and not stored, where one is.
     void tellTyped();
-    /// The keys that act now.
-    QString hint() const;
+    /// The keys that act now, while this control has them.
+    KeyHints hint(const QWidget* inHand) const;
     /// Whether a try can be stored: a valve with an aim is in hand, and no round of one state of the loop is
     /// open.
     bool takesReadings() const;
@@ -102,6 +103,11 @@ class AdjustPlace : public QWidget {
         TypedDp what = TypedDp::Try;
     };
     bool isValveShown() const;
+    KeyHints controlHint(const QWidget* inHand) const;
+    KeyHints findHint() const;
+    KeyHints commandHint() const;
+    /// Whether the advised setting of the valve in hand is another than that of the handle, and may be taken.
+    bool canTakeAdvice() const;
     /// Gives every part its size in the room there is: what the hand needs stays in sight.
     void fit();
     void fitEntry();

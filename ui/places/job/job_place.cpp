@@ -241,6 +241,13 @@ void JobPlace::showChanged(const project::ChangeSet& changes) {
     m_pages->tabBar()->setFocus(Qt::OtherFocusReason);
 }
 
+bool JobPlace::canRemoveRow(const QWidget* inHand) const {
+    const auto isIn = [inHand](const EntryTable* table) {
+        return inHand == table && table->currentIndex().isValid();
+    };
+    return !m_bridge.isReadOnly() && (isIn(m_instrumentTable) || isIn(m_peopleTable));
+}
+
 void JobPlace::takeFocus() {
     m_fields->first()->setFocus(Qt::OtherFocusReason);
 }

@@ -28,6 +28,8 @@ class JobPlace : public QWidget {
     void setTokens(const theme::Tokens& tokens);
     void setMetrics(const theme::Metrics& metrics);
     void takeFocus();
+    /// Whether Delete takes out the row in hand of a table that has the keys.
+    bool canRemoveRow(const QWidget* inHand) const;
     EntryField* field(JobField field) const { return m_fields->field(field); }
     /// Lists a new deficiency at a branch, or at none, and puts the keys there.
     void addDeficiency(std::optional<base::Id> branch);

@@ -26,6 +26,7 @@ class CurvesPage : public PumpPage {
     void takeFocus() override;
     /// The chart in hand becomes its table, or comes back.
     void toggleTable() override;
+    bool hasChart() const override { return !m_content->isHidden(); }
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -23,6 +23,7 @@ class PressurePage : public PumpPage {
     void setTokens(const theme::Tokens& tokens) override { m_view->setTokens(tokens); }
     void takeFocus() override { m_circuit->setFocus(Qt::OtherFocusReason); }
     void toggleTable() override { m_view->toggleTable(); }
+    bool hasChart() const override { return !m_view->charts().empty(); }
     QuietCombo* circuit() const { return m_circuit; }
     SectionView* view() const { return m_view; }
 

@@ -23,6 +23,8 @@ class PumpPage : public QWidget {
     virtual void takeFocus() { setFocus(Qt::OtherFocusReason); }
     /// The page's chart becomes its table, or comes back.
     virtual void toggleTable() {}
+    /// Whether it shows a chart that becomes its table.
+    virtual bool hasChart() const { return false; }
     /// The height that it needs at least in that width, px.
     int leastHeight(int width) const {
         return layout()->hasHeightForWidth() ? layout()->totalMinimumHeightForWidth(width)

@@ -173,6 +173,11 @@ void PumpPlace::toggleTable() {
     page(shownPage())->toggleTable();
 }
 
+bool PumpPlace::hasChart() const {
+    const PumpPage* shown = m_pages[static_cast<std::size_t>(m_tabs->currentIndex())].page;
+    return m_content->currentWidget() == m_tabs && shown != nullptr && shown->hasChart();
+}
+
 void PumpPlace::hideEvent(QHideEvent* event) {
     QWidget::hideEvent(event);
     m_advisor.rest();

@@ -68,6 +68,8 @@ class PumpPlace : public QWidget {
   public slots:
     /// The chart in hand becomes its table, or comes back (Ctrl+T).
     void toggleTable();
+    /// Whether the page shown has a chart that becomes its table.
+    bool hasChart() const;
 
   protected:
     void hideEvent(QHideEvent* event) override;

@@ -22,6 +22,7 @@ class SectionPage : public PumpPage {
     void setTokens(const theme::Tokens& tokens) override;
     void takeFocus() override { m_view->setFocus(Qt::OtherFocusReason); }
     void toggleTable() override { m_view->toggleTable(); }
+    bool hasChart() const override { return !m_view->charts().empty(); }
     SectionView* view() const { return m_view; }
 
   private:

@@ -319,7 +319,7 @@ void SystemPlace::jump() {
         if (cell.data().toString().contains(wanted, Qt::CaseInsensitive)) {
             m_table->setCurrentIndex(cell);
             m_table->setFocus(Qt::OtherFocusReason);
-            m_find->clear();
+            m_find->setText(QString());
             return;
         }
     }

@@ -17,6 +17,7 @@
 #include "ui/schematic/schematic_view.h"
 #include "ui/widgets/current_stack.h"
 #include "ui/widgets/entry_table.h"
+#include "ui/widgets/key_hints.h"
 
 namespace ww::ui {
 
@@ -38,6 +39,8 @@ class SystemPlace : public QWidget {
     SystemModel* model() const { return m_model; }
     /// The page of valve tables, which is made when it is first wanted.
     ValvePage* valves();
+    /// The keys that act here, while this control has them.
+    KeyHints hint(const QWidget* inHand) const;
 
   public slots:
     void findBranch();

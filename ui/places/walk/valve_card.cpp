@@ -153,6 +153,10 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
             go(way, WalkModel::Dp);
         });
     }
+    for (WalkField* field : {m_setting, m_dp}) {
+        connect(field, &QLineEdit::textChanged, this, &ValveCard::typedChanged);
+        connect(field, &EntryField::offerWaits, this, &ValveCard::offerWaits);
+    }
     connect(m_notes, &QPushButton::clicked, this, &ValveCard::notesWanted);
     connect(m_grid.selectionModel(), &QItemSelectionModel::currentChanged, this, &ValveCard::refresh);
     connect(m_grid.model(), &QAbstractItemModel::modelReset, this, &ValveCard::refresh);
@@ -215,16 +219,43 @@ void ValveCard::exchangeRefused(const std::optional<base::Id>& shown) {
     for (const auto& [field, column] :
          {std::pair(m_setting, WalkModel::Setting), std::pair(m_dp, WalkModel::Dp)}) {
         if (m_branch && field->isTyped() && !field->text().isEmpty()) {
-            m_refused[{*m_branch, column}] = field->text();
+            m_refused[{*m_branch, column}] = {field->text(), field->isOffered()};
         }
         field->setStored(cell(column).data(Qt::EditRole).toString());
         const auto kept = shown ? m_refused.find({*shown, column}) : m_refused.end();
         if (kept != m_refused.end()) {
-            field->setRefused(kept->second);
+            kept->second.isOffered ? field->setOffered(kept->second.text)
+                                   : field->setRefused(kept->second.text);
             m_refused.erase(kept);
         }
     }
     m_branch = shown;
+}
+
+std::vector<ValveCard::Typed> ValveCard::typed() const {
+    std::vector<Typed> all;
+    for (const auto& [field, column] :
+         {std::pair(m_setting, WalkModel::Setting), std::pair(m_dp, WalkModel::Dp)}) {
+        if (m_branch && field->isTyped() && !field->text().isEmpty()) {
+            all.push_back({*m_branch, column, field->text()});
+        }
+    }
+    for (const auto& [place, kept] : m_refused) {
+        all.push_back({place.first, place.second, kept.text});
+    }
+    return all;
+}
+
+void ValveCard::offer(const Typed& typed) {
+    if (m_branch != typed.branch) {
+        m_refused[{typed.branch, typed.column}] = {typed.text, true};
+        return;
+    }
+    WalkField* field = typed.column == WalkModel::Setting ? m_setting : m_dp;
+    if (!field->isTyped()) {
+        field->setOffered(typed.text);
+        field->selectAll();
+    }
 }
 
 bool ValveCard::store(WalkField* field, WalkModel::Column column) {

@@ -10,6 +10,7 @@
 #include <map>
 #include <optional>
 #include <utility>
+#include <vector>
 
 #include "ui/places/walk/walk_grid.h"
 #include "ui/widgets/walk_field.h"
@@ -38,11 +39,27 @@ class ValveCard : public QWidget {
     QSize minimumSizeHint() const override { return {kLeastWidth, QWidget::minimumSizeHint().height()}; }
     /// Whether something is typed that is not stored yet.
     bool isTyped() const { return m_dp->isTyped() || m_setting->isTyped(); }
+    /// A text that is not stored, at a valve and in a column: its setting, or its dp for what is read there.
+    struct Typed {
+        base::Id branch;
+        WalkModel::Column column;
+        QString text;
+    };
+    /// What is typed and not stored, also at other valves than the one shown.
+    std::vector<Typed> typed() const;
+    /// A text that was typed before and never entered stands in its field, as soon as its valve is shown.
+    void offer(const Typed& typed);
+    /// Forgets what is kept for valves that are not shown: they are those of another job.
+    void forgetTyped() { m_refused.clear(); }
 
   signals:
     void notesWanted();
     /// Enter was pressed at the last valve.
     void enteredAtEnd();
+    /// typed() is another than before.
+    void typedChanged();
+    /// An offered text is still neither taken nor given up where its field is left or gets the keys.
+    void offerWaits();
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -81,8 +98,12 @@ class ValveCard : public QWidget {
     theme::Tokens m_tokens;
     theme::Metrics m_metrics;
     std::optional<base::Id> m_branch;  ///< of the valve shown
+    struct KeptText {
+        QString text;
+        bool isOffered = false;
+    };
     /// Texts that are not stored, by valve and column, until their valve is in hand again.
-    std::map<std::pair<base::Id, int>, QString> m_refused;
+    std::map<std::pair<base::Id, WalkModel::Column>, KeptText> m_refused;
     bool m_isNarrow = false;
 };
 

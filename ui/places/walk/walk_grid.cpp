@@ -5,6 +5,7 @@
 #include <QTimer>
 
 #include "ui/places/column_fit.h"
+#include "ui/text/narrow_letters.h"
 
 namespace ww::ui {
 namespace {
@@ -116,7 +117,7 @@ int WalkGrid::leastHeight() const {
 int WalkGrid::leastServes() const {
     // Two lines, and letters that may be set narrower.
     return std::max(leastColumnWidth(*this, WalkModel::Serves),
-                    wordsColumnWidth(*this, WalkModel::Serves) * 3 / 5);
+                    wordsColumnWidth(*this, WalkModel::Serves) * text::kLeastStretch / 100);
 }
 
 void WalkGrid::resizeEvent(QResizeEvent* event) {

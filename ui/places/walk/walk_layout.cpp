@@ -89,6 +89,10 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
     }
     connect(m_closing, &CloseRoundPanel::listed, this, &WalkPlace::hintChanged);
     connect(m_grid, &EntryTable::refusalChanged, this, &WalkPlace::hintChanged);
+    connect(m_grid, &EntryTable::editChanged, this, &WalkPlace::typedChanged);
+    connect(m_card, &ValveCard::typedChanged, this, &WalkPlace::typedChanged);
+    connect(m_grid, &EntryTable::offerWaits, this, &WalkPlace::tellOffered);
+    connect(m_card, &ValveCard::offerWaits, this, &WalkPlace::tellOffered);
     connect(m_closing, &CloseRoundPanel::valveWanted, this, [this](const base::Id& branch) {
         showPanel(m_valve);
         showBranch(branch);

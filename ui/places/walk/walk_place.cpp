@@ -9,7 +9,6 @@
 #include "ui/places/reading_notice.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
-#include "ui/widgets/key_hints.h"
 
 namespace ww::ui {
 namespace {
@@ -62,6 +61,7 @@ void WalkPlace::focusEntry() {
 void WalkPlace::refresh(const project::ChangeSet& changes) {
     if (changes.isEmpty()) {
         m_repeatBranch.reset();
+        m_card->forgetTyped();
         showPanel(m_valve);
     }
     if (changes.isEmpty() || !m_grid->currentIndex().isValid()) {
@@ -119,69 +119,6 @@ void WalkPlace::showPanel(QWidget* panel) {
 bool WalkPlace::takesReadings() const {
     return !m_bridge.isReadOnly() && m_bridge.openRoundOrNull() != nullptr && branchInHand() &&
            m_content->currentWidget() == m_gridPage && m_side->currentWidget() == m_valve;
-}
-
-QString WalkPlace::hint() const {
-    const project::Round* last = m_bridge.project().lastRound();
-    if (m_side->currentWidget() != m_valve) {
-        return panelHint();
-    }
-    if (isConvergenceShown()) {
-        return KeyHints().add(tr("Ctrl+T numbers as a table")).add(tr("Ctrl+G back to the grid")).line();
-    }
-    if (m_grid->isRefused()) {
-        return KeyHints().add(tr("Enter stores")).add(tr("Esc restores")).line();
-    }
-    if (m_model->rowCount() == 0) {
-        return KeyHints().add(tr("Alt+2 system")).line();
-    }
-    if (last == nullptr) {
-        return KeyHints().add(tr("Ctrl+Shift+N opens round 1"), !m_bridge.isReadOnly()).line();
-    }
-    return readingHint();
-}
-
-QString WalkPlace::panelHint() const {
-    KeyHints keys;
-    if (m_side->currentWidget() == m_opening) {
-        keys.add(tr("Enter opens the round")).add(tr("Tab next choice")).add(tr("Esc back to the grid"));
-    } else if (m_side->currentWidget() == m_notes) {
-        const bool isWritable = !m_bridge.isReadOnly();
-        keys.add(tr("Enter stores the note"), isWritable && m_bridge.openRoundOrNull() != nullptr)
-            .add(tr("Ctrl+Enter stores the notes"), isWritable)
-            .add(tr("Esc back to the walk"));
-    } else {
-        keys.add(tr("Enter closes the round"), m_closing->isReady())
-            .add(tr("Enter stores the reason"), !m_closing->isReady())
-            .add(tr("Tab next item"), !m_closing->isReady())
-            .add(tr("Esc back to the grid"));
-    }
-    return keys.line();
-}
-
-QString WalkPlace::readingHint() const {
-    const project::Project& project = m_bridge.project();
-    const project::Round& last = *project.lastRound();
-    const auto inHand = branchInHand();
-    const project::Branch* branch = inHand ? project.branches().find(*inHand) : nullptr;
-    const bool isWritable = !m_bridge.isReadOnly();
-    const bool takes = takesReadings();
-    const bool isRead = branch != nullptr && !m_model->isUnread(m_grid->currentRow());
-    const bool corrects =
-        isWritable && isRead &&
-        (last.state == project::RoundState::Closed || last.state == project::RoundState::SentBack);
-    return KeyHints()
-        .add(tr("digits Enter next valve"), takes)
-        .add(tr("digits Enter correct the reading"), corrects)
-        .add(tr("Tab setting"), takes && branch->valve.has_value())
-        .add(tr("x cannot read"), takes)
-        .add(tr("Ctrl+Shift+N opens the next round"), isWritable && !takes)
-        .add(tr("Alt+4 adjust"), !takes)
-        .add(tr("Ctrl+J find"))
-        .add(tr("Ctrl+R again"), takes && isRead)
-        .add(tr("Ctrl+G convergence"), !takes)
-        .add(tr("F6 leaves the grid"), !m_isCard)
-        .line();
 }
 
 void WalkPlace::refreshTotals() {
@@ -281,7 +218,8 @@ void WalkPlace::jump() {
         m_find->selectAll();
         return;
     }
-    m_find->clear();
+    // Setting a text also ends the line's own undo: a tag that was found does not come back.
+    m_find->setText(QString());
     m_grid->goToRow(row, true);
     focusEntry();
 }

@@ -15,7 +15,9 @@
 #include "ui/places/walk/valve_panel.h"
 #include "ui/places/walk/walk_grid.h"
 #include "ui/practice/practice_desk.h"
+#include "ui/typed_draft.h"
 #include "ui/widgets/current_stack.h"
+#include "ui/widgets/key_hints.h"
 
 namespace ww::ui {
 
@@ -39,12 +41,17 @@ class WalkPlace : public QWidget {
     bool isCard() const { return m_isCard; }
     /// Puts the keys where the next reading is typed.
     void takeFocus();
-    /// The keys that act in what the place shows now.
-    QString hint() const;
+    /// The keys that act in what the place shows now, while this control has them.
+    KeyHints hint(const QWidget* inHand) const;
     /// Whether a reading can be typed at the valve in hand: a round is open, and the valves are shown.
     bool takesReadings() const;
     WalkGrid* grid() const { return m_grid; }
     ValveCard* card() const { return m_card; }
+    /// What is typed here and not entered.
+    std::vector<TypedDraft> drafts() const;
+    /// Puts back into its cell what was typed before and never entered; the keys stay where they are. False
+    /// where its valve is gone, another round is the newest, or the cell holds that already.
+    bool offer(const TypedDraft& draft);
     WalkModel* model() const { return m_model; }
 
   public slots:
@@ -70,6 +77,8 @@ class WalkPlace : public QWidget {
 
   signals:
     void hintChanged();
+    /// drafts() is another than before.
+    void typedChanged();
     /// A panel was made, which is not settled yet.
     void pageMade();
 
@@ -86,8 +95,13 @@ class WalkPlace : public QWidget {
     void showPanel(QWidget* panel);
     /// The row of the valve in hand, else of the first valve of the route that the open round has not read.
     int rowToBeginAt() const;
-    QString panelHint() const;
-    QString readingHint() const;
+    KeyHints panelHint(const QWidget& inHand) const;
+    /// `isEntry`: the keys are where readings are typed.
+    KeyHints readingHint(bool isEntry) const;
+    KeyHints entryHint() const;
+    bool isEntryInHand(const QWidget* inHand) const;
+    /// Says of a text that is offered what it is and what becomes of it.
+    void tellOffered();
     void showConvergence();
     bool isConvergenceShown() const;
     bool store(const QModelIndex& cell, const QString& text);
