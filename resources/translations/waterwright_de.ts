@@ -36,10 +36,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>The bases differ by %1 % of flow: %2.</source>
-        <translation>Die Grundlagen weichen um %1 % im Durchfluss ab: %2.</translation>
-    </message>
-    <message>
         <source>Ctrl+B reads the reference.</source>
         <translation>Strg+B liest die Referenz ab.</translation>
     </message>
@@ -58,10 +54,6 @@
     <message>
         <source>Type the dp at this setting and press Enter.</source>
         <translation>Δp bei dieser Einstellung eintippen, dann Enter.</translation>
-    </message>
-    <message>
-        <source>A try at another setting tells where this valve will land.</source>
-        <translation>Ein Versuch bei anderer Einstellung zeigt, wo dieses Ventil landet.</translation>
     </message>
     <message>
         <source>The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.</source>
@@ -100,16 +92,8 @@
         <translation>zu wenig Durchfluss, %1</translation>
     </message>
     <message>
-        <source>on share if the others hold, %1</source>
-        <translation>im Anteil, wenn die anderen halten, %1</translation>
-    </message>
-    <message>
         <source>below what can be read; close further or change the meter (menu Round)</source>
         <translation>unter dem Ablesbaren; weiter schließen oder Messgerät wechseln (Menü Runde)</translation>
-    </message>
-    <message>
-        <source>the valve goes no further, %1</source>
-        <translation>das Ventil geht nicht weiter, %1</translation>
     </message>
     <message>
         <source>%1: read the valve.</source>
@@ -144,24 +128,52 @@
         <translation>Kein Versuch; erwartet: gelernter Kreislauf.</translation>
     </message>
     <message>
-        <source>%1 should land at %2, aim %3 (%4).</source>
-        <translation>%1 müsste %2 ergeben, Ziel %3 (%4).</translation>
-    </message>
-    <message>
         <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
         <translation>fraglich; neu ablesen (Strg+R) oder Messgerät wechseln (Menü Runde)</translation>
     </message>
     <message>
-        <source>On share here: leave it, Ctrl+Enter goes to the next valve.</source>
-        <translation>Hier im Anteil: stehen lassen, Strg+Enter geht zum nächsten Ventil.</translation>
-    </message>
-    <message>
-        <source>On share here: leave it. The middle of the band would be near %1.</source>
-        <translation>Hier im Anteil: stehen lassen. Die Mitte des Bandes läge bei etwa %1.</translation>
-    </message>
-    <message>
         <source>not read at %1 yet: read the valve here</source>
         <translation>bei %1 noch nicht abgelesen: das Ventil hier ablesen</translation>
+    </message>
+    <message>
+        <source>Within the band here: leave it, Ctrl+Enter goes to the next valve.</source>
+        <translation>Hier im Band: so lassen, Strg+Enter geht zum nächsten Ventil.</translation>
+    </message>
+    <message>
+        <source>Within the band here: leave it.</source>
+        <translation>Hier im Band: so lassen.</translation>
+    </message>
+    <message>
+        <source>Within the band here: leave it. Its middle would be near %1.</source>
+        <translation>Hier im Band: so lassen. Die Mitte wäre bei %1.</translation>
+    </message>
+    <message>
+        <source>Counted in other ways the aim differs by %1 % of flow: %2.</source>
+        <translation>Anders gerechnet weicht das Ziel um %1 % vom Durchfluss ab: %2.</translation>
+    </message>
+    <message>
+        <source>Shut: %1 available.</source>
+        <translation>Zu: %1 verfügbar.</translation>
+    </message>
+    <message>
+        <source>Read it at one more setting: then the setting to aim at can be told.</source>
+        <translation>Bei einer weiteren Einstellung ablesen: dann lässt sich die Zieleinstellung angeben.</translation>
+    </message>
+    <message>
+        <source>Try %1: about %2 expected there, aim %3 (%4).</source>
+        <translation>%1 versuchen: dort etwa %2 zu erwarten, Ziel %3 (%4).</translation>
+    </message>
+    <message>
+        <source>within the band, %1</source>
+        <translation>im Band, %1</translation>
+    </message>
+    <message>
+        <source>at the lowest setting, still too much flow, %1</source>
+        <translation>kleinste Einstellung, immer noch zu viel Durchfluss, %1</translation>
+    </message>
+    <message>
+        <source>fully open, still too little flow, %1</source>
+        <translation>ganz offen, immer noch zu wenig Durchfluss, %1</translation>
     </message>
 </context>
 <context>
@@ -191,10 +203,6 @@
         <translation>Vom Soll je Runde</translation>
     </message>
     <message>
-        <source>%1 of %2 terminals on share in round %3; spread by round %4 %.</source>
-        <translation>%1 von %2 Verbrauchern im Anteil in Runde %3; Streuung je Runde %4 %.</translation>
-    </message>
-    <message>
         <source>largest</source>
         <translation>größter Wert</translation>
     </message>
@@ -217,6 +225,22 @@
     <message>
         <source>The lines in between stand in the table.</source>
         <translation>Die Linien dazwischen stehen in der Tabelle.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals on share in round %3.</source>
+        <translation>%1 von %2 Verbrauchern im Anteil in Runde %3.</translation>
+    </message>
+    <message>
+        <source>No share is known in round %1.</source>
+        <translation>In Runde %1 ist kein Anteil bekannt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 are read.</source>
+        <translation>%1 von %2 sind abgelesen.</translation>
+    </message>
+    <message>
+        <source>Spread by round %1 %.</source>
+        <translation>Streuung je Runde %1 %.</translation>
     </message>
 </context>
 <context>
@@ -896,10 +920,6 @@
 <context>
     <name>Message</name>
     <message>
-        <source>*  on the index circuit</source>
-        <translation>*  im Schlechtpunktkreis</translation>
-    </message>
-    <message>
         <source>A imbalance</source>
         <translation>A-Unsymmetrie</translation>
     </message>
@@ -918,10 +938,6 @@
     <message>
         <source>About</source>
         <translation>Betrifft</translation>
-    </message>
-    <message>
-        <source>Accepted</source>
-        <translation>Angenommen</translation>
     </message>
     <message>
         <source>Accuracy</source>
@@ -986,10 +1002,6 @@
     <message>
         <source>Calibrated</source>
         <translation>Kalibriert</translation>
-    </message>
-    <message>
-        <source>Cannot be decided within the measuring uncertainty</source>
-        <translation>Innerhalb der Messunsicherheit nicht entscheidbar</translation>
     </message>
     <message>
         <source>Caution: electrical measurements, drives and work on pumps are for qualified people under the local codes, with the supply isolated and locked off and the pressure let down. Check the motor&apos;s rating and least speed first.</source>
@@ -1074,10 +1086,6 @@
     <message>
         <source>Design</source>
         <translation>Auslegung</translation>
-    </message>
-    <message>
-        <source>Design flow on this system needs {1} % of the present speed: more than the pump gives as it runs (section {2})</source>
-        <translation>Auslegungsdurchfluss in dieser Anlage braucht {1} % der jetzigen Drehzahl: mehr, als die Pumpe so leistet (Abschnitt {2})</translation>
     </message>
     <message>
         <source>Device</source>
@@ -1169,7 +1177,7 @@
     </message>
     <message>
         <source>Every reading as typed</source>
-        <translation>Jede Ablesung wie getippt</translation>
+        <translation>Jede Ablesung wie eingegeben</translation>
     </message>
     <message>
         <source>Evidence</source>
@@ -1456,10 +1464,6 @@
         <translation>Kein Zweig ist eingetragen.</translation>
     </message>
     <message>
-        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed</source>
-        <translation>Keine Änderung von Drehzahl oder Laufrad nötig: Auslegungsdurchfluss braucht {1} % der jetzigen Drehzahl</translation>
-    </message>
-    <message>
         <source>No decision can be made yet; see what is missing below, and enter it.</source>
         <translation>Noch ist keine Entscheidung möglich; sehen Sie unten, was fehlt, und tragen Sie es ein.</translation>
     </message>
@@ -1530,10 +1534,6 @@
     <message>
         <source>None</source>
         <translation>Keine</translation>
-    </message>
-    <message>
-        <source>Not accepted</source>
-        <translation>Nicht angenommen</translation>
     </message>
     <message>
         <source>Not confirmed: {1} of {2} terminals within 10 % of what was reported</source>
@@ -2141,7 +2141,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is not among the people of this job as supervisor or engineer; give the role on the place Job</source>
-        <translation>„{1}“ ist unter den Personen dieses Auftrags nicht als Leitung oder Ingenieur; geben Sie die Rolle am Platz Auftrag an</translation>
+        <translation>„{1}“ ist unter den Personen dieses Auftrags nicht als Leitung oder Ingenieur; geben Sie die Rolle im Bereich Auftrag an</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not known here; use one of {2}</source>
@@ -2297,7 +2297,7 @@
     </message>
     <message>
         <source>a workbook cannot be merged with itself; choose the copy that the other laptop worked in</source>
-        <translation>eine Arbeitsmappe kann nicht mit sich selbst gemischt werden; wählen Sie die Kopie des anderen Laptops</translation>
+        <translation>eine Arbeitsmappe kann nicht mit sich selbst zusammengeführt werden; wählen Sie die Kopie des anderen Laptops</translation>
     </message>
     <message>
         <source>a workbook holds exactly one job; change the one that is there</source>
@@ -2425,7 +2425,7 @@
     </message>
     <message>
         <source>dp as typed</source>
-        <translation>Δp wie getippt</translation>
+        <translation>Δp wie eingegeben</translation>
     </message>
     <message>
         <source>dp {1} at {2} is below the readable minimum of {3}</source>
@@ -2460,10 +2460,6 @@
         <translation>jeder Kommentar ist erledigt</translation>
     </message>
     <message>
-        <source>every round is accepted</source>
-        <translation>jede Runde ist angenommen</translation>
-    </message>
-    <message>
         <source>every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)</source>
         <translation>jedes Ventil der Arbeitsfolge ist gehalten; schließen Sie diese Runde und lesen Sie alle neu ab (Strg+Umschalt+W)</translation>
     </message>
@@ -2490,10 +2486,6 @@
     <message>
         <source>flow, head and power would mean an efficiency of {1} %; check the power reading, the gauges and the flow</source>
         <translation>Durchfluss, Förderhöhe und Leistung ergäben einen Wirkungsgrad von {1} %; prüfen Sie Leistungsmessung, Manometer und Durchfluss</translation>
-    </message>
-    <message>
-        <source>from the learned loop, {1} wanted here now; turn to the dp, not to the mark</source>
-        <translation>aus dem gelernten Kreislauf, jetzt hier {1} gewünscht; drehen Sie auf die Δp, nicht auf die Marke</translation>
     </message>
     <message>
         <source>fully open, its valve makes only {1} at design flow, hard to read below {2}; choose a smaller valve or another way to measure</source>
@@ -2677,7 +2669,7 @@
     </message>
     <message>
         <source>no branch is called &quot;{1}&quot;; type a tag of the place System</source>
-        <translation>kein Zweig heißt „{1}“; tippen Sie eine Kennung vom Platz Anlage</translation>
+        <translation>kein Zweig heißt „{1}“; tippen Sie eine Kennung aus dem Bereich Anlage</translation>
     </message>
     <message>
         <source>no branch is called &quot;{1}&quot;; type a tag, or nothing for the pump</source>
@@ -2709,7 +2701,7 @@
     </message>
     <message>
         <source>no instrument is called &quot;{1}&quot;; type a tag of the place Job</source>
-        <translation>kein Messgerät heißt „{1}“; tippen Sie eine Kennung vom Platz Auftrag</translation>
+        <translation>kein Messgerät heißt „{1}“; tippen Sie eine Kennung aus dem Bereich Auftrag</translation>
     </message>
     <message>
         <source>no key file could be read at {1}; choose one, or make a certificate</source>
@@ -2721,7 +2713,7 @@
     </message>
     <message>
         <source>no list says that the loop was ready; take the usual one on the place Job, or give the reason</source>
-        <translation>keine Liste sagt, dass der Kreislauf bereit war; nehmen Sie die übliche am Platz Auftrag, oder geben Sie den Grund an</translation>
+        <translation>keine Liste sagt, dass der Kreislauf bereit war; nehmen Sie die übliche im Bereich Auftrag, oder geben Sie den Grund an</translation>
     </message>
     <message>
         <source>no other unit or sign would explain this reading; read the valve again</source>
@@ -2734,10 +2726,6 @@
     <message>
         <source>no pump is marked as running; mark the pumps that work together</source>
         <translation>keine Pumpe ist als laufend markiert; markieren Sie die Pumpen, die zusammen arbeiten</translation>
-    </message>
-    <message>
-        <source>no pump or static lift is joined to this part of {1} node(s); join it to the loop or add its pump</source>
-        <translation>an diesen Teil aus {1} Knoten ist weder Pumpe noch statische Höhe angeschlossen; verbinden Sie ihn mit dem Kreislauf oder fügen Sie seine Pumpe hinzu</translation>
     </message>
     <message>
         <source>no round has flow and head of the pumps; read suction and discharge, and a round</source>
@@ -2800,10 +2788,6 @@
         <translation>nicht bekannt</translation>
     </message>
     <message>
-        <source>not proved, {1} point(s) against it below</source>
-        <translation>nicht bewiesen, {1} Punkt(e) dagegen unten</translation>
-    </message>
-    <message>
         <source>not read in this round: {1} of {2} terminals ({3}); read them</source>
         <translation>in dieser Runde nicht abgelesen: {1} von {2} Verbrauchern ({3}); lesen Sie sie ab</translation>
     </message>
@@ -2833,7 +2817,7 @@
     </message>
     <message>
         <source>nothing is left to choose from merging</source>
-        <translation>vom Einmischen bleibt nichts zu wählen</translation>
+        <translation>vom Zusammenführen bleibt nichts zu wählen</translation>
     </message>
     <message>
         <source>nothing is missing</source>
@@ -2938,10 +2922,6 @@
     <message>
         <source>round {1} is closed and takes only corrections of its readings; open a new round for new readings</source>
         <translation>Runde {1} ist geschlossen und nimmt nur Berichtigungen ihrer Ablesungen; öffnen Sie für neue Ablesungen eine neue Runde</translation>
-    </message>
-    <message>
-        <source>round {1} is open as a round of one state of the loop; close it before valves are turned</source>
-        <translation>Runde {1} ist als Runde eines Zustands des Kreislaufs offen; schließen Sie sie, bevor Ventile gedreht werden</translation>
     </message>
     <message>
         <source>round {1} is sent by nobody; say who works at this desk, Round, Person</source>
@@ -3529,7 +3509,7 @@
     </message>
     <message>
         <source>the other copy holds nothing that is not here; there is nothing to merge</source>
-        <translation>die andere Kopie enthält nichts, was hier fehlt; es gibt nichts einzumischen</translation>
+        <translation>die andere Kopie enthält nichts, was hier fehlt; es gibt nichts zusammenzuführen</translation>
     </message>
     <message>
         <source>the parent &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
@@ -3614,10 +3594,6 @@
     <message>
         <source>the pump curve has flow {1} with head {2}; neither may be below zero, correct this row</source>
         <translation>die Kennlinie hat Durchfluss {1} mit Förderhöhe {2}; keines darf unter null liegen, berichtigen Sie diese Zeile</translation>
-    </message>
-    <message>
-        <source>the pump curve has {1} point(s); give at least two of falling head</source>
-        <translation>die Kennlinie hat {1} Punkt(e); geben Sie mindestens zwei mit fallender Förderhöhe an</translation>
     </message>
     <message>
         <source>the pump gives {1} by its curve, the terminals add up to {2}; check gauges, curve and impeller, and look for an open bypass</source>
@@ -3888,10 +3864,6 @@
         <translation>das Dreiwegeventil steht auf {1}; seine Stellung muss zwischen 0 und 1 liegen</translation>
     </message>
     <message>
-        <source>the unit is missing; write one of {1} in brackets</source>
-        <translation>die Einheit fehlt; schreiben Sie eine von {1} in Klammern</translation>
-    </message>
-    <message>
         <source>the valve &quot;{1}&quot; has a range of dp and no table, which only a limiter or a picv can do with; give its table in valves.csv or correct the kind</source>
         <translation>das Ventil „{1}“ hat einen Δp-Bereich und keine Tabelle, womit nur ein Begrenzer oder PICV auskommt; geben Sie seine Tabelle in valves.csv an oder berichtigen Sie die Art</translation>
     </message>
@@ -3902,10 +3874,6 @@
     <message>
         <source>the valve of {1} was moved after the reference was read; read the reference again</source>
         <translation>das Ventil von {1} wurde bewegt, nachdem die Referenz abgelesen war; lesen Sie die Referenz neu ab</translation>
-    </message>
-    <message>
-        <source>the valve table has {1} point(s); give at least two, the highest being fully open</source>
-        <translation>die Ventiltabelle hat {1} Punkt(e); geben Sie mindestens zwei an, der höchste ist ganz offen</translation>
     </message>
     <message>
         <source>the valve takes so little here that its side hardly matters for air; what counts is straight pipe</source>
@@ -4006,10 +3974,6 @@
     <message>
         <source>this branch would be fed from itself by way of its parents; choose another parent</source>
         <translation>dieser Zweig würde über andere durch sich selbst gespeist; wählen Sie einen anderen speisenden Zweig</translation>
-    </message>
-    <message>
-        <source>this circuit shares its flow with {1} other(s) and has no balancing device; put one on its return, or say why it is not balanced</source>
-        <translation>dieser Kreis teilt seinen Durchfluss mit {1} anderen und hat keine Regulierarmatur; setzen Sie eine in seinen Rücklauf, oder sagen Sie, warum er nicht einreguliert wird</translation>
     </message>
     <message>
         <source>this conflict is not in the job any more; look at the list again</source>
@@ -4200,10 +4164,6 @@
         <translation>{1} fragt: „{2}“; berichtigen Sie die Ablesung, oder antworten Sie in Prüfung (Alt+6)</translation>
     </message>
     <message>
-        <source>{1} at the design flow of {2}</source>
-        <translation>{1} beim Auslegungsdurchfluss von {2}</translation>
-    </message>
-    <message>
         <source>{1} at the motor is {2} % off its plate&apos;s {3}; have the supply checked</source>
         <translation>{1} am Motor liegt {2} % neben den {3} des Schilds; lassen Sie die Zuleitung prüfen</translation>
     </message>
@@ -4234,10 +4194,6 @@
     <message>
         <source>{1} could not be read; choose a file that is there</source>
         <translation>{1} war nicht lesbar; wählen Sie eine vorhandene Datei</translation>
-    </message>
-    <message>
-        <source>{1} files are kept in the workbook; the pictures among them follow.</source>
-        <translation>{1} Dateien liegen in der Arbeitsmappe; die Bilder darunter folgen.</translation>
     </message>
     <message>
         <source>{1} has no dp in this round</source>
@@ -4420,10 +4376,6 @@
         <translation>{1} eingetragen, davon offen: {2}.</translation>
     </message>
     <message>
-        <source>{1} point(s) at {2} circuit(s)</source>
-        <translation>{1} Punkt(e) an {2} Kreis(en)</translation>
-    </message>
-    <message>
         <source>{1} pumps share this duty; trim all alike, and the stand-by with them</source>
         <translation>{1} Pumpen teilen diesen Betriebspunkt; drehen Sie alle gleich ab, auch die Reservepumpe</translation>
     </message>
@@ -4436,24 +4388,8 @@
         <translation>{1} Ablesungen dieser Runde sind früher datiert als die zuvor eingetragene, die erste vom {2} nach {3}; prüfen Sie die Uhr und berichtigen Sie die Zeit</translation>
     </message>
     <message>
-        <source>{1} readings were taken after its calibration ran out on {2}</source>
-        <translation>{1} Ablesungen wurden genommen, nachdem seine Kalibrierung am {2} ablief</translation>
-    </message>
-    <message>
-        <source>{1} terminals of the witness round are not read again; read them</source>
-        <translation>{1} Verbraucher der Zeugenrunde sind nicht neu abgelesen; lesen Sie sie ab</translation>
-    </message>
-    <message>
         <source>{1} was read in {2}, most readings of instrument {3} in this round are in {4}; check the unit</source>
         <translation>{1} wurde in {2} abgelesen, die meisten Ablesungen mit Messgerät {3} in dieser Runde sind in {4}; prüfen Sie die Einheit</translation>
-    </message>
-    <message>
-        <source>{1} was set to {2} here, but nothing was read there; the record still says {3}, go back and read it</source>
-        <translation>{1} wurde hier auf {2} gestellt, aber nichts abgelesen; eingetragen ist noch {3}, gehen Sie zurück und lesen Sie ab</translation>
-    </message>
-    <message>
-        <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow</source>
-        <translation>{1} {2} bei {3} {4} in Runde {5}; {6} % des Auslegungsdurchflusses</translation>
     </message>
     <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}</source>
@@ -4520,10 +4456,6 @@
         <translation>Durchfluss nach {1w} ist {2} und nach {3w} {4}, z = {5}: weiter auseinander, als ihre Unsicherheiten erlauben; finden Sie heraus, was falsch ist</translation>
     </message>
     <message>
-        <source>reference {1} last {2} % of design, read {3w}; re-read it before a long step</source>
-        <translation>Referenz {1} zuletzt {2} % der Auslegung, abgelesen {3w}; lesen Sie sie vor einem langen Schritt neu ab</translation>
-    </message>
-    <message>
         <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
         <translation>Runde {1} ist {2w} und wird weder entfernt noch neu nummeriert; öffnen Sie eine neue Runde</translation>
     </message>
@@ -4558,14 +4490,6 @@
     <message>
         <source>the PDF is of a form that is not read here ({1w}); give the report as Waterwright wrote it</source>
         <translation>das PDF hat eine Form, die hier nicht gelesen wird ({1w}); geben Sie den Bericht, wie Waterwright ihn schrieb</translation>
-    </message>
-    <message>
-        <source>the clause is met: {1w}</source>
-        <translation>der Abschnitt ist erfüllt: {1w}</translation>
-    </message>
-    <message>
-        <source>the clause is not met: {1w}</source>
-        <translation>der Abschnitt ist nicht erfüllt: {1w}</translation>
     </message>
     <message>
         <source>the file cannot be read ({1w}); check its rights and the disk it is on</source>
@@ -4666,10 +4590,6 @@
     <message>
         <source>{1} open</source>
         <translation>{1} offen</translation>
-    </message>
-    <message>
-        <source>{1} other branches, oldest {2w}; right if the others hold</source>
-        <translation>{1} andere Zweige, ältester {2w}; richtig, wenn die anderen halten</translation>
     </message>
     <message>
         <source>{1} self-made</source>
@@ -4876,10 +4796,6 @@
         <translation>Nicht belegt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie neu, oder unterschreiben Sie mit dem Grund</translation>
     </message>
     <message>
-        <source>Options at design flow for the need of the index circuit</source>
-        <translation>Optionen bei Auslegungsdurchfluss für den Bedarf des Schlechtpunktkreises</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
         <translation>„{1}“ ist nicht Leitung oder Ingenieur dieses Auftrags; lassen Sie eine dieser Personen an diesem Platz arbeiten, Menü Runde, Person: {2}</translation>
     </message>
@@ -4889,7 +4805,7 @@
     </message>
     <message>
         <source>a step of a review is not undone; withdraw it with a reason on the place Review (Alt+6), below the rounds</source>
-        <translation>ein Schritt einer Prüfung wird nicht rückgängig gemacht; ziehen Sie ihn mit Grund am Platz Prüfung (Alt+6) unter den Runden zurück</translation>
+        <translation>ein Schritt einer Prüfung wird nicht rückgängig gemacht; ziehen Sie ihn mit Grund im Bereich Prüfung (Alt+6) unter den Runden zurück</translation>
     </message>
     <message>
         <source>done again: {1}; Ctrl+Z takes it back</source>
@@ -5052,20 +4968,8 @@
         <translation>Bericht signieren</translation>
     </message>
     <message>
-        <source>Speed {1} % of the present, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
-        <translation>{1} % der jetzigen Drehzahl oder Abdrehen bringt {2} {3}: das nimmt den Überschuss {4w} weg (Abschnitt {5})</translation>
-    </message>
-    <message>
         <source>The loop in the last round read</source>
         <translation>Der Kreislauf in der zuletzt abgelesenen Runde</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}</source>
-        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpe fördert {2} {4}: Überschuss {3} {4} {6w}</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
-        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpe fördert {2} {4}: Überschuss {3} {4} {6w}. Die Entscheidung zählt {7} {4} {8w}</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a unit of {2w}; use one of {3}</source>
@@ -5145,7 +5049,7 @@
     </message>
     <message>
         <source>form of the energy code&apos;s clause</source>
-        <translation>Form der Klausel der Energievorschrift</translation>
+        <translation>Form des Abschnitts der Energievorschrift</translation>
     </message>
     <message>
         <source>gauge rise {1}, {2}</source>
@@ -5226,18 +5130,6 @@
     <message>
         <source>nothing is added to this laptop&apos;s clock; times are its own from now on</source>
         <translation>zur Uhr dieses Laptops wird nichts addiert; ab jetzt gelten ihre eigenen Zeiten</translation>
-    </message>
-    <message>
-        <source>on share at {1} for now: hold; the learned loop advises {2} with the others set, read it again then</source>
-        <translation>im Anteil bei {1}, vorerst: halten; der gelernte Kreislauf rät zu {2}, wenn die anderen eingestellt sind, dann neu ablesen</translation>
-    </message>
-    <message>
-        <source>on share at {1} for now: hold; {2} % of target expected here with the others set, turn to {3} then</source>
-        <translation>im Anteil bei {1}, vorerst: halten; {2} % vom Soll hier erwartet, wenn die anderen eingestellt sind, dann auf {3} drehen</translation>
-    </message>
-    <message>
-        <source>on share at {1}: leave it; {2} % of target expected here with the others set</source>
-        <translation>im Anteil bei {1}: stehen lassen; {2} % vom Soll hier erwartet, wenn die anderen eingestellt sind</translation>
     </message>
     <message>
         <source>open round {1}</source>
@@ -5356,24 +5248,8 @@
         <translation>die Datei ist keine XLSX-Tabelle oder beschädigt ({1w}); speichern Sie sie neu als XLSX</translation>
     </message>
     <message>
-        <source>the last round read is judged accepted</source>
-        <translation>die zuletzt abgelesene Runde ist als angenommen beurteilt</translation>
-    </message>
-    <message>
-        <source>the last round read is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>die zuletzt abgelesene Runde ist {1w}; weiter abgleichen oder den Grund angeben, warum es so bleibt</translation>
-    </message>
-    <message>
         <source>the learned loop for all that stays, the losses entered here for what is new</source>
         <translation>dem gelernten Kreislauf für alles, was bleibt, den hier eingegebenen Verlusten für das Neue</translation>
-    </message>
-    <message>
-        <source>the pump has {1} point(s) of its curve; this law needs {2w}, add or remove points</source>
-        <translation>die Pumpe hat {1} Punkt(e) ihrer Kennlinie; dieses Gesetz braucht {2w}, fügen Sie Punkte hinzu oder entfernen Sie welche</translation>
-    </message>
-    <message>
-        <source>the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The decision in Pump counts the excess at full speed</source>
-        <translation>die Pumpe fördert bei Auslegungsstrom {1} zu viel, {2w}; nach dem Einstellen der Ventile ihre Drehzahl senken oder ihr Laufrad abdrehen, durch eine zugelassene Fachkraft und in den Grenzen von Hersteller und örtlicher Vorschrift. Die Entscheidung unter Pumpe zählt den Überschuss bei voller Drehzahl</translation>
     </message>
     <message>
         <source>the spreadsheet cannot be written ({1w}); choose a place with room</source>
@@ -5386,10 +5262,6 @@
     <message>
         <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
         <translation>diese Uhr steht {1} h {2} min vor der letzten gespeicherten Handlung, die Zeiten der Ablesungen sind also unsicher; Ctrl+Alt+O, Uhr richtigstellen, behebt es</translation>
-    </message>
-    <message>
-        <source>turn by the reading; the learned loop expects {1} once all are set</source>
-        <translation>nach der Ablesung drehen; der gelernte Kreislauf erwartet {1}, wenn alle eingestellt sind</translation>
     </message>
     <message>
         <source>units of the job</source>
@@ -5442,22 +5314,6 @@
     <message>
         <source>{1} pasted readings</source>
         <translation>{1} eingefügte Ablesungen</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, for comparison</source>
-        <translation>{1} {2w}, zum Vergleich</translation>
-    </message>
-    <message>
-        <source>{1} {2w}: the decision counts this one</source>
-        <translation>{1} {2w}: die Entscheidung zählt diese</translation>
-    </message>
-    <message>
-        <source>{1} {2w}: the decision counts this one (section {3})</source>
-        <translation>{1} {2w}: die Entscheidung zählt diese (Abschnitt {3})</translation>
-    </message>
-    <message>
-        <source>{1} {2w}: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}: die Entscheidung zählt diese, {3} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
     </message>
     <message>
         <source>{3} took back what was added to this laptop&apos;s clock: it showed {1} when it was {2}; times written before stay as they were</source>
@@ -5624,10 +5480,6 @@
         <translation>der nächste getippte Durchfluss ersetzt den vorigen; tippen Sie ihn und drücken Sie Enter</translation>
     </message>
     <message>
-        <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; re-read</source>
-        <translation>die älteste Ablesung, auf der das Ziel beruht, ist {1w} alt, die Grenze ist {2w}; lesen Sie neu ab</translation>
-    </message>
-    <message>
         <source>the reference was read {1w}, the limit is {2w}; read it again</source>
         <translation>die Referenz wurde {1w} abgelesen, die Grenze ist {2w}; lesen Sie sie neu ab</translation>
     </message>
@@ -5646,6 +5498,262 @@
     <message>
         <source>{1} (section {2})</source>
         <translation>{1} (Abschnitt {2})</translation>
+    </message>
+    <message>
+        <source>*  end of the index circuit</source>
+        <translation>*  Ende des Schlechtpunktkreises</translation>
+    </message>
+    <message>
+        <source>Accepted by</source>
+        <translation>Angenommen von</translation>
+    </message>
+    <message>
+        <source>By the readings</source>
+        <translation>Nach den Messwerten</translation>
+    </message>
+    <message>
+        <source>By the readings: cannot be decided within the measuring uncertainty</source>
+        <translation>Nach den Messwerten: innerhalb der Messunsicherheit nicht zu entscheiden</translation>
+    </message>
+    <message>
+        <source>By the readings: not within tolerance</source>
+        <translation>Nach den Messwerten: nicht innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>By the readings: within tolerance</source>
+        <translation>Nach den Messwerten: innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>By the readings: within tolerance; index circuit not proved</source>
+        <translation>Nach den Messwerten: innerhalb der Toleranz; Schlechtpunktkreis nicht bewiesen</translation>
+    </message>
+    <message>
+        <source>Design flow on this system needs {1} % of the present speed {3w}: more than the pump gives as it runs (section {2})</source>
+        <translation>Auslegungsdurchfluss in dieser Anlage braucht {1} % der jetzigen Drehzahl {3w}: mehr, als die Pumpe so leistet (Abschnitt {2})</translation>
+    </message>
+    <message>
+        <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
+        <translation>Dateien in der Arbeitsmappe: {1}; die Bilder darunter folgen.</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}</source>
+        <translation>Keine Änderung von Drehzahl oder Laufrad nötig: Auslegungsdurchfluss braucht {1} % der jetzigen Drehzahl {2w}</translation>
+    </message>
+    <message>
+        <source>Nobody yet: round {1} waits for the supervisor</source>
+        <translation>Noch niemand: Runde {1} wartet auf die Leitung</translation>
+    </message>
+    <message>
+        <source>Nobody yet: round {1} was not sent to a supervisor</source>
+        <translation>Noch niemand: Runde {1} wurde nicht an die Leitung gesendet</translation>
+    </message>
+    <message>
+        <source>Nobody: the supervisor sent round {1} back</source>
+        <translation>Niemand: die Leitung hat Runde {1} zurückgesandt</translation>
+    </message>
+    <message>
+        <source>Not known: {1} of {2} terminals read in this round</source>
+        <translation>Nicht bekannt: {1} von {2} Verbrauchern in dieser Runde abgelesen</translation>
+    </message>
+    <message>
+        <source>Options at design flow for the need of the index circuit, from the pump&apos;s curve</source>
+        <translation>Optionen bei Auslegungsdurchfluss für den Bedarf des Schlechtpunktkreises, aus der Pumpenkennlinie</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
+        <translation>{1} % der jetzigen Drehzahl {6w}, oder Abdrehen, bringt {2} {3}: das nimmt den Überschuss {4w} weg (Abschnitt {5})</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}</source>
+        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpenkennlinie gibt {2} {4}: Überschuss {3} {4} {6w}</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
+        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpenkennlinie gibt {2} {4}: Überschuss {3} {4} {6w}. Die Entscheidung zählt {7} {4} {8w}</translation>
+    </message>
+    <message>
+        <source>Trim or slow</source>
+        <translation>Abdrehen oder verlangsamen</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is typed in Walk and not entered; store it there with Enter, or clear it with Esc</source>
+        <translation>„{1}“ ist im Rundgang getippt und nicht eingegeben; dort mit Enter speichern oder mit Esc löschen</translation>
+    </message>
+    <message>
+        <source>at the sum of the flows, {1}, the gauges read {2} and the pump&apos;s curve gives {3}: farther apart than their uncertainty of {4}; check gauges, speed and impeller and read again before the pump is changed</source>
+        <translation>bei der Summe der Durchflüsse, {1}, zeigen die Manometer {2}, und die Pumpenkennlinie gibt {3}: weiter auseinander als ihre Unsicherheit von {4}; Manometer, Drehzahl und Laufrad prüfen und neu ablesen, bevor die Pumpe geändert wird</translation>
+    </message>
+    <message>
+        <source>by the loop&apos;s readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The number under Decision in Pump is another one: from the pump&apos;s curve, at full speed</source>
+        <translation>nach den Ablesungen des Kreislaufs erzeugt die Pumpe bei Auslegungsdurchfluss {1} zu viel, {2w}; senken Sie nach dem Einstellen der Ventile die Drehzahl oder lassen Sie das Laufrad abdrehen, durch eine zugelassene Person und in den Grenzen des Herstellers und der örtlichen Vorschrift. Die Zahl unter Entscheidung in Pumpe ist eine andere: nach der Kennlinie der Pumpe, bei voller Drehzahl</translation>
+    </message>
+    <message>
+        <source>by the loop&apos;s readings {1} is wanted here now; turn until the meter shows the aim, whatever the scale says</source>
+        <translation>nach den Ablesungen des Kreislaufs soll hier jetzt {1} fließen; drehen, bis das Messgerät das Ziel zeigt, was auch die Skala sagt</translation>
+    </message>
+    <message>
+        <source>by the readings the last round is within tolerance</source>
+        <translation>nach den Messwerten ist die letzte Runde innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>by the readings the last round is within tolerance; its index circuit is not proved</source>
+        <translation>nach den Messwerten ist die letzte Runde innerhalb der Toleranz; ihr Schlechtpunktkreis ist nicht bewiesen</translation>
+    </message>
+    <message>
+        <source>by the readings the last round is {1w}; go on balancing, or give the reason why it stays so</source>
+        <translation>nach den Messwerten ist die letzte Runde {1w}; weiter abgleichen oder den Grund angeben, warum sie so bleibt</translation>
+    </message>
+    <message>
+        <source>counted with the newest readings of the others; follow the word</source>
+        <translation>gerechnet mit den neuesten Ablesungen der anderen; dem Wort folgen</translation>
+    </message>
+    <message>
+        <source>every round is accepted by a supervisor</source>
+        <translation>jede Runde ist von der Leitung angenommen</translation>
+    </message>
+    <message>
+        <source>follow the word now; {1} is expected once all valves are set</source>
+        <translation>jetzt dem Wort folgen; {1} ist zu erwarten, wenn alle Ventile eingestellt sind</translation>
+    </message>
+    <message>
+        <source>from reference {1}, last {2} % of design, read {3w}; read it again before a large turn</source>
+        <translation>nach Referenz {1}, zuletzt {2} % der Auslegung, abgelesen {3w}; vor einer großen Drehung neu ablesen</translation>
+    </message>
+    <message>
+        <source>from the flows of {1} other branches, oldest reading {2w}; it holds while they are not turned</source>
+        <translation>nach den Durchflüssen von {1} anderen Zweigen, älteste Ablesung {2w}; es gilt, solange diese nicht gedreht werden</translation>
+    </message>
+    <message>
+        <source>hold at {1} for now; the learned loop advises {2} with the others set, read it again then</source>
+        <translation>vorerst auf {1} halten; der gelernte Kreislauf rät zu {2}, wenn die anderen eingestellt sind, dann neu ablesen</translation>
+    </message>
+    <message>
+        <source>hold at {1} for now; {2} % of target expected here with the others set, turn to {3} then</source>
+        <translation>vorerst auf {1} halten; {2} % vom Soll sind hier zu erwarten, wenn die anderen eingestellt sind, dann auf {3} drehen</translation>
+    </message>
+    <message>
+        <source>in proportion with the reference {1}, at {2} % of design; leave it</source>
+        <translation>im Verhältnis zur Referenz {1}, bei {2} % der Auslegung; so lassen</translation>
+    </message>
+    <message>
+        <source>in round {1}, which is open, no valve may be turned; close it first</source>
+        <translation>in Runde {1}, die offen ist, darf kein Ventil gedreht werden; zuerst schließen</translation>
+    </message>
+    <message>
+        <source>its share comes right once the others are set; leave it</source>
+        <translation>ihr Anteil stimmt, sobald die anderen eingestellt sind; so lassen</translation>
+    </message>
+    <message>
+        <source>leave it at {1}; {2} % of target expected here with the others set</source>
+        <translation>auf {1} lassen; {2} % vom Soll sind hier zu erwarten, wenn die anderen eingestellt sind</translation>
+    </message>
+    <message>
+        <source>matched to the reference {1}, at {2} % of design; turn by the word</source>
+        <translation>der Referenz {1} angeglichen, bei {2} % der Auslegung; nach dem Wort drehen</translation>
+    </message>
+    <message>
+        <source>no pump or static lift is joined to this part, its nodes: {1}; join it to the loop or add its pump</source>
+        <translation>an diesen Teil ist weder Pumpe noch statische Höhe angeschlossen, seine Knoten: {1}; verbinden Sie ihn mit dem Kreislauf oder fügen Sie seine Pumpe hinzu</translation>
+    </message>
+    <message>
+        <source>not done yet, {1w}</source>
+        <translation>noch nicht getan, {1w}</translation>
+    </message>
+    <message>
+        <source>not proved; points against it, listed below: {1}</source>
+        <translation>nicht bewiesen; Punkte dagegen, unten aufgeführt: {1}</translation>
+    </message>
+    <message>
+        <source>nothing to do, {1w}</source>
+        <translation>nichts zu tun, {1w}</translation>
+    </message>
+    <message>
+        <source>points of the pump curve: {1}; give at least two of falling head</source>
+        <translation>Punkte der Pumpenkennlinie: {1}; geben Sie mindestens zwei mit fallender Förderhöhe an</translation>
+    </message>
+    <message>
+        <source>points of the pump&apos;s curve: {1}; this law needs {2w}, add or remove points</source>
+        <translation>Punkte der Kennlinie dieser Pumpe: {1}; dieses Gesetz braucht {2w}, fügen Sie Punkte hinzu oder entfernen Sie welche</translation>
+    </message>
+    <message>
+        <source>points of the valve table: {1}; give at least two, the highest being fully open</source>
+        <translation>Punkte der Ventiltabelle: {1}; geben Sie mindestens zwei an, der höchste ist ganz offen</translation>
+    </message>
+    <message>
+        <source>points: {1}, circuits: {2}</source>
+        <translation>Punkte: {1}, Kreise: {2}</translation>
+    </message>
+    <message>
+        <source>proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on record</source>
+        <translation>bewiesen: jedes Ventil auf dem Schlechtpunktweg {1} ganz offen, und eines in jeder Gruppe; kein Drosselventil ist eingetragen</translation>
+    </message>
+    <message>
+        <source>readings taken after its calibration ran out on {2}: {1}</source>
+        <translation>Ablesungen, nachdem seine Kalibrierung am {2} ablief: {1}</translation>
+    </message>
+    <message>
+        <source>reference of its group, at {1}; open it fully to {2}, the others are set to it</source>
+        <translation>Referenz der Gruppe, steht auf {1}; ganz öffnen auf {2}, die anderen werden danach eingestellt</translation>
+    </message>
+    <message>
+        <source>reference of its group, fully open; leave it, the others are set to it</source>
+        <translation>Referenz der Gruppe, ganz offen; so lassen, die anderen werden danach eingestellt</translation>
+    </message>
+    <message>
+        <source>round {2} was sent back, and comments that nobody has answered: {1}, the first is &quot;{3}&quot;; answer or resolve each, then send it</source>
+        <translation>Runde {2} wurde zurückgegeben, und unbeantwortete Kommentare: {1}, der erste ist „{3}“; beantworten oder erledigen Sie jeden und senden Sie sie dann</translation>
+    </message>
+    <message>
+        <source>terminals of the witness round that are not read again: {1}; read them</source>
+        <translation>Verbraucher der Zeugenrunde, die nicht neu abgelesen sind: {1}; lesen Sie sie ab</translation>
+    </message>
+    <message>
+        <source>the aim counts what the others will take once they are set; turn by the word</source>
+        <translation>das Ziel zählt, was die anderen eingestellt nehmen werden; nach dem Wort drehen</translation>
+    </message>
+    <message>
+        <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; read it again</source>
+        <translation>die älteste Ablesung hinter dem Ziel ist {1w} alt, die Grenze ist {2w}; neu ablesen</translation>
+    </message>
+    <message>
+        <source>this circuit shares its flow with others ({1}) and has no balancing device; put one on its return, or say why it is not balanced</source>
+        <translation>dieser Kreis teilt seinen Durchfluss mit anderen ({1}) und hat keine Regulierarmatur; setzen Sie eine in seinen Rücklauf, oder sagen Sie, warum er nicht einreguliert wird</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}, from the pump&apos;s curve</source>
+        <translation>{1} beim Auslegungsdurchfluss von {2}, aus der Pumpenkennlinie</translation>
+    </message>
+    <message>
+        <source>{1} is held although its word is {2}; go back and turn it, or take the hold back with Ctrl+Z</source>
+        <translation>{1} ist gehalten, obwohl das Wort {2} ist; zurückgehen und drehen, oder das Halten mit Strg+Z zurücknehmen</translation>
+    </message>
+    <message>
+        <source>{1} is the head available here with the valve shut; set the handle back to {2}</source>
+        <translation>{1} ist die hier bei geschlossenem Ventil verfügbare Förderhöhe; stellen Sie den Griff zurück auf {2}</translation>
+    </message>
+    <message>
+        <source>{1} was turned to {2} but not read there; the record still says {3}, go back and read it</source>
+        <translation>{1} wurde auf {2} gedreht, aber dort nicht abgelesen; die Aufzeichnung sagt noch {3}, zurückgehen und ablesen</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve, for comparison</source>
+        <translation>{1} {2w}, aus der Pumpenkennlinie, zum Vergleich</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one</source>
+        <translation>{1} {2w}, aus der Pumpenkennlinie: die Entscheidung zählt diese</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one (section {3})</source>
+        <translation>{1} {2w}, aus der Pumpenkennlinie: die Entscheidung zählt diese (Abschnitt {3})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}, aus der Pumpenkennlinie: die Entscheidung zählt diese, {3} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
+    </message>
+    <message>
+        <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
+        <translation>{1} {2} bei {3} {4} in Runde {5}; {6} % des Auslegungsdurchflusses, {7w}</translation>
     </message>
 </context>
 <context>
@@ -5982,14 +6090,6 @@
         <translation>in Runde %1 wurde die doppelte Δp abgelesen</translation>
     </message>
     <message>
-        <source>Largest error of a true share</source>
-        <translation>Größter Fehler eines wahren Anteils</translation>
-    </message>
-    <message>
-        <source>Largest error of an indicated share</source>
-        <translation>Größter Fehler eines angezeigten Anteils</translation>
-    </message>
-    <message>
         <source>Largest spread of a group</source>
         <translation>Größte Streuung einer Gruppe</translation>
     </message>
@@ -6028,6 +6128,14 @@
     <message>
         <source>Rounds</source>
         <translation>Runden</translation>
+    </message>
+    <message>
+        <source>Largest error of a share, true in the building</source>
+        <translation>Größter Fehler eines Anteils, wahr im Gebäude</translation>
+    </message>
+    <message>
+        <source>Largest error of a share, as the valves read</source>
+        <translation>Größter Fehler eines Anteils, wie die Ventile anzeigen</translation>
     </message>
 </context>
 <context>
@@ -6571,7 +6679,7 @@
     </message>
     <message>
         <source>as typed</source>
-        <translation>wie getippt</translation>
+        <translation>wie eingegeben</translation>
     </message>
     <message>
         <source>at </source>
@@ -6628,14 +6736,6 @@
     <message>
         <source>error</source>
         <translation>Fehler</translation>
-    </message>
-    <message>
-        <source>exempt: small excess</source>
-        <translation>befreit: kleiner Überschuss</translation>
-    </message>
-    <message>
-        <source>exempt: small motor</source>
-        <translation>befreit: kleiner Motor</translation>
     </message>
     <message>
         <source>field</source>
@@ -6708,10 +6808,6 @@
     <message>
         <source>not a number</source>
         <translation>keine Zahl</translation>
-    </message>
-    <message>
-        <source>not accepted</source>
-        <translation>nicht angenommen</translation>
     </message>
     <message>
         <source>not allowed</source>
@@ -7143,7 +7239,7 @@
     </message>
     <message>
         <source>clause</source>
-        <translation>Klausel</translation>
+        <translation>Abschnitt</translation>
     </message>
     <message>
         <source>client</source>
@@ -7277,6 +7373,34 @@
         <source>withdrawn</source>
         <translation>zurückgezogen</translation>
     </message>
+    <message>
+        <source>by the pump&apos;s curve</source>
+        <translation>nach der Pumpenkennlinie</translation>
+    </message>
+    <message>
+        <source>by the sum of the flows</source>
+        <translation>nach der Summe der Durchflüsse</translation>
+    </message>
+    <message>
+        <source>exempt as a small excess</source>
+        <translation>befreit als kleiner Überschuss</translation>
+    </message>
+    <message>
+        <source>exempt as a small motor</source>
+        <translation>befreit als kleiner Motor</translation>
+    </message>
+    <message>
+        <source>not within tolerance</source>
+        <translation>nicht innerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>shutoff test</source>
+        <translation>Nullförderversuch</translation>
+    </message>
+    <message>
+        <source>within tolerance</source>
+        <translation>innerhalb der Toleranz</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7385,10 +7509,6 @@
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <source>read %1 of %2</source>
-        <translation>%1 von %2 abgelesen</translation>
-    </message>
-    <message>
         <source>%1 overdue</source>
         <comment>meter, short</comment>
         <translation>%1 überfällig</translation>
@@ -7397,6 +7517,22 @@
         <source>%1: %2</source>
         <comment>stored, short</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>read %1 of %2 valves</source>
+        <translation>%1 von %2 Ventilen abgelesen</translation>
+    </message>
+    <message>
+        <source>No person chosen, menu Round, Person: the account %1</source>
+        <translation>Keine Person gewählt, Menü Runde, Person: das Konto %1</translation>
+    </message>
+    <message>
+        <source>At this desk: %1</source>
+        <translation>An diesem Platz: %1</translation>
+    </message>
+    <message>
+        <source>nobody chosen</source>
+        <translation>niemand gewählt</translation>
     </message>
 </context>
 <context>
@@ -7422,10 +7558,6 @@
         <translation>Abgedriftet</translation>
     </message>
     <message>
-        <source>At stop</source>
-        <translation>Am Anschlag</translation>
-    </message>
-    <message>
         <source>Doubtful</source>
         <translation>Fraglich</translation>
     </message>
@@ -7446,18 +7578,6 @@
         <translation>NEU ABLESEN</translation>
     </message>
     <message>
-        <source>Accepted</source>
-        <translation>Angenommen</translation>
-    </message>
-    <message>
-        <source>Not accepted</source>
-        <translation>Nicht angenommen</translation>
-    </message>
-    <message>
-        <source>Undecidable</source>
-        <translation>Unentscheidbar</translation>
-    </message>
-    <message>
         <source>Survey</source>
         <translation>Aufnahme</translation>
     </message>
@@ -7472,26 +7592,6 @@
     <message>
         <source>Witness</source>
         <translation>Zeuge</translation>
-    </message>
-    <message>
-        <source>open</source>
-        <translation>offen</translation>
-    </message>
-    <message>
-        <source>closed</source>
-        <translation>geschlossen</translation>
-    </message>
-    <message>
-        <source>sent</source>
-        <translation>gesendet</translation>
-    </message>
-    <message>
-        <source>accepted</source>
-        <translation>angenommen</translation>
-    </message>
-    <message>
-        <source>sent back</source>
-        <translation>zurückgegeben</translation>
     </message>
     <message>
         <source>Manual valve</source>
@@ -7514,26 +7614,6 @@
         <translation>Kein Ventil</translation>
     </message>
     <message>
-        <source>US</source>
-        <translation>US</translation>
-    </message>
-    <message>
-        <source>SI</source>
-        <translation>SI</translation>
-    </message>
-    <message>
-        <source>turns</source>
-        <translation>Umdrehungen</translation>
-    </message>
-    <message>
-        <source>degrees</source>
-        <translation>Grad</translation>
-    </message>
-    <message>
-        <source>percent</source>
-        <translation>Prozent</translation>
-    </message>
-    <message>
         <source>Water</source>
         <translation>Wasser</translation>
     </message>
@@ -7548,6 +7628,18 @@
     <message>
         <source>In range</source>
         <translation>Im Bereich</translation>
+    </message>
+    <message>
+        <source>At shut stop</source>
+        <translation>Anschlag zu</translation>
+    </message>
+    <message>
+        <source>At open stop</source>
+        <translation>Anschlag auf</translation>
+    </message>
+    <message>
+        <source>NO FURTHER</source>
+        <translation>AM ENDE</translation>
     </message>
 </context>
 <context>
@@ -7665,10 +7757,6 @@
         <translation>von %1 %2</translation>
     </message>
     <message>
-        <source>At stop</source>
-        <translation>Am Anschlag</translation>
-    </message>
-    <message>
         <source>not read here yet</source>
         <translation>hier noch nicht abgelesen</translation>
     </message>
@@ -7752,6 +7840,46 @@
         <source>Ctrl+I advice</source>
         <translation>Strg+I Rat</translation>
     </message>
+    <message>
+        <source>Esc clears</source>
+        <translation>Esc leert</translation>
+    </message>
+    <message>
+        <source>digits Enter moves the handle</source>
+        <translation>Ziffern Enter dreht den Griff</translation>
+    </message>
+    <message>
+        <source>Esc back</source>
+        <translation>Esc zurück</translation>
+    </message>
+    <message>
+        <source>Enter takes the setting</source>
+        <translation>Enter nimmt die Einstellung</translation>
+    </message>
+    <message>
+        <source>Enter goes to the valve</source>
+        <translation>Enter geht zum Ventil</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hold</source>
+        <translation>Strg+Enter halten</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+T advised setting</source>
+        <translation>Strg+Umschalt+T geratene Einstellung</translation>
+    </message>
+    <message>
+        <source>fully open</source>
+        <translation>ganz offen</translation>
+    </message>
+    <message>
+        <source>lowest setting</source>
+        <translation>kleinste Einstellung</translation>
+    </message>
+    <message>
+        <source>Hold Here</source>
+        <translation>Hier halten</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -7809,7 +7937,7 @@
     </message>
     <message>
         <source>Final %1</source>
-        <translation>Ende %1</translation>
+        <translation>Endwert %1</translation>
     </message>
     <message>
         <source>leave it</source>
@@ -7830,10 +7958,6 @@
 </context>
 <context>
     <name>ww::ui::AdvicePanel</name>
-    <message>
-        <source>Advised settings in the order of work</source>
-        <translation>Empfohlene Einstellungen in Arbeitsfolge</translation>
-    </message>
     <message>
         <source>Enter takes the valve in hand at its advised setting</source>
         <translation>Enter nimmt das Ventil mit der empfohlenen Einstellung in die Hand</translation>
@@ -7863,10 +7987,6 @@
         <translation>Noch kein Rat</translation>
     </message>
     <message>
-        <source>The loop is learned from the first survey on.</source>
-        <translation>Der Kreislauf wird ab der ersten Aufnahme gelernt.</translation>
-    </message>
-    <message>
         <source>Advice not ready</source>
         <translation>Rat nicht bereit</translation>
     </message>
@@ -7875,28 +7995,36 @@
         <translation>Rat, nicht geprüft</translation>
     </message>
     <message>
-        <source>Advice, verified by a round</source>
-        <translation>Rat, durch eine Runde geprüft</translation>
-    </message>
-    <message>
-        <source>All within ±%1 % with at least %2 % probability as read, %3 % in truth.</source>
-        <translation>Alle in ±%1 % mit mindestens %2 % Wahrscheinlichkeit wie abgelesen, %3 % in Wahrheit.</translation>
-    </message>
-    <message>
-        <source>All within ±%1 % with %2 % probability as read, %3 % in truth.</source>
-        <translation>Alle in ±%1 % mit %2 % Wahrscheinlichkeit wie abgelesen, %3 % in Wahrheit.</translation>
-    </message>
-    <message>
         <source>Helps most: %1</source>
         <translation>Hilft am meisten: %1</translation>
     </message>
     <message>
-        <source>Pump then: %1 at design flow, %2 needed</source>
-        <translation>Pumpe dann: %1 bei Auslegungsdurchfluss, nötig %2</translation>
-    </message>
-    <message>
         <source>; %1 % of rated speed would do</source>
         <translation>; %1 % der Nenndrehzahl genügen</translation>
+    </message>
+    <message>
+        <source>Advised settings in the working order</source>
+        <translation>Empfohlene Einstellungen in Arbeitsfolge</translation>
+    </message>
+    <message>
+        <source>Read the survey first: the advice is made from its readings.</source>
+        <translation>Zuerst die Aufnahme ablesen: der Rat entsteht aus ihren Ablesungen.</translation>
+    </message>
+    <message>
+        <source>Shares confirmed by a round</source>
+        <translation>Anteile durch eine Runde bestätigt</translation>
+    </message>
+    <message>
+        <source>Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.</source>
+        <translation>Wahrscheinlichkeit, dass alle in ±%1 % liegen: mindestens %2 % wie abgelesen, %3 % in Wahrheit.</translation>
+    </message>
+    <message>
+        <source>Chance that all end within ±%1 %: %2 % as read, %3 % in truth.</source>
+        <translation>Wahrscheinlichkeit, dass alle in ±%1 % liegen: %2 % wie abgelesen, %3 % in Wahrheit.</translation>
+    </message>
+    <message>
+        <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
+        <translation>Pumpe dann, nach den Ablesungen des Kreislaufs: %1 bei Auslegungsdurchfluss, %2 nötig</translation>
     </message>
 </context>
 <context>
@@ -8141,7 +8269,7 @@
     </message>
     <message>
         <source>&amp;Merge Another Laptop…</source>
-        <translation>Anderen &amp;Laptop einmischen…</translation>
+        <translation>Mit anderem &amp;Laptop zusammenführen…</translation>
     </message>
     <message>
         <source>&amp;Decide Conflicts…</source>
@@ -8421,7 +8549,7 @@
     </message>
     <message>
         <source>&amp;Save Checkpoint…</source>
-        <translation>Haltepunkt &amp;speichern…</translation>
+        <translation>Sicherungspunkt &amp;speichern…</translation>
     </message>
     <message>
         <source>Chan&amp;ge Preferences…</source>
@@ -8568,6 +8696,73 @@
     <message>
         <source>Reopen</source>
         <translation>Wieder öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ControlKeys</name>
+    <message>
+        <source>Enter stores</source>
+        <translation>Enter speichert</translation>
+    </message>
+    <message>
+        <source>Esc restores</source>
+        <translation>Esc stellt her</translation>
+    </message>
+    <message>
+        <source>Tab right</source>
+        <translation>Tab rechts</translation>
+    </message>
+    <message>
+        <source>type to change a cell</source>
+        <translation>tippen ändert</translation>
+    </message>
+    <message>
+        <source>Enter down</source>
+        <translation>Enter ab</translation>
+    </message>
+    <message>
+        <source>F6 leaves the table</source>
+        <translation>F6 verlässt die Tabelle</translation>
+    </message>
+    <message>
+        <source>Tab next field</source>
+        <translation>Tab nächstes Feld</translation>
+    </message>
+    <message>
+        <source>type to change it</source>
+        <translation>tippen ändert</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter stores</source>
+        <translation>Strg+Enter speichert</translation>
+    </message>
+    <message>
+        <source>Space changes the tick</source>
+        <translation>Leertaste ändert den Haken</translation>
+    </message>
+    <message>
+        <source>Up, Down choose</source>
+        <translation>Auf, Ab wählen</translation>
+    </message>
+    <message>
+        <source>Enter presses the button</source>
+        <translation>Enter drückt die Taste</translation>
+    </message>
+    <message>
+        <source>Space presses the button</source>
+        <translation>Leertaste drückt die Taste</translation>
+    </message>
+    <message>
+        <source>Up, Down rows</source>
+        <translation>Auf, Ab Zeilen</translation>
+    </message>
+    <message>
+        <source>Left, Right pages</source>
+        <translation>Links, Rechts Seiten</translation>
+    </message>
+    <message>
+        <source>Up, Down scroll</source>
+        <translation>Auf, Ab rollen</translation>
     </message>
 </context>
 <context>
@@ -8725,10 +8920,6 @@
         <translation>Grund, um zurückzugeben oder zurückzuziehen</translation>
     </message>
     <message>
-        <source>Sending back needs an open comment that says what to correct.</source>
-        <translation>Zurückgeben braucht einen offenen Kommentar, der sagt, was zu berichtigen ist.</translation>
-    </message>
-    <message>
         <source>Withdrawing needs a reason.</source>
         <translation>Zurückziehen braucht einen Grund.</translation>
     </message>
@@ -8754,7 +8945,7 @@
     </message>
     <message>
         <source>at this desk: %1</source>
-        <translation>an diesem Platz: %1</translation>
+        <translation>an diesem Arbeitsplatz: %1</translation>
     </message>
     <message>
         <source>no person chosen: decisions name the account %1</source>
@@ -8785,7 +8976,7 @@
     </message>
     <message>
         <source>Raised</source>
-        <translation>Erhoben</translation>
+        <translation>Gemeldet</translation>
     </message>
     <message>
         <source>Re-tested</source>
@@ -8837,7 +9028,7 @@
     </message>
     <message>
         <source>, raised by %1</source>
-        <translation>, erhoben von %1</translation>
+        <translation>, gemeldet von %1</translation>
     </message>
 </context>
 <context>
@@ -9377,7 +9568,11 @@
     </message>
     <message>
         <source>Places and commands</source>
-        <translation>Plätze und Befehle</translation>
+        <translation>Bereiche und Befehle</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Person</translation>
     </message>
 </context>
 <context>
@@ -9569,6 +9764,14 @@
         <source>Commands and their keys</source>
         <translation>Befehle und ihre Tasten</translation>
     </message>
+    <message>
+        <source>In Instruments and People: remove the row in hand</source>
+        <translation>In Messgeräten und Personen: die Zeile entfernen</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Entf</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::Ladder</name>
@@ -9585,7 +9788,7 @@
     </message>
     <message>
         <source>Keys of this place</source>
-        <translation>Tasten dieses Platzes</translation>
+        <translation>Tasten dieses Bereichs</translation>
     </message>
     <message>
         <source>Job</source>
@@ -9717,7 +9920,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Save a Checkpoint</source>
-        <translation>Haltepunkt speichern</translation>
+        <translation>Sicherungspunkt speichern</translation>
     </message>
     <message>
         <source>Everything is stored already. A checkpoint gives this state of the job a name.</source>
@@ -9784,48 +9987,8 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>%1 wird geschrieben</translation>
     </message>
     <message>
-        <source>Take Advised Sett&amp;ing (the valve is on share)</source>
-        <translation>Empf&amp;ohlene Einstellung nehmen (das Ventil hat seinen Anteil)</translation>
-    </message>
-    <message>
         <source>Take Advised Sett&amp;ing</source>
         <translation>Empf&amp;ohlene Einstellung nehmen</translation>
-    </message>
-    <message>
-        <source>Enter stores</source>
-        <translation>Enter speichert</translation>
-    </message>
-    <message>
-        <source>Esc restores</source>
-        <translation>Esc stellt her</translation>
-    </message>
-    <message>
-        <source>Tab next field</source>
-        <translation>Tab nächstes Feld</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+A adds a branch</source>
-        <translation>Strg+Umschalt+A neuer Zweig</translation>
-    </message>
-    <message>
-        <source>type to change a cell</source>
-        <translation>tippen ändert</translation>
-    </message>
-    <message>
-        <source>Enter down</source>
-        <translation>Enter ab</translation>
-    </message>
-    <message>
-        <source>Tab right</source>
-        <translation>Tab rechts</translation>
-    </message>
-    <message>
-        <source>Ctrl+J find</source>
-        <translation>Strg+J finden</translation>
-    </message>
-    <message>
-        <source>F6 leaves the table</source>
-        <translation>F6 verlässt die Tabelle</translation>
     </message>
     <message>
         <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages</source>
@@ -9846,10 +10009,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Ctrl+Shift+Down next open item</source>
         <translation>Strg+Umschalt+Ab nächster offener Punkt</translation>
-    </message>
-    <message>
-        <source>Up, Down pages</source>
-        <translation>Auf, Ab Seiten</translation>
     </message>
     <message>
         <source>Ctrl+P export as PDF</source>
@@ -9878,6 +10037,22 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Ctrl+Z undo %1</source>
         <translation>Strg+Z rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing (the valve holds)</source>
+        <translation>Empf&amp;ohlene Einstellung nehmen (das Ventil hält)</translation>
+    </message>
+    <message>
+        <source>Del removes the row</source>
+        <translation>Entf entfernt die Zeile</translation>
+    </message>
+    <message>
+        <source>Up, Down places</source>
+        <translation>Auf, Ab Orte</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z undo</source>
+        <translation>Strg+Z rückgängig</translation>
     </message>
 </context>
 <context>
@@ -9926,7 +10101,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <name>ww::ui::MergeDialog</name>
     <message>
         <source>Merge Another Laptop&apos;s Work</source>
-        <translation>Arbeit eines anderen Laptops einmischen</translation>
+        <translation>Arbeit eines anderen Laptops übernehmen</translation>
     </message>
     <message>
         <source>“%1”, last changed by %2 on %3.</source>
@@ -9962,7 +10137,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>&amp;Merge</source>
-        <translation>&amp;Einmischen</translation>
+        <translation>&amp;Zusammenführen</translation>
     </message>
     <message>
         <source>Decide What Merging Left Open</source>
@@ -9981,7 +10156,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>What merging does</source>
-        <translation>Was das Einmischen tut</translation>
+        <translation>Was das Zusammenführen tut</translation>
     </message>
     <message>
         <source>Values that differ</source>
@@ -10443,10 +10618,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Zeile entfernen</translation>
     </message>
     <message>
-        <source>State: open, done or does not apply. A survey waits for every open line that must hold.</source>
-        <translation>Stand: offen, erledigt oder entfällt. Eine Aufnahme wartet auf jede offene Pflichtzeile.</translation>
-    </message>
-    <message>
         <source>Readiness list</source>
         <translation>Liste der Bereitschaft</translation>
     </message>
@@ -10461,6 +10632,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>no</source>
         <translation>nein</translation>
+    </message>
+    <message>
+        <source>State: open, done or does not apply. No survey begins while a mandatory line is open.</source>
+        <translation>Zustand: offen, erledigt oder trifft nicht zu. Solange eine Pflichtzeile offen ist, beginnt keine Aufnahme.</translation>
     </message>
 </context>
 <context>
@@ -10614,7 +10789,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Let the pages be laid out, then sign.</source>
-        <translation>Lassen Sie die Seiten setzen, dann unterschreiben Sie.</translation>
+        <translation>Lassen Sie die Seiten setzen, dann signieren Sie.</translation>
     </message>
     <message>
         <source>The pages are being laid out; sign when that is done.</source>
@@ -10635,6 +10810,22 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>The pages are being laid out; the file is written when that is done.</source>
         <translation>Die Seiten werden gesetzt; die Datei wird danach geschrieben.</translation>
+    </message>
+    <message>
+        <source>Round of the report</source>
+        <translation>Runde des Berichts</translation>
+    </message>
+    <message>
+        <source>Round %1: draft</source>
+        <translation>Runde %1: Entwurf</translation>
+    </message>
+    <message>
+        <source>Round %1: %2</source>
+        <translation>Runde %1: %2</translation>
+    </message>
+    <message>
+        <source>Choose the newest round above the pages to sign its report.</source>
+        <translation>Wählen Sie über den Seiten die neueste Runde, um ihren Bericht zu unterschreiben.</translation>
     </message>
 </context>
 <context>
@@ -10798,6 +10989,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <source>DP, %1</source>
         <translation>Δp, %1</translation>
     </message>
+    <message>
+        <source>Judging the rounds…</source>
+        <translation>Die Runden werden beurteilt…</translation>
+    </message>
+    <message>
+        <source>%1 read</source>
+        <translation>%1 gelesen</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SectionView</name>
@@ -10893,11 +11092,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <name>ww::ui::SideList</name>
     <message>
         <source>Places</source>
-        <translation>Plätze</translation>
+        <translation>Bereiche</translation>
     </message>
     <message>
         <source>Alt and the number opens a place</source>
-        <translation>Alt und die Nummer öffnet einen Platz</translation>
+        <translation>Alt und die Nummer öffnet einen Bereich</translation>
     </message>
     <message>
         <source>%1, Alt+%2</source>
@@ -11229,6 +11428,38 @@ ab</translation>
         <source>Show Other Columns</source>
         <translation>Andere Spalten zeigen</translation>
     </message>
+    <message>
+        <source>arrows follow the pipe</source>
+        <translation>Pfeile folgen dem Rohr</translation>
+    </message>
+    <message>
+        <source>Enter opens the valve</source>
+        <translation>Enter öffnet das Ventil</translation>
+    </message>
+    <message>
+        <source>+, - zoom</source>
+        <translation>+, - Zoom</translation>
+    </message>
+    <message>
+        <source>Enter goes to the branch</source>
+        <translation>Enter geht zum Zweig</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+A adds a branch</source>
+        <translation>Strg+Umschalt+A neuer Zweig</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Strg+J finden</translation>
+    </message>
+    <message>
+        <source>Ctrl+T diagram</source>
+        <translation>Strg+T Schema</translation>
+    </message>
+    <message>
+        <source>Alt+Shift+Up, Alt+Shift+Down along the route</source>
+        <translation>Alt+Umschalt+Auf, Alt+Umschalt+Ab in der Route</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
@@ -11303,10 +11534,6 @@ ab</translation>
         <translation>Was die Arbeit ergab</translation>
     </message>
     <message>
-        <source>As found</source>
-        <translation>Wie vorgefunden</translation>
-    </message>
-    <message>
         <source>Now</source>
         <translation>Jetzt</translation>
     </message>
@@ -11323,26 +11550,6 @@ ab</translation>
         <translation>Verlust bei Auslegungsdurchfluss, kPa</translation>
     </message>
     <message>
-        <source>Design</source>
-        <translation>Auslegung</translation>
-    </message>
-    <message>
-        <source>Truth</source>
-        <translation>Wahrheit</translation>
-    </message>
-    <message>
-        <source>Found</source>
-        <translation>Gefunden</translation>
-    </message>
-    <message>
-        <source>± 1 sd</source>
-        <translation>± 1 s</translation>
-    </message>
-    <message>
-        <source>Found / truth</source>
-        <translation>Gefunden / wahr</translation>
-    </message>
-    <message>
         <source>%1 run</source>
         <translation>%1 Strecke</translation>
     </message>
@@ -11357,6 +11564,34 @@ ab</translation>
     <message>
         <source>Faults of the building</source>
         <translation>Fehler des Gebäudes</translation>
+    </message>
+    <message>
+        <source>True is what the simulated building really has; found is what was learned from your readings.</source>
+        <translation>Wahr ist, was das simulierte Gebäude wirklich hat; gefunden ist, was aus Ihren Ablesungen gelernt wurde.</translation>
+    </message>
+    <message>
+        <source>Before the work</source>
+        <translation>Vor der Arbeit</translation>
+    </message>
+    <message>
+        <source>By design</source>
+        <translation>Laut Auslegung</translation>
+    </message>
+    <message>
+        <source>True (simulated)</source>
+        <translation>Wahr (simuliert)</translation>
+    </message>
+    <message>
+        <source>Found from readings</source>
+        <translation>Gefunden aus Ablesungen</translation>
+    </message>
+    <message>
+        <source>± 1 sd of found</source>
+        <translation>± 1 s des Gefundenen</translation>
+    </message>
+    <message>
+        <source>Found / true</source>
+        <translation>Gefunden / wahr</translation>
     </message>
 </context>
 <context>
@@ -11818,7 +12053,7 @@ ab</translation>
     </message>
     <message>
         <source>Alt+2 system</source>
-        <translation>Alt+2 System</translation>
+        <translation>Alt+2 Anlage</translation>
     </message>
     <message>
         <source>Ctrl+Shift+N opens round 1</source>
@@ -11835,14 +12070,6 @@ ab</translation>
     <message>
         <source>Esc back to the grid</source>
         <translation>Esc zurück zur Tabelle</translation>
-    </message>
-    <message>
-        <source>Enter stores the note</source>
-        <translation>Enter speichert die Notiz</translation>
-    </message>
-    <message>
-        <source>Ctrl+Enter stores the notes</source>
-        <translation>Strg+Enter speichert die Notizen</translation>
     </message>
     <message>
         <source>Esc back to the walk</source>
@@ -11907,6 +12134,14 @@ ab</translation>
     <message>
         <source>Esc restores</source>
         <translation>Esc stellt her</translation>
+    </message>
+    <message>
+        <source>Enter goes to the valve</source>
+        <translation>Enter geht zum Ventil</translation>
+    </message>
+    <message>
+        <source>terminals read</source>
+        <translation>Verbraucher abgelesen</translation>
     </message>
 </context>
 <context>

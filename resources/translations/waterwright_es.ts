@@ -36,10 +36,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>The bases differ by %1 % of flow: %2.</source>
-        <translation>Las bases difieren un %1 % de caudal: %2.</translation>
-    </message>
-    <message>
         <source>Ctrl+B reads the reference.</source>
         <translation>Ctrl+B lee la referencia.</translation>
     </message>
@@ -58,10 +54,6 @@
     <message>
         <source>Type the dp at this setting and press Enter.</source>
         <translation>Escriba la Δp con este ajuste y pulse Intro.</translation>
-    </message>
-    <message>
-        <source>A try at another setting tells where this valve will land.</source>
-        <translation>Un intento con otro ajuste dice dónde acabará esta válvula.</translation>
     </message>
     <message>
         <source>The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.</source>
@@ -100,16 +92,8 @@
         <translation>poco caudal, %1</translation>
     </message>
     <message>
-        <source>on share if the others hold, %1</source>
-        <translation>en cuota si los demás se mantienen, %1</translation>
-    </message>
-    <message>
         <source>below what can be read; close further or change the meter (menu Round)</source>
         <translation>por debajo de lo legible; cierre más o cambie de medidor (menú Ronda)</translation>
-    </message>
-    <message>
-        <source>the valve goes no further, %1</source>
-        <translation>la válvula no da más, %1</translation>
     </message>
     <message>
         <source>%1: read the valve.</source>
@@ -144,24 +128,52 @@
         <translation>Sin intentos; esperado: red aprendida.</translation>
     </message>
     <message>
-        <source>%1 should land at %2, aim %3 (%4).</source>
-        <translation>%1 debería dar %2, meta %3 (%4).</translation>
-    </message>
-    <message>
         <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
         <translation>dudoso; relea (Ctrl+R) o cambie de medidor (menú Ronda)</translation>
     </message>
     <message>
-        <source>On share here: leave it, Ctrl+Enter goes to the next valve.</source>
-        <translation>En cuota aquí: dejarla, Ctrl+Intro pasa a la válvula siguiente.</translation>
-    </message>
-    <message>
-        <source>On share here: leave it. The middle of the band would be near %1.</source>
-        <translation>En cuota aquí: dejarla. El centro de la banda estaría cerca de %1.</translation>
-    </message>
-    <message>
         <source>not read at %1 yet: read the valve here</source>
         <translation>aún sin leer en %1: lea la válvula aquí</translation>
+    </message>
+    <message>
+        <source>Within the band here: leave it, Ctrl+Enter goes to the next valve.</source>
+        <translation>Dentro de la banda aquí: déjela, Ctrl+Intro pasa a la válvula siguiente.</translation>
+    </message>
+    <message>
+        <source>Within the band here: leave it.</source>
+        <translation>Dentro de la banda aquí: déjela.</translation>
+    </message>
+    <message>
+        <source>Within the band here: leave it. Its middle would be near %1.</source>
+        <translation>Dentro de la banda aquí: déjela. El centro estaría cerca de %1.</translation>
+    </message>
+    <message>
+        <source>Counted in other ways the aim differs by %1 % of flow: %2.</source>
+        <translation>Calculada de otro modo la meta difiere en %1 % del caudal: %2.</translation>
+    </message>
+    <message>
+        <source>Shut: %1 available.</source>
+        <translation>Cerrada: %1 disponibles.</translation>
+    </message>
+    <message>
+        <source>Read it at one more setting: then the setting to aim at can be told.</source>
+        <translation>Léala en otro ajuste: entonces se puede decir el ajuste que se busca.</translation>
+    </message>
+    <message>
+        <source>Try %1: about %2 expected there, aim %3 (%4).</source>
+        <translation>Pruebe %1: se espera allí cerca de %2, meta %3 (%4).</translation>
+    </message>
+    <message>
+        <source>within the band, %1</source>
+        <translation>dentro de la banda, %1</translation>
+    </message>
+    <message>
+        <source>at the lowest setting, still too much flow, %1</source>
+        <translation>en el ajuste mínimo, aún demasiado caudal, %1</translation>
+    </message>
+    <message>
+        <source>fully open, still too little flow, %1</source>
+        <translation>totalmente abierta, aún poco caudal, %1</translation>
     </message>
 </context>
 <context>
@@ -191,10 +203,6 @@
         <translation>Del objetivo por ronda</translation>
     </message>
     <message>
-        <source>%1 of %2 terminals on share in round %3; spread by round %4 %.</source>
-        <translation>%1 de %2 terminales en cuota en la ronda %3; dispersión por ronda %4 %.</translation>
-    </message>
-    <message>
         <source>largest</source>
         <translation>el mayor</translation>
     </message>
@@ -217,6 +225,22 @@
     <message>
         <source>The lines in between stand in the table.</source>
         <translation>Las líneas intermedias están en la tabla.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals on share in round %3.</source>
+        <translation>%1 de %2 terminales en cuota en la ronda %3.</translation>
+    </message>
+    <message>
+        <source>No share is known in round %1.</source>
+        <translation>No se conoce ninguna cuota en la ronda %1.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 are read.</source>
+        <translation>%1 de %2 están leídos.</translation>
+    </message>
+    <message>
+        <source>Spread by round %1 %.</source>
+        <translation>Dispersión por ronda %1 %.</translation>
     </message>
 </context>
 <context>
@@ -896,10 +920,6 @@
 <context>
     <name>Message</name>
     <message>
-        <source>*  on the index circuit</source>
-        <translation>*  en el circuito desfavorable</translation>
-    </message>
-    <message>
         <source>A imbalance</source>
         <translation>Desequilibrio A</translation>
     </message>
@@ -918,10 +938,6 @@
     <message>
         <source>About</source>
         <translation>Sobre</translation>
-    </message>
-    <message>
-        <source>Accepted</source>
-        <translation>Aceptado</translation>
     </message>
     <message>
         <source>Accuracy</source>
@@ -986,10 +1002,6 @@
     <message>
         <source>Calibrated</source>
         <translation>Calibrado</translation>
-    </message>
-    <message>
-        <source>Cannot be decided within the measuring uncertainty</source>
-        <translation>No se puede decidir dentro de la incertidumbre de medida</translation>
     </message>
     <message>
         <source>Caution: electrical measurements, drives and work on pumps are for qualified people under the local codes, with the supply isolated and locked off and the pressure let down. Check the motor&apos;s rating and least speed first.</source>
@@ -1074,10 +1086,6 @@
     <message>
         <source>Design</source>
         <translation>Diseño</translation>
-    </message>
-    <message>
-        <source>Design flow on this system needs {1} % of the present speed: more than the pump gives as it runs (section {2})</source>
-        <translation>El caudal de diseño en este sistema necesita el {1} % de la velocidad actual: más de lo que la bomba da así (sección {2})</translation>
     </message>
     <message>
         <source>Device</source>
@@ -1456,10 +1464,6 @@
         <translation>No consta ningún ramal.</translation>
     </message>
     <message>
-        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed</source>
-        <translation>No hace falta cambiar velocidad ni rodete: el caudal de diseño necesita el {1} % de la velocidad actual</translation>
-    </message>
-    <message>
         <source>No decision can be made yet; see what is missing below, and enter it.</source>
         <translation>Aún no se puede decidir; vea abajo lo que falta e introdúzcalo.</translation>
     </message>
@@ -1532,10 +1536,6 @@
         <translation>Ninguna</translation>
     </message>
     <message>
-        <source>Not accepted</source>
-        <translation>No aceptado</translation>
-    </message>
-    <message>
         <source>Not confirmed: {1} of {2} terminals within 10 % of what was reported</source>
         <translation>No confirmado: {1} de {2} terminales dentro del 10 % de lo informado</translation>
     </message>
@@ -1549,7 +1549,7 @@
     </message>
     <message>
         <source>Of best flow</source>
-        <translation>Del mejor caudal</translation>
+        <translation>Del caudal óptimo</translation>
     </message>
     <message>
         <source>Of design</source>
@@ -2460,10 +2460,6 @@
         <translation>cada comentario está resuelto</translation>
     </message>
     <message>
-        <source>every round is accepted</source>
-        <translation>cada ronda está aceptada</translation>
-    </message>
-    <message>
         <source>every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)</source>
         <translation>cada válvula del orden de trabajo está mantenida; cierre esta ronda y relea todas (Ctrl+Mayús+W)</translation>
     </message>
@@ -2490,10 +2486,6 @@
     <message>
         <source>flow, head and power would mean an efficiency of {1} %; check the power reading, the gauges and the flow</source>
         <translation>caudal, altura y potencia darían un rendimiento del {1} %; compruebe la potencia leída, los manómetros y el caudal</translation>
-    </message>
-    <message>
-        <source>from the learned loop, {1} wanted here now; turn to the dp, not to the mark</source>
-        <translation>de la red aprendida, aquí se quiere {1} ahora; gire hasta la Δp, no hasta la marca</translation>
     </message>
     <message>
         <source>fully open, its valve makes only {1} at design flow, hard to read below {2}; choose a smaller valve or another way to measure</source>
@@ -2736,10 +2728,6 @@
         <translation>ninguna bomba está marcada en marcha; marque las que trabajan juntas</translation>
     </message>
     <message>
-        <source>no pump or static lift is joined to this part of {1} node(s); join it to the loop or add its pump</source>
-        <translation>ni bomba ni altura estática está unida a esta parte de {1} nudo(s); únala a la red o añada su bomba</translation>
-    </message>
-    <message>
         <source>no round has flow and head of the pumps; read suction and discharge, and a round</source>
         <translation>ninguna ronda tiene caudal y altura de las bombas; lea aspiración e impulsión, y una ronda</translation>
     </message>
@@ -2798,10 +2786,6 @@
     <message>
         <source>not known</source>
         <translation>desconocido</translation>
-    </message>
-    <message>
-        <source>not proved, {1} point(s) against it below</source>
-        <translation>no probado, {1} punto(s) en contra abajo</translation>
     </message>
     <message>
         <source>not read in this round: {1} of {2} terminals ({3}); read them</source>
@@ -2938,10 +2922,6 @@
     <message>
         <source>round {1} is closed and takes only corrections of its readings; open a new round for new readings</source>
         <translation>la ronda {1} está cerrada y solo admite correcciones de sus lecturas; abra una ronda nueva para lecturas nuevas</translation>
-    </message>
-    <message>
-        <source>round {1} is open as a round of one state of the loop; close it before valves are turned</source>
-        <translation>la ronda {1} está abierta como ronda de un solo estado de la red; ciérrela antes de girar válvulas</translation>
     </message>
     <message>
         <source>round {1} is sent by nobody; say who works at this desk, Round, Person</source>
@@ -3616,10 +3596,6 @@
         <translation>la curva tiene caudal {1} con altura {2}; ninguno puede ser menor que cero, corrija esta fila</translation>
     </message>
     <message>
-        <source>the pump curve has {1} point(s); give at least two of falling head</source>
-        <translation>la curva tiene {1} punto(s); dé al menos dos de altura decreciente</translation>
-    </message>
-    <message>
         <source>the pump gives {1} by its curve, the terminals add up to {2}; check gauges, curve and impeller, and look for an open bypass</source>
         <translation>la bomba da {1} por su curva, los terminales suman {2}; compruebe manómetros, curva y rodete, y busque un baipás abierto</translation>
     </message>
@@ -3888,10 +3864,6 @@
         <translation>la válvula de tres vías está en {1}; su posición debe estar entre 0 y 1</translation>
     </message>
     <message>
-        <source>the unit is missing; write one of {1} in brackets</source>
-        <translation>falta la unidad; escriba una de {1} entre corchetes</translation>
-    </message>
-    <message>
         <source>the valve &quot;{1}&quot; has a range of dp and no table, which only a limiter or a picv can do with; give its table in valves.csv or correct the kind</source>
         <translation>la válvula «{1}» tiene rango de Δp y no tabla, lo que solo vale para un limitador o una PICV; dé su tabla en valves.csv o corrija el tipo</translation>
     </message>
@@ -3902,10 +3874,6 @@
     <message>
         <source>the valve of {1} was moved after the reference was read; read the reference again</source>
         <translation>la válvula de {1} se movió después de leer la referencia; relea la referencia</translation>
-    </message>
-    <message>
-        <source>the valve table has {1} point(s); give at least two, the highest being fully open</source>
-        <translation>la tabla de la válvula tiene {1} punto(s); dé al menos dos, el mayor totalmente abierta</translation>
     </message>
     <message>
         <source>the valve takes so little here that its side hardly matters for air; what counts is straight pipe</source>
@@ -4006,10 +3974,6 @@
     <message>
         <source>this branch would be fed from itself by way of its parents; choose another parent</source>
         <translation>este ramal se alimentaría de sí mismo por sus padres; elija otro padre</translation>
-    </message>
-    <message>
-        <source>this circuit shares its flow with {1} other(s) and has no balancing device; put one on its return, or say why it is not balanced</source>
-        <translation>este circuito comparte su caudal con {1} más y no tiene dispositivo de equilibrado; ponga uno en su retorno, o diga por qué no se equilibra</translation>
     </message>
     <message>
         <source>this conflict is not in the job any more; look at the list again</source>
@@ -4200,10 +4164,6 @@
         <translation>{1} pregunta: «{2}»; corrija la lectura, o responda en Revisión (Alt+6)</translation>
     </message>
     <message>
-        <source>{1} at the design flow of {2}</source>
-        <translation>{1} al caudal de diseño de {2}</translation>
-    </message>
-    <message>
         <source>{1} at the motor is {2} % off its plate&apos;s {3}; have the supply checked</source>
         <translation>{1} en el motor se desvía un {2} % de los {3} de la placa; haga revisar la alimentación</translation>
     </message>
@@ -4234,10 +4194,6 @@
     <message>
         <source>{1} could not be read; choose a file that is there</source>
         <translation>{1} no se pudo leer; elija un archivo que exista</translation>
-    </message>
-    <message>
-        <source>{1} files are kept in the workbook; the pictures among them follow.</source>
-        <translation>{1} archivos se guardan en el libro; siguen las imágenes que hay entre ellos.</translation>
     </message>
     <message>
         <source>{1} has no dp in this round</source>
@@ -4420,10 +4376,6 @@
         <translation>{1} anotadas, de ellas abiertas: {2}.</translation>
     </message>
     <message>
-        <source>{1} point(s) at {2} circuit(s)</source>
-        <translation>{1} punto(s) en {2} circuito(s)</translation>
-    </message>
-    <message>
         <source>{1} pumps share this duty; trim all alike, and the stand-by with them</source>
         <translation>{1} bombas comparten este punto de trabajo; recorte todas igual, y la de reserva con ellas</translation>
     </message>
@@ -4436,24 +4388,8 @@
         <translation>{1} lecturas de esta ronda tienen fecha anterior a la introducida antes, la primera es del {2} tras {3}; compruebe el reloj y corrija la hora</translation>
     </message>
     <message>
-        <source>{1} readings were taken after its calibration ran out on {2}</source>
-        <translation>{1} lecturas se tomaron después de vencer su calibración el {2}</translation>
-    </message>
-    <message>
-        <source>{1} terminals of the witness round are not read again; read them</source>
-        <translation>{1} terminales de la ronda testigo no se releyeron; léalos</translation>
-    </message>
-    <message>
         <source>{1} was read in {2}, most readings of instrument {3} in this round are in {4}; check the unit</source>
         <translation>{1} se leyó en {2}, la mayoría de lecturas del instrumento {3} en esta ronda están en {4}; compruebe la unidad</translation>
-    </message>
-    <message>
-        <source>{1} was set to {2} here, but nothing was read there; the record still says {3}, go back and read it</source>
-        <translation>{1} se puso aquí en {2}, pero no se leyó nada; aún consta {3}, vuelva y léalo</translation>
-    </message>
-    <message>
-        <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow</source>
-        <translation>{1} {2} a {3} {4} en la ronda {5}; {6} % del caudal de diseño</translation>
     </message>
     <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}</source>
@@ -4520,10 +4456,6 @@
         <translation>el caudal según {1w} es {2} y según {3w} es {4}, z = {5}: más lejos de lo que permiten sus incertidumbres; averigüe cuál falla</translation>
     </message>
     <message>
-        <source>reference {1} last {2} % of design, read {3w}; re-read it before a long step</source>
-        <translation>referencia {1} último {2} % del diseño, leída {3w}; reléala antes de un paso largo</translation>
-    </message>
-    <message>
         <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
         <translation>la ronda {1} está {2w} y no se quita ni se renumera; abra una ronda nueva</translation>
     </message>
@@ -4558,14 +4490,6 @@
     <message>
         <source>the PDF is of a form that is not read here ({1w}); give the report as Waterwright wrote it</source>
         <translation>el PDF tiene una forma que aquí no se lee ({1w}); dé el informe como lo escribió Waterwright</translation>
-    </message>
-    <message>
-        <source>the clause is met: {1w}</source>
-        <translation>la cláusula se cumple: {1w}</translation>
-    </message>
-    <message>
-        <source>the clause is not met: {1w}</source>
-        <translation>la cláusula no se cumple: {1w}</translation>
     </message>
     <message>
         <source>the file cannot be read ({1w}); check its rights and the disk it is on</source>
@@ -4666,10 +4590,6 @@
     <message>
         <source>{1} open</source>
         <translation>{1} abierta</translation>
-    </message>
-    <message>
-        <source>{1} other branches, oldest {2w}; right if the others hold</source>
-        <translation>{1} ramales más, el más antiguo {2w}; correcto si los demás se mantienen</translation>
     </message>
     <message>
         <source>{1} self-made</source>
@@ -4876,10 +4796,6 @@
         <translation>No consta que {1} sea el punto desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {3}; equilibre grupos y montantes, lea de nuevo o firme con el motivo</translation>
     </message>
     <message>
-        <source>Options at design flow for the need of the index circuit</source>
-        <translation>Opciones a caudal de diseño para lo que necesita el circuito desfavorable</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
         <translation>«{1}» no es supervisor ni ingeniero de esta obra; ponga a uno de ellos en este puesto, menú Ronda, Persona: {2}</translation>
     </message>
@@ -5052,20 +4968,8 @@
         <translation>Firmar el informe</translation>
     </message>
     <message>
-        <source>Speed {1} % of the present, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
-        <translation>Un {1} % de la velocidad actual, o un recorte, da {2} {3}: quita el sobrante {4w} (sección {5})</translation>
-    </message>
-    <message>
         <source>The loop in the last round read</source>
         <translation>La red en la última ronda leída</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}</source>
-        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobrante {3} {4} {6w}</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
-        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4}: sobrante {3} {4} {6w}. La decisión cuenta {7} {4} {8w}</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a unit of {2w}; use one of {3}</source>
@@ -5145,11 +5049,11 @@
     </message>
     <message>
         <source>form of the energy code&apos;s clause</source>
-        <translation>forma de la cláusula del código de energía</translation>
+        <translation>forma de la cláusula del código energético</translation>
     </message>
     <message>
         <source>gauge rise {1}, {2}</source>
-        <translation>aumento del manómetro {1}, {2}</translation>
+        <translation>subida en el manómetro {1}, {2}</translation>
     </message>
     <message>
         <source>hold at {1}, {2}</source>
@@ -5226,18 +5130,6 @@
     <message>
         <source>nothing is added to this laptop&apos;s clock; times are its own from now on</source>
         <translation>no se suma nada al reloj de este portátil; desde ahora valen sus propias horas</translation>
-    </message>
-    <message>
-        <source>on share at {1} for now: hold; the learned loop advises {2} with the others set, read it again then</source>
-        <translation>en cuota en {1} por ahora: mantener; la red aprendida aconseja {2} con las demás ajustadas, leerla de nuevo entonces</translation>
-    </message>
-    <message>
-        <source>on share at {1} for now: hold; {2} % of target expected here with the others set, turn to {3} then</source>
-        <translation>en cuota en {1} por ahora: mantener; {2} % del objetivo esperado aquí con las demás ajustadas, girar entonces a {3}</translation>
-    </message>
-    <message>
-        <source>on share at {1}: leave it; {2} % of target expected here with the others set</source>
-        <translation>en cuota en {1}: dejarla; {2} % del objetivo esperado aquí con las demás ajustadas</translation>
     </message>
     <message>
         <source>open round {1}</source>
@@ -5356,24 +5248,8 @@
         <translation>el archivo no es una hoja XLSX o está dañado ({1w}); guárdelo otra vez como XLSX</translation>
     </message>
     <message>
-        <source>the last round read is judged accepted</source>
-        <translation>la última ronda leída se juzga aceptada</translation>
-    </message>
-    <message>
-        <source>the last round read is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>la última ronda leída está {1w}; seguir equilibrando o dar la razón de que quede así</translation>
-    </message>
-    <message>
         <source>the learned loop for all that stays, the losses entered here for what is new</source>
         <translation>la red aprendida para todo lo que queda, las pérdidas introducidas aquí para lo nuevo</translation>
-    </message>
-    <message>
-        <source>the pump has {1} point(s) of its curve; this law needs {2w}, add or remove points</source>
-        <translation>la bomba tiene {1} punto(s) de su curva; esta ley necesita {2w}, añada o quite puntos</translation>
-    </message>
-    <message>
-        <source>the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The decision in Pump counts the excess at full speed</source>
-        <translation>la bomba da {1} de más al caudal de diseño, {2w}; bajar su velocidad o recortar su rodete una vez ajustadas las válvulas, por una persona autorizada y dentro de los límites del fabricante y de la norma local. La decisión en Bomba cuenta el sobrante a plena velocidad</translation>
     </message>
     <message>
         <source>the spreadsheet cannot be written ({1w}); choose a place with room</source>
@@ -5386,10 +5262,6 @@
     <message>
         <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
         <translation>este reloj está {1} h {2} min antes de la última acción guardada, así que las horas de las lecturas son inciertas; Ctrl+Alt+O, Corregir el reloj, lo arregla</translation>
-    </message>
-    <message>
-        <source>turn by the reading; the learned loop expects {1} once all are set</source>
-        <translation>girar según la lectura; la red aprendida espera {1} con todas ajustadas</translation>
     </message>
     <message>
         <source>units of the job</source>
@@ -5442,22 +5314,6 @@
     <message>
         <source>{1} pasted readings</source>
         <translation>{1} lecturas pegadas</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, for comparison</source>
-        <translation>{1} {2w}, para comparar</translation>
-    </message>
-    <message>
-        <source>{1} {2w}: the decision counts this one</source>
-        <translation>{1} {2w}: la decisión cuenta esta</translation>
-    </message>
-    <message>
-        <source>{1} {2w}: the decision counts this one (section {3})</source>
-        <translation>{1} {2w}: la decisión cuenta esta (sección {3})</translation>
-    </message>
-    <message>
-        <source>{1} {2w}: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}: la decisión cuenta esta, un {3} % de la plena velocidad la quita (sección {4})</translation>
     </message>
     <message>
         <source>{3} took back what was added to this laptop&apos;s clock: it showed {1} when it was {2}; times written before stay as they were</source>
@@ -5624,10 +5480,6 @@
         <translation>el próximo caudal tecleado ocupa el lugar del anterior; escríbalo y pulse Intro</translation>
     </message>
     <message>
-        <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; re-read</source>
-        <translation>la lectura más antigua de la meta tiene {1w}, el límite es {2w}; relea</translation>
-    </message>
-    <message>
         <source>the reference was read {1w}, the limit is {2w}; read it again</source>
         <translation>la referencia se leyó {1w}, el límite es {2w}; reléala</translation>
     </message>
@@ -5646,6 +5498,262 @@
     <message>
         <source>{1} (section {2})</source>
         <translation>{1} (sección {2})</translation>
+    </message>
+    <message>
+        <source>*  end of the index circuit</source>
+        <translation>*  extremo del circuito desfavorable</translation>
+    </message>
+    <message>
+        <source>Accepted by</source>
+        <translation>Aceptado por</translation>
+    </message>
+    <message>
+        <source>By the readings</source>
+        <translation>Según las lecturas</translation>
+    </message>
+    <message>
+        <source>By the readings: cannot be decided within the measuring uncertainty</source>
+        <translation>Según las lecturas: no se puede decidir dentro de la incertidumbre de medida</translation>
+    </message>
+    <message>
+        <source>By the readings: not within tolerance</source>
+        <translation>Según las lecturas: fuera de la tolerancia</translation>
+    </message>
+    <message>
+        <source>By the readings: within tolerance</source>
+        <translation>Según las lecturas: dentro de la tolerancia</translation>
+    </message>
+    <message>
+        <source>By the readings: within tolerance; index circuit not proved</source>
+        <translation>Según las lecturas: dentro de la tolerancia; circuito desfavorable no demostrado</translation>
+    </message>
+    <message>
+        <source>Design flow on this system needs {1} % of the present speed {3w}: more than the pump gives as it runs (section {2})</source>
+        <translation>El caudal de diseño en este sistema necesita el {1} % de la velocidad actual {3w}: más de lo que la bomba da así (sección {2})</translation>
+    </message>
+    <message>
+        <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
+        <translation>Archivos guardados en el libro: {1}; siguen las imágenes.</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}</source>
+        <translation>No hace falta cambiar velocidad ni rodete: el caudal de diseño necesita el {1} % de la velocidad actual {2w}</translation>
+    </message>
+    <message>
+        <source>Nobody yet: round {1} waits for the supervisor</source>
+        <translation>Nadie aún: la ronda {1} espera al supervisor</translation>
+    </message>
+    <message>
+        <source>Nobody yet: round {1} was not sent to a supervisor</source>
+        <translation>Nadie aún: la ronda {1} no se envió a un supervisor</translation>
+    </message>
+    <message>
+        <source>Nobody: the supervisor sent round {1} back</source>
+        <translation>Nadie: el supervisor devolvió la ronda {1}</translation>
+    </message>
+    <message>
+        <source>Not known: {1} of {2} terminals read in this round</source>
+        <translation>No se sabe: {1} de {2} terminales leídos en esta ronda</translation>
+    </message>
+    <message>
+        <source>Options at design flow for the need of the index circuit, from the pump&apos;s curve</source>
+        <translation>Opciones a caudal de diseño para lo que necesita el circuito desfavorable, según la curva de la bomba</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
+        <translation>Un {1} % de la velocidad actual {6w}, o un recorte, da {2} {3}: quita el sobrante {4w} (sección {5})</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}</source>
+        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la curva de la bomba da {2} {4}: sobrante {3} {4} {6w}</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
+        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la curva de la bomba da {2} {4}: sobrante {3} {4} {6w}. La decisión cuenta {7} {4} {8w}</translation>
+    </message>
+    <message>
+        <source>Trim or slow</source>
+        <translation>Recortar o frenar</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is typed in Walk and not entered; store it there with Enter, or clear it with Esc</source>
+        <translation>«{1}» está tecleado en el recorrido y no introducido; guárdelo allí con Intro, o bórrelo con Esc</translation>
+    </message>
+    <message>
+        <source>at the sum of the flows, {1}, the gauges read {2} and the pump&apos;s curve gives {3}: farther apart than their uncertainty of {4}; check gauges, speed and impeller and read again before the pump is changed</source>
+        <translation>en la suma de los caudales, {1}, los manómetros leen {2} y la curva de la bomba da {3}: más separados que su incertidumbre de {4}; comprobar manómetros, velocidad y rodete y leer de nuevo antes de modificar la bomba</translation>
+    </message>
+    <message>
+        <source>by the loop&apos;s readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The number under Decision in Pump is another one: from the pump&apos;s curve, at full speed</source>
+        <translation>según las lecturas de la red la bomba da {1} de más al caudal de diseño, {2w}; baje su velocidad o haga recortar su rodete tras ajustar las válvulas, por una persona autorizada y dentro de los límites del fabricante y del reglamento local. El número de Decisión en Bomba es otro: según la curva de la bomba, a plena velocidad</translation>
+    </message>
+    <message>
+        <source>by the loop&apos;s readings {1} is wanted here now; turn until the meter shows the aim, whatever the scale says</source>
+        <translation>según las lecturas de la red aquí se quiere ahora {1}; gire hasta que el instrumento muestre la meta, diga lo que diga la escala</translation>
+    </message>
+    <message>
+        <source>by the readings the last round is within tolerance</source>
+        <translation>según las lecturas, la última ronda está dentro de la tolerancia</translation>
+    </message>
+    <message>
+        <source>by the readings the last round is within tolerance; its index circuit is not proved</source>
+        <translation>según las lecturas, la última ronda está dentro de la tolerancia; su circuito desfavorable no está demostrado</translation>
+    </message>
+    <message>
+        <source>by the readings the last round is {1w}; go on balancing, or give the reason why it stays so</source>
+        <translation>según las lecturas, la última ronda está {1w}; seguir equilibrando o dar el motivo de que quede así</translation>
+    </message>
+    <message>
+        <source>counted with the newest readings of the others; follow the word</source>
+        <translation>calculado con las últimas lecturas de las demás; siga la palabra</translation>
+    </message>
+    <message>
+        <source>every round is accepted by a supervisor</source>
+        <translation>cada ronda está aceptada por un supervisor</translation>
+    </message>
+    <message>
+        <source>follow the word now; {1} is expected once all valves are set</source>
+        <translation>siga ahora la palabra; se espera {1} cuando todas las válvulas estén ajustadas</translation>
+    </message>
+    <message>
+        <source>from reference {1}, last {2} % of design, read {3w}; read it again before a large turn</source>
+        <translation>según la referencia {1}, última {2} % del diseño, leída {3w}; léala de nuevo antes de girar mucho</translation>
+    </message>
+    <message>
+        <source>from the flows of {1} other branches, oldest reading {2w}; it holds while they are not turned</source>
+        <translation>según los caudales de otros {1} ramales, lectura más antigua {2w}; vale mientras no se giren</translation>
+    </message>
+    <message>
+        <source>hold at {1} for now; the learned loop advises {2} with the others set, read it again then</source>
+        <translation>mantenga {1} por ahora; la red aprendida aconseja {2} con las demás ajustadas, léala entonces de nuevo</translation>
+    </message>
+    <message>
+        <source>hold at {1} for now; {2} % of target expected here with the others set, turn to {3} then</source>
+        <translation>mantenga {1} por ahora; se espera aquí el {2} % del objetivo con las demás ajustadas, gire entonces a {3}</translation>
+    </message>
+    <message>
+        <source>in proportion with the reference {1}, at {2} % of design; leave it</source>
+        <translation>en proporción con la referencia {1}, al {2} % del diseño; déjela</translation>
+    </message>
+    <message>
+        <source>in round {1}, which is open, no valve may be turned; close it first</source>
+        <translation>en la ronda {1}, abierta, no se gira ninguna válvula; ciérrela primero</translation>
+    </message>
+    <message>
+        <source>its share comes right once the others are set; leave it</source>
+        <translation>su cuota será correcta cuando las demás estén ajustadas; déjela</translation>
+    </message>
+    <message>
+        <source>leave it at {1}; {2} % of target expected here with the others set</source>
+        <translation>déjela en {1}; se espera aquí el {2} % del objetivo con las demás ajustadas</translation>
+    </message>
+    <message>
+        <source>matched to the reference {1}, at {2} % of design; turn by the word</source>
+        <translation>igualada a la referencia {1}, al {2} % del diseño; gire según la palabra</translation>
+    </message>
+    <message>
+        <source>no pump or static lift is joined to this part, its nodes: {1}; join it to the loop or add its pump</source>
+        <translation>ni bomba ni altura estática está unida a esta parte, sus nudos: {1}; únala a la red o añada su bomba</translation>
+    </message>
+    <message>
+        <source>not done yet, {1w}</source>
+        <translation>aún sin hacer, {1w}</translation>
+    </message>
+    <message>
+        <source>not proved; points against it, listed below: {1}</source>
+        <translation>no probado; puntos en contra, listados abajo: {1}</translation>
+    </message>
+    <message>
+        <source>nothing to do, {1w}</source>
+        <translation>nada que hacer, {1w}</translation>
+    </message>
+    <message>
+        <source>points of the pump curve: {1}; give at least two of falling head</source>
+        <translation>puntos de la curva de la bomba: {1}; dé al menos dos de altura decreciente</translation>
+    </message>
+    <message>
+        <source>points of the pump&apos;s curve: {1}; this law needs {2w}, add or remove points</source>
+        <translation>puntos de la curva de esta bomba: {1}; esta ley necesita {2w}, añada o quite puntos</translation>
+    </message>
+    <message>
+        <source>points of the valve table: {1}; give at least two, the highest being fully open</source>
+        <translation>puntos de la tabla de la válvula: {1}; dé al menos dos, el mayor es totalmente abierta</translation>
+    </message>
+    <message>
+        <source>points: {1}, circuits: {2}</source>
+        <translation>puntos: {1}, circuitos: {2}</translation>
+    </message>
+    <message>
+        <source>proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on record</source>
+        <translation>probado: cada válvula del camino desfavorable {1} totalmente abierta, y una en cada grupo; no consta válvula de impulsión</translation>
+    </message>
+    <message>
+        <source>readings taken after its calibration ran out on {2}: {1}</source>
+        <translation>lecturas tomadas después de vencer su calibración el {2}: {1}</translation>
+    </message>
+    <message>
+        <source>reference of its group, at {1}; open it fully to {2}, the others are set to it</source>
+        <translation>referencia de su grupo, en {1}; ábrala totalmente hasta {2}, las demás se ajustan según ella</translation>
+    </message>
+    <message>
+        <source>reference of its group, fully open; leave it, the others are set to it</source>
+        <translation>referencia de su grupo, totalmente abierta; déjela, las demás se ajustan según ella</translation>
+    </message>
+    <message>
+        <source>round {2} was sent back, and comments that nobody has answered: {1}, the first is &quot;{3}&quot;; answer or resolve each, then send it</source>
+        <translation>la ronda {2} fue devuelta, y comentarios que nadie ha contestado: {1}, el primero es «{3}»; conteste o resuelva cada uno y luego envíela</translation>
+    </message>
+    <message>
+        <source>terminals of the witness round that are not read again: {1}; read them</source>
+        <translation>terminales de la ronda testigo que no se han releído: {1}; léalos</translation>
+    </message>
+    <message>
+        <source>the aim counts what the others will take once they are set; turn by the word</source>
+        <translation>la meta cuenta lo que tomarán las demás ya ajustadas; gire según la palabra</translation>
+    </message>
+    <message>
+        <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; read it again</source>
+        <translation>la lectura más antigua de la meta tiene {1w}, el límite es {2w}; léala de nuevo</translation>
+    </message>
+    <message>
+        <source>this circuit shares its flow with others ({1}) and has no balancing device; put one on its return, or say why it is not balanced</source>
+        <translation>este circuito comparte su caudal con otros ({1}) y no tiene dispositivo de equilibrado; ponga uno en su retorno o diga por qué no se equilibra</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}, from the pump&apos;s curve</source>
+        <translation>{1} al caudal de diseño de {2}, según la curva de la bomba</translation>
+    </message>
+    <message>
+        <source>{1} is held although its word is {2}; go back and turn it, or take the hold back with Ctrl+Z</source>
+        <translation>{1} está mantenida aunque su palabra es {2}; vuelva y gírela, o deshaga con Ctrl+Z</translation>
+    </message>
+    <message>
+        <source>{1} is the head available here with the valve shut; set the handle back to {2}</source>
+        <translation>{1} es la altura disponible aquí con la válvula cerrada; vuelva a poner el mando en {2}</translation>
+    </message>
+    <message>
+        <source>{1} was turned to {2} but not read there; the record still says {3}, go back and read it</source>
+        <translation>{1} se giró a {2} pero no se leyó allí; el registro aún dice {3}, vuelva y léala</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve, for comparison</source>
+        <translation>{1} {2w}, según la curva de la bomba, para comparar</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one</source>
+        <translation>{1} {2w}, según la curva de la bomba: la decisión cuenta esta</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one (section {3})</source>
+        <translation>{1} {2w}, según la curva de la bomba: la decisión cuenta esta (sección {3})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}, según la curva de la bomba: la decisión cuenta esta, el {3} % de la velocidad plena la elimina (sección {4})</translation>
+    </message>
+    <message>
+        <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
+        <translation>{1} {2} a {3} {4} en la ronda {5}; {6} % del caudal de diseño, {7w}</translation>
     </message>
 </context>
 <context>
@@ -5982,14 +6090,6 @@
         <translation>en la ronda %1 se leyó el doble de la Δp</translation>
     </message>
     <message>
-        <source>Largest error of a true share</source>
-        <translation>Mayor error de una cuota real</translation>
-    </message>
-    <message>
-        <source>Largest error of an indicated share</source>
-        <translation>Mayor error de una cuota indicada</translation>
-    </message>
-    <message>
         <source>Largest spread of a group</source>
         <translation>Mayor dispersión de un grupo</translation>
     </message>
@@ -6028,6 +6128,14 @@
     <message>
         <source>Rounds</source>
         <translation>Rondas</translation>
+    </message>
+    <message>
+        <source>Largest error of a share, true in the building</source>
+        <translation>Mayor error de una cuota, real en el edificio</translation>
+    </message>
+    <message>
+        <source>Largest error of a share, as the valves read</source>
+        <translation>Mayor error de una cuota, según leen las válvulas</translation>
     </message>
 </context>
 <context>
@@ -6630,14 +6738,6 @@
         <translation>error</translation>
     </message>
     <message>
-        <source>exempt: small excess</source>
-        <translation>exento: poco exceso</translation>
-    </message>
-    <message>
-        <source>exempt: small motor</source>
-        <translation>exento: motor pequeño</translation>
-    </message>
-    <message>
         <source>field</source>
         <translation>campo</translation>
     </message>
@@ -6708,10 +6808,6 @@
     <message>
         <source>not a number</source>
         <translation>no es un número</translation>
-    </message>
-    <message>
-        <source>not accepted</source>
-        <translation>no aceptado</translation>
     </message>
     <message>
         <source>not allowed</source>
@@ -7277,6 +7373,34 @@
         <source>withdrawn</source>
         <translation>retirado</translation>
     </message>
+    <message>
+        <source>by the pump&apos;s curve</source>
+        <translation>según la curva de la bomba</translation>
+    </message>
+    <message>
+        <source>by the sum of the flows</source>
+        <translation>según la suma de los caudales</translation>
+    </message>
+    <message>
+        <source>exempt as a small excess</source>
+        <translation>exento por poco exceso</translation>
+    </message>
+    <message>
+        <source>exempt as a small motor</source>
+        <translation>exento por motor pequeño</translation>
+    </message>
+    <message>
+        <source>not within tolerance</source>
+        <translation>fuera de la tolerancia</translation>
+    </message>
+    <message>
+        <source>shutoff test</source>
+        <translation>prueba a caudal nulo</translation>
+    </message>
+    <message>
+        <source>within tolerance</source>
+        <translation>dentro de la tolerancia</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7336,7 +7460,7 @@
     </message>
     <message>
         <source>Plant-room dark</source>
-        <translation>Sala oscura</translation>
+        <translation>Oscuro</translation>
     </message>
     <message>
         <source>No workbook open</source>
@@ -7385,10 +7509,6 @@
         <translation>%1 de %2</translation>
     </message>
     <message>
-        <source>read %1 of %2</source>
-        <translation>leídas %1 de %2</translation>
-    </message>
-    <message>
         <source>%1 overdue</source>
         <comment>meter, short</comment>
         <translation>%1 vencido</translation>
@@ -7397,6 +7517,22 @@
         <source>%1: %2</source>
         <comment>stored, short</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>read %1 of %2 valves</source>
+        <translation>leídas %1 de %2 válvulas</translation>
+    </message>
+    <message>
+        <source>No person chosen, menu Round, Person: the account %1</source>
+        <translation>Ninguna persona elegida, menú Ronda, Persona: la cuenta %1</translation>
+    </message>
+    <message>
+        <source>At this desk: %1</source>
+        <translation>En este puesto: %1</translation>
+    </message>
+    <message>
+        <source>nobody chosen</source>
+        <translation>nadie elegido</translation>
     </message>
 </context>
 <context>
@@ -7422,10 +7558,6 @@
         <translation>Desviado</translation>
     </message>
     <message>
-        <source>At stop</source>
-        <translation>En tope</translation>
-    </message>
-    <message>
         <source>Doubtful</source>
         <translation>Dudoso</translation>
     </message>
@@ -7446,18 +7578,6 @@
         <translation>RELEER</translation>
     </message>
     <message>
-        <source>Accepted</source>
-        <translation>Aceptado</translation>
-    </message>
-    <message>
-        <source>Not accepted</source>
-        <translation>No aceptado</translation>
-    </message>
-    <message>
-        <source>Undecidable</source>
-        <translation>Indecidible</translation>
-    </message>
-    <message>
         <source>Survey</source>
         <translation>Levantamiento</translation>
     </message>
@@ -7472,26 +7592,6 @@
     <message>
         <source>Witness</source>
         <translation>Testigo</translation>
-    </message>
-    <message>
-        <source>open</source>
-        <translation>abierto</translation>
-    </message>
-    <message>
-        <source>closed</source>
-        <translation>cerrado</translation>
-    </message>
-    <message>
-        <source>sent</source>
-        <translation>enviado</translation>
-    </message>
-    <message>
-        <source>accepted</source>
-        <translation>aceptado</translation>
-    </message>
-    <message>
-        <source>sent back</source>
-        <translation>devuelto</translation>
     </message>
     <message>
         <source>Manual valve</source>
@@ -7514,26 +7614,6 @@
         <translation>Sin válvula</translation>
     </message>
     <message>
-        <source>US</source>
-        <translation>US</translation>
-    </message>
-    <message>
-        <source>SI</source>
-        <translation>SI</translation>
-    </message>
-    <message>
-        <source>turns</source>
-        <translation>vueltas</translation>
-    </message>
-    <message>
-        <source>degrees</source>
-        <translation>grados</translation>
-    </message>
-    <message>
-        <source>percent</source>
-        <translation>por ciento</translation>
-    </message>
-    <message>
         <source>Water</source>
         <translation>Agua</translation>
     </message>
@@ -7548,6 +7628,18 @@
     <message>
         <source>In range</source>
         <translation>En rango</translation>
+    </message>
+    <message>
+        <source>At shut stop</source>
+        <translation>Tope cerrado</translation>
+    </message>
+    <message>
+        <source>At open stop</source>
+        <translation>Tope abierto</translation>
+    </message>
+    <message>
+        <source>NO FURTHER</source>
+        <translation>AL TOPE</translation>
     </message>
 </context>
 <context>
@@ -7665,10 +7757,6 @@
         <translation>de %1 %2</translation>
     </message>
     <message>
-        <source>At stop</source>
-        <translation>En tope</translation>
-    </message>
-    <message>
         <source>not read here yet</source>
         <translation>aún sin leer aquí</translation>
     </message>
@@ -7752,6 +7840,46 @@
         <source>Ctrl+I advice</source>
         <translation>Ctrl+I consejo</translation>
     </message>
+    <message>
+        <source>Esc clears</source>
+        <translation>Esc borra</translation>
+    </message>
+    <message>
+        <source>digits Enter moves the handle</source>
+        <translation>cifras Intro gira el mando</translation>
+    </message>
+    <message>
+        <source>Esc back</source>
+        <translation>Esc volver</translation>
+    </message>
+    <message>
+        <source>Enter takes the setting</source>
+        <translation>Intro toma el ajuste</translation>
+    </message>
+    <message>
+        <source>Enter goes to the valve</source>
+        <translation>Intro va a la válvula</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hold</source>
+        <translation>Ctrl+Intro mantener</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+T advised setting</source>
+        <translation>Ctrl+Mayús+T ajuste aconsejado</translation>
+    </message>
+    <message>
+        <source>fully open</source>
+        <translation>totalmente abierta</translation>
+    </message>
+    <message>
+        <source>lowest setting</source>
+        <translation>ajuste mínimo</translation>
+    </message>
+    <message>
+        <source>Hold Here</source>
+        <translation>Mantener aquí</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -7831,10 +7959,6 @@
 <context>
     <name>ww::ui::AdvicePanel</name>
     <message>
-        <source>Advised settings in the order of work</source>
-        <translation>Ajustes aconsejados en orden de trabajo</translation>
-    </message>
-    <message>
         <source>Enter takes the valve in hand at its advised setting</source>
         <translation>Intro toma la válvula con su ajuste aconsejado</translation>
     </message>
@@ -7863,10 +7987,6 @@
         <translation>Aún sin consejo</translation>
     </message>
     <message>
-        <source>The loop is learned from the first survey on.</source>
-        <translation>La red se aprende desde el primer levantamiento.</translation>
-    </message>
-    <message>
         <source>Advice not ready</source>
         <translation>Consejo no listo</translation>
     </message>
@@ -7875,28 +7995,36 @@
         <translation>Consejo, sin verificar</translation>
     </message>
     <message>
-        <source>Advice, verified by a round</source>
-        <translation>Consejo, verificado por una ronda</translation>
-    </message>
-    <message>
-        <source>All within ±%1 % with at least %2 % probability as read, %3 % in truth.</source>
-        <translation>Todos dentro de ±%1 % con al menos %2 % de probabilidad según lectura, %3 % en realidad.</translation>
-    </message>
-    <message>
-        <source>All within ±%1 % with %2 % probability as read, %3 % in truth.</source>
-        <translation>Todos dentro de ±%1 % con %2 % de probabilidad según lectura, %3 % en realidad.</translation>
-    </message>
-    <message>
         <source>Helps most: %1</source>
         <translation>Lo que más ayuda: %1</translation>
     </message>
     <message>
-        <source>Pump then: %1 at design flow, %2 needed</source>
-        <translation>Bomba entonces: %1 a caudal de diseño, hacen falta %2</translation>
-    </message>
-    <message>
         <source>; %1 % of rated speed would do</source>
         <translation>; bastaría el %1 % de la velocidad nominal</translation>
+    </message>
+    <message>
+        <source>Advised settings in the working order</source>
+        <translation>Ajustes aconsejados en el orden de trabajo</translation>
+    </message>
+    <message>
+        <source>Read the survey first: the advice is made from its readings.</source>
+        <translation>Haga primero el levantamiento: el consejo sale de sus lecturas.</translation>
+    </message>
+    <message>
+        <source>Shares confirmed by a round</source>
+        <translation>Cuotas confirmadas por una ronda</translation>
+    </message>
+    <message>
+        <source>Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.</source>
+        <translation>Probabilidad de que todas queden en ±%1 %: al menos %2 % según lectura, %3 % en verdad.</translation>
+    </message>
+    <message>
+        <source>Chance that all end within ±%1 %: %2 % as read, %3 % in truth.</source>
+        <translation>Probabilidad de que todas queden en ±%1 %: %2 % según lectura, %3 % en verdad.</translation>
+    </message>
+    <message>
+        <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
+        <translation>Bomba entonces, según las lecturas de la red: %1 al caudal de diseño, %2 necesarios</translation>
     </message>
 </context>
 <context>
@@ -8571,6 +8699,73 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::ControlKeys</name>
+    <message>
+        <source>Enter stores</source>
+        <translation>Intro guarda</translation>
+    </message>
+    <message>
+        <source>Esc restores</source>
+        <translation>Esc restaura</translation>
+    </message>
+    <message>
+        <source>Tab right</source>
+        <translation>Tab derecha</translation>
+    </message>
+    <message>
+        <source>type to change a cell</source>
+        <translation>teclear cambia</translation>
+    </message>
+    <message>
+        <source>Enter down</source>
+        <translation>Intro baja</translation>
+    </message>
+    <message>
+        <source>F6 leaves the table</source>
+        <translation>F6 sale de la tabla</translation>
+    </message>
+    <message>
+        <source>Tab next field</source>
+        <translation>Tab campo siguiente</translation>
+    </message>
+    <message>
+        <source>type to change it</source>
+        <translation>teclear cambia</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter stores</source>
+        <translation>Ctrl+Intro guarda</translation>
+    </message>
+    <message>
+        <source>Space changes the tick</source>
+        <translation>Espacio cambia la marca</translation>
+    </message>
+    <message>
+        <source>Up, Down choose</source>
+        <translation>Arriba, Abajo elegir</translation>
+    </message>
+    <message>
+        <source>Enter presses the button</source>
+        <translation>Intro pulsa el botón</translation>
+    </message>
+    <message>
+        <source>Space presses the button</source>
+        <translation>Espacio pulsa el botón</translation>
+    </message>
+    <message>
+        <source>Up, Down rows</source>
+        <translation>Arriba, Abajo filas</translation>
+    </message>
+    <message>
+        <source>Left, Right pages</source>
+        <translation>Izquierda, Derecha páginas</translation>
+    </message>
+    <message>
+        <source>Up, Down scroll</source>
+        <translation>Arriba, Abajo desplazar</translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::CountedRows</name>
     <message>
         <source>empty</source>
@@ -8725,10 +8920,6 @@
         <translation>motivo, para devolver o retirar</translation>
     </message>
     <message>
-        <source>Sending back needs an open comment that says what to correct.</source>
-        <translation>Devolver necesita un comentario abierto que diga qué corregir.</translation>
-    </message>
-    <message>
         <source>Withdrawing needs a reason.</source>
         <translation>Retirar necesita un motivo.</translation>
     </message>
@@ -8785,7 +8976,7 @@
     </message>
     <message>
         <source>Raised</source>
-        <translation>Abierta el</translation>
+        <translation>Señalada el</translation>
     </message>
     <message>
         <source>Re-tested</source>
@@ -8837,7 +9028,7 @@
     </message>
     <message>
         <source>, raised by %1</source>
-        <translation>, abierta por %1</translation>
+        <translation>, señalada por %1</translation>
     </message>
 </context>
 <context>
@@ -9377,7 +9568,11 @@
     </message>
     <message>
         <source>Places and commands</source>
-        <translation>Lugares y órdenes</translation>
+        <translation>Áreas y órdenes</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
     </message>
 </context>
 <context>
@@ -9569,6 +9764,14 @@
         <source>Commands and their keys</source>
         <translation>Órdenes y sus teclas</translation>
     </message>
+    <message>
+        <source>In Instruments and People: remove the row in hand</source>
+        <translation>En instrumentos y personas: quitar la fila</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Supr</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::Ladder</name>
@@ -9585,7 +9788,7 @@
     </message>
     <message>
         <source>Keys of this place</source>
-        <translation>Teclas de este lugar</translation>
+        <translation>Teclas de esta área</translation>
     </message>
     <message>
         <source>Job</source>
@@ -9784,48 +9987,8 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Escribiendo %1</translation>
     </message>
     <message>
-        <source>Take Advised Sett&amp;ing (the valve is on share)</source>
-        <translation>Tomar el a&amp;juste aconsejado (la válvula tiene su cuota)</translation>
-    </message>
-    <message>
         <source>Take Advised Sett&amp;ing</source>
         <translation>Tomar el a&amp;juste aconsejado</translation>
-    </message>
-    <message>
-        <source>Enter stores</source>
-        <translation>Intro guarda</translation>
-    </message>
-    <message>
-        <source>Esc restores</source>
-        <translation>Esc restaura</translation>
-    </message>
-    <message>
-        <source>Tab next field</source>
-        <translation>Tab campo siguiente</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+A adds a branch</source>
-        <translation>Ctrl+Mayús+A añade un ramal</translation>
-    </message>
-    <message>
-        <source>type to change a cell</source>
-        <translation>teclear cambia</translation>
-    </message>
-    <message>
-        <source>Enter down</source>
-        <translation>Intro baja</translation>
-    </message>
-    <message>
-        <source>Tab right</source>
-        <translation>Tab derecha</translation>
-    </message>
-    <message>
-        <source>Ctrl+J find</source>
-        <translation>Ctrl+J buscar</translation>
-    </message>
-    <message>
-        <source>F6 leaves the table</source>
-        <translation>F6 sale de la tabla</translation>
     </message>
     <message>
         <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages</source>
@@ -9846,10 +10009,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Ctrl+Shift+Down next open item</source>
         <translation>Ctrl+Mayús+Abajo siguiente abierto</translation>
-    </message>
-    <message>
-        <source>Up, Down pages</source>
-        <translation>Arriba, Abajo páginas</translation>
     </message>
     <message>
         <source>Ctrl+P export as PDF</source>
@@ -9878,6 +10037,22 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Ctrl+Z undo %1</source>
         <translation>Ctrl+Z deshacer %1</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing (the valve holds)</source>
+        <translation>Tomar el a&amp;juste aconsejado (la válvula se mantiene)</translation>
+    </message>
+    <message>
+        <source>Del removes the row</source>
+        <translation>Supr quita la fila</translation>
+    </message>
+    <message>
+        <source>Up, Down places</source>
+        <translation>Arriba, Abajo lugares</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z undo</source>
+        <translation>Ctrl+Z deshacer</translation>
     </message>
 </context>
 <context>
@@ -10412,7 +10587,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Must</source>
-        <translation>Debe</translation>
+        <translation>Exigida</translation>
     </message>
     <message>
         <source>State</source>
@@ -10443,10 +10618,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Quitar línea</translation>
     </message>
     <message>
-        <source>State: open, done or does not apply. A survey waits for every open line that must hold.</source>
-        <translation>Estado: abierto, hecho o no procede. Un levantamiento espera cada línea abierta obligatoria.</translation>
-    </message>
-    <message>
         <source>Readiness list</source>
         <translation>Lista de preparación</translation>
     </message>
@@ -10461,6 +10632,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>no</source>
         <translation>no</translation>
+    </message>
+    <message>
+        <source>State: open, done or does not apply. No survey begins while a mandatory line is open.</source>
+        <translation>Estado: abierta, hecha o no procede. Ningún levantamiento empieza mientras una línea obligatoria esté abierta.</translation>
     </message>
 </context>
 <context>
@@ -10636,6 +10811,22 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>The pages are being laid out; the file is written when that is done.</source>
         <translation>Se están componiendo las páginas; el archivo se escribe cuando termine.</translation>
     </message>
+    <message>
+        <source>Round of the report</source>
+        <translation>Ronda del informe</translation>
+    </message>
+    <message>
+        <source>Round %1: draft</source>
+        <translation>Ronda %1: borrador</translation>
+    </message>
+    <message>
+        <source>Round %1: %2</source>
+        <translation>Ronda %1: %2</translation>
+    </message>
+    <message>
+        <source>Choose the newest round above the pages to sign its report.</source>
+        <translation>Elija la ronda más nueva sobre las páginas para firmar su informe.</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::ResultsPage</name>
@@ -10798,6 +10989,14 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <source>DP, %1</source>
         <translation>Δp, %1</translation>
     </message>
+    <message>
+        <source>Judging the rounds…</source>
+        <translation>Evaluando las rondas…</translation>
+    </message>
+    <message>
+        <source>%1 read</source>
+        <translation>%1 leídos</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SectionView</name>
@@ -10893,11 +11092,11 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <name>ww::ui::SideList</name>
     <message>
         <source>Places</source>
-        <translation>Lugares</translation>
+        <translation>Áreas</translation>
     </message>
     <message>
         <source>Alt and the number opens a place</source>
-        <translation>Alt y el número abre un lugar</translation>
+        <translation>Alt y el número abre un área</translation>
     </message>
     <message>
         <source>%1, Alt+%2</source>
@@ -11229,6 +11428,38 @@ desde</translation>
         <source>Show Other Columns</source>
         <translation>Ver otras columnas</translation>
     </message>
+    <message>
+        <source>arrows follow the pipe</source>
+        <translation>flechas siguen el tubo</translation>
+    </message>
+    <message>
+        <source>Enter opens the valve</source>
+        <translation>Intro abre la válvula</translation>
+    </message>
+    <message>
+        <source>+, - zoom</source>
+        <translation>+, - zoom</translation>
+    </message>
+    <message>
+        <source>Enter goes to the branch</source>
+        <translation>Intro va al ramal</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+A adds a branch</source>
+        <translation>Ctrl+Mayús+A añade un ramal</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Ctrl+J buscar</translation>
+    </message>
+    <message>
+        <source>Ctrl+T diagram</source>
+        <translation>Ctrl+T esquema</translation>
+    </message>
+    <message>
+        <source>Alt+Shift+Up, Alt+Shift+Down along the route</source>
+        <translation>Alt+Mayús+Arriba, Alt+Mayús+Abajo en la ruta</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
@@ -11303,10 +11534,6 @@ desde</translation>
         <translation>En qué quedó el trabajo</translation>
     </message>
     <message>
-        <source>As found</source>
-        <translation>Como se halló</translation>
-    </message>
-    <message>
         <source>Now</source>
         <translation>Ahora</translation>
     </message>
@@ -11323,26 +11550,6 @@ desde</translation>
         <translation>Pérdida a caudal de diseño, kPa</translation>
     </message>
     <message>
-        <source>Design</source>
-        <translation>Diseño</translation>
-    </message>
-    <message>
-        <source>Truth</source>
-        <translation>Realidad</translation>
-    </message>
-    <message>
-        <source>Found</source>
-        <translation>Hallado</translation>
-    </message>
-    <message>
-        <source>± 1 sd</source>
-        <translation>± 1 desv. típ.</translation>
-    </message>
-    <message>
-        <source>Found / truth</source>
-        <translation>Hallado / real</translation>
-    </message>
-    <message>
         <source>%1 run</source>
         <translation>%1 tramo</translation>
     </message>
@@ -11357,6 +11564,34 @@ desde</translation>
     <message>
         <source>Faults of the building</source>
         <translation>Fallos del edificio</translation>
+    </message>
+    <message>
+        <source>True is what the simulated building really has; found is what was learned from your readings.</source>
+        <translation>Real es lo que el edificio simulado tiene de verdad; hallado es lo aprendido de sus lecturas.</translation>
+    </message>
+    <message>
+        <source>Before the work</source>
+        <translation>Antes del trabajo</translation>
+    </message>
+    <message>
+        <source>By design</source>
+        <translation>Según el diseño</translation>
+    </message>
+    <message>
+        <source>True (simulated)</source>
+        <translation>Real (simulado)</translation>
+    </message>
+    <message>
+        <source>Found from readings</source>
+        <translation>Hallado por lecturas</translation>
+    </message>
+    <message>
+        <source>± 1 sd of found</source>
+        <translation>± 1 desv. típ. de lo hallado</translation>
+    </message>
+    <message>
+        <source>Found / true</source>
+        <translation>Hallado / real</translation>
     </message>
 </context>
 <context>
@@ -11837,14 +12072,6 @@ desde</translation>
         <translation>Esc volver a la tabla</translation>
     </message>
     <message>
-        <source>Enter stores the note</source>
-        <translation>Intro guarda la nota</translation>
-    </message>
-    <message>
-        <source>Ctrl+Enter stores the notes</source>
-        <translation>Ctrl+Intro guarda las notas</translation>
-    </message>
-    <message>
         <source>Esc back to the walk</source>
         <translation>Esc volver al recorrido</translation>
     </message>
@@ -11907,6 +12134,14 @@ desde</translation>
     <message>
         <source>Esc restores</source>
         <translation>Esc restaura</translation>
+    </message>
+    <message>
+        <source>Enter goes to the valve</source>
+        <translation>Intro va a la válvula</translation>
+    </message>
+    <message>
+        <source>terminals read</source>
+        <translation>terminales leídos</translation>
     </message>
 </context>
 <context>

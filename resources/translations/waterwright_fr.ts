@@ -36,10 +36,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>The bases differ by %1 % of flow: %2.</source>
-        <translation>Les bases diffèrent de %1 % en débit : %2.</translation>
-    </message>
-    <message>
         <source>Ctrl+B reads the reference.</source>
         <translation>Ctrl+B mesure la référence.</translation>
     </message>
@@ -58,10 +54,6 @@
     <message>
         <source>Type the dp at this setting and press Enter.</source>
         <translation>Tapez la Δp à ce réglage, puis Entrée.</translation>
-    </message>
-    <message>
-        <source>A try at another setting tells where this valve will land.</source>
-        <translation>Un essai à un autre réglage dit où cette vanne arrivera.</translation>
     </message>
     <message>
         <source>The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.</source>
@@ -100,16 +92,8 @@
         <translation>trop peu de débit, %1</translation>
     </message>
     <message>
-        <source>on share if the others hold, %1</source>
-        <translation>à sa part si les autres tiennent, %1</translation>
-    </message>
-    <message>
         <source>below what can be read; close further or change the meter (menu Round)</source>
         <translation>sous le seuil lisible ; fermez davantage ou changez d’appareil (menu Passage)</translation>
-    </message>
-    <message>
-        <source>the valve goes no further, %1</source>
-        <translation>la vanne ne va pas plus loin, %1</translation>
     </message>
     <message>
         <source>%1: read the valve.</source>
@@ -144,24 +128,52 @@
         <translation>Aucun essai ; attendu : boucle apprise.</translation>
     </message>
     <message>
-        <source>%1 should land at %2, aim %3 (%4).</source>
-        <translation>%1 devrait donner %2, visée %3 (%4).</translation>
-    </message>
-    <message>
         <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
         <translation>douteux ; remesurez (Ctrl+R) ou changez d’appareil (menu Passage)</translation>
     </message>
     <message>
-        <source>On share here: leave it, Ctrl+Enter goes to the next valve.</source>
-        <translation>À sa part ici : laisser, Ctrl+Entrée passe à la vanne suivante.</translation>
-    </message>
-    <message>
-        <source>On share here: leave it. The middle of the band would be near %1.</source>
-        <translation>À sa part ici : laisser. Le milieu de la bande serait vers %1.</translation>
-    </message>
-    <message>
         <source>not read at %1 yet: read the valve here</source>
         <translation>pas encore mesurée à %1 : mesurez la vanne ici</translation>
+    </message>
+    <message>
+        <source>Within the band here: leave it, Ctrl+Enter goes to the next valve.</source>
+        <translation>Dans la bande ici : laissez-la, Ctrl+Entrée passe à la vanne suivante.</translation>
+    </message>
+    <message>
+        <source>Within the band here: leave it.</source>
+        <translation>Dans la bande ici : laissez-la.</translation>
+    </message>
+    <message>
+        <source>Within the band here: leave it. Its middle would be near %1.</source>
+        <translation>Dans la bande ici : laissez-la. Le milieu serait vers %1.</translation>
+    </message>
+    <message>
+        <source>Counted in other ways the aim differs by %1 % of flow: %2.</source>
+        <translation>Comptée autrement la visée diffère de %1 % du débit : %2.</translation>
+    </message>
+    <message>
+        <source>Shut: %1 available.</source>
+        <translation>Fermée : %1 disponibles.</translation>
+    </message>
+    <message>
+        <source>Read it at one more setting: then the setting to aim at can be told.</source>
+        <translation>Mesurez-la à un autre réglage : le réglage visé pourra alors être donné.</translation>
+    </message>
+    <message>
+        <source>Try %1: about %2 expected there, aim %3 (%4).</source>
+        <translation>Essayez %1 : environ %2 attendus là, visée %3 (%4).</translation>
+    </message>
+    <message>
+        <source>within the band, %1</source>
+        <translation>dans la bande, %1</translation>
+    </message>
+    <message>
+        <source>at the lowest setting, still too much flow, %1</source>
+        <translation>au réglage minimal, débit encore trop fort, %1</translation>
+    </message>
+    <message>
+        <source>fully open, still too little flow, %1</source>
+        <translation>ouverte en grand, débit encore trop faible, %1</translation>
     </message>
 </context>
 <context>
@@ -191,10 +203,6 @@
         <translation>De la cible par passage</translation>
     </message>
     <message>
-        <source>%1 of %2 terminals on share in round %3; spread by round %4 %.</source>
-        <translation>%1 terminaux sur %2 à leur part au passage %3 ; dispersion par passage %4 %.</translation>
-    </message>
-    <message>
         <source>largest</source>
         <translation>la plus grande</translation>
     </message>
@@ -217,6 +225,22 @@
     <message>
         <source>The lines in between stand in the table.</source>
         <translation>Les lignes intermédiaires figurent dans le tableau.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 terminals on share in round %3.</source>
+        <translation>%1 terminaux sur %2 à leur part au passage %3.</translation>
+    </message>
+    <message>
+        <source>No share is known in round %1.</source>
+        <translation>Aucune part n’est connue au passage %1.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 are read.</source>
+        <translation>%1 sur %2 sont lus.</translation>
+    </message>
+    <message>
+        <source>Spread by round %1 %.</source>
+        <translation>Dispersion par passage %1 %.</translation>
     </message>
 </context>
 <context>
@@ -323,7 +347,7 @@
     </message>
     <message>
         <source>Rise on one gauge</source>
-        <translation>Élévation sur un manomètre</translation>
+        <translation>Différence sur un manomètre</translation>
     </message>
     <message>
         <source>Feeds the chiller or boiler alone</source>
@@ -643,7 +667,7 @@
     </message>
     <message>
         <source>Currency</source>
-        <translation>Monnaie</translation>
+        <translation>Devise</translation>
     </message>
     <message>
         <source>Date</source>
@@ -763,11 +787,11 @@
     </message>
     <message>
         <source>Raised on</source>
-        <translation>Signalé le</translation>
+        <translation>Émise le</translation>
     </message>
     <message>
         <source>Raised by</source>
-        <translation>Signalé par</translation>
+        <translation>Émise par</translation>
     </message>
     <message>
         <source>Readiness</source>
@@ -819,7 +843,7 @@
     </message>
     <message>
         <source>Seed of the sample</source>
-        <translation>Germe de l’échantillon</translation>
+        <translation>Graine de l’échantillon</translation>
     </message>
     <message>
         <source>Sensor</source>
@@ -896,10 +920,6 @@
 <context>
     <name>Message</name>
     <message>
-        <source>*  on the index circuit</source>
-        <translation>*  sur le circuit défavorisé</translation>
-    </message>
-    <message>
         <source>A imbalance</source>
         <translation>Déséquilibre A</translation>
     </message>
@@ -918,10 +938,6 @@
     <message>
         <source>About</source>
         <translation>Objet</translation>
-    </message>
-    <message>
-        <source>Accepted</source>
-        <translation>Accepté</translation>
     </message>
     <message>
         <source>Accuracy</source>
@@ -986,10 +1002,6 @@
     <message>
         <source>Calibrated</source>
         <translation>Étalonné</translation>
-    </message>
-    <message>
-        <source>Cannot be decided within the measuring uncertainty</source>
-        <translation>Indécidable dans l’incertitude de mesure</translation>
     </message>
     <message>
         <source>Caution: electrical measurements, drives and work on pumps are for qualified people under the local codes, with the supply isolated and locked off and the pressure let down. Check the motor&apos;s rating and least speed first.</source>
@@ -1074,10 +1086,6 @@
     <message>
         <source>Design</source>
         <translation>Nominal</translation>
-    </message>
-    <message>
-        <source>Design flow on this system needs {1} % of the present speed: more than the pump gives as it runs (section {2})</source>
-        <translation>Le débit nominal sur ce réseau demande {1} % de la vitesse actuelle : plus que la pompe ne donne ainsi (section {2})</translation>
     </message>
     <message>
         <source>Device</source>
@@ -1456,10 +1464,6 @@
         <translation>Aucune branche n’est enregistrée.</translation>
     </message>
     <message>
-        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed</source>
-        <translation>Aucun changement de vitesse ou de roue à faire : le débit nominal demande {1} % de la vitesse actuelle</translation>
-    </message>
-    <message>
         <source>No decision can be made yet; see what is missing below, and enter it.</source>
         <translation>Aucune décision possible encore ; voyez ci-dessous ce qui manque, et saisissez-le.</translation>
     </message>
@@ -1532,10 +1536,6 @@
         <translation>Aucune</translation>
     </message>
     <message>
-        <source>Not accepted</source>
-        <translation>Non accepté</translation>
-    </message>
-    <message>
         <source>Not confirmed: {1} of {2} terminals within 10 % of what was reported</source>
         <translation>Non confirmé : {1} terminaux sur {2} à moins de 10 % du rapporté</translation>
     </message>
@@ -1549,7 +1549,7 @@
     </message>
     <message>
         <source>Of best flow</source>
-        <translation>Du meilleur débit</translation>
+        <translation>Du débit optimal</translation>
     </message>
     <message>
         <source>Of design</source>
@@ -2460,10 +2460,6 @@
         <translation>chaque commentaire est résolu</translation>
     </message>
     <message>
-        <source>every round is accepted</source>
-        <translation>chaque passage est accepté</translation>
-    </message>
-    <message>
         <source>every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)</source>
         <translation>chaque vanne de l’ordre de travail est tenue ; closez ce passage et remesurez tout (Ctrl+Maj+W)</translation>
     </message>
@@ -2490,10 +2486,6 @@
     <message>
         <source>flow, head and power would mean an efficiency of {1} %; check the power reading, the gauges and the flow</source>
         <translation>débit, hauteur et puissance donneraient un rendement de {1} % ; vérifiez puissance lue, manomètres et débit</translation>
-    </message>
-    <message>
-        <source>from the learned loop, {1} wanted here now; turn to the dp, not to the mark</source>
-        <translation>de la boucle apprise, {1} voulu ici maintenant ; tournez jusqu’à la Δp, pas jusqu’au repère</translation>
     </message>
     <message>
         <source>fully open, its valve makes only {1} at design flow, hard to read below {2}; choose a smaller valve or another way to measure</source>
@@ -2736,10 +2728,6 @@
         <translation>aucune pompe n’est marquée en marche ; marquez les pompes qui travaillent ensemble</translation>
     </message>
     <message>
-        <source>no pump or static lift is joined to this part of {1} node(s); join it to the loop or add its pump</source>
-        <translation>ni pompe ni hauteur statique n’est reliée à cette partie de {1} nœud(s) ; reliez-la à la boucle ou ajoutez sa pompe</translation>
-    </message>
-    <message>
         <source>no round has flow and head of the pumps; read suction and discharge, and a round</source>
         <translation>aucun passage n’a débit et hauteur des pompes ; lisez aspiration et refoulement, et un passage</translation>
     </message>
@@ -2798,10 +2786,6 @@
     <message>
         <source>not known</source>
         <translation>inconnu</translation>
-    </message>
-    <message>
-        <source>not proved, {1} point(s) against it below</source>
-        <translation>non prouvé, {1} point(s) contraire(s) ci-dessous</translation>
     </message>
     <message>
         <source>not read in this round: {1} of {2} terminals ({3}); read them</source>
@@ -2938,10 +2922,6 @@
     <message>
         <source>round {1} is closed and takes only corrections of its readings; open a new round for new readings</source>
         <translation>le passage {1} est clos et n’admet que des corrections de ses mesures ; ouvrez un nouveau passage pour de nouvelles mesures</translation>
-    </message>
-    <message>
-        <source>round {1} is open as a round of one state of the loop; close it before valves are turned</source>
-        <translation>le passage {1} est ouvert comme passage d’un seul état de la boucle ; closez-le avant de tourner des vannes</translation>
     </message>
     <message>
         <source>round {1} is sent by nobody; say who works at this desk, Round, Person</source>
@@ -3616,10 +3596,6 @@
         <translation>la courbe a un débit {1} avec hauteur {2} ; aucun ne peut être sous zéro, corrigez cette ligne</translation>
     </message>
     <message>
-        <source>the pump curve has {1} point(s); give at least two of falling head</source>
-        <translation>la courbe a {1} point(s) ; donnez-en au moins deux de hauteur décroissante</translation>
-    </message>
-    <message>
         <source>the pump gives {1} by its curve, the terminals add up to {2}; check gauges, curve and impeller, and look for an open bypass</source>
         <translation>la pompe donne {1} selon sa courbe, les terminaux font {2} ; vérifiez manomètres, courbe et roue, et cherchez un by-pass ouvert</translation>
     </message>
@@ -3888,10 +3864,6 @@
         <translation>la vanne trois voies est à {1} ; sa position doit être entre 0 et 1</translation>
     </message>
     <message>
-        <source>the unit is missing; write one of {1} in brackets</source>
-        <translation>l’unité manque ; écrivez l’une de {1} entre crochets</translation>
-    </message>
-    <message>
         <source>the valve &quot;{1}&quot; has a range of dp and no table, which only a limiter or a picv can do with; give its table in valves.csv or correct the kind</source>
         <translation>la vanne « {1} » a une plage de Δp et pas de table, ce qui ne va qu’à un limiteur ou une PICV ; donnez sa table dans valves.csv ou corrigez le type</translation>
     </message>
@@ -3902,10 +3874,6 @@
     <message>
         <source>the valve of {1} was moved after the reference was read; read the reference again</source>
         <translation>la vanne de {1} a bougé après la mesure de la référence ; remesurez la référence</translation>
-    </message>
-    <message>
-        <source>the valve table has {1} point(s); give at least two, the highest being fully open</source>
-        <translation>la table de vanne a {1} point(s) ; donnez-en au moins deux, le plus haut étant ouverte en grand</translation>
     </message>
     <message>
         <source>the valve takes so little here that its side hardly matters for air; what counts is straight pipe</source>
@@ -4006,10 +3974,6 @@
     <message>
         <source>this branch would be fed from itself by way of its parents; choose another parent</source>
         <translation>cette branche s’alimenterait elle-même par ses parents ; choisissez un autre parent</translation>
-    </message>
-    <message>
-        <source>this circuit shares its flow with {1} other(s) and has no balancing device; put one on its return, or say why it is not balanced</source>
-        <translation>ce circuit partage son débit avec {1} autre(s) et n’a pas d’organe d’équilibrage ; posez-en un à son retour, ou dites pourquoi il n’est pas équilibré</translation>
     </message>
     <message>
         <source>this conflict is not in the job any more; look at the list again</source>
@@ -4200,10 +4164,6 @@
         <translation>{1} demande : « {2} » ; corrigez la mesure, ou répondez dans Revue (Alt+6)</translation>
     </message>
     <message>
-        <source>{1} at the design flow of {2}</source>
-        <translation>{1} au débit nominal de {2}</translation>
-    </message>
-    <message>
         <source>{1} at the motor is {2} % off its plate&apos;s {3}; have the supply checked</source>
         <translation>{1} au moteur est à {2} % des {3} de la plaque ; faites contrôler l’alimentation</translation>
     </message>
@@ -4234,10 +4194,6 @@
     <message>
         <source>{1} could not be read; choose a file that is there</source>
         <translation>{1} n’a pu être lu ; choisissez un fichier présent</translation>
-    </message>
-    <message>
-        <source>{1} files are kept in the workbook; the pictures among them follow.</source>
-        <translation>{1} fichiers sont gardés dans le classeur ; les images parmi eux suivent.</translation>
     </message>
     <message>
         <source>{1} has no dp in this round</source>
@@ -4420,10 +4376,6 @@
         <translation>{1} enregistrées, dont ouvertes : {2}.</translation>
     </message>
     <message>
-        <source>{1} point(s) at {2} circuit(s)</source>
-        <translation>{1} point(s) à {2} circuit(s)</translation>
-    </message>
-    <message>
         <source>{1} pumps share this duty; trim all alike, and the stand-by with them</source>
         <translation>{1} pompes partagent ce point de fonctionnement ; rognez-les toutes pareil, celle de secours aussi</translation>
     </message>
@@ -4436,24 +4388,8 @@
         <translation>{1} mesures de ce passage sont datées avant la précédente saisie, la première du {2} après {3} ; vérifiez l’horloge et corrigez l’heure</translation>
     </message>
     <message>
-        <source>{1} readings were taken after its calibration ran out on {2}</source>
-        <translation>{1} mesures ont été faites après l’échéance de son étalonnage le {2}</translation>
-    </message>
-    <message>
-        <source>{1} terminals of the witness round are not read again; read them</source>
-        <translation>{1} terminaux du passage témoin ne sont pas remesurés ; mesurez-les</translation>
-    </message>
-    <message>
         <source>{1} was read in {2}, most readings of instrument {3} in this round are in {4}; check the unit</source>
         <translation>{1} a été lu en {2}, la plupart des mesures de l’instrument {3} à ce passage sont en {4} ; vérifiez l’unité</translation>
-    </message>
-    <message>
-        <source>{1} was set to {2} here, but nothing was read there; the record still says {3}, go back and read it</source>
-        <translation>{1} a été mis ici à {2}, mais rien n’y a été mesuré ; l’enregistrement dit encore {3}, revenez et mesurez</translation>
-    </message>
-    <message>
-        <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow</source>
-        <translation>{1} {2} à {3} {4} au passage {5} ; {6} % du débit nominal</translation>
     </message>
     <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}</source>
@@ -4520,10 +4456,6 @@
         <translation>le débit selon {1w} est {2} et selon {3w} {4}, z = {5} : plus d’écart que leurs incertitudes ne permettent ; trouvez lequel est faux</translation>
     </message>
     <message>
-        <source>reference {1} last {2} % of design, read {3w}; re-read it before a long step</source>
-        <translation>référence {1} dernièrement {2} % du nominal, mesurée {3w} ; remesurez-la avant un grand pas</translation>
-    </message>
-    <message>
         <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
         <translation>le passage {1} est {2w} et n’est ni supprimé ni renuméroté ; ouvrez un nouveau passage</translation>
     </message>
@@ -4558,14 +4490,6 @@
     <message>
         <source>the PDF is of a form that is not read here ({1w}); give the report as Waterwright wrote it</source>
         <translation>le PDF est d’une forme non lue ici ({1w}) ; donnez le rapport tel que Waterwright l’a écrit</translation>
-    </message>
-    <message>
-        <source>the clause is met: {1w}</source>
-        <translation>l’article est respecté : {1w}</translation>
-    </message>
-    <message>
-        <source>the clause is not met: {1w}</source>
-        <translation>l’article n’est pas respecté : {1w}</translation>
     </message>
     <message>
         <source>the file cannot be read ({1w}); check its rights and the disk it is on</source>
@@ -4666,10 +4590,6 @@
     <message>
         <source>{1} open</source>
         <translation>{1} ouverte</translation>
-    </message>
-    <message>
-        <source>{1} other branches, oldest {2w}; right if the others hold</source>
-        <translation>{1} autres branches, la plus ancienne {2w} ; juste si les autres tiennent</translation>
     </message>
     <message>
         <source>{1} self-made</source>
@@ -4876,10 +4796,6 @@
         <translation>Non montré que {1} est le point défavorisé : il prend {2} % du nominal, ouverts en grand aussi avec moins : {3} ; équilibrez groupes et colonnes, relisez, ou signez avec le motif</translation>
     </message>
     <message>
-        <source>Options at design flow for the need of the index circuit</source>
-        <translation>Options au débit nominal pour le besoin du circuit défavorisé</translation>
-    </message>
-    <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
         <translation>« {1} » n’est ni responsable ni ingénieur de ce chantier ; mettez l’un d’eux à ce poste, menu Passage, Personne : {2}</translation>
     </message>
@@ -5052,20 +4968,8 @@
         <translation>Signer le rapport</translation>
     </message>
     <message>
-        <source>Speed {1} % of the present, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
-        <translation>{1} % de la vitesse actuelle, ou un rognage, donne {2} {3} : cela supprime l’excédent {4w} (section {5})</translation>
-    </message>
-    <message>
         <source>The loop in the last round read</source>
         <translation>La boucle au dernier passage mesuré</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} : excédent {3} {4} {6w}</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} : excédent {3} {4} {6w}. La décision compte {7} {4} {8w}</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a unit of {2w}; use one of {3}</source>
@@ -5093,7 +4997,7 @@
     </message>
     <message>
         <source>checkpoint {1}</source>
-        <translation>point de contrôle {1}</translation>
+        <translation>jalon {1}</translation>
     </message>
     <message>
         <source>choice of both, {1}</source>
@@ -5129,7 +5033,7 @@
     </message>
     <message>
         <source>device at {1}</source>
-        <translation>appareil en {1}</translation>
+        <translation>organe à {1}</translation>
     </message>
     <message>
         <source>doubtful, {1}</source>
@@ -5145,11 +5049,11 @@
     </message>
     <message>
         <source>form of the energy code&apos;s clause</source>
-        <translation>forme de la clause du code de l’énergie</translation>
+        <translation>forme de l’article du code énergétique</translation>
     </message>
     <message>
         <source>gauge rise {1}, {2}</source>
-        <translation>hausse au manomètre {1}, {2}</translation>
+        <translation>différence au manomètre {1}, {2}</translation>
     </message>
     <message>
         <source>hold at {1}, {2}</source>
@@ -5205,7 +5109,7 @@
     </message>
     <message>
         <source>no reason, {1}</source>
-        <translation>aucune raison, {1}</translation>
+        <translation>aucun motif, {1}</translation>
     </message>
     <message>
         <source>not doubtful, {1}</source>
@@ -5226,18 +5130,6 @@
     <message>
         <source>nothing is added to this laptop&apos;s clock; times are its own from now on</source>
         <translation>rien n’est ajouté à l’horloge de ce portable ; les heures sont désormais les siennes</translation>
-    </message>
-    <message>
-        <source>on share at {1} for now: hold; the learned loop advises {2} with the others set, read it again then</source>
-        <translation>à sa part à {1} pour l’instant : tenir ; la boucle apprise conseille {2} une fois les autres réglées, la mesurer alors de nouveau</translation>
-    </message>
-    <message>
-        <source>on share at {1} for now: hold; {2} % of target expected here with the others set, turn to {3} then</source>
-        <translation>à sa part à {1} pour l’instant : tenir ; {2} % de la cible attendus ici une fois les autres réglées, tourner alors à {3}</translation>
-    </message>
-    <message>
-        <source>on share at {1}: leave it; {2} % of target expected here with the others set</source>
-        <translation>à sa part à {1} : laisser ; {2} % de la cible attendus ici une fois les autres réglées</translation>
     </message>
     <message>
         <source>open round {1}</source>
@@ -5265,11 +5157,11 @@
     </message>
     <message>
         <source>reason, {1}</source>
-        <translation>raison, {1}</translation>
+        <translation>motif, {1}</translation>
     </message>
     <message>
         <source>reason: {1}</source>
-        <translation>raison : {1}</translation>
+        <translation>motif : {1}</translation>
     </message>
     <message>
         <source>remove instrument {1}</source>
@@ -5356,24 +5248,8 @@
         <translation>le fichier n’est pas une feuille XLSX, ou est endommagé ({1w}) ; réenregistrez-le en XLSX</translation>
     </message>
     <message>
-        <source>the last round read is judged accepted</source>
-        <translation>le dernier passage mesuré est jugé accepté</translation>
-    </message>
-    <message>
-        <source>the last round read is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>le dernier passage mesuré est {1w} ; continuer l’équilibrage, ou donner la raison pour laquelle il reste ainsi</translation>
-    </message>
-    <message>
         <source>the learned loop for all that stays, the losses entered here for what is new</source>
         <translation>la boucle apprise pour tout ce qui reste, les pertes saisies ici pour ce qui est nouveau</translation>
-    </message>
-    <message>
-        <source>the pump has {1} point(s) of its curve; this law needs {2w}, add or remove points</source>
-        <translation>la pompe a {1} point(s) de courbe ; cette loi en demande {2w}, ajoutez ou supprimez des points</translation>
-    </message>
-    <message>
-        <source>the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The decision in Pump counts the excess at full speed</source>
-        <translation>la pompe fournit {1} de trop au débit nominal, {2w} ; baisser sa vitesse ou rogner sa roue une fois les vannes réglées, par une personne agréée et dans les limites du fabricant et du code local. La décision dans Pompe compte l’excédent à pleine vitesse</translation>
     </message>
     <message>
         <source>the spreadsheet cannot be written ({1w}); choose a place with room</source>
@@ -5386,10 +5262,6 @@
     <message>
         <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
         <translation>cette horloge est {1} h {2} min avant la dernière action enregistrée, les heures des mesures sont donc incertaines ; Ctrl+Alt+O, Décaler l’horloge, la remet juste</translation>
-    </message>
-    <message>
-        <source>turn by the reading; the learned loop expects {1} once all are set</source>
-        <translation>tourner d’après la mesure ; la boucle apprise attend {1} une fois toutes réglées</translation>
     </message>
     <message>
         <source>units of the job</source>
@@ -5442,22 +5314,6 @@
     <message>
         <source>{1} pasted readings</source>
         <translation>{1} mesures collées</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, for comparison</source>
-        <translation>{1} {2w}, pour comparaison</translation>
-    </message>
-    <message>
-        <source>{1} {2w}: the decision counts this one</source>
-        <translation>{1} {2w} : la décision compte celle-ci</translation>
-    </message>
-    <message>
-        <source>{1} {2w}: the decision counts this one (section {3})</source>
-        <translation>{1} {2w} : la décision compte celle-ci (section {3})</translation>
-    </message>
-    <message>
-        <source>{1} {2w}: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w} : la décision compte celle-ci, {3} % de la pleine vitesse la supprime (section {4})</translation>
     </message>
     <message>
         <source>{3} took back what was added to this laptop&apos;s clock: it showed {1} when it was {2}; times written before stay as they were</source>
@@ -5624,10 +5480,6 @@
         <translation>le prochain débit tapé remplace le précédent ; tapez-le puis Entrée</translation>
     </message>
     <message>
-        <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; re-read</source>
-        <translation>la mesure la plus ancienne de la visée a {1w}, la limite est {2w} ; remesurez</translation>
-    </message>
-    <message>
         <source>the reference was read {1w}, the limit is {2w}; read it again</source>
         <translation>la référence a été mesurée {1w}, la limite est {2w} ; remesurez-la</translation>
     </message>
@@ -5646,6 +5498,262 @@
     <message>
         <source>{1} (section {2})</source>
         <translation>{1} (section {2})</translation>
+    </message>
+    <message>
+        <source>*  end of the index circuit</source>
+        <translation>*  extrémité du circuit défavorisé</translation>
+    </message>
+    <message>
+        <source>Accepted by</source>
+        <translation>Accepté par</translation>
+    </message>
+    <message>
+        <source>By the readings</source>
+        <translation>Selon les mesures</translation>
+    </message>
+    <message>
+        <source>By the readings: cannot be decided within the measuring uncertainty</source>
+        <translation>Selon les mesures : indécidable dans l’incertitude de mesure</translation>
+    </message>
+    <message>
+        <source>By the readings: not within tolerance</source>
+        <translation>Selon les mesures : hors tolérance</translation>
+    </message>
+    <message>
+        <source>By the readings: within tolerance</source>
+        <translation>Selon les mesures : dans la tolérance</translation>
+    </message>
+    <message>
+        <source>By the readings: within tolerance; index circuit not proved</source>
+        <translation>Selon les mesures : dans la tolérance ; circuit défavorisé non prouvé</translation>
+    </message>
+    <message>
+        <source>Design flow on this system needs {1} % of the present speed {3w}: more than the pump gives as it runs (section {2})</source>
+        <translation>Le débit nominal sur ce réseau demande {1} % de la vitesse actuelle {3w} : plus que la pompe ne donne ainsi (section {2})</translation>
+    </message>
+    <message>
+        <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
+        <translation>Fichiers gardés dans le classeur : {1} ; les images parmi eux suivent.</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}</source>
+        <translation>Aucun changement de vitesse ou de roue à faire : le débit nominal demande {1} % de la vitesse actuelle {2w}</translation>
+    </message>
+    <message>
+        <source>Nobody yet: round {1} waits for the supervisor</source>
+        <translation>Personne encore : le passage {1} attend le responsable</translation>
+    </message>
+    <message>
+        <source>Nobody yet: round {1} was not sent to a supervisor</source>
+        <translation>Personne encore : le passage {1} n’a pas été envoyé à un responsable</translation>
+    </message>
+    <message>
+        <source>Nobody: the supervisor sent round {1} back</source>
+        <translation>Personne : le responsable a renvoyé le passage {1}</translation>
+    </message>
+    <message>
+        <source>Not known: {1} of {2} terminals read in this round</source>
+        <translation>Non connu : {1} terminaux sur {2} lus à ce passage</translation>
+    </message>
+    <message>
+        <source>Options at design flow for the need of the index circuit, from the pump&apos;s curve</source>
+        <translation>Options au débit nominal pour le besoin du circuit défavorisé, d’après la courbe de la pompe</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
+        <translation>{1} % de la vitesse actuelle {6w}, ou un rognage, donne {2} {3} : cela supprime l’excédent {4w} (section {5})</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}</source>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la courbe de la pompe donne {2} {4} : excédent {3} {4} {6w}</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la courbe de la pompe donne {2} {4} : excédent {3} {4} {6w}. La décision compte {7} {4} {8w}</translation>
+    </message>
+    <message>
+        <source>Trim or slow</source>
+        <translation>Rogner ou ralentir</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is typed in Walk and not entered; store it there with Enter, or clear it with Esc</source>
+        <translation>« {1} » est tapé dans la tournée et pas saisi ; enregistrez-le là avec Entrée, ou effacez-le avec Échap</translation>
+    </message>
+    <message>
+        <source>at the sum of the flows, {1}, the gauges read {2} and the pump&apos;s curve gives {3}: farther apart than their uncertainty of {4}; check gauges, speed and impeller and read again before the pump is changed</source>
+        <translation>à la somme des débits, {1}, les manomètres indiquent {2} et la courbe de la pompe donne {3} : plus éloignés que leur incertitude de {4} ; vérifier manomètres, vitesse et roue et remesurer avant de modifier la pompe</translation>
+    </message>
+    <message>
+        <source>by the loop&apos;s readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The number under Decision in Pump is another one: from the pump&apos;s curve, at full speed</source>
+        <translation>d’après les mesures de la boucle la pompe fait {1} de trop au débit nominal, {2w} ; réduisez sa vitesse ou faites rogner sa roue une fois les vannes réglées, par une personne habilitée et dans les limites du constructeur et du règlement local. Le nombre de Décision dans Pompe est un autre : d’après la courbe de la pompe, à pleine vitesse</translation>
+    </message>
+    <message>
+        <source>by the loop&apos;s readings {1} is wanted here now; turn until the meter shows the aim, whatever the scale says</source>
+        <translation>d’après les mesures de la boucle il faut ici {1} maintenant ; tournez jusqu’à ce que l’instrument montre la visée, quoi que dise l’échelle</translation>
+    </message>
+    <message>
+        <source>by the readings the last round is within tolerance</source>
+        <translation>selon les mesures, le dernier passage est dans la tolérance</translation>
+    </message>
+    <message>
+        <source>by the readings the last round is within tolerance; its index circuit is not proved</source>
+        <translation>selon les mesures, le dernier passage est dans la tolérance ; son circuit défavorisé n’est pas prouvé</translation>
+    </message>
+    <message>
+        <source>by the readings the last round is {1w}; go on balancing, or give the reason why it stays so</source>
+        <translation>selon les mesures, le dernier passage est {1w} ; continuer l’équilibrage, ou dire pourquoi il reste ainsi</translation>
+    </message>
+    <message>
+        <source>counted with the newest readings of the others; follow the word</source>
+        <translation>compté avec les dernières mesures des autres ; suivez le mot</translation>
+    </message>
+    <message>
+        <source>every round is accepted by a supervisor</source>
+        <translation>chaque passage est accepté par un responsable</translation>
+    </message>
+    <message>
+        <source>follow the word now; {1} is expected once all valves are set</source>
+        <translation>suivez le mot maintenant ; {1} est attendu une fois toutes les vannes réglées</translation>
+    </message>
+    <message>
+        <source>from reference {1}, last {2} % of design, read {3w}; read it again before a large turn</source>
+        <translation>d’après la référence {1}, dernièrement {2} % du nominal, mesurée {3w} ; relisez-la avant de tourner beaucoup</translation>
+    </message>
+    <message>
+        <source>from the flows of {1} other branches, oldest reading {2w}; it holds while they are not turned</source>
+        <translation>d’après les débits de {1} autres branches, mesure la plus ancienne {2w} ; valable tant qu’on ne les tourne pas</translation>
+    </message>
+    <message>
+        <source>hold at {1} for now; the learned loop advises {2} with the others set, read it again then</source>
+        <translation>tenez {1} pour l’instant ; la boucle apprise conseille {2}, les autres réglées, relisez-la alors</translation>
+    </message>
+    <message>
+        <source>hold at {1} for now; {2} % of target expected here with the others set, turn to {3} then</source>
+        <translation>tenez {1} pour l’instant ; {2} % de la cible attendus ici, les autres réglées, tournez alors à {3}</translation>
+    </message>
+    <message>
+        <source>in proportion with the reference {1}, at {2} % of design; leave it</source>
+        <translation>en proportion avec la référence {1}, à {2} % du nominal ; laissez-la</translation>
+    </message>
+    <message>
+        <source>in round {1}, which is open, no valve may be turned; close it first</source>
+        <translation>dans le passage {1}, ouvert, aucune vanne ne se tourne ; fermez-le d’abord</translation>
+    </message>
+    <message>
+        <source>its share comes right once the others are set; leave it</source>
+        <translation>sa part sera juste une fois les autres réglées ; laissez-la</translation>
+    </message>
+    <message>
+        <source>leave it at {1}; {2} % of target expected here with the others set</source>
+        <translation>laissez-la à {1} ; {2} % de la cible attendus ici, les autres réglées</translation>
+    </message>
+    <message>
+        <source>matched to the reference {1}, at {2} % of design; turn by the word</source>
+        <translation>accordée à la référence {1}, à {2} % du nominal ; tournez selon le mot</translation>
+    </message>
+    <message>
+        <source>no pump or static lift is joined to this part, its nodes: {1}; join it to the loop or add its pump</source>
+        <translation>aucune pompe ni hauteur statique n’est reliée à cette partie, ses nœuds : {1} ; reliez-la à la boucle ou ajoutez sa pompe</translation>
+    </message>
+    <message>
+        <source>not done yet, {1w}</source>
+        <translation>pas encore fait, {1w}</translation>
+    </message>
+    <message>
+        <source>not proved; points against it, listed below: {1}</source>
+        <translation>non prouvé ; points contre, listés ci-dessous : {1}</translation>
+    </message>
+    <message>
+        <source>nothing to do, {1w}</source>
+        <translation>rien à faire, {1w}</translation>
+    </message>
+    <message>
+        <source>points of the pump curve: {1}; give at least two of falling head</source>
+        <translation>points de la courbe de la pompe : {1} ; donnez-en au moins deux à hauteur décroissante</translation>
+    </message>
+    <message>
+        <source>points of the pump&apos;s curve: {1}; this law needs {2w}, add or remove points</source>
+        <translation>points de la courbe de cette pompe : {1} ; cette loi en demande {2w}, ajoutez ou retirez des points</translation>
+    </message>
+    <message>
+        <source>points of the valve table: {1}; give at least two, the highest being fully open</source>
+        <translation>points de la table de la vanne : {1} ; donnez-en au moins deux, le plus haut étant ouverte en grand</translation>
+    </message>
+    <message>
+        <source>points: {1}, circuits: {2}</source>
+        <translation>points : {1}, circuits : {2}</translation>
+    </message>
+    <message>
+        <source>proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on record</source>
+        <translation>prouvé : chaque vanne du chemin défavorisé {1} ouverte en grand, et une dans chaque groupe ; aucune vanne de refoulement n’est enregistrée</translation>
+    </message>
+    <message>
+        <source>readings taken after its calibration ran out on {2}: {1}</source>
+        <translation>mesures faites après l’échéance de son étalonnage le {2} : {1}</translation>
+    </message>
+    <message>
+        <source>reference of its group, at {1}; open it fully to {2}, the others are set to it</source>
+        <translation>référence de son groupe, à {1} ; ouvrez-la en grand à {2}, les autres se règlent sur elle</translation>
+    </message>
+    <message>
+        <source>reference of its group, fully open; leave it, the others are set to it</source>
+        <translation>référence de son groupe, ouverte en grand ; laissez-la, les autres se règlent sur elle</translation>
+    </message>
+    <message>
+        <source>round {2} was sent back, and comments that nobody has answered: {1}, the first is &quot;{3}&quot;; answer or resolve each, then send it</source>
+        <translation>le passage {2} a été renvoyé, et commentaires restés sans réponse : {1}, le premier est « {3} » ; répondez à chacun ou réglez-le, puis envoyez-le</translation>
+    </message>
+    <message>
+        <source>terminals of the witness round that are not read again: {1}; read them</source>
+        <translation>terminaux du passage témoin non remesurés : {1} ; mesurez-les</translation>
+    </message>
+    <message>
+        <source>the aim counts what the others will take once they are set; turn by the word</source>
+        <translation>la visée compte ce que les autres prendront une fois réglées ; tournez selon le mot</translation>
+    </message>
+    <message>
+        <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; read it again</source>
+        <translation>la mesure la plus ancienne de la visée date de {1w}, la limite est {2w} ; relisez-la</translation>
+    </message>
+    <message>
+        <source>this circuit shares its flow with others ({1}) and has no balancing device; put one on its return, or say why it is not balanced</source>
+        <translation>ce circuit partage son débit avec d’autres ({1}) et n’a pas d’organe d’équilibrage ; posez-en un à son retour, ou dites pourquoi il n’est pas équilibré</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}, from the pump&apos;s curve</source>
+        <translation>{1} au débit nominal de {2}, d’après la courbe de la pompe</translation>
+    </message>
+    <message>
+        <source>{1} is held although its word is {2}; go back and turn it, or take the hold back with Ctrl+Z</source>
+        <translation>{1} est tenue bien que son mot soit {2} ; revenez la tourner, ou annulez la tenue par Ctrl+Z</translation>
+    </message>
+    <message>
+        <source>{1} is the head available here with the valve shut; set the handle back to {2}</source>
+        <translation>{1} est la hauteur disponible ici, vanne fermée ; remettez la poignée sur {2}</translation>
+    </message>
+    <message>
+        <source>{1} was turned to {2} but not read there; the record still says {3}, go back and read it</source>
+        <translation>{1} a été tournée à {2} mais pas mesurée là ; l’enregistrement dit encore {3}, revenez la mesurer</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve, for comparison</source>
+        <translation>{1} {2w}, d’après la courbe de la pompe, pour comparaison</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one</source>
+        <translation>{1} {2w}, d’après la courbe de la pompe : la décision compte celle-ci</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one (section {3})</source>
+        <translation>{1} {2w}, d’après la courbe de la pompe : la décision compte celle-ci (section {3})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}, d’après la courbe de la pompe : la décision compte celle-ci, {3} % de la pleine vitesse la supprime (section {4})</translation>
+    </message>
+    <message>
+        <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
+        <translation>{1} {2} à {3} {4} au passage {5} ; {6} % du débit nominal, {7w}</translation>
     </message>
 </context>
 <context>
@@ -5668,7 +5776,7 @@
     </message>
     <message>
         <source>Pages laid out: %1</source>
-        <translation>Pages mises en page : %1</translation>
+        <translation>Pages composées : %1</translation>
     </message>
     <message>
         <source>Pages written: %1 of %2</source>
@@ -5982,14 +6090,6 @@
         <translation>le double de la Δp a été lu au passage %1</translation>
     </message>
     <message>
-        <source>Largest error of a true share</source>
-        <translation>Plus grande erreur d’une part vraie</translation>
-    </message>
-    <message>
-        <source>Largest error of an indicated share</source>
-        <translation>Plus grande erreur d’une part indiquée</translation>
-    </message>
-    <message>
         <source>Largest spread of a group</source>
         <translation>Plus grande dispersion d’un groupe</translation>
     </message>
@@ -6028,6 +6128,14 @@
     <message>
         <source>Rounds</source>
         <translation>Passages</translation>
+    </message>
+    <message>
+        <source>Largest error of a share, true in the building</source>
+        <translation>Plus grande erreur d’une part, vraie dans le bâtiment</translation>
+    </message>
+    <message>
+        <source>Largest error of a share, as the valves read</source>
+        <translation>Plus grande erreur d’une part, telle que lue aux vannes</translation>
     </message>
 </context>
 <context>
@@ -6343,7 +6451,7 @@
     </message>
     <message>
         <source>remedied</source>
-        <translation>levé</translation>
+        <translation>levée</translation>
     </message>
     <message>
         <source>return</source>
@@ -6471,7 +6579,7 @@
     </message>
     <message>
         <source>worst coil</source>
-        <translation>batterie la moins servie</translation>
+        <translation>batterie la plus défavorisée</translation>
     </message>
     <message>
         <source>5 % of the plate</source>
@@ -6630,14 +6738,6 @@
         <translation>erreur</translation>
     </message>
     <message>
-        <source>exempt: small excess</source>
-        <translation>exempt : petit excédent</translation>
-    </message>
-    <message>
-        <source>exempt: small motor</source>
-        <translation>exempt : petit moteur</translation>
-    </message>
-    <message>
         <source>field</source>
         <translation>champ</translation>
     </message>
@@ -6710,10 +6810,6 @@
         <translation>pas un nombre</translation>
     </message>
     <message>
-        <source>not accepted</source>
-        <translation>non accepté</translation>
-    </message>
-    <message>
         <source>not allowed</source>
         <translation>non permis</translation>
     </message>
@@ -6763,7 +6859,7 @@
     </message>
     <message>
         <source>overdue</source>
-        <translation>en retard</translation>
+        <translation>échu</translation>
     </message>
     <message>
         <source>pipe of </source>
@@ -7143,7 +7239,7 @@
     </message>
     <message>
         <source>clause</source>
-        <translation>clause</translation>
+        <translation>article</translation>
     </message>
     <message>
         <source>client</source>
@@ -7277,6 +7373,34 @@
         <source>withdrawn</source>
         <translation>retiré</translation>
     </message>
+    <message>
+        <source>by the pump&apos;s curve</source>
+        <translation>d’après la courbe de la pompe</translation>
+    </message>
+    <message>
+        <source>by the sum of the flows</source>
+        <translation>d’après la somme des débits</translation>
+    </message>
+    <message>
+        <source>exempt as a small excess</source>
+        <translation>exempt comme petit excédent</translation>
+    </message>
+    <message>
+        <source>exempt as a small motor</source>
+        <translation>exempt comme petit moteur</translation>
+    </message>
+    <message>
+        <source>not within tolerance</source>
+        <translation>hors tolérance</translation>
+    </message>
+    <message>
+        <source>shutoff test</source>
+        <translation>essai à débit nul</translation>
+    </message>
+    <message>
+        <source>within tolerance</source>
+        <translation>dans la tolérance</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7336,7 +7460,7 @@
     </message>
     <message>
         <source>Plant-room dark</source>
-        <translation>Local sombre</translation>
+        <translation>Sombre</translation>
     </message>
     <message>
         <source>No workbook open</source>
@@ -7385,18 +7509,30 @@
         <translation>%1 sur %2</translation>
     </message>
     <message>
-        <source>read %1 of %2</source>
-        <translation>%1 sur %2 mesurées</translation>
-    </message>
-    <message>
         <source>%1 overdue</source>
         <comment>meter, short</comment>
-        <translation>%1 en retard</translation>
+        <translation>%1 échu</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>stored, short</comment>
         <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>read %1 of %2 valves</source>
+        <translation>%1 vannes sur %2 mesurées</translation>
+    </message>
+    <message>
+        <source>No person chosen, menu Round, Person: the account %1</source>
+        <translation>Personne n’est choisi, menu Passage, Personne : le compte %1</translation>
+    </message>
+    <message>
+        <source>At this desk: %1</source>
+        <translation>À ce poste : %1</translation>
+    </message>
+    <message>
+        <source>nobody chosen</source>
+        <translation>personne choisi</translation>
     </message>
 </context>
 <context>
@@ -7422,10 +7558,6 @@
         <translation>A dérivé</translation>
     </message>
     <message>
-        <source>At stop</source>
-        <translation>En butée</translation>
-    </message>
-    <message>
         <source>Doubtful</source>
         <translation>Douteux</translation>
     </message>
@@ -7446,18 +7578,6 @@
         <translation>REMESURER</translation>
     </message>
     <message>
-        <source>Accepted</source>
-        <translation>Accepté</translation>
-    </message>
-    <message>
-        <source>Not accepted</source>
-        <translation>Non accepté</translation>
-    </message>
-    <message>
-        <source>Undecidable</source>
-        <translation>Indécidable</translation>
-    </message>
-    <message>
         <source>Survey</source>
         <translation>Relevé</translation>
     </message>
@@ -7472,26 +7592,6 @@
     <message>
         <source>Witness</source>
         <translation>Témoin</translation>
-    </message>
-    <message>
-        <source>open</source>
-        <translation>ouvert</translation>
-    </message>
-    <message>
-        <source>closed</source>
-        <translation>clos</translation>
-    </message>
-    <message>
-        <source>sent</source>
-        <translation>envoyé</translation>
-    </message>
-    <message>
-        <source>accepted</source>
-        <translation>accepté</translation>
-    </message>
-    <message>
-        <source>sent back</source>
-        <translation>renvoyé</translation>
     </message>
     <message>
         <source>Manual valve</source>
@@ -7514,26 +7614,6 @@
         <translation>Pas de vanne</translation>
     </message>
     <message>
-        <source>US</source>
-        <translation>US</translation>
-    </message>
-    <message>
-        <source>SI</source>
-        <translation>SI</translation>
-    </message>
-    <message>
-        <source>turns</source>
-        <translation>tours</translation>
-    </message>
-    <message>
-        <source>degrees</source>
-        <translation>degrés</translation>
-    </message>
-    <message>
-        <source>percent</source>
-        <translation>pour cent</translation>
-    </message>
-    <message>
         <source>Water</source>
         <translation>Eau</translation>
     </message>
@@ -7548,6 +7628,18 @@
     <message>
         <source>In range</source>
         <translation>Dans la plage</translation>
+    </message>
+    <message>
+        <source>At shut stop</source>
+        <translation>Butée fermée</translation>
+    </message>
+    <message>
+        <source>At open stop</source>
+        <translation>Butée ouverte</translation>
+    </message>
+    <message>
+        <source>NO FURTHER</source>
+        <translation>AU BOUT</translation>
     </message>
 </context>
 <context>
@@ -7665,10 +7757,6 @@
         <translation>de %1 %2</translation>
     </message>
     <message>
-        <source>At stop</source>
-        <translation>En butée</translation>
-    </message>
-    <message>
         <source>not read here yet</source>
         <translation>pas encore mesuré ici</translation>
     </message>
@@ -7752,6 +7840,46 @@
         <source>Ctrl+I advice</source>
         <translation>Ctrl+I conseil</translation>
     </message>
+    <message>
+        <source>Esc clears</source>
+        <translation>Échap efface</translation>
+    </message>
+    <message>
+        <source>digits Enter moves the handle</source>
+        <translation>chiffres Entrée tourne la poignée</translation>
+    </message>
+    <message>
+        <source>Esc back</source>
+        <translation>Échap retour</translation>
+    </message>
+    <message>
+        <source>Enter takes the setting</source>
+        <translation>Entrée prend le réglage</translation>
+    </message>
+    <message>
+        <source>Enter goes to the valve</source>
+        <translation>Entrée va à la vanne</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hold</source>
+        <translation>Ctrl+Entrée tenir</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+T advised setting</source>
+        <translation>Ctrl+Maj+T réglage conseillé</translation>
+    </message>
+    <message>
+        <source>fully open</source>
+        <translation>ouverte en grand</translation>
+    </message>
+    <message>
+        <source>lowest setting</source>
+        <translation>réglage minimal</translation>
+    </message>
+    <message>
+        <source>Hold Here</source>
+        <translation>Tenir ici</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -7831,10 +7959,6 @@
 <context>
     <name>ww::ui::AdvicePanel</name>
     <message>
-        <source>Advised settings in the order of work</source>
-        <translation>Réglages conseillés dans l’ordre du travail</translation>
-    </message>
-    <message>
         <source>Enter takes the valve in hand at its advised setting</source>
         <translation>Entrée prend la vanne en main à son réglage conseillé</translation>
     </message>
@@ -7863,10 +7987,6 @@
         <translation>Pas encore de conseil</translation>
     </message>
     <message>
-        <source>The loop is learned from the first survey on.</source>
-        <translation>La boucle s’apprend dès le premier relevé.</translation>
-    </message>
-    <message>
         <source>Advice not ready</source>
         <translation>Conseil non prêt</translation>
     </message>
@@ -7875,28 +7995,36 @@
         <translation>Conseil, non vérifié</translation>
     </message>
     <message>
-        <source>Advice, verified by a round</source>
-        <translation>Conseil, vérifié par un passage</translation>
-    </message>
-    <message>
-        <source>All within ±%1 % with at least %2 % probability as read, %3 % in truth.</source>
-        <translation>Tous dans ±%1 % avec au moins %2 % de probabilité tel que lu, %3 % en vérité.</translation>
-    </message>
-    <message>
-        <source>All within ±%1 % with %2 % probability as read, %3 % in truth.</source>
-        <translation>Tous dans ±%1 % avec %2 % de probabilité tel que lu, %3 % en vérité.</translation>
-    </message>
-    <message>
         <source>Helps most: %1</source>
         <translation>Le plus utile : %1</translation>
     </message>
     <message>
-        <source>Pump then: %1 at design flow, %2 needed</source>
-        <translation>Pompe alors : %1 au débit nominal, il faut %2</translation>
-    </message>
-    <message>
         <source>; %1 % of rated speed would do</source>
         <translation> ; %1 % de la vitesse nominale suffiraient</translation>
+    </message>
+    <message>
+        <source>Advised settings in the working order</source>
+        <translation>Réglages conseillés dans l’ordre du travail</translation>
+    </message>
+    <message>
+        <source>Read the survey first: the advice is made from its readings.</source>
+        <translation>Faites d’abord le relevé : le conseil vient de ses mesures.</translation>
+    </message>
+    <message>
+        <source>Shares confirmed by a round</source>
+        <translation>Parts confirmées par un passage</translation>
+    </message>
+    <message>
+        <source>Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.</source>
+        <translation>Probabilité que toutes soient à ±%1 % : au moins %2 % selon la mesure, %3 % en réalité.</translation>
+    </message>
+    <message>
+        <source>Chance that all end within ±%1 %: %2 % as read, %3 % in truth.</source>
+        <translation>Probabilité que toutes soient à ±%1 % : %2 % selon la mesure, %3 % en réalité.</translation>
+    </message>
+    <message>
+        <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
+        <translation>Pompe alors, d’après les mesures de la boucle : %1 au débit nominal, %2 nécessaires</translation>
     </message>
 </context>
 <context>
@@ -8453,7 +8581,7 @@
     </message>
     <message>
         <source>Use Lar&amp;ge Targets</source>
-        <translation>Grandes ci&amp;bles</translation>
+        <translation>Grands &amp;boutons</translation>
     </message>
     <message>
         <source>Langu&amp;age</source>
@@ -8568,6 +8696,73 @@
     <message>
         <source>Reopen</source>
         <translation>Rouvrir</translation>
+    </message>
+</context>
+<context>
+    <name>ww::ui::ControlKeys</name>
+    <message>
+        <source>Enter stores</source>
+        <translation>Entrée enregistre</translation>
+    </message>
+    <message>
+        <source>Esc restores</source>
+        <translation>Échap rétablit</translation>
+    </message>
+    <message>
+        <source>Tab right</source>
+        <translation>Tab droite</translation>
+    </message>
+    <message>
+        <source>type to change a cell</source>
+        <translation>taper change</translation>
+    </message>
+    <message>
+        <source>Enter down</source>
+        <translation>Entrée bas</translation>
+    </message>
+    <message>
+        <source>F6 leaves the table</source>
+        <translation>F6 quitte le tableau</translation>
+    </message>
+    <message>
+        <source>Tab next field</source>
+        <translation>Tab champ suivant</translation>
+    </message>
+    <message>
+        <source>type to change it</source>
+        <translation>taper change</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter stores</source>
+        <translation>Ctrl+Entrée enregistre</translation>
+    </message>
+    <message>
+        <source>Space changes the tick</source>
+        <translation>Espace change la coche</translation>
+    </message>
+    <message>
+        <source>Up, Down choose</source>
+        <translation>Haut, Bas choisir</translation>
+    </message>
+    <message>
+        <source>Enter presses the button</source>
+        <translation>Entrée presse le bouton</translation>
+    </message>
+    <message>
+        <source>Space presses the button</source>
+        <translation>Espace presse le bouton</translation>
+    </message>
+    <message>
+        <source>Up, Down rows</source>
+        <translation>Haut, Bas lignes</translation>
+    </message>
+    <message>
+        <source>Left, Right pages</source>
+        <translation>Gauche, Droite pages</translation>
+    </message>
+    <message>
+        <source>Up, Down scroll</source>
+        <translation>Haut, Bas défiler</translation>
     </message>
 </context>
 <context>
@@ -8723,10 +8918,6 @@
     <message>
         <source>reason, to send back or withdraw</source>
         <translation>motif, pour renvoyer ou retirer</translation>
-    </message>
-    <message>
-        <source>Sending back needs an open comment that says what to correct.</source>
-        <translation>Le renvoi demande un commentaire ouvert qui dit quoi corriger.</translation>
     </message>
     <message>
         <source>Withdrawing needs a reason.</source>
@@ -9180,7 +9371,7 @@
     </message>
     <message>
         <source>If overdue, why</source>
-        <translation>Si en retard, pourquoi</translation>
+        <translation>Si échu, pourquoi</translation>
     </message>
 </context>
 <context>
@@ -9377,7 +9568,11 @@
     </message>
     <message>
         <source>Places and commands</source>
-        <translation>Endroits et commandes</translation>
+        <translation>Espaces et commandes</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Personne</translation>
     </message>
 </context>
 <context>
@@ -9569,6 +9764,14 @@
         <source>Commands and their keys</source>
         <translation>Commandes et leurs touches</translation>
     </message>
+    <message>
+        <source>In Instruments and People: remove the row in hand</source>
+        <translation>Dans instruments et personnes : enlever la ligne</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Suppr</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::Ladder</name>
@@ -9585,7 +9788,7 @@
     </message>
     <message>
         <source>Keys of this place</source>
-        <translation>Touches de cet endroit</translation>
+        <translation>Touches de cet espace</translation>
     </message>
     <message>
         <source>Job</source>
@@ -9784,48 +9987,8 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Écriture de %1</translation>
     </message>
     <message>
-        <source>Take Advised Sett&amp;ing (the valve is on share)</source>
-        <translation>Prendre le réglage con&amp;seillé (la vanne a sa part)</translation>
-    </message>
-    <message>
         <source>Take Advised Sett&amp;ing</source>
         <translation>Prendre le réglage con&amp;seillé</translation>
-    </message>
-    <message>
-        <source>Enter stores</source>
-        <translation>Entrée enregistre</translation>
-    </message>
-    <message>
-        <source>Esc restores</source>
-        <translation>Échap rétablit</translation>
-    </message>
-    <message>
-        <source>Tab next field</source>
-        <translation>Tab champ suivant</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+A adds a branch</source>
-        <translation>Ctrl+Maj+A ajoute une branche</translation>
-    </message>
-    <message>
-        <source>type to change a cell</source>
-        <translation>taper change</translation>
-    </message>
-    <message>
-        <source>Enter down</source>
-        <translation>Entrée bas</translation>
-    </message>
-    <message>
-        <source>Tab right</source>
-        <translation>Tab droite</translation>
-    </message>
-    <message>
-        <source>Ctrl+J find</source>
-        <translation>Ctrl+J trouver</translation>
-    </message>
-    <message>
-        <source>F6 leaves the table</source>
-        <translation>F6 quitte le tableau</translation>
     </message>
     <message>
         <source>Ctrl+Alt+1 to 0, Ctrl+Alt+Z pages</source>
@@ -9846,10 +10009,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Ctrl+Shift+Down next open item</source>
         <translation>Ctrl+Maj+Bas point ouvert suivant</translation>
-    </message>
-    <message>
-        <source>Up, Down pages</source>
-        <translation>Haut, Bas pages</translation>
     </message>
     <message>
         <source>Ctrl+P export as PDF</source>
@@ -9878,6 +10037,22 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Ctrl+Z undo %1</source>
         <translation>Ctrl+Z annuler %1</translation>
+    </message>
+    <message>
+        <source>Take Advised Sett&amp;ing (the valve holds)</source>
+        <translation>Prendre le réglage con&amp;seillé (la vanne tient)</translation>
+    </message>
+    <message>
+        <source>Del removes the row</source>
+        <translation>Suppr enlève la ligne</translation>
+    </message>
+    <message>
+        <source>Up, Down places</source>
+        <translation>Haut, Bas lieux</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z undo</source>
+        <translation>Ctrl+Z annuler</translation>
     </message>
 </context>
 <context>
@@ -10268,7 +10443,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <name>ww::ui::PreferencesDialog</name>
     <message>
         <source>Use &amp;large targets</source>
-        <translation>&amp;Grandes cibles</translation>
+        <translation>&amp;Grands boutons</translation>
     </message>
     <message>
         <source>Preferences</source>
@@ -10443,10 +10618,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Supprimer ligne</translation>
     </message>
     <message>
-        <source>State: open, done or does not apply. A survey waits for every open line that must hold.</source>
-        <translation>État : ouvert, fait ou sans objet. Un relevé attend chaque ligne ouverte exigée.</translation>
-    </message>
-    <message>
         <source>Readiness list</source>
         <translation>Liste de préparation</translation>
     </message>
@@ -10461,6 +10632,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>no</source>
         <translation>non</translation>
+    </message>
+    <message>
+        <source>State: open, done or does not apply. No survey begins while a mandatory line is open.</source>
+        <translation>État : ouvert, fait ou sans objet. Aucun relevé ne commence tant qu’une ligne obligatoire est ouverte.</translation>
     </message>
 </context>
 <context>
@@ -10590,11 +10765,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Stopped; no file was written.</source>
-        <translation>Arrêté ; aucun fichier n&apos;a été écrit.</translation>
+        <translation>Arrêté ; aucun fichier n’a été écrit.</translation>
     </message>
     <message>
         <source>&amp;Lay Out the Pages</source>
-        <translation>&amp;Mettre les pages en page</translation>
+        <translation>Co&amp;mposer les pages</translation>
     </message>
     <message>
         <source>Stop &amp;Laying Out</source>
@@ -10610,11 +10785,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The pages are being laid out; so far: %1</source>
-        <translation>Mise en page en cours ; jusqu&apos;ici : %1</translation>
+        <translation>Mise en page en cours ; jusqu’ici : %1</translation>
     </message>
     <message>
         <source>Let the pages be laid out, then sign.</source>
-        <translation>Laissez mettre les pages en page, puis signez.</translation>
+        <translation>Laissez composer les pages, puis signez.</translation>
     </message>
     <message>
         <source>The pages are being laid out; sign when that is done.</source>
@@ -10622,7 +10797,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>No page is laid out yet.</source>
-        <translation>Aucune page n&apos;est encore mise en page.</translation>
+        <translation>Aucune page n’est encore composée.</translation>
     </message>
     <message>
         <source>The pages follow.</source>
@@ -10635,6 +10810,22 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>The pages are being laid out; the file is written when that is done.</source>
         <translation>Les pages sont en cours de mise en page ; le fichier sera écrit ensuite.</translation>
+    </message>
+    <message>
+        <source>Round of the report</source>
+        <translation>Passage du rapport</translation>
+    </message>
+    <message>
+        <source>Round %1: draft</source>
+        <translation>Passage %1 : brouillon</translation>
+    </message>
+    <message>
+        <source>Round %1: %2</source>
+        <translation>Passage %1 : %2</translation>
+    </message>
+    <message>
+        <source>Choose the newest round above the pages to sign its report.</source>
+        <translation>Choisissez le passage le plus récent au-dessus des pages pour signer son rapport.</translation>
     </message>
 </context>
 <context>
@@ -10798,6 +10989,14 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <source>DP, %1</source>
         <translation>Δp, %1</translation>
     </message>
+    <message>
+        <source>Judging the rounds…</source>
+        <translation>Évaluation des passages…</translation>
+    </message>
+    <message>
+        <source>%1 read</source>
+        <translation>%1 lus</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::SectionView</name>
@@ -10893,11 +11092,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <name>ww::ui::SideList</name>
     <message>
         <source>Places</source>
-        <translation>Endroits</translation>
+        <translation>Espaces</translation>
     </message>
     <message>
         <source>Alt and the number opens a place</source>
-        <translation>Alt et le numéro ouvre un endroit</translation>
+        <translation>Alt et le numéro ouvre un espace</translation>
     </message>
     <message>
         <source>%1, Alt+%2</source>
@@ -11229,6 +11428,38 @@ dès</translation>
         <source>Show Other Columns</source>
         <translation>Voir d’autres colonnes</translation>
     </message>
+    <message>
+        <source>arrows follow the pipe</source>
+        <translation>flèches suivre le tuyau</translation>
+    </message>
+    <message>
+        <source>Enter opens the valve</source>
+        <translation>Entrée ouvre la vanne</translation>
+    </message>
+    <message>
+        <source>+, - zoom</source>
+        <translation>+, - zoom</translation>
+    </message>
+    <message>
+        <source>Enter goes to the branch</source>
+        <translation>Entrée va à la branche</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+A adds a branch</source>
+        <translation>Ctrl+Maj+A ajoute une branche</translation>
+    </message>
+    <message>
+        <source>Ctrl+J find</source>
+        <translation>Ctrl+J trouver</translation>
+    </message>
+    <message>
+        <source>Ctrl+T diagram</source>
+        <translation>Ctrl+T schéma</translation>
+    </message>
+    <message>
+        <source>Alt+Shift+Up, Alt+Shift+Down along the route</source>
+        <translation>Alt+Maj+Haut, Alt+Maj+Bas dans le parcours</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
@@ -11303,10 +11534,6 @@ dès</translation>
         <translation>Ce que le travail a donné</translation>
     </message>
     <message>
-        <source>As found</source>
-        <translation>Tel que trouvé</translation>
-    </message>
-    <message>
         <source>Now</source>
         <translation>Actuel</translation>
     </message>
@@ -11323,26 +11550,6 @@ dès</translation>
         <translation>Perte au débit nominal, kPa</translation>
     </message>
     <message>
-        <source>Design</source>
-        <translation>Nominal</translation>
-    </message>
-    <message>
-        <source>Truth</source>
-        <translation>Vérité</translation>
-    </message>
-    <message>
-        <source>Found</source>
-        <translation>Trouvé</translation>
-    </message>
-    <message>
-        <source>± 1 sd</source>
-        <translation>± 1 écart-type</translation>
-    </message>
-    <message>
-        <source>Found / truth</source>
-        <translation>Trouvé / vrai</translation>
-    </message>
-    <message>
         <source>%1 run</source>
         <translation>%1 tronçon</translation>
     </message>
@@ -11357,6 +11564,34 @@ dès</translation>
     <message>
         <source>Faults of the building</source>
         <translation>Défauts du bâtiment</translation>
+    </message>
+    <message>
+        <source>True is what the simulated building really has; found is what was learned from your readings.</source>
+        <translation>Vrai est ce que le bâtiment simulé a réellement ; trouvé est ce qui a été appris de vos mesures.</translation>
+    </message>
+    <message>
+        <source>Before the work</source>
+        <translation>Avant le travail</translation>
+    </message>
+    <message>
+        <source>By design</source>
+        <translation>Selon le projet</translation>
+    </message>
+    <message>
+        <source>True (simulated)</source>
+        <translation>Vrai (simulé)</translation>
+    </message>
+    <message>
+        <source>Found from readings</source>
+        <translation>Trouvé par les mesures</translation>
+    </message>
+    <message>
+        <source>± 1 sd of found</source>
+        <translation>± 1 écart-type du trouvé</translation>
+    </message>
+    <message>
+        <source>Found / true</source>
+        <translation>Trouvé / vrai</translation>
     </message>
 </context>
 <context>
@@ -11818,7 +12053,7 @@ dès</translation>
     </message>
     <message>
         <source>Alt+2 system</source>
-        <translation>Alt+2 système</translation>
+        <translation>Alt+2 réseau</translation>
     </message>
     <message>
         <source>Ctrl+Shift+N opens round 1</source>
@@ -11835,14 +12070,6 @@ dès</translation>
     <message>
         <source>Esc back to the grid</source>
         <translation>Échap retour à la grille</translation>
-    </message>
-    <message>
-        <source>Enter stores the note</source>
-        <translation>Entrée enregistre la note</translation>
-    </message>
-    <message>
-        <source>Ctrl+Enter stores the notes</source>
-        <translation>Ctrl+Entrée enregistre les notes</translation>
     </message>
     <message>
         <source>Esc back to the walk</source>
@@ -11907,6 +12134,14 @@ dès</translation>
     <message>
         <source>Esc restores</source>
         <translation>Échap rétablit</translation>
+    </message>
+    <message>
+        <source>Enter goes to the valve</source>
+        <translation>Entrée va à la vanne</translation>
+    </message>
+    <message>
+        <source>terminals read</source>
+        <translation>terminaux lus</translation>
     </message>
 </context>
 <context>

@@ -20,7 +20,7 @@ namespace {
 using quantity::Unit;
 using support::FieldJob;
 
-constexpr double kFeetPerPsi = 2.309;  // water at 60 F
+constexpr double kFeetOfWaterPerPsi = 2.309;  // water at 60 F
 constexpr std::array<double, 4> kDesign_gpm{20, 30, 25, 25};
 constexpr std::array<const char*, 4> kTags{"T1", "T2", "T3", "T4"};
 
@@ -67,7 +67,7 @@ std::string text(double number, int decimals) {
 
 /// Cv of the throttled valve: its loss at open plus the added one.
 double throttledCv(double openCv, double added) {
-    return openCv / std::sqrt(1 + added * openCv * openCv / kFeetPerPsi);
+    return openCv / std::sqrt(1 + added * openCv * openCv / kFeetOfWaterPerPsi);
 }
 
 /// A job of four terminals whose valves have the settings 1 (nearly shut) to 9 (open); setting r is what the

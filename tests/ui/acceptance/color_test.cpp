@@ -206,7 +206,7 @@ double lineBelow(const QImage& picture, const QRect& box) {
     constexpr int kInside = 5;
     const QRect side(box.left(), box.bottom() + 1 - kInside, box.width(), kInside);
     const QRect below(box.left(), box.bottom() + 2, box.width(), 1);
-    return mostContrast(picture, scaled(side), commonest(picture, scaled(below)));
+    return mostContrast(colorsOf(picture, scaled(side)), commonest(colorsOf(picture, scaled(below))));
 }
 
 bool takesTyping(const QWidget& control) {
@@ -268,7 +268,7 @@ double framedOnTheLeft(const QImage& picture, const QRect& box) {
     int all = 0;
     for (int y = box.top() + kCorner; y <= box.bottom() - kCorner; ++y) {
         ++all;
-        framed += mostContrast(picture, scaled({box.left(), y, kInside, 1}), beside) >= 3.0 ? 1 : 0;
+        framed += mostContrast(colorsOf(picture, scaled({box.left(), y, kInside, 1})), beside) >= 3.0 ? 1 : 0;
     }
     return static_cast<double>(framed) / all;
 }

@@ -1,5 +1,6 @@
 // The word of a valve beside its advised setting, its share and its turn in the working order. The rules are
 // this program's own decisions; no outside source.
+#include <QAbstractItemModelTester>
 #include <algorithm>
 #include <cmath>
 
