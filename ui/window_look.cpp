@@ -223,7 +223,9 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
     strip.wholePerson = isNobody
                             ? WindowText::tr("No person chosen, menu Round, Person: the account %1").arg(name)
                             : WindowText::tr("At this desk: %1").arg(name);
-    strip.person = isNobody ? WindowText::tr("nobody chosen") : isShort ? initials(name) : name;
+    strip.person = isNobody  ? (isLeast ? QStringLiteral("?") : WindowText::tr("nobody chosen"))
+                   : isShort ? initials(name)
+                             : name;
     if (const auto id = bridge.instrument()) {
         const project::Instrument& meter = project.instruments().at(*id);
         const QString tag = QString::fromStdString(meter.tag);

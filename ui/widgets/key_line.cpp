@@ -6,6 +6,8 @@ namespace ww::ui {
 
 KeyLine::KeyLine(QWidget* parent) : QLabel(parent) {
     setTextFormat(Qt::PlainText);
+    // Beside a frame Qt would indent the words by half a letter.
+    setIndent(0);
     // It takes the width there is and asks for none.
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
 }
