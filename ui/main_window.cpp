@@ -240,6 +240,13 @@ void MainWindow::refreshCommands() {
 }
 
 void MainWindow::refreshStrip() {
+    const bool isFolded = m_isSmall || m_preferences.hasLargeTargets();
+    ShownStrip wanted{stripText(m_bridge, m_preferences.display(), StripLength::Full), width(),
+                      isFolded ? m_stack->currentIndex() : -1, m_isSmall};
+    if (m_shownStrip == wanted) {
+        return;
+    }
+    m_shownStrip = std::move(wanted);
     // In as many words as there is room for.
     for (const auto length : {StripLength::Full, StripLength::Middle, StripLength::RoundInWords,
                               StripLength::Short, StripLength::Least}) {

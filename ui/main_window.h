@@ -261,6 +261,15 @@ class MainWindow : public QMainWindow {
     PracticeDesk m_practice;
     Commands* m_commands;
     JobStrip* m_strip;
+    /// What the words of the strip were chosen for: choosing them again costs more than looking.
+    struct ShownStrip {
+        StripText whole;
+        int width;
+        int folded;  ///< the place whose name stands on the button; -1: none
+        bool isSmall;
+        bool operator==(const ShownStrip&) const = default;
+    };
+    std::optional<ShownStrip> m_shownStrip;
     SideList* m_sideList;
     QStackedWidget* m_stack;
     QLabel* m_readOnly;

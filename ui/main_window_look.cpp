@@ -74,6 +74,7 @@ void MainWindow::applyLook() {
         }
     }
     m_isApplyingLook = false;
+    m_shownStrip.reset();
     arrange();
     refreshStrip();
 }

@@ -29,32 +29,36 @@ bool hasTwoLines(const QFont& font, const QSize& room) {
     return room.height() >= 2 * QFontMetrics(font).height();
 }
 
-/// Letters wider than these, percent, are not worth the loading: all lines together are too short for them. A
-/// little wider than the quotient, as letters are drawn on whole pixels.
-int widestWorthTrying(const QString& text, const QFont& font, const QSize& room) {
+/// Letters wider than these, percent, are not worth the loading: all lines together are too short for a text
+/// that is so wide, px. A little wider than the quotient, as letters are drawn on whole pixels.
+int widestWorthTrying(int wide, const QFont& font, const QSize& room) {
     constexpr int kRounding = 10;
-    const QFontMetrics metrics(font);
-    const int lines = std::max(1, room.height() / metrics.height());
-    return 100 * lines * room.width() / std::max(1, metrics.horizontalAdvance(text)) + kRounding;
+    const int lines = std::max(1, room.height() / QFontMetrics(font).height());
+    return 100 * lines * room.width() / std::max(1, wide) + kRounding;
 }
 
 }  // namespace
 
 FittedText fitText(const QString& text, const QFont& font, const QSize& room, int widest) {
-    if (widest >= 100 && fitsInOneLine(text, font, room)) {
+    const int wide = QFontMetrics(font).horizontalAdvance(text);
+    if (widest >= 100 && wide <= room.width()) {
         return {font, text, false, false};
     }
     const bool isHigh = hasTwoLines(font, room);
-    const int worthTrying = widestWorthTrying(text, font, room);
+    const int worthTrying = widestWorthTrying(wide, font, room);
+    bool isWrapped = false;
     const auto fitting = widestThatFits(
         font,
         [&](const QFont& tried) {
-            return text::stretchOf(tried) <= worthTrying &&
-                   (fitsInOneLine(text, tried, room) || (isHigh && fitsWrapped(text, tried, room)));
+            if (text::stretchOf(tried) > worthTrying) {
+                return false;
+            }
+            isWrapped = !fitsInOneLine(text, tried, room);
+            return !isWrapped || (isHigh && fitsWrapped(text, tried, room));
         },
         widest);
     if (fitting) {
-        return {*fitting, text, !fitsInOneLine(text, *fitting, room), false};
+        return {*fitting, text, isWrapped, false};
     }
     constexpr QChar kNoBreak = QChar::Nbsp;
     if (isHigh && text.contains(kNoBreak)) {

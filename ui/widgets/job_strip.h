@@ -26,6 +26,8 @@ struct StripText {
     bool isNotStored = false;  ///< the stored text is a warning
     int conflictCount = 0;     ///< values that merging left to decide; 0: no badge
     QString display;
+
+    bool operator==(const StripText&) const = default;
 };
 
 class JobStrip : public QWidget {

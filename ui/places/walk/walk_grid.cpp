@@ -19,7 +19,7 @@ WalkGrid::WalkGrid(WalkModel& model, QWidget* parent)
     : EntryTable(parent),
       m_model(model),
       m_delegate(new BranchDelegate(this)),
-      m_heights(new ShownRefresh(this, [this] { heightenWhereCut(*this); })) {
+      m_columns(new ShownRefresh(this, [this] { fitColumnsNow(); })) {
     setModel(&model);
     setItemDelegate(m_delegate);
     setAutoScroll(false);
@@ -44,6 +44,10 @@ void WalkGrid::setTokens(const theme::Tokens& tokens, const theme::Metrics& metr
 }
 
 void WalkGrid::fitColumns() {
+    m_columns->want();
+}
+
+void WalkGrid::fitColumnsNow() {
     // Widths by what a column must hold, so that a row never changes the layout; "Serves" takes what is left.
     int widths[WalkModel::ColumnCount];
     int left = viewport()->width();
@@ -74,7 +78,7 @@ void WalkGrid::fitColumns() {
     // What is left is used: no strip stays free beside the last column.
     const int filling = isColumnHidden(WalkModel::Serves) ? WalkModel::State : WalkModel::Serves;
     setColumnWidth(filling, widths[filling] + left);
-    m_heights->want();
+    heightenWhereCut(*this);
 }
 
 void WalkGrid::shrinkKept() {
@@ -92,7 +96,7 @@ void WalkGrid::shrinkKept() {
     for (std::size_t i = 0; i < columns.size(); ++i) {
         setColumnWidth(columns[i], widths[i]);
     }
-    m_heights->want();
+    heightenWhereCut(*this);
 }
 
 bool WalkGrid::isKept(int column) const {
@@ -122,7 +126,9 @@ int WalkGrid::leastServes() const {
 
 void WalkGrid::resizeEvent(QResizeEvent* event) {
     EntryTable::resizeEvent(event);
-    fitColumns();
+    if (event->size().width() != event->oldSize().width()) {
+        fitColumns();
+    }
 }
 
 void WalkGrid::goToRow(int row, bool isJump) {

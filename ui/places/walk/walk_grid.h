@@ -45,6 +45,7 @@ class WalkGrid : public EntryTable {
   private:
     void keepInMiddleThird(int row);
     void fitColumns();
+    void fitColumnsNow();
     /// Sets the columns that are kept as narrow as there is room, none below its words.
     void shrinkKept();
     /// Whether a column is never left out for want of room.
@@ -54,7 +55,7 @@ class WalkGrid : public EntryTable {
 
     WalkModel& m_model;
     BranchDelegate* m_delegate;
-    ShownRefresh* m_heights;  ///< every row is measured: only where it is seen
+    ShownRefresh* m_columns;  ///< every row is measured: only where it is seen
     bool m_isAfterJump = false;
 };
 
