@@ -3,6 +3,7 @@
 #include <QDateTime>
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QRegularExpression>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cstdlib>
@@ -75,7 +76,17 @@ std::optional<base::Instant> ClockDialog::typed() const {
     const QString text = m_time->text().simplified();
     const auto time = base::Instant::fromText(text.toStdString());
     // A day alone says nothing of a clock.
-    return time && text.contains(':') ? std::optional(withZone(*time)) : std::nullopt;
+    if (!time || !text.contains(':')) {
+        return std::nullopt;
+    }
+    base::Instant stated = withZone(*time);
+    static const QRegularExpression kSeconds(QStringLiteral("\\d:\\d\\d:\\d\\d"));
+    if (!kSeconds.match(text).hasMatch()) {
+        // A watch without seconds: what this clock is past its minute is no difference.
+        constexpr int kMinute_s = 60;
+        stated.seconds += m_workbook.ownClock().seconds % kMinute_s;
+    }
+    return stated;
 }
 
 void ClockDialog::refresh() {

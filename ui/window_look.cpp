@@ -208,7 +208,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
                                    : WindowText::tr("Round %1, %2, %3")
                                          .arg(QString::number(round->number), text::nameOf(round->kind),
                                               text::nameOf(round->state));
-        const balancing::WalkProgress progress = balancing::walkProgress(project, *round);
+        const balancing::WalkProgress& progress = bridge.walkProgress();
         strip.readCount = static_cast<int>(progress.read);
         strip.valveCount = static_cast<int>(progress.all);
         if (strip.valveCount > 0) {

@@ -101,6 +101,7 @@ void WorkbookBridge::close() {
 void WorkbookBridge::takeOver(std::unique_ptr<workbook::Workbook> workbook) {
     m_workbook = std::move(workbook);
     m_assessment.reset();
+    m_walkProgress.reset();
     m_roundBefore.forget();
     m_notStored.reset();
     m_unstored.clear();
@@ -147,6 +148,14 @@ const balancing::Assessment& WorkbookBridge::assessment() const {
                            : balancing::assessLast(project());
     }
     return *m_assessment;
+}
+
+const balancing::WalkProgress& WorkbookBridge::walkProgress() const {
+    if (!m_walkProgress) {
+        const project::Round* last = project().lastRound();
+        m_walkProgress = last != nullptr ? balancing::walkProgress(project(), *last) : balancing::WalkProgress{};
+    }
+    return *m_walkProgress;
 }
 
 balancing::Assessment WorkbookBridge::assessmentOf(const base::Id& round) const {
@@ -218,6 +227,7 @@ void WorkbookBridge::followPerson() {
 
 base::Outcome WorkbookBridge::took(const base::Result<project::ChangeSet>& result, bool isReverted) {
     m_assessment.reset();
+    m_walkProgress.reset();
     if (!result) {
         // Refusals of a rule leave the file well; only those of the file itself mean that nothing can be
         // kept.

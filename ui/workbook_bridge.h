@@ -14,6 +14,7 @@
 #include "core/balancing/assess.h"
 #include "core/balancing/review_steps.h"
 #include "core/balancing/walk.h"
+#include "core/balancing/walk_progress.h"
 #include "core/workbook/workbook.h"
 
 #include "ui/opening.h"
@@ -98,6 +99,8 @@ class WorkbookBridge : public QObject {
     const balancing::Assessment& assessment() const;
     /// A round judged by itself (an open one with its gaps filled). The round must exist.
     balancing::Assessment assessmentOf(const base::Id& round) const;
+    /// How far the walk of the last round is; of none where there is no round. Kept until the job changes.
+    const balancing::WalkProgress& walkProgress() const;
     /// The last round where it is open; null otherwise.
     const project::Round* openRoundOrNull() const;
 
@@ -224,6 +227,7 @@ class WorkbookBridge : public QObject {
     std::unique_ptr<workbook::Workbook> m_workbook;
     project::Project m_none;
     mutable std::optional<balancing::Assessment> m_assessment;
+    mutable std::optional<balancing::WalkProgress> m_walkProgress;
     mutable balancing::RoundBefore m_roundBefore;
     std::optional<base::Fault> m_notStored;
     std::vector<project::Edit> m_unstored;  ///< since m_notStored was set

@@ -30,7 +30,6 @@ class Chronicle {
     Chronicle(const Project& project, std::span<const RoundOrder> orders) : m_project(project) {
         const auto& branches = project.branches();
         m_at.resize(branches.size());
-        m_out.start.settings.reserve(branches.size());
         m_out.readings.reserve(project.readings().size());
         for (std::size_t i = 0; i < branches.size(); ++i) {
             const curve::ValveCharacteristic* curve = project.characteristicOf(branches[i]);
@@ -41,8 +40,8 @@ class Chronicle {
             if (branches[i].setting && isOnTable(*curve, *branches[i].setting)) {
                 m_at[i] = Setting::si(branches[i].setting->value());
             }
-            m_out.start.settings[branches[i].id] = *m_at[i];
         }
+        m_out.settingsAtStart = m_at;
         m_out.orders.assign(orders.begin(), orders.end());
         for (std::size_t i = m_out.orders.size(); i < project.rounds().size(); ++i) {
             m_out.orders.push_back(usualOrder(project.rounds()[i]));
@@ -168,7 +167,7 @@ class Chronicle {
             // The first speed that is read is the one that was there all the time.
             m_isSpeedKnown = true;
             m_speed = to;
-            m_out.start.speedFraction = to;
+            m_out.speedFractionAtStart = to;
             return;
         }
         if (to == m_speed) {
@@ -218,7 +217,14 @@ History history(const Project& project, std::span<const RoundOrder> orders) {
 
 LoopState stateAfter(const Project& project, const History& history, std::size_t moves) {
     EXPECTS(moves <= history.moves.size());
-    LoopState state = history.start;
+    LoopState state;
+    state.speedFraction = history.speedFractionAtStart;
+    state.settings.reserve(history.settingsAtStart.size());
+    for (std::size_t i = 0; i < history.settingsAtStart.size(); ++i) {
+        if (history.settingsAtStart[i]) {
+            state.settings[project.branches()[i].id] = *history.settingsAtStart[i];
+        }
+    }
     for (std::size_t i = 0; i < moves; ++i) {
         const Move& move = history.moves[i];
         if (move.branch) {

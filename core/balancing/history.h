@@ -2,6 +2,7 @@
 // Not for what the readings mean (learning/) nor for whether they are fresh (stale_reference.h).
 #pragma once
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -39,7 +40,10 @@ struct TakenReading {
 };
 
 struct History {
-    LoopState start;  ///< before the first round: the branches' own settings, else fully open
+    /// Before the first round, by index into Project::branches(): its own setting, else fully open; nothing
+    /// where the valve has no table.
+    std::vector<std::optional<quantity::Setting>> settingsAtStart;
+    double speedFractionAtStart = 1.0;  ///< of the pumps, fraction of rated speed
     std::vector<Move> moves;
     std::vector<TakenReading> readings;      ///< of branches, in order
     std::vector<TakenReading> pumpReadings;  ///< likewise

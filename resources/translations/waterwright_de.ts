@@ -945,7 +945,7 @@
     </message>
     <message>
         <source>Adds to flow ±</source>
-        <translation>Erhöht Durchfluss ±</translation>
+        <translation>Unsicherheit im Durchfluss ±</translation>
     </message>
     <message>
         <source>Again over reported</source>
@@ -5865,6 +5865,10 @@
         <source>With these valves speed %1 % of the present gives %2 %3.</source>
         <translation>Mit diesen Ventilen ergeben %1 % der jetzigen Drehzahl %2 %3.</translation>
     </message>
+    <message>
+        <source>head from the pump&apos;s curve, no gauge read</source>
+        <translation>Förderhöhe aus der Pumpenkurve, kein Manometer abgelesen</translation>
+    </message>
 </context>
 <context>
     <name>PumpPage</name>
@@ -7866,7 +7870,7 @@
     </message>
     <message>
         <source>Ctrl+Shift+T advised setting</source>
-        <translation>Strg+Umschalt+T geratene Einstellung</translation>
+        <translation>Strg+Umschalt+T empfohlene Einstellung</translation>
     </message>
     <message>
         <source>fully open</source>

@@ -5865,6 +5865,10 @@
         <source>With these valves speed %1 % of the present gives %2 %3.</source>
         <translation>Con estas válvulas, el %1 % de la velocidad actual da %2 %3.</translation>
     </message>
+    <message>
+        <source>head from the pump&apos;s curve, no gauge read</source>
+        <translation>altura según la curva de la bomba, ningún manómetro leído</translation>
+    </message>
 </context>
 <context>
     <name>PumpPage</name>

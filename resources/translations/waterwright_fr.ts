@@ -5865,6 +5865,10 @@
         <source>With these valves speed %1 % of the present gives %2 %3.</source>
         <translation>Avec ces vannes, %1 % de la vitesse actuelle donnent %2 %3.</translation>
     </message>
+    <message>
+        <source>head from the pump&apos;s curve, no gauge read</source>
+        <translation>hauteur d’après la courbe de pompe, aucun manomètre lu</translation>
+    </message>
 </context>
 <context>
     <name>PumpPage</name>

@@ -230,10 +230,12 @@ void addTable(const Picture& picture, ChartFigure& figure) {
             {name, QString::number(at.x(), 'f', 2), QString::number(at.y(), 'f', 2), more});
     };
     for (const PointMark& mark : figure.marks) {
-        const QString more =
-            mark.errorX > 0 || mark.errorY > 0
-                ? QStringLiteral("± %1, ± %2").arg(mark.errorX, 0, 'f', 2).arg(mark.errorY, 0, 'f', 2)
-                : QString();
+        QString more;
+        if (mark.errorY > 0) {
+            more = QStringLiteral("± %1, ± %2").arg(mark.errorX, 0, 'f', 2).arg(mark.errorY, 0, 'f', 2);
+        } else if (mark.kind == MarkKind::Duty) {
+            more = PumpChartText::tr("head from the pump's curve, no gauge read");
+        }
         add(mark.kind == MarkKind::Duty ? PumpChartText::tr("Duty, round %1").arg(mark.name)
                                         : PumpChartText::tr("Design"),
             mark.at, more);

@@ -16,8 +16,7 @@ bool isUnmovedBetween(const CheckContext& context, const GroupResult& group, Rea
     std::vector<Id> readings;
     for (const std::size_t member : group.members) {
         for (const detail::RoundNumbers* numbers : {context.before, &context.now}) {
-            const std::vector<Id> behind = readingsBehind(context.project, *numbers, member);
-            readings.insert(readings.end(), behind.begin(), behind.end());
+            addReadingsBehind(context.project, *numbers, member, readings);
         }
     }
     return states.isUnmoved(readings, valvesAround(context.project, group), false);

@@ -1,4 +1,5 @@
 #include <cmath>
+#include <utility>
 
 #include "core/balancing/checks/support.h"
 
@@ -41,8 +42,9 @@ void sumClosure(const CheckContext& context, std::vector<Finding>& found) {
         if (score <= kWarnScore) {
             continue;
         }
-        if (isOfOneState(context, group, readingsBehind(context.project, context.now, *group.parent),
-                         states)) {
+        std::vector<Id> ofParent;
+        addReadingsBehind(context.project, context.now, *group.parent, ofParent);
+        if (isOfOneState(context, group, std::move(ofParent), states)) {
             found.push_back(
                 aboutBranch(context, *group.parent, kSumOpen,
                             {detail::flowText(context.project, *own.flow),

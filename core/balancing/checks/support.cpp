@@ -116,26 +116,23 @@ std::vector<std::optional<MoveInRound>> movesInRound(const CheckContext& context
     return moves;
 }
 
-std::vector<Id> readingsBehind(const project::Project& project, const detail::RoundNumbers& numbers,
-                               std::size_t branch) {
+void addReadingsBehind(const project::Project& project, const detail::RoundNumbers& numbers,
+                       std::size_t branch, std::vector<Id>& found) {
     const BranchResult& result = numbers.branches[branch];
-    if (result.source != FlowSource::SumOfChildren) {
-        return result.reading ? std::vector<Id>{*result.reading} : std::vector<Id>{};
+    if (result.source == FlowSource::SumOfChildren) {
+        for (const std::size_t child : project.tree().children(branch)) {
+            addReadingsBehind(project, numbers, child, found);
+        }
+    } else if (result.reading) {
+        found.push_back(*result.reading);
     }
-    std::vector<Id> found;
-    for (const std::size_t child : project.tree().children(branch)) {
-        const std::vector<Id> below = readingsBehind(project, numbers, child);
-        found.insert(found.end(), below.begin(), below.end());
-    }
-    return found;
 }
 
 bool isOfOneState(const CheckContext& context, const GroupResult& group, std::vector<Id> readings,
                   ReadingStates& states) {
     const project::Project& project = context.project;
     for (const std::size_t member : group.members) {
-        const std::vector<Id> behind = readingsBehind(project, context.now, member);
-        readings.insert(readings.end(), behind.begin(), behind.end());
+        addReadingsBehind(project, context.now, member, readings);
     }
     return std::all_of(readings.begin(), readings.end(),
                        [&](const Id& id) { return project.readings().at(id).round == context.round.id; }) &&

@@ -37,9 +37,9 @@ struct MoveInRound {
 /// By branch; nothing where the valve was not moved in the course of the round.
 std::vector<std::optional<MoveInRound>> movesInRound(const CheckContext& context);
 
-/// The readings that the flow of a branch rests on: its own, else those of what it is the sum of.
-std::vector<Id> readingsBehind(const project::Project& project, const detail::RoundNumbers& numbers,
-                               std::size_t branch);
+/// Adds the readings that the flow of a branch rests on: its own, else those of what it is the sum of.
+void addReadingsBehind(const project::Project& project, const detail::RoundNumbers& numbers,
+                       std::size_t branch, std::vector<Id>& found);
 /// The valves that share a group's flow, by branch: those on the path to it and all below; every valve for
 /// the group at the pump.
 std::vector<bool> valvesAround(const project::Project& project, const GroupResult& group);

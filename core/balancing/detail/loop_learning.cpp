@@ -155,7 +155,7 @@ class Builder {
 
     /// Goes through the job, state by state.
     void walk(std::optional<std::size_t> lastRound) {
-        LoopState state = m_history.start;
+        LoopState state = stateAfter(m_project, m_history, 0);
         std::size_t moves = 0;
         auto pump = m_history.pumpReadings.begin();
         auto branch = m_history.readings.begin();
@@ -339,7 +339,7 @@ class Builder {
 
 LoopLearning loopLearning(const Project& project, const History& history, const LearnLoopOptions& options,
                           LoopStates& states, std::optional<std::size_t> lastRound) {
-    const BuiltModel& open = states.openAt(history.start.speedFraction);
+    const BuiltModel& open = states.openAt(history.speedFractionAtStart);
     if (!open.model) {
         LoopLearning nothing;
         nothing.faults = open.faults;

@@ -312,7 +312,7 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
                                               std::to_string(project.branches().size())};
         return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnTooLarge, "", counts}});
     }
-    const BuiltModel& open = states.openAt(out.history.start.speedFraction);
+    const BuiltModel& open = states.openAt(out.history.speedFractionAtStart);
     if (!open.model) {
         return without(std::move(out), LoopLearnOutcome::Impossible, open.faults);
     }

@@ -1,3 +1,6 @@
+#include <algorithm>
+#include <iterator>
+
 #include "core/base/term.h"
 #include "core/report/detail/once.h"
 #include "core/report/detail/pump_numbers.h"
@@ -186,7 +189,12 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
             section.closing.push_back(std::move(caution));
         }
     }
-    addOnce(decision.findings, section.closing);
+    // What makes every number here doubtful stands above them.
+    std::vector<base::Fault> below = decision.findings;
+    const auto isDoubtOfAll = [](const base::Fault& finding) { return finding.is(pump_room::kDutyApart); };
+    std::copy_if(below.begin(), below.end(), std::back_inserter(section.statements), isDoubtOfAll);
+    std::erase_if(below, isDoubtOfAll);
+    addOnce(below, section.closing);
     const auto options = pump_room::decisionOptions(project, {});
     if (options.partLoad == energy::PartLoad::HoldsHead && !decision.options.empty()) {
         section.statements.push_back(say(kHoldsHead, {project::shownUnits(project).text(options.heldHead)}));
