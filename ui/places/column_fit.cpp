@@ -144,8 +144,11 @@ void heightenWhereCut(QTableView& table) {
         const auto isCutAt = [&](int height) {
             bool isCut = false;
             for (int column = 0; column < letters.size(); ++column) {
+                if (table.isColumnHidden(column)) {
+                    continue;
+                }
                 const QModelIndex cell = table.model()->index(row, column);
-                const QString words = table.isColumnHidden(column) ? QString() : cell.data().toString();
+                const QString words = cell.data().toString();
                 // The line between two columns takes one pixel.
                 const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, height);
                 if (words.size() * wideLetter > room.width()) {

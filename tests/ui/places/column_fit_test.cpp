@@ -58,5 +58,26 @@ TEST(ColumnFit, allCellsOfAColumnAreWrittenInTheSameLetters) {
     }
 }
 
+// What nobody sees asks for no room.
+TEST(ColumnFit, aHiddenColumnMakesNoRowHigher) {
+    QStandardItemModel model;
+    model.appendRow({new QStandardItem("Done"), new QStandardItem("words that no narrow column holds")});
+    model.appendRow({new QStandardItem("Done"), new QStandardItem("")});
+    QTableView table;
+    table.setModel(&model);
+    table.setWordWrap(false);
+    const int usual = table.fontMetrics().height() + 6;
+    table.verticalHeader()->setMinimumSectionSize(usual);
+    table.verticalHeader()->setDefaultSectionSize(usual);
+    table.setColumnWidth(1, 30);
+    heightenWhereCut(table);
+    EXPECT_GT(table.rowHeight(0), usual);
+    EXPECT_EQ(table.rowHeight(1), usual);
+    table.setColumnHidden(1, true);
+    heightenWhereCut(table);
+    EXPECT_EQ(table.rowHeight(0), usual);
+    EXPECT_EQ(table.rowHeight(1), usual);
+}
+
 }  // namespace
 }  // namespace ww::ui
