@@ -93,7 +93,7 @@ practice_job() {
     picture practice_convergence
     keys ctrl+g
     local open
-    for open in {1..3}; do
+    for open in {1..4}; do
         keys ctrl+shift+Down
         keys ctrl+l
     done

@@ -17,8 +17,10 @@ constexpr base::MessageForm kNoRoomForAdvice{
 }  // namespace
 
 bool AdjustPlace::holds(const ValveInHand& valve) const {
+    // A reading of an earlier round says nothing against turning it: the others were turned since.
+    const bool isReadNow = !valve.tries().empty();
     const auto& beside = valve.besideAdvice();
-    return valve.word() == balancing::AimWord::Hold && beside && beside->reason;
+    return isReadNow && valve.word() == balancing::AimWord::Hold && beside && beside->reason;
 }
 
 bool AdjustPlace::holdsAgainstAdvice() const {
