@@ -66,7 +66,8 @@ MainWindow::PlaceEntry MainWindow::newPlace(Place place, QWidget* shelf) {
         case Adjust:
             return hinting(new AdjustPlace(m_bridge, m_advisor, shelf));
         case Pump:
-            return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, m_assessedRounds, shelf)), usual);
+            return entryOf(settlingPages(new PumpPlace(m_bridge, m_pumpAdvisor, m_assessedRounds, shelf)),
+                           usual);
         case Review: {
             auto* review = new ReviewPlace(m_bridge, m_assessedRounds, shelf);
             connect(review, &ReviewPlace::roundShown, this, &MainWindow::refreshReviewCommands);

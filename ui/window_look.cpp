@@ -127,8 +127,9 @@ Look lookOf(theme::Display display, double textPoints, bool hasLargeTargets) {
     look.palette = theme::palette(display, systemPalette());
     look.font = QApplication::font();
     look.font.setPointSizeF(points);
-    // Qt draws a word with an underlined letter wider than it measures it where its letters are kerned; and the
-    // shaping takes a fifth of the time until the window stands. Scripts that need it have it all the same.
+    // Qt draws a word with an underlined letter wider than it measures it where its letters are kerned; and
+    // the shaping takes a fifth of the time until the window stands. Scripts that need it have it all the
+    // same.
     look.font.setKerning(false);
     look.font.setStyleStrategy(QFont::PreferNoShaping);
     look.styleSheet = theme::styleSheet(look.tokens, look.metrics) + frameSheet(look.tokens, look.metrics);

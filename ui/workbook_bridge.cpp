@@ -153,7 +153,8 @@ const balancing::Assessment& WorkbookBridge::assessment() const {
 const balancing::WalkProgress& WorkbookBridge::walkProgress() const {
     if (!m_walkProgress) {
         const project::Round* last = project().lastRound();
-        m_walkProgress = last != nullptr ? balancing::walkProgress(project(), *last) : balancing::WalkProgress{};
+        m_walkProgress =
+            last != nullptr ? balancing::walkProgress(project(), *last) : balancing::WalkProgress{};
     }
     return *m_walkProgress;
 }

@@ -1,5 +1,5 @@
-// The first steps of the handbook (resources/handbook/first_steps.md), key by key, lead to what they promise. The
-// building is simulated; that all terminals end on share is the aim of a proportional balance.
+// The first steps of the handbook (resources/handbook/first_steps.md), key by key, lead to what they promise.
+// The building is simulated; that all terminals end on share is the aim of a proportional balance.
 #include <gtest/gtest.h>
 
 #include <QAction>
@@ -14,9 +14,9 @@ namespace {
 class FirstSteps : public ::testing::Test {
   protected:
     FirstSteps() {
-        const auto made =
-            m_desk.bridge().create(QString::fromStdString(m_desk.folder.file("practice.wwj")),
-                                   practice::practiceContent({practice::Difficulty::Steady, 7}, "First steps"));
+        const auto made = m_desk.bridge().create(
+            QString::fromStdString(m_desk.folder.file("practice.wwj")),
+            practice::practiceContent({practice::Difficulty::Steady, 7}, "First steps"));
         EXPECT_TRUE(made.ok());
     }
     void press(const QString& keys) {

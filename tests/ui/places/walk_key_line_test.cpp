@@ -17,7 +17,8 @@ TEST(WalkPlace, theKeyLineNamesTheKeysOfThePanelThatIsOpen) {
     EXPECT_TRUE(desk.keyLine().contains("next valve"));
     desk.window.walk()->beginClosing();
     QTest::qWait(0);  // the line follows what has the keys
-    EXPECT_FALSE(desk.keyLine().contains("reason")) << "nothing is typed yet: " << desk.keyLine().toStdString();
+    EXPECT_FALSE(desk.keyLine().contains("reason"))
+        << "nothing is typed yet: " << desk.keyLine().toStdString();
     EXPECT_TRUE(desk.keyLine().contains("Esc back to the grid")) << desk.keyLine().toStdString();
     EXPECT_FALSE(desk.keyLine().contains("next valve"));
     desk.type("blocked");

@@ -152,9 +152,10 @@ base::Outcome TestPage::store(int fieldIndex, int point, const QString& typed) {
 
 void TestPage::refresh() {
     const project::Round* round = m_bridge.project().lastRound();
-    m_round->setText(round == nullptr
-                         ? tr("Open a round first (Ctrl+Shift+N): readings are kept with one.")
-                         : tr("Readings of round %1, %2.").arg(round->number).arg(text::nameOf(round->state)));
+    m_round->setText(
+        round == nullptr
+            ? tr("Open a round first (Ctrl+Shift+N): readings are kept with one.")
+            : tr("Readings of round %1, %2.").arg(round->number).arg(text::nameOf(round->state)));
     fitFieldColumns(*m_table, 18, 13);
     ww::report::Section section;
     section.title = base::Fault{&pump_room::kShutoffTitle, {}, {}};

@@ -108,10 +108,11 @@ QString ValvePanel::valveText(const project::Branch& branch, const balancing::Br
         tr("valve %1 %2").arg(QString::fromStdString(valve->model), QString::fromStdString(valve->size));
     const curve::ValveCharacteristic* curve = project.characteristic(valve->id);
     if (curve != nullptr && result.setting) {
-        words += '\n' + tr("setting %1 of %2 %3%4")
-                            .arg(text::setting(*result.setting, project, branch),
-                                 text::setting(curve->fullyOpen(), project, branch), text::nameOf(valve->scale),
-                                 result.isFullyOpen ? tr(", fully open") : QString());
+        words +=
+            '\n' + tr("setting %1 of %2 %3%4")
+                       .arg(text::setting(*result.setting, project, branch),
+                            text::setting(curve->fullyOpen(), project, branch), text::nameOf(valve->scale),
+                            result.isFullyOpen ? tr(", fully open") : QString());
     }
     if (valve->minimumDp) {
         words += '\n' + tr("readable from %1").arg(text::entered(valve->minimumDp));
