@@ -120,7 +120,7 @@ void MainWindow::tellUnread(const base::Id& branch) {
     if (round == nullptr) {
         return;
     }
-    const balancing::WalkProgress progress = balancing::walkProgress(project, *round);
+    const balancing::WalkProgress& progress = m_bridge.walkProgress();
     if (std::find(progress.unread.begin(), progress.unread.end(), branch) != progress.unread.end()) {
         raise(base::Fault{
             &kUnreadHere,

@@ -299,17 +299,14 @@ void AdjustPlace::holdAndNext() {
 }
 
 base::Fault AdjustPlace::allHeld() const {
-    const project::Project& project = m_bridge.project();
-    const project::Round* round = project::roundInHand(project);
-    const auto progress =
-        round != nullptr ? balancing::walkProgress(project, *round) : balancing::WalkProgress{};
-    if (progress.unread.empty()) {
+    const balancing::WalkProgress& progress = m_bridge.walkProgress();
+    if (m_bridge.openRoundOrNull() == nullptr || progress.unread.empty()) {
         return {&kAllHeld, {}, {}};
     }
     return {&kAllHeldButUnread,
             {},
             {std::to_string(progress.unread.size()), std::to_string(progress.all),
-             project.branches().at(progress.unread.front()).tag}};
+             m_bridge.project().branches().at(progress.unread.front()).tag}};
 }
 
 void AdjustPlace::readReference() {

@@ -4,7 +4,6 @@
 
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
-#include "core/balancing/walk_progress.h"
 #include "ui/charts/chart_view.h"
 #include "ui/places/reading_notice.h"
 #include "ui/text/format.h"
@@ -75,10 +74,8 @@ int WalkPlace::rowToBeginAt() const {
     if (const auto selected = m_bridge.selectedBranch()) {
         return m_model->rowOf(*selected);
     }
-    const project::Round* round = m_bridge.openRoundOrNull();
-    const auto progress =
-        round != nullptr ? balancing::walkProgress(m_bridge.project(), *round) : balancing::WalkProgress{};
-    return progress.unread.empty() ? 0 : m_model->rowOf(progress.unread.front());
+    const bool isWalked = m_bridge.openRoundOrNull() != nullptr && !m_bridge.walkProgress().unread.empty();
+    return isWalked ? m_model->rowOf(m_bridge.walkProgress().unread.front()) : 0;
 }
 
 void WalkPlace::showWhatThereIs() {
