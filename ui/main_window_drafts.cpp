@@ -1,6 +1,5 @@
 // What is typed in the walk and not entered: kept at the desk for the case that the program is killed, and
 // offered back when the workbook is opened again.
-#include "ui/file_messages.h"
 #include "ui/main_window.h"
 #include "ui/places/walk/walk_place.h"
 
@@ -49,9 +48,7 @@ void MainWindow::offerDrafts() {
     m_draftsOf = id;
     for (const TypedDraft& draft : drafts) {
         if (walk()->offer(draft) && m_notice->message().isEmpty()) {
-            raise(base::Fault{&kTypedBack,
-                              m_bridge.project().branches().at(draft.branch).tag,
-                              {draft.text.trimmed().toStdString()}});
+            walk()->tellOffered();
         }
     }
     // What could not be offered is not kept any longer.

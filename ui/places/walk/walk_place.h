@@ -52,6 +52,8 @@ class WalkPlace : public QWidget {
     /// Puts back into its cell what was typed before and never entered; the keys stay where they are. False
     /// where its valve is gone, another round is the newest, or the cell holds that already.
     bool offer(const TypedDraft& draft);
+    /// Says of a text that is offered what it is and what becomes of it.
+    void tellOffered();
     WalkModel* model() const { return m_model; }
 
   public slots:
@@ -100,8 +102,6 @@ class WalkPlace : public QWidget {
     KeyHints readingHint(bool isEntry) const;
     KeyHints entryHint() const;
     bool isEntryInHand(const QWidget* inHand) const;
-    /// Says of a text that is offered what it is and what becomes of it.
-    void tellOffered();
     void showConvergence();
     bool isConvergenceShown() const;
     bool store(const QModelIndex& cell, const QString& text);
