@@ -44,7 +44,6 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_workInCopy(new QPushButton(tr("Work in a Copy and Merge Later…"), this)),
       m_notice(new NoticeLine(this)),
       m_keyLine(new KeyLine(this)),
-      m_pad(new NumberPad(this)),
       m_folded(new QMenu(this)) {
     qApp->installEventFilter(new PlainLabels(this));
     // What is made in the window has its font from the start.
@@ -125,16 +124,15 @@ void MainWindow::buildFrame() {
     m_keyLine->setAccessibleName(tr("Keys of this place"));
 
     // The notice has the width of both, so that the place and the pad keep their height.
-    auto* content = new QHBoxLayout;
-    content->setContentsMargins(0, 0, 0, 0);
-    content->setSpacing(0);
-    content->addWidget(m_stack, 1);
-    content->addWidget(m_pad, 0, Qt::AlignTop);
+    m_beside = new QHBoxLayout;
+    m_beside->setContentsMargins(0, 0, 0, 0);
+    m_beside->setSpacing(0);
+    m_beside->addWidget(m_stack, 1);
     auto* right = new QVBoxLayout;
     right->setContentsMargins(0, 0, 0, 0);
     right->setSpacing(0);
     right->addWidget(m_notice);
-    right->addLayout(content, 1);
+    right->addLayout(m_beside, 1);
     auto* middle = new QHBoxLayout;
     middle->setContentsMargins(0, 0, 0, 0);
     middle->setSpacing(0);

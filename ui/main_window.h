@@ -84,7 +84,8 @@ class MainWindow : public QMainWindow {
     /// Stores what is typed but not entered yet as Enter does, before the window or the session ends. False:
     /// a text was refused; its field is shown with it and has the keys.
     bool storeTyped();
-    NumberPad* pad() const { return m_pad; }
+    /// Made when it is first asked for.
+    NumberPad* pad();
     /// Whether the side list and the menus are folded into a button, for want of room.
     bool isSmall() const { return m_isSmall; }
     QString notice() const { return m_notice->message(); }
@@ -278,9 +279,10 @@ class MainWindow : public QMainWindow {
     KeyLine* m_keyLine;
     QTimer m_followingKeys;  ///< runs until the line of keys is that of what has them
     QMetaObject::Connection m_typedInHand;
-    NumberPad* m_pad;
-    QSet<QChar> m_menuLetters;  ///< under Alt
-    QMenu* m_folded;            ///< the places and all menus, behind one button
+    NumberPad* m_pad = nullptr;       ///< made when it is first shown
+    QHBoxLayout* m_beside = nullptr;  ///< the place, and the pad where there is one
+    QSet<QChar> m_menuLetters;        ///< under Alt
+    QMenu* m_folded;                  ///< the places and all menus, behind one button
     HandbookWindow* m_handbook = nullptr;
     std::array<PlaceEntry, kPlaces> m_places;
     QStringList m_placeNames;

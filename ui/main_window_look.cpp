@@ -22,10 +22,6 @@ void MainWindow::connectViewCommands() {
     connect(m_commands->preferences, &QAction::triggered, this, &MainWindow::showPreferences);
     // Not by toggled: the look that a window starts with marks the command before a place is made.
     connect(m_commands->largeTargets, &QAction::triggered, this, &MainWindow::setLargeTargets);
-    connect(m_pad, &NumberPad::keyTouched, this, &MainWindow::typeFromPad);
-    connect(m_pad, &NumberPad::settingStepped, this, [this](int steps) {
-        place() == Adjust ? adjust()->stepSetting(steps) : walk()->stepSetting(steps);
-    });
     connect(m_commands->largerText, &QAction::triggered, this,
             [this] { setTextPoints(m_preferences.textPoints() + 1.0); });
     connect(m_commands->smallerText, &QAction::triggered, this,
@@ -40,6 +36,19 @@ void MainWindow::connectViewCommands() {
     // F6 and Ctrl+Tab lead from a grid to the next field; from everywhere else F6 leads back to the place.
     auto* back = new QShortcut(QKeySequence(Qt::Key_F6), this);
     connect(back, &QShortcut::activated, this, [this] { m_places[place()].takeFocus(); });
+}
+
+NumberPad* MainWindow::pad() {
+    if (m_pad == nullptr) {
+        m_pad = new NumberPad(this);
+        m_pad->hide();
+        m_beside->addWidget(m_pad, 0, Qt::AlignTop);
+        connect(m_pad, &NumberPad::keyTouched, this, &MainWindow::typeFromPad);
+        connect(m_pad, &NumberPad::settingStepped, this, [this](int steps) {
+            place() == Adjust ? adjust()->stepSetting(steps) : walk()->stepSetting(steps);
+        });
+    }
+    return m_pad;
 }
 
 void MainWindow::setDisplay(theme::Display display) {
@@ -137,9 +146,11 @@ void MainWindow::arrange() {
     }
     const bool hasPad = isLarge && (place() == Walk || place() == Adjust);
     if (hasPad) {
-        m_pad->setMetrics(m_look.metrics, m_isSmall);
+        pad()->setMetrics(m_look.metrics, m_isSmall);
     }
-    m_pad->setVisible(hasPad);
+    if (m_pad != nullptr) {
+        m_pad->setVisible(hasPad);
+    }
     // A low window is arranged as a small one, which needs less: it may be made that low in one step.
     constexpr int kLeastPlaceHeight = 120;
     setMinimumHeight(m_strip->minimumHeight() + m_notice->minimumHeight() +
@@ -147,8 +158,7 @@ void MainWindow::arrange() {
     m_commands->largeTargets->setChecked(isLarge);
     // Places put side by side what they have room for; larger text leaves less of it.
     constexpr double kRoomAtTenPoints = 800.0;
-    const int taken =
-        (isFolded ? 0 : m_sideList->width()) + (m_pad->isHidden() ? 0 : m_pad->sizeHint().width());
+    const int taken = (isFolded ? 0 : m_sideList->width()) + (hasPad ? m_pad->sizeHint().width() : 0);
     const int room = width() - taken;
     const bool isNarrow = room * 10.0 / m_look.metrics.textPoints < kRoomAtTenPoints;
     if (auto* system = there<SystemPlace>(System)) {
