@@ -87,10 +87,18 @@ constexpr auto kLabelForms = std::to_array<const base::MessageForm*>({&labels::k
                                                                       &labels::kClock,
                                                                       &labels::kClockOwn});
 
-/// How many letters a form has beside its arguments.
-std::size_t lettersOf(const base::MessageForm& form) {
-    constexpr std::size_t kMostArguments = 9;
-    return base::filledIn(form.text, std::vector<std::string>(kMostArguments)).size();
+/// How many letters each form has beside its arguments.
+const std::array<std::size_t, kLabelForms.size()>& lettersOfForms() {
+    static const auto kLetters = [] {
+        constexpr std::size_t kMostArguments = 9;
+        const std::vector<std::string> nothing(kMostArguments);
+        std::array<std::size_t, kLabelForms.size()> letters{};
+        for (std::size_t i = 0; i < letters.size(); ++i) {
+            letters[i] = base::filledIn(kLabelForms[i]->text, nothing).size();
+        }
+        return letters;
+    }();
+    return kLetters;
 }
 
 }  // namespace
@@ -106,13 +114,13 @@ std::string label(const base::MessageForm& form, const std::vector<std::string>&
 std::optional<base::Fault> readLabel(std::string_view label) {
     std::optional<base::Fault> best;
     std::size_t most = 0;
-    for (const base::MessageForm* form : kLabelForms) {
-        const std::size_t letters = lettersOf(*form);
+    for (std::size_t i = 0; i < kLabelForms.size(); ++i) {
+        const std::size_t letters = lettersOfForms()[i];
         if (letters <= most) {
             continue;
         }
-        if (auto arguments = base::argumentsIn(form->text, label)) {
-            best = base::Fault{form, {}, std::move(*arguments)};
+        if (auto arguments = base::argumentsIn(kLabelForms[i]->text, label)) {
+            best = base::Fault{kLabelForms[i], {}, std::move(*arguments)};
             most = letters;
         }
     }
