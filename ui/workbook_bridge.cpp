@@ -102,7 +102,7 @@ void WorkbookBridge::takeOver(std::unique_ptr<workbook::Workbook> workbook) {
     m_workbook = std::move(workbook);
     m_assessment.reset();
     m_walkProgress.reset();
-    m_roundBefore.forget();
+    m_roundMemory.forget();
     m_notStored.reset();
     m_unstored.clear();
     // The valve that was being turned is in hand again.
@@ -142,12 +142,20 @@ const project::Project& WorkbookBridge::project() const {
 
 const balancing::Assessment& WorkbookBridge::assessment() const {
     if (!m_assessment) {
-        const project::Round* last = project().lastRound();
-        m_assessment = last != nullptr
-                           ? balancing::assessAsShown(project(), last->id, {.before = &m_roundBefore})
-                           : balancing::assessLast(project());
+        m_assessment = assessed(true);
     }
     return *m_assessment;
+}
+
+balancing::Assessment WorkbookBridge::assessmentInFull() const {
+    return assessed(false);
+}
+
+balancing::Assessment WorkbookBridge::assessed(bool isNumbersOnly) const {
+    const balancing::AssessOptions options{.numbersOnly = isNumbersOnly, .memory = &m_roundMemory};
+    const project::Round* last = project().lastRound();
+    return last != nullptr ? balancing::assessAsShown(project(), last->id, options)
+                           : balancing::assessLast(project(), options);
 }
 
 const balancing::WalkProgress& WorkbookBridge::walkProgress() const {
@@ -157,10 +165,6 @@ const balancing::WalkProgress& WorkbookBridge::walkProgress() const {
             last != nullptr ? balancing::walkProgress(project(), *last) : balancing::WalkProgress{};
     }
     return *m_walkProgress;
-}
-
-balancing::Assessment WorkbookBridge::assessmentOf(const base::Id& round) const {
-    return balancing::assessAsShown(project(), round);
 }
 
 const project::Round* WorkbookBridge::openRoundOrNull() const {
@@ -240,7 +244,7 @@ base::Outcome WorkbookBridge::took(const base::Result<project::ChangeSet>& resul
     m_notStored.reset();
     m_unstored.clear();
     if (!result->isEmpty()) {
-        m_roundBefore.take(project(), *result);
+        m_roundMemory.take(project(), *result);
         ++m_storedCount;
         if (result->touches(project::RecordKind::Person)) {
             followPerson();

@@ -95,10 +95,11 @@ class WorkbookBridge : public QObject {
     /// The job; an empty one while no workbook is open.
     const project::Project& project() const;
     /// The last round, or design values alone where there is none; kept until the job changes. The gaps of an
-    /// open round are filled with earlier readings.
+    /// open round are filled with earlier readings. Of the findings only the doubts about single readings,
+    /// and no verdict: no key waits for the checks that compare rounds or go through the whole record.
     const balancing::Assessment& assessment() const;
-    /// A round judged by itself (an open one with its gaps filled). The round must exist.
-    balancing::Assessment assessmentOf(const base::Id& round) const;
+    /// The same with all findings and the verdict, computed at each call.
+    balancing::Assessment assessmentInFull() const;
     /// How far the walk of the last round is; of none where there is no round. Kept until the job changes.
     const balancing::WalkProgress& walkProgress() const;
     /// The last round where it is open; null otherwise.
@@ -204,6 +205,7 @@ class WorkbookBridge : public QObject {
   private:
     using Made = base::Result<project::Edit>;
 
+    balancing::Assessment assessed(bool isNumbersOnly) const;
     base::Outcome guarded(const std::function<base::Outcome()>& action) const;
     base::Outcome applyMade(const std::function<Made(const project::Round&)>& make);
     base::Outcome took(const base::Result<project::ChangeSet>& result, bool isReverted);
@@ -228,7 +230,7 @@ class WorkbookBridge : public QObject {
     project::Project m_none;
     mutable std::optional<balancing::Assessment> m_assessment;
     mutable std::optional<balancing::WalkProgress> m_walkProgress;
-    mutable balancing::RoundBefore m_roundBefore;
+    mutable balancing::RoundMemory m_roundMemory;
     std::optional<base::Fault> m_notStored;
     std::vector<project::Edit> m_unstored;  ///< since m_notStored was set
     std::optional<base::Id> m_selectedBranch;

@@ -15,11 +15,12 @@ namespace {
 using detail::RoundNumbers;
 using project::Project;
 
-std::vector<bool> findDoubts(const Project& project, const RoundNumbers& numbers,
+std::vector<bool> findDoubts(const Project& project, const RoundNumbers& numbers, const RoundMemory* memory,
                              std::vector<Finding>& findings) {
     std::vector<bool> isDoubtful(numbers.branches.size(), false);
     for (std::size_t i = 0; i < numbers.branches.size(); ++i) {
-        auto found = detail::doubts(project, numbers, i);
+        const auto* kept = memory != nullptr ? memory->doubts(i) : nullptr;
+        auto found = kept != nullptr ? *kept : detail::doubts(project, numbers, i);
         isDoubtful[i] = std::any_of(found.begin(), found.end(),
                                     [](const Finding& f) { return f.severity != Severity::Note; });
         std::move(found.begin(), found.end(), std::back_inserter(findings));
@@ -90,8 +91,10 @@ void countTerminals(const Project& project, const RoundNumbers& numbers, Assessm
 }
 
 Assessment judged(const Project& project, const project::Round* round, AssessOptions options) {
-    RoundNumbers numbers = detail::roundNumbers(
-        project, round, options.fillGaps ? detail::LookBack::ToFillGaps : detail::LookBack::ToCompare);
+    const auto lookBack = options.fillGaps ? detail::LookBack::ToFillGaps : detail::LookBack::ToCompare;
+    RoundNumbers numbers = options.memory != nullptr && round != nullptr
+                               ? options.memory->now(project, *round, lookBack)
+                               : detail::roundNumbers(project, round, lookBack);
     Assessment out;
     if (round != nullptr) {
         out.round = round->id;
@@ -99,8 +102,9 @@ Assessment judged(const Project& project, const project::Round* round, AssessOpt
         out.kind = round->kind;
         out.pumps = detail::pumpDuties(project, *round);
     }
-    const std::vector<bool> isDoubtful = findDoubts(project, numbers, out.findings);
-    detail::Before before(project, round, options.before);
+    const std::vector<bool> isDoubtful =
+        findDoubts(project, numbers, round != nullptr ? options.memory : nullptr, out.findings);
+    detail::Before before(project, round, options.memory);
     detail::fillStates(project, numbers, before, isDoubtful);
     countTerminals(project, numbers, out);
     std::vector<std::size_t> judging;

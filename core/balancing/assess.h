@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/balancing/assessment.h"
-#include "core/balancing/round_before.h"
+#include "core/balancing/round_memory.h"
 
 namespace ww::balancing {
 
@@ -40,8 +40,8 @@ struct AssessOptions {
     /// Leaves out the checks that compare rounds or look at the whole record; the grid needs only the
     /// numbers.
     bool numbersOnly = false;
-    /// Keeps the numbers of the round before from one call to the next; null: computed anew. Not owned.
-    RoundBefore* before = nullptr;
+    /// Keeps numbers from one call to the next; null: all are computed anew. Not owned.
+    RoundMemory* memory = nullptr;
 };
 
 /// Shares, groups, index circuit, findings and verdict of a round. `round` must exist.

@@ -8,6 +8,9 @@
 namespace ww::ui {
 namespace {
 
+/// The hand rests: longer than between two keys, shorter than the way to the next valve.
+constexpr int kRestMilliseconds = 150;
+
 constexpr base::MessageForm kFixOffered{"fix_offered", "{1}. {2}; press Ctrl+U to store {3}"};
 constexpr base::MessageForm kFixOfDoubt{"fix_of_doubt", "{1}; press Ctrl+U to store {2}"};
 constexpr base::MessageForm kReadAgainOffered{"read_again_offered", "{1}; press Ctrl+R to read it again"};
@@ -23,8 +26,7 @@ std::string bare(const base::Fault& fault) {
 
 /// The first doubt about the counting reading; nothing where there is none.
 const balancing::Finding* doubtAt(const WorkbookBridge& bridge, const LoopAdvisor& advisor,
-                                  const base::Id& branch) {
-    const balancing::Assessment& all = bridge.assessment();
+                                  const balancing::Assessment& all, const base::Id& branch) {
     const std::size_t index = bridge.project().branches().indexOf(branch);
     const LoopPicture* picture = advisor.picture();
     const auto& counting = all.branches[index].reading;
@@ -66,29 +68,58 @@ base::Fault withCure(WorkbookBridge& bridge, const base::Fault& doubt, const bas
 
 }  // namespace
 
-bool tellDoubt(WorkbookBridge& bridge, const LoopAdvisor& advisor, const base::Id& branch,
-               bool hasOpenedRound) {
-    const balancing::Finding* doubt = doubtAt(bridge, advisor, branch);
-    const project::Round* round = bridge.project().lastRound();
-    const std::string number = round != nullptr ? std::to_string(round->number) : std::string();
+ReadingNotice::ReadingNotice(WorkbookBridge& bridge, const LoopAdvisor& advisor, QObject* parent)
+    : QObject(parent), m_bridge(bridge), m_advisor(advisor) {
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(kRestMilliseconds);
+    connect(&m_rest, &QTimer::timeout, this, &ReadingNotice::tellRest);
+}
+
+bool ReadingNotice::isSaid(const balancing::Assessment& all, const base::Id& branch,
+                           bool hasOpenedRound) const {
+    const balancing::Finding* doubt = doubtAt(m_bridge, m_advisor, all, branch);
     if (doubt == nullptr) {
-        if (hasOpenedRound) {
-            emit bridge.messageRaised(base::Fault{&kRoundOpenedByTry, {}, {number}});
-        } else if (bridge.isNobodyChosen()) {
-            emit bridge.messageRaised(base::Fault{&kNobodyChosen, {}, {}});
-        } else {
-            emit bridge.messageCleared();
-        }
         return false;
     }
-    base::Fault told = withCure(bridge, doubt->fault, branch);
+    base::Fault told = withCure(m_bridge, doubt->fault, branch);
     if (hasOpenedRound) {
         told = base::Fault{&kRoundOpenedAndDoubt,
-                           bridge.project().branches().at(branch).tag,
-                           {number, text::sentence(told).toStdString()}};
+                           m_bridge.project().branches().at(branch).tag,
+                           {std::to_string(all.roundNumber), text::sentence(told).toStdString()}};
     }
-    emit bridge.messageRaised(told);
+    emit m_bridge.messageRaised(told);
     return true;
+}
+
+bool ReadingNotice::tell(const base::Id& branch, bool hasOpenedRound) {
+    m_told.reset();
+    m_rest.stop();
+    const balancing::Assessment& all = m_bridge.assessment();
+    if (isSaid(all, branch, hasOpenedRound)) {
+        return true;
+    }
+    if (hasOpenedRound) {
+        emit m_bridge.messageRaised(base::Fault{&kRoundOpenedByTry, {}, {std::to_string(all.roundNumber)}});
+    } else if (m_bridge.isNobodyChosen()) {
+        emit m_bridge.messageRaised(base::Fault{&kNobodyChosen, {}, {}});
+    } else {
+        emit m_bridge.messageCleared();
+    }
+    if (const auto reading = all.branches[m_bridge.project().branches().indexOf(branch)].reading) {
+        m_told = Told{branch, *reading, hasOpenedRound};
+        m_rest.start();
+    }
+    return false;
+}
+
+void ReadingNotice::tellRest() {
+    const std::optional<std::size_t> index =
+        m_told ? m_bridge.project().branches().findIndex(m_told->branch) : std::nullopt;
+    // Undone, struck or read again, it has nothing to say any more.
+    if (index && m_bridge.assessment().branches[*index].reading == m_told->reading) {
+        isSaid(m_bridge.assessmentInFull(), m_told->branch, m_told->hasOpenedRound);
+    }
+    m_told.reset();
 }
 
 }  // namespace ww::ui

@@ -1,6 +1,8 @@
 // What is said right after a reading was stored. Not for deciding whether it is doubtful (core/balancing).
 #pragma once
 
+#include <QTimer>
+
 #include "ui/loop_advisor.h"
 
 namespace ww::ui {
@@ -8,11 +10,31 @@ namespace ww::ui {
 inline constexpr base::MessageForm kRoundOpenedByTry{
     "round_opened_by_try", "round {1} opened; close it (Ctrl+Shift+W) once its valves are held and read"};
 
-/// Raises the first doubt about the counting reading of a branch as a message, with the fix that one key
-/// takes where there is one, and that the reading opened a round where it did. Where there is no doubt it says
-/// that readings name nobody, or clears the message. What the learned loop advises otherwise is not said. True
-/// where there is a doubt.
-bool tellDoubt(WorkbookBridge& bridge, const LoopAdvisor& advisor, const base::Id& branch,
-               bool hasOpenedRound = false);
+class ReadingNotice : public QObject {
+  public:
+    ReadingNotice(WorkbookBridge& bridge, const LoopAdvisor& advisor, QObject* parent = nullptr);
+
+    /// Raises the first doubt about the counting reading of a branch as a message, with the fix that one key
+    /// takes where there is one, and that the reading opened a round where it did. Where there is no doubt it
+    /// says that readings name nobody, or clears the message; what else the checks find at the branch is said
+    /// as soon as the hand rests, so that no key waits for them. What the learned loop advises otherwise is
+    /// not said. True where there is a doubt.
+    bool tell(const base::Id& branch, bool hasOpenedRound = false);
+
+  private:
+    /// A reading that nothing was said of yet.
+    struct Told {
+        base::Id branch;
+        base::Id reading;
+        bool hasOpenedRound = false;
+    };
+    bool isSaid(const balancing::Assessment& all, const base::Id& branch, bool hasOpenedRound) const;
+    void tellRest();
+
+    WorkbookBridge& m_bridge;
+    const LoopAdvisor& m_advisor;
+    QTimer m_rest;
+    std::optional<Told> m_told;
+};
 
 }  // namespace ww::ui

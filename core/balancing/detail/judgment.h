@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/balancing/detail/doubts.h"
-#include "core/balancing/round_before.h"
+#include "core/balancing/round_memory.h"
 
 namespace ww::balancing::detail {
 
@@ -13,16 +13,15 @@ const project::Round* previousRound(const project::Project& project, const proje
 /// The round before the judged one, computed when something first asks for it.
 class Before {
   public:
-    /// A null round has none before it. What was `kept` from an earlier judgement is not computed again; null
-    /// where nothing is kept.
-    Before(const project::Project& project, const project::Round* round, RoundBefore* kept);
+    /// A null round has none before it. What `memory` keeps is not computed again; null where nothing is kept.
+    Before(const project::Project& project, const project::Round* round, RoundMemory* memory);
     /// Null where there is no round before.
     const RoundNumbers* numbers();
 
   private:
     const project::Project& m_project;
     const project::Round* m_round;
-    RoundBefore* m_kept;
+    RoundMemory* m_memory;
     std::optional<RoundNumbers> m_own;  ///< where nothing is kept
 };
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/expects.h"
 #include "core/base/root_sum_square.h"
 
 namespace ww::balancing::detail {
@@ -206,13 +207,11 @@ bool isUnthrottled(const Project& project, const BranchResult& branch) {
     return branch.isFullyOpen || !project.branches()[branch.branch].valve;
 }
 
-RoundNumbers roundNumbers(const Project& project, const project::Round* round, LookBack lookBack) {
-    const bool fillGaps = lookBack == LookBack::ToFillGaps;
-    const BranchTree& tree = project.tree();
+RoundNumbers ownNumbers(const Project& project, const project::Round* round, LookBack lookBack) {
     RoundNumbers out;
     out.round = round;
     out.branches.resize(project.branches().size());
-    fillDesign(project, tree, out);
+    fillDesign(project, project.tree(), out);
     if (round != nullptr) {
         out.readings = readingsByBranch(project, round->id);
         out.earlier = earlierReadings(project, *round, out.readings, lookBack);
@@ -221,12 +220,40 @@ RoundNumbers roundNumbers(const Project& project, const project::Round* round, L
         out.earlier.resize(out.branches.size());
     }
     for (std::size_t i = 0; i < out.branches.size(); ++i) {
-        fillOwnFlow(project, out, i, fillGaps);
+        fillOwnFlow(project, out, i, lookBack == LookBack::ToFillGaps);
     }
-    const Sums sums = fillSums(tree, out);
-    fillShares(out, shareBase_m3s(tree, sums, out, fillGaps));
-    out.groups = groupResults(project, out.branches);
-    out.index = indexCircuit(project, out.branches, out.groups);
+    return out;
+}
+
+void readAgain(const Project& project, LookBack lookBack, std::span<const std::size_t> branches,
+               RoundNumbers& numbers) {
+    EXPECTS(numbers.round != nullptr);
+    readAgain(project, numbers.round->id, branches, numbers.readings);
+    lookBackAgain(project, *numbers.round, numbers.readings, lookBack, branches, numbers.earlier);
+    for (const std::size_t branch : branches) {
+        BranchResult& result = numbers.branches[branch];
+        BranchResult anew;
+        anew.branch = branch;
+        anew.isTerminal = result.isTerminal;
+        anew.isSelfActing = result.isSelfActing;
+        anew.isMatchable = result.isMatchable;
+        anew.designFlow = result.designFlow;
+        result = anew;
+        fillOwnFlow(project, numbers, branch, lookBack == LookBack::ToFillGaps);
+    }
+}
+
+void addUp(const Project& project, LookBack lookBack, RoundNumbers& numbers) {
+    const BranchTree& tree = project.tree();
+    const Sums sums = fillSums(tree, numbers);
+    fillShares(numbers, shareBase_m3s(tree, sums, numbers, lookBack == LookBack::ToFillGaps));
+    numbers.groups = groupResults(project, numbers.branches);
+    numbers.index = indexCircuit(project, numbers.branches, numbers.groups);
+}
+
+RoundNumbers roundNumbers(const Project& project, const project::Round* round, LookBack lookBack) {
+    RoundNumbers out = ownNumbers(project, round, lookBack);
+    addUp(project, lookBack, out);
     return out;
 }
 

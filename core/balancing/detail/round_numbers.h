@@ -2,6 +2,8 @@
 // Not for states, findings or the verdict (judgment.h).
 #pragma once
 
+#include <span>
+
 #include "core/balancing/detail/branch_flow.h"
 
 namespace ww::balancing::detail {
@@ -23,6 +25,14 @@ struct RoundNumbers {
 /// stands in for its group in the total. While gaps are filled and a terminal is missing everywhere, shares
 /// are provisional: those that are known keep together their part of the design total.
 RoundNumbers roundNumbers(const project::Project& project, const project::Round* round, LookBack lookBack);
+
+/// The first part of them: what each branch was read to by itself. No sums of groups, no shares, no index.
+RoundNumbers ownNumbers(const project::Project& project, const project::Round* round, LookBack lookBack);
+/// The same anew for some branches of `numbers`, which must have a round.
+void readAgain(const project::Project& project, LookBack lookBack, std::span<const std::size_t> branches,
+               RoundNumbers& numbers);
+/// The second part: sums, shares, groups and index from what each branch was read to.
+void addUp(const project::Project& project, LookBack lookBack, RoundNumbers& numbers);
 
 /// Whether a branch lets through all it can: its valve stands fully open, or it has none to throttle.
 bool isUnthrottled(const project::Project& project, const BranchResult& branch);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <unordered_map>
 
 namespace ww::balancing::detail {
@@ -69,75 +70,102 @@ std::optional<Setting> settingFrom(const Project& project, const Branch& branch,
     return defaultSetting(project, branch);
 }
 
+/// Branches by their ids. Few of many are looked up in a table of their own, which stays in the processor's
+/// cache while the readings of many rounds go by.
+class BranchFinder {
+  public:
+    BranchFinder(const Project& project, std::span<const std::size_t> branches) : m_project(project) {
+        constexpr std::size_t kFew = 8;
+        m_areFew = branches.size() * kFew < project.branches().size();
+        for (std::size_t i = 0; m_areFew && i < branches.size(); ++i) {
+            m_few.emplace(project.branches()[branches[i]].id, branches[i]);
+        }
+    }
+    /// Its index; nothing where it is none of them, though others may be found where they are many.
+    std::optional<std::size_t> find(const base::Id& branch) const {
+        if (!m_areFew) {
+            return m_project.branches().findIndex(branch);
+        }
+        const auto found = m_few.find(branch);
+        return found != m_few.end() ? std::optional(found->second) : std::nullopt;
+    }
+
+  private:
+    const Project& m_project;
+    bool m_areFew = false;
+    std::unordered_map<base::Id, std::size_t> m_few;
+};
+
 /// The branches that still wish for something, and what one earlier round says about them.
 class Asking {
   public:
-    Asking(const Project& project, std::vector<Wish> wishes)
-        : m_project(project), m_wishes(std::move(wishes)) {
-        for (std::size_t i = 0; i < m_wishes.size(); ++i) {
-            if (m_wishes[i].reading || m_wishes[i].setting) {
-                m_open.push_back(i);
-            }
+    Asking(const Project& project, std::span<const std::size_t> branches) : m_project(project) {
+        m_open.reserve(branches.size());
+    }
+    void add(std::size_t branch, Wish wish) {
+        if (wish.reading || wish.setting) {
+            m_open.push_back({branch, wish, {}});
         }
-        m_then.resize(m_open.empty() ? 0 : m_wishes.size());
     }
     bool isDone() const { return m_open.empty(); }
 
     void ask(std::size_t roundIndex, std::vector<EarlierReading>& out) {
         collect(m_project.rounds()[roundIndex].id);
-        std::erase_if(m_open, [&](std::size_t branch) {
-            answer(m_wishes[branch], m_then[branch], roundIndex, out[branch]);
-            m_then[branch] = {};
-            return !m_wishes[branch].reading && !m_wishes[branch].setting;
+        std::erase_if(m_open, [&](Open& open) {
+            answer(open, roundIndex, out[open.branch]);
+            open.then = {};
+            return !open.wish.reading && !open.wish.setting;
         });
     }
 
   private:
-    /// Fills m_then for the branches that ask. Few of many are looked up in a table of their own, which stays
-    /// in the processor's cache while the readings of many rounds go by.
+    struct Open {
+        std::size_t branch = 0;
+        Wish wish;
+        BranchReadings then;
+    };
+
     void collect(const base::Id& round) {
-        constexpr std::size_t kFew = 8;
-        const auto& branches = m_project.branches();
-        const bool areFew = m_open.size() * kFew < branches.size();
-        std::unordered_map<base::Id, std::size_t> asking;
-        for (std::size_t i = 0; areFew && i < m_open.size(); ++i) {
-            asking.emplace(branches[m_open[i]].id, m_open[i]);
+        std::vector<std::size_t> branches;
+        std::vector<std::size_t> placeOf(m_project.branches().size(), m_open.size());
+        for (std::size_t i = 0; i < m_open.size(); ++i) {
+            branches.push_back(m_open[i].branch);
+            placeOf[m_open[i].branch] = i;
         }
+        const BranchFinder finder(m_project, branches);
         for (const std::size_t index : m_project.readingsOf(round)) {
             const Reading& reading = m_project.readings()[index];
-            if (areFew) {
-                const auto found = asking.find(reading.branch);
-                if (found != asking.end() && isCounted(reading)) {
-                    take(m_then[found->second], reading);
-                }
-            } else if (isCounted(reading)) {
-                if (const auto branch = branches.findIndex(reading.branch)) {
-                    take(m_then[*branch], reading);
-                }
+            const auto branch = finder.find(reading.branch);
+            if (branch && placeOf[*branch] < m_open.size() && isCounted(reading)) {
+                take(m_open[placeOf[*branch]].then, reading);
             }
         }
     }
 
-    static void answer(Wish& wish, const BranchReadings& then, std::size_t roundIndex, EarlierReading& out) {
-        if (wish.reading && then.hasValue()) {
-            wish.reading = false;
-            out.readings = then;
+    static void answer(Open& open, std::size_t roundIndex, EarlierReading& out) {
+        if (open.wish.reading && open.then.hasValue()) {
+            open.wish.reading = false;
+            out.readings = open.then;
             out.round = roundIndex;
-            if (then.setAt != nullptr) {
-                out.readAtSetting = Setting::si(then.setAt->setting->value());
+            if (open.then.setAt != nullptr) {
+                out.readAtSetting = Setting::si(open.then.setAt->setting->value());
             }
         }
-        if (wish.setting && then.standing != nullptr) {
-            wish.setting = false;
-            out.settingBefore = then.standing->setting;
+        if (open.wish.setting && open.then.standing != nullptr) {
+            open.wish.setting = false;
+            out.settingBefore = open.then.standing->setting;
         }
     }
 
     const Project& m_project;
-    std::vector<Wish> m_wishes;
-    std::vector<BranchReadings> m_then;
-    std::vector<std::size_t> m_open;
+    std::vector<Open> m_open;
 };
+
+std::vector<std::size_t> everyBranch(const Project& project) {
+    std::vector<std::size_t> all(project.branches().size());
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    return all;
+}
 
 }  // namespace
 
@@ -147,46 +175,65 @@ bool isSameSetting(Setting a, Setting b) {
 }
 
 std::vector<BranchReadings> readingsByBranch(const Project& project, const base::Id& round) {
-    const auto& branches = project.branches();
-    std::vector<BranchReadings> out(branches.size());
+    std::vector<BranchReadings> out(project.branches().size());
+    readAgain(project, round, everyBranch(project), out);
+    return out;
+}
+
+void readAgain(const Project& project, const base::Id& round, std::span<const std::size_t> branches,
+               std::vector<BranchReadings>& out) {
+    if (branches.empty()) {
+        return;
+    }
+    for (const std::size_t branch : branches) {
+        out[branch] = {};
+    }
+    const BranchFinder finder(project, branches);
+    std::vector<bool> isAsked(out.size(), false);
+    for (const std::size_t branch : branches) {
+        isAsked[branch] = true;
+    }
     for (const std::size_t index : project.readingsOf(round)) {
         const Reading& reading = project.readings()[index];
-        if (!isCounted(reading)) {
-            continue;
-        }
-        if (const auto branch = branches.findIndex(reading.branch)) {
+        const auto branch = finder.find(reading.branch);
+        if (branch && isAsked[*branch] && isCounted(reading)) {
             take(out[*branch], reading);
         }
     }
-    return out;
 }
 
 std::vector<EarlierReading> earlierReadings(const Project& project, const project::Round& round,
                                             const std::vector<BranchReadings>& now, LookBack lookBack) {
-    const std::size_t count = now.size();
-    std::vector<EarlierReading> out(count);
-    std::vector<Wish> wishes(count);
-    for (std::size_t i = 0; i < count; ++i) {
-        const bool isRead = now[i].hasValue();
-        wishes[i].reading = isRead ? now[i].dpCount > 0 && lookBack != LookBack::ForSettings
-                                   : lookBack == LookBack::ToFillGaps;
-        wishes[i].setting =
-            project.branches()[i].valve && (isRead ? now[i].setAt : now[i].standing) == nullptr;
+    std::vector<EarlierReading> out(now.size());
+    lookBackAgain(project, round, now, lookBack, everyBranch(project), out);
+    return out;
+}
+
+void lookBackAgain(const Project& project, const project::Round& round,
+                   const std::vector<BranchReadings>& now, LookBack lookBack,
+                   std::span<const std::size_t> branches, std::vector<EarlierReading>& out) {
+    Asking asking(project, branches);
+    for (const std::size_t branch : branches) {
+        out[branch] = {};
+        const BranchReadings& readings = now[branch];
+        const bool isRead = readings.hasValue();
+        asking.add(branch, {.reading = isRead ? readings.dpCount > 0 && lookBack != LookBack::ForSettings
+                                              : lookBack == LookBack::ToFillGaps,
+                            .setting = project.branches()[branch].valve &&
+                                       (isRead ? readings.setAt : readings.standing) == nullptr});
     }
-    Asking asking(project, std::move(wishes));
     const auto order = project.roundsByNumber();
     for (auto at = order.rbegin(); at != order.rend() && !asking.isDone(); ++at) {
         if (project.rounds()[*at].number < round.number) {
             asking.ask(*at, out);
         }
     }
-    for (std::size_t i = 0; i < count; ++i) {
-        if (out[i].readings.counting != nullptr && !out[i].readAtSetting) {
+    for (const std::size_t branch : branches) {
+        if (out[branch].readings.counting != nullptr && !out[branch].readAtSetting) {
             // Read without saying where the valve stood: as the branch was found.
-            out[i].readAtSetting = defaultSetting(project, project.branches()[i]);
+            out[branch].readAtSetting = defaultSetting(project, project.branches()[branch]);
         }
     }
-    return out;
 }
 
 std::optional<Setting> settingRead(const Project& project, const Branch& branch, const BranchReadings& now,

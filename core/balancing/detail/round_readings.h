@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "core/project/project.h"
@@ -32,6 +33,9 @@ struct BranchReadings {
 /// The readings of one round by branch (index into Project::branches()). Readings of a shut valve are left
 /// out: they are no flow and change no setting.
 std::vector<BranchReadings> readingsByBranch(const project::Project& project, const base::Id& round);
+/// The same anew for some branches of `out`.
+void readAgain(const project::Project& project, const base::Id& round, std::span<const std::size_t> branches,
+               std::vector<BranchReadings>& out);
 
 /// What earlier rounds say about a branch: the newest reading with a value, and the newest setting.
 struct EarlierReading {
@@ -51,6 +55,10 @@ enum class LookBack {
 /// Looks back from a round, newest first, only as far as some branch asks for it.
 std::vector<EarlierReading> earlierReadings(const project::Project& project, const project::Round& round,
                                             const std::vector<BranchReadings>& now, LookBack lookBack);
+/// The same anew for some branches of `out`.
+void lookBackAgain(const project::Project& project, const project::Round& round,
+                   const std::vector<BranchReadings>& now, LookBack lookBack,
+                   std::span<const std::size_t> branches, std::vector<EarlierReading>& out);
 
 /// The setting at which a branch was read: of its reading, else as before in the round, else of earlier
 /// rounds, else the branch's own, else fully open; nothing for a branch without a usable valve table.

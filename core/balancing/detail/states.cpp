@@ -63,17 +63,17 @@ const project::Round* previousRound(const Project& project, const project::Round
     return project::lastOwnRound(project, round.number - 1);
 }
 
-Before::Before(const Project& project, const project::Round* round, RoundBefore* kept)
+Before::Before(const Project& project, const project::Round* round, RoundMemory* memory)
     : m_project(project),
       m_round(round != nullptr ? previousRound(project, *round) : nullptr),
-      m_kept(kept) {}
+      m_memory(memory) {}
 
 const RoundNumbers* Before::numbers() {
     if (m_round == nullptr) {
         return nullptr;
     }
-    if (m_kept != nullptr) {
-        return &m_kept->numbers(m_project, *m_round);
+    if (m_memory != nullptr) {
+        return &m_memory->before(m_project, *m_round);
     }
     if (!m_own) {
         m_own = roundNumbers(m_project, m_round, LookBack::ForSettings);

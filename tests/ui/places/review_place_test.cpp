@@ -328,6 +328,8 @@ TEST(ReviewPlace, countsTheOpenRoundAsWalkDoes) {
 TEST(ReviewPlace, theRoundsOfALargeJobAreJudgedBetweenTheEventsOfTheScreen) {
     DeskWindow desk({.terminals = 900, .adjustingRounds = 5}, false);
     desk.window.showPlace(MainWindow::Review);
+    // Opened anew with the rounds in sight, which no other place has asked for.
+    ASSERT_TRUE(desk.bridge().open(desk.bridge().file()));
     ReviewPlace& place = *desk.window.review();
     const auto tables = place.findChildren<QTableView*>();
     const auto rounds = std::find_if(tables.begin(), tables.end(), [](const QTableView* table) {

@@ -11,7 +11,6 @@
 #include "ui/places/adjust/adjust_place.h"
 #include "ui/places/adjust/adjust_words.h"
 #include "ui/places/reading_fix.h"
-#include "ui/places/reading_notice.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
@@ -71,7 +70,7 @@ bool AdjustPlace::store(const QString& text) {
         m_what = what;
         return false;
     }
-    if (!tellDoubt(m_bridge, m_advisor, *place, opensRound) && what == TypedDp::ShutValve) {
+    if (!m_readingNotice.tell(*place, opensRound) && what == TypedDp::ShutValve) {
         const project::Reading* shut = balancing::shutReading(m_bridge.project(), branch);
         emit m_bridge.messageRaised(
             base::Fault{&kReadShut,
@@ -341,7 +340,7 @@ void AdjustPlace::takeFix() {
     }
     const auto taken = takeFixOf(m_bridge, m_advisor, *m_valve.branch());
     if (m_bridge.tell(taken.value_or(base::Fault{&kNoFixOffered, {}, {}}))) {
-        tellDoubt(m_bridge, m_advisor, *m_valve.branch());
+        m_readingNotice.tell(*m_valve.branch());
     }
 }
 

@@ -18,6 +18,7 @@
 #include "ui/places/adjust/kept_order.h"
 #include "ui/places/adjust/strip_delegate.h"
 #include "ui/places/adjust/valve_in_hand.h"
+#include "ui/places/reading_notice.h"
 #include "ui/practice/practice_desk.h"
 #include "ui/widgets/big_figure.h"
 #include "ui/widgets/key_hints.h"
@@ -150,6 +151,7 @@ class AdjustPlace : public QWidget {
 
     WorkbookBridge& m_bridge;
     LoopAdvisor& m_advisor;
+    ReadingNotice m_readingNotice{m_bridge, m_advisor};
     ValveInHand m_valve;
     KeptOrder m_order;
     std::optional<base::Id> m_openRound;

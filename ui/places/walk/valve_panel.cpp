@@ -14,10 +14,12 @@
 
 namespace ww::ui {
 
-ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent)
+ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, AssessedRounds& rounds,
+                       QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
       m_advisor(advisor),
+      m_rounds(rounds),
       m_tag(new QLabel(this)),
       m_serves(new QLabel(this)),
       m_facts(new QLabel(this)),
@@ -73,10 +75,9 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidg
     }
     layout->addStretch(1);
     connect(m_noteButton, &QPushButton::clicked, this, &ValvePanel::notesWanted);
-    connect(&bridge, &WorkbookBridge::changed, this, &ValvePanel::refresh);
-    connect(&bridge, &WorkbookBridge::branchSelected, this, &ValvePanel::showBranch);
+    connect(&bridge, &WorkbookBridge::changed, m_shown, &ShownRefresh::want);
+    connect(&bridge, &WorkbookBridge::branchSelected, m_shown, &ShownRefresh::want);
     connect(&advisor, &LoopAdvisor::changed, this, &ValvePanel::showLearned);
-    showBranch();
 }
 
 void ValvePanel::setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics) {
@@ -85,17 +86,6 @@ void ValvePanel::setTokens(const theme::Tokens& tokens, const theme::Metrics& me
     large.setPointSizeF(metrics.textPoints * 1.6);
     large.setBold(true);
     m_tag->setFont(large);
-}
-
-void ValvePanel::refresh(const project::ChangeSet& changes) {
-    using project::RecordKind;
-    const bool isDesign = changes.isEmpty() || changes.touches(RecordKind::Job) ||
-                          changes.touches(RecordKind::Branch) || changes.touches(RecordKind::ValveModel) ||
-                          changes.touches(RecordKind::Round);
-    if (isDesign) {
-        m_earlierRounds.clear();
-    }
-    showBranch();
 }
 
 QString ValvePanel::valveText(const project::Branch& branch, const balancing::BranchResult& result) const {
@@ -219,10 +209,7 @@ void ValvePanel::showByRound(std::size_t branch) {
     for (const std::size_t i : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[i];
         const bool isLast = last != nullptr && round.id == last->id;
-        if (!isLast && !m_earlierRounds.contains(round.id)) {
-            m_earlierRounds.emplace(round.id, m_bridge.assessmentOf(round.id));
-        }
-        const balancing::Assessment& judged = isLast ? m_bridge.assessment() : m_earlierRounds.at(round.id);
+        const balancing::Assessment& judged = isLast ? m_bridge.assessment() : m_rounds.of(round.id);
         const balancing::BranchResult& result = judged.branches[branch];
         const bool isShown = result.ofTarget && !result.isFromEarlierRound;
         ratios.push_back(isShown ? std::optional(result.ofTarget->si()) : std::nullopt);

@@ -5,9 +5,10 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QWidget>
-#include <unordered_map>
 
+#include "ui/assessed_rounds.h"
 #include "ui/loop_advisor.h"
+#include "ui/widgets/shown_refresh.h"
 #include "ui/widgets/sparkline.h"
 #include "ui/workbook_bridge.h"
 
@@ -17,7 +18,8 @@ class ValvePanel : public QWidget {
     Q_OBJECT
 
   public:
-    ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
+    ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, AssessedRounds& rounds,
+               QWidget* parent = nullptr);
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
 
   signals:
@@ -25,7 +27,6 @@ class ValvePanel : public QWidget {
     void notesWanted();
 
   private:
-    void refresh(const project::ChangeSet& changes);
     void showBranch();
     void showByRound(std::size_t branch);
     void showLearned();
@@ -35,6 +36,8 @@ class ValvePanel : public QWidget {
 
     WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
+    AssessedRounds& m_rounds;
+    ShownRefresh* m_shown = new ShownRefresh(this, [this] { showBranch(); });
     QLabel* m_tag;
     QLabel* m_serves;
     QLabel* m_facts;
@@ -46,7 +49,6 @@ class ValvePanel : public QWidget {
     QLabel* m_notes;
     QPushButton* m_noteButton;
     /// Judged rounds that are over; they change only when the job's design does.
-    std::unordered_map<base::Id, balancing::Assessment> m_earlierRounds;
 };
 
 }  // namespace ww::ui

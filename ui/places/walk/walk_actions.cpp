@@ -12,7 +12,6 @@
 #include "ui/charts/convergence_chart_data.h"
 #include "ui/models/branch_roles.h"
 #include "ui/places/reading_fix.h"
-#include "ui/places/reading_notice.h"
 #include "ui/places/walk/walk_place.h"
 #include "ui/text/format.h"
 
@@ -74,7 +73,7 @@ void WalkPlace::takeFix() {
         if (const auto taken = takeFixOf(m_bridge, m_advisor, branch)) {
             if (m_bridge.tell(*taken)) {
                 m_grid->flash(row);
-                tellDoubt(m_bridge, m_advisor, branch);
+                m_readingNotice.tell(branch);
             }
             return;
         }
@@ -169,7 +168,7 @@ void WalkPlace::takeMeter(PracticeDesk& desk) {
         m_grid->commitEdit();
         return;
     }
-    if (m_card->isVisible() && m_card->isTyped()) {
+    if (m_isCard && m_card->isVisible() && m_card->isTyped()) {
         if (m_card->setting()->commit()) {
             m_card->dp()->commit();
         }
@@ -190,7 +189,7 @@ void WalkPlace::takeMeter(PracticeDesk& desk) {
     m_repeatBranch.reset();
     m_lastByMeter = branch;
     m_grid->flash(row);
-    const bool isDoubtful = tellDoubt(m_bridge, m_advisor, *branch);
+    const bool isDoubtful = m_readingNotice.tell(*branch);
     if (*taken) {
         emit m_bridge.messageRaised(**taken);
     }

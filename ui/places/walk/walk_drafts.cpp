@@ -20,7 +20,8 @@ std::vector<TypedDraft> WalkPlace::drafts() const {
     if (const QModelIndex cell = m_grid->editedCell(); cell.isValid() && m_grid->isTyped()) {
         add(m_model->branchAt(cell.row()), cell.column(), m_grid->editor()->text());
     }
-    for (const ValveCard::Typed& typed : m_card->typed()) {
+    for (const ValveCard::Typed& typed :
+         m_card != nullptr ? m_card->typed() : std::vector<ValveCard::Typed>()) {
         add(typed.branch, typed.column, typed.text);
     }
     return all;

@@ -49,8 +49,8 @@ KeyHints WalkPlace::panelHint(const QWidget& inHand) const {
             .add(tr("Tab next choice"))
             .add(tr("Esc back to the grid"));
     }
-    const auto* close = m_closing->findChild<QPushButton*>(QString(), Qt::FindDirectChildrenOnly);
-    if (panel == m_closing && &inHand == close) {
+    if (panel == m_closing &&
+        &inHand == m_closing->findChild<QPushButton*>(QString(), Qt::FindDirectChildrenOnly)) {
         return keys.add(tr("Enter closes the round"), m_closing->isReady()).add(tr("Esc back to the grid"));
     }
     const auto* field = qobject_cast<const EntryField*>(&inHand);

@@ -29,28 +29,19 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
       m_content(new CurrentStack(this)),
       m_gridPage(new QWidget(m_content)),
       m_grid(new WalkGrid(*m_model, m_gridPage)),
-      m_card(new ValveCard(*m_grid, m_gridPage)),
       m_empty(new QLabel(m_content)),
       m_totals(new MeasuredLabel(m_gridPage)),
       m_findLine(new QWidget(this)),
       m_find(new HintedField(tr("tag or number"), m_findLine)),
       m_side(new CurrentStack(this)),
-      m_valve(new ValvePanel(bridge, advisor, m_side)),
-      m_closing(new CloseRoundPanel(bridge, m_side)),
+      m_valve(new ValvePanel(bridge, advisor, rounds, m_side)),
       m_roundButton(new QPushButton(this)) {
     setAccessibleName(tr("Walk"));
     setAcceptDrops(true);
     buildLayout();
-    const auto storeTyped = [this](const QModelIndex& cell, const QString& text) {
-        return store(cell, text);
-    };
-    const auto goToEnd = [this] { m_roundButton->setFocus(Qt::OtherFocusReason); };
-    m_grid->setStore(storeTyped);
-    m_card->setStore(storeTyped);
-    m_card->hide();
-    connect(m_grid, &EntryTable::enteredAtEnd, this, goToEnd);
-    connect(m_card, &ValveCard::enteredAtEnd, this, goToEnd);
-    connect(m_card, &ValveCard::notesWanted, this, &WalkPlace::editNote);
+    m_grid->setStore([this](const QModelIndex& cell, const QString& text) { return store(cell, text); });
+    connect(m_grid, &EntryTable::enteredAtEnd, this,
+            [this] { m_roundButton->setFocus(Qt::OtherFocusReason); });
     connect(m_grid->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& current, const QModelIndex& previous) {
                 if (current.isValid() && current.row() != previous.row()) {
@@ -73,32 +64,63 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
     connect(&advisor, &LoopAdvisor::changed, this, &WalkPlace::refreshTotals);
     connect(m_find, &QLineEdit::returnPressed, this, &WalkPlace::jump);
     connect(m_valve, &ValvePanel::notesWanted, this, &WalkPlace::editNote);
-    const auto countNotes = [this] {
-        const auto branch = m_bridge.selectedBranch();
-        m_card->setNoteCount(branch ? noteCount(m_bridge, *branch) : 0);
-    };
-    connect(&bridge, &WorkbookBridge::changed, this, countNotes);
-    connect(&bridge, &WorkbookBridge::branchSelected, this, countNotes);
+    connect(&bridge, &WorkbookBridge::changed, this, &WalkPlace::countNotes);
+    connect(&bridge, &WorkbookBridge::branchSelected, this, &WalkPlace::countNotes);
     connect(m_roundButton, &QPushButton::clicked, this,
             [this] { m_bridge.openRoundOrNull() != nullptr ? beginClosing() : beginRound(); });
-    for (auto signal : {&CloseRoundPanel::closed, &CloseRoundPanel::givenUp}) {
-        connect(m_closing, signal, this, [this] {
-            showPanel(m_valve);
-            takeFocus();
-        });
-    }
-    connect(m_closing, &CloseRoundPanel::listed, this, &WalkPlace::hintChanged);
     connect(m_grid, &EntryTable::refusalChanged, this, &WalkPlace::hintChanged);
     connect(m_grid, &EntryTable::editChanged, this, &WalkPlace::typedChanged);
-    connect(m_card, &ValveCard::typedChanged, this, &WalkPlace::typedChanged);
     connect(m_grid, &EntryTable::offerWaits, this, &WalkPlace::tellOffered);
-    connect(m_card, &ValveCard::offerWaits, this, &WalkPlace::tellOffered);
-    connect(m_closing, &CloseRoundPanel::valveWanted, this, [this](const base::Id& branch) {
-        showPanel(m_valve);
-        showBranch(branch);
-        focusEntry();
-    });
     refresh({});
+}
+
+ValveCard* WalkPlace::card() {
+    if (m_card == nullptr) {
+        m_card = new ValveCard(*m_grid, m_gridPage);
+        m_card->hide();
+        m_card->setTokens(m_tokens, m_metrics);
+        m_card->setStore([this](const QModelIndex& cell, const QString& text) { return store(cell, text); });
+        m_gridPage->layout()->removeWidget(m_totals);
+        auto* page = static_cast<QVBoxLayout*>(m_gridPage->layout());
+        page->addWidget(m_card, 1);
+        page->addWidget(m_totals);
+        connect(m_card, &ValveCard::enteredAtEnd, this,
+                [this] { m_roundButton->setFocus(Qt::OtherFocusReason); });
+        connect(m_card, &ValveCard::notesWanted, this, &WalkPlace::editNote);
+        connect(m_card, &ValveCard::typedChanged, this, &WalkPlace::typedChanged);
+        connect(m_card, &ValveCard::offerWaits, this, &WalkPlace::tellOffered);
+        countNotes();
+        emit pageMade();
+    }
+    return m_card;
+}
+
+void WalkPlace::countNotes() {
+    const auto branch = m_bridge.selectedBranch();
+    if (m_card != nullptr) {
+        m_card->setNoteCount(branch ? noteCount(m_bridge, *branch) : 0);
+    }
+}
+
+CloseRoundPanel* WalkPlace::closing() {
+    if (m_closing == nullptr) {
+        m_closing = new CloseRoundPanel(m_bridge, m_side);
+        m_side->addWidget(m_closing);
+        for (auto signal : {&CloseRoundPanel::closed, &CloseRoundPanel::givenUp}) {
+            connect(m_closing, signal, this, [this] {
+                showPanel(m_valve);
+                takeFocus();
+            });
+        }
+        connect(m_closing, &CloseRoundPanel::listed, this, &WalkPlace::hintChanged);
+        connect(m_closing, &CloseRoundPanel::valveWanted, this, [this](const base::Id& branch) {
+            showPanel(m_valve);
+            showBranch(branch);
+            focusEntry();
+        });
+        emit pageMade();
+    }
+    return m_closing;
 }
 
 NotePanel* WalkPlace::notes() {
@@ -150,7 +172,6 @@ void WalkPlace::buildLayout() {
     gridLayout->setContentsMargins(0, 0, 0, 0);
     gridLayout->setSpacing(4);
     gridLayout->addWidget(m_grid, 1);
-    gridLayout->addWidget(m_card, 1);
     gridLayout->addWidget(m_totals);
     m_totals->setTextFormat(Qt::RichText);
     m_totals->setWordWrap(true);
@@ -170,9 +191,7 @@ void WalkPlace::buildLayout() {
     findLine->setContentsMargins(0, 0, 0, 0);
     findLine->addWidget(m_findLabel);
     findLine->addWidget(m_find, 1);
-    for (QWidget* panel : std::initializer_list<QWidget*>{m_valve, m_closing}) {
-        m_side->addWidget(panel);
-    }
+    m_side->addWidget(m_valve);
     m_beside = new QVBoxLayout;
     m_beside->setSpacing(10);
     m_beside->addWidget(m_findLine);
@@ -194,7 +213,9 @@ void WalkPlace::setMetrics(const theme::Metrics& metrics) {
     m_metrics = metrics;
     m_totals->setMinimumHeight(metrics.totalsHeight);
     m_grid->setTokens(m_tokens, metrics);
-    m_card->setTokens(m_tokens, metrics);
+    if (m_card != nullptr) {
+        m_card->setTokens(m_tokens, metrics);
+    }
     m_valve->setTokens(m_tokens, metrics);
     findRoom();
     arrange();
@@ -225,7 +246,7 @@ void WalkPlace::setCard(Card card) {
         return;
     }
     m_isBesidePad = isBesidePad;
-    m_card->setNarrow(isBesidePad);
+    this->card()->setNarrow(isBesidePad);
     const bool hadKeys = m_grid->hasFocus() || m_grid->isEditing() || m_card->isAncestorOf(focusWidget());
     m_isCard = isCard;
     m_grid->setVisible(!isCard);

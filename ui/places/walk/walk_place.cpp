@@ -5,7 +5,6 @@
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "ui/charts/chart_view.h"
-#include "ui/places/reading_notice.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -33,7 +32,9 @@ bool isMethodMissing(const project::Project& project, const base::Id& branch) {
 void WalkPlace::setTokens(const theme::Tokens& tokens) {
     m_tokens = tokens;
     m_grid->setTokens(tokens, m_metrics);
-    m_card->setTokens(tokens, m_metrics);
+    if (m_card != nullptr) {
+        m_card->setTokens(tokens, m_metrics);
+    }
     m_valve->setTokens(tokens, m_metrics);
     if (m_convergence != nullptr) {
         m_convergence->setTokens(tokens);
@@ -60,7 +61,9 @@ void WalkPlace::focusEntry() {
 void WalkPlace::refresh(const project::ChangeSet& changes) {
     if (changes.isEmpty()) {
         m_repeatBranch.reset();
-        m_card->forgetTyped();
+        if (m_card != nullptr) {
+            m_card->forgetTyped();
+        }
         showPanel(m_valve);
     }
     if (changes.isEmpty() || !m_grid->currentIndex().isValid()) {
@@ -192,7 +195,7 @@ bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
         m_repeatBranch.reset();
     }
     m_grid->flash(cell.row());
-    if (!tellDoubt(m_bridge, m_advisor, branch) && isMethodMissing(m_bridge.project(), branch)) {
+    if (!m_readingNotice.tell(branch) && isMethodMissing(m_bridge.project(), branch)) {
         emit m_bridge.messageRaised(
             base::Fault{&kFlowWithoutMethod, m_bridge.project().branches().at(branch).tag, {}});
     }
@@ -241,7 +244,7 @@ void WalkPlace::beginClosing() {
         emit m_bridge.messageRaised(base::Fault{&kNoRoundOpen, {}, {}});
         return;
     }
-    showPanel(m_closing);
+    showPanel(closing());
     m_closing->begin();
 }
 

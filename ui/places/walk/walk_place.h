@@ -9,6 +9,7 @@
 #include <QWidget>
 
 #include "ui/assessed_rounds.h"
+#include "ui/places/reading_notice.h"
 #include "ui/places/walk/note_panel.h"
 #include "ui/places/walk/round_panels.h"
 #include "ui/places/walk/valve_card.h"
@@ -46,7 +47,8 @@ class WalkPlace : public QWidget {
     /// Whether a reading can be typed at the valve in hand: a round is open, and the valves are shown.
     bool takesReadings() const;
     WalkGrid* grid() const { return m_grid; }
-    ValveCard* card() const { return m_card; }
+    /// Made when it is first asked for.
+    ValveCard* card();
     /// What is typed here and not entered.
     std::vector<TypedDraft> drafts() const;
     /// Puts back into its cell what was typed before and never entered; the keys stay where they are. False
@@ -109,6 +111,8 @@ class WalkPlace : public QWidget {
     void buildLayout();
     NotePanel* notes();
     OpenRoundPanel* opening();
+    CloseRoundPanel* closing();
+    void countNotes();
     charts::ChartView* convergence();
     /// Puts the parts where the grid or the card, and the panel shown, want them.
     void arrange();
@@ -123,11 +127,11 @@ class WalkPlace : public QWidget {
     WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     AssessedRounds& m_rounds;
+    ReadingNotice m_readingNotice{m_bridge, m_advisor};
     WalkModel* m_model;
     CurrentStack* m_content;
     QWidget* m_gridPage;
     WalkGrid* m_grid;
-    ValveCard* m_card;
     QLabel* m_empty;
     QLabel* m_totals;
     QWidget* m_findLine;
@@ -135,10 +139,11 @@ class WalkPlace : public QWidget {
     QLineEdit* m_find;
     CurrentStack* m_side;
     ValvePanel* m_valve;
-    NotePanel* m_notes = nullptr;                ///< made when it is first shown
+    ValveCard* m_card = nullptr;                 ///< made when it is first shown
+    NotePanel* m_notes = nullptr;                ///< as well
     OpenRoundPanel* m_opening = nullptr;         ///< as well
+    CloseRoundPanel* m_closing = nullptr;        ///< as well
     charts::ChartView* m_convergence = nullptr;  ///< as well
-    CloseRoundPanel* m_closing;
     QPushButton* m_roundButton;
     QBoxLayout* m_whole = nullptr;
     QBoxLayout* m_beside = nullptr;
