@@ -7,6 +7,7 @@
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QTabWidget>
 #include <algorithm>
@@ -159,6 +160,39 @@ TEST(ReviewPlace, onlyASupervisorAcceptsAndWithdrawingNeedsAReason) {
     withdraw->click();
     EXPECT_EQ(desk.state(), RoundState::Sent);
     EXPECT_EQ(desk.project().lastRound()->reason, "wrong meter");
+}
+
+TEST(ReviewPlace, whoReadTheRoundIsTurnedAwayAndThePersonIsChangedBesideTheButton) {
+    ReviewDesk desk;
+    const base::Id read = desk.project().branchTagged("B-03")->id;
+    project::Reading byBoss =
+        *balancing::countingReading(desk.project(), desk.project().lastRound()->id, read);
+    project::Person other;
+    other.id = desk.bridge().newId();
+    other.name = "S. Olsen";
+    other.role = project::PersonRole::Engineer;
+    ASSERT_TRUE(desk.bridge().apply({"engineer", {other}, {}, true}).ok());
+    desk.actAs(true);
+    auto back = balancing::withdrawRound(desk.project(), desk.project().lastRound()->id, "one more",
+                                         desk.bridge().reviewContext());
+    ASSERT_TRUE(desk.bridge().apply(back).ok());
+    byBoss.person = desk.bridge().person();
+    ASSERT_TRUE(desk.bridge().apply({"read by the supervisor", {byBoss}, {}, true}).ok());
+    desk.send();
+    desk.review();
+    desk.actAs(true);
+    QPushButton* accept = desk.button("Accept Round");
+    EXPECT_FALSE(accept->isEnabled());
+    EXPECT_TRUE(accept->toolTip().contains("S. Olsen")) << accept->toolTip().toStdString();
+    const QPushButton* person = desk.button("Change Person");
+    ASSERT_NE(person, nullptr);
+    ASSERT_EQ(person->menu()->actions().size(), 1) << "who may, and nobody else";
+    person->menu()->actions().front()->trigger();
+    EXPECT_TRUE(accept->isEnabled());
+    EXPECT_FALSE(person->isVisible());
+    accept->click();
+    EXPECT_EQ(desk.state(), RoundState::Accepted);
+    EXPECT_EQ(desk.project().lastRound()->decidedBy, "S. Olsen");
 }
 
 TEST(ReviewPlace, comparesExactlyTheChangedRowsAndStrikesCorrections) {
