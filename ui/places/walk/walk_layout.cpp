@@ -36,7 +36,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
       m_find(new HintedField(tr("tag or number"), m_findLine)),
       m_side(new CurrentStack(this)),
       m_valve(new ValvePanel(bridge, advisor, m_side)),
-      m_closing(new CloseRoundPanel(bridge, m_side)),
+      m_closing(new CloseRoundPanel(bridge, advisor, m_side)),
       m_roundButton(new QPushButton(this)) {
     setAccessibleName(tr("Walk"));
     setAcceptDrops(true);
