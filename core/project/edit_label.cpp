@@ -28,6 +28,7 @@ constexpr auto kLabelForms = std::to_array<const base::MessageForm*>({&labels::k
                                                                       &labels::kPastedReadings,
                                                                       &labels::kGaugeRise,
                                                                       &labels::kPumpTest,
+                                                                      &labels::kPumpTestEmptied,
                                                                       &labels::kOpenRound,
                                                                       &labels::kOpenWitness,
                                                                       &labels::kCloseRound,

@@ -39,6 +39,7 @@ inline constexpr MessageForm kPastedReading{"label_pasted_reading", "1 pasted re
 inline constexpr MessageForm kPastedReadings{"label_pasted_readings", "{1} pasted readings"};
 inline constexpr MessageForm kGaugeRise{"label_gauge_rise", "gauge rise {1}, {2}"};
 inline constexpr MessageForm kPumpTest{"label_pump_test", "test of {1}, {2w}: {3w} = {4}"};
+inline constexpr MessageForm kPumpTestEmptied{"label_pump_test_emptied", "test of {1}, {2w}: {3w} removed"};
 inline constexpr MessageForm kOpenRound{"label_open_round", "open round {1}"};
 inline constexpr MessageForm kOpenWitness{"label_open_witness", "open round {1}, witness of {2} terminals"};
 inline constexpr MessageForm kCloseRound{"label_close_round", "close round {1}"};
