@@ -2,6 +2,8 @@
 // source.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/walk.h"
 #include "core/balancing/walk_progress.h"
