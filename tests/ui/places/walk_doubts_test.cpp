@@ -7,6 +7,7 @@
 
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_progress.h"
+#include "tests/support/solved_job.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/pump_rig.h"
 #include "ui/places/reading_fix.h"
@@ -158,12 +159,13 @@ TEST(WalkPlace, totalsAndTheClosingOfTheRoundCallTheSameDoubtful) {
 }
 
 TEST(WalkPlace, aReadingThatDoesNotFitTheOthersIsListedBeforeTheRoundIsClosed) {
-    DeskWindow desk({.terminals = 12});
-    const auto readings = support::walkReadings(desk.project());
-    for (std::size_t i = 0; i < readings.size(); ++i) {
-        const auto dp = base::Decimal::parse(readings[i]);
-        desk.enter(QString::fromStdString(i == 4 ? base::Decimal::fromNumber(1.7 * dp->value(), 1).text()
-                                                 : readings[i]));
+    constexpr int kTerminals = 12;
+    constexpr int kWrong = 5;
+    const support::SolvedJob job(kTerminals);
+    DeskWindow desk(job.content(), true);
+    for (int i = 1; i <= kTerminals; ++i) {
+        const QString right = QString::fromStdString(job.readAt({}, support::SolvedJob::tagOf(i)));
+        desk.enter(i == kWrong ? QString::number(1.7 * right.toDouble(), 'f', 1) : right);
     }
     const base::Id round = desk.project().lastRound()->id;
     constexpr int kPatience_ms = 20'000;
@@ -172,7 +174,7 @@ TEST(WalkPlace, aReadingThatDoesNotFitTheOthersIsListedBeforeTheRoundIsClosed) {
     const auto doubts = doubtsOf(desk.window.advisor(), desk.project(), round);
     ASSERT_EQ(doubts.size(), 1U);
     const project::Branch& branch = desk.project().branches()[doubts.front()->branch];
-    EXPECT_EQ(branch.tag, "B-05");
+    EXPECT_EQ(branch.tag, support::SolvedJob::tagOf(kWrong));
     EXPECT_TRUE(totalsOf(desk).contains("doubts"));
     EXPECT_TRUE(closingOf(desk).contains("do not fit the others") ||
                 closingOf(desk).contains("does not fit the others"));
