@@ -37,7 +37,7 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
         TextRow row;
         row.cells = {QString::number(entry.sequence), text::moment(entry.time),
                      QString::fromStdString(entry.person), QString::fromStdString(entry.machine),
-                     text::label(entry.label)};
+                     text::label(entry)};
         rows.push_back(std::move(row));
     }
     m_actions->setRows(std::move(rows));

@@ -9,6 +9,7 @@
 
 #include "core/balancing/standing_readings.h"
 
+#include "ui/alt_chords.h"
 #include "ui/file_messages.h"
 #include "ui/merge/merge_messages.h"
 #include "ui/mnemonics.h"
@@ -46,6 +47,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_keyLine(new KeyLine(this)),
       m_folded(new QMenu(this)) {
     qApp->installEventFilter(new PlainLabels(this));
+    qApp->installEventFilter(new AltChords(this));
     // What is made in the window has its font from the start.
     setFont(m_look.font);
     m_commands->fill(menuBar());

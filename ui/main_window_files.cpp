@@ -63,7 +63,7 @@ bool MainWindow::reopenFile(Opening opening) {
         return false;
     }
     if (const auto stored = m_bridge.lastStored(); stored && m_notice->message().isEmpty()) {
-        raise(base::Fault{&kJobBack, {}, {text::label(stored->label).toStdString()}});
+        raise(base::Fault{&kJobBack, {}, {text::label(*stored).toStdString()}});
     }
     return true;
 }

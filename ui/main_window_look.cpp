@@ -76,7 +76,7 @@ void MainWindow::applyLook() {
     m_sideList->setFixedWidth(
         std::max(m_look.metrics.sideListWidth, m_sideList->sizeHintForColumn(0) + kItemMargin));
     m_keyLine->setFixedHeight(std::max(m_look.metrics.keyLineHeight, QFontMetrics(m_look.font).height() + 4));
-    m_notice->setFixedHeight(std::max(34, 2 * QFontMetrics(m_look.font).height() + 4));
+    m_notice->setReserved(std::max(34, 2 * QFontMetrics(m_look.font).height() + 4));
     for (const PlaceEntry& entry : m_places) {
         if (entry.widget != nullptr) {
             entry.setLook(m_look);

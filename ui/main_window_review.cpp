@@ -9,6 +9,7 @@
 #include "ui/journal_dialog.h"
 #include "ui/main_window.h"
 #include "ui/places/job/job_place.h"
+#include "ui/places/reading_fix.h"
 #include "ui/places/report/report_place.h"
 #include "ui/places/report/signing_panel.h"
 #include "ui/places/review/review_place.h"
@@ -131,7 +132,14 @@ void MainWindow::tellUnread(const base::Id& branch) {
 
 void MainWindow::goToOpenItem(bool isForward) {
     const project::Project& project = m_bridge.project();
-    const std::vector<base::Id> open = balancing::openBranches(project);
+    const project::Round* inHand = project::roundInHand(project);
+    std::vector<base::Id> doubted;
+    if (inHand != nullptr) {
+        for (const balancing::DoubtfulReading* doubt : doubtsOf(m_advisor, project, inHand->id)) {
+            doubted.push_back(project.branches()[doubt->branch].id);
+        }
+    }
+    const std::vector<base::Id> open = balancing::openBranches(project, doubted);
     if (open.empty()) {
         sayNextStep();
         return;
@@ -166,7 +174,8 @@ void MainWindow::goToOpenItem(bool isForward) {
             return;
         }
     }
-    tellUnread(target);
+    const bool isDoubted = std::find(doubted.begin(), doubted.end(), target) != doubted.end();
+    isDoubted ? raise(doubtfulAt(m_advisor, project, target)->why) : tellUnread(target);
 }
 
 void MainWindow::listDeficiency() {

@@ -247,7 +247,7 @@ StripText stripText(const WorkbookBridge& bridge, theme::Display display, StripL
         const QString time = QString::fromStdString(stored->time.timeOfDay());
         const bool isToday = stored->time.date() == bridge.now().date();
         const QString when = isToday ? time : QString::fromStdString(stored->time.date());
-        const QString what = text::label(stored->label);
+        const QString what = text::label(*stored);
         // A job that was just opened says where it stands, also in few words.
         if (bridge.storedCount() == 0) {
             strip.stored =

@@ -213,6 +213,14 @@ std::optional<base::Id> WorkbookBridge::person() const {
     return m_person && project().people().contains(*m_person) ? m_person : std::nullopt;
 }
 
+std::optional<base::Id> WorkbookBridge::nextReader() const {
+    const project::Round* last = project().lastRound();
+    const project::Person* chosen = person() ? project().people().find(*person()) : nullptr;
+    const bool hasDecided = last != nullptr && chosen != nullptr && last->decidedBy == chosen->name;
+    const auto reader = hasDecided ? project::lastReader(project()) : std::nullopt;
+    return reader ? reader : person();
+}
+
 void WorkbookBridge::setInstrument(std::optional<base::Id> instrument) {
     m_instrument = instrument;
     emit instrumentChanged();

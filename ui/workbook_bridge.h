@@ -130,6 +130,9 @@ class WorkbookBridge : public QObject {
     /// Readings and journal records name this person from now on; without one readings name nobody, and the
     /// journal the account.
     void setPerson(std::optional<base::Id> person);
+    /// Who reads next: the person chosen, unless that one has just decided on the last round; then who read
+    /// it.
+    std::optional<base::Id> nextReader() const;
     /// Whether the job has people and none of them is chosen here.
     bool isNobodyChosen() const { return !project().people().empty() && !person(); }
     base::Id newId() const { return m_desk.ids.next(); }

@@ -109,20 +109,37 @@ const base::MessageForm& waitsFor(project::RoundState state) {
 
 void addRounds(const Project& project, const Assessment& assessment, Lines& lines) {
     std::string others;
+    std::string own;
+    bool isIndependent = true;
+    const auto addTo = [](std::string& list, int number) {
+        list += (list.empty() ? "" : ", ") + std::to_string(number);
+    };
     const Round* final = assessment.round ? project.rounds().find(*assessment.round) : nullptr;
     for (const std::size_t index : project.roundsByNumber()) {
         const Round& round = project.rounds()[index];
         if (&round != final && round.state != project::RoundState::Accepted) {
-            others += (others.empty() ? "" : ", ") + std::to_string(round.number);
+            addTo(others, round.number);
+        }
+        if (project::isSelfAccepted(project, round)) {
+            isIndependent = false;
+            if (round.reason.empty()) {
+                addTo(own, round.number);
+            } else {
+                lines.warns(kSignOwnAcceptanceWhy,
+                            {std::to_string(round.number), round.decidedBy, round.reason});
+            }
         }
     }
     const bool isFinalAccepted = final != nullptr && final->state == project::RoundState::Accepted;
     if (final != nullptr && !isFinalAccepted) {
         lines.blocks(waitsFor(final->state), {std::to_string(final->number)});
     }
+    if (!own.empty()) {
+        lines.needsReason({&kSignOwnAcceptance, "", {own}});
+    }
     if (!others.empty()) {
         lines.needsReason({&kSignRoundNotAccepted, "", {others}});
-    } else if (isFinalAccepted) {
+    } else if (isFinalAccepted && isIndependent) {
         lines.good(kSignRounds);
     }
 }

@@ -63,6 +63,11 @@ inline constexpr base::MessageForm kSignFinalSentBack{
     "round {1} was sent back; answer its comments, send it again and have it accepted by a supervisor"};
 inline constexpr base::MessageForm kSignRoundNotAccepted{
     "sign_round_not_accepted", "rounds that are not accepted: {1}; have them accepted or give the reason"};
+inline constexpr base::MessageForm kSignOwnAcceptance{
+    "sign_own_acceptance",
+    "rounds accepted by one who read or sent them: {1}; have somebody else accept them or give the reason"};
+inline constexpr base::MessageForm kSignOwnAcceptanceWhy{
+    "sign_own_acceptance_why", "round {1} was accepted by {2}, who also read or sent it: {3}"};
 inline constexpr base::MessageForm kSignVerdictOpen{
     "sign_verdict_open",
     "by the readings the last round is {1w}; go on balancing, or give the reason why it stays so"};

@@ -65,12 +65,12 @@ base::Result<Edit> sendRound(const Project& project, const Id& id, ReviewContext
     return withRound(std::move(round), project::labels::kSendRound);
 }
 
-Edit acceptRound(const Project& project, const Id& id, ReviewContext context) {
+Edit acceptRound(const Project& project, const Id& id, std::string reason, ReviewContext context) {
     Round round = project.rounds().at(id);
+    round.reason = project::tookPart(project, round, context.person) ? std::move(reason) : std::string();
     round.state = RoundState::Accepted;
     round.decided = context.now;
     round.decidedBy = std::move(context.person);
-    round.reason.clear();
     return withRound(std::move(round), project::labels::kAcceptRound);
 }
 
@@ -152,8 +152,8 @@ Edit resolveComment(const Project& project, const Id& id, bool isResolved, Revie
                        isResolved ? project::labels::kResolve : project::labels::kReopen);
 }
 
-std::vector<Id> openBranches(const Project& project) {
-    std::unordered_set<Id> open;
+std::vector<Id> openBranches(const Project& project, const std::vector<Id>& doubted) {
+    std::unordered_set<Id> open(doubted.begin(), doubted.end());
     for (const Comment& comment : project.comments()) {
         if (comment.branch && !comment.answers && !comment.isResolved) {
             open.insert(*comment.branch);
@@ -191,15 +191,21 @@ Edit withdrawReport(const Project& project, const Id& signature, std::string rea
 
 Edit giveFindingReason(const Project& project, const base::Fault& finding, std::string reason,
                        ReviewContext context) {
+    namespace labels = project::labels;
     Edit edit;
-    edit.label = project::label(project::labels::kFindingReason, {finding.subject});
+    const bool isRemoved = reason.empty();
+    // What concerns the job as a whole has no subject.
+    edit.label = finding.subject.empty()
+                     ? project::label(isRemoved ? labels::kNoSigningReason : labels::kSigningReason)
+                     : project::label(isRemoved ? labels::kNoFindingReason : labels::kFindingReason,
+                                      {finding.subject});
     const project::FindingReason* before = nullptr;
     for (const project::FindingReason& candidate : project.findingReasons()) {
         if (candidate.code == finding.code() && candidate.subject == finding.subject) {
             before = &candidate;
         }
     }
-    if (reason.empty()) {
+    if (isRemoved) {
         if (before != nullptr) {
             edit.erase.push_back({project::RecordKind::FindingReason, before->id});
         }

@@ -24,8 +24,10 @@ std::optional<base::Fault> unansweredFault(const project::Project& project, cons
 /// (walk.h) or a comment that waits for an answer.
 base::Result<project::Edit> sendRound(const project::Project& project, const Id& round,
                                       ReviewContext context);
-/// Accepts a round that was sent; it takes no more changes.
-project::Edit acceptRound(const project::Project& project, const Id& round, ReviewContext context);
+/// Accepts a round that was sent; it takes no more changes. `reason`: why one who took part in it accepts it
+/// (project::tookPart); of anybody else it is left out.
+project::Edit acceptRound(const project::Project& project, const Id& round, std::string reason,
+                          ReviewContext context);
 /// Gives a round that was sent back to its sender; an open comment says what to correct.
 project::Edit sendBackRound(const project::Project& project, const Id& round, std::string reason,
                             ReviewContext context);
@@ -54,9 +56,9 @@ project::Edit resolveComment(const project::Project& project, const Id& comment,
 std::string placeText(const project::Project& project, const project::Comment& comment,
                       const base::Wording& wording = {});
 
-/// The branches that wait for somebody, in walking order: with an open comment in any round, or with an open
-/// item (walk.h) of the round that is open.
-std::vector<Id> openBranches(const project::Project& project);
+/// The branches that wait for somebody, in walking order: with an open comment in any round, with an open
+/// item (walk.h) of the round that is open, or `doubted` beside the others (learning/).
+std::vector<Id> openBranches(const project::Project& project, const std::vector<Id>& doubted = {});
 
 /// Withdraws the revision that a signature belongs to: all its signatures stay on record with the reason.
 project::Edit withdrawReport(const project::Project& project, const Id& signature, std::string reason);

@@ -262,7 +262,7 @@ Result<Edit> markDoubtful(const Project& project, const Id& reading, bool isDoub
 }
 
 Result<Edit> setNote(const Project& project, const Id& reading, std::string note) {
-    return changedReading(project, reading, project::labels::kNote,
+    return changedReading(project, reading, note.empty() ? project::labels::kNoNote : project::labels::kNote,
                           [&](Reading& changed) { changed.note = std::move(note); });
 }
 

@@ -38,10 +38,13 @@ std::vector<Finding> openItems(const Project& project, const Id& roundId) {
         const Branch& branch = project.branches()[index];
         const detail::BranchReadings& readings = numbers.readings[index];
         if (readings.hasValue()) {
-            for (Finding& doubt : detail::doubts(project, numbers, index)) {
-                if (doubt.severity != Severity::Note) {
-                    found.push_back(std::move(doubt));
-                }
+            // One reason, or one new reading, answers all doubts about a reading.
+            auto doubts = detail::doubts(project, numbers, index);
+            const auto first = std::find_if(doubts.begin(), doubts.end(), [](const Finding& doubt) {
+                return doubt.severity != Severity::Note;
+            });
+            if (first != doubts.end()) {
+                found.push_back(std::move(*first));
             }
         } else if (readings.counting != nullptr) {
             if (readings.counting->reason.empty()) {

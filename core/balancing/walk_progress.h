@@ -8,9 +8,9 @@
 
 namespace ww::balancing {
 
-/// What keeps a round from being closed: what its walk asks for (walkProgress()) and is neither read nor has
-/// a reason, doubtful readings without one. A round that is closed takes no new readings, so of it only
-/// terminals are named as unread.
+/// What keeps a round from being closed, at most one item a branch: what its walk asks for (walkProgress())
+/// and is neither read nor has a reason, doubtful readings without one, of several doubts the first. A round
+/// that is closed takes no new readings, so of it only terminals are named as unread.
 std::vector<Finding> openItems(const project::Project& project, const Id& round);
 /// How much of what a round's walk asks for is read: every terminal, and every other branch with a valve,
 /// since groups are balanced against each other at their own valves; of a witness round its sample.

@@ -4,12 +4,57 @@
 
 namespace ww::project {
 
+namespace {
+
+bool isReviewer(const Person& person) {
+    return person.role == PersonRole::Supervisor || person.role == PersonRole::Engineer;
+}
+
+}  // namespace
+
 bool reviews(const Project& project, std::string_view person) {
     return std::any_of(project.people().begin(), project.people().end(), [&](const Person& candidate) {
-        const bool decides =
-            candidate.role == PersonRole::Supervisor || candidate.role == PersonRole::Engineer;
-        return decides && candidate.name == person;
+        return isReviewer(candidate) && candidate.name == person;
     });
+}
+
+bool tookPart(const Project& project, const Round& round, std::string_view person) {
+    const auto isOfPerson = [&](const auto& reading) {
+        const Person* reader = reading.person ? project.people().find(*reading.person) : nullptr;
+        return reader != nullptr && reader->name == person;
+    };
+    const auto& read = project.readingsOf(round.id);
+    return person == round.sentBy ||
+           std::any_of(read.begin(), read.end(),
+                       [&](std::size_t index) { return isOfPerson(project.readings()[index]); }) ||
+           std::any_of(
+               project.pumpReadings().begin(), project.pumpReadings().end(),
+               [&](const PumpReading& reading) { return reading.round == round.id && isOfPerson(reading); });
+}
+
+std::vector<const Person*> decidersOf(const Project& project, const Round& round) {
+    std::vector<const Person*> deciders;
+    for (const Person& person : project.people()) {
+        if (isReviewer(person) && !tookPart(project, round, person.name)) {
+            deciders.push_back(&person);
+        }
+    }
+    return deciders;
+}
+
+bool isSelfAccepted(const Project& project, const Round& round) {
+    return round.state == RoundState::Accepted && !round.decidedBy.empty() &&
+           tookPart(project, round, round.decidedBy);
+}
+
+std::optional<Id> lastReader(const Project& project) {
+    for (std::size_t i = project.readings().size(); i > 0; --i) {
+        const Reading& reading = project.readings()[i - 1];
+        if (reading.person && project.people().contains(*reading.person)) {
+            return reading.person;
+        }
+    }
+    return std::nullopt;
 }
 
 const Round* roundInHand(const Project& project) {

@@ -13,6 +13,19 @@ namespace ww::project {
 /// Whether a person of the job reviews: a supervisor or an engineer. The name as in Person::name.
 bool reviews(const Project& project, std::string_view person);
 
+/// Whether a person sent a round or took a reading of it, at a valve or a pump, whatever became of the
+/// reading: such a one does not decide on it. The name as in Person::name.
+bool tookPart(const Project& project, const Round& round, std::string_view person);
+
+/// Who may decide on a round: those who review and took no part in it, in the order of the job's people.
+std::vector<const Person*> decidersOf(const Project& project, const Round& round);
+
+/// Whether a round stands accepted by a person who took part in it.
+bool isSelfAccepted(const Project& project, const Round& round);
+
+/// Who took the newest reading that names its reader; nothing where none does.
+std::optional<Id> lastReader(const Project& project);
+
 /// The last round where it is open; null otherwise.
 const Round* roundInHand(const Project& project);
 

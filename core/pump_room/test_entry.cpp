@@ -70,9 +70,10 @@ project::Edit storeTestReading(const Project& project, PumpReading reading, bool
                                const TestedValue& value, balancing::WalkContext context) {
     const project::Pump& pump = project.pumps().at(reading.pump);
     project::Edit edit;
-    edit.label =
-        project::label(project::labels::kPumpTest,
-                       {pump.tag, std::string(project::name(reading.point)), value.field, value.text});
+    const std::string point(project::name(reading.point));
+    edit.label = value.text.empty()
+                     ? project::label(project::labels::kPumpTestEmptied, {pump.tag, point, value.field})
+                     : project::label(project::labels::kPumpTest, {pump.tag, point, value.field, value.text});
     const PumpReading* standing = project.pumpReadings().find(reading.id);
     const bool isOpen = project.rounds().at(reading.round).state == project::RoundState::Open;
     if (standing != nullptr && !(isAdded && isOpen)) {

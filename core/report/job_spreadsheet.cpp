@@ -136,8 +136,9 @@ spreadsheet::WrittenSheet summarySheet(const project::Project& project) {
                                          : std::string("No round of readings has been walked yet");
     sheet.rows.push_back({round});
     if (last.round) {
-        sheet.rows.push_back({base::english(detail::say(detail::kAcceptanceLabel)) + ": " +
-                              base::english(detail::acceptanceText(project.rounds().at(*last.round)))});
+        sheet.rows.push_back(
+            {base::english(detail::say(detail::kAcceptanceLabel)) + ": " +
+             base::english(detail::acceptanceText(project, project.rounds().at(*last.round)))});
     }
     sheet.rows.push_back({std::string("Of target round by round stands in the last columns, in percent.")});
     sheet.boldRows = {0, 2};

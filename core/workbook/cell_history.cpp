@@ -1,6 +1,7 @@
 #include "core/workbook/cell_history.h"
 
 #include <algorithm>
+#include <tuple>
 #include <unordered_map>
 
 namespace ww::workbook {
@@ -32,9 +33,14 @@ base::Result<std::vector<CellValue>> cellHistory(const Workbook& workbook, const
         }
         const project::Round* round = project.rounds().find(reading.round);
         const bool isGone = project.readings().find(reading.id) == nullptr;
-        out.push_back({reading, round == nullptr ? 0 : round->number, entry->time, entry->person,
-                       entry->label, isUndone, isGone && !isUndone});
+        out.push_back({reading, round == nullptr ? 0 : round->number, version.sequence, entry->time,
+                       entry->person, entry->label, isUndone, isGone && !isUndone});
     }
+    // One entry may hold readings of several rounds, an import those of all.
+    std::stable_sort(out.begin(), out.end(), [](const CellValue& a, const CellValue& b) {
+        return std::tie(a.sequence, a.round, a.reading.sequence) <
+               std::tie(b.sequence, b.round, b.reading.sequence);
+    });
     return out;
 }
 

@@ -72,13 +72,11 @@ class Review {
         });
     }
 
-    /// The names of those who may decide on a round that this person sent, with commas between them.
-    std::string reviewersBut(std::string_view sender) const {
+    /// The names of those who may decide on a round, with commas between them.
+    std::string decidersOf(const Round& round) const {
         std::string names;
-        for (const project::Person& person : m_before.people()) {
-            if (person.name != sender && project::reviews(m_before, person.name)) {
-                names += (names.empty() ? "" : ", ") + person.name;
-            }
+        for (const project::Person* person : project::decidersOf(m_before, round)) {
+            names += (names.empty() ? "" : ", ") + person->name;
         }
         return names;
     }
@@ -111,14 +109,28 @@ class Review {
         }
     }
     void checkDecision(const Round& after, const std::string& number) {
+        const std::string others = decidersOf(after);
         if (!reviews(after.decidedBy)) {
-            const std::string others = reviewersBut(after.sentBy);
             others.empty() ? refuse(kDeciderWithoutRole, "", {after.decidedBy})
                            : refuse(kDeciderNotAtDesk, "", {after.decidedBy, others});
-        } else if (after.decidedBy == after.sentBy) {
-            refuse(kDeciderIsSender, "", {number, after.sentBy});
+        } else if (project::tookPart(m_before, after, after.decidedBy)) {
+            checkOwnDecision(after, number, others);
         } else if (after.state == RoundState::SentBack && !hasOpenComment(after)) {
             refuse(kSendBackWithComment, "", {number});
+        }
+    }
+    /// One who read or sent a round decides on it only where the job has nobody else.
+    void checkOwnDecision(const Round& after, const std::string& number, const std::string& others) {
+        const bool isAlone = m_before.people().size() == 1;
+        if (isAlone && after.state == RoundState::Accepted) {
+            if (after.reason.empty()) {
+                refuse(kAcceptAloneWithReason, "", {number, after.decidedBy});
+            }
+        } else if (others.empty()) {
+            refuse(kNobodyElseDecides, "", {number, after.decidedBy});
+        } else {
+            refuse(after.decidedBy == after.sentBy ? kDeciderIsSender : kDeciderIsReader, "",
+                   {number, after.decidedBy, others});
         }
     }
     bool hasOpenComment(const Round& round) const {

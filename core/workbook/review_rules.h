@@ -28,7 +28,19 @@ inline constexpr base::MessageForm kDeciderNotAtDesk{"decider_not_at_desk",
                                                      "{2}"};
 inline constexpr base::MessageForm kDeciderIsSender{
     "decider_is_sender",
-    "round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person"};
+    "round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person: {3}"};
+inline constexpr base::MessageForm kDeciderIsReader{
+    "decider_is_reader",
+    "round {1} was read by {2}, at least in part; somebody who read none of it decides on it, menu Round, "
+    "Person: {3}"};
+inline constexpr base::MessageForm kNobodyElseDecides{
+    "nobody_else_decides",
+    "{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the "
+    "place Job"};
+inline constexpr base::MessageForm kAcceptAloneWithReason{
+    "accept_alone_with_reason",
+    "{2} read or sent round {1} and is the only person of this job; write the reason why nobody else accepts "
+    "it"};
 inline constexpr base::MessageForm kSurveyNotReady{"survey_not_ready",
                                                    "mandatory lines of readiness that are open: {1}, the "
                                                    "first is \"{2}\"; see to them, or have a supervisor "
@@ -49,8 +61,9 @@ inline constexpr base::MessageForm kDeficiencyNumber{
 
 /// Why the edit is no step that a review allows; nothing where it is one. Steps of a round: open, closed,
 /// sent, accepted or sent back; sent back is corrected and sent again; sent and accepted are withdrawn with a
-/// reason. Accepted and sent back need a supervisor or engineer of the job other than the sender, sending
-/// back an open comment too. A round that the job does not hold yet may have any state (it was imported),
+/// reason. Accepted and sent back need a supervisor or engineer of the job who took no part in the round
+/// (project::tookPart), sending back an open comment too. Where the job has one person only, that one accepts
+/// with a reason. A round that the job does not hold yet may have any state (it was imported),
 /// but a new survey is refused while mandatory lines of readiness are open, unless its `readiness` says
 /// "name: reason" with the name of a supervisor or engineer. A comment's words stay as they were written.
 std::optional<base::Fault> reviewRefusal(const project::Project& project, const project::Edit& edit);

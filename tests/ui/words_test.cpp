@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include "ui/text/label.h"
+
 namespace ww::ui {
 namespace {
 
@@ -18,6 +20,24 @@ TEST(Words, unitsOfNumbersHaveTheSignsOfPrint) {
     EXPECT_EQ(text::withPrettyUnit("coil of 8 m3/h"), "coil of 8 m3/h") << "what people wrote stays";
     EXPECT_EQ(text::sentence({&kFlowIs, {}, {"T1", "8 m3/h"}}),
               QStringLiteral("The flow of T1 is 8 m³/h; go on."));
+}
+
+TEST(Words, aLabelWithAnEmptyNameSaysSo) {
+    EXPECT_EQ(text::label("person "), "person without a name");
+    EXPECT_EQ(text::label("reason: "), "reason before signing") << "as journals of before keep it";
+    EXPECT_EQ(text::label("reason before signing removed"), "reason before signing removed");
+    EXPECT_EQ(text::label("note removed, B-05"), "note removed, B-05");
+}
+
+TEST(Words, anEntryOfTheJournalSaysWhatItTookBack) {
+    workbook::JournalEntry entry;
+    entry.label = "open round 4";
+    EXPECT_EQ(text::label(entry), "open round 4");
+    entry.undoes = 7;
+    EXPECT_EQ(text::label(entry), "taken back: open round 4");
+    entry.undoes.reset();
+    entry.redoes = 7;
+    EXPECT_EQ(text::label(entry), "done again: open round 4");
 }
 
 TEST(Words, theTwoStopsHaveTheirOwnWords) {

@@ -4,6 +4,7 @@
 
 #include "core/balancing/adjusting.h"
 #include "core/balancing/meter_units.h"
+#include "core/balancing/walk_progress.h"
 
 namespace ww::ui {
 
@@ -64,6 +65,35 @@ const balancing::DoubtfulReading* doubtfulAt(const LoopAdvisor& advisor, const p
         }
     }
     return nullptr;
+}
+
+std::vector<const balancing::DoubtfulReading*> doubtsOf(const LoopAdvisor& advisor,
+                                                        const project::Project& project,
+                                                        const base::Id& round) {
+    std::vector<const balancing::DoubtfulReading*> doubts;
+    const LoopPicture* picture = advisor.picture();
+    if (picture == nullptr) {
+        return doubts;
+    }
+    for (const balancing::DoubtfulReading& doubtful : picture->learned.doubtful) {
+        const project::Reading* reading =
+            doubtful.readings.empty() ? nullptr : project.readings().find(doubtful.readings.back());
+        const bool isUnanswered = reading != nullptr && reading->round == round && reading->reason.empty() &&
+                                  reading->status == project::ReadingStatus::Standing;
+        // Of a branch the first, as in doubtfulAt().
+        if (isUnanswered && doubtfulAt(advisor, project, reading->branch) == &doubtful) {
+            doubts.push_back(&doubtful);
+        }
+    }
+    if (doubts.empty()) {
+        return doubts;
+    }
+    for (const balancing::Finding& item : balancing::openItems(project, round)) {
+        std::erase_if(doubts, [&](const balancing::DoubtfulReading* doubt) {
+            return item.branch == project.branches()[doubt->branch].id;
+        });
+    }
+    return doubts;
 }
 
 std::optional<base::Outcome> takeFixOf(WorkbookBridge& bridge, const LoopAdvisor& advisor,

@@ -2,6 +2,8 @@
 // such readings (core/balancing/learning).
 #pragma once
 
+#include <vector>
+
 #include "core/balancing/learning/learned_loop.h"
 #include "ui/loop_advisor.h"
 #include "ui/workbook_bridge.h"
@@ -22,6 +24,12 @@ base::Outcome takeLearnedFix(WorkbookBridge& bridge, const LearnedFix& fix);
 /// The first reading of a branch that does not fit what was learned; null where all fit.
 const balancing::DoubtfulReading* doubtfulAt(const LoopAdvisor& advisor, const project::Project& project,
                                              const base::Id& branch);
+/// The readings of a round that do not fit what was learned and to which nobody gave a reason: they keep no
+/// round open and are looked at before it is closed. Of branches that are open already (balancing::openItems)
+/// none.
+std::vector<const balancing::DoubtfulReading*> doubtsOf(const LoopAdvisor& advisor,
+                                                        const project::Project& project,
+                                                        const base::Id& round);
 /// Takes the fix that is offered for a branch: that of its counting reading, else that of what was learned.
 /// Nothing where none is offered.
 std::optional<base::Outcome> takeFixOf(WorkbookBridge& bridge, const LoopAdvisor& advisor,

@@ -248,7 +248,7 @@ std::optional<ReportPages> layOut(const ww::report::Report& report, const projec
                 }
             }
         }
-        laid.names.push_back(titles.join(QStringLiteral(", ")));
+        laid.names.push_back(titles.join('\n'));
     }
     return laid;
 }

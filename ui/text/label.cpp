@@ -8,6 +8,9 @@
 namespace ww::ui::text {
 namespace {
 
+constexpr base::MessageForm kEntryUndone{"label_entry_undone", "taken back: {1}"};
+constexpr base::MessageForm kEntryRedone{"label_entry_redone", "done again: {1}"};
+
 /// The word behind the title of a field, whose first letter is small inside a label.
 std::string titleInLabel(const std::string& word) {
     QString title = QString::fromStdString(word);
@@ -26,7 +29,14 @@ QString label(const std::string& stored) {
     if (!said) {
         return QString::fromStdString(stored);
     }
+    if (said->is(project::labels::kFindingReason) && said->arguments.front().empty()) {
+        return translated({&project::labels::kSigningReason, {}, {}});
+    }
     for (std::size_t i = 0; i < said->arguments.size(); ++i) {
+        if (said->arguments[i].empty()) {
+            said->arguments[i] = term(base::term("without a name")).toStdString();
+            continue;
+        }
         if (base::isWordPlace(said->form->text, i)) {
             said->arguments[i] = titleInLabel(said->arguments[i]);
         }
@@ -37,6 +47,14 @@ QString label(const std::string& stored) {
         said->arguments.back() = conflictPlace(said->arguments.back()).toStdString();
     }
     return translated(*said);
+}
+
+QString label(const workbook::JournalEntry& entry) {
+    const QString what = label(entry.label);
+    if (!entry.undoes && !entry.redoes) {
+        return what;
+    }
+    return translated({entry.undoes ? &kEntryUndone : &kEntryRedone, {}, {what.toStdString()}});
 }
 
 }  // namespace ww::ui::text

@@ -1,7 +1,10 @@
 #include "ui/widgets/notice_line.h"
 
 #include <QAccessible>
+#include <QResizeEvent>
 #include <QStyle>
+
+#include "ui/text/narrow_letters.h"
 
 namespace ww::ui {
 
@@ -32,13 +35,38 @@ void NoticeLine::showMessage(const QString& message, bool isUrgent) {
 
 void NoticeLine::resizeEvent(QResizeEvent* event) {
     QLabel::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) {
+        fit();
+    }
+}
+
+void NoticeLine::setReserved(int height) {
+    m_reserved = height;
+    setFixedHeight(height);
     fit();
+}
+
+bool NoticeLine::isWhole() const {
+    return m_message.isEmpty() || heightForWidth(width()) <= m_reserved;
 }
 
 void NoticeLine::fit() {
     setText(m_message);
-    // Two lines have room; a longer message is whole in the tooltip.
     setToolTip(m_message);
+    // Of the font only the width of its letters is its own.
+    const auto write = [this](const QFont& letters) {
+        if (text::stretchOf(font()) != text::stretchOf(letters)) {
+            setFont(letters);
+        }
+        return isWhole();
+    };
+    if (!text::widestThatFits(QFont(), write)) {
+        write(QFont());
+    }
+    const int needed = isWhole() ? m_reserved : heightForWidth(width());
+    if (height() != needed) {
+        setFixedHeight(needed);
+    }
 }
 
 }  // namespace ww::ui

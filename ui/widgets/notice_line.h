@@ -1,5 +1,5 @@
-// The reserved line above the content: one message at a time, and nothing moves when it comes or goes. Knows
-// no workbook.
+// The reserved lines above the content: one message at a time, and nothing moves when it comes or goes,
+// unless it is longer than the narrowest letters hold in them. Knows no workbook.
 #pragma once
 
 #include <QLabel>
@@ -15,15 +15,19 @@ class NoticeLine : public QLabel {
     /// color of warnings.
     void showMessage(const QString& message, bool isUrgent);
     void clearMessage() { showMessage(QString(), false); }
-    /// The whole message, also where the line has no room for it.
     QString message() const { return m_message; }
+    /// The height that is kept free whether a message stands there or not, px.
+    void setReserved(int height);
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    /// Writes the message in the widest letters that it has room in; higher than reserved where none has.
     void fit();
+    bool isWhole() const;
     QString m_message;
+    int m_reserved = 0;
 };
 
 }  // namespace ww::ui

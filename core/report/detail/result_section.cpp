@@ -1,4 +1,5 @@
 #include "core/balancing/index_proof.h"
+#include "core/project/review.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
 
@@ -29,8 +30,10 @@ Fact verdictFact(const Source& source) {
 Fact acceptanceFact(const Source& source) {
     using project::RoundState;
     const project::Round& round = source.project.rounds().at(*source.last.round);
-    return {say(kAcceptanceLabel), acceptanceText(round),
-            round.state == RoundState::Accepted   ? Mark::Pass
+    const bool isIndependent =
+        round.state == RoundState::Accepted && !project::isSelfAccepted(source.project, round);
+    return {say(kAcceptanceLabel), acceptanceText(source.project, round),
+            isIndependent                         ? Mark::Pass
             : round.state == RoundState::SentBack ? Mark::Fail
                                                   : Mark::Open};
 }

@@ -77,7 +77,7 @@ std::string timeText(const std::optional<base::Instant>& time);
 /// "K. Moor, 2026-03-02 10:00:00Z".
 std::string whoWhen(const std::string& who, const std::optional<base::Instant>& time);
 /// Which person accepted a round and when, or that nobody has; the readings' own verdict is another matter.
-base::Fault acceptanceText(const project::Round& round);
+base::Fault acceptanceText(const project::Project& project, const project::Round& round);
 /// What a round's readings say by themselves, a severity, in a word.
 std::string word(balancing::Verdict verdict);
 std::string word(balancing::Severity severity);

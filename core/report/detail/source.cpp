@@ -3,6 +3,7 @@
 #include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
 #include "core/project/merge_reason.h"
+#include "core/project/review.h"
 #include "core/project/setting_text.h"
 #include "core/report/detail/sections.h"
 
@@ -156,7 +157,7 @@ std::string whoWhen(const std::string& who, const std::optional<base::Instant>& 
     return who + (who.empty() || when.empty() ? "" : ", ") + when;
 }
 
-base::Fault acceptanceText(const project::Round& round) {
+base::Fault acceptanceText(const project::Project& project, const project::Round& round) {
     const std::string number = std::to_string(round.number);
     switch (round.state) {
         case project::RoundState::Open:
@@ -169,7 +170,11 @@ base::Fault acceptanceText(const project::Round& round) {
         case project::RoundState::Accepted:
             break;
     }
-    return plain(whoWhen(round.decidedBy.empty() ? "?" : round.decidedBy, round.decided));
+    const std::string who = whoWhen(round.decidedBy.empty() ? "?" : round.decidedBy, round.decided);
+    if (!project::isSelfAccepted(project, round)) {
+        return plain(who);
+    }
+    return round.reason.empty() ? say(kAcceptanceOwnSilent, {who}) : say(kAcceptanceOwn, {who, round.reason});
 }
 
 std::string word(Verdict verdict) {

@@ -80,6 +80,9 @@ inline constexpr MessageForm kAcceptanceSent{"report_acceptance_sent",
                                              "Nobody yet: round {1} waits for the supervisor"};
 inline constexpr MessageForm kAcceptanceSentBack{"report_acceptance_sent_back",
                                                  "Nobody: the supervisor sent round {1} back"};
+inline constexpr MessageForm kAcceptanceOwn{"report_acceptance_own", "{1}, who also read or sent it: {2}"};
+inline constexpr MessageForm kAcceptanceOwnSilent{"report_acceptance_own_silent",
+                                                  "{1}, who also read or sent it; no reason given"};
 inline constexpr MessageForm kNoRound{"report_no_round", "No round of readings has been walked yet"};
 inline constexpr MessageForm kOnShare{"report_on_share",
                                       "{1} of {2} terminals on share (of target within 100 ± {3} %)"};

@@ -2,6 +2,8 @@
 // source.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/walk.h"
 #include "core/balancing/walk_progress.h"
@@ -126,6 +128,20 @@ TEST(Doubts, aboveTheRangeOfTheInstrument) {
               "instrument if need be, or give the reason");
     EXPECT_EQ(resultOf(job, a, "B").state, State::Doubtful);
     EXPECT_EQ(openItems(job.project(), job.newestRound()).front().fault.subject, "B");
+    // One reading may raise several doubts; the round waits for one answer.
+    job.round(RoundKind::Adjusting);
+    job.dp("A", "40.0", "4");
+    job.dp("B", "4000", "4");
+    const Assessment b = assessNewest(job);
+    EXPECT_GT(std::count_if(b.findings.begin(), b.findings.end(),
+                            [](const Finding& finding) {
+                                return finding.fault.subject == "B" && finding.severity == Severity::Warning;
+                            }),
+              1);
+    const auto items = openItems(job.project(), job.newestRound());
+    EXPECT_EQ(std::count_if(items.begin(), items.end(),
+                            [](const Finding& item) { return item.fault.subject == "B"; }),
+              1);
 }
 
 TEST(Doubts, anInstrumentOverdueOnTheDayOfTheReading) {

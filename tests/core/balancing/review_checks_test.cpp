@@ -181,6 +181,8 @@ TEST(ReviewChecks, aReasonForATerminalOffDesignIsToldAndDoesNotLiftIt) {
     EXPECT_EQ(after.verdict, before.verdict) << "a reason makes no flow better";
     const auto back = giveFindingReason(job.project(), fault, "", {"K. Moor", ids, at("2026-03-02")});
     ASSERT_EQ(back.erase.size(), 1U);
+    EXPECT_EQ(edit.label, "reason: B");
+    EXPECT_EQ(back.label, "reason removed: B");
 }
 
 TEST(ReviewChecks, anOverdueInstrumentNeedsAReason) {

@@ -218,10 +218,35 @@ TEST(ReadyToSign, namesWhatIsMissingAndTakesReasons) {
     support::CountingIds ids(900);
     const auto edit = giveFindingReason(job.project(), {&kSignReadinessMissing, "", {}},
                                         "commissioned before", {"K. Moor", ids, {}});
+    EXPECT_EQ(edit.label, "reason before signing") << "what concerns the whole job has no subject";
     job.project().put(std::get<project::FindingReason>(edit.put.front()));
     const auto ready = readyToSign(job.project(), assessNewest(job));
     EXPECT_TRUE(isReady(ready));
     EXPECT_EQ(ready.front().reason, "commissioned before");
+}
+
+TEST(ReadyToSign, anAcceptanceByTheReaderIsToldAndWantsItsReason) {
+    FieldJob job = flatLoop(2);
+    project::Person reader;
+    reader.id = Id{{9}};
+    reader.name = "K. Moor";
+    reader.role = project::PersonRole::Supervisor;
+    job.project().put(reader);
+    job.round(RoundKind::Final, RoundState::Accepted);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    job.change(job.project().readings()[0], [&](project::Reading& reading) { reading.person = reader.id; });
+    job.change(job.project().rounds().at(job.newestRound()),
+               [](project::Round& round) { round.decidedBy = "K. Moor"; });
+    auto lines = linesOf(job);
+    EXPECT_EQ(lines["sign_own_acceptance"], SignState::NeedsReason);
+    EXPECT_FALSE(lines.contains("sign_rounds"));
+    job.change(job.project().rounds().at(job.newestRound()),
+               [](project::Round& round) { round.reason = "one-man firm"; });
+    lines = linesOf(job);
+    EXPECT_FALSE(lines.contains("sign_own_acceptance"));
+    EXPECT_EQ(lines["sign_own_acceptance_why"], SignState::Warns);
+    EXPECT_FALSE(lines.contains("sign_rounds"));
 }
 
 TEST(ReadyToSign, warnsOfReadingsThatNameNobody) {

@@ -1,4 +1,4 @@
-// When a round was walked. Own cases.
+// When a round was walked, who took part in it, and what in it waits. Own cases.
 #include "core/project/review.h"
 
 #include <gtest/gtest.h>
@@ -36,6 +36,46 @@ TEST(Review, aRoundBeginsWithItsEarliestReadingElseWithItsOpening) {
     EXPECT_EQ(beginOf(job.project(), round), opened);
     job.change(job.project().rounds().at(round), [](Round& one) { one.opened.reset(); });
     EXPECT_FALSE(beginOf(job.project(), round).has_value());
+}
+
+TEST(Review, whoReadOrSentARoundTookPartInIt) {
+    FieldJob job = flatLoop(2);
+    const auto person = [&](const char* name, PersonRole role) {
+        Person made;
+        made.id = job.ids().next();
+        made.name = name;
+        made.role = role;
+        job.project().put(made);
+        return made.id;
+    };
+    const Id boss = person("K. Moor", PersonRole::Supervisor);
+    person("S. Olsen", PersonRole::Engineer);
+    person("A. Fields", PersonRole::Technician);
+    const Id round = job.round(RoundKind::Final, RoundState::Sent);
+    readAs(job, "A", 1.0);
+    EXPECT_FALSE(lastReader(job.project()).has_value()) << "it names nobody";
+    job.change(job.project().readings()[0], [&](Reading& reading) {
+        reading.person = boss;
+        reading.status = ReadingStatus::Struck;
+    });
+    EXPECT_EQ(lastReader(job.project()), boss);
+    job.change(job.project().rounds().at(round), [](Round& sent) { sent.sentBy = "A. Fields"; });
+    const auto takesPart = [&](const char* name) {
+        return tookPart(job.project(), job.project().rounds().at(round), name);
+    };
+    EXPECT_TRUE(takesPart("K. Moor")) << "also where the reading was struck";
+    EXPECT_TRUE(takesPart("A. Fields"));
+    EXPECT_FALSE(takesPart("S. Olsen"));
+    const auto deciders = decidersOf(job.project(), job.project().rounds().at(round));
+    ASSERT_EQ(deciders.size(), 1U);
+    EXPECT_EQ(deciders.front()->name, "S. Olsen");
+    for (const auto& [name, isOwn] : {std::pair{"K. Moor", true}, std::pair{"S. Olsen", false}}) {
+        job.change(job.project().rounds().at(round), [decider = name](Round& accepted) {
+            accepted.state = RoundState::Accepted;
+            accepted.decidedBy = decider;
+        });
+        EXPECT_EQ(isSelfAccepted(job.project(), job.project().rounds().at(round)), isOwn) << name;
+    }
 }
 
 /// A round that K. Moor sent back with one comment.

@@ -67,6 +67,13 @@ TEST_F(TestEntry, addingCompletesAndChangingSupersedes) {
     EXPECT_EQ(m_project.pumpReadings().at(first.id).status, project::ReadingStatus::Superseded);
 }
 
+TEST_F(TestEntry, aValueThatIsEmptiedIsSaidToBeRemoved) {
+    PumpReading emptied = typeRise(PumpPoint::FullOpen, "90", true);
+    emptied.gaugeRise.reset();
+    const project::Edit edit = storeTestReading(m_project, emptied, false, {"rise", ""}, context());
+    EXPECT_TRUE(edit.label.ends_with(": rise removed")) << edit.label;
+}
+
 TEST_F(TestEntry, aClosedRoundTakesCorrectionsOnly) {
     const PumpReading first = typeRise(PumpPoint::FullOpen, "90", true);
     project::Round round = m_project.rounds().at(m_round);

@@ -39,6 +39,25 @@ TEST(ResultSection, theReadingsVerdictStandsApartFromThePersonWhoAccepts) {
         EXPECT_EQ(base::english(facts[1].value), said);
         EXPECT_EQ(facts[1].mark, mark) << said;
     }
+    // One who read the round accepts it only for a reason, and nothing is ticked for that.
+    project::Person boss;
+    boss.id = job.ids().next();
+    boss.name = "K. Moor";
+    boss.role = project::PersonRole::Supervisor;
+    job.project().put(boss);
+    job.change(job.project().readings()[0], [&](project::Reading& reading) { reading.person = boss.id; });
+    for (const auto& [reason, said] :
+         {std::pair{"", "K. Moor, who also read or sent it; no reason given"},
+          std::pair{"one-man firm", "K. Moor, who also read or sent it: one-man firm"}}) {
+        job.change(job.project().rounds().at(job.newestRound()),
+                   [why = reason](project::Round& round) { round.reason = why; });
+        facts = firstFacts(job.project());
+        EXPECT_EQ(base::english(facts[1].value), said);
+        EXPECT_EQ(facts[1].mark, Mark::Open);
+    }
+    job.change(job.project().readings()[0], [](project::Reading& reading) { reading.person.reset(); });
+    job.change(job.project().rounds().at(job.newestRound()),
+               [](project::Round& round) { round.reason.clear(); });
     const std::vector<Fact> open = firstFacts(balancing::rivalLoop(RoundState::Accepted, 1.03).project());
     EXPECT_EQ(base::english(open[0].value), "By the readings: within tolerance; index circuit not proved");
     EXPECT_EQ(open[0].mark, Mark::Open);

@@ -25,7 +25,21 @@ class ReviewRules : public testing::Test {
         boss.id = CountingIds::numbered(900);
         boss.name = "K. Moor";
         boss.role = project::PersonRole::Supervisor;
+        m_boss = boss.id;
         m_project.put(boss);
+    }
+    static project::Person engineer() {
+        project::Person made;
+        made.id = CountingIds::numbered(906);
+        made.name = "S. Olsen";
+        made.role = project::PersonRole::Engineer;
+        return made;
+    }
+    /// One reading of the round names this person.
+    void readBy(const base::Id& person) {
+        project::Reading reading = m_project.readings().at(m_ids.first);
+        reading.person = person;
+        m_project.put(reading);
     }
     Round round(RoundState state) const {
         Round round = m_project.rounds().at(m_ids.round);
@@ -58,6 +72,7 @@ class ReviewRules : public testing::Test {
 
     project::Project m_project;
     support::WholeJobIds m_ids;
+    base::Id m_boss;
 };
 
 TEST_F(ReviewRules, everyPairOfStatesIsAStepOrIsNone) {
@@ -104,7 +119,41 @@ TEST_F(ReviewRules, onlyAReviewerOtherThanTheSenderDecides) {
     accepted.decidedBy = "A. Fields";
     EXPECT_EQ(putting({accepted}), "decider_not_at_desk") << "K. Moor is among the people of the job";
     accepted.decidedBy = accepted.sentBy = "K. Moor";
+    EXPECT_EQ(putting({accepted}), "nobody_else_decides");
+    m_project.put(engineer());
     EXPECT_EQ(putting({accepted}), "decider_is_sender");
+}
+
+TEST_F(ReviewRules, whoReadARoundDoesNotDecideOnIt) {
+    be(RoundState::Sent);
+    readBy(m_boss);
+    EXPECT_EQ(putting({round(RoundState::Accepted)}), "nobody_else_decides");
+    EXPECT_EQ(putting({round(RoundState::SentBack), comment()}), "nobody_else_decides");
+    m_project.put(engineer());
+    const auto refused = refusal(m_project, {"", {round(RoundState::Accepted)}, {}, true});
+    ASSERT_TRUE(refused.has_value());
+    EXPECT_TRUE(refused->is(kDeciderIsReader));
+    EXPECT_EQ(refused->arguments.back(), "S. Olsen") << "who may";
+    Round byAnother = round(RoundState::Accepted);
+    byAnother.decidedBy = "S. Olsen";
+    EXPECT_EQ(putting({byAnother}), "");
+}
+
+TEST_F(ReviewRules, theOnlyPersonOfAJobAcceptsWithAReason) {
+    project::Project alone;
+    for (AnyRecord& record : support::wholeJob().put) {
+        if (!std::holds_alternative<project::Person>(record)) {
+            std::visit([&](auto& r) { alone.put(r); }, record);
+        }
+    }
+    alone.put(m_project.people().at(m_boss));
+    m_project = std::move(alone);
+    be(RoundState::Sent);
+    readBy(m_boss);
+    Round accepted = round(RoundState::Accepted);
+    EXPECT_EQ(putting({accepted}), "accept_alone_with_reason");
+    accepted.reason = "one-man firm";
+    EXPECT_EQ(putting({accepted}), "");
 }
 
 TEST_F(ReviewRules, sendingBackNeedsAnOpenComment) {

@@ -31,6 +31,17 @@ TEST(History, listsEveryValueWithWhoAndWhen) {
         dialog.values()->headerData(4, Qt::Horizontal, Qt::DisplayRole).toString().contains("newest first"));
 }
 
+// One record of the journal holds the readings of all rounds that were imported.
+TEST(History, ofOneRecordTheNewestRoundStandsFirst) {
+    DeskWindow desk({.terminals = 3, .adjustingRounds = 4}, false);
+    HistoryDialog dialog(desk.bridge(), desk.project().branchTagged("B-02")->id);
+    QStringList rounds;
+    for (int row = 0; row < dialog.values()->rowCount(); ++row) {
+        rounds << dialog.values()->row(row).cells.front();
+    }
+    EXPECT_EQ(rounds, (QStringList{"5", "4", "3", "2", "1"}));
+}
+
 TEST(History, showsWhatWasUndone) {
     DeskWindow desk({.terminals = 6});
     const base::Id branch = desk.project().branchTagged("B-01")->id;

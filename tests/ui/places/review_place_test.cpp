@@ -7,6 +7,7 @@
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QTabWidget>
 #include <algorithm>
@@ -159,6 +160,39 @@ TEST(ReviewPlace, onlyASupervisorAcceptsAndWithdrawingNeedsAReason) {
     withdraw->click();
     EXPECT_EQ(desk.state(), RoundState::Sent);
     EXPECT_EQ(desk.project().lastRound()->reason, "wrong meter");
+}
+
+TEST(ReviewPlace, whoReadTheRoundIsTurnedAwayAndThePersonIsChangedBesideTheButton) {
+    ReviewDesk desk;
+    project::Person other;
+    other.id = desk.bridge().newId();
+    other.name = "S. Olsen";
+    other.role = project::PersonRole::Engineer;
+    ASSERT_TRUE(desk.bridge().apply({"engineer", {other}, {}, true}).ok());
+    desk.actAs(true);
+    auto back = balancing::withdrawRound(desk.project(), desk.project().lastRound()->id, "one more",
+                                         desk.bridge().reviewContext());
+    ASSERT_TRUE(desk.bridge().apply(back).ok());
+    const project::Reading* before =
+        balancing::countingReading(desk.project(), desk.project().lastRound()->id, desk.branch("B-03"));
+    const std::string corrected = base::Decimal::fromNumber(1.04 * before->dp->digits.value(), 1).text();
+    ASSERT_TRUE(desk.bridge().storeDp(desk.branch("B-03"), QString::fromStdString(corrected)).ok())
+        << "corrected by the supervisor";
+    desk.send();
+    desk.review();
+    desk.actAs(true);
+    QPushButton* accept = desk.button("Accept Round");
+    EXPECT_FALSE(accept->isEnabled());
+    EXPECT_TRUE(accept->toolTip().contains("S. Olsen")) << accept->toolTip().toStdString();
+    const QPushButton* person = desk.button("Change Person");
+    ASSERT_NE(person, nullptr);
+    ASSERT_EQ(person->menu()->actions().size(), 1) << "who may, and nobody else";
+    person->menu()->actions().front()->trigger();
+    EXPECT_TRUE(accept->isEnabled());
+    EXPECT_FALSE(person->isVisible());
+    accept->click();
+    EXPECT_EQ(desk.state(), RoundState::Accepted);
+    EXPECT_EQ(desk.project().lastRound()->decidedBy, "S. Olsen");
 }
 
 TEST(ReviewPlace, comparesExactlyTheChangedRowsAndStrikesCorrections) {

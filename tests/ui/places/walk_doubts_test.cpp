@@ -7,7 +7,10 @@
 
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_progress.h"
+#include "tests/support/solved_job.h"
 #include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/pump_rig.h"
+#include "ui/places/reading_fix.h"
 #include "ui/places/walk/walk_place.h"
 
 namespace ww::ui {
@@ -125,6 +128,62 @@ TEST(WalkPlace, belowTheReadableMinimumTheFlowIsARangeAndTheRoundStaysOpen) {
     const project::Reading* reading = balancing::countingReading(desk.project(), round, branch);
     ASSERT_TRUE(desk.bridge().giveReason(reading->id, "no smaller meter here").ok());
     EXPECT_FALSE(isOpen()) << "a reason answers it";
+}
+
+/// What stands in the totals below the grid and in the panel that closes a round.
+QString totalsOf(DeskWindow& desk) {
+    for (const QLabel* label : desk.window.walk()->findChildren<QLabel*>()) {
+        if (label->accessibleName() == "Totals of the round") {
+            return label->text();
+        }
+    }
+    return {};
+}
+QString closingOf(DeskWindow& desk) {
+    desk.window.walk()->beginClosing();
+    QTest::qWait(0);
+    return support::textsOf(*desk.window.findChild<CloseRoundPanel*>());
+}
+
+TEST(WalkPlace, totalsAndTheClosingOfTheRoundCallTheSameDoubtful) {
+    DeskWindow desk({.terminals = 2});
+    desk.enter("0.6");
+    EXPECT_TRUE(totalsOf(desk).contains("doubts"));
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    const project::Reading* reading =
+        balancing::countingReading(desk.project(), desk.project().lastRound()->id, branch);
+    EXPECT_TRUE(closingOf(desk).contains("B-01"));
+    ASSERT_TRUE(desk.bridge().giveReason(reading->id, "no smaller meter here").ok());
+    EXPECT_FALSE(totalsOf(desk).contains("doubts"));
+    EXPECT_FALSE(closingOf(desk).contains("B-01"));
+}
+
+TEST(WalkPlace, aReadingThatDoesNotFitTheOthersIsListedBeforeTheRoundIsClosed) {
+    constexpr int kTerminals = 12;
+    constexpr int kWrong = 5;
+    const support::SolvedJob job(kTerminals);
+    DeskWindow desk(job.content(), true);
+    for (int i = 1; i <= kTerminals; ++i) {
+        const QString right = QString::fromStdString(job.readAt({}, support::SolvedJob::tagOf(i)));
+        desk.enter(i == kWrong ? QString::number(1.7 * right.toDouble(), 'f', 1) : right);
+    }
+    const base::Id round = desk.project().lastRound()->id;
+    constexpr int kPatience_ms = 20'000;
+    ASSERT_TRUE(QTest::qWaitFor([&] { return desk.window.advisor().isCurrent(); }, kPatience_ms));
+    ASSERT_TRUE(balancing::openItems(desk.project(), round).empty());
+    const auto doubts = doubtsOf(desk.window.advisor(), desk.project(), round);
+    ASSERT_EQ(doubts.size(), 1U);
+    const project::Branch& branch = desk.project().branches()[doubts.front()->branch];
+    EXPECT_EQ(branch.tag, support::SolvedJob::tagOf(kWrong));
+    EXPECT_TRUE(totalsOf(desk).contains("doubts"));
+    EXPECT_TRUE(closingOf(desk).contains("do not fit the others") ||
+                closingOf(desk).contains("does not fit the others"));
+    EXPECT_FALSE(closingOf(desk).contains("no open items"));
+    EXPECT_TRUE(desk.window.findChild<CloseRoundPanel*>()->isReady()) << "it holds nothing up";
+    desk.window.commands().nextOpen->trigger();
+    EXPECT_EQ(desk.bridge().selectedBranch(), branch.id);
+    ASSERT_TRUE(desk.bridge().giveReason(doubts.front()->readings.back(), "read twice").ok());
+    EXPECT_FALSE(totalsOf(desk).contains("doubts")) << "a reason answers it";
 }
 
 TEST(WalkPlace, aReasonLeavesAMarkInTheGrid) {

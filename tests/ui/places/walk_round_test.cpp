@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include "core/balancing/review_steps.h"
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
 #include "ui/charts/chart_view.h"
@@ -81,9 +82,39 @@ TEST(WalkPlace, aNewRoundSaysHowManyReadingsAreCarriedOver) {
         }
         return false;
     };
-    EXPECT_TRUE(isSaid("24 of 24"));
+    EXPECT_TRUE(isSaid("Round 2: nothing read yet")) << "no figure of the round before stands for this one";
+    EXPECT_FALSE(isSaid("spread"));
     desk.enter("20.0");
     EXPECT_TRUE(isSaid("23 of 24"));
+}
+
+// Who accepted the last round is asked for no readings: the reader of before is chosen, to be changed.
+TEST(WalkPlace, theNextRoundIsReadByTheReaderNotByWhoAcceptedTheLast) {
+    DeskWindow desk({.terminals = 2});
+    project::Person boss;
+    boss.id = desk.bridge().newId();
+    boss.name = "K. Moor";
+    boss.role = project::PersonRole::Supervisor;
+    ASSERT_TRUE(desk.bridge().apply({"supervisor", {boss}, {}, true}).ok());
+    const auto readings = support::walkReadings(desk.project());
+    desk.enter(QString::fromStdString(readings[0]));
+    desk.enter(QString::fromStdString(readings[1]));
+    const auto reader = desk.bridge().person();
+    ASSERT_TRUE(reader.has_value());
+    ASSERT_TRUE(desk.bridge().closeRound().ok());
+    const base::Id round = desk.project().lastRound()->id;
+    const auto sent = balancing::sendRound(desk.project(), round, desk.bridge().reviewContext());
+    ASSERT_TRUE(sent.ok());
+    ASSERT_TRUE(desk.bridge().apply(*sent).ok());
+    desk.bridge().setPerson(boss.id);
+    EXPECT_EQ(desk.bridge().nextReader(), boss.id) << "nothing was decided yet";
+    ASSERT_TRUE(desk.bridge()
+                    .apply(balancing::acceptRound(desk.project(), round, {}, desk.bridge().reviewContext()))
+                    .ok());
+    desk.window.commands().newRound->trigger();
+    desk.key(Qt::Key_Return);
+    ASSERT_NE(desk.bridge().openRoundOrNull(), nullptr);
+    EXPECT_EQ(desk.bridge().person(), reader);
 }
 
 TEST(WalkPlace, convergenceStandsInPlaceOfTheGridWithItsTable) {

@@ -65,6 +65,9 @@ bool AdjustPlace::store(const QString& text) {
     }
     m_what = TypedDp::Try;
     const bool opensRound = project::roundInHand(m_bridge.project()) == nullptr;
+    if (opensRound && m_bridge.nextReader() != m_bridge.person()) {
+        m_bridge.setPerson(m_bridge.nextReader());
+    }
     if (!m_bridge.tell(
             storeTyped(m_bridge, *place, text, what, m_valve.settingText(m_valve.setting()), m_isHolding))) {
         m_what = what;

@@ -45,18 +45,20 @@ std::optional<ReadyList::Target> targetOf(const base::Fault& line) {
     return std::nullopt;
 }
 
+/// A cross or a question mark stands in the way; the head above the list counts these.
 Mark markOfLine(SignState state) {
     switch (state) {
         case SignState::Good:
+        case SignState::Reasoned:
             return Mark::Pass;
         case SignState::Blocks:
             return Mark::Fail;
-        case SignState::Reasoned:
         case SignState::NeedsReason:
+            return Mark::Open;
         case SignState::Warns:
             break;
     }
-    return Mark::Open;
+    return Mark::None;
 }
 
 void takeOut(QLayout* layout) {

@@ -135,6 +135,7 @@ QWidget* ReportPlace::buildPanel() {
     m_written->setWordWrap(true);
     m_written->setTextFormat(Qt::PlainText);
     m_written->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_written->hide();
     auto* exporting = new QPushButton(tr("&Export Unsigned Draft…"));
     exporting->setAccessibleDescription(
         tr("Writes these pages as a PDF file; every page says it is a draft"));
@@ -162,6 +163,7 @@ QWidget* ReportPlace::buildPanel() {
 /// What came of a file, in sight.
 void ReportPlace::tell(const QString& words) {
     m_written->setText(words);
+    m_written->setVisible(!words.isEmpty());
     if (!words.isEmpty()) {
         // Words of more lines are laid out first.
         QTimer::singleShot(0, this, [this] { m_panel->ensureWidgetVisible(m_written); });
@@ -215,7 +217,7 @@ void ReportPlace::markStale() {
     m_isBehind = true;
     m_isStopped = false;
     m_maker->giveUp();
-    m_written->clear();
+    tell({});
     m_shown->want();
 }
 

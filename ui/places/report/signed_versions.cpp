@@ -7,6 +7,7 @@
 #include "core/workbook/report_signing.h"
 #include "ui/delegates/wrapped_item.h"
 #include "ui/text/conflict_text.h"
+#include "ui/text/words.h"
 #include "ui/widgets/hinted_field.h"
 
 namespace ww::ui {
@@ -64,7 +65,7 @@ void SignedVersions::refresh() {
     for (const project::SignedReport* report : all) {
         m_list->addItem(
             tr("Revision %1, %2: %3, %4\n%5 — %6")
-                .arg(QString::number(report->revision), QString::fromStdString(report->role),
+                .arg(QString::number(report->revision), text::term(report->role),
                      QString::fromStdString(report->signer) +
                          (report->isSelfMade ? tr(" (self-made certificate)") : QString()),
                      report->time ? QString::fromStdString(seal::shownTime(*report->time)) : QString(),

@@ -57,6 +57,7 @@ SigningPanel::SigningPanel(WorkbookBridge& bridge, MakeReport make, QWidget* par
     m_told->setWordWrap(true);
     m_told->setTextFormat(Qt::PlainText);
     m_told->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_told->hide();
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setVerticalSpacing(5);
@@ -130,6 +131,7 @@ void SigningPanel::tell(const QString& words, bool isGood) {
     font.setBold(!isGood);
     m_told->setFont(font);
     m_told->setText(words);
+    m_told->setVisible(!words.isEmpty());
 }
 
 void SigningPanel::chooseKey() {

@@ -1,9 +1,12 @@
 #include "ui/places/review/decision_panel.h"
 
+#include <QMenu>
 #include <QVBoxLayout>
 
 #include "core/balancing/review_steps.h"
+#include "core/project/review.h"
 #include "core/workbook/review_rules.h"
+#include "ui/mnemonics.h"
 #include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
@@ -27,6 +30,7 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
       m_reason(new HintedField(tr("reason, to send back or withdraw"), this)),
       m_send(new QPushButton(tr("Send Round"), this)),
       m_accept(new QPushButton(tr("Accept Round"), this)),
+      m_person(new QPushButton(tr("Change Person"), this)),
       m_sendBack(new QPushButton(tr("Send Back"), this)),
       m_withdraw(new QPushButton(tr("Withdraw"), this)),
       m_hint(new QLabel(this)) {
@@ -40,16 +44,17 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(6);
     for (QWidget* part : std::initializer_list<QWidget*>{m_state, m_reason, m_send, m_accept, m_withdraw,
-                                                         m_sendBack, m_hint}) {
+                                                         m_sendBack, m_hint, m_person}) {
         layout->addWidget(part);
     }
-    const auto reason = [this] { return m_reason->text().trimmed().toStdString(); };
+    m_person->setMenu(new QMenu(m_person));
+    m_person->setAccessibleDescription(tr("Lists who may decide on this round"));
     connect(m_send, &QPushButton::clicked, this, &DecisionPanel::send);
     connect(m_accept, &QPushButton::clicked, this, &DecisionPanel::accept);
-    connect(m_sendBack, &QPushButton::clicked, this, [this, reason] {
+    connect(m_sendBack, &QPushButton::clicked, this, [this] {
         take(balancing::sendBackRound(m_bridge.project(), *m_round, reason(), m_bridge.reviewContext()));
     });
-    connect(m_withdraw, &QPushButton::clicked, this, [this, reason] {
+    connect(m_withdraw, &QPushButton::clicked, this, [this] {
         take(balancing::withdrawRound(m_bridge.project(), *m_round, reason(), m_bridge.reviewContext()));
     });
     connect(m_reason, &QLineEdit::textChanged, this, &DecisionPanel::refresh);
@@ -79,7 +84,7 @@ void DecisionPanel::send() {
 void DecisionPanel::accept() {
     const project::Round* round = roundInHand();
     if (round != nullptr && waitsForDecision(*round)) {
-        take(balancing::acceptRound(m_bridge.project(), *m_round, m_bridge.reviewContext()));
+        take(balancing::acceptRound(m_bridge.project(), *m_round, reason(), m_bridge.reviewContext()));
     }
 }
 
@@ -99,12 +104,14 @@ void DecisionPanel::refresh() {
     const bool isToSend = round != nullptr && waitsToBeSent(*round);
     const bool isToDecide = round != nullptr && waitsForDecision(*round);
     const bool isToWithdraw = isToDecide || (round != nullptr && round->state == RoundState::Accepted);
-    const bool hasReason = !m_reason->text().trimmed().isEmpty();
+    const bool hasReason = !reason().empty();
     const auto refusalOf = [&](const project::Edit& edit) { return workbook::reviewRefusal(project, edit); };
     offer(*m_send, isToSend, isToSend ? balancing::unansweredFault(project, round->id) : std::nullopt);
-    offer(*m_accept, isToDecide,
-          isToDecide ? refusalOf(balancing::acceptRound(project, round->id, m_bridge.reviewContext()))
-                     : std::nullopt);
+    const auto refusal =
+        isToDecide ? refusalOf(balancing::acceptRound(project, round->id, reason(), m_bridge.reviewContext()))
+                   : std::nullopt;
+    offer(*m_accept, isToDecide, refusal);
+    offerPersons(round, refusal);
     offer(*m_sendBack, isToDecide,
           isToDecide ? refusalOf(balancing::sendBackRound(project, round->id, {}, m_bridge.reviewContext()))
                      : std::nullopt);
@@ -119,6 +126,21 @@ void DecisionPanel::refresh() {
     waits.removeAll(QString());
     m_hint->setText(waits.value(0));
     showState();
+}
+
+void DecisionPanel::offerPersons(const project::Round* round, const std::optional<base::Fault>& refusal) {
+    const bool isOfPerson =
+        refusal && (refusal->is(workbook::kDeciderNotAtDesk) || refusal->is(workbook::kDeciderIsSender) ||
+                    refusal->is(workbook::kDeciderIsReader));
+    m_person->setVisible(isOfPerson);
+    m_person->menu()->clear();
+    if (!isOfPerson) {
+        return;
+    }
+    for (const project::Person* person : project::decidersOf(m_bridge.project(), *round)) {
+        QAction* change = m_person->menu()->addAction(withoutLetter(QString::fromStdString(person->name)));
+        connect(change, &QAction::triggered, this, [this, id = person->id] { m_bridge.setPerson(id); });
+    }
 }
 
 void DecisionPanel::showState() {
@@ -136,7 +158,8 @@ void DecisionPanel::showState() {
         lines << by(tr("sent by"), round->sentBy, round->sent);
     }
     if (!round->decidedBy.empty()) {
-        lines << by(tr("decided by"), round->decidedBy, round->decided);
+        lines << by(round->state == RoundState::SentBack ? tr("sent back by") : tr("accepted by"),
+                    round->decidedBy, round->decided);
     }
     if (!round->reason.empty()) {
         lines << tr("reason: %1").arg(text::reason(round->reason));

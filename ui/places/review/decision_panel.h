@@ -31,6 +31,9 @@ class DecisionPanel : public QWidget {
     /// Nothing where it takes no step.
     const project::Round* roundInHand() const;
     void showState();
+    /// Offers to change the person where the one at this desk is the reason of a refusal.
+    void offerPersons(const project::Round* round, const std::optional<base::Fault>& refusal);
+    std::string reason() const { return m_reason->text().trimmed().toStdString(); }
     void take(const base::Result<project::Edit>& edit);
     /// Lets a step be taken where it `isNext` and nothing refuses it; else the button says why not.
     static void offer(QPushButton& button, bool isNext, const std::optional<base::Fault>& refusal);
@@ -41,6 +44,7 @@ class DecisionPanel : public QWidget {
     QLineEdit* m_reason;
     QPushButton* m_send;
     QPushButton* m_accept;
+    QPushButton* m_person;  ///< offers those who may decide, where the one at the desk may not
     QPushButton* m_sendBack;
     QPushButton* m_withdraw;
     QLabel* m_hint;

@@ -112,7 +112,8 @@ bool NotePanel::storeNotes(const QString& text) {
     if (changed == *before) {
         return true;
     }
-    const std::string label = project::label(project::labels::kNotes, {changed.tag});
+    const std::string label = project::label(
+        changed.notes.empty() ? project::labels::kNoNotes : project::labels::kNotes, {changed.tag});
     return m_bridge.tellOrClear(m_bridge.apply({label, {std::move(changed)}, {}, true}));
 }
 

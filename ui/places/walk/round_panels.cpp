@@ -1,10 +1,12 @@
 #include "ui/places/walk/round_panels.h"
 
 #include <QKeyEvent>
+#include <algorithm>
 
 #include "core/balancing/walk_progress.h"
 #include "core/project/calibration.h"
 #include "core/project/review.h"
+#include "ui/places/reading_fix.h"
 #include "ui/text/words.h"
 #include "ui/widgets/entry_field.h"
 #include "ui/widgets/hinted_field.h"
@@ -116,7 +118,7 @@ void OpenRoundPanel::begin() {
         combo->setCurrentIndex(id ? combo->findData(QString::fromStdString(id->text())) : 0);
     };
     select(m_meter, m_bridge.instrument());
-    select(m_person, m_bridge.person());
+    select(m_person, m_bridge.nextReader());
     showReadiness();
     m_open->setFocus(Qt::OtherFocusReason);
 }
@@ -165,9 +167,10 @@ void OpenRoundPanel::keyPressEvent(QKeyEvent* event) {
     QWidget::keyPressEvent(event);
 }
 
-CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, QWidget* parent)
+CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
+      m_advisor(advisor),
       m_head(head(this)),
       m_area(new PatientArea(this)),
       m_close(new QPushButton(this)),
@@ -199,6 +202,15 @@ CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, QWidget* parent)
             QMetaObject::invokeMethod(this, &CloseRoundPanel::list, Qt::QueuedConnection);
         }
     });
+    connect(&advisor, &LoopAdvisor::changed, this, [this] {
+        const auto fields = m_area->findChildren<EntryField*>();
+        const bool isTyped = std::any_of(fields.begin(), fields.end(),
+                                         [](const EntryField* field) { return field->isTyped(); });
+        // A reason that is being typed stays; the list follows once it is stored.
+        if (isVisible() && !isTyped) {
+            list();
+        }
+    });
 }
 
 void CloseRoundPanel::begin() {
@@ -216,13 +228,17 @@ void CloseRoundPanel::list() {
         return;
     }
     constexpr std::size_t kShown = 40;
-    const std::vector<balancing::Finding> items = balancing::openItems(m_bridge.project(), round->id);
+    std::vector<balancing::Finding> items = balancing::openItems(m_bridge.project(), round->id);
+    const std::vector<balancing::Finding> doubted = doubts(*round);
     m_close->setText(tr("Close Round %1").arg(round->number));
     m_close->setEnabled(items.empty());
-    m_head->setText(items.empty() ? tr("Round %1 has no open items.").arg(round->number)
-                                  : tr("%n item(s) need a reading or a reason before round %1 is closed.",
-                                       nullptr, static_cast<int>(items.size()))
-                                        .arg(round->number));
+    m_head->setText((!items.empty() ? tr("%n item(s) need a reading or a reason before round %1 is closed.",
+                                         nullptr, static_cast<int>(items.size()))
+                     : doubted.empty() ? tr("Round %1 has no open items.")
+                                       : tr("Round %1 can be closed; %n reading(s) do not fit the others.",
+                                            nullptr, static_cast<int>(doubted.size())))
+                        .arg(round->number));
+    items.insert(items.end(), doubted.begin(), doubted.end());
     auto* page = new QWidget;
     auto* rows = new QVBoxLayout(page);
     rows->setContentsMargins(0, 0, 4, 0);
@@ -240,6 +256,15 @@ void CloseRoundPanel::list() {
         (first != nullptr ? static_cast<QWidget*>(first) : m_close)->setFocus(Qt::OtherFocusReason);
     }
     emit listed();
+}
+
+std::vector<balancing::Finding> CloseRoundPanel::doubts(const project::Round& round) const {
+    std::vector<balancing::Finding> found;
+    for (const balancing::DoubtfulReading* doubt : doubtsOf(m_advisor, m_bridge.project(), round.id)) {
+        found.push_back({doubt->why, balancing::Severity::Note,
+                         m_bridge.project().branches()[doubt->branch].id, doubt->readings.back()});
+    }
+    return found;
 }
 
 void CloseRoundPanel::addItem(const balancing::Finding& item, QWidget* page, QVBoxLayout* rows) {

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <QWidget>
 
+#include "ui/loop_advisor.h"
 #include "ui/widgets/quiet_combo.h"
 #include "ui/workbook_bridge.h"
 
@@ -44,13 +45,15 @@ class OpenRoundPanel : public QWidget {
     QPushButton* m_open;
 };
 
-/// What keeps the round from being closed, each with a field for its reason.
+/// What keeps the round from being closed, and what is looked at before it is, each with a field for its
+/// reason.
 class CloseRoundPanel : public QWidget {
     Q_OBJECT
 
   public:
-    explicit CloseRoundPanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
-    /// Lists the open items and puts the keys on the first.
+    CloseRoundPanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
+    /// Lists the open items and, below them, the readings that do not fit the others; puts the keys on the
+    /// first item.
     void begin();
     /// Whether nothing keeps the round from being closed.
     bool isReady() const { return m_close->isEnabled(); }
@@ -68,10 +71,13 @@ class CloseRoundPanel : public QWidget {
 
   private:
     void list();
+    /// What is listed as doubtful without keeping the round open (doubtsOf).
+    std::vector<balancing::Finding> doubts(const project::Round& round) const;
     void addItem(const balancing::Finding& item, QWidget* page, QVBoxLayout* rows);
     bool giveReason(const balancing::Finding& item, const QString& reason);
 
     WorkbookBridge& m_bridge;
+    const LoopAdvisor& m_advisor;
     QLabel* m_head;
     QScrollArea* m_area;
     QPushButton* m_close;

@@ -104,7 +104,7 @@ void WalkPlace::countNotes() {
 
 CloseRoundPanel* WalkPlace::closing() {
     if (m_closing == nullptr) {
-        m_closing = new CloseRoundPanel(m_bridge, m_side);
+        m_closing = new CloseRoundPanel(m_bridge, m_advisor, m_side);
         m_side->addWidget(m_closing);
         for (auto signal : {&CloseRoundPanel::closed, &CloseRoundPanel::givenUp}) {
             connect(m_closing, signal, this, [this] {

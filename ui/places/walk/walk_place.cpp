@@ -5,11 +5,24 @@
 #include "core/balancing/standing_readings.h"
 #include "core/balancing/walk_forms.h"
 #include "ui/charts/chart_view.h"
+#include "ui/places/reading_fix.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
+
+/// Branches whose reading of the round is doubtful, by itself or beside the others: those that the closing of
+/// the round lists as such.
+std::size_t countDoubts(const LoopAdvisor& advisor, const project::Project& project,
+                        const balancing::Assessment& all) {
+    const auto own =
+        std::count_if(all.branches.begin(), all.branches.end(), [](const balancing::BranchResult& branch) {
+            return branch.state == balancing::State::Doubtful && !branch.isFromEarlierRound;
+        });
+    return static_cast<std::size_t>(own) +
+           (all.round ? doubtsOf(advisor, project, *all.round).size() : std::size_t{0});
+}
 
 constexpr base::MessageForm kValveNotFound{
     "valve_not_found", "no valve of the route is called \"{1}\"; type its tag or its number"};
@@ -127,6 +140,12 @@ void WalkPlace::refreshTotals() {
     // Figures that rest partly on an earlier round are marked and drawn soft.
     const QString about = all.isComplete ? QString() : QStringLiteral("~");
     const QString color = (all.isComplete ? m_tokens.ink : m_tokens.soft).name();
+    const project::Round* open = m_bridge.openRoundOrNull();
+    if (open != nullptr && m_bridge.walkProgress().read == 0) {
+        // Every figure would be that of the round before.
+        m_totals->setText(tr("Round %1: nothing read yet").arg(open->number));
+        return;
+    }
     QStringList parts;
     const auto part = [&](const QString& label, const QString& value) {
         parts << QStringLiteral("%1 <b style='color:%2'>%3</b>").arg(label.toHtmlEscaped(), color, value);
@@ -155,11 +174,10 @@ void WalkPlace::refreshTotals() {
     if (all.spread) {
         part(tr("spread"), about + text::percent(*all.spread) + tr(" %"));
     }
-    const LoopPicture* picture = m_advisor.picture();
-    if (picture != nullptr && !picture->learned.doubtful.empty()) {
-        part(tr("doubts"), QString::number(picture->learned.doubtful.size()));
+    if (const std::size_t doubts = countDoubts(m_advisor, project, all); doubts > 0) {
+        part(tr("doubts"), QString::number(doubts));
     }
-    if (all.oldestReading && m_bridge.openRoundOrNull() != nullptr) {
+    if (all.oldestReading && open != nullptr) {
         part(tr("oldest reading"), text::age(*all.oldestReading, m_bridge.now()));
     }
     m_totals->setText(parts.join(QStringLiteral("&nbsp;&nbsp; ")));
