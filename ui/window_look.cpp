@@ -82,6 +82,9 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QLabel#notice_line[urgent=\"true\"] { background: %3; color: %2; }"
                "QLabel#read_only_banner { background: %3; color: %2; padding: 5px 12px; }"
                "QLabel[inverse=\"true\"] { background: %3; color: %2; padding: 2px 6px; }"
+               "QLineEdit[inverse=\"true\"] { background: %3; color: %2; selection-background-color: %2;"
+               " selection-color: %3; }"
+               "QLineEdit[inverse=\"true\"]:focus { border: %6px double %2; }"
                "QLabel#key_line { color: %5; padding: 0 12px; border-top: 1px solid %4; }"
                "QLabel#panel_title { font-weight: bold; } QLabel#panel_head { color: %5; }"
                "QLabel#empty_state { color: %5; border: 1px dashed %4; background: %2; padding: 24px; }"
@@ -93,7 +96,7 @@ QString frameSheet(const theme::Tokens& t, const theme::Metrics& m) {
                "QPlainTextEdit:focus { border: 3px solid %3; }"
                "QComboBox QAbstractItemView { background: %2; color: %3; selection-background-color: %3;"
                " selection-color: %2; }")
-        .arg(t.panel.name(), t.paper.name(), t.ink.name(), line, t.soft.name())
+        .arg(t.panel.name(), t.paper.name(), t.ink.name(), line, t.soft.name(), QString::number(frame + 2))
         .append(m.hasLargeTargets ? largeSheet(m) : QString())
         .append(
             QStringLiteral("QPushButton#pad_key { min-width: %1px; min-height: %2px; padding: 0; }"

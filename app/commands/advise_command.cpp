@@ -23,6 +23,13 @@ std::string percent(quantity::Ratio ratio) {
     return base::Decimal::fromNumber(100 * ratio.si(), 1).text();
 }
 
+/// A chance; never a certainty that nobody has. `isBound`: it is at least that.
+std::string chance(quantity::Ratio ratio, bool isBound) {
+    constexpr double kMost = 0.999;
+    return ratio.si() > kMost ? "over " + percent(quantity::Ratio::si(kMost))
+                              : (isBound ? "at least " : "") + percent(ratio);
+}
+
 std::string share(const balancing::ExpectedShare& expected) {
     return percent(expected.ofTarget) + " +- " + percent(expected.uncertainty);
 }
@@ -107,10 +114,9 @@ class AdviseCommand : public Command {
         out << "Afterwards: total " << quantity::significant(advice.totalFlow.in(flowUnit), 4) << " "
             << quantity::symbol(flowUnit) << " at " << head(advice.pumpRise) << ", spread "
             << percent(advice.spread) << " %.\n";
-        out << "All terminals within the band: indicated " << (advice.isProbabilityBound ? "at least " : "")
-            << percent(advice.indicatedProbability) << " %, in truth "
-            << (advice.isProbabilityBound ? "at least " : "") << percent(advice.actualProbability)
-            << " % likely.\n";
+        out << "All terminals within the band: indicated "
+            << chance(advice.indicatedProbability, advice.isProbabilityBound) << " %, in truth "
+            << chance(advice.actualProbability, advice.isProbabilityBound) << " % likely.\n";
         if (advice.next) {
             out << "Next: " << base::englishWithSubject(advice.next->reason) << "; the dp to read then is "
                 << quantity::significant(advice.next->dp.in(dpUnit), 3) << " " << quantity::symbol(dpUnit)

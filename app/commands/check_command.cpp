@@ -146,6 +146,9 @@ class CheckCommand : public Command {
                 << percentCell(quantity::Ratio::si(*assessment.totalFlow / assessment.totalDesign))
                 << " % of design";
         }
+        if (const std::size_t doubtful = balancing::doubtfulInTotal(assessment); doubtful > 0) {
+            out << ", with " << doubtful << " doubtful";
+        }
         out << ".\n" << indexSentence(project, assessment.index) << "\n";
         if (!assessment.findings.empty()) {
             out << "\nFindings\n";

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/commands/json_si.h"
+#include "core/balancing/share_count.h"
 #include "core/project/names.h"
 
 namespace ww::app {
@@ -109,6 +110,7 @@ std::string checkJson(const project::Project& project, const Assessment& assessm
     document["verdict"] = std::string(jsonName(assessment.verdict));
     document["total_flow_m3s"] = si(assessment.totalFlow);
     document["total_design_m3s"] = assessment.totalDesign.si();
+    document["doubtful_in_total"] = balancing::doubtfulInTotal(assessment);
     document["spread"] = si(assessment.spread);
     document["branches"] = Json::array();
     for (const std::size_t index : project.tree().walkingOrder()) {

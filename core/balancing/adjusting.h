@@ -73,9 +73,9 @@ bool mustBeReadAgain(const Assessment& assessment, const Id& reading);
 bool isHeld(const project::Project& project, const Id& branch);
 
 /// Branches with a valve to set, in the order in which they are taken: that of the advice where there is one
-/// with settings, else the largest of target first, everything below a branch before its own valve (common
-/// practice, no source). The references of groups, self-acting valves and branches without design flow are
-/// left out. `advice` may be null.
+/// with settings, else by of target as read: in every group the member farthest over first, everything below
+/// a branch before its own valve (common practice, no source). The references of groups, self-acting valves
+/// and branches without design flow are left out. `advice` may be null.
 std::vector<std::size_t> workingOrder(const project::Project& project, const Assessment& assessment,
                                       const Advice* advice);
 /// The first of the working order after `branch` that is not held yet, from the beginning again at the end; a

@@ -11,18 +11,6 @@ namespace ww::balancing {
 
 namespace {
 
-/// Whether the advice names a place on the scale of its valve.
-bool namesSetting(const SettingAdvice& advised) {
-    return advised.reach == BalanceReach::Set || advised.reach == BalanceReach::FullyOpen ||
-           advised.reach == BalanceReach::BelowScale;
-}
-
-/// To half a step, as SettingAdvice::isSet.
-bool standsThere(const SettingAdvice& advised, Setting at) {
-    constexpr double kRounding = 1e-9;
-    return std::abs((advised.setting - at).si()) <= advised.step.si() / 2 + kRounding;
-}
-
 /// The share that the branch takes at this setting once all others stand as advised.
 std::optional<Ratio> shareOnceSet(const project::Project& project, std::size_t branch, Setting at,
                                   const LearnedLoop& learned, const Advice& advice) {
@@ -40,7 +28,7 @@ std::optional<Ratio> shareOnceSet(const project::Project& project, std::size_t b
 AdviceBesideWord besideHold(const project::Project& project, const SettingAdvice& advised, Setting at,
                             const LearnedLoop& learned, const Advice& advice) {
     AdviceBesideWord out;
-    if (standsThere(advised, at)) {
+    if (standsAt(advised, at)) {
         return out;
     }
     const project::Branch& record = project.branches()[advised.branch];
@@ -54,7 +42,9 @@ AdviceBesideWord besideHold(const project::Project& project, const SettingAdvice
         return out;
     }
     const std::string share = detail::percentText(*out.ofTarget);
-    if (std::abs(out.ofTarget->si() - 1) <= project.job().matchingBand.value.si()) {
+    // Its uncertainty is that of the advised setting near by.
+    if (std::abs(out.ofTarget->si() - 1) + advised.indicated.uncertainty.si() <=
+        project.job().matchingBand.value.si()) {
         out.stand = AdviceStand::HoldsToEnd;
         out.reason = base::Fault{&kHoldsToEnd, tag, {here, share}};
     } else {
@@ -67,12 +57,22 @@ AdviceBesideWord besideHold(const project::Project& project, const SettingAdvice
 /// Whether the word turns the valve towards the advised setting; AtStop asks for no turn that is possible.
 bool turnsTowards(AimWord word, const SettingAdvice& advised, Setting at) {
     if (word == AimWord::AtStop) {
-        return standsThere(advised, at);
+        return standsAt(advised, at);
     }
-    return !standsThere(advised, at) && (word == AimWord::Open) == (advised.setting > at);
+    return !standsAt(advised, at) && (word == AimWord::Open) == (advised.setting > at);
 }
 
 }  // namespace
+
+bool namesSetting(const SettingAdvice& advised) {
+    return advised.reach == BalanceReach::Set || advised.reach == BalanceReach::FullyOpen ||
+           advised.reach == BalanceReach::BelowScale;
+}
+
+bool standsAt(const SettingAdvice& advised, Setting at) {
+    constexpr double kRounding = 1e-9;
+    return std::abs((advised.setting - at).si()) <= advised.step.si() / 2 + kRounding;
+}
 
 std::optional<AdviceBesideWord> adviceBesideWord(const project::Project& project, std::size_t branch,
                                                  AimWord word, Setting at, const LearnedLoop& learned,
@@ -89,8 +89,9 @@ std::optional<AdviceBesideWord> adviceBesideWord(const project::Project& project
     if (!turnsTowards(word, *own, at)) {
         out.stand = AdviceStand::ReadingLeads;
         const project::Branch& record = project.branches()[branch];
-        out.reason =
-            base::Fault{&kReadingLeads, record.tag, {project::settingText(project, record, own->setting)}};
+        out.reason = base::Fault{word == AimWord::AtStop ? &kStopsForNow : &kReadingLeads,
+                                 record.tag,
+                                 {project::settingText(project, record, own->setting)}};
     }
     return out;
 }

@@ -11,8 +11,9 @@ namespace ww::balancing {
 /// The reading decides what is done now; the advised setting is where a valve ends once all others are set.
 enum class AdviceStand {
     Agrees,       ///< the word turns towards the advised setting, or holds at it
-    HoldsToEnd,   ///< HOLD at another setting, whose share stays within the band once the others are set
-    HoldsForNow,  ///< HOLD at another setting, whose share is expected outside the band then, or not known
+    HoldsToEnd,   ///< HOLD at another setting, whose share surely stays within the band once all others are
+                  ///< set
+    HoldsForNow,  ///< HOLD at another setting, whose share may be outside the band then, or is not known
     ReadingLeads  ///< the word turns away from the advised setting
 };
 
@@ -26,6 +27,8 @@ inline constexpr base::MessageForm kHoldsUnforeseen{
     "hold at {1} for now; the learned loop advises {2} with the others set, read it again then"};
 inline constexpr base::MessageForm kReadingLeads{
     "advice_reading_leads", "follow the word now; {1} is expected once all valves are set"};
+inline constexpr base::MessageForm kStopsForNow{
+    "advice_stops_for_now", "leave it at its stop for now; {1} is expected once all valves are set"};
 
 struct AdviceBesideWord {
     AdviceStand stand = AdviceStand::Agrees;
@@ -34,6 +37,11 @@ struct AdviceBesideWord {
     std::optional<Ratio> ofTarget;
     std::optional<base::Fault> reason;  ///< why the word stands; nothing where both agree. Subject: the tag
 };
+
+/// Whether an advice names a place on the scale of its valve, and whether the valve stands there: to half the
+/// readable step.
+bool namesSetting(const SettingAdvice& advised);
+bool standsAt(const SettingAdvice& advised, Setting at);
 
 /// `word` follows from a reading of the branch at the setting `at`. Nothing where no setting is advised for
 /// it or the word is READ AGAIN, which says nothing of a setting. Settings are the same to half the readable

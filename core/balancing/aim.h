@@ -49,15 +49,14 @@ struct Aim {
     std::vector<base::Fault> faults;  ///< why there is no aim
 };
 
-inline constexpr base::MessageForm kAimFromModel{"aim_from_model",
-                                                 "by the loop's readings {1} is wanted here now; turn until "
-                                                 "the meter shows the aim, whatever the scale says"};
-inline constexpr base::MessageForm kAimFromReference{
-    "aim_from_reference",
-    "from reference {1}, last {2} % of design, read {3w}; read it again before a large turn"};
+// What the aim rests on; what the hand does is said by the word alone.
+inline constexpr base::MessageForm kAimFromModel{
+    "aim_from_model", "from the learned loop, {1} is wanted here while the others stand as they do"};
+inline constexpr base::MessageForm kAimFromReference{"aim_from_reference",
+                                                     "from reference {1}, last {2} % of design, read {3w}"};
 inline constexpr base::MessageForm kAimFromBranches{
     "aim_from_branches",
-    "from the flows of {1} other branches, oldest reading {2w}; it holds while they are not turned"};
+    "from the flows of {1} other branches while these are not turned, oldest reading {2w}"};
 inline constexpr base::MessageForm kAimNoValve{
     "aim_no_valve", "this branch has no valve with a table; it cannot be adjusted here"};
 inline constexpr base::MessageForm kAimNoDesign{"aim_no_design",

@@ -1,5 +1,6 @@
 #include "core/balancing/index_proof.h"
 
+#include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/round_numbers.h"
 #include "core/balancing/index_rivals.h"
 
@@ -7,10 +8,24 @@ namespace ww::balancing {
 
 namespace {
 
-bool isReadable(const project::Project& project, const BranchResult& terminal) {
+void judgeReadable(const project::Project& project, const BranchResult& terminal, IndexProof& proof) {
+    if (!terminal.dp) {
+        return;
+    }
     const auto& id = project.branches()[terminal.branch].valve;
     const project::ValveModel* valve = id ? project.valves().find(*id) : nullptr;
-    return terminal.dp && (valve == nullptr || !valve->minimumDp || *terminal.dp >= valve->minimumDp->value);
+    proof.isReadable = valve == nullptr || !valve->minimumDp || *terminal.dp >= valve->minimumDp->value;
+    const project::Reading* reading = terminal.reading ? project.readings().find(*terminal.reading) : nullptr;
+    if (proof.isReadable || reading == nullptr || !reading->dp) {
+        return;
+    }
+    const project::Instrument* meter =
+        reading->instrument ? project.instruments().find(*reading->instrument) : nullptr;
+    const PressureDifference u =
+        detail::dpUncertainty(*reading->dp, *terminal.dp, meter, project.fluid().density());
+    if (valve->minimumDp->value - *terminal.dp <= u) {
+        proof.undecidedDp = u;
+    }
 }
 
 }  // namespace
@@ -27,8 +42,12 @@ IndexProof indexProof(const project::Project& project, const Assessment& assessm
             proof.notOpen.push_back(branch);
         }
     }
-    proof.isReadable = isReadable(project, assessment.branches[*index.terminal]);
-    proof.rivals = indexRivals(assessment.branches, index);
+    const BranchResult& terminal = assessment.branches[*index.terminal];
+    judgeReadable(project, terminal, proof);
+    for (const std::size_t rival : indexRivals(assessment.branches, index)) {
+        const bool isSure = isSurelyLess(assessment.branches[rival], terminal);
+        (isSure ? proof.rivals : proof.undecidedRivals).push_back(rival);
+    }
     return proof;
 }
 

@@ -1,5 +1,7 @@
 #include "core/balancing/index_rivals.h"
 
+#include <cmath>
+
 namespace ww::balancing {
 
 std::vector<std::size_t> indexRivals(std::span<const BranchResult> branches, const IndexCircuit& index) {
@@ -16,6 +18,17 @@ std::vector<std::size_t> indexRivals(std::span<const BranchResult> branches, con
         }
     }
     return rivals;
+}
+
+Ratio distanceUncertainty(const BranchResult& rival, const BranchResult& index) {
+    const auto ofDesign = [](const BranchResult& branch) {
+        return branch.readingUncertainty->si() / branch.designFlow.si();
+    };
+    return Ratio::si(std::hypot(ofDesign(rival), ofDesign(index)));
+}
+
+bool isSurelyLess(const BranchResult& rival, const BranchResult& index) {
+    return index.ofDesign->si() - rival.ofDesign->si() > distanceUncertainty(rival, index).si();
 }
 
 }  // namespace ww::balancing

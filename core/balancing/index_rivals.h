@@ -14,4 +14,11 @@ namespace ww::balancing {
 /// the index is unknown.
 std::vector<std::size_t> indexRivals(std::span<const BranchResult> branches, const IndexCircuit& index);
 
+/// Standard uncertainty of the distance between two flows, each over its design, when both are read again.
+/// Both must have a flow and a design flow.
+Ratio distanceUncertainty(const BranchResult& rival, const BranchResult& index);
+/// Whether the readings tell that a rival takes less of design than the index terminal: their distance is
+/// more than its standard uncertainty, as the verdict judges a share.
+bool isSurelyLess(const BranchResult& rival, const BranchResult& index);
+
 }  // namespace ww::balancing

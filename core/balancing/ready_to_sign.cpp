@@ -159,6 +159,10 @@ void addVerdict(const Project& project, const Assessment& assessment, Lines& lin
     }
 }
 
+bool isAboutRival(const Finding& finding) {
+    return finding.fault.is(kIndexRival) || finding.fault.is(kIndexRivalUndecided);
+}
+
 /// As the report judges it: what is open passes, and what casts doubt on the circuit needs its reason.
 void addIndex(const Project& project, const Assessment& assessment, Lines& lines) {
     const IndexProof proof = indexProof(project, assessment);
@@ -170,7 +174,7 @@ void addIndex(const Project& project, const Assessment& assessment, Lines& lines
         lines.good(kSignPathOpen, {project.branches()[*assessment.index.terminal].tag});
     }
     for (const Finding& finding : assessment.findings) {
-        if (finding.fault.is(kIndexRival)) {
+        if (isAboutRival(finding)) {
             lines.needsReason(finding.fault, finding.branch);
         }
     }
@@ -180,7 +184,7 @@ void addFindings(const Assessment& assessment, Lines& lines) {
     bool isClear = true;
     for (const Finding& finding : assessment.findings) {
         // Lines of their own tell these for the whole job.
-        if (finding.fault.is(kCommentsOpen) || finding.fault.is(kIndexRival)) {
+        if (finding.fault.is(kCommentsOpen) || isAboutRival(finding)) {
             continue;
         }
         if (finding.fault.is(kFinalOffDesign)) {

@@ -16,4 +16,12 @@ ShareCount shareCount(const Assessment& round) {
     return count;
 }
 
+std::size_t doubtfulInTotal(const Assessment& round) {
+    return static_cast<std::size_t>(
+        std::count_if(round.branches.begin(), round.branches.end(), [](const BranchResult& branch) {
+            return branch.isTerminal && branch.flow && branch.state == State::Doubtful &&
+                   !branch.isFromEarlierRound;
+        }));
+}
+
 }  // namespace ww::balancing

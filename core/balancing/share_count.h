@@ -21,4 +21,8 @@ struct ShareCount {
 /// parts of the sum of all.
 ShareCount shareCount(const Assessment& round);
 
+/// How many doubtful readings of terminals the total flow holds, those carried over from an earlier round
+/// left out.
+std::size_t doubtfulInTotal(const Assessment& round);
+
 }  // namespace ww::balancing

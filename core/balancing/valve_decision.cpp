@@ -77,21 +77,20 @@ bool fits(AimWord word, const BranchResult& result) {
     return word == (isShort ? AimWord::Open : AimWord::Close) || word == AimWord::AtStop;
 }
 
-base::Fault whyApart(const Project& project, const AimFlow& aimed, std::size_t branch, AimWord word) {
+base::Fault whyApart(const Project& project, const AimFlow& aimed, std::size_t branch) {
     const std::string& tag = project.branches()[branch].tag;
-    const bool isHeld = word == AimWord::Hold;
     switch (aimed.basis) {
         case AimBasis::Reference:
             return {
-                isHeld ? &kInProportion : &kMatchedToReference,
+                &kWordMatchesReference,
                 tag,
                 {project.branches()[*aimed.reference].tag, detail::percentText(*aimed.referenceOfDesign)}};
         case AimBasis::Model:
-            return {isHeld ? &kRightOnceSet : &kTurnByWord, tag, {}};
+            return {&kWordCountsOthersSet, tag, {}};
         case AimBasis::Branches:
             break;
     }
-    return {&kByNewestReadings, tag, {}};
+    return {&kWordCountsNewest, tag, {}};
 }
 
 }  // namespace
@@ -138,8 +137,28 @@ ValveDecision decideValve(const Project& project, const Assessment& assessment, 
             break;
     }
     if (!fits(out.word, assessment.branches[branch])) {
-        out.apart = out.rule ? out.rule : whyApart(project, aimed, branch, out.word);
+        out.apart = out.rule ? out.rule : whyApart(project, aimed, branch);
     }
+    return out;
+}
+
+ValveDecision decideUntried(const Project& project, const Assessment& assessment, const Advice& advice,
+                            std::size_t branch, Setting at, const ValveDecision& decided,
+                            const std::optional<AdviceBesideWord>& beside) {
+    const SettingAdvice* own = advisedFor(advice, branch);
+    const bool isRight = beside && beside->stand == AdviceStand::HoldsToEnd &&
+                         assessment.branches[branch].state == State::OnShare;
+    if (advice.status != AdviceStatus::Unverified || own == nullptr || !namesSetting(*own) || isRight ||
+        standsAt(*own, at) || decided.rule || decided.word == AimWord::ReadAgain) {
+        return decided;
+    }
+    const project::Branch& record = project.branches()[branch];
+    ValveDecision out;
+    out.word = own->setting > at ? AimWord::Open : AimWord::Close;
+    out.rule = base::Fault{
+        &kAdviceFirst,
+        record.tag,
+        {project::settingText(project, record, at), project::settingText(project, record, own->setting)}};
     return out;
 }
 

@@ -4,7 +4,7 @@
 
 #include <optional>
 
-#include "core/balancing/aim.h"
+#include "core/balancing/advice_beside_word.h"
 
 namespace ww::balancing {
 
@@ -12,20 +12,20 @@ inline constexpr base::MessageForm kReferenceToOpen{
     "reference_to_open", "reference of its group, at {1}; open it fully to {2}, the others are set to it"};
 inline constexpr base::MessageForm kReferenceOpen{
     "reference_open", "reference of its group, fully open; leave it, the others are set to it"};
-inline constexpr base::MessageForm kInProportion{
-    "in_proportion", "in proportion with the reference {1}, at {2} % of design; leave it"};
-inline constexpr base::MessageForm kRightOnceSet{"right_once_set",
-                                                 "its share comes right once the others are set; leave it"};
-inline constexpr base::MessageForm kTurnByWord{
-    "turn_by_word", "the aim counts what the others will take once they are set; turn by the word"};
-inline constexpr base::MessageForm kMatchedToReference{
-    "matched_to_reference", "matched to the reference {1}, at {2} % of design; turn by the word"};
-inline constexpr base::MessageForm kByNewestReadings{
-    "by_newest_readings", "counted with the newest readings of the others; follow the word"};
+inline constexpr base::MessageForm kAdviceFirst{"advice_first",
+                                                "advised {2} instead of {1}; turn it, then read"};
+// Why a share says otherwise than the word; the word alone says what the hand does.
+inline constexpr base::MessageForm kWordCountsOthersSet{
+    "word_counts_others_set", "the word counts what the others take once they are set"};
+inline constexpr base::MessageForm kWordMatchesReference{
+    "word_matches_reference", "the word matches it to the reference {1}, at {2} % of design"};
+inline constexpr base::MessageForm kWordCountsNewest{"word_counts_newest",
+                                                     "the word counts the newest readings of the others"};
 
 struct ValveDecision {
     AimWord word = AimWord::ReadAgain;
-    /// Why the word stands whatever the reading says: the valve of the reference. Subject: the tag.
+    /// Why the word stands whatever the reading says: the valve of the reference, or one that the advice
+    /// turns before it is read. Subject: the tag.
     std::optional<base::Fault> rule;
     /// Where the state of the branch's share says otherwise than the word: why. Subject: the tag.
     std::optional<base::Fault> apart;
@@ -42,5 +42,14 @@ std::optional<std::size_t> referenceOf(const Assessment& assessment, const Advic
 /// open. READ AGAIN stays what it is. `advice` may be null. Pure.
 ValveDecision decideValve(const project::Project& project, const Assessment& assessment, const Advice* advice,
                           const AimFlow& aimed, std::size_t branch, Setting at, AimWord byReading);
+
+/// The decision at a valve that was read, and not tried in this round yet: the others were turned since, or
+/// are to be. Towards the advised setting, to be read there; as it was `decided` where the advice is not
+/// ready or confirmed by a round, where the valve stands as advised, where the rule of a reference stands or
+/// the word is READ AGAIN, and where it was on share and HOLD stays right to the end
+/// (AdviceStand::HoldsToEnd). `beside`: how the word and the advice stand beside each other. Pure.
+ValveDecision decideUntried(const project::Project& project, const Assessment& assessment,
+                            const Advice& advice, std::size_t branch, Setting at,
+                            const ValveDecision& decided, const std::optional<AdviceBesideWord>& beside);
 
 }  // namespace ww::balancing

@@ -166,5 +166,9 @@ inline constexpr base::MessageForm kIndexRival{"index_rival",
                                                "its valve is fully open and it takes {1} % of design, less "
                                                "than {2} on the index circuit with {3} %; match "
                                                "groups and risers, read both again, or give the reason"};
+inline constexpr base::MessageForm kIndexRivalUndecided{
+    "index_rival_undecided",
+    "its valve is fully open and it takes {1} % of design, {2} on the index circuit {3} %: nearer than these "
+    "readings tell ({4} %); read both again with a finer meter, or give the reason"};
 
 }  // namespace ww::balancing

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "core/balancing/detail/branch_flow.h"
+#include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/loop_fits.h"
 #include "core/balancing/detail/pump_duty.h"
 #include "core/balancing/learning/learn_forms.h"
@@ -237,6 +238,10 @@ class Builder {
             }
         }
         if (!reading.dp || !m_out.model->valveLink[index] || reading.dp->value.si() == 0) {
+            return;
+        }
+        if (reading.reason.empty() && isAboveRange(instrument, reading.dp->value)) {
+            m_out.faults.push_back({&kLearnAboveRange, branch.tag, {reading.dp->text(), instrument->tag}});
             return;
         }
         if (!isSelfActing(branch) && !taken.isShutForMoment && isOffTable(branch, reading)) {

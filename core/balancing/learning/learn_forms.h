@@ -14,6 +14,10 @@ inline constexpr base::MessageForm kLearnSettingOutside{
     "loop_learn_setting_outside",
     "a reading at setting {1} is outside the valve's table and is left out of the learning; correct the "
     "setting"};
+inline constexpr base::MessageForm kLearnAboveRange{
+    "loop_learn_above_range",
+    "{1} is above the range of instrument {2} and is left out of the learning; read it again, or give the "
+    "reason"};
 inline constexpr base::MessageForm kLearnStopped{"loop_learn_stopped",
                                                  "the learning was stopped; start it again"};
 inline constexpr base::MessageForm kModelMisfit{

@@ -110,9 +110,10 @@ struct LearnedLoop {
 };
 
 /// Learns from every standing reading of all rounds, each in the state of the loop at the moment it was taken
-/// (history.h). Readings marked doubtful by hand are left out. Repeats count by their mean. Whether a
-/// round was set first and then read, or valve by valve, is decided by which fits better. Pure and
-/// usable from any thread. Limiters and pressure-independent valves stay as the project has them.
+/// (history.h). Readings marked doubtful by hand are left out, and dps above the range of their instrument
+/// for which no reason is given. Repeats count by their mean. Whether a round was set first and then read, or
+/// valve by valve, is decided by which fits better. Pure and usable from any thread. Limiters and
+/// pressure-independent valves stay as the project has them.
 LearnedLoop learn(const project::Project& project, const LearnLoopOptions& options = {});
 
 }  // namespace ww::balancing

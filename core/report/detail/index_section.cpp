@@ -1,7 +1,9 @@
 #include <algorithm>
 
 #include "core/balancing/index_proof.h"
+#include "core/balancing/index_rivals.h"
 #include "core/base/term.h"
+#include "core/project/units.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -27,10 +29,13 @@ std::string dpOf(const Source& source, std::size_t branch) {
     return reading != nullptr ? typed(reading->dp) : std::string();
 }
 
+/// "B1 (3.9 / 4.0), B2 (2.0 / 4.0)": with the settings at which they stand.
 std::string tagsOf(const Source& source, const std::vector<std::size_t>& branches) {
     std::string tags;
     for (const std::size_t branch : branches) {
+        const std::string place = source.settingOfMaximum(branch);
         tags += (tags.empty() ? "" : ", ") + source.branch(branch).tag;
+        tags += place.empty() ? "" : " (" + place + ")";
     }
     return tags;
 }
@@ -60,6 +65,12 @@ Fact readableFact(const Source& source, const IndexProof& proof) {
     if (!minimum) {
         return {say(kReadableLabel), say(kDpWithoutMinimum, {dp, tag}), Mark::Pass};
     }
+    if (proof.undecidedDp) {
+        return {say(kReadableLabel),
+                say(kDpUndecided,
+                    {dp, tag, typed(*minimum), project::shownUnits(source.project).text(*proof.undecidedDp)}),
+                Mark::Open};
+    }
     return {say(kReadableLabel),
             say(proof.isReadable ? kDpReadable : kDpTooSmall, {dp, tag, typed(*minimum)}),
             proof.isReadable ? Mark::Pass : Mark::Fail};
@@ -74,13 +85,27 @@ Fact aloneFact(const Source& source, const IndexProof& proof) {
     const auto ofDesign = [&](std::size_t branch) {
         return source.display.percent(source.last.branches[branch].ofDesign);
     };
-    std::string rivals;
-    for (const std::size_t rival : proof.rivals) {
-        rivals += (rivals.empty() ? "" : ", ") + source.branch(rival).tag + " (" + ofDesign(rival) + " %)";
-    }
+    const auto named = [&](const std::vector<std::size_t>& rivals) {
+        std::string names;
+        for (const std::size_t rival : rivals) {
+            names += (names.empty() ? "" : ", ") + source.branch(rival).tag + " (" + ofDesign(rival) + " %)";
+        }
+        return names;
+    };
     const std::size_t terminal = *source.last.index.terminal;
-    return {say(kNoOtherLabel), say(kOtherShorter, {source.branch(terminal).tag, ofDesign(terminal), rivals}),
-            Mark::Open};
+    std::vector<std::string> arguments{source.branch(terminal).tag, ofDesign(terminal)};
+    if (!proof.rivals.empty()) {
+        arguments.push_back(named(proof.rivals));
+        return {say(kNoOtherLabel), say(kOtherShorter, std::move(arguments)), Mark::Open};
+    }
+    quantity::Ratio least;
+    for (const std::size_t rival : proof.undecidedRivals) {
+        least = std::max(least, balancing::distanceUncertainty(source.last.branches[rival],
+                                                               source.last.branches[terminal]));
+    }
+    arguments.push_back(named(proof.undecidedRivals));
+    arguments.push_back(source.display.percent(least));
+    return {say(kNoOtherLabel), say(kOtherUndecided, std::move(arguments)), Mark::Open};
 }
 
 /// The parts of the proof, one a fact, in the order in which they are judged.

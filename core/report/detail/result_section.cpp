@@ -1,4 +1,5 @@
 #include "core/balancing/index_proof.h"
+#include "core/balancing/share_count.h"
 #include "core/project/review.h"
 #include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
@@ -87,8 +88,13 @@ Fact totalFact(const Source& source) {
         return {say(kTotalLabel), say(kTotalUnknown, {design, unit}), Mark::Open};
     }
     const double ofDesign = *last.totalFlow / last.totalDesign;
-    return {say(kTotalLabel), say(kTotal, {source.display.flow(last.totalFlow),
-                                           Display::fixed(100 * ofDesign, 1), design, unit})};
+    std::vector<std::string> arguments{source.display.flow(last.totalFlow), Display::fixed(100 * ofDesign, 1),
+                                       design, unit};
+    const std::size_t doubtful = balancing::doubtfulInTotal(last);
+    if (doubtful > 0) {
+        arguments.push_back(std::to_string(doubtful));
+    }
+    return {say(kTotalLabel), say(doubtful > 0 ? kTotalDoubtful : kTotal, std::move(arguments))};
 }
 
 /// The way to the index terminal, and where its proof stands.

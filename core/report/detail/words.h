@@ -93,6 +93,8 @@ inline constexpr MessageForm kSpreadNow{"report_spread_now",
 inline constexpr MessageForm kSpreadFrom{
     "report_spread_from", "Largest minus smallest of target in any group: {1} %, from {2} % in round {3}"};
 inline constexpr MessageForm kTotal{"report_total", "{1} {4}, {2} % of the design flow of {3} {4}"};
+inline constexpr MessageForm kTotalDoubtful{
+    "report_total_doubtful", "{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it"};
 inline constexpr MessageForm kTotalUnknown{"report_total_unknown",
                                            "Not known: not every terminal has been read; design {1} {2}"};
 inline constexpr MessageForm kIndexPath{"report_index_path", "{1} (section {2})"};
@@ -229,6 +231,10 @@ inline constexpr MessageForm kDpReadable{"report_dp_readable",
                                          "dp {1} at {2}, not below the readable minimum of {3}"};
 inline constexpr MessageForm kDpTooSmall{"report_dp_too_small",
                                          "dp {1} at {2} is below the readable minimum of {3}"};
+inline constexpr MessageForm kDpUndecided{
+    "report_dp_undecided",
+    "Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; "
+    "read it again with a finer meter"};
 inline constexpr MessageForm kDpWithoutMinimum{
     "report_dp_without_minimum", "dp {1} at {2}; no readable minimum is on record for its valve"};
 inline constexpr MessageForm kDpMissing{"report_dp_missing", "{1} has no dp in this round"};
@@ -238,6 +244,11 @@ inline constexpr MessageForm kOtherShorter{
     "report_other_shorter",
     "Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match "
     "groups and risers, read again, or sign with the reason"};
+
+inline constexpr MessageForm kOtherUndecided{
+    "report_other_undecided",
+    "Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, "
+    "nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason"};
 
 // Section 7.
 inline constexpr MessageForm kNoExceptions{"report_no_exceptions",

@@ -88,7 +88,7 @@ TEST_F(AdviceBesideWordTest, theReadingLeadsWhereTheAdviceTurnsTheOtherWay) {
         const auto found = beside(advised, word, at);
         ASSERT_TRUE(found.has_value());
         EXPECT_EQ(found->stand, AdviceStand::ReadingLeads);
-        EXPECT_TRUE(found->reason->is(kReadingLeads));
+        EXPECT_TRUE(found->reason->is(word == AimWord::AtStop ? kStopsForNow : kReadingLeads));
     }
 }
 

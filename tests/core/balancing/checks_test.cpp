@@ -176,6 +176,21 @@ TEST(Checks, noOtherOpenTerminalTakesLessThanTheIndex) {
     EXPECT_EQ(withNeighbourAt("3"), std::nullopt);
 }
 
+TEST(Checks, aRivalNearerThanCanBeReadIsUndecided) {
+    FieldJob job = twoRisers();
+    job.instrument("2", "");  // 1 % of flow, 1.4 % of the distance of two (by hand)
+    job.round(RoundKind::Survey);
+    readAs(job, "A", 0.945);
+    readAs(job, "B", 1.3);
+    readAs(job, "C", 0.95);
+    readAs(job, "D", 1.0);
+    EXPECT_EQ(severityOf(job, kIndexRival, "A"), std::nullopt);
+    EXPECT_EQ(severityOf(job, kIndexRivalUndecided, "A"), Severity::Warning);
+    readAs(job, "A", 0.93);
+    EXPECT_EQ(severityOf(job, kIndexRival, "A"), Severity::Warning);
+    EXPECT_EQ(severityOf(job, kIndexRivalUndecided, "A"), std::nullopt);
+}
+
 TEST(Checks, sumClosure) {
     const auto withRiserFlow = [](double ratio) {
         FieldJob job = riser("");
@@ -333,6 +348,15 @@ TEST(Checks, mixedUnits) {
                                             job.project().fluid().density());
     });
     EXPECT_EQ(severityOf(job, kUnitsMixed, "C"), Severity::Warning);
+    // The unit of the same digits was changed by somebody: it is meant.
+    project::Reading slip = job.project().readings().at(third);
+    slip.id = job.ids().next();
+    slip.status = project::ReadingStatus::Superseded;
+    slip.dp = job.pressure("3.6");
+    job.project().put(slip);
+    job.change(job.project().readings().at(third), [&](project::Reading& r) { r.supersedes = slip.id; });
+    EXPECT_EQ(severityOf(job, kUnitsMixed), std::nullopt);
+    job.change(job.project().readings().at(third), [&](project::Reading& r) { r.supersedes.reset(); });
     const base::Id other = job.instrument("1", "");
     job.change(job.project().readings().at(third), [&](project::Reading& r) { r.instrument = other; });
     EXPECT_EQ(severityOf(job, kUnitsMixed), std::nullopt);

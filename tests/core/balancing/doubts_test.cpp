@@ -5,6 +5,8 @@
 #include <algorithm>
 
 #include "core/balancing/doubt_forms.h"
+#include "core/balancing/learning/learn_forms.h"
+#include "core/balancing/learning/learned_loop.h"
 #include "core/balancing/walk.h"
 #include "core/balancing/walk_progress.h"
 #include "tests/core/balancing/small_loop.h"
@@ -142,6 +144,30 @@ TEST(Doubts, aboveTheRangeOfTheInstrument) {
     EXPECT_EQ(std::count_if(items.begin(), items.end(),
                             [](const Finding& item) { return item.fault.subject == "B"; }),
               1);
+}
+
+TEST(Doubts, whatIsAboveTheRangeTeachesNothingUntilAReasonIsGiven) {
+    FieldJob job = flatLoop(3);
+    job.pump("P-1", {{"0", "10"}, {"6", "9"}, {"12", "6"}, {"18", "1"}});
+    const base::Id meter = job.instrument("1", "");
+    job.change(job.project().instruments().at(meter),
+               [&](project::Instrument& i) { i.range = job.pressure("40"); });
+    job.round(RoundKind::Survey);
+    job.dp("A", "25.0", "4");
+    const base::Id above = job.dp("B", "40.1", "4");
+    job.dp("C", "24.0", "4");
+    const auto isLearnedFrom = [&](const LearnedLoop& learned) {
+        return std::any_of(learned.readings.begin(), learned.readings.end(),
+                           [&](const ComparedReading& each) { return each.readings.front() == above; });
+    };
+    const LearnedLoop without = learn(job.project());
+    EXPECT_FALSE(isLearnedFrom(without));
+    EXPECT_TRUE(std::any_of(without.faults.begin(), without.faults.end(), [](const base::Fault& fault) {
+        return fault.is(kLearnAboveRange) && fault.subject == "B";
+    }));
+    job.change(job.project().readings().at(above),
+               [](project::Reading& reading) { reading.reason = "read with the wide range"; });
+    EXPECT_TRUE(isLearnedFrom(learn(job.project())));
 }
 
 TEST(Doubts, anInstrumentOverdueOnTheDayOfTheReading) {

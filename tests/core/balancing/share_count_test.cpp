@@ -52,6 +52,19 @@ TEST(ShareCount, ofAClosedRoundIsTheSameBothWays) {
     EXPECT_EQ(count.onShare, 0U);
 }
 
+TEST(ShareCount, namesTheDoubtfulReadingsThatTheTotalHolds) {
+    FieldJob job = openRound();
+    EXPECT_EQ(doubtfulInTotal(assessAsShown(job.project(), job.newestRound())), 0U);
+    const base::Id marked = readAs(job, "B", 1.0);
+    readAs(job, "C", 1.0);
+    job.change(job.project().readings().at(marked), [](project::Reading& r) { r.isDoubtful = true; });
+    const Assessment doubted = assessAsShown(job.project(), job.newestRound());
+    ASSERT_TRUE(doubted.totalFlow.has_value());
+    EXPECT_EQ(doubtfulInTotal(doubted), 1U) << "it counts, and is told";
+    job.change(job.project().readings().at(marked), [](project::Reading& r) { r.reason = "read twice"; });
+    EXPECT_EQ(doubtfulInTotal(assessAsShown(job.project(), job.newestRound())), 0U) << "a reason settles it";
+}
+
 TEST(ShareCount, ofNoRoundIsNotKnown) {
     EXPECT_EQ(shareCount(assessLast(flatLoop(2).project())).onShare, std::nullopt);
 }

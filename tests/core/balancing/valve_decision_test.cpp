@@ -81,12 +81,12 @@ TEST_F(ValveDecisionTest, saysWhyTheShareStandsApartFromTheWord) {
         return made.apart ? std::string(made.apart->code()) : "";
     };
     EXPECT_EQ(apart("A", AimWord::Close, AimBasis::Model), "") << "over, and to be closed";
-    EXPECT_EQ(apart("A", AimWord::Hold, AimBasis::Model), "right_once_set");
-    EXPECT_EQ(apart("A", AimWord::Hold, AimBasis::Reference), "in_proportion");
-    EXPECT_EQ(apart("A", AimWord::Open, AimBasis::Branches), "by_newest_readings");
+    EXPECT_EQ(apart("A", AimWord::Hold, AimBasis::Model), "word_counts_others_set");
+    EXPECT_EQ(apart("A", AimWord::Hold, AimBasis::Reference), "word_matches_reference");
+    EXPECT_EQ(apart("A", AimWord::Open, AimBasis::Branches), "word_counts_newest");
     EXPECT_EQ(apart("B", AimWord::Hold, AimBasis::Model), "");
-    EXPECT_EQ(apart("B", AimWord::Close, AimBasis::Model), "turn_by_word");
-    EXPECT_EQ(apart("B", AimWord::Close, AimBasis::Reference), "matched_to_reference");
+    EXPECT_EQ(apart("B", AimWord::Close, AimBasis::Model), "word_counts_others_set");
+    EXPECT_EQ(apart("B", AimWord::Close, AimBasis::Reference), "word_matches_reference");
 }
 
 TEST(ValveDecision, theReferenceOfTheAdviceCounts) {
@@ -106,6 +106,48 @@ TEST(ValveDecision, theReferenceOfTheAdviceCounts) {
             decideValve(job.project(), now, &advice, aimed, each.branch, Setting::si(3), AimWord::Hold);
         EXPECT_EQ(made.word, each.isReference ? AimWord::Open : AimWord::Hold);
         EXPECT_EQ(made.rule.has_value(), each.isReference);
+    }
+}
+
+TEST(ValveDecision, whatWasNotTriedIsTurnedToItsAdvisedSettingFirst) {
+    const support::SolvedJob job(6);
+    const LearnedLoop learned = learn(job.project());
+    Advice advice = advise(job.project(), learned);
+    ASSERT_EQ(advice.status, AdviceStatus::Unverified);
+    Assessment now = assess(job.project(), job.project().lastRound()->id);
+    const auto own = std::find_if(advice.settings.begin(), advice.settings.end(),
+                                  [](const SettingAdvice& each) { return !each.isFullyOpen; });
+    ASSERT_NE(own, advice.settings.end());
+    ValveDecision byReading;
+    const auto decide = [&](AimWord word, double at, std::optional<AdviceStand> stand) {
+        byReading.word = word;
+        std::optional<AdviceBesideWord> beside;
+        if (stand) {
+            beside = AdviceBesideWord{*stand, {}, {}};
+        }
+        return decideUntried(job.project(), now, advice, own->branch, Setting::si(at), byReading, beside);
+    };
+    const double advised = own->setting.si();
+    for (const AimWord word : {AimWord::Open, AimWord::Close, AimWord::Hold, AimWord::AtStop}) {
+        const ValveDecision made = decide(word, 4, AdviceStand::HoldsForNow);
+        EXPECT_EQ(made.word, AimWord::Close);
+        ASSERT_TRUE(made.rule);
+        EXPECT_TRUE(made.rule->is(kAdviceFirst));
+        EXPECT_EQ(decide(word, advised - 0.5, {}).word, AimWord::Open);
+        EXPECT_EQ(decide(word, advised, {}).word, word) << "it stands there";
+    }
+    EXPECT_EQ(decide(AimWord::ReadAgain, 4, {}).word, AimWord::ReadAgain);
+    now.branches[own->branch].state = State::OnShare;
+    EXPECT_EQ(decide(AimWord::Hold, 4, AdviceStand::HoldsToEnd).word, AimWord::Hold)
+        << "on share, and right to the end";
+    now.branches[own->branch].state = State::Short;
+    EXPECT_EQ(decide(AimWord::Hold, 4, AdviceStand::HoldsToEnd).word, AimWord::Close);
+    byReading.rule = base::Fault{&kReferenceOpen, "T-01", {}};
+    EXPECT_EQ(decide(AimWord::Hold, 4, {}).word, AimWord::Hold) << "the rule of a reference stands";
+    byReading.rule.reset();
+    for (const AdviceStatus status : {AdviceStatus::NotReady, AdviceStatus::Verified}) {
+        advice.status = status;
+        EXPECT_EQ(decide(AimWord::Hold, 4, {}).word, AimWord::Hold);
     }
 }
 

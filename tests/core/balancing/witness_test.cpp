@@ -302,6 +302,36 @@ TEST(IndexProof, holdsInPartsThatAreToldApart) {
     EXPECT_FALSE(indexProof(none.project(), assessLast(none.project())).isKnown);
 }
 
+TEST(IndexProof, isUndecidedWithinWhatTheMeterTells) {
+    FieldJob job = twoRisers();
+    job.instrument("2", "");
+    job.round(RoundKind::Final);
+    job.settingOnly("R1", "4");
+    job.settingOnly("R2", "4");
+    readAs(job, "A", 0.975);
+    readAs(job, "B", 1.05);
+    readAs(job, "C", 0.99);
+    readAs(job, "D", 0.98);
+    const auto proof = [&] { return indexProof(job.project(), assessNewest(job)); };
+    EXPECT_TRUE(proof().rivals.empty());
+    EXPECT_EQ(proof().undecidedRivals, std::vector<std::size_t>{job.indexOf("A")});
+    EXPECT_FALSE(proof().isAlone());
+    EXPECT_TRUE(proof().isReadable);
+    EXPECT_FALSE(proof().undecidedDp.has_value());
+    // D shows 24.0 kPa: 2 % of it are 0.48 kPa (by hand).
+    const auto leastDp = [&](const char* dp) {
+        job.change(*job.project().valves().begin(),
+                   [&](project::ValveModel& valve) { valve.minimumDp = job.pressure(dp); });
+    };
+    leastDp("24.3");
+    EXPECT_FALSE(proof().isReadable);
+    ASSERT_TRUE(proof().undecidedDp.has_value());
+    EXPECT_NEAR(proof().undecidedDp->si(), 480, 5);
+    leastDp("25");
+    EXPECT_FALSE(proof().isReadable);
+    EXPECT_FALSE(proof().undecidedDp.has_value()) << "surely too small";
+}
+
 TEST(ReadyToSign, findingsCommentsAndMergingStandInTheWay) {
     FieldJob job = flatLoop(2);
     job.round(RoundKind::Final, RoundState::Accepted);

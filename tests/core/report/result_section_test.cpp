@@ -68,5 +68,43 @@ TEST(ResultSection, theReadingsVerdictStandsApartFromThePersonWhoAccepts) {
     EXPECT_EQ(std::get<std::string>(sheet.rows.at(3).front()), "Accepted by: K. Moor");
 }
 
+// A total that holds a doubtful reading says so.
+TEST(ResultSection, theTotalNamesTheDoubtfulReadingsInIt) {
+    balancing::FieldJob job = balancing::flatLoop(2);
+    job.round(project::RoundKind::Final);
+    const base::Id marked = balancing::readAs(job, "A", 1.0);
+    balancing::readAs(job, "B", 1.0);
+    const auto total = [&] {
+        std::string said;
+        for (const Fact& fact : sectionOf(build(job.project(), {}), kResult).facts) {
+            const std::string value = base::english(fact.value);
+            said = value.find("% of the design flow of") != std::string::npos ? value : said;
+        }
+        return said;
+    };
+    EXPECT_EQ(total().find("doubtful"), std::string::npos) << total();
+    job.change(job.project().readings().at(marked), [](project::Reading& r) { r.isDoubtful = true; });
+    EXPECT_NE(total().find("; 1 doubtful in it"), std::string::npos) << total();
+}
+
+// Nearer than the meter tells the proof is neither given nor refused.
+TEST(IndexSection, aRivalNearerThanTheReadingsTellIsUndecidable) {
+    balancing::FieldJob job = balancing::twoRisers();
+    job.instrument("2", "");
+    job.round(project::RoundKind::Final);
+    job.settingOnly("R1", "4");
+    job.settingOnly("R2", "4");
+    balancing::readAs(job, "A", 0.975);
+    balancing::readAs(job, "B", 1.05);
+    balancing::readAs(job, "C", 0.99);
+    balancing::readAs(job, "D", 0.98);
+    std::string said;
+    for (const Fact& fact : sectionOf(build(job.project(), {}), kIndex).facts) {
+        said += base::english(fact.value) + '\n';
+    }
+    EXPECT_NE(said.find("Undecidable whether D is the index"), std::string::npos) << said;
+    EXPECT_NE(said.find("A (97.5 %)"), std::string::npos) << said;
+}
+
 }  // namespace
 }  // namespace ww::report

@@ -78,7 +78,7 @@ TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {
     EXPECT_FALSE(isElsewhere && model.index(now, AdviceModel::SetTo).data(IsStrongRole).toBool());
     // The line of the next setting names no other one without saying why HOLD stands.
     const QString said = proposalWords(m_desk.bridge(), place().valve(), true);
-    EXPECT_TRUE(said.contains(isElsewhere ? " at " : "leave it")) << said.toStdString();
+    EXPECT_TRUE(said.contains(isElsewhere ? " at " : "Leave it")) << said.toStdString();
     if (isElsewhere) {
         EXPECT_TRUE(place().advice()->words().contains(said)) << place().advice()->words().toStdString();
     }
@@ -99,6 +99,55 @@ TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {
     const int later = model.rowOf(branch);
     EXPECT_EQ(model.index(later, AdviceModel::Note).data().toString(),
               model.at(later).isSet ? "set" : "held");
+}
+
+TEST_F(AdjustDesk, whatWasNotTriedIsTurnedToItsAdviceFirst) {
+    AdviceModel& model = *place().advice()->model();
+    int row = 0;
+    for (int i = 1; i < model.rowCount(); ++i) {
+        row = model.at(i).setting < model.at(row).setting ? i : row;
+    }
+    const base::Id branch = model.branchAt(row);
+    place().showBranch(branch);
+    EXPECT_EQ(place().valve().word(), balancing::AimWord::Close) << "fully open, and advised to be throttled";
+    const QString note = wordNote(m_desk.bridge(), place().valve());
+    EXPECT_TRUE(note.contains("advised")) << note.toStdString();
+    const QString said = proposalWords(m_desk.bridge(), place().valve(), true);
+    // Two dps for one setting, each with its time.
+    EXPECT_TRUE(said.contains("now") && said.contains("once all valves are set")) << said.toStdString();
+    EXPECT_TRUE(said.contains(dpNumber(m_desk.bridge(), model.at(row).dp))) << said.toStdString();
+    place().takeAdvice();
+    const QString there = proposalWords(m_desk.bridge(), place().valve(), true);
+    EXPECT_TRUE(there.contains("Read it here") && there.contains("once all valves are set"))
+        << there.toStdString();
+    EXPECT_FALSE(basisWords(m_desk.bridge(), place().valve()).join(' ').contains("turn"))
+        << "what the aim rests on tells the hand nothing";
+}
+
+TEST_F(AdjustDesk, noChanceIsCertain) {
+    const QString said = place().advice()->words();
+    EXPECT_TRUE(said.contains("Once all are set as advised")) << said.toStdString();
+    EXPECT_TRUE(said.contains("Working order")) << said.toStdString();
+    EXPECT_FALSE(QString(said).replace(QChar(0xA0), ' ').contains("100 %;")) << said.toStdString();
+    EXPECT_FALSE(QString(said).replace(QChar(0xA0), ' ').contains("100 %.")) << said.toStdString();
+}
+
+TEST_F(AdjustDesk, anAimAboveWhatIsAvailableIsTold) {
+    place().readShutValve();
+    m_desk.enter("95.0");
+    // Nearly shut the aim for the same flow is far above that.
+    while (!place().valve().isAimBeyond() && place().valve().setting().si() > 0.2) {
+        m_desk.key(Qt::Key_Down);
+    }
+    ASSERT_TRUE(place().valve().isAimBeyond());
+    EXPECT_EQ(place().valve().available()->source, balancing::HeadSource::ShutValve);
+    const QString said = proposalWords(m_desk.bridge(), place().valve(), true);
+    EXPECT_TRUE(said.contains("Open it first") && said.contains("95.0")) << said.toStdString();
+    // Read there, the word and the sentence still say the same.
+    m_desk.enter("90.0");
+    if (place().valve().word() == balancing::AimWord::Open) {
+        EXPECT_TRUE(proposalWords(m_desk.bridge(), place().valve(), true).contains("pen"));
+    }
 }
 
 TEST_F(AdjustDesk, theBoldSettingIsOneThatEnterTakes) {
@@ -197,7 +246,9 @@ TEST_F(AdjustDesk, theReferenceIsOpenedAndThenLeftWhateverItsShare) {
     ASSERT_DOUBLE_EQ(setting(), 4.0);
     EXPECT_EQ(place().valve().word(), balancing::AimWord::Hold) << "as read in the survey, fully open";
     const QString said = stateWords(m_desk.bridge(), place().valve());
-    EXPECT_TRUE(said.contains("stop") && said.contains("leave it")) << said.toStdString();
+    EXPECT_TRUE(said.contains("stop")) << said.toStdString();
+    EXPECT_FALSE(said.contains("leave it")) << "the word says what to do, once: " << said.toStdString();
+    EXPECT_TRUE(wordNote(m_desk.bridge(), place().valve()).contains("leave it"));
     EXPECT_TRUE(proposalWords(m_desk.bridge(), place().valve(), true).contains("fully open"));
     m_desk.key(Qt::Key_PageDown);
     m_desk.enter(QString::number(place().valve().row()->dp.in(quantity::Unit::Kilopascal), 'f', 1));

@@ -273,6 +273,57 @@ TEST_F(AdjustDesk, aDpAcrossTheShutValveChangesNoSetting) {
     EXPECT_TRUE(support::textsOf(place()).replace(QChar(0xA0), ' ').contains("Shut: 95.0 kPa available."));
 }
 
+TEST_F(AdjustDesk, readingTheReferenceIsUnmistakable) {
+    const auto* sign = place().findChild<WordSign*>();
+    const auto all = [this] { return support::textsOf(place()).replace(QChar(0xA0), ' '); };
+    const LoopPicture* picture = m_desk.window.advisor().picture();
+    ASSERT_NE(picture, nullptr);
+    const auto& settings = picture->advice.settings;
+    const auto reference =
+        std::find_if(settings.begin(), settings.end(), [](const auto& each) { return each.isReference; });
+    ASSERT_NE(reference, settings.end());
+    const QString tag = QString::fromStdString(m_desk.project().branches()[reference->branch].tag);
+    const auto inHand =
+        std::find_if(settings.begin(), settings.end(), [](const auto& each) { return !each.isReference; });
+    const base::Id branch = m_desk.project().branches()[inHand->branch].id;
+    place().showBranch(branch);
+    place().readReference();
+    EXPECT_TRUE(place().field()->hasFocus());
+    EXPECT_TRUE(all().contains("Reference " + tag)) << all().toStdString();
+    EXPECT_TRUE(all().contains("comes back")) << all().toStdString();
+    EXPECT_TRUE(sign->accessibleDescription().contains("REFERENCE"))
+        << sign->accessibleDescription().toStdString();
+    EXPECT_TRUE(place().field()->property("inverse").toBool());
+    EXPECT_TRUE(place().field()->accessibleName().contains(tag));
+    m_desk.key(Qt::Key_Escape);
+    EXPECT_FALSE(place().field()->property("inverse").toBool());
+    EXPECT_FALSE(all().contains("Reference " + tag)) << all().toStdString();
+    EXPECT_FALSE(sign->accessibleDescription().contains("REFERENCE"));
+    place().readReference();
+    m_desk.enter("30.0");
+    EXPECT_EQ(newest()->purpose, ReadingPurpose::Reference);
+    EXPECT_EQ(newest()->branch, m_desk.project().branches()[reference->branch].id);
+    EXPECT_FALSE(place().field()->property("inverse").toBool()) << "back at the valve in hand";
+    EXPECT_EQ(place().valve().branch(), branch);
+    place().readShutValve();
+    EXPECT_TRUE(sign->accessibleDescription().contains("SHUT"));
+    EXPECT_TRUE(all().contains("back to")) << all().toStdString();
+}
+
+TEST_F(AdjustDesk, aUnitThatWasCorrectedIsNotDoubtedAgain) {
+    for (const char* tag : {"T-01", "T-02"}) {
+        place().showBranch(idOf(tag));
+        m_desk.enter(QString::number(place().valve().last()->dp.in(quantity::Unit::Kilopascal), 'f', 1));
+    }
+    place().showBranch(idOf("T-03"));
+    // The digits of another unit: with the one of the round they are far from what was read before.
+    m_desk.enter(QString::number(place().valve().last()->dp.in(quantity::Unit::Psi), 'f', 2));
+    ASSERT_TRUE(m_desk.window.notice().contains("Ctrl+U")) << m_desk.window.notice().toStdString();
+    place().takeFix();
+    ASSERT_EQ(newest()->dp->unit, quantity::Unit::Psi);
+    EXPECT_FALSE(m_desk.window.notice().contains("psi")) << m_desk.window.notice().toStdString();
+}
+
 TEST_F(AdjustDesk, triesComeBackByUndoAndRedo) {
     const auto before = support::recordsOf(m_desk.project());
     for (int i = 0; i < 12; ++i) {

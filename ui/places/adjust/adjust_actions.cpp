@@ -201,8 +201,7 @@ void AdjustPlace::stepSetting(int steps) {
 
 void AdjustPlace::expect(TypedDp what) {
     m_what = what;
-    showEntry();
-    emit hintChanged();
+    isValveShown() ? showValve() : showEntry();
     m_field->setFocus(Qt::ShortcutFocusReason);
 }
 
@@ -224,6 +223,19 @@ void AdjustPlace::watchRound(const project::ChangeSet& changes) {
         m_selectedAtClosing = m_bridge.selectedBranch();
     }
     m_openRound = open != nullptr ? std::optional(open->id) : std::nullopt;
+}
+
+void AdjustPlace::noteWhereTheRoundEnded() {
+    const project::Project& project = m_bridge.project();
+    const project::Round* last = m_bridge.isOpen() ? project.lastRound() : nullptr;
+    if (last == nullptr || project::roundInHand(project) != nullptr || project.readingsOf(last->id).empty()) {
+        return;
+    }
+    // Before this place was there: where the newest reading was made nobody chose a valve since.
+    const project::Reading& newest = project.readings()[project.readingsOf(last->id).back()];
+    if (m_bridge.selectedBranch() == newest.branch) {
+        m_selectedAtClosing = newest.branch;
+    }
 }
 
 void AdjustPlace::startAtFirst() {

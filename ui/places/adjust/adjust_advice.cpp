@@ -14,13 +14,21 @@ constexpr base::MessageForm kNoRoomForAdvice{
     "no_room_for_advice",
     "the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)"};
 
+/// Nothing is left to turn.
+bool isConfirmed(const LoopPicture& picture) {
+    return picture.advice.status == balancing::AdviceStatus::Verified;
+}
+
 }  // namespace
 
 bool AdjustPlace::holds(const ValveInHand& valve) const {
-    // A reading of an earlier round says nothing against turning it: the others were turned since.
-    const bool isReadNow = !valve.tries().empty();
     const auto& beside = valve.besideAdvice();
-    return isReadNow && valve.word() == balancing::AimWord::Hold && beside && beside->reason;
+    return valve.word() == balancing::AimWord::Hold && beside && beside->reason;
+}
+
+bool AdjustPlace::isWordAgainstAdvice(const ValveInHand& valve) const {
+    const auto& beside = valve.besideAdvice();
+    return holds(valve) || (beside && beside->stand == balancing::AdviceStand::ReadingLeads);
 }
 
 bool AdjustPlace::holdsAgainstAdvice() const {
@@ -29,7 +37,7 @@ bool AdjustPlace::holdsAgainstAdvice() const {
 
 std::optional<base::Id> AdjustPlace::offered() const {
     const LoopPicture* picture = m_advisor.picture();
-    if (picture == nullptr || !m_valve.branch()) {
+    if (picture == nullptr || !m_valve.branch() || isConfirmed(*picture)) {
         return std::nullopt;
     }
     const auto& settings = picture->advice.settings;
@@ -37,8 +45,8 @@ std::optional<base::Id> AdjustPlace::offered() const {
         std::any_of(settings.begin(), settings.end(), [&](const balancing::SettingAdvice& advised) {
             return advised.branch == m_valve.index() && !advised.isSet;
         });
-    const bool isTaken =
-        m_valve.hasAim() && !holds(m_valve) && !balancing::isHeld(m_bridge.project(), *m_valve.branch());
+    const bool isTaken = m_valve.hasAim() && !isWordAgainstAdvice(m_valve) &&
+                         !balancing::isHeld(m_bridge.project(), *m_valve.branch());
     return isLeft && isTaken ? m_valve.branch() : m_offerElsewhere;
 }
 
@@ -48,7 +56,7 @@ void AdjustPlace::findOfferElsewhere() {
     m_offerElsewhere.reset();
     const LoopPicture* picture = m_advisor.picture();
     const auto order = workingOrder();
-    if (picture == nullptr || order.empty()) {
+    if (picture == nullptr || order.empty() || isConfirmed(*picture)) {
         return;
     }
     const project::Project& project = m_bridge.project();
@@ -68,7 +76,7 @@ void AdjustPlace::findOfferElsewhere() {
         ++probed;
         ValveInHand there(m_bridge, m_advisor, ValveInHand::Wanted::WordAlone);
         there.take(id);
-        if (there.hasAim() && !holds(there)) {
+        if (there.hasAim() && !isWordAgainstAdvice(there)) {
             m_offerElsewhere = id;
             return;
         }

@@ -18,20 +18,35 @@ constexpr int kEntryGaps = 60;
 constexpr int kStripFrame = 6;
 /// Margins and gaps between the parts from the top of the place to the end of its fields.
 constexpr int kGapsToEntry = 40;
+/// Lines that have room in any case.
+constexpr int kStateLines = 2;
+constexpr int kBasisLines = 3;
 
 }  // namespace
+
+int AdjustPlace::headHeight() const {
+    if (!m_isLow) {
+        return std::max(m_find->sizeHint().height(), m_state->minimumHeight());
+    }
+    const int find = m_findLabel->isVisibleTo(this) ? m_findLabel->sizeHint().width() + kHeadGap : 0;
+    const int beside = m_title->sizeHint().width() + find + m_find->width() + 2 * kHeadGap;
+    const int words = m_state->heightForWidth(std::max(1, width() - 2 * kSideMargin - beside));
+    return std::max({m_find->sizeHint().height(), kStateLines * fontMetrics().height(), words});
+}
 
 int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
     const int figures = std::max(m_aim->heightOf(isSmall), m_word->sizeHint().height());
     const int strip = m_strip->verticalHeader()->defaultSectionSize() * stripRows + kStripFrame;
     const int fields = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
     const bool isHoldBelow = m_following->indexOf(m_hold) >= 0;
-    return std::max(m_find->sizeHint().height(), m_state->minimumHeight()) + m_basis->minimumHeight() +
-           figures + strip + m_tries->minimumHeight() + m_proposal->minimumHeight() +
+    const int basis = m_isLow ? std::max(kBasisLines * fontMetrics().height(),
+                                         m_basis->heightForWidth(width() - 2 * kSideMargin))
+                              : m_basis->minimumHeight();
+    return headHeight() + basis + figures + strip + m_tries->minimumHeight() + m_proposal->minimumHeight() +
            (isHoldBelow ? 2 : 1) * fields + kGapsToEntry;
 }
 
-void AdjustPlace::fit() {
+void AdjustPlace::fit(bool isAnew) {
     m_ladder->setVisible(width() >= kWideEnough);
     // The field says itself what it is for.
     m_findLabel->setVisible(width() >= kWideEnough);
@@ -39,17 +54,40 @@ void AdjustPlace::fit() {
     const int room = parentWidget() != nullptr ? std::min(height(), parentWidget()->height()) : height();
     // Where it is low the neighbors keep their settings and aims alone, then the figures become smaller.
     const bool isTight = heightToEntry(AimStripModel::RowCount, false) > room;
+    // Between two tries the parts do not go back and forth.
+    putInOrder((m_isLow && !isAnew) || heightToEntry(AimStripModel::HoldRow, true) > room);
     const int rows = isTight ? AimStripModel::HoldRow : AimStripModel::RowCount;
     for (int row = AimStripModel::HoldRow; row < AimStripModel::RowCount; ++row) {
         m_strip->setRowHidden(row, isTight);
     }
     m_strip->setFixedHeight(m_strip->verticalHeader()->defaultSectionSize() * rows + kStripFrame);
     const bool isSmall =
-        height() < kRoomForLarge || width() < kWideForLarge || heightToEntry(rows, false) > room;
+        m_isLow || height() < kRoomForLarge || width() < kWideForLarge || heightToEntry(rows, false) > room;
     for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
         figure->setSmall(isSmall);
     }
     m_advice->setVisible(height() >= kRoomForAdvice);
+}
+
+void AdjustPlace::putInOrder(bool isLow) {
+    if (isLow == m_isLow) {
+        return;
+    }
+    m_isLow = isLow;
+    m_parts->removeWidget(m_entryRow);
+    (isLow ? m_head : m_parts)->removeWidget(m_state);
+    (isLow ? m_pageParts : m_parts)->removeWidget(m_basis);
+    m_head->setStretchFactor(m_title, isLow ? 1 : 0);
+    if (isLow) {
+        const int figures = m_parts->indexOf(m_figures);
+        m_parts->insertWidget(figures + 1, m_entryRow);
+        m_parts->insertWidget(figures + 2, m_state);
+        m_parts->insertWidget(m_parts->indexOf(m_proposal) + 1, m_basis);
+    } else {
+        m_parts->insertWidget(m_parts->indexOf(m_proposal) + 1, m_entryRow);
+        m_head->insertWidget(1, m_state, 1);
+        m_pageParts->insertWidget(0, m_basis);
+    }
 }
 
 void AdjustPlace::fitEntry() {

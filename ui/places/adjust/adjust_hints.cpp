@@ -11,7 +11,7 @@ KeyHints AdjustPlace::hint(const QWidget* inHand) const {
     KeyHints keys;
     if (isValveShown()) {
         keys.add(controlHint(inHand));
-        if (m_what == TypedDp::Reference || m_what == TypedDp::ShutValve) {
+        if (isReadingApart()) {
             return keys;
         }
         return keys.add(commandHint()).add(tr("Ctrl+J find"), inHand != m_find);
@@ -26,7 +26,7 @@ KeyHints AdjustPlace::controlHint(const QWidget* inHand) const {
     const bool isWritable = !m_bridge.isReadOnly();
     const bool isBlank = m_field->isBlank();
     KeyHints keys;
-    if (inHand == m_field && (m_what == TypedDp::Reference || m_what == TypedDp::ShutValve)) {
+    if (inHand == m_field && isReadingApart()) {
         return keys.add(tr("digits Enter stores this one reading and returns"))
             .add(isBlank ? tr("Esc gives it up") : tr("Esc clears"));
     }
@@ -77,7 +77,9 @@ KeyHints AdjustPlace::commandHint() const {
 bool AdjustPlace::canTakeAdvice() const {
     const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
     constexpr double kSame = 1e-6;
-    return row >= 0 && !m_bridge.isReadOnly() && m_field->isBlank() && !holdsAgainstAdvice() &&
+    const bool isLeft = row >= 0 && m_advisor.picture() != nullptr &&
+                        m_advisor.picture()->advice.status != balancing::AdviceStatus::Verified;
+    return isLeft && !m_bridge.isReadOnly() && m_field->isBlank() && !isWordAgainstAdvice(m_valve) &&
            std::abs((m_advice->model()->at(row).setting - m_valve.setting()).si()) > kSame;
 }
 

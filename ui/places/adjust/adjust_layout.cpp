@@ -53,6 +53,7 @@ AdjustPlace::AdjustPlace(WorkbookBridge& bridge, LoopAdvisor& advisor, QWidget* 
     setAccessibleName(tr("Adjust"));
     buildLayout();
     connectAll();
+    noteWhereTheRoundEnded();
 }
 
 void AdjustPlace::buildLayout() {
@@ -69,37 +70,38 @@ void AdjustPlace::buildLayout() {
     m_find->setFixedWidth(140);
     m_findLabel = new QLabel(tr("&Find valve"), this);
     m_findLabel->setBuddy(m_find);
-    auto* head = new QHBoxLayout;
-    head->setSpacing(16);
-    head->addWidget(m_title);
-    head->addWidget(m_state, 1);
-    head->addWidget(m_findLabel);
-    head->addWidget(m_find);
+    m_head = new QHBoxLayout;
+    m_head->setSpacing(kHeadGap);
+    m_head->addWidget(m_title);
+    m_head->addWidget(m_state, 1);
+    m_head->addWidget(m_findLabel);
+    m_head->addWidget(m_find);
 
-    auto* left = new QVBoxLayout;
-    left->setSpacing(4);
-    left->addWidget(buildFigures());
-    left->addWidget(m_strip);
-    left->addWidget(m_tries);
-    left->addWidget(m_proposal);
-    left->addWidget(buildEntry());
-    left->addStretch(1);
+    m_figures = buildFigures();
+    m_entryRow = buildEntry();
+    m_parts = new QVBoxLayout;
+    m_parts->setSpacing(4);
+    for (QWidget* part : {m_figures, static_cast<QWidget*>(m_strip), static_cast<QWidget*>(m_tries),
+                          static_cast<QWidget*>(m_proposal), m_entryRow}) {
+        m_parts->addWidget(part);
+    }
+    m_parts->addStretch(1);
     auto* upper = new QHBoxLayout;
     upper->setSpacing(16);
-    upper->addLayout(left, 1);
+    upper->addLayout(m_parts, 1);
     upper->addWidget(m_ladder);
-    auto* page = new QVBoxLayout(m_page);
-    page->setContentsMargins(0, 0, 0, 0);
-    page->setSpacing(6);
-    page->addWidget(m_basis);
-    page->addLayout(upper);
-    page->addWidget(m_advice, 1);
+    m_pageParts = new QVBoxLayout(m_page);
+    m_pageParts->setContentsMargins(0, 0, 0, 0);
+    m_pageParts->setSpacing(6);
+    m_pageParts->addWidget(m_basis);
+    m_pageParts->addLayout(upper);
+    m_pageParts->addWidget(m_advice, 1);
     m_content->addWidget(laidOutLater(m_page));
     m_content->addWidget(m_empty);
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(12, 4, 12, 8);
+    layout->setContentsMargins(kSideMargin, 4, kSideMargin, 8);
     layout->setSpacing(4);
-    layout->addLayout(head);
+    layout->addLayout(m_head);
     layout->addWidget(m_content, 1);
 }
 

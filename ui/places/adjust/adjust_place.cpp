@@ -106,7 +106,7 @@ void AdjustPlace::tick() {
     const bool isFresh =
         last && last->reading->time && m_bridge.now().seconds - last->reading->time->seconds < 60;
     m_clock.setInterval(isFresh ? kSecond : kRestMilliseconds);
-    if (!m_field->text().isEmpty() || m_content->currentWidget() != m_page) {
+    if (!m_field->text().isEmpty() || m_content->currentWidget() != m_page || isReadingApart()) {
         return;
     }
     isFresh ? showFigures() : refresh();
@@ -188,15 +188,16 @@ void AdjustPlace::showValve() {
     showHead();
     showFigures();
     showLadder();
-    m_stripDelegate->setSoft(!m_valve.aim().stale.empty());
+    m_stripDelegate->setSoft(!m_valve.aim().stale.empty() || isReadingApart());
     m_stripModel->refresh();
     m_tries->setWords(triesWords(m_bridge, m_valve));
     m_proposal->setWords(proposalWords(m_bridge, m_valve, m_hasNext));
     m_advice->setWork(workingOrder(), offered());
     m_advice->refresh(m_valve.branch(), m_valve.besideAdvice());
     showEntry();
+    showApart();
     if (heightToEntry(AimStripModel::RowCount, false) != before) {
-        fit();
+        fit(false);
     }
     emit hintChanged();
 }
@@ -232,7 +233,10 @@ void AdjustPlace::showFigures() {
              : tr("Up, Down %1").arg(QString::fromStdString(m_valve.settingText(m_valve.step()).text()))},
         false);
     const QString unit = text::symbol(text::dpUnit(project, m_bridge.instrument()));
-    if (const auto& row = m_valve.row()) {
+    if (const auto& row = m_valve.row(); row && m_valve.isAimBeyond()) {
+        m_aim->show(dpNumber(m_bridge, row->dp),
+                    {unit, tr("only %1 available").arg(dpNumber(m_bridge, m_valve.available()->head))}, true);
+    } else if (row) {
         m_aim->show(dpNumber(m_bridge, row->dp),
                     {unit, tr("hold %1–%2").arg(dpNumber(m_bridge, row->low), dpNumber(m_bridge, row->high))},
                     isSoft);

@@ -97,6 +97,8 @@ class AdjustPlace : public QWidget {
 
   private:
     static constexpr int kLeastWidth = 320;
+    static constexpr int kSideMargin = 12;
+    static constexpr int kHeadGap = 16;
     /// What stands in the fields of a valve and is not stored.
     struct Typed {
         QString dp;
@@ -104,16 +106,23 @@ class AdjustPlace : public QWidget {
         TypedDp what = TypedDp::Try;
     };
     bool isValveShown() const;
+    /// Whether the next dp typed is none of the valve as it stands: of the reference, or of the shut valve.
+    bool isReadingApart() const { return m_what == TypedDp::Reference || m_what == TypedDp::ShutValve; }
     KeyHints controlHint(const QWidget* inHand) const;
     KeyHints findHint() const;
     KeyHints commandHint() const;
     /// Whether the advised setting of the valve in hand is another than that of the handle, and may be taken.
     bool canTakeAdvice() const;
-    /// Gives every part its size in the room there is: what the hand needs stays in sight.
-    void fit();
+    /// Gives every part its size in the room there is: what the hand needs stays in sight. `isAnew`: the room
+    /// or the letters changed, not the words alone.
+    void fit(bool isAnew = true);
     void fitEntry();
-    /// The height from the top to the end of the fields, px.
+    /// The height from the top to the end of the fields, px, in the usual order of the parts.
     int heightToEntry(int stripRows, bool isSmall) const;
+    int headHeight() const;
+    /// The order of the parts: where the place is too low for the usual one the fields come right after the
+    /// figures, and what explains them below, the words on the share among it.
+    void putInOrder(bool isLow);
     void buildLayout();
     QWidget* buildFigures();
     QWidget* buildEntry();
@@ -125,14 +134,20 @@ class AdjustPlace : public QWidget {
     void showFigures();
     void showLadder();
     void showEntry();
+    /// While a dp apart from the valve as it stands is asked for, all that is large says so.
+    void showApart();
+    void markApart(QWidget& widget) const;
     void speak();
     bool store(const QString& text);
     bool moveSetting(const QString& text);
     bool mayMoveHandle();
     void watchRound(const project::ChangeSet& changes);
     void startAtFirst();
+    void noteWhereTheRoundEnded();
     base::Fault allHeld() const;
     bool holds(const ValveInHand& valve) const;
+    /// Whether its word says otherwise than its advised setting, which is not proposed then.
+    bool isWordAgainstAdvice(const ValveInHand& valve) const;
     /// The valve whose advised setting is proposed: that in hand, else the next of the working order that is
     /// to be turned. Nothing where taking the setting would be refused.
     std::optional<base::Id> offered() const;
@@ -189,6 +204,12 @@ class AdjustPlace : public QWidget {
     TryField* m_settingField;
     QPushButton* m_hold;
     WholeLabel* m_next;
+    QWidget* m_figures = nullptr;
+    QWidget* m_entryRow = nullptr;
+    QBoxLayout* m_head = nullptr;
+    QBoxLayout* m_pageParts = nullptr;  ///< what the aim rests on, the parts, the advice
+    QBoxLayout* m_parts = nullptr;      ///< from the figures to the fields
+    bool m_isLow = false;
     QBoxLayout* m_entry = nullptr;      ///< fields, and what comes next
     QBoxLayout* m_fields = nullptr;     ///< with holding, where there is room for it
     QBoxLayout* m_following = nullptr;  ///< what comes next, after holding where that has no room above

@@ -35,11 +35,8 @@ QString basisName(const project::Project& project, const balancing::AimFlow& flo
     return AdjustText::tr("sum of branches");
 }
 
-QString pathName(const std::optional<balancing::PathBasis>& basis) {
-    if (!basis) {
-        return AdjustText::tr("advice");
-    }
-    switch (*basis) {
+QString pathName(balancing::PathBasis basis) {
+    switch (basis) {
         case balancing::PathBasis::Tries:
             return AdjustText::tr("two tries");
         case balancing::PathBasis::Learned:
@@ -50,16 +47,79 @@ QString pathName(const std::optional<balancing::PathBasis>& basis) {
     return AdjustText::tr("a try, design loss");
 }
 
-/// Within the band, and where its middle would be: no other setting is asked for.
+/// Between the limits of hold, and where the aim itself would be: no other setting is asked for.
 QString holdWords(const ValveInHand& valve, bool hasNext) {
     const auto& proposed = valve.proposed();
     const auto& last = valve.last();
     if (!proposed || !last || valve.settingText(proposed->setting) == valve.settingText(last->setting)) {
-        return hasNext ? AdjustText::tr("Within the band here: leave it, Ctrl+Enter goes to the next valve.")
-                       : AdjustText::tr("Within the band here: leave it.");
+        return hasNext ? AdjustText::tr("Leave it: it fits the aim here. Ctrl+Enter goes to the next valve.")
+                       : AdjustText::tr("Leave it: it fits the aim here.");
     }
-    return AdjustText::tr("Within the band here: leave it. Its middle would be near %1.")
+    return AdjustText::tr("Leave it: it fits the aim here, and would be nearest to it at %1.")
         .arg(settingWords(valve, proposed->setting));
+}
+
+/// The handle was moved here, or nothing was read yet.
+QString readHereWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
+    if (!valve.row()) {
+        return AdjustText::tr("Open it to a setting that passes water, then read it there.");
+    }
+    const QString aim = dpWithUnit(bridge, valve.row()->dp);
+    if (valve.isAimBeyond()) {
+        return AdjustText::tr("Open it first: the aim here, %1, is above the %2 available.")
+            .arg(aim, dpWithUnit(bridge, valve.available()->head));
+    }
+    return valve.isAsAdvised() ? AdjustText::tr("Read it here: aim %1 now, %2 once all valves are set.")
+                                     .arg(aim, dpWithUnit(bridge, valve.advised()->dp))
+                               : AdjustText::tr("Read it here: aim %1 now.").arg(aim);
+}
+
+/// The advice comes first where nothing was tried in this round.
+QString turnToAdviceWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
+    const balancing::SettingAdvice& advised = *valve.advised();
+    return AdjustText::tr("Turn it to %1 (Ctrl+Shift+T) and read it: aim %2 now, %3 once all valves are set.")
+        .arg(settingWords(valve, advised.setting), dpWithUnit(bridge, valve.aimAt(advised.setting)),
+             dpWithUnit(bridge, advised.dp));
+}
+
+QString stopWords(const ValveInHand& valve) {
+    return valve.last()->dp > valve.last()->row->high
+               ? AdjustText::tr(
+                     "Hold it here: the scale ends. Close the valve of its riser, or fit a smaller one.")
+               : AdjustText::tr("Hold it here: it takes more as the others are closed.");
+}
+
+/// A setting to turn to by the word OPEN or CLOSE.
+QString tryWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
+    const balancing::ProposedSetting& proposed = *valve.proposed();
+    const QString setting = settingWords(valve, proposed.setting);
+    const QString lands = dpWithUnit(bridge, proposed.lands);
+    const QString aim = dpWithUnit(bridge, proposed.aim);
+    if (!proposed.basis) {
+        return AdjustText::tr("Try %1, as advised: aim %2 now, %3 once all valves are set.")
+            .arg(setting, aim, dpWithUnit(bridge, valve.advised()->dp));
+    }
+    const bool isOpening = valve.word() == balancing::AimWord::Open;
+    if (proposed.isStop) {
+        return (isOpening ? AdjustText::tr(
+                                "Even fully open at %1 it stays below the aim: %2 expected there, aim %3. "
+                                "Leave it open there as the reference, and close the others.")
+                          : AdjustText::tr(
+                                "Even at %1, where the scale ends, it takes too much: %2 expected there, "
+                                "aim %3. Close the valve of its riser, or fit a smaller one."))
+            .arg(setting, lands, aim);
+    }
+    if (valve.isAimBeyond()) {
+        return AdjustText::tr("Open it to %1: the aim here, %2, is above the %3 available.")
+            .arg(setting, dpWithUnit(bridge, valve.row()->dp), dpWithUnit(bridge, valve.available()->head));
+    }
+    if (valve.settingText(proposed.setting) == valve.settingText(valve.setting())) {
+        return AdjustText::tr(
+                   "No mark is nearer to the aim than %1: turn by less than a mark, or hold it here.")
+            .arg(setting);
+    }
+    return AdjustText::tr("Try %1: about %2 expected there now, aim %3 (%4).")
+        .arg(setting, lands, aim, pathName(*proposed.basis));
 }
 
 QString wordsOfTries(const WorkbookBridge& bridge, const ValveInHand& valve, std::size_t most) {
@@ -119,7 +179,8 @@ QString stateWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
     }
     const QString ofRound = AdjustText::tr("%1 in round %2").arg(share).arg(all.roundNumber);
     const auto* decided = valve.decision();
-    return decided != nullptr && decided->apart
+    // What a rule says stands beside the word.
+    return decided != nullptr && decided->apart && !decided->rule
                ? ofRound + QStringLiteral(". ") + text::sentence(*decided->apart)
                : ofRound;
 }
@@ -155,32 +216,36 @@ QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
 }
 
 QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve, bool hasNext) {
-    const auto& proposed = valve.proposed();
     const auto& beside = valve.besideAdvice();
     if (const auto* decided = valve.decision(); decided != nullptr && decided->rule) {
-        return text::sentence(*decided->rule);
+        return decided->rule->is(balancing::kAdviceFirst) ? turnToAdviceWords(bridge, valve)
+                                                          : text::sentence(*decided->rule);
     }
-    if (valve.word() == balancing::AimWord::Hold) {
-        return beside && beside->reason ? text::sentence(*beside->reason) : holdWords(valve, hasNext);
+    const auto word = valve.word();
+    if (!word || !valve.row() || valve.isReadElsewhere()) {
+        return readHereWords(bridge, valve);
+    }
+    if (word == balancing::AimWord::ReadAgain) {
+        return AdjustText::tr("A setting to try is named once it is read again.");
+    }
+    if (beside && beside->reason &&
+        (word == balancing::AimWord::Hold || word == balancing::AimWord::AtStop)) {
+        return text::sentence(*beside->reason);
+    }
+    if (word == balancing::AimWord::Hold) {
+        return holdWords(valve, hasNext);
+    }
+    if (word == balancing::AimWord::AtStop) {
+        return stopWords(valve);
     }
     // What nobody tried rests on the advice alone: it gives way to the reading.
-    const bool isAdviceAlone = !proposed || !proposed->basis;
+    const bool isAdviceAlone = !valve.proposed() || !valve.proposed()->basis;
     if (isAdviceAlone && beside && beside->stand == balancing::AdviceStand::ReadingLeads) {
         return text::sentence(*beside->reason);
     }
-    if (!proposed) {
-        return valve.tries().empty()
-                   ? AdjustText::tr("Type the dp at this setting and press Enter.")
-                   : AdjustText::tr("Read it at one more setting: then the setting to aim at can be told.");
-    }
-    const QString setting = settingWords(valve, proposed->setting);
-    if (proposed->isStop) {
-        return AdjustText::tr("The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.")
-            .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim));
-    }
-    return AdjustText::tr("Try %1: about %2 expected there, aim %3 (%4).")
-        .arg(setting, dpWithUnit(bridge, proposed->lands), dpWithUnit(bridge, proposed->aim),
-             pathName(proposed->basis));
+    return valve.proposed()
+               ? tryWords(bridge, valve)
+               : AdjustText::tr("Turn it by the word and read it: then the setting to aim at can be told.");
 }
 
 QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve) {
@@ -225,7 +290,7 @@ QString wordNote(const WorkbookBridge& bridge, const ValveInHand& valve) {
         case balancing::AimWord::Open:
             return AdjustText::tr("too little flow, %1").arg(aim);
         case balancing::AimWord::Hold:
-            return AdjustText::tr("within the band, %1").arg(aim);
+            return AdjustText::tr("it fits: %1").arg(aim);
         case balancing::AimWord::ReadAgain:
             return AdjustText::tr("below what can be read; close further or change the meter (menu Round)");
         case balancing::AimWord::AtStop:

@@ -21,8 +21,8 @@ QString stateWords(const WorkbookBridge& bridge, const ValveInHand& valve);
 QStringList basisWords(const WorkbookBridge& bridge, const ValveInHand& valve);
 /// "Tries  1: 2.5, 52.7 CLOSE   2: 2.3, 56.0 HOLD": the newest that fit.
 QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve);
-/// What to try next and where it should land; with HOLD why the valve stays, whatever else is advised.
-/// `hasNext`: another valve is left to adjust.
+/// The one thing to do next, as the word has it, and what dp is to be read then; with HOLD why the valve
+/// stays, whatever else is advised. `hasNext`: another valve is left to adjust.
 QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve, bool hasNext);
 /// Two short lines under the reading: unit and setting, age and round.
 QStringList readingNotes(const WorkbookBridge& bridge, const ValveInHand& valve);

@@ -203,7 +203,7 @@ QVariant AdviceModel::headerData(int section, Qt::Orientation orientation, int r
     }
     const QString unit = text::symbol(text::dpUnit(m_bridge.project(), m_bridge.instrument()));
     const QString names[ColumnCount] = {
-        tr("Order"),      tr("Tag"),         tr("Now"),   tr("Set to"), tr("Final %1").arg(unit),
+        tr("Order"),      tr("Tag"),         tr("Now"),   tr("Set to"), tr("All set %1").arg(unit),
         tr("As read, %"), tr("In truth, %"), tr("Remark")};
     return names[section];
 }

@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <QVBoxLayout>
 
+#include "core/balancing/advice/advice_forms.h"
 #include "ui/places/column_fit.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
@@ -16,6 +17,19 @@ namespace {
 
 QString wholePercent(quantity::Ratio ratio) {
     return QString::number(ratio.in(quantity::Unit::Percent), 'f', 0);
+}
+
+/// "96 %"; never a certainty that nobody has. `isBound`: it is at least that.
+QString chanceWords(quantity::Ratio chance, bool isBound) {
+    constexpr double kMost = 0.99;
+    if (chance.si() > kMost) {
+        return AdvicePanel::tr("over 99 %");
+    }
+    if (chance.si() < 1 - kMost && !isBound) {
+        return AdvicePanel::tr("under 1 %");
+    }
+    return isBound ? AdvicePanel::tr("at least %1 %").arg(wholePercent(chance))
+                   : AdvicePanel::tr("%1 %").arg(wholePercent(chance));
 }
 
 }  // namespace
@@ -199,13 +213,18 @@ void AdvicePanel::showWords() {
     for (const base::Fault& why : advice.whyNot) {
         lines << text::text(why);
     }
-    if (!advice.settings.empty()) {
+    // Of readings that the loop does not explain no chance can be told: a note below says so.
+    if (advice.status == balancing::AdviceStatus::Verified) {
+        lines << text::sentence(base::Fault{&balancing::kAdviceVerified, {}, {}});
+    } else if (!advice.settings.empty() && !picture->learned.isMisfit) {
         const QString band = QString::fromStdString(m_bridge.project().job().matchingBand.digits.text());
-        lines << (advice.isProbabilityBound
-                      ? tr("Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.")
-                      : tr("Chance that all end within ±%1 %: %2 % as read, %3 % in truth."))
-                     .arg(band, wholePercent(advice.indicatedProbability),
-                          wholePercent(advice.actualProbability));
+        lines << tr("Once all are set as advised: chance that every share reads within ±%1 % of target: %2; "
+                    "that it truly is, with the errors of the valve tables: %3.")
+                     .arg(band, chanceWords(advice.indicatedProbability, advice.isProbabilityBound),
+                          chanceWords(advice.actualProbability, advice.isProbabilityBound));
+    }
+    for (const base::Fault& aside : picture->learned.faults) {
+        lines << text::text(aside);
     }
     if (advice.helpful) {
         lines << tr("Helps most: %1").arg(text::text(advice.helpful->why));
@@ -234,6 +253,11 @@ void AdvicePanel::showWords() {
     }
     for (const base::Fault& note : advice.notes) {
         lines << text::text(note);
+    }
+    if (!advice.settings.empty()) {
+        lines << tr(
+            "Working order: the riser farthest over its target first, in it the valve farthest over, its "
+            "own valve last.");
     }
     m_words->setText(lines.join('\n'));
     m_words->setToolTip(m_words->text());

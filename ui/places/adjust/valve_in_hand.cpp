@@ -6,6 +6,7 @@
 #include "core/balancing/prediction.h"
 #include "core/balancing/standing_readings.h"
 #include "core/curve/valve_flow.h"
+#include "core/project/review.h"
 #include "core/project/setting_text.h"
 
 namespace ww::ui {
@@ -63,6 +64,7 @@ void ValveInHand::refresh() {
     m_expected.clear();
     m_proposed.reset();
     m_beside.reset();
+    m_available.reset();
     if (m_branch && !project().branches().contains(*m_branch)) {
         m_branch.reset();
     }
@@ -85,8 +87,27 @@ void ValveInHand::refresh() {
     m_aim = balancing::aim(project(), index(), picture != nullptr ? &picture->learned : nullptr, advice(),
                            options);
     readTries();
+    decideUntried();
+    if (hasAim() && m_wanted == Wanted::All) {
+        m_available = balancing::availableHead(project(), index(), plainTries(),
+                                               picture != nullptr ? &picture->learned : nullptr);
+    }
     place();
     compareWithAdvice();
+}
+
+void ValveInHand::decideUntried() {
+    const LoopPicture* picture = m_advisor.picture();
+    const project::Round* open = project::roundInHand(project());
+    const bool isAdjusting = open == nullptr || open->kind == project::RoundKind::Adjusting;
+    const bool isTried = !m_tries.empty() || balancing::hasEarlierTries(project(), *m_branch);
+    if (picture == nullptr || !isAdjusting || isTried || !m_last || !m_last->row) {
+        return;
+    }
+    const auto beside = balancing::adviceBesideWord(project(), index(), m_last->decision.word,
+                                                    m_last->setting, picture->learned, picture->advice);
+    m_last->decision = balancing::decideUntried(project(), m_bridge.assessment(), picture->advice, index(),
+                                                m_last->setting, m_last->decision, beside);
 }
 
 void ValveInHand::readTries() {
@@ -98,7 +119,9 @@ void ValveInHand::readTries() {
         if (hasAim() && curve()->covers(out.setting)) {
             if (curve()->coefficient(out.setting).si() > 0) {
                 out.row = balancing::aimAt(project(), index(), *m_aim.used, out.setting);
-                const auto word = balancing::wordFor(project(), index(), *out.row, dp, made.instrument);
+                // With its reason a dp above the range of its meter stands.
+                const auto meter = made.reason.empty() ? made.instrument : std::nullopt;
+                const auto word = balancing::wordFor(project(), index(), *out.row, dp, meter);
                 out.decision = balancing::decideValve(project(), m_bridge.assessment(), advice(), *m_aim.used,
                                                       index(), out.setting, word);
             } else {
@@ -193,6 +216,24 @@ void ValveInHand::place() {
     }
     m_proposed =
         balancing::proposedSetting(project(), index(), *m_aim.used, tries, m_step, learned, advice());
+}
+
+const balancing::SettingAdvice* ValveInHand::advised() const {
+    if (advice() == nullptr) {
+        return nullptr;
+    }
+    const auto& settings = advice()->settings;
+    const auto found = std::find_if(settings.begin(), settings.end(),
+                                    [&](const auto& each) { return each.branch == index(); });
+    return found != settings.end() && balancing::namesSetting(*found) ? &*found : nullptr;
+}
+
+bool ValveInHand::isAsAdvised() const {
+    return advised() != nullptr && balancing::standsAt(*advised(), m_setting);
+}
+
+PressureDifference ValveInHand::aimAt(Setting setting) const {
+    return balancing::aimAt(project(), index(), *m_aim.used, setting).dp;
 }
 
 AimRow ValveInHand::rowOf(const balancing::AimFlow& flow) const {

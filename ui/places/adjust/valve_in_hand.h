@@ -10,6 +10,7 @@
 #include "core/balancing/adjusting.h"
 #include "core/balancing/advice_beside_word.h"
 #include "core/balancing/aim.h"
+#include "core/balancing/available_head.h"
 #include "core/balancing/valve_decision.h"
 #include "ui/loop_advisor.h"
 
@@ -80,6 +81,16 @@ class ValveInHand {
     /// an advised setting.
     const std::optional<balancing::AdviceBesideWord>& besideAdvice() const { return m_beside; }
     const std::optional<balancing::ProposedSetting>& proposed() const { return m_proposed; }
+    /// What the advice says of this valve; null where it says nothing.
+    const balancing::SettingAdvice* advised() const;
+    /// Whether the valve stands in hand where it is advised to.
+    bool isAsAdvised() const;
+    /// The head available here as the others stand; nothing where nothing tells it.
+    const std::optional<balancing::AvailableHead>& available() const { return m_available; }
+    /// Whether the aim at the setting in hand lies above it.
+    bool isAimBeyond() const { return m_available && m_row && balancing::isBeyond(*m_available, *m_row); }
+    /// The dp aimed at with a setting that passes water; there must be an aim.
+    quantity::PressureDifference aimAt(quantity::Setting setting) const;
     /// The aim as another basis gives it, at the setting in hand; there must be a row().
     balancing::AimRow rowOf(const balancing::AimFlow& flow) const;
 
@@ -90,6 +101,7 @@ class ValveInHand {
     void readTries();
     void place();
     void compareWithAdvice();
+    void decideUntried();
     std::optional<quantity::PressureDifference> expectedAt(
         quantity::Setting setting, const std::optional<balancing::BranchCharacteristic>& found) const;
     std::vector<balancing::AimTry> plainTries() const;
@@ -108,6 +120,7 @@ class ValveInHand {
     std::optional<ValveReading> m_last;
     std::optional<balancing::ProposedSetting> m_proposed;
     std::optional<balancing::AdviceBesideWord> m_beside;
+    std::optional<balancing::AvailableHead> m_available;
     std::map<base::Id, quantity::Setting> m_moved;  ///< handles moved here without a reading yet
 };
 

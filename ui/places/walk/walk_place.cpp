@@ -151,8 +151,11 @@ void WalkPlace::refreshTotals() {
         parts << QStringLiteral("%1 <b style='color:%2'>%3</b>").arg(label.toHtmlEscaped(), color, value);
     };
     if (all.totalFlow) {
-        part(tr("total"), about + text::flow(*all.totalFlow, project) + QChar(0xA0) +
-                              text::symbol(text::flowUnit(project)));
+        const QString total =
+            about + text::flow(*all.totalFlow, project) + QChar(0xA0) + text::symbol(text::flowUnit(project));
+        const std::size_t doubtful = balancing::doubtfulInTotal(all);
+        part(tr("total"),
+             doubtful > 0 ? tr("%1, %2 doubtful in it").arg(total, QString::number(doubtful)) : total);
         if (all.totalDesign.si() > 0.0) {
             part(tr("of design"),
                  about + text::percent(quantity::Ratio::si(*all.totalFlow / all.totalDesign)) + tr(" %"));
