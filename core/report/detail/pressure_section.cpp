@@ -38,11 +38,11 @@ base::Fault unitSentence(const PumpNumbers& numbers, quantity::GaugePressure onR
 }
 
 /// Both profiles have the same elements; the valve stands at another place in them.
-Table elementsTable(const Project& project, const CircuitProfile& shown, bool isOnReturn) {
+Table elementsTable(const Project& project, const CircuitProfile& shown, bool isOnReturn, bool isFillKnown) {
     const PumpNumbers numbers(project);
     const std::string unit = numbers.pressureUnit();
     Table table;
-    table.title = say(kPressureTable);
+    table.title = say(isFillKnown ? kPressureTable : kOverFillTable);
     table.columns = {column(kElementColumn, 60),
                      column(kHeightColumn, 20, Alignment::Right,
                             numbers.units().head == quantity::Unit::Foot ? "ft" : "m"),
@@ -54,6 +54,26 @@ Table elementsTable(const Project& project, const CircuitProfile& shown, bool is
                               cell(numbers.pressure(element.after)), cell(numbers.pressure(element.atRest))});
     }
     return table;
+}
+
+/// "+3.2 kPa": what is only known as a difference.
+std::string against(const quantity::ShownUnits& units, quantity::GaugePressure pressure) {
+    return (pressure.si() > 0 ? "+" : "") + units.text(overAir(pressure), 3);
+}
+
+/// Facts and figure of a circuit whose fill pressure is not known. With the pump off a unit stands below the
+/// vessel by its height, which needs no page.
+void addOverFill(const Project& project, const CircuitComparison& circuit, const CircuitProfile& shown,
+                 Section& section) {
+    const quantity::ShownUnits units = PumpNumbers(project).units();
+    section.facts = {
+        {say(kUnitRunningLabel), say(kUnitOverFill, {against(units, circuit.onReturn->unitRunning),
+                                                     against(units, circuit.onSupply->unitRunning)})},
+        {say(kLowestLabel), say(kLowestOverFill, {against(units, shown.lowest),
+                                                  nameOf(project, shown.elements[shown.lowestAt])})}};
+    section.figures.push_back({FigureKind::PressureProfile, say(kOverFillFigure),
+                               say(kPressureOverFill, {project.branches()[circuit.terminal].tag,
+                                                       against(units, shown.unitRunning)})});
 }
 
 }  // namespace
@@ -91,10 +111,19 @@ Section pressureSection(const project::Project& project, const CircuitComparison
     Section section;
     section.title = say(kPressureTitle, {branch.tag});
     section.closing = circuit.advice;
-    section.closing.insert(section.closing.end(), circuit.findings.begin(), circuit.findings.end());
+    for (const base::Fault& finding : circuit.findings) {
+        // What makes every number here another one stands above them.
+        (finding.is(pump_room::kFillUnknown) ? section.opening : section.closing).push_back(finding);
+    }
     const CircuitProfile* shown = asBuilt(project, circuit);
     if (shown == nullptr || !circuit.onSupply || !circuit.onReturn) {
         section.statements.push_back(say(kNoDecision));
+        return section;
+    }
+    section.tables.push_back(
+        elementsTable(project, *shown, branch.side != project::Side::Supply, circuit.isFillKnown));
+    if (!circuit.isFillKnown) {
+        addOverFill(project, circuit, *shown, section);
         return section;
     }
     const quantity::ShownUnits& units = numbers.units();
@@ -110,7 +139,6 @@ Section pressureSection(const project::Project& project, const CircuitComparison
     section.figures.push_back({FigureKind::PressureProfile, say(kPressureFigure),
                                say(kPressureReading, {branch.tag, units.text(overAir(shown->unitRunning)),
                                                       units.text(overAir(shown->unitAtRest))})});
-    section.tables.push_back(elementsTable(project, *shown, branch.side != project::Side::Supply));
     return section;
 }
 
