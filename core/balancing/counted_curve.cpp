@@ -154,11 +154,10 @@ class Comparison {
             say(kGaugesDiffer);
         } else if (!isAlike && !isPlausible) {
             m_out.basis = CurveBasis::Untrusted;
-            m_out.reasons.push_back(
-                {&kCurveImplausible,
-                 "",
-                 {detail::percentText(m_read), detail::percentText(Ratio::si(kLeastOfCurve)),
-                  detail::percentText(Ratio::si(kMostOfCurve))}});
+            m_out.reasons.push_back({&kCurveImplausible,
+                                     "",
+                                     {detail::percentText(m_read), quantity::percentDigits(kLeastOfCurve, 3),
+                                      quantity::percentDigits(kMostOfCurve, 3)}});
         } else {
             m_out.basis = CurveBasis::ThroughGauges;
             m_out.headFactor = m_read;

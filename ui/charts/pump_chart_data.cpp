@@ -195,9 +195,11 @@ void addLines(const Picture& picture, Head highest, const pump_room::PumpDecisio
         figure.lines.push_back(
             pumpLine(picture, now, LineRole::PumpCurve,
                      picture.published ? PumpChartText::tr("curve through the gauges")
-                     : isChanged       ? PumpChartText::tr("pump, round %1").arg(picture.last()->roundNumber)
-                     : isOne           ? PumpChartText::tr("pump as found")
-                                       : PumpChartText::tr("%1 pumps as found").arg(picture.members.size())));
+                     : picture.counted.basis == balancing::CurveBasis::Untrusted
+                         ? PumpChartText::tr("curve as published")
+                     : isChanged ? PumpChartText::tr("pump, round %1").arg(picture.last()->roundNumber)
+                     : isOne     ? PumpChartText::tr("pump as found")
+                                 : PumpChartText::tr("%1 pumps as found").arg(picture.members.size())));
         addMembers(picture, figure);
         addChanged(picture, decision, figure);
         const std::vector<Line> efficiencies =

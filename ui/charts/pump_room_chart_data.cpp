@@ -103,6 +103,8 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
                                            isReturn ? PumpRoomChartText::tr("valve on supply, pump on")
                                                     : PumpRoomChartText::tr("valve on return, pump on")));
     }
+    // Against the fill pressure a pump that is off shows heights only.
+    choice.isPumpOff = choice.isPumpOff && circuit.isFillKnown;
     if (choice.isPumpOff) {
         figure.lines.push_back(profileLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem,
                                            PumpRoomChartText::tr("pump off")));
@@ -128,6 +130,12 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
              figures(element.after.in(unit)),
              i < other.elements.size() ? figures(other.elements[i].after.in(unit)) : QString(),
              figures(element.atRest.in(unit))});
+    }
+    if (!circuit.isFillKnown) {
+        figure.tableHeads.pop_back();
+        for (auto& row : figure.tableRows) {
+            row.pop_back();
+        }
     }
     const QString tag = QString::fromStdString(project.branches()[circuit.terminal].tag);
     if (circuit.isFillKnown) {

@@ -46,12 +46,18 @@ Table elementsTable(const Project& project, const CircuitProfile& shown, bool is
     table.columns = {column(kElementColumn, 60),
                      column(kHeightColumn, 20, Alignment::Right,
                             numbers.units().head == quantity::Unit::Foot ? "ft" : "m"),
-                     column(isOnReturn ? kReturnOnColumn : kSupplyOnColumn, 40, Alignment::Right, unit),
-                     column(kAtRestColumn, 24, Alignment::Right, unit)};
+                     column(isOnReturn ? kReturnOnColumn : kSupplyOnColumn, 40, Alignment::Right, unit)};
     for (const ProfileElement& element : shown.elements) {
         table.rows.push_back({wordCell(nameOf(project, element)),
                               cell(numbers.head(quantity::Head::si(element.height.si()))),
-                              cell(numbers.pressure(element.after)), cell(numbers.pressure(element.atRest))});
+                              cell(numbers.pressure(element.after))});
+    }
+    // Against the fill pressure a pump that is off shows heights only.
+    if (isFillKnown) {
+        table.columns.push_back(column(kAtRestColumn, 24, Alignment::Right, unit));
+        for (std::size_t i = 0; i < table.rows.size(); ++i) {
+            table.rows[i].push_back(cell(numbers.pressure(shown.elements[i].atRest)));
+        }
     }
     return table;
 }
@@ -61,16 +67,20 @@ std::string against(const quantity::ShownUnits& units, quantity::GaugePressure p
     return (pressure.si() > 0 ? "+" : "") + units.text(overAir(pressure), 3);
 }
 
-/// Facts and figure of a circuit whose fill pressure is not known. With the pump off a unit stands below the
-/// vessel by its height, which needs no page.
+/// Facts and figure of a circuit whose fill pressure is not known.
 void addOverFill(const Project& project, const CircuitComparison& circuit, const CircuitProfile& shown,
                  Section& section) {
     const quantity::ShownUnits units = PumpNumbers(project).units();
     section.facts = {
         {say(kUnitRunningLabel), say(kUnitOverFill, {against(units, circuit.onReturn->unitRunning),
-                                                     against(units, circuit.onSupply->unitRunning)})},
-        {say(kLowestLabel), say(kLowestOverFill, {against(units, shown.lowest),
-                                                  nameOf(project, shown.elements[shown.lowestAt])})}};
+                                                     against(units, circuit.onSupply->unitRunning)})}};
+    // Where nothing stands below the fill pressure, the lowest is the vessel itself.
+    constexpr double kNothing_Pa = 1;
+    if (shown.lowest.si() < -kNothing_Pa) {
+        section.facts.push_back(
+            {say(kLowestLabel), say(kLowestOverFill, {against(units, shown.lowest),
+                                                      nameOf(project, shown.elements[shown.lowestAt])})});
+    }
     section.figures.push_back({FigureKind::PressureProfile, say(kOverFillFigure),
                                say(kPressureOverFill, {project.branches()[circuit.terminal].tag,
                                                        against(units, shown.unitRunning)})});

@@ -55,8 +55,8 @@ inline constexpr MessageForm kOverFillTable{
     "Pressure behind each element against the fill pressure, in the direction of flow"};
 inline constexpr MessageForm kPressureFigure{"report_pressure_figure",
                                              "Gauge pressure round the circuit, pump on and off"};
-inline constexpr MessageForm kOverFillFigure{
-    "report_over_fill_figure", "Pressure round the circuit against the fill pressure, pump on and off"};
+inline constexpr MessageForm kOverFillFigure{"report_over_fill_figure",
+                                             "Pressure round the circuit against the fill pressure, pump on"};
 inline constexpr MessageForm kDeviceTable{"report_device_table", "Circuits in walking order"};
 inline constexpr MessageForm kDeviceMissingTable{"report_device_missing_table", "What is missing"};
 inline constexpr MessageForm kLawTable{"report_law_table", "Set-point over flow, sensor {1}"};
