@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "core/base/term.h"
 #include "core/report/detail/once.h"
@@ -197,9 +198,13 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
         }
     }
     // What makes every number here doubtful stands above them.
-    const std::vector<base::Fault>& doubts = decision.curve.reasons;
-    section.opening = doubts;
-    if (decision.options.empty() && decision.curve.basis != balancing::CurveBasis::Untrusted) {
+    section.opening = decision.curve.reasons;
+    const std::size_t doubts = section.opening.size();
+    std::copy_if(decision.findings.begin(), decision.findings.end(), std::back_inserter(section.opening),
+                 [](const base::Fault& finding) { return finding.is(energy::kPumpTooSmall); });
+    const bool isDecided =
+        section.opening.size() > doubts || decision.curve.basis == balancing::CurveBasis::Untrusted;
+    if (decision.options.empty() && !isDecided) {
         section.statements.push_back(say(kNoDecision));
     }
     for (const DecidedOption& decided : decision.options) {
@@ -210,7 +215,7 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
     }
     std::vector<base::Fault> below = decision.findings;
     std::erase_if(below, [&](const base::Fault& finding) {
-        return std::find(doubts.begin(), doubts.end(), finding) != doubts.end();
+        return std::find(section.opening.begin(), section.opening.end(), finding) != section.opening.end();
     });
     addOnce(below, section.closing);
     const auto options = pump_room::decisionOptions(project, {});

@@ -103,6 +103,20 @@ TEST(PumpSections, numbersThroughTheGaugesSaySoOnEveryPage) {
     EXPECT_EQ(speed(first), speed(sectionText(right, kResult)));
 }
 
+// That a pump is short is a decision: it stands on top, and nothing is missing for it.
+TEST(PumpSections, aPumpThatIsShortIsToldFirst) {
+    const project::Project project = demoProject();
+    pump_room::PumpPicture picture = pictured(project);
+    picture.decision.options.clear();
+    const auto told = [&] { return textOf(pumpDecisionSection(project, picture)); };
+    EXPECT_NE(told().find("No decision can be made yet"), std::string::npos) << told();
+    picture.decision.findings.push_back({&energy::kPumpTooSmall, "P1", {"9.99 m", "12.84 m", "2.85 m"}});
+    EXPECT_EQ(told().find("No decision can be made yet"), std::string::npos) << told();
+    EXPECT_LT(told().find("needs 12.84 m, 2.85 m more; see that the index path is open"),
+              told().find("above the index circuit"))
+        << told();
+}
+
 TEST(PumpSections, whatIsNotTrustedIsProposedNowhere) {
     const Report report = build(withCurve(1.5), {});
     const std::string first = sectionText(report, kResult);

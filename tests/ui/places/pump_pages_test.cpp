@@ -219,7 +219,7 @@ TEST_F(PumpPages, whereGaugesContradictTheCurveBothPagesCountTheGauges) {
     const QString stated = "The numbers here rest on the gauges of round 3";
     const QString decision = textsOf(page<DecisionPage>(PumpPlace::Decision));
     EXPECT_TRUE(decision.contains(stated)) << decision.toStdString();
-    EXPECT_LT(decision.indexOf(stated), decision.indexOf("Excess head")) << "above the numbers";
+    EXPECT_LT(decision.indexOf(stated), decision.indexOf("above the index circuit")) << "above the numbers";
     EXPECT_TRUE(decision.contains("from the pump's curve through the gauges of round 3"));
     const QString curves = textsOf(page<CurvesPage>(PumpPlace::Curves));
     EXPECT_TRUE(curves.contains(stated)) << curves.toStdString();
