@@ -51,14 +51,12 @@ std::optional<ReadDuty> readDuty(const Project& project, const Assessment& pictu
     return ReadDuty{picture, *at};
 }
 
-std::optional<ReadDuty> newestDuty(const Project& project, const Assessment& last) {
-    if (auto duty = readDuty(project, last)) {
-        return duty;
-    }
+/// Of the newest own round with a lower number that reads both.
+std::optional<ReadDuty> dutyBefore(const Project& project, int number) {
     const auto order = project.roundsByNumber();
     for (auto index = order.rbegin(); index != order.rend(); ++index) {
         const project::Round& round = project.rounds()[*index];
-        if (round.number >= last.roundNumber || round.kind == project::RoundKind::Witness ||
+        if (round.number >= number || round.kind == project::RoundKind::Witness ||
             !hasGauges(project, round)) {
             continue;
         }
@@ -69,6 +67,11 @@ std::optional<ReadDuty> newestDuty(const Project& project, const Assessment& las
         }
     }
     return std::nullopt;
+}
+
+std::optional<ReadDuty> newestDuty(const Project& project, const Assessment& last) {
+    auto duty = readDuty(project, last);
+    return duty ? duty : dutyBefore(project, last.roundNumber);
 }
 
 /// The pump that runs alone; null where several do.
@@ -113,6 +116,7 @@ class Comparison {
                                      {units.text(m_duty.at.flow), units.written(m_duty.at.head),
                                       units.written(*made), units.written(apart)}});
             contradict();
+            compareWithBefore();
         }
         return std::move(m_out);
     }
@@ -143,6 +147,23 @@ class Comparison {
     void agree() {
         if (m_shutoff && !isNear(m_shutoff->ofCurve, Ratio::si(1), Ratio())) {
             say(kShutoffOff);
+        }
+    }
+
+    void compareWithBefore() {
+        const auto before = dutyBefore(m_project, m_out.roundNumber);
+        const auto made =
+            before ? detail::headOfPumps(m_project, before->picture.pumps, before->at.flow, 1) : std::nullopt;
+        if (!made || made->si() <= 0) {
+            return;
+        }
+        const Ratio then = Ratio::si(before->at.head / *made);
+        const double both = kCoverage * std::hypot(*before->at.headUncertainty / *made, m_uncertainty.si());
+        if (std::abs((then - m_read).si()) > std::max(kFactorBand, both)) {
+            m_out.reasons.push_back({&kRoundsDiffer,
+                                     "",
+                                     {std::to_string(before->at.roundNumber), detail::percentText(then),
+                                      std::to_string(m_out.roundNumber), detail::percentText(m_read)}});
         }
     }
 

@@ -25,6 +25,10 @@ inline constexpr base::MessageForm kCountsGauges{
     "pump_counts_gauges",
     "the numbers here rest on the gauges of round {1}: the pump's curve counts with its head times {2} at "
     "every flow, so that it meets them"};
+inline constexpr base::MessageForm kRoundsDiffer{
+    "pump_rounds_differ",
+    "in round {1} the gauges read {2} % of the curve's head and in round {3} {4} %; something changed or one "
+    "was misread: read both taps again, and check speed, air and strainers"};
 inline constexpr base::MessageForm kShutoffAgrees{
     "pump_shutoff_agrees",
     "at shutoff the head is {1} % of the curve's too, so the gauges are right; look for another impeller, "
@@ -70,6 +74,7 @@ struct CountedCurve {
 /// - one with another factor: through the gauges if it was read with the same gauge, else no curve is
 /// trusted;
 /// - none: through the gauges where the factor lies in 0.80 to 1.10, else no curve is trusted.
+/// A round before with another factor, by more than 3 % or two uncertainties, is told beside it.
 /// 3 %, 0.80 and 1.10 are common practice, no source: makers guarantee 5 to 7 % (ISO 9906, grades 2 and 3,
 /// from memory), wear and air take more, and nothing but another impeller adds more.
 CountedCurve countedCurve(const project::Project& project, const Assessment& assessment);

@@ -90,28 +90,24 @@ class Decision {
     }
 
     void takeRequired() {
-        m_out.required = requiredHeads(m_project, m_options.learned);
+        m_out.required = requiredHeads(m_project, m_options.learned, m_out.curve.headFactor);
         if (m_out.required.empty()) {
             m_out.findings.push_back({&kRequiredUnknown, "", {}});
             return;
         }
-        const auto rank = [&](HeadSource source) {
-            if (m_options.source == source) {
+        const auto rank = [&](const RequiredHead& one) {
+            if (m_options.source == one.source) {
                 return 0;
             }
-            switch (source) {
-                case HeadSource::Learned:
-                    return 1;
-                case HeadSource::Measured:
-                    return 2;
-                case HeadSource::Design:
-                    return 3;
+            // Of the gauges that the curve goes through: what is off in them is off in both.
+            if (m_out.curve.isThroughGauges() && one.roundNumber == m_out.curve.roundNumber) {
+                return 1;
             }
-            return 4;
+            return one.source == HeadSource::Learned ? 2 : one.source == HeadSource::Measured ? 3 : 4;
         };
-        const auto best = std::min_element(
-            m_out.required.begin(), m_out.required.end(),
-            [&](const RequiredHead& a, const RequiredHead& b) { return rank(a.source) < rank(b.source); });
+        const auto best =
+            std::min_element(m_out.required.begin(), m_out.required.end(),
+                             [&](const RequiredHead& a, const RequiredHead& b) { return rank(a) < rank(b); });
         m_out.counted = static_cast<std::size_t>(best - m_out.required.begin());
         const quantity::ShownUnits units = project::shownUnits(m_project);
         for (const RequiredHead& other : m_out.required) {

@@ -47,7 +47,9 @@ struct PumpDecisionOptions {
     double trimFlowExponent = 1.0;
     Ratio firstCut = Ratio::si(0.75);
     std::optional<Ratio> driveEfficiency;
-    std::optional<HeadSource> source;  ///< that counts; nothing: learned, else measured, else design
+    /// That counts; nothing: measured by the gauges that the curve goes through, else learned, else measured,
+    /// else design.
+    std::optional<HeadSource> source;
 };
 
 inline constexpr base::MessageForm kRequiredUnknown{

@@ -156,6 +156,25 @@ TEST(CountedCurve, aRoundWithoutGaugesCountsThoseOfTheRoundBefore) {
     EXPECT_NEAR(proposal->speedFraction, 1 / 0.9, 0.001);
 }
 
+// What two rounds read of one curve differs: something changed between them, or one was misread.
+TEST(CountedCurve, aRoundBeforeThatReadAnotherFactorIsTold) {
+    FieldJob job = surveyed("6.00");
+    job.round(RoundKind::Final);
+    readAs(job, "A", 1.0);
+    readAs(job, "B", 1.0);
+    gauge(job, "5.50", instrumentOf(job));
+    const CountedCurve changed = counted(job);
+    EXPECT_EQ(changed.basis, CurveBasis::ThroughGauges);
+    EXPECT_EQ(changed.roundNumber, 2);
+    EXPECT_TRUE(has(changed.reasons, kRoundsDiffer));
+    FieldJob same = surveyed("5.45");
+    same.round(RoundKind::Final);
+    readAs(same, "A", 1.0);
+    readAs(same, "B", 1.0);
+    gauge(same, "5.50", instrumentOf(same));
+    EXPECT_FALSE(has(counted(same).reasons, kRoundsDiffer));
+}
+
 TEST(CountedCurve, twoPumpsSideBySideHaveOneFactor) {
     const FieldJob job = surveyed("8.50", 2);  // each gives 4 m3/h at 9.0 m
     const CountedCurve curve = counted(job);

@@ -216,6 +216,23 @@ TEST(PumpDecisionTest, whereGaugesContradictTheCurveTheGaugesCount) {
     }
 }
 
+// What the gauges make of the curve and what they make of the loop belong together: the speed that was read
+// is right where it gives design flow.
+TEST(PumpDecisionTest, theNeedIsReadByTheGaugesThatTheCurveGoesThrough) {
+    PumpDecisionOptions options;
+    const Project project = withCurve(1.1);
+    options.learned[project.branchTagged("T1")->id].circuit =
+        balancing::Resistance::si(20000 / std::pow(1.8 / 3600, 2));
+    const PumpDecision right = decidePump(withCurve(1.0), options);
+    EXPECT_EQ(right.required[*right.counted].source, HeadSource::Learned);
+    const PumpDecision wrong = decidePump(project, options);
+    const RequiredHead& counted = wrong.required[*wrong.counted];
+    EXPECT_EQ(counted.source, HeadSource::Measured);
+    EXPECT_EQ(counted.roundNumber, wrong.curve.roundNumber);
+    // No static head: design flow over the flow that was read is the speed over the one it was read at.
+    EXPECT_NEAR(find(wrong, PumpAction::Slow).option.ratio.si(), wrong.designFlow / wrong.duty->flow, 0.001);
+}
+
 // Head of a pump with another impeller, or of a wrong gauge: common practice, no source.
 TEST(PumpDecisionTest, whatCannotBeTrustedProposesNothing) {
     const PumpDecision decision = decidePump(withCurve(1.5));
