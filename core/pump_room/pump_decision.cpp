@@ -89,6 +89,11 @@ class Decision {
         return highest && std::abs(*highest - 1) <= kFullSpeedBand ? *highest : 1.0;
     }
 
+    /// Whether a need was read by the gauges that the curve goes through: what is off in them is off in both.
+    bool isReadByGauges(const RequiredHead& required) const {
+        return m_out.curve.isThroughGauges() && required.roundNumber == m_out.curve.roundNumber;
+    }
+
     void takeRequired() {
         m_out.required = requiredHeads(m_project, m_options.learned, m_out.curve.headFactor);
         if (m_out.required.empty()) {
@@ -96,14 +101,11 @@ class Decision {
             return;
         }
         const auto rank = [&](const RequiredHead& one) {
-            if (m_options.source == one.source) {
-                return 0;
-            }
-            // Of the gauges that the curve goes through: what is off in them is off in both.
-            if (m_out.curve.isThroughGauges() && one.roundNumber == m_out.curve.roundNumber) {
-                return 1;
-            }
-            return one.source == HeadSource::Learned ? 2 : one.source == HeadSource::Measured ? 3 : 4;
+            return m_options.source == one.source       ? 0
+                   : isReadByGauges(one)                ? 1
+                   : one.source == HeadSource::Learned  ? 2
+                   : one.source == HeadSource::Measured ? 3
+                                                        : 4;
         };
         const auto best =
             std::min_element(m_out.required.begin(), m_out.required.end(),
@@ -230,12 +232,8 @@ class Decision {
         if (pump.speed) {
             input.fullSpeed = pump.speed->value * set.members().front().state.speedFraction;
         }
-        if (pump.impeller) {
-            input.impeller = pump.impeller->value;
-        }
-        if (pump.impellerMinimum) {
-            input.impellerMinimum = pump.impellerMinimum->value;
-        }
+        input.impeller = quantity::valueOf(pump.impeller);
+        input.impellerMinimum = quantity::valueOf(pump.impellerMinimum);
         if (family) {
             input.family = &*family;
             input.impellerMaximum = family->members().back().diameter;
@@ -278,7 +276,10 @@ class Decision {
         bool isApart = false;
         for (energy::PumpOption& option : options) {
             DecidedOption decided;
-            decided.confirmed = loop.solve(*option.set, option.throttled, m_out.designFlow, option.head);
+            // A loop that needs another head than the gauges read proves nothing of what rests on them.
+            if (!isReadByGauges(m_out.required[*m_out.counted])) {
+                decided.confirmed = loop.solve(*option.set, option.throttled, m_out.designFlow, option.head);
+            }
             if (decided.confirmed && !isApart &&
                 std::abs(decided.confirmed->flowDifference.si()) > kConfirmedApartShare) {
                 isApart = true;

@@ -24,7 +24,9 @@ using quantity::VolumeFlow;
 
 struct DecidedOption {
     energy::PumpOption option;
-    std::optional<ConfirmedDuty> confirmed;  ///< nothing where the loop cannot be built
+    /// Nothing where the loop cannot be built, or the need was read by the gauges that the curve goes
+    /// through.
+    std::optional<ConfirmedDuty> confirmed;
 };
 
 /// The last round's duty of the running pumps together.

@@ -210,9 +210,8 @@ TEST(PumpDecisionTest, whereGaugesContradictTheCurveTheGaugesCount) {
     EXPECT_NEAR(wrong.excess->si(), right.excess->si(), 0.02);
     for (const PumpAction action : {PumpAction::Slow, PumpAction::Trim}) {
         EXPECT_NEAR(find(wrong, action).option.ratio.si(), find(right, action).option.ratio.si(), 0.002);
-        ASSERT_TRUE(find(wrong, action).confirmed.has_value());
-        EXPECT_NEAR(find(wrong, action).confirmed->flowDifference.si(),
-                    find(right, action).confirmed->flowDifference.si(), 0.005);
+        EXPECT_FALSE(find(wrong, action).confirmed.has_value()) << "no loop but the one that was read";
+        EXPECT_TRUE(find(right, action).confirmed.has_value());
     }
 }
 
