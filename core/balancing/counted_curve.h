@@ -27,7 +27,7 @@ inline constexpr base::MessageForm kCountsGauges{
     "every flow, so that it meets them"};
 inline constexpr base::MessageForm kRoundsDiffer{
     "pump_rounds_differ",
-    "in round {1} the gauges read {2} % of the curve's head and in round {3} {4} %; something changed or one "
+    "the gauges read {2} % of the curve's head in round {1} and {4} % in round {3}; something changed or one "
     "was misread: read both taps again, and check speed, air and strainers"};
 inline constexpr base::MessageForm kShutoffAgrees{
     "pump_shutoff_agrees",

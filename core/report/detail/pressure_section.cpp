@@ -63,27 +63,27 @@ Table elementsTable(const Project& project, const CircuitProfile& shown, bool is
 }
 
 /// "+3.2 kPa": what is only known as a difference.
-std::string against(const quantity::ShownUnits& units, quantity::GaugePressure pressure) {
-    return (pressure.si() > 0 ? "+" : "") + units.text(overAir(pressure), 3);
+std::string against(const PumpNumbers& numbers, quantity::GaugePressure pressure) {
+    return (pressure.si() > 0 ? "+" : "") + numbers.pressure(pressure) + " " + numbers.pressureUnit();
 }
 
 /// Facts and figure of a circuit whose fill pressure is not known.
 void addOverFill(const Project& project, const CircuitComparison& circuit, const CircuitProfile& shown,
                  Section& section) {
-    const quantity::ShownUnits units = PumpNumbers(project).units();
+    const PumpNumbers numbers(project);
     section.facts = {
-        {say(kUnitRunningLabel), say(kUnitOverFill, {against(units, circuit.onReturn->unitRunning),
-                                                     against(units, circuit.onSupply->unitRunning)})}};
+        {say(kUnitRunningLabel), say(kUnitOverFill, {against(numbers, circuit.onReturn->unitRunning),
+                                                     against(numbers, circuit.onSupply->unitRunning)})}};
     // Where nothing stands below the fill pressure, the lowest is the vessel itself.
     constexpr double kNothing_Pa = 1;
     if (shown.lowest.si() < -kNothing_Pa) {
         section.facts.push_back(
-            {say(kLowestLabel), say(kLowestOverFill, {against(units, shown.lowest),
+            {say(kLowestLabel), say(kLowestOverFill, {against(numbers, shown.lowest),
                                                       nameOf(project, shown.elements[shown.lowestAt])})});
     }
     section.figures.push_back({FigureKind::PressureProfile, say(kOverFillFigure),
                                say(kPressureOverFill, {project.branches()[circuit.terminal].tag,
-                                                       against(units, shown.unitRunning)})});
+                                                       against(numbers, shown.unitRunning)})});
 }
 
 }  // namespace
