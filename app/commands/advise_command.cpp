@@ -133,6 +133,9 @@ class AdviseCommand : public Command {
             if (advice.pump->speedFraction) {
                 out << "; design flow at " << percent(*advice.pump->speedFraction) << " % of rated speed";
             }
+            if (advice.pump->isShort()) {
+                out << "; short by " << head(-advice.pump->excess);
+            }
             out << ".\n";
         }
     }

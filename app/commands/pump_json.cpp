@@ -173,6 +173,18 @@ std::string_view jsonName(energy::PumpAction action) {
     return "";
 }
 
+std::string_view jsonName(balancing::CurveBasis basis) {
+    switch (basis) {
+        case balancing::CurveBasis::Published:
+            return "published";
+        case balancing::CurveBasis::ThroughGauges:
+            return "through_gauges";
+        case balancing::CurveBasis::Untrusted:
+            return "untrusted";
+    }
+    return "";
+}
+
 std::string_view jsonName(energy::CodeDecision decision) {
     switch (decision) {
         case energy::CodeDecision::ExemptSmallMotor:
@@ -223,6 +235,11 @@ std::string pumpJson(const project::Project& project, const pump_room::PumpPictu
     document["available_head_Pa"] = pascals(project, decision.headAvailable);
     document["present_excess_head_Pa"] = pascals(project, decision.presentExcess);
     document["present_excess_basis"] = basisWords(decision.excessAsRead());
+    document["published_head_Pa"] = pascals(project, decision.headPublished);
+    document["curve"] = {{"basis", jsonName(decision.curve.basis)},
+                         {"head_factor", decision.curve.headFactor.si()},
+                         {"round", decision.curve.roundNumber},
+                         {"reasons", findings(decision.curve.reasons)}};
     document["required"] = requiredJson(project, decision);
     document["read_and_set"] = readAndSetJson(project, answer.readAndSet);
     document["tests"] = sheetsJson(project, answer.sheets);

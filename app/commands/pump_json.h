@@ -10,6 +10,7 @@
 namespace ww::app {
 
 std::string_view jsonName(energy::PumpAction action);
+std::string_view jsonName(balancing::CurveBasis basis);
 std::string_view jsonName(energy::CodeDecision decision);
 std::string_view jsonName(pump_room::HeadSource source);
 

@@ -24,12 +24,18 @@ class Text {
     std::string take() {
         m_out = m_project.job().name + ", pumps\n\n";
         addDuty();
+        addCurve();
         addRequired();
         addOptions();
         addReadAndSet();
         addCode();
         addTests();
-        addFindings("Findings", m_decision.findings);
+        std::vector<base::Fault> rest = m_decision.findings;
+        std::erase_if(rest, [&](const base::Fault& finding) {
+            const auto& told = m_decision.curve.reasons;
+            return std::find(told.begin(), told.end(), finding) != told.end();
+        });
+        addFindings("Findings", rest);
         return std::move(m_out);
     }
 
@@ -83,6 +89,13 @@ class Text {
         m_out += ".\n";
     }
 
+    /// What makes every number doubtful stands above them.
+    void addCurve() {
+        for (const base::Fault& reason : m_decision.curve.reasons) {
+            m_out += "Curve: " + base::english(reason) + ".\n";
+        }
+    }
+
     static std::string sourceWords(pump_room::HeadSource source) {
         switch (source) {
             case pump_room::HeadSource::Design:
@@ -103,13 +116,17 @@ class Text {
             m_out += m_decision.counted == i ? " (counts).\n" : ".\n";
         }
         if (m_decision.headAvailable) {
-            m_out += "At full speed the pump makes " + head(m_decision.headAvailable) + " at design flow.\n";
+            m_out += "At full speed the pump makes " + head(m_decision.headAvailable) + " at design flow";
+            m_out += m_decision.curve.isThroughGauges()
+                         ? "; the curve as published gives " + head(m_decision.headPublished) + ".\n"
+                         : ".\n";
         }
         for (const auto& excess : {m_decision.decidedExcess(), m_decision.excessAsRead()}) {
             if (excess) {
                 const bool isCounted = excess->speed == balancing::ExcessSpeed::Full;
                 m_out += "Excess head " + head(excess->head) + " " +
-                         balancing::excessWords(excess->basis, excess->speed) + ", from the pump's curve" +
+                         balancing::excessWords(excess->basis, excess->speed) + ", " +
+                         balancing::curveWords(m_decision.curve) +
                          (isCounted ? ": the decision counts this one.\n" : ".\n");
             }
         }

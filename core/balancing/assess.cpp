@@ -28,13 +28,34 @@ std::vector<bool> findDoubts(const Project& project, const RoundNumbers& numbers
     return isDoubtful;
 }
 
+/// Whether a terminal belongs to the round: all do, but of a witness round only its sample.
+bool belongs(const project::Round* round, const base::Id& branch) {
+    return round == nullptr || round->sample.empty() ||
+           std::any_of(round->sample.begin(), round->sample.end(),
+                       [&](const project::SampleRow& row) { return row.branch == branch; });
+}
+
+/// Whether a terminal was read, or the reason is told why not.
+bool isTold(const detail::BranchReadings& readings) {
+    return readings.hasValue() || (readings.counting != nullptr && !readings.counting->reason.empty());
+}
+
+/// The pumps of a round; the sum of the terminals is their flow where all of them are told.
+std::vector<PumpDuty> pumpsOf(const Project& project, const RoundNumbers& numbers) {
+    const auto& terminals = project.tree().terminals();
+    const bool isComplete = std::all_of(terminals.begin(), terminals.end(), [&](std::size_t terminal) {
+        return isTold(numbers.readings[terminal]);
+    });
+    return detail::pumpDuties(project, *numbers.round, isComplete ? numbers.total : std::nullopt);
+}
+
 /// Runs every check; gives the findings whose errors count for the verdict by index.
 std::vector<std::size_t> runChecks(const Project& project, const RoundNumbers& numbers,
                                    const RoundNumbers* before, Assessment& out) {
     std::vector<std::size_t> judging;
     std::vector<PumpDuty> pumpsBefore;
     if (before != nullptr) {
-        pumpsBefore = detail::pumpDuties(project, *before->round);
+        pumpsBefore = pumpsOf(project, *before);
     }
     const checks::CheckContext context{project, *numbers.round, numbers,
                                        before,  out.pumps,      before != nullptr ? &pumpsBefore : nullptr};
@@ -63,13 +84,6 @@ void takeReasons(const Project& project, std::vector<Finding>& findings) {
     }
 }
 
-/// Whether a terminal belongs to the round: all do, but of a witness round only its sample.
-bool belongs(const project::Round* round, const base::Id& branch) {
-    return round == nullptr || round->sample.empty() ||
-           std::any_of(round->sample.begin(), round->sample.end(),
-                       [&](const project::SampleRow& row) { return row.branch == branch; });
-}
-
 void countTerminals(const Project& project, const RoundNumbers& numbers, Assessment& out) {
     out.isComplete = true;
     for (const std::size_t terminal : project.tree().terminals()) {
@@ -81,8 +95,7 @@ void countTerminals(const Project& project, const RoundNumbers& numbers, Assessm
         ++out.terminalCount;
         out.readCount += readings.hasValue() ? 1U : 0U;
         out.onShareCount += result.state == State::OnShare ? 1U : 0U;
-        const bool hasReason = readings.counting != nullptr && !readings.counting->reason.empty();
-        out.isComplete = out.isComplete && (readings.hasValue() || hasReason);
+        out.isComplete = out.isComplete && isTold(readings);
         if (result.readAt && (!out.oldestReading || *result.readAt < *out.oldestReading)) {
             out.oldestReading = result.readAt;
         }
@@ -100,7 +113,7 @@ Assessment judged(const Project& project, const project::Round* round, AssessOpt
         out.round = round->id;
         out.roundNumber = round->number;
         out.kind = round->kind;
-        out.pumps = detail::pumpDuties(project, *round);
+        out.pumps = pumpsOf(project, numbers);
     }
     const std::vector<bool> isDoubtful =
         findDoubts(project, numbers, round != nullptr ? options.memory : nullptr, out.findings);

@@ -57,11 +57,11 @@ double totalUncertainty_m3s(const Assessment& assessment) {
 
 /// Factor on all speeds that makes the running pumps give this flow at this head; nothing where none does.
 std::optional<double> speedFactorFor(const Project& project, const std::vector<PumpDuty>& pumps,
-                                     VolumeFlow flow, Head head) {
+                                     VolumeFlow flow, Head head, Ratio headFactor) {
     double low = 0.05;
     double high = 4;
     const auto gives = [&](double factor) {
-        return detail::flowOfPumps(project, pumps, head, factor).value_or(VolumeFlow()) >= flow;
+        return detail::flowOfPumps(project, pumps, head, factor, headFactor).value_or(VolumeFlow()) >= flow;
     };
     if (!gives(high) || gives(low)) {
         return std::nullopt;
@@ -76,7 +76,8 @@ std::optional<double> speedFactorFor(const Project& project, const std::vector<P
 
 }  // namespace
 
-std::optional<SystemCurve> systemCurve(const Project& project, const Assessment& assessment) {
+std::optional<SystemCurve> systemCurve(const Project& project, const Assessment& assessment,
+                                       Ratio headFactor) {
     SystemCurve curve;
     curve.roundNumber = assessment.roundNumber;
     const auto gauges = gaugeHead(project, assessment.pumps);
@@ -88,7 +89,7 @@ std::optional<SystemCurve> systemCurve(const Project& project, const Assessment&
         curve.flow = *assessment.totalFlow;
         curve.flowUncertainty = VolumeFlow::si(totalUncertainty_m3s(assessment));
     } else if (gauges) {
-        const auto flow = detail::flowOfPumps(project, assessment.pumps, gauges->head, 1);
+        const auto flow = detail::flowOfPumps(project, assessment.pumps, gauges->head, 1, headFactor);
         if (!flow || flow->si() <= 0) {
             return std::nullopt;
         }
@@ -97,7 +98,7 @@ std::optional<SystemCurve> systemCurve(const Project& project, const Assessment&
         return std::nullopt;
     }
     if (!gauges) {
-        const auto head = detail::headOfPumps(project, assessment.pumps, curve.flow, 1);
+        const auto head = detail::headOfPumps(project, assessment.pumps, curve.flow, 1, headFactor);
         if (!head || head->si() <= 0) {
             return std::nullopt;
         }
@@ -107,15 +108,21 @@ std::optional<SystemCurve> systemCurve(const Project& project, const Assessment&
 }
 
 std::optional<PumpProposal> pumpProposal(const Project& project, const Assessment& assessment) {
-    const auto duty = systemCurve(project, assessment);
-    if (!duty || assessment.totalDesign.si() <= 0) {
+    return pumpProposal(project, assessment, countedCurve(project, assessment));
+}
+
+std::optional<PumpProposal> pumpProposal(const Project& project, const Assessment& assessment,
+                                         const CountedCurve& counted) {
+    const auto duty = systemCurve(project, assessment, counted.headFactor);
+    if (!duty || counted.basis == CurveBasis::Untrusted || assessment.totalDesign.si() <= 0) {
         return std::nullopt;
     }
     PumpProposal proposal;
     proposal.headAtDesign = duty->at(assessment.totalDesign);
-    const auto available = detail::headOfPumps(project, assessment.pumps, assessment.totalDesign, 1);
-    const auto factor =
-        speedFactorFor(project, assessment.pumps, assessment.totalDesign, proposal.headAtDesign);
+    const auto available =
+        detail::headOfPumps(project, assessment.pumps, assessment.totalDesign, 1, counted.headFactor);
+    const auto factor = speedFactorFor(project, assessment.pumps, assessment.totalDesign,
+                                       proposal.headAtDesign, counted.headFactor);
     if (!available || !factor) {
         return std::nullopt;
     }

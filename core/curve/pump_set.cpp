@@ -154,4 +154,16 @@ PumpCurve trimmedCurve(const PumpCurve& curve, double diameterFraction, double f
     return PumpCurve::make(std::move(points)).value();
 }
 
+PumpCurve withHeads(const PumpCurve& curve, Ratio factor) {
+    EXPECTS(factor.si() > 0);
+    std::vector<PumpPoint> points(curve.points().begin(), curve.points().end());
+    for (PumpPoint& point : points) {
+        point.head = point.head * factor.si();
+        if (point.power) {
+            point.power = *point.power * factor.si();
+        }
+    }
+    return PumpCurve::make(std::move(points)).value();
+}
+
 }  // namespace ww::curve

@@ -55,4 +55,9 @@ class PumpSet {
 /// first estimate, 2 a second published form for small cuts (from memory).
 PumpCurve trimmedCurve(const PumpCurve& curve, double diameterFraction, double flowExponent = 1.0);
 
+/// A pump's curve with its head at every flow times this factor (above 0), as a table of its own: a pump that
+/// is worn or off its table keeps its shape (common practice, no source). Its efficiency stays, so power goes
+/// with the head.
+PumpCurve withHeads(const PumpCurve& curve, Ratio factor);
+
 }  // namespace ww::curve

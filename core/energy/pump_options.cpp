@@ -27,7 +27,8 @@ class Choice {
             m_out.findings.push_back(
                 {&kPumpTooSmall,
                  "",
-                 {m_in.units.written(*m_out.headAvailable), m_in.units.written(m_in.requiredHead)}});
+                 {m_in.units.written(*m_out.headAvailable), m_in.units.written(m_in.requiredHead),
+                  m_in.units.written(-*m_out.excess)}});
             return std::move(m_out);
         }
         throttle();

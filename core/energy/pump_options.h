@@ -19,8 +19,9 @@ enum class PumpAction { Throttle, Trim, Slow };
 
 inline constexpr base::MessageForm kPumpTooSmall{
     "pump_too_small",
-    "at design flow the pump makes {1} of head and the index circuit needs {2}; there is nothing to take "
-    "away, look for the lost head or for a larger impeller"};
+    "at design flow the pump makes {1} of head and the index circuit needs {2}, {3} more; see that the index "
+    "path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or "
+    "pump is for the engineer to decide"};
 inline constexpr base::MessageForm kDutyBeyondCurve{
     "pump_duty_beyond_curve",
     "design flow lies beyond the last point of the pump's curve at {1}; get the maker's curve for this "

@@ -283,6 +283,7 @@ CircuitComparison compareSides(const Project& project, std::size_t terminal,
                                const balancing::LoopState& state, const balancing::Resistances& learned) {
     CircuitComparison out;
     out.terminal = terminal;
+    out.isFillKnown = project.job().fillPressure.has_value();
     const Branch& branch = project.branches()[terminal];
     if (!project.tree().isTerminal(terminal)) {
         out.findings.push_back({&kProfileNoUnit, branch.tag, {}});

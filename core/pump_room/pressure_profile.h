@@ -80,6 +80,7 @@ inline constexpr base::MessageForm kProfileNoUnit{
 
 struct CircuitComparison {
     std::size_t terminal = 0;
+    bool isFillKnown = false;  ///< else all pressures are differences to the fill pressure
     std::optional<CircuitProfile> onReturn;
     std::optional<CircuitProfile> onSupply;
     std::vector<base::Fault> advice;    ///< in words; subject: the tag

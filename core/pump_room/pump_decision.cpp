@@ -27,29 +27,31 @@ constexpr double kFullSpeedBand = 0.03;
 constexpr double kRequiredApartShare = 0.10;
 /// A solved flow this far off design is no longer the affinity laws' (common practice, no source).
 constexpr double kConfirmedApartShare = 0.02;
-/// Gauges and curve that are farther apart than so many standard uncertainties contradict one another, as two
-/// ways to a flow do in the pump test (JCGM 100:2008, 6.3.3).
-constexpr double kCoverage = 2;
 
 class Decision {
   public:
-    Decision(const Project& project, const PumpDecisionOptions& options)
-        : m_project(project), m_options(options) {}
+    /// `picture`: of the last round. `counted`: of the pumps that ran in it.
+    Decision(const Project& project, const PumpDecisionOptions& options, const balancing::Assessment& picture,
+             balancing::CountedCurve counted)
+        : m_project(project), m_options(options), m_picture(picture) {
+        m_out.curve = std::move(counted);
+    }
 
     PumpDecision take() {
         const std::vector<VolumeFlow> design = project::designFlows(m_project);
         for (const std::size_t terminal : m_project.tree().terminals()) {
             m_out.designFlow += design[terminal];
         }
-        const auto picture = balancing::assessLast(m_project);
-        m_out.throttling = proveLeastThrottling(m_project, picture, !m_project.job().codeException.empty());
+        m_out.throttling = proveLeastThrottling(m_project, m_picture, !m_project.job().codeException.empty());
+        addFindings(m_out.curve.reasons);
         takeRequired();
-        RunningPumps running = runningPumps(m_project, fullSpeedFraction());
+        RunningPumps running = runningPumps(m_project, fullSpeedFraction(), {}, m_out.curve.headFactor);
         addFindings(running.faults);
         m_pumps = running.pumps;
         if (running.set) {
-            takeDuty(picture, *running.set);
-            if (m_out.counted && m_out.designFlow.si() > 0) {
+            takeDuty(*running.set);
+            const bool isTrusted = m_out.curve.basis != balancing::CurveBasis::Untrusted;
+            if (m_out.counted && isTrusted && m_out.designFlow.si() > 0) {
                 takeOptions(*running.set);
                 takeCode(*running.set);
             }
@@ -87,29 +89,27 @@ class Decision {
         return highest && std::abs(*highest - 1) <= kFullSpeedBand ? *highest : 1.0;
     }
 
+    /// Whether a need was read by the gauges that the curve goes through: what is off in them is off in both.
+    bool isReadByGauges(const RequiredHead& required) const {
+        return m_out.curve.isThroughGauges() && required.roundNumber == m_out.curve.roundNumber;
+    }
+
     void takeRequired() {
-        m_out.required = requiredHeads(m_project, m_options.learned);
+        m_out.required = requiredHeads(m_project, m_options.learned, m_out.curve.headFactor);
         if (m_out.required.empty()) {
             m_out.findings.push_back({&kRequiredUnknown, "", {}});
             return;
         }
-        const auto rank = [&](HeadSource source) {
-            if (m_options.source == source) {
-                return 0;
-            }
-            switch (source) {
-                case HeadSource::Learned:
-                    return 1;
-                case HeadSource::Measured:
-                    return 2;
-                case HeadSource::Design:
-                    return 3;
-            }
-            return 4;
+        const auto rank = [&](const RequiredHead& one) {
+            return m_options.source == one.source       ? 0
+                   : isReadByGauges(one)                ? 1
+                   : one.source == HeadSource::Learned  ? 2
+                   : one.source == HeadSource::Measured ? 3
+                                                        : 4;
         };
-        const auto best = std::min_element(
-            m_out.required.begin(), m_out.required.end(),
-            [&](const RequiredHead& a, const RequiredHead& b) { return rank(a.source) < rank(b.source); });
+        const auto best =
+            std::min_element(m_out.required.begin(), m_out.required.end(),
+                             [&](const RequiredHead& a, const RequiredHead& b) { return rank(a) < rank(b); });
         m_out.counted = static_cast<std::size_t>(best - m_out.required.begin());
         const quantity::ShownUnits units = project::shownUnits(m_project);
         for (const RequiredHead& other : m_out.required) {
@@ -142,8 +142,8 @@ class Decision {
         return sum;
     }
 
-    void takeDuty(const balancing::Assessment& picture, const curve::PumpSet& full) {
-        const auto at = balancing::systemCurve(m_project, picture);
+    void takeDuty(const curve::PumpSet& full) {
+        const auto at = balancing::systemCurve(m_project, m_picture, m_out.curve.headFactor);
         if (!at) {
             m_out.findings.push_back({&kDutyUnknown, "", {}});
             return;
@@ -152,7 +152,7 @@ class Decision {
         duty.roundNumber = at->roundNumber;
         duty.flow = at->flow;
         duty.head = at->head;
-        for (const balancing::PumpDuty& pump : picture.pumps) {
+        for (const balancing::PumpDuty& pump : m_picture.pumps) {
             if (pump.pump == m_pumps.front()) {
                 duty.speedFraction = Ratio::si(pump.speedFraction);
             }
@@ -163,7 +163,6 @@ class Decision {
             return;
         }
         const curve::PumpSet present = full.atSpeed(part);
-        compareWithCurve(*at, present);
         const quantity::Density density = m_project.fluid().density();
         duty.shaft = measuredPower(duty.roundNumber);
         duty.isPowerMeasured = duty.shaft.has_value();
@@ -184,28 +183,6 @@ class Decision {
             }
         }
         m_out.duty = duty;
-    }
-
-    /// What the decision takes from the curve must be what the gauges read, or it says so.
-    void compareWithCurve(const balancing::SystemCurve& read, const curve::PumpSet& present) {
-        if (!read.headUncertainty || !read.flowUncertainty) {
-            return;
-        }
-        const auto made = present.head(read.flow);
-        const auto less = present.head(read.flow - *read.flowUncertainty);
-        const auto more = present.head(read.flow + *read.flowUncertainty);
-        if (!made || !less || !more) {
-            return;
-        }
-        const double ofFlow_m = 0.5 * (*less - *more).si();
-        const Head apart = Head::si(kCoverage * std::hypot(read.headUncertainty->si(), ofFlow_m));
-        if (std::abs((read.head - *made).si()) > apart.si()) {
-            const quantity::ShownUnits units = project::shownUnits(m_project);
-            m_out.findings.push_back({&kDutyApart,
-                                      "",
-                                      {units.text(read.flow), units.written(read.head), units.written(*made),
-                                       units.written(apart)}});
-        }
     }
 
     energy::EnergyTerms terms() {
@@ -238,7 +215,7 @@ class Decision {
             const project::Pump& pump = m_project.pumps()[index];
             return pump.rows == first.rows && pump.impeller == first.impeller;
         });
-        return isAlike ? familyOf(first) : std::nullopt;
+        return isAlike ? familyOf(first, m_out.curve.headFactor) : std::nullopt;
     }
 
     void takeOptions(const curve::PumpSet& set) {
@@ -255,12 +232,8 @@ class Decision {
         if (pump.speed) {
             input.fullSpeed = pump.speed->value * set.members().front().state.speedFraction;
         }
-        if (pump.impeller) {
-            input.impeller = pump.impeller->value;
-        }
-        if (pump.impellerMinimum) {
-            input.impellerMinimum = pump.impellerMinimum->value;
-        }
+        input.impeller = quantity::valueOf(pump.impeller);
+        input.impellerMinimum = quantity::valueOf(pump.impellerMinimum);
         if (family) {
             input.family = &*family;
             input.impellerMaximum = family->members().back().diameter;
@@ -273,6 +246,9 @@ class Decision {
         }
         energy::PumpOptions found = energy::pumpOptions(input);
         m_out.headAvailable = found.headAvailable;
+        if (found.headAvailable) {
+            m_out.headPublished = *found.headAvailable / m_out.curve.headFactor.si();
+        }
         m_out.excess = found.excess;
         for (base::Fault& finding : found.findings) {
             finding.subject = pump.tag;
@@ -300,7 +276,10 @@ class Decision {
         bool isApart = false;
         for (energy::PumpOption& option : options) {
             DecidedOption decided;
-            decided.confirmed = loop.solve(*option.set, option.throttled, m_out.designFlow, option.head);
+            // A loop that needs another head than the gauges read proves nothing of what rests on them.
+            if (!isReadByGauges(m_out.required[*m_out.counted])) {
+                decided.confirmed = loop.solve(*option.set, option.throttled, m_out.designFlow, option.head);
+            }
             if (decided.confirmed && !isApart &&
                 std::abs(decided.confirmed->flowDifference.si()) > kConfirmedApartShare) {
                 isApart = true;
@@ -354,6 +333,7 @@ class Decision {
 
     const Project& m_project;
     const PumpDecisionOptions& m_options;
+    const balancing::Assessment& m_picture;
     std::vector<std::size_t> m_pumps;
     PumpDecision m_out;
 };
@@ -403,11 +383,14 @@ std::vector<energy::LoadStep> loadOf(const project::Job& job) {
 }
 
 PumpDecision decidePump(const Project& project, const PumpDecisionOptions& options) {
+    const balancing::Assessment read = balancing::assessLast(project);
+    balancing::CountedCurve counted = balancing::countedCurve(project, read);
     if (options.running.empty()) {
-        return Decision(project, options).take();
+        return Decision(project, options, read, std::move(counted)).take();
     }
     const Project chosen = withRunning(project, options.running);
-    return Decision(chosen, options).take();
+    const balancing::Assessment picture = balancing::assessLast(chosen);
+    return Decision(chosen, options, picture, std::move(counted)).take();
 }
 
 }  // namespace ww::pump_room

@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/balancing/counted_curve.h"
 #include "core/balancing/excess_head.h"
 #include "core/balancing/hydraulic_model.h"
 #include "core/energy/code_test.h"
@@ -23,7 +24,9 @@ using quantity::VolumeFlow;
 
 struct DecidedOption {
     energy::PumpOption option;
-    std::optional<ConfirmedDuty> confirmed;  ///< nothing where the loop cannot be built
+    /// Nothing where the loop cannot be built, or the need was read by the gauges that the curve goes
+    /// through.
+    std::optional<ConfirmedDuty> confirmed;
 };
 
 /// The last round's duty of the running pumps together.
@@ -46,7 +49,9 @@ struct PumpDecisionOptions {
     double trimFlowExponent = 1.0;
     Ratio firstCut = Ratio::si(0.75);
     std::optional<Ratio> driveEfficiency;
-    std::optional<HeadSource> source;  ///< that counts; nothing: learned, else measured, else design
+    /// That counts; nothing: measured by the gauges that the curve goes through, else learned, else measured,
+    /// else design.
+    std::optional<HeadSource> source;
 };
 
 inline constexpr base::MessageForm kRequiredUnknown{
@@ -62,10 +67,6 @@ inline constexpr base::MessageForm kConfirmedApart{"pump_confirmed_apart",
                                                    "this loop, take the solved figure"};
 inline constexpr base::MessageForm kDutyUnknown{
     "pump_duty_unknown", "no round has flow and head of the pumps; read suction and discharge, and a round"};
-inline constexpr base::MessageForm kDutyApart{
-    "pump_duty_apart",
-    "at the sum of the flows, {1}, the gauges read {2} and the pump's curve gives {3}: farther apart than "
-    "their uncertainty of {4}; check gauges, speed and impeller and read again before the pump is changed"};
 inline constexpr base::MessageForm kHoursUnknown{
     "pump_hours_unknown",
     "neither hours a year nor a load profile is entered, so no yearly energy is computed; enter one in Job"};
@@ -86,12 +87,16 @@ inline constexpr base::MessageForm kCodeFormUnset{
 
 struct PumpDecision {
     std::optional<PresentDuty> duty;
+    /// What the pump makes here, by which curve. Untrusted: no head available, no excess, no option. Of all
+    /// pumps marked as running, also where the decision is about some of them.
+    balancing::CountedCurve curve;
     VolumeFlow designFlow;
     std::vector<RequiredHead> required;  ///< side by side, in the order of HeadSource
     std::optional<std::size_t> counted;  ///< index into required
     /// At design flow, at full speed, with the impeller that is in the pump. Full speed: rated, or what was
     /// read within 3 % of it.
     std::optional<Head> headAvailable;
+    std::optional<Head> headPublished;  ///< the same by the curve as it was entered
     std::optional<Head> excess;         ///< headAvailable over the head that counts
     std::optional<Head> presentExcess;  ///< the same at the last round's speed
     std::vector<DecidedOption> options;
@@ -100,7 +105,7 @@ struct PumpDecision {
     energy::CodeTest codeOtherForm;  ///< of the same pump, by the form that the job does not name
     bool isCodeMet = false;          ///< exempt, or the pump was reduced already
     ThrottlingProof throttling;
-    std::vector<base::Fault> findings;
+    std::vector<base::Fault> findings;  ///< the reasons of `curve` first
 
     /// The excess that the options take away, and the same at the last round's speed, each with what it is
     /// counted above; nothing where the number is not known.

@@ -47,7 +47,7 @@ bool isThrottled(const Project& project, const base::Id& round) {
     });
 }
 
-std::optional<RequiredHead> measured(const Project& project) {
+std::optional<RequiredHead> measured(const Project& project, quantity::Ratio headFactor) {
     const auto order = project.roundsByNumber();
     for (auto at = order.rbegin(); at != order.rend(); ++at) {
         const project::Round& round = project.rounds()[*at];
@@ -57,7 +57,7 @@ std::optional<RequiredHead> measured(const Project& project) {
         if (!isInProportion(project, picture) || isThrottled(project, round.id)) {
             continue;
         }
-        const auto duty = balancing::systemCurve(project, picture);
+        const auto duty = balancing::systemCurve(project, picture, headFactor);
         if (!duty) {
             continue;
         }
@@ -78,7 +78,8 @@ std::optional<RequiredHead> measured(const Project& project) {
 
 }  // namespace
 
-std::vector<RequiredHead> requiredHeads(const Project& project, const balancing::Resistances& learned) {
+std::vector<RequiredHead> requiredHeads(const Project& project, const balancing::Resistances& learned,
+                                        quantity::Ratio headFactor) {
     std::vector<RequiredHead> heads;
     const auto add = [&](std::optional<RequiredHead> head) {
         if (head) {
@@ -89,7 +90,7 @@ std::vector<RequiredHead> requiredHeads(const Project& project, const balancing:
     if (!learned.empty()) {
         add(fromLosses(project, learned, HeadSource::Learned));
     }
-    add(measured(project));
+    add(measured(project, headFactor));
     return heads;
 }
 

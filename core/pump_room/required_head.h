@@ -32,8 +32,10 @@ struct RequiredHead {
 /// of losses round a circuit at design flows, its valves fully open. Learned: the same with learned
 /// resistances; nothing where `learned` is empty. Measured: of the newest round whose terminals were all
 /// read, have shares within the matching band and a pump that was not throttled: H (Qdesign/Q)^2, its
-/// uncertainty from gauges and terminals.
+/// uncertainty from gauges and terminals; without gauges H is the curve's, times `headFactor`
+/// (balancing::CountedCurve).
 std::vector<RequiredHead> requiredHeads(const project::Project& project,
-                                        const balancing::Resistances& learned = {});
+                                        const balancing::Resistances& learned = {},
+                                        quantity::Ratio headFactor = quantity::Ratio::si(1));
 
 }  // namespace ww::pump_room

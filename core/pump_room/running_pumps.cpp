@@ -4,8 +4,8 @@
 
 namespace ww::pump_room {
 
-RunningPumps runningPumps(const project::Project& project, double speedFraction,
-                          const std::vector<Id>& only) {
+RunningPumps runningPumps(const project::Project& project, double speedFraction, const std::vector<Id>& only,
+                          quantity::Ratio headFactor) {
     RunningPumps out;
     std::vector<curve::PumpMember> members;
     std::size_t inSeries = 0;
@@ -22,7 +22,8 @@ RunningPumps runningPumps(const project::Project& project, double speedFraction,
             continue;
         }
         out.pumps.push_back(i);
-        members.push_back({*curve, {speedFraction, 1.0}});
+        members.push_back(
+            {headFactor.si() == 1 ? *curve : curve::withHeads(*curve, headFactor), {speedFraction, 1.0}});
         inSeries += pump.arrangement == project::PumpArrangement::Series ? 1 : 0;
     }
     if (members.empty() && out.faults.empty()) {

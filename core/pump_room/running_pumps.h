@@ -28,9 +28,11 @@ struct RunningPumps {
     std::vector<base::Fault> faults;  ///< subject: the tag
 };
 
-/// All pumps marked as running at this part of rated speed; with `only`, those pumps instead.
+/// All pumps marked as running at this part of rated speed; with `only`, those pumps instead. `headFactor`:
+/// on their heads at every flow (balancing::CountedCurve).
 RunningPumps runningPumps(const project::Project& project, double speedFraction = 1.0,
-                          const std::vector<Id>& only = {});
+                          const std::vector<Id>& only = {},
+                          quantity::Ratio headFactor = quantity::Ratio::si(1));
 
 /// A copy of the job in which exactly these pumps run. Unknown ids are passed over.
 project::Project withRunning(project::Project project, const std::vector<Id>& only);

@@ -97,10 +97,11 @@ energy::PumpTestInput inputOf(const Project& project, const project::Pump& pump)
 
 }  // namespace
 
-std::optional<curve::ImpellerFamily> familyOf(const project::Pump& pump) {
+std::optional<curve::ImpellerFamily> familyOf(const project::Pump& pump, quantity::Ratio headFactor) {
     std::vector<curve::PumpPoint> points;
     for (const project::PumpTableRow& row : pump.rows) {
         points.push_back(project::pumpPoint(row));
+        points.back().head = points.back().head * headFactor.si();
         if (!points.back().impeller) {
             return std::nullopt;
         }

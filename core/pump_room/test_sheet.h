@@ -35,8 +35,9 @@ inline constexpr base::MessageForm kShutoffNot{"shutoff_not",
 energy::ShutoffAdvice shutoffAdviceFor(const project::Project& project, std::size_t pump);
 
 /// The family of a pump's curves where its table has several impellers; nothing otherwise, or where it is
-/// unusable.
-std::optional<curve::ImpellerFamily> familyOf(const project::Pump& pump);
+/// unusable. `headFactor`: as of runningPumps().
+std::optional<curve::ImpellerFamily> familyOf(const project::Pump& pump,
+                                              quantity::Ratio headFactor = quantity::Ratio::si(1));
 
 /// What a pump's plate and data say of its motor.
 energy::MotorPlate motorPlate(const project::Pump& pump);

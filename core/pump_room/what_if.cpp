@@ -4,6 +4,7 @@
 #include <map>
 
 #include "core/balancing/advice/proportional_balance.h"
+#include "core/balancing/assess.h"
 #include "core/project/units.h"
 #include "core/pump_room/test_sheet.h"
 #include "core/quantity/measured.h"
@@ -134,9 +135,10 @@ class Answer {
     }
 
     void takePump(VolumeFlow design) {
-        const RunningPumps running = runningPumps(job());
+        m_out.curve = balancing::countedCurve(m_before, balancing::assessLast(m_before));
+        const RunningPumps running = runningPumps(job(), 1.0, {}, m_out.curve.headFactor);
         m_out.findings.insert(m_out.findings.end(), running.faults.begin(), running.faults.end());
-        if (!running.set || design.si() <= 0) {
+        if (!running.set || design.si() <= 0 || m_out.curve.basis == balancing::CurveBasis::Untrusted) {
             return;
         }
         const curve::PumpSet& set = *running.set;

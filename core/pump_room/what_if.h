@@ -62,6 +62,7 @@ struct WhatIf {
     std::optional<balancing::Prediction> before;  ///< before rebalancing
     std::vector<std::size_t> indexPath;           ///< new, indices into project.branches()
     std::vector<Id> formerIndexPath;
+    balancing::CountedCurve curve;  ///< of the job before, that the pump's numbers count
     std::optional<Head> requiredHead;
     std::optional<Head> headAvailable;
     std::optional<Ratio> speedFraction;  ///< of full speed that gives the new design flow

@@ -136,6 +136,7 @@ Report ofPump(const project::Project& project, const ReportOptions& options, Rou
     const balancing::Assessment last = judge(project, options, rounds, report);
     detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
     source.excess = countedExcess(report.pumps->decision, pumpSections(project, *report.pumps));
+    source.curve = report.pumps->decision.curve;
     report.sections = {detail::pumpSection(source), detail::indexSection(source)};
     return report;
 }
@@ -163,6 +164,7 @@ Report build(const project::Project& project, const ReportOptions& options) {
     std::vector<Section> ofPumps = pumpSections(project, *report.pumps);
     detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
     source.excess = countedExcess(report.pumps->decision, ofPumps);
+    source.curve = report.pumps->decision.curve;
     report.titleLines = titleLines(source);
     const int signedBefore = highestRevision(project);
     report.revision = signedBefore + 1;

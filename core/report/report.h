@@ -82,6 +82,7 @@ enum SectionNumber : int {
 struct Section {
     int number = 0;
     base::Fault title;
+    std::vector<Statement> opening;  ///< above all else: what makes every number here doubtful
     std::vector<Statement> statements;
     std::vector<Figure> figures;
     std::vector<Table> tables;

@@ -27,8 +27,9 @@ std::string textOf(const std::filesystem::path& file) {
     return text.str();
 }
 
-/// The loop with the last circuit as index, its pump at 70 % efficiency with a 2 hp motor, 4000 h a year.
-std::string tables(const TemporaryFolder& folder) {
+/// The loop with the last circuit as index, its pump at 70 % efficiency with a 2 hp motor, 4000 h a year. The
+/// pump's table has its heads times `heads`; the readings stay those of the curve as it is.
+std::string tables(const TemporaryFolder& folder, double heads = 1) {
     const std::filesystem::path from = CommandJob::ofLoop("four_circuits_far_index");
     std::filesystem::create_directories(folder.path() / "loop");
     for (const char* file : {"branches.csv", "valves.csv", "readings.csv", "pump_readings.csv"}) {
@@ -42,6 +43,9 @@ std::string tables(const TemporaryFolder& folder) {
     std::string curve;
     for (std::string row; std::getline(rows, row);) {
         row.erase(row.find_last_not_of('\r') + 1);
+        if (const std::size_t comma = row.rfind(','); heads != 1 && !curve.empty()) {
+            row = row.substr(0, comma + 1) + std::to_string(heads * std::stod(row.substr(comma + 1)));
+        }
         curve += row + (curve.empty() ? ",efficiency[%]\n" : ",70\n");
     }
     folder.write("loop/pump_curve.csv", curve);
@@ -116,6 +120,36 @@ TEST_F(PumpCommandTest, textForAPerson) {
         EXPECT_NE(ran.out.find(words), std::string::npos) << words << "\n" << ran.out;
     }
     EXPECT_EQ(ran.out.find("nan"), std::string::npos);
+}
+
+// The gauges contradict a table of a tenth more head: text and document count what they read.
+TEST(PumpCommandGaugesTest, theCurveThroughTheGaugesCounts) {
+    const TemporaryFolder folder;
+    const CommandJob job(tables(folder, 1.1));
+    const Json document = job.json("pump");
+    EXPECT_EQ(document.at("curve").at("basis"), "through_gauges");
+    EXPECT_NEAR(document.at("curve").at("head_factor").get<double>(), 1 / 1.1, 0.002);
+    const double excess_ft = document.at("excess_head_Pa").get<double>() / (999.0 * 9.80665 * 0.3048);
+    EXPECT_NEAR(excess_ft, 15.0, 0.3);
+    EXPECT_NEAR(optionOf(document, "speed").at("ratio").get<double>(), 0.86603, 0.004);
+    EXPECT_NEAR(
+        document.at("published_head_Pa").get<double>() / document.at("available_head_Pa").get<double>(), 1.1,
+        0.002);
+    const std::string text = job.run("pump").out;
+    for (const char* words :
+         {"Curve: at the sum of the flows", "the numbers here rest on the gauges of round",
+          "; the curve as published gives", "from the pump's curve through the gauges"}) {
+        EXPECT_NE(text.find(words), std::string::npos) << words << "\n" << text;
+    }
+    EXPECT_EQ(text.find("at full speed, from the pump's curve:"), std::string::npos) << text;
+}
+
+TEST(PumpCommandGaugesTest, withoutContradictionTheTableCounts) {
+    const TemporaryFolder folder;
+    const Json document = CommandJob(tables(folder)).json("pump");
+    EXPECT_EQ(document.at("curve").at("basis"), "published");
+    EXPECT_EQ(document.at("curve").at("head_factor"), 1.0);
+    EXPECT_TRUE(document.at("curve").at("reasons").empty());
 }
 
 TEST(PumpCommandBadInputTest, noPumpAndNoFile) {

@@ -9,6 +9,9 @@ namespace ww::support {
 
 inline std::string textOf(const report::Section& section) {
     std::string all;
+    for (const report::Statement& statement : section.opening) {
+        all += base::english(statement) + "\n";
+    }
     for (const report::Fact& fact : section.facts) {
         all += base::english(fact.label) + ": " + base::english(fact.value) + "\n";
     }

@@ -27,8 +27,10 @@ struct PumpChartText {
 struct Picture {
     const project::Project& project;
     std::span<const Assessment> rounds;
-    std::optional<curve::PumpSet> pumps;  ///< running, at rated speed
-    std::vector<std::size_t> members;     ///< indices into Project::pumps()
+    balancing::CountedCurve counted;
+    std::optional<curve::PumpSet> pumps;      ///< running, at rated speed, by the curve that counts
+    std::optional<curve::PumpSet> published;  ///< by the curve as entered, where another counts
+    std::vector<std::size_t> members;         ///< indices into Project::pumps()
     double speedFirst = 1.0;
     double speedNow = 1.0;
     std::vector<SystemCurve> duties;
@@ -52,9 +54,17 @@ double speedOf(const Assessment& round, std::size_t pump) {
     return 1.0;
 }
 
-Picture pictureOf(const project::Project& project, std::span<const Assessment> rounds) {
-    Picture picture{project, rounds, {}, {}, 1.0, 1.0, {}, {}, {}};
-    pump_room::RunningPumps running = pump_room::runningPumps(project);
+Picture pictureOf(const project::Project& project, std::span<const Assessment> rounds,
+                  const pump_room::PumpDecision* decision) {
+    Picture picture{project, rounds, {}, {}, {}, {}, 1.0, 1.0, {}, {}, {}};
+    picture.counted = decision != nullptr ? decision->curve
+                      : rounds.empty()    ? balancing::CountedCurve{}
+                                          : balancing::countedCurve(project, rounds.back());
+    const quantity::Ratio factor = picture.counted.headFactor;
+    pump_room::RunningPumps running = pump_room::runningPumps(project, 1.0, {}, factor);
+    if (picture.counted.isThroughGauges()) {
+        picture.published = pump_room::runningPumps(project).set;
+    }
     picture.pumps = std::move(running.set);
     picture.members = std::move(running.pumps);
     if (picture.pumps && !rounds.empty()) {
@@ -62,13 +72,13 @@ Picture pictureOf(const project::Project& project, std::span<const Assessment> r
         picture.speedNow = speedOf(rounds.back(), picture.members.front());
     }
     for (const Assessment& round : rounds) {
-        if (const auto duty = balancing::systemCurve(project, round); duty && duty->flow.si() > 0) {
+        if (const auto duty = balancing::systemCurve(project, round, factor); duty && duty->flow.si() > 0) {
             picture.duties.push_back(*duty);
             picture.farthest = std::max(picture.farthest, duty->flow);
         }
     }
     if (!rounds.empty()) {
-        picture.proposal = balancing::pumpProposal(project, rounds.back());
+        picture.proposal = balancing::pumpProposal(project, rounds.back(), picture.counted);
         picture.farthest = std::max(picture.farthest, rounds.back().totalDesign);
     }
     picture.farthest = picture.farthest * 1.15;
@@ -114,6 +124,9 @@ Head highestOf(const Picture& picture) {
         const double proposed = picture.proposal ? picture.proposal->speedFraction * picture.speedNow : 0.0;
         const double speed = std::max({picture.speedFirst, picture.speedNow, proposed});
         highest = picture.pumps->atSpeed(speed).shutoffHead();
+        if (picture.published) {
+            highest = std::max(highest, picture.published->atSpeed(speed).shutoffHead());
+        }
     }
     for (const SystemCurve& duty : picture.duties) {
         highest = std::max(highest, duty.head + duty.headUncertainty.value_or(Head{}));
@@ -175,11 +188,18 @@ void addLines(const Picture& picture, Head highest, const pump_room::PumpDecisio
                          PumpChartText::tr("pump, round %1").arg(picture.rounds.front().roundNumber)));
         }
         const bool isOne = picture.members.size() == 1;
+        if (picture.published) {
+            figure.lines.push_back(pumpLine(picture, picture.published->atSpeed(picture.speedNow),
+                                            LineRole::FirstPump, PumpChartText::tr("curve as published")));
+        }
         figure.lines.push_back(
             pumpLine(picture, now, LineRole::PumpCurve,
-                     isChanged ? PumpChartText::tr("pump, round %1").arg(picture.last()->roundNumber)
-                     : isOne   ? PumpChartText::tr("pump as found")
-                               : PumpChartText::tr("%1 pumps as found").arg(picture.members.size())));
+                     picture.published ? PumpChartText::tr("curve through the gauges")
+                     : picture.counted.basis == balancing::CurveBasis::Untrusted
+                         ? PumpChartText::tr("curve as published")
+                     : isChanged ? PumpChartText::tr("pump, round %1").arg(picture.last()->roundNumber)
+                     : isOne     ? PumpChartText::tr("pump as found")
+                                 : PumpChartText::tr("%1 pumps as found").arg(picture.members.size())));
         addMembers(picture, figure);
         addChanged(picture, decision, figure);
         const std::vector<Line> efficiencies =
@@ -250,10 +270,9 @@ void addTable(const Picture& picture, ChartFigure& figure) {
     }
 }
 
-}  // namespace
-
-QString pumpSentence(const project::Project& project, std::span<const Assessment> rounds) {
-    const Picture picture = pictureOf(project, rounds);
+/// Duty, design point and proposal; empty where the duty is not known.
+QString sentenceOf(const Picture& picture) {
+    const project::Project& project = picture.project;
     if (picture.duties.empty() || picture.last()->totalDesign.si() <= 0) {
         return {};
     }
@@ -278,11 +297,13 @@ QString pumpSentence(const project::Project& project, std::span<const Assessment
     return sentence;
 }
 
+}  // namespace
+
 ChartFigure pumpChart(const project::Project& project, std::span<const Assessment> rounds,
                       const pump_room::PumpDecision* decision) {
     ChartFigure figure;
     figure.name = PumpChartText::tr("Pump and system");
-    const Picture picture = pictureOf(project, rounds);
+    const Picture picture = pictureOf(project, rounds, decision);
     if (!picture.pumps && picture.duties.empty()) {
         return figure;
     }
@@ -296,7 +317,7 @@ ChartFigure pumpChart(const project::Project& project, std::span<const Assessmen
     addLines(picture, highest, decision, figure);
     addMarks(picture, figure);
     addTable(picture, figure);
-    figure.sentence = pumpSentence(project, rounds);
+    figure.sentence = sentenceOf(picture);
     return figure;
 }
 

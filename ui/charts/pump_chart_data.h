@@ -13,11 +13,9 @@ namespace ww::ui::charts {
 /// Rounds in order of number; the last is the one that counts. Values in the flow and head units of the job.
 /// All running pumps are drawn together, and each by itself where there are several. With a decision the
 /// pumps trimmed and slowed as it says stand beside them; else slowed as the last round's duty asks. Lines of
-/// equal efficiency where the table gives it. Empty where there is neither a curve nor a duty.
+/// equal efficiency where the table gives it. Where the curve through the gauges counts, it is drawn as the
+/// pumps' curve and the one as published beside it. Empty where there is neither a curve nor a duty.
 ChartFigure pumpChart(const project::Project& project, std::span<const balancing::Assessment> rounds,
                       const pump_room::PumpDecision* decision = nullptr);
-
-/// Duty, design point and proposal as one sentence; empty where the duty is not known.
-QString pumpSentence(const project::Project& project, std::span<const balancing::Assessment> rounds);
 
 }  // namespace ww::ui::charts

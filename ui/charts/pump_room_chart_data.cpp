@@ -103,14 +103,18 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
                                            isReturn ? PumpRoomChartText::tr("valve on supply, pump on")
                                                     : PumpRoomChartText::tr("valve on return, pump on")));
     }
+    // Against the fill pressure a pump that is off shows heights only.
+    choice.isPumpOff = choice.isPumpOff && circuit.isFillKnown;
     if (choice.isPumpOff) {
         figure.lines.push_back(profileLine(*shown, &ProfileElement::atRest, unit, LineRole::FirstSystem,
                                            PumpRoomChartText::tr("pump off")));
     }
     figure.x =
         countedAxis(PumpRoomChartText::tr("Element, in the direction of flow"), shown->elements.size());
-    figure.y =
-        pressureAxis(PumpRoomChartText::tr("Gauge pressure, %1").arg(text::symbol(unit)), figure.lines);
+    figure.y = pressureAxis((circuit.isFillKnown ? PumpRoomChartText::tr("Gauge pressure, %1")
+                                                 : PumpRoomChartText::tr("Pressure against fill, %1"))
+                                .arg(text::symbol(unit)),
+                            figure.lines);
     figure.tableHeads = {PumpRoomChartText::tr("No."), PumpRoomChartText::tr("Behind"),
                          PumpRoomChartText::tr("Pump on, as it stands"),
                          PumpRoomChartText::tr("Valve on the other side"), PumpRoomChartText::tr("Pump off")};
@@ -127,11 +131,26 @@ ChartFigure pressureChart(const project::Project& project, const pump_room::Circ
              i < other.elements.size() ? figures(other.elements[i].after.in(unit)) : QString(),
              figures(element.atRest.in(unit))});
     }
-    figure.sentence =
-        PumpRoomChartText::tr("The unit of %1 stands at %2 %4 with the pump on and at %3 %4 with it off.")
-            .arg(QString::fromStdString(project.branches()[circuit.terminal].tag),
-                 figures(shown->unitRunning.in(unit)), figures(shown->unitAtRest.in(unit)),
-                 text::symbol(unit));
+    if (!circuit.isFillKnown) {
+        figure.tableHeads.pop_back();
+        for (auto& row : figure.tableRows) {
+            row.pop_back();
+        }
+    }
+    const QString tag = QString::fromStdString(project.branches()[circuit.terminal].tag);
+    if (circuit.isFillKnown) {
+        figure.sentence =
+            PumpRoomChartText::tr("The unit of %1 stands at %2 %4 with the pump on and at %3 %4 with it off.")
+                .arg(tag, figures(shown->unitRunning.in(unit)), figures(shown->unitAtRest.in(unit)),
+                     text::symbol(unit));
+    } else {
+        figure.sentence =
+            PumpRoomChartText::tr(
+                "With the pump on the unit of %1 stands at %2%3 %4 against the fill pressure, which is not "
+                "known.")
+                .arg(tag, shown->unitRunning.si() > 0 ? QStringLiteral("+") : QString(),
+                     figures(shown->unitRunning.in(unit), 3), text::symbol(unit));
+    }
     return figure;
 }
 

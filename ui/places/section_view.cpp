@@ -134,6 +134,7 @@ void SectionView::show(ww::report::Section section, std::vector<charts::ChartFig
     const QString title = report::words(section.title);
     setAccessibleName(title);
     addLabel(title, "panel_title");
+    addStatements(section.opening, tr("%1, statements").arg(title));
     if (!section.facts.empty()) {
         auto* facts = new FactList(m_page);
         facts->show(section.facts, m_tokens);

@@ -23,8 +23,8 @@ struct ReportText {
     Q_DECLARE_TR_FUNCTIONS(Report)
 };
 
-void addClosing(PageBuilder& builder, const std::vector<ww::report::Statement>& closing) {
-    for (const ww::report::Statement& statement : closing) {
+void addCautions(PageBuilder& builder, const std::vector<ww::report::Statement>& cautions) {
+    for (const ww::report::Statement& statement : cautions) {
         builder.caution(text::text(statement));
     }
 }
@@ -51,6 +51,7 @@ void addParts(PageBuilder& builder, const ww::report::Section& section, const ww
     using ww::report::FigureKind;
     const bool isCover =
         section.number == ww::report::kResult && report.kind == ww::report::ReportKind::Balance;
+    addCautions(builder, section.opening);
     builder.beginFacts(section.facts);
     for (std::size_t i = 0; i < section.facts.size(); ++i) {
         if (isCover && i == 0) {
@@ -79,7 +80,7 @@ void addParts(PageBuilder& builder, const ww::report::Section& section, const ww
             addFigure(builder, figure, report, project);
         }
     }
-    addClosing(builder, section.closing);
+    addCautions(builder, section.closing);
 }
 
 /// Whether a section may be laid out on pages that lie the way the present one does. The final round lies on

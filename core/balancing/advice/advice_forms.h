@@ -66,8 +66,10 @@ inline constexpr base::MessageForm kHelpfulDoubtful{
     "helpful_doubtful", "a reading of this valve does not fit the others; read it again as it stands"};
 inline constexpr base::MessageForm kPumpShort{"advice_pump_short",
                                               "the pump makes {1} at design flow, the index circuit needs "
-                                              "{2}: all circuits end at {3} % of design; check "
-                                              "speed, impeller and strainers before the pump is changed"};
+                                              "{2}, {4} more: all circuits end at {3} % of design; see that "
+                                              "the index path is open and its strainers and filters are "
+                                              "clean, check speed and impeller: a larger impeller or pump is "
+                                              "for the engineer to decide"};
 inline constexpr base::MessageForm kPumpExcess{
     "advice_pump_excess",
     "by the loop's readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its "

@@ -28,6 +28,12 @@ void fillImpeller(const Project& project, const HydraulicModel& model, PumpAdvic
 
 }  // namespace
 
+bool PumpAdvice::isShort() const {
+    // No gauge tells less from nothing (common practice, no source).
+    constexpr double kNothing = 1e-3;
+    return excess.si() < -kNothing * needed.si();
+}
+
 std::optional<PumpAdvice> pumpAdvice(const Project& project, const ProportionalBalance& balance,
                                      const LoopState& operation, const Resistances& resistances) {
     LoopState open = operation;
@@ -44,12 +50,12 @@ std::optional<PumpAdvice> pumpAdvice(const Project& project, const ProportionalB
     const auto headOf = [&](PressureDifference rise) {
         return detail::headText(project, project.fluid().head(rise));
     };
-    if (pump.excess.si() < 0) {
-        pump.notes.push_back(
-            {&kPumpShort,
-             "",
-             {headOf(pump.available), headOf(pump.needed), detail::percentText(balance.ofDesign)}});
-    } else {
+    if (pump.isShort()) {
+        pump.notes.push_back({&kPumpShort,
+                              "",
+                              {headOf(pump.available), headOf(pump.needed),
+                               detail::percentText(balance.ofDesign), headOf(-pump.excess)}});
+    } else if (pump.excess.si() > 0) {
         // Of the loop as it was learned and the pump as it runs.
         pump.notes.push_back(
             {&kPumpExcess,

@@ -18,6 +18,9 @@ struct PumpAdvice {
     std::optional<quantity::Length> impeller;  ///< first estimate of a trim instead of a speed
     bool isBelowMinimumImpeller = false;
     std::vector<base::Fault> notes;
+
+    /// Whether it makes less than is needed, by a thousandth or more.
+    bool isShort() const;
 };
 
 /// From a balance of the loop with its pumps as in `operation`. An impeller is named for one pump of known

@@ -55,7 +55,8 @@ std::optional<PressureDifference> zeroOf(const Project& project, const base::Id&
     return zero;
 }
 
-PumpDuty dutyOf(const Project& project, const project::Round& round, std::size_t index) {
+PumpDuty dutyOf(const Project& project, const project::Round& round, std::size_t index,
+                std::optional<VolumeFlow> sum) {
     const project::Pump& pump = project.pumps()[index];
     PumpDuty duty;
     duty.pump = index;
@@ -67,7 +68,7 @@ PumpDuty dutyOf(const Project& project, const project::Round& round, std::size_t
     if (reading->flow) {
         duty.flowRead = reading->flow->value;
     }
-    const auto rise = riseOf(project, *reading);
+    const auto rise = riseOf(project, *reading, sum);
     if (!rise) {
         return duty;
     }
@@ -89,7 +90,7 @@ PumpDuty dutyOf(const Project& project, const project::Round& round, std::size_t
 /// The running pumps at their speeds in the round; nothing where one has no curve, or where some stand in
 /// series and others side by side.
 std::optional<curve::PumpSet> setOf(const Project& project, const std::vector<PumpDuty>& pumps,
-                                    double speedFactor) {
+                                    double speedFactor, Ratio headFactor) {
     std::vector<curve::PumpMember> members;
     std::size_t inSeries = 0;
     for (const PumpDuty& duty : pumps) {
@@ -102,7 +103,8 @@ std::optional<curve::PumpSet> setOf(const Project& project, const std::vector<Pu
         if (curve == nullptr || speed <= 0) {
             return std::nullopt;
         }
-        members.push_back({*curve, {speed, 1.0}});
+        members.push_back(
+            {headFactor.si() == 1 ? *curve : curve::withHeads(*curve, headFactor), {speed, 1.0}});
         inSeries += pump.arrangement == project::PumpArrangement::Series ? 1 : 0;
     }
     const bool isSeries = members.size() > 1 && inSeries == members.size();
@@ -145,12 +147,13 @@ PressureDifference riseUncertainty(const Project& project, const PumpReading& re
     return PressureDifference::si(std::hypot(ofGauge(reading.suction), ofGauge(reading.discharge)));
 }
 
-std::optional<PumpRise> riseOf(const Project& project, const PumpReading& reading) {
+std::optional<PumpRise> riseOf(const Project& project, const PumpReading& reading,
+                               std::optional<VolumeFlow> sum) {
     const project::Pump* pump = project.pumps().find(reading.pump);
     const energy::GaugeStation station = pump != nullptr ? gaugeStation(*pump) : energy::GaugeStation{};
     const auto zero = zeroOf(project, reading.pump, station);
     const quantity::Density density = project.fluid().density();
-    const auto read = quantity::valueOf(reading.flow);
+    const auto read = reading.flow ? quantity::valueOf(reading.flow) : sum;
     const curve::PumpCurve* curve = pump != nullptr ? project.pumpCurve(pump->id) : nullptr;
     const bool knowsSpeed = pump != nullptr && pump->speed && pump->speed->value.si() > 0 && reading.speed &&
                             reading.speed->value.si() > 0;
@@ -176,27 +179,65 @@ const PumpReading* countingPumpReading(const Project& project, const base::Id& r
     return counting;
 }
 
-std::vector<PumpDuty> pumpDuties(const Project& project, const project::Round& round) {
+std::vector<PumpDuty> pumpDuties(const Project& project, const project::Round& round,
+                                 std::optional<VolumeFlow> sum) {
+    const bool isOne = std::count_if(project.pumps().begin(), project.pumps().end(),
+                                     [](const project::Pump& pump) { return pump.isRunning; }) == 1;
     std::vector<PumpDuty> duties;
     for (std::size_t i = 0; i < project.pumps().size(); ++i) {
         const project::Pump& pump = project.pumps()[i];
         if (pump.isRunning || countingPumpReading(project, round.id, pump.id) != nullptr) {
-            duties.push_back(dutyOf(project, round, i));
+            // The terminals' flow goes through a pump that runs alone.
+            duties.push_back(dutyOf(project, round, i, isOne && pump.isRunning ? sum : std::nullopt));
         }
     }
     return duties;
 }
 
+std::optional<ShutoffRatio> shutoffRatio(const Project& project, const project::Pump& pump, int upToRound) {
+    const curve::PumpCurve* curve = project.pumpCurve(pump.id);
+    if (curve == nullptr) {
+        return std::nullopt;
+    }
+    const energy::GaugeStation station = gaugeStation(pump);
+    const quantity::Density density = project.fluid().density();
+    std::optional<ShutoffRatio> found;
+    for (const std::size_t index : project.roundsByNumber()) {
+        const project::Round& round = project.rounds()[index];
+        for (const std::size_t at : project.pumpReadingsOf(round.id)) {
+            const PumpReading& reading = project.pumpReadings()[at];
+            if (round.number > upToRound || reading.pump != pump.id ||
+                reading.status != project::ReadingStatus::Standing ||
+                reading.point != project::PumpPoint::Shutoff) {
+                continue;
+            }
+            const auto head = energy::pumpHead(gaugesOf(reading), station, zeroOf(project, pump.id, station),
+                                               std::nullopt, density);
+            if (!head) {
+                continue;
+            }
+            const bool knowsSpeed =
+                pump.speed && pump.speed->value.si() > 0 && reading.speed && reading.speed->value.si() > 0;
+            const Head ofCurve =
+                curve->shutoffHead({knowsSpeed ? reading.speed->value / pump.speed->value : 1.0, 1.0});
+            const Head uncertainty = quantity::headOf(riseUncertainty(project, reading), density);
+            found = ShutoffRatio{Ratio::si(head->total / ofCurve), Ratio::si(uncertainty / ofCurve),
+                                 reading.instrument};
+        }
+    }
+    return found;
+}
+
 std::optional<VolumeFlow> flowOfPumps(const Project& project, const std::vector<PumpDuty>& pumps, Head head,
-                                      double speedFactor) {
-    const auto set = setOf(project, pumps, speedFactor);
+                                      double speedFactor, Ratio headFactor) {
+    const auto set = setOf(project, pumps, speedFactor, headFactor);
     // Above its shutoff head a pump gives nothing; its check valve is shut.
     return set ? std::optional(set->flowAtHead(head).value_or(VolumeFlow())) : std::nullopt;
 }
 
 std::optional<Head> headOfPumps(const Project& project, const std::vector<PumpDuty>& pumps, VolumeFlow flow,
-                                double speedFactor) {
-    const auto set = setOf(project, pumps, speedFactor);
+                                double speedFactor, Ratio headFactor) {
+    const auto set = setOf(project, pumps, speedFactor, headFactor);
     const auto head = set && flow.si() >= 0 ? set->head(flow) : std::nullopt;
     return head && head->si() >= 0 ? head : std::nullopt;
 }

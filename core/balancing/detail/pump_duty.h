@@ -15,19 +15,31 @@ const project::PumpReading* countingPumpReading(const project::Project& project,
 bool isDuty(project::PumpPoint point);
 
 /// One entry for every pump that runs or was read in the round, with its total head (riseOf). The speed of an
-/// earlier round stands where this one gives none.
-std::vector<PumpDuty> pumpDuties(const project::Project& project, const project::Round& round);
+/// earlier round stands where this one gives none. `sum`: of the flows of all terminals, where all were read.
+std::vector<PumpDuty> pumpDuties(const project::Project& project, const project::Round& round,
+                                 std::optional<VolumeFlow> sum = {});
 
 /// The rise of a pump: its total head (energy::pumpHead) times density and gravity, and the standard
 /// uncertainty of the gauges. Gauge heights, the last reading with the pump off and the pipes' diameters
-/// count where they are known; the velocity heads are those of the flow read, else of the flow that the curve
-/// gives.
+/// count where they are known; the velocity heads are those of the flow read, else of `sum`, the flow of all
+/// terminals, else of the flow that the curve gives.
 struct PumpRise {
     PressureDifference value;
     PressureDifference uncertainty;
 };
 /// Nothing where the gauges were not both read, or discharge shows less than suction.
-std::optional<PumpRise> riseOf(const project::Project& project, const project::PumpReading& reading);
+std::optional<PumpRise> riseOf(const project::Project& project, const project::PumpReading& reading,
+                               std::optional<VolumeFlow> sum = {});
+
+/// Head of a pump against a shut valve over that of its curve at the speed it was read at.
+struct ShutoffRatio {
+    Ratio ofCurve;
+    Ratio uncertainty;              ///< standard, of the gauges
+    std::optional<base::Id> gauge;  ///< that it was read with
+};
+/// By the last standing shutoff reading of a pump up to a round; nothing where there is none or no curve.
+std::optional<ShutoffRatio> shutoffRatio(const project::Project& project, const project::Pump& pump,
+                                         int upToRound);
 
 /// Standard uncertainty of discharge less suction as read: instrument and digits of each; 0 without gauges.
 PressureDifference riseUncertainty(const project::Project& project, const project::PumpReading& reading);
@@ -38,12 +50,12 @@ energy::GaugeReading gaugesOf(const project::PumpReading& reading);
 
 /// Flow that all running pumps of a round give together at a head, side by side or one behind the other, from
 /// their curves; nothing where one has no curve or both joints are mixed. `speedFactor` multiplies the speed
-/// of each.
+/// of each, `headFactor` its head at every flow.
 std::optional<VolumeFlow> flowOfPumps(const project::Project& project, const std::vector<PumpDuty>& pumps,
-                                      Head head, double speedFactor);
+                                      Head head, double speedFactor, Ratio headFactor = Ratio::si(1));
 /// Head at which the running pumps together give a flow; nothing where one has no curve or the flow is beyond
 /// them.
 std::optional<Head> headOfPumps(const project::Project& project, const std::vector<PumpDuty>& pumps,
-                                VolumeFlow flow, double speedFactor);
+                                VolumeFlow flow, double speedFactor, Ratio headFactor = Ratio::si(1));
 
 }  // namespace ww::balancing::detail

@@ -28,8 +28,11 @@ std::vector<Cell> branchRow(const Project& project, const DeviceRow& row) {
     cells.push_back(row.policy.reason.empty() ? wordCell(policy)
                                               : cell({say(kWordAndText, {policy, row.policy.reason})}, ""));
     if (row.hasDevice) {
-        const balancing::StraightPipe straight = balancing::straightPipe(branch);
         cells.push_back(wordCell(std::string(project::name(branch.side))));
+    }
+    // What keeps its flow by itself is not read by its dp, so no straight pipe is asked of it.
+    if (row.hasDevice && !isSelfActing(branch)) {
+        const balancing::StraightPipe straight = balancing::straightPipe(branch);
         cells.push_back(cell(pipe(branch.upstreamDiameters, straight.upstreamNeed)));
         cells.push_back(cell(pipe(branch.downstreamDiameters, straight.downstreamNeed)));
         cells.push_back(cell(straight.isRecorded ? PumpNumbers::percent(straight.addedUncertainty, 0)
@@ -78,9 +81,10 @@ Section deviceSection(const project::Project& project, const pump_room::PumpPict
                      column(kMissingColumn, 16, Alignment::Right)};
     std::size_t points = 0;
     std::size_t circuits = 0;
+    std::size_t pumps = 0;
     for (const DeviceRow& row : picture.devices) {
         points += row.missing.size();
-        circuits += row.missing.empty() ? 0 : 1;
+        (row.branch ? circuits : pumps) += row.missing.empty() ? 0 : 1;
         if (row.branch) {
             table.rows.push_back(branchRow(project, row));
         } else {
@@ -91,11 +95,12 @@ Section deviceSection(const project::Project& project, const pump_room::PumpPict
             table.rows.back().push_back(cell(row.missing.empty() ? "" : std::to_string(row.missing.size())));
         }
     }
-    section.facts.push_back({say(kMissingLabel),
-                             points == 0
-                                 ? say(kDevicesInOrder)
-                                 : say(kDevicesMissing, {std::to_string(points), std::to_string(circuits)}),
-                             points == 0 ? Mark::Pass : Mark::Fail});
+    section.facts.push_back(
+        {say(kMissingLabel),
+         points == 0 ? say(kDevicesInOrder)
+                     : say(kDevicesMissing,
+                           {std::to_string(points), std::to_string(circuits), std::to_string(pumps)}),
+         points == 0 ? Mark::Pass : Mark::Fail});
     section.tables.push_back(std::move(table));
     if (points > 0) {
         section.tables.push_back(missingTable(picture.devices));

@@ -71,6 +71,7 @@ Section energyCodeSection(const project::Project& project, const pump_room::Pump
     const project::Job& job = project.job();
     Section section;
     section.title = say(kCodeTitle);
+    section.opening = decision.curve.ruling();
     const bool isNamed = !job.codeEdition.empty() && !job.codeClause.empty();
     section.facts.push_back({say(kCodeLabel),
                              isNamed ? say(kCodeTyped, {job.codeEdition, job.codeClause}) : say(kCodeUntyped),

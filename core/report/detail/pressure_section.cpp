@@ -38,22 +38,52 @@ base::Fault unitSentence(const PumpNumbers& numbers, quantity::GaugePressure onR
 }
 
 /// Both profiles have the same elements; the valve stands at another place in them.
-Table elementsTable(const Project& project, const CircuitProfile& shown, bool isOnReturn) {
+Table elementsTable(const Project& project, const CircuitProfile& shown, bool isOnReturn, bool isFillKnown) {
     const PumpNumbers numbers(project);
     const std::string unit = numbers.pressureUnit();
     Table table;
-    table.title = say(kPressureTable);
+    table.title = say(isFillKnown ? kPressureTable : kOverFillTable);
     table.columns = {column(kElementColumn, 60),
                      column(kHeightColumn, 20, Alignment::Right,
                             numbers.units().head == quantity::Unit::Foot ? "ft" : "m"),
-                     column(isOnReturn ? kReturnOnColumn : kSupplyOnColumn, 40, Alignment::Right, unit),
-                     column(kAtRestColumn, 24, Alignment::Right, unit)};
+                     column(isOnReturn ? kReturnOnColumn : kSupplyOnColumn, 40, Alignment::Right, unit)};
     for (const ProfileElement& element : shown.elements) {
         table.rows.push_back({wordCell(nameOf(project, element)),
                               cell(numbers.head(quantity::Head::si(element.height.si()))),
-                              cell(numbers.pressure(element.after)), cell(numbers.pressure(element.atRest))});
+                              cell(numbers.pressure(element.after))});
+    }
+    // Against the fill pressure a pump that is off shows heights only.
+    if (isFillKnown) {
+        table.columns.push_back(column(kAtRestColumn, 24, Alignment::Right, unit));
+        for (std::size_t i = 0; i < table.rows.size(); ++i) {
+            table.rows[i].push_back(cell(numbers.pressure(shown.elements[i].atRest)));
+        }
     }
     return table;
+}
+
+/// "+3.2 kPa": what is only known as a difference.
+std::string against(const PumpNumbers& numbers, quantity::GaugePressure pressure) {
+    return (pressure.si() > 0 ? "+" : "") + numbers.pressure(pressure) + " " + numbers.pressureUnit();
+}
+
+/// Facts and figure of a circuit whose fill pressure is not known.
+void addOverFill(const Project& project, const CircuitComparison& circuit, const CircuitProfile& shown,
+                 Section& section) {
+    const PumpNumbers numbers(project);
+    section.facts = {
+        {say(kUnitRunningLabel), say(kUnitOverFill, {against(numbers, circuit.onReturn->unitRunning),
+                                                     against(numbers, circuit.onSupply->unitRunning)})}};
+    // Where nothing stands below the fill pressure, the lowest is the vessel itself.
+    constexpr double kNothing_Pa = 1;
+    if (shown.lowest.si() < -kNothing_Pa) {
+        section.facts.push_back(
+            {say(kLowestLabel), say(kLowestOverFill, {against(numbers, shown.lowest),
+                                                      nameOf(project, shown.elements[shown.lowestAt])})});
+    }
+    section.figures.push_back({FigureKind::PressureProfile, say(kOverFillFigure),
+                               say(kPressureOverFill, {project.branches()[circuit.terminal].tag,
+                                                       against(numbers, shown.unitRunning)})});
 }
 
 }  // namespace
@@ -91,10 +121,19 @@ Section pressureSection(const project::Project& project, const CircuitComparison
     Section section;
     section.title = say(kPressureTitle, {branch.tag});
     section.closing = circuit.advice;
-    section.closing.insert(section.closing.end(), circuit.findings.begin(), circuit.findings.end());
+    for (const base::Fault& finding : circuit.findings) {
+        // What makes every number here another one stands above them.
+        (finding.is(pump_room::kFillUnknown) ? section.opening : section.closing).push_back(finding);
+    }
     const CircuitProfile* shown = asBuilt(project, circuit);
     if (shown == nullptr || !circuit.onSupply || !circuit.onReturn) {
         section.statements.push_back(say(kNoDecision));
+        return section;
+    }
+    section.tables.push_back(
+        elementsTable(project, *shown, branch.side != project::Side::Supply, circuit.isFillKnown));
+    if (!circuit.isFillKnown) {
+        addOverFill(project, circuit, *shown, section);
         return section;
     }
     const quantity::ShownUnits& units = numbers.units();
@@ -110,7 +149,6 @@ Section pressureSection(const project::Project& project, const CircuitComparison
     section.figures.push_back({FigureKind::PressureProfile, say(kPressureFigure),
                                say(kPressureReading, {branch.tag, units.text(overAir(shown->unitRunning)),
                                                       units.text(overAir(shown->unitAtRest))})});
-    section.tables.push_back(elementsTable(project, *shown, branch.side != project::Side::Supply));
     return section;
 }
 

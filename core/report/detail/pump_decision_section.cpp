@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 #include <iterator>
 
 #include "core/base/term.h"
@@ -13,6 +14,7 @@ namespace ww::report {
 namespace {
 
 using namespace detail;
+using balancing::curveWords;
 using balancing::excessWords;
 using pump_room::DecidedOption;
 using pump_room::PumpDecision;
@@ -61,21 +63,22 @@ class Sheet {
                       percent.empty() ? std::string(base::term("not known")) : percent + " %"})});
         }
         if (m_decision.headAvailable) {
-            facts.push_back({say(kFullSpeedLabel), say(kFullSpeed, {units.written(*m_decision.headAvailable),
-                                                                    flowAndUnit(m_decision.designFlow)})});
+            facts.push_back(fullSpeed());
         }
         if (const auto excess = m_decision.decidedExcess()) {
-            facts.push_back({say(kExcessLabel),
-                             say(kExcessDecided,
-                                 {units.written(excess->head), excessWords(excess->basis, excess->speed)})});
+            facts.push_back(
+                {say(kExcessLabel),
+                 say(kExcessDecided, {units.written(excess->head), excessWords(excess->basis, excess->speed),
+                                      curveWords(m_decision.curve)})});
         }
         // A pump at full speed has one excess, which is said already.
         const auto decided = m_decision.decidedExcess();
         if (const auto excess = m_decision.excessAsRead();
             excess && !(decided && units.written(excess->head) == units.written(decided->head))) {
-            facts.push_back({say(kExcessAsReadLabel),
-                             say(kExcessFound,
-                                 {units.written(excess->head), excessWords(excess->basis, excess->speed)})});
+            facts.push_back(
+                {say(kExcessAsReadLabel),
+                 say(kExcessFound, {units.written(excess->head), excessWords(excess->basis, excess->speed),
+                                    curveWords(m_decision.curve)})});
         }
         return facts;
     }
@@ -108,7 +111,7 @@ class Sheet {
         const std::string head = m_numbers.headUnit();
         const std::string currency = m_project.job().currency;
         Table table;
-        table.title = say(kOptionsTable);
+        table.title = say(kOptionsTable, {curveWords(m_decision.curve)});
         table.isLandscape = true;
         table.columns = {column(kOptionColumn, 28),
                          column(kHeadColumn, 14, Alignment::Right, head),
@@ -158,6 +161,20 @@ class Sheet {
     }
 
   private:
+    /// What the pump makes, and how far the curve as it was entered is from that where it does not count.
+    Fact fullSpeed() const {
+        const quantity::ShownUnits& units = m_numbers.units();
+        std::vector<std::string> arguments{units.written(*m_decision.headAvailable),
+                                           flowAndUnit(m_decision.designFlow), curveWords(m_decision.curve)};
+        if (!m_decision.curve.isThroughGauges() || !m_decision.headPublished) {
+            return {say(kFullSpeedLabel), say(kFullSpeed, std::move(arguments))};
+        }
+        const quantity::Head apart = *m_decision.headPublished - *m_decision.headAvailable;
+        arguments.push_back(units.written(quantity::Head::si(std::abs(apart.si()))));
+        arguments.push_back(apart.si() > 0 ? base::term("more") : base::term("less"));
+        return {say(kFullSpeedLabel), say(kFullSpeedGauges, std::move(arguments))};
+    }
+
     /// In the digits of the report's other flows.
     std::string flowAndUnit(quantity::VolumeFlow value) const {
         return m_numbers.flow(value) + " " + m_numbers.flowUnit();
@@ -180,7 +197,14 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
             section.tables.push_back(std::move(table));
         }
     }
-    if (decision.options.empty()) {
+    // What makes every number here doubtful stands above them.
+    section.opening = decision.curve.reasons;
+    const std::size_t doubts = section.opening.size();
+    std::copy_if(decision.findings.begin(), decision.findings.end(), std::back_inserter(section.opening),
+                 [](const base::Fault& finding) { return finding.is(energy::kPumpTooSmall); });
+    const bool isDecided =
+        section.opening.size() > doubts || decision.curve.basis == balancing::CurveBasis::Untrusted;
+    if (decision.options.empty() && !isDecided) {
         section.statements.push_back(say(kNoDecision));
     }
     for (const DecidedOption& decided : decision.options) {
@@ -189,11 +213,10 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
             section.closing.push_back(std::move(caution));
         }
     }
-    // What makes every number here doubtful stands above them.
     std::vector<base::Fault> below = decision.findings;
-    const auto isDoubtOfAll = [](const base::Fault& finding) { return finding.is(pump_room::kDutyApart); };
-    std::copy_if(below.begin(), below.end(), std::back_inserter(section.statements), isDoubtOfAll);
-    std::erase_if(below, isDoubtOfAll);
+    std::erase_if(below, [&](const base::Fault& finding) {
+        return std::find(section.opening.begin(), section.opening.end(), finding) != section.opening.end();
+    });
     addOnce(below, section.closing);
     const auto options = pump_room::decisionOptions(project, {});
     if (options.partLoad == energy::PartLoad::HoldsHead && !decision.options.empty()) {

@@ -94,7 +94,8 @@ void addProposal(const Source& source, const PumpProposal& proposal, Section& se
                                     source.display.head(proposal.excess.head),
                                     head,
                                     std::to_string(source.last.roundNumber),
-                                    excessWords(proposal.excess.basis, proposal.excess.speed)};
+                                    excessWords(proposal.excess.basis, proposal.excess.speed),
+                                    curveWords(source.curve)};
     if (source.excess) {
         const balancing::ExcessHead& counted = source.excess->excess;
         design.push_back(source.display.head(counted.head));
@@ -145,10 +146,14 @@ base::Fault readingOf(const Source& source, const std::optional<SystemCurve>& sy
 
 }  // namespace
 
-std::string flowBasis(const std::optional<balancing::SystemCurve>& duty) {
+std::string flowBasis(const Source& source, const std::optional<balancing::SystemCurve>& duty) {
     // A flow that the curve gives has no uncertainty of readings.
-    return duty && duty->flowUncertainty ? base::term("by the sum of the flows")
-                                         : base::term("by the pump's curve");
+    if (duty && duty->flowUncertainty) {
+        return base::term("by the sum of the flows");
+    }
+    return source.curve.isThroughGauges() ? base::term("by the curve through the gauges of round ") +
+                                                std::to_string(source.curve.roundNumber)
+                                          : std::string(base::term("by the pump's curve"));
 }
 
 Section pumpSection(const Source& source) {
@@ -162,17 +167,19 @@ Section pumpSection(const Source& source) {
     if (!source.hasRound()) {
         section.statements.push_back(say(kNoRound));
     }
-    const auto system = balancing::systemCurve(source.project, source.last);
-    const auto proposal = balancing::pumpProposal(source.project, source.last);
+    // What makes every number here doubtful stands above them.
+    section.opening = source.curve.reasons;
+    const auto system = balancing::systemCurve(source.project, source.last, source.curve.headFactor);
+    const auto proposal = balancing::pumpProposal(source.project, source.last, source.curve);
     const base::Fault reading = readingOf(source, system, proposal);
     if (system && source.last.totalDesign.si() > 0) {
         section.facts.push_back(
             {say(kDutyLabel),
-             say(kDuty,
-                 {source.display.flow(system->flow), printed(source.display.flowUnit()),
-                  source.display.head(system->head), printed(source.display.headUnit()),
-                  std::to_string(system->roundNumber),
-                  Display::fixed(100 * (system->flow / source.last.totalDesign), 1), flowBasis(system)})});
+             say(kDuty, {source.display.flow(system->flow), printed(source.display.flowUnit()),
+                         source.display.head(system->head), printed(source.display.headUnit()),
+                         std::to_string(system->roundNumber),
+                         Display::fixed(100 * (system->flow / source.last.totalDesign), 1),
+                         flowBasis(source, system)})});
     }
     if (proposal) {
         addProposal(source, *proposal, section);

@@ -39,10 +39,8 @@ inline constexpr MessageForm kTestMotorTable{"report_test_motor_table",
 inline constexpr MessageForm kTestElectricTable{"report_test_electric_table", "Phases, load and suction"};
 inline constexpr MessageForm kRequiredTable{"report_required_table",
                                             "Head that the index circuit needs at design flow"};
-inline constexpr MessageForm kOptionsTable{
-    "report_options_table",
-    "Options at design flow for the need of the index circuit, from the pump's "
-    "curve"};
+inline constexpr MessageForm kOptionsTable{"report_options_table",
+                                           "Options at design flow for the need of the index circuit, {1w}"};
 inline constexpr MessageForm kConfirmedTable{"report_confirmed_table",
                                              "The same options, each confirmed by a solve of the whole loop"};
 inline constexpr MessageForm kCodeTable{"report_code_table", "Test in both forms"};
@@ -52,8 +50,13 @@ inline constexpr MessageForm kReadAndSetFigure{"report_read_and_set_figure",
                                                "Dp left by read-and-set and by a proportional balance"};
 inline constexpr MessageForm kPressureTable{"report_pressure_table",
                                             "Gauge pressure behind each element, in the direction of flow"};
+inline constexpr MessageForm kOverFillTable{
+    "report_over_fill_table",
+    "Pressure behind each element against the fill pressure, in the direction of flow"};
 inline constexpr MessageForm kPressureFigure{"report_pressure_figure",
                                              "Gauge pressure round the circuit, pump on and off"};
+inline constexpr MessageForm kOverFillFigure{"report_over_fill_figure",
+                                             "Pressure round the circuit against the fill pressure, pump on"};
 inline constexpr MessageForm kDeviceTable{"report_device_table", "Circuits in walking order"};
 inline constexpr MessageForm kDeviceMissingTable{"report_device_missing_table", "What is missing"};
 inline constexpr MessageForm kLawTable{"report_law_table", "Set-point over flow, sensor {1}"};
@@ -105,23 +108,22 @@ inline constexpr MessageForm kTestOrder{
 inline constexpr MessageForm kPresentDuty{
     "report_present_duty",
     "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}"};
-inline constexpr MessageForm kFullSpeed{"report_full_speed",
-                                        "{1} at the design flow of {2}, from the pump's curve"};
+inline constexpr MessageForm kFullSpeed{"report_full_speed", "{1} at the design flow of {2}, {3w}"};
+inline constexpr MessageForm kFullSpeedGauges{
+    "report_full_speed_gauges", "{1} at the design flow of {2}, {3w}; the curve as published gives {4} {5w}"};
 inline constexpr MessageForm kZoneFromLearned{
     "report_zone_from_learned",
     "the learned loop for all that stays, the losses entered here for what is new"};
 inline constexpr MessageForm kZoneFromDesign{
     "report_zone_from_design", "the design losses: no learned loop that fits the readings was there"};
 inline constexpr MessageForm kExcessDecided{"report_excess_decided",
-                                            "{1} {2w}, from the pump's curve: the decision counts this one"};
-inline constexpr MessageForm kExcessFound{"report_excess_found",
-                                          "{1} {2w}, from the pump's curve, for comparison"};
-inline constexpr MessageForm kExcessResult{
-    "report_excess_result", "{1} {2w}, from the pump's curve: the decision counts this one (section {3})"};
+                                            "{1} {2w}, {3w}: the decision counts this one"};
+inline constexpr MessageForm kExcessFound{"report_excess_found", "{1} {2w}, {3w}, for comparison"};
+inline constexpr MessageForm kExcessResult{"report_excess_result",
+                                           "{1} {2w}, {3w}: the decision counts this one (section {4})"};
 inline constexpr MessageForm kExcessSlowed{
     "report_excess_slowed",
-    "{1} {2w}, from the pump's curve: the decision counts this one, speed {3} % of full speed takes it away "
-    "(section {4})"};
+    "{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})"};
 inline constexpr MessageForm kNotKnown{"report_not_known", "not known"};
 inline constexpr MessageForm kNoDecision{
     "report_no_decision", "No decision can be made yet; see what is missing below, and enter it."};
@@ -160,10 +162,19 @@ inline constexpr MessageForm kUnitAir{"report_unit_air",
 inline constexpr MessageForm kUnitNoAir{"report_unit_no_air",
                                         "{1} at the unit with the valve on the return, {2} on the supply"};
 inline constexpr MessageForm kLowestAt{"report_lowest_at", "{1}, behind {2w}"};
+inline constexpr MessageForm kUnitOverFill{
+    "report_unit_over_fill",
+    "against the fill pressure, {1} at the unit with the valve on the return, {2} on the supply"};
+inline constexpr MessageForm kLowestOverFill{"report_lowest_over_fill",
+                                             "against the fill pressure, {1} behind {2w}"};
+inline constexpr MessageForm kPressureOverFill{
+    "report_pressure_over_fill",
+    "With the pump on the unit of {1} stands at {2} against the fill pressure, which is not known."};
 inline constexpr MessageForm kPressureReading{
     "report_pressure_reading", "The unit of {1} stands at {2} with the pump on and at {3} with it off."};
 inline constexpr MessageForm kDevicesInOrder{"report_devices_in_order", "nothing is missing"};
-inline constexpr MessageForm kDevicesMissing{"report_devices_missing", "points: {1}, circuits: {2}"};
+inline constexpr MessageForm kDevicesMissing{"report_devices_missing",
+                                             "points: {1}, circuits: {2}, pumps: {3}"};
 inline constexpr MessageForm kNoSetPoint{
     "report_no_set_point", "No dp set-point is on record; enter one where a drive follows a dp sensor."};
 inline constexpr MessageForm kSensorAt{"report_sensor_at", "{1}, {2w}"};

@@ -45,6 +45,7 @@ Section readAndSetSection(const project::Project& project, const pump_room::Pump
     const PumpNumbers numbers(project);
     Section section;
     section.title = say(kReadAndSetTitle);
+    section.opening = picture.decision.curve.ruling();
     section.closing = comparison.findings;
     if (comparison.valves.empty()) {
         section.statements.push_back(say(kNoDecision));

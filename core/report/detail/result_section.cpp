@@ -119,14 +119,20 @@ Fact indexFact(const Source& source) {
 }
 
 Fact pumpFact(const Source& source) {
-    const auto proposal = balancing::pumpProposal(source.project, source.last);
+    if (source.curve.basis == balancing::CurveBasis::Untrusted) {
+        return {say(kPumpLabel), say(kPumpUntrusted, {std::to_string(kPump)}), Mark::Open};
+    }
+    const auto proposal = balancing::pumpProposal(source.project, source.last, source.curve);
     if (!proposal) {
         return {say(kPumpLabel), say(kPumpUnknown), Mark::Open};
     }
     const std::string speed = Display::fixed(100 * proposal->speedFraction, 1);
-    const std::string by = flowBasis(balancing::systemCurve(source.project, source.last));
+    const std::string by =
+        flowBasis(source, balancing::systemCurve(source.project, source.last, source.curve.headFactor));
     if (proposal->speedFraction > 1.01) {
-        return {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump), by}), Mark::Open};
+        const std::string lacking =
+            source.display.head(-proposal->excess.head) + " " + printed(source.display.headUnit());
+        return {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump), by, lacking}), Mark::Open};
     }
     // One percent of speed is about one percent of flow: less than what the readings can tell.
     if (proposal->speedFraction > 0.99) {
@@ -144,13 +150,12 @@ Fact excessFact(const Source& source, const CountedExcess& counted) {
     const std::string section = std::to_string(counted.section);
     std::vector<std::string> arguments{
         source.display.head(counted.excess.head) + " " + printed(source.display.headUnit()),
-        balancing::excessWords(counted.excess.basis, counted.excess.speed)};
+        balancing::excessWords(counted.excess.basis, counted.excess.speed), curveWords(source.curve),
+        section};
     if (!counted.speed) {
-        arguments.push_back(section);
         return {say(kExcessLabel), say(kExcessResult, arguments)};
     }
     arguments.push_back(Display::fixed(100 * counted.speed->si(), 1));
-    arguments.push_back(section);
     return {say(kExcessLabel), say(kExcessSlowed, arguments)};
 }
 
@@ -163,7 +168,8 @@ std::optional<Fact> excessAsReadFact(const Source& source, const CountedExcess& 
     return Fact{say(kExcessAsReadLabel),
                 say(kExcessFound,
                     {source.display.head(counted.asRead->head) + " " + printed(source.display.headUnit()),
-                     balancing::excessWords(counted.asRead->basis, counted.asRead->speed)})};
+                     balancing::excessWords(counted.asRead->basis, counted.asRead->speed),
+                     curveWords(source.curve)})};
 }
 
 }  // namespace

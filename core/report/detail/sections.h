@@ -29,6 +29,7 @@ struct Source {
     const std::vector<base::Id>& walked;    ///< the same rounds and the witness rounds among them
     Display display;
     std::optional<CountedExcess> excess = {};  ///< nothing where no decision can be made
+    balancing::CountedCurve curve = {};        ///< of the pump, that all its numbers count
 
     bool hasRound() const { return !rounds.empty(); }
     /// Whether the reported round is a final one; else it is only the last one that was read.
@@ -101,7 +102,7 @@ Section witnessSection(const Source& source);
 Section revisionsSection(const Source& source);
 
 /// What the flow of a duty rests on, as words of the program: "by the sum of the flows".
-std::string flowBasis(const std::optional<balancing::SystemCurve>& duty);
+std::string flowBasis(const Source& source, const std::optional<balancing::SystemCurve>& duty);
 
 /// The tags of the index circuit from the pump outward, "RC → CX → X3"; empty while it is not known.
 std::string indexPathText(const Source& source);

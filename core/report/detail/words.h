@@ -108,16 +108,21 @@ inline constexpr MessageForm kIndexUnknown{"report_index_unknown",
                                            "The index circuit is not known from these readings"};
 inline constexpr MessageForm kPumpUnknown{
     "report_pump_unknown", "No duty known: pump curve, pump readings or branch flows are missing"};
+inline constexpr MessageForm kPumpUntrusted{
+    "report_pump_untrusted",
+    "No speed or impeller is proposed: the gauges and the pump's curve contradict each other (section {1})"};
 inline constexpr MessageForm kPumpAction{
     "report_pump_action",
     "Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})"};
 inline constexpr MessageForm kPumpKeep{
     "report_pump_keep",
     "No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}"};
-inline constexpr MessageForm kPumpTooSmall{
-    "report_pump_too_small",
-    "Design flow on this system needs {1} % of the present speed {3w}: more than the pump gives as it runs "
-    "(section {2})"};
+inline constexpr MessageForm kPumpTooSmall{"report_pump_too_small",
+                                           "Short by {4} of head: design flow on this system needs {1} % of "
+                                           "the present speed {3w}. See that the index "
+                                           "path is open and strainers and filters are clean; a larger "
+                                           "impeller or pump is for the engineer to decide "
+                                           "(section {2})"};
 inline constexpr MessageForm kExceptionCount{"report_exception_count", "{1}, listed in section {2}"};
 inline constexpr MessageForm kNoException{"report_no_exception", "None"};
 inline constexpr MessageForm kDraft{"report_draft", "Draft until signed: nobody has signed this report."};
@@ -180,12 +185,12 @@ inline constexpr MessageForm kDuty{"report_duty",
                                    "{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}"};
 inline constexpr MessageForm kDesignHead{"report_design_head",
                                          "The loop with its valves as they stood in round {5} takes {1} {4} "
-                                         "and the pump's curve gives {2} {4}: excess "
+                                         "and the pump makes {2} {4} {7w}: excess "
                                          "{3} {4} {6w}"};
 inline constexpr MessageForm kDesignHeadCompared{"report_design_head_compared",
                                                  "The loop with its valves as they stood in round {5} takes "
-                                                 "{1} {4} and the pump's curve gives {2} {4}: excess "
-                                                 "{3} {4} {6w}. The decision counts {7} {4} {8w}"};
+                                                 "{1} {4} and the pump makes {2} {4} {7w}: excess "
+                                                 "{3} {4} {6w}. The decision counts {8} {4} {9w}"};
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
                                            "{2} = {3}: {4} % of the speed in round {5}"};

@@ -85,6 +85,7 @@ Section zoneSection(const WhatIf& whatIf) {
     section.title = say(kZoneTitle);
     section.statements = whatIf.changes;
     if (whatIf.faults.empty()) {
+        section.opening = whatIf.curve.reasons;
         section.facts = factsOf(whatIf);
         section.tables.push_back(branchTable(whatIf));
     }

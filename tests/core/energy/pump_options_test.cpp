@@ -197,7 +197,9 @@ TEST(PumpOptionsTest, nothingToTakeAway) {
     // 50 ft wanted, 48 ft made: a speed above 100 % is no option.
     const PumpOptions weak = pumpOptions(inputFor(set, 100, 50));
     EXPECT_TRUE(weak.options.empty());
-    EXPECT_TRUE(has(weak.findings, kPumpTooSmall));
+    ASSERT_TRUE(has(weak.findings, kPumpTooSmall));
+    EXPECT_EQ(weak.findings.front().arguments.back(), quantity::ShownUnits{}.written(ft(50 - 48)))
+        << "by how much it is short";
     const PumpOptions beyond = pumpOptions(inputFor(set, 170, 10));
     EXPECT_TRUE(beyond.options.empty());
     EXPECT_FALSE(beyond.headAvailable.has_value());

@@ -2,6 +2,7 @@
 // The loops are of the square law, computed by hand.
 
 #include "core/pump_room/pump_decision.h"
+#include "core/pump_room/test_sheet.h"
 
 #include <gtest/gtest.h>
 
@@ -171,17 +172,100 @@ TEST(PumpDecisionTest, speedReadAboveFull) {
     EXPECT_TRUE(has(decidePump(project).findings, kSpeedAboveFull));
 }
 
-// The gauges of this job were made from its curve; a curve of a fifth more head contradicts them.
-TEST(PumpDecisionTest, aCurveThatTheGaugesContradictIsSaid) {
+/// The demo job, whose gauges were made from its pump's curve, with losses and with that curve's heads times
+/// this.
+Project withCurve(double heads) {
     Project project = support::demoProject();
-    EXPECT_FALSE(has(decidePump(project).findings, kDutyApart));
+    for (project::Branch branch :
+         std::vector<project::Branch>(project.branches().begin(), project.branches().end())) {
+        branch.runLoss = typedAs<quantity::PressureDifference>("4", Unit::Kilopascal);
+        branch.circuitLoss =
+            typedAs<quantity::PressureDifference>(branch.parent ? "20" : "6", Unit::Kilopascal);
+        project.put(branch);
+    }
     project::Pump pump = project.pumps()[0];
     for (project::PumpTableRow& row : pump.rows) {
-        row.head = quantity::measured<quantity::Head>(base::Decimal::fromNumber(1.2 * row.head.value.si(), 2),
-                                                      Unit::Metre);
+        row.head = quantity::measured<quantity::Head>(
+            base::Decimal::fromNumber(heads * row.head.value.si(), 4), Unit::Metre);
     }
     project.put(pump);
-    EXPECT_TRUE(has(decidePump(project).findings, kDutyApart));
+    return project;
+}
+
+// A curve of a fifth more head is contradicted by the gauges: what counts is what they read, as if the curve
+// had been right.
+TEST(PumpDecisionTest, whereGaugesContradictTheCurveTheGaugesCount) {
+    const PumpDecision right = decidePump(withCurve(1.0));
+    EXPECT_FALSE(has(right.findings, balancing::kDutyApart));
+    EXPECT_EQ(right.curve.basis, balancing::CurveBasis::Published);
+    ASSERT_TRUE(right.headAvailable && right.excess);
+    EXPECT_EQ(right.headPublished->si(), right.headAvailable->si());
+    const PumpDecision wrong = decidePump(withCurve(1.2));
+    EXPECT_TRUE(has(wrong.findings, balancing::kDutyApart));
+    EXPECT_TRUE(has(wrong.findings, balancing::kCountsGauges));
+    EXPECT_NEAR(wrong.curve.headFactor.si(), 1 / 1.2, 0.002);
+    ASSERT_TRUE(wrong.headAvailable && wrong.excess);
+    EXPECT_NEAR(wrong.headAvailable->si(), right.headAvailable->si(), 0.02);
+    EXPECT_NEAR(wrong.headPublished->si(), 1.2 * right.headAvailable->si(), 0.01);
+    EXPECT_NEAR(wrong.excess->si(), right.excess->si(), 0.02);
+    for (const PumpAction action : {PumpAction::Slow, PumpAction::Trim}) {
+        EXPECT_NEAR(find(wrong, action).option.ratio.si(), find(right, action).option.ratio.si(), 0.002);
+        EXPECT_FALSE(find(wrong, action).confirmed.has_value()) << "no loop but the one that was read";
+        EXPECT_TRUE(find(right, action).confirmed.has_value());
+    }
+}
+
+// What the gauges make of the curve and what they make of the loop belong together: the speed that was read
+// is right where it gives design flow.
+TEST(PumpDecisionTest, theNeedIsReadByTheGaugesThatTheCurveGoesThrough) {
+    PumpDecisionOptions options;
+    const Project project = withCurve(1.1);
+    options.learned[project.branchTagged("T1")->id].circuit =
+        balancing::Resistance::si(20000 / std::pow(1.8 / 3600, 2));
+    const PumpDecision right = decidePump(withCurve(1.0), options);
+    EXPECT_EQ(right.required[*right.counted].source, HeadSource::Learned);
+    const PumpDecision wrong = decidePump(project, options);
+    const RequiredHead& counted = wrong.required[*wrong.counted];
+    EXPECT_EQ(counted.source, HeadSource::Measured);
+    EXPECT_EQ(counted.roundNumber, wrong.curve.roundNumber);
+    // No static head: design flow over the flow that was read is the speed over the one it was read at.
+    EXPECT_NEAR(find(wrong, PumpAction::Slow).option.ratio.si(), wrong.designFlow / wrong.duty->flow, 0.001);
+}
+
+// Head of a pump with another impeller, or of a wrong gauge: common practice, no source.
+TEST(PumpDecisionTest, whatCannotBeTrustedProposesNothing) {
+    const PumpDecision decision = decidePump(withCurve(1.5));
+    EXPECT_EQ(decision.curve.basis, balancing::CurveBasis::Untrusted);
+    EXPECT_TRUE(has(decision.findings, balancing::kCurveImplausible));
+    EXPECT_FALSE(decision.headAvailable || decision.excess || decision.presentExcess);
+    EXPECT_TRUE(decision.options.empty());
+    EXPECT_FALSE(decision.code.decision.has_value());
+    EXPECT_TRUE(decision.duty.has_value()) << "what was read is told all the same";
+}
+
+// The gauges of two pumps say nothing of one that runs alone but how far their curve is off.
+TEST(PumpDecisionTest, onePumpOfTwoHasTheFactorOfBoth) {
+    Project project = withCurve(1.0);
+    support::addTwin(project, project::PumpArrangement::Parallel, support::idOf(1));
+    const PumpDecision both = decidePump(project);
+    PumpDecisionOptions one;
+    one.running = {project.pumps()[0].id};
+    EXPECT_EQ(decidePump(project, one).curve.headFactor.si(), both.curve.headFactor.si());
+    EXPECT_EQ(decidePump(project, one).curve.basis, both.curve.basis);
+}
+
+// The test sheet and the decision tell of one reading: total head and efficiency are the same number.
+TEST(PumpDecisionTest, theDutyIsThatOfTheTestSheet) {
+    Project project = withCurve(1.0);
+    project::Pump pump = project.pumps()[0];
+    pump.suctionDiameter = typedAs<quantity::Length>("82.5", Unit::Millimetre);
+    pump.dischargeDiameter = typedAs<quantity::Length>("40.3", Unit::Millimetre);
+    project.put(pump);
+    const PumpDecision decision = decidePump(project);
+    const PumpSheet sheet = pumpSheets(project).front();
+    ASSERT_TRUE(decision.duty && sheet.sheet.points.back().head);
+    EXPECT_GT(sheet.sheet.points.back().head->velocity.si(), 0.1);
+    EXPECT_NEAR(decision.duty->head.si(), sheet.sheet.points.back().head->total.si(), 1e-9);
 }
 
 TEST(PumpDecisionTest, codeOfLargerMotors) {

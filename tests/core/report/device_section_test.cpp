@@ -35,5 +35,27 @@ TEST(DeviceSection, saysWhatIsMissingOnceWithTheTagsOfAll) {
     }
 }
 
+// What is counted above is what the lists below hold.
+TEST(DeviceSection, countsWhatItLists) {
+    const project::Project project = support::demoProject();
+    pump_room::PumpPicture picture;
+    picture.devices = pump_room::deviceList(project);
+    const Section section = deviceSection(project, picture);
+    std::size_t points = 0;
+    std::size_t circuits = 0;
+    std::size_t pumps = 0;
+    for (const auto& row : section.tables.front().rows) {
+        const std::string& missing = row.back().text;
+        if (!missing.empty()) {
+            points += std::stoul(missing);
+            (project.branchTagged(row.front().text) != nullptr ? circuits : pumps) += 1;
+        }
+    }
+    EXPECT_EQ(pumps, 1U) << "its discharge valve";
+    EXPECT_EQ(base::english(section.facts.front().value), "points: " + std::to_string(points) +
+                                                              ", circuits: " + std::to_string(circuits) +
+                                                              ", pumps: " + std::to_string(pumps));
+}
+
 }  // namespace
 }  // namespace ww::report

@@ -58,5 +58,109 @@ TEST(PumpSections, aCautionOfAShutoffTestSaysThatItIsOne) {
               static_cast<std::ptrdiff_t>(count));
 }
 
+/// The demo job with its pump curve's heads times this; the gauges were made from the curve as it was.
+project::Project withCurve(double heads) {
+    project::Project project = demoProject();
+    project::Pump pump = project.pumps()[0];
+    for (project::PumpTableRow& row : pump.rows) {
+        row.head = quantity::measured<quantity::Head>(
+            base::Decimal::fromNumber(heads * row.head.value.si(), 4), quantity::Unit::Metre);
+    }
+    project.put(pump);
+    return project;
+}
+
+std::string sectionText(const Report& report, int number) {
+    for (const Section& section : report.sections) {
+        if (section.number == number) {
+            return textOf(section);
+        }
+    }
+    return {};
+}
+
+// One statement stands above the numbers of every page, and each number says that it rests on the gauges.
+TEST(PumpSections, numbersThroughTheGaugesSaySoOnEveryPage) {
+    const Report right = build(withCurve(1.0), {});
+    const Report report = build(withCurve(1.1), {});
+    const std::string by = "from the pump's curve through the gauges of round 3";
+    const std::string decision = textOf(pumpDecisionSection(withCurve(1.1), *report.pumps));
+    EXPECT_EQ(decision.find("at the sum of the flows"), 0U) << "above all else: " << decision;
+    EXPECT_NE(decision.find("the numbers here rest on the gauges of round 3"), std::string::npos);
+    EXPECT_NE(decision.find(by + "; the curve as published gives"), std::string::npos) << decision;
+    EXPECT_NE(decision.find(by + ": the decision counts this one"), std::string::npos) << decision;
+    EXPECT_EQ(decision.find("from the pump's curve:"), std::string::npos) << decision;
+    const std::string pump = sectionText(report, kPump);
+    EXPECT_NE(pump.find("the numbers here rest on the gauges"), std::string::npos) << pump;
+    EXPECT_NE(pump.find(by), std::string::npos) << pump;
+    const std::string first = sectionText(report, kResult);
+    EXPECT_NE(first.find(by + ": the decision counts this one"), std::string::npos) << first;
+    // The speed that brings design flow is the one of the job whose curve is right.
+    const auto speed = [](const std::string& text) {
+        const auto at = text.find("Pump: Speed ");
+        return at == std::string::npos ? text : text.substr(at, 30);
+    };
+    EXPECT_EQ(speed(first), speed(sectionText(right, kResult)));
+}
+
+// That a pump is short is a decision: it stands on top, and nothing is missing for it.
+TEST(PumpSections, aPumpThatIsShortIsToldFirst) {
+    const project::Project project = demoProject();
+    pump_room::PumpPicture picture = pictured(project);
+    picture.decision.options.clear();
+    const auto told = [&] { return textOf(pumpDecisionSection(project, picture)); };
+    EXPECT_NE(told().find("No decision can be made yet"), std::string::npos) << told();
+    picture.decision.findings.push_back({&energy::kPumpTooSmall, "P1", {"9.99 m", "12.84 m", "2.85 m"}});
+    EXPECT_EQ(told().find("No decision can be made yet"), std::string::npos) << told();
+    EXPECT_LT(told().find("needs 12.84 m, 2.85 m more; see that the index path is open"),
+              told().find("above the index circuit"))
+        << told();
+}
+
+TEST(PumpSections, whatIsNotTrustedIsProposedNowhere) {
+    const Report report = build(withCurve(1.5), {});
+    const std::string first = sectionText(report, kResult);
+    EXPECT_NE(first.find("No speed or impeller is proposed"), std::string::npos) << first;
+    EXPECT_EQ(first.find("Excess head"), std::string::npos) << first;
+    const std::string pump = sectionText(report, kPump);
+    EXPECT_NE(pump.find("check impeller, speed and direction of turn"), std::string::npos) << pump;
+    EXPECT_EQ(pump.find("n₂/n₁"), std::string::npos) << pump;
+    const std::string decision = textOf(pumpDecisionSection(withCurve(1.5), *report.pumps));
+    EXPECT_NE(decision.find("read both taps again with one gauge"), std::string::npos) << decision;
+    EXPECT_EQ(decision.find("No decision can be made yet"), std::string::npos) << decision;
+    EXPECT_EQ(decision.find("Excess"), std::string::npos) << decision;
+}
+
+// Without the fill pressure a gauge pressure is not known anywhere in the loop.
+TEST(PumpSections, withoutAFillPressureOnlyDifferencesAreTold) {
+    project::Project project = demoProject();
+    const auto loss = [](const char* kilopascals) {
+        return quantity::measured<quantity::PressureDifference>(*base::Decimal::parse(kilopascals),
+                                                                quantity::Unit::Kilopascal);
+    };
+    for (project::Branch branch :
+         std::vector<project::Branch>(project.branches().begin(), project.branches().end())) {
+        branch.runLoss = loss("4");
+        branch.circuitLoss = loss(branch.parent ? "20" : "6");
+        project.put(branch);
+    }
+    const std::size_t terminal = project.tree().terminals().front();
+    const auto told = [&] {
+        return textOf(pressureSection(project, pump_room::circuitOf(project, terminal, {})));
+    };
+    const std::string unknown = told();
+    EXPECT_EQ(unknown.find("the fill pressure is not entered"), 0U) << unknown;
+    EXPECT_NE(unknown.find("Pump on: against the fill pressure, "), std::string::npos) << unknown;
+    EXPECT_EQ(unknown.find("Pump off"), std::string::npos) << unknown;
+    EXPECT_EQ(unknown.find(" 0 kPa"), std::string::npos) << unknown;
+    project::Job job = project.job();
+    job.fillPressure = quantity::measuredGauge(*base::Decimal::parse("120"), quantity::Unit::Kilopascal,
+                                               project.fluid().density());
+    project.put(job);
+    const std::string known = told();
+    EXPECT_EQ(known.find("against the fill pressure"), std::string::npos) << known;
+    EXPECT_NE(known.find("Pump off"), std::string::npos) << known;
+}
+
 }  // namespace
 }  // namespace ww::report

@@ -105,6 +105,30 @@ TEST(PumpChart, proposedCurvePassesTheDesignPoint) {
     EXPECT_LT(nearest, 0.02);
 }
 
+// Where the gauges contradict the curve, the curve that counts passes the duty that was read, and the one as
+// published stands beside it with its name.
+TEST(PumpChart, theCurveThroughTheGaugesStandsBesideTheOneAsPublished) {
+    project::Project project = demoProject();
+    const ChartFigure right = pumpChart(project, assessed(project));
+    EXPECT_EQ(lineWith(right, LineRole::PumpCurve)->name, "pump as found");
+    project::Pump pump = project.pumps()[0];
+    for (project::PumpTableRow& row : pump.rows) {
+        row.head = quantity::measured<quantity::Head>(base::Decimal::fromNumber(1.1 * row.head.value.si(), 4),
+                                                      quantity::Unit::Metre);
+    }
+    project.put(pump);
+    const ChartFigure figure = pumpChart(project, assessed(project));
+    const Line* counted = lineWith(figure, LineRole::PumpCurve);
+    ASSERT_NE(counted, nullptr);
+    EXPECT_EQ(counted->name, "curve through the gauges");
+    EXPECT_NEAR(counted->points.front().y(), 12.0, 0.02);
+    const Line* published = lineWith(figure, LineRole::FirstPump);
+    ASSERT_NE(published, nullptr);
+    EXPECT_EQ(published->name, "curve as published");
+    EXPECT_NEAR(published->points.front().y(), 1.1 * 12.0, 1e-6);
+    EXPECT_EQ(figure.sentence, right.sentence) << "duty and speed are those that were read";
+}
+
 TEST(PumpChart, tableTwinHoldsThePlottedPoints) {
     const project::Project project = demoProject();
     const ChartFigure figure = pumpChart(project, assessed(project));

@@ -39,6 +39,30 @@ TEST_F(AdjustDesk, takingAdviceStoresNothing) {
     EXPECT_TRUE(place().field()->hasFocus());
 }
 
+// A pump that makes too little says by how much and what to look at, and offers no speed beyond rated.
+TEST_F(AdjustDesk, aPumpThatIsShortSaysByHowMuch) {
+    EXPECT_FALSE(place().advice()->words().contains("short by")) << place().advice()->words().toStdString();
+    project::Edit edit;
+    edit.label = "larger flows";
+    for (project::Branch branch : std::vector<project::Branch>(m_desk.project().branches().begin(),
+                                                               m_desk.project().branches().end())) {
+        if (branch.designFlow) {
+            branch.designFlow = quantity::measured<quantity::VolumeFlow>(
+                base::Decimal::fromNumber(2 * branch.designFlow->digits.value(), 4), branch.designFlow->unit);
+            edit.put.emplace_back(branch);
+        }
+    }
+    ASSERT_TRUE(m_desk.bridge().apply(edit).ok());
+    settle();
+    const LoopPicture* picture = m_desk.window.advisor().picture();
+    ASSERT_TRUE(picture != nullptr && picture->advice.pump);
+    ASSERT_TRUE(picture->advice.pump->isShort());
+    const QString words = place().advice()->words();
+    EXPECT_TRUE(words.contains("; short by ")) << words.toStdString();
+    EXPECT_TRUE(words.contains("strainers and filters are clean")) << words.toStdString();
+    EXPECT_FALSE(words.contains("of rated speed would do")) << words.toStdString();
+}
+
 TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {
     // The throttled valve with the highest advised setting: there a step changes least.
     AdviceModel& model = *place().advice()->model();

@@ -8,6 +8,7 @@
 #include "core/report/pump_sections.h"
 #include "tests/ui/support/pump_pages.h"
 #include "ui/places/pump/code_page.h"
+#include "ui/places/pump/curves_page.h"
 #include "ui/places/pump/data_page.h"
 #include "ui/places/pump/decision_page.h"
 #include "ui/places/pump/device_page.h"
@@ -191,6 +192,37 @@ TEST_F(PumpPages, anyCircuitsPressureIsShown) {
     ASSERT_NE(profile, nullptr);
     ASSERT_EQ(figure.lines.front().points.size(), profile->elements.size() + 1);
     EXPECT_NEAR(figure.lines.front().points.back().y(), profile->elements.back().after.si() / 1000, 1e-6);
+}
+
+TEST_F(PumpPages, withoutAFillPressureNoGaugePressureIsShown) {
+    ASSERT_FALSE(job().job().fillPressure.has_value());
+    auto& pressure = page<PressurePage>(PumpPlace::Pressure);
+    const QString texts = textsOf(pressure);
+    EXPECT_TRUE(texts.contains("The fill pressure is not entered")) << texts.toStdString();
+    EXPECT_TRUE(texts.contains("against the fill pressure")) << texts.toStdString();
+    const charts::ChartFigure& figure = pressure.view()->charts().front()->figure();
+    EXPECT_TRUE(figure.sentence.contains("which is not known")) << figure.sentence.toStdString();
+    EXPECT_TRUE(figure.y.title.startsWith("Pressure against fill")) << figure.y.title.toStdString();
+}
+
+// The same statement stands above the numbers of both pages, and no speed contradicts it.
+TEST_F(PumpPages, whereGaugesContradictTheCurveBothPagesCountTheGauges) {
+    project::Pump pump = job().pumps()[0];
+    for (project::PumpTableRow& row : pump.rows) {
+        row.head = quantity::measured<quantity::Head>(base::Decimal::fromNumber(1.1 * row.head.value.si(), 4),
+                                                      quantity::Unit::Metre);
+    }
+    ASSERT_TRUE(m_rig.bridge.apply({"pump", {pump}, {}, true}).ok());
+    ASSERT_TRUE(m_rig.waitForPumps());
+    const auto& core = m_rig.pumps.picture()->decision;
+    ASSERT_TRUE(core.curve.isThroughGauges());
+    const QString stated = "The numbers here rest on the gauges of round 3";
+    const QString decision = textsOf(page<DecisionPage>(PumpPlace::Decision));
+    EXPECT_TRUE(decision.contains(stated)) << decision.toStdString();
+    EXPECT_LT(decision.indexOf(stated), decision.indexOf("above the index circuit")) << "above the numbers";
+    EXPECT_TRUE(decision.contains("from the pump's curve through the gauges of round 3"));
+    const QString curves = textsOf(page<CurvesPage>(PumpPlace::Curves));
+    EXPECT_TRUE(curves.contains(stated)) << curves.toStdString();
 }
 
 TEST_F(PumpPages, devicesAreTyped) {

@@ -243,8 +243,12 @@ void AdvicePanel::showWords() {
         };
         QString words = tr("Pump then, by the loop's readings: %1 at design flow, %2 needed")
                             .arg(head(advice.pump->available), head(advice.pump->needed));
-        if (advice.pump->speedFraction) {
-            words += tr("; %1 % of rated speed would do").arg(wholePercent(*advice.pump->speedFraction));
+        if (advice.pump->isShort()) {
+            words += tr("; short by %1 as it runs").arg(head(-advice.pump->excess));
+        }
+        // What asks for more than rated speed is told in the notes.
+        if (advice.pump->speedFraction && advice.pump->speedFraction->si() <= 1) {
+            words += tr("; %1 % of rated speed would do").arg(text::percent(*advice.pump->speedFraction));
         }
         lines << words + '.';
         for (const base::Fault& note : advice.pump->notes) {

@@ -25,6 +25,14 @@ constexpr double kLeastChart = 230;
 /// In a window below this height there is room for one chart only.
 constexpr int kTwoCharts = 600;
 
+QString paragraphs(const std::vector<ww::report::Statement>& statements) {
+    QStringList lines;
+    for (const ww::report::Statement& statement : statements) {
+        lines << text::text(statement);
+    }
+    return lines.join(QStringLiteral("\n\n"));
+}
+
 }  // namespace
 
 CurvesPage::CurvesPage(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget* parent)
@@ -55,6 +63,9 @@ QWidget* CurvesPage::buildPanel() {
     auto* column = new QVBoxLayout(panel);
     column->setContentsMargins(0, 0, 8, 0);
     column->setSpacing(8);
+    m_doubts = new QLabel(panel);
+    m_doubts->setWordWrap(true);
+    m_doubts->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_duty = new FactList(panel);
     m_indexTitle = panelTitle(tr("Index-circuit check"), panel);
     m_index = new FactList(panel);
@@ -63,6 +74,7 @@ QWidget* CurvesPage::buildPanel() {
     m_cautions->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_dutyTitle = panelTitle(tr("Duty and design flow"), panel);
     column->addWidget(m_dutyTitle);
+    column->addWidget(m_doubts);
     column->addWidget(m_duty);
     column->addSpacing(10);
     column->addWidget(m_indexTitle);
@@ -171,14 +183,12 @@ void CurvesPage::showFacts(const ww::report::Report& report) {
     if (duty.empty() && !pump.figures.empty()) {
         duty.push_back({pump.title, pump.figures.front().reading, ww::report::Mark::Open});
     }
+    m_doubts->setText(paragraphs(pump.opening));
+    m_doubts->setVisible(!pump.opening.empty());
     m_duty->show(duty, m_tokens);
     m_index->show(index.facts, m_tokens);
     m_indexTitle->setVisible(!index.facts.empty());
-    QStringList cautions;
-    for (const ww::report::Statement& statement : pump.closing) {
-        cautions << text::text(statement);
-    }
-    m_cautions->setText(cautions.join(QStringLiteral("\n\n")));
+    m_cautions->setText(paragraphs(pump.closing));
 }
 
 }  // namespace ww::ui

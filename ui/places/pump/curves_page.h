@@ -48,6 +48,7 @@ class CurvesPage : public PumpPage {
     charts::ChartView* m_pumpChart = nullptr;
     charts::ChartView* m_convergence = nullptr;
     QLabel* m_dutyTitle = nullptr;
+    QLabel* m_doubts = nullptr;
     FactList* m_duty = nullptr;
     QLabel* m_indexTitle = nullptr;
     FactList* m_index = nullptr;

@@ -122,6 +122,7 @@ void PressurePage::showCircuit() {
     const pump_room::CircuitComparison circuit =
         isIndex ? *m_index
                 : pump_room::circuitOf(project, static_cast<std::size_t>(std::max(chosen, 0)), m_learned);
+    m_isOff->setEnabled(circuit.isFillKnown);
     std::vector<charts::ChartFigure> figures;
     figures.push_back(
         charts::pressureChart(project, circuit, {m_isOff->isChecked(), m_isOther->isChecked()}));
