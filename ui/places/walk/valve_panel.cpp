@@ -14,16 +14,19 @@
 
 namespace ww::ui {
 
-ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent)
+ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, AssessedRounds& rounds,
+                       QWidget* parent)
     : QWidget(parent),
       m_bridge(bridge),
       m_advisor(advisor),
+      m_rounds(rounds),
       m_tag(new QLabel(this)),
       m_serves(new QLabel(this)),
       m_facts(new QLabel(this)),
       m_byRound(new QLabel(this)),
       m_sparkline(new Sparkline(this)),
       m_reading(new QLabel(this)),
+      m_leftOut(new QLabel(this)),
       m_learned(new QLabel(this)),
       m_comments(new QLabel(this)),
       m_notes(new QLabel(this)),
@@ -53,7 +56,8 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidg
     roundHead->setObjectName(QStringLiteral("panel_head"));
     auto* readingHead = new QLabel(tr("This reading"), this);
     readingHead->setObjectName(QStringLiteral("panel_head"));
-    for (QLabel* label : {m_tag, m_serves, m_facts, m_byRound, m_reading, m_learned, m_comments, m_notes}) {
+    for (QLabel* label :
+         {m_tag, m_serves, m_facts, m_byRound, m_reading, m_leftOut, m_learned, m_comments, m_notes}) {
         label->setTextFormat(Qt::PlainText);
         label->setWordWrap(true);
         label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
@@ -63,17 +67,19 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidg
     m_byRound->setAccessibleName(tr("Of target by round"));
     m_sparkline->setAccessibleName(tr("Of target by round, drawn"));
     m_reading->setAccessibleName(tr("Reading as entered"));
+    m_leftOut->setAccessibleName(tr("What the grid has no room for"));
+    m_leftOut->hide();
     m_learned->setAccessibleName(tr("Reading against the learned loop"));
     m_comments->setAccessibleName(tr("Open comments"));
     m_notes->setAccessibleName(tr("Notes of the valve in hand"));
     for (QWidget* widget : std::initializer_list<QWidget*>{m_tag, m_serves, m_facts, roundHead, m_sparkline,
-                                                           m_byRound, readingHead, m_reading, m_comments,
-                                                           m_notes, m_noteButton, m_learned}) {
+                                                           m_byRound, readingHead, m_reading, m_leftOut,
+                                                           m_comments, m_notes, m_noteButton, m_learned}) {
         layout->addWidget(widget);
     }
     layout->addStretch(1);
     connect(m_noteButton, &QPushButton::clicked, this, &ValvePanel::notesWanted);
-    connect(&bridge, &WorkbookBridge::changed, this, &ValvePanel::refresh);
+    connect(&bridge, &WorkbookBridge::changed, this, &ValvePanel::showBranch);
     connect(&bridge, &WorkbookBridge::branchSelected, this, &ValvePanel::showBranch);
     connect(&advisor, &LoopAdvisor::changed, this, &ValvePanel::showLearned);
     showBranch();
@@ -87,15 +93,9 @@ void ValvePanel::setTokens(const theme::Tokens& tokens, const theme::Metrics& me
     m_tag->setFont(large);
 }
 
-void ValvePanel::refresh(const project::ChangeSet& changes) {
-    using project::RecordKind;
-    const bool isDesign = changes.isEmpty() || changes.touches(RecordKind::Job) ||
-                          changes.touches(RecordKind::Branch) || changes.touches(RecordKind::ValveModel) ||
-                          changes.touches(RecordKind::Round);
-    if (isDesign) {
-        m_earlierRounds.clear();
-    }
-    showBranch();
+void ValvePanel::setLeftOut(const QStringList& values) {
+    m_leftOut->setText(values.join(QStringLiteral("   ")));
+    m_leftOut->setVisible(!values.isEmpty());
 }
 
 QString ValvePanel::valveText(const project::Branch& branch, const balancing::BranchResult& result) const {
@@ -219,10 +219,7 @@ void ValvePanel::showByRound(std::size_t branch) {
     for (const std::size_t i : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[i];
         const bool isLast = last != nullptr && round.id == last->id;
-        if (!isLast && !m_earlierRounds.contains(round.id)) {
-            m_earlierRounds.emplace(round.id, m_bridge.assessmentOf(round.id));
-        }
-        const balancing::Assessment& judged = isLast ? m_bridge.assessment() : m_earlierRounds.at(round.id);
+        const balancing::Assessment& judged = isLast ? m_bridge.assessment() : m_rounds.of(round.id);
         const balancing::BranchResult& result = judged.branches[branch];
         const bool isShown = result.ofTarget && !result.isFromEarlierRound;
         ratios.push_back(isShown ? std::optional(result.ofTarget->si()) : std::nullopt);

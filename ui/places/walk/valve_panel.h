@@ -5,8 +5,8 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QWidget>
-#include <unordered_map>
 
+#include "ui/assessed_rounds.h"
 #include "ui/loop_advisor.h"
 #include "ui/widgets/sparkline.h"
 #include "ui/workbook_bridge.h"
@@ -17,15 +17,17 @@ class ValvePanel : public QWidget {
     Q_OBJECT
 
   public:
-    ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent = nullptr);
+    ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, AssessedRounds& rounds,
+               QWidget* parent = nullptr);
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
+    /// What is said of the valve in columns that the grid has no room for.
+    void setLeftOut(const QStringList& values);
 
   signals:
     /// The notes and photos of the valve in hand are to be shown.
     void notesWanted();
 
   private:
-    void refresh(const project::ChangeSet& changes);
     void showBranch();
     void showByRound(std::size_t branch);
     void showLearned();
@@ -35,18 +37,18 @@ class ValvePanel : public QWidget {
 
     WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
+    AssessedRounds& m_rounds;
     QLabel* m_tag;
     QLabel* m_serves;
     QLabel* m_facts;
     QLabel* m_byRound;
     Sparkline* m_sparkline;
     QLabel* m_reading;
+    QLabel* m_leftOut;
     QLabel* m_learned;
     QLabel* m_comments;
     QLabel* m_notes;
     QPushButton* m_noteButton;
-    /// Judged rounds that are over; they change only when the job's design does.
-    std::unordered_map<base::Id, balancing::Assessment> m_earlierRounds;
 };
 
 }  // namespace ww::ui

@@ -35,7 +35,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
       m_findLine(new QWidget(this)),
       m_find(new HintedField(tr("tag or number"), m_findLine)),
       m_side(new CurrentStack(this)),
-      m_valve(new ValvePanel(bridge, advisor, m_side)),
+      m_valve(new ValvePanel(bridge, advisor, rounds, m_side)),
       m_closing(new CloseRoundPanel(bridge, m_side)),
       m_roundButton(new QPushButton(this)) {
     setAccessibleName(tr("Walk"));
@@ -62,6 +62,10 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
                 }
             });
     connect(m_model, &QAbstractItemModel::modelReset, this, &WalkPlace::findRoom);
+    const auto tellLeftOut = [this] { m_valve->setLeftOut(m_grid->leftOut()); };
+    connect(m_grid, &WalkGrid::columnsFitted, m_valve, tellLeftOut);
+    connect(m_grid->selectionModel(), &QItemSelectionModel::currentRowChanged, m_valve, tellLeftOut);
+    connect(m_model, &QAbstractItemModel::dataChanged, m_valve, tellLeftOut);
     connect(&bridge, &WorkbookBridge::changed, this, &WalkPlace::refresh);
     connect(&bridge, &WorkbookBridge::branchSelected, this, [this] {
         const auto branch = m_bridge.selectedBranch();
