@@ -51,6 +51,8 @@ KeyList::KeyList(const Commands& commands, QWidget* parent) : OrderedDialog(pare
     table->setTabKeyNavigation(false);
     table->verticalHeader()->hide();
     table->horizontalHeader()->setStretchLastSection(true);
+    table->horizontalHeader()->setHighlightSections(false);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     const auto add = [&](const QString& command, const QString& keys) {
         const int row = table->rowCount();
         table->insertRow(row);

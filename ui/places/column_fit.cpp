@@ -61,6 +61,13 @@ void shareRoom(QTableView& table, const std::vector<ColumnNeed>& needs, int fill
     heightenWhereCut(table);
 }
 
+/// Of a head in letters of that width, percent, whatever width it has now.
+QFontMetrics headMetrics(const QTableView& table, int letters) {
+    QFont font = table.horizontalHeader()->font();
+    font.setStretch(letters < 100 ? letters : QFont::AnyStretch);
+    return QFontMetrics(font);
+}
+
 }  // namespace
 
 int widestWord(const QFontMetrics& metrics, const QString& text) {
@@ -87,21 +94,21 @@ std::vector<int> sharedOut(std::span<const int> least, std::span<const double> w
     return widths;
 }
 
-int columnWidthFor(const QTableView& table, int column, int digits) {
-    const QHeaderView* head = table.horizontalHeader();
-    int width = digits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
+int columnWidthFor(const QTableView& table, int column, int digits, ColumnLetters letters) {
+    const QFontMetrics head = headMetrics(table, letters.head);
+    const QFontMetrics cells(text::narrowed(table.font(), letters.digits));
+    int width = digits * cells.horizontalAdvance('0') + kColumnPadding;
     const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
     for (const QString& line : words.split('\n')) {
-        width = std::max(width, head->fontMetrics().horizontalAdvance(line) + WrappedHead::kMargins);
+        width = std::max(width, head.horizontalAdvance(line) + WrappedHead::kMargins);
     }
     return width;
 }
 
-int leastColumnWidth(const QTableView& table, int column) {
-    const QHeaderView* head = table.horizontalHeader();
+int leastColumnWidth(const QTableView& table, int column, int headLetters) {
     int width = kLeastDigits * table.fontMetrics().horizontalAdvance('0') + kColumnPadding;
     const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
-    width = std::max(width, widestWord(head->fontMetrics(), words) + WrappedHead::kMargins);
+    width = std::max(width, widestWord(headMetrics(table, headLetters), words) + WrappedHead::kMargins);
     const int rows = std::min(table.model()->rowCount(), kMostRowsMeasured);
     // As narrow as its delegate writes them.
     const QFontMetrics metrics(table.wordWrap() ? table.font() : text::narrowest(table.font()));
@@ -129,6 +136,27 @@ int wordsColumnWidth(const QTableView& table, int column) {
         }
     }
     return std::min(width, most);
+}
+
+int twoLinesColumnWidth(const QTableView& table, int column, int headLetters) {
+    const QFontMetrics metrics(text::narrowest(table.font()));
+    int longest = 0;
+    for (int row = 0; row < std::min(table.model()->rowCount(), kMostRowsMeasured); ++row) {
+        longest =
+            std::max(longest, metrics.horizontalAdvance(table.model()->index(row, column).data().toString()));
+    }
+    const int most = kMostDigits * metrics.horizontalAdvance('0');
+    const int least = leastColumnWidth(table, column, headLetters);
+    // The first line ends before the word that goes over.
+    return std::max(least, (std::min(longest, most) + kColumnPadding + least) / 2);
+}
+
+void setHeadFont(QTableView& table, const QFont& font) {
+    // Under a style sheet a part does not take the font of its whole.
+    QHeaderView* head = table.horizontalHeader();
+    for (QWidget* part : {static_cast<QWidget*>(head), head->viewport()}) {
+        part->setFont(font);
+    }
 }
 
 void heightenWhereCut(QTableView& table) {

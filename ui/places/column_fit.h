@@ -17,15 +17,29 @@ int widestWord(const QFontMetrics& metrics, const QString& text);
 std::vector<int> sharedOut(std::span<const int> least, std::span<const double> wanted, int room,
                            std::size_t filling);
 
+/// How wide the letters of a column are, percent of their width.
+struct ColumnLetters {
+    int head = 100;
+    int digits = 100;
+};
+
 /// The width of a column whose head shows whole and that has room for so many digits.
-int columnWidthFor(const QTableView& table, int column, int digits);
+int columnWidthFor(const QTableView& table, int column, int digits, ColumnLetters letters = {});
 
 /// The width of a column that has room for each word of its head and for a few digits; in a table that wraps
-/// words for each word of its cells too, and elsewhere for each in the narrowest letters.
-int leastColumnWidth(const QTableView& table, int column);
+/// words for each word of its cells too, and elsewhere for each in the narrowest letters. `headLetters`: how
+/// wide those of the head are, percent of their width.
+int leastColumnWidth(const QTableView& table, int column, int headLetters = 100);
 
 /// The width that shows the longest cell of a column whole, up to that of a sentence.
 int wordsColumnWidth(const QTableView& table, int column);
+
+/// The width in which every cell of a column is whole in two lines of the narrowest letters, up to that of a
+/// sentence.
+int twoLinesColumnWidth(const QTableView& table, int column, int headLetters = 100);
+
+/// Writes the head of a table in that font, as far as it says more than that of the program.
+void setHeadFont(QTableView& table, const QFont& font);
 
 /// Rows in which a cell would be cut in one line become two lines high, all others as high as the table's
 /// rows are; all cells of a column are written in the letters that the longest of them needs. For tables that

@@ -2,6 +2,7 @@
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
+#include <QLabel>
 #include <QVBoxLayout>
 
 #include "ui/text/words.h"
@@ -44,9 +45,9 @@ NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
     : OrderedDialog(parent),
       m_name(new QLineEdit(this)),
       m_difficulty(new QuietCombo(this)),
-      m_about(new QLabel(this)),
+      m_about(new WholeLabel(2, this)),
       m_seed(new QLineEdit(QString::number(seed), this)),
-      m_fault(new QLabel(this)) {
+      m_fault(new WholeLabel(1, this)) {
     setWindowTitle(tr("New Practice Job"));
     for (const DifficultyWords& words : difficulties()) {
         m_difficulty->addItem(words.name, static_cast<int>(words.difficulty));
@@ -56,8 +57,6 @@ NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
     m_name->setAccessibleName(tr("Name of the job"));
     m_difficulty->setAccessibleName(tr("Difficulty"));
     m_seed->setAccessibleName(tr("Seed"));
-    m_about->setWordWrap(true);
-    m_fault->setWordWrap(true);
     m_fault->setAccessibleName(tr("What is wrong"));
     auto* form = new QFormLayout;
     form->addRow(tr("&Name"), m_name);
@@ -81,8 +80,8 @@ NewPracticeDialog::NewPracticeDialog(std::uint64_t seed, QWidget* parent)
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_difficulty, &QComboBox::currentIndexChanged, this, &NewPracticeDialog::refresh);
     connect(m_seed, &QLineEdit::textChanged, this, &NewPracticeDialog::refresh);
-    setMinimumWidth(520);
     refresh();
+    resizeToWords(520);
 }
 
 practice::PracticeKey NewPracticeDialog::key() const {
@@ -93,9 +92,9 @@ practice::PracticeKey NewPracticeDialog::key() const {
 }
 
 void NewPracticeDialog::refresh() {
-    m_about->setText(difficulties().at(m_difficulty->currentIndex()).about);
+    m_about->setWords(difficulties().at(m_difficulty->currentIndex()).about);
     const auto seed = practice::practiceSeed(m_seed->text().trimmed().toStdString());
-    m_fault->setText(seed ? QString() : text::sentence(seed.fault()));
+    m_fault->setWords(seed ? QString() : text::sentence(seed.fault()));
     m_make->setEnabled(seed.ok());
 }
 

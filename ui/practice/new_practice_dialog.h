@@ -3,12 +3,12 @@
 #pragma once
 
 #include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 
 #include "core/practice/practice_job.h"
 #include "ui/widgets/ordered_dialog.h"
+#include "ui/widgets/whole_label.h"
 
 namespace ww::ui {
 
@@ -27,9 +27,9 @@ class NewPracticeDialog : public OrderedDialog {
 
     QLineEdit* m_name;
     QComboBox* m_difficulty;
-    QLabel* m_about;
+    WholeLabel* m_about;
     QLineEdit* m_seed;
-    QLabel* m_fault;
+    WholeLabel* m_fault;
     QPushButton* m_make;
 };
 

@@ -62,7 +62,10 @@ QPen ControlStyle::framePen(State state) const {
              : m_tokens.isDaylight ? m_tokens.ink
                                    : m_tokens.soft,
              m_tokens.isDaylight ? 2 : 1);
-    pen.setStyle(isEnabled ? Qt::SolidLine : Qt::DashLine);
+    if (!isEnabled) {
+        // Shorter than those of a frame around a field: some must have room on a side.
+        pen.setDashPattern({2.0, 2.0});
+    }
     pen.setJoinStyle(Qt::MiterJoin);
     return pen;
 }

@@ -178,6 +178,20 @@ Metrics metrics(double textPoints, bool hasLargeTargets) {
     return m;
 }
 
+namespace {
+
+/// A triangle of the room of an arrow: its point is the middle of a turn of which its angle is filled.
+QString triangle(bool isDown, const QColor& color) {
+    return QStringLiteral(
+               "qconicalgradient(cx: 0.5, cy: %1, angle: %2, stop: 0.17 transparent, stop: 0.18 %3, "
+               "stop: 0.32 %3, stop: 0.33 transparent)")
+        .arg(isDown ? 1 : 0)
+        .arg(isDown ? 0 : 180)
+        .arg(color.name());
+}
+
+}  // namespace
+
 QString styleSheet(const Tokens& t, const Metrics& m) {
     const QString line = t.isDaylight ? t.ink.name() : t.rule.name();
     const QString width = t.isDaylight ? QStringLiteral("2px") : QStringLiteral("1px");
@@ -191,17 +205,33 @@ QString styleSheet(const Tokens& t, const Metrics& m) {
         "%PANEL%; }\n"
         "QPushButton:focus, QToolButton:focus { border: %FOCUS%px solid %INK%; min-height: %INNER%px;"
         " padding: 0 %BUTTONPAD%px; }\n"
-        "QLineEdit, QComboBox { min-height: %HEIGHT%px; border: %WIDTH% solid %LINE%; border-radius: 2px;"
-        " background: %PAPER%; color: %INK%; padding: 0 6px; selection-background-color: %INK%;"
+        "QLineEdit, QComboBox, QSpinBox { min-height: %HEIGHT%px; border: %WIDTH% solid %LINE%;"
+        " border-radius: 2px; background: %PAPER%; color: %INK%; padding: 0 6px; selection-background-color: "
+        "%INK%;"
         " selection-color: %PAPER%; }\n"
         // What takes no typing has no paper under it: a dashed frame where it is off for now, a line below
         // where it can only be read and copied.
         "QLineEdit:read-only, QPlainTextEdit:read-only { border-color: %PANEL% %PANEL% %LINE% %PANEL%;"
         " border-radius: 0; background: %PANEL%; }\n"
-        "QLineEdit:disabled, QComboBox:disabled, QPlainTextEdit:disabled { border-color: %LINE%;"
-        " border-style: dashed; color: %SOFT%; background: %PANEL%; }\n"
-        "QLineEdit:focus, QComboBox:focus { border: %FOCUS%px solid %INK%; min-height: %INNER%px; padding: 0 "
-        "4px; }\n"
+        "QLineEdit:disabled, QComboBox:disabled, QSpinBox:disabled, QPlainTextEdit:disabled {"
+        " border-color: %LINE%; border-style: dashed; color: %SOFT%; background: %PANEL%; }\n"
+        "QLineEdit:focus, QComboBox:focus, QSpinBox:focus { border: %FOCUS%px solid %INK%;"
+        " min-height: %INNER%px; padding: 0 4px; }\n"
+        // A triangle alone says that there is a list: the desktop's frame around it would stand over ours.
+        "QComboBox::drop-down, QSpinBox::up-button, QSpinBox::down-button { border: none; width: %DROP%px; "
+        "}\n"
+        "QComboBox::drop-down:focus, QSpinBox::up-button:focus, QSpinBox::down-button:focus { left: "
+        "%RING%px; }\n"
+        "QComboBox::down-arrow, QSpinBox::up-arrow, QSpinBox::down-arrow { width: %ARROW%px; height: "
+        "%ARROWHEIGHT%px; background: %DOWN%; }\n"
+        "QSpinBox::up-arrow { background: %UP%; }\n"
+        "QComboBox::down-arrow:disabled, QSpinBox::down-arrow:disabled { background: %DOWNOFF%; }\n"
+        "QSpinBox::up-arrow:disabled { background: %UPOFF%; }\n"
+        // What opens a menu says so by its sign.
+        "QPushButton::menu-indicator { image: none; }\n"
+        "QCheckBox::indicator, QRadioButton::indicator { width: %MARK%px; height: %MARK%px; }\n"
+        // The desktop's palette may write what is off too pale to be read.
+        "QCheckBox:disabled, QRadioButton:disabled, QLabel:disabled { color: %SOFT%; }\n"
         "QTableView, QListView, QTreeView { background: %PAPER%; color: %INK%; border: %WIDTH% solid %LINE%;"
         " padding: %RING%px; gridline-color: %GRID%; selection-background-color: %CURRENT%; selection-color: "
         "%INK%; outline: 0; "
@@ -217,12 +247,21 @@ QString styleSheet(const Tokens& t, const Metrics& m) {
     const int height = m.controlHeight - (m.hasLargeTargets && !t.isDaylight ? 2 : 4);
     constexpr int kRing = 2;
     const int padding = m.textPoints > 12.0 ? 6 : 10;
+    const int arrow = std::max(5, static_cast<int>(m.textPoints * 0.5));
     const std::initializer_list<std::pair<const char*, QString>> places = {
         {"%FOCUS%", QString::number(frame + kRing)},
         {"%RING%", QString::number(kRing)},
         {"%INNER%", QString::number(height - 2 * kRing)},
         {"%BUTTONPAD%", QString::number(padding - kRing)},
         {"%PADDING%", QString::number(padding)},
+        {"%ARROW%", QString::number(2 * arrow - 1)},
+        {"%ARROWHEIGHT%", QString::number(arrow)},
+        {"%DROP%", QString::number(2 * arrow + 7)},
+        {"%DOWN%", triangle(true, t.ink)},
+        {"%DOWNOFF%", triangle(true, t.soft)},
+        {"%UP%", triangle(false, t.ink)},
+        {"%UPOFF%", triangle(false, t.soft)},
+        {"%MARK%", QString::number(std::max(13, static_cast<int>(m.textPoints * 1.3)))},
         {"%HEIGHT%", QString::number(height)},
         {"%WIDTH%", width},
         {"%LINE%", line},

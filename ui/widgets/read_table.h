@@ -16,6 +16,7 @@ inline QTableView* makeReadTable(QAbstractItemModel* model, const QString& name,
     table->setTabKeyNavigation(false);
     table->verticalHeader()->hide();
     table->horizontalHeader()->setStretchLastSection(true);
+    table->horizontalHeader()->setHighlightSections(false);
     return table;
 }
 

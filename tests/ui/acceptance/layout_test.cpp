@@ -19,6 +19,7 @@
 #include "ui/places/pump/pump_place.h"
 #include "ui/places/report/certificate_dialog.h"
 #include "ui/places/report/report_place.h"
+#include "ui/practice/new_practice_dialog.h"
 
 namespace ww::ui {
 namespace {
@@ -84,8 +85,8 @@ TEST(LargerText, whatPagesAreChosenAndReportsAreWrittenWithStaysInSight) {
             }
             for (const auto* chart : shown.desk.window.findChildren<charts::ChartView*>()) {
                 constexpr int kLeastChart = 300;
-                EXPECT_TRUE(place != MainWindow::Pump || !chart->isVisible() ||
-                            chart->height() >= kLeastChart)
+                const bool isFigure = place == MainWindow::Pump || place == MainWindow::Review;
+                EXPECT_TRUE(!isFigure || !chart->isVisible() || chart->height() >= kLeastChart)
                     << page.toStdString() << ": a chart of " << chart->height();
             }
             if (place == MainWindow::Report) {
@@ -117,10 +118,59 @@ TEST(LargerText, isWholeInADialog) {
     const support::Spoken spoken("fr");
     DeskWindow desk;
     desk.window.setTextPoints(Preferences::kMostPoints);
-    CertificateDialog dialog("A. Fields", &desk.window);
-    dialog.show();
-    const QStringList faults = support::settledFaults(dialog);
-    EXPECT_TRUE(faults.isEmpty()) << faults.join('\n').toStdString();
+    CertificateDialog certificate("A. Fields", &desk.window);
+    NewPracticeDialog practice(1, &desk.window);
+    for (QDialog* dialog : std::initializer_list<QDialog*>{&certificate, &practice}) {
+        dialog->show();
+        const QStringList faults = support::settledFaults(*dialog);
+        EXPECT_TRUE(faults.isEmpty()) << faults.join('\n').toStdString();
+    }
+}
+
+TEST(LargerText, isWholeInTheValveTablesOfEachLanguage) {
+    for (const char* language : {"en", "de", "es", "fr"}) {
+        const support::Spoken spoken(language);
+        support::ScreenWindow shown(support::kScreens.front());
+        shown.desk.window.setTextPoints(Preferences::kMostPoints);
+        ASSERT_TRUE(shown.show(theme::Display::Office));
+        shown.desk.window.commands().valveTables->trigger();
+        const QStringList faults = support::settledFaults(shown.desk.window);
+        EXPECT_TRUE(faults.isEmpty()) << language << ": " << faults.join('\n').toStdString();
+    }
+}
+
+TEST(WalkGrid, keepsAllItsColumnsOnALaptopInEachLanguage) {
+    for (const char* language : {"en", "de", "es", "fr"}) {
+        const support::Spoken spoken(language);
+        support::ScreenWindow shown(support::kScreens.front());
+        ASSERT_TRUE(shown.show(theme::Display::Office));
+        shown.desk.window.showPlace(MainWindow::Walk);
+        QTest::qWait(0);
+        for (int column = 0; column < WalkModel::ColumnCount; ++column) {
+            EXPECT_FALSE(shown.desk.grid().isColumnHidden(column)) << language << ", column " << column;
+        }
+        EXPECT_TRUE(shown.desk.grid().leftOut().isEmpty()) << language;
+    }
+}
+
+// On a narrower screen letters become narrow first; what then has no room stands beside the grid.
+TEST(WalkGrid, saysBesideItWhatItHasNoRoomFor) {
+    support::ScreenWindow shown(support::kScreens[1]);
+    ASSERT_TRUE(shown.show(theme::Display::Daylight));
+    WalkGrid& grid = shown.desk.grid();
+    shown.desk.window.showPlace(MainWindow::Walk);
+    QTest::qWait(0);
+    ASSERT_TRUE(grid.isColumnHidden(WalkModel::Target));
+    const auto* beside = support::named<QLabel>(*shown.desk.window.walk(), "What the grid has no room for");
+    ASSERT_NE(beside, nullptr);
+    EXPECT_TRUE(beside->isVisible());
+    for (const int row : {0, 3}) {
+        grid.goToRow(row, false);
+        const QString target = shown.desk.model().index(row, WalkModel::Target).data().toString();
+        ASSERT_FALSE(target.isEmpty());
+        EXPECT_TRUE(beside->text().contains(QString("Target %1 %").arg(target).replace(' ', QChar::Nbsp)))
+            << beside->text().toStdString();
+    }
 }
 
 class Lists : public testing::TestWithParam<std::tuple<double, const char*>> {};

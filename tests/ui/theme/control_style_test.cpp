@@ -3,12 +3,16 @@
 
 #include <gtest/gtest.h>
 
+#include <QComboBox>
 #include <QImage>
 #include <QPainter>
 #include <QStyleOptionButton>
+#include <QTest>
+#include <QVBoxLayout>
 #include <set>
 
 #include "tests/ui/support/color_math.h"
+#include "ui/window_look.h"
 
 namespace ww::ui::theme {
 namespace {
@@ -94,6 +98,52 @@ TEST(ControlStyle, tickedUntickedPartlyAndDisabledAreToldApart) {
                 }
             }
             EXPECT_GE(most, 7.0) << name(display).toStdString() << ", element " << element;
+        }
+    }
+}
+
+/// The box of what is not ground at the right end of a list to choose from, inside its frame.
+QRect arrowOf(QWidget& list) {
+    constexpr int kFrame = 5;
+    constexpr int kEnd = 28;
+    const QImage picture = list.grab().toImage();
+    const QRgb ground = picture.pixel(picture.width() - kEnd, picture.height() / 2);
+    QRect box;
+    for (int y = kFrame; y < picture.height() - kFrame; ++y) {
+        for (int x = picture.width() - kEnd; x < picture.width() - kFrame; ++x) {
+            if (picture.pixel(x, y) != ground) {
+                box |= QRect(x, y, 1, 1);
+            }
+        }
+    }
+    return box;
+}
+
+// What the desktop's style frames inside our frame reads as a second control.
+TEST(ControlStyle, aListToChooseFromHasOneFrameAndAnArrowThatStays) {
+    for (const Display display : kAll) {
+        applyToProgram(lookOf(display, 10.0, false));
+        QWidget window;
+        auto* layout = new QVBoxLayout(&window);
+        auto* first = new QComboBox(&window);
+        auto* second = new QComboBox(&window);
+        for (QComboBox* list : {first, second}) {
+            list->addItem(QStringLiteral("a list"));
+            list->setMinimumWidth(160);
+            layout->addWidget(list);
+        }
+        window.show();
+        window.activateWindow();
+        first->setFocus();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return first->hasFocus(); }));
+        const QRect focused = arrowOf(*first);
+        const QRect usual = arrowOf(*second);
+        second->setEnabled(false);
+        for (const QRect& arrow : {focused, usual, arrowOf(*second)}) {
+            EXPECT_GE(arrow.width(), 7) << name(display).toStdString();
+            EXPECT_LE(arrow.width(), 11) << name(display).toStdString();
+            EXPECT_LE(arrow.height(), 6) << name(display).toStdString();
+            EXPECT_EQ(arrow, usual) << name(display).toStdString();
         }
     }
 }

@@ -1,5 +1,6 @@
 #include "ui/places/pump/pump_place.h"
 
+#include <QHBoxLayout>
 #include <QTabBar>
 #include <QVBoxLayout>
 
@@ -22,6 +23,12 @@
 #include "ui/widgets/laid_out_later.h"
 
 namespace ww::ui {
+namespace {
+
+/// As the pages below it keep from the edge, px.
+constexpr int kBesideChooser = 6;
+
+}  // namespace
 
 PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, AssessedRounds& rounds, QWidget* parent)
     : QWidget(parent),
@@ -66,7 +73,10 @@ PumpPlace::PumpPlace(WorkbookBridge& bridge, PumpAdvisor& advisor, AssessedRound
     m_content->addWidget(m_empty);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 4, 0, 0);
-    layout->addWidget(m_chooser);
+    auto* chooser = new QHBoxLayout;
+    chooser->setContentsMargins(kBesideChooser, 0, kBesideChooser, 0);
+    chooser->addWidget(m_chooser);
+    layout->addLayout(chooser);
     layout->addWidget(m_content);
     m_chooser->setAccessibleName(tr("Page of the pump"));
     m_chooser->hide();

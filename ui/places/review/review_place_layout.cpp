@@ -8,6 +8,7 @@
 #include "ui/places/column_fit.h"
 #include "ui/places/review/review_place.h"
 #include "ui/widgets/laid_out_later.h"
+#include "ui/widgets/text_scale.h"
 
 namespace ww::ui {
 namespace {
@@ -77,7 +78,6 @@ QWidget* ReviewPlace::convergencePage() {
     auto* page = new QWidget(this);
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, kCloseRows, 0, 0);
-    m_convergence->setMinimumHeight(kLeastChartHeight);
     column->addWidget(m_spread);
     column->addWidget(m_convergence, 1);
     return page;
@@ -97,7 +97,9 @@ void ReviewPlace::setNarrow(bool isNarrow) {
     for (QTableView* table : {m_roundTable, m_table}) {
         table->setMinimumHeight(isNarrow ? kTableHeight : 0);
     }
-    m_views->setMinimumHeight(isNarrow ? kViewsHeight : 0);
+    const double scale = textScale(font());
+    m_convergence->setMinimumHeight(static_cast<int>(kLeastChartHeight * scale));
+    m_views->setMinimumHeight(isNarrow ? static_cast<int>(kViewsHeight * scale) : 0);
 }
 
 void ReviewPlace::resizeEvent(QResizeEvent* event) {

@@ -11,6 +11,7 @@
 #include "ui/places/column_fit.h"
 #include "ui/places/system/valve_chart.h"
 #include "ui/places/system/valve_fields.h"
+#include "ui/text/narrow_letters.h"
 #include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
@@ -235,19 +236,29 @@ void ValvePage::fit() {
     const int columns = m_model->columnCount();
     const int width = m_table->viewport()->width();
     std::vector<int> leasts;
-    for (int column = 0; column < columns; ++column) {
-        leasts.push_back(leastColumnWidth(*m_table, column));
-    }
-    const int least = std::accumulate(leasts.begin(), leasts.end(), 0);
+    const auto leastIn = [&](int headLetters) {
+        leasts.clear();
+        for (int column = 0; column < columns; ++column) {
+            leasts.push_back(leastColumnWidth(*m_table, column, headLetters));
+        }
+        return std::accumulate(leasts.begin(), leasts.end(), 0);
+    };
+    int least = leastIn(100);
     // Where the table of the model leaves them too little it stands below.
     m_content->setFirstWidth(least + m_table->width() - width);
     if (least <= width) {
         std::vector<int> digits(static_cast<std::size_t>(columns), kDigits);
         digits.front() = kNameDigits;
+        setHeadFont(*m_table, QFont());
         fitColumns(*m_table, digits, 0);
         m_table->setMinimumWidth(0);
         return;
     }
+    const auto head = text::widestThatFits(QFont(), [&](const QFont& tried) {
+        least = leastIn(text::stretchOf(tried));
+        return least <= width;
+    });
+    setHeadFont(*m_table, head.value_or(text::narrowest(QFont())));
     for (int column = 0; column < columns; ++column) {
         m_table->setColumnWidth(column, width * leasts[static_cast<std::size_t>(column)] / least);
     }

@@ -26,6 +26,7 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, Asses
       m_byRound(new QLabel(this)),
       m_sparkline(new Sparkline(this)),
       m_reading(new QLabel(this)),
+      m_leftOut(new QLabel(this)),
       m_learned(new QLabel(this)),
       m_comments(new QLabel(this)),
       m_notes(new QLabel(this)),
@@ -55,7 +56,8 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, Asses
     roundHead->setObjectName(QStringLiteral("panel_head"));
     auto* readingHead = new QLabel(tr("This reading"), this);
     readingHead->setObjectName(QStringLiteral("panel_head"));
-    for (QLabel* label : {m_tag, m_serves, m_facts, m_byRound, m_reading, m_learned, m_comments, m_notes}) {
+    for (QLabel* label :
+         {m_tag, m_serves, m_facts, m_byRound, m_reading, m_leftOut, m_learned, m_comments, m_notes}) {
         label->setTextFormat(Qt::PlainText);
         label->setWordWrap(true);
         label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
@@ -65,12 +67,14 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, Asses
     m_byRound->setAccessibleName(tr("Of target by round"));
     m_sparkline->setAccessibleName(tr("Of target by round, drawn"));
     m_reading->setAccessibleName(tr("Reading as entered"));
+    m_leftOut->setAccessibleName(tr("What the grid has no room for"));
+    m_leftOut->hide();
     m_learned->setAccessibleName(tr("Reading against the learned loop"));
     m_comments->setAccessibleName(tr("Open comments"));
     m_notes->setAccessibleName(tr("Notes of the valve in hand"));
     for (QWidget* widget : std::initializer_list<QWidget*>{m_tag, m_serves, m_facts, roundHead, m_sparkline,
-                                                           m_byRound, readingHead, m_reading, m_comments,
-                                                           m_notes, m_noteButton, m_learned}) {
+                                                           m_byRound, readingHead, m_reading, m_leftOut,
+                                                           m_comments, m_notes, m_noteButton, m_learned}) {
         layout->addWidget(widget);
     }
     layout->addStretch(1);
@@ -86,6 +90,11 @@ void ValvePanel::setTokens(const theme::Tokens& tokens, const theme::Metrics& me
     large.setPointSizeF(metrics.textPoints * 1.6);
     large.setBold(true);
     m_tag->setFont(large);
+}
+
+void ValvePanel::setLeftOut(const QStringList& values) {
+    m_leftOut->setText(values.join(QStringLiteral("   ")));
+    m_leftOut->setVisible(!values.isEmpty());
 }
 
 QString ValvePanel::valveText(const project::Branch& branch, const balancing::BranchResult& result) const {

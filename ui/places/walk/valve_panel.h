@@ -21,6 +21,8 @@ class ValvePanel : public QWidget {
     ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, AssessedRounds& rounds,
                QWidget* parent = nullptr);
     void setTokens(const theme::Tokens& tokens, const theme::Metrics& metrics);
+    /// What is said of the valve in columns that the grid has no room for.
+    void setLeftOut(const QStringList& values);
 
   signals:
     /// The notes and photos of the valve in hand are to be shown.
@@ -44,11 +46,11 @@ class ValvePanel : public QWidget {
     QLabel* m_byRound;
     Sparkline* m_sparkline;
     QLabel* m_reading;
+    QLabel* m_leftOut;
     QLabel* m_learned;
     QLabel* m_comments;
     QLabel* m_notes;
     QPushButton* m_noteButton;
-    /// Judged rounds that are over; they change only when the job's design does.
 };
 
 }  // namespace ww::ui

@@ -3,6 +3,8 @@
 #include <QHeaderView>
 #include <QScrollBar>
 #include <QTimer>
+#include <algorithm>
+#include <numeric>
 
 #include "ui/places/column_fit.h"
 #include "ui/text/narrow_letters.h"
@@ -11,7 +13,7 @@ namespace ww::ui {
 namespace {
 
 /// What each column must hold, digits.
-constexpr int kWalkDigits[WalkModel::ColumnCount] = {5, 7, 9, 7, 9, 7, 11, 6, 6, 8, 15};
+constexpr int kWalkDigits[WalkModel::ColumnCount] = {5, 7, 9, 7, 10, 7, 11, 6, 6, 8, 16};
 
 }  // namespace
 
@@ -47,56 +49,90 @@ void WalkGrid::fitColumns() {
     m_columns->want();
 }
 
-void WalkGrid::fitColumnsNow() {
-    // Widths by what a column must hold, so that a row never changes the layout; "Serves" takes what is left.
-    int widths[WalkModel::ColumnCount];
-    int left = viewport()->width();
+std::vector<int> WalkGrid::leastWidths(int headLetters) const {
+    std::vector<int> least;
     for (int column = 0; column < WalkModel::ColumnCount; ++column) {
-        widths[column] = columnWidthFor(*this, column, kWalkDigits[column]);
-        setColumnWidth(column, widths[column]);
-        left -= widths[column];
-        setColumnHidden(column, false);
+        // What is typed, and words that may yet come, keep their letters.
+        const bool isWide = column == WalkModel::Dp ||
+                            (column == WalkModel::Flow && m_model.hasFlowEntry()) ||
+                            column == WalkModel::State;
+        least.push_back(columnWidthFor(*this, column, column == WalkModel::Serves ? 0 : kWalkDigits[column],
+                                       {headLetters, isWide ? 100 : text::kLeastStretch}));
     }
-    // Where the text is large, what the panel beside the grid says too is left out here, unless what the
-    // others left is enough for it.
-    for (const int column : {WalkModel::Serves, WalkModel::Route, WalkModel::Target, WalkModel::Share,
-                             WalkModel::Last, WalkModel::Flow}) {
-        if (left >= 0 || isKept(column)) {
-            break;
-        }
-        setColumnHidden(column, true);
-        left += widths[column];
-    }
-    if (left > 0 && isColumnHidden(WalkModel::Serves) && left >= leastServes()) {
-        setColumnHidden(WalkModel::Serves, false);
-        widths[WalkModel::Serves] = 0;
-    }
-    if (left < 0) {
-        shrinkKept();
-        return;
-    }
-    // What is left is used: no strip stays free beside the last column.
-    const int filling = isColumnHidden(WalkModel::Serves) ? WalkModel::State : WalkModel::Serves;
-    setColumnWidth(filling, widths[filling] + left);
-    heightenWhereCut(*this);
+    // Names stay as they are while valves are read.
+    least[WalkModel::Tag] =
+        std::max(least[WalkModel::Tag], leastColumnWidth(*this, WalkModel::Tag, headLetters));
+    least[WalkModel::Serves] =
+        std::max(least[WalkModel::Serves], twoLinesColumnWidth(*this, WalkModel::Serves, headLetters));
+    return least;
 }
 
-void WalkGrid::shrinkKept() {
-    std::vector<int> columns;
-    std::vector<int> least;
-    std::vector<double> wanted;
+void WalkGrid::fitColumnsNow() {
+    const int room = viewport()->width();
+    // Widths by what a column must hold, so that a reading never changes the layout; "Serves" takes what is
+    // left.
+    std::vector<int> wanted;
     for (int column = 0; column < WalkModel::ColumnCount; ++column) {
-        if (isKept(column)) {
-            columns.push_back(column);
-            wanted.push_back(columnWidth(column));
-            least.push_back(std::min(leastColumnWidth(*this, column), columnWidth(column)));
+        wanted.push_back(columnWidthFor(*this, column, kWalkDigits[column]));
+        setColumnHidden(column, false);
+    }
+    wanted[WalkModel::Serves] =
+        std::max(wanted[WalkModel::Serves], wordsColumnWidth(*this, WalkModel::Serves));
+    const auto beyond = [room](const std::vector<int>& widths) {
+        return std::accumulate(widths.begin(), widths.end(), -room);
+    };
+    std::vector<int> least = wanted;
+    std::optional<QFont> head = QFont();
+    if (beyond(wanted) > 0) {
+        // Narrower letters come before a column goes.
+        head = text::widestThatFits(QFont(), [&](const QFont& tried) {
+            least = leastWidths(text::stretchOf(tried));
+            return beyond(least) <= 0;
+        });
+    }
+    setHeadFont(*this, head.value_or(text::narrowest(QFont())));
+    // What is left out is said beside the grid; first what is worked out from the rest.
+    int missing = beyond(least);
+    for (const int column : {WalkModel::Route, WalkModel::Target, WalkModel::Share, WalkModel::Serves,
+                             WalkModel::Last, WalkModel::Flow}) {
+        if (missing > 0 && !isKept(column)) {
+            setColumnHidden(column, true);
+            missing -= least[static_cast<std::size_t>(column)];
         }
     }
-    const std::vector<int> widths = sharedOut(least, wanted, viewport()->width(), columns.size() - 1);
-    for (std::size_t i = 0; i < columns.size(); ++i) {
-        setColumnWidth(columns[i], widths[i]);
+    std::vector<int> shown;
+    std::vector<int> narrowest;
+    std::vector<double> wished;
+    for (int column = 0; column < WalkModel::ColumnCount; ++column) {
+        if (!isColumnHidden(column)) {
+            const int narrow = least[static_cast<std::size_t>(column)];
+            shown.push_back(column);
+            wished.push_back(std::max(narrow, wanted[static_cast<std::size_t>(column)]));
+            narrowest.push_back(missing > 0 ? std::min(leastColumnWidth(*this, column), narrow) : narrow);
+        }
+    }
+    const auto serves = std::find(shown.begin(), shown.end(), int(WalkModel::Serves));
+    const auto taker = serves != shown.end() ? serves - shown.begin() : std::ssize(shown) - 1;
+    const std::vector<int> widths = sharedOut(narrowest, wished, room, static_cast<std::size_t>(taker));
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        setColumnWidth(shown[i], widths[i]);
     }
     heightenWhereCut(*this);
+    emit columnsFitted();
+}
+
+QStringList WalkGrid::leftOut() const {
+    QStringList all;
+    for (int column = 0; column < WalkModel::ColumnCount; ++column) {
+        const QString value = m_model.index(currentRow(), column).data().toString();
+        if (isColumnHidden(column) && column != WalkModel::Serves && !value.isEmpty()) {
+            // The second line of a head is the unit.
+            const QStringList head =
+                m_model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().split('\n');
+            all << (QStringList{head.front(), value} + head.mid(1)).join(QChar(QChar::Nbsp));
+        }
+    }
+    return all;
 }
 
 bool WalkGrid::isKept(int column) const {
@@ -116,12 +152,6 @@ int WalkGrid::leastWidth() const {
 int WalkGrid::leastHeight() const {
     constexpr int kRows = 5;
     return 2 * frameWidth() + horizontalHeader()->height() + kRows * verticalHeader()->defaultSectionSize();
-}
-
-int WalkGrid::leastServes() const {
-    // Two lines, and letters that may be set narrower.
-    return std::max(leastColumnWidth(*this, WalkModel::Serves),
-                    wordsColumnWidth(*this, WalkModel::Serves) * text::kLeastStretch / 100);
 }
 
 void WalkGrid::resizeEvent(QResizeEvent* event) {

@@ -29,6 +29,12 @@ class WalkGrid : public EntryTable {
     int leastWidth() const;
     /// The height of the head and some rows, px.
     int leastHeight() const;
+    /// What the row in hand says in columns that have no room, each with its head; not what it serves.
+    QStringList leftOut() const;
+
+  signals:
+    /// Other columns may be shown, or left out.
+    void columnsFitted();
 
   protected:
     QModelIndex typingCell(const QModelIndex& current) const override;
@@ -46,12 +52,10 @@ class WalkGrid : public EntryTable {
     void keepInMiddleThird(int row);
     void fitColumns();
     void fitColumnsNow();
-    /// Sets the columns that are kept as narrow as there is room, none below its words.
-    void shrinkKept();
+    /// The widths in which what each column must hold is read in narrower letters, px.
+    std::vector<int> leastWidths(int headLetters) const;
     /// Whether a column is never left out for want of room.
     bool isKept(int column) const;
-    /// The width in which what valves serve can be read, px.
-    int leastServes() const;
 
     WalkModel& m_model;
     BranchDelegate* m_delegate;

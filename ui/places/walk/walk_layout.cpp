@@ -53,6 +53,10 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
                 }
             });
     connect(m_model, &QAbstractItemModel::modelReset, this, &WalkPlace::findRoom);
+    const auto tellLeftOut = [this] { m_valve->setLeftOut(m_grid->leftOut()); };
+    connect(m_grid, &WalkGrid::columnsFitted, m_valve, tellLeftOut);
+    connect(m_grid->selectionModel(), &QItemSelectionModel::currentRowChanged, m_valve, tellLeftOut);
+    connect(m_model, &QAbstractItemModel::dataChanged, m_valve, tellLeftOut);
     connect(&bridge, &WorkbookBridge::changed, this, &WalkPlace::refresh);
     connect(&bridge, &WorkbookBridge::branchSelected, this, [this] {
         const auto branch = m_bridge.selectedBranch();
