@@ -4072,10 +4072,6 @@
         <translation>unter dem ablesbaren Mindestwert, sodass der Durchfluss nur ein Bereich ist: {1} ({2}); messen Sie sie anders</translation>
     </message>
     <message>
-        <source>values to choose between after merging: {1}; choose, File, Merge</source>
-        <translation>nach dem Einmischen zu wählende Werte: {1}; wählen Sie, Datei, Einmischen</translation>
-    </message>
-    <message>
         <source>volts, amps and power factor are chosen: the input power was not metered</source>
         <translation>Spannung, Strom und Leistungsfaktor sind gewählt: Die Aufnahmeleistung wurde nicht gemessen</translation>
     </message>
@@ -5261,7 +5257,7 @@
     </message>
     <message>
         <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
-        <translation>diese Uhr steht {1} h {2} min vor der letzten gespeicherten Handlung, die Zeiten der Ablesungen sind also unsicher; Ctrl+Alt+O, Uhr richtigstellen, behebt es</translation>
+        <translation>diese Uhr steht {1} h {2} min vor der letzten gespeicherten Handlung, die Zeiten der Ablesungen sind also unsicher; Strg+Alt+O, Uhr richtigstellen, behebt es</translation>
     </message>
     <message>
         <source>units of the job</source>
@@ -5285,7 +5281,7 @@
     </message>
     <message>
         <source>work goes on in the copy {1}; later open the first file and take this in with Ctrl+Shift+M, Merge Another Laptop</source>
-        <translation>die Arbeit geht in der Kopie {1} weiter; öffnen Sie später die erste Datei und übernehmen Sie diese mit Ctrl+Shift+M</translation>
+        <translation>die Arbeit geht in der Kopie {1} weiter; öffnen Sie später die erste Datei und übernehmen Sie diese mit Strg+Umschalt+M, Anderen Laptop zusammenführen</translation>
     </message>
     <message>
         <source>written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, not the times</source>
@@ -5305,7 +5301,7 @@
     </message>
     <message>
         <source>{1} are added to this laptop&apos;s clock in this job; once its own clock is right, Ctrl+Alt+O takes that back</source>
-        <translation>in diesem Auftrag werden {1} zur Uhr dieses Laptops addiert; sobald seine eigene Uhr stimmt, nimmt Ctrl+Alt+O das zurück</translation>
+        <translation>in diesem Auftrag werden {1} zur Uhr dieses Laptops addiert; sobald seine eigene Uhr stimmt, nimmt Strg+Alt+O das zurück</translation>
     </message>
     <message>
         <source>{1} is outside the range of {2w}, {3} to {4}; correct the temperature</source>
@@ -5755,6 +5751,10 @@
         <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
         <translation>{1} {2} bei {3} {4} in Runde {5}; {6} % des Auslegungsdurchflusses, {7w}</translation>
     </message>
+    <message>
+        <source>values to choose between after merging: {1}; choose in File, Decide Conflicts</source>
+        <translation>nach dem Zusammenführen zu wählende Werte: {1}; wählen Sie in Datei, Konflikte entscheiden</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6140,6 +6140,37 @@
     <message>
         <source>Largest error of a share, as the valves read</source>
         <translation>Größter Fehler eines Anteils, wie die Ventile anzeigen</translation>
+    </message>
+</context>
+<context>
+    <name>QShortcut</name>
+    <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Auf</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Ab</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
     </message>
 </context>
 <context>
@@ -7645,6 +7676,26 @@
         <source>NO FURTHER</source>
         <translation>AM ENDE</translation>
     </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>gesendet</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>zurückgegeben</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdjustPlace</name>
@@ -8642,6 +8693,10 @@
     <message>
         <source>Set Clock O&amp;ffset…</source>
         <translation>&amp;Uhr richtigstellen…</translation>
+    </message>
+    <message>
+        <source>Try W&amp;hat If</source>
+        <translation>Wa&amp;s wäre wenn probieren</translation>
     </message>
 </context>
 <context>
@@ -11463,6 +11518,10 @@ ab</translation>
     <message>
         <source>Alt+Shift+Up, Alt+Shift+Down along the route</source>
         <translation>Alt+Umschalt+Auf, Alt+Umschalt+Ab in der Route</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+F what if</source>
+        <translation>Strg+Alt+F was wäre wenn</translation>
     </message>
 </context>
 <context>

@@ -71,6 +71,22 @@ QString withPrettyUnit(QString quantity) {
     return quantity;
 }
 
+QString nameOf(project::RoundState state) {
+    switch (state) {
+        case project::RoundState::Open:
+            return WordText::tr("open");
+        case project::RoundState::Closed:
+            return WordText::tr("closed");
+        case project::RoundState::Sent:
+            return WordText::tr("sent");
+        case project::RoundState::Accepted:
+            return WordText::tr("accepted");
+        case project::RoundState::SentBack:
+            break;
+    }
+    return WordText::tr("sent back");
+}
+
 QString term(std::string_view word) {
     return QCoreApplication::translate("Term", std::string(word).c_str());
 }
