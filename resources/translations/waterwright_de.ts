@@ -2221,7 +2221,7 @@
     </message>
     <message>
         <source>a flow or the dp of an open valve was read where the valve is shut; record it as a closed-valve reading</source>
-        <translation>ein Durchfluss oder die Δp eines offenen Ventils wurde dort gelesen, wo das Ventil zu ist; tragen Sie es als Ablesung bei geschlossenem Ventil ein</translation>
+        <translation>ein Durchfluss oder die Δp eines offenen Ventils wurde dort abgelesen, wo das Ventil zu ist; tragen Sie es als Ablesung bei geschlossenem Ventil ein</translation>
     </message>
     <message>
         <source>a job needs a name; type one</source>
@@ -4701,7 +4701,7 @@
     </message>
     <message>
         <source>the checkpoint &quot;{1}&quot; is stored; Ctrl+Shift+H shows the job as it stood there</source>
-        <translation>der Haltepunkt „{1}“ ist gespeichert; Strg+Umschalt+H zeigt den Auftrag zu diesem Stand</translation>
+        <translation>der Sicherungspunkt „{1}“ ist gespeichert; Strg+Umschalt+H zeigt den Auftrag zu diesem Stand</translation>
     </message>
     <message>
         <source>the most dp {1} is not above the least dp {2}; type another</source>
@@ -4737,7 +4737,7 @@
     </message>
     <message>
         <source>Round {1} ({2w}): readings in the order of the route</source>
-        <translation>Runde {1} ({2w}): Ablesungen in der Reihenfolge der Route</translation>
+        <translation>Runde {1} ({2w}): Ablesungen in der Reihenfolge des Weges</translation>
     </message>
     <message>
         <source>Set now</source>
@@ -4785,11 +4785,11 @@
     </message>
     <message>
         <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
-        <translation>Nicht belegt, dass dieser Kreis die Förderhöhe bestimmt: was fehlt, ist oben markiert; beheben Sie es, oder unterschreiben Sie mit dem Grund.</translation>
+        <translation>Nicht belegt, dass dieser Kreis die Förderhöhe bestimmt: was fehlt, ist oben markiert; beheben Sie es, oder signieren Sie mit dem Grund.</translation>
     </message>
     <message>
         <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match groups and risers, read again, or sign with the reason</source>
-        <translation>Nicht belegt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie neu, oder unterschreiben Sie mit dem Grund</translation>
+        <translation>Nicht belegt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie neu, oder signieren Sie mit dem Grund</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
@@ -5189,7 +5189,7 @@
     </message>
     <message>
         <source>route of {1}</source>
-        <translation>Route von {1}</translation>
+        <translation>Weg von {1}</translation>
     </message>
     <message>
         <source>send back round {1}</source>
@@ -5481,7 +5481,7 @@
     </message>
     <message>
         <source>the same revision was signed on two laptops; the other one was chosen</source>
-        <translation>dieselbe Revision wurde auf zwei Laptops unterschrieben; gewählt wurde die andere</translation>
+        <translation>dieselbe Revision wurde auf zwei Laptops signiert; gewählt wurde die andere</translation>
     </message>
     <message>
         <source>this branch has no usable valve table, a dp gives no flow here; add the table, or type its flow in Walk</source>
@@ -8765,19 +8765,19 @@
     </message>
     <message>
         <source>Esc restores</source>
-        <translation>Esc stellt her</translation>
+        <translation>Esc stellt wieder her</translation>
     </message>
     <message>
         <source>Tab right</source>
-        <translation>Tab rechts</translation>
+        <translation>Tab nach rechts</translation>
     </message>
     <message>
         <source>type to change a cell</source>
-        <translation>tippen ändert</translation>
+        <translation>tippen ändert die Zelle</translation>
     </message>
     <message>
         <source>Enter down</source>
-        <translation>Enter ab</translation>
+        <translation>Enter nach unten</translation>
     </message>
     <message>
         <source>F6 leaves the table</source>
@@ -8805,11 +8805,11 @@
     </message>
     <message>
         <source>Enter presses the button</source>
-        <translation>Enter drückt die Taste</translation>
+        <translation>Enter drückt den Knopf</translation>
     </message>
     <message>
         <source>Space presses the button</source>
-        <translation>Leertaste drückt die Taste</translation>
+        <translation>Leertaste drückt den Knopf</translation>
     </message>
     <message>
         <source>Up, Down rows</source>
@@ -9983,7 +9983,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Everything is stored already. A checkpoint gives this state of the job a name.</source>
-        <translation>Alles ist schon gespeichert. Ein Haltepunkt gibt diesem Stand des Auftrags einen Namen.</translation>
+        <translation>Alles ist schon gespeichert. Ein Sicherungspunkt gibt diesem Stand des Auftrags einen Namen.</translation>
     </message>
     <message>
         <source>state at %1</source>
@@ -10107,7 +10107,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Up, Down places</source>
-        <translation>Auf, Ab Orte</translation>
+        <translation>Auf, Ab Bereiche</translation>
     </message>
     <message>
         <source>Ctrl+Z undo</source>
@@ -10694,7 +10694,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>State: open, done or does not apply. No survey begins while a mandatory line is open.</source>
-        <translation>Zustand: offen, erledigt oder trifft nicht zu. Solange eine Pflichtzeile offen ist, beginnt keine Aufnahme.</translation>
+        <translation>Stand: offen, erledigt oder entfällt. Solange eine Pflichtzeile offen ist, beginnt keine Aufnahme.</translation>
     </message>
 </context>
 <context>
@@ -10796,7 +10796,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Ready to sign? Lines in the way: %1</source>
-        <translation>Signierbereit? Hindernde Zeilen: %1</translation>
+        <translation>Signierbereit? Hindernisse: %1</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -10852,7 +10852,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>The pages are being laid out; sign when that is done.</source>
-        <translation>Die Seiten werden gesetzt; unterschreiben Sie, wenn das fertig ist.</translation>
+        <translation>Die Seiten werden gesetzt; signieren Sie, wenn das fertig ist.</translation>
     </message>
     <message>
         <source>No page is laid out yet.</source>
@@ -10864,7 +10864,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>The loop is being learned; sign when that is done.</source>
-        <translation>Der Kreislauf wird noch gelernt; unterschreiben Sie, wenn das fertig ist.</translation>
+        <translation>Der Kreislauf wird noch gelernt; signieren Sie, wenn das fertig ist.</translation>
     </message>
     <message>
         <source>The pages are being laid out; the file is written when that is done.</source>
@@ -10884,7 +10884,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Choose the newest round above the pages to sign its report.</source>
-        <translation>Wählen Sie über den Seiten die neueste Runde, um ihren Bericht zu unterschreiben.</translation>
+        <translation>Wählen Sie über den Seiten die neueste Runde, um ihren Bericht zu signieren.</translation>
     </message>
 </context>
 <context>
@@ -11014,11 +11014,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Along the route</source>
-        <translation>Entlang der Route</translation>
+        <translation>Entlang des Weges</translation>
     </message>
     <message>
         <source>Farthest from target first</source>
-        <translation>Weiteste vom Soll zuerst</translation>
+        <translation>Am weitesten vom Soll zuerst</translation>
     </message>
     <message>
         <source>Largest change first</source>
@@ -11054,7 +11054,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>%1 read</source>
-        <translation>%1 gelesen</translation>
+        <translation>%1 abgelesen</translation>
     </message>
 </context>
 <context>
@@ -11295,7 +11295,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Lines above that stand in the way: %1.</source>
-        <translation>Hindernde Zeilen oben: %1.</translation>
+        <translation>Hindernisse oben: %1.</translation>
     </message>
     <message>
         <source>Choose the Key File</source>
@@ -11323,11 +11323,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Next the supervisor signs this file: Reviewed and accepted by me.</source>
-        <translation>Als Nächstes unterschreibt die Leitung diese Datei: Von mir geprüft und angenommen.</translation>
+        <translation>Als Nächstes signiert die Leitung diese Datei: Von mir geprüft und angenommen.</translation>
     </message>
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
-        <translation>Als Nächstes unterschreibt der Techniker diese Datei: Ablesungen von mir genommen.</translation>
+        <translation>Als Nächstes signiert der Techniker diese Datei: Ablesungen von mir genommen.</translation>
     </message>
     <message>
         <source>Why nothing can be signed</source>
@@ -11517,7 +11517,7 @@ ab</translation>
     </message>
     <message>
         <source>Alt+Shift+Up, Alt+Shift+Down along the route</source>
-        <translation>Alt+Umschalt+Auf, Alt+Umschalt+Ab in der Route</translation>
+        <translation>Alt+Umschalt+Auf, Alt+Umschalt+Ab auf dem Weg</translation>
     </message>
     <message>
         <source>Ctrl+Alt+F what if</source>
@@ -12180,7 +12180,7 @@ ab</translation>
     </message>
     <message>
         <source>Ctrl+R again</source>
-        <translation>Strg+R neu</translation>
+        <translation>Strg+R neu ablesen</translation>
     </message>
     <message>
         <source>Ctrl+G convergence</source>
@@ -12196,7 +12196,7 @@ ab</translation>
     </message>
     <message>
         <source>Esc restores</source>
-        <translation>Esc stellt her</translation>
+        <translation>Esc stellt wieder her</translation>
     </message>
     <message>
         <source>Enter goes to the valve</source>
@@ -12432,7 +12432,7 @@ ab</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation>geschlossen</translation>
+        <translation>abgesperrt</translation>
     </message>
     <message>
         <source>open</source>

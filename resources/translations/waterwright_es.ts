@@ -435,7 +435,7 @@
     </message>
     <message>
         <source>Point of the test</source>
-        <translation>Punto del ensayo</translation>
+        <translation>Punto de la prueba</translation>
     </message>
     <message>
         <source>Dealt with as</source>
@@ -679,7 +679,7 @@
     </message>
     <message>
         <source>Decided by</source>
-        <translation>Decidido por</translation>
+        <translation>Decidida por</translation>
     </message>
     <message>
         <source>Deficiency</source>
@@ -855,7 +855,7 @@
     </message>
     <message>
         <source>Sent by</source>
-        <translation>Enviado por</translation>
+        <translation>Enviada por</translation>
     </message>
     <message>
         <source>Set by</source>
@@ -4473,7 +4473,7 @@
     </message>
     <message>
         <source>tested again {1}</source>
-        <translation>reprobada el {1}</translation>
+        <translation>comprobada de nuevo el {1}</translation>
     </message>
     <message>
         <source>tested by {1w}, {2w}; the authority having jurisdiction decides</source>
@@ -8773,7 +8773,7 @@
     </message>
     <message>
         <source>type to change a cell</source>
-        <translation>teclear cambia</translation>
+        <translation>teclear para cambiar</translation>
     </message>
     <message>
         <source>Enter down</source>
@@ -8789,7 +8789,7 @@
     </message>
     <message>
         <source>type to change it</source>
-        <translation>teclear cambia</translation>
+        <translation>teclear para cambiar</translation>
     </message>
     <message>
         <source>Ctrl+Enter stores</source>
@@ -8988,11 +8988,11 @@
     </message>
     <message>
         <source>sent by</source>
-        <translation>enviado por</translation>
+        <translation>enviada por</translation>
     </message>
     <message>
         <source>decided by</source>
-        <translation>decidido por</translation>
+        <translation>decidida por</translation>
     </message>
     <message>
         <source>reason: %1</source>
@@ -9039,7 +9039,7 @@
     </message>
     <message>
         <source>Re-tested</source>
-        <translation>Reprobada</translation>
+        <translation>Nueva prueba</translation>
     </message>
     <message>
         <source>List Deficiency</source>
@@ -9075,7 +9075,7 @@
     </message>
     <message>
         <source>R&amp;e-test result</source>
-        <translation>R&amp;esultado de la reprueba</translation>
+        <translation>R&amp;esultado nueva prueba</translation>
     </message>
     <message>
         <source>round %1: %2</source>

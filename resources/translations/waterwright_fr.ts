@@ -627,7 +627,7 @@
     </message>
     <message>
         <source>Closed on</source>
-        <translation>Clôturée le</translation>
+        <translation>Clos le</translation>
     </message>
     <message>
         <source>Code</source>
@@ -675,7 +675,7 @@
     </message>
     <message>
         <source>Decided on</source>
-        <translation>Décidée le</translation>
+        <translation>Décidé le</translation>
     </message>
     <message>
         <source>Decided by</source>
@@ -763,7 +763,7 @@
     </message>
     <message>
         <source>Opened on</source>
-        <translation>Ouverte le</translation>
+        <translation>Ouvert le</translation>
     </message>
     <message>
         <source>Owner</source>
@@ -851,7 +851,7 @@
     </message>
     <message>
         <source>Sent on</source>
-        <translation>Envoyée le</translation>
+        <translation>Envoyé le</translation>
     </message>
     <message>
         <source>Sent by</source>
@@ -3589,7 +3589,7 @@
     </message>
     <message>
         <source>the pump curve bends sharply at {1} (its slope changes by a factor of {2}); check this point for a slip</source>
-        <translation>la courbe plie brusquement à {1} (sa pente change d’un facteur {2})&#xa0;; vérifiez une faute à ce point</translation>
+        <translation>la courbe plie brusquement à {1} (sa pente change d’un facteur {2})&#xa0;; cherchez une erreur à ce point</translation>
     </message>
     <message>
         <source>the pump curve has flow {1} with head {2}; neither may be below zero, correct this row</source>
@@ -6007,7 +6007,7 @@
     </message>
     <message>
         <source>Faults in the tables</source>
-        <translation>Fautes dans les tableaux</translation>
+        <translation>Erreurs dans les tableaux</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -6019,7 +6019,7 @@
     </message>
     <message>
         <source>One ladder of three terminals. Instruments scatter; nothing else is wrong.</source>
-        <translation>Une échelle de trois terminaux. Les appareils dispersent&#xa0;; rien d’autre n’est faux.</translation>
+        <translation>Une ligne de trois terminaux. Les appareils dispersent&#xa0;; rien d’autre n’est faux.</translation>
     </message>
     <message>
         <source>Steady: 12 terminals</source>
@@ -6035,7 +6035,7 @@
     </message>
     <message>
         <source>As Steady, with errors in the valve tables, a control valve that does not open and a slip of reading.</source>
-        <translation>Comme Calme, avec des erreurs dans les tables de vannes, une vanne de régulation qui n’ouvre pas et une faute de lecture.</translation>
+        <translation>Comme Calme, avec des erreurs dans les tables de vannes, une vanne de régulation qui n’ouvre pas et une erreur de lecture.</translation>
     </message>
     <message>
         <source>Large: 120 terminals</source>
@@ -6051,7 +6051,7 @@
     </message>
     <message>
         <source>As Large, with air, a clogging strainer, a stuck control valve, a misread handle and slips of reading.</source>
-        <translation>Comme Grand, avec de l’air, un filtre qui s’encrasse, une vanne de régulation bloquée, une poignée mal lue et des fautes de lecture.</translation>
+        <translation>Comme Grand, avec de l’air, un filtre qui s’encrasse, une vanne de régulation bloquée, une poignée mal lue et des erreurs de lecture.</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -7984,7 +7984,7 @@
     </message>
     <message>
         <source>In truth, %</source>
-        <translation>En vérité,&#xa0;%</translation>
+        <translation>En réalité,&#xa0;%</translation>
     </message>
     <message>
         <source>Remark</source>
@@ -8468,7 +8468,7 @@
     </message>
     <message>
         <source>Show &amp;Truth against Found (Practice)…</source>
-        <translation>Vérité et &amp;trouvé (exercice)…</translation>
+        <translation>Réel et &amp;trouvé (exercice)…</translation>
     </message>
     <message>
         <source>Show &amp;Keys</source>
@@ -8773,7 +8773,7 @@
     </message>
     <message>
         <source>type to change a cell</source>
-        <translation>taper change</translation>
+        <translation>taper pour changer</translation>
     </message>
     <message>
         <source>Enter down</source>
@@ -8789,7 +8789,7 @@
     </message>
     <message>
         <source>type to change it</source>
-        <translation>taper change</translation>
+        <translation>taper pour changer</translation>
     </message>
     <message>
         <source>Ctrl+Enter stores</source>
@@ -8805,11 +8805,11 @@
     </message>
     <message>
         <source>Enter presses the button</source>
-        <translation>Entrée presse le bouton</translation>
+        <translation>Entrée active le bouton</translation>
     </message>
     <message>
         <source>Space presses the button</source>
-        <translation>Espace presse le bouton</translation>
+        <translation>Espace active le bouton</translation>
     </message>
     <message>
         <source>Up, Down rows</source>
@@ -9262,11 +9262,11 @@
     <name>ww::ui::ImportDialog</name>
     <message>
         <source>&amp;Leave Out All with Faults</source>
-        <translation>&amp;Omettre toutes celles à défaut</translation>
+        <translation>&amp;Omettre toutes celles en erreur</translation>
     </message>
     <message>
         <source>Next &amp;Fault</source>
-        <translation>&amp;Défaut suivant</translation>
+        <translation>&amp;Erreur suivante</translation>
     </message>
     <message>
         <source>&amp;Back</source>
@@ -9825,7 +9825,7 @@
     </message>
     <message>
         <source>In Instruments and People: remove the row in hand</source>
-        <translation>Dans instruments et personnes&#xa0;: enlever la ligne</translation>
+        <translation>Dans Instruments et Personnes&#xa0;: enlever la ligne</translation>
     </message>
     <message>
         <source>Del</source>
@@ -11489,7 +11489,7 @@ dès</translation>
     </message>
     <message>
         <source>arrows follow the pipe</source>
-        <translation>flèches suivre le tuyau</translation>
+        <translation>flèches suivent le tuyau</translation>
     </message>
     <message>
         <source>Enter opens the valve</source>
@@ -11586,7 +11586,7 @@ dès</translation>
     <name>ww::ui::TruthWindow</name>
     <message>
         <source>Truth against Found</source>
-        <translation>Vérité et trouvé</translation>
+        <translation>Réel et trouvé</translation>
     </message>
     <message>
         <source>Practice building %1, seed %2</source>
@@ -11630,7 +11630,7 @@ dès</translation>
     </message>
     <message>
         <source>True is what the simulated building really has; found is what was learned from your readings.</source>
-        <translation>Vrai est ce que le bâtiment simulé a réellement&#xa0;; trouvé est ce qui a été appris de vos mesures.</translation>
+        <translation>Réel est ce que le bâtiment simulé a vraiment&#xa0;; trouvé est ce qui a été appris de vos mesures.</translation>
     </message>
     <message>
         <source>Before the work</source>
@@ -11642,7 +11642,7 @@ dès</translation>
     </message>
     <message>
         <source>True (simulated)</source>
-        <translation>Vrai (simulé)</translation>
+        <translation>Réel (simulé)</translation>
     </message>
     <message>
         <source>Found from readings</source>
@@ -11654,7 +11654,7 @@ dès</translation>
     </message>
     <message>
         <source>Found / true</source>
-        <translation>Trouvé / vrai</translation>
+        <translation>Trouvé / réel</translation>
     </message>
 </context>
 <context>
@@ -12432,7 +12432,7 @@ dès</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation>clos</translation>
+        <translation>fermé</translation>
     </message>
     <message>
         <source>open</source>
