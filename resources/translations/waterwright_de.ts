@@ -2153,11 +2153,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; lets a survey begin before the loop is ready, but no supervisor or engineer of this job says so; write name, colon, reason</source>
-        <translation>„{1}“ lässt eine Aufnahme beginnen, bevor der Kreislauf bereit ist, aber niemand der Leitung oder Ingenieur dieses Auftrags sagt es; schreiben Sie Name, Doppelpunkt, Grund</translation>
-    </message>
-    <message>
-        <source>&quot;{1}&quot; names no {2} of this folder; correct it or leave the cell empty</source>
-        <translation>„{1}“ nennt kein {2} dieses Ordners; berichtigen Sie es oder lassen Sie die Zelle leer</translation>
+        <translation>„{1}“ lässt eine Aufnahme beginnen, bevor der Kreislauf bereit ist, aber weder Leitung noch Ingenieur dieses Auftrags sagt das; schreiben Sie Name, Doppelpunkt, Grund</translation>
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
@@ -2797,7 +2793,7 @@
     </message>
     <message>
         <source>not read; stop the pump, read both gauges and enter them as pumps off</source>
-        <translation>nicht abgelesen; halten Sie die Pumpe an, lesen Sie beide Manometer ab und tragen Sie sie als Pumpen aus ein</translation>
+        <translation>nicht abgelesen; halten Sie die Pumpe an, lesen Sie beide Manometer ab und tragen Sie sie als „Pumpen aus“ ein</translation>
     </message>
     <message>
         <source>not trusted: its chain does not lead to a certificate you gave; ask the signer&apos;s firm for its root certificate</source>
@@ -2930,10 +2926,6 @@
     <message>
         <source>round {1} is still open; close it before opening the next</source>
         <translation>Runde {1} ist noch offen; schließen Sie sie, bevor Sie die nächste öffnen</translation>
-    </message>
-    <message>
-        <source>round {1} is {2} and takes no further readings; record them in a new round</source>
-        <translation>Runde {1} ist {2} und nimmt keine weiteren Ablesungen; tragen Sie sie in einer neuen Runde ein</translation>
     </message>
     <message>
         <source>round {1} stands twice; keep one row for it</source>
@@ -4765,7 +4757,7 @@
     </message>
     <message>
         <source>there is no row to import; choose a CSV or XLSX file with headings and rows</source>
-        <translation>es gibt keine Zeile einzulesen; wählen Sie eine CSV- oder XLSX-Datei mit Köpfen und Zeilen</translation>
+        <translation>es gibt keine Zeile zu importieren; wählen Sie eine CSV- oder XLSX-Datei mit Köpfen und Zeilen</translation>
     </message>
     <message>
         <source>what was asked for is in {1}; open it from there</source>
@@ -4849,7 +4841,7 @@
     </message>
     <message>
         <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
-        <translation>Ablesungen der Endrunde, die keine Person nennen: {1} von {2}; wählen Sie die Person (Runde, Person) vor dem Ablesen</translation>
+        <translation>Ablesungen der Schlussrunde, die keine Person nennen: {1} von {2}; wählen Sie die Person (Runde, Person) vor dem Ablesen</translation>
     </message>
     <message>
         <source>round {1} opened; close it (Ctrl+Shift+W) once its valves are held and read</source>
@@ -5065,11 +5057,11 @@
     </message>
     <message>
         <source>merge of 1 action of {1}</source>
-        <translation>1 Aktion von {1} zusammengeführt</translation>
+        <translation>1 Handlung von {1} zusammengeführt</translation>
     </message>
     <message>
         <source>merge of {1} actions of {2}</source>
-        <translation>{1} Aktionen von {2} zusammengeführt</translation>
+        <translation>{1} Handlungen von {2} zusammengeführt</translation>
     </message>
     <message>
         <source>meter {1} was due for calibration on {2}, {3} days ago; readings are kept and listed in the report, take another meter (menu Round, Meter) or give the reason (Job, If overdue, why)</source>
@@ -5281,7 +5273,7 @@
     </message>
     <message>
         <source>work goes on in the copy {1}; later open the first file and take this in with Ctrl+Shift+M, Merge Another Laptop</source>
-        <translation>die Arbeit geht in der Kopie {1} weiter; öffnen Sie später die erste Datei und übernehmen Sie diese mit Strg+Umschalt+M, Anderen Laptop zusammenführen</translation>
+        <translation>die Arbeit geht in der Kopie {1} weiter; öffnen Sie später die erste Datei und übernehmen Sie diese mit Strg+Umschalt+M, Mit anderem Laptop zusammenführen</translation>
     </message>
     <message>
         <source>written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, not the times</source>
@@ -5409,7 +5401,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is typed in Adjust and not stored; store it there with Enter, or clear it with Esc</source>
-        <translation>„{1}“ ist in „Einstellen“ eingegeben und nicht gespeichert; dort mit Enter speichern oder mit Esc löschen</translation>
+        <translation>„{1}“ ist in Einstellen getippt und nicht gespeichert; dort mit Enter speichern oder mit Esc löschen</translation>
     </message>
     <message>
         <source>a flow of {1} is below zero and is not stored; turn the flow meter round and type the flow without a sign</source>
@@ -5461,7 +5453,7 @@
     </message>
     <message>
         <source>round {1} was sent back; answer its comments, send it again and have it accepted by a supervisor</source>
-        <translation>Runde {1} wurde zurückgesandt; beantworten Sie ihre Anmerkungen, senden Sie sie erneut und lassen Sie sie von der Leitung annehmen</translation>
+        <translation>Runde {1} wurde zurückgegeben; beantworten Sie ihre Kommentare, senden Sie sie erneut und lassen Sie sie von der Leitung annehmen</translation>
     </message>
     <message>
         <source>the flow is stored, but not how it was measured; write that into its note (Shift+Enter, Ctrl+M), or choose the flow meter before you read (menu Round)</source>
@@ -5545,7 +5537,7 @@
     </message>
     <message>
         <source>Nobody: the supervisor sent round {1} back</source>
-        <translation>Niemand: die Leitung hat Runde {1} zurückgesandt</translation>
+        <translation>Niemand: die Leitung hat Runde {1} zurückgegeben</translation>
     </message>
     <message>
         <source>Not known: {1} of {2} terminals read in this round</source>
@@ -5637,7 +5629,7 @@
     </message>
     <message>
         <source>its share comes right once the others are set; leave it</source>
-        <translation>ihr Anteil stimmt, sobald die anderen eingestellt sind; so lassen</translation>
+        <translation>sein Anteil stimmt, sobald die anderen eingestellt sind; so lassen</translation>
     </message>
     <message>
         <source>leave it at {1}; {2} % of target expected here with the others set</source>
@@ -5754,6 +5746,14 @@
     <message>
         <source>values to choose between after merging: {1}; choose in File, Decide Conflicts</source>
         <translation>nach dem Zusammenführen zu wählende Werte: {1}; wählen Sie in Datei, Konflikte entscheiden</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; names no {2w} of this folder; correct it or leave the cell empty</source>
+        <translation>„{1}“ ist in diesem Ordner nicht zu finden ({2w}); berichtigen Sie es oder lassen Sie die Zelle leer</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and takes no further readings; record them in a new round</source>
+        <translation>Runde {1} ist {2w} und nimmt keine weiteren Ablesungen; tragen Sie sie in einer neuen Runde ein</translation>
     </message>
 </context>
 <context>
@@ -9274,7 +9274,7 @@
     </message>
     <message>
         <source>Import from %1</source>
-        <translation>Einlesen aus %1</translation>
+        <translation>Import aus %1</translation>
     </message>
     <message>
         <source>Readings of a walk</source>
@@ -9306,7 +9306,7 @@
     </message>
     <message>
         <source>State of the import</source>
-        <translation>Stand des Einlesens</translation>
+        <translation>Stand des Imports</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -9330,7 +9330,7 @@
     </message>
     <message>
         <source>Rows to import</source>
-        <translation>Einzulesende Zeilen</translation>
+        <translation>Zu importierende Zeilen</translation>
     </message>
     <message>
         <source>What is wrong with this row</source>
@@ -9351,8 +9351,8 @@
     <message numerus="yes">
         <source>&amp;Import %n Row(s)</source>
         <translation>
-            <numerusform>%n Zeile &amp;einlesen</numerusform>
-            <numerusform>%n Zeilen &amp;einlesen</numerusform>
+            <numerusform>%n Zeile &amp;importieren</numerusform>
+            <numerusform>%n Zeilen &amp;importieren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -10023,7 +10023,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Import a Table</source>
-        <translation>Eine Tabelle einlesen</translation>
+        <translation>Eine Tabelle importieren</translation>
     </message>
     <message>
         <source>Tables (*.csv *.xlsx *.xlsm)</source>

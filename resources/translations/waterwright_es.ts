@@ -1069,7 +1069,7 @@
     </message>
     <message>
         <source>Decided by</source>
-        <translation>Decidido por</translation>
+        <translation>Decidida por</translation>
     </message>
     <message>
         <source>Decision</source>
@@ -1785,7 +1785,7 @@
     </message>
     <message>
         <source>Sent by</source>
-        <translation>Enviado por</translation>
+        <translation>Enviada por</translation>
     </message>
     <message>
         <source>Serial</source>
@@ -2154,10 +2154,6 @@
     <message>
         <source>&quot;{1}&quot; lets a survey begin before the loop is ready, but no supervisor or engineer of this job says so; write name, colon, reason</source>
         <translation>«{1}» deja empezar un levantamiento antes de que la red esté lista, pero ningún supervisor o ingeniero de esta obra lo dice; escriba nombre, dos puntos, motivo</translation>
-    </message>
-    <message>
-        <source>&quot;{1}&quot; names no {2} of this folder; correct it or leave the cell empty</source>
-        <translation>«{1}» no nombra ningún {2} de esta carpeta; corríjalo o deje vacía la celda</translation>
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
@@ -2930,10 +2926,6 @@
     <message>
         <source>round {1} is still open; close it before opening the next</source>
         <translation>la ronda {1} sigue abierta; ciérrela antes de abrir la siguiente</translation>
-    </message>
-    <message>
-        <source>round {1} is {2} and takes no further readings; record them in a new round</source>
-        <translation>la ronda {1} está {2} y no admite más lecturas; anótelas en una ronda nueva</translation>
     </message>
     <message>
         <source>round {1} stands twice; keep one row for it</source>
@@ -3749,7 +3741,7 @@
     </message>
     <message>
         <source>the row needs one coefficient; give it in the column Cv or Kv, not in both</source>
-        <translation>la fila necesita un coeficiente; délo en la columna Cv o Kv, no en ambas</translation>
+        <translation>la fila necesita un coeficiente; delo en la columna Cv o Kv, no en ambas</translation>
     </message>
     <message>
         <source>the sensor reads {1} with the pumps off, more than its accuracy of {2}; have it zeroed before the set-point is taken from it</source>
@@ -4461,7 +4453,7 @@
     </message>
     <message>
         <source>round {1} is {2w}, and withdrawing that needs a reason; give it</source>
-        <translation>la ronda {1} está en el estado «{2w}», y retirarlo necesita un motivo; délo</translation>
+        <translation>la ronda {1} está en el estado «{2w}», y retirarlo necesita un motivo; delo</translation>
     </message>
     <message>
         <source>round {1} is {2w}, so nothing in it is chosen; withdraw that first, with a reason</source>
@@ -4661,7 +4653,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is in the job already; leave the row out, or give it another name</source>
-        <translation>«{1}» ya está en la obra; deje fuera la fila o déle otro nombre</translation>
+        <translation>«{1}» ya está en la obra; deje fuera la fila o dele otro nombre</translation>
     </message>
     <message>
         <source>a valve model needs a name; type it as its maker&apos;s table has it</source>
@@ -5754,6 +5746,14 @@
     <message>
         <source>values to choose between after merging: {1}; choose in File, Decide Conflicts</source>
         <translation>valores por elegir tras fusionar: {1}; elija en Archivo, Decidir conflictos</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; names no {2w} of this folder; correct it or leave the cell empty</source>
+        <translation>«{1}» no se encuentra en esta carpeta ({2w}); corríjalo o deje vacía la celda</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and takes no further readings; record them in a new round</source>
+        <translation>la ronda {1} está en el estado «{2w}» y no admite más lecturas; anótelas en una ronda nueva</translation>
     </message>
 </context>
 <context>

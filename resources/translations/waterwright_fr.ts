@@ -2156,10 +2156,6 @@
         <translation>«&#xa0;{1}&#xa0;» laisse commencer un relevé avant que la boucle soit prête, mais aucun responsable ou ingénieur de ce chantier ne le dit&#xa0;; écrivez nom, deux-points, motif</translation>
     </message>
     <message>
-        <source>&quot;{1}&quot; names no {2} of this folder; correct it or leave the cell empty</source>
-        <translation>«&#xa0;{1}&#xa0;» ne nomme aucun {2} de ce dossier&#xa0;; corrigez-le ou laissez la cellule vide</translation>
-    </message>
-    <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
         <translation>un équilibrage par vannes manuelles n’est juste qu’à un débit&#xa0;: quand des circuits lointains ferment, les proches reçoivent moins que le nominal&#xa0;; laissez faire les vannes de régulation et tenez aussi peu de Δp que le pire circuit demande</translation>
     </message>
@@ -2930,10 +2926,6 @@
     <message>
         <source>round {1} is still open; close it before opening the next</source>
         <translation>le passage {1} est encore ouvert&#xa0;; closez-le avant d’ouvrir le suivant</translation>
-    </message>
-    <message>
-        <source>round {1} is {2} and takes no further readings; record them in a new round</source>
-        <translation>le passage {1} est {2} et n’admet plus de mesures&#xa0;; notez-les dans un nouveau passage</translation>
     </message>
     <message>
         <source>round {1} stands twice; keep one row for it</source>
@@ -5369,7 +5361,7 @@
     </message>
     <message>
         <source>the report was stopped before its last page and nothing was written; make it again when there is time</source>
-        <translation>le rapport a été arrêté avant sa dernière page et rien n&apos;a été écrit&#xa0;; refaites-le quand il y aura le temps</translation>
+        <translation>le rapport a été arrêté avant sa dernière page et rien n’a été écrit&#xa0;; refaites-le quand il y aura le temps</translation>
     </message>
     <message>
         <source>yes</source>
@@ -5393,7 +5385,7 @@
     </message>
     <message>
         <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
-        <translation>{1} mesures sur {2} branches sont trop nombreuses pour apprendre la boucle&#xa0;; pour des conseils, faites un dossier par colonne</translation>
+        <translation>{1} mesures sur {2} branches sont trop nombreuses pour apprendre la boucle&#xa0;; pour des conseils, faites un chantier par colonne</translation>
     </message>
     <message>
         <source>Excess as read</source>
@@ -5409,7 +5401,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is typed in Adjust and not stored; store it there with Enter, or clear it with Esc</source>
-        <translation>«&#xa0;{1}&#xa0;» est saisi dans «&#xa0;Régler&#xa0;» et n’est pas enregistré&#xa0;; l’enregistrer là avec Entrée, ou l’effacer avec Échap</translation>
+        <translation>«&#xa0;{1}&#xa0;» est tapé dans Régler et non enregistré&#xa0;; enregistrez-le là avec Entrée, ou effacez-le avec Échap</translation>
     </message>
     <message>
         <source>a flow of {1} is below zero and is not stored; turn the flow meter round and type the flow without a sign</source>
@@ -5441,7 +5433,7 @@
     </message>
     <message>
         <source>readings of the other laptop were taken in</source>
-        <translation>les relevés de l’autre portable ont été repris</translation>
+        <translation>les mesures de l’autre portable ont été reprises</translation>
     </message>
     <message>
         <source>round {1} is closed and not sent; send it and have it accepted by a supervisor</source>
@@ -5577,7 +5569,7 @@
     </message>
     <message>
         <source>at the sum of the flows, {1}, the gauges read {2} and the pump&apos;s curve gives {3}: farther apart than their uncertainty of {4}; check gauges, speed and impeller and read again before the pump is changed</source>
-        <translation>à la somme des débits, {1}, les manomètres indiquent {2} et la courbe de la pompe donne {3}&#xa0;: plus éloignés que leur incertitude de {4}&#xa0;; vérifier manomètres, vitesse et roue et remesurer avant de modifier la pompe</translation>
+        <translation>à la somme des débits, {1}, les manomètres indiquent {2} et la courbe de la pompe donne {3}&#xa0;: plus éloignés que leur incertitude de {4}&#xa0;; vérifiez manomètres, vitesse et roue et remesurez avant de modifier la pompe</translation>
     </message>
     <message>
         <source>by the loop&apos;s readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The number under Decision in Pump is another one: from the pump&apos;s curve, at full speed</source>
@@ -5597,7 +5589,7 @@
     </message>
     <message>
         <source>by the readings the last round is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>selon les mesures, le dernier passage est {1w}&#xa0;; continuer l’équilibrage, ou dire pourquoi il reste ainsi</translation>
+        <translation>selon les mesures, le dernier passage est {1w}&#xa0;; continuez l’équilibrage, ou dites pourquoi il reste ainsi</translation>
     </message>
     <message>
         <source>counted with the newest readings of the others; follow the word</source>
@@ -5753,7 +5745,15 @@
     </message>
     <message>
         <source>values to choose between after merging: {1}; choose in File, Decide Conflicts</source>
-        <translation>valeurs à choisir après fusion&#xa0;: {1}&#xa0;; choisissez dans Fichier, Décider les conflits</translation>
+        <translation>valeurs à choisir après fusion&#xa0;: {1}&#xa0;; choisissez dans Fichier, Décider des conflits</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; names no {2w} of this folder; correct it or leave the cell empty</source>
+        <translation>«&#xa0;{1}&#xa0;» est introuvable dans ce dossier ({2w})&#xa0;; corrigez-le ou laissez la cellule vide</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and takes no further readings; record them in a new round</source>
+        <translation>le passage {1} est {2w} et n’admet plus de mesures&#xa0;; notez-les dans un nouveau passage</translation>
     </message>
 </context>
 <context>
