@@ -7696,6 +7696,10 @@
         <source>sent back</source>
         <translation>zurückgegeben</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdjustPlace</name>
@@ -11877,6 +11881,11 @@ ab</translation>
     <message>
         <source>About the valve in hand, scrolled</source>
         <translation>Zum Ventil in der Hand, mit Bildlauf</translation>
+    </message>
+    <message>
+        <source>R%1</source>
+        <comment>round, short</comment>
+        <translation>R%1</translation>
     </message>
 </context>
 <context>

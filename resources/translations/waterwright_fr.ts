@@ -7696,6 +7696,10 @@
         <source>sent back</source>
         <translation>renvoyé</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdjustPlace</name>
@@ -11877,6 +11881,11 @@ dès</translation>
     <message>
         <source>About the valve in hand, scrolled</source>
         <translation>À propos de la vanne en main, défilé</translation>
+    </message>
+    <message>
+        <source>R%1</source>
+        <comment>round, short</comment>
+        <translation>P%1</translation>
     </message>
 </context>
 <context>

@@ -139,7 +139,9 @@ QString sentence(const base::Fault& fault) {
 }
 
 QString text(const base::Fault& fault) {
-    return fault.subject.empty() ? sentence(fault) : subjectOf(fault) + ": " + sentence(fault);
+    // What stands around the colon is the language's own.
+    return fault.subject.empty() ? sentence(fault)
+                                 : WordText::tr("%1: %2").arg(subjectOf(fault), sentence(fault));
 }
 
 QString word(balancing::State state, bool isSelfActing, bool isOver) {
