@@ -64,7 +64,8 @@ Commands::Commands(QObject* parent)
       moveUp(make(tr("Move Branch U&p the Route"), {QKeySequence("Alt+Shift+Up")})),
       moveDown(make(tr("Move Branch Do&wn the Route"), {QKeySequence("Alt+Shift+Down")})),
       valveTables(make(tr("Enter Valve Ta&bles"), {QKeySequence("Ctrl+Alt+V")})),
-      adjustOrHold(make(tr("A&djust This Valve"), {QKeySequence("Ctrl+Return"), QKeySequence("Ctrl+Enter")})),
+      tryWhatIf(make(tr("Try W&hat If"), {QKeySequence("Ctrl+Alt+F")})),
+      adjustOrHold(make(tr("A&djust This Valve"), {QKeySequence("Ctrl+Enter"), QKeySequence("Ctrl+Return")})),
       readReference(make(tr("Read R&eference"), {QKeySequence("Ctrl+B")})),
       readShutValve(make(tr("Read with Valve &Shut"), {QKeySequence("Ctrl+Shift+B")})),
       takeAdvice(make(tr("Take Advised Sett&ing"), {QKeySequence("Ctrl+Shift+T")})),
@@ -156,7 +157,7 @@ void Commands::fill(QMenuBar* bar) {
                        person->menuAction(), setClock});
     add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
                        doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch,
-                       valveTables, moveUp, moveDown});
+                       valveTables, tryWhatIf, moveUp, moveDown});
     add(tr("P&ump"), pumpPages);
     QMenu* view = add(tr("Vie&w"), places);
     view->addActions({advice, convergence, tableTwin});

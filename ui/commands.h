@@ -76,6 +76,7 @@ class Commands : public QObject {
     QAction* moveUp;  ///< of a branch, in the route
     QAction* moveDown;
     QAction* valveTables;
+    QAction* tryWhatIf;
     QAction* adjustOrHold;  ///< from other places: adjust this valve; in Adjust: hold, next valve
     QAction* readReference;
     QAction* readShutValve;

@@ -21,6 +21,8 @@ QString keysOf(const QAction& action) {
     for (const QKeySequence& key : action.shortcuts()) {
         keys << key.toString(QKeySequence::NativeText);
     }
+    // Two keys may bear one name: Return and the Enter of the number pad.
+    keys.removeDuplicates();
     return keys.join(QStringLiteral(", "));
 }
 

@@ -8,6 +8,13 @@
 namespace ww::ui {
 namespace {
 
+/// Keys that a menu shows as messages write them, whatever Qt's own texts call them.
+[[maybe_unused]] constexpr const char* kKeyNames[] = {
+    QT_TRANSLATE_NOOP("QShortcut", "Ctrl"),   QT_TRANSLATE_NOOP("QShortcut", "Shift"),
+    QT_TRANSLATE_NOOP("QShortcut", "Return"), QT_TRANSLATE_NOOP("QShortcut", "Enter"),
+    QT_TRANSLATE_NOOP("QShortcut", "Tab"),    QT_TRANSLATE_NOOP("QShortcut", "Up"),
+    QT_TRANSLATE_NOOP("QShortcut", "Down")};
+
 const QString kTranslatorName = QStringLiteral("waterwright_language");
 
 bool isOffered(const QString& code) {

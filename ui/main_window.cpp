@@ -228,7 +228,7 @@ void MainWindow::refreshCommands() {
     m_commands->importTable->setEnabled(isWritable);
     m_commands->valveTables->setEnabled(m_bridge.isOpen());
     m_commands->exportAs->setEnabled(m_bridge.isOpen());
-    for (QAction* action : {m_commands->printWalkSheet, m_commands->saveWalkSheet}) {
+    for (QAction* action : {m_commands->printWalkSheet, m_commands->saveWalkSheet, m_commands->tryWhatIf}) {
         action->setEnabled(m_bridge.isOpen() && !m_bridge.project().branches().empty());
     }
     for (QAction* action : {m_commands->save, m_commands->saveCopy, m_commands->exportCsv,

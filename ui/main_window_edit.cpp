@@ -30,6 +30,14 @@ void MainWindow::connectEditCommands() {
         showPlace(System);
         system()->showValves(true);
     });
+    connect(m_commands->tryWhatIf, &QAction::triggered, this, [this] {
+        if (place() == System) {
+            system()->toggleWhatIf();
+            return;
+        }
+        showPlace(System);
+        system()->tryWhatIf();
+    });
     connect(m_commands->addBranch, &QAction::triggered, this, [this] {
         showPlace(System);
         system()->addBranch();

@@ -83,7 +83,7 @@ inline constexpr base::MessageForm kSignWitnessFailed{
     "sign_witness_failed",
     "the witness round found {1} of {2} terminals more than 10 % off; read all again, or give the reason"};
 inline constexpr base::MessageForm kSignMergeOpen{
-    "sign_merge_open", "values to choose between after merging: {1}; choose, File, Merge"};
+    "sign_merge_open", "values to choose between after merging: {1}; choose in File, Decide Conflicts"};
 
 /// The lines in the order in which people work. `assessment` is that of the round that the report is about
 /// (reportedRound() of witness.h). Ready where no line needs a reason or blocks.

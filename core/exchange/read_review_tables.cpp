@@ -9,7 +9,7 @@ namespace ww::exchange {
 namespace {
 
 inline constexpr base::MessageForm kReferenceUnknown{
-    "table_reference_unknown", "\"{1}\" names no {2} of this folder; correct it or leave the cell empty"};
+    "table_reference_unknown", "\"{1}\" names no {2w} of this folder; correct it or leave the cell empty"};
 inline constexpr base::MessageForm kRowReferenceUnknown{
     "row_reference_unknown",
     "row {1} is named, but its table has {2} rows; give the number of one, the first is 1"};

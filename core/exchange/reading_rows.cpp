@@ -17,7 +17,7 @@ inline constexpr base::MessageForm kRoundKindDiffers{
 inline constexpr base::MessageForm kRoundKindMissing{"round_kind_missing",
                                                      "the kind of round {1} is not given; write one of {2}"};
 inline constexpr base::MessageForm kRecordRoundLocked{
-    "record_round_locked", "round {1} is {2} and takes no further readings; record them in a new round"};
+    "record_round_locked", "round {1} is {2w} and takes no further readings; record them in a new round"};
 inline constexpr base::MessageForm kReadingInstrumentUnknown{
     "reading_instrument_unknown", "the instrument \"{1}\" is not in the job; did you mean \"{2}\"?"};
 inline constexpr base::MessageForm kReadingBeforeRound{

@@ -2153,11 +2153,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; lets a survey begin before the loop is ready, but no supervisor or engineer of this job says so; write name, colon, reason</source>
-        <translation>„{1}“ lässt eine Aufnahme beginnen, bevor der Kreislauf bereit ist, aber niemand der Leitung oder Ingenieur dieses Auftrags sagt es; schreiben Sie Name, Doppelpunkt, Grund</translation>
-    </message>
-    <message>
-        <source>&quot;{1}&quot; names no {2} of this folder; correct it or leave the cell empty</source>
-        <translation>„{1}“ nennt kein {2} dieses Ordners; berichtigen Sie es oder lassen Sie die Zelle leer</translation>
+        <translation>„{1}“ lässt eine Aufnahme beginnen, bevor der Kreislauf bereit ist, aber weder Leitung noch Ingenieur dieses Auftrags sagt das; schreiben Sie Name, Doppelpunkt, Grund</translation>
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
@@ -2221,7 +2217,7 @@
     </message>
     <message>
         <source>a flow or the dp of an open valve was read where the valve is shut; record it as a closed-valve reading</source>
-        <translation>ein Durchfluss oder die Δp eines offenen Ventils wurde dort gelesen, wo das Ventil zu ist; tragen Sie es als Ablesung bei geschlossenem Ventil ein</translation>
+        <translation>ein Durchfluss oder die Δp eines offenen Ventils wurde dort abgelesen, wo das Ventil zu ist; tragen Sie es als Ablesung bei geschlossenem Ventil ein</translation>
     </message>
     <message>
         <source>a job needs a name; type one</source>
@@ -2797,7 +2793,7 @@
     </message>
     <message>
         <source>not read; stop the pump, read both gauges and enter them as pumps off</source>
-        <translation>nicht abgelesen; halten Sie die Pumpe an, lesen Sie beide Manometer ab und tragen Sie sie als Pumpen aus ein</translation>
+        <translation>nicht abgelesen; halten Sie die Pumpe an, lesen Sie beide Manometer ab und tragen Sie sie als „Pumpen aus“ ein</translation>
     </message>
     <message>
         <source>not trusted: its chain does not lead to a certificate you gave; ask the signer&apos;s firm for its root certificate</source>
@@ -2930,10 +2926,6 @@
     <message>
         <source>round {1} is still open; close it before opening the next</source>
         <translation>Runde {1} ist noch offen; schließen Sie sie, bevor Sie die nächste öffnen</translation>
-    </message>
-    <message>
-        <source>round {1} is {2} and takes no further readings; record them in a new round</source>
-        <translation>Runde {1} ist {2} und nimmt keine weiteren Ablesungen; tragen Sie sie in einer neuen Runde ein</translation>
     </message>
     <message>
         <source>round {1} stands twice; keep one row for it</source>
@@ -4072,10 +4064,6 @@
         <translation>unter dem ablesbaren Mindestwert, sodass der Durchfluss nur ein Bereich ist: {1} ({2}); messen Sie sie anders</translation>
     </message>
     <message>
-        <source>values to choose between after merging: {1}; choose, File, Merge</source>
-        <translation>nach dem Einmischen zu wählende Werte: {1}; wählen Sie, Datei, Einmischen</translation>
-    </message>
-    <message>
         <source>volts, amps and power factor are chosen: the input power was not metered</source>
         <translation>Spannung, Strom und Leistungsfaktor sind gewählt: Die Aufnahmeleistung wurde nicht gemessen</translation>
     </message>
@@ -4705,7 +4693,7 @@
     </message>
     <message>
         <source>the checkpoint &quot;{1}&quot; is stored; Ctrl+Shift+H shows the job as it stood there</source>
-        <translation>der Haltepunkt „{1}“ ist gespeichert; Strg+Umschalt+H zeigt den Auftrag zu diesem Stand</translation>
+        <translation>der Sicherungspunkt „{1}“ ist gespeichert; Strg+Umschalt+H zeigt den Auftrag zu diesem Stand</translation>
     </message>
     <message>
         <source>the most dp {1} is not above the least dp {2}; type another</source>
@@ -4741,7 +4729,7 @@
     </message>
     <message>
         <source>Round {1} ({2w}): readings in the order of the route</source>
-        <translation>Runde {1} ({2w}): Ablesungen in der Reihenfolge der Route</translation>
+        <translation>Runde {1} ({2w}): Ablesungen in der Reihenfolge des Weges</translation>
     </message>
     <message>
         <source>Set now</source>
@@ -4769,7 +4757,7 @@
     </message>
     <message>
         <source>there is no row to import; choose a CSV or XLSX file with headings and rows</source>
-        <translation>es gibt keine Zeile einzulesen; wählen Sie eine CSV- oder XLSX-Datei mit Köpfen und Zeilen</translation>
+        <translation>es gibt keine Zeile zu importieren; wählen Sie eine CSV- oder XLSX-Datei mit Köpfen und Zeilen</translation>
     </message>
     <message>
         <source>what was asked for is in {1}; open it from there</source>
@@ -4789,11 +4777,11 @@
     </message>
     <message>
         <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
-        <translation>Nicht belegt, dass dieser Kreis die Förderhöhe bestimmt: was fehlt, ist oben markiert; beheben Sie es, oder unterschreiben Sie mit dem Grund.</translation>
+        <translation>Nicht belegt, dass dieser Kreis die Förderhöhe bestimmt: was fehlt, ist oben markiert; beheben Sie es, oder signieren Sie mit dem Grund.</translation>
     </message>
     <message>
         <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match groups and risers, read again, or sign with the reason</source>
-        <translation>Nicht belegt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie neu, oder unterschreiben Sie mit dem Grund</translation>
+        <translation>Nicht belegt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie neu, oder signieren Sie mit dem Grund</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
@@ -4853,7 +4841,7 @@
     </message>
     <message>
         <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
-        <translation>Ablesungen der Endrunde, die keine Person nennen: {1} von {2}; wählen Sie die Person (Runde, Person) vor dem Ablesen</translation>
+        <translation>Ablesungen der Schlussrunde, die keine Person nennen: {1} von {2}; wählen Sie die Person (Runde, Person) vor dem Ablesen</translation>
     </message>
     <message>
         <source>round {1} opened; close it (Ctrl+Shift+W) once its valves are held and read</source>
@@ -5069,11 +5057,11 @@
     </message>
     <message>
         <source>merge of 1 action of {1}</source>
-        <translation>1 Aktion von {1} zusammengeführt</translation>
+        <translation>1 Handlung von {1} zusammengeführt</translation>
     </message>
     <message>
         <source>merge of {1} actions of {2}</source>
-        <translation>{1} Aktionen von {2} zusammengeführt</translation>
+        <translation>{1} Handlungen von {2} zusammengeführt</translation>
     </message>
     <message>
         <source>meter {1} was due for calibration on {2}, {3} days ago; readings are kept and listed in the report, take another meter (menu Round, Meter) or give the reason (Job, If overdue, why)</source>
@@ -5193,7 +5181,7 @@
     </message>
     <message>
         <source>route of {1}</source>
-        <translation>Route von {1}</translation>
+        <translation>Weg von {1}</translation>
     </message>
     <message>
         <source>send back round {1}</source>
@@ -5261,7 +5249,7 @@
     </message>
     <message>
         <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
-        <translation>diese Uhr steht {1} h {2} min vor der letzten gespeicherten Handlung, die Zeiten der Ablesungen sind also unsicher; Ctrl+Alt+O, Uhr richtigstellen, behebt es</translation>
+        <translation>diese Uhr steht {1} h {2} min vor der letzten gespeicherten Handlung, die Zeiten der Ablesungen sind also unsicher; Strg+Alt+O, Uhr richtigstellen, behebt es</translation>
     </message>
     <message>
         <source>units of the job</source>
@@ -5285,7 +5273,7 @@
     </message>
     <message>
         <source>work goes on in the copy {1}; later open the first file and take this in with Ctrl+Shift+M, Merge Another Laptop</source>
-        <translation>die Arbeit geht in der Kopie {1} weiter; öffnen Sie später die erste Datei und übernehmen Sie diese mit Ctrl+Shift+M</translation>
+        <translation>die Arbeit geht in der Kopie {1} weiter; öffnen Sie später die erste Datei und übernehmen Sie diese mit Strg+Umschalt+M, Mit anderem Laptop zusammenführen</translation>
     </message>
     <message>
         <source>written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, not the times</source>
@@ -5305,7 +5293,7 @@
     </message>
     <message>
         <source>{1} are added to this laptop&apos;s clock in this job; once its own clock is right, Ctrl+Alt+O takes that back</source>
-        <translation>in diesem Auftrag werden {1} zur Uhr dieses Laptops addiert; sobald seine eigene Uhr stimmt, nimmt Ctrl+Alt+O das zurück</translation>
+        <translation>in diesem Auftrag werden {1} zur Uhr dieses Laptops addiert; sobald seine eigene Uhr stimmt, nimmt Strg+Alt+O das zurück</translation>
     </message>
     <message>
         <source>{1} is outside the range of {2w}, {3} to {4}; correct the temperature</source>
@@ -5413,7 +5401,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is typed in Adjust and not stored; store it there with Enter, or clear it with Esc</source>
-        <translation>„{1}“ ist in „Einstellen“ eingegeben und nicht gespeichert; dort mit Enter speichern oder mit Esc löschen</translation>
+        <translation>„{1}“ ist in Einstellen getippt und nicht gespeichert; dort mit Enter speichern oder mit Esc löschen</translation>
     </message>
     <message>
         <source>a flow of {1} is below zero and is not stored; turn the flow meter round and type the flow without a sign</source>
@@ -5465,7 +5453,7 @@
     </message>
     <message>
         <source>round {1} was sent back; answer its comments, send it again and have it accepted by a supervisor</source>
-        <translation>Runde {1} wurde zurückgesandt; beantworten Sie ihre Anmerkungen, senden Sie sie erneut und lassen Sie sie von der Leitung annehmen</translation>
+        <translation>Runde {1} wurde zurückgegeben; beantworten Sie ihre Kommentare, senden Sie sie erneut und lassen Sie sie von der Leitung annehmen</translation>
     </message>
     <message>
         <source>the flow is stored, but not how it was measured; write that into its note (Shift+Enter, Ctrl+M), or choose the flow meter before you read (menu Round)</source>
@@ -5485,7 +5473,7 @@
     </message>
     <message>
         <source>the same revision was signed on two laptops; the other one was chosen</source>
-        <translation>dieselbe Revision wurde auf zwei Laptops unterschrieben; gewählt wurde die andere</translation>
+        <translation>dieselbe Revision wurde auf zwei Laptops signiert; gewählt wurde die andere</translation>
     </message>
     <message>
         <source>this branch has no usable valve table, a dp gives no flow here; add the table, or type its flow in Walk</source>
@@ -5549,7 +5537,7 @@
     </message>
     <message>
         <source>Nobody: the supervisor sent round {1} back</source>
-        <translation>Niemand: die Leitung hat Runde {1} zurückgesandt</translation>
+        <translation>Niemand: die Leitung hat Runde {1} zurückgegeben</translation>
     </message>
     <message>
         <source>Not known: {1} of {2} terminals read in this round</source>
@@ -5641,7 +5629,7 @@
     </message>
     <message>
         <source>its share comes right once the others are set; leave it</source>
-        <translation>ihr Anteil stimmt, sobald die anderen eingestellt sind; so lassen</translation>
+        <translation>sein Anteil stimmt, sobald die anderen eingestellt sind; so lassen</translation>
     </message>
     <message>
         <source>leave it at {1}; {2} % of target expected here with the others set</source>
@@ -5754,6 +5742,18 @@
     <message>
         <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
         <translation>{1} {2} bei {3} {4} in Runde {5}; {6} % des Auslegungsdurchflusses, {7w}</translation>
+    </message>
+    <message>
+        <source>values to choose between after merging: {1}; choose in File, Decide Conflicts</source>
+        <translation>nach dem Zusammenführen zu wählende Werte: {1}; wählen Sie in Datei, Konflikte entscheiden</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; names no {2w} of this folder; correct it or leave the cell empty</source>
+        <translation>„{1}“ ist in diesem Ordner nicht zu finden ({2w}); berichtigen Sie es oder lassen Sie die Zelle leer</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and takes no further readings; record them in a new round</source>
+        <translation>Runde {1} ist {2w} und nimmt keine weiteren Ablesungen; tragen Sie sie in einer neuen Runde ein</translation>
     </message>
 </context>
 <context>
@@ -6140,6 +6140,37 @@
     <message>
         <source>Largest error of a share, as the valves read</source>
         <translation>Größter Fehler eines Anteils, wie die Ventile anzeigen</translation>
+    </message>
+</context>
+<context>
+    <name>QShortcut</name>
+    <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Auf</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Ab</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
     </message>
 </context>
 <context>
@@ -7645,6 +7676,30 @@
         <source>NO FURTHER</source>
         <translation>AM ENDE</translation>
     </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>gesendet</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdjustPlace</name>
@@ -8643,6 +8698,10 @@
         <source>Set Clock O&amp;ffset…</source>
         <translation>&amp;Uhr richtigstellen…</translation>
     </message>
+    <message>
+        <source>Try W&amp;hat If</source>
+        <translation>Wa&amp;s wäre wenn probieren</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -8710,19 +8769,19 @@
     </message>
     <message>
         <source>Esc restores</source>
-        <translation>Esc stellt her</translation>
+        <translation>Esc stellt wieder her</translation>
     </message>
     <message>
         <source>Tab right</source>
-        <translation>Tab rechts</translation>
+        <translation>Tab nach rechts</translation>
     </message>
     <message>
         <source>type to change a cell</source>
-        <translation>tippen ändert</translation>
+        <translation>tippen ändert die Zelle</translation>
     </message>
     <message>
         <source>Enter down</source>
-        <translation>Enter ab</translation>
+        <translation>Enter nach unten</translation>
     </message>
     <message>
         <source>F6 leaves the table</source>
@@ -8750,11 +8809,11 @@
     </message>
     <message>
         <source>Enter presses the button</source>
-        <translation>Enter drückt die Taste</translation>
+        <translation>Enter drückt den Knopf</translation>
     </message>
     <message>
         <source>Space presses the button</source>
-        <translation>Leertaste drückt die Taste</translation>
+        <translation>Leertaste drückt den Knopf</translation>
     </message>
     <message>
         <source>Up, Down rows</source>
@@ -9219,7 +9278,7 @@
     </message>
     <message>
         <source>Import from %1</source>
-        <translation>Einlesen aus %1</translation>
+        <translation>Import aus %1</translation>
     </message>
     <message>
         <source>Readings of a walk</source>
@@ -9251,7 +9310,7 @@
     </message>
     <message>
         <source>State of the import</source>
-        <translation>Stand des Einlesens</translation>
+        <translation>Stand des Imports</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -9275,7 +9334,7 @@
     </message>
     <message>
         <source>Rows to import</source>
-        <translation>Einzulesende Zeilen</translation>
+        <translation>Zu importierende Zeilen</translation>
     </message>
     <message>
         <source>What is wrong with this row</source>
@@ -9296,8 +9355,8 @@
     <message numerus="yes">
         <source>&amp;Import %n Row(s)</source>
         <translation>
-            <numerusform>%n Zeile &amp;einlesen</numerusform>
-            <numerusform>%n Zeilen &amp;einlesen</numerusform>
+            <numerusform>%n Zeile &amp;importieren</numerusform>
+            <numerusform>%n Zeilen &amp;importieren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -9928,7 +9987,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Everything is stored already. A checkpoint gives this state of the job a name.</source>
-        <translation>Alles ist schon gespeichert. Ein Haltepunkt gibt diesem Stand des Auftrags einen Namen.</translation>
+        <translation>Alles ist schon gespeichert. Ein Sicherungspunkt gibt diesem Stand des Auftrags einen Namen.</translation>
     </message>
     <message>
         <source>state at %1</source>
@@ -9968,7 +10027,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Import a Table</source>
-        <translation>Eine Tabelle einlesen</translation>
+        <translation>Eine Tabelle importieren</translation>
     </message>
     <message>
         <source>Tables (*.csv *.xlsx *.xlsm)</source>
@@ -10052,7 +10111,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Up, Down places</source>
-        <translation>Auf, Ab Orte</translation>
+        <translation>Auf, Ab Bereiche</translation>
     </message>
     <message>
         <source>Ctrl+Z undo</source>
@@ -10639,7 +10698,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>State: open, done or does not apply. No survey begins while a mandatory line is open.</source>
-        <translation>Zustand: offen, erledigt oder trifft nicht zu. Solange eine Pflichtzeile offen ist, beginnt keine Aufnahme.</translation>
+        <translation>Stand: offen, erledigt oder entfällt. Solange eine Pflichtzeile offen ist, beginnt keine Aufnahme.</translation>
     </message>
 </context>
 <context>
@@ -10741,7 +10800,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Ready to sign? Lines in the way: %1</source>
-        <translation>Signierbereit? Hindernde Zeilen: %1</translation>
+        <translation>Signierbereit? Hindernisse: %1</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -10797,7 +10856,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>The pages are being laid out; sign when that is done.</source>
-        <translation>Die Seiten werden gesetzt; unterschreiben Sie, wenn das fertig ist.</translation>
+        <translation>Die Seiten werden gesetzt; signieren Sie, wenn das fertig ist.</translation>
     </message>
     <message>
         <source>No page is laid out yet.</source>
@@ -10809,7 +10868,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>The loop is being learned; sign when that is done.</source>
-        <translation>Der Kreislauf wird noch gelernt; unterschreiben Sie, wenn das fertig ist.</translation>
+        <translation>Der Kreislauf wird noch gelernt; signieren Sie, wenn das fertig ist.</translation>
     </message>
     <message>
         <source>The pages are being laid out; the file is written when that is done.</source>
@@ -10829,7 +10888,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Choose the newest round above the pages to sign its report.</source>
-        <translation>Wählen Sie über den Seiten die neueste Runde, um ihren Bericht zu unterschreiben.</translation>
+        <translation>Wählen Sie über den Seiten die neueste Runde, um ihren Bericht zu signieren.</translation>
     </message>
 </context>
 <context>
@@ -10959,11 +11018,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Along the route</source>
-        <translation>Entlang der Route</translation>
+        <translation>Entlang des Weges</translation>
     </message>
     <message>
         <source>Farthest from target first</source>
-        <translation>Weiteste vom Soll zuerst</translation>
+        <translation>Am weitesten vom Soll zuerst</translation>
     </message>
     <message>
         <source>Largest change first</source>
@@ -10999,7 +11058,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>%1 read</source>
-        <translation>%1 gelesen</translation>
+        <translation>%1 abgelesen</translation>
     </message>
 </context>
 <context>
@@ -11240,7 +11299,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Lines above that stand in the way: %1.</source>
-        <translation>Hindernde Zeilen oben: %1.</translation>
+        <translation>Hindernisse oben: %1.</translation>
     </message>
     <message>
         <source>Choose the Key File</source>
@@ -11268,11 +11327,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Next the supervisor signs this file: Reviewed and accepted by me.</source>
-        <translation>Als Nächstes unterschreibt die Leitung diese Datei: Von mir geprüft und angenommen.</translation>
+        <translation>Als Nächstes signiert die Leitung diese Datei: Von mir geprüft und angenommen.</translation>
     </message>
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
-        <translation>Als Nächstes unterschreibt der Techniker diese Datei: Ablesungen von mir genommen.</translation>
+        <translation>Als Nächstes signiert der Techniker diese Datei: Ablesungen von mir genommen.</translation>
     </message>
     <message>
         <source>Why nothing can be signed</source>
@@ -11462,7 +11521,11 @@ ab</translation>
     </message>
     <message>
         <source>Alt+Shift+Up, Alt+Shift+Down along the route</source>
-        <translation>Alt+Umschalt+Auf, Alt+Umschalt+Ab in der Route</translation>
+        <translation>Alt+Umschalt+Auf, Alt+Umschalt+Ab auf dem Weg</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+F what if</source>
+        <translation>Strg+Alt+F was wäre wenn</translation>
     </message>
 </context>
 <context>
@@ -11819,6 +11882,11 @@ ab</translation>
         <source>About the valve in hand, scrolled</source>
         <translation>Zum Ventil in der Hand, mit Bildlauf</translation>
     </message>
+    <message>
+        <source>R%1</source>
+        <comment>round, short</comment>
+        <translation>R%1</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::VerifyDialog</name>
@@ -12121,7 +12189,7 @@ ab</translation>
     </message>
     <message>
         <source>Ctrl+R again</source>
-        <translation>Strg+R neu</translation>
+        <translation>Strg+R neu ablesen</translation>
     </message>
     <message>
         <source>Ctrl+G convergence</source>
@@ -12137,7 +12205,7 @@ ab</translation>
     </message>
     <message>
         <source>Esc restores</source>
-        <translation>Esc stellt her</translation>
+        <translation>Esc stellt wieder her</translation>
     </message>
     <message>
         <source>Enter goes to the valve</source>
@@ -12373,7 +12441,7 @@ ab</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation>geschlossen</translation>
+        <translation>abgesperrt</translation>
     </message>
     <message>
         <source>open</source>

@@ -435,7 +435,7 @@
     </message>
     <message>
         <source>Point of the test</source>
-        <translation>Punto del ensayo</translation>
+        <translation>Punto de la prueba</translation>
     </message>
     <message>
         <source>Dealt with as</source>
@@ -679,7 +679,7 @@
     </message>
     <message>
         <source>Decided by</source>
-        <translation>Decidido por</translation>
+        <translation>Decidida por</translation>
     </message>
     <message>
         <source>Deficiency</source>
@@ -855,7 +855,7 @@
     </message>
     <message>
         <source>Sent by</source>
-        <translation>Enviado por</translation>
+        <translation>Enviada por</translation>
     </message>
     <message>
         <source>Set by</source>
@@ -1069,7 +1069,7 @@
     </message>
     <message>
         <source>Decided by</source>
-        <translation>Decidido por</translation>
+        <translation>Decidida por</translation>
     </message>
     <message>
         <source>Decision</source>
@@ -1173,7 +1173,7 @@
     </message>
     <message>
         <source>Energy of the slowed pump: its drive holds {1} at the sensor while the flow goes down; the others ride their curves.</source>
-        <translation>Energía de la bomba frenada: su variador mantiene {1} en el sensor mientras baja el caudal; las demás siguen sus curvas.</translation>
+        <translation>Energía de la bomba a menor velocidad: su variador mantiene {1} en el sensor mientras baja el caudal; las demás siguen sus curvas.</translation>
     </message>
     <message>
         <source>Every reading as typed</source>
@@ -1297,7 +1297,7 @@
     </message>
     <message>
         <source>Gauges and motor readings are for qualified people; lock-out, local codes and the plant&apos;s rules come first. Trimming and drives are for the maker or licensed firms.</source>
-        <translation>Los manómetros y las lecturas del motor son para personal cualificado; el bloqueo, las normas locales y las reglas de la planta van primero. El recorte y los variadores son para el fabricante o empresas autorizadas.</translation>
+        <translation>Los manómetros y las lecturas del motor son para personal cualificado; el bloqueo, las normas locales y las reglas de la instalación van primero. El recorte y los variadores son para el fabricante o empresas autorizadas.</translation>
     </message>
     <message>
         <source>Head</source>
@@ -1481,7 +1481,7 @@
     </message>
     <message>
         <source>No finding, doubtful reading, correction or overdue instrument.</source>
-        <translation>Ningún hallazgo, lectura dudosa, corrección ni instrumento vencido.</translation>
+        <translation>Ninguna observación, lectura dudosa, corrección ni instrumento vencido.</translation>
     </message>
     <message>
         <source>No instrument is on record.</source>
@@ -1785,7 +1785,7 @@
     </message>
     <message>
         <source>Sent by</source>
-        <translation>Enviado por</translation>
+        <translation>Enviada por</translation>
     </message>
     <message>
         <source>Serial</source>
@@ -2154,10 +2154,6 @@
     <message>
         <source>&quot;{1}&quot; lets a survey begin before the loop is ready, but no supervisor or engineer of this job says so; write name, colon, reason</source>
         <translation>«{1}» deja empezar un levantamiento antes de que la red esté lista, pero ningún supervisor o ingeniero de esta obra lo dice; escriba nombre, dos puntos, motivo</translation>
-    </message>
-    <message>
-        <source>&quot;{1}&quot; names no {2} of this folder; correct it or leave the cell empty</source>
-        <translation>«{1}» no nombra ningún {2} de esta carpeta; corríjalo o deje vacía la celda</translation>
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
@@ -2697,7 +2693,7 @@
     </message>
     <message>
         <source>no finding blocks the signature</source>
-        <translation>ningún hallazgo impide firmar</translation>
+        <translation>ninguna observación impide firmar</translation>
     </message>
     <message>
         <source>no instrument is called &quot;{1}&quot;; type a tag of the place Job</source>
@@ -2932,10 +2928,6 @@
         <translation>la ronda {1} sigue abierta; ciérrela antes de abrir la siguiente</translation>
     </message>
     <message>
-        <source>round {1} is {2} and takes no further readings; record them in a new round</source>
-        <translation>la ronda {1} está {2} y no admite más lecturas; anótelas en una ronda nueva</translation>
-    </message>
-    <message>
         <source>round {1} stands twice; keep one row for it</source>
         <translation>la ronda {1} está dos veces; deje una fila</translation>
     </message>
@@ -3117,7 +3109,7 @@
     </message>
     <message>
         <source>the discharge valve of this pump stands at {1}, not fully open at {2}; open it and trim or slow the pump, or claim an exception</source>
-        <translation>la válvula de impulsión de esta bomba está en {1}, no totalmente abierta en {2}; ábrala y recorte o frene la bomba, o invoque una excepción</translation>
+        <translation>la válvula de impulsión de esta bomba está en {1}, no totalmente abierta en {2}; ábrala y recorte el rodete o baje la velocidad, o invoque una excepción</translation>
     </message>
     <message>
         <source>the dp of the set-point is not entered; enter what the sensor read</source>
@@ -3221,7 +3213,7 @@
     </message>
     <message>
         <source>the form of the energy code&apos;s clause is not chosen, the one with 10 hp and 3 hp is tested; choose it on the page Energy Code of Pump</source>
-        <translation>no se eligió la forma de la cláusula del código energético, se prueba la de 10 hp y 3 hp; elíjala en la página Código energía de Bomba</translation>
+        <translation>no se eligió la forma de la cláusula del código energético, se prueba la de 10 hp y 3 hp; elíjala en la página Código energético de Bomba</translation>
     </message>
     <message>
         <source>the gauges of {1} show a rise of {2}; it was stored</source>
@@ -3285,11 +3277,11 @@
     </message>
     <message>
         <source>the impeller would be {1} % of the largest that the casing takes, below {2} %; ask the maker, slow the pump or replace it</source>
-        <translation>el rodete sería el {1} % del mayor de la carcasa, bajo el {2} %; pregunte al fabricante, frene la bomba o cámbiela</translation>
+        <translation>el rodete sería el {1} % del mayor de la carcasa, bajo el {2} %; pregunte al fabricante, baje la velocidad de la bomba o cámbiela</translation>
     </message>
     <message>
         <source>the impeller would be {1}, below the least of {2} for this casing; do not trim, slow the pump or replace it</source>
-        <translation>el rodete sería {1}, bajo el mínimo de {2} de esta carcasa; no recorte, frene la bomba o cámbiela</translation>
+        <translation>el rodete sería {1}, bajo el mínimo de {2} de esta carcasa; no recorte, baje la velocidad de la bomba o cámbiela</translation>
     </message>
     <message>
         <source>the impeller would come below the maker&apos;s minimum of {1}; change the speed or the pump instead</source>
@@ -3441,7 +3433,7 @@
     </message>
     <message>
         <source>the motor is {1}: a large pump heats its water within seconds; have the permission of whoever runs the plant</source>
-        <translation>el motor es de {1}: una bomba grande calienta su agua en segundos; tenga el permiso de quien lleva la planta</translation>
+        <translation>el motor es de {1}: una bomba grande calienta su agua en segundos; tenga el permiso de quien lleva la instalación</translation>
     </message>
     <message>
         <source>the motor&apos;s efficiency is not entered, so no energy is computed; enter it with the pump</source>
@@ -3457,7 +3449,7 @@
     </message>
     <message>
         <source>the motor&apos;s plate, {1}, is not above {2}: the pump need not be trimmed or slowed; keep the balance with the least throttling all the same</source>
-        <translation>la placa del motor, {1}, no supera {2}: la bomba no tiene que recortarse ni frenarse; mantenga aun así el equilibrado con la menor estrangulación</translation>
+        <translation>la placa del motor, {1}, no supera {2}: no hace falta recortar el rodete ni bajar la velocidad; mantenga aun así el equilibrado con la menor estrangulación</translation>
     </message>
     <message>
         <source>the motor&apos;s power or the pump&apos;s efficiency is not entered, so the motor is not checked; enter them</source>
@@ -3601,7 +3593,7 @@
     </message>
     <message>
         <source>the pump has no drive; slowing needs one, or other sheaves, installed by licensed people</source>
-        <translation>la bomba no tiene variador; frenarla necesita uno, u otras poleas, instalados por personal autorizado</translation>
+        <translation>la bomba no tiene variador; bajar su velocidad necesita uno, u otras poleas, instalados por personal autorizado</translation>
     </message>
     <message>
         <source>the pump has no usable curve, so it gives no flow; enter at least two points</source>
@@ -3749,7 +3741,7 @@
     </message>
     <message>
         <source>the row needs one coefficient; give it in the column Cv or Kv, not in both</source>
-        <translation>la fila necesita un coeficiente; délo en la columna Cv o Kv, no en ambas</translation>
+        <translation>la fila necesita un coeficiente; delo en la columna Cv o Kv, no en ambas</translation>
     </message>
     <message>
         <source>the sensor reads {1} with the pumps off, more than its accuracy of {2}; have it zeroed before the set-point is taken from it</source>
@@ -3893,7 +3885,7 @@
     </message>
     <message>
         <source>the water is {1}: gauges and vents scald, and a shut pump boils soon; have the permission of whoever runs the plant</source>
-        <translation>el agua está a {1}: manómetros y purgadores escaldan, y una bomba cerrada hierve pronto; tenga el permiso de quien lleva la planta</translation>
+        <translation>el agua está a {1}: manómetros y purgadores escaldan, y una bomba cerrada hierve pronto; tenga el permiso de quien lleva la instalación</translation>
     </message>
     <message>
         <source>the way with no-load amps is chosen: no power factor was measured, and it follows the load down</source>
@@ -4005,7 +3997,7 @@
     </message>
     <message>
         <source>this pump alone keeps water moving through a chiller or boiler; do not make a shutoff test unless whoever runs the plant has shut that down and agrees</source>
-        <translation>esta bomba sola mantiene el agua en movimiento por una enfriadora o caldera; no haga una prueba a caudal nulo salvo que quien lleva la planta la haya parado y esté de acuerdo</translation>
+        <translation>solo esta bomba mueve el agua por una enfriadora o caldera; no haga una prueba a caudal nulo salvo que quien lleva la instalación la haya parado y esté de acuerdo</translation>
     </message>
     <message>
         <source>this reading was marked doubtful by hand; read again or give the reason</source>
@@ -4041,7 +4033,7 @@
     </message>
     <message>
         <source>throttling takes {1} more than a reduced pump would, above the limit of {2}; trim the impeller or slow the pump, and open its valve</source>
-        <translation>estrangular toma {1} más que una bomba reducida, sobre el límite de {2}; recorte el rodete o frene la bomba, y abra su válvula</translation>
+        <translation>estrangular toma {1} más que una bomba reducida, sobre el límite de {2}; recorte el rodete o baje la velocidad de la bomba, y abra su válvula</translation>
     </message>
     <message>
         <source>throttling takes {1} more than a reduced pump would, not above the limit of {2}: the throttle may stay; write down its position</source>
@@ -4070,10 +4062,6 @@
     <message>
         <source>under the readable minimum, so that the flow is only a range: {1} ({2}); read them another way</source>
         <translation>bajo el mínimo legible, con el caudal solo como rango: {1} ({2}); mídalos de otro modo</translation>
-    </message>
-    <message>
-        <source>values to choose between after merging: {1}; choose, File, Merge</source>
-        <translation>valores por elegir tras fusionar: {1}; elija, Archivo, Fusionar</translation>
     </message>
     <message>
         <source>volts, amps and power factor are chosen: the input power was not metered</source>
@@ -4457,19 +4445,19 @@
     </message>
     <message>
         <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
-        <translation>la ronda {1} está {2w} y no se quita ni se renumera; abra una ronda nueva</translation>
+        <translation>la ronda {1} está en el estado «{2w}» y no se quita ni se renumera; abra una ronda nueva</translation>
     </message>
     <message>
         <source>round {1} is {2w} and takes only readings that correct one of its own; say which reading this one corrects, or open a new round</source>
-        <translation>la ronda {1} está {2w} y solo admite lecturas que corrijan una suya; diga cuál corrige esta, o abra una ronda nueva</translation>
+        <translation>la ronda {1} está en el estado «{2w}» y solo admite lecturas que corrijan una suya; diga cuál corrige esta, o abra una ronda nueva</translation>
     </message>
     <message>
         <source>round {1} is {2w}, and withdrawing that needs a reason; give it</source>
-        <translation>la ronda {1} está {2w}, y retirarla necesita un motivo; délo</translation>
+        <translation>la ronda {1} está en el estado «{2w}», y retirarlo necesita un motivo; delo</translation>
     </message>
     <message>
         <source>round {1} is {2w}, so nothing in it is chosen; withdraw that first, with a reason</source>
-        <translation>la ronda {1} está {2w}, así que en ella no se elige nada; retire antes eso, con un motivo</translation>
+        <translation>la ronda {1} está en el estado «{2w}», así que en ella no se elige nada; retire antes eso, con un motivo</translation>
     </message>
     <message>
         <source>spread {1} %</source>
@@ -4477,7 +4465,7 @@
     </message>
     <message>
         <source>tested again {1}</source>
-        <translation>reprobada el {1}</translation>
+        <translation>comprobada de nuevo el {1}</translation>
     </message>
     <message>
         <source>tested by {1w}, {2w}; the authority having jurisdiction decides</source>
@@ -4665,7 +4653,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is in the job already; leave the row out, or give it another name</source>
-        <translation>«{1}» ya está en la obra; deje fuera la fila o déle otro nombre</translation>
+        <translation>«{1}» ya está en la obra; deje fuera la fila o dele otro nombre</translation>
     </message>
     <message>
         <source>a valve model needs a name; type it as its maker&apos;s table has it</source>
@@ -4801,7 +4789,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is typed and not stored; store it with Enter or clear it with Esc before the handle moves</source>
-        <translation>«{1}» está tecleado y sin guardar; guárdelo con Intro o bórrelo con Esc antes de mover la maneta</translation>
+        <translation>«{1}» está tecleado y sin guardar; guárdelo con Intro o bórrelo con Esc antes de mover el volante</translation>
     </message>
     <message>
         <source>a step of a review is not undone; withdraw it with a reason on the place Review (Alt+6), below the rounds</source>
@@ -5285,7 +5273,7 @@
     </message>
     <message>
         <source>work goes on in the copy {1}; later open the first file and take this in with Ctrl+Shift+M, Merge Another Laptop</source>
-        <translation>el trabajo sigue en la copia {1}; abra después el primer archivo e incorpore esta con Ctrl+Shift+M</translation>
+        <translation>el trabajo sigue en la copia {1}; abra después el primer archivo e incorpore esta con Ctrl+Mayús+M, Fusionar otro portátil</translation>
     </message>
     <message>
         <source>written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, not the times</source>
@@ -5397,7 +5385,7 @@
     </message>
     <message>
         <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
-        <translation>{1} lecturas de {2} ramales son demasiadas para aprender la red; para tener consejos haga un trabajo por cada montante</translation>
+        <translation>{1} lecturas de {2} ramales son demasiadas para aprender la red; para tener consejos haga una obra de cada montante</translation>
     </message>
     <message>
         <source>Excess as read</source>
@@ -5441,7 +5429,7 @@
     </message>
     <message>
         <source>not seen when round {1} was {2w} on {3}</source>
-        <translation>no visto cuando la ronda {1} quedó {2w} en {3}</translation>
+        <translation>no visto cuando la ronda {1} quedó en el estado «{2w}» en {3}</translation>
     </message>
     <message>
         <source>readings of the other laptop were taken in</source>
@@ -5461,7 +5449,7 @@
     </message>
     <message>
         <source>round {1} is {2w} and cannot become {3w}; take the steps in turn: close, send, decide</source>
-        <translation>la ronda {1} está {2w} y no puede pasar a {3w}; siga los pasos en orden: cerrar, enviar, decidir</translation>
+        <translation>la ronda {1} está en el estado «{2w}» y no puede pasar a «{3w}»; siga los pasos en orden: cerrar, enviar, decidir</translation>
     </message>
     <message>
         <source>round {1} was sent back; answer its comments, send it again and have it accepted by a supervisor</source>
@@ -5573,7 +5561,7 @@
     </message>
     <message>
         <source>Trim or slow</source>
-        <translation>Recortar o frenar</translation>
+        <translation>Recortar o bajar la velocidad</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is typed in Walk and not entered; store it there with Enter, or clear it with Esc</source>
@@ -5581,7 +5569,7 @@
     </message>
     <message>
         <source>at the sum of the flows, {1}, the gauges read {2} and the pump&apos;s curve gives {3}: farther apart than their uncertainty of {4}; check gauges, speed and impeller and read again before the pump is changed</source>
-        <translation>en la suma de los caudales, {1}, los manómetros leen {2} y la curva de la bomba da {3}: más separados que su incertidumbre de {4}; comprobar manómetros, velocidad y rodete y leer de nuevo antes de modificar la bomba</translation>
+        <translation>en la suma de los caudales, {1}, los manómetros leen {2} y la curva de la bomba da {3}: más separados que su incertidumbre de {4}; compruebe manómetros, velocidad y rodete y lea de nuevo antes de modificar la bomba</translation>
     </message>
     <message>
         <source>by the loop&apos;s readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The number under Decision in Pump is another one: from the pump&apos;s curve, at full speed</source>
@@ -5589,7 +5577,7 @@
     </message>
     <message>
         <source>by the loop&apos;s readings {1} is wanted here now; turn until the meter shows the aim, whatever the scale says</source>
-        <translation>según las lecturas de la red aquí se quiere ahora {1}; gire hasta que el instrumento muestre la meta, diga lo que diga la escala</translation>
+        <translation>según las lecturas de la red, aquí hace falta ahora {1}; gire hasta que el medidor muestre la meta, diga lo que diga la escala</translation>
     </message>
     <message>
         <source>by the readings the last round is within tolerance</source>
@@ -5601,7 +5589,7 @@
     </message>
     <message>
         <source>by the readings the last round is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>según las lecturas, la última ronda está {1w}; seguir equilibrando o dar el motivo de que quede así</translation>
+        <translation>según las lecturas, la última ronda está {1w}; siga equilibrando, o dé el motivo de que quede así</translation>
     </message>
     <message>
         <source>counted with the newest readings of the others; follow the word</source>
@@ -5729,7 +5717,7 @@
     </message>
     <message>
         <source>{1} is the head available here with the valve shut; set the handle back to {2}</source>
-        <translation>{1} es la altura disponible aquí con la válvula cerrada; vuelva a poner el mando en {2}</translation>
+        <translation>{1} es la altura disponible aquí con la válvula cerrada; vuelva a poner el volante en {2}</translation>
     </message>
     <message>
         <source>{1} was turned to {2} but not read there; the record still says {3}, go back and read it</source>
@@ -5754,6 +5742,18 @@
     <message>
         <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
         <translation>{1} {2} a {3} {4} en la ronda {5}; {6} % del caudal de diseño, {7w}</translation>
+    </message>
+    <message>
+        <source>values to choose between after merging: {1}; choose in File, Decide Conflicts</source>
+        <translation>valores por elegir tras fusionar: {1}; elija en Archivo, Decidir conflictos</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; names no {2w} of this folder; correct it or leave the cell empty</source>
+        <translation>«{1}» no se encuentra en esta carpeta ({2w}); corríjalo o deje vacía la celda</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and takes no further readings; record them in a new round</source>
+        <translation>la ronda {1} está en el estado «{2w}» y no admite más lecturas; anótelas en una ronda nueva</translation>
     </message>
 </context>
 <context>
@@ -5791,7 +5791,7 @@
     </message>
     <message>
         <source>slowed</source>
-        <translation>más lenta</translation>
+        <translation>a menor velocidad</translation>
     </message>
     <message>
         <source>trimmed</source>
@@ -6143,6 +6143,37 @@
     </message>
 </context>
 <context>
+    <name>QShortcut</name>
+    <message>
+        <source>Ctrl</source>
+        <translation>Ctrl</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Mayús</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Arriba</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Abajo</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+</context>
+<context>
     <name>Report</name>
     <message>
         <source>page %1 of %2</source>
@@ -6253,7 +6284,7 @@
     </message>
     <message>
         <source>meter %1</source>
-        <translation>instrumento %1</translation>
+        <translation>medidor %1</translation>
     </message>
 </context>
 <context>
@@ -6787,7 +6818,7 @@
     </message>
     <message>
         <source>must be trimmed or slowed</source>
-        <translation>debe recortarse o frenarse</translation>
+        <translation>hay que recortarla o bajar su velocidad</translation>
     </message>
     <message>
         <source>no</source>
@@ -6895,7 +6926,7 @@
     </message>
     <message>
         <source>slow</source>
-        <translation>frenar</translation>
+        <translation>bajar la velocidad</translation>
     </message>
     <message>
         <source>supply run to </source>
@@ -7645,6 +7676,30 @@
         <source>NO FURTHER</source>
         <translation>AL TOPE</translation>
     </message>
+    <message>
+        <source>open</source>
+        <translation>abierta</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>cerrada</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>enviada</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>aceptada</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>devuelta</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdjustPlace</name>
@@ -7850,7 +7905,7 @@
     </message>
     <message>
         <source>digits Enter moves the handle</source>
-        <translation>cifras Intro gira el mando</translation>
+        <translation>cifras Intro gira el volante</translation>
     </message>
     <message>
         <source>Esc back</source>
@@ -8020,11 +8075,11 @@
     </message>
     <message>
         <source>Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.</source>
-        <translation>Probabilidad de que todas queden en ±%1 %: al menos %2 % según lectura, %3 % en verdad.</translation>
+        <translation>Probabilidad de que todas queden en ±%1 %: al menos %2 % según lectura, %3 % en realidad.</translation>
     </message>
     <message>
         <source>Chance that all end within ±%1 %: %2 % as read, %3 % in truth.</source>
-        <translation>Probabilidad de que todas queden en ±%1 %: %2 % según lectura, %3 % en verdad.</translation>
+        <translation>Probabilidad de que todas queden en ±%1 %: %2 % según lectura, %3 % en realidad.</translation>
     </message>
     <message>
         <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
@@ -8417,7 +8472,7 @@
     </message>
     <message>
         <source>Show &amp;Truth against Found (Practice)…</source>
-        <translation>&amp;Realidad y hallado (práctica)…</translation>
+        <translation>Lo &amp;real y lo hallado (práctica)…</translation>
     </message>
     <message>
         <source>Show &amp;Keys</source>
@@ -8643,6 +8698,10 @@
         <source>Set Clock O&amp;ffset…</source>
         <translation>C&amp;orregir el reloj…</translation>
     </message>
+    <message>
+        <source>Try W&amp;hat If</source>
+        <translation>Probar &amp;qué pasa si</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -8718,7 +8777,7 @@
     </message>
     <message>
         <source>type to change a cell</source>
-        <translation>teclear cambia</translation>
+        <translation>teclear para cambiar</translation>
     </message>
     <message>
         <source>Enter down</source>
@@ -8734,7 +8793,7 @@
     </message>
     <message>
         <source>type to change it</source>
-        <translation>teclear cambia</translation>
+        <translation>teclear para cambiar</translation>
     </message>
     <message>
         <source>Ctrl+Enter stores</source>
@@ -8933,11 +8992,11 @@
     </message>
     <message>
         <source>sent by</source>
-        <translation>enviado por</translation>
+        <translation>enviada por</translation>
     </message>
     <message>
         <source>decided by</source>
-        <translation>decidido por</translation>
+        <translation>decidida por</translation>
     </message>
     <message>
         <source>reason: %1</source>
@@ -8984,7 +9043,7 @@
     </message>
     <message>
         <source>Re-tested</source>
-        <translation>Reprobada</translation>
+        <translation>Nueva prueba</translation>
     </message>
     <message>
         <source>List Deficiency</source>
@@ -9020,7 +9079,7 @@
     </message>
     <message>
         <source>R&amp;e-test result</source>
-        <translation>R&amp;esultado de la reprueba</translation>
+        <translation>R&amp;esultado nueva prueba</translation>
     </message>
     <message>
         <source>round %1: %2</source>
@@ -10052,7 +10111,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Up, Down places</source>
-        <translation>Arriba, Abajo lugares</translation>
+        <translation>Arriba, Abajo áreas</translation>
     </message>
     <message>
         <source>Ctrl+Z undo</source>
@@ -10556,7 +10615,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Energy Code</source>
-        <translation>Código energía</translation>
+        <translation>Código energético</translation>
     </message>
     <message>
         <source>Devices</source>
@@ -10568,7 +10627,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Pump Data</source>
-        <translation>Datos bomba</translation>
+        <translation>Datos de bomba</translation>
     </message>
     <message>
         <source>Zones</source>
@@ -10639,7 +10698,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>State: open, done or does not apply. No survey begins while a mandatory line is open.</source>
-        <translation>Estado: abierta, hecha o no procede. Ningún levantamiento empieza mientras una línea obligatoria esté abierta.</translation>
+        <translation>Estado: abierto, hecho o no procede. Ningún levantamiento empieza mientras una línea obligatoria esté abierta.</translation>
     </message>
 </context>
 <context>
@@ -11464,6 +11523,10 @@ desde</translation>
         <source>Alt+Shift+Up, Alt+Shift+Down along the route</source>
         <translation>Alt+Mayús+Arriba, Alt+Mayús+Abajo en la ruta</translation>
     </message>
+    <message>
+        <source>Ctrl+Alt+F what if</source>
+        <translation>Ctrl+Alt+F qué pasa si</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::TestPage</name>
@@ -11527,7 +11590,7 @@ desde</translation>
     <name>ww::ui::TruthWindow</name>
     <message>
         <source>Truth against Found</source>
-        <translation>Realidad y hallado</translation>
+        <translation>Lo real y lo hallado</translation>
     </message>
     <message>
         <source>Practice building %1, seed %2</source>
@@ -11818,6 +11881,11 @@ desde</translation>
     <message>
         <source>About the valve in hand, scrolled</source>
         <translation>Sobre la válvula en mano, desplazado</translation>
+    </message>
+    <message>
+        <source>R%1</source>
+        <comment>round, short</comment>
+        <translation>R%1</translation>
     </message>
 </context>
 <context>

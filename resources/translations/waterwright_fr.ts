@@ -17,11 +17,11 @@
     </message>
     <message>
         <source>last %1 % of target</source>
-        <translation>dernier : %1 % de la cible</translation>
+        <translation>dernier&#xa0;: %1&#xa0;% de la cible</translation>
     </message>
     <message>
         <source>%1, %2 % of target</source>
-        <translation>%1, %2 % de la cible</translation>
+        <translation>%1, %2&#xa0;% de la cible</translation>
     </message>
     <message>
         <source>%1 in round %2</source>
@@ -29,7 +29,7 @@
     </message>
     <message>
         <source>Aim: %1</source>
-        <translation>Visée : %1</translation>
+        <translation>Visée&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -45,7 +45,7 @@
     </message>
     <message>
         <source>%1: %2, %3 %4</source>
-        <translation>%1 : %2, %3 %4</translation>
+        <translation>%1&#xa0;: %2, %3 %4</translation>
     </message>
     <message>
         <source>Tries   %1</source>
@@ -57,7 +57,7 @@
     </message>
     <message>
         <source>The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.</source>
-        <translation>La vanne bute à %1 avant la visée ; %2 attendu là, visée %3.</translation>
+        <translation>La vanne bute à %1 avant la visée&#xa0;; %2 attendu là, visée %3.</translation>
     </message>
     <message>
         <source>not read yet</source>
@@ -93,15 +93,15 @@
     </message>
     <message>
         <source>below what can be read; close further or change the meter (menu Round)</source>
-        <translation>sous le seuil lisible ; fermez davantage ou changez d’appareil (menu Passage)</translation>
+        <translation>sous le seuil lisible&#xa0;; fermez davantage ou changez d’appareil (menu Passage)</translation>
     </message>
     <message>
         <source>%1: read the valve.</source>
-        <translation>%1 : mesurez la vanne.</translation>
+        <translation>%1&#xa0;: mesurez la vanne.</translation>
     </message>
     <message>
         <source>%1: %2. %3 read at setting %4; %5.</source>
-        <translation>%1 : %2. %3 mesuré au réglage %4 ; %5.</translation>
+        <translation>%1&#xa0;: %2. %3 mesuré au réglage %4&#xa0;; %5.</translation>
     </message>
     <message>
         <source>advice</source>
@@ -125,43 +125,43 @@
     </message>
     <message>
         <source>No try yet; expected: learned loop.</source>
-        <translation>Aucun essai ; attendu : boucle apprise.</translation>
+        <translation>Aucun essai&#xa0;; attendu&#xa0;: boucle apprise.</translation>
     </message>
     <message>
         <source>doubtful as read; read it again (Ctrl+R) or change the meter (menu Round)</source>
-        <translation>douteux ; remesurez (Ctrl+R) ou changez d’appareil (menu Passage)</translation>
+        <translation>douteux&#xa0;; remesurez (Ctrl+R) ou changez d’appareil (menu Passage)</translation>
     </message>
     <message>
         <source>not read at %1 yet: read the valve here</source>
-        <translation>pas encore mesurée à %1 : mesurez la vanne ici</translation>
+        <translation>pas encore mesurée à %1&#xa0;: mesurez la vanne ici</translation>
     </message>
     <message>
         <source>Within the band here: leave it, Ctrl+Enter goes to the next valve.</source>
-        <translation>Dans la bande ici : laissez-la, Ctrl+Entrée passe à la vanne suivante.</translation>
+        <translation>Dans la bande ici&#xa0;: laissez-la, Ctrl+Entrée passe à la vanne suivante.</translation>
     </message>
     <message>
         <source>Within the band here: leave it.</source>
-        <translation>Dans la bande ici : laissez-la.</translation>
+        <translation>Dans la bande ici&#xa0;: laissez-la.</translation>
     </message>
     <message>
         <source>Within the band here: leave it. Its middle would be near %1.</source>
-        <translation>Dans la bande ici : laissez-la. Le milieu serait vers %1.</translation>
+        <translation>Dans la bande ici&#xa0;: laissez-la. Le milieu serait vers %1.</translation>
     </message>
     <message>
         <source>Counted in other ways the aim differs by %1 % of flow: %2.</source>
-        <translation>Comptée autrement la visée diffère de %1 % du débit : %2.</translation>
+        <translation>Comptée autrement la visée diffère de %1&#xa0;% du débit&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Shut: %1 available.</source>
-        <translation>Fermée : %1 disponibles.</translation>
+        <translation>Fermée&#xa0;: %1 disponibles.</translation>
     </message>
     <message>
         <source>Read it at one more setting: then the setting to aim at can be told.</source>
-        <translation>Mesurez-la à un autre réglage : le réglage visé pourra alors être donné.</translation>
+        <translation>Mesurez-la à un autre réglage&#xa0;: le réglage visé pourra alors être donné.</translation>
     </message>
     <message>
         <source>Try %1: about %2 expected there, aim %3 (%4).</source>
-        <translation>Essayez %1 : environ %2 attendus là, visée %3 (%4).</translation>
+        <translation>Essayez %1&#xa0;: environ %2 attendus là, visée %3 (%4).</translation>
     </message>
     <message>
         <source>within the band, %1</source>
@@ -192,7 +192,7 @@
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>De la cible, %</translation>
+        <translation>De la cible,&#xa0;%</translation>
     </message>
     <message>
         <source>Round</source>
@@ -236,11 +236,11 @@
     </message>
     <message>
         <source>%1 of %2 are read.</source>
-        <translation>%1 sur %2 sont lus.</translation>
+        <translation>%1 sur %2 sont mesurés.</translation>
     </message>
     <message>
         <source>Spread by round %1 %.</source>
-        <translation>Dispersion par passage %1 %.</translation>
+        <translation>Dispersion par passage %1&#xa0;%.</translation>
     </message>
 </context>
 <context>
@@ -271,7 +271,7 @@
     </message>
     <message>
         <source>Several pumps: how</source>
-        <translation>Plusieurs pompes : montage</translation>
+        <translation>Plusieurs pompes&#xa0;: montage</translation>
     </message>
     <message>
         <source>Calibrated</source>
@@ -431,7 +431,7 @@
     </message>
     <message>
         <source>Speed on the plate</source>
-        <translation>Vitesse plaquée</translation>
+        <translation>Vitesse de plaque</translation>
     </message>
     <message>
         <source>Point of the test</source>
@@ -627,7 +627,7 @@
     </message>
     <message>
         <source>Closed on</source>
-        <translation>Clôturée le</translation>
+        <translation>Clos le</translation>
     </message>
     <message>
         <source>Code</source>
@@ -675,7 +675,7 @@
     </message>
     <message>
         <source>Decided on</source>
-        <translation>Décidée le</translation>
+        <translation>Décidé le</translation>
     </message>
     <message>
         <source>Decided by</source>
@@ -763,7 +763,7 @@
     </message>
     <message>
         <source>Opened on</source>
-        <translation>Ouverte le</translation>
+        <translation>Ouvert le</translation>
     </message>
     <message>
         <source>Owner</source>
@@ -851,7 +851,7 @@
     </message>
     <message>
         <source>Sent on</source>
-        <translation>Envoyée le</translation>
+        <translation>Envoyé le</translation>
     </message>
     <message>
         <source>Sent by</source>
@@ -1005,11 +1005,11 @@
     </message>
     <message>
         <source>Caution: electrical measurements, drives and work on pumps are for qualified people under the local codes, with the supply isolated and locked off and the pressure let down. Check the motor&apos;s rating and least speed first.</source>
-        <translation>Attention : mesures électriques, variateurs et travaux sur pompes sont réservés aux personnes qualifiées selon les règles locales, alimentation séparée et consignée, pression évacuée. Vérifiez d’abord les caractéristiques et la vitesse minimale du moteur.</translation>
+        <translation>Attention&#xa0;: mesures électriques, variateurs et travaux sur pompes sont réservés aux personnes qualifiées selon les règles locales, alimentation séparée et consignée, pression évacuée. Vérifiez d’abord les caractéristiques et la vitesse minimale du moteur.</translation>
     </message>
     <message>
         <source>Caution: the affinity laws are a first estimate, for a loop without static head. A full trim by them tends to cut too much; common practice cuts 70 to 80 % of it, tests, and cuts again. Check the least impeller of the casing before any cut: it cannot be taken back.</source>
-        <translation>Attention : les lois de similitude sont une première estimation, pour une boucle sans hauteur statique. Un rognage complet selon elles coupe souvent trop ; l’usage est d’en couper 70 à 80 %, d’essayer, puis de recouper. Vérifiez la roue minimale du corps avant toute coupe : elle ne se reprend pas.</translation>
+        <translation>Attention&#xa0;: les lois de similitude sont une première estimation, pour une boucle sans hauteur statique. Un rognage complet selon elles coupe souvent trop&#xa0;; l’usage est d’en couper 70 à 80&#xa0;%, d’essayer, puis de recouper. Vérifiez la roue minimale du corps avant toute coupe&#xa0;: elle ne se reprend pas.</translation>
     </message>
     <message>
         <source>Certificate</source>
@@ -1045,7 +1045,7 @@
     </message>
     <message>
         <source>Confirmed: {1} of {2} terminals within 10 % of what was reported</source>
-        <translation>Confirmé : {1} terminaux sur {2} à moins de 10 % du rapporté</translation>
+        <translation>Confirmé&#xa0;: {1} terminaux sur {2} à moins de 10&#xa0;% du rapporté</translation>
     </message>
     <message>
         <source>Cost a year</source>
@@ -1081,7 +1081,7 @@
     </message>
     <message>
         <source>Deficiency {1}: {2}</source>
-        <translation>Réserve {1} : {2}</translation>
+        <translation>Réserve {1}&#xa0;: {2}</translation>
     </message>
     <message>
         <source>Design</source>
@@ -1117,7 +1117,7 @@
     </message>
     <message>
         <source>Draft until signed: nobody has signed this report.</source>
-        <translation>Projet jusqu’à signature : personne n’a signé ce rapport.</translation>
+        <translation>Projet jusqu’à signature&#xa0;: personne n’a signé ce rapport.</translation>
     </message>
     <message>
         <source>Due</source>
@@ -1133,7 +1133,7 @@
     </message>
     <message>
         <source>Duty {1} {2} at {3} {4}; {5} % of design.</source>
-        <translation>Point de fonctionnement {1} {2} à {3} {4} ; {5} % du nominal.</translation>
+        <translation>Point de fonctionnement {1} {2} à {3} {4}&#xa0;; {5}&#xa0;% du nominal.</translation>
     </message>
     <message>
         <source>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}</source>
@@ -1141,7 +1141,7 @@
     </message>
     <message>
         <source>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}: below the least impeller of {5}, so trimming alone cannot do it</source>
-        <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4} : sous la roue minimale de {5}, rogner seul ne suffit donc pas</translation>
+        <translation>D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}&#xa0;: sous la roue minimale de {5}, rogner seul ne suffit donc pas</translation>
     </message>
     <message>
         <source>Each terminal before rebalancing, and its new setting</source>
@@ -1169,11 +1169,11 @@
     </message>
     <message>
         <source>Energy code: balancing</source>
-        <translation>Code énergétique : équilibrage</translation>
+        <translation>Code énergétique&#xa0;: équilibrage</translation>
     </message>
     <message>
         <source>Energy of the slowed pump: its drive holds {1} at the sensor while the flow goes down; the others ride their curves.</source>
-        <translation>Énergie de la pompe ralentie : son variateur tient {1} au capteur quand le débit baisse ; les autres suivent leurs courbes.</translation>
+        <translation>Énergie de la pompe ralentie&#xa0;: son variateur tient {1} au capteur quand le débit baisse&#xa0;; les autres suivent leurs courbes.</translation>
     </message>
     <message>
         <source>Every reading as typed</source>
@@ -1241,11 +1241,11 @@
     </message>
     <message>
         <source>Flow {1} to {2} % of design; share within ± {3} % of the target share</source>
-        <translation>Débit {1} à {2} % du nominal ; part à ± {3} % de la part cible</translation>
+        <translation>Débit {1} à {2}&#xa0;% du nominal&#xa0;; part à ± {3}&#xa0;% de la part cible</translation>
     </message>
     <message>
         <source>Flow {1}, head {2}; readings keep the unit in which they were typed</source>
-        <translation>Débit {1}, hauteur {2} ; les mesures gardent l’unité de leur saisie</translation>
+        <translation>Débit {1}, hauteur {2}&#xa0;; les mesures gardent l’unité de leur saisie</translation>
     </message>
     <message>
         <source>Flow, curve</source>
@@ -1277,7 +1277,7 @@
     </message>
     <message>
         <source>From the dp across each valve and its table: Q = Kv √(dp / SG), m³/h and bar, or Cv with gpm and psi (IEC 60534-2-1); SG = density over 999.0 kg/m³</source>
-        <translation>De la Δp à chaque vanne et de sa table : Q = Kv √(dp / SG), m³/h et bar, ou Cv avec gpm et psi (IEC 60534-2-1) ; SG = masse volumique sur 999.0 kg/m³</translation>
+        <translation>De la Δp à chaque vanne et de sa table&#xa0;: Q = Kv √(dp / SG), m³/h et bar, ou Cv avec gpm et psi (IEC 60534-2-1)&#xa0;; SG = masse volumique sur 999.0 kg/m³</translation>
     </message>
     <message>
         <source>Fully open</source>
@@ -1297,7 +1297,7 @@
     </message>
     <message>
         <source>Gauges and motor readings are for qualified people; lock-out, local codes and the plant&apos;s rules come first. Trimming and drives are for the maker or licensed firms.</source>
-        <translation>Manomètres et mesures du moteur sont réservés aux personnes qualifiées ; consignation, règles locales et règles du site priment. Rognage et variateurs reviennent au fabricant ou à des entreprises agréées.</translation>
+        <translation>Manomètres et mesures du moteur sont réservés aux personnes qualifiées&#xa0;; consignation, règles locales et règles du site priment. Rognage et variateurs reviennent au fabricant ou à des entreprises agréées.</translation>
     </message>
     <message>
         <source>Head</source>
@@ -1337,7 +1337,7 @@
     </message>
     <message>
         <source>Index terminal {1} has no setting on record: not shown to be fully open</source>
-        <translation>Le terminal défavorisé {1} n’a pas de réglage noté : non montré ouvert en grand</translation>
+        <translation>Le terminal défavorisé {1} n’a pas de réglage noté&#xa0;: non montré ouvert en grand</translation>
     </message>
     <message>
         <source>Index valve</source>
@@ -1345,15 +1345,15 @@
     </message>
     <message>
         <source>Index valve ended fully open and its dp is readable: the circuit that governs the pump head is not throttled.</source>
-        <translation>La vanne défavorisée finit ouverte en grand et sa Δp est lisible : le circuit qui commande la hauteur de la pompe n’est pas étranglé.</translation>
+        <translation>La vanne défavorisée finit ouverte en grand et sa Δp est lisible&#xa0;: le circuit qui commande la hauteur de la pompe n’est pas étranglé.</translation>
     </message>
     <message>
         <source>Index valve {1} at {2} of {3}: fully open</source>
-        <translation>Vanne défavorisée {1} à {2} sur {3} : ouverte en grand</translation>
+        <translation>Vanne défavorisée {1} à {2} sur {3}&#xa0;: ouverte en grand</translation>
     </message>
     <message>
         <source>Index valve {1} at {2} of {3}: not fully open</source>
-        <translation>Vanne défavorisée {1} à {2} sur {3} : pas ouverte en grand</translation>
+        <translation>Vanne défavorisée {1} à {2} sur {3}&#xa0;: pas ouverte en grand</translation>
     </message>
     <message>
         <source>Input power</source>
@@ -1377,11 +1377,11 @@
     </message>
     <message>
         <source>Largest minus smallest of target in any group: {1} %</source>
-        <translation>Plus grand moins plus petit de la cible dans tout groupe : {1} %</translation>
+        <translation>Plus grand moins plus petit de la cible dans tout groupe&#xa0;: {1}&#xa0;%</translation>
     </message>
     <message>
         <source>Largest minus smallest of target in any group: {1} %, from {2} % in round {3}</source>
-        <translation>Plus grand moins plus petit de la cible dans tout groupe : {1} %, de {2} % au passage {3}</translation>
+        <translation>Plus grand moins plus petit de la cible dans tout groupe&#xa0;: {1}&#xa0;%, de {2}&#xa0;% au passage {3}</translation>
     </message>
     <message>
         <source>Least dp</source>
@@ -1437,7 +1437,7 @@
     </message>
     <message>
         <source>NPSH available is {1} and required {2}, a margin below {3}; raise the fill pressure or lower the temperature before the pump is damaged</source>
-        <translation>le NPSH disponible est {1}, requis {2}, marge sous {3} ; montez la pression de remplissage ou baissez la température avant que la pompe ne s’abîme</translation>
+        <translation>le NPSH disponible est {1}, requis {2}, marge sous {3}&#xa0;; montez la pression de remplissage ou baissez la température avant que la pompe ne s’abîme</translation>
     </message>
     <message>
         <source>NPSH required</source>
@@ -1445,7 +1445,7 @@
     </message>
     <message>
         <source>NPSH required may rise after a trim; check the margin at the suction again</source>
-        <translation>le NPSH requis peut monter après un rognage ; revérifiez la marge à l’aspiration</translation>
+        <translation>le NPSH requis peut monter après un rognage&#xa0;; revérifiez la marge à l’aspiration</translation>
     </message>
     <message>
         <source>NPSH there</source>
@@ -1465,7 +1465,7 @@
     </message>
     <message>
         <source>No decision can be made yet; see what is missing below, and enter it.</source>
-        <translation>Aucune décision possible encore ; voyez ci-dessous ce qui manque, et saisissez-le.</translation>
+        <translation>Aucune décision possible encore&#xa0;; voyez ci-dessous ce qui manque, et saisissez-le.</translation>
     </message>
     <message>
         <source>No deficiency is on record.</source>
@@ -1473,15 +1473,15 @@
     </message>
     <message>
         <source>No dp set-point is on record; enter one where a drive follows a dp sensor.</source>
-        <translation>Aucune consigne de Δp n’est enregistrée ; saisissez-en une là où un variateur suit un capteur de Δp.</translation>
+        <translation>Aucune consigne de Δp n’est enregistrée&#xa0;; saisissez-en une là où un variateur suit un capteur de Δp.</translation>
     </message>
     <message>
         <source>No duty known: pump curve, pump readings or branch flows are missing</source>
-        <translation>Point de fonctionnement inconnu : courbe de pompe, mesures de pompe ou débits de branches manquent</translation>
+        <translation>Point de fonctionnement inconnu&#xa0;: courbe de pompe, mesures de pompe ou débits de branches manquent</translation>
     </message>
     <message>
         <source>No finding, doubtful reading, correction or overdue instrument.</source>
-        <translation>Aucun constat, mesure douteuse, correction ni instrument en retard.</translation>
+        <translation>Aucun constat, mesure douteuse, correction ni instrument échu.</translation>
     </message>
     <message>
         <source>No instrument is on record.</source>
@@ -1497,7 +1497,7 @@
     </message>
     <message>
         <source>No other terminal is fully open with less of its design flow</source>
-        <translation>Aucun autre terminal n’est ouvert en grand avec une moindre part de son débit nominal</translation>
+        <translation>Aucun autre terminal n’est ouvert en grand avec moins de son débit nominal</translation>
     </message>
     <message>
         <source>No pump is on record.</source>
@@ -1537,11 +1537,11 @@
     </message>
     <message>
         <source>Not confirmed: {1} of {2} terminals within 10 % of what was reported</source>
-        <translation>Non confirmé : {1} terminaux sur {2} à moins de 10 % du rapporté</translation>
+        <translation>Non confirmé&#xa0;: {1} terminaux sur {2} à moins de 10&#xa0;% du rapporté</translation>
     </message>
     <message>
         <source>Not known: not every terminal has been read; design {1} {2}</source>
-        <translation>Inconnu : tous les terminaux n’ont pas été mesurés ; nominal {1} {2}</translation>
+        <translation>Inconnu&#xa0;: tous les terminaux n’ont pas été mesurés&#xa0;; nominal {1} {2}</translation>
     </message>
     <message>
         <source>Note</source>
@@ -1633,7 +1633,7 @@
     </message>
     <message>
         <source>Proportional balance: in each group of branches the one with the lowest flow over design flow is the reference and its valve stays fully open; the others are set to the same proportion, group by group, and the pump then brings the total to design</source>
-        <translation>Équilibrage proportionnel : dans chaque groupe de branches, celle du plus petit débit sur débit nominal est la référence et sa vanne reste ouverte en grand ; les autres sont réglées à la même proportion, groupe après groupe, puis la pompe amène le total au nominal</translation>
+        <translation>Équilibrage proportionnel&#xa0;: dans chaque groupe de branches, celle du plus petit débit sur débit nominal est la référence et sa vanne reste ouverte en grand&#xa0;; les autres sont réglées à la même proportion, groupe après groupe, puis la pompe amène le total au nominal</translation>
     </message>
     <message>
         <source>Proposed remedy</source>
@@ -1757,7 +1757,7 @@
     </message>
     <message>
         <source>Round {1} began before the list was done: {2}</source>
-        <translation>Le passage {1} a commencé avant la fin de la liste : {2}</translation>
+        <translation>Le passage {1} a commencé avant la fin de la liste&#xa0;: {2}</translation>
     </message>
     <message>
         <source>Round {1} read again what round {2} had reported</source>
@@ -1825,7 +1825,7 @@
     </message>
     <message>
         <source>Share: a branch&apos;s flow over the sum of the terminals. Target share: the same of the design flows. Of target: share over target share. Of design: flow over design flow. Spread: largest minus smallest of target in a group.</source>
-        <translation>Part : débit d’une branche sur la somme des terminaux. Part cible : de même avec les débits nominaux. De la cible : part sur part cible. Du nominal : débit sur débit nominal. Dispersion : plus grand moins plus petit de la cible dans un groupe.</translation>
+        <translation>Part&#xa0;: débit d’une branche sur la somme des terminaux. Part cible&#xa0;: de même avec les débits nominaux. De la cible&#xa0;: part sur part cible. Du nominal&#xa0;: débit sur débit nominal. Dispersion&#xa0;: plus grand moins plus petit de la cible dans un groupe.</translation>
     </message>
     <message>
         <source>Shares</source>
@@ -1877,11 +1877,11 @@
     </message>
     <message>
         <source>Spread by round: {1}. On share by round: {2} of {3} terminals.</source>
-        <translation>Dispersion par passage : {1}. À leur part par passage : {2} sur {3} terminaux.</translation>
+        <translation>Dispersion par passage&#xa0;: {1}. À leur part par passage&#xa0;: {2} sur {3} terminaux.</translation>
     </message>
     <message>
         <source>Standard uncertainties, combined as root of squares (JCGM 100:2008) from instrument, its floor, last digit, valve table and setting; a result whose uncertainty spans a limit is called undecidable</source>
-        <translation>Incertitudes-types, composées en racine des carrés (JCGM 100:2008), de l’instrument, de son plancher, du dernier chiffre, de la table de vanne et du réglage ; un résultat dont l’incertitude enjambe une limite est dit indécidable</translation>
+        <translation>Incertitudes-types, composées en racine des carrés (JCGM 100:2008), de l’instrument, de son plancher, du dernier chiffre, de la table de vanne et du réglage&#xa0;; un résultat dont l’incertitude enjambe une limite est dit indécidable</translation>
     </message>
     <message>
         <source>State</source>
@@ -1897,7 +1897,7 @@
     </message>
     <message>
         <source>Supply and return are drawn as one pipe. Beside each valve stand its tag, the shape of its state, its percent of target and its setting; the filled part of a valve shows how far it is open. The index circuit is a double line.</source>
-        <translation>Aller et retour sont dessinés comme un seul tuyau. À côté de chaque vanne figurent son repère, le signe de son état, son pour cent de la cible et son réglage ; la partie pleine d’une vanne montre son ouverture. Le circuit défavorisé est une ligne double.</translation>
+        <translation>Aller et retour sont dessinés comme un seul tuyau. À côté de chaque vanne figurent son repère, le signe de son état, son pour cent de la cible et son réglage&#xa0;; la partie pleine d’une vanne montre son ouverture. Le circuit défavorisé est une ligne double.</translation>
     </message>
     <message>
         <source>Tag</source>
@@ -1937,7 +1937,7 @@
     </message>
     <message>
         <source>The sample holds the index terminal and those with the highest and the lowest of design, at least one of every group, and others drawn by chance with the seed {1}; the same seed gives the same sample. Confirmed: at most one in ten deviates by more than 10 % (common practice).</source>
-        <translation>L’échantillon comprend le terminal défavorisé, ceux du plus haut et du plus bas du nominal, au moins un par groupe, et d’autres tirés au sort avec la graine {1} ; la même graine donne le même échantillon. Confirmé : au plus un sur dix s’écarte de plus de 10 % (pratique courante).</translation>
+        <translation>L’échantillon comprend le terminal défavorisé, ceux du plus haut et du plus bas du nominal, au moins un par groupe, et d’autres tirés au sort avec la graine {1}&#xa0;; la même graine donne le même échantillon. Confirmé&#xa0;: au plus un sur dix s’écarte de plus de 10&#xa0;% (pratique courante).</translation>
     </message>
     <message>
         <source>The unit of {1} stands at {2} with the pump on and at {3} with it off.</source>
@@ -1945,11 +1945,11 @@
     </message>
     <message>
         <source>This is revision {1}; it supersedes revision {2}.</source>
-        <translation>Ceci est la révision {1} ; elle remplace la révision {2}.</translation>
+        <translation>Ceci est la révision {1}&#xa0;; elle remplace la révision {2}.</translation>
     </message>
     <message>
         <source>This is revision {1}; nothing was signed before.</source>
-        <translation>Ceci est la révision {1} ; rien n’a été signé avant.</translation>
+        <translation>Ceci est la révision {1}&#xa0;; rien n’a été signé avant.</translation>
     </message>
     <message>
         <source>This report states what was read with the instruments listed, on the dates shown, and what follows from it by the method of section {1}. It says nothing of plant that was not measured.</source>
@@ -1957,7 +1957,7 @@
     </message>
     <message>
         <source>This test is no legal advice; the authority having jurisdiction decides.</source>
-        <translation>Ce test n’est pas un avis juridique ; l’autorité compétente décide.</translation>
+        <translation>Ce test n’est pas un avis juridique&#xa0;; l’autorité compétente décide.</translation>
     </message>
     <message>
         <source>Throttle</source>
@@ -1981,7 +1981,7 @@
     </message>
     <message>
         <source>Total head = pressure + gauge zero + elevation + velocity head, in the flowing fluid. Flow that counts: meter, else sum of the terminals, else curve.</source>
-        <translation>Hauteur totale = pression + zéro des manomètres + niveau + hauteur de vitesse, dans le fluide en circulation. Débit retenu : débitmètre, sinon somme des terminaux, sinon courbe.</translation>
+        <translation>Hauteur totale = pression + zéro des manomètres + niveau + hauteur de vitesse, dans le fluide en circulation. Débit retenu&#xa0;: débitmètre, sinon somme des terminaux, sinon courbe.</translation>
     </message>
     <message>
         <source>Trade</source>
@@ -1993,7 +1993,7 @@
     </message>
     <message>
         <source>Unfinished: {1} of {2} terminals not read again</source>
-        <translation>Inachevé : {1} terminaux sur {2} non remesurés</translation>
+        <translation>Inachevé&#xa0;: {1} terminaux sur {2} non remesurés</translation>
     </message>
     <message>
         <source>Units</source>
@@ -2073,7 +2073,7 @@
     </message>
     <message>
         <source>Within 10 %</source>
-        <translation>À moins de 10 %</translation>
+        <translation>À moins de 10&#xa0;%</translation>
     </message>
     <message>
         <source>Within limits</source>
@@ -2093,231 +2093,227 @@
     </message>
     <message>
         <source>&quot;{1}&quot; can be read two ways; write it without a thousands mark and with a point</source>
-        <translation>« {1} » se lit de deux façons ; écrivez-le sans séparateur de milliers et avec un point</translation>
+        <translation>«&#xa0;{1}&#xa0;» se lit de deux façons&#xa0;; écrivez-le sans séparateur de milliers et avec un point</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; cannot be read as a picture; choose a JPEG or PNG file</source>
-        <translation>« {1} » n’est pas lisible comme image ; choisissez un fichier JPEG ou PNG</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas lisible comme image&#xa0;; choisissez un fichier JPEG ou PNG</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; differs from the first row of this valve, which says &quot;{2}&quot;; make them alike</source>
-        <translation>« {1} » diffère de la première ligne de cette vanne, qui dit « {2} » ; rendez-les identiques</translation>
+        <translation>«&#xa0;{1}&#xa0;» diffère de la première ligne de cette vanne, qui dit «&#xa0;{2}&#xa0;»&#xa0;; rendez-les identiques</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; does not name a practice building; open the job with the version that made it</source>
-        <translation>« {1} » ne nomme aucun bâtiment d’exercice ; ouvrez le chantier avec la version qui l’a créé</translation>
+        <translation>«&#xa0;{1}&#xa0;» ne nomme aucun bâtiment d’exercice&#xa0;; ouvrez le chantier avec la version qui l’a créé</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; has more than 15 digits; shorten it to what was read</source>
-        <translation>« {1} » a plus de 15 chiffres ; réduisez-le à ce qui a été lu</translation>
+        <translation>«&#xa0;{1}&#xa0;» a plus de 15 chiffres&#xa0;; réduisez-le à ce qui a été mesuré</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is empty or the tag of another pump; type another tag</source>
-        <translation>« {1} » est vide ou le repère d’une autre pompe ; tapez un autre repère</translation>
+        <translation>«&#xa0;{1}&#xa0;» est vide ou le repère d’une autre pompe&#xa0;; tapez un autre repère</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is no seed; give a whole number from 1 to 999999999</source>
-        <translation>« {1} » n’est pas une graine ; donnez un entier de 1 à 999999999</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas une graine&#xa0;; donnez un entier de 1 à 999999999</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a date or time; write it as 2026-03-04 or 2026-03-04T14:02</source>
-        <translation>« {1} » n’est ni une date ni une heure ; écrivez 2026-03-04 ou 2026-03-04T14:02</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est ni une date ni une heure&#xa0;; écrivez 2026-03-04 ou 2026-03-04T14:02</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a date; write it as 2027-03-31</source>
-        <translation>« {1} » n’est pas une date ; écrivez-la 2027-03-31</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas une date&#xa0;; écrivez-la 2027-03-31</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a number; use digits with one point or comma</source>
-        <translation>« {1} » n’est pas un nombre ; tapez des chiffres avec un point ou une virgule</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas un nombre&#xa0;; tapez des chiffres avec un point ou une virgule</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a unit that the column &quot;{2}&quot; can have; use one of {3}</source>
-        <translation>« {1} » n’est pas une unité pour la colonne « {2} » ; prenez l’une de {3}</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas une unité pour la colonne «&#xa0;{2}&#xa0;»&#xa0;; prenez l’une de {3}</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a whole number from 1 to {2}; correct it</source>
-        <translation>« {1} » n’est pas un entier de 1 à {2} ; corrigez-le</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas un entier de 1 à {2}&#xa0;; corrigez-le</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not among the people of this job as supervisor or engineer; give the role on the place Job</source>
-        <translation>« {1} » n’est pas parmi les personnes de ce chantier comme responsable ou ingénieur ; donnez le rôle dans Chantier</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas parmi les personnes de ce chantier comme responsable ou ingénieur&#xa0;; donnez le rôle dans Chantier</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not known here; use one of {2}</source>
-        <translation>« {1} » n’est pas connu ici ; prenez l’un de {2}</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas connu ici&#xa0;; prenez l’un de {2}</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not known; write it as in {2}, or add it there</source>
-        <translation>« {1} » n’est pas connu ; écrivez-le comme dans {2}, ou ajoutez-le là</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas connu&#xa0;; écrivez-le comme dans {2}, ou ajoutez-le là</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; lets a survey begin before the loop is ready, but no supervisor or engineer of this job says so; write name, colon, reason</source>
-        <translation>« {1} » laisse commencer un relevé avant que la boucle soit prête, mais aucun responsable ou ingénieur de ce chantier ne le dit ; écrivez nom, deux-points, motif</translation>
-    </message>
-    <message>
-        <source>&quot;{1}&quot; names no {2} of this folder; correct it or leave the cell empty</source>
-        <translation>« {1} » ne nomme aucun {2} de ce dossier ; corrigez-le ou laissez la cellule vide</translation>
+        <translation>«&#xa0;{1}&#xa0;» laisse commencer un relevé avant que la boucle soit prête, mais aucun responsable ou ingénieur de ce chantier ne le dit&#xa0;; écrivez nom, deux-points, motif</translation>
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
-        <translation>un équilibrage par vannes manuelles n’est juste qu’à un débit : quand des circuits lointains ferment, les proches reçoivent moins que le nominal ; laissez faire les vannes de régulation et tenez aussi peu de Δp que le pire circuit demande</translation>
+        <translation>un équilibrage par vannes manuelles n’est juste qu’à un débit&#xa0;: quand des circuits lointains ferment, les proches reçoivent moins que le nominal&#xa0;; laissez faire les vannes de régulation et tenez aussi peu de Δp que le pire circuit demande</translation>
     </message>
     <message>
         <source>a branch needs a tag; type one, such as B-05</source>
-        <translation>une branche demande un repère ; tapez-en un, par exemple B-05</translation>
+        <translation>une branche demande un repère&#xa0;; tapez-en un, par exemple B-05</translation>
     </message>
     <message>
         <source>a branch to be changed is not in the job; choose one of its branches</source>
-        <translation>une branche à changer n’est pas dans le chantier ; choisissez l’une de ses branches</translation>
+        <translation>une branche à changer n’est pas dans le chantier&#xa0;; choisissez l’une de ses branches</translation>
     </message>
     <message>
         <source>a branch without branches of its own needs its design flow; give it</source>
-        <translation>une branche sans branches à elle demande son débit nominal ; donnez-le</translation>
+        <translation>une branche sans branches à elle demande son débit nominal&#xa0;; donnez-le</translation>
     </message>
     <message>
         <source>a certificate needs a name of 1 to 64 characters; type the name of the person</source>
-        <translation>un certificat demande un nom de 1 à 64 caractères ; tapez le nom de la personne</translation>
+        <translation>un certificat demande un nom de 1 à 64 caractères&#xa0;; tapez le nom de la personne</translation>
     </message>
     <message>
         <source>a change was interrupted and must be taken back before reading, but the folder cannot be written; copy the file and the one ending in -journal to a place of your own and open it there</source>
-        <translation>un changement a été interrompu et doit être repris avant lecture, mais le dossier n’est pas accessible en écriture ; copiez le fichier et celui en -journal chez vous et ouvrez-le là</translation>
+        <translation>un changement a été interrompu et doit être repris avant lecture, mais le dossier n’est pas accessible en écriture&#xa0;; copiez le fichier et celui en -journal chez vous et ouvrez-le là</translation>
     </message>
     <message>
         <source>a closed-valve dp was read where the valve is open; record it at the setting it was read at</source>
-        <translation>une Δp de vanne fermée a été lue là où la vanne est ouverte ; notez-la au réglage où elle a été lue</translation>
+        <translation>une Δp de vanne fermée a été mesurée là où la vanne est ouverte&#xa0;; notez-la au réglage où elle a été mesurée</translation>
     </message>
     <message>
         <source>a comment stays as it was written; write an answer to it instead</source>
-        <translation>un commentaire reste tel qu’il fut écrit ; écrivez plutôt une réponse</translation>
+        <translation>un commentaire reste tel qu’il fut écrit&#xa0;; écrivez plutôt une réponse</translation>
     </message>
     <message>
         <source>a comment without words says nothing; write it</source>
-        <translation>un commentaire sans mots ne dit rien ; écrivez-le</translation>
+        <translation>un commentaire sans mots ne dit rien&#xa0;; écrivez-le</translation>
     </message>
     <message>
         <source>a dp is given for a branch whose valve has no table; give its valve in branches.csv</source>
-        <translation>une Δp est donnée pour une branche dont la vanne n’a pas de table ; donnez sa vanne dans branches.csv</translation>
+        <translation>une Δp est donnée pour une branche dont la vanne n’a pas de table&#xa0;; donnez sa vanne dans branches.csv</translation>
     </message>
     <message>
         <source>a dp was read, but no usable valve table is known; give the valve&apos;s table or the flow</source>
-        <translation>une Δp a été lue, mais aucune table de vanne utilisable n’est connue ; donnez la table de la vanne ou le débit</translation>
+        <translation>une Δp a été mesurée, mais aucune table de vanne utilisable n’est connue&#xa0;; donnez la table de la vanne ou le débit</translation>
     </message>
     <message>
         <source>a drive feeds the motor, so volts and amps behind it are no measure of power; read the power on the drive&apos;s display</source>
-        <translation>un variateur alimente le moteur, tension et intensité en aval ne mesurent donc pas la puissance ; lisez-la sur l’écran du variateur</translation>
+        <translation>un variateur alimente le moteur, tension et intensité en aval ne mesurent donc pas la puissance&#xa0;; lisez-la sur l’écran du variateur</translation>
     </message>
     <message>
         <source>a file of this name is there already; choose another name</source>
-        <translation>un fichier de ce nom existe déjà ; choisissez un autre nom</translation>
+        <translation>un fichier de ce nom existe déjà&#xa0;; choisissez un autre nom</translation>
     </message>
     <message>
         <source>a file stands at {1} and is not overwritten; give the key another name</source>
-        <translation>un fichier se trouve à {1} et n’est pas écrasé ; donnez un autre nom à la clé</translation>
+        <translation>un fichier se trouve à {1} et n’est pas écrasé&#xa0;; donnez un autre nom à la clé</translation>
     </message>
     <message>
         <source>a flow of {1} was typed in although its valve has a table; read its dp, or give the reason</source>
-        <translation>un débit de {1} a été saisi bien que sa vanne ait une table ; mesurez sa Δp, ou donnez le motif</translation>
+        <translation>un débit de {1} a été saisi bien que sa vanne ait une table&#xa0;; mesurez sa Δp, ou donnez le motif</translation>
     </message>
     <message>
         <source>a flow or the dp of an open valve was read where the valve is shut; record it as a closed-valve reading</source>
-        <translation>un débit ou la Δp d’une vanne ouverte a été lu là où la vanne est fermée ; notez-le comme mesure vanne fermée</translation>
+        <translation>un débit ou la Δp d’une vanne ouverte a été mesuré là où la vanne est fermée&#xa0;; notez-le comme mesure vanne fermée</translation>
     </message>
     <message>
         <source>a job needs a name; type one</source>
-        <translation>un chantier demande un nom ; tapez-en un</translation>
+        <translation>un chantier demande un nom&#xa0;; tapez-en un</translation>
     </message>
     <message>
         <source>a key with a self-made certificate is in {1}; keep its passphrase, nobody can find it</source>
-        <translation>une clé à certificat autosigné est dans {1} ; gardez sa phrase secrète, personne ne peut la retrouver</translation>
+        <translation>une clé à certificat autosigné est dans {1}&#xa0;; gardez sa phrase secrète, personne ne peut la retrouver</translation>
     </message>
     <message>
         <source>a later revision changed more than its own signature ({1}); do not rely on this file, ask for it again</source>
-        <translation>une révision ultérieure a changé plus que sa propre signature ({1}) ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+        <translation>une révision ultérieure a changé plus que sa propre signature ({1})&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
     </message>
     <message>
         <source>a line of readiness has no words; type them, or remove the line</source>
-        <translation>une ligne de préparation n’a pas de mots ; tapez-les, ou supprimez la ligne</translation>
+        <translation>une ligne de préparation n’a pas de mots&#xa0;; tapez-les, ou supprimez la ligne</translation>
     </message>
     <message>
         <source>a name is missing; type one, or press Esc</source>
-        <translation>un nom manque ; tapez-en un, ou appuyez sur Échap</translation>
+        <translation>un nom manque&#xa0;; tapez-en un, ou appuyez sur Échap</translation>
     </message>
     <message>
         <source>a quotation mark is opened and never closed; add the closing one</source>
-        <translation>un guillemet s’ouvre et ne se ferme jamais ; ajoutez le fermant</translation>
+        <translation>un guillemet s’ouvre et ne se ferme jamais&#xa0;; ajoutez le fermant</translation>
     </message>
     <message>
         <source>a reading at setting {1} is outside the valve&apos;s table and is left out of the learning; correct the setting</source>
-        <translation>une mesure au réglage {1} est hors de la table de vanne et écartée de l’apprentissage ; corrigez le réglage</translation>
+        <translation>une mesure au réglage {1} est hors de la table de vanne et écartée de l’apprentissage&#xa0;; corrigez le réglage</translation>
     </message>
     <message>
         <source>a reading of this valve does not fit the others; read it again as it stands</source>
-        <translation>une mesure de cette vanne ne colle pas aux autres ; remesurez-la telle qu’elle est</translation>
+        <translation>une mesure de cette vanne ne colle pas aux autres&#xa0;; remesurez-la telle qu’elle est</translation>
     </message>
     <message>
         <source>a round read at the settings that stand has every share within the band; nothing is left to turn</source>
-        <translation>un passage fait aux réglages en place a chaque part dans la bande ; rien ne reste à tourner</translation>
+        <translation>un passage fait aux réglages en place a chaque part dans la bande&#xa0;; rien ne reste à tourner</translation>
     </message>
     <message>
         <source>a row needs {1}; type it, or take the whole row out with its button</source>
-        <translation>une ligne demande {1} ; tapez-le, ou retirez toute la ligne avec son bouton</translation>
+        <translation>une ligne demande {1}&#xa0;; tapez-le, ou retirez toute la ligne avec son bouton</translation>
     </message>
     <message>
         <source>a row without setting stands for a valve that has a range of dp and no table, and this valve has more rows; give setting and coefficient in each or take the row out</source>
-        <translation>une ligne sans réglage désigne une vanne à plage de Δp et sans table, or cette vanne a plus de lignes ; donnez réglage et coefficient dans chacune ou retirez la ligne</translation>
+        <translation>une ligne sans réglage désigne une vanne à plage de Δp et sans table, or cette vanne a plus de lignes&#xa0;; donnez réglage et coefficient dans chacune ou retirez la ligne</translation>
     </message>
     <message>
         <source>a setting is given but no valve with a table; give valve_model and valve_size</source>
-        <translation>un réglage est donné mais aucune vanne avec table ; donnez valve_model et valve_size</translation>
+        <translation>un réglage est donné mais aucune vanne avec table&#xa0;; donnez valve_model et valve_size</translation>
     </message>
     <message>
         <source>a signature that was there has been taken out; do not rely on this file, ask for it again</source>
-        <translation>une signature présente a été retirée ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+        <translation>une signature présente a été retirée&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
     </message>
     <message>
         <source>a signed report stands there and would be lost; give the report another name</source>
-        <translation>un rapport signé s’y trouve et serait perdu ; donnez un autre nom au rapport</translation>
+        <translation>un rapport signé s’y trouve et serait perdu&#xa0;; donnez un autre nom au rapport</translation>
     </message>
     <message>
         <source>a sound copy of this job lies beside it, with {1} records, the newest of {2}; open that one</source>
-        <translation>une copie saine de ce chantier est à côté, avec {1} enregistrements, le dernier du {2} ; ouvrez celle-là</translation>
+        <translation>une copie saine de ce chantier est à côté, avec {1} enregistrements, le dernier du {2}&#xa0;; ouvrez celle-là</translation>
     </message>
     <message>
         <source>a trim cannot be taken back; make sure that no more circuits will be added, and let the pump&apos;s maker or a licensed shop do it</source>
-        <translation>un rognage ne se reprend pas ; assurez-vous qu’aucun circuit ne sera ajouté, et confiez-le au fabricant de la pompe ou à un atelier agréé</translation>
+        <translation>un rognage ne se reprend pas&#xa0;; assurez-vous qu’aucun circuit ne sera ajouté, et confiez-le au fabricant de la pompe ou à un atelier agréé</translation>
     </message>
     <message>
         <source>a whole copy is at {1}; work goes on in the first file</source>
-        <translation>une copie entière est dans {1} ; le travail continue dans le premier fichier</translation>
+        <translation>une copie entière est dans {1}&#xa0;; le travail continue dans le premier fichier</translation>
     </message>
     <message>
         <source>a workbook cannot be copied onto itself; choose another name</source>
-        <translation>un classeur ne se copie pas sur lui-même ; choisissez un autre nom</translation>
+        <translation>un classeur ne se copie pas sur lui-même&#xa0;; choisissez un autre nom</translation>
     </message>
     <message>
         <source>a workbook cannot be merged with itself; choose the copy that the other laptop worked in</source>
-        <translation>un classeur ne fusionne pas avec lui-même ; choisissez la copie de l’autre portable</translation>
+        <translation>un classeur ne fusionne pas avec lui-même&#xa0;; choisissez la copie de l’autre portable</translation>
     </message>
     <message>
         <source>a workbook holds exactly one job; change the one that is there</source>
-        <translation>un classeur contient exactement un chantier ; changez celui qui est là</translation>
+        <translation>un classeur contient exactement un chantier&#xa0;; changez celui qui est là</translation>
     </message>
     <message>
         <source>a workbook stands there and would be lost; give the output another name</source>
-        <translation>un classeur s’y trouve et serait perdu ; donnez un autre nom à la sortie</translation>
+        <translation>un classeur s’y trouve et serait perdu&#xa0;; donnez un autre nom à la sortie</translation>
     </message>
     <message>
         <source>advice, unverified: no round has confirmed these settings; set them, then read every valve once more</source>
-        <translation>conseil, non vérifié : aucun passage n’a confirmé ces réglages ; réglez-les, puis mesurez chaque vanne encore une fois</translation>
+        <translation>conseil, non vérifié&#xa0;: aucun passage n’a confirmé ces réglages&#xa0;; réglez-les, puis mesurez chaque vanne encore une fois</translation>
     </message>
     <message>
         <source>all is stored, with the last reading, in {1}; work goes on there</source>
-        <translation>tout est enregistré, avec la dernière mesure, dans {1} ; le travail continue là</translation>
+        <translation>tout est enregistré, avec la dernière mesure, dans {1}&#xa0;; le travail continue là</translation>
     </message>
     <message>
         <source>amps were read without volts, so no power follows from them; read the volts between the phases</source>
-        <translation>les intensités ont été lues sans tensions, aucune puissance n’en découle ; lisez les tensions entre phases</translation>
+        <translation>les intensités ont été lues sans tensions, aucune puissance n’en découle&#xa0;; lisez les tensions entre phases</translation>
     </message>
     <message>
         <source>an unknown time</source>
@@ -2329,7 +2325,7 @@
     </message>
     <message>
         <source>another program keeps the file locked; close that program and try again</source>
-        <translation>un autre programme verrouille le fichier ; fermez-le et réessayez</translation>
+        <translation>un autre programme verrouille le fichier&#xa0;; fermez-le et réessayez</translation>
     </message>
     <message>
         <source>at</source>
@@ -2337,39 +2333,39 @@
     </message>
     <message>
         <source>at design flow the pump makes {1} of head and the index circuit needs {2}; there is nothing to take away, look for the lost head or for a larger impeller</source>
-        <translation>au débit nominal la pompe fournit {1} de hauteur et le circuit défavorisé demande {2} ; il n’y a rien à retirer, cherchez la hauteur perdue ou une roue plus grande</translation>
+        <translation>au débit nominal la pompe fournit {1} de hauteur et le circuit défavorisé demande {2}&#xa0;; il n’y a rien à retirer, cherchez la hauteur perdue ou une roue plus grande</translation>
     </message>
     <message>
         <source>at the new design flow the pump makes {1} at full speed and {2} are needed; a larger impeller or pump is needed, ask its maker</source>
-        <translation>au nouveau débit nominal la pompe fournit {1} à pleine vitesse et il faut {2} ; une roue ou une pompe plus grande est nécessaire, demandez à son fabricant</translation>
+        <translation>au nouveau débit nominal la pompe fournit {1} à pleine vitesse et il faut {2}&#xa0;; une roue ou une pompe plus grande est nécessaire, demandez à son fabricant</translation>
     </message>
     <message>
         <source>at this set-point the index circuit takes {1} % of design flow, outside {2} to {3} %; correct the set-point</source>
-        <translation>à cette consigne le circuit défavorisé reçoit {1} % du débit nominal, hors de {2} à {3} % ; corrigez la consigne</translation>
+        <translation>à cette consigne le circuit défavorisé reçoit {1}&#xa0;% du débit nominal, hors de {2} à {3}&#xa0;%&#xa0;; corrigez la consigne</translation>
     </message>
     <message>
         <source>before rebalancing this terminal would take {1} % of design flow; tell its users until it is balanced</source>
-        <translation>avant rééquilibrage ce terminal recevrait {1} % du débit nominal ; prévenez ses usagers jusqu’à l’équilibrage</translation>
+        <translation>avant rééquilibrage ce terminal recevrait {1}&#xa0;% du débit nominal&#xa0;; prévenez ses usagers jusqu’à l’équilibrage</translation>
     </message>
     <message>
         <source>below 60 % of rated speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
-        <translation>sous 60 % de la vitesse nominale le rendement perd 1 à 3 points et le variateur perd plus ; prenez l’économie comme un maximum</translation>
+        <translation>sous 60&#xa0;% de la vitesse nominale le rendement perd 1 à 3 points et le variateur perd plus&#xa0;; prenez l’économie comme un maximum</translation>
     </message>
     <message>
         <source>both values cannot stand here; choose one of them</source>
-        <translation>les deux valeurs ne peuvent rester ici ; choisissez-en une</translation>
+        <translation>les deux valeurs ne peuvent rester ici&#xa0;; choisissez-en une</translation>
     </message>
     <message>
         <source>branches nearer to the limit of their share than they can be read: {1} ({2}); bring them nearer to target or read more accurately</source>
-        <translation>branches plus proches de la limite de leur part que la mesure ne distingue : {1} ({2}) ; rapprochez-les de la cible ou mesurez plus précisément</translation>
+        <translation>branches plus proches de la limite de leur part que la mesure ne distingue&#xa0;: {1} ({2})&#xa0;; rapprochez-les de la cible ou mesurez plus précisément</translation>
     </message>
     <message>
         <source>branches whose share is not known because a flow is missing: {1} ({2}); complete the readings</source>
-        <translation>branches dont la part est inconnue faute d’un débit : {1} ({2}) ; complétez les mesures</translation>
+        <translation>branches dont la part est inconnue faute d’un débit&#xa0;: {1} ({2})&#xa0;; complétez les mesures</translation>
     </message>
     <message>
         <source>by its table the pump takes {1} at shutoff and {2} at best efficiency; do not make a shutoff test without the maker&apos;s word</source>
-        <translation>selon sa table la pompe absorbe {1} à débit nul et {2} au meilleur rendement ; ne faites pas d’essai à débit nul sans l’accord du fabricant</translation>
+        <translation>selon sa table la pompe absorbe {1} à débit nul et {2} au meilleur rendement&#xa0;; ne faites pas d’essai à débit nul sans l’accord du fabricant</translation>
     </message>
     <message>
         <source>c  corrected, see section {1}</source>
@@ -2377,19 +2373,19 @@
     </message>
     <message>
         <source>can be kept as a new revision of the job; the former stays in the history</source>
-        <translation>peut être gardée comme nouvelle révision du chantier ; l’ancienne reste dans l’historique</translation>
+        <translation>peut être gardée comme nouvelle révision du chantier&#xa0;; l’ancienne reste dans l’historique</translation>
     </message>
     <message>
         <source>cannot be kept in this job; the reason stands below</source>
-        <translation>ne peut être gardée dans ce chantier ; le motif est ci-dessous</translation>
+        <translation>ne peut être gardée dans ce chantier&#xa0;; le motif est ci-dessous</translation>
     </message>
     <message>
         <source>close the discharge valve slowly, never the suction valve; read both gauges within a minute, and open it again at once: the water in a pump that runs shut heats up</source>
-        <translation>fermez lentement la vanne de refoulement, jamais celle d’aspiration ; lisez les deux manomètres en moins d’une minute et rouvrez aussitôt : l’eau d’une pompe qui tourne fermée s’échauffe</translation>
+        <translation>fermez lentement la vanne de refoulement, jamais celle d’aspiration&#xa0;; lisez les deux manomètres en moins d’une minute et rouvrez aussitôt&#xa0;: l’eau d’une pompe qui tourne fermée s’échauffe</translation>
     </message>
     <message>
         <source>comments that are not resolved: {1}, the first is &quot;{2}&quot;; answer and resolve them, the report cannot be signed before</source>
-        <translation>commentaires non résolus : {1}, le premier est « {2} » ; répondez et résolvez-les, le rapport ne peut être signé avant</translation>
+        <translation>commentaires non résolus&#xa0;: {1}, le premier est «&#xa0;{2}&#xa0;»&#xa0;; répondez et résolvez-les, le rapport ne peut être signé avant</translation>
     </message>
     <message>
         <source>content</source>
@@ -2397,31 +2393,31 @@
     </message>
     <message>
         <source>could not be read: {1}</source>
-        <translation>n’a pu être lu : {1}</translation>
+        <translation>n’a pu être mesuré&#xa0;: {1}</translation>
     </message>
     <message>
         <source>could not be read: {1} of {2} terminals ({3}); find another way to measure them</source>
-        <translation>n’ont pu être lus : {1} terminaux sur {2} ({3}) ; trouvez un autre moyen de les mesurer</translation>
+        <translation>n’ont pu être mesurés&#xa0;: {1} terminaux sur {2} ({3})&#xa0;; trouvez un autre moyen de les mesurer</translation>
     </message>
     <message>
         <source>could not be read; give the reason</source>
-        <translation>n’a pu être lu ; donnez le motif</translation>
+        <translation>n’a pu être mesuré&#xa0;; donnez le motif</translation>
     </message>
     <message>
         <source>deficiencies that the report lists: {1}, of these open: {2}</source>
-        <translation>réserves que le rapport liste : {1}, dont ouvertes : {2}</translation>
+        <translation>réserves que le rapport liste&#xa0;: {1}, dont ouvertes&#xa0;: {2}</translation>
     </message>
     <message>
         <source>design flow lies beyond the last point of the pump&apos;s curve at {1}; get the maker&apos;s curve for this flow, no number is computed there</source>
-        <translation>le débit nominal dépasse le dernier point de la courbe à {1} ; obtenez la courbe du fabricant pour ce débit, rien n’y est calculé</translation>
+        <translation>le débit nominal dépasse le dernier point de la courbe à {1}&#xa0;; obtenez la courbe du fabricant pour ce débit, rien n’y est calculé</translation>
     </message>
     <message>
         <source>design flow would need {1} % of rated speed; ask the maker first, motor and shaft may not bear it</source>
-        <translation>le débit nominal demanderait {1} % de la vitesse nominale ; demandez d’abord au fabricant, moteur et arbre peuvent ne pas le supporter</translation>
+        <translation>le débit nominal demanderait {1}&#xa0;% de la vitesse nominale&#xa0;; demandez d’abord au fabricant, moteur et arbre peuvent ne pas le supporter</translation>
     </message>
     <message>
         <source>doubtful readings: {1} ({2}); read again or give the reasons</source>
-        <translation>mesures douteuses : {1} ({2}) ; remesurez ou donnez les motifs</translation>
+        <translation>mesures douteuses&#xa0;: {1} ({2})&#xa0;; remesurez ou donnez les motifs</translation>
     </message>
     <message>
         <source>dp as typed</source>
@@ -2437,11 +2433,11 @@
     </message>
     <message>
         <source>dp {1} at {2}; no readable minimum is on record for its valve</source>
-        <translation>Δp {1} à {2} ; aucun minimum lisible n’est noté pour sa vanne</translation>
+        <translation>Δp {1} à {2}&#xa0;; aucun minimum lisible n’est noté pour sa vanne</translation>
     </message>
     <message>
         <source>due {1} is before calibrated {2}; correct one of the dates</source>
-        <translation>échéance {1} antérieure à l’étalonnage {2} ; corrigez l’une des dates</translation>
+        <translation>échéance {1} antérieure à l’étalonnage {2}&#xa0;; corrigez l’une des dates</translation>
     </message>
     <message>
         <source>e  reading of an earlier round</source>
@@ -2449,11 +2445,11 @@
     </message>
     <message>
         <source>edition and clause are not entered; enter them</source>
-        <translation>édition et article non saisis ; saisissez-les</translation>
+        <translation>édition et article non saisis&#xa0;; saisissez-les</translation>
     </message>
     <message>
         <source>edition and clause of the adopted energy code are not entered; enter them before the report is signed</source>
-        <translation>édition et article du code énergétique adopté non saisis ; saisissez-les avant de signer le rapport</translation>
+        <translation>édition et article du code énergétique adopté non saisis&#xa0;; saisissez-les avant de signer le rapport</translation>
     </message>
     <message>
         <source>every comment is resolved</source>
@@ -2461,35 +2457,35 @@
     </message>
     <message>
         <source>every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)</source>
-        <translation>chaque vanne de l’ordre de travail est tenue ; closez ce passage et remesurez tout (Ctrl+Maj+W)</translation>
+        <translation>chaque vanne de l’ordre de travail est tenue&#xa0;; closez ce passage et remesurez tout (Ctrl+Maj+W)</translation>
     </message>
     <message>
         <source>exception claimed: {1}; keep its proof</source>
-        <translation>exception invoquée : {1} ; gardez-en la preuve</translation>
+        <translation>exception invoquée&#xa0;: {1}&#xa0;; gardez-en la preuve</translation>
     </message>
     <message>
         <source>excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; limit = the greater of {6} % of the plate and {7}</source>
-        <translation>puissance excédentaire = Q rho g (H1/eta1 - H2/eta2) avec Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} % ; limite = le plus grand de {6} % de la plaque et {7}</translation>
+        <translation>puissance excédentaire = Q rho g (H1/eta1 - H2/eta2) avec Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4}&#xa0;%, eta2 = {5}&#xa0;%&#xa0;; limite = le plus grand de {6}&#xa0;% de la plaque et {7}</translation>
     </message>
     <message>
         <source>excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; limit = {6} % of the plate</source>
-        <translation>puissance excédentaire = Q rho g (H1/eta1 - H2/eta2) avec Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} % ; limite = {6} % de la plaque</translation>
+        <translation>puissance excédentaire = Q rho g (H1/eta1 - H2/eta2) avec Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4}&#xa0;%, eta2 = {5}&#xa0;%&#xa0;; limite = {6}&#xa0;% de la plaque</translation>
     </message>
     <message>
         <source>f  flow read directly</source>
-        <translation>f  débit lu directement</translation>
+        <translation>f  débit mesuré directement</translation>
     </message>
     <message>
         <source>flow {1} stands twice in the pump curve; keep one row</source>
-        <translation>le débit {1} figure deux fois dans la courbe ; gardez une ligne</translation>
+        <translation>le débit {1} figure deux fois dans la courbe&#xa0;; gardez une ligne</translation>
     </message>
     <message>
         <source>flow, head and power would mean an efficiency of {1} %; check the power reading, the gauges and the flow</source>
-        <translation>débit, hauteur et puissance donneraient un rendement de {1} % ; vérifiez puissance lue, manomètres et débit</translation>
+        <translation>débit, hauteur et puissance donneraient un rendement de {1}&#xa0;%&#xa0;; vérifiez puissance lue, manomètres et débit</translation>
     </message>
     <message>
         <source>fully open, its valve makes only {1} at design flow, hard to read below {2}; choose a smaller valve or another way to measure</source>
-        <translation>ouverte en grand, sa vanne ne crée que {1} au débit nominal, difficile à lire sous {2} ; prenez une vanne plus petite ou une autre mesure</translation>
+        <translation>ouverte en grand, sa vanne ne crée que {1} au débit nominal, difficile à lire sous {2}&#xa0;; prenez une vanne plus petite ou une autre mesure</translation>
     </message>
     <message>
         <source>gauges differ by {1} with the pump off</source>
@@ -2497,123 +2493,123 @@
     </message>
     <message>
         <source>in table {1} the value of {2} cannot be read; another program changed it, open a copy from before</source>
-        <translation>dans la table {1} la valeur de {2} est illisible ; un autre programme l’a changée, ouvrez une copie antérieure</translation>
+        <translation>dans la table {1} la valeur de {2} est illisible&#xa0;; un autre programme l’a changée, ouvrez une copie antérieure</translation>
     </message>
     <message>
         <source>instrument {1} was due for calibration on {2}, pump {3} was read with it on {4}; read again with another one</source>
-        <translation>l’instrument {1} était à étalonner le {2}, la pompe {3} a été mesurée avec lui le {4} ; remesurez avec un autre</translation>
+        <translation>l’instrument {1} était à étalonner le {2}, la pompe {3} a été mesurée avec lui le {4}&#xa0;; remesurez avec un autre</translation>
     </message>
     <message>
         <source>instrument {1} was due for calibration on {2}, this reading is of {3}; use another instrument or give the reason</source>
-        <translation>l’instrument {1} était à étalonner le {2}, cette mesure est du {3} ; prenez un autre instrument ou donnez le motif</translation>
+        <translation>l’instrument {1} était à étalonner le {2}, cette mesure est du {3}&#xa0;; prenez un autre instrument ou donnez le motif</translation>
     </message>
     <message>
         <source>it has no valve to set and will take {1} % of target; fit a balancing valve, or accept what it takes</source>
-        <translation>elle n’a pas de vanne à régler et prendra {1} % de la cible ; posez une vanne d’équilibrage, ou acceptez ce qu’elle prend</translation>
+        <translation>elle n’a pas de vanne à régler et prendra {1}&#xa0;% de la cible&#xa0;; posez une vanne d’équilibrage, ou acceptez ce qu’elle prend</translation>
     </message>
     <message>
         <source>it is not recorded whether the device stands on supply or return; look and enter it</source>
-        <translation>il n’est pas noté si l’organe est à l’aller ou au retour ; regardez et saisissez-le</translation>
+        <translation>il n’est pas noté si l’organe est à l’aller ou au retour&#xa0;; regardez et saisissez-le</translation>
     </message>
     <message>
         <source>it is the reference and was read before the valve of {1} was moved; read it again</source>
-        <translation>elle est la référence et fut mesurée avant que la vanne de {1} ne bouge ; remesurez-la</translation>
+        <translation>elle est la référence et fut mesurée avant que la vanne de {1} ne bouge&#xa0;; remesurez-la</translation>
     </message>
     <message>
         <source>it is the reference of its group and its valve stands at {1} of {2}; open it fully and match the others to it</source>
-        <translation>elle est la référence de son groupe et sa vanne est à {1} sur {2} ; ouvrez-la en grand et réglez les autres sur elle</translation>
+        <translation>elle est la référence de son groupe et sa vanne est à {1} sur {2}&#xa0;; ouvrez-la en grand et réglez les autres sur elle</translation>
     </message>
     <message>
         <source>it is the reference of its group and stands at {1}; open it fully to {2}</source>
-        <translation>elle est la référence de son groupe et se trouve à {1} ; ouvrez-la en grand jusqu’à {2}</translation>
+        <translation>elle est la référence de son groupe et se trouve à {1}&#xa0;; ouvrez-la en grand jusqu’à {2}</translation>
     </message>
     <message>
         <source>it keeps its flow by itself and is left out of matching; check that its dp stays within its range</source>
-        <translation>elle tient son débit seule et reste hors de l’ajustement ; vérifiez que sa Δp reste dans sa plage</translation>
+        <translation>elle tient son débit seule et reste hors de l’ajustement&#xa0;; vérifiez que sa Δp reste dans sa plage</translation>
     </message>
     <message>
         <source>it keeps its flow by itself and is left out of the proportion of the group {1}; verify its dp range instead</source>
-        <translation>elle tient son débit seule et reste hors de la proportion du groupe {1} ; vérifiez plutôt sa plage de Δp</translation>
+        <translation>elle tient son débit seule et reste hors de la proportion du groupe {1}&#xa0;; vérifiez plutôt sa plage de Δp</translation>
     </message>
     <message>
         <source>it lies beyond all valves that were moved and changed by {1} % against the others there, in round {2} they kept step; look for air, a limiter or a moving control valve</source>
-        <translation>elle est au-delà des vannes manœuvrées et a changé de {1} % face aux autres là-bas, au passage {2} elles allaient de pair ; cherchez de l’air, un limiteur ou une vanne de régulation mobile</translation>
+        <translation>elle est au-delà des vannes manœuvrées et a changé de {1}&#xa0;% face aux autres là-bas, au passage {2} elles allaient de pair&#xa0;; cherchez de l’air, un limiteur ou une vanne de régulation mobile</translation>
     </message>
     <message>
         <source>it may be made, by somebody who knows this plant; read the following first</source>
-        <translation>il peut être fait, par quelqu’un qui connaît cette installation ; lisez d’abord ce qui suit</translation>
+        <translation>il peut être fait, par quelqu’un qui connaît cette installation&#xa0;; lisez d’abord ce qui suit</translation>
     </message>
     <message>
         <source>it must not be made on this pump; the following says why</source>
-        <translation>il ne doit pas être fait sur cette pompe ; la suite dit pourquoi</translation>
+        <translation>il ne doit pas être fait sur cette pompe&#xa0;; la suite dit pourquoi</translation>
     </message>
     <message>
         <source>it takes {1} % of target, the most of what is left to set; turn it from {2} to {3}</source>
-        <translation>elle prend {1} % de la cible, le plus de ce qui reste à régler ; tournez-la de {2} à {3}</translation>
+        <translation>elle prend {1}&#xa0;% de la cible, le plus de ce qui reste à régler&#xa0;; tournez-la de {2} à {3}</translation>
     </message>
     <message>
         <source>it was read again with the same instrument {1}; use another one, or take its zero anew and give the reason</source>
-        <translation>remesuré avec le même instrument {1} ; prenez-en un autre, ou refaites son zéro et donnez le motif</translation>
+        <translation>remesuré avec le même instrument {1}&#xa0;; prenez-en un autre, ou refaites son zéro et donnez le motif</translation>
     </message>
     <message>
         <source>it was read before the speed of pump {1} was changed in this final round; read it again, final readings come last</source>
-        <translation>mesurée avant le changement de vitesse de la pompe {1} dans ce passage final ; remesurez, les mesures finales viennent en dernier</translation>
+        <translation>mesurée avant le changement de vitesse de la pompe {1} dans ce passage final&#xa0;; remesurez, les mesures finales viennent en dernier</translation>
     </message>
     <message>
         <source>it was read before the valve of {1} was moved in this final round; read it again, final readings come last</source>
-        <translation>mesurée avant que la vanne de {1} ne bouge dans ce passage final ; remesurez, les mesures finales viennent en dernier</translation>
+        <translation>mesurée avant que la vanne de {1} ne bouge dans ce passage final&#xa0;; remesurez, les mesures finales viennent en dernier</translation>
     </message>
     <message>
         <source>its design flow is not known; enter it in System</source>
-        <translation>son débit nominal est inconnu ; saisissez-le dans Réseau</translation>
+        <translation>son débit nominal est inconnu&#xa0;; saisissez-le dans Réseau</translation>
     </message>
     <message>
         <source>its design flow is {1}, those below it add up to {2}, {3} % apart; correct the schedule or state the diversity</source>
-        <translation>son débit nominal est {1}, ceux en dessous font {2}, soit {3} % d’écart ; corrigez la liste ou déclarez le foisonnement</translation>
+        <translation>son débit nominal est {1}, ceux en dessous font {2}, soit {3}&#xa0;% d’écart&#xa0;; corrigez la liste ou déclarez le foisonnement</translation>
     </message>
     <message>
         <source>its flow rose from {1} to {2} when nothing but its own valve was closed, which cannot be; read both again</source>
-        <translation>son débit est monté de {1} à {2} quand seule sa vanne se fermait, ce qui est impossible ; remesurez les deux</translation>
+        <translation>son débit est monté de {1} à {2} quand seule sa vanne se fermait, ce qui est impossible&#xa0;; remesurez les deux</translation>
     </message>
     <message>
         <source>its own reading gives {1}, those below it add up to {2}, {3} times the uncertainty of the difference; read again and look for a branch that is missing</source>
-        <translation>sa propre mesure donne {1}, celles en dessous font {2}, soit {3} fois l’incertitude de l’écart ; remesurez et cherchez une branche manquante</translation>
+        <translation>sa propre mesure donne {1}, celles en dessous font {2}, soit {3} fois l’incertitude de l’écart&#xa0;; remesurez et cherchez une branche manquante</translation>
     </message>
     <message>
         <source>its reading is dated {1}, before round {2} ended at {3}; check the clock and correct the time</source>
-        <translation>sa mesure est datée du {1}, avant la fin du passage {2} à {3} ; vérifiez l’horloge et corrigez l’heure</translation>
+        <translation>sa mesure est datée du {1}, avant la fin du passage {2} à {3}&#xa0;; vérifiez l’horloge et corrigez l’heure</translation>
     </message>
     <message>
         <source>its share cannot be promised within {1} % yet, the standard uncertainty is {2} %; take the reading named as most helpful</source>
-        <translation>sa part ne peut encore être promise à {1} % près, l’incertitude-type est {2} % ; faites la mesure dite la plus utile</translation>
+        <translation>sa part ne peut encore être promise à {1}&#xa0;% près, l’incertitude-type est {2}&#xa0;%&#xa0;; faites la mesure dite la plus utile</translation>
     </message>
     <message>
         <source>its valve has not been read; read its dp as it stands</source>
-        <translation>sa vanne n’a pas été mesurée ; mesurez sa Δp telle qu’elle est</translation>
+        <translation>sa vanne n’a pas été mesurée&#xa0;; mesurez sa Δp telle qu’elle est</translation>
     </message>
     <message>
         <source>its valve makes only {1} at this flow, below the {2} that can be read; use a smaller valve or measure another way</source>
-        <translation>sa vanne ne crée que {1} à ce débit, sous les {2} lisibles ; prenez une vanne plus petite ou mesurez autrement</translation>
+        <translation>sa vanne ne crée que {1} à ce débit, sous les {2} lisibles&#xa0;; prenez une vanne plus petite ou mesurez autrement</translation>
     </message>
     <message>
         <source>its valve stands at {1} of {2}, where its table is least accurate and it may be noisy; consider a smaller valve or less excess head</source>
-        <translation>sa vanne est à {1} sur {2}, là où sa table est la moins précise et où elle peut être bruyante ; pensez à une vanne plus petite ou à moins de hauteur excédentaire</translation>
+        <translation>sa vanne est à {1} sur {2}, là où sa table est la moins précise et où elle peut être bruyante&#xa0;; pensez à une vanne plus petite ou à moins de hauteur excédentaire</translation>
     </message>
     <message>
         <source>its valve&apos;s table ends at {1} before it takes enough, it will take {2} % of target; throttle it at another place or fit a smaller valve</source>
-        <translation>la table de sa vanne finit à {1} avant qu’elle prenne assez, elle prendra {2} % de la cible ; étranglez ailleurs ou posez une vanne plus petite</translation>
+        <translation>la table de sa vanne finit à {1} avant qu’elle prenne assez, elle prendra {2}&#xa0;% de la cible&#xa0;; étranglez ailleurs ou posez une vanne plus petite</translation>
     </message>
     <message>
         <source>its zero moved by {1} in the course of the day, more than half of the {2} that can just be read with it; take a new zero and read the low dps again</source>
-        <translation>son zéro a bougé de {1} dans la journée, plus de la moitié des {2} tout juste lisibles ; refaites le zéro et remesurez les petites Δp</translation>
+        <translation>son zéro a bougé de {1} dans la journée, plus de la moitié des {2} tout juste lisibles&#xa0;; refaites le zéro et remesurez les petites Δp</translation>
     </message>
     <message>
         <source>lines of the list still stand in the way: {1}; settle them, or give the reason</source>
-        <translation>des lignes de la liste l’empêchent encore : {1} ; réglez-les, ou donnez le motif</translation>
+        <translation>des lignes de la liste l’empêchent encore&#xa0;: {1}&#xa0;; réglez-les, ou donnez le motif</translation>
     </message>
     <message>
         <source>losses of {1} branch(es) are restated at their new design flows by the square law, since they are the same pipes; keep the designer&apos;s figures with the former revision</source>
-        <translation>les pertes de {1} branche(s) sont recalculées à leurs nouveaux débits nominaux par la loi du carré, car ce sont les mêmes tuyaux ; gardez les chiffres du concepteur avec l’ancienne révision</translation>
+        <translation>les pertes de {1} branche(s) sont recalculées à leurs nouveaux débits nominaux par la loi du carré, car ce sont les mêmes tuyaux&#xa0;; gardez les chiffres du concepteur avec l’ancienne révision</translation>
     </message>
     <message>
         <source>makes {1} at full speed where {2} are needed</source>
@@ -2621,19 +2617,19 @@
     </message>
     <message>
         <source>makes {1} at full speed where {2} are needed: enough at {3} % of speed</source>
-        <translation>fournit {1} à pleine vitesse quand il faut {2} : assez à {3} % de vitesse</translation>
+        <translation>fournit {1} à pleine vitesse quand il faut {2}&#xa0;: assez à {3}&#xa0;% de vitesse</translation>
     </message>
     <message>
         <source>mandatory lines of readiness that are open: {1}, the first is &quot;{2}&quot;; see to them, or have a supervisor say why the survey may begin</source>
-        <translation>lignes obligatoires de préparation ouvertes : {1}, la première est « {2} » ; occupez-vous-en, ou faites dire par un responsable pourquoi le relevé peut commencer</translation>
+        <translation>lignes obligatoires de préparation ouvertes&#xa0;: {1}, la première est «&#xa0;{2}&#xa0;»&#xa0;; occupez-vous-en, ou faites dire par un responsable pourquoi le relevé peut commencer</translation>
     </message>
     <message>
         <source>mandatory lines of readiness that are still open: {1}, the first is &quot;{2}&quot;; see to them or give the reason, the report cannot be signed before</source>
-        <translation>lignes obligatoires de préparation encore ouvertes : {1}, la première est « {2} » ; occupez-vous-en ou donnez le motif, le rapport ne peut être signé avant</translation>
+        <translation>lignes obligatoires de préparation encore ouvertes&#xa0;: {1}, la première est «&#xa0;{2}&#xa0;»&#xa0;; occupez-vous-en ou donnez le motif, le rapport ne peut être signé avant</translation>
     </message>
     <message>
         <source>maximum_dp {1} is not above minimum_dp {2}; correct one of them</source>
-        <translation>maximum_dp {1} n’est pas au-dessus de minimum_dp {2} ; corrigez l’un d’eux</translation>
+        <translation>maximum_dp {1} n’est pas au-dessus de minimum_dp {2}&#xa0;; corrigez l’un d’eux</translation>
     </message>
     <message>
         <source>may be made with the cautions below</source>
@@ -2641,59 +2637,59 @@
     </message>
     <message>
         <source>must not be made; the cautions say why</source>
-        <translation>ne doit pas être fait ; les précautions disent pourquoi</translation>
+        <translation>ne doit pas être fait&#xa0;; les précautions disent pourquoi</translation>
     </message>
     <message>
         <source>neither a reference nor other branches have been read; take the survey first</source>
-        <translation>ni référence ni autres branches n’ont été mesurées ; faites d’abord le relevé</translation>
+        <translation>ni référence ni autres branches n’ont été mesurées&#xa0;; faites d’abord le relevé</translation>
     </message>
     <message>
         <source>neither both gauges nor their difference was read; read suction and discharge</source>
-        <translation>ni les deux manomètres ni leur différence n’ont été lus ; lisez aspiration et refoulement</translation>
+        <translation>ni les deux manomètres ni leur différence n’ont été lus&#xa0;; lisez aspiration et refoulement</translation>
     </message>
     <message>
         <source>neither hours a year nor a load profile is entered, so no yearly energy is computed; enter one in Job</source>
-        <translation>ni heures par an ni profil de charge saisis, aucune énergie annuelle n’est donc calculée ; saisissez-en un dans Chantier</translation>
+        <translation>ni heures par an ni profil de charge saisis, aucune énergie annuelle n’est donc calculée&#xa0;; saisissez-en un dans Chantier</translation>
     </message>
     <message>
         <source>neither the pump&apos;s table nor a reading gives its efficiency here, so no power is computed; enter efficiency or power with the curve, or read the motor&apos;s power</source>
-        <translation>ni la table de la pompe ni une mesure ne donne ici son rendement, aucune puissance n’est donc calculée ; saisissez rendement ou puissance avec la courbe, ou lisez la puissance du moteur</translation>
+        <translation>ni la table de la pompe ni une mesure ne donne ici son rendement, aucune puissance n’est donc calculée&#xa0;; saisissez rendement ou puissance avec la courbe, ou lisez la puissance du moteur</translation>
     </message>
     <message>
         <source>no action was taken back last; there is nothing to do again</source>
-        <translation>aucune action n’a été annulée en dernier ; il n’y a rien à refaire</translation>
+        <translation>aucune action n’a été annulée en dernier&#xa0;; il n’y a rien à refaire</translation>
     </message>
     <message>
         <source>no branch has a valve with a table to set; enter the valve tables</source>
-        <translation>aucune branche n’a de vanne à table à régler ; saisissez les tables de vannes</translation>
+        <translation>aucune branche n’a de vanne à table à régler&#xa0;; saisissez les tables de vannes</translation>
     </message>
     <message>
         <source>no branch is called &quot;{1}&quot;; type a tag of the place System</source>
-        <translation>aucune branche ne s’appelle « {1} » ; tapez un repère de Réseau</translation>
+        <translation>aucune branche ne s’appelle «&#xa0;{1}&#xa0;»&#xa0;; tapez un repère de Réseau</translation>
     </message>
     <message>
         <source>no branch is called &quot;{1}&quot;; type a tag, or nothing for the pump</source>
-        <translation>aucune branche ne s’appelle « {1} » ; tapez un repère, ou rien pour la pompe</translation>
+        <translation>aucune branche ne s’appelle «&#xa0;{1}&#xa0;»&#xa0;; tapez un repère, ou rien pour la pompe</translation>
     </message>
     <message>
         <source>no certificate in PEM form was found; give the file of the firm&apos;s root certificate</source>
-        <translation>aucun certificat PEM trouvé ; donnez le fichier du certificat racine de la société</translation>
+        <translation>aucun certificat PEM trouvé&#xa0;; donnez le fichier du certificat racine de la société</translation>
     </message>
     <message>
         <source>no change is given; add, remove or change a branch</source>
-        <translation>aucun changement donné ; ajoutez, supprimez ou changez une branche</translation>
+        <translation>aucun changement donné&#xa0;; ajoutez, supprimez ou changez une branche</translation>
     </message>
     <message>
         <source>no deficiency is in hand to keep the photo with; list one first</source>
-        <translation>aucune réserve en main où garder la photo ; notez-en d’abord une</translation>
+        <translation>aucune réserve en main où garder la photo&#xa0;; notez-en d’abord une</translation>
     </message>
     <message>
         <source>no discharge valve is recorded for this pump; enter its tag if there is one</source>
-        <translation>aucune vanne de refoulement notée pour cette pompe ; saisissez son repère s’il y en a une</translation>
+        <translation>aucune vanne de refoulement notée pour cette pompe&#xa0;; saisissez son repère s’il y en a une</translation>
     </message>
     <message>
         <source>no discharge valve is recorded for this pump; the test throttled to design flow needs one, enter its tag</source>
-        <translation>aucune vanne de refoulement notée pour cette pompe ; l’essai étranglé au débit nominal en demande une, saisissez son repère</translation>
+        <translation>aucune vanne de refoulement notée pour cette pompe&#xa0;; l’essai étranglé au débit nominal en demande une, saisissez son repère</translation>
     </message>
     <message>
         <source>no finding blocks the signature</source>
@@ -2701,83 +2697,83 @@
     </message>
     <message>
         <source>no instrument is called &quot;{1}&quot;; type a tag of the place Job</source>
-        <translation>aucun instrument ne s’appelle « {1} » ; tapez un repère de Chantier</translation>
+        <translation>aucun instrument ne s’appelle «&#xa0;{1}&#xa0;»&#xa0;; tapez un repère de Chantier</translation>
     </message>
     <message>
         <source>no key file could be read at {1}; choose one, or make a certificate</source>
-        <translation>aucun fichier de clé lisible à {1} ; choisissez-en un, ou créez un certificat</translation>
+        <translation>aucun fichier de clé lisible à {1}&#xa0;; choisissez-en un, ou créez un certificat</translation>
     </message>
     <message>
         <source>no link ends at this node; join it to the loop or take it out</source>
-        <translation>aucun lien n’aboutit à ce nœud ; reliez-le à la boucle ou retirez-le</translation>
+        <translation>aucun lien n’aboutit à ce nœud&#xa0;; reliez-le à la boucle ou retirez-le</translation>
     </message>
     <message>
         <source>no list says that the loop was ready; take the usual one on the place Job, or give the reason</source>
-        <translation>aucune liste ne dit que la boucle était prête ; prenez l’usuelle dans Chantier, ou donnez le motif</translation>
+        <translation>aucune liste ne dit que la boucle était prête&#xa0;; prenez l’usuelle dans Chantier, ou donnez le motif</translation>
     </message>
     <message>
         <source>no other unit or sign would explain this reading; read the valve again</source>
-        <translation>aucune autre unité ni signe n’expliquerait cette mesure ; remesurez la vanne</translation>
+        <translation>aucune autre unité ni signe n’expliquerait cette mesure&#xa0;; remesurez la vanne</translation>
     </message>
     <message>
         <source>no pump is called &quot;{1}&quot;; type the tag of one of the job&apos;s pumps</source>
-        <translation>aucune pompe ne s’appelle « {1} » ; tapez le repère d’une pompe du chantier</translation>
+        <translation>aucune pompe ne s’appelle «&#xa0;{1}&#xa0;»&#xa0;; tapez le repère d’une pompe du chantier</translation>
     </message>
     <message>
         <source>no pump is marked as running; mark the pumps that work together</source>
-        <translation>aucune pompe n’est marquée en marche ; marquez les pompes qui travaillent ensemble</translation>
+        <translation>aucune pompe n’est marquée en marche&#xa0;; marquez les pompes qui travaillent ensemble</translation>
     </message>
     <message>
         <source>no round has flow and head of the pumps; read suction and discharge, and a round</source>
-        <translation>aucun passage n’a débit et hauteur des pompes ; lisez aspiration et refoulement, et un passage</translation>
+        <translation>aucun passage n’a débit et hauteur des pompes&#xa0;; lisez aspiration et refoulement, et un passage</translation>
     </message>
     <message>
         <source>no round is on record to keep this reading with; open a round first</source>
-        <translation>aucun passage où garder cette mesure ; ouvrez d’abord un passage</translation>
+        <translation>aucun passage où garder cette mesure&#xa0;; ouvrez d’abord un passage</translation>
     </message>
     <message>
         <source>no round is open; open the next round before reading</source>
-        <translation>aucun passage n’est ouvert ; ouvrez le suivant avant de mesurer</translation>
+        <translation>aucun passage n’est ouvert&#xa0;; ouvrez le suivant avant de mesurer</translation>
     </message>
     <message>
         <source>no running pump has a usable curve; enter at least two points of it</source>
-        <translation>aucune pompe en marche n’a de courbe utilisable ; saisissez-en au moins deux points</translation>
+        <translation>aucune pompe en marche n’a de courbe utilisable&#xa0;; saisissez-en au moins deux points</translation>
     </message>
     <message>
         <source>no setting is advised for this valve; see the remark beside the table</source>
-        <translation>aucun réglage n’est conseillé pour cette vanne ; voyez la remarque près du tableau</translation>
+        <translation>aucun réglage n’est conseillé pour cette vanne&#xa0;; voyez la remarque près du tableau</translation>
     </message>
     <message>
         <source>no sound copy of this job lies beside it; look on the other laptop and on sticks</source>
-        <translation>aucune copie saine de ce chantier à côté ; cherchez sur l’autre portable et sur des clés USB</translation>
+        <translation>aucune copie saine de ce chantier à côté&#xa0;; cherchez sur l’autre portable et sur des clés USB</translation>
     </message>
     <message>
         <source>no terminal has a flow that could be read again; read and close a final round</source>
-        <translation>aucun terminal n’a de débit à remesurer ; mesurez et closez un passage final</translation>
+        <translation>aucun terminal n’a de débit à remesurer&#xa0;; mesurez et closez un passage final</translation>
     </message>
     <message>
         <source>no valve is in hand; choose one on the place Walk or Review</source>
-        <translation>aucune vanne en main ; choisissez-en une dans Tournée ou Revue</translation>
+        <translation>aucune vanne en main&#xa0;; choisissez-en une dans Tournée ou Revue</translation>
     </message>
     <message>
         <source>no valve of the group {1} is fully open, reference {2} stands at {3} of {4}; open it and match the others to it</source>
-        <translation>aucune vanne du groupe {1} n’est ouverte en grand, la référence {2} est à {3} sur {4} ; ouvrez-la et réglez les autres sur elle</translation>
+        <translation>aucune vanne du groupe {1} n’est ouverte en grand, la référence {2} est à {3} sur {4}&#xa0;; ouvrez-la et réglez les autres sur elle</translation>
     </message>
     <message>
         <source>no valve of the job is called &quot;{1}&quot;; type its tag or its number</source>
-        <translation>aucune vanne du chantier ne s’appelle « {1} » ; tapez son repère ou son numéro</translation>
+        <translation>aucune vanne du chantier ne s’appelle «&#xa0;{1}&#xa0;»&#xa0;; tapez son repère ou son numéro</translation>
     </message>
     <message>
         <source>no valve of the route is called &quot;{1}&quot;; type its tag or its number</source>
-        <translation>aucune vanne de la tournée ne s’appelle « {1} » ; tapez son repère ou son numéro</translation>
+        <translation>aucune vanne de la tournée ne s’appelle «&#xa0;{1}&#xa0;»&#xa0;; tapez son repère ou son numéro</translation>
     </message>
     <message>
         <source>no valve of this group is fully open; open the one of the reference and match the others to it</source>
-        <translation>aucune vanne de ce groupe n’est ouverte en grand ; ouvrez celle de la référence et réglez les autres sur elle</translation>
+        <translation>aucune vanne de ce groupe n’est ouverte en grand&#xa0;; ouvrez celle de la référence et réglez les autres sur elle</translation>
     </message>
     <message>
         <source>no workbook is open; open one or make a new job</source>
-        <translation>aucun classeur n’est ouvert ; ouvrez-en un ou créez un chantier</translation>
+        <translation>aucun classeur n’est ouvert&#xa0;; ouvrez-en un ou créez un chantier</translation>
     </message>
     <message>
         <source>none claimed</source>
@@ -2789,31 +2785,31 @@
     </message>
     <message>
         <source>not read in this round: {1} of {2} terminals ({3}); read them</source>
-        <translation>non mesurés à ce passage : {1} terminaux sur {2} ({3}) ; mesurez-les</translation>
+        <translation>non mesurés à ce passage&#xa0;: {1} terminaux sur {2} ({3})&#xa0;; mesurez-les</translation>
     </message>
     <message>
         <source>not read yet; read it, or mark it as unreadable with the reason</source>
-        <translation>pas encore mesuré ; mesurez, ou marquez illisible avec le motif</translation>
+        <translation>pas encore mesuré&#xa0;; mesurez, ou marquez illisible avec le motif</translation>
     </message>
     <message>
         <source>not read; stop the pump, read both gauges and enter them as pumps off</source>
-        <translation>non lu ; arrêtez la pompe, lisez les deux manomètres et saisissez-les comme pompes arrêtées</translation>
+        <translation>non lu&#xa0;; arrêtez la pompe, lisez les deux manomètres et saisissez-les comme pompes arrêtées</translation>
     </message>
     <message>
         <source>not trusted: its chain does not lead to a certificate you gave; ask the signer&apos;s firm for its root certificate</source>
-        <translation>pas de confiance : sa chaîne ne mène à aucun certificat que vous avez donné ; demandez à la société son certificat racine</translation>
+        <translation>pas de confiance&#xa0;: sa chaîne ne mène à aucun certificat que vous avez donné&#xa0;; demandez à la société son certificat racine</translation>
     </message>
     <message>
         <source>not trusted: no root certificate was given; give that of the signer&apos;s firm as PEM</source>
-        <translation>pas de confiance : aucun certificat racine donné ; donnez celui de la société du signataire en PEM</translation>
+        <translation>pas de confiance&#xa0;: aucun certificat racine donné&#xa0;; donnez celui de la société du signataire en PEM</translation>
     </message>
     <message>
         <source>not trusted: nobody else vouches for the name; compare the fingerprint {1} with the signer</source>
-        <translation>pas de confiance : personne d’autre ne garantit le nom ; comparez l’empreinte {1} avec le signataire</translation>
+        <translation>pas de confiance&#xa0;: personne d’autre ne garantit le nom&#xa0;; comparez l’empreinte {1} avec le signataire</translation>
     </message>
     <message>
         <source>nothing has been read yet; take a survey with every valve fully open</source>
-        <translation>rien n’a encore été mesuré ; faites un relevé avec toutes les vannes ouvertes en grand</translation>
+        <translation>rien n’a encore été mesuré&#xa0;; faites un relevé avec toutes les vannes ouvertes en grand</translation>
     </message>
     <message>
         <source>nothing is left to choose from merging</source>
@@ -2825,127 +2821,123 @@
     </message>
     <message>
         <source>nothing was read at setting {1} yet; type the dp read there, then hold</source>
-        <translation>rien n’a encore été mesuré au réglage {1} ; tapez la Δp lue là, puis tenez</translation>
+        <translation>rien n’a encore été mesuré au réglage {1}&#xa0;; tapez la Δp mesurée là, puis tenez</translation>
     </message>
     <message>
         <source>nothing was read here, so its circuit is only known by design; read it</source>
-        <translation>rien n’a été mesuré ici, son circuit n’est donc connu que par le calcul ; mesurez-le</translation>
+        <translation>rien n’a été mesuré ici, son circuit n’est donc connu que par le calcul&#xa0;; mesurez-le</translation>
     </message>
     <message>
         <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} = {3}: {4} % of the speed in round {5}</source>
-        <translation>n₂/n₁ = Q nominal / Q où réseau et courbe se coupent = {1} / {2} = {3} : {4} % de la vitesse au passage {5}</translation>
+        <translation>n₂/n₁ = Q nominal / Q où réseau et courbe se coupent = {1} / {2} = {3}&#xa0;: {4}&#xa0;% de la vitesse au passage {5}</translation>
     </message>
     <message>
         <source>of target spreads over {1} % in the group {2}, more than {3} %; match the group again</source>
-        <translation>de la cible se disperse de {1} % dans le groupe {2}, plus que {3} % ; réglez de nouveau le groupe</translation>
+        <translation>de la cible se disperse de {1}&#xa0;% dans le groupe {2}, plus que {3}&#xa0;%&#xa0;; réglez de nouveau le groupe</translation>
     </message>
     <message>
         <source>one of its readings does not fit the others: {1} in round {2}, expected {3} (z {4}); read it again now, that tells which one it is</source>
-        <translation>une de ses mesures ne colle pas aux autres : {1} au passage {2}, attendu {3} (z {4}) ; remesurez-la maintenant, cela dira laquelle</translation>
+        <translation>une de ses mesures ne colle pas aux autres&#xa0;: {1} au passage {2}, attendu {3} (z {4})&#xa0;; remesurez-la maintenant, cela dira laquelle</translation>
     </message>
     <message>
         <source>only a practice job answers by itself; read the meter and type what it shows</source>
-        <translation>seul un chantier d’exercice répond tout seul ; lisez l’appareil et tapez ce qu’il montre</translation>
+        <translation>seul un chantier d’exercice répond tout seul&#xa0;; lisez l’appareil et tapez ce qu’il montre</translation>
     </message>
     <message>
         <source>open for changes by {1} on {2} since {3} (process {4}), so it can only be read here; close it there first</source>
-        <translation>ouvert en modification par {1} sur {2} depuis {3} (processus {4}), donc seulement lisible ici ; fermez-le d’abord là-bas</translation>
+        <translation>ouvert en modification par {1} sur {2} depuis {3} (processus {4}), donc seulement lisible ici&#xa0;; fermez-le d’abord là-bas</translation>
     </message>
     <message>
         <source>outside {3} % around their target share: {1} of {2} branches ({4}), the farthest is {5} with {6} % of target; adjust them</source>
-        <translation>hors de {3} % autour de leur part cible : {1} branches sur {2} ({4}), la plus éloignée est {5} avec {6} % de la cible ; réglez-les</translation>
+        <translation>hors de {3}&#xa0;% autour de leur part cible&#xa0;: {1} branches sur {2} ({4}), la plus éloignée est {5} avec {6}&#xa0;% de la cible&#xa0;; réglez-les</translation>
     </message>
     <message>
         <source>outside {3} to {4} % of design flow: {1} of {2} terminals ({5}), the farthest is {6} with {7} %; bring the total to design flow or record why not</source>
-        <translation>hors de {3} à {4} % du débit nominal : {1} terminaux sur {2} ({5}), le plus éloigné est {6} avec {7} % ; amenez le total au nominal ou notez pourquoi non</translation>
+        <translation>hors de {3} à {4}&#xa0;% du débit nominal&#xa0;: {1} terminaux sur {2} ({5}), le plus éloigné est {6} avec {7}&#xa0;%&#xa0;; amenez le total au nominal ou notez pourquoi non</translation>
     </message>
     <message>
         <source>power from slip is rough: the plate&apos;s slip may be off by 20 %; use a stroboscope good to 1 rpm</source>
-        <translation>la puissance par glissement est grossière : le glissement de plaque peut être faux de 20 % ; prenez un stroboscope à 1 tr/min près</translation>
+        <translation>la puissance par glissement est grossière&#xa0;: le glissement de plaque peut être faux de 20&#xa0;%&#xa0;; prenez un stroboscope à 1 tr/min près</translation>
     </message>
     <message>
         <source>power into the water over shaft power is {1} %, outside 20 to 90 %; check flow, head and motor readings</source>
-        <translation>la puissance à l’eau sur la puissance à l’arbre est {1} %, hors de 20 à 90 % ; vérifiez débit, hauteur et mesures du moteur</translation>
+        <translation>la puissance à l’eau sur la puissance à l’arbre est {1}&#xa0;%, hors de 20 à 90&#xa0;%&#xa0;; vérifiez débit, hauteur et mesures du moteur</translation>
     </message>
     <message>
         <source>pressure falls to {1} below the surrounding air here while the pump runs, so air is drawn in at any leak; raise the fill pressure, or move the vessel to the pump&apos;s suction</source>
-        <translation>la pression tombe ici à {1} sous l’air ambiant pompe en marche, de l’air entre donc à toute fuite ; montez la pression de remplissage, ou placez le vase à l’aspiration de la pompe</translation>
+        <translation>la pression tombe ici à {1} sous l’air ambiant pompe en marche, de l’air entre donc à toute fuite&#xa0;; montez la pression de remplissage, ou placez le vase à l’aspiration de la pompe</translation>
     </message>
     <message>
         <source>proved: every valve on the index path {1} fully open, one in every group, and the pump&apos;s discharge valve</source>
-        <translation>prouvé : chaque vanne du chemin défavorisé {1} ouverte en grand, une par groupe, et la vanne de refoulement de la pompe</translation>
+        <translation>prouvé&#xa0;: chaque vanne du chemin défavorisé {1} ouverte en grand, une par groupe, et la vanne de refoulement de la pompe</translation>
     </message>
     <message>
         <source>r  read more than once; the mean counts</source>
-        <translation>r  mesuré plus d’une fois ; la moyenne compte</translation>
+        <translation>r  mesuré plus d’une fois&#xa0;; la moyenne compte</translation>
     </message>
     <message>
         <source>read again it takes {1}, {2} % of the {3} reported; find out why, a sample of which more than 10 % deviates calls for reading all again</source>
-        <translation>remesurée elle prend {1}, {2} % des {3} rapportés ; trouvez pourquoi, un échantillon dont plus de 10 % s’écarte demande de tout remesurer</translation>
+        <translation>remesurée elle prend {1}, {2}&#xa0;% des {3} rapportés&#xa0;; trouvez pourquoi, un échantillon dont plus de 10&#xa0;% s’écarte demande de tout remesurer</translation>
     </message>
     <message>
         <source>read the dp of this valve as it stands; the largest uncertainty of a share falls by {1} %</source>
-        <translation>mesurez la Δp de cette vanne telle qu’elle est ; la plus grande incertitude d’une part baisse de {1} %</translation>
+        <translation>mesurez la Δp de cette vanne telle qu’elle est&#xa0;; la plus grande incertitude d’une part baisse de {1}&#xa0;%</translation>
     </message>
     <message>
         <source>read this valve again as it stands; the largest uncertainty of a share falls by {1} %</source>
-        <translation>remesurez cette vanne telle qu’elle est ; la plus grande incertitude d’une part baisse de {1} %</translation>
+        <translation>remesurez cette vanne telle qu’elle est&#xa0;; la plus grande incertitude d’une part baisse de {1}&#xa0;%</translation>
     </message>
     <message>
         <source>record {1} of the journal does not follow from those before it; the file was changed by another program or is damaged, open a copy from before</source>
-        <translation>l’enregistrement {1} du journal ne suit pas les précédents ; le fichier a été changé par un autre programme ou est endommagé, ouvrez une copie antérieure</translation>
+        <translation>l’enregistrement {1} du journal ne suit pas les précédents&#xa0;; le fichier a été changé par un autre programme ou est endommagé, ouvrez une copie antérieure</translation>
     </message>
     <message>
         <source>round {1} has a reading number {2} already; give this one the next number</source>
-        <translation>le passage {1} a déjà une mesure numéro {2} ; donnez à celle-ci le numéro suivant</translation>
+        <translation>le passage {1} a déjà une mesure numéro {2}&#xa0;; donnez à celle-ci le numéro suivant</translation>
     </message>
     <message>
         <source>round {1} has no open comment, so nobody would know what to correct; comment on a cell first</source>
-        <translation>le passage {1} n’a pas de commentaire ouvert, personne ne saurait donc quoi corriger ; commentez d’abord une cellule</translation>
+        <translation>le passage {1} n’a pas de commentaire ouvert, personne ne saurait donc quoi corriger&#xa0;; commentez d’abord une cellule</translation>
     </message>
     <message>
         <source>round {1} is &quot;{2}&quot; in an earlier row; write the same kind in all its rows</source>
-        <translation>le passage {1} est « {2} » dans une ligne antérieure ; écrivez le même type dans toutes ses lignes</translation>
+        <translation>le passage {1} est «&#xa0;{2}&#xa0;» dans une ligne antérieure&#xa0;; écrivez le même type dans toutes ses lignes</translation>
     </message>
     <message>
         <source>round {1} is accepted and takes no more changes; open a new round</source>
-        <translation>le passage {1} est accepté et n’admet plus de changement ; ouvrez un nouveau passage</translation>
+        <translation>le passage {1} est accepté et n’admet plus de changement&#xa0;; ouvrez un nouveau passage</translation>
     </message>
     <message>
         <source>round {1} is accepted and takes no more readings; open a new round</source>
-        <translation>le passage {1} est accepté et n’admet plus de mesures ; ouvrez un nouveau passage</translation>
+        <translation>le passage {1} est accepté et n’admet plus de mesures&#xa0;; ouvrez un nouveau passage</translation>
     </message>
     <message>
         <source>round {1} is closed already; open a new round</source>
-        <translation>le passage {1} est déjà clos ; ouvrez un nouveau passage</translation>
+        <translation>le passage {1} est déjà clos&#xa0;; ouvrez un nouveau passage</translation>
     </message>
     <message>
         <source>round {1} is closed and takes only corrections of its readings; open a new round for new readings</source>
-        <translation>le passage {1} est clos et n’admet que des corrections de ses mesures ; ouvrez un nouveau passage pour de nouvelles mesures</translation>
+        <translation>le passage {1} est clos et n’admet que des corrections de ses mesures&#xa0;; ouvrez un nouveau passage pour de nouvelles mesures</translation>
     </message>
     <message>
         <source>round {1} is sent by nobody; say who works at this desk, Round, Person</source>
-        <translation>le passage {1} n’est envoyé par personne ; dites qui travaille à ce poste, Passage, Personne</translation>
+        <translation>le passage {1} n’est envoyé par personne&#xa0;; dites qui travaille à ce poste, Passage, Personne</translation>
     </message>
     <message>
         <source>round {1} is still open; close it before opening the next</source>
-        <translation>le passage {1} est encore ouvert ; closez-le avant d’ouvrir le suivant</translation>
-    </message>
-    <message>
-        <source>round {1} is {2} and takes no further readings; record them in a new round</source>
-        <translation>le passage {1} est {2} et n’admet plus de mesures ; notez-les dans un nouveau passage</translation>
+        <translation>le passage {1} est encore ouvert&#xa0;; closez-le avant d’ouvrir le suivant</translation>
     </message>
     <message>
         <source>round {1} stands twice; keep one row for it</source>
-        <translation>le passage {1} figure deux fois ; gardez une ligne</translation>
+        <translation>le passage {1} figure deux fois&#xa0;; gardez une ligne</translation>
     </message>
     <message>
         <source>rounds that are not accepted: {1}; have them accepted or give the reason</source>
-        <translation>passages non acceptés : {1} ; faites-les accepter ou donnez le motif</translation>
+        <translation>passages non acceptés&#xa0;: {1}&#xa0;; faites-les accepter ou donnez le motif</translation>
     </message>
     <message>
         <source>row {1} is named, but its table has {2} rows; give the number of one, the first is 1</source>
-        <translation>la ligne {1} est nommée, mais sa table a {2} lignes ; donnez un numéro valable, le premier est 1</translation>
+        <translation>la ligne {1} est nommée, mais sa table a {2} lignes&#xa0;; donnez un numéro valable, le premier est 1</translation>
     </message>
     <message>
         <source>s  flow is the sum of the branches behind it</source>
@@ -2953,23 +2945,23 @@
     </message>
     <message>
         <source>self-acting valves that work outside their range: {1} ({2}); bring their dp into the range</source>
-        <translation>vannes automatiques hors de leur plage : {1} ({2}) ; ramenez leur Δp dans la plage</translation>
+        <translation>vannes automatiques hors de leur plage&#xa0;: {1} ({2})&#xa0;; ramenez leur Δp dans la plage</translation>
     </message>
     <message>
         <source>setting {1} is outside the valve&apos;s scale, {2} to {3}; give a setting on the scale</source>
-        <translation>le réglage {1} est hors de l’échelle de la vanne, {2} à {3} ; donnez un réglage de l’échelle</translation>
+        <translation>le réglage {1} est hors de l’échelle de la vanne, {2} à {3}&#xa0;; donnez un réglage de l’échelle</translation>
     </message>
     <message>
         <source>setting {1} lies outside the valve&apos;s table, {2} to {3}, so there is no flow; correct the setting</source>
-        <translation>le réglage {1} est hors de la table de vanne, {2} à {3}, il n’y a donc pas de débit ; corrigez le réglage</translation>
+        <translation>le réglage {1} est hors de la table de vanne, {2} à {3}, il n’y a donc pas de débit&#xa0;; corrigez le réglage</translation>
     </message>
     <message>
         <source>setting {1} stands twice in the valve table; keep one row for it</source>
-        <translation>le réglage {1} figure deux fois dans la table de vanne ; gardez une ligne</translation>
+        <translation>le réglage {1} figure deux fois dans la table de vanne&#xa0;; gardez une ligne</translation>
     </message>
     <message>
         <source>shut this valve for a moment, read the dp across it and set it back to {1}: it shows the head available here; the largest uncertainty of a share falls by {2} %</source>
-        <translation>fermez un instant cette vanne, lisez la Δp à ses bornes et remettez-la à {1} : elle montre la hauteur disponible ici ; la plus grande incertitude d’une part baisse de {2} %</translation>
+        <translation>fermez un instant cette vanne, mesurez la Δp à ses bornes et remettez-la à {1}&#xa0;: elle montre la hauteur disponible ici&#xa0;; la plus grande incertitude d’une part baisse de {2}&#xa0;%</translation>
     </message>
     <message>
         <source>signed by</source>
@@ -2981,19 +2973,19 @@
     </message>
     <message>
         <source>solved with this impeller or speed the loop takes {1} % of design flow; the affinity laws do not hold for this loop, take the solved figure</source>
-        <translation>calculée avec cette roue ou vitesse, la boucle prend {1} % du débit nominal ; les lois de similitude ne valent pas ici, prenez le chiffre calculé</translation>
+        <translation>calculée avec cette roue ou vitesse, la boucle prend {1}&#xa0;% du débit nominal&#xa0;; les lois de similitude ne valent pas ici, prenez le chiffre calculé</translation>
     </message>
     <message>
         <source>some design losses are far from what is read, so less is made of them all; check the schedule</source>
-        <translation>certaines pertes nominales sont loin des mesures, on s’y fie donc moins à toutes ; vérifiez la liste</translation>
+        <translation>certaines pertes nominales sont loin des mesures, on s’y fie donc moins à toutes&#xa0;; vérifiez la liste</translation>
     </message>
     <message>
         <source>some running pumps stand in series and some in parallel; mark all alike, or test each set by itself</source>
-        <translation>des pompes en marche sont en série et d’autres en parallèle ; marquez-les toutes pareil, ou essayez chaque ensemble seul</translation>
+        <translation>des pompes en marche sont en série et d’autres en parallèle&#xa0;; marquez-les toutes pareil, ou essayez chaque ensemble seul</translation>
     </message>
     <message>
         <source>something was added behind the last signature; do not rely on this file, ask for it again</source>
-        <translation>quelque chose a été ajouté après la dernière signature ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+        <translation>quelque chose a été ajouté après la dernière signature&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
     </message>
     <message>
         <source>strong enough at full speed</source>
@@ -3001,303 +2993,303 @@
     </message>
     <message>
         <source>terminals nearer to the limit of design flow than they can be read: {1} ({2}); read more accurately</source>
-        <translation>terminaux plus proches de la limite du débit nominal que la mesure ne distingue : {1} ({2}) ; mesurez plus précisément</translation>
+        <translation>terminaux plus proches de la limite du débit nominal que la mesure ne distingue&#xa0;: {1} ({2})&#xa0;; mesurez plus précisément</translation>
     </message>
     <message>
         <source>text stands beside a quoted cell; quote the whole cell and write a quotation mark within it twice</source>
-        <translation>du texte accompagne une cellule entre guillemets ; mettez toute la cellule entre guillemets et doublez-les à l’intérieur</translation>
+        <translation>du texte accompagne une cellule entre guillemets&#xa0;; mettez toute la cellule entre guillemets et doublez-les à l’intérieur</translation>
     </message>
     <message>
         <source>the NPSH required at {1} is {2}; it must not be below zero, correct this row</source>
-        <translation>le NPSH requis à {1} est {2} ; il ne peut être sous zéro, corrigez cette ligne</translation>
+        <translation>le NPSH requis à {1} est {2}&#xa0;; il ne peut être sous zéro, corrigez cette ligne</translation>
     </message>
     <message>
         <source>the PDF already has fields for signatures; begin from a report without them</source>
-        <translation>le PDF a déjà des champs de signature ; partez d’un rapport sans eux</translation>
+        <translation>le PDF a déjà des champs de signature&#xa0;; partez d’un rapport sans eux</translation>
     </message>
     <message>
         <source>the PDF carries no signature, so nothing proves it; ask for the signed report</source>
-        <translation>le PDF ne porte pas de signature, rien ne le prouve donc ; demandez le rapport signé</translation>
+        <translation>le PDF ne porte pas de signature, rien ne le prouve donc&#xa0;; demandez le rapport signé</translation>
     </message>
     <message>
         <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
-        <translation>l’équilibrage du passage {1} et tout rapport signé dessus ne valent plus une fois ce changement fait ; rééquilibrez et signez un nouveau rapport</translation>
+        <translation>l’équilibrage du passage {1} et tout rapport signé dessus ne valent plus une fois ce changement fait&#xa0;; rééquilibrez et signez un nouveau rapport</translation>
     </message>
     <message>
         <source>the balancing device has no table, so its flow cannot be read; enter model, size and table</source>
-        <translation>l’organe d’équilibrage n’a pas de table, son débit est donc illisible ; saisissez modèle, taille et table</translation>
+        <translation>l’organe d’équilibrage n’a pas de table, son débit est donc illisible&#xa0;; saisissez modèle, taille et table</translation>
     </message>
     <message>
         <source>the cell is empty; give a value</source>
-        <translation>la cellule est vide ; donnez une valeur</translation>
+        <translation>la cellule est vide&#xa0;; donnez une valeur</translation>
     </message>
     <message>
         <source>the certificate of {1} begins on {2}; check this computer&apos;s clock or use another key</source>
-        <translation>le certificat de {1} débute le {2} ; vérifiez l’horloge de cet ordinateur ou prenez une autre clé</translation>
+        <translation>le certificat de {1} débute le {2}&#xa0;; vérifiez l’horloge de cet ordinateur ou prenez une autre clé</translation>
     </message>
     <message>
         <source>the certificate of {1} ended on {2}; ask its issuer for a new one</source>
-        <translation>le certificat de {1} a expiré le {2} ; demandez-en un nouveau à son émetteur</translation>
+        <translation>le certificat de {1} a expiré le {2}&#xa0;; demandez-en un nouveau à son émetteur</translation>
     </message>
     <message>
         <source>the certificate of {1} is not made for signing documents; use one with digital signature or non-repudiation among its uses</source>
-        <translation>le certificat de {1} n’est pas fait pour signer des documents ; prenez-en un avec signature numérique ou non-répudiation parmi ses usages</translation>
+        <translation>le certificat de {1} n’est pas fait pour signer des documents&#xa0;; prenez-en un avec signature numérique ou non-répudiation parmi ses usages</translation>
     </message>
     <message>
         <source>the changes of record {1} of the journal do not fit what was stored before; the file was changed by another program, open a copy from before</source>
-        <translation>les changements de l’enregistrement {1} du journal ne collent pas à ce qui précède ; le fichier a été changé par un autre programme, ouvrez une copie antérieure</translation>
+        <translation>les changements de l’enregistrement {1} du journal ne collent pas à ce qui précède&#xa0;; le fichier a été changé par un autre programme, ouvrez une copie antérieure</translation>
     </message>
     <message>
         <source>the changes of the other copy do not fit together ({1}), so nothing was taken over; verify both files</source>
-        <translation>les changements de l’autre copie ne vont pas ensemble ({1}), rien n’a donc été repris ; vérifiez les deux fichiers</translation>
+        <translation>les changements de l’autre copie ne vont pas ensemble ({1}), rien n’a donc été repris&#xa0;; vérifiez les deux fichiers</translation>
     </message>
     <message>
         <source>the circuit has no design flow; ask the designer and enter it</source>
-        <translation>le circuit n’a pas de débit nominal ; demandez au concepteur et saisissez-le</translation>
+        <translation>le circuit n’a pas de débit nominal&#xa0;; demandez au concepteur et saisissez-le</translation>
     </message>
     <message>
         <source>the coefficient at setting {1} is {2}; only the lowest setting may have 0, all others must be above 0</source>
-        <translation>le coefficient au réglage {1} est {2} ; seul le plus petit réglage peut avoir 0, les autres doivent dépasser 0</translation>
+        <translation>le coefficient au réglage {1} est {2}&#xa0;; seul le plus petit réglage peut avoir 0, les autres doivent dépasser 0</translation>
     </message>
     <message>
         <source>the coefficient falls from {1} to {2} between settings {3} and {4}; correct the table, a valve passes more as it opens</source>
-        <translation>le coefficient baisse de {1} à {2} entre les réglages {3} et {4} ; corrigez la table, une vanne passe plus en s’ouvrant</translation>
+        <translation>le coefficient baisse de {1} à {2} entre les réglages {3} et {4}&#xa0;; corrigez la table, une vanne passe plus en s’ouvrant</translation>
     </message>
     <message>
         <source>the column &quot;{1}&quot; has no unit; write it without brackets</source>
-        <translation>la colonne « {1} » n’a pas d’unité ; écrivez-la sans crochets</translation>
+        <translation>la colonne «&#xa0;{1}&#xa0;» n’a pas d’unité&#xa0;; écrivez-la sans crochets</translation>
     </message>
     <message>
         <source>the column &quot;{1}&quot; is missing; add it to the header row</source>
-        <translation>la colonne « {1} » manque ; ajoutez-la à l’en-tête</translation>
+        <translation>la colonne «&#xa0;{1}&#xa0;» manque&#xa0;; ajoutez-la à l’en-tête</translation>
     </message>
     <message>
         <source>the column &quot;{1}&quot; is not known; did you mean &quot;{2}&quot;? Known are: {3}</source>
-        <translation>la colonne « {1} » est inconnue ; vouliez-vous « {2} » ? Connues : {3}</translation>
+        <translation>la colonne «&#xa0;{1}&#xa0;» est inconnue&#xa0;; vouliez-vous «&#xa0;{2}&#xa0;»&#xa0;? Connues&#xa0;: {3}</translation>
     </message>
     <message>
         <source>the column &quot;{1}&quot; needs its unit in brackets; use one of {2}</source>
-        <translation>la colonne « {1} » demande son unité entre crochets ; prenez l’une de {2}</translation>
+        <translation>la colonne «&#xa0;{1}&#xa0;» demande son unité entre crochets&#xa0;; prenez l’une de {2}</translation>
     </message>
     <message>
         <source>the column &quot;{1}&quot; stands twice; keep one of them</source>
-        <translation>la colonne « {1} » figure deux fois ; gardez-en une</translation>
+        <translation>la colonne «&#xa0;{1}&#xa0;» figure deux fois&#xa0;; gardez-en une</translation>
     </message>
     <message>
         <source>the currents of the phases differ by {1} % of their mean, more than {2} %; have the motor and its supply checked by a licensed electrician</source>
-        <translation>les intensités des phases diffèrent de {1} % de leur moyenne, plus de {2} % ; faites contrôler moteur et alimentation par un électricien habilité</translation>
+        <translation>les intensités des phases diffèrent de {1}&#xa0;% de leur moyenne, plus de {2}&#xa0;%&#xa0;; faites contrôler moteur et alimentation par un électricien habilité</translation>
     </message>
     <message>
         <source>the curve is flat here: the uncertainty of the head makes the flow {1} to {2}; use a meter or the sum of the terminals</source>
-        <translation>la courbe est plate ici : l’incertitude de la hauteur donne un débit de {1} à {2} ; prenez un débitmètre ou la somme des terminaux</translation>
+        <translation>la courbe est plate ici&#xa0;: l’incertitude de la hauteur donne un débit de {1} à {2}&#xa0;; prenez un débitmètre ou la somme des terminaux</translation>
     </message>
     <message>
         <source>the curve of the {1} impeller does not lie below that of the {2} impeller; check the diameters of these rows</source>
-        <translation>la courbe de la roue {1} n’est pas sous celle de la roue {2} ; vérifiez les diamètres de ces lignes</translation>
+        <translation>la courbe de la roue {1} n’est pas sous celle de la roue {2}&#xa0;; vérifiez les diamètres de ces lignes</translation>
     </message>
     <message>
         <source>the density is {1} kg/m3; it must be above 0</source>
-        <translation>la masse volumique est {1} kg/m3 ; elle doit dépasser 0</translation>
+        <translation>la masse volumique est {1} kg/m3&#xa0;; elle doit dépasser 0</translation>
     </message>
     <message>
         <source>the design flow is not known; enter it, its losses are stated at that flow</source>
-        <translation>le débit nominal est inconnu ; saisissez-le, ses pertes sont données à ce débit</translation>
+        <translation>le débit nominal est inconnu&#xa0;; saisissez-le, ses pertes sont données à ce débit</translation>
     </message>
     <message>
         <source>the device has {1} diameters of straight pipe before and {2} behind it and needs {3} and {4}; its flow is {5} % less certain, move it or say so in the report</source>
-        <translation>l’organe a {1} diamètres de tube droit en amont et {2} en aval, il en demande {3} et {4} ; son débit est {5} % moins sûr, déplacez-le ou dites-le dans le rapport</translation>
+        <translation>l’organe a {1} diamètres de tube droit en amont et {2} en aval, il en demande {3} et {4}&#xa0;; son débit est {5}&#xa0;% moins sûr, déplacez-le ou dites-le dans le rapport</translation>
     </message>
     <message>
         <source>the diameter lies beyond the smallest curve of the family; ask the maker before cutting</source>
-        <translation>le diamètre dépasse la plus petite courbe de la famille ; demandez au fabricant avant de couper</translation>
+        <translation>le diamètre dépasse la plus petite courbe de la famille&#xa0;; demandez au fabricant avant de couper</translation>
     </message>
     <message>
         <source>the discharge gauge shows {1} less than the suction gauge; swap the readings, or check that the pump turns the right way and its valves are open</source>
-        <translation>le manomètre de refoulement montre {1} de moins que celui d’aspiration ; échangez les lectures, ou vérifiez que la pompe tourne dans le bon sens et que ses vannes sont ouvertes</translation>
+        <translation>le manomètre de refoulement montre {1} de moins que celui d’aspiration&#xa0;; échangez les lectures, ou vérifiez que la pompe tourne dans le bon sens et que ses vannes sont ouvertes</translation>
     </message>
     <message>
         <source>the discharge valve of this pump stands at {1}, not fully open at {2}; open it and trim or slow the pump, or claim an exception</source>
-        <translation>la vanne de refoulement de cette pompe est à {1}, pas ouverte en grand à {2} ; ouvrez-la et rognez ou ralentissez la pompe, ou invoquez une exception</translation>
+        <translation>la vanne de refoulement de cette pompe est à {1}, pas ouverte en grand à {2}&#xa0;; ouvrez-la et rognez ou ralentissez la pompe, ou invoquez une exception</translation>
     </message>
     <message>
         <source>the dp of the set-point is not entered; enter what the sensor read</source>
-        <translation>la Δp de la consigne n’est pas saisie ; saisissez ce que le capteur a lu</translation>
+        <translation>la Δp de la consigne n’est pas saisie&#xa0;; saisissez ce que le capteur a lu</translation>
     </message>
     <message>
         <source>the dp range of this self-acting valve is not entered; enter it, it is what is verified</source>
-        <translation>la plage de Δp de cette vanne automatique n’est pas saisie ; saisissez-la, c’est elle qu’on vérifie</translation>
+        <translation>la plage de Δp de cette vanne automatique n’est pas saisie&#xa0;; saisissez-la, c’est elle qu’on vérifie</translation>
     </message>
     <message>
         <source>the dp range of this self-acting valve is not known; enter minimum_dp in its valve table</source>
-        <translation>la plage de Δp de cette vanne automatique est inconnue ; saisissez minimum_dp dans sa table de vanne</translation>
+        <translation>la plage de Δp de cette vanne automatique est inconnue&#xa0;; saisissez minimum_dp dans sa table de vanne</translation>
     </message>
     <message>
         <source>the drive&apos;s losses are not known and are left out; enter its efficiency</source>
-        <translation>les pertes du variateur sont inconnues et omises ; saisissez son rendement</translation>
+        <translation>les pertes du variateur sont inconnues et omises&#xa0;; saisissez son rendement</translation>
     </message>
     <message>
         <source>the efficiency at {1} is {2} %; it must lie between 0 and 100 %, correct this row</source>
-        <translation>le rendement à {1} est {2} % ; il doit être entre 0 et 100 %, corrigez cette ligne</translation>
+        <translation>le rendement à {1} est {2}&#xa0;%&#xa0;; il doit être entre 0 et 100&#xa0;%, corrigez cette ligne</translation>
     </message>
     <message>
         <source>the exponent of the loss is {1}; it must lie between 1 and 4, water has 1.7 to 2</source>
-        <translation>l’exposant de la perte est {1} ; il doit être entre 1 et 4, l’eau a 1.7 à 2</translation>
+        <translation>l’exposant de la perte est {1}&#xa0;; il doit être entre 1 et 4, l’eau a 1.7 à 2</translation>
     </message>
     <message>
         <source>the factor on the pump curve is {1}; it must be above 0</source>
-        <translation>le facteur sur la courbe est {1} ; il doit dépasser 0</translation>
+        <translation>le facteur sur la courbe est {1}&#xa0;; il doit dépasser 0</translation>
     </message>
     <message>
         <source>the file &quot;{1}&quot; has more than {2} MB; make it smaller</source>
-        <translation>le fichier « {1} » dépasse {2} MB ; réduisez-le</translation>
+        <translation>le fichier «&#xa0;{1}&#xa0;» dépasse {2} Mo&#xa0;; réduisez-le</translation>
     </message>
     <message>
         <source>the file has {1} MB, more than the {2} MB that a table may have; split it or correct it</source>
-        <translation>le fichier fait {1} MB, plus que les {2} MB d’une table ; coupez-le ou corrigez-le</translation>
+        <translation>le fichier fait {1} Mo, plus que les {2} Mo d’une table&#xa0;; coupez-le ou corrigez-le</translation>
     </message>
     <message>
         <source>the file holds no key with its own certificate; export both together</source>
-        <translation>le fichier ne contient pas de clé avec son certificat ; exportez les deux ensemble</translation>
+        <translation>le fichier ne contient pas de clé avec son certificat&#xa0;; exportez les deux ensemble</translation>
     </message>
     <message>
         <source>the file is empty, so nothing can be read from it; open a copy of it</source>
-        <translation>le fichier est vide, rien n’y est lisible ; ouvrez-en une copie</translation>
+        <translation>le fichier est vide, rien n’y est lisible&#xa0;; ouvrez-en une copie</translation>
     </message>
     <message>
         <source>the file is empty; give it a header row and data</source>
-        <translation>le fichier est vide ; donnez-lui un en-tête et des données</translation>
+        <translation>le fichier est vide&#xa0;; donnez-lui un en-tête et des données</translation>
     </message>
     <message>
         <source>the file is missing; put it into the folder</source>
-        <translation>le fichier manque ; mettez-le dans le dossier</translation>
+        <translation>le fichier manque&#xa0;; mettez-le dans le dossier</translation>
     </message>
     <message>
         <source>the file is not UTF-8 (it looks like UTF-16); save it as &quot;CSV UTF-8&quot;</source>
-        <translation>le fichier n’est pas en UTF-8 (il ressemble à UTF-16) ; enregistrez-le en « CSV UTF-8 »</translation>
+        <translation>le fichier n’est pas en UTF-8 (il ressemble à UTF-16)&#xa0;; enregistrez-le en «&#xa0;CSV UTF-8&#xa0;»</translation>
     </message>
     <message>
         <source>the file was last changed by a newer program and can only be read; to change it, install version {1} or later</source>
-        <translation>le fichier a été changé par un programme plus récent et ne peut qu’être lu ; pour le changer, installez la version {1} ou ultérieure</translation>
+        <translation>le fichier a été changé par un programme plus récent et ne peut qu’être lu&#xa0;; pour le changer, installez la version {1} ou ultérieure</translation>
     </message>
     <message>
         <source>the fill pressure is not entered, so only differences of pressure are right; read it at the expansion vessel with the pumps off and enter it in Job</source>
-        <translation>la pression de remplissage n’est pas saisie, seules les différences de pression sont donc justes ; lisez-la au vase d’expansion pompes arrêtées et saisissez-la dans Chantier</translation>
+        <translation>la pression de remplissage n’est pas saisie, seules les différences de pression sont donc justes&#xa0;; lisez-la au vase d’expansion pompes arrêtées et saisissez-la dans Chantier</translation>
     </message>
     <message>
         <source>the final flow is {1} % of design, outside {2} to {3} %; adjust it, or list the deficiency that keeps it there, the report cannot be signed before</source>
-        <translation>le débit final est {1} % du nominal, hors de {2} à {3} % ; réglez-le, ou notez la réserve qui l’y retient, le rapport ne peut être signé avant</translation>
+        <translation>le débit final est {1}&#xa0;% du nominal, hors de {2} à {3}&#xa0;%&#xa0;; réglez-le, ou notez la réserve qui l’y retient, le rapport ne peut être signé avant</translation>
     </message>
     <message>
         <source>the first signer allowed no later change, yet there is one; do not rely on this file, ask for it again</source>
-        <translation>le premier signataire n’admettait aucun changement, or il y en a un ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+        <translation>le premier signataire n’admettait aucun changement, or il y en a un&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
     </message>
     <message>
         <source>the flow at the same pump head changed by {1} % since round {2}, with no valve moved; look for air, clogged strainers or moving control valves</source>
-        <translation>le débit à même hauteur de pompe a changé de {1} % depuis le passage {2}, sans vanne manœuvrée ; cherchez de l’air, des filtres encrassés ou des vannes de régulation mobiles</translation>
+        <translation>le débit à même hauteur de pompe a changé de {1}&#xa0;% depuis le passage {2}, sans vanne manœuvrée&#xa0;; cherchez de l’air, des filtres encrassés ou des vannes de régulation mobiles</translation>
     </message>
     <message>
         <source>the flow coefficient is Kv {1}; it must be a number of 0 (shut) or more, correct the setting</source>
-        <translation>le coefficient de débit est Kv {1} ; il doit être un nombre de 0 (fermée) ou plus, corrigez le réglage</translation>
+        <translation>le coefficient de débit est Kv {1}&#xa0;; il doit être un nombre de 0 (fermée) ou plus, corrigez le réglage</translation>
     </message>
     <message>
         <source>the flow of the group {1} rose from {2} to {3} when valves in it were only closed, which cannot be; read it again</source>
-        <translation>le débit du groupe {1} est monté de {2} à {3} quand des vannes s’y fermaient seulement, ce qui est impossible ; remesurez-le</translation>
+        <translation>le débit du groupe {1} est monté de {2} à {3} quand des vannes s’y fermaient seulement, ce qui est impossible&#xa0;; remesurez-le</translation>
     </message>
     <message>
         <source>the flow read at the pump is {1}, the terminals add up to {2}; check the meter and look for an open bypass</source>
-        <translation>le débit lu à la pompe est {1}, les terminaux font {2} ; vérifiez l’appareil et cherchez un by-pass ouvert</translation>
+        <translation>le débit mesuré à la pompe est {1}, les terminaux font {2}&#xa0;; vérifiez l’appareil et cherchez un by-pass ouvert</translation>
     </message>
     <message>
         <source>the fluid of the job cannot be used, so all flows are computed for water at 20 C; correct kind, concentration and temperature</source>
-        <translation>le fluide du chantier est inutilisable, tous les débits sont donc calculés pour l’eau à 20 C ; corrigez nature, concentration et température</translation>
+        <translation>le fluide du chantier est inutilisable, tous les débits sont donc calculés pour l’eau à 20 C&#xa0;; corrigez nature, concentration et température</translation>
     </message>
     <message>
         <source>the folder cannot be made ({1}); choose a place that can be written</source>
-        <translation>le dossier ne peut être créé ({1}) ; choisissez un lieu accessible en écriture</translation>
+        <translation>le dossier ne peut être créé ({1})&#xa0;; choisissez un lieu accessible en écriture</translation>
     </message>
     <message>
         <source>the folder or the file cannot be written, so the job can only be read; copy the file to a place of your own to change it</source>
-        <translation>le dossier ou le fichier n’est pas accessible en écriture, le chantier ne peut donc qu’être lu ; copiez le fichier chez vous pour le changer</translation>
+        <translation>le dossier ou le fichier n’est pas accessible en écriture, le chantier ne peut donc qu’être lu&#xa0;; copiez le fichier chez vous pour le changer</translation>
     </message>
     <message>
         <source>the form of the energy code&apos;s clause is not chosen, the one with 10 hp and 3 hp is tested; choose it on the page Energy Code of Pump</source>
-        <translation>la forme de l’article du code énergétique n’est pas choisie, on teste celle à 10 hp et 3 hp ; choisissez-la à la page Code énergie de Pompe</translation>
+        <translation>la forme de l’article du code énergétique n’est pas choisie, on teste celle à 10 hp et 3 hp&#xa0;; choisissez-la à la page Code énergétique de Pompe</translation>
     </message>
     <message>
         <source>the gauges of {1} show a rise of {2}; it was stored</source>
-        <translation>les manomètres de {1} montrent une différence de {2} ; elle est enregistrée</translation>
+        <translation>les manomètres de {1} montrent une différence de {2}&#xa0;; elle est enregistrée</translation>
     </message>
     <message>
         <source>the group of this valve has no reference yet; read its members in a survey first</source>
-        <translation>le groupe de cette vanne n’a pas encore de référence ; mesurez d’abord ses membres dans un relevé</translation>
+        <translation>le groupe de cette vanne n’a pas encore de référence&#xa0;; mesurez d’abord ses membres dans un relevé</translation>
     </message>
     <message>
         <source>the handle stands at {1}, not where it was noted; the setting was corrected, check it</source>
-        <translation>la poignée est à {1}, pas où c’était noté ; le réglage a été corrigé, vérifiez-le</translation>
+        <translation>la poignée est à {1}, pas où c’était noté&#xa0;; le réglage a été corrigé, vérifiez-le</translation>
     </message>
     <message>
         <source>the head at shutoff lies outside the family of curves, the impeller is a first estimate; check the family</source>
-        <translation>la hauteur à débit nul est hors de la famille de courbes, la roue est une première estimation ; vérifiez la famille</translation>
+        <translation>la hauteur à débit nul est hors de la famille de courbes, la roue est une première estimation&#xa0;; vérifiez la famille</translation>
     </message>
     <message>
         <source>the head at shutoff says {1} of impeller and the record says {2}; check impeller, direction of turn, speed, wear and air before the curve is trusted</source>
-        <translation>la hauteur à débit nul indique une roue de {1} et l’enregistrement {2} ; vérifiez roue, sens de rotation, vitesse, usure et air avant de vous fier à la courbe</translation>
+        <translation>la hauteur à débit nul indique une roue de {1} et l’enregistrement {2}&#xa0;; vérifiez roue, sens de rotation, vitesse, usure et air avant de vous fier à la courbe</translation>
     </message>
     <message>
         <source>the head of {1} lies above the curve&apos;s {2} at shutoff, so the curve gives no flow; check gauges, speed and impeller</source>
-        <translation>la hauteur de {1} dépasse les {2} de la courbe à débit nul, la courbe ne donne donc pas de débit ; vérifiez manomètres, vitesse et roue</translation>
+        <translation>la hauteur de {1} dépasse les {2} de la courbe à débit nul, la courbe ne donne donc pas de débit&#xa0;; vérifiez manomètres, vitesse et roue</translation>
     </message>
     <message>
         <source>the head of {1} lies below the last point of the curve, so the curve gives no flow; get the maker&apos;s curve for this duty</source>
-        <translation>la hauteur de {1} est sous le dernier point de la courbe, la courbe ne donne donc pas de débit ; obtenez la courbe du fabricant pour ce point de fonctionnement</translation>
+        <translation>la hauteur de {1} est sous le dernier point de la courbe, la courbe ne donne donc pas de débit&#xa0;; obtenez la courbe du fabricant pour ce point de fonctionnement</translation>
     </message>
     <message>
         <source>the head required is {1} by one way and {2} by another; find out why before the pump is changed</source>
-        <translation>la hauteur requise est {1} par une voie et {2} par une autre ; trouvez pourquoi avant de changer la pompe</translation>
+        <translation>la hauteur requise est {1} par une voie et {2} par une autre&#xa0;; trouvez pourquoi avant de changer la pompe</translation>
     </message>
     <message>
         <source>the head rises from {1} to {2} between {3} and {4}; check these points, the duty is not unique on a rising curve</source>
-        <translation>la hauteur monte de {1} à {2} entre {3} et {4} ; vérifiez ces points, le point de fonctionnement n’est pas unique sur une courbe montante</translation>
+        <translation>la hauteur monte de {1} à {2} entre {3} et {4}&#xa0;; vérifiez ces points, le point de fonctionnement n’est pas unique sur une courbe montante</translation>
     </message>
     <message>
         <source>the head stays at {1} between {2} and {3}; write one more digit or leave one of the rows out, the duty is not unique on a level curve</source>
-        <translation>la hauteur reste à {1} entre {2} et {3} ; écrivez un chiffre de plus ou omettez une ligne, le point de fonctionnement n’est pas unique sur une courbe plate</translation>
+        <translation>la hauteur reste à {1} entre {2} et {3}&#xa0;; écrivez un chiffre de plus ou omettez une ligne, le point de fonctionnement n’est pas unique sur une courbe plate</translation>
     </message>
     <message>
         <source>the head that the index circuit needs is not known; enter the design losses, or finish a round whose shares are within the band</source>
-        <translation>la hauteur que demande le circuit défavorisé est inconnue ; saisissez les pertes nominales, ou finissez un passage dont les parts sont dans la bande</translation>
+        <translation>la hauteur que demande le circuit défavorisé est inconnue&#xa0;; saisissez les pertes nominales, ou finissez un passage dont les parts sont dans la bande</translation>
     </message>
     <message>
         <source>the head with flow, {1}, is not below the head at shutoff, {2}; read one of them again</source>
-        <translation>la hauteur avec débit, {1}, n’est pas sous la hauteur à débit nul, {2} ; relisez l’une d’elles</translation>
+        <translation>la hauteur avec débit, {1}, n’est pas sous la hauteur à débit nul, {2}&#xa0;; remesurez l’une d’elles</translation>
     </message>
     <message>
         <source>the height of this unit over the pump is not entered, so it counts as level with the pump; enter it</source>
-        <translation>le niveau de cette unité au-dessus de la pompe n’est pas saisi, elle compte donc à hauteur de pompe ; saisissez-le</translation>
+        <translation>le niveau de cette unité au-dessus de la pompe n’est pas saisi, elle compte donc à hauteur de pompe&#xa0;; saisissez-le</translation>
     </message>
     <message>
         <source>the impeller diameter at {1} is {2}; it must be above 0, correct this row</source>
-        <translation>le diamètre de roue à {1} est {2} ; il doit dépasser 0, corrigez cette ligne</translation>
+        <translation>le diamètre de roue à {1} est {2}&#xa0;; il doit dépasser 0, corrigez cette ligne</translation>
     </message>
     <message>
         <source>the impeller is {1} of the curve&apos;s own diameter; it must be above 0</source>
-        <translation>la roue est {1} du diamètre de la courbe ; elle doit dépasser 0</translation>
+        <translation>la roue est {1} du diamètre de la courbe&#xa0;; elle doit dépasser 0</translation>
     </message>
     <message>
         <source>the impeller would be {1} % of the largest that the casing takes, below {2} %; ask the maker, slow the pump or replace it</source>
-        <translation>la roue serait {1} % de la plus grande du corps, sous {2} % ; demandez au fabricant, ralentissez la pompe ou remplacez-la</translation>
+        <translation>la roue serait {1}&#xa0;% de la plus grande du corps, sous {2}&#xa0;%&#xa0;; demandez au fabricant, ralentissez la pompe ou remplacez-la</translation>
     </message>
     <message>
         <source>the impeller would be {1}, below the least of {2} for this casing; do not trim, slow the pump or replace it</source>
-        <translation>la roue serait {1}, sous le minimum de {2} pour ce corps ; ne rognez pas, ralentissez la pompe ou remplacez-la</translation>
+        <translation>la roue serait {1}, sous le minimum de {2} pour ce corps&#xa0;; ne rognez pas, ralentissez la pompe ou remplacez-la</translation>
     </message>
     <message>
         <source>the impeller would come below the maker&apos;s minimum of {1}; change the speed or the pump instead</source>
-        <translation>la roue passerait sous le minimum de {1} du fabricant ; changez plutôt la vitesse ou la pompe</translation>
+        <translation>la roue passerait sous le minimum de {1} du fabricant&#xa0;; changez plutôt la vitesse ou la pompe</translation>
     </message>
     <message>
         <source>the impeller {1} is smaller than its minimum {2}; correct one of them</source>
-        <translation>la roue {1} est plus petite que son minimum {2} ; corrigez l’un d’eux</translation>
+        <translation>la roue {1} est plus petite que son minimum {2}&#xa0;; corrigez l’un d’eux</translation>
     </message>
     <message>
         <source>the index circuit is known and fully open along its path</source>
@@ -3305,375 +3297,375 @@
     </message>
     <message>
         <source>the index circuit is not fully open along its path; open its valves or give the reason</source>
-        <translation>le circuit défavorisé n’est pas ouvert en grand sur son chemin ; ouvrez ses vannes ou donnez le motif</translation>
+        <translation>le circuit défavorisé n’est pas ouvert en grand sur son chemin&#xa0;; ouvrez ses vannes ou donnez le motif</translation>
     </message>
     <message>
         <source>the index circuit is not known from this round, so nothing can be proved; read every terminal</source>
-        <translation>le circuit défavorisé n’est pas connu par ce passage, rien ne peut donc être prouvé ; mesurez chaque terminal</translation>
+        <translation>le circuit défavorisé n’est pas connu par ce passage, rien ne peut donc être prouvé&#xa0;; mesurez chaque terminal</translation>
     </message>
     <message>
         <source>the index circuit moves from {1} to {2}; open every valve on the new path</source>
-        <translation>le circuit défavorisé passe de {1} à {2} ; ouvrez chaque vanne du nouveau chemin</translation>
+        <translation>le circuit défavorisé passe de {1} à {2}&#xa0;; ouvrez chaque vanne du nouveau chemin</translation>
     </message>
     <message>
         <source>the index is a self-acting valve: the set-point must leave it the start of its range, {1}; read its dp at this set-point</source>
-        <translation>le point défavorisé est une vanne automatique : la consigne doit lui laisser le début de sa plage, {1} ; mesurez sa Δp à cette consigne</translation>
+        <translation>le point défavorisé est une vanne automatique&#xa0;: la consigne doit lui laisser le début de sa plage, {1}&#xa0;; mesurez sa Δp à cette consigne</translation>
     </message>
     <message>
         <source>the instrument &quot;{1}&quot; is not in the job; did you mean &quot;{2}&quot;?</source>
-        <translation>l’instrument « {1} » n’est pas dans le chantier ; vouliez-vous « {2} » ?</translation>
+        <translation>l’instrument «&#xa0;{1}&#xa0;» n’est pas dans le chantier&#xa0;; vouliez-vous «&#xa0;{2}&#xa0;»&#xa0;?</translation>
     </message>
     <message>
         <source>the instrument &quot;{1}&quot; stands twice; give every instrument its own tag</source>
-        <translation>l’instrument « {1} » figure deux fois ; donnez à chaque instrument son propre repère</translation>
+        <translation>l’instrument «&#xa0;{1}&#xa0;» figure deux fois&#xa0;; donnez à chaque instrument son propre repère</translation>
     </message>
     <message>
         <source>the instrument was calibrated on {1}, after it was used on {2}; keep the certificate that held then</source>
-        <translation>l’instrument a été étalonné le {1}, après usage le {2} ; gardez le certificat alors valable</translation>
+        <translation>l’instrument a été étalonné le {1}, après usage le {2}&#xa0;; gardez le certificat alors valable</translation>
     </message>
     <message>
         <source>the instrument was used, but its calibration due date is not given; enter it</source>
-        <translation>l’instrument a servi, mais son échéance d’étalonnage n’est pas donnée ; saisissez-la</translation>
+        <translation>l’instrument a servi, mais son échéance d’étalonnage n’est pas donnée&#xa0;; saisissez-la</translation>
     </message>
     <message>
         <source>the job has no branches; add the first one in System</source>
-        <translation>le chantier n’a pas de branches ; ajoutez la première dans Réseau</translation>
+        <translation>le chantier n’a pas de branches&#xa0;; ajoutez la première dans Réseau</translation>
     </message>
     <message>
         <source>the job has no branches; add them before reading</source>
-        <translation>le chantier n’a pas de branches ; ajoutez-les avant de mesurer</translation>
+        <translation>le chantier n’a pas de branches&#xa0;; ajoutez-les avant de mesurer</translation>
     </message>
     <message>
         <source>the job has no name; add a row with the key &quot;name&quot;</source>
-        <translation>le chantier n’a pas de nom ; ajoutez une ligne à la clé « name »</translation>
+        <translation>le chantier n’a pas de nom&#xa0;; ajoutez une ligne à la clé «&#xa0;name&#xa0;»</translation>
     </message>
     <message>
         <source>the job has no pump yet; add one on the page Pump Data</source>
-        <translation>le chantier n’a pas encore de pompe ; ajoutez-en une à la page Données de pompe</translation>
+        <translation>le chantier n’a pas encore de pompe&#xa0;; ajoutez-en une à la page Données pompe</translation>
     </message>
     <message>
         <source>the key &quot;{1}&quot; is not known; did you mean &quot;{2}&quot;? Known are: {3}</source>
-        <translation>la clé « {1} » est inconnue ; vouliez-vous « {2} » ? Connues : {3}</translation>
+        <translation>la clé «&#xa0;{1}&#xa0;» est inconnue&#xa0;; vouliez-vous «&#xa0;{2}&#xa0;»&#xa0;? Connues&#xa0;: {3}</translation>
     </message>
     <message>
         <source>the key &quot;{1}&quot; stands twice; keep one row for it</source>
-        <translation>la clé « {1} » figure deux fois ; gardez une ligne</translation>
+        <translation>la clé «&#xa0;{1}&#xa0;» figure deux fois&#xa0;; gardez une ligne</translation>
     </message>
     <message>
         <source>the key could not be written to {1} ({2}); choose a folder that can be written</source>
-        <translation>la clé n’a pu être écrite dans {1} ({2}) ; choisissez un dossier accessible en écriture</translation>
+        <translation>la clé n’a pu être écrite dans {1} ({2})&#xa0;; choisissez un dossier accessible en écriture</translation>
     </message>
     <message>
         <source>the key is locked by a cipher that is no longer safe; export it again with a present-day program</source>
-        <translation>la clé est protégée par un chiffrement qui n’est plus sûr ; exportez-la de nouveau avec un programme actuel</translation>
+        <translation>la clé est protégée par un chiffrement qui n’est plus sûr&#xa0;; exportez-la de nouveau avec un programme actuel</translation>
     </message>
     <message>
         <source>the key is of a kind that is not used here; use RSA of 2048 bits or more, or a P-256, P-384 or P-521 key</source>
-        <translation>la clé est d’un type non utilisé ici ; prenez RSA de 2048 bits ou plus, ou une clé P-256, P-384 ou P-521</translation>
+        <translation>la clé est d’un type non utilisé ici&#xa0;; prenez RSA de 2048 bits ou plus, ou une clé P-256, P-384 ou P-521</translation>
     </message>
     <message>
         <source>the kind of round {1} is not given; write one of {2}</source>
-        <translation>le type du passage {1} n’est pas donné ; écrivez l’un de {2}</translation>
+        <translation>le type du passage {1} n’est pas donné&#xa0;; écrivez l’un de {2}</translation>
     </message>
     <message>
         <source>the last digits of {1} dps read with instrument {2} are too uneven to be chance, {3} of them end in {4}; check that they were read and not made up</source>
-        <translation>les derniers chiffres de {1} Δp lues avec l’instrument {2} sont trop inégaux pour être du hasard, {3} finissent par {4} ; vérifiez qu’elles ont été lues et non inventées</translation>
+        <translation>les derniers chiffres de {1} Δp mesurées avec l’instrument {2} sont trop inégaux pour être du hasard, {3} finissent par {4}&#xa0;; vérifiez qu’elles ont été mesurées et non inventées</translation>
     </message>
     <message>
         <source>the law of trimming cuts too much, by 15 to 20 % of the change; cut first to {1} (three quarters of the calculated cut), test, and cut again</source>
-        <translation>la loi du rognage coupe trop, de 15 à 20 % du changement ; coupez d’abord à {1} (trois quarts de la coupe calculée), essayez, puis recoupez</translation>
+        <translation>la loi du rognage coupe trop, de 15 à 20&#xa0;% du changement&#xa0;; coupez d’abord à {1} (trois quarts de la coupe calculée), essayez, puis recoupez</translation>
     </message>
     <message>
         <source>the learning did not settle; look at the doubtful readings and the design losses</source>
-        <translation>l’apprentissage n’a pas convergé ; voyez les mesures douteuses et les pertes nominales</translation>
+        <translation>l’apprentissage n’a pas convergé&#xa0;; voyez les mesures douteuses et les pertes nominales</translation>
     </message>
     <message>
         <source>the learning was stopped; start it again</source>
-        <translation>l’apprentissage a été arrêté ; relancez-le</translation>
+        <translation>l’apprentissage a été arrêté&#xa0;; relancez-le</translation>
     </message>
     <message>
         <source>the line is longer than {1} characters; it is no row of a table, correct it</source>
-        <translation>la ligne dépasse {1} caractères ; ce n’est pas une ligne de table, corrigez-la</translation>
+        <translation>la ligne dépasse {1} caractères&#xa0;; ce n’est pas une ligne de table, corrigez-la</translation>
     </message>
     <message>
         <source>the link ends at node &quot;{1}&quot;, which does not exist; correct the name or add the node</source>
-        <translation>le lien finit au nœud « {1} », qui n’existe pas ; corrigez le nom ou ajoutez le nœud</translation>
+        <translation>le lien finit au nœud «&#xa0;{1}&#xa0;», qui n’existe pas&#xa0;; corrigez le nom ou ajoutez le nœud</translation>
     </message>
     <message>
         <source>the link is given twice; give every link its own name</source>
-        <translation>le lien est donné deux fois ; donnez à chaque lien son propre nom</translation>
+        <translation>le lien est donné deux fois&#xa0;; donnez à chaque lien son propre nom</translation>
     </message>
     <message>
         <source>the link starts and ends at node &quot;{1}&quot;; join it to two different nodes</source>
-        <translation>le lien commence et finit au nœud « {1} » ; reliez-le à deux nœuds différents</translation>
+        <translation>le lien commence et finit au nœud «&#xa0;{1}&#xa0;»&#xa0;; reliez-le à deux nœuds différents</translation>
     </message>
     <message>
         <source>the loss of this circuit is not known; enter circuit_loss from the design, or learn it from a survey</source>
-        <translation>la perte de ce circuit est inconnue ; saisissez circuit_loss d’après le calcul, ou apprenez-la d’un relevé</translation>
+        <translation>la perte de ce circuit est inconnue&#xa0;; saisissez circuit_loss d’après le calcul, ou apprenez-la d’un relevé</translation>
     </message>
     <message>
         <source>the loss of {1} Pa at {2} m3/s is no point of a loss; both must be above 0</source>
-        <translation>la perte de {1} Pa à {2} m3/s n’est pas un point de perte ; les deux doivent dépasser 0</translation>
+        <translation>la perte de {1} Pa à {2} m3/s n’est pas un point de perte&#xa0;; les deux doivent dépasser 0</translation>
     </message>
     <message>
         <source>the low limit of {1} stands above the high limit of {2}; correct them</source>
-        <translation>la limite basse de {1} dépasse la limite haute de {2} ; corrigez-les</translation>
+        <translation>la limite basse de {1} dépasse la limite haute de {2}&#xa0;; corrigez-les</translation>
     </message>
     <message>
         <source>the lower limit {1} % is not below the upper limit {2} %; correct one of them</source>
-        <translation>la limite basse {1} % n’est pas sous la limite haute {2} % ; corrigez l’une d’elles</translation>
+        <translation>la limite basse {1}&#xa0;% n’est pas sous la limite haute {2}&#xa0;%&#xa0;; corrigez l’une d’elles</translation>
     </message>
     <message>
         <source>the metered input power is chosen: it needs no power factor</source>
-        <translation>la puissance absorbée mesurée est retenue : elle ne demande pas de facteur de puissance</translation>
+        <translation>la puissance absorbée mesurée est retenue&#xa0;: elle ne demande pas de facteur de puissance</translation>
     </message>
     <message>
         <source>the motor draws {1} A, above its plate of {2} A and within its service factor; do not leave it there</source>
-        <translation>le moteur tire {1} A, au-dessus de sa plaque de {2} A et dans son facteur de service ; ne l’y laissez pas</translation>
+        <translation>le moteur tire {1} A, au-dessus de sa plaque de {2} A et dans son facteur de service&#xa0;; ne l’y laissez pas</translation>
     </message>
     <message>
         <source>the motor draws {1} A, more than plate times service factor, {2} A; throttle the pump&apos;s discharge at once and find out why</source>
-        <translation>le moteur tire {1} A, plus que plaque fois facteur de service, {2} A ; étranglez aussitôt le refoulement de la pompe et trouvez pourquoi</translation>
+        <translation>le moteur tire {1} A, plus que plaque fois facteur de service, {2} A&#xa0;; étranglez aussitôt le refoulement de la pompe et trouvez pourquoi</translation>
     </message>
     <message>
         <source>the motor draws {1}, its plate allows {2}; throttle the pump&apos;s discharge before going on, or the motor may be damaged</source>
-        <translation>le moteur tire {1}, sa plaque permet {2} ; étranglez le refoulement de la pompe avant de continuer, sinon le moteur peut s’abîmer</translation>
+        <translation>le moteur tire {1}, sa plaque permet {2}&#xa0;; étranglez le refoulement de la pompe avant de continuer, sinon le moteur peut s’abîmer</translation>
     </message>
     <message>
         <source>the motor is {1}: a large pump heats its water within seconds; have the permission of whoever runs the plant</source>
-        <translation>le moteur fait {1} : une grosse pompe chauffe son eau en quelques secondes ; ayez l’accord de l’exploitant</translation>
+        <translation>le moteur fait {1}&#xa0;: une grosse pompe chauffe son eau en quelques secondes&#xa0;; ayez l’accord de l’exploitant</translation>
     </message>
     <message>
         <source>the motor&apos;s efficiency is not entered, so no energy is computed; enter it with the pump</source>
-        <translation>le rendement du moteur n’est pas saisi, aucune énergie n’est donc calculée ; saisissez-le avec la pompe</translation>
+        <translation>le rendement du moteur n’est pas saisi, aucune énergie n’est donc calculée&#xa0;; saisissez-le avec la pompe</translation>
     </message>
     <message>
         <source>the motor&apos;s efficiency is the plate&apos;s, at full load; take it at the present load from the maker&apos;s data</source>
-        <translation>le rendement du moteur est celui de plaque, à pleine charge ; prenez-le à la charge actuelle dans les données du fabricant</translation>
+        <translation>le rendement du moteur est celui de plaque, à pleine charge&#xa0;; prenez-le à la charge actuelle dans les données du fabricant</translation>
     </message>
     <message>
         <source>the motor&apos;s plate power is not entered, so the clause cannot be tested; enter it</source>
-        <translation>la puissance de plaque du moteur n’est pas saisie, l’article ne peut donc être testé ; saisissez-la</translation>
+        <translation>la puissance de plaque du moteur n’est pas saisie, l’article ne peut donc être testé&#xa0;; saisissez-la</translation>
     </message>
     <message>
         <source>the motor&apos;s plate, {1}, is not above {2}: the pump need not be trimmed or slowed; keep the balance with the least throttling all the same</source>
-        <translation>la plaque du moteur, {1}, ne dépasse pas {2} : la pompe n’a pas à être rognée ni ralentie ; gardez tout de même l’équilibrage au moindre étranglement</translation>
+        <translation>la plaque du moteur, {1}, ne dépasse pas {2}&#xa0;: la pompe n’a pas à être rognée ni ralentie&#xa0;; gardez tout de même l’équilibrage au moindre étranglement</translation>
     </message>
     <message>
         <source>the motor&apos;s power or the pump&apos;s efficiency is not entered, so the motor is not checked; enter them</source>
-        <translation>la puissance du moteur ou le rendement de la pompe n’est pas saisi, le moteur n’est donc pas vérifié ; saisissez-les</translation>
+        <translation>la puissance du moteur ou le rendement de la pompe n’est pas saisi, le moteur n’est donc pas vérifié&#xa0;; saisissez-les</translation>
     </message>
     <message>
         <source>the motor&apos;s speed of {1} rpm does not lie below its synchronous speed of {2} rpm; read the speed again</source>
-        <translation>la vitesse du moteur de {1} tr/min n’est pas sous sa vitesse de synchronisme de {2} tr/min ; relisez la vitesse</translation>
+        <translation>la vitesse du moteur de {1} tr/min n’est pas sous sa vitesse de synchronisme de {2} tr/min&#xa0;; remesurez la vitesse</translation>
     </message>
     <message>
         <source>the name &quot;{1}&quot; stands twice; keep one row for it</source>
-        <translation>le nom « {1} » figure deux fois ; gardez une ligne</translation>
+        <translation>le nom «&#xa0;{1}&#xa0;» figure deux fois&#xa0;; gardez une ligne</translation>
     </message>
     <message>
         <source>the network has no links; add at least one circuit</source>
-        <translation>le réseau n’a pas de liens ; ajoutez au moins un circuit</translation>
+        <translation>le réseau n’a pas de liens&#xa0;; ajoutez au moins un circuit</translation>
     </message>
     <message>
         <source>the new design flow is missing; type it, such as 12.5 gpm or 0.8 L/s</source>
-        <translation>le nouveau débit nominal manque ; tapez-le, par exemple 12.5 gpm ou 0.8 L/s</translation>
+        <translation>le nouveau débit nominal manque&#xa0;; tapez-le, par exemple 12.5 gpm ou 0.8 L/s</translation>
     </message>
     <message>
         <source>the new design flow must be above 0; to take the circuit away, remove it</source>
-        <translation>le nouveau débit nominal doit dépasser 0 ; pour ôter le circuit, supprimez-le</translation>
+        <translation>le nouveau débit nominal doit dépasser 0&#xa0;; pour ôter le circuit, supprimez-le</translation>
     </message>
     <message>
         <source>the newest round that was read is no final one; read and close a final round</source>
-        <translation>le dernier passage mesuré n’est pas final ; mesurez et closez un passage final</translation>
+        <translation>le dernier passage mesuré n’est pas final&#xa0;; mesurez et closez un passage final</translation>
     </message>
     <message>
         <source>the next value typed is kept beside the first, the mean counts; type it and press Enter</source>
-        <translation>la prochaine valeur tapée est gardée à côté de la première, la moyenne compte ; tapez-la puis Entrée</translation>
+        <translation>la prochaine valeur tapée est gardée à côté de la première, la moyenne compte&#xa0;; tapez-la puis Entrée</translation>
     </message>
     <message>
         <source>the next value typed takes the place of the doubtful one; type it and press Enter</source>
-        <translation>la prochaine valeur tapée remplace la douteuse ; tapez-la puis Entrée</translation>
+        <translation>la prochaine valeur tapée remplace la douteuse&#xa0;; tapez-la puis Entrée</translation>
     </message>
     <message>
         <source>the no-load amps of {1} A are not below the plate&apos;s {2} A; correct the no-load reading</source>
-        <translation>l’intensité à vide de {1} A n’est pas sous les {2} A de la plaque ; corrigez la mesure à vide</translation>
+        <translation>l’intensité à vide de {1} A n’est pas sous les {2} A de la plaque&#xa0;; corrigez la mesure à vide</translation>
     </message>
     <message>
         <source>the node is given twice; give every node its own name</source>
-        <translation>le nœud est donné deux fois ; donnez à chaque nœud son propre nom</translation>
+        <translation>le nœud est donné deux fois&#xa0;; donnez à chaque nœud son propre nom</translation>
     </message>
     <message>
         <source>the number {1} stands twice; give every deficiency its own</source>
-        <translation>le numéro {1} figure deux fois ; donnez à chaque réserve le sien</translation>
+        <translation>le numéro {1} figure deux fois&#xa0;; donnez à chaque réserve le sien</translation>
     </message>
     <message>
         <source>the other copy holds nothing that is not here; there is nothing to merge</source>
-        <translation>l’autre copie n’a rien qui ne soit ici ; il n’y a rien à fusionner</translation>
+        <translation>l’autre copie n’a rien qui ne soit ici&#xa0;; il n’y a rien à fusionner</translation>
     </message>
     <message>
         <source>the parent &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
-        <translation>le parent « {1} » n’est pas parmi les branches ; vouliez-vous « {2} » ?</translation>
+        <translation>le parent «&#xa0;{1}&#xa0;» n’est pas parmi les branches&#xa0;; vouliez-vous «&#xa0;{2}&#xa0;»&#xa0;?</translation>
     </message>
     <message>
         <source>the passphrase does not open this key; type it again</source>
-        <translation>la phrase secrète n’ouvre pas cette clé ; tapez-la de nouveau</translation>
+        <translation>la phrase secrète n’ouvre pas cette clé&#xa0;; tapez-la de nouveau</translation>
     </message>
     <message>
         <source>the passphrase is shorter than {1} characters; choose a longer one</source>
-        <translation>la phrase secrète a moins de {1} caractères ; prenez-en une plus longue</translation>
+        <translation>la phrase secrète a moins de {1} caractères&#xa0;; prenez-en une plus longue</translation>
     </message>
     <message>
         <source>the pipe diameters at the taps are not both known, so no velocity head is counted; enter them</source>
-        <translation>les diamètres aux prises ne sont pas tous deux connus, aucune hauteur de vitesse n’est donc comptée ; saisissez-les</translation>
+        <translation>les diamètres aux prises ne sont pas tous deux connus, aucune hauteur de vitesse n’est donc comptée&#xa0;; saisissez-les</translation>
     </message>
     <message>
         <source>the pipe&apos;s inside diameter is {1} m; it must be above 0</source>
-        <translation>le diamètre intérieur du tuyau est {1} m ; il doit dépasser 0</translation>
+        <translation>le diamètre intérieur du tuyau est {1} m&#xa0;; il doit dépasser 0</translation>
     </message>
     <message>
         <source>the pipe&apos;s length is {1} m; it must be above 0</source>
-        <translation>la longueur du tuyau est {1} m ; elle doit dépasser 0</translation>
+        <translation>la longueur du tuyau est {1} m&#xa0;; elle doit dépasser 0</translation>
     </message>
     <message>
         <source>the pipe&apos;s roughness is {1} m; it must lie between 0 and a tenth of the inside diameter</source>
-        <translation>la rugosité du tuyau est {1} m ; elle doit être entre 0 et un dixième du diamètre intérieur</translation>
+        <translation>la rugosité du tuyau est {1} m&#xa0;; elle doit être entre 0 et un dixième du diamètre intérieur</translation>
     </message>
     <message>
         <source>the position of this pump&apos;s discharge valve was not read in the final state; read it</source>
-        <translation>la position de la vanne de refoulement de cette pompe n’a pas été lue à l’état final ; lisez-la</translation>
+        <translation>la position de la vanne de refoulement de cette pompe n’a pas été lue à l’état final&#xa0;; lisez-la</translation>
     </message>
     <message>
         <source>the power at {1} is {2}; it must be above 0, correct this row</source>
-        <translation>la puissance à {1} est {2} ; elle doit dépasser 0, corrigez cette ligne</translation>
+        <translation>la puissance à {1} est {2}&#xa0;; elle doit dépasser 0, corrigez cette ligne</translation>
     </message>
     <message>
         <source>the power factor is the plate&apos;s, at full load; at part load it is lower, so measure it</source>
-        <translation>le facteur de puissance est celui de plaque, à pleine charge ; à charge partielle il est plus bas, mesurez-le donc</translation>
+        <translation>le facteur de puissance est celui de plaque, à pleine charge&#xa0;; à charge partielle il est plus bas, mesurez-le donc</translation>
     </message>
     <message>
         <source>the practice building has no branch {1}; read one of those that the job was made with</source>
-        <translation>le bâtiment d’exercice n’a pas de branche {1} ; mesurez-en une d’origine du chantier</translation>
+        <translation>le bâtiment d’exercice n’a pas de branche {1}&#xa0;; mesurez-en une d’origine du chantier</translation>
     </message>
     <message>
         <source>the practice building has no pump {1}; read the one that the job was made with</source>
-        <translation>le bâtiment d’exercice n’a pas de pompe {1} ; mesurez celle d’origine du chantier</translation>
+        <translation>le bâtiment d’exercice n’a pas de pompe {1}&#xa0;; mesurez celle d’origine du chantier</translation>
     </message>
     <message>
         <source>the pressure is given at a node that does not exist; correct the name</source>
-        <translation>la pression est donnée à un nœud qui n’existe pas ; corrigez le nom</translation>
+        <translation>la pression est donnée à un nœud qui n’existe pas&#xa0;; corrigez le nom</translation>
     </message>
     <message>
         <source>the pressure is given here and at node &quot;{1}&quot; of the same loop; keep one, a closed loop has one expansion vessel</source>
-        <translation>la pression est donnée ici et au nœud « {1} » de la même boucle ; gardez-en une, une boucle fermée a un seul vase d’expansion</translation>
+        <translation>la pression est donnée ici et au nœud «&#xa0;{1}&#xa0;» de la même boucle&#xa0;; gardez-en une, une boucle fermée a un seul vase d’expansion</translation>
     </message>
     <message>
         <source>the program met a defect in itself ({1}); what was stored is safe, close and open the workbook again</source>
-        <translation>le programme a rencontré un défaut interne ({1}) ; ce qui est enregistré est sauf, fermez puis rouvrez le classeur</translation>
+        <translation>le programme a rencontré un défaut interne ({1})&#xa0;; ce qui est enregistré est sauf, fermez puis rouvrez le classeur</translation>
     </message>
     <message>
         <source>the pump &quot;{1}&quot; has no rows in pump_curve.csv; give at least two points</source>
-        <translation>la pompe « {1} » n’a pas de lignes dans pump_curve.csv ; donnez au moins deux points</translation>
+        <translation>la pompe «&#xa0;{1}&#xa0;» n’a pas de lignes dans pump_curve.csv&#xa0;; donnez au moins deux points</translation>
     </message>
     <message>
         <source>the pump &quot;{1}&quot; is not in pumps.csv; did you mean &quot;{2}&quot;?</source>
-        <translation>la pompe « {1} » n’est pas dans pumps.csv ; vouliez-vous « {2} » ?</translation>
+        <translation>la pompe «&#xa0;{1}&#xa0;» n’est pas dans pumps.csv&#xa0;; vouliez-vous «&#xa0;{2}&#xa0;»&#xa0;?</translation>
     </message>
     <message>
         <source>the pump &quot;{1}&quot; is not in the job; did you mean &quot;{2}&quot;?</source>
-        <translation>la pompe « {1} » n’est pas dans le chantier ; vouliez-vous « {2} » ?</translation>
+        <translation>la pompe «&#xa0;{1}&#xa0;» n’est pas dans le chantier&#xa0;; vouliez-vous «&#xa0;{2}&#xa0;»&#xa0;?</translation>
     </message>
     <message>
         <source>the pump &quot;{1}&quot; stands twice; give every pump its own tag</source>
-        <translation>la pompe « {1} » figure deux fois ; donnez à chaque pompe son propre repère</translation>
+        <translation>la pompe «&#xa0;{1}&#xa0;» figure deux fois&#xa0;; donnez à chaque pompe son propre repère</translation>
     </message>
     <message>
         <source>the pump curve bends sharply at {1} (its slope changes by a factor of {2}); check this point for a slip</source>
-        <translation>la courbe plie brusquement à {1} (sa pente change d’un facteur {2}) ; vérifiez une faute à ce point</translation>
+        <translation>la courbe plie brusquement à {1} (sa pente change d’un facteur {2})&#xa0;; cherchez une erreur à ce point</translation>
     </message>
     <message>
         <source>the pump curve has flow {1} with head {2}; neither may be below zero, correct this row</source>
-        <translation>la courbe a un débit {1} avec hauteur {2} ; aucun ne peut être sous zéro, corrigez cette ligne</translation>
+        <translation>la courbe a un débit {1} avec hauteur {2}&#xa0;; aucun ne peut être sous zéro, corrigez cette ligne</translation>
     </message>
     <message>
         <source>the pump gives {1} by its curve, the terminals add up to {2}; check gauges, curve and impeller, and look for an open bypass</source>
-        <translation>la pompe donne {1} selon sa courbe, les terminaux font {2} ; vérifiez manomètres, courbe et roue, et cherchez un by-pass ouvert</translation>
+        <translation>la pompe donne {1} selon sa courbe, les terminaux font {2}&#xa0;; vérifiez manomètres, courbe et roue, et cherchez un by-pass ouvert</translation>
     </message>
     <message>
         <source>the pump has no drive; slowing needs one, or other sheaves, installed by licensed people</source>
-        <translation>la pompe n’a pas de variateur ; ralentir en demande un, ou d’autres poulies, posés par des personnes agréées</translation>
+        <translation>la pompe n’a pas de variateur&#xa0;; ralentir en demande un, ou d’autres poulies, posés par des personnes agréées</translation>
     </message>
     <message>
         <source>the pump has no usable curve, so it gives no flow; enter at least two points</source>
-        <translation>la pompe n’a pas de courbe utilisable, elle ne donne donc pas de débit ; saisissez au moins deux points</translation>
+        <translation>la pompe n’a pas de courbe utilisable, elle ne donne donc pas de débit&#xa0;; saisissez au moins deux points</translation>
     </message>
     <message>
         <source>the pump has no usable curve; enter at least two points of falling head, with the flow of each</source>
-        <translation>la pompe n’a pas de courbe utilisable ; saisissez au moins deux points de hauteur décroissante, chacun avec son débit</translation>
+        <translation>la pompe n’a pas de courbe utilisable&#xa0;; saisissez au moins deux points de hauteur décroissante, chacun avec son débit</translation>
     </message>
     <message>
         <source>the pump makes no excess head, so both ways leave the same; there is nothing to save</source>
-        <translation>la pompe n’a pas de hauteur excédentaire, les deux méthodes laissent donc de même ; il n’y a rien à gagner</translation>
+        <translation>la pompe n’a pas de hauteur excédentaire, les deux méthodes laissent donc de même&#xa0;; il n’y a rien à gagner</translation>
     </message>
     <message>
         <source>the pump makes {1} Pa at zero flow; it must be above 0, check the curve</source>
-        <translation>la pompe fournit {1} Pa à débit nul ; cela doit dépasser 0, vérifiez la courbe</translation>
+        <translation>la pompe fournit {1} Pa à débit nul&#xa0;; cela doit dépasser 0, vérifiez la courbe</translation>
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: all circuits end at {3} % of design; check speed, impeller and strainers before the pump is changed</source>
-        <translation>la pompe fournit {1} au débit nominal, le circuit défavorisé demande {2} : tous les circuits finissent à {3} % du nominal ; vérifiez vitesse, roue et filtres avant de changer la pompe</translation>
+        <translation>la pompe fournit {1} au débit nominal, le circuit défavorisé demande {2}&#xa0;: tous les circuits finissent à {3}&#xa0;% du nominal&#xa0;; vérifiez vitesse, roue et filtres avant de changer la pompe</translation>
     </message>
     <message>
         <source>the pump runs at {1} % of full speed, where it makes no excess head; it is reduced as asked, keep it so</source>
-        <translation>la pompe tourne à {1} % de la pleine vitesse, sans hauteur excédentaire ; elle est réduite comme demandé, gardez-la ainsi</translation>
+        <translation>la pompe tourne à {1}&#xa0;% de la pleine vitesse, sans hauteur excédentaire&#xa0;; elle est réduite comme demandé, gardez-la ainsi</translation>
     </message>
     <message>
         <source>the pump stands still, or it is too weak to move water through the loop; check speed, curve and losses</source>
-        <translation>la pompe est arrêtée, ou trop faible pour mouvoir l’eau dans la boucle ; vérifiez vitesse, courbe et pertes</translation>
+        <translation>la pompe est arrêtée, ou trop faible pour mouvoir l’eau dans la boucle&#xa0;; vérifiez vitesse, courbe et pertes</translation>
     </message>
     <message>
         <source>the pump was read at {1} % of rated speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed</source>
-        <translation>la pompe a été lue à {1} % de la vitesse nominale ; un moteur ne dépasse pas 100 % sans un variateur qui le permette, vérifiez la lecture et la vitesse nominale</translation>
+        <translation>la pompe a été mesurée à {1}&#xa0;% de la vitesse nominale&#xa0;; un moteur ne dépasse pas 100&#xa0;% sans un variateur qui le permette, vérifiez la mesure et la vitesse nominale</translation>
     </message>
     <message>
         <source>the pump would take {1} and the motor may give {2}; a larger motor is needed, ask a licensed electrician</source>
-        <translation>la pompe absorberait {1} et le moteur peut donner {2} ; il faut un moteur plus grand, demandez à un électricien habilité</translation>
+        <translation>la pompe absorberait {1} et le moteur peut donner {2}&#xa0;; il faut un moteur plus grand, demandez à un électricien habilité</translation>
     </message>
     <message>
         <source>the pump&apos;s efficiency is not known, so the excess power cannot be computed; enter it with the curve, or read the motor&apos;s power</source>
-        <translation>le rendement de la pompe est inconnu, la puissance excédentaire ne peut donc être calculée ; saisissez-le avec la courbe, ou lisez la puissance du moteur</translation>
+        <translation>le rendement de la pompe est inconnu, la puissance excédentaire ne peut donc être calculée&#xa0;; saisissez-le avec la courbe, ou lisez la puissance du moteur</translation>
     </message>
     <message>
         <source>the pump&apos;s first point stands at {1} m3/h; the power law needs its first point at zero flow</source>
-        <translation>le premier point de la pompe est à {1} m3/h ; la loi de puissance demande le premier à débit nul</translation>
+        <translation>le premier point de la pompe est à {1} m3/h&#xa0;; la loi de puissance demande le premier à débit nul</translation>
     </message>
     <message>
         <source>the pump&apos;s pressure does not fall from {1} kPa between {2} and {3} m3/h; correct these points</source>
-        <translation>la pression de la pompe ne baisse pas depuis {1} kPa entre {2} et {3} m3/h ; corrigez ces points</translation>
+        <translation>la pression de la pompe ne baisse pas depuis {1} kPa entre {2} et {3} m3/h&#xa0;; corrigez ces points</translation>
     </message>
     <message>
         <source>the pump&apos;s specific speed is {1} (rpm, gpm, ft), so its power rises towards shutoff; do not make a shutoff test without the maker&apos;s word</source>
-        <translation>la vitesse spécifique de la pompe est {1} (tr/min, gpm, ft), sa puissance monte donc vers le débit nul ; ne faites pas d’essai à débit nul sans l’accord du fabricant</translation>
+        <translation>la vitesse spécifique de la pompe est {1} (tr/min, gpm, ft), sa puissance monte donc vers le débit nul&#xa0;; ne faites pas d’essai à débit nul sans l’accord du fabricant</translation>
     </message>
     <message>
         <source>the pump&apos;s speed is {1} of rated; it must be a number of 0 (stopped) or more</source>
-        <translation>la vitesse de la pompe est {1} du nominal ; ce doit être un nombre de 0 (arrêtée) ou plus</translation>
+        <translation>la vitesse de la pompe est {1} du nominal&#xa0;; ce doit être un nombre de 0 (arrêtée) ou plus</translation>
     </message>
     <message>
         <source>the pump&apos;s table gives no efficiencies, so its specific speed is not known; make sure that it is a radial pump before it is run shut</source>
-        <translation>la table de la pompe ne donne pas de rendements, sa vitesse spécifique est donc inconnue ; assurez-vous que c’est une pompe radiale avant de la faire tourner fermée</translation>
+        <translation>la table de la pompe ne donne pas de rendements, sa vitesse spécifique est donc inconnue&#xa0;; assurez-vous que c’est une pompe radiale avant de la faire tourner fermée</translation>
     </message>
     <message>
         <source>the range of constant flow is {1} to {2} Pa; the start must be above 0 and the end above it</source>
-        <translation>la plage de débit constant est {1} à {2} Pa ; le début doit dépasser 0 et la fin le dépasser</translation>
+        <translation>la plage de débit constant est {1} à {2} Pa&#xa0;; le début doit dépasser 0 et la fin le dépasser</translation>
     </message>
     <message>
         <source>the ratio of amps is chosen: neither power factor nor no-load amps are known</source>
-        <translation>le rapport d’intensités est retenu : ni facteur de puissance ni intensité à vide ne sont connus</translation>
+        <translation>le rapport d’intensités est retenu&#xa0;: ni facteur de puissance ni intensité à vide ne sont connus</translation>
     </message>
     <message>
         <source>the ratio of amps reads too high at {1} % load; it holds above about 65 %, prefer another way</source>
-        <translation>le rapport d’intensités lit trop haut à {1} % de charge ; il vaut au-dessus d’environ 65 %, préférez une autre voie</translation>
+        <translation>le rapport d’intensités donne trop haut à {1}&#xa0;% de charge&#xa0;; il vaut au-dessus d’environ 65&#xa0;%, préférez une autre voie</translation>
     </message>
     <message>
         <source>the readiness list is done</source>
@@ -3681,27 +3673,27 @@
     </message>
     <message>
         <source>the readings and the plate allow none of the five ways to the shaft power; read volts, amps and power factor, or the input power</source>
-        <translation>mesures et plaque ne permettent aucune des cinq voies vers la puissance à l’arbre ; lisez tension, intensité et facteur de puissance, ou la puissance absorbée</translation>
+        <translation>mesures et plaque ne permettent aucune des cinq voies vers la puissance à l’arbre&#xa0;; lisez tension, intensité et facteur de puissance, ou la puissance absorbée</translation>
     </message>
     <message>
         <source>the reference has not been read; read it first</source>
-        <translation>la référence n’a pas été mesurée ; mesurez-la d’abord</translation>
+        <translation>la référence n’a pas été mesurée&#xa0;; mesurez-la d’abord</translation>
     </message>
     <message>
         <source>the reference went from {1} to {2} % of design between its last two readings, more than the band of {3} %; read it again</source>
-        <translation>la référence est passée de {1} à {2} % du nominal entre ses deux dernières mesures, plus que la bande de {3} % ; remesurez-la</translation>
+        <translation>la référence est passée de {1} à {2}&#xa0;% du nominal entre ses deux dernières mesures, plus que la bande de {3}&#xa0;%&#xa0;; remesurez-la</translation>
     </message>
     <message>
         <source>the report could not be written to {1} ({2}); choose a folder that exists and may be written, with room on the disk</source>
-        <translation>le rapport n’a pu être écrit dans {1} ({2}) ; choisissez un dossier existant, accessible en écriture, avec de la place</translation>
+        <translation>le rapport n’a pu être écrit dans {1} ({2})&#xa0;; choisissez un dossier existant, accessible en écriture, avec de la place</translation>
     </message>
     <message>
         <source>the report has no page {1}; write the report again</source>
-        <translation>le rapport n’a pas de page {1} ; réécrivez-le</translation>
+        <translation>le rapport n’a pas de page {1}&#xa0;; réécrivez-le</translation>
     </message>
     <message>
         <source>the report is of another workbook, or of a state that this one never had; open the workbook it names</source>
-        <translation>le rapport est d’un autre classeur, ou d’un état que celui-ci n’a jamais eu ; ouvrez le classeur qu’il nomme</translation>
+        <translation>le rapport est d’un autre classeur, ou d’un état que celui-ci n’a jamais eu&#xa0;; ouvrez le classeur qu’il nomme</translation>
     </message>
     <message>
         <source>the report is of this workbook as it stands now</source>
@@ -3709,195 +3701,195 @@
     </message>
     <message>
         <source>the report is of this workbook, which was changed since; sign a new report for what stands now</source>
-        <translation>le rapport est de ce classeur, changé depuis ; signez un nouveau rapport pour l’état actuel</translation>
+        <translation>le rapport est de ce classeur, changé depuis&#xa0;; signez un nouveau rapport pour l’état actuel</translation>
     </message>
     <message>
         <source>the report is signed, but the workbook could not note it ({1}); open the workbook for changes and sign again under another name</source>
-        <translation>le rapport est signé, mais le classeur n’a pu le noter ({1}) ; ouvrez le classeur en modification et signez de nouveau sous un autre nom</translation>
+        <translation>le rapport est signé, mais le classeur n’a pu le noter ({1})&#xa0;; ouvrez le classeur en modification et signez de nouveau sous un autre nom</translation>
     </message>
     <message>
         <source>the report was changed after it was signed; write it again, then sign that</source>
-        <translation>le rapport a été changé après signature ; réécrivez-le, puis signez celui-là</translation>
+        <translation>le rapport a été changé après signature&#xa0;; réécrivez-le, puis signez celui-là</translation>
     </message>
     <message>
         <source>the resistance is {1} Pa/(m3/s)^2; it must be a number of 0 or more, correct it or close the link</source>
-        <translation>la résistance est {1} Pa/(m3/s)^2 ; ce doit être un nombre de 0 ou plus, corrigez-la ou fermez le lien</translation>
+        <translation>la résistance est {1} Pa/(m3/s)^2&#xa0;; ce doit être un nombre de 0 ou plus, corrigez-la ou fermez le lien</translation>
     </message>
     <message>
         <source>the row at {1} has no impeller diameter; give one on every row of a family of curves or on none</source>
-        <translation>la ligne à {1} n’a pas de diamètre de roue ; donnez-en un à chaque ligne d’une famille de courbes ou à aucune</translation>
+        <translation>la ligne à {1} n’a pas de diamètre de roue&#xa0;; donnez-en un à chaque ligne d’une famille de courbes ou à aucune</translation>
     </message>
     <message>
         <source>the row corrects row {1} of its round, which has {2} in this table; give the number of another one</source>
-        <translation>la ligne corrige la ligne {1} de son passage, qui a {2} dans cette table ; donnez le numéro d’une autre</translation>
+        <translation>la ligne corrige la ligne {1} de son passage, qui a {2} dans cette table&#xa0;; donnez le numéro d’une autre</translation>
     </message>
     <message>
         <source>the row has neither setting, dp, flow nor a note; give what was read or take the row out</source>
-        <translation>la ligne n’a ni réglage, ni Δp, ni débit, ni note ; donnez ce qui a été lu ou retirez-la</translation>
+        <translation>la ligne n’a ni réglage, ni Δp, ni débit, ni note&#xa0;; donnez ce qui a été mesuré ou retirez-la</translation>
     </message>
     <message>
         <source>the row has no reading at all; give what was read or take the row out</source>
-        <translation>la ligne n’a aucune mesure ; donnez ce qui a été lu ou retirez-la</translation>
+        <translation>la ligne n’a aucune mesure&#xa0;; donnez ce qui a été mesuré ou retirez-la</translation>
     </message>
     <message>
         <source>the row has {1} cells and the header {2}; put a text that has a separator into quotation marks</source>
-        <translation>la ligne a {1} cellules et l’en-tête {2} ; mettez entre guillemets un texte contenant un séparateur</translation>
+        <translation>la ligne a {1} cellules et l’en-tête {2}&#xa0;; mettez entre guillemets un texte contenant un séparateur</translation>
     </message>
     <message>
         <source>the row names no round; give its number, 1 is the survey</source>
-        <translation>la ligne ne nomme aucun passage ; donnez son numéro, 1 est le relevé</translation>
+        <translation>la ligne ne nomme aucun passage&#xa0;; donnez son numéro, 1 est le relevé</translation>
     </message>
     <message>
         <source>the row needs one coefficient; give it in the column Cv or Kv, not in both</source>
-        <translation>la ligne demande un coefficient ; donnez-le dans la colonne Cv ou Kv, pas les deux</translation>
+        <translation>la ligne demande un coefficient&#xa0;; donnez-le dans la colonne Cv ou Kv, pas les deux</translation>
     </message>
     <message>
         <source>the sensor reads {1} with the pumps off, more than its accuracy of {2}; have it zeroed before the set-point is taken from it</source>
-        <translation>le capteur lit {1} pompes arrêtées, plus que sa précision de {2} ; faites refaire son zéro avant d’en tirer la consigne</translation>
+        <translation>le capteur lit {1} pompes arrêtées, plus que sa précision de {2}&#xa0;; faites refaire son zéro avant d’en tirer la consigne</translation>
     </message>
     <message>
         <source>the sensor was not read with the pumps off; stop the pumps, read it and enter the value</source>
-        <translation>le capteur n’a pas été lu pompes arrêtées ; arrêtez les pompes, lisez-le et saisissez la valeur</translation>
+        <translation>le capteur n’a pas été lu pompes arrêtées&#xa0;; arrêtez les pompes, lisez-le et saisissez la valeur</translation>
     </message>
     <message>
         <source>the set flow is {1} m3/s; it must be a number of 0 or more</source>
-        <translation>le débit réglé est {1} m3/s ; ce doit être un nombre de 0 ou plus</translation>
+        <translation>le débit réglé est {1} m3/s&#xa0;; ce doit être un nombre de 0 ou plus</translation>
     </message>
     <message>
         <source>the set-point follows the flow, but the flow at which it was found is not entered; enter it</source>
-        <translation>la consigne suit le débit, mais le débit où elle a été trouvée n’est pas saisi ; saisissez-le</translation>
+        <translation>la consigne suit le débit, mais le débit où elle a été trouvée n’est pas saisi&#xa0;; saisissez-le</translation>
     </message>
     <message>
         <source>the set-point of {1} is {2} % of what the index circuit needs at design flow, above 110 %; lower it</source>
-        <translation>la consigne de {1} est {2} % de ce que demande le circuit défavorisé au débit nominal, au-dessus de 110 % ; baissez-la</translation>
+        <translation>la consigne de {1} est {2}&#xa0;% de ce que demande le circuit défavorisé au débit nominal, au-dessus de 110&#xa0;%&#xa0;; baissez-la</translation>
     </message>
     <message>
         <source>the setting needed, {1}, is below {2}, where tables and marks are not reliable; set it by the dp, or fit a smaller valve</source>
-        <translation>le réglage nécessaire, {1}, est sous {2}, où tables et repères ne sont pas fiables ; réglez-le par la Δp, ou posez une vanne plus petite</translation>
+        <translation>le réglage nécessaire, {1}, est sous {2}, où tables et repères ne sont pas fiables&#xa0;; réglez-le par la Δp, ou posez une vanne plus petite</translation>
     </message>
     <message>
         <source>the signature does not fit the certificate of {1}; do not rely on this file, ask for it again</source>
-        <translation>la signature ne va pas avec le certificat de {1} ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+        <translation>la signature ne va pas avec le certificat de {1}&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
     </message>
     <message>
         <source>the signature is not written as it must be ({1}); do not rely on this file, ask for it again</source>
-        <translation>la signature n’est pas écrite comme il faut ({1}) ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+        <translation>la signature n’est pas écrite comme il faut ({1})&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
     </message>
     <message>
         <source>the signed report could not be written; choose a place with room that can be written</source>
-        <translation>le rapport signé n’a pu être écrit ; choisissez un lieu accessible en écriture avec de la place</translation>
+        <translation>le rapport signé n’a pu être écrit&#xa0;; choisissez un lieu accessible en écriture avec de la place</translation>
     </message>
     <message>
         <source>the signed report there belongs to another workbook; give the report another name</source>
-        <translation>le rapport signé qui s’y trouve est d’un autre classeur ; donnez un autre nom au rapport</translation>
+        <translation>le rapport signé qui s’y trouve est d’un autre classeur&#xa0;; donnez un autre nom au rapport</translation>
     </message>
     <message>
         <source>the signed report there does not verify ({1}); keep it aside and sign a new report under another name</source>
-        <translation>le rapport signé qui s’y trouve ne passe pas la vérification ({1}) ; mettez-le de côté et signez un nouveau rapport sous un autre nom</translation>
+        <translation>le rapport signé qui s’y trouve ne passe pas la vérification ({1})&#xa0;; mettez-le de côté et signez un nouveau rapport sous un autre nom</translation>
     </message>
     <message>
         <source>the slip is chosen: nothing better was read</source>
-        <translation>le glissement est retenu : rien de mieux n’a été lu</translation>
+        <translation>le glissement est retenu&#xa0;: rien de mieux n’a été mesuré</translation>
     </message>
     <message>
         <source>the speed was not read, so the curve is taken at rated speed; read it</source>
-        <translation>la vitesse n’a pas été lue, la courbe est donc prise à vitesse nominale ; lisez-la</translation>
+        <translation>la vitesse n’a pas été mesurée, la courbe est donc prise à vitesse nominale&#xa0;; mesurez-la</translation>
     </message>
     <message>
         <source>the speed would be {1} % of rated, below the least of {2} %; trim or throttle instead, or ask the maker</source>
-        <translation>la vitesse serait {1} % du nominal, sous le minimum de {2} % ; rognez ou étranglez plutôt, ou demandez au fabricant</translation>
+        <translation>la vitesse serait {1}&#xa0;% du nominal, sous le minimum de {2}&#xa0;%&#xa0;; rognez ou étranglez plutôt, ou demandez au fabricant</translation>
     </message>
     <message>
         <source>the standard uncertainty of this reading is {1} of its value; it must be above 0, state the instrument&apos;s accuracy</source>
-        <translation>l’incertitude-type de cette mesure est {1} de sa valeur ; elle doit dépasser 0, donnez la précision de l’instrument</translation>
+        <translation>l’incertitude-type de cette mesure est {1} de sa valeur&#xa0;; elle doit dépasser 0, donnez la précision de l’instrument</translation>
     </message>
     <message>
         <source>the static lift is {1} Pa; give a number</source>
-        <translation>la hauteur statique est {1} Pa ; donnez un nombre</translation>
+        <translation>la hauteur statique est {1} Pa&#xa0;; donnez un nombre</translation>
     </message>
     <message>
         <source>the straight pipe before and behind the device is not recorded; it needs {1} and {2} diameters, look and enter it</source>
-        <translation>le tube droit en amont et en aval de l’organe n’est pas noté ; il en faut {1} et {2} diamètres, regardez et saisissez-le</translation>
+        <translation>le tube droit en amont et en aval de l’organe n’est pas noté&#xa0;; il en faut {1} et {2} diamètres, regardez et saisissez-le</translation>
     </message>
     <message>
         <source>the sum of minor loss coefficients is {1}; it must not be below 0</source>
-        <translation>la somme des coefficients de pertes singulières est {1} ; elle ne peut être sous 0</translation>
+        <translation>la somme des coefficients de pertes singulières est {1}&#xa0;; elle ne peut être sous 0</translation>
     </message>
     <message>
         <source>the table cannot be written; check room and permissions there</source>
-        <translation>la table ne peut être écrite ; vérifiez-y place et droits</translation>
+        <translation>la table ne peut être écrite&#xa0;; vérifiez-y place et droits</translation>
     </message>
     <message>
         <source>the table has no branches; give at least one row</source>
-        <translation>la table n’a pas de branches ; donnez au moins une ligne</translation>
+        <translation>la table n’a pas de branches&#xa0;; donnez au moins une ligne</translation>
     </message>
     <message>
         <source>the table of advice has no room here; make the window higher or the text smaller (Ctrl+-)</source>
-        <translation>le tableau de conseil n’a pas de place ici ; agrandissez la fenêtre ou réduisez le texte (Ctrl+-)</translation>
+        <translation>le tableau de conseil n’a pas de place ici&#xa0;; agrandissez la fenêtre ou réduisez le texte (Ctrl+-)</translation>
     </message>
     <message>
         <source>the tables of the file are not those of a workbook ({1}); keep it as it is and open a copy from before</source>
-        <translation>les tables du fichier ne sont pas celles d’un classeur ({1}) ; gardez-le tel quel et ouvrez une copie antérieure</translation>
+        <translation>les tables du fichier ne sont pas celles d’un classeur ({1})&#xa0;; gardez-le tel quel et ouvrez une copie antérieure</translation>
     </message>
     <message>
         <source>the tag &quot;{1}&quot; is not among the branches; did you mean &quot;{2}&quot;?</source>
-        <translation>le repère « {1} » n’est pas parmi les branches ; vouliez-vous « {2} » ?</translation>
+        <translation>le repère «&#xa0;{1}&#xa0;» n’est pas parmi les branches&#xa0;; vouliez-vous «&#xa0;{2}&#xa0;»&#xa0;?</translation>
     </message>
     <message>
         <source>the tag &quot;{1}&quot; stands already in row {2}; give every one its own</source>
-        <translation>le repère « {1} » figure déjà à la ligne {2} ; donnez à chacun le sien</translation>
+        <translation>le repère «&#xa0;{1}&#xa0;» figure déjà à la ligne {2}&#xa0;; donnez à chacun le sien</translation>
     </message>
     <message>
         <source>the tag {1} is taken; type another</source>
-        <translation>le repère {1} est pris ; tapez-en un autre</translation>
+        <translation>le repère {1} est pris&#xa0;; tapez-en un autre</translation>
     </message>
     <message>
         <source>the text has more than {1} characters; shorten it</source>
-        <translation>le texte dépasse {1} caractères ; raccourcissez-le</translation>
+        <translation>le texte dépasse {1} caractères&#xa0;; raccourcissez-le</translation>
     </message>
     <message>
         <source>the text is not UTF-8; save the file as &quot;CSV UTF-8&quot;</source>
-        <translation>le texte n’est pas en UTF-8 ; enregistrez le fichier en « CSV UTF-8 »</translation>
+        <translation>le texte n’est pas en UTF-8&#xa0;; enregistrez le fichier en «&#xa0;CSV UTF-8&#xa0;»</translation>
     </message>
     <message>
         <source>the three-way valve stands at {1}; its position must lie between 0 and 1</source>
-        <translation>la vanne trois voies est à {1} ; sa position doit être entre 0 et 1</translation>
+        <translation>la vanne trois voies est à {1}&#xa0;; sa position doit être entre 0 et 1</translation>
     </message>
     <message>
         <source>the valve &quot;{1}&quot; has a range of dp and no table, which only a limiter or a picv can do with; give its table in valves.csv or correct the kind</source>
-        <translation>la vanne « {1} » a une plage de Δp et pas de table, ce qui ne va qu’à un limiteur ou une PICV ; donnez sa table dans valves.csv ou corrigez le type</translation>
+        <translation>la vanne «&#xa0;{1}&#xa0;» a une plage de Δp et pas de table, ce qui ne va qu’à un limiteur ou une PICV&#xa0;; donnez sa table dans valves.csv ou corrigez le type</translation>
     </message>
     <message>
         <source>the valve &quot;{1}&quot; of size &quot;{2}&quot; is not in valves.csv; did you mean &quot;{3}&quot;?</source>
-        <translation>la vanne « {1} » de taille « {2} » n’est pas dans valves.csv ; vouliez-vous « {3} » ?</translation>
+        <translation>la vanne «&#xa0;{1}&#xa0;» de taille «&#xa0;{2}&#xa0;» n’est pas dans valves.csv&#xa0;; vouliez-vous «&#xa0;{3}&#xa0;»&#xa0;?</translation>
     </message>
     <message>
         <source>the valve of {1} was moved after the reference was read; read the reference again</source>
-        <translation>la vanne de {1} a bougé après la mesure de la référence ; remesurez la référence</translation>
+        <translation>la vanne de {1} a bougé après la mesure de la référence&#xa0;; remesurez la référence</translation>
     </message>
     <message>
         <source>the valve takes so little here that its side hardly matters for air; what counts is straight pipe</source>
-        <translation>la vanne prend si peu ici que son côté importe peu pour l’air ; ce qui compte est le tube droit</translation>
+        <translation>la vanne prend si peu ici que son côté importe peu pour l’air&#xa0;; ce qui compte est le tube droit</translation>
     </message>
     <message>
         <source>the viscosity is {1} m2/s; it must be above 0</source>
-        <translation>la viscosité est {1} m2/s ; elle doit dépasser 0</translation>
+        <translation>la viscosité est {1} m2/s&#xa0;; elle doit dépasser 0</translation>
     </message>
     <message>
         <source>the voltage is {1} % of the plate&apos;s; motors are made for 90 to 110 %, have the supply checked</source>
-        <translation>la tension est {1} % de la plaque ; les moteurs sont faits pour 90 à 110 %, faites contrôler l’alimentation</translation>
+        <translation>la tension est {1}&#xa0;% de la plaque&#xa0;; les moteurs sont faits pour 90 à 110&#xa0;%, faites contrôler l’alimentation</translation>
     </message>
     <message>
         <source>the voltages of the phases differ by {1} % of their mean, more than {2} %; have the supply checked by a licensed electrician before the pump runs on</source>
-        <translation>les tensions des phases diffèrent de {1} % de leur moyenne, plus de {2} % ; faites contrôler l’alimentation par un électricien habilité avant que la pompe continue</translation>
+        <translation>les tensions des phases diffèrent de {1}&#xa0;% de leur moyenne, plus de {2}&#xa0;%&#xa0;; faites contrôler l’alimentation par un électricien habilité avant que la pompe continue</translation>
     </message>
     <message>
         <source>the water is {1}: gauges and vents scald, and a shut pump boils soon; have the permission of whoever runs the plant</source>
-        <translation>l’eau est à {1} : manomètres et purgeurs brûlent, et une pompe fermée bout vite ; ayez l’accord de l’exploitant</translation>
+        <translation>l’eau est à {1}&#xa0;: manomètres et purgeurs brûlent, et une pompe fermée bout vite&#xa0;; ayez l’accord de l’exploitant</translation>
     </message>
     <message>
         <source>the way with no-load amps is chosen: no power factor was measured, and it follows the load down</source>
-        <translation>la voie à intensité à vide est retenue : aucun facteur de puissance mesuré, et elle suit la charge vers le bas</translation>
+        <translation>la voie à intensité à vide est retenue&#xa0;: aucun facteur de puissance mesuré, et elle suit la charge vers le bas</translation>
     </message>
     <message>
         <source>the witness round confirms {1} of {2} terminals</source>
@@ -3905,159 +3897,159 @@
     </message>
     <message>
         <source>the witness round found {1} of {2} terminals more than 10 % off; read all again, or give the reason</source>
-        <translation>le passage témoin trouve {1} terminaux sur {2} à plus de 10 % ; remesurez tout, ou donnez le motif</translation>
+        <translation>le passage témoin trouve {1} terminaux sur {2} à plus de 10&#xa0;%&#xa0;; remesurez tout, ou donnez le motif</translation>
     </message>
     <message>
         <source>the workbook was changed after that report was signed; sign a new report under another name</source>
-        <translation>le classeur a été changé après la signature de ce rapport ; signez un nouveau rapport sous un autre nom</translation>
+        <translation>le classeur a été changé après la signature de ce rapport&#xa0;; signez un nouveau rapport sous un autre nom</translation>
     </message>
     <message>
         <source>there is a branch with this tag already; give the new one another tag</source>
-        <translation>il y a déjà une branche à ce repère ; donnez un autre repère à la nouvelle</translation>
+        <translation>il y a déjà une branche à ce repère&#xa0;; donnez un autre repère à la nouvelle</translation>
     </message>
     <message>
         <source>there is a round {1} already; give this one another number</source>
-        <translation>il y a déjà un passage {1} ; donnez un autre numéro à celui-ci</translation>
+        <translation>il y a déjà un passage {1}&#xa0;; donnez un autre numéro à celui-ci</translation>
     </message>
     <message>
         <source>there is neither readings.csv nor pump_readings.csv with rows; put one into the folder</source>
-        <translation>ni readings.csv ni pump_readings.csv avec des lignes ; mettez-en un dans le dossier</translation>
+        <translation>ni readings.csv ni pump_readings.csv avec des lignes&#xa0;; mettez-en un dans le dossier</translation>
     </message>
     <message>
         <source>there is no action that can be taken back; go on with the work</source>
-        <translation>aucune action ne peut être annulée ; continuez le travail</translation>
+        <translation>aucune action ne peut être annulée&#xa0;; continuez le travail</translation>
     </message>
     <message>
         <source>there is no plain file &quot;{1}&quot; in the folder attachments; put it there or take the row out</source>
-        <translation>aucun fichier simple « {1} » dans le dossier attachments ; mettez-le là ou retirez la ligne</translation>
+        <translation>aucun fichier simple «&#xa0;{1}&#xa0;» dans le dossier attachments&#xa0;; mettez-le là ou retirez la ligne</translation>
     </message>
     <message>
         <source>there is no reading to learn from; enter at least one dp at a valve</source>
-        <translation>aucune mesure dont apprendre ; saisissez au moins une Δp à une vanne</translation>
+        <translation>aucune mesure dont apprendre&#xa0;; saisissez au moins une Δp à une vanne</translation>
     </message>
     <message>
         <source>there is no round of readings yet; open one</source>
-        <translation>aucun passage de mesures encore ; ouvrez-en un</translation>
+        <translation>aucun passage de mesures encore&#xa0;; ouvrez-en un</translation>
     </message>
     <message>
         <source>there is no such file; check its name and folder</source>
-        <translation>ce fichier n’existe pas ; vérifiez son nom et son dossier</translation>
+        <translation>ce fichier n’existe pas&#xa0;; vérifiez son nom et son dossier</translation>
     </message>
     <message>
         <source>there is no such folder; give the folder that holds job.csv and the other tables</source>
-        <translation>ce dossier n’existe pas ; donnez celui qui contient job.csv et les autres tables</translation>
+        <translation>ce dossier n’existe pas&#xa0;; donnez celui qui contient job.csv et les autres tables</translation>
     </message>
     <message>
         <source>this branch feeds others; choose a terminal for the profile of a circuit</source>
-        <translation>cette branche en alimente d’autres ; choisissez un terminal pour le profil d’un circuit</translation>
+        <translation>cette branche en alimente d’autres&#xa0;; choisissez un terminal pour le profil d’un circuit</translation>
     </message>
     <message>
         <source>this branch has no valve with a table; it cannot be adjusted here</source>
-        <translation>cette branche n’a pas de vanne à table ; elle ne peut être réglée ici</translation>
+        <translation>cette branche n’a pas de vanne à table&#xa0;; elle ne peut être réglée ici</translation>
     </message>
     <message>
         <source>this branch has no valve, so there is no setting; store a reading without one</source>
-        <translation>cette branche n’a pas de vanne, donc pas de réglage ; enregistrez une mesure sans</translation>
+        <translation>cette branche n’a pas de vanne, donc pas de réglage&#xa0;; enregistrez une mesure sans</translation>
     </message>
     <message>
         <source>this branch has readings, which stay for the record, so it is not taken out of this job; make a new workbook for the changed building</source>
-        <translation>cette branche a des mesures, gardées pour mémoire, elle n’est donc pas ôtée de ce chantier ; créez un nouveau classeur pour le bâtiment modifié</translation>
+        <translation>cette branche a des mesures, gardées pour mémoire, elle n’est donc pas ôtée de ce chantier&#xa0;; créez un nouveau classeur pour le bâtiment modifié</translation>
     </message>
     <message>
         <source>this branch is fed through itself: {1}; correct one parent, the first is fed at the pump</source>
-        <translation>cette branche s’alimente elle-même : {1} ; corrigez un parent, la première est alimentée à la pompe</translation>
+        <translation>cette branche s’alimente elle-même&#xa0;: {1}&#xa0;; corrigez un parent, la première est alimentée à la pompe</translation>
     </message>
     <message>
         <source>this branch is marked as not balanced without a reason; write the reason</source>
-        <translation>cette branche est marquée non équilibrée sans motif ; écrivez le motif</translation>
+        <translation>cette branche est marquée non équilibrée sans motif&#xa0;; écrivez le motif</translation>
     </message>
     <message>
         <source>this branch would be fed from itself by way of its parents; choose another parent</source>
-        <translation>cette branche s’alimenterait elle-même par ses parents ; choisissez un autre parent</translation>
+        <translation>cette branche s’alimenterait elle-même par ses parents&#xa0;; choisissez un autre parent</translation>
     </message>
     <message>
         <source>this conflict is not in the job any more; look at the list again</source>
-        <translation>ce conflit n’est plus dans le chantier ; revoyez la liste</translation>
+        <translation>ce conflit n’est plus dans le chantier&#xa0;; revoyez la liste</translation>
     </message>
     <message>
         <source>this is a positive displacement pump: running it shut bursts it or its pipe; do not make a shutoff test</source>
-        <translation>c’est une pompe volumétrique : tourner fermée l’éclate ou éclate son tuyau ; ne faites pas d’essai à débit nul</translation>
+        <translation>c’est une pompe volumétrique&#xa0;: la faire tourner fermée la fait éclater, ou son tuyau&#xa0;; ne faites pas d’essai à débit nul</translation>
     </message>
     <message>
         <source>this is no PKCS#12 key file; choose a file that ends in .p12 or .pfx</source>
-        <translation>ce n’est pas un fichier de clé PKCS#12 ; choisissez un fichier en .p12 ou .pfx</translation>
+        <translation>ce n’est pas un fichier de clé PKCS#12&#xa0;; choisissez un fichier en .p12 ou .pfx</translation>
     </message>
     <message>
         <source>this is not a copy of the open workbook: their journals have no record in common; choose the file that the other laptop worked in</source>
-        <translation>ce n’est pas une copie du classeur ouvert : leurs journaux n’ont aucun enregistrement commun ; choisissez le fichier de l’autre portable</translation>
+        <translation>ce n’est pas une copie du classeur ouvert&#xa0;: leurs journaux n’ont aucun enregistrement commun&#xa0;; choisissez le fichier de l’autre portable</translation>
     </message>
     <message>
         <source>this is not a workbook; choose a file that was made as one</source>
-        <translation>ce n’est pas un classeur ; choisissez un fichier créé comme tel</translation>
+        <translation>ce n’est pas un classeur&#xa0;; choisissez un fichier créé comme tel</translation>
     </message>
     <message>
         <source>this job has no valve &quot;{1}&quot;; type one of {2}, or nothing</source>
-        <translation>ce chantier n’a pas de vanne « {1} » ; tapez l’une de {2}, ou rien</translation>
+        <translation>ce chantier n’a pas de vanne «&#xa0;{1}&#xa0;»&#xa0;; tapez l’une de {2}, ou rien</translation>
     </message>
     <message>
         <source>this job was opened for reading only, so nothing was stored; open it for changes first</source>
-        <translation>ce chantier a été ouvert en lecture seule, rien n’a donc été enregistré ; ouvrez-le d’abord en modification</translation>
+        <translation>ce chantier a été ouvert en lecture seule, rien n’a donc été enregistré&#xa0;; ouvrez-le d’abord en modification</translation>
     </message>
     <message>
         <source>this pump alone keeps water moving through a chiller or boiler; do not make a shutoff test unless whoever runs the plant has shut that down and agrees</source>
-        <translation>cette pompe seule fait circuler l’eau dans un groupe froid ou une chaudière ; pas d’essai à débit nul, sauf si l’exploitant l’a arrêté et donne son accord</translation>
+        <translation>cette pompe seule fait circuler l’eau dans un groupe froid ou une chaudière&#xa0;; pas d’essai à débit nul, sauf si l’exploitant l’a arrêté et donne son accord</translation>
     </message>
     <message>
         <source>this reading was marked doubtful by hand; read again or give the reason</source>
-        <translation>cette mesure a été marquée douteuse à la main ; remesurez ou donnez le motif</translation>
+        <translation>cette mesure a été marquée douteuse à la main&#xa0;; remesurez ou donnez le motif</translation>
     </message>
     <message>
         <source>this terminal is fully open and takes less of design than the index circuit; match the groups again so that the index is proved</source>
-        <translation>ce terminal est ouvert en grand et prend moins du nominal que le circuit défavorisé ; réglez de nouveau les groupes pour prouver le défavorisé</translation>
+        <translation>ce terminal est ouvert en grand et prend moins du nominal que le circuit défavorisé&#xa0;; réglez de nouveau les groupes pour prouver le défavorisé</translation>
     </message>
     <message>
         <source>this valve has no reading in this round; read it first</source>
-        <translation>cette vanne n’a pas de mesure à ce passage ; mesurez-la d’abord</translation>
+        <translation>cette vanne n’a pas de mesure à ce passage&#xa0;; mesurez-la d’abord</translation>
     </message>
     <message>
         <source>this valve is on the index circuit and stands at {1}, not fully open at {2}; open it and match the others to it</source>
-        <translation>cette vanne est sur le circuit défavorisé et se trouve à {1}, pas ouverte en grand à {2} ; ouvrez-la et réglez les autres sur elle</translation>
+        <translation>cette vanne est sur le circuit défavorisé et se trouve à {1}, pas ouverte en grand à {2}&#xa0;; ouvrez-la et réglez les autres sur elle</translation>
     </message>
     <message>
         <source>this valve is the reference of its group; read it as a try, or find another valve</source>
-        <translation>cette vanne est la référence de son groupe ; mesurez-la comme essai, ou trouvez une autre vanne</translation>
+        <translation>cette vanne est la référence de son groupe&#xa0;; mesurez-la comme essai, ou trouvez une autre vanne</translation>
     </message>
     <message>
         <source>this valve stands before the unit, where it lowers the pressure in it: air comes out there, and makes noise and false readings; move it to the return side, or vent at the unit</source>
-        <translation>cette vanne est avant l’unité, où elle baisse la pression : l’air en sort, fait du bruit et fausse les mesures ; déplacez-la au retour, ou purgez à l’unité</translation>
+        <translation>cette vanne est avant l’unité, où elle baisse la pression&#xa0;: l’air en sort, fait du bruit et fausse les mesures&#xa0;; déplacez-la au retour, ou purgez à l’unité</translation>
     </message>
     <message>
         <source>this workbook can only be read here; save a copy and work in that</source>
-        <translation>ce classeur ne peut être que lu ici ; enregistrez une copie et travaillez-y</translation>
+        <translation>ce classeur ne peut être que lu ici&#xa0;; enregistrez une copie et travaillez-y</translation>
     </message>
     <message>
         <source>this would answer an answer; answer the first comment instead</source>
-        <translation>ce serait répondre à une réponse ; répondez plutôt au premier commentaire</translation>
+        <translation>ce serait répondre à une réponse&#xa0;; répondez plutôt au premier commentaire</translation>
     </message>
     <message>
         <source>throttling takes {1} more than a reduced pump would, above the limit of {2}; trim the impeller or slow the pump, and open its valve</source>
-        <translation>étrangler prend {1} de plus qu’une pompe réduite, au-dessus de la limite de {2} ; rognez la roue ou ralentissez la pompe, et ouvrez sa vanne</translation>
+        <translation>étrangler prend {1} de plus qu’une pompe réduite, au-dessus de la limite de {2}&#xa0;; rognez la roue ou ralentissez la pompe, et ouvrez sa vanne</translation>
     </message>
     <message>
         <source>throttling takes {1} more than a reduced pump would, not above the limit of {2}: the throttle may stay; write down its position</source>
-        <translation>étrangler prend {1} de plus qu’une pompe réduite, sans dépasser la limite de {2} : l’étranglement peut rester ; notez sa position</translation>
+        <translation>étrangler prend {1} de plus qu’une pompe réduite, sans dépasser la limite de {2}&#xa0;: l’étranglement peut rester&#xa0;; notez sa position</translation>
     </message>
     <message>
         <source>too weak at full speed; see below</source>
-        <translation>trop faible à pleine vitesse ; voir ci-dessous</translation>
+        <translation>trop faible à pleine vitesse&#xa0;; voir ci-dessous</translation>
     </message>
     <message>
         <source>trusted: its chain leads to a certificate you gave</source>
-        <translation>de confiance : sa chaîne mène à un certificat que vous avez donné</translation>
+        <translation>de confiance&#xa0;: sa chaîne mène à un certificat que vous avez donné</translation>
     </message>
     <message>
         <source>two gauges were read but their heights are not known, so no correction for height is made; enter the heights, or read both taps with one gauge</source>
-        <translation>deux manomètres ont été lus mais leurs niveaux sont inconnus, aucune correction de niveau n’est donc faite ; saisissez-les, ou lisez les deux prises avec un seul manomètre</translation>
+        <translation>deux manomètres ont été lus mais leurs niveaux sont inconnus, aucune correction de niveau n’est donc faite&#xa0;; saisissez-les, ou lisez les deux prises avec un seul manomètre</translation>
     </message>
     <message>
         <source>unchanged, the whole file</source>
@@ -4069,15 +4061,11 @@
     </message>
     <message>
         <source>under the readable minimum, so that the flow is only a range: {1} ({2}); read them another way</source>
-        <translation>sous le minimum lisible, le débit n’étant qu’une plage : {1} ({2}) ; mesurez-les autrement</translation>
-    </message>
-    <message>
-        <source>values to choose between after merging: {1}; choose, File, Merge</source>
-        <translation>valeurs à choisir après fusion : {1} ; choisissez, Fichier, Fusionner</translation>
+        <translation>sous le minimum lisible, le débit n’étant qu’une plage&#xa0;: {1} ({2})&#xa0;; mesurez-les autrement</translation>
     </message>
     <message>
         <source>volts, amps and power factor are chosen: the input power was not metered</source>
-        <translation>tension, intensité et facteur de puissance sont retenus : la puissance absorbée n’a pas été mesurée</translation>
+        <translation>tension, intensité et facteur de puissance sont retenus&#xa0;: la puissance absorbée n’a pas été mesurée</translation>
     </message>
     <message>
         <source>waiting for review</source>
@@ -4089,47 +4077,47 @@
     </message>
     <message>
         <source>what is known beforehand of factor {1} is no number; correct its design loss</source>
-        <translation>ce qu’on sait d’avance du facteur {1} n’est pas un nombre ; corrigez sa perte nominale</translation>
+        <translation>ce qu’on sait d’avance du facteur {1} n’est pas un nombre&#xa0;; corrigez sa perte nominale</translation>
     </message>
     <message>
         <source>what was read here does not fit the other readings and is left out; read it again</source>
-        <translation>ce qui a été lu ici ne colle pas aux autres mesures et est écarté ; remesurez</translation>
+        <translation>ce qui a été mesuré ici ne colle pas aux autres mesures et est écarté&#xa0;; remesurez</translation>
     </message>
     <message>
         <source>what was signed has been changed since; do not rely on this file, ask for it again</source>
-        <translation>ce qui fut signé a été changé depuis ; ne vous fiez pas à ce fichier, redemandez-le</translation>
+        <translation>ce qui fut signé a été changé depuis&#xa0;; ne vous fiez pas à ce fichier, redemandez-le</translation>
     </message>
     <message>
         <source>windows that are open keep their words; start Waterwright again to see it in {1}</source>
-        <translation>les fenêtres ouvertes gardent leurs mots ; relancez Waterwright pour le voir en {1}</translation>
+        <translation>les fenêtres ouvertes gardent leurs mots&#xa0;; relancez Waterwright pour le voir en {1}</translation>
     </message>
     <message>
         <source>with everything open it takes {1} % of design flow; verify its setting, its valve table, air and strainer before adjusting</source>
-        <translation>tout ouvert, elle prend {1} % du débit nominal ; vérifiez réglage, table de vanne, air et filtre avant de régler</translation>
+        <translation>tout ouvert, elle prend {1}&#xa0;% du débit nominal&#xa0;; vérifiez réglage, table de vanne, air et filtre avant de régler</translation>
     </message>
     <message>
         <source>with its corrections the head is {1}; check the gauge heights and the zero reading</source>
-        <translation>avec ses corrections la hauteur est {1} ; vérifiez les niveaux des manomètres et le zéro</translation>
+        <translation>avec ses corrections la hauteur est {1}&#xa0;; vérifiez les niveaux des manomètres et le zéro</translation>
     </message>
     <message>
         <source>with the pump off the gauges differ by {1} after correction for height; use one gauge for both taps, or have them calibrated</source>
-        <translation>pompe arrêtée, les manomètres diffèrent de {1} après correction de niveau ; prenez un manomètre pour les deux prises, ou faites-les étalonner</translation>
+        <translation>pompe arrêtée, les manomètres diffèrent de {1} après correction de niveau&#xa0;; prenez un manomètre pour les deux prises, ou faites-les étalonner</translation>
     </message>
     <message>
         <source>with the pumps off the highest point stands at {1}, below the {2} that keep air out; raise the fill pressure, within what vessel and relief valve allow</source>
-        <translation>pompes arrêtées, le point le plus haut est à {1}, sous les {2} qui tiennent l’air dehors ; montez la pression de remplissage, dans ce que permettent vase et soupape</translation>
+        <translation>pompes arrêtées, le point le plus haut est à {1}, sous les {2} qui tiennent l’air dehors&#xa0;; montez la pression de remplissage, dans ce que permettent vase et soupape</translation>
     </message>
     <message>
         <source>with the valve behind the unit its water stands {1} higher and holds {2} mL/L more air; keep the valve on the return side</source>
-        <translation>avec la vanne après l’unité, son eau est {1} plus haut et retient {2} mL/L d’air de plus ; gardez la vanne au retour</translation>
+        <translation>avec la vanne après l’unité, son eau est {1} plus haut et retient {2} mL/L d’air de plus&#xa0;; gardez la vanne au retour</translation>
     </message>
     <message>
         <source>with {1} terminals the readings are not compared with a learned loop here; use advise for that</source>
-        <translation>avec {1} terminaux les mesures ne sont pas comparées ici à une boucle apprise ; utilisez advise pour cela</translation>
+        <translation>avec {1} terminaux les mesures ne sont pas comparées ici à une boucle apprise&#xa0;; utilisez advise pour cela</translation>
     </message>
     <message>
         <source>{1} % of design flow in the last round</source>
-        <translation>{1} % du débit nominal au dernier passage</translation>
+        <translation>{1}&#xa0;% du débit nominal au dernier passage</translation>
     </message>
     <message>
         <source>{1} (clock of the signing computer)</source>
@@ -4141,31 +4129,31 @@
     </message>
     <message>
         <source>{1} C is outside 0 to 150 C, where the solubility of air is computed; correct the temperature</source>
-        <translation>{1} C est hors de 0 à 150 C, où la solubilité de l’air est calculée ; corrigez la température</translation>
+        <translation>{1} C est hors de 0 à 150 C, où la solubilité de l’air est calculée&#xa0;; corrigez la température</translation>
     </message>
     <message>
         <source>{1} across a shut valve is not above zero; check hoses and valves and read again</source>
-        <translation>{1} à une vanne fermée n’est pas au-dessus de zéro ; vérifiez flexibles et vannes et remesurez</translation>
+        <translation>{1} à une vanne fermée n’est pas au-dessus de zéro&#xa0;; vérifiez flexibles et vannes et remesurez</translation>
     </message>
     <message>
         <source>{1} across the valve is above {2}, it may be noisy or cavitate; lower the pump&apos;s head or throttle elsewhere too</source>
-        <translation>{1} à la vanne dépasse {2}, elle peut être bruyante ou caviter ; baissez la hauteur de la pompe ou étranglez aussi ailleurs</translation>
+        <translation>{1} à la vanne dépasse {2}, elle peut être bruyante ou caviter&#xa0;; baissez la hauteur de la pompe ou étranglez aussi ailleurs</translation>
     </message>
     <message>
         <source>{1} actions of {2} were taken over, {3} values are left to decide; undo takes all back at once</source>
-        <translation>{1} actions de {2} ont été reprises, {3} valeurs restent à décider ; annuler reprend tout d’un coup</translation>
+        <translation>{1} actions de {2} ont été reprises, {3} valeurs restent à décider&#xa0;; annuler reprend tout d’un coup</translation>
     </message>
     <message>
         <source>{1} answered: &quot;{2}&quot;</source>
-        <translation>{1} a répondu : « {2} »</translation>
+        <translation>{1} a répondu&#xa0;: «&#xa0;{2}&#xa0;»</translation>
     </message>
     <message>
         <source>{1} asks: &quot;{2}&quot;; correct the reading, or answer on the place Review (Alt+6)</source>
-        <translation>{1} demande : « {2} » ; corrigez la mesure, ou répondez dans Revue (Alt+6)</translation>
+        <translation>{1} demande&#xa0;: «&#xa0;{2}&#xa0;»&#xa0;; corrigez la mesure, ou répondez dans Revue (Alt+6)</translation>
     </message>
     <message>
         <source>{1} at the motor is {2} % off its plate&apos;s {3}; have the supply checked</source>
-        <translation>{1} au moteur est à {2} % des {3} de la plaque ; faites contrôler l’alimentation</translation>
+        <translation>{1} au moteur est à {2}&#xa0;% des {3} de la plaque&#xa0;; faites contrôler l’alimentation</translation>
     </message>
     <message>
         <source>{1} at the unit with the valve on the return, {2} on the supply</source>
@@ -4173,7 +4161,7 @@
     </message>
     <message>
         <source>{1} at the unit with the valve on the return, {2} on the supply; its water holds {3} and {4} mL/L of air</source>
-        <translation>{1} à l’unité, vanne au retour, {2} à l’aller ; son eau retient {3} et {4} mL/L d’air</translation>
+        <translation>{1} à l’unité, vanne au retour, {2} à l’aller&#xa0;; son eau retient {3} et {4} mL/L d’air</translation>
     </message>
     <message>
         <source>{1} at {2} of {3}, and every valve on its path fully open</source>
@@ -4181,11 +4169,11 @@
     </message>
     <message>
         <source>{1} at {2} of {3}, but not fully open on its path: {4}</source>
-        <translation>{1} à {2} sur {3}, mais pas ouvert en grand sur son chemin : {4}</translation>
+        <translation>{1} à {2} sur {3}, mais pas ouvert en grand sur son chemin&#xa0;: {4}</translation>
     </message>
     <message>
         <source>{1} branches, of these {2} terminals; index circuit: {3}.</source>
-        <translation>{1} branches, dont {2} terminaux ; circuit défavorisé : {3}.</translation>
+        <translation>{1} branches, dont {2} terminaux&#xa0;; circuit défavorisé&#xa0;: {3}.</translation>
     </message>
     <message>
         <source>{1} by the signer&apos;s clock</source>
@@ -4193,7 +4181,7 @@
     </message>
     <message>
         <source>{1} could not be read; choose a file that is there</source>
-        <translation>{1} n’a pu être lu ; choisissez un fichier présent</translation>
+        <translation>{1} n’a pu être lu&#xa0;; choisissez un fichier présent</translation>
     </message>
     <message>
         <source>{1} has no dp in this round</source>
@@ -4201,163 +4189,163 @@
     </message>
     <message>
         <source>{1} has no valve to be read; read its neighbours</source>
-        <translation>{1} n’a pas de vanne à mesurer ; mesurez ses voisines</translation>
+        <translation>{1} n’a pas de vanne à mesurer&#xa0;; mesurez ses voisines</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; remesurez</translation>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); setting {5} instead of {6} would explain it, look at the handle and read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; un réglage {5} au lieu de {6} l’expliquerait, regardez la poignée et remesurez</translation>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; un réglage {5} au lieu de {6} l’expliquerait, regardez la poignée et remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the hoses are probably reversed, swap them and read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; les flexibles sont sans doute inversés, échangez-les et remesurez</translation>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; les flexibles sont sans doute inversés, échangez-les et remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the same digits in {5} would, correct the unit or read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; les mêmes chiffres en {5} iraient, corrigez l’unité ou remesurez</translation>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; les mêmes chiffres en {5} iraient, corrigez l’unité ou remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); valve {5} instead of {6} would explain it, look at the valve&apos;s size and read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4}) ; une vanne {5} au lieu de {6} l’expliquerait, regardez la taille de la vanne et remesurez</translation>
+        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; une vanne {5} au lieu de {6} l’expliquerait, regardez la taille de la vanne et remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} stands out, {3} was expected (z {4}); read it again before anything rests on it, one round alone cannot tell a wrong reading from an obstruction</source>
-        <translation>{1} au passage {2} détonne, {3} était attendu (z {4}) ; remesurez avant de vous y fier, un seul passage ne distingue pas une fausse mesure d’une obstruction</translation>
+        <translation>{1} au passage {2} détonne, {3} était attendu (z {4})&#xa0;; remesurez avant de vous y fier, un seul passage ne distingue pas une fausse mesure d’une obstruction</translation>
     </message>
     <message>
         <source>{1} is before a reading of round {2} ({3}); correct the date or the round</source>
-        <translation>{1} précède une mesure du passage {2} ({3}) ; corrigez la date ou le passage</translation>
+        <translation>{1} précède une mesure du passage {2} ({3})&#xa0;; corrigez la date ou le passage</translation>
     </message>
     <message>
         <source>{1} is before the row above it in its round ({2}); correct the time or put the rows in order</source>
-        <translation>{1} précède la ligne du dessus dans son passage ({2}) ; corrigez l’heure ou ordonnez les lignes</translation>
+        <translation>{1} précède la ligne du dessus dans son passage ({2})&#xa0;; corrigez l’heure ou ordonnez les lignes</translation>
     </message>
     <message>
         <source>{1} is below the freezing point {2} of this mixture; correct temperature or concentration</source>
-        <translation>{1} est sous le point de congélation {2} de ce mélange ; corrigez température ou concentration</translation>
+        <translation>{1} est sous le point de congélation {2} de ce mélange&#xa0;; corrigez température ou concentration</translation>
     </message>
     <message>
         <source>{1} is below zero, the hoses are probably reversed; swap them and read again, or store {2}</source>
-        <translation>{1} est sous zéro, les flexibles sont sans doute inversés ; échangez-les et remesurez, ou enregistrez {2}</translation>
+        <translation>{1} est sous zéro, les flexibles sont sans doute inversés&#xa0;; échangez-les et remesurez, ou enregistrez {2}</translation>
     </message>
     <message>
         <source>{1} is below zero; a loss is zero or more</source>
-        <translation>{1} est sous zéro ; une perte est zéro ou plus</translation>
+        <translation>{1} est sous zéro&#xa0;; une perte est zéro ou plus</translation>
     </message>
     <message>
         <source>{1} is below zero; type zero or more, or nothing</source>
-        <translation>{1} est sous zéro ; tapez zéro ou plus, ou rien</translation>
+        <translation>{1} est sous zéro&#xa0;; tapez zéro ou plus, ou rien</translation>
     </message>
     <message>
         <source>{1} is far from the expected {2}, in {3} it would be {4}; correct the unit, read again or give the reason</source>
-        <translation>{1} est loin des {2} attendus, en {3} ce serait {4} ; corrigez l’unité, remesurez ou donnez le motif</translation>
+        <translation>{1} est loin des {2} attendus, en {3} ce serait {4}&#xa0;; corrigez l’unité, remesurez ou donnez le motif</translation>
     </message>
     <message>
         <source>{1} is far from {2} read at the same setting in round {3}; read again or give the reason</source>
-        <translation>{1} est loin de {2} lu au même réglage au passage {3} ; remesurez ou donnez le motif</translation>
+        <translation>{1} est loin de {2} mesuré au même réglage au passage {3}&#xa0;; remesurez ou donnez le motif</translation>
     </message>
     <message>
         <source>{1} is far from {2} that the design flow needs at this setting; read again or give the reason</source>
-        <translation>{1} est loin des {2} que demande le débit nominal à ce réglage ; remesurez ou donnez le motif</translation>
+        <translation>{1} est loin des {2} que demande le débit nominal à ce réglage&#xa0;; remesurez ou donnez le motif</translation>
     </message>
     <message>
         <source>{1} is fed by this branch itself; choose a branch nearer the pump</source>
-        <translation>{1} est alimenté par cette branche même ; choisissez une branche plus près de la pompe</translation>
+        <translation>{1} est alimenté par cette branche même&#xa0;; choisissez une branche plus près de la pompe</translation>
     </message>
     <message>
         <source>{1} is in table {2} but not in the journal; another program put it there, do not trust it</source>
-        <translation>{1} est dans la table {2} mais pas au journal ; un autre programme l’y a mis, ne vous y fiez pas</translation>
+        <translation>{1} est dans la table {2} mais pas au journal&#xa0;; un autre programme l’y a mis, ne vous y fiez pas</translation>
     </message>
     <message>
         <source>{1} is in the journal but not in table {2}; another program removed it, open a copy from before</source>
-        <translation>{1} est au journal mais pas dans la table {2} ; un autre programme l’a ôté, ouvrez une copie antérieure</translation>
+        <translation>{1} est au journal mais pas dans la table {2}&#xa0;; un autre programme l’a ôté, ouvrez une copie antérieure</translation>
     </message>
     <message>
         <source>{1} is negative; this value must be {2}, correct it</source>
-        <translation>{1} est négatif ; cette valeur doit être {2}, corrigez-la</translation>
+        <translation>{1} est négatif&#xa0;; cette valeur doit être {2}, corrigez-la</translation>
     </message>
     <message>
         <source>{1} is no height of a building above the sea; type one within -500 and 6000 m</source>
-        <translation>{1} n’est pas l’altitude d’un bâtiment ; tapez-en une entre -500 et 6000 m</translation>
+        <translation>{1} n’est pas l’altitude d’un bâtiment&#xa0;; tapez-en une entre -500 et 6000 m</translation>
     </message>
     <message>
         <source>{1} is not a number that a deficiency can have; give one that is free, from 1</source>
-        <translation>{1} n’est pas un numéro de réserve possible ; donnez-en un libre, à partir de 1</translation>
+        <translation>{1} n’est pas un numéro de réserve possible&#xa0;; donnez-en un libre, à partir de 1</translation>
     </message>
     <message>
         <source>{1} is not above zero; type a value above zero</source>
-        <translation>{1} n’est pas au-dessus de zéro ; tapez une valeur au-dessus de zéro</translation>
+        <translation>{1} n’est pas au-dessus de zéro&#xa0;; tapez une valeur au-dessus de zéro</translation>
     </message>
     <message>
         <source>{1} is not after the calibration of {2}; correct one of the dates</source>
-        <translation>{1} n’est pas après l’étalonnage du {2} ; corrigez l’une des dates</translation>
+        <translation>{1} n’est pas après l’étalonnage du {2}&#xa0;; corrigez l’une des dates</translation>
     </message>
     <message>
         <source>{1} is not below zero; type the lower limit as -10</source>
-        <translation>{1} n’est pas sous zéro ; tapez la limite basse comme -10</translation>
+        <translation>{1} n’est pas sous zéro&#xa0;; tapez la limite basse comme -10</translation>
     </message>
     <message>
         <source>{1} is not on the scale, {2} to {3}; type what the handle shows</source>
-        <translation>{1} n’est pas sur l’échelle, {2} à {3} ; tapez ce que montre la poignée</translation>
+        <translation>{1} n’est pas sur l’échelle, {2} à {3}&#xa0;; tapez ce que montre la poignée</translation>
     </message>
     <message>
         <source>{1} is not on this valve&apos;s scale, {2} to {3}, and is not stored; correct the setting</source>
-        <translation>{1} n’est pas sur l’échelle de cette vanne, {2} à {3}, et n’est pas enregistré ; corrigez le réglage</translation>
+        <translation>{1} n’est pas sur l’échelle de cette vanne, {2} à {3}, et n’est pas enregistré&#xa0;; corrigez le réglage</translation>
     </message>
     <message>
         <source>{1} is off the valve&apos;s scale, {2} to {3}; correct the setting or the valve</source>
-        <translation>{1} est hors de l’échelle de la vanne, {2} à {3} ; corrigez le réglage ou la vanne</translation>
+        <translation>{1} est hors de l’échelle de la vanne, {2} à {3}&#xa0;; corrigez le réglage ou la vanne</translation>
     </message>
     <message>
         <source>{1} is off this valve&apos;s scale, {2} to {3}; correct the setting</source>
-        <translation>{1} est hors de l’échelle de cette vanne, {2} à {3} ; corrigez le réglage</translation>
+        <translation>{1} est hors de l’échelle de cette vanne, {2} à {3}&#xa0;; corrigez le réglage</translation>
     </message>
     <message>
         <source>{1} is out of reason; type a value within {2} %</source>
-        <translation>{1} est déraisonnable ; tapez une valeur à moins de {2} %</translation>
+        <translation>{1} est déraisonnable&#xa0;; tapez une valeur à moins de {2}&#xa0;%</translation>
     </message>
     <message>
         <source>{1} is outside this valve&apos;s scale, {2} to {3}; type what the handle shows</source>
-        <translation>{1} est hors de l’échelle de cette vanne, {2} à {3} ; tapez ce que montre la poignée</translation>
+        <translation>{1} est hors de l’échelle de cette vanne, {2} à {3}&#xa0;; tapez ce que montre la poignée</translation>
     </message>
     <message>
         <source>{1} is outside {2} to {3}; correct it</source>
-        <translation>{1} est hors de {2} à {3} ; corrigez-le</translation>
+        <translation>{1} est hors de {2} à {3}&#xa0;; corrigez-le</translation>
     </message>
     <message>
         <source>{1} is too large to be true; check digits and unit</source>
-        <translation>{1} est trop grand pour être vrai ; vérifiez chiffres et unité</translation>
+        <translation>{1} est trop grand pour être vrai&#xa0;; vérifiez chiffres et unité</translation>
     </message>
     <message>
         <source>{1} is under the readable minimum of {2}, the flow is only known to lie between {3} and {4}; close the valve further to read, take another instrument or give the reason</source>
-        <translation>{1} est sous le minimum lisible de {2}, on sait seulement le débit entre {3} et {4} ; fermez davantage la vanne pour lire, prenez un autre instrument ou donnez le motif</translation>
+        <translation>{1} est sous le minimum lisible de {2}, on sait seulement le débit entre {3} et {4}&#xa0;; fermez davantage la vanne pour mesurer, prenez un autre instrument ou donnez le motif</translation>
     </message>
     <message>
         <source>{1} is {2} % of the range {3} of instrument {4}; read between 10 and 95 % of it with another instrument</source>
-        <translation>{1} est {2} % de la plage {3} de l’instrument {4} ; mesurez entre 10 et 95 % avec un autre instrument</translation>
+        <translation>{1} est {2}&#xa0;% de la plage {3} de l’instrument {4}&#xa0;; mesurez entre 10 et 95&#xa0;% avec un autre instrument</translation>
     </message>
     <message>
         <source>{1} items of round {2} are open, the first is {3}; give each a reading or a reason</source>
-        <translation>{1} points du passage {2} sont ouverts, le premier est {3} ; donnez à chacun une mesure ou un motif</translation>
+        <translation>{1} points du passage {2} sont ouverts, le premier est {3}&#xa0;; donnez à chacun une mesure ou un motif</translation>
     </message>
     <message>
         <source>{1} lies on the index circuit and its valve stands at {2} of {3}; open it fully and match the others to it</source>
-        <translation>{1} est sur le circuit défavorisé et sa vanne est à {2} sur {3} ; ouvrez-la en grand et réglez les autres sur elle</translation>
+        <translation>{1} est sur le circuit défavorisé et sa vanne est à {2} sur {3}&#xa0;; ouvrez-la en grand et réglez les autres sur elle</translation>
     </message>
     <message>
         <source>{1} of {2} dps are digit for digit those of round {3}; check that they were read and not copied</source>
-        <translation>{1} Δp sur {2} sont chiffre pour chiffre celles du passage {3} ; vérifiez qu’elles ont été lues et non copiées</translation>
+        <translation>{1} Δp sur {2} sont chiffre pour chiffre celles du passage {3}&#xa0;; vérifiez qu’elles ont été mesurées et non copiées</translation>
     </message>
     <message>
         <source>{1} of {2} dps read the same {3}; check that they were read and not copied</source>
-        <translation>{1} Δp sur {2} donnent la même valeur {3} ; vérifiez qu’elles ont été lues et non copiées</translation>
+        <translation>{1} Δp sur {2} donnent la même valeur {3}&#xa0;; vérifiez qu’elles ont été mesurées et non copiées</translation>
     </message>
     <message>
         <source>{1} of {2} flows equal their design flow to a tenth of a percent; check that they were read and not copied</source>
-        <translation>{1} débits sur {2} égalent leur débit nominal à un dixième de pour cent ; vérifiez qu’ils ont été lus et non copiés</translation>
+        <translation>{1} débits sur {2} égalent leur débit nominal à un dixième de pour cent&#xa0;; vérifiez qu’ils ont été mesurés et non copiés</translation>
     </message>
     <message>
         <source>{1} of {2} lines that must hold are done or do not apply.</source>
@@ -4365,35 +4353,35 @@
     </message>
     <message>
         <source>{1} of {2} terminals have neither a reading nor a reason; read them or say why not</source>
-        <translation>{1} terminaux sur {2} n’ont ni mesure ni motif ; mesurez-les ou dites pourquoi non</translation>
+        <translation>{1} terminaux sur {2} n’ont ni mesure ni motif&#xa0;; mesurez-les ou dites pourquoi non</translation>
     </message>
     <message>
         <source>{1} of {2} terminals on share (of target within 100 ± {3} %)</source>
-        <translation>{1} terminaux sur {2} à leur part (de la cible à 100 ± {3} %)</translation>
+        <translation>{1} terminaux sur {2} à leur part (de la cible à 100 ± {3}&#xa0;%)</translation>
     </message>
     <message>
         <source>{1} on record, of these open: {2}.</source>
-        <translation>{1} enregistrées, dont ouvertes : {2}.</translation>
+        <translation>{1} enregistrées, dont ouvertes&#xa0;: {2}.</translation>
     </message>
     <message>
         <source>{1} pumps share this duty; trim all alike, and the stand-by with them</source>
-        <translation>{1} pompes partagent ce point de fonctionnement ; rognez-les toutes pareil, celle de secours aussi</translation>
+        <translation>{1} pompes partagent ce point de fonctionnement&#xa0;; rognez-les toutes pareil, celle de secours aussi</translation>
     </message>
     <message>
         <source>{1} read it again who had read it before; have somebody else read the sample</source>
-        <translation>{1} a remesuré après avoir mesuré ; faites mesurer l’échantillon par quelqu’un d’autre</translation>
+        <translation>{1} a remesuré après avoir mesuré&#xa0;; faites mesurer l’échantillon par quelqu’un d’autre</translation>
     </message>
     <message>
         <source>{1} readings of this round are dated before the one entered before them, the first is of {2} after {3}; check the clock and correct the time</source>
-        <translation>{1} mesures de ce passage sont datées avant la précédente saisie, la première du {2} après {3} ; vérifiez l’horloge et corrigez l’heure</translation>
+        <translation>{1} mesures de ce passage sont datées avant la précédente saisie, la première du {2} après {3}&#xa0;; vérifiez l’horloge et corrigez l’heure</translation>
     </message>
     <message>
         <source>{1} was read in {2}, most readings of instrument {3} in this round are in {4}; check the unit</source>
-        <translation>{1} a été lu en {2}, la plupart des mesures de l’instrument {3} à ce passage sont en {4} ; vérifiez l’unité</translation>
+        <translation>{1} a été mesuré en {2}, la plupart des mesures de l’instrument {3} à ce passage sont en {4}&#xa0;; vérifiez l’unité</translation>
     </message>
     <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}</source>
-        <translation>{1} {4}, {2} % du débit nominal de {3} {4}</translation>
+        <translation>{1} {4}, {2}&#xa0;% du débit nominal de {3} {4}</translation>
     </message>
     <message>
         <source>{1}, certificate by {2}</source>
@@ -4405,19 +4393,19 @@
     </message>
     <message>
         <source>{1}. {2}; press Ctrl+U to store {3}</source>
-        <translation>{1}. {2} ; appuyez sur Ctrl+U pour enregistrer {3}</translation>
+        <translation>{1}. {2}&#xa0;; appuyez sur Ctrl+U pour enregistrer {3}</translation>
     </message>
     <message>
         <source>{1}: {3} of table {2} is not what the journal says ({4} instead of {5}); another program changed it, do not trust it</source>
-        <translation>{1} : {3} de la table {2} n’est pas ce que dit le journal ({4} au lieu de {5}) ; un autre programme l’a changé, ne vous y fiez pas</translation>
+        <translation>{1}&#xa0;: {3} de la table {2} n’est pas ce que dit le journal ({4} au lieu de {5})&#xa0;; un autre programme l’a changé, ne vous y fiez pas</translation>
     </message>
     <message>
         <source>P₂/P₁ = (n₂/n₁)³ = {1}: {2} % {3w}</source>
-        <translation>P₂/P₁ = (n₂/n₁)³ = {1} : {2} % {3w}</translation>
+        <translation>P₂/P₁ = (n₂/n₁)³ = {1}&#xa0;: {2}&#xa0;% {3w}</translation>
     </message>
     <message>
         <source>Reason given: {1}</source>
-        <translation>Motif donné : {1}</translation>
+        <translation>Motif donné&#xa0;: {1}</translation>
     </message>
     <message>
         <source>Round {1} ({2w}), {3}</source>
@@ -4425,55 +4413,55 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is no kind of branch; type one of {2w}</source>
-        <translation>« {1} » n’est pas un type de branche ; tapez l’un de {2w}</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas un type de branche&#xa0;; tapez l’un de {2w}</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is none of the words of this column; type one of {2w}</source>
-        <translation>« {1} » n’est aucun des mots de cette colonne ; tapez l’un de {2w}</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est aucun des mots de cette colonne&#xa0;; tapez l’un de {2w}</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a unit of this value; use one of {2}</source>
-        <translation>« {1} » n’est pas une unité de cette valeur ; prenez l’une de {2}</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas une unité de cette valeur&#xa0;; prenez l’une de {2}</translation>
     </message>
     <message>
         <source>a reading of round {1}, which is {2w}, is neither changed nor removed; enter a reading that corrects it</source>
-        <translation>une mesure du passage {1} ({2w}) n’est ni changée ni supprimée ; saisissez une mesure qui la corrige</translation>
+        <translation>une mesure du passage {1} ({2w}) n’est ni changée ni supprimée&#xa0;; saisissez une mesure qui la corrige</translation>
     </message>
     <message>
         <source>could not be read: no reason given</source>
-        <translation>n’a pu être lu : aucun motif donné</translation>
+        <translation>n’a pu être mesuré&#xa0;: aucun motif donné</translation>
     </message>
     <message>
         <source>doubtful reading {1w} kept: no reason given</source>
-        <translation>mesure douteuse {1w} gardée : aucun motif donné</translation>
+        <translation>mesure douteuse {1w} gardée&#xa0;: aucun motif donné</translation>
     </message>
     <message>
         <source>doubtful reading {1w} kept: {2}</source>
-        <translation>mesure douteuse {1w} gardée : {2}</translation>
+        <translation>mesure douteuse {1w} gardée&#xa0;: {2}</translation>
     </message>
     <message>
         <source>flow by {1w} is {2} and by {3w} is {4}, z = {5}: more apart than their uncertainties allow; find out which is wrong</source>
-        <translation>le débit selon {1w} est {2} et selon {3w} {4}, z = {5} : plus d’écart que leurs incertitudes ne permettent ; trouvez lequel est faux</translation>
+        <translation>le débit selon {1w} est {2} et selon {3w} {4}, z = {5}&#xa0;: plus d’écart que leurs incertitudes ne permettent&#xa0;; trouvez lequel est faux</translation>
     </message>
     <message>
         <source>round {1} is {2w} and is neither removed nor numbered anew; open a new round</source>
-        <translation>le passage {1} est {2w} et n’est ni supprimé ni renuméroté ; ouvrez un nouveau passage</translation>
+        <translation>le passage {1} est {2w} et n’est ni supprimé ni renuméroté&#xa0;; ouvrez un nouveau passage</translation>
     </message>
     <message>
         <source>round {1} is {2w} and takes only readings that correct one of its own; say which reading this one corrects, or open a new round</source>
-        <translation>le passage {1} est {2w} et n’admet que des mesures qui corrigent une des siennes ; dites laquelle celle-ci corrige, ou ouvrez un nouveau passage</translation>
+        <translation>le passage {1} est {2w} et n’admet que des mesures qui corrigent une des siennes&#xa0;; dites laquelle celle-ci corrige, ou ouvrez un nouveau passage</translation>
     </message>
     <message>
         <source>round {1} is {2w}, and withdrawing that needs a reason; give it</source>
-        <translation>le passage {1} est {2w}, et le retirer demande un motif ; donnez-le</translation>
+        <translation>le passage {1} est {2w}, et le retirer demande un motif&#xa0;; donnez-le</translation>
     </message>
     <message>
         <source>round {1} is {2w}, so nothing in it is chosen; withdraw that first, with a reason</source>
-        <translation>le passage {1} est {2w}, rien n’y est donc choisi ; retirez d’abord cela, avec un motif</translation>
+        <translation>le passage {1} est {2w}, rien n’y est donc choisi&#xa0;; retirez d’abord cela, avec un motif</translation>
     </message>
     <message>
         <source>spread {1} %</source>
-        <translation>dispersion {1} %</translation>
+        <translation>dispersion {1}&#xa0;%</translation>
     </message>
     <message>
         <source>tested again {1}</source>
@@ -4481,51 +4469,51 @@
     </message>
     <message>
         <source>tested by {1w}, {2w}; the authority having jurisdiction decides</source>
-        <translation>testé selon : {1w}, {2w} ; l’autorité compétente décide</translation>
+        <translation>testé selon&#xa0;: {1w}, {2w}&#xa0;; l’autorité compétente décide</translation>
     </message>
     <message>
         <source>the PDF is damaged or not whole ({1w}); ask for the file again from whoever wrote it</source>
-        <translation>le PDF est endommagé ou incomplet ({1w}) ; redemandez le fichier à qui l’a écrit</translation>
+        <translation>le PDF est endommagé ou incomplet ({1w})&#xa0;; redemandez le fichier à qui l’a écrit</translation>
     </message>
     <message>
         <source>the PDF is of a form that is not read here ({1w}); give the report as Waterwright wrote it</source>
-        <translation>le PDF est d’une forme non lue ici ({1w}) ; donnez le rapport tel que Waterwright l’a écrit</translation>
+        <translation>le PDF est d’une forme non lue ici ({1w})&#xa0;; donnez le rapport tel que Waterwright l’a écrit</translation>
     </message>
     <message>
         <source>the file cannot be read ({1w}); check its rights and the disk it is on</source>
-        <translation>le fichier est illisible ({1w}) ; vérifiez ses droits et son disque</translation>
+        <translation>le fichier est illisible ({1w})&#xa0;; vérifiez ses droits et son disque</translation>
     </message>
     <message>
         <source>the file cannot be written ({1w}); check its rights, its folder and the free space, nothing was changed</source>
-        <translation>le fichier ne peut être écrit ({1w}) ; vérifiez ses droits, son dossier et la place libre, rien n’a été changé</translation>
+        <translation>le fichier ne peut être écrit ({1w})&#xa0;; vérifiez ses droits, son dossier et la place libre, rien n’a été changé</translation>
     </message>
     <message>
         <source>the fluid is {1w} but its concentration is 0 %, so flows are computed as for water; enter the concentration</source>
-        <translation>le fluide est {1w} mais sa concentration est 0 %, les débits sont donc calculés comme pour l’eau ; saisissez la concentration</translation>
+        <translation>le fluide est {1w} mais sa concentration est 0&#xa0;%, les débits sont donc calculés comme pour l’eau&#xa0;; saisissez la concentration</translation>
     </message>
     <message>
         <source>the readings do not fit the loop as designed (probability {1w} %); look for a control valve that moves, air, a strainer or a pipe that the schedule lacks, the uncertainties given are too small</source>
-        <translation>les mesures ne collent pas à la boucle prévue (probabilité {1w} %) ; cherchez une vanne de régulation mobile, de l’air, un filtre ou un tuyau absent de la liste, les incertitudes sont trop petites</translation>
+        <translation>les mesures ne collent pas à la boucle prévue (probabilité {1w}&#xa0;%)&#xa0;; cherchez une vanne de régulation mobile, de l’air, un filtre ou un tuyau absent de la liste, les incertitudes sont trop petites</translation>
     </message>
     <message>
         <source>the signature could not be made ({1w}); nothing was changed, try another key</source>
-        <translation>la signature n’a pu être faite ({1w}) ; rien n’a été changé, essayez une autre clé</translation>
+        <translation>la signature n’a pu être faite ({1w})&#xa0;; rien n’a été changé, essayez une autre clé</translation>
     </message>
     <message>
         <source>the throttle keeps wasting {1} of head, {2w} at the shaft; leave it only where the energy code exempts the pump</source>
-        <translation>l’étranglement gaspille toujours {1} de hauteur, {2w} à l’arbre ; ne le laissez que si le code énergétique exempte la pompe</translation>
+        <translation>l’étranglement gaspille toujours {1} de hauteur, {2w} à l’arbre&#xa0;; ne le laissez que si le code énergétique exempte la pompe</translation>
     </message>
     <message>
         <source>there is a {1w} of this name already; choose another name</source>
-        <translation>ce nom existe déjà ({1w}) ; choisissez-en un autre</translation>
+        <translation>ce nom existe déjà ({1w})&#xa0;; choisissez-en un autre</translation>
     </message>
     <message>
         <source>this refers to a {1w} that is not in the job; add it first or choose another</source>
-        <translation>ceci renvoie à un élément absent du chantier ({1w}) ; ajoutez-le d’abord ou choisissez-en un autre</translation>
+        <translation>ceci renvoie à un élément absent du chantier ({1w})&#xa0;; ajoutez-le d’abord ou choisissez-en un autre</translation>
     </message>
     <message>
         <source>withdrawn: {1}</source>
-        <translation>retiré : {1}</translation>
+        <translation>retiré&#xa0;: {1}</translation>
     </message>
     <message>
         <source>{1w} corrected to {2w} at {3w} by a person not written</source>
@@ -4537,11 +4525,11 @@
     </message>
     <message>
         <source>{1w} struck: no reason given</source>
-        <translation>{1w} biffé : aucun motif donné</translation>
+        <translation>{1w} biffé&#xa0;: aucun motif donné</translation>
     </message>
     <message>
         <source>{1w} struck: {2}</source>
-        <translation>{1w} biffé : {2}</translation>
+        <translation>{1w} biffé&#xa0;: {2}</translation>
     </message>
     <message>
         <source>{1w} {2} by mass at {3}, density {4} kg/m³</source>
@@ -4549,7 +4537,7 @@
     </message>
     <message>
         <source>{1w} {2} is still used by {3w} {4}; remove that first or let it use another</source>
-        <translation>{1w} {2} sert encore : {3w} {4} ; supprimez d’abord cela ou faites-lui en prendre un autre</translation>
+        <translation>{1w} {2} sert encore&#xa0;: {3w} {4}&#xa0;; supprimez d’abord cela ou faites-lui en prendre un autre</translation>
     </message>
     <message>
         <source>{1w}, round {2}</source>
@@ -4557,7 +4545,7 @@
     </message>
     <message>
         <source>{1w}; limits {2w} to {3w}; flow {4w}, speed {5w}</source>
-        <translation>{1w} ; limites {2w} à {3w} ; débit {4w}, vitesse {5w}</translation>
+        <translation>{1w}&#xa0;; limites {2w} à {3w}&#xa0;; débit {4w}, vitesse {5w}</translation>
     </message>
     <message>
         <source>{1} (the same)</source>
@@ -4565,11 +4553,11 @@
     </message>
     <message>
         <source>{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}</source>
-        <translation>{1} à {2} au passage {3}, {4} % de la vitesse nominale ; puissance à l’arbre {5w}, rendement {6w}</translation>
+        <translation>{1} à {2} au passage {3}, {4}&#xa0;% de la vitesse nominale&#xa0;; puissance à l’arbre {5w}, rendement {6w}</translation>
     </message>
     <message>
         <source>{1} by the head at shutoff; the record says {2w}</source>
-        <translation>{1} selon la hauteur à débit nul ; l’enregistrement dit {2w}</translation>
+        <translation>{1} selon la hauteur à débit nul&#xa0;; l’enregistrement dit {2w}</translation>
     </message>
     <message>
         <source>{1} file</source>
@@ -4605,71 +4593,71 @@
     </message>
     <message>
         <source>the cell has a formula whose result was not stored; open the file in a spreadsheet program and save it</source>
-        <translation>la cellule a une formule dont le résultat n’a pas été enregistré ; ouvrez le fichier dans un tableur et enregistrez-le</translation>
+        <translation>la cellule a une formule dont le résultat n’a pas été enregistré&#xa0;; ouvrez le fichier dans un tableur et enregistrez-le</translation>
     </message>
     <message>
         <source>the cell {1} lies beyond column {2}, where no table reaches; clear it</source>
-        <translation>la cellule {1} est au-delà de la colonne {2}, où aucune table ne va ; videz-la</translation>
+        <translation>la cellule {1} est au-delà de la colonne {2}, où aucune table ne va&#xa0;; videz-la</translation>
     </message>
     <message>
         <source>the file has a password or is of the older binary kind; save it as XLSX without a password</source>
-        <translation>le fichier a un mot de passe ou est de l’ancien type binaire ; enregistrez-le en XLSX sans mot de passe</translation>
+        <translation>le fichier a un mot de passe ou est de l’ancien type binaire&#xa0;; enregistrez-le en XLSX sans mot de passe</translation>
     </message>
     <message>
         <source>the file has {1} MB, more than the {2} MB that a spreadsheet may have; take out what is not needed</source>
-        <translation>le fichier fait {1} MB, plus que les {2} MB d’une feuille de calcul ; ôtez le superflu</translation>
+        <translation>le fichier fait {1} Mo, plus que les {2} Mo d’une feuille de calcul&#xa0;; ôtez le superflu</translation>
     </message>
     <message>
         <source>the part &quot;{1}&quot; cannot be understood (line {2}); open the file in a spreadsheet program and save it anew as XLSX</source>
-        <translation>la partie « {1} » est incompréhensible (ligne {2}) ; ouvrez le fichier dans un tableur et réenregistrez-le en XLSX</translation>
+        <translation>la partie «&#xa0;{1}&#xa0;» est incompréhensible (ligne {2})&#xa0;; ouvrez le fichier dans un tableur et réenregistrez-le en XLSX</translation>
     </message>
     <message>
         <source>the part &quot;{1}&quot; declares a document type, which no spreadsheet does, so it is not read; save it anew</source>
-        <translation>la partie « {1} » déclare un type de document, ce qu’aucune feuille ne fait, elle n’est donc pas lue ; réenregistrez-la</translation>
+        <translation>la partie «&#xa0;{1}&#xa0;» déclare un type de document, ce qu’aucune feuille ne fait, elle n’est donc pas lue&#xa0;; réenregistrez-la</translation>
     </message>
     <message>
         <source>the part &quot;{1}&quot; is missing; open the file in a spreadsheet program and save it anew as XLSX</source>
-        <translation>la partie « {1} » manque ; ouvrez le fichier dans un tableur et réenregistrez-le en XLSX</translation>
+        <translation>la partie «&#xa0;{1}&#xa0;» manque&#xa0;; ouvrez le fichier dans un tableur et réenregistrez-le en XLSX</translation>
     </message>
     <message>
         <source>the part &quot;{1}&quot; unpacks to more than a sheet of tables can need, so it is not read; save the tables alone as a new XLSX</source>
-        <translation>la partie « {1} » décompressée dépasse ce qu’une feuille de tables peut demander, elle n’est donc pas lue ; enregistrez les tables seules dans un nouveau XLSX</translation>
+        <translation>la partie «&#xa0;{1}&#xa0;» décompressée dépasse ce qu’une feuille de tables peut demander, elle n’est donc pas lue&#xa0;; enregistrez les tables seules dans un nouveau XLSX</translation>
     </message>
     <message>
         <source>the sheet &quot;{1}&quot; has more than {2} cells; take out what is not needed</source>
-        <translation>la feuille « {1} » dépasse {2} cellules ; ôtez le superflu</translation>
+        <translation>la feuille «&#xa0;{1}&#xa0;» dépasse {2} cellules&#xa0;; ôtez le superflu</translation>
     </message>
     <message>
         <source>the sheet is empty; give it a row of headings and data</source>
-        <translation>la feuille est vide ; donnez-lui un en-tête et des données</translation>
+        <translation>la feuille est vide&#xa0;; donnez-lui un en-tête et des données</translation>
     </message>
     <message>
         <source>there is no sheet &quot;{1}&quot; in the spreadsheet; add it, or give a sheet that name</source>
-        <translation>il n’y a pas de feuille « {1} » dans le classeur ; ajoutez-la, ou donnez ce nom à une feuille</translation>
+        <translation>il n’y a pas de feuille «&#xa0;{1}&#xa0;» dans le classeur&#xa0;; ajoutez-la, ou donnez ce nom à une feuille</translation>
     </message>
     <message>
         <source>there is no such file; give the name of a spreadsheet or a folder of tables</source>
-        <translation>ce fichier n’existe pas ; donnez le nom d’une feuille de calcul ou d’un dossier de tables</translation>
+        <translation>ce fichier n’existe pas&#xa0;; donnez le nom d’une feuille de calcul ou d’un dossier de tables</translation>
     </message>
     <message>
         <source>A forecast, not a reading: nothing was built or turned. Pipe sizes, expansion, relief and the electrical supply of a changed loop are for licensed engineers and local codes to decide.</source>
-        <translation>Une prévision, pas une mesure : rien n’a été construit ni tourné. Diamètres, expansion, soupapes et alimentation électrique d’une boucle modifiée relèvent d’ingénieurs agréés et des règles locales.</translation>
+        <translation>Une prévision, pas une mesure&#xa0;: rien n’a été construit ni tourné. Diamètres, expansion, soupapes et alimentation électrique d’une boucle modifiée relèvent d’ingénieurs agréés et des règles locales.</translation>
     </message>
     <message>
         <source>No round was read yet: settings are those entered, resistances those of the design.</source>
-        <translation>Aucun passage n’a encore été mesuré : réglages saisis, résistances du calcul.</translation>
+        <translation>Aucun passage n’a encore été mesuré&#xa0;: réglages saisis, résistances du calcul.</translation>
     </message>
     <message>
         <source>Settings are those of round {1}; resistances are learned from the readings where there are enough, else taken from the design.</source>
-        <translation>Les réglages sont ceux du passage {1} ; les résistances sont apprises des mesures là où il y en a assez, sinon prises du calcul.</translation>
+        <translation>Les réglages sont ceux du passage {1}&#xa0;; les résistances sont apprises des mesures là où il y en a assez, sinon prises du calcul.</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is in the job already; leave the row out, or give it another name</source>
-        <translation>« {1} » est déjà dans le chantier ; omettez la ligne, ou donnez un autre nom</translation>
+        <translation>«&#xa0;{1}&#xa0;» est déjà dans le chantier&#xa0;; omettez la ligne, ou donnez un autre nom</translation>
     </message>
     <message>
         <source>a valve model needs a name; type it as its maker&apos;s table has it</source>
-        <translation>un modèle de vanne demande un nom ; tapez-le comme dans la table du fabricant</translation>
+        <translation>un modèle de vanne demande un nom&#xa0;; tapez-le comme dans la table du fabricant</translation>
     </message>
     <message>
         <source>added at the pump, {1} at design</source>
@@ -4681,23 +4669,23 @@
     </message>
     <message>
         <source>line {1} has no two columns; copy the settings and the coefficients beside them</source>
-        <translation>la ligne {1} n’a pas deux colonnes ; copiez les réglages et les coefficients à côté</translation>
+        <translation>la ligne {1} n’a pas deux colonnes&#xa0;; copiez les réglages et les coefficients à côté</translation>
     </message>
     <message>
         <source>line {1}: &quot;{2}&quot; is not a number from 0; correct it where it was copied from</source>
-        <translation>ligne {1} : « {2} » n’est pas un nombre à partir de 0 ; corrigez-le à la source</translation>
+        <translation>ligne {1}&#xa0;: «&#xa0;{2}&#xa0;» n’est pas un nombre à partir de 0&#xa0;; corrigez-le à la source</translation>
     </message>
     <message>
         <source>no branch of the same pipe is before or after this one; move it to another pipe by &quot;Fed by&quot;</source>
-        <translation>aucune branche du même tuyau n’est avant ou après celle-ci ; déplacez-la vers un autre tuyau par « Alimenté par »</translation>
+        <translation>aucune branche du même tuyau n’est avant ou après celle-ci&#xa0;; déplacez-la vers un autre tuyau par «&#xa0;Alimenté par&#xa0;»</translation>
     </message>
     <message>
         <source>round {1} is closed, so this corrects its reading and the old value stays in the history; for new readings take it back (Ctrl+Z) and open the next round (Ctrl+Shift+N)</source>
-        <translation>le passage {1} est clos, ceci corrige donc sa mesure et l’ancienne valeur reste dans l’historique ; pour de nouvelles mesures annulez (Ctrl+Z) et ouvrez le passage suivant (Ctrl+Maj+N)</translation>
+        <translation>le passage {1} est clos, ceci corrige donc sa mesure et l’ancienne valeur reste dans l’historique&#xa0;; pour de nouvelles mesures annulez (Ctrl+Z) et ouvrez le passage suivant (Ctrl+Maj+N)</translation>
     </message>
     <message>
         <source>round {1} is with the supervisor and takes no more readings here; open the next round</source>
-        <translation>le passage {1} est chez le responsable et n’admet plus de mesures ici ; ouvrez le passage suivant</translation>
+        <translation>le passage {1} est chez le responsable et n’admet plus de mesures ici&#xa0;; ouvrez le passage suivant</translation>
     </message>
     <message>
         <source>taken away with all below it</source>
@@ -4705,23 +4693,23 @@
     </message>
     <message>
         <source>the checkpoint &quot;{1}&quot; is stored; Ctrl+Shift+H shows the job as it stood there</source>
-        <translation>le jalon « {1} » est enregistré ; Ctrl+Maj+H montre le chantier tel qu’il y était</translation>
+        <translation>le jalon «&#xa0;{1}&#xa0;» est enregistré&#xa0;; Ctrl+Maj+H montre le chantier tel qu’il y était</translation>
     </message>
     <message>
         <source>the most dp {1} is not above the least dp {2}; type another</source>
-        <translation>la Δp maximale {1} ne dépasse pas la minimale {2} ; tapez-en une autre</translation>
+        <translation>la Δp maximale {1} ne dépasse pas la minimale {2}&#xa0;; tapez-en une autre</translation>
     </message>
     <message>
         <source>the pump &quot;{1}&quot; has its curve in the job already; leave its rows out</source>
-        <translation>la pompe « {1} » a déjà sa courbe dans le chantier ; omettez ses lignes</translation>
+        <translation>la pompe «&#xa0;{1}&#xa0;» a déjà sa courbe dans le chantier&#xa0;; omettez ses lignes</translation>
     </message>
     <message>
         <source>the table has no rows below its headings; fill it in</source>
-        <translation>la table n’a pas de lignes sous ses titres ; remplissez-la</translation>
+        <translation>la table n’a pas de lignes sous ses titres&#xa0;; remplissez-la</translation>
     </message>
     <message>
         <source>this valve has no scale or no setting to step from; type its setting (Tab)</source>
-        <translation>cette vanne n’a pas d’échelle ou pas de réglage de départ ; tapez son réglage (Tab)</translation>
+        <translation>cette vanne n’a pas d’échelle ou pas de réglage de départ&#xa0;; tapez son réglage (Tab)</translation>
     </message>
     <message>
         <source>{2} at design instead of {1}</source>
@@ -4733,15 +4721,15 @@
     </message>
     <message>
         <source>Meter: {1}    Serial: ____________    Zero before: __________    Zero after: __________</source>
-        <translation>Appareil : {1}    N° : ____________    Zéro avant : __________    Zéro après : __________</translation>
+        <translation>Appareil&#xa0;: {1}    N°&#xa0;: ____________    Zéro avant&#xa0;: __________    Zéro après&#xa0;: __________</translation>
     </message>
     <message>
         <source>Read by: ____________________    Date: ______________    Unit of dp: {1}</source>
-        <translation>Mesuré par : ____________________    Date : ______________    Unité de Δp : {1}</translation>
+        <translation>Mesuré par&#xa0;: ____________________    Date&#xa0;: ______________    Unité de Δp&#xa0;: {1}</translation>
     </message>
     <message>
         <source>Round {1} ({2w}): readings in the order of the route</source>
-        <translation>Passage {1} ({2w}) : mesures dans l’ordre du parcours</translation>
+        <translation>Passage {1} ({2w})&#xa0;: mesures dans l’ordre du parcours</translation>
     </message>
     <message>
         <source>Set now</source>
@@ -4757,67 +4745,67 @@
     </message>
     <message>
         <source>dp read</source>
-        <translation>Δp lue</translation>
+        <translation>Δp mesurée</translation>
     </message>
     <message>
         <source>the handbook does not stand beside the program; install the program anew</source>
-        <translation>le manuel n’est pas à côté du programme ; réinstallez le programme</translation>
+        <translation>le manuel n’est pas à côté du programme&#xa0;; réinstallez le programme</translation>
     </message>
     <message>
         <source>the sample jobs do not stand beside the program; install the program anew</source>
-        <translation>les chantiers d’exemple ne sont pas à côté du programme ; réinstallez le programme</translation>
+        <translation>les chantiers d’exemple ne sont pas à côté du programme&#xa0;; réinstallez le programme</translation>
     </message>
     <message>
         <source>there is no row to import; choose a CSV or XLSX file with headings and rows</source>
-        <translation>il n’y a aucune ligne à importer ; choisissez un fichier CSV ou XLSX avec en-têtes et lignes</translation>
+        <translation>il n’y a aucune ligne à importer&#xa0;; choisissez un fichier CSV ou XLSX avec en-têtes et lignes</translation>
     </message>
     <message>
         <source>what was asked for is in {1}; open it from there</source>
-        <translation>ce qui était demandé est dans {1} ; ouvrez-le là</translation>
+        <translation>ce qui était demandé est dans {1}&#xa0;; ouvrez-le là</translation>
     </message>
     <message>
         <source>{1} cannot be written ({2}); choose a place with room</source>
-        <translation>{1} ne peut pas être écrit ({2}) ; choisissez un lieu avec de la place</translation>
+        <translation>{1} ne peut pas être écrit ({2})&#xa0;; choisissez un lieu avec de la place</translation>
     </message>
     <message>
         <source>{1} is in the job; Ctrl+Z takes it back</source>
-        <translation>{1} est dans le chantier ; Ctrl+Z l’annule</translation>
+        <translation>{1} est dans le chantier&#xa0;; Ctrl+Z l’annule</translation>
     </message>
     <message>
         <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}.</source>
-        <translation>Point de fonctionnement {1} {2} à {3} {4} ; {5} % du nominal. Avec ces vannes, {6} % de la vitesse actuelle donnent {7} {2}.</translation>
+        <translation>Point de fonctionnement {1} {2} à {3} {4}&#xa0;; {5}&#xa0;% du nominal. Avec ces vannes, {6}&#xa0;% de la vitesse actuelle donnent {7} {2}.</translation>
     </message>
     <message>
         <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
-        <translation>Non montré que ce circuit commande la hauteur de la pompe : ce qui manque est marqué ci-dessus ; corrigez-le, ou signez avec le motif.</translation>
+        <translation>Non montré que ce circuit commande la hauteur de la pompe&#xa0;: ce qui manque est marqué ci-dessus&#xa0;; corrigez-le, ou signez avec le motif.</translation>
     </message>
     <message>
         <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match groups and risers, read again, or sign with the reason</source>
-        <translation>Non montré que {1} est le point défavorisé : il prend {2} % du nominal, ouverts en grand aussi avec moins : {3} ; équilibrez groupes et colonnes, relisez, ou signez avec le motif</translation>
+        <translation>Non montré que {1} est le point défavorisé&#xa0;: il prend {2}&#xa0;% du nominal, ouverts en grand aussi avec moins&#xa0;: {3}&#xa0;; équilibrez groupes et colonnes, remesurez, ou signez avec le motif</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
-        <translation>« {1} » n’est ni responsable ni ingénieur de ce chantier ; mettez l’un d’eux à ce poste, menu Passage, Personne : {2}</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est ni responsable ni ingénieur de ce chantier&#xa0;; mettez l’un d’eux à ce poste, menu Passage, Personne&#xa0;: {2}</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is typed and not stored; store it with Enter or clear it with Esc before the handle moves</source>
-        <translation>« {1} » est tapé et non enregistré ; enregistrez avec Entrée ou effacez avec Échap avant de bouger la poignée</translation>
+        <translation>«&#xa0;{1}&#xa0;» est tapé et non enregistré&#xa0;; enregistrez avec Entrée ou effacez avec Échap avant de bouger la poignée</translation>
     </message>
     <message>
         <source>a step of a review is not undone; withdraw it with a reason on the place Review (Alt+6), below the rounds</source>
-        <translation>une étape de revue ne s’annule pas ; retirez-la avec un motif dans Revue (Alt+6), sous les passages</translation>
+        <translation>une étape de revue ne s’annule pas&#xa0;; retirez-la avec un motif dans Revue (Alt+6), sous les passages</translation>
     </message>
     <message>
         <source>done again: {1}; Ctrl+Z takes it back</source>
-        <translation>rétabli : {1} ; Ctrl+Z l’annule</translation>
+        <translation>rétabli&#xa0;: {1}&#xa0;; Ctrl+Z l’annule</translation>
     </message>
     <message>
         <source>every valve of the walk is read; close the round (Ctrl+Shift+W), or read this one again (Ctrl+R)</source>
-        <translation>chaque vanne de la tournée est mesurée ; closez le passage (Ctrl+Maj+W), ou remesurez celle-ci (Ctrl+R)</translation>
+        <translation>chaque vanne de la tournée est mesurée&#xa0;; closez le passage (Ctrl+Maj+W), ou remesurez celle-ci (Ctrl+R)</translation>
     </message>
     <message>
         <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the first is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
-        <translation>chaque vanne de l’ordre de travail est tenue, mais {1} vannes sur {2} ne sont pas mesurées dans ce passage, la première est {3} ; mesurez-les dans Tournée (Alt+3), puis closez le passage (Ctrl+Maj+W)</translation>
+        <translation>chaque vanne de l’ordre de travail est tenue, mais {1} vannes sur {2} ne sont pas mesurées dans ce passage, la première est {3}&#xa0;; mesurez-les dans Tournée (Alt+3), puis closez le passage (Ctrl+Maj+W)</translation>
     </message>
     <message>
         <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
@@ -4825,27 +4813,27 @@
     </message>
     <message>
         <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved around it; look for air, a clogged strainer or a moving control valve</source>
-        <translation>son débit a changé de {1} % face aux voisines depuis le passage {2}, sans vanne manœuvrée autour ; cherchez de l’air, un filtre encrassé ou une vanne de régulation mobile</translation>
+        <translation>son débit a changé de {1}&#xa0;% face aux voisines depuis le passage {2}, sans vanne manœuvrée autour&#xa0;; cherchez de l’air, un filtre encrassé ou une vanne de régulation mobile</translation>
     </message>
     <message>
         <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; match groups and risers, read both again, or give the reason</source>
-        <translation>sa vanne est ouverte en grand et elle prend {1} % du nominal, moins que {2} sur le circuit défavorisé avec {3} % ; équilibrez groupes et colonnes, relisez les deux, ou donnez le motif</translation>
+        <translation>sa vanne est ouverte en grand et elle prend {1}&#xa0;% du nominal, moins que {2} sur le circuit défavorisé avec {3}&#xa0;%&#xa0;; équilibrez groupes et colonnes, remesurez les deux, ou donnez le motif</translation>
     </message>
     <message>
         <source>no comment is open and no item waits; close round {1} with Ctrl+Shift+W</source>
-        <translation>aucun commentaire n’est ouvert et rien n’attend ; closez le passage {1} avec Ctrl+Maj+W</translation>
+        <translation>aucun commentaire n’est ouvert et rien n’attend&#xa0;; closez le passage {1} avec Ctrl+Maj+W</translation>
     </message>
     <message>
         <source>no comment is open and no item waits; open the next round (Ctrl+Shift+N), or go on with the report (Alt+7)</source>
-        <translation>aucun commentaire n’est ouvert et rien n’attend ; ouvrez le passage suivant (Ctrl+Maj+N), ou passez au rapport (Alt+7)</translation>
+        <translation>aucun commentaire n’est ouvert et rien n’attend&#xa0;; ouvrez le passage suivant (Ctrl+Maj+N), ou passez au rapport (Alt+7)</translation>
     </message>
     <message>
         <source>no key file is chosen; choose one, or make a certificate</source>
-        <translation>aucun fichier de clé n’est choisi ; choisissez-en un, ou créez un certificat</translation>
+        <translation>aucun fichier de clé n’est choisi&#xa0;; choisissez-en un, ou créez un certificat</translation>
     </message>
     <message>
         <source>no person is chosen at this desk, so readings name nobody; choose one in the menu Round, Person</source>
-        <translation>aucune personne n’est choisie à ce poste, les mesures ne nomment donc personne ; choisissez-en une dans le menu Passage, Personne</translation>
+        <translation>aucune personne n’est choisie à ce poste, les mesures ne nomment donc personne&#xa0;; choisissez-en une dans le menu Passage, Personne</translation>
     </message>
     <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
@@ -4853,55 +4841,55 @@
     </message>
     <message>
         <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
-        <translation>mesures du passage final qui ne nomment personne : {1} sur {2} ; choisissez la personne (Passage, Personne) avant de mesurer</translation>
+        <translation>mesures du passage final qui ne nomment personne&#xa0;: {1} sur {2}&#xa0;; choisissez la personne (Passage, Personne) avant de mesurer</translation>
     </message>
     <message>
         <source>round {1} opened; close it (Ctrl+Shift+W) once its valves are held and read</source>
-        <translation>passage {1} ouvert ; closez-le (Ctrl+Maj+W) quand ses vannes sont tenues et mesurées</translation>
+        <translation>passage {1} ouvert&#xa0;; closez-le (Ctrl+Maj+W) quand ses vannes sont tenues et mesurées</translation>
     </message>
     <message>
         <source>round {1} opened; look at this first: {2}</source>
-        <translation>passage {1} ouvert ; voyez d’abord ceci : {2}</translation>
+        <translation>passage {1} ouvert&#xa0;; voyez d’abord ceci&#xa0;: {2}</translation>
     </message>
     <message>
         <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person</source>
-        <translation>le passage {1} a été envoyé par {2} ; un autre responsable ou ingénieur en décide, menu Passage, Personne</translation>
+        <translation>le passage {1} a été envoyé par {2}&#xa0;; un autre responsable ou ingénieur en décide, menu Passage, Personne</translation>
     </message>
     <message>
         <source>the impeller in the pump is not known, the trimmed one would have {1} % of its diameter; find it with a shutoff test or enter it</source>
-        <translation>la roue de la pompe est inconnue, rognée elle aurait {1} % de son diamètre ; trouvez-la par un essai à débit nul ou saisissez-la</translation>
+        <translation>la roue de la pompe est inconnue, rognée elle aurait {1}&#xa0;% de son diamètre&#xa0;; trouvez-la par un essai à débit nul ou saisissez-la</translation>
     </message>
     <message>
         <source>the job open here last is {1}; the menu File, Open Recent opens it</source>
-        <translation>le dernier chantier ouvert ici est {1} ; le menu Fichier, Ouvrir récents, l’ouvre</translation>
+        <translation>le dernier chantier ouvert ici est {1}&#xa0;; le menu Fichier, Ouvrir récents, l’ouvre</translation>
     </message>
     <message>
         <source>the passphrase of the key is missing; type it here</source>
-        <translation>la phrase secrète de la clé manque ; saisissez-la ici</translation>
+        <translation>la phrase secrète de la clé manque&#xa0;; saisissez-la ici</translation>
     </message>
     <message>
         <source>undone: {1}; Ctrl+Shift+Z does it again</source>
-        <translation>annulé : {1} ; Ctrl+Maj+Z le rétablit</translation>
+        <translation>annulé&#xa0;: {1}&#xa0;; Ctrl+Maj+Z le rétablit</translation>
     </message>
     <message>
         <source>{1} is above the range of instrument {2}, which ends at {3}; read again, with another instrument if need be, or give the reason</source>
-        <translation>{1} dépasse l’étendue de l’instrument {2}, qui finit à {3} ; remesurez, au besoin avec un autre instrument, ou donnez le motif</translation>
+        <translation>{1} dépasse la plage de l’instrument {2}, qui finit à {3}&#xa0;; remesurez, au besoin avec un autre instrument, ou donnez le motif</translation>
     </message>
     <message>
         <source>{1} is named elsewhere in the job ({2w}) and stays; correct the row, or add another person</source>
-        <translation>{1} est nommé ailleurs dans le chantier ({2w}) et reste ; corrigez la ligne ou ajoutez une autre personne</translation>
+        <translation>{1} est nommé ailleurs dans le chantier ({2w}) et reste&#xa0;; corrigez la ligne ou ajoutez une autre personne</translation>
     </message>
     <message>
         <source>{1}; press Ctrl+R to read it again</source>
-        <translation>{1} ; appuyez sur Ctrl+R pour remesurer</translation>
+        <translation>{1}&#xa0;; appuyez sur Ctrl+R pour remesurer</translation>
     </message>
     <message>
         <source>{1}; press Ctrl+U to store {2}</source>
-        <translation>{1} ; appuyez sur Ctrl+U pour enregistrer {2}</translation>
+        <translation>{1}&#xa0;; appuyez sur Ctrl+U pour enregistrer {2}</translation>
     </message>
     <message>
         <source>{1} was not written: this can be written with the ending {2}; give the file one of these</source>
-        <translation>{1} n’a pas été écrit : l’extension possible est {2} ; donnez-en une au fichier</translation>
+        <translation>{1} n’a pas été écrit&#xa0;: l’extension possible est {2}&#xa0;; donnez-en une au fichier</translation>
     </message>
     <message>
         <source>1 pasted reading</source>
@@ -4909,7 +4897,7 @@
     </message>
     <message>
         <source>Caution: hot or chilled water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
-        <translation>Attention : eau chaude ou glacée et pression. Vérifier la tenue et les raccords des flexibles, ouvrir lentement les prises, purger l’appareil, rester à l’écart des pièces en mouvement et sous tension ; les codes locaux et les règles du site priment.</translation>
+        <translation>Attention&#xa0;: eau chaude ou glacée et pression. Vérifier la tenue et les raccords des flexibles, ouvrir lentement les prises, purger l’appareil, rester à l’écart des pièces en mouvement et sous tension&#xa0;; les codes locaux et les règles du site priment.</translation>
     </message>
     <message>
         <source>Change of zones</source>
@@ -4933,7 +4921,7 @@
     </message>
     <message>
         <source>DP {1} read again, {2}</source>
-        <translation>Δp {1} relue, {2}</translation>
+        <translation>Δp {1} remesurée, {2}</translation>
     </message>
     <message>
         <source>DP {1} with the valve shut, {2}</source>
@@ -4973,7 +4961,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is not a unit of {2w}; use one of {3}</source>
-        <translation>« {1} » n’est pas une unité de {2w} ; prenez l’une de {3}</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas une unité de {2w}&#xa0;; prenez l’une de {3}</translation>
     </message>
     <message>
         <source>accept round {1}</source>
@@ -5077,7 +5065,7 @@
     </message>
     <message>
         <source>meter {1} was due for calibration on {2}, {3} days ago; readings are kept and listed in the report, take another meter (menu Round, Meter) or give the reason (Job, If overdue, why)</source>
-        <translation>l’étalonnage de l’appareil {1} était dû le {2}, il y a {3} jours ; les mesures sont gardées et citées dans le rapport, prenez un autre appareil (menu Passage, Appareil) ou donnez la raison (Chantier, Si en retard, pourquoi)</translation>
+        <translation>l’étalonnage de l’appareil {1} était dû le {2}, il y a {3} jours&#xa0;; les mesures sont gardées et citées dans le rapport, prenez un autre appareil (menu Passage, Appareil) ou donnez la raison (Chantier, Si échu, pourquoi)</translation>
     </message>
     <message>
         <source>new branch {1}</source>
@@ -5117,7 +5105,7 @@
     </message>
     <message>
         <source>not stored, this is only in memory: {1}; Save a Copy Elsewhere, on the strip above, keeps it</source>
-        <translation>non enregistré, seulement en mémoire : {1} ; Enregistrer une copie ailleurs, dans le bandeau du haut, le conserve</translation>
+        <translation>non enregistré, seulement en mémoire&#xa0;: {1}&#xa0;; Enregistrer une copie ailleurs, dans le bandeau du haut, le conserve</translation>
     </message>
     <message>
         <source>note, {1}</source>
@@ -5129,7 +5117,7 @@
     </message>
     <message>
         <source>nothing is added to this laptop&apos;s clock; times are its own from now on</source>
-        <translation>rien n’est ajouté à l’horloge de ce portable ; les heures sont désormais les siennes</translation>
+        <translation>rien n’est ajouté à l’horloge de ce portable&#xa0;; les heures sont désormais les siennes</translation>
     </message>
     <message>
         <source>open round {1}</source>
@@ -5153,7 +5141,7 @@
     </message>
     <message>
         <source>readiness: {1}</source>
-        <translation>préparation : {1}</translation>
+        <translation>préparation&#xa0;: {1}</translation>
     </message>
     <message>
         <source>reason, {1}</source>
@@ -5161,7 +5149,7 @@
     </message>
     <message>
         <source>reason: {1}</source>
-        <translation>motif : {1}</translation>
+        <translation>motif&#xa0;: {1}</translation>
     </message>
     <message>
         <source>remove instrument {1}</source>
@@ -5177,7 +5165,7 @@
     </message>
     <message>
         <source>remove readiness line: {1}</source>
-        <translation>retirer la ligne de préparation : {1}</translation>
+        <translation>retirer la ligne de préparation&#xa0;: {1}</translation>
     </message>
     <message>
         <source>remove set-point {1}</source>
@@ -5221,31 +5209,31 @@
     </message>
     <message>
         <source>test of {1}, {2w}: {3w} = {4}</source>
-        <translation>essai de {1}, {2w} : {3w} = {4}</translation>
+        <translation>essai de {1}, {2w}&#xa0;: {3w} = {4}</translation>
     </message>
     <message>
         <source>the PDF has no place for the signature of the {1w}; write the report again</source>
-        <translation>le PDF n’a pas de place pour la signature « {1w} » ; réécrivez le rapport</translation>
+        <translation>le PDF n’a pas de place pour la signature «&#xa0;{1w}&#xa0;»&#xa0;; réécrivez le rapport</translation>
     </message>
     <message>
         <source>the cell holds {1w} and not a value; mend its formula or write the value</source>
-        <translation>la cellule contient {1w} et non une valeur ; corrigez sa formule ou écrivez la valeur</translation>
+        <translation>la cellule contient {1w} et non une valeur&#xa0;; corrigez sa formule ou écrivez la valeur</translation>
     </message>
     <message>
         <source>the design losses: no learned loop that fits the readings was there</source>
-        <translation>les pertes nominales : aucune boucle apprise conforme aux mesures n’était là</translation>
+        <translation>les pertes nominales&#xa0;: aucune boucle apprise conforme aux mesures n’était là</translation>
     </message>
     <message>
         <source>the file cannot be read ({1w}); check its permissions</source>
-        <translation>le fichier est illisible ({1w}) ; vérifiez ses droits</translation>
+        <translation>le fichier est illisible ({1w})&#xa0;; vérifiez ses droits</translation>
     </message>
     <message>
         <source>the file is damaged ({1w}); keep it as it is and open a copy from before</source>
-        <translation>le fichier est endommagé ({1w}) ; gardez-le tel quel et ouvrez une copie antérieure</translation>
+        <translation>le fichier est endommagé ({1w})&#xa0;; gardez-le tel quel et ouvrez une copie antérieure</translation>
     </message>
     <message>
         <source>the file is no XLSX spreadsheet, or is damaged ({1w}); save it anew as XLSX</source>
-        <translation>le fichier n’est pas une feuille XLSX, ou est endommagé ({1w}) ; réenregistrez-le en XLSX</translation>
+        <translation>le fichier n’est pas une feuille XLSX, ou est endommagé ({1w})&#xa0;; réenregistrez-le en XLSX</translation>
     </message>
     <message>
         <source>the learned loop for all that stays, the losses entered here for what is new</source>
@@ -5253,15 +5241,15 @@
     </message>
     <message>
         <source>the spreadsheet cannot be written ({1w}); choose a place with room</source>
-        <translation>la feuille de calcul ne peut être écrite ({1w}) ; choisissez un lieu avec de la place</translation>
+        <translation>la feuille de calcul ne peut être écrite ({1w})&#xa0;; choisissez un lieu avec de la place</translation>
     </message>
     <message>
         <source>the {1w} has signed already; a signed report is not signed over, write a new one</source>
-        <translation>« {1w} » a déjà signé ; un rapport signé ne se resigne pas, écrivez-en un nouveau</translation>
+        <translation>«&#xa0;{1w}&#xa0;» a déjà signé&#xa0;; un rapport signé ne se resigne pas, écrivez-en un nouveau</translation>
     </message>
     <message>
         <source>this clock is {1} h {2} min before the last stored action, so times of readings are uncertain; Ctrl+Alt+O, Set Clock Offset, sets it right</source>
-        <translation>cette horloge est {1} h {2} min avant la dernière action enregistrée, les heures des mesures sont donc incertaines ; Ctrl+Alt+O, Décaler l’horloge, la remet juste</translation>
+        <translation>cette horloge est {1} h {2} min avant la dernière action enregistrée, les heures des mesures sont donc incertaines&#xa0;; Ctrl+Alt+O, Décaler l’horloge, la remet juste</translation>
     </message>
     <message>
         <source>units of the job</source>
@@ -5285,11 +5273,11 @@
     </message>
     <message>
         <source>work goes on in the copy {1}; later open the first file and take this in with Ctrl+Shift+M, Merge Another Laptop</source>
-        <translation>le travail continue dans la copie {1} ; ouvrez plus tard le premier fichier et reprenez celle-ci avec Ctrl+Shift+M</translation>
+        <translation>le travail continue dans la copie {1}&#xa0;; ouvrez plus tard le premier fichier et reprenez celle-ci avec Ctrl+Maj+M, Fusionner un autre portable</translation>
     </message>
     <message>
         <source>written between {1} and {2} by the clock of {3}, which was set right later; the order of entry holds, not the times</source>
-        <translation>écrit entre {1} et {2} par l’horloge de {3}, remise à l’heure plus tard ; c’est l’ordre de saisie qui vaut, non les heures</translation>
+        <translation>écrit entre {1} et {2} par l’horloge de {3}, remise à l’heure plus tard&#xa0;; c’est l’ordre de saisie qui vaut, non les heures</translation>
     </message>
     <message>
         <source>{1w} of the job</source>
@@ -5301,15 +5289,15 @@
     </message>
     <message>
         <source>{1} % by mass is outside the range of {2w}, {3} to {4} %; correct the concentration</source>
-        <translation>{1} % en masse est hors de la plage de {2w}, {3} à {4} % ; corrigez la concentration</translation>
+        <translation>{1}&#xa0;% en masse est hors de la plage de {2w}, {3} à {4}&#xa0;%&#xa0;; corrigez la concentration</translation>
     </message>
     <message>
         <source>{1} are added to this laptop&apos;s clock in this job; once its own clock is right, Ctrl+Alt+O takes that back</source>
-        <translation>{1} sont ajoutés à l’horloge de ce portable dans ce chantier ; une fois sa propre horloge juste, Ctrl+Alt+O retire cela</translation>
+        <translation>{1} sont ajoutés à l’horloge de ce portable dans ce chantier&#xa0;; une fois sa propre horloge juste, Ctrl+Alt+O retire cela</translation>
     </message>
     <message>
         <source>{1} is outside the range of {2w}, {3} to {4}; correct the temperature</source>
-        <translation>{1} est hors de la plage de {2w}, {3} à {4} ; corrigez la température</translation>
+        <translation>{1} est hors de la plage de {2w}, {3} à {4}&#xa0;; corrigez la température</translation>
     </message>
     <message>
         <source>{1} pasted readings</source>
@@ -5317,11 +5305,11 @@
     </message>
     <message>
         <source>{3} took back what was added to this laptop&apos;s clock: it showed {1} when it was {2}; times written before stay as they were</source>
-        <translation>{3} a retiré ce qui était ajouté à l’horloge de ce portable : elle montrait {1} quand il était {2} ; les heures écrites avant sont restées telles quelles</translation>
+        <translation>{3} a retiré ce qui était ajouté à l’horloge de ce portable&#xa0;: elle montrait {1} quand il était {2}&#xa0;; les heures écrites avant sont restées telles quelles</translation>
     </message>
     <message>
         <source>{4} set this laptop&apos;s clock right: it showed {1} when it was {2}; from then on {3} are added, times written before stay as they were</source>
-        <translation>{4} a remis à l’heure l’horloge de ce portable : elle montrait {1} quand il était {2} ; depuis, {3} sont ajoutés, les heures écrites avant sont restées telles quelles</translation>
+        <translation>{4} a remis à l’heure l’horloge de ce portable&#xa0;: elle montrait {1} quand il était {2}&#xa0;; depuis, {3} sont ajoutés, les heures écrites avant sont restées telles quelles</translation>
     </message>
     <message>
         <source>1 reading more or changed</source>
@@ -5373,7 +5361,7 @@
     </message>
     <message>
         <source>the report was stopped before its last page and nothing was written; make it again when there is time</source>
-        <translation>le rapport a été arrêté avant sa dernière page et rien n&apos;a été écrit ; refaites-le quand il y aura le temps</translation>
+        <translation>le rapport a été arrêté avant sa dernière page et rien n’a été écrit&#xa0;; refaites-le quand il y aura le temps</translation>
     </message>
     <message>
         <source>yes</source>
@@ -5397,7 +5385,7 @@
     </message>
     <message>
         <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
-        <translation>{1} mesures sur {2} branches sont trop nombreuses pour apprendre la boucle ; pour des conseils, faites un dossier par colonne</translation>
+        <translation>{1} mesures sur {2} branches sont trop nombreuses pour apprendre la boucle&#xa0;; pour des conseils, faites un chantier par colonne</translation>
     </message>
     <message>
         <source>Excess as read</source>
@@ -5409,15 +5397,15 @@
     </message>
     <message>
         <source>The building of this report is simulated: a program made up every reading, for practice. Nothing was measured, and nothing here is true of any real plant.</source>
-        <translation>Le bâtiment de ce rapport est simulé : un programme a inventé chaque mesure, pour s’exercer. Rien n’a été mesuré, et rien ici ne vaut pour une installation réelle.</translation>
+        <translation>Le bâtiment de ce rapport est simulé&#xa0;: un programme a inventé chaque mesure, pour s’exercer. Rien n’a été mesuré, et rien ici ne vaut pour une installation réelle.</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is typed in Adjust and not stored; store it there with Enter, or clear it with Esc</source>
-        <translation>« {1} » est saisi dans « Régler » et n’est pas enregistré ; l’enregistrer là avec Entrée, ou l’effacer avec Échap</translation>
+        <translation>«&#xa0;{1}&#xa0;» est tapé dans Régler et non enregistré&#xa0;; enregistrez-le là avec Entrée, ou effacez-le avec Échap</translation>
     </message>
     <message>
         <source>a flow of {1} is below zero and is not stored; turn the flow meter round and type the flow without a sign</source>
-        <translation>un débit de {1} est inférieur à zéro et n’est pas enregistré ; retournez le débitmètre et tapez le débit sans signe</translation>
+        <translation>un débit de {1} est inférieur à zéro et n’est pas enregistré&#xa0;; retournez le débitmètre et tapez le débit sans signe</translation>
     </message>
     <message>
         <source>flow measured otherwise</source>
@@ -5433,11 +5421,11 @@
     </message>
     <message>
         <source>not chosen when merging; {1w} was</source>
-        <translation>non choisi lors de la fusion ; choisi : {1w}</translation>
+        <translation>non choisi lors de la fusion&#xa0;; choisi&#xa0;: {1w}</translation>
     </message>
     <message>
         <source>not read in round {1}, {2} of {3} are; read it, or say why not when the round is closed (Ctrl+Shift+W)</source>
-        <translation>non mesurée au passage {1}, {2} sur {3} le sont ; mesurez-la, ou dites pourquoi à la clôture du passage (Ctrl+Maj+W)</translation>
+        <translation>non mesurée au passage {1}, {2} sur {3} le sont&#xa0;; mesurez-la, ou dites pourquoi à la clôture du passage (Ctrl+Maj+W)</translation>
     </message>
     <message>
         <source>not seen when round {1} was {2w} on {3}</source>
@@ -5445,51 +5433,51 @@
     </message>
     <message>
         <source>readings of the other laptop were taken in</source>
-        <translation>les relevés de l’autre portable ont été repris</translation>
+        <translation>les mesures de l’autre portable ont été reprises</translation>
     </message>
     <message>
         <source>round {1} is closed and not sent; send it and have it accepted by a supervisor</source>
-        <translation>le passage {1} est clos et n’est pas envoyé ; envoyez-le et faites-le accepter par un responsable</translation>
+        <translation>le passage {1} est clos et n’est pas envoyé&#xa0;; envoyez-le et faites-le accepter par un responsable</translation>
     </message>
     <message>
         <source>round {1} is sent and not accepted; have it accepted by a supervisor</source>
-        <translation>le passage {1} est envoyé et n’est pas accepté ; faites-le accepter par un responsable</translation>
+        <translation>le passage {1} est envoyé et n’est pas accepté&#xa0;; faites-le accepter par un responsable</translation>
     </message>
     <message>
         <source>round {1} is still open; close it, send it and have it accepted by a supervisor</source>
-        <translation>le passage {1} est encore ouvert ; closez-le, envoyez-le et faites-le accepter par un responsable</translation>
+        <translation>le passage {1} est encore ouvert&#xa0;; closez-le, envoyez-le et faites-le accepter par un responsable</translation>
     </message>
     <message>
         <source>round {1} is {2w} and cannot become {3w}; take the steps in turn: close, send, decide</source>
-        <translation>le passage {1} est {2w} et ne peut pas devenir {3w} ; suivez les étapes dans l’ordre : clore, envoyer, décider</translation>
+        <translation>le passage {1} est {2w} et ne peut pas devenir {3w}&#xa0;; suivez les étapes dans l’ordre&#xa0;: clore, envoyer, décider</translation>
     </message>
     <message>
         <source>round {1} was sent back; answer its comments, send it again and have it accepted by a supervisor</source>
-        <translation>le passage {1} a été renvoyé ; répondez à ses commentaires, renvoyez-le et faites-le accepter par un responsable</translation>
+        <translation>le passage {1} a été renvoyé&#xa0;; répondez à ses commentaires, renvoyez-le et faites-le accepter par un responsable</translation>
     </message>
     <message>
         <source>the flow is stored, but not how it was measured; write that into its note (Shift+Enter, Ctrl+M), or choose the flow meter before you read (menu Round)</source>
-        <translation>le débit est enregistré, mais non la façon dont il a été mesuré ; écrivez-la dans sa note (Maj+Entrée, Ctrl+M) ou choisissez le débitmètre avant de lire (menu Passage)</translation>
+        <translation>le débit est enregistré, mais non la façon dont il a été mesuré&#xa0;; écrivez-la dans sa note (Maj+Entrée, Ctrl+M) ou choisissez le débitmètre avant de mesurer (menu Passage)</translation>
     </message>
     <message>
         <source>the job is back as it was stored last, {1}; go on where the cursor stands</source>
-        <translation>le chantier est revenu tel qu’il fut enregistré en dernier, {1} ; continuez là où se trouve le curseur</translation>
+        <translation>le chantier est revenu tel qu’il fut enregistré en dernier, {1}&#xa0;; continuez là où se trouve le curseur</translation>
     </message>
     <message>
         <source>the next flow typed takes the place of the one before; type it and press Enter</source>
-        <translation>le prochain débit tapé remplace le précédent ; tapez-le puis Entrée</translation>
+        <translation>le prochain débit tapé remplace le précédent&#xa0;; tapez-le puis Entrée</translation>
     </message>
     <message>
         <source>the reference was read {1w}, the limit is {2w}; read it again</source>
-        <translation>la référence a été mesurée {1w}, la limite est {2w} ; remesurez-la</translation>
+        <translation>la référence a été mesurée {1w}, la limite est {2w}&#xa0;; remesurez-la</translation>
     </message>
     <message>
         <source>the same revision was signed on two laptops; the other one was chosen</source>
-        <translation>la même révision a été signée sur deux portables ; l’autre a été choisie</translation>
+        <translation>la même révision a été signée sur deux portables&#xa0;; l’autre a été choisie</translation>
     </message>
     <message>
         <source>this branch has no usable valve table, a dp gives no flow here; add the table, or type its flow in Walk</source>
-        <translation>cette branche n’a pas de table de vanne utilisable, une Δp n’y donne pas de débit ; ajoutez la table ou tapez son débit dans Tournée</translation>
+        <translation>cette branche n’a pas de table de vanne utilisable, une Δp n’y donne pas de débit&#xa0;; ajoutez la table ou tapez son débit dans Tournée</translation>
     </message>
     <message>
         <source>{1w} struck</source>
@@ -5513,47 +5501,47 @@
     </message>
     <message>
         <source>By the readings: cannot be decided within the measuring uncertainty</source>
-        <translation>Selon les mesures : indécidable dans l’incertitude de mesure</translation>
+        <translation>Selon les mesures&#xa0;: indécidable dans l’incertitude de mesure</translation>
     </message>
     <message>
         <source>By the readings: not within tolerance</source>
-        <translation>Selon les mesures : hors tolérance</translation>
+        <translation>Selon les mesures&#xa0;: hors tolérance</translation>
     </message>
     <message>
         <source>By the readings: within tolerance</source>
-        <translation>Selon les mesures : dans la tolérance</translation>
+        <translation>Selon les mesures&#xa0;: dans la tolérance</translation>
     </message>
     <message>
         <source>By the readings: within tolerance; index circuit not proved</source>
-        <translation>Selon les mesures : dans la tolérance ; circuit défavorisé non prouvé</translation>
+        <translation>Selon les mesures&#xa0;: dans la tolérance&#xa0;; circuit défavorisé non prouvé</translation>
     </message>
     <message>
         <source>Design flow on this system needs {1} % of the present speed {3w}: more than the pump gives as it runs (section {2})</source>
-        <translation>Le débit nominal sur ce réseau demande {1} % de la vitesse actuelle {3w} : plus que la pompe ne donne ainsi (section {2})</translation>
+        <translation>Le débit nominal sur ce réseau demande {1}&#xa0;% de la vitesse actuelle {3w}&#xa0;: plus que la pompe ne donne ainsi (section {2})</translation>
     </message>
     <message>
         <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
-        <translation>Fichiers gardés dans le classeur : {1} ; les images parmi eux suivent.</translation>
+        <translation>Fichiers gardés dans le classeur&#xa0;: {1}&#xa0;; les images parmi eux suivent.</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}</source>
-        <translation>Aucun changement de vitesse ou de roue à faire : le débit nominal demande {1} % de la vitesse actuelle {2w}</translation>
+        <translation>Aucun changement de vitesse ou de roue à faire&#xa0;: le débit nominal demande {1}&#xa0;% de la vitesse actuelle {2w}</translation>
     </message>
     <message>
         <source>Nobody yet: round {1} waits for the supervisor</source>
-        <translation>Personne encore : le passage {1} attend le responsable</translation>
+        <translation>Personne encore&#xa0;: le passage {1} attend le responsable</translation>
     </message>
     <message>
         <source>Nobody yet: round {1} was not sent to a supervisor</source>
-        <translation>Personne encore : le passage {1} n’a pas été envoyé à un responsable</translation>
+        <translation>Personne encore&#xa0;: le passage {1} n’a pas été envoyé à un responsable</translation>
     </message>
     <message>
         <source>Nobody: the supervisor sent round {1} back</source>
-        <translation>Personne : le responsable a renvoyé le passage {1}</translation>
+        <translation>Personne&#xa0;: le responsable a renvoyé le passage {1}</translation>
     </message>
     <message>
         <source>Not known: {1} of {2} terminals read in this round</source>
-        <translation>Non connu : {1} terminaux sur {2} lus à ce passage</translation>
+        <translation>Non connu&#xa0;: {1} terminaux sur {2} mesurés à ce passage</translation>
     </message>
     <message>
         <source>Options at design flow for the need of the index circuit, from the pump&apos;s curve</source>
@@ -5561,15 +5549,15 @@
     </message>
     <message>
         <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
-        <translation>{1} % de la vitesse actuelle {6w}, ou un rognage, donne {2} {3} : cela supprime l’excédent {4w} (section {5})</translation>
+        <translation>{1}&#xa0;% de la vitesse actuelle {6w}, ou un rognage, donne {2} {3}&#xa0;: cela supprime l’excédent {4w} (section {5})</translation>
     </message>
     <message>
         <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la courbe de la pompe donne {2} {4} : excédent {3} {4} {6w}</translation>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la courbe de la pompe donne {2} {4}&#xa0;: excédent {3} {4} {6w}</translation>
     </message>
     <message>
         <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la courbe de la pompe donne {2} {4} : excédent {3} {4} {6w}. La décision compte {7} {4} {8w}</translation>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la courbe de la pompe donne {2} {4}&#xa0;: excédent {3} {4} {6w}. La décision compte {7} {4} {8w}</translation>
     </message>
     <message>
         <source>Trim or slow</source>
@@ -5577,19 +5565,19 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is typed in Walk and not entered; store it there with Enter, or clear it with Esc</source>
-        <translation>« {1} » est tapé dans la tournée et pas saisi ; enregistrez-le là avec Entrée, ou effacez-le avec Échap</translation>
+        <translation>«&#xa0;{1}&#xa0;» est tapé dans la tournée et pas saisi&#xa0;; enregistrez-le là avec Entrée, ou effacez-le avec Échap</translation>
     </message>
     <message>
         <source>at the sum of the flows, {1}, the gauges read {2} and the pump&apos;s curve gives {3}: farther apart than their uncertainty of {4}; check gauges, speed and impeller and read again before the pump is changed</source>
-        <translation>à la somme des débits, {1}, les manomètres indiquent {2} et la courbe de la pompe donne {3} : plus éloignés que leur incertitude de {4} ; vérifier manomètres, vitesse et roue et remesurer avant de modifier la pompe</translation>
+        <translation>à la somme des débits, {1}, les manomètres indiquent {2} et la courbe de la pompe donne {3}&#xa0;: plus éloignés que leur incertitude de {4}&#xa0;; vérifiez manomètres, vitesse et roue et remesurez avant de modifier la pompe</translation>
     </message>
     <message>
         <source>by the loop&apos;s readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The number under Decision in Pump is another one: from the pump&apos;s curve, at full speed</source>
-        <translation>d’après les mesures de la boucle la pompe fait {1} de trop au débit nominal, {2w} ; réduisez sa vitesse ou faites rogner sa roue une fois les vannes réglées, par une personne habilitée et dans les limites du constructeur et du règlement local. Le nombre de Décision dans Pompe est un autre : d’après la courbe de la pompe, à pleine vitesse</translation>
+        <translation>d’après les mesures de la boucle la pompe fait {1} de trop au débit nominal, {2w}&#xa0;; réduisez sa vitesse ou faites rogner sa roue une fois les vannes réglées, par une personne habilitée et dans les limites du constructeur et du règlement local. Le nombre de Décision dans Pompe est un autre&#xa0;: d’après la courbe de la pompe, à pleine vitesse</translation>
     </message>
     <message>
         <source>by the loop&apos;s readings {1} is wanted here now; turn until the meter shows the aim, whatever the scale says</source>
-        <translation>d’après les mesures de la boucle il faut ici {1} maintenant ; tournez jusqu’à ce que l’instrument montre la visée, quoi que dise l’échelle</translation>
+        <translation>d’après les mesures de la boucle il faut ici {1} maintenant&#xa0;; tournez jusqu’à ce que l’instrument montre la visée, quoi que dise l’échelle</translation>
     </message>
     <message>
         <source>by the readings the last round is within tolerance</source>
@@ -5597,15 +5585,15 @@
     </message>
     <message>
         <source>by the readings the last round is within tolerance; its index circuit is not proved</source>
-        <translation>selon les mesures, le dernier passage est dans la tolérance ; son circuit défavorisé n’est pas prouvé</translation>
+        <translation>selon les mesures, le dernier passage est dans la tolérance&#xa0;; son circuit défavorisé n’est pas prouvé</translation>
     </message>
     <message>
         <source>by the readings the last round is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>selon les mesures, le dernier passage est {1w} ; continuer l’équilibrage, ou dire pourquoi il reste ainsi</translation>
+        <translation>selon les mesures, le dernier passage est {1w}&#xa0;; continuez l’équilibrage, ou dites pourquoi il reste ainsi</translation>
     </message>
     <message>
         <source>counted with the newest readings of the others; follow the word</source>
-        <translation>compté avec les dernières mesures des autres ; suivez le mot</translation>
+        <translation>compté avec les dernières mesures des autres&#xa0;; suivez le mot</translation>
     </message>
     <message>
         <source>every round is accepted by a supervisor</source>
@@ -5613,47 +5601,47 @@
     </message>
     <message>
         <source>follow the word now; {1} is expected once all valves are set</source>
-        <translation>suivez le mot maintenant ; {1} est attendu une fois toutes les vannes réglées</translation>
+        <translation>suivez le mot maintenant&#xa0;; {1} est attendu une fois toutes les vannes réglées</translation>
     </message>
     <message>
         <source>from reference {1}, last {2} % of design, read {3w}; read it again before a large turn</source>
-        <translation>d’après la référence {1}, dernièrement {2} % du nominal, mesurée {3w} ; relisez-la avant de tourner beaucoup</translation>
+        <translation>d’après la référence {1}, dernièrement {2}&#xa0;% du nominal, mesurée {3w}&#xa0;; remesurez-la avant de tourner beaucoup</translation>
     </message>
     <message>
         <source>from the flows of {1} other branches, oldest reading {2w}; it holds while they are not turned</source>
-        <translation>d’après les débits de {1} autres branches, mesure la plus ancienne {2w} ; valable tant qu’on ne les tourne pas</translation>
+        <translation>d’après les débits de {1} autres branches, mesure la plus ancienne {2w}&#xa0;; valable tant qu’on ne les tourne pas</translation>
     </message>
     <message>
         <source>hold at {1} for now; the learned loop advises {2} with the others set, read it again then</source>
-        <translation>tenez {1} pour l’instant ; la boucle apprise conseille {2}, les autres réglées, relisez-la alors</translation>
+        <translation>tenez {1} pour l’instant&#xa0;; la boucle apprise conseille {2}, les autres réglées, remesurez-la alors</translation>
     </message>
     <message>
         <source>hold at {1} for now; {2} % of target expected here with the others set, turn to {3} then</source>
-        <translation>tenez {1} pour l’instant ; {2} % de la cible attendus ici, les autres réglées, tournez alors à {3}</translation>
+        <translation>tenez {1} pour l’instant&#xa0;; {2}&#xa0;% de la cible attendus ici, les autres réglées, tournez alors à {3}</translation>
     </message>
     <message>
         <source>in proportion with the reference {1}, at {2} % of design; leave it</source>
-        <translation>en proportion avec la référence {1}, à {2} % du nominal ; laissez-la</translation>
+        <translation>en proportion avec la référence {1}, à {2}&#xa0;% du nominal&#xa0;; laissez-la</translation>
     </message>
     <message>
         <source>in round {1}, which is open, no valve may be turned; close it first</source>
-        <translation>dans le passage {1}, ouvert, aucune vanne ne se tourne ; fermez-le d’abord</translation>
+        <translation>dans le passage {1}, ouvert, aucune vanne ne se tourne&#xa0;; closez-le d’abord</translation>
     </message>
     <message>
         <source>its share comes right once the others are set; leave it</source>
-        <translation>sa part sera juste une fois les autres réglées ; laissez-la</translation>
+        <translation>sa part sera juste une fois les autres réglées&#xa0;; laissez-la</translation>
     </message>
     <message>
         <source>leave it at {1}; {2} % of target expected here with the others set</source>
-        <translation>laissez-la à {1} ; {2} % de la cible attendus ici, les autres réglées</translation>
+        <translation>laissez-la à {1}&#xa0;; {2}&#xa0;% de la cible attendus ici, les autres réglées</translation>
     </message>
     <message>
         <source>matched to the reference {1}, at {2} % of design; turn by the word</source>
-        <translation>accordée à la référence {1}, à {2} % du nominal ; tournez selon le mot</translation>
+        <translation>accordée à la référence {1}, à {2}&#xa0;% du nominal&#xa0;; tournez selon le mot</translation>
     </message>
     <message>
         <source>no pump or static lift is joined to this part, its nodes: {1}; join it to the loop or add its pump</source>
-        <translation>aucune pompe ni hauteur statique n’est reliée à cette partie, ses nœuds : {1} ; reliez-la à la boucle ou ajoutez sa pompe</translation>
+        <translation>aucune pompe ni hauteur statique n’est reliée à cette partie, ses nœuds&#xa0;: {1}&#xa0;; reliez-la à la boucle ou ajoutez sa pompe</translation>
     </message>
     <message>
         <source>not done yet, {1w}</source>
@@ -5661,7 +5649,7 @@
     </message>
     <message>
         <source>not proved; points against it, listed below: {1}</source>
-        <translation>non prouvé ; points contre, listés ci-dessous : {1}</translation>
+        <translation>non prouvé&#xa0;; points contre, listés ci-dessous&#xa0;: {1}</translation>
     </message>
     <message>
         <source>nothing to do, {1w}</source>
@@ -5669,55 +5657,55 @@
     </message>
     <message>
         <source>points of the pump curve: {1}; give at least two of falling head</source>
-        <translation>points de la courbe de la pompe : {1} ; donnez-en au moins deux à hauteur décroissante</translation>
+        <translation>points de la courbe de la pompe&#xa0;: {1}&#xa0;; donnez-en au moins deux à hauteur décroissante</translation>
     </message>
     <message>
         <source>points of the pump&apos;s curve: {1}; this law needs {2w}, add or remove points</source>
-        <translation>points de la courbe de cette pompe : {1} ; cette loi en demande {2w}, ajoutez ou retirez des points</translation>
+        <translation>points de la courbe de cette pompe&#xa0;: {1}&#xa0;; cette loi en demande {2w}, ajoutez ou retirez des points</translation>
     </message>
     <message>
         <source>points of the valve table: {1}; give at least two, the highest being fully open</source>
-        <translation>points de la table de la vanne : {1} ; donnez-en au moins deux, le plus haut étant ouverte en grand</translation>
+        <translation>points de la table de la vanne&#xa0;: {1}&#xa0;; donnez-en au moins deux, le plus haut étant ouverte en grand</translation>
     </message>
     <message>
         <source>points: {1}, circuits: {2}</source>
-        <translation>points : {1}, circuits : {2}</translation>
+        <translation>points&#xa0;: {1}, circuits&#xa0;: {2}</translation>
     </message>
     <message>
         <source>proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on record</source>
-        <translation>prouvé : chaque vanne du chemin défavorisé {1} ouverte en grand, et une dans chaque groupe ; aucune vanne de refoulement n’est enregistrée</translation>
+        <translation>prouvé&#xa0;: chaque vanne du chemin défavorisé {1} ouverte en grand, et une dans chaque groupe&#xa0;; aucune vanne de refoulement n’est enregistrée</translation>
     </message>
     <message>
         <source>readings taken after its calibration ran out on {2}: {1}</source>
-        <translation>mesures faites après l’échéance de son étalonnage le {2} : {1}</translation>
+        <translation>mesures faites après l’échéance de son étalonnage le {2}&#xa0;: {1}</translation>
     </message>
     <message>
         <source>reference of its group, at {1}; open it fully to {2}, the others are set to it</source>
-        <translation>référence de son groupe, à {1} ; ouvrez-la en grand à {2}, les autres se règlent sur elle</translation>
+        <translation>référence de son groupe, à {1}&#xa0;; ouvrez-la en grand à {2}, les autres se règlent sur elle</translation>
     </message>
     <message>
         <source>reference of its group, fully open; leave it, the others are set to it</source>
-        <translation>référence de son groupe, ouverte en grand ; laissez-la, les autres se règlent sur elle</translation>
+        <translation>référence de son groupe, ouverte en grand&#xa0;; laissez-la, les autres se règlent sur elle</translation>
     </message>
     <message>
         <source>round {2} was sent back, and comments that nobody has answered: {1}, the first is &quot;{3}&quot;; answer or resolve each, then send it</source>
-        <translation>le passage {2} a été renvoyé, et commentaires restés sans réponse : {1}, le premier est « {3} » ; répondez à chacun ou réglez-le, puis envoyez-le</translation>
+        <translation>le passage {2} a été renvoyé, et commentaires restés sans réponse&#xa0;: {1}, le premier est «&#xa0;{3}&#xa0;»&#xa0;; répondez à chacun ou réglez-le, puis envoyez-le</translation>
     </message>
     <message>
         <source>terminals of the witness round that are not read again: {1}; read them</source>
-        <translation>terminaux du passage témoin non remesurés : {1} ; mesurez-les</translation>
+        <translation>terminaux du passage témoin non remesurés&#xa0;: {1}&#xa0;; mesurez-les</translation>
     </message>
     <message>
         <source>the aim counts what the others will take once they are set; turn by the word</source>
-        <translation>la visée compte ce que les autres prendront une fois réglées ; tournez selon le mot</translation>
+        <translation>la visée compte ce que les autres prendront une fois réglées&#xa0;; tournez selon le mot</translation>
     </message>
     <message>
         <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; read it again</source>
-        <translation>la mesure la plus ancienne de la visée date de {1w}, la limite est {2w} ; relisez-la</translation>
+        <translation>la mesure la plus ancienne de la visée date de {1w}, la limite est {2w}&#xa0;; remesurez-la</translation>
     </message>
     <message>
         <source>this circuit shares its flow with others ({1}) and has no balancing device; put one on its return, or say why it is not balanced</source>
-        <translation>ce circuit partage son débit avec d’autres ({1}) et n’a pas d’organe d’équilibrage ; posez-en un à son retour, ou dites pourquoi il n’est pas équilibré</translation>
+        <translation>ce circuit partage son débit avec d’autres ({1}) et n’a pas d’organe d’équilibrage&#xa0;; posez-en un à son retour, ou dites pourquoi il n’est pas équilibré</translation>
     </message>
     <message>
         <source>{1} at the design flow of {2}, from the pump&apos;s curve</source>
@@ -5725,15 +5713,15 @@
     </message>
     <message>
         <source>{1} is held although its word is {2}; go back and turn it, or take the hold back with Ctrl+Z</source>
-        <translation>{1} est tenue bien que son mot soit {2} ; revenez la tourner, ou annulez la tenue par Ctrl+Z</translation>
+        <translation>{1} est tenue bien que son mot soit {2}&#xa0;; revenez la tourner, ou annulez la tenue par Ctrl+Z</translation>
     </message>
     <message>
         <source>{1} is the head available here with the valve shut; set the handle back to {2}</source>
-        <translation>{1} est la hauteur disponible ici, vanne fermée ; remettez la poignée sur {2}</translation>
+        <translation>{1} est la hauteur disponible ici, vanne fermée&#xa0;; remettez la poignée sur {2}</translation>
     </message>
     <message>
         <source>{1} was turned to {2} but not read there; the record still says {3}, go back and read it</source>
-        <translation>{1} a été tournée à {2} mais pas mesurée là ; l’enregistrement dit encore {3}, revenez la mesurer</translation>
+        <translation>{1} a été tournée à {2} mais pas mesurée là&#xa0;; l’enregistrement dit encore {3}, revenez la mesurer</translation>
     </message>
     <message>
         <source>{1} {2w}, from the pump&apos;s curve, for comparison</source>
@@ -5741,19 +5729,31 @@
     </message>
     <message>
         <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one</source>
-        <translation>{1} {2w}, d’après la courbe de la pompe : la décision compte celle-ci</translation>
+        <translation>{1} {2w}, d’après la courbe de la pompe&#xa0;: la décision compte celle-ci</translation>
     </message>
     <message>
         <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one (section {3})</source>
-        <translation>{1} {2w}, d’après la courbe de la pompe : la décision compte celle-ci (section {3})</translation>
+        <translation>{1} {2w}, d’après la courbe de la pompe&#xa0;: la décision compte celle-ci (section {3})</translation>
     </message>
     <message>
         <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, d’après la courbe de la pompe : la décision compte celle-ci, {3} % de la pleine vitesse la supprime (section {4})</translation>
+        <translation>{1} {2w}, d’après la courbe de la pompe&#xa0;: la décision compte celle-ci, {3}&#xa0;% de la pleine vitesse la supprime (section {4})</translation>
     </message>
     <message>
         <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
-        <translation>{1} {2} à {3} {4} au passage {5} ; {6} % du débit nominal, {7w}</translation>
+        <translation>{1} {2} à {3} {4} au passage {5}&#xa0;; {6}&#xa0;% du débit nominal, {7w}</translation>
+    </message>
+    <message>
+        <source>values to choose between after merging: {1}; choose in File, Decide Conflicts</source>
+        <translation>valeurs à choisir après fusion&#xa0;: {1}&#xa0;; choisissez dans Fichier, Décider des conflits</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; names no {2w} of this folder; correct it or leave the cell empty</source>
+        <translation>«&#xa0;{1}&#xa0;» est introuvable dans ce dossier ({2w})&#xa0;; corrigez-le ou laissez la cellule vide</translation>
+    </message>
+    <message>
+        <source>round {1} is {2w} and takes no further readings; record them in a new round</source>
+        <translation>le passage {1} est {2w} et n’admet plus de mesures&#xa0;; notez-les dans un nouveau passage</translation>
     </message>
 </context>
 <context>
@@ -5776,18 +5776,18 @@
     </message>
     <message>
         <source>Pages laid out: %1</source>
-        <translation>Pages composées : %1</translation>
+        <translation>Pages composées&#xa0;: %1</translation>
     </message>
     <message>
         <source>Pages written: %1 of %2</source>
-        <translation>Pages écrites : %1 sur %2</translation>
+        <translation>Pages écrites&#xa0;: %1 sur %2</translation>
     </message>
 </context>
 <context>
     <name>PumpChart</name>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>slowed</source>
@@ -5799,7 +5799,7 @@
     </message>
     <message>
         <source>%1 % speed</source>
-        <translation>%1 % de vitesse</translation>
+        <translation>%1&#xa0;% de vitesse</translation>
     </message>
     <message>
         <source>%1 alone</source>
@@ -5851,11 +5851,11 @@
     </message>
     <message>
         <source>Duty %1 %2 at %3 %4; %5 % of design.</source>
-        <translation>Point de fonctionnement %1 %2 à %3 %4 ; %5 % du nominal.</translation>
+        <translation>Point de fonctionnement %1 %2 à %3 %4&#xa0;; %5&#xa0;% du nominal.</translation>
     </message>
     <message>
         <source>Shaft power about %1 %.</source>
-        <translation>Puissance à l’arbre environ %1 %.</translation>
+        <translation>Puissance à l’arbre environ %1&#xa0;%.</translation>
     </message>
     <message>
         <source>Pump and system</source>
@@ -5863,7 +5863,7 @@
     </message>
     <message>
         <source>With these valves speed %1 % of the present gives %2 %3.</source>
-        <translation>Avec ces vannes, %1 % de la vitesse actuelle donnent %2 %3.</translation>
+        <translation>Avec ces vannes, %1&#xa0;% de la vitesse actuelle donnent %2 %3.</translation>
     </message>
     <message>
         <source>head from the pump&apos;s curve, no gauge read</source>
@@ -6007,7 +6007,7 @@
     </message>
     <message>
         <source>Faults in the tables</source>
-        <translation>Fautes dans les tableaux</translation>
+        <translation>Erreurs dans les tableaux</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -6015,15 +6015,15 @@
     </message>
     <message>
         <source>First: 3 terminals</source>
-        <translation>Premier : 3 terminaux</translation>
+        <translation>Premier&#xa0;: 3 terminaux</translation>
     </message>
     <message>
         <source>One ladder of three terminals. Instruments scatter; nothing else is wrong.</source>
-        <translation>Une échelle de trois terminaux. Les appareils dispersent ; rien d’autre n’est faux.</translation>
+        <translation>Une ligne de trois terminaux. Les appareils dispersent&#xa0;; rien d’autre n’est faux.</translation>
     </message>
     <message>
         <source>Steady: 12 terminals</source>
-        <translation>Calme : 12 terminaux</translation>
+        <translation>Calme&#xa0;: 12 terminaux</translation>
     </message>
     <message>
         <source>Three branches of four terminals. Nothing is wrong but the design&apos;s losses.</source>
@@ -6031,15 +6031,15 @@
     </message>
     <message>
         <source>Faulty: 12 terminals</source>
-        <translation>Défauts : 12 terminaux</translation>
+        <translation>Défauts&#xa0;: 12 terminaux</translation>
     </message>
     <message>
         <source>As Steady, with errors in the valve tables, a control valve that does not open and a slip of reading.</source>
-        <translation>Comme Calme, avec des erreurs dans les tables de vannes, une vanne de régulation qui n’ouvre pas et une faute de lecture.</translation>
+        <translation>Comme Calme, avec des erreurs dans les tables de vannes, une vanne de régulation qui n’ouvre pas et une erreur de lecture.</translation>
     </message>
     <message>
         <source>Large: 120 terminals</source>
-        <translation>Grand : 120 terminaux</translation>
+        <translation>Grand&#xa0;: 120 terminaux</translation>
     </message>
     <message>
         <source>Six risers of five branches of four terminals. Nothing is wrong but the design&apos;s losses.</source>
@@ -6047,15 +6047,15 @@
     </message>
     <message>
         <source>Large and faulty: 120 terminals</source>
-        <translation>Grand avec défauts : 120 terminaux</translation>
+        <translation>Grand avec défauts&#xa0;: 120 terminaux</translation>
     </message>
     <message>
         <source>As Large, with air, a clogging strainer, a stuck control valve, a misread handle and slips of reading.</source>
-        <translation>Comme Grand, avec de l’air, un filtre qui s’encrasse, une vanne de régulation bloquée, une poignée mal lue et des fautes de lecture.</translation>
+        <translation>Comme Grand, avec de l’air, un filtre qui s’encrasse, une vanne de régulation bloquée, une poignée mal lue et des erreurs de lecture.</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 m</source>
@@ -6087,11 +6087,11 @@
     </message>
     <message>
         <source>half the dp was read in round %1</source>
-        <translation>la moitié de la Δp a été lue au passage %1</translation>
+        <translation>la moitié de la Δp a été mesurée au passage %1</translation>
     </message>
     <message>
         <source>twice the dp was read in round %1</source>
-        <translation>le double de la Δp a été lu au passage %1</translation>
+        <translation>le double de la Δp a été mesuré au passage %1</translation>
     </message>
     <message>
         <source>Largest spread of a group</source>
@@ -6139,7 +6139,38 @@
     </message>
     <message>
         <source>Largest error of a share, as the valves read</source>
-        <translation>Plus grande erreur d’une part, telle que lue aux vannes</translation>
+        <translation>Plus grande erreur d’une part, telle que mesurée aux vannes</translation>
+    </message>
+</context>
+<context>
+    <name>QShortcut</name>
+    <message>
+        <source>Ctrl</source>
+        <translation>Ctrl</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Maj</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Entrée</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Haut</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Bas</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
     </message>
 </context>
 <context>
@@ -6154,7 +6185,7 @@
     </message>
     <message>
         <source>The loop is too large to be drawn with its names; section %1 lists every branch.</source>
-        <translation>La boucle est trop grande pour être dessinée avec ses noms ; la section %1 liste chaque branche.</translation>
+        <translation>La boucle est trop grande pour être dessinée avec ses noms&#xa0;; la section %1 liste chaque branche.</translation>
     </message>
     <message>
         <source>Part %1 of %2, from the pump outward, top to bottom</source>
@@ -6182,7 +6213,7 @@
     </message>
     <message>
         <source>The signatures cover this file with the tables attached to it. A block is only a picture: the signature panel of a PDF viewer, or Waterwright&apos;s verify, tells whether the file is unchanged and who signed it.</source>
-        <translation>Les signatures couvrent ce fichier et les tableaux joints. Un cartouche n’est qu’une image : le panneau des signatures d’un lecteur PDF, ou la vérification de Waterwright, dit si le fichier est inchangé et qui l’a signé.</translation>
+        <translation>Les signatures couvrent ce fichier et les tableaux joints. Un cartouche n’est qu’une image&#xa0;: le panneau des signatures d’un lecteur PDF, ou la vérification de Waterwright, dit si le fichier est inchangé et qui l’a signé.</translation>
     </message>
     <message>
         <source>Balance report</source>
@@ -6222,7 +6253,7 @@
     </message>
     <message>
         <source>%1, balance report, round %2, revision %3 draft.pdf</source>
-        <translation>%1, rapport d’équilibrage, passage %2, révision %3 brouillon.pdf</translation>
+        <translation>%1, rapport d’équilibrage, passage %2, révision %3 projet.pdf</translation>
     </message>
     <message>
         <source>SIMULATED</source>
@@ -6587,11 +6618,11 @@
     </message>
     <message>
         <source>5 % of the plate</source>
-        <translation>5 % de la plaque</translation>
+        <translation>5&#xa0;% de la plaque</translation>
     </message>
     <message>
         <source>5 % of the plate or a fixed power</source>
-        <translation>5 % de la plaque ou puissance fixe</translation>
+        <translation>5&#xa0;% de la plaque ou puissance fixe</translation>
     </message>
     <message>
         <source>All isolating and balancing valves are open</source>
@@ -6659,7 +6690,7 @@
     </message>
     <message>
         <source>The loop is filled and vented at its high points; the pressure with the pumps off is noted</source>
-        <translation>La boucle est remplie et purgée aux points hauts ; la pression pompes arrêtées est notée</translation>
+        <translation>La boucle est remplie et purgée aux points hauts&#xa0;; la pression pompes arrêtées est notée</translation>
     </message>
     <message>
         <source>The loop is flushed and chemically cleaned</source>
@@ -7143,7 +7174,7 @@
     </message>
     <message>
         <source>Several: joint</source>
-        <translation>Plusieurs : montage</translation>
+        <translation>Plusieurs&#xa0;: montage</translation>
     </message>
     <message>
         <source>Size</source>
@@ -7418,11 +7449,11 @@
     </message>
     <message>
         <source>A range of dp without a table: for a limiter or a pressure-independent valve.</source>
-        <translation>Une plage de Δp sans table : pour un limiteur ou une vanne indépendante de la pression.</translation>
+        <translation>Une plage de Δp sans table&#xa0;: pour un limiteur ou une vanne indépendante de la pression.</translation>
     </message>
     <message>
         <source>No points yet: type setting and coefficient, or paste two columns from a spreadsheet (Ctrl+V).</source>
-        <translation>Pas encore de points : tapez réglage et coefficient, ou collez deux colonnes d’un tableur (Ctrl+V).</translation>
+        <translation>Pas encore de points&#xa0;: tapez réglage et coefficient, ou collez deux colonnes d’un tableur (Ctrl+V).</translation>
     </message>
     <message>
         <source>Setting, %1</source>
@@ -7492,7 +7523,7 @@
     </message>
     <message>
         <source>Not stored: %1</source>
-        <translation>Non enregistré : %1</translation>
+        <translation>Non enregistré&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 stored, %2</source>
@@ -7500,7 +7531,7 @@
     </message>
     <message>
         <source>last stored %1: %2</source>
-        <translation>dernier enregistrement %1 : %2</translation>
+        <translation>dernier enregistrement %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>R%1</source>
@@ -7520,7 +7551,7 @@
     <message>
         <source>%1: %2</source>
         <comment>stored, short</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>read %1 of %2 valves</source>
@@ -7528,15 +7559,15 @@
     </message>
     <message>
         <source>No person chosen, menu Round, Person: the account %1</source>
-        <translation>Personne n’est choisi, menu Passage, Personne : le compte %1</translation>
+        <translation>Personne n’est choisi, menu Passage, Personne&#xa0;: le compte %1</translation>
     </message>
     <message>
         <source>At this desk: %1</source>
-        <translation>À ce poste : %1</translation>
+        <translation>À ce poste&#xa0;: %1</translation>
     </message>
     <message>
         <source>nobody chosen</source>
-        <translation>personne choisi</translation>
+        <translation>aucune personne choisie</translation>
     </message>
 </context>
 <context>
@@ -7645,6 +7676,30 @@
         <source>NO FURTHER</source>
         <translation>AU BOUT</translation>
     </message>
+    <message>
+        <source>open</source>
+        <translation>ouvert</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>clos</translation>
+    </message>
+    <message>
+        <source>sent</source>
+        <translation>envoyé</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>accepté</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>renvoyé</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdjustPlace</name>
@@ -7746,7 +7801,7 @@
     </message>
     <message>
         <source>Read one full round first (Alt+3); the aim needs every branch.</source>
-        <translation>Mesurez d’abord un passage complet (Alt+3) ; la visée a besoin de chaque branche.</translation>
+        <translation>Mesurez d’abord un passage complet (Alt+3)&#xa0;; la visée a besoin de chaque branche.</translation>
     </message>
     <message>
         <source>This branch has no valve to adjust. Find another (Ctrl+J).</source>
@@ -7794,7 +7849,7 @@
     </message>
     <message>
         <source>next: %1, %2</source>
-        <translation>suivante : %1, %2</translation>
+        <translation>suivante&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>no valve is left to adjust</source>
@@ -7802,7 +7857,7 @@
     </message>
     <message>
         <source>%1, %2 % of target</source>
-        <translation>%1, %2 % de la cible</translation>
+        <translation>%1, %2&#xa0;% de la cible</translation>
     </message>
     <message>
         <source>digits Enter stores this one reading and returns</source>
@@ -7929,11 +7984,11 @@
     </message>
     <message>
         <source>As read, %</source>
-        <translation>Tel que lu, %</translation>
+        <translation>Tel que mesuré,&#xa0;%</translation>
     </message>
     <message>
         <source>In truth, %</source>
-        <translation>En vérité, %</translation>
+        <translation>En réalité,&#xa0;%</translation>
     </message>
     <message>
         <source>Remark</source>
@@ -8000,11 +8055,11 @@
     </message>
     <message>
         <source>Helps most: %1</source>
-        <translation>Le plus utile : %1</translation>
+        <translation>Le plus utile&#xa0;: %1</translation>
     </message>
     <message>
         <source>; %1 % of rated speed would do</source>
-        <translation> ; %1 % de la vitesse nominale suffiraient</translation>
+        <translation>&#xa0;; %1&#xa0;% de la vitesse nominale suffiraient</translation>
     </message>
     <message>
         <source>Advised settings in the working order</source>
@@ -8012,7 +8067,7 @@
     </message>
     <message>
         <source>Read the survey first: the advice is made from its readings.</source>
-        <translation>Faites d’abord le relevé : le conseil vient de ses mesures.</translation>
+        <translation>Faites d’abord le relevé&#xa0;: le conseil vient de ses mesures.</translation>
     </message>
     <message>
         <source>Shares confirmed by a round</source>
@@ -8020,15 +8075,15 @@
     </message>
     <message>
         <source>Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.</source>
-        <translation>Probabilité que toutes soient à ±%1 % : au moins %2 % selon la mesure, %3 % en réalité.</translation>
+        <translation>Probabilité que toutes soient à ±%1&#xa0;%&#xa0;: au moins %2&#xa0;% selon la mesure, %3&#xa0;% en réalité.</translation>
     </message>
     <message>
         <source>Chance that all end within ±%1 %: %2 % as read, %3 % in truth.</source>
-        <translation>Probabilité que toutes soient à ±%1 % : %2 % selon la mesure, %3 % en réalité.</translation>
+        <translation>Probabilité que toutes soient à ±%1&#xa0;%&#xa0;: %2&#xa0;% selon la mesure, %3&#xa0;% en réalité.</translation>
     </message>
     <message>
         <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
-        <translation>Pompe alors, d’après les mesures de la boucle : %1 au débit nominal, %2 nécessaires</translation>
+        <translation>Pompe alors, d’après les mesures de la boucle&#xa0;: %1 au débit nominal, %2 nécessaires</translation>
     </message>
 </context>
 <context>
@@ -8066,7 +8121,7 @@
     </message>
     <message>
         <source>A self-made certificate shows that reports come from the same hand. Nobody else vouches for the name, so verifying never calls it trusted: tell its fingerprint to whoever must rely on it, or use a key that an issuer of certificates gave you.</source>
-        <translation>Un certificat autosigné montre que des rapports viennent de la même main. Personne d’autre ne garantit le nom, donc la vérification ne le dit jamais de confiance : communiquez son empreinte à qui doit s’y fier, ou utilisez une clé reçue d’une autorité de certification.</translation>
+        <translation>Un certificat autosigné montre que des rapports viennent de la même main. Personne d’autre ne garantit le nom, donc la vérification ne le dit jamais de confiance&#xa0;: communiquez son empreinte à qui doit s’y fier, ou utilisez une clé reçue d’une autorité de certification.</translation>
     </message>
     <message>
         <source>Name of the person</source>
@@ -8133,7 +8188,7 @@
     </message>
     <message>
         <source>For a clock that is right again: nothing is added to it any more</source>
-        <translation>Pour une horloge de nouveau juste : plus rien n’y est ajouté</translation>
+        <translation>Pour une horloge de nouveau juste&#xa0;: plus rien n’y est ajouté</translation>
     </message>
     <message>
         <source>Write day and time as in 2026-03-02 14:05.</source>
@@ -8141,11 +8196,11 @@
     </message>
     <message>
         <source>That is what is written already; nothing is to be set.</source>
-        <translation>C’est déjà l’heure écrite ; rien n’est à régler.</translation>
+        <translation>C’est déjà l’heure écrite&#xa0;; rien n’est à régler.</translation>
     </message>
     <message>
         <source>This laptop&apos;s own clock is right; nothing is added to it any more.</source>
-        <translation>L’horloge propre de ce portable est juste ; plus rien n’y est ajouté.</translation>
+        <translation>L’horloge propre de ce portable est juste&#xa0;; plus rien n’y est ajouté.</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
@@ -8214,11 +8269,11 @@
     </message>
     <message>
         <source>5 % of the plate or 3 hp</source>
-        <translation>5 % de la plaque ou 3 hp</translation>
+        <translation>5&#xa0;% de la plaque ou 3 hp</translation>
     </message>
     <message>
         <source>5 % of the plate</source>
-        <translation>5 % de la plaque</translation>
+        <translation>5&#xa0;% de la plaque</translation>
     </message>
     <message>
         <source>Form of the clause</source>
@@ -8341,7 +8396,7 @@
     </message>
     <message>
         <source>&amp;Take Offered Fix</source>
-        <translation>Prendre la &amp;correction offerte</translation>
+        <translation>Prendre la &amp;correction proposée</translation>
     </message>
     <message>
         <source>&amp;Mark Doubtful</source>
@@ -8417,7 +8472,7 @@
     </message>
     <message>
         <source>Show &amp;Truth against Found (Practice)…</source>
-        <translation>Vérité et &amp;trouvé (exercice)…</translation>
+        <translation>Réel et &amp;trouvé (exercice)…</translation>
     </message>
     <message>
         <source>Show &amp;Keys</source>
@@ -8643,6 +8698,10 @@
         <source>Set Clock O&amp;ffset…</source>
         <translation>&amp;Décaler l’horloge…</translation>
     </message>
+    <message>
+        <source>Try W&amp;hat If</source>
+        <translation>&amp;Tester un cas</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -8718,7 +8777,7 @@
     </message>
     <message>
         <source>type to change a cell</source>
-        <translation>taper change</translation>
+        <translation>taper pour changer</translation>
     </message>
     <message>
         <source>Enter down</source>
@@ -8734,7 +8793,7 @@
     </message>
     <message>
         <source>type to change it</source>
-        <translation>taper change</translation>
+        <translation>taper pour changer</translation>
     </message>
     <message>
         <source>Ctrl+Enter stores</source>
@@ -8750,11 +8809,11 @@
     </message>
     <message>
         <source>Enter presses the button</source>
-        <translation>Entrée presse le bouton</translation>
+        <translation>Entrée active le bouton</translation>
     </message>
     <message>
         <source>Space presses the button</source>
-        <translation>Espace presse le bouton</translation>
+        <translation>Espace active le bouton</translation>
     </message>
     <message>
         <source>Up, Down rows</source>
@@ -8792,7 +8851,7 @@
     </message>
     <message>
         <source>Enter two points of the pump&apos;s curve on the page Pump Data (Ctrl+Alt+0), or make the job from tables that have a curve.</source>
-        <translation>Saisissez deux points de la courbe de pompe à la page Données de pompe (Ctrl+Alt+0), ou créez le chantier depuis des tableaux avec courbe.</translation>
+        <translation>Saisissez deux points de la courbe de pompe à la page Données pompe (Ctrl+Alt+0), ou créez le chantier depuis des tableaux avec courbe.</translation>
     </message>
 </context>
 <context>
@@ -8827,7 +8886,7 @@
     </message>
     <message>
         <source>Without rows: hours a &amp;year</source>
-        <translation>Sans lignes : heures par &amp;an</translation>
+        <translation>Sans lignes&#xa0;: heures par &amp;an</translation>
     </message>
     <message>
         <source>Price of a &amp;kWh</source>
@@ -8929,7 +8988,7 @@
     </message>
     <message>
         <source>Round %1: %2</source>
-        <translation>Passage %1 : %2</translation>
+        <translation>Passage %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>sent by</source>
@@ -8941,19 +9000,19 @@
     </message>
     <message>
         <source>reason: %1</source>
-        <translation>motif : %1</translation>
+        <translation>motif&#xa0;: %1</translation>
     </message>
     <message>
         <source>begun early: %1</source>
-        <translation>commencé tôt : %1</translation>
+        <translation>commencé tôt&#xa0;: %1</translation>
     </message>
     <message>
         <source>at this desk: %1</source>
-        <translation>à ce poste : %1</translation>
+        <translation>à ce poste&#xa0;: %1</translation>
     </message>
     <message>
         <source>no person chosen: decisions name the account %1</source>
-        <translation>aucune personne choisie : les décisions nomment le compte %1</translation>
+        <translation>aucune personne choisie&#xa0;: les décisions nomment le compte %1</translation>
     </message>
 </context>
 <context>
@@ -9004,7 +9063,7 @@
     </message>
     <message>
         <source>Status: open, remedied, closed or left as it is.</source>
-        <translation>État : ouvert, levé, clos ou laissé tel quel.</translation>
+        <translation>État&#xa0;: ouvert, levé, clos ou laissé tel quel.</translation>
     </message>
     <message>
         <source>Locatio&amp;n</source>
@@ -9024,7 +9083,7 @@
     </message>
     <message>
         <source>round %1: %2</source>
-        <translation>passage %1 : %2</translation>
+        <translation>passage %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>no reading</source>
@@ -9079,7 +9138,7 @@
     </message>
     <message>
         <source>D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word or its first letters.</source>
-        <translation>D : tube droit en diamètres. En amont : %1. Traité comme : %2. Tapez un mot ou ses premières lettres.</translation>
+        <translation>D&#xa0;: tube droit en diamètres. En amont&#xa0;: %1. Traité comme&#xa0;: %2. Tapez un mot ou ses premières lettres.</translation>
     </message>
     <message>
         <source>Show Other Columns</source>
@@ -9145,11 +9204,11 @@
     </message>
     <message>
         <source>Handbook: %1</source>
-        <translation>Manuel : %1</translation>
+        <translation>Manuel&#xa0;: %1</translation>
     </message>
     <message>
         <source>“%1” does not occur in the handbook; try one word of it</source>
-        <translation>« %1 » n’apparaît pas dans le manuel ; essayez un seul mot</translation>
+        <translation>«&#xa0;%1&#xa0;» n’apparaît pas dans le manuel&#xa0;; essayez un seul mot</translation>
     </message>
 </context>
 <context>
@@ -9207,11 +9266,11 @@
     <name>ww::ui::ImportDialog</name>
     <message>
         <source>&amp;Leave Out All with Faults</source>
-        <translation>&amp;Omettre toutes celles à défaut</translation>
+        <translation>&amp;Omettre toutes celles en erreur</translation>
     </message>
     <message>
         <source>Next &amp;Fault</source>
-        <translation>&amp;Défaut suivant</translation>
+        <translation>&amp;Erreur suivante</translation>
     </message>
     <message>
         <source>&amp;Back</source>
@@ -9283,7 +9342,7 @@
     </message>
     <message>
         <source>Nothing is in the job yet. Type over a cell to mend it; take the mark away (Space) to leave a row out.</source>
-        <translation>Rien n’est encore dans le chantier. Tapez dans une cellule pour la corriger ; ôtez la coche (Espace) pour omettre une ligne.</translation>
+        <translation>Rien n’est encore dans le chantier. Tapez dans une cellule pour la corriger&#xa0;; ôtez la coche (Espace) pour omettre une ligne.</translation>
     </message>
     <message>
         <source>Show &amp;Rows</source>
@@ -9291,7 +9350,7 @@
     </message>
     <message>
         <source>Still to choose: %1.</source>
-        <translation>Reste à choisir : %1.</translation>
+        <translation>Reste à choisir&#xa0;: %1.</translation>
     </message>
     <message numerus="yes">
         <source>&amp;Import %n Row(s)</source>
@@ -9328,7 +9387,7 @@
     </message>
     <message>
         <source>What is wrong; what to do</source>
-        <translation>Ce qui ne va pas ; que faire</translation>
+        <translation>Ce qui ne va pas&#xa0;; que faire</translation>
     </message>
     <message>
         <source>left blank, not taken</source>
@@ -9615,7 +9674,7 @@
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>De la cible, %</translation>
+        <translation>De la cible,&#xa0;%</translation>
     </message>
     <message>
         <source>State</source>
@@ -9647,7 +9706,7 @@
     </message>
     <message>
         <source>After record %1: %2</source>
-        <translation>Après l’enregistrement %1 : %2</translation>
+        <translation>Après l’enregistrement %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Folder for the Tables</source>
@@ -9718,7 +9777,7 @@
     </message>
     <message>
         <source>Take back what is being typed</source>
-        <translation>Reprendre ce qui est tapé</translation>
+        <translation>Effacer ce qui est tapé</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -9742,19 +9801,19 @@
     </message>
     <message>
         <source>In Adjust: log a try at the setting shown</source>
-        <translation>Dans Régler : essai au réglage affiché</translation>
+        <translation>Dans Régler&#xa0;: essai au réglage affiché</translation>
     </message>
     <message>
         <source>In Adjust: follow the hand by one step, by one turn</source>
-        <translation>Dans Régler : suivre la main d’un pas, d’un tour</translation>
+        <translation>Dans Régler&#xa0;: suivre la main d’un pas, d’un tour</translation>
     </message>
     <message>
         <source>Up, Down; PgUp, PgDn</source>
-        <translation>Haut, Bas ; Page préc., Page suiv.</translation>
+        <translation>Haut, Bas&#xa0;; Page préc., Page suiv.</translation>
     </message>
     <message>
         <source>In Adjust: take an advised setting from the table</source>
-        <translation>Dans Régler : prendre un réglage conseillé du tableau</translation>
+        <translation>Dans Régler&#xa0;: prendre un réglage conseillé du tableau</translation>
     </message>
     <message>
         <source>Enter in the table</source>
@@ -9770,7 +9829,7 @@
     </message>
     <message>
         <source>In Instruments and People: remove the row in hand</source>
-        <translation>Dans instruments et personnes : enlever la ligne</translation>
+        <translation>Dans Instruments et Personnes&#xa0;: enlever la ligne</translation>
     </message>
     <message>
         <source>Del</source>
@@ -9852,7 +9911,7 @@
     </message>
     <message>
         <source>%1 (missing)</source>
-        <translation>%1 (manque)</translation>
+        <translation>%1 (introuvable)</translation>
     </message>
     <message>
         <source>Remove from List</source>
@@ -9904,7 +9963,7 @@ Free software under the GNU General Public License, version 3 or later. There is
 
 Classeur d’équilibrage sur site pour boucles d’eau fermées.
 
-Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. Sans garantie : vérifiez les résultats avant d’agir.</translation>
+Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. Sans garantie&#xa0;: vérifiez les résultats avant d’agir.</translation>
     </message>
     <message>
         <source>As the &amp;System</source>
@@ -10052,7 +10111,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Up, Down places</source>
-        <translation>Haut, Bas lieux</translation>
+        <translation>Haut, Bas espaces</translation>
     </message>
     <message>
         <source>Ctrl+Z undo</source>
@@ -10109,7 +10168,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>“%1”, last changed by %2 on %3.</source>
-        <translation>« %1 », modifié en dernier par %2 sur %3.</translation>
+        <translation>«&#xa0;%1&#xa0;», modifié en dernier par %2 sur %3.</translation>
     </message>
     <message numerus="yes">
         <source>%n action(s) will be taken over as one step for undo.</source>
@@ -10128,15 +10187,15 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message numerus="yes">
         <source>%n place(s) read alike on both: nothing to do.</source>
         <translation>
-            <numerusform>%n endroit est identique des deux côtés : rien à faire.</numerusform>
-            <numerusform>%n endroits sont identiques des deux côtés : rien à faire.</numerusform>
+            <numerusform>%n endroit est identique des deux côtés&#xa0;: rien à faire.</numerusform>
+            <numerusform>%n endroits sont identiques des deux côtés&#xa0;: rien à faire.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n value(s) differ: pick now or later, none is picked yet.</source>
         <translation>
-            <numerusform>%n valeur diffère : choisissez maintenant ou plus tard, rien n’est encore choisi.</numerusform>
-            <numerusform>%n valeurs diffèrent : choisissez maintenant ou plus tard, rien n’est encore choisi.</numerusform>
+            <numerusform>%n valeur diffère&#xa0;: choisissez maintenant ou plus tard, rien n’est encore choisi.</numerusform>
+            <numerusform>%n valeurs diffèrent&#xa0;: choisissez maintenant ou plus tard, rien n’est encore choisi.</numerusform>
         </translation>
     </message>
     <message>
@@ -10188,7 +10247,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>this laptop, %1</source>
@@ -10247,7 +10306,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>A simulated building answers every reading. It is no real plant: nothing of it may be reported as a measurement.</source>
-        <translation>Un bâtiment simulé répond à chaque mesure. Ce n’est pas une installation réelle : rien n’en peut être rapporté comme mesure.</translation>
+        <translation>Un bâtiment simulé répond à chaque mesure. Ce n’est pas une installation réelle&#xa0;: rien n’en peut être rapporté comme mesure.</translation>
     </message>
 </context>
 <context>
@@ -10372,7 +10431,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>name: reason</source>
-        <translation>nom : motif</translation>
+        <translation>nom&#xa0;: motif</translation>
     </message>
     <message>
         <source>Open round %1</source>
@@ -10393,8 +10452,8 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message numerus="yes">
         <source>%n mandatory line(s) of readiness are open, the first: %1. A supervisor may let the survey begin and say why.</source>
         <translation>
-            <numerusform>%n ligne obligatoire de préparation est ouverte, la première : %1. Un responsable peut laisser commencer le relevé et dire pourquoi.</numerusform>
-            <numerusform>%n lignes obligatoires de préparation sont ouvertes, la première : %1. Un responsable peut laisser commencer le relevé et dire pourquoi.</numerusform>
+            <numerusform>%n ligne obligatoire de préparation est ouverte, la première&#xa0;: %1. Un responsable peut laisser commencer le relevé et dire pourquoi.</numerusform>
+            <numerusform>%n lignes obligatoires de préparation sont ouvertes, la première&#xa0;: %1. Un responsable peut laisser commencer le relevé et dire pourquoi.</numerusform>
         </translation>
     </message>
 </context>
@@ -10402,7 +10461,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <name>ww::ui::PagePreview</name>
     <message>
         <source>Page %1: %2</source>
-        <translation>Page %1 : %2</translation>
+        <translation>Page %1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -10455,7 +10514,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Display</source>
@@ -10483,7 +10542,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Display, text size, targets, window and the list of recent files become as they were at first</source>
-        <translation>Affichage, taille du texte, cibles, fenêtre et liste des fichiers récents redeviennent comme au début</translation>
+        <translation>Affichage, taille du texte, boutons, fenêtre et liste des fichiers récents redeviennent comme au début</translation>
     </message>
 </context>
 <context>
@@ -10510,7 +10569,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The job has no circuits yet; add branches in System.</source>
-        <translation>Le chantier n’a pas encore de circuits ; ajoutez des branches dans Réseau.</translation>
+        <translation>Le chantier n’a pas encore de circuits&#xa0;; ajoutez des branches dans Réseau.</translation>
     </message>
 </context>
 <context>
@@ -10556,7 +10615,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Energy Code</source>
-        <translation>Code énergie</translation>
+        <translation>Code énergétique</translation>
     </message>
     <message>
         <source>Devices</source>
@@ -10639,7 +10698,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>State: open, done or does not apply. No survey begins while a mandatory line is open.</source>
-        <translation>État : ouvert, fait ou sans objet. Aucun relevé ne commence tant qu’une ligne obligatoire est ouverte.</translation>
+        <translation>État&#xa0;: ouvert, fait ou sans objet. Aucun relevé ne commence tant qu’une ligne obligatoire est ouverte.</translation>
     </message>
 </context>
 <context>
@@ -10686,11 +10745,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Reason: %1</source>
-        <translation>Motif : %1</translation>
+        <translation>Motif&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -10705,7 +10764,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Ready to sign?</source>
-        <translation>Prêt à signer ?</translation>
+        <translation>Prêt à signer&#xa0;?</translation>
     </message>
     <message>
         <source>&amp;Export Unsigned Draft…</source>
@@ -10713,7 +10772,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Writes these pages as a PDF file; every page says it is a draft</source>
-        <translation>Écrit ces pages en PDF ; chaque page dit que c’est un projet</translation>
+        <translation>Écrit ces pages en PDF&#xa0;; chaque page dit que c’est un projet</translation>
     </message>
     <message>
         <source>Verif&amp;y a Report…</source>
@@ -10729,7 +10788,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The loop is being learned; the pages follow.</source>
-        <translation>La boucle s’apprend ; les pages suivent.</translation>
+        <translation>La boucle s’apprend&#xa0;; les pages suivent.</translation>
     </message>
     <message>
         <source>Page %1</source>
@@ -10741,11 +10800,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Ready to sign? Lines in the way: %1</source>
-        <translation>Prêt à signer ? Lignes qui l’empêchent : %1</translation>
+        <translation>Prêt à signer&#xa0;? Lignes qui l’empêchent&#xa0;: %1</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation>Écrit : %1</translation>
+        <translation>Écrit&#xa0;: %1</translation>
     </message>
     <message>
         <source>Export Unsigned Draft</source>
@@ -10765,11 +10824,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The loop is being learned; the file is written when that is done.</source>
-        <translation>La boucle s’apprend ; le fichier sera écrit ensuite.</translation>
+        <translation>La boucle s’apprend&#xa0;; le fichier sera écrit ensuite.</translation>
     </message>
     <message>
         <source>Stopped; no file was written.</source>
-        <translation>Arrêté ; aucun fichier n’a été écrit.</translation>
+        <translation>Arrêté&#xa0;; aucun fichier n’a été écrit.</translation>
     </message>
     <message>
         <source>&amp;Lay Out the Pages</source>
@@ -10785,11 +10844,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The report is being computed; the pages follow.</source>
-        <translation>Le rapport est en cours de calcul ; les pages suivent.</translation>
+        <translation>Le rapport est en cours de calcul&#xa0;; les pages suivent.</translation>
     </message>
     <message>
         <source>The pages are being laid out; so far: %1</source>
-        <translation>Mise en page en cours ; jusqu’ici : %1</translation>
+        <translation>Mise en page en cours&#xa0;; jusqu’ici&#xa0;: %1</translation>
     </message>
     <message>
         <source>Let the pages be laid out, then sign.</source>
@@ -10797,7 +10856,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The pages are being laid out; sign when that is done.</source>
-        <translation>Les pages sont en cours de mise en page ; signez quand ce sera fait.</translation>
+        <translation>Les pages sont en cours de mise en page&#xa0;; signez quand ce sera fait.</translation>
     </message>
     <message>
         <source>No page is laid out yet.</source>
@@ -10809,11 +10868,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The loop is being learned; sign when that is done.</source>
-        <translation>La boucle est en cours d’apprentissage ; signez quand c’est fini.</translation>
+        <translation>La boucle est en cours d’apprentissage&#xa0;; signez quand c’est fini.</translation>
     </message>
     <message>
         <source>The pages are being laid out; the file is written when that is done.</source>
-        <translation>Les pages sont en cours de mise en page ; le fichier sera écrit ensuite.</translation>
+        <translation>Les pages sont en cours de mise en page&#xa0;; le fichier sera écrit ensuite.</translation>
     </message>
     <message>
         <source>Round of the report</source>
@@ -10821,11 +10880,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Round %1: draft</source>
-        <translation>Passage %1 : brouillon</translation>
+        <translation>Passage %1&#xa0;: projet</translation>
     </message>
     <message>
         <source>Round %1: %2</source>
-        <translation>Passage %1 : %2</translation>
+        <translation>Passage %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Choose the newest round above the pages to sign its report.</source>
@@ -10840,7 +10899,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The job has no pump yet; add one on the page Pump Data.</source>
-        <translation>Le chantier n’a pas encore de pompe ; ajoutez-en une à la page Données de pompe.</translation>
+        <translation>Le chantier n’a pas encore de pompe&#xa0;; ajoutez-en une à la page Données pompe.</translation>
     </message>
 </context>
 <context>
@@ -10879,7 +10938,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>De la cible, %</translation>
+        <translation>De la cible,&#xa0;%</translation>
     </message>
     <message>
         <source>Why</source>
@@ -10939,7 +10998,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Spread, %: %1.   On share: %2 of %3.</source>
-        <translation>Dispersion, % : %1.   À leur part : %2 sur %3.</translation>
+        <translation>Dispersion,&#xa0;%&#xa0;: %1.   À leur part&#xa0;: %2 sur %3.</translation>
     </message>
     <message>
         <source>%1 of %2 changed</source>
@@ -10947,11 +11006,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Only one round yet: nothing to compare</source>
-        <translation>Un seul passage : rien à comparer</translation>
+        <translation>Un seul passage&#xa0;: rien à comparer</translation>
     </message>
     <message>
         <source>The same round twice: nothing to compare</source>
-        <translation>Deux fois le même passage : rien à comparer</translation>
+        <translation>Deux fois le même passage&#xa0;: rien à comparer</translation>
     </message>
     <message>
         <source>Order of the comparison</source>
@@ -10999,7 +11058,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>%1 read</source>
-        <translation>%1 lus</translation>
+        <translation>%1 mesurés</translation>
     </message>
 </context>
 <context>
@@ -11033,7 +11092,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Found by: %1. Reset law: %2. Type a word or its first letters.</source>
-        <translation>Trouvée par : %1. Loi : %2. Tapez un mot ou ses premières lettres.</translation>
+        <translation>Trouvée par&#xa0;: %1. Loi&#xa0;: %2. Tapez un mot ou ses premières lettres.</translation>
     </message>
     <message>
         <source>Sensor</source>
@@ -11111,7 +11170,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <name>ww::ui::SignedVersions</name>
     <message>
         <source>withdrawn: %1</source>
-        <translation>retiré : %1</translation>
+        <translation>retiré&#xa0;: %1</translation>
     </message>
     <message>
         <source>stands</source>
@@ -11123,7 +11182,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Signed versions: none</source>
-        <translation>Versions signées : aucune</translation>
+        <translation>Versions signées&#xa0;: aucune</translation>
     </message>
     <message>
         <source>Withdraw Report</source>
@@ -11144,7 +11203,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Revision %1, %2: %3, %4
 %5 — %6</source>
-        <translation>Révision %1, %2 : %3, %4
+        <translation>Révision %1, %2&#xa0;: %3, %4
 %5 — %6</translation>
     </message>
     <message>
@@ -11184,7 +11243,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Makes a key whose certificate vouches for itself; nobody else confirms the name</source>
-        <translation>Crée une clé dont le certificat se garantit lui-même ; personne d’autre ne confirme le nom</translation>
+        <translation>Crée une clé dont le certificat se garantit lui-même&#xa0;; personne d’autre ne confirme le nom</translation>
     </message>
     <message>
         <source>asked each time, never kept</source>
@@ -11240,7 +11299,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Lines above that stand in the way: %1.</source>
-        <translation>Lignes ci-dessus qui l’empêchent : %1.</translation>
+        <translation>Lignes ci-dessus qui l’empêchent&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Choose the Key File</source>
@@ -11256,11 +11315,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Signed by %1 as %2: %3</source>
-        <translation>Signé par %1 comme %2 : %3</translation>
+        <translation>Signé par %1 comme %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>The certificate is self-made: nobody else vouches for the name.</source>
-        <translation>Le certificat est autosigné : personne d’autre ne garantit le nom.</translation>
+        <translation>Le certificat est autosigné&#xa0;: personne d’autre ne garantit le nom.</translation>
     </message>
     <message>
         <source>Keep the Key</source>
@@ -11268,11 +11327,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Next the supervisor signs this file: Reviewed and accepted by me.</source>
-        <translation>Ensuite le responsable signe ce fichier : Revu et accepté par moi.</translation>
+        <translation>Ensuite le responsable signe ce fichier&#xa0;: Revu et accepté par moi.</translation>
     </message>
     <message>
         <source>Next the technician signs this file: Readings taken by me.</source>
-        <translation>Ensuite le technicien signe ce fichier : Mesures faites par moi.</translation>
+        <translation>Ensuite le technicien signe ce fichier&#xa0;: Mesures faites par moi.</translation>
     </message>
     <message>
         <source>Why nothing can be signed</source>
@@ -11327,7 +11386,7 @@ nominal</translation>
         <source>Target
 share %</source>
         <translation>Part
-cible %</translation>
+cible&#xa0;%</translation>
     </message>
     <message>
         <source>Run
@@ -11352,7 +11411,7 @@ dès</translation>
     <name>ww::ui::SystemPlace</name>
     <message>
         <source>&amp;Try What If</source>
-        <translation>Essayer et &amp;si</translation>
+        <translation>Tester un ca&amp;s</translation>
     </message>
     <message>
         <source>Add Branch</source>
@@ -11368,7 +11427,7 @@ dès</translation>
     </message>
     <message>
         <source>Type to change a cell; Enter goes down, Tab goes right</source>
-        <translation>Tapez pour changer une cellule ; Entrée descend, Tab va à droite</translation>
+        <translation>Tapez pour changer une cellule&#xa0;; Entrée descend, Tab va à droite</translation>
     </message>
     <message>
         <source>Sums of the system</source>
@@ -11380,7 +11439,7 @@ dès</translation>
     </message>
     <message>
         <source>Try what if</source>
-        <translation>Essayer et si</translation>
+        <translation>Tester un cas</translation>
     </message>
     <message>
         <source>&amp;Find branch</source>
@@ -11415,7 +11474,7 @@ dès</translation>
     </message>
     <message>
         <source>target shares add to &lt;b&gt;%1 %&lt;/b&gt;</source>
-        <translation>les parts cibles font &lt;b&gt;%1 %&lt;/b&gt;</translation>
+        <translation>les parts cibles font &lt;b&gt;%1&#xa0;%&lt;/b&gt;</translation>
     </message>
     <message numerus="yes">
         <source>%n terminal(s) without a valve table</source>
@@ -11434,7 +11493,7 @@ dès</translation>
     </message>
     <message>
         <source>arrows follow the pipe</source>
-        <translation>flèches suivre le tuyau</translation>
+        <translation>flèches suivent le tuyau</translation>
     </message>
     <message>
         <source>Enter opens the valve</source>
@@ -11463,6 +11522,10 @@ dès</translation>
     <message>
         <source>Alt+Shift+Up, Alt+Shift+Down along the route</source>
         <translation>Alt+Maj+Haut, Alt+Maj+Bas dans le parcours</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+F what if</source>
+        <translation>Ctrl+Alt+F tester un cas</translation>
     </message>
 </context>
 <context>
@@ -11497,7 +11560,7 @@ dès</translation>
     </message>
     <message>
         <source>Type to enter a value; Enter goes down, Tab goes right</source>
-        <translation>Tapez pour saisir une valeur ; Entrée descend, Tab va à droite</translation>
+        <translation>Tapez pour saisir une valeur&#xa0;; Entrée descend, Tab va à droite</translation>
     </message>
     <message>
         <source>Pump</source>
@@ -11505,7 +11568,7 @@ dès</translation>
     </message>
     <message>
         <source>Open a round first (Ctrl+Shift+N): readings are kept with one.</source>
-        <translation>Ouvrez d’abord un passage (Ctrl+Maj+N) : les mesures lui appartiennent.</translation>
+        <translation>Ouvrez d’abord un passage (Ctrl+Maj+N)&#xa0;: les mesures lui appartiennent.</translation>
     </message>
     <message>
         <source>Readings of round %1, %2.</source>
@@ -11527,7 +11590,7 @@ dès</translation>
     <name>ww::ui::TruthWindow</name>
     <message>
         <source>Truth against Found</source>
-        <translation>Vérité et trouvé</translation>
+        <translation>Réel et trouvé</translation>
     </message>
     <message>
         <source>Practice building %1, seed %2</source>
@@ -11571,7 +11634,7 @@ dès</translation>
     </message>
     <message>
         <source>True is what the simulated building really has; found is what was learned from your readings.</source>
-        <translation>Vrai est ce que le bâtiment simulé a réellement ; trouvé est ce qui a été appris de vos mesures.</translation>
+        <translation>Réel est ce que le bâtiment simulé a vraiment&#xa0;; trouvé est ce qui a été appris de vos mesures.</translation>
     </message>
     <message>
         <source>Before the work</source>
@@ -11579,11 +11642,11 @@ dès</translation>
     </message>
     <message>
         <source>By design</source>
-        <translation>Selon le projet</translation>
+        <translation>Selon le calcul</translation>
     </message>
     <message>
         <source>True (simulated)</source>
-        <translation>Vrai (simulé)</translation>
+        <translation>Réel (simulé)</translation>
     </message>
     <message>
         <source>Found from readings</source>
@@ -11595,7 +11658,7 @@ dès</translation>
     </message>
     <message>
         <source>Found / true</source>
-        <translation>Trouvé / vrai</translation>
+        <translation>Trouvé / réel</translation>
     </message>
 </context>
 <context>
@@ -11650,7 +11713,7 @@ dès</translation>
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>De la cible, %</translation>
+        <translation>De la cible,&#xa0;%</translation>
     </message>
     <message>
         <source>last %1</source>
@@ -11663,7 +11726,7 @@ dès</translation>
     <message>
         <source>%1 %  %2</source>
         <comment>share against target, state</comment>
-        <translation>%1 %  %2</translation>
+        <translation>%1&#xa0;%  %2</translation>
     </message>
     <message>
         <source>Flow of the valve in hand</source>
@@ -11721,7 +11784,7 @@ dès</translation>
     <name>ww::ui::ValvePanel</name>
     <message>
         <source>Of target by round, %</source>
-        <translation>De la cible par passage, %</translation>
+        <translation>De la cible par passage,&#xa0;%</translation>
     </message>
     <message>
         <source>This reading</source>
@@ -11785,11 +11848,11 @@ dès</translation>
     </message>
     <message>
         <source>reason: %1</source>
-        <translation>motif : %1</translation>
+        <translation>motif&#xa0;: %1</translation>
     </message>
     <message>
         <source>Open comment: %1, %2: %3</source>
-        <translation>Commentaire ouvert : %1, %2 : %3</translation>
+        <translation>Commentaire ouvert&#xa0;: %1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>No valve in hand</source>
@@ -11818,6 +11881,11 @@ dès</translation>
     <message>
         <source>About the valve in hand, scrolled</source>
         <translation>À propos de la vanne en main, défilé</translation>
+    </message>
+    <message>
+        <source>R%1</source>
+        <comment>round, short</comment>
+        <translation>P%1</translation>
     </message>
 </context>
 <context>
@@ -11848,11 +11916,11 @@ dès</translation>
     </message>
     <message>
         <source>%1: unchanged since it was signed</source>
-        <translation>%1 : inchangé depuis la signature</translation>
+        <translation>%1&#xa0;: inchangé depuis la signature</translation>
     </message>
     <message>
         <source>%1: NOT proved to be as it was signed</source>
-        <translation>%1 : NON prouvé tel qu’à la signature</translation>
+        <translation>%1&#xa0;: NON prouvé tel qu’à la signature</translation>
     </message>
     <message>
         <source>Not signed yet.</source>
@@ -11871,7 +11939,7 @@ dès</translation>
     </message>
     <message>
         <source>Type the dp, or the flow where a valve has no table, and press Enter; Ctrl+Tab or F6 leaves the grid</source>
-        <translation>Tapez la Δp, ou le débit là où une vanne n’a pas de table, puis Entrée ; Ctrl+Tab ou F6 quitte la grille</translation>
+        <translation>Tapez la Δp, ou le débit là où une vanne n’a pas de table, puis Entrée&#xa0;; Ctrl+Tab ou F6 quitte la grille</translation>
     </message>
 </context>
 <context>
@@ -11902,7 +11970,7 @@ dès</translation>
     </message>
     <message>
         <source>comment: %1</source>
-        <translation>commentaire : %1</translation>
+        <translation>commentaire&#xa0;: %1</translation>
     </message>
     <message>
         <source>Route</source>
@@ -12017,7 +12085,7 @@ dès</translation>
     </message>
     <message>
         <source> %</source>
-        <translation> %</translation>
+        <translation>&#xa0;%</translation>
     </message>
     <message>
         <source>on share</source>
@@ -12145,7 +12213,7 @@ dès</translation>
     </message>
     <message>
         <source>terminals read</source>
-        <translation>terminaux lus</translation>
+        <translation>terminaux mesurés</translation>
     </message>
 </context>
 <context>
@@ -12210,7 +12278,7 @@ dès</translation>
     </message>
     <message>
         <source>tag; empty: the pump</source>
-        <translation>repère ; vide : la pompe</translation>
+        <translation>repère&#xa0;; vide&#xa0;: la pompe</translation>
     </message>
     <message>
         <source>C&amp;ircuit loss</source>
@@ -12238,7 +12306,7 @@ dès</translation>
     </message>
     <message>
         <source>Tried on a copy; the job stays as it is until it is kept.</source>
-        <translation>Essayé sur une copie ; le chantier reste tel quel jusqu’à ce qu’on garde.</translation>
+        <translation>Essayé sur une copie&#xa0;; le chantier reste tel quel jusqu’à ce qu’on garde.</translation>
     </message>
     <message>
         <source>Changes tried</source>
@@ -12262,7 +12330,7 @@ dès</translation>
     </message>
     <message>
         <source>Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed loop is solved, and what it does to the balance, the pump and the signed report stands here.</source>
-        <translation>Tapez à gauche un repère et un débit, puis ajoutez une zone, supprimez-en une ou changez son débit : la boucle modifiée est calculée, et ce que cela fait à l’équilibrage, à la pompe et au rapport signé s’affiche ici.</translation>
+        <translation>Tapez à gauche un repère et un débit, puis ajoutez une zone, supprimez-en une ou changez son débit&#xa0;: la boucle modifiée est calculée, et ce que cela fait à l’équilibrage, à la pompe et au rapport signé s’affiche ici.</translation>
     </message>
     <message>
         <source>Save St&amp;udy…</source>
@@ -12318,7 +12386,7 @@ dès</translation>
     </message>
     <message>
         <source>What if: settings tried and flows predicted</source>
-        <translation>Et si : réglages essayés et débits prédits</translation>
+        <translation>Cas testé&#xa0;: réglages essayés et débits prédits</translation>
     </message>
     <message>
         <source>Prediction</source>
@@ -12330,7 +12398,7 @@ dès</translation>
     </message>
     <message>
         <source>Pump s&amp;peed, % of rated</source>
-        <translation>Vi&amp;tesse de pompe, % du nominal</translation>
+        <translation>Vi&amp;tesse de pompe,&#xa0;% du nominal</translation>
     </message>
     <message>
         <source>Computed from design losses. Nothing here is stored as a reading.</source>
@@ -12349,19 +12417,19 @@ dès</translation>
     <name>ww::ui::system::WhatIfModel</name>
     <message>
         <source>&quot;%1&quot; is not a speed; use 0 to 120 % of rated</source>
-        <translation>« %1 » n’est pas une vitesse ; prenez 0 à 120 % du nominal</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une vitesse&#xa0;; prenez 0 à 120&#xa0;% du nominal</translation>
     </message>
     <message>
         <source>No prediction: %1</source>
-        <translation>Pas de prédiction : %1</translation>
+        <translation>Pas de prédiction&#xa0;: %1</translation>
     </message>
     <message>
         <source>No prediction: %1 (and %2 more)</source>
-        <translation>Pas de prédiction : %1 (et %2 de plus)</translation>
+        <translation>Pas de prédiction&#xa0;: %1 (et %2 de plus)</translation>
     </message>
     <message>
         <source>Pump %1 %2 at %3 %4, %5 % of rated speed</source>
-        <translation>Pompe %1 %2 à %3 %4, %5 % de la vitesse nominale</translation>
+        <translation>Pompe %1 %2 à %3 %4, %5&#xa0;% de la vitesse nominale</translation>
     </message>
     <message>
         <source>%1. No water moves.</source>
@@ -12369,11 +12437,11 @@ dès</translation>
     </message>
     <message>
         <source>%1. Shares from %2 to %3 % of target.</source>
-        <translation>%1. Parts de %2 à %3 % de la cible.</translation>
+        <translation>%1. Parts de %2 à %3&#xa0;% de la cible.</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation>clos</translation>
+        <translation>fermé</translation>
     </message>
     <message>
         <source>open</source>
@@ -12389,7 +12457,7 @@ dès</translation>
     </message>
     <message>
         <source>What if</source>
-        <translation>Et si</translation>
+        <translation>Cas testé</translation>
     </message>
     <message>
         <source>Shut off</source>
@@ -12405,11 +12473,11 @@ dès</translation>
     </message>
     <message>
         <source>Of target %</source>
-        <translation>De la cible %</translation>
+        <translation>De la cible&#xa0;%</translation>
     </message>
     <message>
         <source>Of design %</source>
-        <translation>Du nominal %</translation>
+        <translation>Du nominal&#xa0;%</translation>
     </message>
     <message>
         <source>Valve dp %1</source>
@@ -12417,7 +12485,7 @@ dès</translation>
     </message>
     <message>
         <source>%1 is off the scale of %2; it runs from %3 to %4</source>
-        <translation>%1 est hors de l’échelle de %2 ; elle va de %3 à %4</translation>
+        <translation>%1 est hors de l’échelle de %2&#xa0;; elle va de %3 à %4</translation>
     </message>
 </context>
 </TS>

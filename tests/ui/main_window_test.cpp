@@ -21,6 +21,7 @@
 #include "ui/file_messages.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/system/system_place.h"
+#include "ui/places/system/what_if_bench.h"
 #include "ui/window_look.h"
 
 // The source of these checks is the interaction design of this project; where a guideline says the same it is
@@ -59,6 +60,24 @@ TEST(MainWindow, everyCommandHasItsOwnChordAndAPlaceInAMenu) {
         EXPECT_TRUE(inMenus.contains(action)) << action->text().toStdString();
         EXPECT_FALSE(action->text() == "OK" || action->text() == "Yes");
     }
+}
+
+TEST(MainWindow, tryingWhatIfComesAndGoesByItsKey) {
+    DeskWindow desk;
+    const auto benchHasTheKeys = [] {
+        const QWidget* inHand = QApplication::focusWidget();
+        return inHand != nullptr && qobject_cast<system::WhatIfBench*>(inHand->parentWidget()) != nullptr;
+    };
+    const auto press = [&] { desk.key(Qt::Key_F, Qt::ControlModifier | Qt::AltModifier); };
+    press();
+    EXPECT_EQ(desk.window.place(), MainWindow::System);
+    EXPECT_TRUE(benchHasTheKeys());
+    press();
+    EXPECT_NE(qobject_cast<EntryTable*>(QApplication::focusWidget()), nullptr) << "back in the table";
+    // It takes the place of the valve tables too.
+    desk.window.commands().valveTables->trigger();
+    press();
+    EXPECT_TRUE(benchHasTheKeys());
 }
 
 TEST(MainWindow, tabReachesEveryEnabledControlAndComesBack) {

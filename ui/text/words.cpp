@@ -71,6 +71,22 @@ QString withPrettyUnit(QString quantity) {
     return quantity;
 }
 
+QString nameOf(project::RoundState state) {
+    switch (state) {
+        case project::RoundState::Open:
+            return WordText::tr("open");
+        case project::RoundState::Closed:
+            return WordText::tr("closed");
+        case project::RoundState::Sent:
+            return WordText::tr("sent");
+        case project::RoundState::Accepted:
+            return WordText::tr("accepted");
+        case project::RoundState::SentBack:
+            break;
+    }
+    return WordText::tr("sent back");
+}
+
 QString term(std::string_view word) {
     return QCoreApplication::translate("Term", std::string(word).c_str());
 }
@@ -123,7 +139,9 @@ QString sentence(const base::Fault& fault) {
 }
 
 QString text(const base::Fault& fault) {
-    return fault.subject.empty() ? sentence(fault) : subjectOf(fault) + ": " + sentence(fault);
+    // What stands around the colon is the language's own.
+    return fault.subject.empty() ? sentence(fault)
+                                 : WordText::tr("%1: %2").arg(subjectOf(fault), sentence(fault));
 }
 
 QString word(balancing::State state, bool isSelfActing, bool isOver) {

@@ -36,6 +36,8 @@ template <class Enumeration>
 QString nameOf(Enumeration value) {
     return term(project::name(value));
 }
+/// The same of a round, which has a gender of its own in some languages.
+QString nameOf(project::RoundState state);
 
 // The word of an enumeration as a label of its own, with a capital; it may be longer: "Manual valve".
 

@@ -211,6 +211,15 @@ TEST(Revolutions, areShownAndTakenInEveryLanguage) {
     }
 }
 
+// The colon of a French sentence stands behind a space.
+TEST(FaultTexts, haveTheColonOfTheLanguageBehindTheirSubject) {
+    const base::MessageForm form{"labels_test_form",
+                                 "there is a {1w} of this name already; choose another name"};
+    const Spoken spoken(QStringLiteral("fr"));
+    const QString said = text::text({&form, "P-1", {"pump"}});
+    EXPECT_TRUE(said.startsWith(QStringLiteral("P-1\u00a0: "))) << said.toStdString();
+}
+
 TEST(FluidNames, areTranslatedInSentences) {
     for (const QString& code : translatedCodes()) {
         const Spoken spoken(code);

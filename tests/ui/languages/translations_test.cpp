@@ -68,6 +68,20 @@ TEST(Translations, keepTheCureBehindASemicolon) {
     }
 }
 
+// In French a sign of two parts stands behind a space at which no line breaks (Lexique des règles
+// typographiques en usage à l'Imprimerie nationale, from memory).
+TEST(Translations, keepFrenchSignsBesideTheirWords) {
+    static const QRegularExpression kLoose(QStringLiteral(" ([:;?!»]|%(?![0-9n]))|« "));
+    qsizetype kept = 0;
+    for (const TranslatedMessage& message : readTranslations(translationPath(QStringLiteral("fr")))) {
+        for (const QString& form : message.forms) {
+            kept += form.count(QChar(QChar::Nbsp));
+            EXPECT_FALSE(form.contains(kLoose)) << form.toStdString();
+        }
+    }
+    EXPECT_GT(kept, 500);
+}
+
 // Whoever adds a text runs the target update_translations and translates it.
 TEST(Translations, areThoseOfTheSources) {
     const QTemporaryDir folder;

@@ -5,14 +5,17 @@
 #include <QImage>
 #include <QPainter>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QStandardItemModel>
 #include <QTableView>
+#include <QTableWidget>
 #include <set>
 
 #include "tests/ui/languages/translation_file.h"
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/spoken.h"
 #include "ui/delegates/branch_delegate.h"
+#include "ui/key_list.h"
 #include "ui/models/branch_roles.h"
 #include "ui/places/job/job_place.h"
 #include "ui/places/pump/pump_place.h"
@@ -148,6 +151,56 @@ TEST(LanguageWindows, giveEveryMenuKeysOfItsOwn) {
         DeskWindow desk;
         expectUniqueKeys(desk.window.menuBar()->actions(), code);
     }
+}
+
+/// The keys that a text names: "Ctrl+Shift+N", "Alt+2".
+QStringList chordsIn(const QString& text) {
+    static const QRegularExpression kChord(
+        QStringLiteral("(?:(?:Ctrl|Alt|Shift)\\+)+(?:[A-Z][a-z]+|[A-Z0-9])"));
+    QStringList chords;
+    for (auto match = kChord.globalMatch(text); match.hasNext();) {
+        chords << match.next().captured();
+    }
+    return chords;
+}
+
+// What a menu and the list of keys write is what messages tell to press.
+TEST(LanguageWindows, writeKeysInMenusAsInMessages) {
+    for (const QString& code : translatedCodes()) {
+        const Spoken spoken(code);
+        std::set<QString> seen;
+        for (const TranslatedMessage& message : readTranslations(translationPath(code))) {
+            for (const QString& chord : chordsIn(message.source)) {
+                const QString shown = QKeySequence(chord).toString(QKeySequence::NativeText);
+                seen.insert(shown);
+                for (const QString& form : message.forms) {
+                    EXPECT_TRUE(form.contains(shown)) << code.toStdString() << ", " << shown.toStdString()
+                                                      << " is not in: " << form.toStdString();
+                }
+            }
+        }
+        EXPECT_GT(seen.size(), 20U);
+    }
+}
+
+TEST(LanguageWindows, nameEveryKeyOfACommandOnce) {
+    const Spoken spoken(QStringLiteral("fr"));
+    DeskWindow desk;
+    const KeyList list(desk.window.commands(), nullptr);
+    const auto* table = list.findChild<QTableWidget*>();
+    bool isFound = false;
+    for (int row = 0; row < table->rowCount(); ++row) {
+        isFound = isFound || table->item(row, 1)->text() == QStringLiteral("Ctrl+Entrée");
+    }
+    EXPECT_TRUE(isFound) << "of Return and Enter";
+}
+
+// A round is of another gender than a line of the readiness in some languages.
+TEST(LanguageWindows, giveARoundWordsOfItsOwnGender) {
+    const Spoken spoken(QStringLiteral("es"));
+    EXPECT_EQ(text::nameOf(project::RoundState::Closed), QStringLiteral("cerrada"));
+    EXPECT_EQ(text::nameOf(project::RoundState::SentBack), QStringLiteral("devuelta"));
+    EXPECT_EQ(text::nameOf(project::ReadinessState::Open), QStringLiteral("abierto"));
 }
 
 // A comma typed by hand is a decimal comma and a point a decimal point, whatever the language.

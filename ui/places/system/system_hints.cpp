@@ -15,6 +15,7 @@ KeyHints SystemPlace::hint(const QWidget* inHand) const {
         .add(tr("Ctrl+Shift+A adds a branch"), isWritable && !hasBranches)
         .add(tr("Ctrl+J find"), hasBranches && inHand != m_find)
         .add(tr("Ctrl+T diagram"), isSystemShown)
+        .add(tr("Ctrl+Alt+F what if"), isSystemShown)
         .add(tr("Alt+Shift+Up, Alt+Shift+Down along the route"),
              isSystemShown && isWritable && m_bridge.selectedBranch().has_value());
 }

@@ -187,6 +187,20 @@ void SystemPlace::showWhatIf(bool isShown) {
     }
 }
 
+void SystemPlace::tryWhatIf() {
+    m_showValves->setChecked(false);
+    showWhatIf(true);
+}
+
+void SystemPlace::toggleWhatIf() {
+    if (m_showValves->isChecked() || !m_whatIf->isChecked()) {
+        tryWhatIf();
+    } else {
+        showWhatIf(false);
+        takeFocus();
+    }
+}
+
 ValvePage* SystemPlace::valves() {
     if (m_valves == nullptr) {
         m_valves = new ValvePage(m_bridge, this);

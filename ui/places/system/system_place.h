@@ -53,6 +53,10 @@ class SystemPlace : public QWidget {
     void showBranch(const ww::base::Id& branch);
     /// Puts the bench in the place of the branch table, or takes it away.
     void showWhatIf(bool isShown);
+    /// The bench in the place of whatever is shown, with the keys.
+    void tryWhatIf();
+    /// The bench where it is not seen, else the table.
+    void toggleWhatIf();
     /// Puts the valve tables in the place of diagram and branches, or takes them away.
     void showValves(bool isShown);
 

@@ -222,11 +222,9 @@ void ValvePanel::showByRound(std::size_t branch) {
         const balancing::BranchResult& result = judged.branches[branch];
         const bool isShown = result.ofTarget && !result.isFromEarlierRound;
         ratios.push_back(isShown ? std::optional(result.ofTarget->si()) : std::nullopt);
-        words << QStringLiteral("R%1\u00a0%2%3")
-                     .arg(round.number)
-                     .arg(isShown && !judged.isComplete ? QStringLiteral("~") : QString(),
-                          isShown ? text::ofTarget(*result.ofTarget, m_bridge.project())
-                                  : QString(QChar(0x2013)));
+        const QString share = isShown ? text::ofTarget(*result.ofTarget, m_bridge.project()) : QChar(0x2013);
+        words << tr("R%1", "round, short").arg(round.number) + QChar(QChar::Nbsp) +
+                     (isShown && !judged.isComplete ? "~" : "") + share;
     }
     m_byRound->setText(words.join(QStringLiteral("   ")));
     m_sparkline->setAccessibleDescription(m_byRound->text());
