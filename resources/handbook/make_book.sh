@@ -24,11 +24,13 @@ trap 'rm -rf -- "$work"' EXIT
 cat >"$work/style.css" <<'CSS'
 @page { size: A4; margin: 20mm 18mm; @bottom-center { content: counter(page); } }
 body { font-family: "DejaVu Sans", sans-serif; font-size: 10pt; line-height: 1.45; max-width: 60em; margin: 2em auto;
-       padding: 0 1em; color: #10181f; hyphens: auto; }
+       padding: 0 1em; color: #10181f; hyphens: auto; hyphenate-limit-chars: 9 4 4; }
 h1 { break-before: page; border-bottom: 2px solid #707c85; }
 h1, h2 { break-after: avoid; hyphens: manual; }
 img { max-width: 100%; border: 1px solid #707c85; }
 table { border-collapse: collapse; width: 100%; break-inside: auto; }
+tr { break-inside: avoid; }
+col { width: auto !important; }
 td, th { border: 1px solid #707c85; padding: 0.25em 0.5em; text-align: left; vertical-align: top; }
 figcaption { font-size: 90%; color: #414f5a; }
 pre { background: #eef2f5; padding: 0.6em; white-space: pre-wrap; }

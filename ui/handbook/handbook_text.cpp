@@ -1,7 +1,7 @@
 #include "ui/handbook/handbook_text.h"
 
 #include <QDir>
-#include <QFileInfo>
+#include <QFile>
 #include <QImage>
 #include <QScrollBar>
 #include <QTextBlock>
@@ -37,12 +37,14 @@ int HandbookText::pictureWidth() const {
 }
 
 QUrl HandbookText::pictureOf(const QUrl& name) const {
-    const QString wanted = source().resolved(name).toLocalFile();
+    // The document knows its folder while it is laid out, source() only afterwards.
+    const QUrl folder = document()->baseUrl();
+    const QString wanted = folder.resolved(name).toLocalFile();
     if (QFile::exists(wanted)) {
         return name;
     }
     // One that the chapter's language does not have is the English one, which stands a folder above.
-    const QDir chapters = QFileInfo(source().toLocalFile()).dir();
+    const QDir chapters(folder.toLocalFile());
     return QUrl::fromLocalFile(QDir::cleanPath(chapters.filePath("../" + chapters.relativeFilePath(wanted))));
 }
 
