@@ -195,8 +195,9 @@ TEST_P(HandbookChapters, everyCommandAndEveryKeyIsTold) {
         }
     }
     const QString whatIf = QCoreApplication::translate("ww::ui::SystemPlace", "&Try What If");
-    EXPECT_TRUE(book.contains("Alt+" + QString(whatIf[whatIf.indexOf('&') + 1].toUpper())))
-        << whatIf.toStdString();
+    const QRegularExpression underlined("(?<!\\+)Alt\\+" + whatIf.mid(whatIf.indexOf('&') + 1, 1).toUpper() +
+                                        "\\b");
+    EXPECT_TRUE(book.contains(underlined)) << whatIf.toStdString();
     KeyList list(desk.window.commands(), nullptr);
     const QTableWidget* table = list.findChild<QTableWidget*>();
     static const QRegularExpression kBetween(QStringLiteral(" *[,;] *"));
