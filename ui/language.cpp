@@ -3,6 +3,7 @@
 #include <QLibraryInfo>
 #include <QRegularExpression>
 #include <QTranslator>
+#include <QVariant>
 #include <algorithm>
 
 namespace ww::ui {
@@ -16,6 +17,7 @@ namespace {
     QT_TRANSLATE_NOOP("QShortcut", "Down")};
 
 const QString kTranslatorName = QStringLiteral("waterwright_language");
+constexpr const char* kUsed = "waterwright_used_language";  ///< property of the application
 
 bool isOffered(const QString& code) {
     return std::any_of(languages().begin(), languages().end(),
@@ -77,6 +79,12 @@ void useLanguage(const QString& code, QCoreApplication& application) {
                 QLibraryInfo::path(QLibraryInfo::TranslationsPath));
     }
     install(application, QStringLiteral("waterwright_") + used, QStringLiteral(":/translations"));
+    application.setProperty(kUsed, used);
+}
+
+QString usedLanguage(const QCoreApplication& application) {
+    const QVariant used = application.property(kUsed);
+    return used.isValid() ? used.toString() : languages().front().code;
 }
 
 }  // namespace ww::ui

@@ -26,4 +26,7 @@ QString languageOf(const QProcessEnvironment& environment);
 /// that stand keep their words. An unknown code loads English. The texts live as long as the application.
 void useLanguage(const QString& code, QCoreApplication& application);
 
+/// The code of the language whose texts were loaded last; English before any were.
+QString usedLanguage(const QCoreApplication& application);
+
 }  // namespace ww::ui

@@ -1,3 +1,4 @@
+#include <QApplication>
 #include <QDir>
 #include <QInputDialog>
 #include <QMessageBox>
@@ -6,6 +7,7 @@
 #include "ui/installed_files.h"
 #include "ui/job_files.h"
 #include "ui/key_list.h"
+#include "ui/language.h"
 #include "ui/main_window.h"
 
 // What the main window does for people who are new here: handbook, keys, release notes, sample jobs.
@@ -48,7 +50,8 @@ HandbookWindow* MainWindow::showHandbook() {
             raise(base::Fault{&kHandbookMissing, {}, {}});
             return nullptr;
         }
-        m_handbook = new HandbookWindow(folder, installedFile(QStringLiteral("release_notes.md")), this);
+        m_handbook = new HandbookWindow(folder, usedLanguage(*qApp),
+                                        installedFile(QStringLiteral("release_notes.md")), this);
     }
     m_handbook->show();
     m_handbook->raise();

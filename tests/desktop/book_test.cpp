@@ -2,8 +2,10 @@
 // link that leads nowhere.
 #include <gtest/gtest.h>
 
+#include <filesystem>
 #include <regex>
 #include <set>
+#include <vector>
 
 #include "tests/support/shell_run.h"
 #include "tests/support/temporary_folder.h"
@@ -21,7 +23,27 @@ std::set<std::string> firstGroups(const std::string& text, const char* pattern) 
     return found;
 }
 
-TEST(Book, IsMadeAsHtmlAndAsPdf) {
+/// A book as it is written, and the index.md that it follows.
+struct WrittenBook {
+    std::string name;
+    std::string language;
+    std::string index;
+};
+
+/// The English one, and that of each language that has a folder.
+std::vector<WrittenBook> writtenBooks() {
+    const std::filesystem::path chapters = WW_SOURCE_DIR "/resources/handbook";
+    std::vector<WrittenBook> books{{"handbook", "en", chapters / "index.md"}};
+    for (const auto& entry : std::filesystem::directory_iterator(chapters)) {
+        if (std::filesystem::exists(entry.path() / "index.md")) {
+            const std::string language = entry.path().filename();
+            books.push_back({"handbook_" + language, language, entry.path() / "index.md"});
+        }
+    }
+    return books;
+}
+
+TEST(Book, IsMadeAsHtmlAndAsPdfInEachLanguage) {
     WW_NEEDS_TOOL("pandoc", "pandoc");
     WW_NEEDS_TOOL("weasyprint", "weasyprint");
     WW_NEEDS_TOOL("pdftotext", "poppler-utils");
@@ -30,21 +52,29 @@ TEST(Book, IsMadeAsHtmlAndAsPdf) {
         "LC_ALL=C.UTF-8 bash " WW_SOURCE_DIR "/resources/handbook/make_book.sh " + folder.path().string());
     ASSERT_EQ(made.status, 0) << made.output;
 
-    // The contents of the pictures are long and hold neither.
-    const std::string html = runInShell("sed 's/data:[^\"]*//g' " + folder.file("handbook.html")).output;
-    const std::set<std::string> anchors = firstGroups(html, " id=\"([^\"]+)\"");
-    for (const std::string& target : firstGroups(html, " href=\"([^\"]+)\"")) {
-        ASSERT_EQ(target.front(), '#') << target << " leads out of the book";
-        EXPECT_TRUE(anchors.count(target.substr(1))) << target;
-    }
+    std::set<std::size_t> pictures;
+    for (const WrittenBook& book : writtenBooks()) {
+        // The contents of the pictures are long and hold neither.
+        const std::string html =
+            runInShell("sed 's/data:[^\"]*//g' " + folder.file(book.name + ".html")).output;
+        EXPECT_NE(html.find(" lang=\"" + book.language + "\""), std::string::npos) << book.name;
+        const std::set<std::string> anchors = firstGroups(html, " id=\"([^\"]+)\"");
+        for (const std::string& target : firstGroups(html, " href=\"([^\"]+)\"")) {
+            ASSERT_EQ(target.front(), '#') << target << " leads out of " << book.name;
+            EXPECT_TRUE(anchors.count(target.substr(1))) << target;
+        }
+        pictures.insert(firstGroups(html, "(<img [^>]*>)").size());
 
-    const std::string pages = runInShell("pdftotext -layout " + folder.file("handbook.pdf") + " -").output;
-    const std::string index = runInShell("cat " WW_SOURCE_DIR "/resources/handbook/index.md").output;
-    const std::set<std::string> titles = firstGroups(index, "\n- \\[([^\\]]+)\\]");
-    EXPECT_GE(titles.size(), 15u);
-    for (const std::string& title : titles) {
-        EXPECT_NE(pages.find(title), std::string::npos) << title;
+        const std::string pages =
+            runInShell("pdftotext -layout " + folder.file(book.name + ".pdf") + " -").output;
+        const std::string index = runInShell("cat " + book.index).output;
+        const std::set<std::string> titles = firstGroups(index, "\n- \\[([^\\]]+)\\]");
+        EXPECT_GE(titles.size(), 15u);
+        for (const std::string& title : titles) {
+            EXPECT_NE(pages.find(title), std::string::npos) << title;
+        }
     }
+    EXPECT_EQ(pictures.size(), 1u) << "every language shows as many pictures";
 }
 
 }  // namespace

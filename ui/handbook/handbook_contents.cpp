@@ -23,15 +23,21 @@ QStringList sectionsOf(const QString& text) {
 
 }  // namespace
 
-QList<HandbookChapter> handbookChapters(const QString& folder) {
+QString handbookFile(const QString& folder, const QString& language, const QString& file) {
+    const QString own = folder + '/' + language + '/' + file;
+    return QFile::exists(own) ? own : folder + '/' + file;
+}
+
+QList<HandbookChapter> handbookChapters(const QString& folder, const QString& language) {
     static const QRegularExpression kLink(QStringLiteral("^- \\[([^\\]]+)\\]\\(([a-z_]+\\.md)\\)"),
                                           QRegularExpression::MultilineOption);
-    const QString index = textOf(folder + QStringLiteral("/index.md"));
+    const QString index = textOf(handbookFile(folder, language, QStringLiteral("index.md")));
     QList<HandbookChapter> chapters;
     for (auto it = kLink.globalMatch(index); it.hasNext();) {
         const QRegularExpressionMatch link = it.next();
         const QString file = link.captured(2);
-        chapters << HandbookChapter{file, link.captured(1), sectionsOf(textOf(folder + '/' + file))};
+        chapters << HandbookChapter{file, link.captured(1),
+                                    sectionsOf(textOf(handbookFile(folder, language, file)))};
     }
     return chapters;
 }

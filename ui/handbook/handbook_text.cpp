@@ -1,5 +1,7 @@
 #include "ui/handbook/handbook_text.h"
 
+#include <QDir>
+#include <QFile>
 #include <QImage>
 #include <QScrollBar>
 #include <QTextBlock>
@@ -34,12 +36,23 @@ int HandbookText::pictureWidth() const {
     return static_cast<int>(viewport()->width() - 2 * document()->documentMargin() - 2);
 }
 
-QVariant HandbookText::loadResource(int type, const QUrl& name) {
-    const QVariant resource = QTextBrowser::loadResource(type, name);
-    if (type != QTextDocument::ImageResource) {
-        return resource;
+QUrl HandbookText::pictureOf(const QUrl& name) const {
+    // The document knows its folder while it is laid out, source() only afterwards.
+    const QUrl folder = document()->baseUrl();
+    const QString wanted = folder.resolved(name).toLocalFile();
+    if (QFile::exists(wanted)) {
+        return name;
     }
-    QImage picture = QImage::fromData(resource.toByteArray());
+    // One that the chapter's language does not have is the English one, which stands a folder above.
+    const QDir chapters(folder.toLocalFile());
+    return QUrl::fromLocalFile(QDir::cleanPath(chapters.filePath("../" + chapters.relativeFilePath(wanted))));
+}
+
+QVariant HandbookText::loadResource(int type, const QUrl& name) {
+    if (type != QTextDocument::ImageResource) {
+        return QTextBrowser::loadResource(type, name);
+    }
+    QImage picture = QImage::fromData(QTextBrowser::loadResource(type, pictureOf(name)).toByteArray());
     m_fittedWidth = pictureWidth();
     if (picture.width() > m_fittedWidth && m_fittedWidth > 0) {
         picture = picture.scaledToWidth(static_cast<int>(m_fittedWidth * devicePixelRatioF()),

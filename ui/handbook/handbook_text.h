@@ -19,6 +19,7 @@ class HandbookText : public QTextBrowser {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    QUrl pictureOf(const QUrl& name) const;
     int pictureWidth() const;
     void fitPictures();
     void ruleTables();

@@ -18,11 +18,13 @@ constexpr int kAddress = Qt::UserRole;  ///< in the contents: file, with #anchor
 
 }  // namespace
 
-HandbookWindow::HandbookWindow(const QString& folder, const QString& releaseNotes, QWidget* parent)
+HandbookWindow::HandbookWindow(const QString& folder, const QString& language, const QString& releaseNotes,
+                               QWidget* parent)
     : QWidget(parent, Qt::Window),
       m_folder(folder),
+      m_language(language),
       m_releaseNotes(releaseNotes),
-      m_chapters(handbookChapters(folder)),
+      m_chapters(handbookChapters(folder, language)),
       m_contents(new QTreeWidget(this)),
       m_text(new HandbookText(this)),
       m_find(new QLineEdit(this)),
@@ -129,7 +131,8 @@ void HandbookWindow::goTo(const QUrl& target) {
     file.setFragment(QString());
     if (file.isRelative()) {
         const QString name = file.path();
-        file = name.isEmpty() ? m_text->source() : QUrl::fromLocalFile(m_folder + '/' + name);
+        file =
+            name.isEmpty() ? m_text->source() : QUrl::fromLocalFile(handbookFile(m_folder, m_language, name));
     }
     const QString path = QDir::cleanPath(file.toLocalFile());
     const bool isOurs =
@@ -178,7 +181,8 @@ void HandbookWindow::findNext() {
         at = m_chapters[i].file == shown ? i : at;
     }
     for (qsizetype step = 1; step <= m_chapters.size(); ++step) {
-        const QString file = m_folder + '/' + m_chapters[(at + step) % m_chapters.size()].file;
+        const QString file =
+            handbookFile(m_folder, m_language, m_chapters[(at + step) % m_chapters.size()].file);
         QFile chapter(file);
         QTextDocument text;
         if (chapter.open(QIODevice::ReadOnly)) {

@@ -17,9 +17,10 @@ class HandbookWindow : public QWidget {
     Q_OBJECT
 
   public:
-    /// `folder` holds index.md and the chapters; `releaseNotes` is a file of its own. A window beside
-    /// `parent`, closed with it.
-    HandbookWindow(const QString& folder, const QString& releaseNotes, QWidget* parent = nullptr);
+    /// `folder` holds the handbook, which is shown in `language` as far as it is there (handbookFile());
+    /// `releaseNotes` is a file of its own. A window beside `parent`, closed with it.
+    HandbookWindow(const QString& folder, const QString& language, const QString& releaseNotes,
+                   QWidget* parent = nullptr);
 
     /// Shows a chapter by the name of its file, from its beginning.
     void showChapter(const QString& file);
@@ -44,6 +45,7 @@ class HandbookWindow : public QWidget {
     void markChapter(const QUrl& shown);
 
     QString m_folder;
+    QString m_language;
     QString m_releaseNotes;
     QList<HandbookChapter> m_chapters;
     QTreeWidget* m_contents;

@@ -4,11 +4,14 @@
 #include <gtest/gtest.h>
 
 #include <QFileInfo>
+#include <QImage>
 #include <QTextBlock>
 
 #include "tests/support/temporary_folder.h"
 #include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/spoken.h"
 #include "ui/installed_files.h"
+#include "ui/language.h"
 
 namespace ww::ui {
 namespace {
@@ -22,7 +25,10 @@ class HandbookWindowTest : public testing::Test {
         m_folder.write("book/two.md",
                        "# Two\n\nA handle.\n\n## Shut it, again\n\nA ÖLSTAND of [it](/etc/passwd).\n");
         m_folder.write("notes.md", "# Release notes\n\n## 9.9 (2026-01-01)\n");
-        m_window = std::make_unique<HandbookWindow>(path("book"), path("notes.md"));
+        showIn("en");
+    }
+    void showIn(const char* language) {
+        m_window = std::make_unique<HandbookWindow>(path("book"), language, path("notes.md"));
         m_window->show();
     }
     QString path(const char* name) const { return QString::fromStdString(m_folder.file(name)); }
@@ -78,6 +84,39 @@ TEST_F(HandbookWindowTest, findGoesOnThroughTheChaptersAndRound) {
     m_window->findNext();
     EXPECT_EQ(shown(), "one.md");
     EXPECT_NE(m_window->said().indexOf("no such word"), -1);
+}
+
+// What a language does not have is English: a chapter, and the pictures of those that it has.
+TEST_F(HandbookWindowTest, theLanguageIsShownAsFarAsItIsThere) {
+    QImage(2, 2, QImage::Format_RGB32).save(path("book/shared.png"));
+    m_folder.write("book/de/index.md", "# Handbuch\n\n- [Eins](one.md)\n- [Zwei](two.md)\n");
+    m_folder.write("book/de/two.md", "# Zwei\n\n## Zu\n\n[Eins](one.md) ![Bild](shared.png)\n");
+    showIn("de");
+    EXPECT_EQ(m_window->contents()->topLevelItem(1)->text(0), "Eins");
+    EXPECT_EQ(m_window->contents()->topLevelItem(2)->child(0)->text(0), "Zu");
+    m_window->showChapter("two.md");
+    EXPECT_TRUE(m_window->text()->toPlainText().startsWith("Zwei"));
+    EXPECT_EQ(m_window->contents()->currentItem()->text(0), "Zwei");
+    const QVariant picture =
+        m_window->text()->document()->resource(QTextDocument::ImageResource, QUrl("shared.png"));
+    EXPECT_EQ(picture.value<QImage>().size(), QSize(2, 2));
+    emit m_window->text()->anchorClicked(QUrl("one.md"));
+    EXPECT_EQ(m_window->text()->source().toLocalFile(), path("book/one.md"));
+    EXPECT_EQ(m_window->contents()->currentItem()->text(0), "Eins");
+    m_window->find()->setText("Zu");
+    m_window->findNext();
+    EXPECT_EQ(m_window->text()->source().toLocalFile(), path("book/de/two.md"));
+}
+
+TEST(HandbookInTheDesk, isInTheLanguageOfTheScreen) {
+    for (const Language& language : languages()) {
+        const support::Spoken spoken(language.code);
+        support::DeskWindow desk;
+        desk.window.commands().handbook->trigger();
+        const QString folder = installedFile(QStringLiteral("handbook"));
+        EXPECT_EQ(desk.window.findChild<HandbookWindow*>()->text()->source().toLocalFile(),
+                  handbookFile(folder, language.code, QStringLiteral("walk.md")));
+    }
 }
 
 TEST(HandbookInTheDesk, theKeyShowsTheChapterOfThePlaceInFront) {
