@@ -52,14 +52,6 @@
         <translation>Versuche   %1</translation>
     </message>
     <message>
-        <source>Type the dp at this setting and press Enter.</source>
-        <translation>Δp bei dieser Einstellung eintippen, dann Enter.</translation>
-    </message>
-    <message>
-        <source>The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.</source>
-        <translation>Das Ventil endet bei %1 vor dem Ziel; dort %2 erwartet, Ziel %3.</translation>
-    </message>
-    <message>
         <source>not read yet</source>
         <translation>noch nicht abgelesen</translation>
     </message>
@@ -104,10 +96,6 @@
         <translation>%1: %2. %3 abgelesen bei Einstellung %4; %5.</translation>
     </message>
     <message>
-        <source>advice</source>
-        <translation>Rat</translation>
-    </message>
-    <message>
         <source>two tries</source>
         <translation>zwei Versuche</translation>
     </message>
@@ -136,18 +124,6 @@
         <translation>bei %1 noch nicht abgelesen: das Ventil hier ablesen</translation>
     </message>
     <message>
-        <source>Within the band here: leave it, Ctrl+Enter goes to the next valve.</source>
-        <translation>Hier im Band: so lassen, Strg+Enter geht zum nächsten Ventil.</translation>
-    </message>
-    <message>
-        <source>Within the band here: leave it.</source>
-        <translation>Hier im Band: so lassen.</translation>
-    </message>
-    <message>
-        <source>Within the band here: leave it. Its middle would be near %1.</source>
-        <translation>Hier im Band: so lassen. Die Mitte wäre bei %1.</translation>
-    </message>
-    <message>
         <source>Counted in other ways the aim differs by %1 % of flow: %2.</source>
         <translation>Anders gerechnet weicht das Ziel um %1 % vom Durchfluss ab: %2.</translation>
     </message>
@@ -156,24 +132,88 @@
         <translation>Zu: %1 verfügbar.</translation>
     </message>
     <message>
-        <source>Read it at one more setting: then the setting to aim at can be told.</source>
-        <translation>Bei einer weiteren Einstellung ablesen: dann lässt sich die Zieleinstellung angeben.</translation>
-    </message>
-    <message>
-        <source>Try %1: about %2 expected there, aim %3 (%4).</source>
-        <translation>%1 versuchen: dort etwa %2 zu erwarten, Ziel %3 (%4).</translation>
-    </message>
-    <message>
-        <source>within the band, %1</source>
-        <translation>im Band, %1</translation>
-    </message>
-    <message>
         <source>at the lowest setting, still too much flow, %1</source>
         <translation>kleinste Einstellung, immer noch zu viel Durchfluss, %1</translation>
     </message>
     <message>
         <source>fully open, still too little flow, %1</source>
         <translation>ganz offen, immer noch zu wenig Durchfluss, %1</translation>
+    </message>
+    <message>
+        <source>Leave it: it fits the aim here. Ctrl+Enter goes to the next valve.</source>
+        <translation>So lassen: hier passt es zum Ziel. Strg+Enter geht zum nächsten Ventil.</translation>
+    </message>
+    <message>
+        <source>Leave it: it fits the aim here.</source>
+        <translation>So lassen: hier passt es zum Ziel.</translation>
+    </message>
+    <message>
+        <source>Leave it: it fits the aim here, and would be nearest to it at %1.</source>
+        <translation>So lassen: hier passt es zum Ziel, am nächsten wäre es bei %1.</translation>
+    </message>
+    <message>
+        <source>Open it to a setting that passes water, then read it there.</source>
+        <translation>Auf eine Einstellung öffnen, die Wasser durchlässt, und dort ablesen.</translation>
+    </message>
+    <message>
+        <source>Open it first: the aim here, %1, is above the %2 available.</source>
+        <translation>Zuerst öffnen: das Ziel hier, %1, liegt über den verfügbaren %2.</translation>
+    </message>
+    <message>
+        <source>Read it here: aim %1 now, %2 once all valves are set.</source>
+        <translation>Hier ablesen: Ziel jetzt %1, %2 wenn alle Ventile eingestellt sind.</translation>
+    </message>
+    <message>
+        <source>Read it here: aim %1 now.</source>
+        <translation>Hier ablesen: Ziel jetzt %1.</translation>
+    </message>
+    <message>
+        <source>Turn it to %1 (Ctrl+Shift+T) and read it: aim %2 now, %3 once all valves are set.</source>
+        <translation>Auf %1 drehen (Strg+Umschalt+T) und ablesen: Ziel jetzt %2, %3 wenn alle Ventile eingestellt sind.</translation>
+    </message>
+    <message>
+        <source>Hold it here: the scale ends. Close the valve of its riser, or fit a smaller one.</source>
+        <translation>Hier halten: die Skala endet. Das Ventil des Steigstrangs schließen oder ein kleineres einbauen.</translation>
+    </message>
+    <message>
+        <source>Hold it here: it takes more as the others are closed.</source>
+        <translation>Hier halten: es nimmt mehr, wenn die anderen geschlossen werden.</translation>
+    </message>
+    <message>
+        <source>Try %1, as advised: aim %2 now, %3 once all valves are set.</source>
+        <translation>%1 versuchen, wie geraten: Ziel jetzt %2, %3 wenn alle Ventile eingestellt sind.</translation>
+    </message>
+    <message>
+        <source>Even fully open at %1 it stays below the aim: %2 expected there, aim %3. Leave it open there as the reference, and close the others.</source>
+        <translation>Auch ganz offen bei %1 bleibt es unter dem Ziel: dort %2 zu erwarten, Ziel %3. Dort als Referenz offen lassen und die anderen schließen.</translation>
+    </message>
+    <message>
+        <source>Even at %1, where the scale ends, it takes too much: %2 expected there, aim %3. Close the valve of its riser, or fit a smaller one.</source>
+        <translation>Auch bei %1, wo die Skala endet, nimmt es zu viel: dort %2 zu erwarten, Ziel %3. Das Ventil des Steigstrangs schließen oder ein kleineres einbauen.</translation>
+    </message>
+    <message>
+        <source>Open it to %1: the aim here, %2, is above the %3 available.</source>
+        <translation>Auf %1 öffnen: das Ziel hier, %2, liegt über den verfügbaren %3.</translation>
+    </message>
+    <message>
+        <source>No mark is nearer to the aim than %1: turn by less than a mark, or hold it here.</source>
+        <translation>Keine Marke liegt näher am Ziel als %1: um weniger als eine Marke drehen oder hier halten.</translation>
+    </message>
+    <message>
+        <source>Try %1: about %2 expected there now, aim %3 (%4).</source>
+        <translation>%1 versuchen: dort jetzt etwa %2 zu erwarten, Ziel %3 (%4).</translation>
+    </message>
+    <message>
+        <source>A setting to try is named once it is read again.</source>
+        <translation>Eine Einstellung zum Versuchen wird genannt, sobald neu abgelesen ist.</translation>
+    </message>
+    <message>
+        <source>Turn it by the word and read it: then the setting to aim at can be told.</source>
+        <translation>Nach dem Wort drehen und ablesen: dann lässt sich die Zieleinstellung angeben.</translation>
+    </message>
+    <message>
+        <source>it fits: %1</source>
+        <translation>es passt: %1</translation>
     </message>
 </context>
 <context>
@@ -2332,10 +2372,6 @@
         <translation>um</translation>
     </message>
     <message>
-        <source>at design flow the pump makes {1} of head and the index circuit needs {2}; there is nothing to take away, look for the lost head or for a larger impeller</source>
-        <translation>bei Auslegungsdurchfluss erzeugt die Pumpe {1} Förderhöhe und der Schlechtpunktkreis braucht {2}; es gibt nichts wegzunehmen, suchen Sie die verlorene Förderhöhe oder ein größeres Laufrad</translation>
-    </message>
-    <message>
         <source>at the new design flow the pump makes {1} at full speed and {2} are needed; a larger impeller or pump is needed, ask its maker</source>
         <translation>beim neuen Auslegungsdurchfluss erzeugt die Pumpe {1} bei voller Drehzahl, nötig sind {2}; ein größeres Laufrad oder eine größere Pumpe ist nötig, fragen Sie den Hersteller</translation>
     </message>
@@ -3612,10 +3648,6 @@
         <translation>die Pumpe erzeugt {1} Pa bei Durchfluss null; es muss über 0 liegen, prüfen Sie die Kennlinie</translation>
     </message>
     <message>
-        <source>the pump makes {1} at design flow, the index circuit needs {2}: all circuits end at {3} % of design; check speed, impeller and strainers before the pump is changed</source>
-        <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}: Alle Kreise enden bei {3} % der Auslegung; prüfen Sie Drehzahl, Laufrad und Schmutzfänger, bevor die Pumpe geändert wird</translation>
-    </message>
-    <message>
         <source>the pump runs at {1} % of full speed, where it makes no excess head; it is reduced as asked, keep it so</source>
         <translation>die Pumpe läuft mit {1} % der vollen Drehzahl, wo sie keine überschüssige Förderhöhe erzeugt; sie ist reduziert wie verlangt, lassen Sie es so</translation>
     </message>
@@ -4852,10 +4884,6 @@
         <translation>Runde {1} geöffnet; sehen Sie zuerst hierauf: {2}</translation>
     </message>
     <message>
-        <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person</source>
-        <translation>Runde {1} wurde von {2} gesendet; eine andere Leitung oder ein anderer Ingenieur entscheidet darüber, Menü Runde, Person</translation>
-    </message>
-    <message>
         <source>the impeller in the pump is not known, the trimmed one would have {1} % of its diameter; find it with a shutoff test or enter it</source>
         <translation>das Laufrad der Pumpe ist unbekannt, das abgedrehte hätte {1} % seines Durchmessers; finden Sie es mit einem Nullförderversuch oder tragen Sie es ein</translation>
     </message>
@@ -5516,10 +5544,6 @@
         <translation>Nach den Messwerten: innerhalb der Toleranz; Schlechtpunktkreis nicht bewiesen</translation>
     </message>
     <message>
-        <source>Design flow on this system needs {1} % of the present speed {3w}: more than the pump gives as it runs (section {2})</source>
-        <translation>Auslegungsdurchfluss in dieser Anlage braucht {1} % der jetzigen Drehzahl {3w}: mehr, als die Pumpe so leistet (Abschnitt {2})</translation>
-    </message>
-    <message>
         <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
         <translation>Dateien in der Arbeitsmappe: {1}; die Bilder darunter folgen.</translation>
     </message>
@@ -5544,20 +5568,8 @@
         <translation>Nicht bekannt: {1} von {2} Verbrauchern in dieser Runde abgelesen</translation>
     </message>
     <message>
-        <source>Options at design flow for the need of the index circuit, from the pump&apos;s curve</source>
-        <translation>Optionen bei Auslegungsdurchfluss für den Bedarf des Schlechtpunktkreises, aus der Pumpenkennlinie</translation>
-    </message>
-    <message>
         <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
         <translation>{1} % der jetzigen Drehzahl {6w}, oder Abdrehen, bringt {2} {3}: das nimmt den Überschuss {4w} weg (Abschnitt {5})</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}</source>
-        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpenkennlinie gibt {2} {4}: Überschuss {3} {4} {6w}</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
-        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpenkennlinie gibt {2} {4}: Überschuss {3} {4} {6w}. Die Entscheidung zählt {7} {4} {8w}</translation>
     </message>
     <message>
         <source>Trim or slow</source>
@@ -5576,10 +5588,6 @@
         <translation>nach den Ablesungen des Kreislaufs erzeugt die Pumpe bei Auslegungsdurchfluss {1} zu viel, {2w}; senken Sie nach dem Einstellen der Ventile die Drehzahl oder lassen Sie das Laufrad abdrehen, durch eine zugelassene Person und in den Grenzen des Herstellers und der örtlichen Vorschrift. Die Zahl unter Entscheidung in Pumpe ist eine andere: nach der Kennlinie der Pumpe, bei voller Drehzahl</translation>
     </message>
     <message>
-        <source>by the loop&apos;s readings {1} is wanted here now; turn until the meter shows the aim, whatever the scale says</source>
-        <translation>nach den Ablesungen des Kreislaufs soll hier jetzt {1} fließen; drehen, bis das Messgerät das Ziel zeigt, was auch die Skala sagt</translation>
-    </message>
-    <message>
         <source>by the readings the last round is within tolerance</source>
         <translation>nach den Messwerten ist die letzte Runde innerhalb der Toleranz</translation>
     </message>
@@ -5592,24 +5600,12 @@
         <translation>nach den Messwerten ist die letzte Runde {1w}; weiter abgleichen oder den Grund angeben, warum sie so bleibt</translation>
     </message>
     <message>
-        <source>counted with the newest readings of the others; follow the word</source>
-        <translation>gerechnet mit den neuesten Ablesungen der anderen; dem Wort folgen</translation>
-    </message>
-    <message>
         <source>every round is accepted by a supervisor</source>
         <translation>jede Runde ist von der Leitung angenommen</translation>
     </message>
     <message>
         <source>follow the word now; {1} is expected once all valves are set</source>
         <translation>jetzt dem Wort folgen; {1} ist zu erwarten, wenn alle Ventile eingestellt sind</translation>
-    </message>
-    <message>
-        <source>from reference {1}, last {2} % of design, read {3w}; read it again before a large turn</source>
-        <translation>nach Referenz {1}, zuletzt {2} % der Auslegung, abgelesen {3w}; vor einer großen Drehung neu ablesen</translation>
-    </message>
-    <message>
-        <source>from the flows of {1} other branches, oldest reading {2w}; it holds while they are not turned</source>
-        <translation>nach den Durchflüssen von {1} anderen Zweigen, älteste Ablesung {2w}; es gilt, solange diese nicht gedreht werden</translation>
     </message>
     <message>
         <source>hold at {1} for now; the learned loop advises {2} with the others set, read it again then</source>
@@ -5620,24 +5616,12 @@
         <translation>vorerst auf {1} halten; {2} % vom Soll sind hier zu erwarten, wenn die anderen eingestellt sind, dann auf {3} drehen</translation>
     </message>
     <message>
-        <source>in proportion with the reference {1}, at {2} % of design; leave it</source>
-        <translation>im Verhältnis zur Referenz {1}, bei {2} % der Auslegung; so lassen</translation>
-    </message>
-    <message>
         <source>in round {1}, which is open, no valve may be turned; close it first</source>
         <translation>in Runde {1}, die offen ist, darf kein Ventil gedreht werden; zuerst schließen</translation>
     </message>
     <message>
-        <source>its share comes right once the others are set; leave it</source>
-        <translation>sein Anteil stimmt, sobald die anderen eingestellt sind; so lassen</translation>
-    </message>
-    <message>
         <source>leave it at {1}; {2} % of target expected here with the others set</source>
         <translation>auf {1} lassen; {2} % vom Soll sind hier zu erwarten, wenn die anderen eingestellt sind</translation>
-    </message>
-    <message>
-        <source>matched to the reference {1}, at {2} % of design; turn by the word</source>
-        <translation>der Referenz {1} angeglichen, bei {2} % der Auslegung; nach dem Wort drehen</translation>
     </message>
     <message>
         <source>no pump or static lift is joined to this part, its nodes: {1}; join it to the loop or add its pump</source>
@@ -5668,10 +5652,6 @@
         <translation>Punkte der Ventiltabelle: {1}; geben Sie mindestens zwei an, der höchste ist ganz offen</translation>
     </message>
     <message>
-        <source>points: {1}, circuits: {2}</source>
-        <translation>Punkte: {1}, Kreise: {2}</translation>
-    </message>
-    <message>
         <source>proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on record</source>
         <translation>bewiesen: jedes Ventil auf dem Schlechtpunktweg {1} ganz offen, und eines in jeder Gruppe; kein Drosselventil ist eingetragen</translation>
     </message>
@@ -5696,20 +5676,12 @@
         <translation>Verbraucher der Zeugenrunde, die nicht neu abgelesen sind: {1}; lesen Sie sie ab</translation>
     </message>
     <message>
-        <source>the aim counts what the others will take once they are set; turn by the word</source>
-        <translation>das Ziel zählt, was die anderen eingestellt nehmen werden; nach dem Wort drehen</translation>
-    </message>
-    <message>
         <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; read it again</source>
         <translation>die älteste Ablesung hinter dem Ziel ist {1w} alt, die Grenze ist {2w}; neu ablesen</translation>
     </message>
     <message>
         <source>this circuit shares its flow with others ({1}) and has no balancing device; put one on its return, or say why it is not balanced</source>
         <translation>dieser Kreis teilt seinen Durchfluss mit anderen ({1}) und hat keine Regulierarmatur; setzen Sie eine in seinen Rücklauf, oder sagen Sie, warum er nicht einreguliert wird</translation>
-    </message>
-    <message>
-        <source>{1} at the design flow of {2}, from the pump&apos;s curve</source>
-        <translation>{1} beim Auslegungsdurchfluss von {2}, aus der Pumpenkennlinie</translation>
     </message>
     <message>
         <source>{1} is held although its word is {2}; go back and turn it, or take the hold back with Ctrl+Z</source>
@@ -5722,22 +5694,6 @@
     <message>
         <source>{1} was turned to {2} but not read there; the record still says {3}, go back and read it</source>
         <translation>{1} wurde auf {2} gedreht, aber dort nicht abgelesen; die Aufzeichnung sagt noch {3}, zurückgehen und ablesen</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve, for comparison</source>
-        <translation>{1} {2w}, aus der Pumpenkennlinie, zum Vergleich</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one</source>
-        <translation>{1} {2w}, aus der Pumpenkennlinie: die Entscheidung zählt diese</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one (section {3})</source>
-        <translation>{1} {2w}, aus der Pumpenkennlinie: die Entscheidung zählt diese (Abschnitt {3})</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, aus der Pumpenkennlinie: die Entscheidung zählt diese, {3} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
     </message>
     <message>
         <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
@@ -5754,6 +5710,226 @@
     <message>
         <source>round {1} is {2w} and takes no further readings; record them in a new round</source>
         <translation>Runde {1} ist {2w} und nimmt keine weiteren Ablesungen; tragen Sie sie in einer neuen Runde ein</translation>
+    </message>
+    <message>
+        <source>No speed or impeller is proposed: the gauges and the pump&apos;s curve contradict each other (section {1})</source>
+        <translation>Weder Drehzahl noch Laufrad wird vorgeschlagen: Manometer und Pumpenkennlinie widersprechen einander (Abschnitt {1})</translation>
+    </message>
+    <message>
+        <source>Options at design flow for the need of the index circuit, {1w}</source>
+        <translation>Optionen bei Auslegungsdurchfluss für den Bedarf des Schlechtpunktkreises, {1w}</translation>
+    </message>
+    <message>
+        <source>Pressure behind each element against the fill pressure, in the direction of flow</source>
+        <translation>Druck hinter jedem Element gegen den Fülldruck, in Fließrichtung</translation>
+    </message>
+    <message>
+        <source>Pressure round the circuit against the fill pressure, pump on</source>
+        <translation>Druck im Kreis gegen den Fülldruck, Pumpe ein</translation>
+    </message>
+    <message>
+        <source>Short by {4} of head: design flow on this system needs {1} % of the present speed {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
+        <translation>Es fehlen {4} Förderhöhe: Auslegungsdurchfluss in dieser Anlage braucht {1} % der jetzigen Drehzahl {3w}. Sehen Sie nach, ob der Schlechtpunktweg offen und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer (Abschnitt {2})</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}</source>
+        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpe erzeugt {2} {4} {7w}: Überschuss {3} {4} {6w}</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The decision counts {8} {4} {9w}</source>
+        <translation>Der Kreislauf mit seinen Ventilen wie in Runde {5} braucht {1} {4} und die Pumpe erzeugt {2} {4} {7w}: Überschuss {3} {4} {6w}. Die Entscheidung zählt {8} {4} {9w}</translation>
+    </message>
+    <message>
+        <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
+        <translation>Nicht entscheidbar, ob {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}, näher, als diese Ablesungen unterscheiden ({4} %); lesen Sie sie mit einem feineren Messgerät neu, oder unterschreiben Sie mit dem Grund</translation>
+    </message>
+    <message>
+        <source>Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; read it again with a finer meter</source>
+        <translation>Nicht entscheidbar: Δp {1} an {2} liegt um nicht mehr als ihre Unsicherheit von {4} unter dem ablesbaren Mindestwert {3}; lesen Sie sie mit einem feineren Messgerät neu</translation>
+    </message>
+    <message>
+        <source>With the pump on the unit of {1} stands at {2} against the fill pressure, which is not known.</source>
+        <translation>Mit Pumpe liegen am Gerät von {1} {2} gegen den Fülldruck, der unbekannt ist.</translation>
+    </message>
+    <message>
+        <source>advised {2} instead of {1}; turn it, then read</source>
+        <translation>geraten {2} statt {1}; drehen, dann ablesen</translation>
+    </message>
+    <message>
+        <source>against the fill pressure, {1} at the unit with the valve on the return, {2} on the supply</source>
+        <translation>gegen den Fülldruck {1} am Gerät mit Ventil im Rücklauf, {2} im Vorlauf</translation>
+    </message>
+    <message>
+        <source>against the fill pressure, {1} behind {2w}</source>
+        <translation>gegen den Fülldruck {1} hinter {2w}</translation>
+    </message>
+    <message>
+        <source>at design flow the pump makes {1} of head and the index circuit needs {2}, {3} more; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
+        <translation>bei Auslegungsdurchfluss erzeugt die Pumpe {1} Förderhöhe und der Schlechtpunktkreis braucht {2}, {3} mehr; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer</translation>
+    </message>
+    <message>
+        <source>at shutoff one gauge reads {1} % of the curve&apos;s head and at the duty another reads {2} %; which is right is not known, so no excess, trim or speed is proposed: read both taps again with one gauge, and check impeller, speed and direction of turn</source>
+        <translation>bei Nullförderung zeigt ein Manometer {1} % der Förderhöhe der Kennlinie und am Betriebspunkt ein anderes {2} %; welches stimmt, ist unbekannt, daher wird weder Überschuss noch Abdrehen noch Drehzahl vorgeschlagen: beide Messstellen mit einem Manometer neu ablesen und Laufrad, Drehzahl und Drehrichtung prüfen</translation>
+    </message>
+    <message>
+        <source>at shutoff the head is {1} % of the curve&apos;s and at the duty {2} %; the curve counts, as it holds where the loop runs: read the shutoff head again where that is allowed</source>
+        <translation>bei Nullförderung beträgt die Förderhöhe {1} % der Kennlinie und am Betriebspunkt {2} %; die Kennlinie zählt, denn sie stimmt dort, wo der Kreislauf läuft: lesen Sie die Nullförderhöhe neu ab, wo das erlaubt ist</translation>
+    </message>
+    <message>
+        <source>at shutoff the head is {1} % of the curve&apos;s too, so the gauges are right; look for another impeller, wear, a wrong speed or air before the pump is changed</source>
+        <translation>auch bei Nullförderung beträgt die Förderhöhe {1} % der Kennlinie, also stimmen die Manometer; suchen Sie nach anderem Laufrad, Verschleiß, falscher Drehzahl oder Luft, bevor die Pumpe geändert wird</translation>
+    </message>
+    <message>
+        <source>at shutoff the same gauge reads {1} % of the curve&apos;s head and at the duty {2} %, so what differs comes with the flow; the duty counts, as it is what the terminals get: look for an open bypass, a strainer between the taps and a wrong valve table</source>
+        <translation>bei Nullförderung zeigt dasselbe Manometer {1} % der Förderhöhe der Kennlinie und am Betriebspunkt {2} %, der Unterschied kommt also mit dem Durchfluss; der Betriebspunkt zählt, denn das bekommen die Verbraucher: suchen Sie nach offenem Bypass, Schmutzfänger zwischen den Messstellen und falscher Ventiltabelle</translation>
+    </message>
+    <message>
+        <source>done again: {1}</source>
+        <translation>wiederhergestellt: {1}</translation>
+    </message>
+    <message>
+        <source>from reference {1}, last {2} % of design, read {3w}</source>
+        <translation>nach Referenz {1}, zuletzt {2} % der Auslegung, abgelesen {3w}</translation>
+    </message>
+    <message>
+        <source>from the flows of {1} other branches while these are not turned, oldest reading {2w}</source>
+        <translation>aus den Durchflüssen von {1} anderen Zweigen, solange diese nicht verstellt werden, älteste Ablesung {2w}</translation>
+    </message>
+    <message>
+        <source>from the learned loop, {1} is wanted here while the others stand as they do</source>
+        <translation>nach dem gelernten Kreislauf soll hier {1} fließen, solange die anderen so stehen</translation>
+    </message>
+    <message>
+        <source>its valve is fully open and it takes {1} % of design, {2} on the index circuit {3} %: nearer than these readings tell ({4} %); read both again with a finer meter, or give the reason</source>
+        <translation>sein Ventil ist ganz offen und er nimmt {1} % der Auslegung, {2} im Schlechtpunktkreis {3} %: näher, als diese Ablesungen unterscheiden ({4} %); lesen Sie beide mit einem feineren Messgerät neu, oder geben Sie den Grund an</translation>
+    </message>
+    <message>
+        <source>leave it at its stop for now; {1} is expected once all valves are set</source>
+        <translation>vorerst am Anschlag lassen; {1} ist zu erwarten, wenn alle Ventile eingestellt sind</translation>
+    </message>
+    <message>
+        <source>note removed, {1}</source>
+        <translation>Notiz entfernt, {1}</translation>
+    </message>
+    <message>
+        <source>notes removed, {1}</source>
+        <translation>Notizen entfernt, {1}</translation>
+    </message>
+    <message>
+        <source>points: {1}, circuits: {2}, pumps: {3}</source>
+        <translation>Punkte: {1}, Kreise: {2}, Pumpen: {3}</translation>
+    </message>
+    <message>
+        <source>reason before signing</source>
+        <translation>Grund vor dem Signieren</translation>
+    </message>
+    <message>
+        <source>reason before signing removed</source>
+        <translation>Grund vor dem Signieren entfernt</translation>
+    </message>
+    <message>
+        <source>reason removed: {1}</source>
+        <translation>Grund entfernt: {1}</translation>
+    </message>
+    <message>
+        <source>round {1} was accepted by {2}, who also read or sent it: {3}</source>
+        <translation>Runde {1} wurde von {2} angenommen, selbst Ableser oder Absender: {3}</translation>
+    </message>
+    <message>
+        <source>round {1} was read by {2}, at least in part; somebody who read none of it decides on it, menu Round, Person: {3}</source>
+        <translation>Runde {1} wurde von {2} abgelesen, wenigstens zum Teil; wer nichts davon abgelesen hat, entscheidet darüber, Menü Runde, Person: {3}</translation>
+    </message>
+    <message>
+        <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person: {3}</source>
+        <translation>Runde {1} wurde von {2} gesendet; eine andere Leitung oder ein anderer Ingenieur entscheidet darüber, Menü Runde, Person: {3}</translation>
+    </message>
+    <message>
+        <source>rounds accepted by one who read or sent them: {1}; have somebody else accept them or give the reason</source>
+        <translation>Runden, die ihr Ableser oder Absender selbst angenommen hat: {1}; lassen Sie sie von jemand anderem annehmen oder geben Sie den Grund an</translation>
+    </message>
+    <message>
+        <source>taken back: {1}</source>
+        <translation>zurückgenommen: {1}</translation>
+    </message>
+    <message>
+        <source>test of {1}, {2w}: {3w} removed</source>
+        <translation>Test von {1}, {2w}: {3w} entfernt</translation>
+    </message>
+    <message>
+        <source>the gauges read {1} % of the head of the curve; below {2} or above {3} % a gauge is wrong or the curve is of another impeller, so no excess, trim or speed is proposed: read both taps again with one gauge, test at shutoff where that is allowed, and check impeller, speed and direction of turn</source>
+        <translation>die Manometer zeigen {1} % der Förderhöhe der Kennlinie; unter {2} oder über {3} % ist ein Manometer falsch oder die Kennlinie gehört zu einem anderen Laufrad, daher wird weder Überschuss noch Abdrehen noch Drehzahl vorgeschlagen: beide Messstellen mit einem Manometer neu ablesen, bei Nullförderung prüfen, wo das erlaubt ist, und Laufrad, Drehzahl und Drehrichtung prüfen</translation>
+    </message>
+    <message>
+        <source>the gauges read {2} % of the curve&apos;s head in round {1} and {4} % in round {3}; something changed or one was misread: read both taps again, and check speed, air and strainers</source>
+        <translation>die Manometer zeigen {2} % der Förderhöhe der Kennlinie in Runde {1} und {4} % in Runde {3}; etwas hat sich geändert oder eines wurde falsch abgelesen: beide Messstellen neu ablesen und Drehzahl, Luft und Schmutzfänger prüfen</translation>
+    </message>
+    <message>
+        <source>the numbers here rest on the gauges of round {1}: the pump&apos;s curve counts with its head times {2} at every flow, so that it meets them</source>
+        <translation>die Zahlen hier beruhen auf den Manometern von Runde {1}: die Pumpenkennlinie zählt mit ihrer Förderhöhe mal {2} bei jedem Durchfluss, damit sie durch die Ablesung geht</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} at design flow, the index circuit needs {2}, {4} more: all circuits end at {3} % of design; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
+        <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}, {4} mehr: Alle Kreise enden bei {3} % der Auslegung; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer</translation>
+    </message>
+    <message>
+        <source>the word counts the newest readings of the others</source>
+        <translation>das Wort rechnet mit den neuesten Ablesungen der anderen</translation>
+    </message>
+    <message>
+        <source>the word counts what the others take once they are set</source>
+        <translation>das Wort rechnet mit dem, was die anderen nehmen, wenn sie eingestellt sind</translation>
+    </message>
+    <message>
+        <source>the word matches it to the reference {1}, at {2} % of design</source>
+        <translation>das Wort gleicht es an die Referenz {1} an, bei {2} % der Auslegung</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}, {3w}</source>
+        <translation>{1} beim Auslegungsdurchfluss von {2}, {3w}</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}, {3w}; the curve as published gives {4} {5w}</source>
+        <translation>{1} beim Auslegungsdurchfluss von {2}, {3w}; die Kennlinie wie veröffentlicht gibt {4} {5w}</translation>
+    </message>
+    <message>
+        <source>{1} is above the range of instrument {2} and is left out of the learning; read it again, or give the reason</source>
+        <translation>{1} liegt über dem Bereich des Messgeräts {2} und bleibt beim Lernen weg; lesen Sie neu ab oder geben Sie den Grund an</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}, for comparison</source>
+        <translation>{1} {2w}, {3w}, zum Vergleich</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the decision counts this one</source>
+        <translation>{1} {2w}, {3w}: die Entscheidung zählt diese</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
+        <translation>{1} {2w}, {3w}: die Entscheidung zählt diese (Abschnitt {4})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}, {3w}: die Entscheidung zählt diese, {5} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
+    </message>
+    <message>
+        <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
+        <translation>{1} {4}, {2} % des Auslegungsdurchflusses von {3} {4}; davon {5} fraglich</translation>
+    </message>
+    <message>
+        <source>{1}, who also read or sent it: {2}</source>
+        <translation>{1}, selbst Ableser oder Absender: {2}</translation>
+    </message>
+    <message>
+        <source>{1}, who also read or sent it; no reason given</source>
+        <translation>{1}, selbst Ableser oder Absender; kein Grund angegeben</translation>
+    </message>
+    <message>
+        <source>{2} read or sent round {1} and is the only person of this job; write the reason why nobody else accepts it</source>
+        <translation>{2} hat Runde {1} abgelesen oder gesendet und ist die einzige Person dieses Auftrags; schreiben Sie den Grund, warum niemand anders sie annimmt</translation>
+    </message>
+    <message>
+        <source>{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the place Job</source>
+        <translation>{2} hat Runde {1} abgelesen oder gesendet, und keine andere Person dieses Auftrags ist Leitung oder Ingenieur; fügen Sie eine im Bereich Auftrag hinzu</translation>
     </message>
 </context>
 <context>
@@ -5869,6 +6045,14 @@
         <source>head from the pump&apos;s curve, no gauge read</source>
         <translation>Förderhöhe aus der Pumpenkurve, kein Manometer abgelesen</translation>
     </message>
+    <message>
+        <source>curve as published</source>
+        <translation>Kennlinie wie veröffentlicht</translation>
+    </message>
+    <message>
+        <source>curve through the gauges</source>
+        <translation>Kennlinie durch die Manometer</translation>
+    </message>
 </context>
 <context>
     <name>PumpPage</name>
@@ -5982,6 +6166,14 @@
     <message>
         <source>before the pump</source>
         <translation>vor der Pumpe</translation>
+    </message>
+    <message>
+        <source>Pressure against fill, %1</source>
+        <translation>Druck gegen Fülldruck, %1</translation>
+    </message>
+    <message>
+        <source>With the pump on the unit of %1 stands at %2%3 %4 against the fill pressure, which is not known.</source>
+        <translation>Mit Pumpe liegen am Gerät von %1 %2%3 %4 gegen den Fülldruck, der unbekannt ist.</translation>
     </message>
 </context>
 <context>
@@ -7436,6 +7628,22 @@
         <source>within tolerance</source>
         <translation>innerhalb der Toleranz</translation>
     </message>
+    <message>
+        <source>by the curve through the gauges of round </source>
+        <translation>nach der Kennlinie durch die Manometer von Runde </translation>
+    </message>
+    <message>
+        <source>from the pump&apos;s curve</source>
+        <translation>aus der Pumpenkennlinie</translation>
+    </message>
+    <message>
+        <source>from the pump&apos;s curve through the gauges of round </source>
+        <translation>aus der Pumpenkennlinie durch die Manometer von Runde </translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <translation>ohne Namen</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7939,6 +8147,70 @@
         <source>Hold Here</source>
         <translation>Hier halten</translation>
     </message>
+    <message>
+        <source>no aim while it is read apart</source>
+        <translation>kein Ziel während dieser Ablesung</translation>
+    </message>
+    <message>
+        <source>no aim here</source>
+        <translation>hier kein Ziel</translation>
+    </message>
+    <message>
+        <source>dp across %1 while it is shut</source>
+        <translation>Δp an %1, während es zu ist</translation>
+    </message>
+    <message>
+        <source>Shut %1 and read the dp across it. Enter stores it, then set the handle back to %2; Esc comes back without it.</source>
+        <translation>%1 schließen und die Δp daran ablesen. Enter speichert, dann den Griff auf %2 zurückstellen; Esc kehrt ohne sie zurück.</translation>
+    </message>
+    <message>
+        <source>shut for a moment</source>
+        <translation>kurz geschlossen</translation>
+    </message>
+    <message>
+        <source>then back to %1</source>
+        <translation>dann zurück auf %1</translation>
+    </message>
+    <message>
+        <source>valve shut</source>
+        <translation>Ventil zu</translation>
+    </message>
+    <message>
+        <source>SHUT</source>
+        <translation>ZU</translation>
+    </message>
+    <message>
+        <source>dp at the reference %1, not at %2</source>
+        <translation>Δp an der Referenz %1, nicht an %2</translation>
+    </message>
+    <message>
+        <source>Reference %1</source>
+        <translation>Referenz %1</translation>
+    </message>
+    <message>
+        <source>You read %1 now, not %2. Enter stores it and comes back to %2; Esc comes back without it.</source>
+        <translation>Sie lesen jetzt %1 ab, nicht %2. Enter speichert und kehrt zu %2 zurück; Esc kehrt ohne Ablesung zurück.</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>an %1</translation>
+    </message>
+    <message>
+        <source>leave it there</source>
+        <translation>dort lassen</translation>
+    </message>
+    <message>
+        <source>last at %1</source>
+        <translation>zuletzt an %1</translation>
+    </message>
+    <message>
+        <source>REFERENCE</source>
+        <translation>REFERENZ</translation>
+    </message>
+    <message>
+        <source>only %1 available</source>
+        <translation>nur %1 verfügbar</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -7995,10 +8267,6 @@
         <translation>Bemerkung</translation>
     </message>
     <message>
-        <source>Final %1</source>
-        <translation>Endwert %1</translation>
-    </message>
-    <message>
         <source>leave it</source>
         <translation>stehen lassen</translation>
     </message>
@@ -8013,6 +8281,10 @@
     <message>
         <source>held</source>
         <translation>gehalten</translation>
+    </message>
+    <message>
+        <source>All set %1</source>
+        <translation>Alle gesetzt %1</translation>
     </message>
 </context>
 <context>
@@ -8074,16 +8346,36 @@
         <translation>Anteile durch eine Runde bestätigt</translation>
     </message>
     <message>
-        <source>Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.</source>
-        <translation>Wahrscheinlichkeit, dass alle in ±%1 % liegen: mindestens %2 % wie abgelesen, %3 % in Wahrheit.</translation>
-    </message>
-    <message>
-        <source>Chance that all end within ±%1 %: %2 % as read, %3 % in truth.</source>
-        <translation>Wahrscheinlichkeit, dass alle in ±%1 % liegen: %2 % wie abgelesen, %3 % in Wahrheit.</translation>
-    </message>
-    <message>
         <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
         <translation>Pumpe dann, nach den Ablesungen des Kreislaufs: %1 bei Auslegungsdurchfluss, %2 nötig</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>unter 1 %</translation>
+    </message>
+    <message>
+        <source>at least %1 %</source>
+        <translation>mindestens %1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Once all are set as advised: chance that every share reads within ±%1 % of target: %2; that it truly is, with the errors of the valve tables: %3.</source>
+        <translation>Wenn alle wie geraten eingestellt sind: Wahrscheinlichkeit, dass jeder Anteil in ±%1 % vom Soll abgelesen wird: %2; dass er es wirklich ist, mit den Fehlern der Ventiltabellen: %3.</translation>
+    </message>
+    <message>
+        <source>; short by %1 as it runs</source>
+        <translation>; es fehlen so %1</translation>
+    </message>
+    <message>
+        <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
+        <translation>Arbeitsfolge: zuerst der Steigstrang, der am weitesten über seinem Soll liegt, darin das Ventil, das am weitesten darüber liegt, sein eigenes Ventil zuletzt.</translation>
     </message>
 </context>
 <context>
@@ -8259,6 +8551,13 @@
     <message>
         <source>Read %1</source>
         <translation>%1 ablesen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Round %1 can be closed; %n reading(s) do not fit the others.</source>
+        <translation>
+            <numerusform>Runde %1 kann geschlossen werden; %n Ablesung passt nicht zu den anderen.</numerusform>
+            <numerusform>Runde %1 kann geschlossen werden; %n Ablesungen passen nicht zu den anderen.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8995,10 +9294,6 @@
         <translation>gesendet von</translation>
     </message>
     <message>
-        <source>decided by</source>
-        <translation>entschieden von</translation>
-    </message>
-    <message>
         <source>reason: %1</source>
         <translation>Grund: %1</translation>
     </message>
@@ -9013,6 +9308,22 @@
     <message>
         <source>no person chosen: decisions name the account %1</source>
         <translation>keine Person gewählt: Entscheidungen nennen das Konto %1</translation>
+    </message>
+    <message>
+        <source>Change Person</source>
+        <translation>Person wechseln</translation>
+    </message>
+    <message>
+        <source>Lists who may decide on this round</source>
+        <translation>Nennt, wer über diese Runde entscheiden darf</translation>
+    </message>
+    <message>
+        <source>sent back by</source>
+        <translation>zurückgegeben von</translation>
+    </message>
+    <message>
+        <source>accepted by</source>
+        <translation>angenommen von</translation>
     </message>
 </context>
 <context>
@@ -11887,6 +12198,10 @@ ab</translation>
         <comment>round, short</comment>
         <translation>R%1</translation>
     </message>
+    <message>
+        <source>What the grid has no room for</source>
+        <translation>Was in der Tabelle keinen Platz hat</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::VerifyDialog</name>
@@ -12214,6 +12529,14 @@ ab</translation>
     <message>
         <source>terminals read</source>
         <translation>Verbraucher abgelesen</translation>
+    </message>
+    <message>
+        <source>Round %1: nothing read yet</source>
+        <translation>Runde %1: noch nichts abgelesen</translation>
+    </message>
+    <message>
+        <source>%1, %2 doubtful in it</source>
+        <translation>%1, davon %2 fraglich</translation>
     </message>
 </context>
 <context>

@@ -20,6 +20,13 @@
             <numerusform>%n items need a reading or a reason before round %1 is closed.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Round %1 can be closed; %n reading(s) do not fit the others.</source>
+        <translation>
+            <numerusform>Round %1 can be closed; %n reading does not fit the others.</numerusform>
+            <numerusform>Round %1 can be closed; %n readings do not fit the others.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>

@@ -52,14 +52,6 @@
         <translation>Intentos   %1</translation>
     </message>
     <message>
-        <source>Type the dp at this setting and press Enter.</source>
-        <translation>Escriba la Δp con este ajuste y pulse Intro.</translation>
-    </message>
-    <message>
-        <source>The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.</source>
-        <translation>La válvula topa en %1 antes de la meta; ahí se espera %2, meta %3.</translation>
-    </message>
-    <message>
         <source>not read yet</source>
         <translation>aún sin leer</translation>
     </message>
@@ -104,10 +96,6 @@
         <translation>%1: %2. %3 leído con ajuste %4; %5.</translation>
     </message>
     <message>
-        <source>advice</source>
-        <translation>consejo</translation>
-    </message>
-    <message>
         <source>two tries</source>
         <translation>dos intentos</translation>
     </message>
@@ -136,18 +124,6 @@
         <translation>aún sin leer en %1: lea la válvula aquí</translation>
     </message>
     <message>
-        <source>Within the band here: leave it, Ctrl+Enter goes to the next valve.</source>
-        <translation>Dentro de la banda aquí: déjela, Ctrl+Intro pasa a la válvula siguiente.</translation>
-    </message>
-    <message>
-        <source>Within the band here: leave it.</source>
-        <translation>Dentro de la banda aquí: déjela.</translation>
-    </message>
-    <message>
-        <source>Within the band here: leave it. Its middle would be near %1.</source>
-        <translation>Dentro de la banda aquí: déjela. El centro estaría cerca de %1.</translation>
-    </message>
-    <message>
         <source>Counted in other ways the aim differs by %1 % of flow: %2.</source>
         <translation>Calculada de otro modo la meta difiere en %1 % del caudal: %2.</translation>
     </message>
@@ -156,24 +132,88 @@
         <translation>Cerrada: %1 disponibles.</translation>
     </message>
     <message>
-        <source>Read it at one more setting: then the setting to aim at can be told.</source>
-        <translation>Léala en otro ajuste: entonces se puede decir el ajuste que se busca.</translation>
-    </message>
-    <message>
-        <source>Try %1: about %2 expected there, aim %3 (%4).</source>
-        <translation>Pruebe %1: se espera allí cerca de %2, meta %3 (%4).</translation>
-    </message>
-    <message>
-        <source>within the band, %1</source>
-        <translation>dentro de la banda, %1</translation>
-    </message>
-    <message>
         <source>at the lowest setting, still too much flow, %1</source>
         <translation>en el ajuste mínimo, aún demasiado caudal, %1</translation>
     </message>
     <message>
         <source>fully open, still too little flow, %1</source>
         <translation>totalmente abierta, aún poco caudal, %1</translation>
+    </message>
+    <message>
+        <source>Leave it: it fits the aim here. Ctrl+Enter goes to the next valve.</source>
+        <translation>Déjela: aquí cumple la meta. Ctrl+Intro pasa a la válvula siguiente.</translation>
+    </message>
+    <message>
+        <source>Leave it: it fits the aim here.</source>
+        <translation>Déjela: aquí cumple la meta.</translation>
+    </message>
+    <message>
+        <source>Leave it: it fits the aim here, and would be nearest to it at %1.</source>
+        <translation>Déjela: aquí cumple la meta, y estaría más cerca de ella en %1.</translation>
+    </message>
+    <message>
+        <source>Open it to a setting that passes water, then read it there.</source>
+        <translation>Ábrala hasta un ajuste que deje pasar agua y léala allí.</translation>
+    </message>
+    <message>
+        <source>Open it first: the aim here, %1, is above the %2 available.</source>
+        <translation>Ábrala primero: la meta aquí, %1, supera los %2 disponibles.</translation>
+    </message>
+    <message>
+        <source>Read it here: aim %1 now, %2 once all valves are set.</source>
+        <translation>Léala aquí: meta %1 ahora, %2 cuando todas las válvulas estén ajustadas.</translation>
+    </message>
+    <message>
+        <source>Read it here: aim %1 now.</source>
+        <translation>Léala aquí: meta %1 ahora.</translation>
+    </message>
+    <message>
+        <source>Turn it to %1 (Ctrl+Shift+T) and read it: aim %2 now, %3 once all valves are set.</source>
+        <translation>Gírela a %1 (Ctrl+Mayús+T) y léala: meta %2 ahora, %3 cuando todas las válvulas estén ajustadas.</translation>
+    </message>
+    <message>
+        <source>Hold it here: the scale ends. Close the valve of its riser, or fit a smaller one.</source>
+        <translation>Manténgala aquí: la escala termina. Cierre la válvula de su montante o monte una menor.</translation>
+    </message>
+    <message>
+        <source>Hold it here: it takes more as the others are closed.</source>
+        <translation>Manténgala aquí: tomará más al cerrar las demás.</translation>
+    </message>
+    <message>
+        <source>Try %1, as advised: aim %2 now, %3 once all valves are set.</source>
+        <translation>Pruebe %1, como se aconseja: meta %2 ahora, %3 cuando todas las válvulas estén ajustadas.</translation>
+    </message>
+    <message>
+        <source>Even fully open at %1 it stays below the aim: %2 expected there, aim %3. Leave it open there as the reference, and close the others.</source>
+        <translation>Aun totalmente abierta en %1 queda bajo la meta: se espera %2 allí, meta %3. Déjela abierta ahí como referencia y cierre las demás.</translation>
+    </message>
+    <message>
+        <source>Even at %1, where the scale ends, it takes too much: %2 expected there, aim %3. Close the valve of its riser, or fit a smaller one.</source>
+        <translation>Aun en %1, donde termina la escala, toma demasiado: se espera %2 allí, meta %3. Cierre la válvula de su montante o monte una menor.</translation>
+    </message>
+    <message>
+        <source>Open it to %1: the aim here, %2, is above the %3 available.</source>
+        <translation>Ábrala a %1: la meta aquí, %2, supera los %3 disponibles.</translation>
+    </message>
+    <message>
+        <source>No mark is nearer to the aim than %1: turn by less than a mark, or hold it here.</source>
+        <translation>Ninguna marca está más cerca de la meta que %1: gire menos de una marca o manténgala aquí.</translation>
+    </message>
+    <message>
+        <source>Try %1: about %2 expected there now, aim %3 (%4).</source>
+        <translation>Pruebe %1: ahora se espera allí cerca de %2, meta %3 (%4).</translation>
+    </message>
+    <message>
+        <source>A setting to try is named once it is read again.</source>
+        <translation>Se nombra un ajuste que probar cuando se lea de nuevo.</translation>
+    </message>
+    <message>
+        <source>Turn it by the word and read it: then the setting to aim at can be told.</source>
+        <translation>Gírela según la palabra y léala: entonces se puede decir el ajuste que se busca.</translation>
+    </message>
+    <message>
+        <source>it fits: %1</source>
+        <translation>cumple: %1</translation>
     </message>
 </context>
 <context>
@@ -2332,10 +2372,6 @@
         <translation>a las</translation>
     </message>
     <message>
-        <source>at design flow the pump makes {1} of head and the index circuit needs {2}; there is nothing to take away, look for the lost head or for a larger impeller</source>
-        <translation>a caudal de diseño la bomba da {1} de altura y el circuito desfavorable necesita {2}; no hay nada que quitar, busque la altura perdida o un rodete mayor</translation>
-    </message>
-    <message>
         <source>at the new design flow the pump makes {1} at full speed and {2} are needed; a larger impeller or pump is needed, ask its maker</source>
         <translation>al nuevo caudal de diseño la bomba da {1} a plena velocidad y hacen falta {2}; se necesita un rodete o una bomba mayor, pregunte al fabricante</translation>
     </message>
@@ -3612,10 +3648,6 @@
         <translation>la bomba da {1} Pa a caudal nulo; debe ser mayor que 0, compruebe la curva</translation>
     </message>
     <message>
-        <source>the pump makes {1} at design flow, the index circuit needs {2}: all circuits end at {3} % of design; check speed, impeller and strainers before the pump is changed</source>
-        <translation>la bomba da {1} a caudal de diseño, el circuito desfavorable necesita {2}: todos los circuitos acaban al {3} % del diseño; compruebe velocidad, rodete y filtros antes de cambiar la bomba</translation>
-    </message>
-    <message>
         <source>the pump runs at {1} % of full speed, where it makes no excess head; it is reduced as asked, keep it so</source>
         <translation>la bomba gira al {1} % de la plena velocidad, donde no da altura sobrante; está reducida como se pide, déjela así</translation>
     </message>
@@ -4852,10 +4884,6 @@
         <translation>ronda {1} abierta; mire primero esto: {2}</translation>
     </message>
     <message>
-        <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person</source>
-        <translation>la ronda {1} la envió {2}; otro supervisor o ingeniero decide sobre ella, menú Ronda, Persona</translation>
-    </message>
-    <message>
         <source>the impeller in the pump is not known, the trimmed one would have {1} % of its diameter; find it with a shutoff test or enter it</source>
         <translation>el rodete de la bomba se desconoce, recortado tendría el {1} % de su diámetro; hállelo con una prueba a caudal nulo o introdúzcalo</translation>
     </message>
@@ -5516,10 +5544,6 @@
         <translation>Según las lecturas: dentro de la tolerancia; circuito desfavorable no demostrado</translation>
     </message>
     <message>
-        <source>Design flow on this system needs {1} % of the present speed {3w}: more than the pump gives as it runs (section {2})</source>
-        <translation>El caudal de diseño en este sistema necesita el {1} % de la velocidad actual {3w}: más de lo que la bomba da así (sección {2})</translation>
-    </message>
-    <message>
         <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
         <translation>Archivos guardados en el libro: {1}; siguen las imágenes.</translation>
     </message>
@@ -5544,20 +5568,8 @@
         <translation>No se sabe: {1} de {2} terminales leídos en esta ronda</translation>
     </message>
     <message>
-        <source>Options at design flow for the need of the index circuit, from the pump&apos;s curve</source>
-        <translation>Opciones a caudal de diseño para lo que necesita el circuito desfavorable, según la curva de la bomba</translation>
-    </message>
-    <message>
         <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
         <translation>Un {1} % de la velocidad actual {6w}, o un recorte, da {2} {3}: quita el sobrante {4w} (sección {5})</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}</source>
-        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la curva de la bomba da {2} {4}: sobrante {3} {4} {6w}</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
-        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la curva de la bomba da {2} {4}: sobrante {3} {4} {6w}. La decisión cuenta {7} {4} {8w}</translation>
     </message>
     <message>
         <source>Trim or slow</source>
@@ -5576,10 +5588,6 @@
         <translation>según las lecturas de la red la bomba da {1} de más al caudal de diseño, {2w}; baje su velocidad o haga recortar su rodete tras ajustar las válvulas, por una persona autorizada y dentro de los límites del fabricante y del reglamento local. El número de Decisión en Bomba es otro: según la curva de la bomba, a plena velocidad</translation>
     </message>
     <message>
-        <source>by the loop&apos;s readings {1} is wanted here now; turn until the meter shows the aim, whatever the scale says</source>
-        <translation>según las lecturas de la red, aquí hace falta ahora {1}; gire hasta que el medidor muestre la meta, diga lo que diga la escala</translation>
-    </message>
-    <message>
         <source>by the readings the last round is within tolerance</source>
         <translation>según las lecturas, la última ronda está dentro de la tolerancia</translation>
     </message>
@@ -5592,24 +5600,12 @@
         <translation>según las lecturas, la última ronda está {1w}; siga equilibrando, o dé el motivo de que quede así</translation>
     </message>
     <message>
-        <source>counted with the newest readings of the others; follow the word</source>
-        <translation>calculado con las últimas lecturas de las demás; siga la palabra</translation>
-    </message>
-    <message>
         <source>every round is accepted by a supervisor</source>
         <translation>cada ronda está aceptada por un supervisor</translation>
     </message>
     <message>
         <source>follow the word now; {1} is expected once all valves are set</source>
         <translation>siga ahora la palabra; se espera {1} cuando todas las válvulas estén ajustadas</translation>
-    </message>
-    <message>
-        <source>from reference {1}, last {2} % of design, read {3w}; read it again before a large turn</source>
-        <translation>según la referencia {1}, última {2} % del diseño, leída {3w}; léala de nuevo antes de girar mucho</translation>
-    </message>
-    <message>
-        <source>from the flows of {1} other branches, oldest reading {2w}; it holds while they are not turned</source>
-        <translation>según los caudales de otros {1} ramales, lectura más antigua {2w}; vale mientras no se giren</translation>
     </message>
     <message>
         <source>hold at {1} for now; the learned loop advises {2} with the others set, read it again then</source>
@@ -5620,24 +5616,12 @@
         <translation>mantenga {1} por ahora; se espera aquí el {2} % del objetivo con las demás ajustadas, gire entonces a {3}</translation>
     </message>
     <message>
-        <source>in proportion with the reference {1}, at {2} % of design; leave it</source>
-        <translation>en proporción con la referencia {1}, al {2} % del diseño; déjela</translation>
-    </message>
-    <message>
         <source>in round {1}, which is open, no valve may be turned; close it first</source>
         <translation>en la ronda {1}, abierta, no se gira ninguna válvula; ciérrela primero</translation>
     </message>
     <message>
-        <source>its share comes right once the others are set; leave it</source>
-        <translation>su cuota será correcta cuando las demás estén ajustadas; déjela</translation>
-    </message>
-    <message>
         <source>leave it at {1}; {2} % of target expected here with the others set</source>
         <translation>déjela en {1}; se espera aquí el {2} % del objetivo con las demás ajustadas</translation>
-    </message>
-    <message>
-        <source>matched to the reference {1}, at {2} % of design; turn by the word</source>
-        <translation>igualada a la referencia {1}, al {2} % del diseño; gire según la palabra</translation>
     </message>
     <message>
         <source>no pump or static lift is joined to this part, its nodes: {1}; join it to the loop or add its pump</source>
@@ -5668,10 +5652,6 @@
         <translation>puntos de la tabla de la válvula: {1}; dé al menos dos, el mayor es totalmente abierta</translation>
     </message>
     <message>
-        <source>points: {1}, circuits: {2}</source>
-        <translation>puntos: {1}, circuitos: {2}</translation>
-    </message>
-    <message>
         <source>proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on record</source>
         <translation>probado: cada válvula del camino desfavorable {1} totalmente abierta, y una en cada grupo; no consta válvula de impulsión</translation>
     </message>
@@ -5696,20 +5676,12 @@
         <translation>terminales de la ronda testigo que no se han releído: {1}; léalos</translation>
     </message>
     <message>
-        <source>the aim counts what the others will take once they are set; turn by the word</source>
-        <translation>la meta cuenta lo que tomarán las demás ya ajustadas; gire según la palabra</translation>
-    </message>
-    <message>
         <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; read it again</source>
         <translation>la lectura más antigua de la meta tiene {1w}, el límite es {2w}; léala de nuevo</translation>
     </message>
     <message>
         <source>this circuit shares its flow with others ({1}) and has no balancing device; put one on its return, or say why it is not balanced</source>
         <translation>este circuito comparte su caudal con otros ({1}) y no tiene dispositivo de equilibrado; ponga uno en su retorno o diga por qué no se equilibra</translation>
-    </message>
-    <message>
-        <source>{1} at the design flow of {2}, from the pump&apos;s curve</source>
-        <translation>{1} al caudal de diseño de {2}, según la curva de la bomba</translation>
     </message>
     <message>
         <source>{1} is held although its word is {2}; go back and turn it, or take the hold back with Ctrl+Z</source>
@@ -5722,22 +5694,6 @@
     <message>
         <source>{1} was turned to {2} but not read there; the record still says {3}, go back and read it</source>
         <translation>{1} se giró a {2} pero no se leyó allí; el registro aún dice {3}, vuelva y léala</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve, for comparison</source>
-        <translation>{1} {2w}, según la curva de la bomba, para comparar</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one</source>
-        <translation>{1} {2w}, según la curva de la bomba: la decisión cuenta esta</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one (section {3})</source>
-        <translation>{1} {2w}, según la curva de la bomba: la decisión cuenta esta (sección {3})</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, según la curva de la bomba: la decisión cuenta esta, el {3} % de la velocidad plena la elimina (sección {4})</translation>
     </message>
     <message>
         <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
@@ -5754,6 +5710,226 @@
     <message>
         <source>round {1} is {2w} and takes no further readings; record them in a new round</source>
         <translation>la ronda {1} está en el estado «{2w}» y no admite más lecturas; anótelas en una ronda nueva</translation>
+    </message>
+    <message>
+        <source>No speed or impeller is proposed: the gauges and the pump&apos;s curve contradict each other (section {1})</source>
+        <translation>No se propone velocidad ni rodete: los manómetros y la curva de la bomba se contradicen (sección {1})</translation>
+    </message>
+    <message>
+        <source>Options at design flow for the need of the index circuit, {1w}</source>
+        <translation>Opciones a caudal de diseño para lo que necesita el circuito desfavorable, {1w}</translation>
+    </message>
+    <message>
+        <source>Pressure behind each element against the fill pressure, in the direction of flow</source>
+        <translation>Presión tras cada elemento respecto al llenado, en sentido del flujo</translation>
+    </message>
+    <message>
+        <source>Pressure round the circuit against the fill pressure, pump on</source>
+        <translation>Presión en el circuito respecto al llenado, bomba en marcha</translation>
+    </message>
+    <message>
+        <source>Short by {4} of head: design flow on this system needs {1} % of the present speed {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
+        <translation>Faltan {4} de altura: el caudal de diseño en este sistema necesita el {1} % de la velocidad actual {3w}. Vea que el camino del circuito desfavorable esté abierto y los filtros limpios; un rodete o una bomba mayor lo decide el ingeniero (sección {2})</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}</source>
+        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4} {7w}: sobrante {3} {4} {6w}</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The decision counts {8} {4} {9w}</source>
+        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4} {7w}: sobrante {3} {4} {6w}. La decisión cuenta {8} {4} {9w}</translation>
+    </message>
+    <message>
+        <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
+        <translation>No se puede decidir si {1} es el punto desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {3}, más cerca de lo que distinguen estas lecturas ({4} %); léalos con un instrumento más fino o firme con el motivo</translation>
+    </message>
+    <message>
+        <source>Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; read it again with a finer meter</source>
+        <translation>No se puede decidir: la Δp {1} en {2} está bajo el mínimo legible de {3} por no más que su incertidumbre de {4}; léala con un instrumento más fino</translation>
+    </message>
+    <message>
+        <source>With the pump on the unit of {1} stands at {2} against the fill pressure, which is not known.</source>
+        <translation>Con la bomba en marcha la unidad de {1} está a {2} respecto a la presión de llenado, que no se conoce.</translation>
+    </message>
+    <message>
+        <source>advised {2} instead of {1}; turn it, then read</source>
+        <translation>se aconseja {2} en vez de {1}; gírela y luego lea</translation>
+    </message>
+    <message>
+        <source>against the fill pressure, {1} at the unit with the valve on the return, {2} on the supply</source>
+        <translation>respecto a la presión de llenado, {1} en la unidad con la válvula en el retorno, {2} en la impulsión</translation>
+    </message>
+    <message>
+        <source>against the fill pressure, {1} behind {2w}</source>
+        <translation>respecto a la presión de llenado, {1} detrás de {2w}</translation>
+    </message>
+    <message>
+        <source>at design flow the pump makes {1} of head and the index circuit needs {2}, {3} more; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
+        <translation>a caudal de diseño la bomba da {1} de altura y el circuito desfavorable necesita {2}, {3} más; vea que su camino esté abierto y sus filtros limpios, compruebe velocidad y rodete: un rodete o una bomba mayor lo decide el ingeniero</translation>
+    </message>
+    <message>
+        <source>at shutoff one gauge reads {1} % of the curve&apos;s head and at the duty another reads {2} %; which is right is not known, so no excess, trim or speed is proposed: read both taps again with one gauge, and check impeller, speed and direction of turn</source>
+        <translation>a caudal nulo un manómetro lee el {1} % de la altura de la curva y en el punto de trabajo otro lee el {2} %; no se sabe cuál es correcto, así que no se propone sobrante, recorte ni velocidad: leer de nuevo ambas tomas con un solo manómetro y comprobar rodete, velocidad y sentido de giro</translation>
+    </message>
+    <message>
+        <source>at shutoff the head is {1} % of the curve&apos;s and at the duty {2} %; the curve counts, as it holds where the loop runs: read the shutoff head again where that is allowed</source>
+        <translation>a caudal nulo la altura es el {1} % de la de la curva y en el punto de trabajo el {2} %; cuenta la curva, pues es correcta donde trabaja la red: lea de nuevo la altura a caudal nulo donde esté permitido</translation>
+    </message>
+    <message>
+        <source>at shutoff the head is {1} % of the curve&apos;s too, so the gauges are right; look for another impeller, wear, a wrong speed or air before the pump is changed</source>
+        <translation>también a caudal nulo la altura es el {1} % de la de la curva, así que los manómetros son correctos; busque otro rodete, desgaste, una velocidad errónea o aire antes de modificar la bomba</translation>
+    </message>
+    <message>
+        <source>at shutoff the same gauge reads {1} % of the curve&apos;s head and at the duty {2} %, so what differs comes with the flow; the duty counts, as it is what the terminals get: look for an open bypass, a strainer between the taps and a wrong valve table</source>
+        <translation>a caudal nulo el mismo manómetro lee el {1} % de la altura de la curva y en el punto de trabajo el {2} %, así que la diferencia viene con el caudal; cuenta el punto de trabajo, pues es lo que reciben los terminales: busque un bypass abierto, un filtro entre las tomas y una tabla de válvula errónea</translation>
+    </message>
+    <message>
+        <source>done again: {1}</source>
+        <translation>rehecho: {1}</translation>
+    </message>
+    <message>
+        <source>from reference {1}, last {2} % of design, read {3w}</source>
+        <translation>según la referencia {1}, última {2} % del diseño, leída {3w}</translation>
+    </message>
+    <message>
+        <source>from the flows of {1} other branches while these are not turned, oldest reading {2w}</source>
+        <translation>según los caudales de otros {1} ramales mientras no se giren, lectura más antigua {2w}</translation>
+    </message>
+    <message>
+        <source>from the learned loop, {1} is wanted here while the others stand as they do</source>
+        <translation>según la red aprendida aquí se quiere {1} mientras las demás sigan como están</translation>
+    </message>
+    <message>
+        <source>its valve is fully open and it takes {1} % of design, {2} on the index circuit {3} %: nearer than these readings tell ({4} %); read both again with a finer meter, or give the reason</source>
+        <translation>su válvula está totalmente abierta y toma el {1} % del diseño, {2} en el circuito desfavorable el {3} %: más cerca de lo que distinguen estas lecturas ({4} %); lea ambas con un instrumento más fino o dé el motivo</translation>
+    </message>
+    <message>
+        <source>leave it at its stop for now; {1} is expected once all valves are set</source>
+        <translation>déjela en el tope por ahora; se espera {1} cuando todas las válvulas estén ajustadas</translation>
+    </message>
+    <message>
+        <source>note removed, {1}</source>
+        <translation>nota quitada, {1}</translation>
+    </message>
+    <message>
+        <source>notes removed, {1}</source>
+        <translation>notas quitadas, {1}</translation>
+    </message>
+    <message>
+        <source>points: {1}, circuits: {2}, pumps: {3}</source>
+        <translation>puntos: {1}, circuitos: {2}, bombas: {3}</translation>
+    </message>
+    <message>
+        <source>reason before signing</source>
+        <translation>motivo antes de firmar</translation>
+    </message>
+    <message>
+        <source>reason before signing removed</source>
+        <translation>motivo antes de firmar quitado</translation>
+    </message>
+    <message>
+        <source>reason removed: {1}</source>
+        <translation>motivo quitado: {1}</translation>
+    </message>
+    <message>
+        <source>round {1} was accepted by {2}, who also read or sent it: {3}</source>
+        <translation>la ronda {1} la aceptó {2}, que también la leyó o envió: {3}</translation>
+    </message>
+    <message>
+        <source>round {1} was read by {2}, at least in part; somebody who read none of it decides on it, menu Round, Person: {3}</source>
+        <translation>la ronda {1} la leyó {2}, al menos en parte; decide sobre ella quien no leyó nada, menú Ronda, Persona: {3}</translation>
+    </message>
+    <message>
+        <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person: {3}</source>
+        <translation>la ronda {1} la envió {2}; otro supervisor o ingeniero decide sobre ella, menú Ronda, Persona: {3}</translation>
+    </message>
+    <message>
+        <source>rounds accepted by one who read or sent them: {1}; have somebody else accept them or give the reason</source>
+        <translation>rondas aceptadas por quien las leyó o envió: {1}; haga que otro las acepte o dé el motivo</translation>
+    </message>
+    <message>
+        <source>taken back: {1}</source>
+        <translation>deshecho: {1}</translation>
+    </message>
+    <message>
+        <source>test of {1}, {2w}: {3w} removed</source>
+        <translation>prueba de {1}, {2w}: {3w} quitado</translation>
+    </message>
+    <message>
+        <source>the gauges read {1} % of the head of the curve; below {2} or above {3} % a gauge is wrong or the curve is of another impeller, so no excess, trim or speed is proposed: read both taps again with one gauge, test at shutoff where that is allowed, and check impeller, speed and direction of turn</source>
+        <translation>los manómetros leen el {1} % de la altura de la curva; por debajo del {2} o por encima del {3} % falla un manómetro o la curva es de otro rodete, así que no se propone sobrante, recorte ni velocidad: leer de nuevo ambas tomas con un solo manómetro, probar a caudal nulo donde esté permitido y comprobar rodete, velocidad y sentido de giro</translation>
+    </message>
+    <message>
+        <source>the gauges read {2} % of the curve&apos;s head in round {1} and {4} % in round {3}; something changed or one was misread: read both taps again, and check speed, air and strainers</source>
+        <translation>los manómetros leen el {2} % de la altura de la curva en la ronda {1} y el {4} % en la ronda {3}; algo ha cambiado o una lectura es errónea: leer de nuevo ambas tomas y comprobar velocidad, aire y filtros</translation>
+    </message>
+    <message>
+        <source>the numbers here rest on the gauges of round {1}: the pump&apos;s curve counts with its head times {2} at every flow, so that it meets them</source>
+        <translation>los números de aquí se basan en los manómetros de la ronda {1}: la curva de la bomba cuenta con su altura por {2} a cada caudal, para pasar por la lectura</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} at design flow, the index circuit needs {2}, {4} more: all circuits end at {3} % of design; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
+        <translation>la bomba da {1} a caudal de diseño, el circuito desfavorable necesita {2}, {4} más: todos los circuitos acaban al {3} % del diseño; vea que su camino esté abierto y sus filtros limpios, compruebe velocidad y rodete: un rodete o una bomba mayor lo decide el ingeniero</translation>
+    </message>
+    <message>
+        <source>the word counts the newest readings of the others</source>
+        <translation>la palabra cuenta las lecturas más recientes de las demás</translation>
+    </message>
+    <message>
+        <source>the word counts what the others take once they are set</source>
+        <translation>la palabra cuenta lo que toman las demás una vez ajustadas</translation>
+    </message>
+    <message>
+        <source>the word matches it to the reference {1}, at {2} % of design</source>
+        <translation>la palabra la iguala a la referencia {1}, al {2} % del diseño</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}, {3w}</source>
+        <translation>{1} al caudal de diseño de {2}, {3w}</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}, {3w}; the curve as published gives {4} {5w}</source>
+        <translation>{1} al caudal de diseño de {2}, {3w}; la curva como está publicada da {4} {5w}</translation>
+    </message>
+    <message>
+        <source>{1} is above the range of instrument {2} and is left out of the learning; read it again, or give the reason</source>
+        <translation>{1} supera el rango del instrumento {2} y no entra en el aprendizaje; lea de nuevo o dé el motivo</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}, for comparison</source>
+        <translation>{1} {2w}, {3w}, para comparar</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the decision counts this one</source>
+        <translation>{1} {2w}, {3w}: la decisión cuenta esta</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
+        <translation>{1} {2w}, {3w}: la decisión cuenta esta (sección {4})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}, {3w}: la decisión cuenta esta, el {5} % de la velocidad plena la elimina (sección {4})</translation>
+    </message>
+    <message>
+        <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
+        <translation>{1} {4}, {2} % del caudal de diseño de {3} {4}; {5} en duda</translation>
+    </message>
+    <message>
+        <source>{1}, who also read or sent it: {2}</source>
+        <translation>{1}, que también la leyó o envió: {2}</translation>
+    </message>
+    <message>
+        <source>{1}, who also read or sent it; no reason given</source>
+        <translation>{1}, que también la leyó o envió; sin motivo</translation>
+    </message>
+    <message>
+        <source>{2} read or sent round {1} and is the only person of this job; write the reason why nobody else accepts it</source>
+        <translation>{2} leyó o envió la ronda {1} y es la única persona de esta obra; escriba el motivo por el que nadie más la acepta</translation>
+    </message>
+    <message>
+        <source>{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the place Job</source>
+        <translation>{2} leyó o envió la ronda {1}, y nadie más de esta obra es supervisor o ingeniero; añada a uno en el lugar Obra</translation>
     </message>
 </context>
 <context>
@@ -5869,6 +6045,14 @@
         <source>head from the pump&apos;s curve, no gauge read</source>
         <translation>altura según la curva de la bomba, ningún manómetro leído</translation>
     </message>
+    <message>
+        <source>curve as published</source>
+        <translation>curva publicada</translation>
+    </message>
+    <message>
+        <source>curve through the gauges</source>
+        <translation>curva por los manómetros</translation>
+    </message>
 </context>
 <context>
     <name>PumpPage</name>
@@ -5982,6 +6166,14 @@
     <message>
         <source>before the pump</source>
         <translation>antes de la bomba</translation>
+    </message>
+    <message>
+        <source>Pressure against fill, %1</source>
+        <translation>Presión respecto al llenado, %1</translation>
+    </message>
+    <message>
+        <source>With the pump on the unit of %1 stands at %2%3 %4 against the fill pressure, which is not known.</source>
+        <translation>Con la bomba en marcha la unidad de %1 está a %2%3 %4 respecto a la presión de llenado, que no se conoce.</translation>
     </message>
 </context>
 <context>
@@ -7436,6 +7628,22 @@
         <source>within tolerance</source>
         <translation>dentro de la tolerancia</translation>
     </message>
+    <message>
+        <source>by the curve through the gauges of round </source>
+        <translation>según la curva por los manómetros de la ronda </translation>
+    </message>
+    <message>
+        <source>from the pump&apos;s curve</source>
+        <translation>según la curva de la bomba</translation>
+    </message>
+    <message>
+        <source>from the pump&apos;s curve through the gauges of round </source>
+        <translation>según la curva de la bomba por los manómetros de la ronda </translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <translation>sin nombre</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7939,6 +8147,70 @@
         <source>Hold Here</source>
         <translation>Mantener aquí</translation>
     </message>
+    <message>
+        <source>no aim while it is read apart</source>
+        <translation>sin meta durante esta lectura</translation>
+    </message>
+    <message>
+        <source>no aim here</source>
+        <translation>aquí sin meta</translation>
+    </message>
+    <message>
+        <source>dp across %1 while it is shut</source>
+        <translation>Δp en %1 mientras está cerrada</translation>
+    </message>
+    <message>
+        <source>Shut %1 and read the dp across it. Enter stores it, then set the handle back to %2; Esc comes back without it.</source>
+        <translation>Cierre %1 y lea la Δp en ella. Intro la guarda, luego vuelva el mando a %2; Esc vuelve sin ella.</translation>
+    </message>
+    <message>
+        <source>shut for a moment</source>
+        <translation>cerrada un momento</translation>
+    </message>
+    <message>
+        <source>then back to %1</source>
+        <translation>luego de vuelta a %1</translation>
+    </message>
+    <message>
+        <source>valve shut</source>
+        <translation>válvula cerrada</translation>
+    </message>
+    <message>
+        <source>SHUT</source>
+        <translation>CERRADA</translation>
+    </message>
+    <message>
+        <source>dp at the reference %1, not at %2</source>
+        <translation>Δp en la referencia %1, no en %2</translation>
+    </message>
+    <message>
+        <source>Reference %1</source>
+        <translation>Referencia %1</translation>
+    </message>
+    <message>
+        <source>You read %1 now, not %2. Enter stores it and comes back to %2; Esc comes back without it.</source>
+        <translation>Ahora lee %1, no %2. Intro guarda y vuelve a %2; Esc vuelve sin lectura.</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>leave it there</source>
+        <translation>déjela ahí</translation>
+    </message>
+    <message>
+        <source>last at %1</source>
+        <translation>última en %1</translation>
+    </message>
+    <message>
+        <source>REFERENCE</source>
+        <translation>REFERENCIA</translation>
+    </message>
+    <message>
+        <source>only %1 available</source>
+        <translation>solo %1 disponibles</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -7995,10 +8267,6 @@
         <translation>Observación</translation>
     </message>
     <message>
-        <source>Final %1</source>
-        <translation>Final %1</translation>
-    </message>
-    <message>
         <source>leave it</source>
         <translation>dejarla</translation>
     </message>
@@ -8013,6 +8281,10 @@
     <message>
         <source>held</source>
         <translation>mantenida</translation>
+    </message>
+    <message>
+        <source>All set %1</source>
+        <translation>Todo ajustado %1</translation>
     </message>
 </context>
 <context>
@@ -8074,16 +8346,36 @@
         <translation>Cuotas confirmadas por una ronda</translation>
     </message>
     <message>
-        <source>Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.</source>
-        <translation>Probabilidad de que todas queden en ±%1 %: al menos %2 % según lectura, %3 % en realidad.</translation>
-    </message>
-    <message>
-        <source>Chance that all end within ±%1 %: %2 % as read, %3 % in truth.</source>
-        <translation>Probabilidad de que todas queden en ±%1 %: %2 % según lectura, %3 % en realidad.</translation>
-    </message>
-    <message>
         <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
         <translation>Bomba entonces, según las lecturas de la red: %1 al caudal de diseño, %2 necesarios</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>más del 99 %</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>menos del 1 %</translation>
+    </message>
+    <message>
+        <source>at least %1 %</source>
+        <translation>al menos %1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Once all are set as advised: chance that every share reads within ±%1 % of target: %2; that it truly is, with the errors of the valve tables: %3.</source>
+        <translation>Cuando todas estén ajustadas como se aconseja: probabilidad de que cada cuota se lea en ±%1 % del objetivo: %2; de que lo esté de verdad, con los errores de las tablas de válvula: %3.</translation>
+    </message>
+    <message>
+        <source>; short by %1 as it runs</source>
+        <translation>; así le faltan %1</translation>
+    </message>
+    <message>
+        <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
+        <translation>Orden de trabajo: primero el montante más por encima de su objetivo, en él la válvula más por encima, su propia válvula al final.</translation>
     </message>
 </context>
 <context>
@@ -8259,6 +8551,13 @@
     <message>
         <source>Read %1</source>
         <translation>Leer %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Round %1 can be closed; %n reading(s) do not fit the others.</source>
+        <translation>
+            <numerusform>La ronda %1 puede cerrarse; %n lectura no encaja con las demás.</numerusform>
+            <numerusform>La ronda %1 puede cerrarse; %n lecturas no encajan con las demás.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8995,10 +9294,6 @@
         <translation>enviada por</translation>
     </message>
     <message>
-        <source>decided by</source>
-        <translation>decidida por</translation>
-    </message>
-    <message>
         <source>reason: %1</source>
         <translation>motivo: %1</translation>
     </message>
@@ -9013,6 +9308,22 @@
     <message>
         <source>no person chosen: decisions name the account %1</source>
         <translation>ninguna persona elegida: las decisiones nombran la cuenta %1</translation>
+    </message>
+    <message>
+        <source>Change Person</source>
+        <translation>Cambiar persona</translation>
+    </message>
+    <message>
+        <source>Lists who may decide on this round</source>
+        <translation>Nombra quién puede decidir sobre esta ronda</translation>
+    </message>
+    <message>
+        <source>sent back by</source>
+        <translation>devuelta por</translation>
+    </message>
+    <message>
+        <source>accepted by</source>
+        <translation>aceptada por</translation>
     </message>
 </context>
 <context>
@@ -11887,6 +12198,10 @@ desde</translation>
         <comment>round, short</comment>
         <translation>R%1</translation>
     </message>
+    <message>
+        <source>What the grid has no room for</source>
+        <translation>Lo que no cabe en la tabla</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::VerifyDialog</name>
@@ -12214,6 +12529,14 @@ desde</translation>
     <message>
         <source>terminals read</source>
         <translation>terminales leídos</translation>
+    </message>
+    <message>
+        <source>Round %1: nothing read yet</source>
+        <translation>Ronda %1: aún sin lecturas</translation>
+    </message>
+    <message>
+        <source>%1, %2 doubtful in it</source>
+        <translation>%1, %2 en duda</translation>
     </message>
 </context>
 <context>

@@ -52,14 +52,6 @@
         <translation>Essais   %1</translation>
     </message>
     <message>
-        <source>Type the dp at this setting and press Enter.</source>
-        <translation>Tapez la Δp à ce réglage, puis Entrée.</translation>
-    </message>
-    <message>
-        <source>The valve stops at %1 before it reaches the aim; %2 expected there, aim %3.</source>
-        <translation>La vanne bute à %1 avant la visée&#xa0;; %2 attendu là, visée %3.</translation>
-    </message>
-    <message>
         <source>not read yet</source>
         <translation>pas encore mesuré</translation>
     </message>
@@ -104,10 +96,6 @@
         <translation>%1&#xa0;: %2. %3 mesuré au réglage %4&#xa0;; %5.</translation>
     </message>
     <message>
-        <source>advice</source>
-        <translation>conseil</translation>
-    </message>
-    <message>
         <source>two tries</source>
         <translation>deux essais</translation>
     </message>
@@ -136,18 +124,6 @@
         <translation>pas encore mesurée à %1&#xa0;: mesurez la vanne ici</translation>
     </message>
     <message>
-        <source>Within the band here: leave it, Ctrl+Enter goes to the next valve.</source>
-        <translation>Dans la bande ici&#xa0;: laissez-la, Ctrl+Entrée passe à la vanne suivante.</translation>
-    </message>
-    <message>
-        <source>Within the band here: leave it.</source>
-        <translation>Dans la bande ici&#xa0;: laissez-la.</translation>
-    </message>
-    <message>
-        <source>Within the band here: leave it. Its middle would be near %1.</source>
-        <translation>Dans la bande ici&#xa0;: laissez-la. Le milieu serait vers %1.</translation>
-    </message>
-    <message>
         <source>Counted in other ways the aim differs by %1 % of flow: %2.</source>
         <translation>Comptée autrement la visée diffère de %1&#xa0;% du débit&#xa0;: %2.</translation>
     </message>
@@ -156,24 +132,88 @@
         <translation>Fermée&#xa0;: %1 disponibles.</translation>
     </message>
     <message>
-        <source>Read it at one more setting: then the setting to aim at can be told.</source>
-        <translation>Mesurez-la à un autre réglage&#xa0;: le réglage visé pourra alors être donné.</translation>
-    </message>
-    <message>
-        <source>Try %1: about %2 expected there, aim %3 (%4).</source>
-        <translation>Essayez %1&#xa0;: environ %2 attendus là, visée %3 (%4).</translation>
-    </message>
-    <message>
-        <source>within the band, %1</source>
-        <translation>dans la bande, %1</translation>
-    </message>
-    <message>
         <source>at the lowest setting, still too much flow, %1</source>
         <translation>au réglage minimal, débit encore trop fort, %1</translation>
     </message>
     <message>
         <source>fully open, still too little flow, %1</source>
         <translation>ouverte en grand, débit encore trop faible, %1</translation>
+    </message>
+    <message>
+        <source>Leave it: it fits the aim here. Ctrl+Enter goes to the next valve.</source>
+        <translation>Laissez-la : elle convient à la visée ici. Ctrl+Entrée passe à la vanne suivante.</translation>
+    </message>
+    <message>
+        <source>Leave it: it fits the aim here.</source>
+        <translation>Laissez-la : elle convient à la visée ici.</translation>
+    </message>
+    <message>
+        <source>Leave it: it fits the aim here, and would be nearest to it at %1.</source>
+        <translation>Laissez-la : elle convient à la visée ici, et en serait la plus proche à %1.</translation>
+    </message>
+    <message>
+        <source>Open it to a setting that passes water, then read it there.</source>
+        <translation>Ouvrez-la à un réglage qui laisse passer l’eau, puis mesurez-la là.</translation>
+    </message>
+    <message>
+        <source>Open it first: the aim here, %1, is above the %2 available.</source>
+        <translation>Ouvrez-la d’abord : la visée ici, %1, dépasse les %2 disponibles.</translation>
+    </message>
+    <message>
+        <source>Read it here: aim %1 now, %2 once all valves are set.</source>
+        <translation>Mesurez-la ici : visée %1 maintenant, %2 une fois toutes les vannes réglées.</translation>
+    </message>
+    <message>
+        <source>Read it here: aim %1 now.</source>
+        <translation>Mesurez-la ici : visée %1 maintenant.</translation>
+    </message>
+    <message>
+        <source>Turn it to %1 (Ctrl+Shift+T) and read it: aim %2 now, %3 once all valves are set.</source>
+        <translation>Tournez-la à %1 (Ctrl+Maj+T) et mesurez-la : visée %2 maintenant, %3 une fois toutes les vannes réglées.</translation>
+    </message>
+    <message>
+        <source>Hold it here: the scale ends. Close the valve of its riser, or fit a smaller one.</source>
+        <translation>Tenez-la ici : l’échelle s’arrête. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
+    </message>
+    <message>
+        <source>Hold it here: it takes more as the others are closed.</source>
+        <translation>Tenez-la ici : elle prendra plus quand les autres seront fermées.</translation>
+    </message>
+    <message>
+        <source>Try %1, as advised: aim %2 now, %3 once all valves are set.</source>
+        <translation>Essayez %1, comme conseillé : visée %2 maintenant, %3 une fois toutes les vannes réglées.</translation>
+    </message>
+    <message>
+        <source>Even fully open at %1 it stays below the aim: %2 expected there, aim %3. Leave it open there as the reference, and close the others.</source>
+        <translation>Même ouverte en grand à %1 elle reste sous la visée : %2 attendus là, visée %3. Laissez-la ouverte là comme référence, et fermez les autres.</translation>
+    </message>
+    <message>
+        <source>Even at %1, where the scale ends, it takes too much: %2 expected there, aim %3. Close the valve of its riser, or fit a smaller one.</source>
+        <translation>Même à %1, où l’échelle s’arrête, elle prend trop : %2 attendus là, visée %3. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
+    </message>
+    <message>
+        <source>Open it to %1: the aim here, %2, is above the %3 available.</source>
+        <translation>Ouvrez-la à %1 : la visée ici, %2, dépasse les %3 disponibles.</translation>
+    </message>
+    <message>
+        <source>No mark is nearer to the aim than %1: turn by less than a mark, or hold it here.</source>
+        <translation>Aucun repère n’est plus près de la visée que %1 : tournez de moins d’un repère, ou tenez-la ici.</translation>
+    </message>
+    <message>
+        <source>Try %1: about %2 expected there now, aim %3 (%4).</source>
+        <translation>Essayez %1 : environ %2 attendus là maintenant, visée %3 (%4).</translation>
+    </message>
+    <message>
+        <source>A setting to try is named once it is read again.</source>
+        <translation>Un réglage à essayer est nommé une fois qu’elle est remesurée.</translation>
+    </message>
+    <message>
+        <source>Turn it by the word and read it: then the setting to aim at can be told.</source>
+        <translation>Tournez-la selon le mot et mesurez-la : le réglage visé pourra alors être donné.</translation>
+    </message>
+    <message>
+        <source>it fits: %1</source>
+        <translation>elle convient : %1</translation>
     </message>
 </context>
 <context>
@@ -2332,10 +2372,6 @@
         <translation>à</translation>
     </message>
     <message>
-        <source>at design flow the pump makes {1} of head and the index circuit needs {2}; there is nothing to take away, look for the lost head or for a larger impeller</source>
-        <translation>au débit nominal la pompe fournit {1} de hauteur et le circuit défavorisé demande {2}&#xa0;; il n’y a rien à retirer, cherchez la hauteur perdue ou une roue plus grande</translation>
-    </message>
-    <message>
         <source>at the new design flow the pump makes {1} at full speed and {2} are needed; a larger impeller or pump is needed, ask its maker</source>
         <translation>au nouveau débit nominal la pompe fournit {1} à pleine vitesse et il faut {2}&#xa0;; une roue ou une pompe plus grande est nécessaire, demandez à son fabricant</translation>
     </message>
@@ -3612,10 +3648,6 @@
         <translation>la pompe fournit {1} Pa à débit nul&#xa0;; cela doit dépasser 0, vérifiez la courbe</translation>
     </message>
     <message>
-        <source>the pump makes {1} at design flow, the index circuit needs {2}: all circuits end at {3} % of design; check speed, impeller and strainers before the pump is changed</source>
-        <translation>la pompe fournit {1} au débit nominal, le circuit défavorisé demande {2}&#xa0;: tous les circuits finissent à {3}&#xa0;% du nominal&#xa0;; vérifiez vitesse, roue et filtres avant de changer la pompe</translation>
-    </message>
-    <message>
         <source>the pump runs at {1} % of full speed, where it makes no excess head; it is reduced as asked, keep it so</source>
         <translation>la pompe tourne à {1}&#xa0;% de la pleine vitesse, sans hauteur excédentaire&#xa0;; elle est réduite comme demandé, gardez-la ainsi</translation>
     </message>
@@ -4852,10 +4884,6 @@
         <translation>passage {1} ouvert&#xa0;; voyez d’abord ceci&#xa0;: {2}</translation>
     </message>
     <message>
-        <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person</source>
-        <translation>le passage {1} a été envoyé par {2}&#xa0;; un autre responsable ou ingénieur en décide, menu Passage, Personne</translation>
-    </message>
-    <message>
         <source>the impeller in the pump is not known, the trimmed one would have {1} % of its diameter; find it with a shutoff test or enter it</source>
         <translation>la roue de la pompe est inconnue, rognée elle aurait {1}&#xa0;% de son diamètre&#xa0;; trouvez-la par un essai à débit nul ou saisissez-la</translation>
     </message>
@@ -5516,10 +5544,6 @@
         <translation>Selon les mesures&#xa0;: dans la tolérance&#xa0;; circuit défavorisé non prouvé</translation>
     </message>
     <message>
-        <source>Design flow on this system needs {1} % of the present speed {3w}: more than the pump gives as it runs (section {2})</source>
-        <translation>Le débit nominal sur ce réseau demande {1}&#xa0;% de la vitesse actuelle {3w}&#xa0;: plus que la pompe ne donne ainsi (section {2})</translation>
-    </message>
-    <message>
         <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
         <translation>Fichiers gardés dans le classeur&#xa0;: {1}&#xa0;; les images parmi eux suivent.</translation>
     </message>
@@ -5544,20 +5568,8 @@
         <translation>Non connu&#xa0;: {1} terminaux sur {2} mesurés à ce passage</translation>
     </message>
     <message>
-        <source>Options at design flow for the need of the index circuit, from the pump&apos;s curve</source>
-        <translation>Options au débit nominal pour le besoin du circuit défavorisé, d’après la courbe de la pompe</translation>
-    </message>
-    <message>
         <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
         <translation>{1}&#xa0;% de la vitesse actuelle {6w}, ou un rognage, donne {2} {3}&#xa0;: cela supprime l’excédent {4w} (section {5})</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la courbe de la pompe donne {2} {4}&#xa0;: excédent {3} {4} {6w}</translation>
-    </message>
-    <message>
-        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump&apos;s curve gives {2} {4}: excess {3} {4} {6w}. The decision counts {7} {4} {8w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la courbe de la pompe donne {2} {4}&#xa0;: excédent {3} {4} {6w}. La décision compte {7} {4} {8w}</translation>
     </message>
     <message>
         <source>Trim or slow</source>
@@ -5576,10 +5588,6 @@
         <translation>d’après les mesures de la boucle la pompe fait {1} de trop au débit nominal, {2w}&#xa0;; réduisez sa vitesse ou faites rogner sa roue une fois les vannes réglées, par une personne habilitée et dans les limites du constructeur et du règlement local. Le nombre de Décision dans Pompe est un autre&#xa0;: d’après la courbe de la pompe, à pleine vitesse</translation>
     </message>
     <message>
-        <source>by the loop&apos;s readings {1} is wanted here now; turn until the meter shows the aim, whatever the scale says</source>
-        <translation>d’après les mesures de la boucle il faut ici {1} maintenant&#xa0;; tournez jusqu’à ce que l’instrument montre la visée, quoi que dise l’échelle</translation>
-    </message>
-    <message>
         <source>by the readings the last round is within tolerance</source>
         <translation>selon les mesures, le dernier passage est dans la tolérance</translation>
     </message>
@@ -5592,24 +5600,12 @@
         <translation>selon les mesures, le dernier passage est {1w}&#xa0;; continuez l’équilibrage, ou dites pourquoi il reste ainsi</translation>
     </message>
     <message>
-        <source>counted with the newest readings of the others; follow the word</source>
-        <translation>compté avec les dernières mesures des autres&#xa0;; suivez le mot</translation>
-    </message>
-    <message>
         <source>every round is accepted by a supervisor</source>
         <translation>chaque passage est accepté par un responsable</translation>
     </message>
     <message>
         <source>follow the word now; {1} is expected once all valves are set</source>
         <translation>suivez le mot maintenant&#xa0;; {1} est attendu une fois toutes les vannes réglées</translation>
-    </message>
-    <message>
-        <source>from reference {1}, last {2} % of design, read {3w}; read it again before a large turn</source>
-        <translation>d’après la référence {1}, dernièrement {2}&#xa0;% du nominal, mesurée {3w}&#xa0;; remesurez-la avant de tourner beaucoup</translation>
-    </message>
-    <message>
-        <source>from the flows of {1} other branches, oldest reading {2w}; it holds while they are not turned</source>
-        <translation>d’après les débits de {1} autres branches, mesure la plus ancienne {2w}&#xa0;; valable tant qu’on ne les tourne pas</translation>
     </message>
     <message>
         <source>hold at {1} for now; the learned loop advises {2} with the others set, read it again then</source>
@@ -5620,24 +5616,12 @@
         <translation>tenez {1} pour l’instant&#xa0;; {2}&#xa0;% de la cible attendus ici, les autres réglées, tournez alors à {3}</translation>
     </message>
     <message>
-        <source>in proportion with the reference {1}, at {2} % of design; leave it</source>
-        <translation>en proportion avec la référence {1}, à {2}&#xa0;% du nominal&#xa0;; laissez-la</translation>
-    </message>
-    <message>
         <source>in round {1}, which is open, no valve may be turned; close it first</source>
         <translation>dans le passage {1}, ouvert, aucune vanne ne se tourne&#xa0;; closez-le d’abord</translation>
     </message>
     <message>
-        <source>its share comes right once the others are set; leave it</source>
-        <translation>sa part sera juste une fois les autres réglées&#xa0;; laissez-la</translation>
-    </message>
-    <message>
         <source>leave it at {1}; {2} % of target expected here with the others set</source>
         <translation>laissez-la à {1}&#xa0;; {2}&#xa0;% de la cible attendus ici, les autres réglées</translation>
-    </message>
-    <message>
-        <source>matched to the reference {1}, at {2} % of design; turn by the word</source>
-        <translation>accordée à la référence {1}, à {2}&#xa0;% du nominal&#xa0;; tournez selon le mot</translation>
     </message>
     <message>
         <source>no pump or static lift is joined to this part, its nodes: {1}; join it to the loop or add its pump</source>
@@ -5668,10 +5652,6 @@
         <translation>points de la table de la vanne&#xa0;: {1}&#xa0;; donnez-en au moins deux, le plus haut étant ouverte en grand</translation>
     </message>
     <message>
-        <source>points: {1}, circuits: {2}</source>
-        <translation>points&#xa0;: {1}, circuits&#xa0;: {2}</translation>
-    </message>
-    <message>
         <source>proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on record</source>
         <translation>prouvé&#xa0;: chaque vanne du chemin défavorisé {1} ouverte en grand, et une dans chaque groupe&#xa0;; aucune vanne de refoulement n’est enregistrée</translation>
     </message>
@@ -5696,20 +5676,12 @@
         <translation>terminaux du passage témoin non remesurés&#xa0;: {1}&#xa0;; mesurez-les</translation>
     </message>
     <message>
-        <source>the aim counts what the others will take once they are set; turn by the word</source>
-        <translation>la visée compte ce que les autres prendront une fois réglées&#xa0;; tournez selon le mot</translation>
-    </message>
-    <message>
         <source>the oldest reading the aim rests on is {1w} old, the limit is {2w}; read it again</source>
         <translation>la mesure la plus ancienne de la visée date de {1w}, la limite est {2w}&#xa0;; remesurez-la</translation>
     </message>
     <message>
         <source>this circuit shares its flow with others ({1}) and has no balancing device; put one on its return, or say why it is not balanced</source>
         <translation>ce circuit partage son débit avec d’autres ({1}) et n’a pas d’organe d’équilibrage&#xa0;; posez-en un à son retour, ou dites pourquoi il n’est pas équilibré</translation>
-    </message>
-    <message>
-        <source>{1} at the design flow of {2}, from the pump&apos;s curve</source>
-        <translation>{1} au débit nominal de {2}, d’après la courbe de la pompe</translation>
     </message>
     <message>
         <source>{1} is held although its word is {2}; go back and turn it, or take the hold back with Ctrl+Z</source>
@@ -5722,22 +5694,6 @@
     <message>
         <source>{1} was turned to {2} but not read there; the record still says {3}, go back and read it</source>
         <translation>{1} a été tournée à {2} mais pas mesurée là&#xa0;; l’enregistrement dit encore {3}, revenez la mesurer</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve, for comparison</source>
-        <translation>{1} {2w}, d’après la courbe de la pompe, pour comparaison</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one</source>
-        <translation>{1} {2w}, d’après la courbe de la pompe&#xa0;: la décision compte celle-ci</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one (section {3})</source>
-        <translation>{1} {2w}, d’après la courbe de la pompe&#xa0;: la décision compte celle-ci (section {3})</translation>
-    </message>
-    <message>
-        <source>{1} {2w}, from the pump&apos;s curve: the decision counts this one, speed {3} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, d’après la courbe de la pompe&#xa0;: la décision compte celle-ci, {3}&#xa0;% de la pleine vitesse la supprime (section {4})</translation>
     </message>
     <message>
         <source>{1} {2} at {3} {4} in round {5}; {6} % of design flow, {7w}</source>
@@ -5754,6 +5710,226 @@
     <message>
         <source>round {1} is {2w} and takes no further readings; record them in a new round</source>
         <translation>le passage {1} est {2w} et n’admet plus de mesures&#xa0;; notez-les dans un nouveau passage</translation>
+    </message>
+    <message>
+        <source>No speed or impeller is proposed: the gauges and the pump&apos;s curve contradict each other (section {1})</source>
+        <translation>Ni vitesse ni roue n’est proposée : les manomètres et la courbe de la pompe se contredisent (section {1})</translation>
+    </message>
+    <message>
+        <source>Options at design flow for the need of the index circuit, {1w}</source>
+        <translation>Options au débit nominal pour le besoin du circuit défavorisé, {1w}</translation>
+    </message>
+    <message>
+        <source>Pressure behind each element against the fill pressure, in the direction of flow</source>
+        <translation>Pression après chaque élément par rapport au remplissage, dans le sens du flux</translation>
+    </message>
+    <message>
+        <source>Pressure round the circuit against the fill pressure, pump on</source>
+        <translation>Pression le long du circuit par rapport au remplissage, pompe en marche</translation>
+    </message>
+    <message>
+        <source>Short by {4} of head: design flow on this system needs {1} % of the present speed {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
+        <translation>Il manque {4} de hauteur : le débit nominal sur ce réseau demande {1} % de la vitesse actuelle {3w}. Voyez si le chemin du circuit défavorisé est ouvert et les filtres propres ; une roue ou une pompe plus grande relève de l’ingénieur (section {2})</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}</source>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w} : excédent {3} {4} {6w}</translation>
+    </message>
+    <message>
+        <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The decision counts {8} {4} {9w}</source>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w} : excédent {3} {4} {6w}. La décision compte {8} {4} {9w}</translation>
+    </message>
+    <message>
+        <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
+        <translation>Indécidable si {1} est le point défavorisé : il prend {2} % du nominal, ouverts en grand aussi avec moins : {3}, plus proches que ces mesures ne distinguent ({4} %) ; relisez-les avec un instrument plus fin, ou signez avec le motif</translation>
+    </message>
+    <message>
+        <source>Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; read it again with a finer meter</source>
+        <translation>Indécidable : Δp {1} à {2} est sous le minimum lisible de {3} d’au plus son incertitude de {4} ; relisez-la avec un instrument plus fin</translation>
+    </message>
+    <message>
+        <source>With the pump on the unit of {1} stands at {2} against the fill pressure, which is not known.</source>
+        <translation>Pompe en marche, l’unité de {1} est à {2} par rapport à la pression de remplissage, qui n’est pas connue.</translation>
+    </message>
+    <message>
+        <source>advised {2} instead of {1}; turn it, then read</source>
+        <translation>conseillé {2} au lieu de {1} ; tournez, puis mesurez</translation>
+    </message>
+    <message>
+        <source>against the fill pressure, {1} at the unit with the valve on the return, {2} on the supply</source>
+        <translation>par rapport à la pression de remplissage, {1} à l’unité, vanne au retour, {2} à l’aller</translation>
+    </message>
+    <message>
+        <source>against the fill pressure, {1} behind {2w}</source>
+        <translation>par rapport à la pression de remplissage, {1} après {2w}</translation>
+    </message>
+    <message>
+        <source>at design flow the pump makes {1} of head and the index circuit needs {2}, {3} more; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
+        <translation>au débit nominal la pompe fournit {1} de hauteur et le circuit défavorisé demande {2}, soit {3} de plus ; voyez si son chemin est ouvert et ses filtres propres, vérifiez vitesse et roue : une roue ou une pompe plus grande relève de l’ingénieur</translation>
+    </message>
+    <message>
+        <source>at shutoff one gauge reads {1} % of the curve&apos;s head and at the duty another reads {2} %; which is right is not known, so no excess, trim or speed is proposed: read both taps again with one gauge, and check impeller, speed and direction of turn</source>
+        <translation>à débit nul un manomètre indique {1} % de la hauteur de la courbe et au point de fonctionnement un autre indique {2} % ; lequel est juste n’est pas connu, donc ni excédent, ni rognage, ni vitesse ne sont proposés : relire les deux prises avec un seul manomètre, et vérifier roue, vitesse et sens de rotation</translation>
+    </message>
+    <message>
+        <source>at shutoff the head is {1} % of the curve&apos;s and at the duty {2} %; the curve counts, as it holds where the loop runs: read the shutoff head again where that is allowed</source>
+        <translation>à débit nul la hauteur est {1} % de celle de la courbe et au point de fonctionnement {2} % ; la courbe compte, car elle est juste là où la boucle marche : relisez la hauteur à débit nul là où c’est permis</translation>
+    </message>
+    <message>
+        <source>at shutoff the head is {1} % of the curve&apos;s too, so the gauges are right; look for another impeller, wear, a wrong speed or air before the pump is changed</source>
+        <translation>à débit nul aussi la hauteur est {1} % de celle de la courbe, les manomètres sont donc justes ; cherchez une autre roue, de l’usure, une mauvaise vitesse ou de l’air avant de modifier la pompe</translation>
+    </message>
+    <message>
+        <source>at shutoff the same gauge reads {1} % of the curve&apos;s head and at the duty {2} %, so what differs comes with the flow; the duty counts, as it is what the terminals get: look for an open bypass, a strainer between the taps and a wrong valve table</source>
+        <translation>à débit nul le même manomètre indique {1} % de la hauteur de la courbe et au point de fonctionnement {2} %, l’écart vient donc avec le débit ; le point de fonctionnement compte, car c’est ce que reçoivent les terminaux : cherchez un bypass ouvert, un filtre entre les prises et une mauvaise table de vanne</translation>
+    </message>
+    <message>
+        <source>done again: {1}</source>
+        <translation>refait : {1}</translation>
+    </message>
+    <message>
+        <source>from reference {1}, last {2} % of design, read {3w}</source>
+        <translation>d’après la référence {1}, dernièrement {2} % du nominal, mesurée {3w}</translation>
+    </message>
+    <message>
+        <source>from the flows of {1} other branches while these are not turned, oldest reading {2w}</source>
+        <translation>d’après les débits de {1} autres branches tant qu’on ne les tourne pas, mesure la plus ancienne {2w}</translation>
+    </message>
+    <message>
+        <source>from the learned loop, {1} is wanted here while the others stand as they do</source>
+        <translation>d’après la boucle apprise il faut ici {1} tant que les autres restent ainsi</translation>
+    </message>
+    <message>
+        <source>its valve is fully open and it takes {1} % of design, {2} on the index circuit {3} %: nearer than these readings tell ({4} %); read both again with a finer meter, or give the reason</source>
+        <translation>sa vanne est ouverte en grand et elle prend {1} % du nominal, {2} sur le circuit défavorisé {3} % : plus proche que ces mesures ne distinguent ({4} %) ; relisez les deux avec un instrument plus fin, ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>leave it at its stop for now; {1} is expected once all valves are set</source>
+        <translation>laissez-la en butée pour l’instant ; {1} est attendu une fois toutes les vannes réglées</translation>
+    </message>
+    <message>
+        <source>note removed, {1}</source>
+        <translation>note retirée, {1}</translation>
+    </message>
+    <message>
+        <source>notes removed, {1}</source>
+        <translation>notes retirées, {1}</translation>
+    </message>
+    <message>
+        <source>points: {1}, circuits: {2}, pumps: {3}</source>
+        <translation>points : {1}, circuits : {2}, pompes : {3}</translation>
+    </message>
+    <message>
+        <source>reason before signing</source>
+        <translation>motif avant signature</translation>
+    </message>
+    <message>
+        <source>reason before signing removed</source>
+        <translation>motif avant signature retiré</translation>
+    </message>
+    <message>
+        <source>reason removed: {1}</source>
+        <translation>motif retiré : {1}</translation>
+    </message>
+    <message>
+        <source>round {1} was accepted by {2}, who also read or sent it: {3}</source>
+        <translation>le passage {1} a été accepté par {2}, qui l’a aussi mesuré ou envoyé : {3}</translation>
+    </message>
+    <message>
+        <source>round {1} was read by {2}, at least in part; somebody who read none of it decides on it, menu Round, Person: {3}</source>
+        <translation>le passage {1} a été mesuré par {2}, au moins en partie ; quelqu’un qui n’en a rien mesuré en décide, menu Passage, Personne : {3}</translation>
+    </message>
+    <message>
+        <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person: {3}</source>
+        <translation>le passage {1} a été envoyé par {2} ; un autre responsable ou ingénieur en décide, menu Passage, Personne : {3}</translation>
+    </message>
+    <message>
+        <source>rounds accepted by one who read or sent them: {1}; have somebody else accept them or give the reason</source>
+        <translation>passages acceptés par qui les a mesurés ou envoyés : {1} ; faites-les accepter par quelqu’un d’autre ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>taken back: {1}</source>
+        <translation>annulé : {1}</translation>
+    </message>
+    <message>
+        <source>test of {1}, {2w}: {3w} removed</source>
+        <translation>essai de {1}, {2w} : {3w} retiré</translation>
+    </message>
+    <message>
+        <source>the gauges read {1} % of the head of the curve; below {2} or above {3} % a gauge is wrong or the curve is of another impeller, so no excess, trim or speed is proposed: read both taps again with one gauge, test at shutoff where that is allowed, and check impeller, speed and direction of turn</source>
+        <translation>les manomètres indiquent {1} % de la hauteur de la courbe ; sous {2} ou au-dessus de {3} % un manomètre est faux ou la courbe est celle d’une autre roue, donc ni excédent, ni rognage, ni vitesse ne sont proposés : relire les deux prises avec un seul manomètre, essayer à débit nul là où c’est permis, et vérifier roue, vitesse et sens de rotation</translation>
+    </message>
+    <message>
+        <source>the gauges read {2} % of the curve&apos;s head in round {1} and {4} % in round {3}; something changed or one was misread: read both taps again, and check speed, air and strainers</source>
+        <translation>les manomètres indiquent {2} % de la hauteur de la courbe au passage {1} et {4} % au passage {3} ; quelque chose a changé ou l’une des mesures est fausse : relire les deux prises, et vérifier vitesse, air et filtres</translation>
+    </message>
+    <message>
+        <source>the numbers here rest on the gauges of round {1}: the pump&apos;s curve counts with its head times {2} at every flow, so that it meets them</source>
+        <translation>les nombres ici reposent sur les manomètres du passage {1} : la courbe de la pompe compte avec sa hauteur fois {2} à chaque débit, afin de passer par la mesure</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} at design flow, the index circuit needs {2}, {4} more: all circuits end at {3} % of design; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
+        <translation>la pompe fournit {1} au débit nominal, le circuit défavorisé demande {2}, soit {4} de plus : tous les circuits finissent à {3} % du nominal ; voyez si son chemin est ouvert et ses filtres propres, vérifiez vitesse et roue : une roue ou une pompe plus grande relève de l’ingénieur</translation>
+    </message>
+    <message>
+        <source>the word counts the newest readings of the others</source>
+        <translation>le mot compte les mesures les plus récentes des autres</translation>
+    </message>
+    <message>
+        <source>the word counts what the others take once they are set</source>
+        <translation>le mot compte ce que les autres prennent une fois réglées</translation>
+    </message>
+    <message>
+        <source>the word matches it to the reference {1}, at {2} % of design</source>
+        <translation>le mot la règle sur la référence {1}, à {2} % du nominal</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}, {3w}</source>
+        <translation>{1} au débit nominal de {2}, {3w}</translation>
+    </message>
+    <message>
+        <source>{1} at the design flow of {2}, {3w}; the curve as published gives {4} {5w}</source>
+        <translation>{1} au débit nominal de {2}, {3w} ; la courbe telle que publiée donne {4} {5w}</translation>
+    </message>
+    <message>
+        <source>{1} is above the range of instrument {2} and is left out of the learning; read it again, or give the reason</source>
+        <translation>{1} dépasse l’étendue de l’instrument {2} et est écarté de l’apprentissage ; relisez, ou donnez le motif</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}, for comparison</source>
+        <translation>{1} {2w}, {3w}, pour comparaison</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the decision counts this one</source>
+        <translation>{1} {2w}, {3w} : la décision compte celle-ci</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
+        <translation>{1} {2w}, {3w} : la décision compte celle-ci (section {4})</translation>
+    </message>
+    <message>
+        <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
+        <translation>{1} {2w}, {3w} : la décision compte celle-ci, {5} % de la pleine vitesse la supprime (section {4})</translation>
+    </message>
+    <message>
+        <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
+        <translation>{1} {4}, {2} % du débit nominal de {3} {4} ; dont {5} mesure(s) douteuse(s)</translation>
+    </message>
+    <message>
+        <source>{1}, who also read or sent it: {2}</source>
+        <translation>{1}, qui l’a aussi mesuré ou envoyé : {2}</translation>
+    </message>
+    <message>
+        <source>{1}, who also read or sent it; no reason given</source>
+        <translation>{1}, qui l’a aussi mesuré ou envoyé ; aucun motif donné</translation>
+    </message>
+    <message>
+        <source>{2} read or sent round {1} and is the only person of this job; write the reason why nobody else accepts it</source>
+        <translation>{2} a mesuré ou envoyé le passage {1} et est la seule personne de ce chantier ; écrivez le motif pour lequel personne d’autre ne l’accepte</translation>
+    </message>
+    <message>
+        <source>{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the place Job</source>
+        <translation>{2} a mesuré ou envoyé le passage {1}, et personne d’autre de ce chantier n’est responsable ou ingénieur ; ajoutez-en un dans l’espace Chantier</translation>
     </message>
 </context>
 <context>
@@ -5869,6 +6045,14 @@
         <source>head from the pump&apos;s curve, no gauge read</source>
         <translation>hauteur d’après la courbe de pompe, aucun manomètre lu</translation>
     </message>
+    <message>
+        <source>curve as published</source>
+        <translation>courbe publiée</translation>
+    </message>
+    <message>
+        <source>curve through the gauges</source>
+        <translation>courbe par les manomètres</translation>
+    </message>
 </context>
 <context>
     <name>PumpPage</name>
@@ -5982,6 +6166,14 @@
     <message>
         <source>before the pump</source>
         <translation>avant la pompe</translation>
+    </message>
+    <message>
+        <source>Pressure against fill, %1</source>
+        <translation>Pression par rapport au remplissage, %1</translation>
+    </message>
+    <message>
+        <source>With the pump on the unit of %1 stands at %2%3 %4 against the fill pressure, which is not known.</source>
+        <translation>Pompe en marche, l’unité de %1 est à %2%3 %4 par rapport à la pression de remplissage, qui n’est pas connue.</translation>
     </message>
 </context>
 <context>
@@ -7436,6 +7628,22 @@
         <source>within tolerance</source>
         <translation>dans la tolérance</translation>
     </message>
+    <message>
+        <source>by the curve through the gauges of round </source>
+        <translation>d’après la courbe par les manomètres du passage </translation>
+    </message>
+    <message>
+        <source>from the pump&apos;s curve</source>
+        <translation>d’après la courbe de la pompe</translation>
+    </message>
+    <message>
+        <source>from the pump&apos;s curve through the gauges of round </source>
+        <translation>d’après la courbe de la pompe par les manomètres du passage </translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <translation>sans nom</translation>
+    </message>
 </context>
 <context>
     <name>ValveChart</name>
@@ -7939,6 +8147,70 @@
         <source>Hold Here</source>
         <translation>Tenir ici</translation>
     </message>
+    <message>
+        <source>no aim while it is read apart</source>
+        <translation>pas de visée pendant cette mesure</translation>
+    </message>
+    <message>
+        <source>no aim here</source>
+        <translation>pas de visée ici</translation>
+    </message>
+    <message>
+        <source>dp across %1 while it is shut</source>
+        <translation>Δp sur %1 tant qu’elle est fermée</translation>
+    </message>
+    <message>
+        <source>Shut %1 and read the dp across it. Enter stores it, then set the handle back to %2; Esc comes back without it.</source>
+        <translation>Fermez %1 et mesurez la Δp. Entrée l’enregistre, puis remettez la poignée à %2 ; Échap revient sans elle.</translation>
+    </message>
+    <message>
+        <source>shut for a moment</source>
+        <translation>fermée un instant</translation>
+    </message>
+    <message>
+        <source>then back to %1</source>
+        <translation>puis retour à %1</translation>
+    </message>
+    <message>
+        <source>valve shut</source>
+        <translation>vanne fermée</translation>
+    </message>
+    <message>
+        <source>SHUT</source>
+        <translation>FERMÉE</translation>
+    </message>
+    <message>
+        <source>dp at the reference %1, not at %2</source>
+        <translation>Δp à la référence %1, non à %2</translation>
+    </message>
+    <message>
+        <source>Reference %1</source>
+        <translation>Référence %1</translation>
+    </message>
+    <message>
+        <source>You read %1 now, not %2. Enter stores it and comes back to %2; Esc comes back without it.</source>
+        <translation>Vous mesurez %1 maintenant, non %2. Entrée l’enregistre et revient à %2 ; Échap revient sans mesure.</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>à %1</translation>
+    </message>
+    <message>
+        <source>leave it there</source>
+        <translation>laissez-la là</translation>
+    </message>
+    <message>
+        <source>last at %1</source>
+        <translation>dernière à %1</translation>
+    </message>
+    <message>
+        <source>REFERENCE</source>
+        <translation>RÉFÉRENCE</translation>
+    </message>
+    <message>
+        <source>only %1 available</source>
+        <translation>seulement %1 disponibles</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::AdviceModel</name>
@@ -7995,10 +8267,6 @@
         <translation>Remarque</translation>
     </message>
     <message>
-        <source>Final %1</source>
-        <translation>Final %1</translation>
-    </message>
-    <message>
         <source>leave it</source>
         <translation>laisser</translation>
     </message>
@@ -8013,6 +8281,10 @@
     <message>
         <source>held</source>
         <translation>tenue</translation>
+    </message>
+    <message>
+        <source>All set %1</source>
+        <translation>Tout réglé %1</translation>
     </message>
 </context>
 <context>
@@ -8074,16 +8346,36 @@
         <translation>Parts confirmées par un passage</translation>
     </message>
     <message>
-        <source>Chance that all end within ±%1 %: at least %2 % as read, %3 % in truth.</source>
-        <translation>Probabilité que toutes soient à ±%1&#xa0;%&#xa0;: au moins %2&#xa0;% selon la mesure, %3&#xa0;% en réalité.</translation>
-    </message>
-    <message>
-        <source>Chance that all end within ±%1 %: %2 % as read, %3 % in truth.</source>
-        <translation>Probabilité que toutes soient à ±%1&#xa0;%&#xa0;: %2&#xa0;% selon la mesure, %3&#xa0;% en réalité.</translation>
-    </message>
-    <message>
         <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
         <translation>Pompe alors, d’après les mesures de la boucle&#xa0;: %1 au débit nominal, %2 nécessaires</translation>
+    </message>
+    <message>
+        <source>over 99 %</source>
+        <translation>plus de 99 %</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>moins de 1 %</translation>
+    </message>
+    <message>
+        <source>at least %1 %</source>
+        <translation>au moins %1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Once all are set as advised: chance that every share reads within ±%1 % of target: %2; that it truly is, with the errors of the valve tables: %3.</source>
+        <translation>Une fois toutes réglées comme conseillé : probabilité que chaque part soit mesurée à ±%1 % de la cible : %2 ; qu’elle le soit vraiment, avec les erreurs des tables de vanne : %3.</translation>
+    </message>
+    <message>
+        <source>; short by %1 as it runs</source>
+        <translation> ; il manque %1 ainsi</translation>
+    </message>
+    <message>
+        <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
+        <translation>Ordre de travail : d’abord la colonne la plus au-dessus de sa cible, dans celle-ci la vanne la plus au-dessus, sa propre vanne en dernier.</translation>
     </message>
 </context>
 <context>
@@ -8259,6 +8551,13 @@
     <message>
         <source>Read %1</source>
         <translation>Mesurer %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Round %1 can be closed; %n reading(s) do not fit the others.</source>
+        <translation>
+            <numerusform>Le passage %1 peut être clos ; %n mesure ne s’accorde pas avec les autres.</numerusform>
+            <numerusform>Le passage %1 peut être clos ; %n mesures ne s’accordent pas avec les autres.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8995,10 +9294,6 @@
         <translation>envoyé par</translation>
     </message>
     <message>
-        <source>decided by</source>
-        <translation>décidé par</translation>
-    </message>
-    <message>
         <source>reason: %1</source>
         <translation>motif&#xa0;: %1</translation>
     </message>
@@ -9013,6 +9308,22 @@
     <message>
         <source>no person chosen: decisions name the account %1</source>
         <translation>aucune personne choisie&#xa0;: les décisions nomment le compte %1</translation>
+    </message>
+    <message>
+        <source>Change Person</source>
+        <translation>Changer de personne</translation>
+    </message>
+    <message>
+        <source>Lists who may decide on this round</source>
+        <translation>Nomme qui peut décider de ce passage</translation>
+    </message>
+    <message>
+        <source>sent back by</source>
+        <translation>renvoyé par</translation>
+    </message>
+    <message>
+        <source>accepted by</source>
+        <translation>accepté par</translation>
     </message>
 </context>
 <context>
@@ -11887,6 +12198,10 @@ dès</translation>
         <comment>round, short</comment>
         <translation>P%1</translation>
     </message>
+    <message>
+        <source>What the grid has no room for</source>
+        <translation>Ce qui ne tient pas dans la grille</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::VerifyDialog</name>
@@ -12214,6 +12529,14 @@ dès</translation>
     <message>
         <source>terminals read</source>
         <translation>terminaux mesurés</translation>
+    </message>
+    <message>
+        <source>Round %1: nothing read yet</source>
+        <translation>Passage %1 : rien de mesuré encore</translation>
+    </message>
+    <message>
+        <source>%1, %2 doubtful in it</source>
+        <translation>%1, dont %2 en doute</translation>
     </message>
 </context>
 <context>
