@@ -1,6 +1,7 @@
 #include "ui/widgets/place_area.h"
 
 #include <QApplication>
+#include <QPointer>
 #include <algorithm>
 
 #include "ui/widgets/laid_out_later.h"
@@ -8,17 +9,35 @@
 namespace ww::ui {
 namespace {
 
+constexpr const char* kSeenWith = "seen_with";
+
+/// The part of an area that a control takes, with the words that are seen together with it where the area has
+/// room for both.
+QRect partOf(const QScrollArea& area, const QWidget& control) {
+    const auto placed = [&area](const QWidget& widget) {
+        return QRect(widget.mapTo(area.widget(), QPoint(0, 0)), widget.size());
+    };
+    const auto words = control.property(kSeenWith).value<QPointer<QWidget>>();
+    if (words != nullptr && area.widget()->isAncestorOf(words)) {
+        const QRect both = placed(control) | placed(*words);
+        if (both.height() <= area.viewport()->height()) {
+            return both;
+        }
+    }
+    return placed(control);
+}
+
 /// Scrolls an area until what has the keys is in sight; of what is higher than the area its beginning.
-void showIn(QScrollArea& area, QWidget& widget) {
+void showIn(QScrollArea& area, const QWidget& widget) {
     constexpr int kMargin = 12;
-    const int spare = area.viewport()->height() - widget.height();
+    const QRect part = partOf(area, widget);
+    const int spare = area.viewport()->height() - part.height();
     if (spare >= 0) {
         // ensureWidgetVisible() is content with the place of the cursor in a field.
-        const QPoint center = widget.mapTo(area.widget(), widget.rect().center());
-        area.ensureVisible(center.x(), center.y(), 0, widget.height() / 2 + 1 + std::min(kMargin, spare / 2));
+        area.ensureVisible(part.center().x(), part.center().y(), 0,
+                           part.height() / 2 + 1 + std::min(kMargin, spare / 2));
     } else {
-        const QPoint top = widget.mapTo(area.widget(), QPoint(0, 0));
-        area.ensureVisible(top.x(), top.y(), 0, kMargin);
+        area.ensureVisible(part.left(), part.top(), 0, kMargin);
     }
 }
 
@@ -40,6 +59,10 @@ PlaceArea::PlaceArea(QWidget* parent) : PatientArea(parent) {
             }
         }
     });
+}
+
+void seeTogether(QWidget& control, QWidget& words) {
+    control.setProperty(kSeenWith, QVariant::fromValue(QPointer<QWidget>(&words)));
 }
 
 void PlaceArea::take(QWidget* place) {

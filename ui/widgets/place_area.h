@@ -18,4 +18,7 @@ class PlaceArea : public PatientArea {
     QSize minimumSizeHint() const override { return {240, 120}; }
 };
 
+/// Where both have room, `words` are in sight with the control that has the keys.
+void seeTogether(QWidget& control, QWidget& words);
+
 }  // namespace ww::ui

@@ -160,6 +160,24 @@ TEST(LargeTargets, cardAndPadStandBesideOneAnotherInTheSmallestWindow) {
     EXPECT_TRUE(faults.isEmpty()) << faults.join('\n').toStdString();
 }
 
+// A value typed for another valve than the one at hand is stored there: what the field belongs to is seen.
+TEST(LargeTargets, theTagOfTheValveIsSeenWithItsFields) {
+    DeskWindow desk(support::WalkJobOptions{}, false);
+    desk.window.commands().largeTargets->trigger();
+    resizeTo(desk, kCard);
+    desk.window.commands().newRound->trigger();
+    QTest::qWait(30);
+    desk.key(Qt::Key_Return);
+    ASSERT_NE(desk.bridge().openRoundOrNull(), nullptr);
+    const auto* tag = support::named<QLabel>(*desk.window.walk()->card(), "Tag");
+    ASSERT_NE(tag, nullptr);
+    for (const int key : {Qt::Key_Return, Qt::Key_Tab, Qt::Key_Return}) {
+        QTest::qWait(30);
+        EXPECT_EQ(tag->visibleRegion().boundingRect(), tag->rect()) << tag->text().toStdString();
+        desk.key(key);
+    }
+}
+
 TEST(LargeTargets, aWholeRoundIsReadOnThePadAlone) {
     for (const QSize size : {kLaptop, kCard}) {
         DeskWindow desk;

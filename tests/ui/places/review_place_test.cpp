@@ -361,6 +361,11 @@ TEST(ReviewPlace, countsTheOpenRoundAsWalkDoes) {
 
 TEST(ReviewPlace, theRoundsOfALargeJobAreJudgedBetweenTheEventsOfTheScreen) {
     DeskWindow desk({.terminals = 900, .adjustingRounds = 5}, false);
+    desk.window.showPlace(MainWindow::Job);
+    // What was judged for the walk rests on the design.
+    project::Branch branch = *desk.project().branchTagged("B-01");
+    branch.designFlow = desk.project().branchTagged("B-02")->designFlow;
+    ASSERT_TRUE(desk.bridge().apply({"design", {branch}, {}, true}).ok());
     desk.window.showPlace(MainWindow::Review);
     // Opened anew with the rounds in sight, which no other place has asked for.
     ASSERT_TRUE(desk.bridge().open(desk.bridge().file()));

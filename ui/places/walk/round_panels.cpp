@@ -12,6 +12,7 @@
 #include "ui/widgets/hinted_field.h"
 #include "ui/widgets/panel_title.h"
 #include "ui/widgets/patient_area.h"
+#include "ui/widgets/place_area.h"
 
 namespace ww::ui {
 namespace {
@@ -282,6 +283,9 @@ void CloseRoundPanel::addItem(const balancing::Finding& item, QWidget* page, QVB
     read->setAccessibleName(tr("Read %1").arg(tag));
     read->setEnabled(item.branch.has_value());
     connect(read, &QPushButton::clicked, this, [this, item] { emit valveWanted(*item.branch); });
+    for (QWidget* control : std::initializer_list<QWidget*>{reason, read}) {
+        seeTogether(*control, *words);
+    }
     auto* line = new QHBoxLayout;
     line->addWidget(reason, 1);
     line->addWidget(read);

@@ -7,6 +7,7 @@
 #include "ui/models/branch_roles.h"
 #include "ui/text/written_way.h"
 #include "ui/theme/state_shape.h"
+#include "ui/widgets/place_area.h"
 #include "ui/widgets/reading_order.h"
 
 namespace ww::ui {
@@ -134,6 +135,10 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     layout->addWidget(m_sign);
     layout->addLayout(m_moves);
     layout->addStretch(1);
+    // Whose value it is, also where the window is low.
+    for (WalkField* field : {m_setting, m_dp}) {
+        seeTogether(*field, *m_tag);
+    }
     // The dp is what a walk is for; Tab goes to the setting beside it.
     stopAfter(*m_dp, *m_setting);
 

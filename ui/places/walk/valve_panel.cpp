@@ -11,6 +11,7 @@
 #include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/shown_refresh.h"
 
 namespace ww::ui {
 
@@ -79,8 +80,10 @@ ValvePanel::ValvePanel(WorkbookBridge& bridge, const LoopAdvisor& advisor, Asses
     }
     layout->addStretch(1);
     connect(m_noteButton, &QPushButton::clicked, this, &ValvePanel::notesWanted);
-    connect(&bridge, &WorkbookBridge::changed, m_shown, &ShownRefresh::want);
-    connect(&bridge, &WorkbookBridge::branchSelected, m_shown, &ShownRefresh::want);
+    // All rounds are judged for it: only where it is seen.
+    auto* shown = new ShownRefresh(this, [this] { showBranch(); });
+    connect(&bridge, &WorkbookBridge::changed, shown, &ShownRefresh::want);
+    connect(&bridge, &WorkbookBridge::branchSelected, shown, &ShownRefresh::want);
     connect(&advisor, &LoopAdvisor::changed, this, &ValvePanel::showLearned);
 }
 

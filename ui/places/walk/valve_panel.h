@@ -8,7 +8,6 @@
 
 #include "ui/assessed_rounds.h"
 #include "ui/loop_advisor.h"
-#include "ui/widgets/shown_refresh.h"
 #include "ui/widgets/sparkline.h"
 #include "ui/workbook_bridge.h"
 
@@ -39,7 +38,6 @@ class ValvePanel : public QWidget {
     WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     AssessedRounds& m_rounds;
-    ShownRefresh* m_shown = new ShownRefresh(this, [this] { showBranch(); });
     QLabel* m_tag;
     QLabel* m_serves;
     QLabel* m_facts;
