@@ -367,8 +367,6 @@ TEST(ReviewPlace, theRoundsOfALargeJobAreJudgedBetweenTheEventsOfTheScreen) {
     branch.designFlow = desk.project().branchTagged("B-02")->designFlow;
     ASSERT_TRUE(desk.bridge().apply({"design", {branch}, {}, true}).ok());
     desk.window.showPlace(MainWindow::Review);
-    // Opened anew with the rounds in sight, which no other place has asked for.
-    ASSERT_TRUE(desk.bridge().open(desk.bridge().file()));
     ReviewPlace& place = *desk.window.review();
     const auto tables = place.findChildren<QTableView*>();
     const auto rounds = std::find_if(tables.begin(), tables.end(), [](const QTableView* table) {
