@@ -8363,7 +8363,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Once all are set as advised: chance that every share reads within ±%1 % of target: %2; that it truly is, with the errors of the valve tables: %3.</source>

@@ -141,15 +141,15 @@
     </message>
     <message>
         <source>Leave it: it fits the aim here. Ctrl+Enter goes to the next valve.</source>
-        <translation>Laissez-la : elle convient à la visée ici. Ctrl+Entrée passe à la vanne suivante.</translation>
+        <translation>Laissez-la&#xa0;: elle convient à la visée ici. Ctrl+Entrée passe à la vanne suivante.</translation>
     </message>
     <message>
         <source>Leave it: it fits the aim here.</source>
-        <translation>Laissez-la : elle convient à la visée ici.</translation>
+        <translation>Laissez-la&#xa0;: elle convient à la visée ici.</translation>
     </message>
     <message>
         <source>Leave it: it fits the aim here, and would be nearest to it at %1.</source>
-        <translation>Laissez-la : elle convient à la visée ici, et en serait la plus proche à %1.</translation>
+        <translation>Laissez-la&#xa0;: elle convient à la visée ici, et en serait la plus proche à %1.</translation>
     </message>
     <message>
         <source>Open it to a setting that passes water, then read it there.</source>
@@ -157,51 +157,51 @@
     </message>
     <message>
         <source>Open it first: the aim here, %1, is above the %2 available.</source>
-        <translation>Ouvrez-la d’abord : la visée ici, %1, dépasse les %2 disponibles.</translation>
+        <translation>Ouvrez-la d’abord&#xa0;: la visée ici, %1, dépasse les %2 disponibles.</translation>
     </message>
     <message>
         <source>Read it here: aim %1 now, %2 once all valves are set.</source>
-        <translation>Mesurez-la ici : visée %1 maintenant, %2 une fois toutes les vannes réglées.</translation>
+        <translation>Mesurez-la ici&#xa0;: visée %1 maintenant, %2 une fois toutes les vannes réglées.</translation>
     </message>
     <message>
         <source>Read it here: aim %1 now.</source>
-        <translation>Mesurez-la ici : visée %1 maintenant.</translation>
+        <translation>Mesurez-la ici&#xa0;: visée %1 maintenant.</translation>
     </message>
     <message>
         <source>Turn it to %1 (Ctrl+Shift+T) and read it: aim %2 now, %3 once all valves are set.</source>
-        <translation>Tournez-la à %1 (Ctrl+Maj+T) et mesurez-la : visée %2 maintenant, %3 une fois toutes les vannes réglées.</translation>
+        <translation>Tournez-la à %1 (Ctrl+Maj+T) et mesurez-la&#xa0;: visée %2 maintenant, %3 une fois toutes les vannes réglées.</translation>
     </message>
     <message>
         <source>Hold it here: the scale ends. Close the valve of its riser, or fit a smaller one.</source>
-        <translation>Tenez-la ici : l’échelle s’arrête. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
+        <translation>Tenez-la ici&#xa0;: l’échelle s’arrête. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
     </message>
     <message>
         <source>Hold it here: it takes more as the others are closed.</source>
-        <translation>Tenez-la ici : elle prendra plus quand les autres seront fermées.</translation>
+        <translation>Tenez-la ici&#xa0;: elle prendra plus quand les autres seront fermées.</translation>
     </message>
     <message>
         <source>Try %1, as advised: aim %2 now, %3 once all valves are set.</source>
-        <translation>Essayez %1, comme conseillé : visée %2 maintenant, %3 une fois toutes les vannes réglées.</translation>
+        <translation>Essayez %1, comme conseillé&#xa0;: visée %2 maintenant, %3 une fois toutes les vannes réglées.</translation>
     </message>
     <message>
         <source>Even fully open at %1 it stays below the aim: %2 expected there, aim %3. Leave it open there as the reference, and close the others.</source>
-        <translation>Même ouverte en grand à %1 elle reste sous la visée : %2 attendus là, visée %3. Laissez-la ouverte là comme référence, et fermez les autres.</translation>
+        <translation>Même ouverte en grand à %1 elle reste sous la visée&#xa0;: %2 attendus là, visée %3. Laissez-la ouverte là comme référence, et fermez les autres.</translation>
     </message>
     <message>
         <source>Even at %1, where the scale ends, it takes too much: %2 expected there, aim %3. Close the valve of its riser, or fit a smaller one.</source>
-        <translation>Même à %1, où l’échelle s’arrête, elle prend trop : %2 attendus là, visée %3. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
+        <translation>Même à %1, où l’échelle s’arrête, elle prend trop&#xa0;: %2 attendus là, visée %3. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
     </message>
     <message>
         <source>Open it to %1: the aim here, %2, is above the %3 available.</source>
-        <translation>Ouvrez-la à %1 : la visée ici, %2, dépasse les %3 disponibles.</translation>
+        <translation>Ouvrez-la à %1&#xa0;: la visée ici, %2, dépasse les %3 disponibles.</translation>
     </message>
     <message>
         <source>No mark is nearer to the aim than %1: turn by less than a mark, or hold it here.</source>
-        <translation>Aucun repère n’est plus près de la visée que %1 : tournez de moins d’un repère, ou tenez-la ici.</translation>
+        <translation>Aucun repère n’est plus près de la visée que %1&#xa0;: tournez de moins d’un repère, ou tenez-la ici.</translation>
     </message>
     <message>
         <source>Try %1: about %2 expected there now, aim %3 (%4).</source>
-        <translation>Essayez %1 : environ %2 attendus là maintenant, visée %3 (%4).</translation>
+        <translation>Essayez %1&#xa0;: environ %2 attendus là maintenant, visée %3 (%4).</translation>
     </message>
     <message>
         <source>A setting to try is named once it is read again.</source>
@@ -209,11 +209,11 @@
     </message>
     <message>
         <source>Turn it by the word and read it: then the setting to aim at can be told.</source>
-        <translation>Tournez-la selon le mot et mesurez-la : le réglage visé pourra alors être donné.</translation>
+        <translation>Tournez-la selon le mot et mesurez-la&#xa0;: le réglage visé pourra alors être donné.</translation>
     </message>
     <message>
         <source>it fits: %1</source>
-        <translation>elle convient : %1</translation>
+        <translation>elle convient&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5713,7 +5713,7 @@
     </message>
     <message>
         <source>No speed or impeller is proposed: the gauges and the pump&apos;s curve contradict each other (section {1})</source>
-        <translation>Ni vitesse ni roue n’est proposée : les manomètres et la courbe de la pompe se contredisent (section {1})</translation>
+        <translation>Ni vitesse ni roue n’est proposée&#xa0;: les manomètres et la courbe de la pompe se contredisent (section {1})</translation>
     </message>
     <message>
         <source>Options at design flow for the need of the index circuit, {1w}</source>
@@ -5729,23 +5729,23 @@
     </message>
     <message>
         <source>Short by {4} of head: design flow on this system needs {1} % of the present speed {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
-        <translation>Il manque {4} de hauteur : le débit nominal sur ce réseau demande {1} % de la vitesse actuelle {3w}. Voyez si le chemin du circuit défavorisé est ouvert et les filtres propres ; une roue ou une pompe plus grande relève de l’ingénieur (section {2})</translation>
+        <translation>Il manque {4} de hauteur&#xa0;: le débit nominal sur ce réseau demande {1}&#xa0;% de la vitesse actuelle {3w}. Voyez si le chemin du circuit défavorisé est ouvert et les filtres propres&#xa0;; une roue ou une pompe plus grande relève de l’ingénieur (section {2})</translation>
     </message>
     <message>
         <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w} : excédent {3} {4} {6w}</translation>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w}&#xa0;: excédent {3} {4} {6w}</translation>
     </message>
     <message>
         <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The decision counts {8} {4} {9w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w} : excédent {3} {4} {6w}. La décision compte {8} {4} {9w}</translation>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w}&#xa0;: excédent {3} {4} {6w}. La décision compte {8} {4} {9w}</translation>
     </message>
     <message>
         <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
-        <translation>Indécidable si {1} est le point défavorisé : il prend {2} % du nominal, ouverts en grand aussi avec moins : {3}, plus proches que ces mesures ne distinguent ({4} %) ; relisez-les avec un instrument plus fin, ou signez avec le motif</translation>
+        <translation>Indécidable si {1} est le point défavorisé&#xa0;: il prend {2}&#xa0;% du nominal, ouverts en grand aussi avec moins&#xa0;: {3}, plus proches que ces mesures ne distinguent ({4}&#xa0;%)&#xa0;; relisez-les avec un instrument plus fin, ou signez avec le motif</translation>
     </message>
     <message>
         <source>Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; read it again with a finer meter</source>
-        <translation>Indécidable : Δp {1} à {2} est sous le minimum lisible de {3} d’au plus son incertitude de {4} ; relisez-la avec un instrument plus fin</translation>
+        <translation>Indécidable&#xa0;: Δp {1} à {2} est sous le minimum lisible de {3} d’au plus son incertitude de {4}&#xa0;; relisez-la avec un instrument plus fin</translation>
     </message>
     <message>
         <source>With the pump on the unit of {1} stands at {2} against the fill pressure, which is not known.</source>
@@ -5753,7 +5753,7 @@
     </message>
     <message>
         <source>advised {2} instead of {1}; turn it, then read</source>
-        <translation>conseillé {2} au lieu de {1} ; tournez, puis mesurez</translation>
+        <translation>conseillé {2} au lieu de {1}&#xa0;; tournez, puis mesurez</translation>
     </message>
     <message>
         <source>against the fill pressure, {1} at the unit with the valve on the return, {2} on the supply</source>
@@ -5765,31 +5765,31 @@
     </message>
     <message>
         <source>at design flow the pump makes {1} of head and the index circuit needs {2}, {3} more; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
-        <translation>au débit nominal la pompe fournit {1} de hauteur et le circuit défavorisé demande {2}, soit {3} de plus ; voyez si son chemin est ouvert et ses filtres propres, vérifiez vitesse et roue : une roue ou une pompe plus grande relève de l’ingénieur</translation>
+        <translation>au débit nominal la pompe fournit {1} de hauteur et le circuit défavorisé demande {2}, soit {3} de plus&#xa0;; voyez si son chemin est ouvert et ses filtres propres, vérifiez vitesse et roue&#xa0;: une roue ou une pompe plus grande relève de l’ingénieur</translation>
     </message>
     <message>
         <source>at shutoff one gauge reads {1} % of the curve&apos;s head and at the duty another reads {2} %; which is right is not known, so no excess, trim or speed is proposed: read both taps again with one gauge, and check impeller, speed and direction of turn</source>
-        <translation>à débit nul un manomètre indique {1} % de la hauteur de la courbe et au point de fonctionnement un autre indique {2} % ; lequel est juste n’est pas connu, donc ni excédent, ni rognage, ni vitesse ne sont proposés : relire les deux prises avec un seul manomètre, et vérifier roue, vitesse et sens de rotation</translation>
+        <translation>à débit nul un manomètre indique {1}&#xa0;% de la hauteur de la courbe et au point de fonctionnement un autre indique {2}&#xa0;%&#xa0;; lequel est juste n’est pas connu, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: relire les deux prises avec un seul manomètre, et vérifier roue, vitesse et sens de rotation</translation>
     </message>
     <message>
         <source>at shutoff the head is {1} % of the curve&apos;s and at the duty {2} %; the curve counts, as it holds where the loop runs: read the shutoff head again where that is allowed</source>
-        <translation>à débit nul la hauteur est {1} % de celle de la courbe et au point de fonctionnement {2} % ; la courbe compte, car elle est juste là où la boucle marche : relisez la hauteur à débit nul là où c’est permis</translation>
+        <translation>à débit nul la hauteur est {1}&#xa0;% de celle de la courbe et au point de fonctionnement {2}&#xa0;%&#xa0;; la courbe compte, car elle est juste là où la boucle marche&#xa0;: relisez la hauteur à débit nul là où c’est permis</translation>
     </message>
     <message>
         <source>at shutoff the head is {1} % of the curve&apos;s too, so the gauges are right; look for another impeller, wear, a wrong speed or air before the pump is changed</source>
-        <translation>à débit nul aussi la hauteur est {1} % de celle de la courbe, les manomètres sont donc justes ; cherchez une autre roue, de l’usure, une mauvaise vitesse ou de l’air avant de modifier la pompe</translation>
+        <translation>à débit nul aussi la hauteur est {1}&#xa0;% de celle de la courbe, les manomètres sont donc justes&#xa0;; cherchez une autre roue, de l’usure, une mauvaise vitesse ou de l’air avant de modifier la pompe</translation>
     </message>
     <message>
         <source>at shutoff the same gauge reads {1} % of the curve&apos;s head and at the duty {2} %, so what differs comes with the flow; the duty counts, as it is what the terminals get: look for an open bypass, a strainer between the taps and a wrong valve table</source>
-        <translation>à débit nul le même manomètre indique {1} % de la hauteur de la courbe et au point de fonctionnement {2} %, l’écart vient donc avec le débit ; le point de fonctionnement compte, car c’est ce que reçoivent les terminaux : cherchez un bypass ouvert, un filtre entre les prises et une mauvaise table de vanne</translation>
+        <translation>à débit nul le même manomètre indique {1}&#xa0;% de la hauteur de la courbe et au point de fonctionnement {2}&#xa0;%, l’écart vient donc avec le débit&#xa0;; le point de fonctionnement compte, car c’est ce que reçoivent les terminaux&#xa0;: cherchez un bypass ouvert, un filtre entre les prises et une mauvaise table de vanne</translation>
     </message>
     <message>
         <source>done again: {1}</source>
-        <translation>refait : {1}</translation>
+        <translation>refait&#xa0;: {1}</translation>
     </message>
     <message>
         <source>from reference {1}, last {2} % of design, read {3w}</source>
-        <translation>d’après la référence {1}, dernièrement {2} % du nominal, mesurée {3w}</translation>
+        <translation>d’après la référence {1}, dernièrement {2}&#xa0;% du nominal, mesurée {3w}</translation>
     </message>
     <message>
         <source>from the flows of {1} other branches while these are not turned, oldest reading {2w}</source>
@@ -5801,11 +5801,11 @@
     </message>
     <message>
         <source>its valve is fully open and it takes {1} % of design, {2} on the index circuit {3} %: nearer than these readings tell ({4} %); read both again with a finer meter, or give the reason</source>
-        <translation>sa vanne est ouverte en grand et elle prend {1} % du nominal, {2} sur le circuit défavorisé {3} % : plus proche que ces mesures ne distinguent ({4} %) ; relisez les deux avec un instrument plus fin, ou donnez le motif</translation>
+        <translation>sa vanne est ouverte en grand et elle prend {1}&#xa0;% du nominal, {2} sur le circuit défavorisé {3}&#xa0;%&#xa0;: plus proche que ces mesures ne distinguent ({4}&#xa0;%)&#xa0;; relisez les deux avec un instrument plus fin, ou donnez le motif</translation>
     </message>
     <message>
         <source>leave it at its stop for now; {1} is expected once all valves are set</source>
-        <translation>laissez-la en butée pour l’instant ; {1} est attendu une fois toutes les vannes réglées</translation>
+        <translation>laissez-la en butée pour l’instant&#xa0;; {1} est attendu une fois toutes les vannes réglées</translation>
     </message>
     <message>
         <source>note removed, {1}</source>
@@ -5817,7 +5817,7 @@
     </message>
     <message>
         <source>points: {1}, circuits: {2}, pumps: {3}</source>
-        <translation>points : {1}, circuits : {2}, pompes : {3}</translation>
+        <translation>points&#xa0;: {1}, circuits&#xa0;: {2}, pompes&#xa0;: {3}</translation>
     </message>
     <message>
         <source>reason before signing</source>
@@ -5829,47 +5829,47 @@
     </message>
     <message>
         <source>reason removed: {1}</source>
-        <translation>motif retiré : {1}</translation>
+        <translation>motif retiré&#xa0;: {1}</translation>
     </message>
     <message>
         <source>round {1} was accepted by {2}, who also read or sent it: {3}</source>
-        <translation>le passage {1} a été accepté par {2}, qui l’a aussi mesuré ou envoyé : {3}</translation>
+        <translation>le passage {1} a été accepté par {2}, qui l’a aussi mesuré ou envoyé&#xa0;: {3}</translation>
     </message>
     <message>
         <source>round {1} was read by {2}, at least in part; somebody who read none of it decides on it, menu Round, Person: {3}</source>
-        <translation>le passage {1} a été mesuré par {2}, au moins en partie ; quelqu’un qui n’en a rien mesuré en décide, menu Passage, Personne : {3}</translation>
+        <translation>le passage {1} a été mesuré par {2}, au moins en partie&#xa0;; quelqu’un qui n’en a rien mesuré en décide, menu Passage, Personne&#xa0;: {3}</translation>
     </message>
     <message>
         <source>round {1} was sent by {2}; another supervisor or engineer decides on it, menu Round, Person: {3}</source>
-        <translation>le passage {1} a été envoyé par {2} ; un autre responsable ou ingénieur en décide, menu Passage, Personne : {3}</translation>
+        <translation>le passage {1} a été envoyé par {2}&#xa0;; un autre responsable ou ingénieur en décide, menu Passage, Personne&#xa0;: {3}</translation>
     </message>
     <message>
         <source>rounds accepted by one who read or sent them: {1}; have somebody else accept them or give the reason</source>
-        <translation>passages acceptés par qui les a mesurés ou envoyés : {1} ; faites-les accepter par quelqu’un d’autre ou donnez le motif</translation>
+        <translation>passages acceptés par qui les a mesurés ou envoyés&#xa0;: {1}&#xa0;; faites-les accepter par quelqu’un d’autre ou donnez le motif</translation>
     </message>
     <message>
         <source>taken back: {1}</source>
-        <translation>annulé : {1}</translation>
+        <translation>annulé&#xa0;: {1}</translation>
     </message>
     <message>
         <source>test of {1}, {2w}: {3w} removed</source>
-        <translation>essai de {1}, {2w} : {3w} retiré</translation>
+        <translation>essai de {1}, {2w}&#xa0;: {3w} retiré</translation>
     </message>
     <message>
         <source>the gauges read {1} % of the head of the curve; below {2} or above {3} % a gauge is wrong or the curve is of another impeller, so no excess, trim or speed is proposed: read both taps again with one gauge, test at shutoff where that is allowed, and check impeller, speed and direction of turn</source>
-        <translation>les manomètres indiquent {1} % de la hauteur de la courbe ; sous {2} ou au-dessus de {3} % un manomètre est faux ou la courbe est celle d’une autre roue, donc ni excédent, ni rognage, ni vitesse ne sont proposés : relire les deux prises avec un seul manomètre, essayer à débit nul là où c’est permis, et vérifier roue, vitesse et sens de rotation</translation>
+        <translation>les manomètres indiquent {1}&#xa0;% de la hauteur de la courbe&#xa0;; sous {2} ou au-dessus de {3}&#xa0;% un manomètre est faux ou la courbe est celle d’une autre roue, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: relire les deux prises avec un seul manomètre, essayer à débit nul là où c’est permis, et vérifier roue, vitesse et sens de rotation</translation>
     </message>
     <message>
         <source>the gauges read {2} % of the curve&apos;s head in round {1} and {4} % in round {3}; something changed or one was misread: read both taps again, and check speed, air and strainers</source>
-        <translation>les manomètres indiquent {2} % de la hauteur de la courbe au passage {1} et {4} % au passage {3} ; quelque chose a changé ou l’une des mesures est fausse : relire les deux prises, et vérifier vitesse, air et filtres</translation>
+        <translation>les manomètres indiquent {2}&#xa0;% de la hauteur de la courbe au passage {1} et {4}&#xa0;% au passage {3}&#xa0;; quelque chose a changé ou l’une des mesures est fausse&#xa0;: relire les deux prises, et vérifier vitesse, air et filtres</translation>
     </message>
     <message>
         <source>the numbers here rest on the gauges of round {1}: the pump&apos;s curve counts with its head times {2} at every flow, so that it meets them</source>
-        <translation>les nombres ici reposent sur les manomètres du passage {1} : la courbe de la pompe compte avec sa hauteur fois {2} à chaque débit, afin de passer par la mesure</translation>
+        <translation>les nombres ici reposent sur les manomètres du passage {1}&#xa0;: la courbe de la pompe compte avec sa hauteur fois {2} à chaque débit, afin de passer par la mesure</translation>
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}, {4} more: all circuits end at {3} % of design; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
-        <translation>la pompe fournit {1} au débit nominal, le circuit défavorisé demande {2}, soit {4} de plus : tous les circuits finissent à {3} % du nominal ; voyez si son chemin est ouvert et ses filtres propres, vérifiez vitesse et roue : une roue ou une pompe plus grande relève de l’ingénieur</translation>
+        <translation>la pompe fournit {1} au débit nominal, le circuit défavorisé demande {2}, soit {4} de plus&#xa0;: tous les circuits finissent à {3}&#xa0;% du nominal&#xa0;; voyez si son chemin est ouvert et ses filtres propres, vérifiez vitesse et roue&#xa0;: une roue ou une pompe plus grande relève de l’ingénieur</translation>
     </message>
     <message>
         <source>the word counts the newest readings of the others</source>
@@ -5881,7 +5881,7 @@
     </message>
     <message>
         <source>the word matches it to the reference {1}, at {2} % of design</source>
-        <translation>le mot la règle sur la référence {1}, à {2} % du nominal</translation>
+        <translation>le mot la règle sur la référence {1}, à {2}&#xa0;% du nominal</translation>
     </message>
     <message>
         <source>{1} at the design flow of {2}, {3w}</source>
@@ -5889,11 +5889,11 @@
     </message>
     <message>
         <source>{1} at the design flow of {2}, {3w}; the curve as published gives {4} {5w}</source>
-        <translation>{1} au débit nominal de {2}, {3w} ; la courbe telle que publiée donne {4} {5w}</translation>
+        <translation>{1} au débit nominal de {2}, {3w}&#xa0;; la courbe telle que publiée donne {4} {5w}</translation>
     </message>
     <message>
         <source>{1} is above the range of instrument {2} and is left out of the learning; read it again, or give the reason</source>
-        <translation>{1} dépasse l’étendue de l’instrument {2} et est écarté de l’apprentissage ; relisez, ou donnez le motif</translation>
+        <translation>{1} dépasse l’étendue de l’instrument {2} et est écarté de l’apprentissage&#xa0;; relisez, ou donnez le motif</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}, for comparison</source>
@@ -5901,35 +5901,35 @@
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one</source>
-        <translation>{1} {2w}, {3w} : la décision compte celle-ci</translation>
+        <translation>{1} {2w}, {3w}&#xa0;: la décision compte celle-ci</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
-        <translation>{1} {2w}, {3w} : la décision compte celle-ci (section {4})</translation>
+        <translation>{1} {2w}, {3w}&#xa0;: la décision compte celle-ci (section {4})</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, {3w} : la décision compte celle-ci, {5} % de la pleine vitesse la supprime (section {4})</translation>
+        <translation>{1} {2w}, {3w}&#xa0;: la décision compte celle-ci, {5}&#xa0;% de la pleine vitesse la supprime (section {4})</translation>
     </message>
     <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
-        <translation>{1} {4}, {2} % du débit nominal de {3} {4} ; dont {5} mesure(s) douteuse(s)</translation>
+        <translation>{1} {4}, {2}&#xa0;% du débit nominal de {3} {4}&#xa0;; dont {5} mesure(s) douteuse(s)</translation>
     </message>
     <message>
         <source>{1}, who also read or sent it: {2}</source>
-        <translation>{1}, qui l’a aussi mesuré ou envoyé : {2}</translation>
+        <translation>{1}, qui l’a aussi mesuré ou envoyé&#xa0;: {2}</translation>
     </message>
     <message>
         <source>{1}, who also read or sent it; no reason given</source>
-        <translation>{1}, qui l’a aussi mesuré ou envoyé ; aucun motif donné</translation>
+        <translation>{1}, qui l’a aussi mesuré ou envoyé&#xa0;; aucun motif donné</translation>
     </message>
     <message>
         <source>{2} read or sent round {1} and is the only person of this job; write the reason why nobody else accepts it</source>
-        <translation>{2} a mesuré ou envoyé le passage {1} et est la seule personne de ce chantier ; écrivez le motif pour lequel personne d’autre ne l’accepte</translation>
+        <translation>{2} a mesuré ou envoyé le passage {1} et est la seule personne de ce chantier&#xa0;; écrivez le motif pour lequel personne d’autre ne l’accepte</translation>
     </message>
     <message>
         <source>{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the place Job</source>
-        <translation>{2} a mesuré ou envoyé le passage {1}, et personne d’autre de ce chantier n’est responsable ou ingénieur ; ajoutez-en un dans l’espace Chantier</translation>
+        <translation>{2} a mesuré ou envoyé le passage {1}, et personne d’autre de ce chantier n’est responsable ou ingénieur&#xa0;; ajoutez-en un dans l’espace Chantier</translation>
     </message>
 </context>
 <context>
@@ -8161,7 +8161,7 @@
     </message>
     <message>
         <source>Shut %1 and read the dp across it. Enter stores it, then set the handle back to %2; Esc comes back without it.</source>
-        <translation>Fermez %1 et mesurez la Δp. Entrée l’enregistre, puis remettez la poignée à %2 ; Échap revient sans elle.</translation>
+        <translation>Fermez %1 et mesurez la Δp. Entrée l’enregistre, puis remettez la poignée à %2&#xa0;; Échap revient sans elle.</translation>
     </message>
     <message>
         <source>shut for a moment</source>
@@ -8189,7 +8189,7 @@
     </message>
     <message>
         <source>You read %1 now, not %2. Enter stores it and comes back to %2; Esc comes back without it.</source>
-        <translation>Vous mesurez %1 maintenant, non %2. Entrée l’enregistre et revient à %2 ; Échap revient sans mesure.</translation>
+        <translation>Vous mesurez %1 maintenant, non %2. Entrée l’enregistre et revient à %2&#xa0;; Échap revient sans mesure.</translation>
     </message>
     <message>
         <source>at %1</source>
@@ -8351,31 +8351,31 @@
     </message>
     <message>
         <source>over 99 %</source>
-        <translation>plus de 99 %</translation>
+        <translation>plus de 99&#xa0;%</translation>
     </message>
     <message>
         <source>under 1 %</source>
-        <translation>moins de 1 %</translation>
+        <translation>moins de 1&#xa0;%</translation>
     </message>
     <message>
         <source>at least %1 %</source>
-        <translation>au moins %1 %</translation>
+        <translation>au moins %1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Once all are set as advised: chance that every share reads within ±%1 % of target: %2; that it truly is, with the errors of the valve tables: %3.</source>
-        <translation>Une fois toutes réglées comme conseillé : probabilité que chaque part soit mesurée à ±%1 % de la cible : %2 ; qu’elle le soit vraiment, avec les erreurs des tables de vanne : %3.</translation>
+        <translation>Une fois toutes réglées comme conseillé&#xa0;: probabilité que chaque part soit mesurée à ±%1&#xa0;% de la cible&#xa0;: %2&#xa0;; qu’elle le soit vraiment, avec les erreurs des tables de vanne&#xa0;: %3.</translation>
     </message>
     <message>
         <source>; short by %1 as it runs</source>
-        <translation> ; il manque %1 ainsi</translation>
+        <translation>&#xa0;; il manque %1 ainsi</translation>
     </message>
     <message>
         <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
-        <translation>Ordre de travail : d’abord la colonne la plus au-dessus de sa cible, dans celle-ci la vanne la plus au-dessus, sa propre vanne en dernier.</translation>
+        <translation>Ordre de travail&#xa0;: d’abord la colonne la plus au-dessus de sa cible, dans celle-ci la vanne la plus au-dessus, sa propre vanne en dernier.</translation>
     </message>
 </context>
 <context>
@@ -8555,8 +8555,8 @@
     <message numerus="yes">
         <source>Round %1 can be closed; %n reading(s) do not fit the others.</source>
         <translation>
-            <numerusform>Le passage %1 peut être clos ; %n mesure ne s’accorde pas avec les autres.</numerusform>
-            <numerusform>Le passage %1 peut être clos ; %n mesures ne s’accordent pas avec les autres.</numerusform>
+            <numerusform>Le passage %1 peut être clos&#xa0;; %n mesure ne s’accorde pas avec les autres.</numerusform>
+            <numerusform>Le passage %1 peut être clos&#xa0;; %n mesures ne s’accordent pas avec les autres.</numerusform>
         </translation>
     </message>
 </context>
@@ -12532,7 +12532,7 @@ dès</translation>
     </message>
     <message>
         <source>Round %1: nothing read yet</source>
-        <translation>Passage %1 : rien de mesuré encore</translation>
+        <translation>Passage %1&#xa0;: rien de mesuré encore</translation>
     </message>
     <message>
         <source>%1, %2 doubtful in it</source>
