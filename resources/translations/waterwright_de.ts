@@ -5741,7 +5741,7 @@
     </message>
     <message>
         <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
-        <translation>Nicht entscheidbar, ob {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}, näher, als diese Ablesungen unterscheiden ({4} %); lesen Sie sie mit einem feineren Messgerät neu, oder unterschreiben Sie mit dem Grund</translation>
+        <translation>Nicht entscheidbar, ob {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}, näher, als diese Ablesungen unterscheiden ({4} %); lesen Sie sie mit einem feineren Messgerät neu, oder signieren Sie mit dem Grund</translation>
     </message>
     <message>
         <source>Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; read it again with a finer meter</source>

@@ -5741,11 +5741,11 @@
     </message>
     <message>
         <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
-        <translation>Indécidable si {1} est le point défavorisé&#xa0;: il prend {2}&#xa0;% du nominal, ouverts en grand aussi avec moins&#xa0;: {3}, plus proches que ces mesures ne distinguent ({4}&#xa0;%)&#xa0;; relisez-les avec un instrument plus fin, ou signez avec le motif</translation>
+        <translation>Indécidable si {1} est le point défavorisé&#xa0;: il prend {2}&#xa0;% du nominal, ouverts en grand aussi avec moins&#xa0;: {3}, plus proches que ces mesures ne distinguent ({4}&#xa0;%)&#xa0;; remesurez-les avec un instrument plus fin, ou signez avec le motif</translation>
     </message>
     <message>
         <source>Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; read it again with a finer meter</source>
-        <translation>Indécidable&#xa0;: Δp {1} à {2} est sous le minimum lisible de {3} d’au plus son incertitude de {4}&#xa0;; relisez-la avec un instrument plus fin</translation>
+        <translation>Indécidable&#xa0;: Δp {1} à {2} est sous le minimum lisible de {3} d’au plus son incertitude de {4}&#xa0;; remesurez-la avec un instrument plus fin</translation>
     </message>
     <message>
         <source>With the pump on the unit of {1} stands at {2} against the fill pressure, which is not known.</source>
@@ -5769,11 +5769,11 @@
     </message>
     <message>
         <source>at shutoff one gauge reads {1} % of the curve&apos;s head and at the duty another reads {2} %; which is right is not known, so no excess, trim or speed is proposed: read both taps again with one gauge, and check impeller, speed and direction of turn</source>
-        <translation>à débit nul un manomètre indique {1}&#xa0;% de la hauteur de la courbe et au point de fonctionnement un autre indique {2}&#xa0;%&#xa0;; lequel est juste n’est pas connu, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: relire les deux prises avec un seul manomètre, et vérifier roue, vitesse et sens de rotation</translation>
+        <translation>à débit nul un manomètre indique {1}&#xa0;% de la hauteur de la courbe et au point de fonctionnement un autre indique {2}&#xa0;%&#xa0;; lequel est juste n’est pas connu, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: remesurer les deux prises avec un seul manomètre, et vérifier roue, vitesse et sens de rotation</translation>
     </message>
     <message>
         <source>at shutoff the head is {1} % of the curve&apos;s and at the duty {2} %; the curve counts, as it holds where the loop runs: read the shutoff head again where that is allowed</source>
-        <translation>à débit nul la hauteur est {1}&#xa0;% de celle de la courbe et au point de fonctionnement {2}&#xa0;%&#xa0;; la courbe compte, car elle est juste là où la boucle marche&#xa0;: relisez la hauteur à débit nul là où c’est permis</translation>
+        <translation>à débit nul la hauteur est {1}&#xa0;% de celle de la courbe et au point de fonctionnement {2}&#xa0;%&#xa0;; la courbe compte, car elle est juste là où la boucle marche&#xa0;: remesurez la hauteur à débit nul là où c’est permis</translation>
     </message>
     <message>
         <source>at shutoff the head is {1} % of the curve&apos;s too, so the gauges are right; look for another impeller, wear, a wrong speed or air before the pump is changed</source>
@@ -5801,7 +5801,7 @@
     </message>
     <message>
         <source>its valve is fully open and it takes {1} % of design, {2} on the index circuit {3} %: nearer than these readings tell ({4} %); read both again with a finer meter, or give the reason</source>
-        <translation>sa vanne est ouverte en grand et elle prend {1}&#xa0;% du nominal, {2} sur le circuit défavorisé {3}&#xa0;%&#xa0;: plus proche que ces mesures ne distinguent ({4}&#xa0;%)&#xa0;; relisez les deux avec un instrument plus fin, ou donnez le motif</translation>
+        <translation>sa vanne est ouverte en grand et elle prend {1}&#xa0;% du nominal, {2} sur le circuit défavorisé {3}&#xa0;%&#xa0;: plus proche que ces mesures ne distinguent ({4}&#xa0;%)&#xa0;; remesurez les deux avec un instrument plus fin, ou donnez le motif</translation>
     </message>
     <message>
         <source>leave it at its stop for now; {1} is expected once all valves are set</source>
@@ -5857,11 +5857,11 @@
     </message>
     <message>
         <source>the gauges read {1} % of the head of the curve; below {2} or above {3} % a gauge is wrong or the curve is of another impeller, so no excess, trim or speed is proposed: read both taps again with one gauge, test at shutoff where that is allowed, and check impeller, speed and direction of turn</source>
-        <translation>les manomètres indiquent {1}&#xa0;% de la hauteur de la courbe&#xa0;; sous {2} ou au-dessus de {3}&#xa0;% un manomètre est faux ou la courbe est celle d’une autre roue, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: relire les deux prises avec un seul manomètre, essayer à débit nul là où c’est permis, et vérifier roue, vitesse et sens de rotation</translation>
+        <translation>les manomètres indiquent {1}&#xa0;% de la hauteur de la courbe&#xa0;; sous {2} ou au-dessus de {3}&#xa0;% un manomètre est faux ou la courbe est celle d’une autre roue, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: remesurer les deux prises avec un seul manomètre, essayer à débit nul là où c’est permis, et vérifier roue, vitesse et sens de rotation</translation>
     </message>
     <message>
         <source>the gauges read {2} % of the curve&apos;s head in round {1} and {4} % in round {3}; something changed or one was misread: read both taps again, and check speed, air and strainers</source>
-        <translation>les manomètres indiquent {2}&#xa0;% de la hauteur de la courbe au passage {1} et {4}&#xa0;% au passage {3}&#xa0;; quelque chose a changé ou l’une des mesures est fausse&#xa0;: relire les deux prises, et vérifier vitesse, air et filtres</translation>
+        <translation>les manomètres indiquent {2}&#xa0;% de la hauteur de la courbe au passage {1} et {4}&#xa0;% au passage {3}&#xa0;; quelque chose a changé ou l’une des mesures est fausse&#xa0;: remesurer les deux prises, et vérifier vitesse, air et filtres</translation>
     </message>
     <message>
         <source>the numbers here rest on the gauges of round {1}: the pump&apos;s curve counts with its head times {2} at every flow, so that it meets them</source>
@@ -5893,7 +5893,7 @@
     </message>
     <message>
         <source>{1} is above the range of instrument {2} and is left out of the learning; read it again, or give the reason</source>
-        <translation>{1} dépasse l’étendue de l’instrument {2} et est écarté de l’apprentissage&#xa0;; relisez, ou donnez le motif</translation>
+        <translation>{1} dépasse la plage de l’instrument {2} et est écarté de l’apprentissage&#xa0;; remesurez, ou donnez le motif</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}, for comparison</source>

@@ -76,7 +76,8 @@ TEST(ResultSection, theTotalNamesTheDoubtfulReadingsInIt) {
     balancing::readAs(job, "B", 1.0);
     const auto total = [&] {
         std::string said;
-        for (const Fact& fact : sectionOf(build(job.project(), {}), kResult).facts) {
+        const Report report = build(job.project(), {});
+        for (const Fact& fact : sectionOf(report, kResult).facts) {
             const std::string value = base::english(fact.value);
             said = value.find("% of the design flow of") != std::string::npos ? value : said;
         }
@@ -99,7 +100,8 @@ TEST(IndexSection, aRivalNearerThanTheReadingsTellIsUndecidable) {
     balancing::readAs(job, "C", 0.99);
     balancing::readAs(job, "D", 0.98);
     std::string said;
-    for (const Fact& fact : sectionOf(build(job.project(), {}), kIndex).facts) {
+    const Report report = build(job.project(), {});
+    for (const Fact& fact : sectionOf(report, kIndex).facts) {
         said += base::english(fact.value) + '\n';
     }
     EXPECT_NE(said.find("Undecidable whether D is the index"), std::string::npos) << said;

@@ -362,6 +362,8 @@ void ValveCard::setTokens(const theme::Tokens& tokens, const theme::Metrics& met
     const double large = std::max(18.0, metrics.textPoints * 1.2);
     m_tag->setFont(sized(large, true));
     for (QWidget* widget : std::initializer_list<QWidget*>{m_setting, m_dp, m_ofTarget}) {
+        // The style sheet sets a height of its own when it first meets the widget.
+        widget->ensurePolished();
         widget->setFont(sized(large, true));
         widget->setMinimumHeight(
             std::max(metrics.controlHeight, QFontMetrics(sized(large, true)).height() + 12));
