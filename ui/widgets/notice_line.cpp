@@ -3,6 +3,7 @@
 #include <QAccessible>
 #include <QResizeEvent>
 #include <QStyle>
+#include <algorithm>
 
 #include "ui/text/narrow_letters.h"
 
@@ -51,6 +52,8 @@ bool NoticeLine::isWhole() const {
 }
 
 void NoticeLine::fit() {
+    // A label needs at least the height that it was given.
+    setMinimumHeight(std::min(minimumHeight(), m_reserved));
     setText(m_message);
     setToolTip(m_message);
     // Of the font only the width of its letters is its own.
@@ -64,9 +67,7 @@ void NoticeLine::fit() {
         write(QFont());
     }
     const int needed = isWhole() ? m_reserved : heightForWidth(width());
-    if (height() != needed) {
-        setFixedHeight(needed);
-    }
+    setFixedHeight(needed);
 }
 
 }  // namespace ww::ui

@@ -159,9 +159,13 @@ void check(ChartView& chart) {
     chart.toggleTable();
 }
 
-/// The demo job with the losses that pressures along a circuit are computed from.
+/// The demo job with the losses and the fill that pressures along a circuit are computed from.
 project::Project jobWithLosses() {
     project::Project job = support::demoProject();
+    project::Job head = job.job();
+    head.fillPressure = quantity::measuredGauge(*base::Decimal::parse("120"), quantity::Unit::Kilopascal,
+                                                job.fluid().density());
+    job.put(head);
     const auto loss = [](const char* kilopascals) {
         return quantity::measured<quantity::PressureDifference>(*base::Decimal::parse(kilopascals),
                                                                 quantity::Unit::Kilopascal);

@@ -146,7 +146,7 @@ QString closingOf(DeskWindow& desk) {
 }
 
 TEST(WalkPlace, totalsAndTheClosingOfTheRoundCallTheSameDoubtful) {
-    DeskWindow desk({.terminals = 2});
+    DeskWindow desk({.terminals = 3});
     desk.enter("0.6");
     EXPECT_TRUE(totalsOf(desk).contains("doubts"));
     const base::Id branch = desk.project().branchTagged("B-01")->id;

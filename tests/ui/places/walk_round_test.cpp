@@ -90,15 +90,16 @@ TEST(WalkPlace, aNewRoundSaysHowManyReadingsAreCarriedOver) {
 
 // Who accepted the last round is asked for no readings: the reader of before is chosen, to be changed.
 TEST(WalkPlace, theNextRoundIsReadByTheReaderNotByWhoAcceptedTheLast) {
-    DeskWindow desk({.terminals = 2});
+    DeskWindow desk({.terminals = 3});
     project::Person boss;
     boss.id = desk.bridge().newId();
     boss.name = "K. Moor";
     boss.role = project::PersonRole::Supervisor;
     ASSERT_TRUE(desk.bridge().apply({"supervisor", {boss}, {}, true}).ok());
     const auto readings = support::walkReadings(desk.project());
-    desk.enter(QString::fromStdString(readings[0]));
-    desk.enter(QString::fromStdString(readings[1]));
+    for (const std::string& reading : readings) {
+        desk.enter(QString::fromStdString(reading));
+    }
     const auto reader = desk.bridge().person();
     ASSERT_TRUE(reader.has_value());
     ASSERT_TRUE(desk.bridge().closeRound().ok());
