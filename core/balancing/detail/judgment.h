@@ -13,7 +13,8 @@ const project::Round* previousRound(const project::Project& project, const proje
 /// The round before the judged one, computed when something first asks for it.
 class Before {
   public:
-    /// A null round has none before it. What `memory` keeps is not computed again; null where nothing is kept.
+    /// A null round has none before it. What `memory` keeps is not computed again; null where nothing is
+    /// kept.
     Before(const project::Project& project, const project::Round* round, RoundMemory* memory);
     /// Null where there is no round before.
     const RoundNumbers* numbers();
