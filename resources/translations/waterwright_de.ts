@@ -181,7 +181,7 @@
     </message>
     <message>
         <source>Try %1, as advised: aim %2 now, %3 once all valves are set.</source>
-        <translation>%1 versuchen, wie geraten: Ziel jetzt %2, %3 wenn alle Ventile eingestellt sind.</translation>
+        <translation>%1 versuchen, wie empfohlen: Ziel jetzt %2, %3 wenn alle Ventile eingestellt sind.</translation>
     </message>
     <message>
         <source>Even fully open at %1 it stays below the aim: %2 expected there, aim %3. Leave it open there as the reference, and close the others.</source>
@@ -1277,7 +1277,7 @@
     </message>
     <message>
         <source>Flow off</source>
-        <translation>Durchfluss daneben</translation>
+        <translation>Weiterer Durchfluss</translation>
     </message>
     <message>
         <source>Flow {1} to {2} % of design; share within ± {3} % of the target share</source>
@@ -1905,7 +1905,7 @@
     </message>
     <message>
         <source>Solved head</source>
-        <translation>Gelöste Förderhöhe</translation>
+        <translation>Berechnete Förderhöhe</translation>
     </message>
     <message>
         <source>Speed</source>
@@ -5753,7 +5753,7 @@
     </message>
     <message>
         <source>advised {2} instead of {1}; turn it, then read</source>
-        <translation>geraten {2} statt {1}; drehen, dann ablesen</translation>
+        <translation>empfohlen: {2} statt {1}; drehen, dann ablesen</translation>
     </message>
     <message>
         <source>against the fill pressure, {1} at the unit with the valve on the return, {2} on the supply</source>
@@ -5901,15 +5901,15 @@
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one</source>
-        <translation>{1} {2w}, {3w}: die Entscheidung zählt diese</translation>
+        <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
-        <translation>{1} {2w}, {3w}: die Entscheidung zählt diese (Abschnitt {4})</translation>
+        <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung (Abschnitt {4})</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, {3w}: die Entscheidung zählt diese, {5} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
+        <translation>{1} {2w}, {3w}: danach richtet sich die Entscheidung, {5} % der vollen Drehzahl nimmt sie weg (Abschnitt {4})</translation>
     </message>
     <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
@@ -8367,7 +8367,7 @@
     </message>
     <message>
         <source>Once all are set as advised: chance that every share reads within ±%1 % of target: %2; that it truly is, with the errors of the valve tables: %3.</source>
-        <translation>Wenn alle wie geraten eingestellt sind: Wahrscheinlichkeit, dass jeder Anteil in ±%1 % vom Soll abgelesen wird: %2; dass er es wirklich ist, mit den Fehlern der Ventiltabellen: %3.</translation>
+        <translation>Wenn alle wie empfohlen eingestellt sind: Wahrscheinlichkeit, dass jeder Anteil in ±%1 % vom Soll abgelesen wird: %2; dass er es wirklich ist, mit den Fehlern der Ventiltabellen: %3.</translation>
     </message>
     <message>
         <source>; short by %1 as it runs</source>
@@ -11345,7 +11345,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>State, walked</source>
-        <translation>Stand, begangen</translation>
+        <translation>Stand, abgelesen</translation>
     </message>
     <message>
         <source>Pages of the review</source>
