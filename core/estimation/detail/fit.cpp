@@ -132,10 +132,12 @@ std::shared_ptr<const Factorisation> Fit::linearised(const Point& point) const {
     }
     DenseReadings dense;
     std::vector<Eigen::MatrixXd> blocks;
+    std::vector<bool> isSparse(m_readingsOf.size(), false);
+    for (const std::size_t one : m_sparseCases) {
+        isSparse[one] = true;
+    }
     for (std::size_t one = 0; one < m_readingsOf.size(); ++one) {
-        const bool isSparse =
-            std::find(m_sparseCases.begin(), m_sparseCases.end(), one) != m_sparseCases.end();
-        if (m_readingsOf[one].empty() || isSparse) {
+        if (m_readingsOf[one].empty() || isSparse[one]) {
             continue;
         }
         blocks.push_back(readingRows(m_learning, m_unknowns, *point.states[one], m_readingsOf[one]));
@@ -244,14 +246,14 @@ Learned Fit::run() {
 Learned Fit::result(const Point& point, LearnOutcome outcome, int iterations,
                     std::shared_ptr<const Factorisation> factorisation) const {
     Learned out{outcome, iterations, {}, {}, {}, Posterior(factorisation)};
-    const Eigen::VectorXd variances = factorisation->variancesOfUnknowns();
+    const FlowSystem::Variances known = factorisation->variances(point.residuals.size());
     for (std::size_t unknown = 0; unknown < point.lnFactors.size(); ++unknown) {
         LearnedUnknown one;
         one.lnFactor = point.lnFactors[unknown];
         one.lnFactorPriorSd = m_unknowns.priorSds[unknown];
         const std::ptrdiff_t free = m_unknowns.freeOf[unknown];
         if (free != FreeUnknowns::kHeld) {
-            const double variance = std::clamp(variances[free], 0.0, 1.0);
+            const double variance = std::clamp(known.ofUnknowns[free], 0.0, 1.0);
             const double moved = (one.lnFactor - m_unknowns.priors[unknown]) / one.lnFactorPriorSd;
             one.lnFactorSd = std::sqrt(variance) * one.lnFactorPriorSd;
             one.movedScore = variance < 1 - 1e-6 ? moved / std::sqrt(1 - variance) : 0;
@@ -259,21 +261,20 @@ Learned Fit::result(const Point& point, LearnOutcome outcome, int iterations,
         }
         out.unknowns.push_back(one);
     }
-    const std::vector<double> ofReadings = factorisation->variancesOfReadings(point.residuals.size());
     for (std::size_t reading = 0; reading < point.residuals.size(); ++reading) {
         const Observation& observation = m_learning.observations[reading];
         const double sd = observation.relativeSd;
         // A shut valve that is cut off from the pump on one side says nothing: as if it were left out.
-        const auto known = fittedSi(*point.states[observation.caseIndex], observation);
-        const bool hasWeight = observation.hasWeight() && known;
-        const double fitted = known.value_or(0) * std::exp(instrumentFactor(observation, point.lnFactors));
+        const auto made = fittedSi(*point.states[observation.caseIndex], observation);
+        const bool hasWeight = observation.hasWeight() && made;
+        const double fitted = made.value_or(0) * std::exp(instrumentFactor(observation, point.lnFactors));
         LearnedReading one;
         one.fitted = observation.what == Observed::Flow ? ObservedValue(VolumeFlow::si(fitted))
                                                         : ObservedValue(PressureDifference::si(fitted));
         one.relativeResidual = point.residuals[reading];
-        one.robustWeight = known ? robustWeight(reading, one.relativeResidual) : 0;
-        const double share = ofReadings[reading] / (sd * sd);
-        one.redundancyFraction = !known      ? 0
+        one.robustWeight = made ? robustWeight(reading, one.relativeResidual) : 0;
+        const double share = known.ofReadings[reading] / (sd * sd);
+        one.redundancyFraction = !made       ? 0
                                  : hasWeight ? std::clamp(1 - one.robustWeight * share, 0.0, 1.0)
                                              : 1 / (1 + share);
         const double root = std::sqrt(std::max(one.redundancyFraction, 1e-12));

@@ -25,6 +25,16 @@ void addTo(Column& column, const SparseRow& row, double factor) {
     }
 }
 
+double variance(const SparseRow& row, const FrontalFactor::Block& block) {
+    double sum = 0;
+    for (std::size_t i = 0; i < row.variables.size(); ++i) {
+        for (std::size_t j = 0; j < row.variables.size(); ++j) {
+            sum += row.weights[i] * row.weights[j] * block.at(row.variables[i], row.variables[j]);
+        }
+    }
+    return sum;
+}
+
 }  // namespace
 
 FlowSystem::FlowSystem(const Learning& learning, const FreeUnknowns& unknowns,
@@ -123,17 +133,28 @@ Eigen::VectorXd FlowSystem::step(const Eigen::VectorXd& byReading, const Eigen::
     return out;
 }
 
-std::vector<double> FlowSystem::variances() const {
-    std::vector<double> out(m_rows.size(), 0);
-    const auto rowOf = [&](Eigen::Index column) -> const SparseRow& {
-        return m_rows[static_cast<std::size_t>(column)];
-    };
-    Batches(*this).run(
-        static_cast<Eigen::Index>(m_rows.size()),
-        [&](Eigen::Index column, auto into) { addTo(into, rowOf(column), 1); },
-        [&](Eigen::Index column, const auto& solved) {
-            out[static_cast<std::size_t>(column)] = times(rowOf(column), solved);
-        });
+FlowSystem::Variances FlowSystem::variances() const {
+    Variances out{Eigen::VectorXd(m_unknownCount), std::vector<double>(m_rows.size(), 0)};
+    std::vector<std::vector<std::uint32_t>> unknownsOf(m_factor->frontCount());
+    std::vector<std::vector<std::uint32_t>> rowsOf(m_factor->frontCount());
+    for (std::uint32_t unknown = 0; unknown < m_positionOfUnknown.size(); ++unknown) {
+        unknownsOf[m_factor->frontOf(m_positionOfUnknown[unknown])].push_back(unknown);
+    }
+    for (std::uint32_t reading = 0; reading < m_rows.size(); ++reading) {
+        const auto& variables = m_rows[reading].variables;
+        if (!variables.empty()) {
+            rowsOf[m_factor->frontOf(*std::min_element(variables.begin(), variables.end()))].push_back(
+                reading);
+        }
+    }
+    m_factor->eachBlock([&](std::uint32_t front, const FrontalFactor::Block& block) {
+        for (const std::uint32_t unknown : unknownsOf[front]) {
+            out.ofUnknowns[unknown] = block.at(m_positionOfUnknown[unknown], m_positionOfUnknown[unknown]);
+        }
+        for (const std::uint32_t reading : rowsOf[front]) {
+            out.ofReadings[reading] = variance(m_rows[reading], block);
+        }
+    });
     return out;
 }
 

@@ -31,8 +31,12 @@ class FlowSystem {
     Eigen::MatrixXd readingsOf(const Eigen::MatrixXd& columns) const;
     /// C (J' byReading + byUnknown): one number a reading of this system, one a free unknown.
     Eigen::VectorXd step(const Eigen::VectorXd& byReading, const Eigen::VectorXd& byUnknown) const;
-    /// The diagonal of J C J': the variance of what is fitted at each reading.
-    std::vector<double> variances() const;
+    /// The diagonals of C and of J C J': what is known of each unknown and of what is fitted at each reading.
+    struct Variances {
+        Eigen::VectorXd ofUnknowns;
+        std::vector<double> ofReadings;
+    };
+    Variances variances() const;
     std::size_t bytes() const { return m_factor->bytes(); }
 
   private:
