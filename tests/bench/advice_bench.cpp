@@ -7,15 +7,15 @@
 #include "core/balancing/advice/advice.h"
 #include "core/balancing/prediction.h"
 #include "core/hydraulics/solve.h"
-#include "tests/bench/hidden_job.h"
 #include "tests/bench/measure.h"
+#include "tests/support/hidden_job.h"
 
 namespace {
 
 using namespace ww;
-using bench::HiddenJob;
 using bench::peakMegabytes;
 using bench::processorSecondsOf;
+using support::HiddenJob;
 
 balancing::LoopState advised(const project::Project& project, const balancing::Advice& advice) {
     balancing::LoopState state;

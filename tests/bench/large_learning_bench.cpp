@@ -5,8 +5,9 @@
 #include <cstdlib>
 #include <string>
 
-#include "tests/bench/hidden_job.h"
+#include "core/balancing/aim.h"
 #include "tests/bench/measure.h"
+#include "tests/support/hidden_job.h"
 
 namespace {
 
@@ -25,7 +26,7 @@ balancing::LoopState settingsOf(const project::Project& project, int round) {
 }
 
 void run(int risers, int terminalsOfRiser, int rounds, bool isEach) {
-    bench::HiddenJob job(risers, terminalsOfRiser);
+    support::HiddenJob job(risers, terminalsOfRiser);
     job.hide();
     job.readRound(project::RoundKind::Survey, {});
     for (int round = 1; round < rounds; ++round) {
@@ -57,6 +58,10 @@ void run(int risers, int terminalsOfRiser, int rounds, bool isEach) {
     for (const base::Fault& fault : advice.whyNot) {
         std::printf("    %s: %s\n", fault.subject.c_str(), base::english(fault).c_str());
     }
+    const std::size_t terminal = job.project().tree().terminals().back();
+    const double aim_s =
+        bench::processorSecondsOf([&] { balancing::aim(job.project(), terminal, &learned, &advice); });
+    std::printf("  the aim of one valve %.0f ms\n", 1000 * aim_s);
     if (advice.helpful) {
         std::printf("    most helpful: %s: %s\n", advice.helpful->why.subject.c_str(),
                     base::english(advice.helpful->why).c_str());

@@ -11,13 +11,7 @@
 #include "core/hydraulics/solve.h"
 #include "tests/support/field_job.h"
 
-namespace ww::bench {
-
-using support::FieldJob;
-
-inline std::string text(double number, int decimals) {
-    return base::Decimal::fromNumber(number, decimals).text();
-}
+namespace ww::support {
 
 /// Risers with a valve each, terminals along them, and a truth that the design does not know.
 class HiddenJob {
@@ -27,15 +21,15 @@ class HiddenJob {
         const base::Id small = m_job.valve(table(4));
         const base::Id large = m_job.valve(table(4.0 * terminalsOfRiser));
         m_job.pump("P-1", {{"0", "20"},
-                           {text(0.6 * total, 3), "18.5"},
-                           {text(1.2 * total, 3), "15"},
-                           {text(2.4 * total, 3), "4"}});
+                           {written(0.6 * total, 3), "18.5"},
+                           {written(1.2 * total, 3), "15"},
+                           {written(2.4 * total, 3), "4"}});
         m_job.instrument("1", "");
         for (int r = 1; r <= risers; ++r) {
             const std::string riser = "R" + std::to_string(r);
             add(riser, "", "", large, 30.0 / risers, 2);
             for (int i = 1; i <= terminalsOfRiser; ++i) {
-                add(riser + "-" + std::to_string(i), riser, text(uniform(0.6, 1.4), 2), small,
+                add(riser + "-" + std::to_string(i), riser, written(uniform(0.6, 1.4), 2), small,
                     30.0 / terminalsOfRiser, uniform(10, 30));
             }
         }
@@ -48,13 +42,13 @@ class HiddenJob {
         m_job.round(kind);
         m_stands = state;
         const auto predicted = balancing::predict(project(), state, m_truth);
-        m_job.pumpRise(text(project().fluid().head(predicted.prediction->pumpRise).si() * noise(), 2));
+        m_job.pumpRise(written(project().fluid().head(predicted.prediction->pumpRise).si() * noise(), 2));
         for (const std::size_t index : project().tree().walkingOrder()) {
             const project::Branch& branch = project().branches()[index];
             const auto drop = predicted.prediction->branches[index].valveDrop;
             const auto at = state.settings.find(branch.id);
-            m_job.dp(branch.tag, text(drop->in(quantity::Unit::Kilopascal)*noise(), 2),
-                     at == state.settings.end() ? "4.0" : text(at->second.si(), 2));
+            m_job.dp(branch.tag, written(drop->in(quantity::Unit::Kilopascal)*noise(), 2),
+                     at == state.settings.end() ? "4.0" : written(at->second.si(), 2));
         }
     }
 
@@ -76,18 +70,21 @@ class HiddenJob {
             warm.start = &solution;
             solution = hydraulics::solve(network, warm);
             const auto drop = solution.drop(network, link);
-            m_job.dp(branch.tag, text(drop->in(quantity::Unit::Kilopascal)*noise(), 2),
-                     text(setting.si(), 2));
+            m_job.dp(branch.tag, written(drop->in(quantity::Unit::Kilopascal)*noise(), 2),
+                     written(setting.si(), 2));
         }
         m_stands = state;
     }
 
   private:
+    static std::string written(double number, int decimals) {
+        return base::Decimal::fromNumber(number, decimals).text();
+    }
     static std::vector<std::pair<std::string, std::string>> table(double kvOpen) {
         const double parts[] = {0.035, 0.09, 0.17, 0.28, 0.42, 0.59, 0.79, 1.0};
         std::vector<std::pair<std::string, std::string>> rows;
         for (int i = 0; i < 8; ++i) {
-            rows.emplace_back(text(0.5 * (i + 1), 1), text(kvOpen * parts[i], 4));
+            rows.emplace_back(written(0.5 * (i + 1), 1), written(kvOpen * parts[i], 4));
         }
         return rows;
     }
@@ -96,8 +93,8 @@ class HiddenJob {
              double run_kPa, double circuit_kPa) {
         const base::Id id = m_job.branch(tag, parent, design, valve);
         m_job.change(project().branches().at(id), [&](project::Branch& branch) {
-            branch.runLoss = m_job.pressure(text(run_kPa, 4));
-            branch.circuitLoss = m_job.pressure(text(circuit_kPa, 4));
+            branch.runLoss = m_job.pressure(written(run_kPa, 4));
+            branch.circuitLoss = m_job.pressure(written(circuit_kPa, 4));
         });
         m_losses.push_back({id, run_kPa, circuit_kPa});
     }
@@ -156,4 +153,4 @@ class HiddenJob {
     balancing::Resistances m_truth;
 };
 
-}  // namespace ww::bench
+}  // namespace ww::support
