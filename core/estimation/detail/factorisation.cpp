@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "core/base/expects.h"
+
 namespace ww::estimation::detail {
 
 Factorisation::Factorisation(FreeUnknowns unknowns, std::unique_ptr<const FlowSystem> base,
@@ -69,7 +71,7 @@ Eigen::VectorXd Factorisation::step(const Eigen::VectorXd& byReading,
 FlowSystem::Variances Factorisation::variances(std::size_t observationCount) const {
     FlowSystem::Variances out =
         m_base ? variancesByBase(observationCount)
-               : FlowSystem::Variances{variancesOfUnknowns(), std::vector<double>(observationCount, 0)};
+               : FlowSystem::Variances{variancesOfUnknowns(), std::vector<double>(observationCount, 0), {}};
     if (m_weighted.rows() > 0) {
         const Eigen::MatrixXd columns = m_dense.rows.transpose();
         const Eigen::MatrixXd covered = solve(columns);
@@ -84,7 +86,7 @@ FlowSystem::Variances Factorisation::variances(std::size_t observationCount) con
 /// Those of the base less what the dense readings take away.
 FlowSystem::Variances Factorisation::variancesByBase(std::size_t observationCount) const {
     FlowSystem::Variances base = m_base->variances();
-    FlowSystem::Variances out{std::move(base.ofUnknowns), std::vector<double>(observationCount, 0)};
+    FlowSystem::Variances out{std::move(base.ofUnknowns), std::vector<double>(observationCount, 0), {}};
     Eigen::MatrixXd taken;
     if (m_weighted.rows() > 0) {
         taken = m_small.matrixL().solve(m_baseWeighted.transpose());
@@ -95,6 +97,39 @@ FlowSystem::Variances Factorisation::variancesByBase(std::size_t observationCoun
         const double less = m_weighted.rows() > 0 ? taken.col(static_cast<Eigen::Index>(i)).squaredNorm() : 0;
         out.ofReadings[m_base->readings()[i]] = base.ofReadings[i] - less;
     }
+    return out;
+}
+
+std::vector<double> Factorisation::variancesOfShares(const Eigen::VectorXd& weightOfProbes) const {
+    EXPECTS(m_base != nullptr);
+    const std::vector<double> own = m_base->variances().ofProbes;
+    Eigen::VectorXd across = m_base->probesWithSum(weightOfProbes);
+    Eigen::VectorXd taken = Eigen::VectorXd::Zero(across.size());
+    if (m_weighted.rows() > 0) {
+        const Eigen::MatrixXd halves =
+            m_small.matrixL().solve(m_base->probesOf(m_weighted.transpose()).transpose());
+        across -= halves.transpose() * (halves * weightOfProbes);
+        taken = halves.colwise().squaredNorm().transpose();
+    }
+    const double ofSum = weightOfProbes.dot(across);
+    std::vector<double> out;
+    for (std::size_t probe = 0; probe < own.size(); ++probe) {
+        const auto at = static_cast<Eigen::Index>(probe);
+        out.push_back(own[probe] - taken[at] - 2 * across[at] + ofSum);
+    }
+    return out;
+}
+
+Eigen::MatrixXd Factorisation::sharesWith(const Eigen::MatrixXd& columns,
+                                          const Eigen::VectorXd& weightOfProbes) const {
+    EXPECTS(m_base != nullptr);
+    Eigen::MatrixXd out = m_base->probesOf(columns);
+    if (m_weighted.rows() > 0) {
+        const Eigen::MatrixXd corrections = m_small.solve(m_weighted * m_base->solve(columns));
+        out -= m_base->probesOf(m_weighted.transpose()) * corrections;
+    }
+    const Eigen::RowVectorXd ofSum = weightOfProbes.transpose() * out;
+    out.rowwise() -= ofSum;
     return out;
 }
 

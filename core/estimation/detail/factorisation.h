@@ -33,6 +33,11 @@ class Factorisation {
     /// The diagonals of C and of J C J' over all readings, the second by position in Learning::observations.
     FlowSystem::Variances variances(std::size_t observationCount) const;
 
+    /// Of ln of shares: each probe less the sum of all times these weights. There must be a base.
+    std::vector<double> variancesOfShares(const Eigen::VectorXd& weightOfProbes) const;
+    /// The same shares with columns over the free unknowns: one row a probe.
+    Eigen::MatrixXd sharesWith(const Eigen::MatrixXd& columns, const Eigen::VectorXd& weightOfProbes) const;
+
   private:
     FlowSystem::Variances variancesByBase(std::size_t observationCount) const;
     Eigen::VectorXd variancesOfUnknowns() const;
