@@ -51,6 +51,12 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     m_busy->setObjectName(QStringLiteral("panel_head"));
     m_busy->setAccessibleName(tr("Computing"));
     m_busy->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    connect(&m_advisor, &LoopAdvisor::progressed, this, [this](int percent) {
+        // Of work that was given up since nothing is said.
+        if (m_advisor.isComputing()) {
+            m_busy->setText(QString::number(percent) + QChar(0xA0) + '%');
+        }
+    });
     m_words->setWordWrap(true);
     m_words->setTextFormat(Qt::PlainText);
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -171,6 +177,18 @@ void AdvicePanel::refresh(const std::optional<base::Id>& branch,
     showWords();
 }
 
+/// In a large job thousands may say alike, one a terminal.
+void AdvicePanel::addSome(QStringList& lines, const std::vector<base::Fault>& faults) {
+    constexpr std::size_t kMost = 8;
+    const std::size_t shown = faults.size() > kMost ? kMost - 1 : faults.size();
+    for (std::size_t i = 0; i < shown; ++i) {
+        lines << text::text(faults[i]);
+    }
+    if (shown < faults.size()) {
+        lines << tr("and %n more", nullptr, static_cast<int>(faults.size() - shown));
+    }
+}
+
 void AdvicePanel::showWords() {
     const LoopPicture* picture = m_model->shown();
     if (picture == nullptr) {
@@ -196,9 +214,7 @@ void AdvicePanel::showWords() {
     if (m_reason) {
         lines << text::text(*m_reason);
     }
-    for (const base::Fault& why : advice.whyNot) {
-        lines << text::text(why);
-    }
+    addSome(lines, advice.whyNot);
     if (!advice.settings.empty()) {
         const QString band = QString::fromStdString(m_bridge.project().job().matchingBand.digits.text());
         lines << (advice.isProbabilityBound
@@ -232,9 +248,10 @@ void AdvicePanel::showWords() {
             lines << text::text(note);
         }
     }
-    for (const base::Fault& note : advice.notes) {
-        lines << text::text(note);
+    if (picture->learned.fits != nullptr) {
+        addSome(lines, picture->learned.faults);
     }
+    addSome(lines, advice.notes);
     m_words->setText(lines.join('\n'));
     m_words->setToolTip(m_words->text());
 }
