@@ -84,7 +84,7 @@ ShareForecast::ShareForecast(const Learning& learning, const Learned& fit, std::
         Eigen::Map<const Eigen::VectorXd>(shares.data(), static_cast<Eigen::Index>(shares.size())) / sum_m3s;
     for (std::size_t i = 0; i < flows.size(); ++i) {
         if (system->probeOf[i] != kNoProbe) {
-            probes.push_back({caseIndex, flows[i].link, flows[i].tellsBesides});
+            probes.push_back({caseIndex, flows[i].link, flows[i].weightOfUnknowns});
         }
     }
     std::vector<std::size_t> sparse = detail::sparseCases(readingsOf, {});

@@ -18,7 +18,7 @@ struct ToldFlow {
     bool isInSum = true;  ///< one of the flows that shares are parts of
     /// What is told over what flows, as ln: weights by position in Learning::unknowns. Only of unknowns that
     /// scale the link or one that ends where it does.
-    std::vector<std::pair<std::size_t, double>> tellsBesides;
+    std::vector<std::pair<std::size_t, double>> weightOfUnknowns;
 };
 
 /// Standard deviations are those of ln; of a link without flow 0.

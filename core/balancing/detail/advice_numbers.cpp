@@ -135,10 +135,10 @@ class Forecaster {
             estimation::ToldFlow one{valve.value_or(m_loop.model->circuitLink[i]), m_tree.isTerminal(i), {}};
             const BranchUnknowns& unknowns = m_loop.branches[i];
             if (unknowns.tableBias) {
-                one.tellsBesides.emplace_back(*unknowns.tableBias, -1);
+                one.weightOfUnknowns.emplace_back(*unknowns.tableBias, -1);
             }
             if (unknowns.tableTilt) {
-                one.tellsBesides.emplace_back(*unknowns.tableTilt, -m_states.closedFraction(m_state, i));
+                one.weightOfUnknowns.emplace_back(*unknowns.tableTilt, -m_states.closedFraction(m_state, i));
             }
             told.push_back(std::move(one));
             branches.push_back(i);

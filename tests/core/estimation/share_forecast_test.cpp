@@ -77,10 +77,10 @@ TEST_F(ShareForecastTest, whatIsToldCarriesTheTablesErrors) {
                                unknowns[unknown].links.front().link == m_loop.valves()[i];
             if (isOwn) {
                 const double weight = -unknowns[unknown].links.front().weightIn(m_next);
-                one.tellsBesides.emplace_back(unknown, weight);
+                one.weightOfUnknowns.emplace_back(unknown, weight);
             }
         }
-        ASSERT_FALSE(one.tellsBesides.empty());
+        ASSERT_FALSE(one.weightOfUnknowns.empty());
         flows.push_back(std::move(one));
     }
     const ShareForecast made(m_loop.learning(), *m_fit, m_next, flows);
@@ -91,7 +91,7 @@ TEST_F(ShareForecastTest, whatIsToldCarriesTheTablesErrors) {
     std::vector<Functional> told = m_shares;
     for (std::size_t i = 0; i < flows.size(); ++i) {
         for (std::size_t of = 0; of < flows.size(); ++of) {
-            for (const auto& [unknown, weight] : flows[i].tellsBesides) {
+            for (const auto& [unknown, weight] : flows[i].weightOfUnknowns) {
                 told[of].weightByUnknown[unknown] +=
                     weight * ((of == i ? 1 : 0) - made.flows()[i].si() / total);
             }
