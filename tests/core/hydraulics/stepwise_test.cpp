@@ -11,7 +11,7 @@
 namespace ww::hydraulics {
 namespace {
 
-const quantity::Density kWater = quantity::Density::si(998);
+const quantity::Density kFlowing = quantity::Density::si(998);
 
 class StepwiseLoopTest : public testing::Test {
   protected:
@@ -28,7 +28,7 @@ class StepwiseLoopTest : public testing::Test {
 
     void turn(StepwiseLoop& stepwise, std::size_t terminal, double kv, bool isClosed = false) {
         const auto coefficient = quantity::FlowCoefficient::from(kv, quantity::Unit::Kv);
-        const LinkChange change{valve(terminal), Element::valve(coefficient, kWater), isClosed};
+        const LinkChange change{valve(terminal), Element::valve(coefficient, kFlowing), isClosed};
         stepwise.turn(change);
         m_network = *m_network->with(std::span(&change, 1)).network;
     }
