@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <unordered_set>
 #include <vector>
 
 #include "core/balancing/learning/learned_loop.h"
@@ -12,6 +13,8 @@
 
 namespace ww::balancing::detail {
 
+class MergedStates;
+
 /// What an observation stands for.
 struct ObservationSource {
     std::vector<Id> readings;
@@ -19,6 +22,8 @@ struct ObservationSource {
     std::optional<std::size_t> pump;
     std::size_t round = 0;
     bool isClosedValve = false;
+    std::size_t movesBefore = 0;  ///< the state it was read in
+    bool isMoved = false;         ///< stands in the case of the state that its round ended in
 };
 
 /// Where the unknowns of a branch stand in Learning::unknowns.
@@ -62,6 +67,8 @@ struct LoopLearning {
 
     /// Adds a state without readings, for a forecast; gives its position.
     std::size_t addCase(LoopStates& states, const LoopState& state);
+    /// Takes it away again; nothing may have been read in it.
+    void dropLastCase();
 };
 
 /// All resistances by design, with guesses where the design gives none: the median of the losses it gives,
@@ -69,12 +76,22 @@ struct LoopLearning {
 /// runs; common practice, no source). Absent: no loss, or no design flow.
 Resistances priorResistances(const project::Project& project);
 
-/// Readings of rounds up to `lastRound` (index in order of number, all without it) as observations.
+/// Which readings, and in which states.
+struct LearningScope {
+    std::optional<std::size_t> lastRound;               ///< index in order of number; nothing: all
+    const std::unordered_set<Id>* onlyThese = nullptr;  ///< readings of branches; null: all
+    const MergedStates* merged = nullptr;               ///< null: every reading stands in its own state
+};
+
+/// The readings of a job as observations.
 LoopLearning loopLearning(const project::Project& project, const History& history,
                           const LearnLoopOptions& options, LoopStates& states,
-                          std::optional<std::size_t> lastRound = {});
+                          const LearningScope& scope = {});
 
-/// What advise() needs: the learning and both fits.
+inline constexpr std::size_t kMostWithPosterior = 300;
+
+/// What advise() needs: the learning and both fits. Of a job with more terminals than kMostWithPosterior
+/// neither has its posterior, which would hold some hundred megabytes.
 struct LoopFits {
     LoopLearning loop;
     estimation::Learned trusting;  ///< valve tables held

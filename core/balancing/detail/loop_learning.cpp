@@ -5,6 +5,7 @@
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/loop_fits.h"
+#include "core/balancing/detail/merged_states.h"
 #include "core/balancing/detail/pump_duty.h"
 #include "core/balancing/learning/learn_forms.h"
 
@@ -32,18 +33,18 @@ ScaledLink scaled(LinkIndex link) {
 class Builder {
   public:
     Builder(const Project& project, const History& history, const LearnLoopOptions& options,
-            LoopStates& states, const HydraulicModel& model)
-        : m_project(project), m_history(history), m_options(options), m_states(states) {
+            LoopStates& states, const HydraulicModel& model, const LearningScope& scope)
+        : m_project(project), m_history(history), m_options(options), m_states(states), m_scope(scope) {
         m_out.model = std::make_shared<const HydraulicModel>(model);
         m_out.priors = states.priors();
         m_out.branches.resize(project.branches().size());
     }
 
-    LoopLearning build(std::optional<std::size_t> lastRound) {
+    LoopLearning build() {
         addResistances();
         addTables();
         addInstruments();
-        walk(lastRound);
+        walk();
         return std::move(m_out);
     }
 
@@ -150,32 +151,45 @@ class Builder {
         return id ? m_project.instruments().find(*id) : nullptr;
     }
 
-    bool isWanted(std::size_t round, std::optional<std::size_t> lastRound) const {
-        return !lastRound || m_project.rounds()[round].number <= m_project.rounds()[*lastRound].number;
+    bool isWanted(const TakenReading& taken) const {
+        const auto numberOf = [&](std::size_t round) { return m_project.rounds()[round].number; };
+        return !m_scope.lastRound || numberOf(taken.round) <= numberOf(*m_scope.lastRound);
+    }
+    bool isWantedOfBranch(const TakenReading& taken) const {
+        const bool isNamed = m_scope.onlyThese == nullptr || m_scope.onlyThese->contains(taken.reading);
+        return isNamed && isWanted(taken) &&
+               (m_scope.merged == nullptr || !m_scope.merged->isPassedOver(taken));
+    }
+    bool isMoved(const TakenReading& taken) const {
+        return m_scope.merged != nullptr && m_scope.merged->isMoved(taken);
     }
 
-    /// Goes through the job, state by state.
-    void walk(std::optional<std::size_t> lastRound) {
+    /// Goes through the job, state by state. Moved readings wait for the state that their round ends in.
+    void walk() {
         LoopState state = stateAfter(m_project, m_history, 0);
         std::size_t moves = 0;
         auto pump = m_history.pumpReadings.begin();
         auto branch = m_history.readings.begin();
         while (true) {
             m_case.reset();
+            m_madeIn.clear();
             const auto inState = [&](const auto& at, const auto& end) {
                 return at != end && at->movesBefore == moves;
             };
             for (; inState(pump, m_history.pumpReadings.end()); ++pump) {
-                if (pump->isStateKnown && isWanted(pump->round, lastRound)) {
-                    takePump(state, *pump);
+                if (pump->isStateKnown && isWanted(*pump)) {
+                    takeOrMove(state, *pump, &Builder::takePump);
                 }
             }
-            const std::size_t first = learning().observations.size();
             for (; inState(branch, m_history.readings.end()); ++branch) {
-                if (isWanted(branch->round, lastRound)) {
-                    takeReading(state, *branch, first);
+                if (isWantedOfBranch(*branch)) {
+                    takeOrMove(state, *branch, &Builder::takeReading);
                 }
             }
+            for (const auto& [taken, take] : m_waiting[moves]) {
+                (this->*take)(state, *taken);
+            }
+            m_waiting.erase(moves);
             if (moves == m_history.moves.size()) {
                 return;
             }
@@ -185,6 +199,16 @@ class Builder {
             } else {
                 state.speedFraction = move.speedFractionTo;
             }
+        }
+    }
+
+    using Take = void (Builder::*)(const LoopState&, const TakenReading&);
+
+    void takeOrMove(const LoopState& state, const TakenReading& taken, Take take) {
+        if (isMoved(taken)) {
+            m_waiting[m_scope.merged->endOf(taken.round)].emplace_back(&taken, take);
+        } else {
+            (this->*take)(state, taken);
         }
     }
 
@@ -203,6 +227,7 @@ class Builder {
     }
 
     void addObservation(Observation made, ObservationSource source) {
+        m_madeIn[made.link.value].push_back(learning().observations.size());
         learning().observations.push_back(std::move(made));
         m_out.sources.push_back(std::move(source));
     }
@@ -214,14 +239,15 @@ class Builder {
         return std::hypot(u.si() / std::abs(dp.value.si()), stated, m_options.unsteadiness.si());
     }
 
-    void takeReading(const LoopState& state, const TakenReading& taken, std::size_t first) {
+    void takeReading(const LoopState& state, const TakenReading& taken) {
         const Reading& reading = m_project.readings().at(taken.reading);
         if (reading.isDoubtful || reading.cannotBeRead || state.speedFraction <= 0) {
             return;
         }
         const std::size_t index = m_project.branches().indexOf(reading.branch);
         const Branch& branch = m_project.branches()[index];
-        ObservationSource source{{reading.id}, index, std::nullopt, taken.round, false};
+        ObservationSource source{{reading.id},      index,         std::nullopt, taken.round, false,
+                                 taken.movesBefore, isMoved(taken)};
         const Instrument* instrument = instrumentOf(reading.instrument);
         if (reading.flow && !taken.isShutForMoment && reading.flow->value.si() > 0) {
             Observation made;
@@ -262,17 +288,18 @@ class Builder {
             made.instrument = known->second;
             made.relativeSd = std::max(made.relativeSd * std::sqrt(0.5), m_options.unsteadiness.si());
         }
-        if (!joinRepeat(made, source, first)) {
+        if (!joinRepeat(made, source)) {
             addObservation(std::move(made), std::move(source));
         }
     }
 
     /// A dp read again in the same state with the same instrument counts with the one before, by their mean.
-    bool joinRepeat(const Observation& made, const ObservationSource& source, std::size_t first) {
-        for (std::size_t i = first; i < learning().observations.size(); ++i) {
+    bool joinRepeat(const Observation& made, const ObservationSource& source) {
+        for (const std::size_t i : m_madeIn[made.link.value]) {
             Observation& before = learning().observations[i];
-            if (before.link != made.link || before.what != made.what ||
-                before.instrument != made.instrument || m_out.sources[i].round != source.round) {
+            if (before.what != made.what || before.instrument != made.instrument ||
+                m_out.sources[i].round != source.round ||
+                m_out.sources[i].movesBefore != source.movesBefore) {
                 continue;
             }
             const auto count = static_cast<double>(m_out.sources[i].readings.size());
@@ -303,7 +330,8 @@ class Builder {
         const LinkIndex link =
             m_out.model->pumpLinks[static_cast<std::size_t>(at - m_out.model->pumps.begin())];
         const Instrument* instrument = instrumentOf(reading.instrument);
-        const ObservationSource source{{reading.id}, std::nullopt, index, taken.round, false};
+        const ObservationSource source{{reading.id}, std::nullopt,      index,         taken.round,
+                                       false,        taken.movesBefore, isMoved(taken)};
         const std::size_t place = m_project.branches().size() + index;
         if (reading.flow && reading.flow->value.si() > 0) {
             Observation made;
@@ -338,19 +366,22 @@ class Builder {
     LoopLearning m_out;
     std::unordered_map<Id, std::size_t> m_instruments;
     std::optional<std::size_t> m_case;
+    const LearningScope& m_scope;
+    std::unordered_map<std::uint32_t, std::vector<std::size_t>> m_madeIn;  ///< by link, in the state
+    std::unordered_map<std::size_t, std::vector<std::pair<const TakenReading*, Take>>> m_waiting;
 };
 
 }  // namespace
 
 LoopLearning loopLearning(const Project& project, const History& history, const LearnLoopOptions& options,
-                          LoopStates& states, std::optional<std::size_t> lastRound) {
+                          LoopStates& states, const LearningScope& scope) {
     const BuiltModel& open = states.openAt(history.speedFractionAtStart);
     if (!open.model) {
         LoopLearning nothing;
         nothing.faults = open.faults;
         return nothing;
     }
-    return Builder(project, history, options, states, *open.model).build(lastRound);
+    return Builder(project, history, options, states, *open.model, scope).build();
 }
 
 }  // namespace ww::balancing::detail

@@ -7,9 +7,14 @@ namespace ww::balancing {
 
 inline constexpr base::MessageForm kLearnNoReadings{
     "loop_learn_no_readings", "nothing has been read yet; take a survey with every valve fully open"};
-inline constexpr base::MessageForm kLearnTooLarge{
-    "loop_learn_too_large",
-    "{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser"};
+inline constexpr base::MessageForm kLearnTooLarge{"loop_learn_too_large",
+                                                  "readings of {1} rounds and {2} branches are too many to "
+                                                  "learn the loop from; for advice make a job of each riser"};
+inline constexpr base::MessageForm kLearnShutPassedOver{
+    "loop_learn_shut_passed_over",
+    "{1} older readings at shut valves are left out of the learning, which takes {2} of them in a loop of "
+    "this "
+    "size; nothing need be done"};
 inline constexpr base::MessageForm kLearnSettingOutside{
     "loop_learn_setting_outside",
     "a reading at setting {1} is outside the valve's table and is left out of the learning; correct the "

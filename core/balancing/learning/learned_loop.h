@@ -2,6 +2,7 @@
 // Not for settings (advice/).
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <stop_token>
@@ -35,7 +36,12 @@ struct LearnLoopOptions {
     /// standard deviations in simulated buildings of 3, 12 and 120 terminals (practice_bench).
     double surveyOnlyFactor = 1.15;
     bool findDoubtful = true;  ///< look for grossly wrong readings
+    /// Branches times states with few readings, as after each move of a round that is read valve by valve.
+    /// Above it such a round enters as the state it ended in, each reading with the factor, solved for,
+    /// between that state and its own; only what readings depend on is then as in the round's end state.
+    double mostStatesRatio = 5e5;
     std::stop_token stop;
+    std::function<void(Ratio)> tellDone;  ///< may be empty; told now and then what part of the work is done
 };
 
 enum class LoopLearnOutcome {

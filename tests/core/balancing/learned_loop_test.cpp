@@ -209,9 +209,10 @@ TEST(LearnedLoop, ofMoreReadingsThanCanBeLearnedFromItSaysSo) {
         job.branch("T" + std::to_string(i), "", "1.0", valve);
     }
     job.instrument("1.5", "0.05");
-    job.round(project::RoundKind::Survey);
-    for (int i = 0; i < kTerminals; ++i) {
-        job.dp("T" + std::to_string(i), "20.0", "4");
+    constexpr int kRounds = 32;
+    for (int round = 0; round < kRounds; ++round) {
+        job.round(project::RoundKind::Survey);
+        job.dp("T" + std::to_string(round), "20.0", "4");
     }
     const LearnedLoop learned = learn(job.project());
     EXPECT_EQ(learned.outcome, LoopLearnOutcome::Impossible);
