@@ -70,9 +70,6 @@ struct Observation {
     /// Readings with the same number are of the same place: where one is wrong the place is named first.
     std::optional<std::size_t> place;
     bool isLeftOut = false;  ///< compared with the fit, but without weight in it
-    /// ln of the factor between what the loop made in the very state it was read in and what it makes in its
-    /// case, where that is another one nearby.
-    double lnStateFactor = 0;
 
     /// ln of the value in SI; nothing of one of 0 or less.
     std::optional<double> lnValueRatio() const;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <random>
 #include <string>
+#include <unordered_set>
 #include <vector>
 
 #include "core/balancing/advice/advice.h"
@@ -74,6 +75,13 @@ class HiddenJob {
                      written(setting.si(), 2));
         }
         m_stands = state;
+    }
+
+    void markDoubtful(const std::unordered_set<base::Id>& readings) {
+        for (const base::Id& reading : readings) {
+            m_job.change(project().readings().at(reading),
+                         [](project::Reading& record) { record.isDoubtful = true; });
+        }
     }
 
   private:

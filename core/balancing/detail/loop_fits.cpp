@@ -177,13 +177,4 @@ std::size_t LoopLearning::addCase(LoopStates& states, const LoopState& state) {
     return learning.cases.size() - 1;
 }
 
-void LoopLearning::dropLastCase() {
-    learning.cases.pop_back();
-    for (const BranchUnknowns& branch : branches) {
-        if (branch.tableTilt) {
-            learning.unknowns[*branch.tableTilt].links.front().weightByCase.pop_back();
-        }
-    }
-}
-
 }  // namespace ww::balancing::detail

@@ -13,8 +13,6 @@
 
 namespace ww::balancing::detail {
 
-class MergedStates;
-
 /// What an observation stands for.
 struct ObservationSource {
     std::vector<Id> readings;
@@ -22,8 +20,6 @@ struct ObservationSource {
     std::optional<std::size_t> pump;
     std::size_t round = 0;
     bool isClosedValve = false;
-    std::size_t movesBefore = 0;  ///< the state it was read in
-    bool isMoved = false;         ///< stands in the case of the state that its round ended in
 };
 
 /// Where the unknowns of a branch stand in Learning::unknowns.
@@ -67,8 +63,6 @@ struct LoopLearning {
 
     /// Adds a state without readings, for a forecast; gives its position.
     std::size_t addCase(LoopStates& states, const LoopState& state);
-    /// Takes it away again; nothing may have been read in it.
-    void dropLastCase();
 };
 
 /// All resistances by design, with guesses where the design gives none: the median of the losses it gives,
@@ -76,14 +70,14 @@ struct LoopLearning {
 /// runs; common practice, no source). Absent: no loss, or no design flow.
 Resistances priorResistances(const project::Project& project);
 
-/// Which readings, and in which states.
+/// Which readings.
 struct LearningScope {
-    std::optional<std::size_t> lastRound;               ///< index in order of number; nothing: all
-    const std::unordered_set<Id>* onlyThese = nullptr;  ///< readings of branches; null: all
-    const MergedStates* merged = nullptr;               ///< null: every reading stands in its own state
+    std::optional<std::size_t> lastRound;  ///< index in order of number; nothing: all
+    /// Readings of branches; null: all but those whose states are too many (states_left_out.h).
+    const std::unordered_set<Id>* onlyThese = nullptr;
 };
 
-/// The readings of a job as observations.
+/// The readings of a job as observations, each in its own state.
 LoopLearning loopLearning(const project::Project& project, const History& history,
                           const LearnLoopOptions& options, LoopStates& states,
                           const LearningScope& scope = {});

@@ -5,8 +5,8 @@
 #include "core/balancing/detail/branch_flow.h"
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/loop_fits.h"
-#include "core/balancing/detail/merged_states.h"
 #include "core/balancing/detail/pump_duty.h"
+#include "core/balancing/detail/states_left_out.h"
 #include "core/balancing/learning/learn_forms.h"
 
 namespace ww::balancing::detail {
@@ -38,12 +38,18 @@ class Builder {
         m_out.model = std::make_shared<const HydraulicModel>(model);
         m_out.priors = states.priors();
         m_out.branches.resize(project.branches().size());
+        if (scope.onlyThese == nullptr) {
+            m_leftOut = readingsLeftOut(project, history, options, scope.lastRound);
+        }
     }
 
     LoopLearning build() {
         addResistances();
         addTables();
         addInstruments();
+        if (!m_leftOut.empty()) {
+            m_out.faults.push_back({&kLearnTurnedLeftOut, "", {std::to_string(m_leftOut.size())}});
+        }
         walk();
         return std::move(m_out);
     }
@@ -153,18 +159,15 @@ class Builder {
 
     bool isWanted(const TakenReading& taken) const {
         const auto numberOf = [&](std::size_t round) { return m_project.rounds()[round].number; };
-        return !m_scope.lastRound || numberOf(taken.round) <= numberOf(*m_scope.lastRound);
+        return (!m_scope.lastRound || numberOf(taken.round) <= numberOf(*m_scope.lastRound)) &&
+               !m_leftOut.contains(taken.reading);
     }
     bool isWantedOfBranch(const TakenReading& taken) const {
-        const bool isNamed = m_scope.onlyThese == nullptr || m_scope.onlyThese->contains(taken.reading);
-        return isNamed && isWanted(taken) &&
-               (m_scope.merged == nullptr || !m_scope.merged->isPassedOver(taken));
-    }
-    bool isMoved(const TakenReading& taken) const {
-        return m_scope.merged != nullptr && m_scope.merged->isMoved(taken);
+        return isWanted(taken) &&
+               (m_scope.onlyThese == nullptr || m_scope.onlyThese->contains(taken.reading));
     }
 
-    /// Goes through the job, state by state. Moved readings wait for the state that their round ends in.
+    /// Goes through the job, state by state.
     void walk() {
         LoopState state = stateAfter(m_project, m_history, 0);
         std::size_t moves = 0;
@@ -178,18 +181,14 @@ class Builder {
             };
             for (; inState(pump, m_history.pumpReadings.end()); ++pump) {
                 if (pump->isStateKnown && isWanted(*pump)) {
-                    takeOrMove(state, *pump, &Builder::takePump);
+                    takePump(state, *pump);
                 }
             }
             for (; inState(branch, m_history.readings.end()); ++branch) {
                 if (isWantedOfBranch(*branch)) {
-                    takeOrMove(state, *branch, &Builder::takeReading);
+                    takeReading(state, *branch);
                 }
             }
-            for (const auto& [taken, take] : m_waiting[moves]) {
-                (this->*take)(state, *taken);
-            }
-            m_waiting.erase(moves);
             if (moves == m_history.moves.size()) {
                 return;
             }
@@ -199,16 +198,6 @@ class Builder {
             } else {
                 state.speedFraction = move.speedFractionTo;
             }
-        }
-    }
-
-    using Take = void (Builder::*)(const LoopState&, const TakenReading&);
-
-    void takeOrMove(const LoopState& state, const TakenReading& taken, Take take) {
-        if (isMoved(taken)) {
-            m_waiting[m_scope.merged->endOf(taken.round)].emplace_back(&taken, take);
-        } else {
-            (this->*take)(state, taken);
         }
     }
 
@@ -246,8 +235,7 @@ class Builder {
         }
         const std::size_t index = m_project.branches().indexOf(reading.branch);
         const Branch& branch = m_project.branches()[index];
-        ObservationSource source{{reading.id},      index,         std::nullopt, taken.round, false,
-                                 taken.movesBefore, isMoved(taken)};
+        ObservationSource source{{reading.id}, index, std::nullopt, taken.round, false};
         const Instrument* instrument = instrumentOf(reading.instrument);
         if (reading.flow && !taken.isShutForMoment && reading.flow->value.si() > 0) {
             Observation made;
@@ -298,8 +286,7 @@ class Builder {
         for (const std::size_t i : m_madeIn[made.link.value]) {
             Observation& before = learning().observations[i];
             if (before.what != made.what || before.instrument != made.instrument ||
-                m_out.sources[i].round != source.round ||
-                m_out.sources[i].movesBefore != source.movesBefore) {
+                m_out.sources[i].round != source.round) {
                 continue;
             }
             const auto count = static_cast<double>(m_out.sources[i].readings.size());
@@ -330,8 +317,7 @@ class Builder {
         const LinkIndex link =
             m_out.model->pumpLinks[static_cast<std::size_t>(at - m_out.model->pumps.begin())];
         const Instrument* instrument = instrumentOf(reading.instrument);
-        const ObservationSource source{{reading.id}, std::nullopt,      index,         taken.round,
-                                       false,        taken.movesBefore, isMoved(taken)};
+        const ObservationSource source{{reading.id}, std::nullopt, index, taken.round, false};
         const std::size_t place = m_project.branches().size() + index;
         if (reading.flow && reading.flow->value.si() > 0) {
             Observation made;
@@ -368,7 +354,7 @@ class Builder {
     std::optional<std::size_t> m_case;
     const LearningScope& m_scope;
     std::unordered_map<std::uint32_t, std::vector<std::size_t>> m_madeIn;  ///< by link, in the state
-    std::unordered_map<std::size_t, std::vector<std::pair<const TakenReading*, Take>>> m_waiting;
+    std::unordered_set<Id> m_leftOut;
 };
 
 }  // namespace

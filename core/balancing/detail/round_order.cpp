@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/balancing/detail/merged_states.h"
-#include "core/balancing/learning/learn_forms.h"
 #include "core/estimation/learn.h"
 #include "core/hydraulics/solve.h"
 
@@ -58,9 +56,6 @@ class OrderFinder {
             m_orders.push_back(usualOrder(round));
         }
     }
-
-    /// Unknowns from a first fit, where one was needed to decide; else empty.
-    const std::vector<double>& lnFactors() const { return m_lnFactors; }
 
     std::vector<RoundOrder> find() {
         std::optional<std::size_t> before;
@@ -140,11 +135,11 @@ class OrderFinder {
     const std::vector<double>* fitUpTo(std::size_t round) {
         if (!m_isFitted) {
             m_isFitted = true;
-            const Prepared made =
-                preparedLearning(m_project, history(m_project, m_orders), m_options, m_states, round, {});
-            estimation::LearnOptions fit = fitOptions(m_options, false);
-            fit.lnFactorStart = made.start;
-            const auto result = estimation::learn(made.loop.learning, fit);
+            LearningScope scope;
+            scope.lastRound = round;
+            const LoopLearning loop =
+                loopLearning(m_project, history(m_project, m_orders), m_options, m_states, scope);
+            const auto result = estimation::learn(loop.learning, fitOptions(m_options, false));
             if (result.learned) {
                 m_lnFactors = result.learned->lnFactorOfUnknowns();
             }
@@ -169,50 +164,9 @@ estimation::LearnOptions fitOptions(const LearnLoopOptions& options, bool hasTab
     return out;
 }
 
-Prepared preparedLearning(const Project& project, const History& history, const LearnLoopOptions& options,
-                          LoopStates& states, std::optional<std::size_t> lastRound,
-                          std::vector<double> start) {
-    Prepared out;
-    LearningScope scope;
-    scope.lastRound = lastRound;
-    if (!hasManyStates(project, history, options)) {
-        out.loop = loopLearning(project, history, options, states, scope);
-        return out;
-    }
-    const MergedStates merged(project, history);
-    scope.merged = &merged;
-    out.loop = loopLearning(project, history, options, states, scope);
-    if (merged.passedOver() > 0) {
-        out.loop.faults.push_back({&kLearnShutPassedOver,
-                                   "",
-                                   {std::to_string(merged.passedOver()), std::to_string(kMostOwnStates)}});
-    }
-    constexpr int kMostPasses = 3;
-    constexpr double kSettled = 0.05;
-    out.start = std::move(start);
-    out.start.resize(out.loop.learning.unknowns.size(), 0);
-    for (int pass = 0; pass < kMostPasses && !options.stop.stop_requested(); ++pass) {
-        const double change = setOffsets(project, history, out.loop, states, out.start, options.stop);
-        if (pass + 1 == kMostPasses || change < kSettled || options.stop.stop_requested()) {
-            break;
-        }
-        estimation::LearnOptions fit = fitOptions(options, false);
-        fit.lnFactorStart = out.start;
-        fit.stepToleranceRatio = kSettled;
-        const auto result = estimation::learn(out.loop.learning, fit);
-        if (!result.learned) {
-            break;
-        }
-        out.start = result.learned->lnFactorOfUnknowns();
-    }
-    return out;
-}
-
-FoundOrders findOrders(const Project& project, const LearnLoopOptions& options, LoopStates& states) {
-    OrderFinder finder(project, options, states);
-    FoundOrders out{finder.find(), {}};
-    out.lnFactors = finder.lnFactors();
-    return out;
+std::vector<RoundOrder> findOrders(const Project& project, const LearnLoopOptions& options,
+                                   LoopStates& states) {
+    return OrderFinder(project, options, states).find();
 }
 
 }  // namespace ww::balancing::detail

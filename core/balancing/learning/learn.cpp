@@ -4,6 +4,7 @@
 
 #include "core/balancing/detail/doubtful.h"
 #include "core/balancing/detail/round_order.h"
+#include "core/balancing/detail/states_left_out.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/learning/learn_forms.h"
 #include "core/balancing/learning/learned_loop.h"
@@ -14,13 +15,9 @@ namespace ww::balancing {
 
 namespace {
 
-/// Branches times rounds squared: the fit takes some 700 bytes for each, 1.4 gigabytes at this.
-constexpr double kMostLearned = 2e6;
-
 using detail::LoopFits;
 using detail::LoopLearning;
 using detail::LoopStates;
-using detail::Prepared;
 using estimation::LearnOutcome;
 using project::Project;
 
@@ -31,11 +28,9 @@ struct Search {
 };
 
 Search searched(const Project& project, const LearnLoopOptions& options, const History& history,
-                const Prepared& made, LoopStates& states) {
+                const LoopLearning& loop, LoopStates& states) {
     Search out;
-    const LoopLearning& loop = made.loop;
-    estimation::LearnOptions fit = detail::fitOptions(options, true);
-    fit.lnFactorStart = made.start;
+    const estimation::LearnOptions fit = detail::fitOptions(options, true);
     if (!options.findDoubtful) {
         estimation::LearnResult plain = estimation::learn(loop.learning, fit);
         out.result.faults = std::move(plain.faults);
@@ -195,7 +190,8 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     for (const TakenReading& taken : out.history.readings) {
         rounds.insert(taken.round);
     }
-    if (static_cast<double>(rounds.size() * rounds.size() * project.branches().size()) > kMostLearned) {
+    if (static_cast<double>(rounds.size() * rounds.size() * project.branches().size()) >
+        detail::kMostLearned) {
         const std::vector<std::string> counts{std::to_string(rounds.size()),
                                               std::to_string(project.branches().size())};
         return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnTooLarge, "", counts}});
@@ -207,19 +203,23 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     if (out.history.readings.empty()) {
         return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnNoReadings, "", {}}});
     }
-    const detail::FoundOrders found = detail::findOrders(project, options, states);
+    const std::vector<RoundOrder> orders = detail::findOrders(project, options, states);
     tellDone(options, 0.1);
-    out.history = history(project, found.orders);
+    out.history = history(project, orders);
     out.present = stateAfter(project, out.history, out.history.moves.size());
 
-    Prepared made = detail::preparedLearning(project, out.history, options, states, {}, found.lnFactors);
-    LoopLearning& loop = made.loop;
-    tellDone(options, 0.4);
+    LoopLearning loop = detail::loopLearning(project, out.history, options, states);
+    tellDone(options, 0.2);
     out.faults = loop.faults;
     if (loop.learning.observations.empty()) {
-        return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnNoReadings, "", {}}});
+        const bool isLeftOut =
+            std::any_of(out.faults.begin(), out.faults.end(),
+                        [](const base::Fault& fault) { return fault.is(kLearnTurnedLeftOut); });
+        return without(
+            std::move(out), LoopLearnOutcome::Impossible,
+            isLeftOut ? std::vector<base::Fault>() : std::vector<base::Fault>{{&kLearnNoReadings, "", {}}});
     }
-    Search search = searched(project, options, out.history, made, states);
+    Search search = searched(project, options, out.history, loop, states);
     if (!search.result.finding) {
         return without(std::move(out), LoopLearnOutcome::Impossible, std::move(search.result.faults));
     }

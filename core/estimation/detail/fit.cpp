@@ -22,9 +22,8 @@ constexpr double kLeastDetectableScore = 4.13;
 /// Below this redundancy a residual is rounding.
 constexpr double kLeastScoredRedundancy = 0.01;
 
-/// ln of the factor on what the loop makes in the observation's case: of its instrument and its own state.
-double factorOf(const Observation& observation, const std::vector<double>& lnFactors) {
-    return observation.lnStateFactor + (observation.instrument ? lnFactors[*observation.instrument] : 0);
+double instrumentFactor(const Observation& observation, const std::vector<double>& lnFactors) {
+    return observation.instrument ? lnFactors[*observation.instrument] : 0;
 }
 
 }  // namespace
@@ -78,7 +77,7 @@ void Fit::evaluate(Point& point) const {
             continue;
         }
         point.residuals[reading] =
-            *observed - logValue(*fitted, *observed).ln - factorOf(observation, point.lnFactors);
+            *observed - logValue(*fitted, *observed).ln - instrumentFactor(observation, point.lnFactors);
         if (observation.hasWeight()) {
             const double score = std::abs(point.residuals[reading]) / observation.relativeSd;
             const double limit = m_options.robustScore;
@@ -215,7 +214,7 @@ Learned Fit::result(const Point& point, LearnOutcome outcome, int iterations,
         // A shut valve that is cut off from the pump on one side says nothing: as if it were left out.
         const auto made = fittedSi(*point.states[observation.caseIndex], observation);
         const bool hasWeight = observation.hasWeight() && made;
-        const double fitted = made.value_or(0) * std::exp(factorOf(observation, point.lnFactors));
+        const double fitted = made.value_or(0) * std::exp(instrumentFactor(observation, point.lnFactors));
         LearnedReading one;
         one.fitted = observation.what == Observed::Flow ? ObservedValue(VolumeFlow::si(fitted))
                                                         : ObservedValue(PressureDifference::si(fitted));

@@ -94,26 +94,6 @@ TEST(Learn, bothWaysOfAlgebraAgree) {
     }
 }
 
-TEST(Learn, aReadingMovedToAnotherStateByItsFactorSaysTheSame) {
-    HiddenLoop loop = surveyed({});
-    const Learned plain = learned(loop.learning());
-    constexpr double kLn = 0.3;
-    for (Observation& observation : loop.learning().observations) {
-        if (auto* dp = std::get_if<PressureDifference>(&observation.value)) {
-            *dp = *dp * std::exp(kLn);
-            observation.lnStateFactor = kLn;
-        }
-    }
-    const Learned moved = learned(loop.learning());
-    for (std::size_t i = 0; i < plain.unknowns.size(); ++i) {
-        EXPECT_NEAR(moved.unknowns[i].lnFactor, plain.unknowns[i].lnFactor, 1e-6) << i;
-    }
-    const auto fitted = [](const Learned& fit) {
-        return std::get<PressureDifference>(fit.readings.front().fitted).si();
-    };
-    EXPECT_NEAR(fitted(moved) / fitted(plain), std::exp(kLn), 1e-6);
-}
-
 TEST(Learn, redundanciesSumToReadingsLessEffectiveUnknowns) {
     HiddenLoop loop = surveyed({});
     for (const std::size_t leastSparse : {1U, 100000U}) {
