@@ -1,12 +1,15 @@
 // What learning and advising takes of time and memory in jobs too large for dense algebra. One job a run, as
 // peak memory only grows: large_learning_bench RISERS TERMINALS_OF_RISER ROUNDS [each]. With `each` every
-// round after the survey is read valve by valve, else all valves were set before it.
+// round after the survey is read valve by valve, else all valves were set before it. Where dense algebra runs
+// too, it prints how far its answers are apart.
 #include <cstdio>
 #include <cstdlib>
 #include <string>
 
 #include "core/balancing/aim.h"
+#include "core/balancing/detail/loop_fits.h"
 #include "tests/bench/measure.h"
+#include "tests/support/dense_way.h"
 #include "tests/support/hidden_job.h"
 
 namespace {
@@ -23,6 +26,23 @@ balancing::LoopState settingsOf(const project::Project& project, int round) {
         state.settings[branch.id] = quantity::Setting::si(turns);
     }
     return state;
+}
+
+void compareWithDense(const project::Project& project, const balancing::LearnedLoop& learned) {
+    constexpr std::size_t kMostDense = 300;
+    const auto terminals = project.tree().terminals();
+    if (terminals.size() > kMostDense || learned.fits == nullptr) {
+        return;
+    }
+    std::vector<hydraulics::LinkIndex> circuits;
+    for (const std::size_t terminal : terminals) {
+        circuits.push_back(learned.fits->loop.model->circuitLink[terminal]);
+    }
+    const support::WaysApart apart = support::waysApart(learned.fits->loop.learning, circuits);
+    std::printf(
+        "  dense algebra differs at most by: unknowns %.1e of their sd, sds %.1e, scores %.1e, sds of "
+        "shares %.1e\n",
+        apart.unknown, apart.sd, apart.score, apart.shareSd);
 }
 
 void run(int risers, int terminalsOfRiser, int rounds, bool isEach) {
@@ -48,6 +68,7 @@ void run(int risers, int terminalsOfRiser, int rounds, bool isEach) {
     for (const base::Fault& fault : learned.faults) {
         std::printf("    %s\n", base::english(fault).c_str());
     }
+    compareWithDense(job.project(), learned);
     std::fflush(stdout);
     balancing::Advice advice;
     const double advise_s =
