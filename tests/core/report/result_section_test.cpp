@@ -76,7 +76,8 @@ TEST(ResultSection, theTotalNamesTheDoubtfulReadingsInIt) {
     balancing::readAs(job, "B", 1.0);
     const auto total = [&] {
         std::string said;
-        for (const Fact& fact : sectionOf(build(job.project(), {}), kResult).facts) {
+        const Section result = sectionOf(build(job.project(), {}), kResult);
+        for (const Fact& fact : result.facts) {
             const std::string value = base::english(fact.value);
             said = value.find("% of the design flow of") != std::string::npos ? value : said;
         }
@@ -99,7 +100,8 @@ TEST(IndexSection, aRivalNearerThanTheReadingsTellIsUndecidable) {
     balancing::readAs(job, "C", 0.99);
     balancing::readAs(job, "D", 0.98);
     std::string said;
-    for (const Fact& fact : sectionOf(build(job.project(), {}), kIndex).facts) {
+    const Section index = sectionOf(build(job.project(), {}), kIndex);
+    for (const Fact& fact : index.facts) {
         said += base::english(fact.value) + '\n';
     }
     EXPECT_NE(said.find("Undecidable whether D is the index"), std::string::npos) << said;
