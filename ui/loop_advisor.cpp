@@ -6,6 +6,11 @@ namespace {
 /// Readings that come fast are learned from together.
 constexpr int kDelayMilliseconds = 40;
 
+/// Above so many terminals a picture takes longer than the time between two readings: one that was begun is
+/// finished, and the next is made of all that came meanwhile.
+constexpr std::size_t kMostMadeAnew = 1000;
+constexpr double kLearningPercent = 70;
+
 bool isAboutReadings(const project::ChangeSet& changes) {
     using project::RecordKind;
     return changes.touches(RecordKind::Reading) || changes.touches(RecordKind::PumpReading) ||
@@ -43,8 +48,11 @@ void LoopAdvisor::take(const project::ChangeSet& changes) {
     if (isDesign) {
         m_picture.reset();
     }
-    m_thread.request_stop();
     m_isWanted = m_bridge.isOpen() && !m_bridge.project().readings().empty();
+    const bool isLong = m_isWanted && m_bridge.project().tree().terminals().size() > kMostMadeAnew;
+    if (isDesign || !isLong) {
+        m_thread.request_stop();
+    }
     if (m_isWanted) {
         m_delay.start();
     } else {
@@ -71,6 +79,14 @@ void LoopAdvisor::start() {
     m_thread = std::jthread([this, work](const std::stop_token& stop) {
         balancing::LearnLoopOptions options;
         options.stop = stop;
+        if (work->project.tree().terminals().size() > kMostMadeAnew) {
+            options.tellDone = [this](quantity::Ratio done) {
+                // The advice is made afterwards.
+                const int percent = qRound(kLearningPercent * done.si());
+                QMetaObject::invokeMethod(
+                    this, [this, percent] { emit progressed(percent); }, Qt::QueuedConnection);
+            };
+        }
         auto made = std::make_shared<LoopPicture>();
         made->learned = balancing::learn(work->project, options);
         if (!stop.stop_requested()) {

@@ -41,6 +41,8 @@ class LoopAdvisor : public QObject {
   signals:
     /// picture(), isCurrent() or isComputing() changed.
     void changed();
+    /// Of a large job: how much of the picture under way is made.
+    void progressed(int percent);
 
   private:
     struct Work;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <set>
 #include <span>
 
@@ -19,6 +20,25 @@ constexpr double kTellingScore = 9;
 constexpr double kTriedScore = 4;
 constexpr std::size_t kMostTried = 8;
 
+/// With more readings than this, what would be without one of them is told by the linearised fit, and few
+/// accounts are tried: each is a fit of the whole.
+constexpr std::size_t kMostFittedWithout = 5000;
+constexpr std::size_t kMostTriedInLarge = 4;
+
+/// kAccusingScore up to 1,000 readings; above, so that chance names a reading of a clean job no more often
+/// (C. E. Bonferroni, 1936).
+double accusingScore(std::size_t readings) {
+    constexpr double kUsual = 1000;
+    constexpr double kStep = 0.01;
+    const auto tail = [](double score) { return std::erfc(score / std::numbers::sqrt2); };
+    const double wanted = tail(kAccusingScore) * std::min(1.0, kUsual / static_cast<double>(readings));
+    double score = kAccusingScore;
+    while (tail(score) > wanted) {
+        score += kStep;
+    }
+    return score;
+}
+
 double magnitude(const LearnedReading& reading) {
     return std::abs(reading.score);
 }
@@ -27,7 +47,11 @@ double magnitude(const LearnedReading& reading) {
 class Search {
   public:
     Search(const Learning& learning, const LearnOptions& options, const std::vector<Hypothesis>& hypotheses)
-        : m_learning(learning), m_options(options), m_hypotheses(hypotheses) {}
+        : m_learning(learning),
+          m_options(options),
+          m_hypotheses(hypotheses),
+          m_accusing(accusingScore(learning.observations.size())),
+          m_isLarge(learning.observations.size() > kMostFittedWithout) {}
 
     GrossErrorResult run() {
         auto plain = learn(m_learning, m_options);
@@ -40,7 +64,7 @@ class Search {
             nameReading(finding, *impossible, m_options);
             return {std::move(finding), {}};
         }
-        if (largestScore(finding.learned) > kAccusingScore) {
+        if (largestScore(finding.learned) > m_accusing) {
             doubt(finding);
         } else {
             finding.readAgain = rereads(finding.learned);
@@ -139,7 +163,7 @@ class Search {
         wide.lnFactorLeastPriorSd = std::max(wide.lnFactorLeastPriorSd, kWidePriorSd);
         Learned widened = fit(m_learning, wide);
         const std::size_t worst = mostDoubtful(widened);
-        const bool isSettled = largestScore(widened) <= kAccusingScore;
+        const bool isSettled = largestScore(widened) <= m_accusing;
         if (isSettled || !isReadInSeveralCases(worst)) {
             finding.readAgain = rereads(widened);
             finding.verdict =
@@ -148,7 +172,7 @@ class Search {
             finding.learned = std::move(widened);
             return;
         }
-        accuse(finding, worst, wide);
+        accuse(finding, worst, wide, widened);
     }
 
     /// A fit without one reading, and how that reading stands against it.
@@ -157,10 +181,14 @@ class Search {
         double chiSquareScore = 0;
         LearnedReading leftOut;
     };
-    std::vector<Without> withoutEach(const std::vector<std::size_t>& readings,
-                                     const LearnOptions& options) const {
+    std::vector<Without> withoutEach(const std::vector<std::size_t>& readings, const LearnOptions& options,
+                                     const Learned& withAll) const {
         std::vector<Without> out;
         for (const std::size_t reading : readings) {
+            if (m_isLarge) {
+                out.push_back(linearisedWithout(reading, withAll));
+                continue;
+            }
             const Learned others = fitWithout({&reading, 1}, options);
             out.push_back({reading, others.misfit.chiSquareScore, others.readings[reading]});
         }
@@ -170,9 +198,23 @@ class Search {
         return out;
     }
 
-    void accuse(GrossErrorFinding& finding, std::size_t worst, const LearnOptions& wide) const {
+    /// Exact where all depends linearly on the unknowns: the misfit falls by the reading's squared score.
+    Without linearisedWithout(std::size_t reading, const Learned& withAll) const {
+        constexpr double kLeast = 0.01;
+        Without out{reading, withAll.misfit.chiSquareScore, withAll.readings[reading]};
+        out.chiSquareScore -= out.leftOut.score * out.leftOut.score;
+        const double deviation =
+            out.leftOut.relativeResidual / std::max(out.leftOut.redundancyFraction, kLeast);
+        const double less = std::exp(out.leftOut.relativeResidual - deviation);
+        std::visit([less](auto& fitted) { fitted = fitted * less; }, out.leftOut.fitted);
+        out.leftOut.relativeResidual = deviation;
+        return out;
+    }
+
+    void accuse(GrossErrorFinding& finding, std::size_t worst, const LearnOptions& wide,
+                const Learned& widened) const {
         const std::vector<std::size_t> readings = ofPlace(worst);
-        const std::vector<Without> without = withoutEach(readings, wide);
+        const std::vector<Without> without = withoutEach(readings, wide, widened);
         finding.place = m_learning.observations[worst].place;
         finding.explanations = explanations(without, wide);
         const bool isTold =
@@ -183,7 +225,7 @@ class Search {
         }
         finding.wrong = isTold ? std::vector{without[0].reading} : readings;
         finding.learned = fitWithout(finding.wrong, m_options);
-        if (largestScore(finding.learned, finding.wrong) > kAccusingScore) {
+        if (largestScore(finding.learned, finding.wrong) > m_accusing) {
             finding.learned = fitWithout(finding.wrong, wide);
             finding.isPriorWidened = true;
         }
@@ -235,8 +277,8 @@ class Search {
         std::vector<Explanation> out;
         std::size_t values = 0;
         for (const auto& [expected, one] : candidates) {
-            values += m_hypotheses[one].network ? 0U : 1U;
-            if (values > kMostTried || options.stop.stop_requested()) {
+            values += m_hypotheses[one].network && !m_isLarge ? 0U : 1U;
+            if (values > (m_isLarge ? kMostTriedInLarge : kMostTried) || options.stop.stop_requested()) {
                 break;
             }
             const Explanation explanation = tried(one, readings, options);
@@ -279,6 +321,8 @@ class Search {
     const Learning& m_learning;
     const LearnOptions& m_options;
     const std::vector<Hypothesis>& m_hypotheses;
+    double m_accusing;
+    bool m_isLarge;
     std::vector<double> m_start;
 };
 

@@ -29,7 +29,7 @@ struct LearnOptions {
     /// where both circuits and readings are many. At least 1.
     std::size_t leastSparseReadings = 40;
     /// Cases in the sparse matrix at most: its blocks grow with them.
-    std::size_t maxSparseCases = 8;
+    std::size_t maxSparseCases = 64;
 };
 
 }  // namespace ww::estimation

@@ -54,6 +54,9 @@ class Posterior {
     std::vector<ReadingGain> gains(std::span<const Functional> aims,
                                    std::span<const CandidateReading> candidates) const;
 
+    /// It was given up to save memory: nothing may be asked of it.
+    bool isEmpty() const { return m_factorisation == nullptr; }
+
     explicit Posterior(std::shared_ptr<const detail::Factorisation> factorisation)
         : m_factorisation(std::move(factorisation)) {}
 

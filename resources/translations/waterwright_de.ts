@@ -1277,7 +1277,7 @@
     </message>
     <message>
         <source>Flow off</source>
-        <translation>Weiterer Durchfluss</translation>
+        <translation>Durchflussabweichung</translation>
     </message>
     <message>
         <source>Flow {1} to {2} % of design; share within ± {3} % of the target share</source>

@@ -129,7 +129,7 @@ class Adviser {
         m_out.spread = Ratio::si(high - low);
         const double from = 1 - band();
         const double to = 1 + band();
-        m_out.isProbabilityBound = m_forecast.matched.size() > kMostExactTerminals;
+        m_out.isProbabilityBound = m_forecast.indicatedCovarianceRatio.empty() && !m_forecast.matched.empty();
         if (m_out.isProbabilityBound) {
             m_out.indicatedProbability =
                 Ratio::si(detail::leastProbabilityWithin(indicated, indicatedSds, from, to));
@@ -234,7 +234,20 @@ class Adviser {
         }
     }
 
+    /// By branch: whether it was read at all, and whether a reading of it counts.
+    void findRead() {
+        m_wasRead.assign(m_project.branches().size(), false);
+        m_isRead = m_wasRead;
+        for (const ComparedReading& reading : m_learned.readings) {
+            if (reading.branch) {
+                m_wasRead[*reading.branch] = true;
+                m_isRead[*reading.branch] = m_isRead[*reading.branch] || !reading.isLeftOut;
+            }
+        }
+    }
+
     void judge() {
+        findRead();
         if (m_out.settings.empty()) {
             m_out.whyNot.push_back({&kAdviceNothingToSet, "", {}});
         }
@@ -242,12 +255,9 @@ class Adviser {
             m_out.whyNot.push_back({&kAdviceNotSettled, "", {}});
         }
         for (const std::size_t terminal : m_forecast.matched) {
-            if (!isRead(terminal)) {
-                const bool wasRead =
-                    std::any_of(m_learned.readings.begin(), m_learned.readings.end(),
-                                [&](const ComparedReading& reading) { return reading.branch == terminal; });
+            if (!m_isRead[terminal]) {
                 m_out.whyNot.push_back(
-                    {wasRead ? &kAdviceAllDoubtful : &kAdviceUnread, branchAt(terminal).tag, {}});
+                    {m_wasRead[terminal] ? &kAdviceAllDoubtful : &kAdviceUnread, branchAt(terminal).tag, {}});
             }
         }
         std::optional<std::size_t> worst;
@@ -266,12 +276,6 @@ class Adviser {
         if (m_out.whyNot.empty()) {
             m_out.status = isVerified() ? AdviceStatus::Verified : AdviceStatus::Unverified;
         }
-    }
-
-    bool isRead(std::size_t branch) const {
-        return std::any_of(
-            m_learned.readings.begin(), m_learned.readings.end(),
-            [&](const ComparedReading& reading) { return reading.branch == branch && !reading.isLeftOut; });
     }
 
     /// Every matched terminal was read in the state that stands, its share was within the band, and every
@@ -337,7 +341,7 @@ class Adviser {
             return;
         }
         for (const std::size_t terminal : m_forecast.matched) {
-            if (!isRead(terminal)) {
+            if (!m_isRead[terminal]) {
                 m_out.helpful = readingOf(terminal, ReadingKind::UnreadValveDp, kHelpfulUnread);
                 return;
             }
@@ -370,6 +374,8 @@ class Adviser {
     std::vector<std::optional<Setting>> m_rounded;
     std::vector<Setting> m_steps;
     detail::AdviceForecast m_forecast;
+    std::vector<bool> m_wasRead;
+    std::vector<bool> m_isRead;
     std::vector<Ratio> m_now;  ///< of target by branch, as the loop stands
     Advice m_out;
 };

@@ -121,7 +121,57 @@ class Forecaster {
         }
     }
 
+    /// The same without functionals, of terminals and of branches with a valve. Their flow is looked at in
+    /// the valve, where there is one: in a link that takes next to nothing it would be a difference of equal
+    /// pressures.
+    void forecastShares() {
+        std::vector<estimation::ToldFlow> told;
+        std::vector<std::size_t> branches;
+        for (std::size_t i = 0; i < m_out.flows.size(); ++i) {
+            const auto& valve = m_loop.model->valveLink[i];
+            if (!valve && !m_tree.isTerminal(i)) {
+                continue;
+            }
+            estimation::ToldFlow one{valve.value_or(m_loop.model->circuitLink[i]), m_tree.isTerminal(i), {}};
+            const BranchUnknowns& unknowns = m_loop.branches[i];
+            if (unknowns.tableBias) {
+                one.weightOfUnknowns.emplace_back(*unknowns.tableBias, -1);
+            }
+            if (unknowns.tableTilt) {
+                one.weightOfUnknowns.emplace_back(*unknowns.tableTilt, -m_states.closedFraction(m_state, i));
+            }
+            told.push_back(std::move(one));
+            branches.push_back(i);
+        }
+        auto made =
+            std::make_shared<const estimation::ShareForecast>(m_loop.learning, m_fits.doubting, m_case, told);
+        std::vector<VolumeFlow> flows(m_out.flows.size());
+        for (std::size_t i = 0; i < branches.size(); ++i) {
+            flows[branches[i]] = made->flows()[i];
+        }
+        m_out.actual = ofTarget(flows);
+        for (std::size_t i = 0; i < branches.size(); ++i) {
+            const std::size_t branch = branches[i];
+            const auto sd = [&](double relative, Ratio mean) {
+                return Ratio::si(relative * m_fits.shareSdFactor * mean.si());
+            };
+            m_out.actualSd[branch] = sd(made->relativeSdOfShares()[i], m_out.actual[branch]);
+            m_out.indicatedSd[branch] = sd(made->relativeSdOfToldShares()[i], m_out.indicated[branch]);
+            if (flows[branch].si() > 0 && isMatched(branch)) {
+                m_out.matched.push_back(branch);
+                m_out.aimsOfShares.push_back(i);
+            }
+        }
+        m_out.shares = std::move(made);
+    }
+
     void solveDoubting() {
+        if (m_fits.doubting.posterior.isEmpty()) {
+            if (m_out.totalFlow.si() > 0) {
+                forecastShares();
+            }
+            return;
+        }
         std::vector<LinkIndex> links;
         for (std::size_t i = 0; i < m_out.flows.size(); ++i) {
             links.push_back(m_loop.model->circuitLink[i]);
@@ -240,6 +290,12 @@ class Forecaster {
 };
 
 }  // namespace
+
+std::vector<estimation::ReadingGain> AdviceForecast::gains(
+    const LoopFits& fits, std::span<const estimation::CandidateReading> readings) const {
+    return shares != nullptr ? shares->gains(aimsOfShares, readings)
+                             : fits.doubting.posterior.gains(shareAims, readings);
+}
 
 AdviceForecast adviceForecast(const Project& project, const LoopFits& fits, LoopLearning& loop,
                               LoopStates& states, const LoopState& state) {

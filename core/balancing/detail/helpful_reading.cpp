@@ -19,6 +19,11 @@ constexpr double kReadingSd = 0.01;
 /// The floor of a usual meter, Pa; small dp are less certain.
 constexpr double kReadingFloor_Pa = 30;
 
+/// Valves considered shut in a large loop: each costs a state.
+constexpr std::size_t kMostShutInLarge = 32;
+/// Unread valves considered there: each costs a row over all unknowns.
+constexpr std::size_t kMostUnreadInLarge = 64;
+
 struct Candidate {
     std::size_t branch = 0;
     ReadingKind kind = ReadingKind::RepeatedDp;
@@ -37,21 +42,31 @@ class Search {
         }
     }
 
-    void collect() {
+    void collect(const AdviceForecast& forecast) {
         const bool isLarge = m_project.tree().terminals().size() > kMostExactTerminals;
         openReadings(isLarge);
+        std::vector<std::size_t> terminals;
         for (const std::size_t terminal : m_project.tree().terminals()) {
             if (m_loop.branches[terminal].tableBias && (!isLarge || isLastOfGroup(terminal))) {
-                closedReading(terminal);
+                terminals.push_back(terminal);
             }
+        }
+        if (isLarge && terminals.size() > kMostShutInLarge) {
+            std::stable_sort(terminals.begin(), terminals.end(), [&](std::size_t one, std::size_t other) {
+                return forecast.indicatedSd[one] > forecast.indicatedSd[other];
+            });
+            terminals.resize(kMostShutInLarge);
+        }
+        for (const std::size_t terminal : terminals) {
+            closedReading(terminal);
         }
     }
 
     std::optional<HelpfulReading> best(const AdviceForecast& forecast) const {
-        if (m_candidates.empty() || forecast.shareAims.empty()) {
+        if (m_candidates.empty() || forecast.matched.empty()) {
             return std::nullopt;
         }
-        const auto gains = m_learned.fits->doubting.posterior.gains(forecast.shareAims, m_readings);
+        const auto gains = forecast.gains(*m_learned.fits, m_readings);
         std::size_t most = 0;
         for (std::size_t i = 1; i < gains.size(); ++i) {
             if (gains[i].largestVarianceFactor < gains[most].largestVarianceFactor) {
@@ -111,6 +126,9 @@ class Search {
         std::vector<hydraulics::LinkIndex> links;
         std::vector<std::size_t> branches;
         for (std::size_t i = 0; i < m_project.branches().size(); ++i) {
+            if (onlyUnread && links.size() == kMostUnreadInLarge) {
+                break;
+            }
             if (m_loop.branches[i].tableBias && (!onlyUnread || !m_isRead[i])) {
                 links.push_back(*m_loop.model->valveLink[i]);
                 branches.push_back(i);
@@ -164,7 +182,7 @@ std::optional<HelpfulReading> helpfulReading(const Project& project, const Learn
                                              LoopLearning& loop, LoopStates& states,
                                              const AdviceForecast& forecast) {
     Search search(project, learned, loop, states);
-    search.collect();
+    search.collect(forecast);
     return search.best(forecast);
 }
 

@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <unordered_set>
 #include <vector>
 
 #include "core/balancing/learning/learned_loop.h"
@@ -69,12 +70,22 @@ struct LoopLearning {
 /// runs; common practice, no source). Absent: no loss, or no design flow.
 Resistances priorResistances(const project::Project& project);
 
-/// Readings of rounds up to `lastRound` (index in order of number, all without it) as observations.
+/// Which readings.
+struct LearningScope {
+    std::optional<std::size_t> lastRound;  ///< index in order of number; nothing: all
+    /// Readings of branches; null: all but those whose states are too many (states_left_out.h).
+    const std::unordered_set<Id>* onlyThese = nullptr;
+};
+
+/// The readings of a job as observations, each in its own state.
 LoopLearning loopLearning(const project::Project& project, const History& history,
                           const LearnLoopOptions& options, LoopStates& states,
-                          std::optional<std::size_t> lastRound = {});
+                          const LearningScope& scope = {});
 
-/// What advise() needs: the learning and both fits.
+inline constexpr std::size_t kMostWithPosterior = 300;
+
+/// What advise() needs: the learning and both fits. Of a job with more terminals than kMostWithPosterior
+/// neither has its posterior, which would hold some hundred megabytes.
 struct LoopFits {
     LoopLearning loop;
     estimation::Learned trusting;  ///< valve tables held

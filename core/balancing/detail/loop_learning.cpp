@@ -6,6 +6,7 @@
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/loop_fits.h"
 #include "core/balancing/detail/pump_duty.h"
+#include "core/balancing/detail/states_left_out.h"
 #include "core/balancing/learning/learn_forms.h"
 
 namespace ww::balancing::detail {
@@ -32,18 +33,24 @@ ScaledLink scaled(LinkIndex link) {
 class Builder {
   public:
     Builder(const Project& project, const History& history, const LearnLoopOptions& options,
-            LoopStates& states, const HydraulicModel& model)
-        : m_project(project), m_history(history), m_options(options), m_states(states) {
+            LoopStates& states, const HydraulicModel& model, const LearningScope& scope)
+        : m_project(project), m_history(history), m_options(options), m_states(states), m_scope(scope) {
         m_out.model = std::make_shared<const HydraulicModel>(model);
         m_out.priors = states.priors();
         m_out.branches.resize(project.branches().size());
+        if (scope.onlyThese == nullptr) {
+            m_leftOut = readingsLeftOut(project, history, options, scope.lastRound);
+        }
     }
 
-    LoopLearning build(std::optional<std::size_t> lastRound) {
+    LoopLearning build() {
         addResistances();
         addTables();
         addInstruments();
-        walk(lastRound);
+        if (!m_leftOut.empty()) {
+            m_out.faults.push_back({&kLearnTurnedLeftOut, "", {std::to_string(m_leftOut.size())}});
+        }
+        walk();
         return std::move(m_out);
     }
 
@@ -150,30 +157,36 @@ class Builder {
         return id ? m_project.instruments().find(*id) : nullptr;
     }
 
-    bool isWanted(std::size_t round, std::optional<std::size_t> lastRound) const {
-        return !lastRound || m_project.rounds()[round].number <= m_project.rounds()[*lastRound].number;
+    bool isWanted(const TakenReading& taken) const {
+        const auto numberOf = [&](std::size_t round) { return m_project.rounds()[round].number; };
+        return (!m_scope.lastRound || numberOf(taken.round) <= numberOf(*m_scope.lastRound)) &&
+               !m_leftOut.contains(taken.reading);
+    }
+    bool isWantedOfBranch(const TakenReading& taken) const {
+        return isWanted(taken) &&
+               (m_scope.onlyThese == nullptr || m_scope.onlyThese->contains(taken.reading));
     }
 
     /// Goes through the job, state by state.
-    void walk(std::optional<std::size_t> lastRound) {
+    void walk() {
         LoopState state = stateAfter(m_project, m_history, 0);
         std::size_t moves = 0;
         auto pump = m_history.pumpReadings.begin();
         auto branch = m_history.readings.begin();
         while (true) {
             m_case.reset();
+            m_madeIn.clear();
             const auto inState = [&](const auto& at, const auto& end) {
                 return at != end && at->movesBefore == moves;
             };
             for (; inState(pump, m_history.pumpReadings.end()); ++pump) {
-                if (pump->isStateKnown && isWanted(pump->round, lastRound)) {
+                if (pump->isStateKnown && isWanted(*pump)) {
                     takePump(state, *pump);
                 }
             }
-            const std::size_t first = learning().observations.size();
             for (; inState(branch, m_history.readings.end()); ++branch) {
-                if (isWanted(branch->round, lastRound)) {
-                    takeReading(state, *branch, first);
+                if (isWantedOfBranch(*branch)) {
+                    takeReading(state, *branch);
                 }
             }
             if (moves == m_history.moves.size()) {
@@ -203,6 +216,7 @@ class Builder {
     }
 
     void addObservation(Observation made, ObservationSource source) {
+        m_madeIn[made.link.value].push_back(learning().observations.size());
         learning().observations.push_back(std::move(made));
         m_out.sources.push_back(std::move(source));
     }
@@ -214,7 +228,7 @@ class Builder {
         return std::hypot(u.si() / std::abs(dp.value.si()), stated, m_options.unsteadiness.si());
     }
 
-    void takeReading(const LoopState& state, const TakenReading& taken, std::size_t first) {
+    void takeReading(const LoopState& state, const TakenReading& taken) {
         const Reading& reading = m_project.readings().at(taken.reading);
         if (reading.isDoubtful || reading.cannotBeRead || state.speedFraction <= 0) {
             return;
@@ -262,17 +276,17 @@ class Builder {
             made.instrument = known->second;
             made.relativeSd = std::max(made.relativeSd * std::sqrt(0.5), m_options.unsteadiness.si());
         }
-        if (!joinRepeat(made, source, first)) {
+        if (!joinRepeat(made, source)) {
             addObservation(std::move(made), std::move(source));
         }
     }
 
     /// A dp read again in the same state with the same instrument counts with the one before, by their mean.
-    bool joinRepeat(const Observation& made, const ObservationSource& source, std::size_t first) {
-        for (std::size_t i = first; i < learning().observations.size(); ++i) {
+    bool joinRepeat(const Observation& made, const ObservationSource& source) {
+        for (const std::size_t i : m_madeIn[made.link.value]) {
             Observation& before = learning().observations[i];
-            if (before.link != made.link || before.what != made.what ||
-                before.instrument != made.instrument || m_out.sources[i].round != source.round) {
+            if (before.what != made.what || before.instrument != made.instrument ||
+                m_out.sources[i].round != source.round) {
                 continue;
             }
             const auto count = static_cast<double>(m_out.sources[i].readings.size());
@@ -338,19 +352,22 @@ class Builder {
     LoopLearning m_out;
     std::unordered_map<Id, std::size_t> m_instruments;
     std::optional<std::size_t> m_case;
+    const LearningScope& m_scope;
+    std::unordered_map<std::uint32_t, std::vector<std::size_t>> m_madeIn;  ///< by link, in the state
+    std::unordered_set<Id> m_leftOut;
 };
 
 }  // namespace
 
 LoopLearning loopLearning(const Project& project, const History& history, const LearnLoopOptions& options,
-                          LoopStates& states, std::optional<std::size_t> lastRound) {
+                          LoopStates& states, const LearningScope& scope) {
     const BuiltModel& open = states.openAt(history.speedFractionAtStart);
     if (!open.model) {
         LoopLearning nothing;
         nothing.faults = open.faults;
         return nothing;
     }
-    return Builder(project, history, options, states, *open.model).build(lastRound);
+    return Builder(project, history, options, states, *open.model, scope).build();
 }
 
 }  // namespace ww::balancing::detail

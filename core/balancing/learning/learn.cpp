@@ -1,7 +1,10 @@
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "core/balancing/detail/doubtful.h"
+#include "core/balancing/detail/round_order.h"
+#include "core/balancing/detail/states_left_out.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/learning/learn_forms.h"
 #include "core/balancing/learning/learned_loop.h"
@@ -12,140 +15,11 @@ namespace ww::balancing {
 
 namespace {
 
-/// Readings times branches: the fit holds a number for each, several times over. More takes more than a
-/// gigabyte and minutes.
-constexpr double kMostLearned = 1.5e7;
-
 using detail::LoopFits;
 using detail::LoopLearning;
 using detail::LoopStates;
 using estimation::LearnOutcome;
 using project::Project;
-
-estimation::LearnOptions fitOptions(const LearnLoopOptions& options, bool hasTableErrors) {
-    estimation::LearnOptions out;
-    out.hasTableErrors = hasTableErrors;
-    out.stop = options.stop;
-    return out;
-}
-
-/// Sum of squared residuals of a round's readings against unknowns learned elsewhere; a gross error counts
-/// little more than a large one.
-double misfitOf(const LoopLearning& loop, const std::vector<double>& lnFactors, std::size_t round) {
-    constexpr double kModelSd = 0.03;
-    constexpr double kMost = 25;
-    double sum = 0;
-    for (std::size_t caseIndex = 0; caseIndex < loop.learning.cases.size(); ++caseIndex) {
-        std::vector<hydraulics::LinkIndex> links;
-        std::vector<std::size_t> observations;
-        for (std::size_t i = 0; i < loop.sources.size(); ++i) {
-            const estimation::Observation& observation = loop.learning.observations[i];
-            if (observation.caseIndex == caseIndex && loop.sources[i].round == round &&
-                observation.what != estimation::Observed::Flow && observation.hasWeight()) {
-                links.push_back(observation.link);
-                observations.push_back(i);
-            }
-        }
-        if (links.empty()) {
-            continue;
-        }
-        const auto network = estimation::learnedNetwork(loop.learning, caseIndex, lnFactors);
-        const auto solution = hydraulics::solve(network);
-        for (std::size_t i = 0; i < links.size(); ++i) {
-            const auto drop = solution.drop(network, links[i]);
-            const estimation::Observation& observation = loop.learning.observations[observations[i]];
-            const double size = drop ? std::abs(drop->si()) : 0;
-            const double residual = size > 0 ? (*observation.lnValueRatio() - std::log(size)) /
-                                                   std::hypot(observation.relativeSd, kModelSd)
-                                             : std::sqrt(kMost);
-            sum += std::min(kMost, residual * residual);
-        }
-    }
-    return sum;
-}
-
-/// Decides for each round whether its valves and pumps were set before it was read.
-class OrderFinder {
-  public:
-    OrderFinder(const Project& project, const LearnLoopOptions& options, LoopStates& states)
-        : m_project(project), m_options(options), m_states(states) {
-        for (const project::Round& round : project.rounds()) {
-            m_orders.push_back(usualOrder(round));
-        }
-    }
-
-    std::vector<RoundOrder> find() {
-        std::optional<std::size_t> before;
-        for (const std::size_t round : m_project.roundsByNumber()) {
-            if (!isReadValveByValve(m_project, m_project.rounds()[round]) && differs(round)) {
-                decide(round, before);
-            }
-            if (!m_project.readingsOf(m_project.rounds()[round].id).empty()) {
-                before = round;
-            }
-        }
-        return m_orders;
-    }
-
-  private:
-    History with(std::size_t round, RoundOrder order) const {
-        std::vector<RoundOrder> orders = m_orders;
-        orders[round] = order;
-        return history(m_project, orders);
-    }
-
-    /// Whether the two orders put a reading of the round in different states: something was moved after it.
-    bool differs(std::size_t round) const {
-        const History asRead = with(round, RoundOrder::AsRead);
-        std::size_t movesAtEnd = 0;
-        for (std::size_t i = 0; i < asRead.moves.size(); ++i) {
-            movesAtEnd = asRead.moves[i].round == round ? i + 1 : movesAtEnd;
-        }
-        return std::any_of(asRead.readings.begin(), asRead.readings.end(), [&](const TakenReading& taken) {
-            return taken.round == round && taken.movesBefore < movesAtEnd;
-        });
-    }
-
-    void decide(std::size_t round, std::optional<std::size_t> before) {
-        if (!before) {
-            // Nothing to compare with: the first round that reads a loop finds its valves where they stand.
-            m_orders[round] = RoundOrder::SetBefore;
-            return;
-        }
-        const std::vector<double>* lnFactors = fitUpTo(*before);
-        if (lnFactors == nullptr) {
-            return;
-        }
-        const auto misfit = [&](RoundOrder order) {
-            const LoopLearning loop =
-                detail::loopLearning(m_project, with(round, order), m_options, m_states, round);
-            return misfitOf(loop, *lnFactors, round);
-        };
-        m_orders[round] = misfit(RoundOrder::SetBefore) < misfit(RoundOrder::AsRead) ? RoundOrder::SetBefore
-                                                                                     : RoundOrder::AsRead;
-    }
-
-    /// The unknowns from the rounds before the first that is in question; made once.
-    const std::vector<double>* fitUpTo(std::size_t round) {
-        if (!m_isFitted) {
-            m_isFitted = true;
-            const LoopLearning loop =
-                detail::loopLearning(m_project, history(m_project, m_orders), m_options, m_states, round);
-            const auto result = estimation::learn(loop.learning, fitOptions(m_options, false));
-            if (result.learned) {
-                m_lnFactors = result.learned->lnFactorOfUnknowns();
-            }
-        }
-        return m_lnFactors.empty() ? nullptr : &m_lnFactors;
-    }
-
-    const Project& m_project;
-    const LearnLoopOptions& m_options;
-    LoopStates& m_states;
-    std::vector<RoundOrder> m_orders;
-    bool m_isFitted = false;
-    std::vector<double> m_lnFactors;
-};
 
 /// The gross error search with the accounts of whatever place it names.
 struct Search {
@@ -153,10 +27,10 @@ struct Search {
     detail::Hypotheses hypotheses;
 };
 
-Search search(const Project& project, const LearnLoopOptions& options, const History& history,
-              const LoopLearning& loop, LoopStates& states) {
+Search searched(const Project& project, const LearnLoopOptions& options, const History& history,
+                const LoopLearning& loop, LoopStates& states) {
     Search out;
-    const estimation::LearnOptions fit = fitOptions(options, true);
+    const estimation::LearnOptions fit = detail::fitOptions(options, true);
     if (!options.findDoubtful) {
         estimation::LearnResult plain = estimation::learn(loop.learning, fit);
         out.result.faults = std::move(plain.faults);
@@ -273,10 +147,16 @@ LearnedLoop without(LearnedLoop out, LoopLearnOutcome outcome, std::vector<base:
     return out;
 }
 
+void tellDone(const LearnLoopOptions& options, double part) {
+    if (options.tellDone) {
+        options.tellDone(Ratio::si(part));
+    }
+}
+
 /// The fit for settings: as the finding left the readings and the priors, valve tables trusted.
 estimation::LearnResult fitTrusting(const LoopLearning& loop, const LearnLoopOptions& options,
                                     const estimation::GrossErrorFinding& finding) {
-    estimation::LearnOptions fit = fitOptions(options, false);
+    estimation::LearnOptions fit = detail::fitOptions(options, false);
     fit.lnFactorLeastPriorSd = finding.isPriorWidened ? options.blankPrior.si() : 0;
     fit.lnFactorStart = finding.learned.lnFactorOfUnknowns();
     for (std::size_t i = 0; i < loop.learning.unknowns.size(); ++i) {
@@ -306,9 +186,13 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     LoopStates states(project, detail::priorResistances(project));
     out.history = history(project);
     out.present = stateAfter(project, out.history, out.history.moves.size());
-    if (static_cast<double>(out.history.readings.size()) * static_cast<double>(project.branches().size()) >
-        kMostLearned) {
-        const std::vector<std::string> counts{std::to_string(out.history.readings.size()),
+    std::set<std::size_t> rounds;
+    for (const TakenReading& taken : out.history.readings) {
+        rounds.insert(taken.round);
+    }
+    if (static_cast<double>(rounds.size() * rounds.size() * project.branches().size()) >
+        detail::kMostLearned) {
+        const std::vector<std::string> counts{std::to_string(rounds.size()),
                                               std::to_string(project.branches().size())};
         return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnTooLarge, "", counts}});
     }
@@ -319,23 +203,33 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     if (out.history.readings.empty()) {
         return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnNoReadings, "", {}}});
     }
-    out.history = history(project, OrderFinder(project, options, states).find());
+    const std::vector<RoundOrder> orders = detail::findOrders(project, options, states);
+    tellDone(options, 0.1);
+    out.history = history(project, orders);
     out.present = stateAfter(project, out.history, out.history.moves.size());
 
     LoopLearning loop = detail::loopLearning(project, out.history, options, states);
+    tellDone(options, 0.2);
     out.faults = loop.faults;
     if (loop.learning.observations.empty()) {
-        return without(std::move(out), LoopLearnOutcome::Impossible, {{&kLearnNoReadings, "", {}}});
+        const bool isLeftOut =
+            std::any_of(out.faults.begin(), out.faults.end(),
+                        [](const base::Fault& fault) { return fault.is(kLearnTurnedLeftOut); });
+        return without(
+            std::move(out), LoopLearnOutcome::Impossible,
+            isLeftOut ? std::vector<base::Fault>() : std::vector<base::Fault>{{&kLearnNoReadings, "", {}}});
     }
-    Search found = search(project, options, out.history, loop, states);
-    if (!found.result.finding) {
-        return without(std::move(out), LoopLearnOutcome::Impossible, std::move(found.result.faults));
+    Search search = searched(project, options, out.history, loop, states);
+    if (!search.result.finding) {
+        return without(std::move(out), LoopLearnOutcome::Impossible, std::move(search.result.faults));
     }
-    estimation::GrossErrorFinding& finding = *found.result.finding;
+    estimation::GrossErrorFinding& finding = *search.result.finding;
     for (const std::size_t wrong : finding.wrong) {
         loop.learning.observations[wrong].isLeftOut = true;
     }
+    tellDone(options, 0.8);
     estimation::LearnResult trusting = fitTrusting(loop, options, finding);
+    tellDone(options, 1);
     if (!trusting.learned) {
         return without(std::move(out), LoopLearnOutcome::Impossible, std::move(trusting.faults));
     }
@@ -346,7 +240,7 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     }
     const bool isSettled = one == LearnOutcome::Converged && other == LearnOutcome::Converged;
     out.outcome = isSettled ? LoopLearnOutcome::Learned : LoopLearnOutcome::NotSettled;
-    out.doubtful = detail::doubtfulReadings(project, loop, finding, found.hypotheses);
+    out.doubtful = detail::doubtfulReadings(project, loop, finding, search.hypotheses);
     fillBranches(project, loop, *trusting.learned, out);
     out.readings = comparedReadings(loop, finding.learned);
     out.present.pumpCurveFactor = std::exp(trusting.learned->unknowns[*loop.pump].lnFactor);
@@ -354,6 +248,10 @@ LearnedLoop learn(const Project& project, const LearnLoopOptions& options) {
     out.isPriorWidened = finding.isPriorWidened;
     out.misfitProbability = finding.learned.misfit.probability;
     out.isMisfit = finding.learned.misfit.isFound();
+    if (project.tree().terminals().size() > detail::kMostWithPosterior) {
+        trusting.learned->posterior = estimation::Posterior(nullptr);
+        finding.learned.posterior = estimation::Posterior(nullptr);
+    }
     const double sdFactor = shareSdFactor(out, options, finding.learned.misfit);
     out.fits = std::make_shared<const LoopFits>(
         LoopFits{std::move(loop), std::move(*trusting.learned), std::move(finding.learned), sdFactor});

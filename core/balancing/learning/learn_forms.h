@@ -7,9 +7,13 @@ namespace ww::balancing {
 
 inline constexpr base::MessageForm kLearnNoReadings{
     "loop_learn_no_readings", "nothing has been read yet; take a survey with every valve fully open"};
-inline constexpr base::MessageForm kLearnTooLarge{
-    "loop_learn_too_large",
-    "{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser"};
+inline constexpr base::MessageForm kLearnTooLarge{"loop_learn_too_large",
+                                                  "readings of {1} rounds and {2} branches are too many to "
+                                                  "learn the loop from; for advice make a job of each riser"};
+inline constexpr base::MessageForm kLearnTurnedLeftOut{
+    "loop_learn_turned_left_out",
+    "{1} readings taken while valves were being turned are too many for a loop of this size and are left out "
+    "of the learning; read the next round without turning valves in between"};
 inline constexpr base::MessageForm kLearnSettingOutside{
     "loop_learn_setting_outside",
     "a reading at setting {1} is outside the valve's table and is left out of the learning; correct the "

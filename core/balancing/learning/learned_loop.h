@@ -2,6 +2,7 @@
 // Not for settings (advice/).
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <stop_token>
@@ -35,7 +36,11 @@ struct LearnLoopOptions {
     /// standard deviations in simulated buildings of 3, 12 and 120 terminals (practice_bench).
     double surveyOnlyFactor = 1.15;
     bool findDoubtful = true;  ///< look for grossly wrong readings
+    /// Branches times states with few readings, as after each move of a round that is read valve by valve:
+    /// each is a solve and a dense row. Readings in more are left out, and LearnedLoop::faults says so.
+    double mostStatesRatio = 1.2e6;
     std::stop_token stop;
+    std::function<void(Ratio)> tellDone;  ///< may be empty; told now and then what part of the work is done
 };
 
 enum class LoopLearnOutcome {
@@ -110,10 +115,10 @@ struct LearnedLoop {
 };
 
 /// Learns from every standing reading of all rounds, each in the state of the loop at the moment it was taken
-/// (history.h). Readings marked doubtful by hand are left out, and dps above the range of their instrument
-/// for which no reason is given. Repeats count by their mean. Whether a round was set first and then read, or
-/// valve by valve, is decided by which fits better. Pure and usable from any thread. Limiters and
-/// pressure-independent valves stay as the project has them.
+/// (history.h), but for those in too many states (LearnLoopOptions). Readings marked doubtful by hand are
+/// left out, and dps above the range of their instrument for which no reason is given. Repeats count by their
+/// mean. Whether a round was set first and then read, or valve by valve, is decided by which fits better.
+/// Pure and usable from any thread. Limiters and pressure-independent valves stay as the project has them.
 LearnedLoop learn(const project::Project& project, const LearnLoopOptions& options = {});
 
 }  // namespace ww::balancing

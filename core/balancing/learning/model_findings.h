@@ -12,8 +12,9 @@ namespace ww::balancing {
 std::vector<Finding> modelFindings(const project::Project& project, const LearnedLoop& learned,
                                    const Id& round, bool isLast);
 
-/// Above so many terminals judging a round does not wait for the learning, which takes minutes then.
-inline constexpr std::size_t kMostTerminalsToCompare = 2000;
+/// Above so many terminals judging a round does not wait for the learning, which takes up to
+/// five seconds at this where valves were set before they were read.
+inline constexpr std::size_t kMostTerminalsToCompare = 2'000;
 
 /// Learns the loop and adds its findings to an assessment, in their place by severity; a note instead where
 /// it has more than kMostTerminalsToCompare terminals. For the command line and for work in the background.

@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "core/base/expects.h"
+
 namespace ww::estimation::detail {
 
 Factorisation::Factorisation(FreeUnknowns unknowns, std::unique_ptr<const FlowSystem> base,
@@ -66,31 +68,68 @@ Eigen::VectorXd Factorisation::step(const Eigen::VectorXd& byReading,
     return out;
 }
 
-std::vector<double> Factorisation::variancesOfReadings(std::size_t observationCount) const {
-    std::vector<double> out(observationCount, 0);
-    if (m_base) {
-        const std::vector<double> base = m_base->variances();
-        Eigen::MatrixXd across;
-        if (m_weighted.rows() > 0) {
-            across = m_base->readingsOf(m_weighted.transpose());
-        }
-        for (std::size_t i = 0; i < base.size(); ++i) {
-            double variance = base[i];
-            if (m_weighted.rows() > 0) {
-                const Eigen::VectorXd row = across.row(static_cast<Eigen::Index>(i));
-                variance -= m_small.matrixL().solve(row).squaredNorm();
-            }
-            out[m_base->readings()[i]] = variance;
-        }
-    }
+FlowSystem::Variances Factorisation::variances(std::size_t observationCount) const {
+    FlowSystem::Variances out =
+        m_base ? variancesByBase(observationCount)
+               : FlowSystem::Variances{variancesOfUnknowns(), std::vector<double>(observationCount, 0), {}};
     if (m_weighted.rows() > 0) {
         const Eigen::MatrixXd columns = m_dense.rows.transpose();
         const Eigen::MatrixXd covered = solve(columns);
         for (std::size_t i = 0; i < m_dense.readings.size(); ++i) {
             const auto column = static_cast<Eigen::Index>(i);
-            out[m_dense.readings[i]] = columns.col(column).dot(covered.col(column));
+            out.ofReadings[m_dense.readings[i]] = columns.col(column).dot(covered.col(column));
         }
     }
+    return out;
+}
+
+/// Those of the base less what the dense readings take away.
+FlowSystem::Variances Factorisation::variancesByBase(std::size_t observationCount) const {
+    FlowSystem::Variances base = m_base->variances();
+    FlowSystem::Variances out{std::move(base.ofUnknowns), std::vector<double>(observationCount, 0), {}};
+    Eigen::MatrixXd taken;
+    if (m_weighted.rows() > 0) {
+        taken = m_small.matrixL().solve(m_baseWeighted.transpose());
+        out.ofUnknowns -= taken.colwise().squaredNorm().transpose();
+        taken = m_small.matrixL().solve(m_base->readingsOf(m_weighted.transpose()).transpose());
+    }
+    for (std::size_t i = 0; i < base.ofReadings.size(); ++i) {
+        const double less = m_weighted.rows() > 0 ? taken.col(static_cast<Eigen::Index>(i)).squaredNorm() : 0;
+        out.ofReadings[m_base->readings()[i]] = base.ofReadings[i] - less;
+    }
+    return out;
+}
+
+std::vector<double> Factorisation::variancesOfShares(const Eigen::VectorXd& weightOfProbes) const {
+    EXPECTS(m_base != nullptr);
+    const std::vector<double> own = m_base->variances().ofProbes;
+    Eigen::VectorXd across = m_base->probesWithSum(weightOfProbes);
+    Eigen::VectorXd taken = Eigen::VectorXd::Zero(across.size());
+    if (m_weighted.rows() > 0) {
+        const Eigen::MatrixXd halves =
+            m_small.matrixL().solve(m_base->probesOf(m_weighted.transpose()).transpose());
+        across -= halves.transpose() * (halves * weightOfProbes);
+        taken = halves.colwise().squaredNorm().transpose();
+    }
+    const double ofSum = weightOfProbes.dot(across);
+    std::vector<double> out;
+    for (std::size_t probe = 0; probe < own.size(); ++probe) {
+        const auto at = static_cast<Eigen::Index>(probe);
+        out.push_back(own[probe] - taken[at] - 2 * across[at] + ofSum);
+    }
+    return out;
+}
+
+Eigen::MatrixXd Factorisation::sharesWith(const Eigen::MatrixXd& columns,
+                                          const Eigen::VectorXd& weightOfProbes) const {
+    EXPECTS(m_base != nullptr);
+    Eigen::MatrixXd out = m_base->probesOf(columns);
+    if (m_weighted.rows() > 0) {
+        const Eigen::MatrixXd corrections = m_small.solve(m_weighted * m_base->solve(columns));
+        out -= m_base->probesOf(m_weighted.transpose()) * corrections;
+    }
+    const Eigen::RowVectorXd ofSum = weightOfProbes.transpose() * out;
+    out.rowwise() -= ofSum;
     return out;
 }
 
@@ -99,25 +138,9 @@ Eigen::VectorXd Factorisation::variancesOfUnknowns() const {
     if (m_isByUnknowns) {
         return m_small.solve(Eigen::MatrixXd::Identity(count, count)).diagonal();
     }
-    if (!m_base) {
-        // C = I - J' S^-1 J; with S = L L' the part taken away is |L^-1 J|^2 column by column.
-        const Eigen::MatrixXd halves = m_small.matrixL().solve(m_weighted);
-        return Eigen::VectorXd::Ones(count) - halves.colwise().squaredNorm().transpose();
-    }
-    Eigen::VectorXd out(count);
-    constexpr Eigen::Index kBatch = 64;
-    for (Eigen::Index first = 0; first < count; first += kBatch) {
-        const Eigen::Index many = std::min(kBatch, count - first);
-        Eigen::MatrixXd units = Eigen::MatrixXd::Zero(count, many);
-        for (Eigen::Index i = 0; i < many; ++i) {
-            units(first + i, i) = 1;
-        }
-        const Eigen::MatrixXd columns = solve(units);
-        for (Eigen::Index i = 0; i < many; ++i) {
-            out[first + i] = columns(first + i, i);
-        }
-    }
-    return out;
+    // C = I - J' S^-1 J; with S = L L' the part taken away is |L^-1 J|^2 column by column.
+    const Eigen::MatrixXd halves = m_small.matrixL().solve(m_weighted);
+    return Eigen::VectorXd::Ones(count) - halves.colwise().squaredNorm().transpose();
 }
 
 }  // namespace ww::estimation::detail

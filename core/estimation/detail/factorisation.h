@@ -30,12 +30,17 @@ class Factorisation {
     Eigen::MatrixXd solve(const Eigen::MatrixXd& columns) const;
     /// C (J' byReading + byUnknown), the first by position in Learning::observations.
     Eigen::VectorXd step(const Eigen::VectorXd& byReading, const Eigen::VectorXd& byUnknown) const;
-    /// The diagonal of J C J' over all readings, by position in Learning::observations.
-    std::vector<double> variancesOfReadings(std::size_t observationCount) const;
-    /// The diagonal of C.
-    Eigen::VectorXd variancesOfUnknowns() const;
+    /// The diagonals of C and of J C J' over all readings, the second by position in Learning::observations.
+    FlowSystem::Variances variances(std::size_t observationCount) const;
+
+    /// Of ln of shares: each probe less the sum of all times these weights. There must be a base.
+    std::vector<double> variancesOfShares(const Eigen::VectorXd& weightOfProbes) const;
+    /// The same shares with columns over the free unknowns: one row a probe.
+    Eigen::MatrixXd sharesWith(const Eigen::MatrixXd& columns, const Eigen::VectorXd& weightOfProbes) const;
 
   private:
+    FlowSystem::Variances variancesByBase(std::size_t observationCount) const;
+    Eigen::VectorXd variancesOfUnknowns() const;
     Eigen::MatrixXd baseTimes(const Eigen::MatrixXd& columns) const {
         return m_base ? m_base->solve(columns) : columns;
     }

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/estimation/detail/chi_square.h"
+#include "core/estimation/detail/linearisation.h"
 
 namespace ww::estimation::detail {
 
@@ -31,26 +32,8 @@ Fit::Fit(const Learning& learning, const LearnOptions& options)
     : m_learning(learning),
       m_options(options),
       m_unknowns(learning, options),
-      m_readingsOf(learning.cases.size()) {
-    for (std::size_t reading = 0; reading < learning.observations.size(); ++reading) {
-        m_readingsOf[learning.observations[reading].caseIndex].push_back(reading);
-    }
-    chooseSparseCases();
-}
-
-void Fit::chooseSparseCases() {
-    std::vector<std::size_t> large;
-    for (std::size_t one = 0; one < m_readingsOf.size(); ++one) {
-        if (m_readingsOf[one].size() >= m_options.leastSparseReadings) {
-            large.push_back(one);
-        }
-    }
-    std::stable_sort(large.begin(), large.end(), [this](std::size_t one, std::size_t other) {
-        return m_readingsOf[one].size() > m_readingsOf[other].size();
-    });
-    large.resize(std::min(large.size(), m_options.maxSparseCases));
-    m_sparseCases = std::move(large);
-}
+      m_readingsOf(readingsByCase(learning)),
+      m_sparseCases(sparseCases(m_readingsOf, options)) {}
 
 std::optional<Fit::Point> Fit::solvedAt(std::vector<double> lnFactors, const Point* start) {
     Point point;
@@ -109,48 +92,14 @@ void Fit::evaluate(Point& point) const {
 }
 
 std::shared_ptr<const Factorisation> Fit::linearised(const Point& point) const {
-    const auto weightOf = [&](std::size_t reading) {
-        const double sd = m_learning.observations[reading].relativeSd;
+    std::vector<double> weights;
+    for (std::size_t reading = 0; reading < point.residuals.size(); ++reading) {
         const Observation& observation = m_learning.observations[reading];
         const bool isKnown = fittedSi(*point.states[observation.caseIndex], observation).has_value();
-        return isKnown ? robustWeight(reading, point.residuals[reading]) / (sd * sd) : 0;
-    };
-    std::unique_ptr<const FlowSystem> base;
-    if (!m_sparseCases.empty()) {
-        std::vector<const CaseState*> states;
-        std::vector<std::size_t> readings;
-        std::vector<double> weights;
-        for (const std::size_t one : m_sparseCases) {
-            states.push_back(&*point.states[one]);
-            for (const std::size_t reading : m_readingsOf[one]) {
-                readings.push_back(reading);
-                weights.push_back(weightOf(reading));
-            }
-        }
-        base = std::make_unique<const FlowSystem>(m_learning, m_unknowns, m_sparseCases, states,
-                                                  std::move(readings), std::move(weights));
+        const double sd = observation.relativeSd;
+        weights.push_back(isKnown ? robustWeight(reading, point.residuals[reading]) / (sd * sd) : 0);
     }
-    DenseReadings dense;
-    std::vector<Eigen::MatrixXd> blocks;
-    for (std::size_t one = 0; one < m_readingsOf.size(); ++one) {
-        const bool isSparse =
-            std::find(m_sparseCases.begin(), m_sparseCases.end(), one) != m_sparseCases.end();
-        if (m_readingsOf[one].empty() || isSparse) {
-            continue;
-        }
-        blocks.push_back(readingRows(m_learning, m_unknowns, *point.states[one], m_readingsOf[one]));
-        for (const std::size_t reading : m_readingsOf[one]) {
-            dense.readings.push_back(reading);
-            dense.weightOfReadings.push_back(weightOf(reading));
-        }
-    }
-    dense.rows.resize(static_cast<Eigen::Index>(dense.readings.size()), m_unknowns.count());
-    Eigen::Index row = 0;
-    for (const Eigen::MatrixXd& block : blocks) {
-        dense.rows.middleRows(row, block.rows()) = block;
-        row += block.rows();
-    }
-    return std::make_shared<const Factorisation>(m_unknowns, std::move(base), std::move(dense));
+    return linearisation(m_learning, m_unknowns, point.states, m_sparseCases, weights);
 }
 
 Eigen::VectorXd Fit::stepFrom(const Point& point, const Factorisation& factorisation) const {
@@ -244,14 +193,14 @@ Learned Fit::run() {
 Learned Fit::result(const Point& point, LearnOutcome outcome, int iterations,
                     std::shared_ptr<const Factorisation> factorisation) const {
     Learned out{outcome, iterations, {}, {}, {}, Posterior(factorisation)};
-    const Eigen::VectorXd variances = factorisation->variancesOfUnknowns();
+    const FlowSystem::Variances known = factorisation->variances(point.residuals.size());
     for (std::size_t unknown = 0; unknown < point.lnFactors.size(); ++unknown) {
         LearnedUnknown one;
         one.lnFactor = point.lnFactors[unknown];
         one.lnFactorPriorSd = m_unknowns.priorSds[unknown];
         const std::ptrdiff_t free = m_unknowns.freeOf[unknown];
         if (free != FreeUnknowns::kHeld) {
-            const double variance = std::clamp(variances[free], 0.0, 1.0);
+            const double variance = std::clamp(known.ofUnknowns[free], 0.0, 1.0);
             const double moved = (one.lnFactor - m_unknowns.priors[unknown]) / one.lnFactorPriorSd;
             one.lnFactorSd = std::sqrt(variance) * one.lnFactorPriorSd;
             one.movedScore = variance < 1 - 1e-6 ? moved / std::sqrt(1 - variance) : 0;
@@ -259,21 +208,20 @@ Learned Fit::result(const Point& point, LearnOutcome outcome, int iterations,
         }
         out.unknowns.push_back(one);
     }
-    const std::vector<double> ofReadings = factorisation->variancesOfReadings(point.residuals.size());
     for (std::size_t reading = 0; reading < point.residuals.size(); ++reading) {
         const Observation& observation = m_learning.observations[reading];
         const double sd = observation.relativeSd;
         // A shut valve that is cut off from the pump on one side says nothing: as if it were left out.
-        const auto known = fittedSi(*point.states[observation.caseIndex], observation);
-        const bool hasWeight = observation.hasWeight() && known;
-        const double fitted = known.value_or(0) * std::exp(instrumentFactor(observation, point.lnFactors));
+        const auto made = fittedSi(*point.states[observation.caseIndex], observation);
+        const bool hasWeight = observation.hasWeight() && made;
+        const double fitted = made.value_or(0) * std::exp(instrumentFactor(observation, point.lnFactors));
         LearnedReading one;
         one.fitted = observation.what == Observed::Flow ? ObservedValue(VolumeFlow::si(fitted))
                                                         : ObservedValue(PressureDifference::si(fitted));
         one.relativeResidual = point.residuals[reading];
-        one.robustWeight = known ? robustWeight(reading, one.relativeResidual) : 0;
-        const double share = ofReadings[reading] / (sd * sd);
-        one.redundancyFraction = !known      ? 0
+        one.robustWeight = made ? robustWeight(reading, one.relativeResidual) : 0;
+        const double share = known.ofReadings[reading] / (sd * sd);
+        one.redundancyFraction = !made       ? 0
                                  : hasWeight ? std::clamp(1 - one.robustWeight * share, 0.0, 1.0)
                                              : 1 / (1 + share);
         const double root = std::sqrt(std::max(one.redundancyFraction, 1e-12));

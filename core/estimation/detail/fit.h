@@ -33,7 +33,6 @@ class Fit {
     std::optional<Point> better(const Point& from, const Eigen::VectorXd& step);
     Learned result(const Point& point, LearnOutcome outcome, int iterations,
                    std::shared_ptr<const Factorisation> factorisation) const;
-    void chooseSparseCases();
 
     const Learning& m_learning;
     const LearnOptions& m_options;

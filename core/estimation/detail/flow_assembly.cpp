@@ -185,6 +185,24 @@ void FlowAssembly::addLinks(std::size_t position) {
     }
 }
 
+SparseRow FlowAssembly::addProbe(const FlowProbe& probe) {
+    const auto at = std::find(m_cases.begin(), m_cases.end(), probe.caseIndex);
+    const auto position = static_cast<std::size_t>(at - m_cases.begin());
+    const hydraulics::Solution& solution = m_states[position]->solution;
+    SparseRow row = flowRow(position, probe.link);
+    for (double& one : row.weights) {
+        one *= solution.summary().largestFlow / solution.flow(probe.link);
+    }
+    for (const auto& [unknown, weight] : probe.besides) {
+        if (m_unknowns.freeOf[unknown] != FreeUnknowns::kHeld) {
+            row.variables.push_back(static_cast<std::uint32_t>(m_unknowns.freeOf[unknown]));
+            row.weights.push_back(weight * m_unknowns.priorSds[unknown]);
+        }
+    }
+    m_terms.emplace_back(row.variables);
+    return row;
+}
+
 SparseRow FlowAssembly::addReading(const Observation& observation, double weight) {
     const auto at = std::find(m_cases.begin(), m_cases.end(), observation.caseIndex);
     const auto position = static_cast<std::size_t>(at - m_cases.begin());

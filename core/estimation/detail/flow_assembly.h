@@ -16,6 +16,14 @@ struct SparseRow {
     std::vector<double> weights;
 };
 
+/// ln of the flow of a link that water moves through, plus weights times some unknowns that meet the same
+/// link or its neighbors.
+struct FlowProbe {
+    std::size_t caseIndex = 0;
+    hydraulics::LinkIndex link;
+    std::vector<std::pair<std::size_t, double>> besides;  ///< position in Learning::unknowns, weight
+};
+
 /// Variables are the free unknowns, in prior standard deviations, then for every case and node that is not
 /// the ground of its part the pressure and the multiplier of its balance. Pressures are counted in the
 /// largest pressure of their case, flows in its largest flow.
@@ -27,6 +35,8 @@ class FlowAssembly {
     std::uint32_t variableCount() const { return m_variables; }
     const std::vector<MatrixTerm>& terms() const { return m_terms; }
 
+    /// Makes room for a probe, without weight, and tells how it depends on the variables.
+    SparseRow addProbe(const FlowProbe& probe);
     /// Adds a reading's term, weight 1/sd^2, and tells how it depends on the variables.
     SparseRow addReading(const Observation& observation, double weight);
     /// Variables in groups in the order of elimination: nodes from the far ends inwards, each with the

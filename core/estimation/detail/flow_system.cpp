@@ -25,24 +25,40 @@ void addTo(Column& column, const SparseRow& row, double factor) {
     }
 }
 
+double variance(const SparseRow& row, const FrontalFactor::Block& block) {
+    double sum = 0;
+    for (std::size_t i = 0; i < row.variables.size(); ++i) {
+        for (std::size_t j = 0; j < row.variables.size(); ++j) {
+            sum += row.weights[i] * row.weights[j] * block.at(row.variables[i], row.variables[j]);
+        }
+    }
+    return sum;
+}
+
 }  // namespace
 
 FlowSystem::FlowSystem(const Learning& learning, const FreeUnknowns& unknowns,
                        std::span<const std::size_t> cases, std::span<const CaseState* const> states,
-                       std::vector<std::size_t> readings, std::vector<double> weightOfReadings)
+                       std::vector<std::size_t> readings, std::vector<double> weightOfReadings,
+                       std::span<const FlowProbe> probes)
     : m_unknownCount(unknowns.count()), m_readings(std::move(readings)) {
     FlowAssembly assembly(learning, unknowns, cases, states);
     for (std::size_t i = 0; i < m_readings.size(); ++i) {
         m_rows.push_back(assembly.addReading(learning.observations[m_readings[i]], weightOfReadings[i]));
+    }
+    for (const FlowProbe& probe : probes) {
+        m_probes.push_back(assembly.addProbe(probe));
     }
     m_variableCount = assembly.variableCount();
     m_factor = std::make_unique<const FrontalFactor>(assembly.groups(), assembly.terms());
     for (std::uint32_t unknown = 0; unknown < m_unknownCount; ++unknown) {
         m_positionOfUnknown.push_back(m_factor->positionOf(unknown));
     }
-    for (SparseRow& row : m_rows) {
-        for (std::uint32_t& variable : row.variables) {
-            variable = m_factor->positionOf(variable);
+    for (auto* rows : {&m_rows, &m_probes}) {
+        for (SparseRow& row : *rows) {
+            for (std::uint32_t& variable : row.variables) {
+                variable = m_factor->positionOf(variable);
+            }
         }
     }
 }
@@ -95,11 +111,34 @@ Eigen::MatrixXd FlowSystem::solve(const Eigen::MatrixXd& columns) const {
     return out;
 }
 
-Eigen::MatrixXd FlowSystem::readingsOf(const Eigen::MatrixXd& columns) const {
-    Eigen::MatrixXd out(static_cast<Eigen::Index>(m_rows.size()), columns.cols());
+Eigen::MatrixXd FlowSystem::rowsOf(const std::vector<SparseRow>& rows, const Eigen::MatrixXd& columns) const {
+    Eigen::MatrixXd out(static_cast<Eigen::Index>(rows.size()), columns.cols());
     Batches(*this).run(columns, [&](Eigen::Index column, const auto& solved) {
-        for (std::size_t reading = 0; reading < m_rows.size(); ++reading) {
-            out(static_cast<Eigen::Index>(reading), column) = times(m_rows[reading], solved);
+        for (std::size_t row = 0; row < rows.size(); ++row) {
+            out(static_cast<Eigen::Index>(row), column) = times(rows[row], solved);
+        }
+    });
+    return out;
+}
+
+Eigen::MatrixXd FlowSystem::readingsOf(const Eigen::MatrixXd& columns) const {
+    return rowsOf(m_rows, columns);
+}
+
+Eigen::MatrixXd FlowSystem::probesOf(const Eigen::MatrixXd& columns) const {
+    return rowsOf(m_probes, columns);
+}
+
+Eigen::VectorXd FlowSystem::probesWithSum(const Eigen::VectorXd& weightOfProbes) const {
+    Eigen::VectorXd out(weightOfProbes.size());
+    const auto fill = [&](Eigen::Index, auto into) {
+        for (std::size_t probe = 0; probe < m_probes.size(); ++probe) {
+            addTo(into, m_probes[probe], weightOfProbes[static_cast<Eigen::Index>(probe)]);
+        }
+    };
+    Batches(*this).run(1, fill, [&](Eigen::Index, const auto& solved) {
+        for (std::size_t probe = 0; probe < m_probes.size(); ++probe) {
+            out[static_cast<Eigen::Index>(probe)] = times(m_probes[probe], solved);
         }
     });
     return out;
@@ -123,17 +162,38 @@ Eigen::VectorXd FlowSystem::step(const Eigen::VectorXd& byReading, const Eigen::
     return out;
 }
 
-std::vector<double> FlowSystem::variances() const {
-    std::vector<double> out(m_rows.size(), 0);
-    const auto rowOf = [&](Eigen::Index column) -> const SparseRow& {
-        return m_rows[static_cast<std::size_t>(column)];
+FlowSystem::Variances FlowSystem::variances() const {
+    Variances out{Eigen::VectorXd(m_unknownCount), std::vector<double>(m_rows.size(), 0),
+                  std::vector<double>(m_probes.size(), 0)};
+    std::vector<std::vector<std::uint32_t>> unknownsOf(m_factor->frontCount());
+    for (std::uint32_t unknown = 0; unknown < m_positionOfUnknown.size(); ++unknown) {
+        unknownsOf[m_factor->frontOf(m_positionOfUnknown[unknown])].push_back(unknown);
+    }
+    const auto byFront = [&](const std::vector<SparseRow>& rows) {
+        std::vector<std::vector<std::uint32_t>> found(m_factor->frontCount());
+        for (std::uint32_t row = 0; row < rows.size(); ++row) {
+            const auto& variables = rows[row].variables;
+            if (!variables.empty()) {
+                const auto first = std::min_element(variables.begin(), variables.end());
+                found[m_factor->frontOf(*first)].push_back(row);
+            }
+        }
+        return found;
     };
-    Batches(*this).run(
-        static_cast<Eigen::Index>(m_rows.size()),
-        [&](Eigen::Index column, auto into) { addTo(into, rowOf(column), 1); },
-        [&](Eigen::Index column, const auto& solved) {
-            out[static_cast<std::size_t>(column)] = times(rowOf(column), solved);
-        });
+    const auto rowsAt = byFront(m_rows);
+    const auto probesAt = byFront(m_probes);
+    m_factor->eachBlock([&](std::uint32_t front, const FrontalFactor::Block& block) {
+        for (const std::uint32_t unknown : unknownsOf[front]) {
+            const std::uint32_t position = m_positionOfUnknown[unknown];
+            out.ofUnknowns[unknown] = block.at(position, position);
+        }
+        for (const std::uint32_t reading : rowsAt[front]) {
+            out.ofReadings[reading] = variance(m_rows[reading], block);
+        }
+        for (const std::uint32_t probe : probesAt[front]) {
+            out.ofProbes[probe] = variance(m_probes[probe], block);
+        }
+    });
     return out;
 }
 

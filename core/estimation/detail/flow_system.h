@@ -22,7 +22,7 @@ class FlowSystem {
     /// readings of these cases.
     FlowSystem(const Learning& learning, const FreeUnknowns& unknowns, std::span<const std::size_t> cases,
                std::span<const CaseState* const> states, std::vector<std::size_t> readings,
-               std::vector<double> weightOfReadings);
+               std::vector<double> weightOfReadings, std::span<const FlowProbe> probes = {});
 
     const std::vector<std::size_t>& readings() const { return m_readings; }
     /// C times columns over the free unknowns.
@@ -31,17 +31,29 @@ class FlowSystem {
     Eigen::MatrixXd readingsOf(const Eigen::MatrixXd& columns) const;
     /// C (J' byReading + byUnknown): one number a reading of this system, one a free unknown.
     Eigen::VectorXd step(const Eigen::VectorXd& byReading, const Eigen::VectorXd& byUnknown) const;
-    /// The diagonal of J C J': the variance of what is fitted at each reading.
-    std::vector<double> variances() const;
+    /// The diagonals of C and of J C J': what is known of each unknown and of what is fitted at each reading,
+    /// and of each probe.
+    struct Variances {
+        Eigen::VectorXd ofUnknowns;
+        std::vector<double> ofReadings;
+        std::vector<double> ofProbes;
+    };
+    Variances variances() const;
+    /// The same of each probe with columns over the free unknowns: one row a probe.
+    Eigen::MatrixXd probesOf(const Eigen::MatrixXd& columns) const;
+    /// Of each probe with the sum of all probes times these weights.
+    Eigen::VectorXd probesWithSum(const Eigen::VectorXd& weightOfProbes) const;
     std::size_t bytes() const { return m_factor->bytes(); }
 
   private:
     class Batches;
+    Eigen::MatrixXd rowsOf(const std::vector<SparseRow>& rows, const Eigen::MatrixXd& columns) const;
 
     Eigen::Index m_unknownCount = 0;
     Eigen::Index m_variableCount = 0;
     std::vector<std::size_t> m_readings;
-    std::vector<SparseRow> m_rows;  ///< with positions in the order of elimination
+    std::vector<SparseRow> m_rows;    ///< with positions in the order of elimination
+    std::vector<SparseRow> m_probes;  ///< likewise
     std::vector<std::uint32_t> m_positionOfUnknown;
     std::unique_ptr<const FrontalFactor> m_factor;
 };

@@ -16,13 +16,24 @@ FreeUnknowns::FreeUnknowns(const Learning& learning, const LearnOptions& options
         if (unknown.kind == UnknownKind::ValveTable && !options.hasTableErrors) {
             sd = 0;
         }
-        freeOf.push_back(sd > 0 ? static_cast<std::ptrdiff_t>(unknownOf.size()) : kHeld);
-        if (sd > 0) {
-            unknownOf.push_back(priorSds.size());
-        }
-        priorSds.push_back(sd);
-        priors.push_back(unknown.lnFactorPrior);
+        add(unknown, sd);
     }
+}
+
+FreeUnknowns::FreeUnknowns(const Learning& learning, std::span<const double> priorSdOfUnknowns) {
+    EXPECTS(priorSdOfUnknowns.size() == learning.unknowns.size());
+    for (std::size_t unknown = 0; unknown < learning.unknowns.size(); ++unknown) {
+        add(learning.unknowns[unknown], priorSdOfUnknowns[unknown]);
+    }
+}
+
+void FreeUnknowns::add(const Unknown& unknown, double sd) {
+    freeOf.push_back(sd > 0 ? static_cast<std::ptrdiff_t>(unknownOf.size()) : kHeld);
+    if (sd > 0) {
+        unknownOf.push_back(priorSds.size());
+    }
+    priorSds.push_back(sd);
+    priors.push_back(unknown.lnFactorPrior);
 }
 
 Eigen::MatrixXd FreeUnknowns::gathered(std::span<const Functional> functionals) const {

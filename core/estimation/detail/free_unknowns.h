@@ -15,6 +15,8 @@ namespace ww::estimation::detail {
 
 struct FreeUnknowns {
     FreeUnknowns(const Learning& learning, const LearnOptions& options);
+    /// As a fit used them; 0: held.
+    FreeUnknowns(const Learning& learning, std::span<const double> priorSdOfUnknowns);
 
     static constexpr std::ptrdiff_t kHeld = -1;
     std::vector<std::size_t> unknownOf;  ///< by free position
@@ -25,6 +27,9 @@ struct FreeUnknowns {
     Eigen::Index count() const { return static_cast<Eigen::Index>(unknownOf.size()); }
     /// Column by column: weights by unknown as weights by free position, per prior standard deviation.
     Eigen::MatrixXd gathered(std::span<const Functional> functionals) const;
+
+  private:
+    void add(const Unknown& unknown, double sd);
 };
 
 }  // namespace ww::estimation::detail

@@ -142,6 +142,85 @@ void FrontalFactor::solve(Rows& columns) const {
     }
 }
 
+Eigen::MatrixXd FrontalFactor::inverseOf(const Front& front, const Eigen::MatrixXd& later) const {
+    const auto own = static_cast<Eigen::Index>(front.own.size());
+    const auto rest = static_cast<Eigen::Index>(front.rows.size());
+    Eigen::MatrixXd out(own + rest, own + rest);
+    out.topLeftCorner(own, own) = front.pivot.solve(Eigen::MatrixXd::Identity(own, own));
+    if (rest > 0) {
+        const Eigen::MatrixXd taken = front.pivot.solve(front.below.transpose());
+        out.bottomRightCorner(rest, rest) = later;
+        out.topRightCorner(own, rest).noalias() = -taken * later;
+        out.bottomLeftCorner(rest, own) = out.topRightCorner(own, rest).transpose();
+        out.topLeftCorner(own, own).noalias() -= out.topRightCorner(own, rest) * taken.transpose();
+    }
+    return out;
+}
+
+std::vector<std::vector<std::uint32_t>> FrontalFactor::childrenBySize() const {
+    std::vector<std::vector<std::uint32_t>> out = m_childrenOf;
+    std::vector<std::size_t> sizes(m_fronts.size(), 1);
+    for (std::size_t front = 0; front < out.size(); ++front) {
+        // Children stand before their parent, so their sizes are known.
+        for (const std::uint32_t child : out[front]) {
+            sizes[front] += sizes[child];
+        }
+        std::stable_sort(
+            out[front].begin(), out[front].end(),
+            [&sizes](std::uint32_t one, std::uint32_t other) { return sizes[one] < sizes[other]; });
+    }
+    return out;
+}
+
+void FrontalFactor::eachBlock(const std::function<void(std::uint32_t, const Block&)>& take) const {
+    const auto children = childrenBySize();
+    std::vector<Eigen::Index> placeOf(m_positionOf.size(), 0);
+    const auto place = [&](const Front& front) {
+        Eigen::Index at = 0;
+        for (const auto* positions : {&front.own, &front.rows}) {
+            for (const std::uint32_t position : *positions) {
+                placeOf[position] = at++;
+            }
+        }
+    };
+    // Blocks are kept while a front behind them is still to come; with the largest part last few are.
+    struct Open {
+        std::uint32_t front;
+        std::size_t nextChild;
+        Eigen::MatrixXd inverse;
+    };
+    std::vector<Open> open;
+    const auto enter = [&](std::uint32_t front, const Eigen::MatrixXd& later) {
+        open.push_back({front, 0, inverseOf(m_fronts[front], later)});
+        place(m_fronts[front]);
+        take(front, Block(open.back().inverse, placeOf));
+    };
+    for (std::uint32_t root = 0; root < m_fronts.size(); ++root) {
+        if (m_fronts[root].own.empty() || !m_fronts[root].rows.empty()) {
+            continue;
+        }
+        enter(root, {});
+        while (!open.empty()) {
+            Open& last = open.back();
+            if (last.nextChild == children[last.front].size()) {
+                open.pop_back();
+                continue;
+            }
+            const std::uint32_t child = children[last.front][last.nextChild++];
+            place(m_fronts[last.front]);
+            std::vector<Eigen::Index> places;
+            for (const std::uint32_t position : m_fronts[child].rows) {
+                places.push_back(placeOf[position]);
+            }
+            const Eigen::MatrixXd later = last.inverse(places, places);
+            if (last.nextChild == children[last.front].size()) {
+                open.pop_back();
+            }
+            enter(child, later);
+        }
+    }
+}
+
 std::size_t FrontalFactor::bytes() const {
     std::size_t sum = m_positionOf.size() * 2 * sizeof(std::uint32_t);
     for (const Front& front : m_fronts) {

@@ -6,6 +6,7 @@
 #include <Eigen/Core>
 #include <Eigen/LU>
 #include <cstdint>
+#include <functional>
 #include <vector>
 
 namespace ww::estimation::detail {
@@ -43,6 +44,28 @@ class FrontalFactor {
     /// Overwrites every column with the solution. Rows stand in the order of elimination: see positionOf().
     void solve(Rows& columns) const;
     std::uint32_t positionOf(std::uint32_t variable) const { return m_positionOf[variable]; }
+
+    /// The inverse over the variables of one front: all that stand together in a term belong to one.
+    class Block {
+      public:
+        double at(std::uint32_t position, std::uint32_t other) const {
+            return m_inverse(m_placeOf[position], m_placeOf[other]);
+        }
+
+      private:
+        friend class FrontalFactor;
+        Block(const Eigen::MatrixXd& inverse, const std::vector<Eigen::Index>& placeOf)
+            : m_inverse(inverse), m_placeOf(placeOf) {}
+        const Eigen::MatrixXd& m_inverse;
+        const std::vector<Eigen::Index>& m_placeOf;
+    };
+    /// Calls take(front, block) for every front that has variables of its own, in no order to rely on: the
+    /// entries of the inverse that have a place in the factor, without the others, for about what the
+    /// factorisation takes (A. M. Erisman and W. F. Tinney, Commun. ACM 18 (1975) 177).
+    void eachBlock(const std::function<void(std::uint32_t, const Block&)>& take) const;
+    /// The front whose block holds all positions that stood together in a term: that of the first of them.
+    std::uint32_t frontOf(std::uint32_t position) const { return m_frontOf[position]; }
+    std::size_t frontCount() const { return m_fronts.size(); }
     std::size_t bytes() const;
 
   private:
@@ -55,6 +78,9 @@ class FrontalFactor {
 
     void analyse(const std::vector<std::vector<std::uint32_t>>& groups, const std::vector<MatrixTerm>& terms);
     void eliminate(const std::vector<MatrixTerm>& terms);
+    Eigen::MatrixXd inverseOf(const Front& front, const Eigen::MatrixXd& later) const;
+    /// Children of every front, the one with most fronts behind it last.
+    std::vector<std::vector<std::uint32_t>> childrenBySize() const;
 
     std::vector<Front> m_fronts;
     std::vector<std::uint32_t> m_positionOf;               ///< by variable

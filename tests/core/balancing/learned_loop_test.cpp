@@ -8,9 +8,12 @@
 #include <string>
 
 #include "core/balancing/advice/advice.h"
+#include "core/balancing/detail/loop_fits.h"
 #include "core/balancing/learning/learn_forms.h"
+#include "tests/support/dense_way.h"
 #include "tests/support/field_job.h"
 #include "tests/support/game_job.h"
+#include "tests/support/hidden_job.h"
 
 namespace ww::balancing {
 namespace {
@@ -209,14 +212,37 @@ TEST(LearnedLoop, ofMoreReadingsThanCanBeLearnedFromItSaysSo) {
         job.branch("T" + std::to_string(i), "", "1.0", valve);
     }
     job.instrument("1.5", "0.05");
-    job.round(project::RoundKind::Survey);
-    for (int i = 0; i < kTerminals; ++i) {
-        job.dp("T" + std::to_string(i), "20.0", "4");
+    constexpr int kRounds = 32;
+    for (int round = 0; round < kRounds; ++round) {
+        job.round(project::RoundKind::Survey);
+        job.dp("T" + std::to_string(round), "20.0", "4");
     }
     const LearnedLoop learned = learn(job.project());
     EXPECT_EQ(learned.outcome, LoopLearnOutcome::Impossible);
     ASSERT_FALSE(learned.faults.empty());
     EXPECT_TRUE(learned.faults.front().is(kLearnTooLarge));
+}
+
+TEST(LearnedLoop, bothWaysOfAlgebraAgree) {
+    support::HiddenJob job(2, 30);
+    job.hide();
+    job.readRound(project::RoundKind::Survey, {});
+    LoopState state;
+    for (const project::Branch& branch : job.project().branches()) {
+        state.settings[branch.id] = Setting::si(2.5);
+    }
+    job.readRound(project::RoundKind::Final, state);
+    const LearnedLoop learned = learn(job.project());
+    ASSERT_NE(learned.fits, nullptr);
+    std::vector<hydraulics::LinkIndex> circuits;
+    for (const std::size_t terminal : job.project().tree().terminals()) {
+        circuits.push_back(learned.fits->loop.model->circuitLink[terminal]);
+    }
+    const support::WaysApart apart = support::waysApart(learned.fits->loop.learning, circuits);
+    EXPECT_LT(apart.unknown, 1e-6);
+    EXPECT_LT(apart.sd, 1e-6);
+    EXPECT_LT(apart.score, 1e-5);
+    EXPECT_LT(apart.shareSd, 1e-6);
 }
 
 }  // namespace

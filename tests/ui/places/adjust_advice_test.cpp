@@ -281,5 +281,29 @@ TEST_F(AdjustDesk, theReferenceIsOpenedAndThenLeftWhateverItsShare) {
     EXPECT_FALSE(m_desk.window.notice().contains("index circuit")) << "its word says it";
 }
 
+TEST(AdvicePanel, ofManyThatSayAlikeSomeStandAndTheRestIsCounted) {
+    project::Edit content = support::SolvedJob(30).content();
+    constexpr int kRead = 10;
+    int readings = 0;
+    std::erase_if(content.put, [&](const auto& record) {
+        return std::holds_alternative<project::Reading>(record) && ++readings > kRead;
+    });
+    DeskWindow desk(content, false);
+    desk.window.showPlace(MainWindow::Adjust);
+    QElapsedTimer time;
+    time.start();
+    while (desk.window.advisor().isComputing() && time.elapsed() < 60'000) {
+        QTest::qWait(5);
+    }
+    const LoopPicture* picture = desk.window.advisor().picture();
+    ASSERT_NE(picture, nullptr);
+    ASSERT_GE(picture->advice.whyNot.size(), 20U);
+    const QString words = desk.window.adjust()->advice()->words();
+    EXPECT_GE(words.count("nothing was read here"), 5) << words.toStdString();
+    EXPECT_LE(words.count("nothing was read here"), 8) << words.toStdString();
+    EXPECT_TRUE(words.contains(QString("and %1 more").arg(picture->advice.whyNot.size() - 7)))
+        << words.toStdString();
+}
+
 }  // namespace
 }  // namespace ww::ui

@@ -65,6 +65,12 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     m_busy->setObjectName(QStringLiteral("panel_head"));
     m_busy->setAccessibleName(tr("Computing"));
     m_busy->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    connect(&m_advisor, &LoopAdvisor::progressed, this, [this](int percent) {
+        // Of work that was given up since nothing is said.
+        if (m_advisor.isComputing()) {
+            m_busy->setText(QString::number(percent) + QChar(0xA0) + '%');
+        }
+    });
     m_words->setWordWrap(true);
     m_words->setTextFormat(Qt::PlainText);
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -185,6 +191,18 @@ void AdvicePanel::refresh(const std::optional<base::Id>& branch,
     showWords();
 }
 
+/// In a large job thousands may say alike, one a terminal.
+void AdvicePanel::addSome(QStringList& lines, const std::vector<base::Fault>& faults) {
+    constexpr std::size_t kMost = 8;
+    const std::size_t shown = faults.size() > kMost ? kMost - 1 : faults.size();
+    for (std::size_t i = 0; i < shown; ++i) {
+        lines << text::text(faults[i]);
+    }
+    if (shown < faults.size()) {
+        lines << tr("and %n more", nullptr, static_cast<int>(faults.size() - shown));
+    }
+}
+
 void AdvicePanel::showWords() {
     const LoopPicture* picture = m_model->shown();
     if (picture == nullptr) {
@@ -210,9 +228,7 @@ void AdvicePanel::showWords() {
     if (m_reason) {
         lines << text::text(*m_reason);
     }
-    for (const base::Fault& why : advice.whyNot) {
-        lines << text::text(why);
-    }
+    addSome(lines, advice.whyNot);
     // Of readings that the loop does not explain no chance can be told: a note below says so.
     if (advice.status == balancing::AdviceStatus::Verified) {
         lines << text::sentence(base::Fault{&balancing::kAdviceVerified, {}, {}});
@@ -222,9 +238,6 @@ void AdvicePanel::showWords() {
                     "that it truly is, with the errors of the valve tables: %3.")
                      .arg(band, chanceWords(advice.indicatedProbability, advice.isProbabilityBound),
                           chanceWords(advice.actualProbability, advice.isProbabilityBound));
-    }
-    for (const base::Fault& aside : picture->learned.faults) {
-        lines << text::text(aside);
     }
     if (advice.helpful) {
         lines << tr("Helps most: %1").arg(text::text(advice.helpful->why));
@@ -255,9 +268,10 @@ void AdvicePanel::showWords() {
             lines << text::text(note);
         }
     }
-    for (const base::Fault& note : advice.notes) {
-        lines << text::text(note);
+    if (picture->learned.fits != nullptr) {
+        addSome(lines, picture->learned.faults);
     }
+    addSome(lines, advice.notes);
     if (!advice.settings.empty()) {
         lines << tr(
             "Working order: the riser farthest over its target first, in it the valve farthest over, its "

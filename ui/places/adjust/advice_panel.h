@@ -45,6 +45,7 @@ class AdvicePanel : public QWidget {
   private:
     void fitColumns();
     void showWords();
+    static void addSome(QStringList& lines, const std::vector<base::Fault>& faults);
 
     const WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
