@@ -5412,10 +5412,6 @@
         <translation>{1} Zeilen</translation>
     </message>
     <message>
-        <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
-        <translation>{1} Ablesungen an {2} Zweigen sind zu viele, um den Kreislauf daraus zu lernen; legen Sie für Ratschläge je Steigstrang einen Auftrag an</translation>
-    </message>
-    <message>
         <source>Excess as read</source>
         <translation>Überschuss abgelesen</translation>
     </message>
@@ -5930,6 +5926,14 @@
     <message>
         <source>{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the place Job</source>
         <translation>{2} hat Runde {1} abgelesen oder gesendet, und keine andere Person dieses Auftrags ist Leitung oder Ingenieur; fügen Sie eine im Bereich Auftrag hinzu</translation>
+    </message>
+    <message>
+        <source>readings of {1} rounds and {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
+        <translation>Ablesungen aus {1} Runden an {2} Zweigen sind zu viele, um den Kreislauf daraus zu lernen; legen Sie für Ratschläge je Steigstrang einen Auftrag an</translation>
+    </message>
+    <message>
+        <source>{1} readings taken while valves were being turned are too many for a loop of this size and are left out of the learning; read the next round without turning valves in between</source>
+        <translation>{1} Ablesungen, zwischen denen Ventile verstellt wurden, sind für einen Kreislauf dieser Größe zu viele und bleiben beim Lernen außer Betracht; lesen Sie die nächste Runde ab, ohne dazwischen Ventile zu verstellen</translation>
     </message>
 </context>
 <context>
@@ -8376,6 +8380,13 @@
     <message>
         <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
         <translation>Arbeitsfolge: zuerst der Steigstrang, der am weitesten über seinem Soll liegt, darin das Ventil, das am weitesten darüber liegt, sein eigenes Ventil zuletzt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -12,6 +12,16 @@
     </message>
 </context>
 <context>
+    <name>ww::ui::AdvicePanel</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ww::ui::CloseRoundPanel</name>
     <message numerus="yes">
         <source>%n item(s) need a reading or a reason before round %1 is closed.</source>

@@ -5412,10 +5412,6 @@
         <translation>{1} filas</translation>
     </message>
     <message>
-        <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
-        <translation>{1} lecturas de {2} ramales son demasiadas para aprender la red; para tener consejos haga una obra de cada montante</translation>
-    </message>
-    <message>
         <source>Excess as read</source>
         <translation>Sobrante leído</translation>
     </message>
@@ -5930,6 +5926,14 @@
     <message>
         <source>{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the place Job</source>
         <translation>{2} leyó o envió la ronda {1}, y nadie más de esta obra es supervisor o ingeniero; añada a uno en el lugar Obra</translation>
+    </message>
+    <message>
+        <source>readings of {1} rounds and {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
+        <translation>las lecturas de {1} rondas y {2} ramales son demasiadas para aprender la red; para tener consejos haga un trabajo por cada montante</translation>
+    </message>
+    <message>
+        <source>{1} readings taken while valves were being turned are too many for a loop of this size and are left out of the learning; read the next round without turning valves in between</source>
+        <translation>{1} lecturas tomadas mientras se giraban válvulas son demasiadas para una red de este tamaño y quedan fuera del aprendizaje; lea la próxima ronda sin girar válvulas entre lecturas</translation>
     </message>
 </context>
 <context>
@@ -8376,6 +8380,13 @@
     <message>
         <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
         <translation>Orden de trabajo: primero el montante más por encima de su objetivo, en él la válvula más por encima, su propia válvula al final.</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -5412,10 +5412,6 @@
         <translation>{1} lignes</translation>
     </message>
     <message>
-        <source>{1} readings of {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
-        <translation>{1} mesures sur {2} branches sont trop nombreuses pour apprendre la boucle&#xa0;; pour des conseils, faites un chantier par colonne</translation>
-    </message>
-    <message>
         <source>Excess as read</source>
         <translation>Excédent mesuré</translation>
     </message>
@@ -5930,6 +5926,14 @@
     <message>
         <source>{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the place Job</source>
         <translation>{2} a mesuré ou envoyé le passage {1}, et personne d’autre de ce chantier n’est responsable ou ingénieur&#xa0;; ajoutez-en un dans l’espace Chantier</translation>
+    </message>
+    <message>
+        <source>readings of {1} rounds and {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
+        <translation>les mesures de {1} passages sur {2} branches sont trop nombreuses pour apprendre la boucle&#xa0;; pour des conseils, faites un dossier par colonne</translation>
+    </message>
+    <message>
+        <source>{1} readings taken while valves were being turned are too many for a loop of this size and are left out of the learning; read the next round without turning valves in between</source>
+        <translation>{1} mesures faites pendant le réglage des vannes sont trop nombreuses pour une boucle de cette taille et sont laissées de côté dans l&apos;apprentissage&#xa0;; faites le prochain passage sans tourner de vannes entre les mesures</translation>
     </message>
 </context>
 <context>
@@ -8376,6 +8380,13 @@
     <message>
         <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
         <translation>Ordre de travail&#xa0;: d’abord la colonne la plus au-dessus de sa cible, dans celle-ci la vanne la plus au-dessus, sa propre vanne en dernier.</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>et %n autre</numerusform>
+            <numerusform>et %n autres</numerusform>
+        </translation>
     </message>
 </context>
 <context>
