@@ -76,7 +76,7 @@ practice_job() {
     keys ctrl+shift+n
     keys Return
     times 15 ctrl+l
-    learned ctrl+shift+l
+    learned ctrl+alt+l
     picture practice_survey
     keys ctrl+shift+w Return
     learned alt+4
@@ -103,7 +103,7 @@ practice_job() {
     picture practice_round
     keys Tab Tab Tab Return
     times 15 ctrl+l
-    learned ctrl+shift+l
+    learned ctrl+alt+l
     keys ctrl+shift+w Return
     picture practice_final
     keys ctrl+shift+u
