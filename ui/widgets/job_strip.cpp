@@ -96,9 +96,6 @@ JobStrip::JobStrip(QWidget* parent)
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(12, 0, 12, 0);
     layout->setSpacing(20);
-    QFont bold = m_job->font();
-    bold.setBold(true);
-    m_job->setFont(bold);
     const struct {
         QLabel* label;
         QString name;
@@ -176,7 +173,8 @@ void JobStrip::setTokens(const theme::Tokens& tokens, const theme::Metrics& metr
     setFixedHeight(metrics.stripHeight);
     layout()->setSpacing(metrics.hasLargeTargets ? 12 : 20);
     QFont font = this->font();
-    font.setBold(true);
+    // As in strong cells: each weight of letters is loaded by itself.
+    font.setWeight(QFont::DemiBold);
     m_job->setFont(font);
     update();
 }
