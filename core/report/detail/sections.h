@@ -82,6 +82,8 @@ base::Fault acceptanceText(const project::Project& project, const project::Round
 /// What a round's readings say by themselves, a severity, in a word.
 std::string word(balancing::Verdict verdict);
 std::string word(balancing::Severity severity);
+/// Whether a reading corrects another one, which it supersedes (balancing::isCorrection).
+bool isCorrection(const project::Project& project, const project::Reading& reading);
 /// What a reading says, as typed: "52.7 kPa", "2.1 m³/h", or "cannot be read".
 std::string valueOf(const project::Reading& reading);
 /// The dates on which the readings of a round were taken, "2026-03-02" or "2026-03-02 – 2026-03-04".

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/balancing/round_comparison.h"
 #include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
 #include "core/project/merge_reason.h"
@@ -201,6 +202,12 @@ std::string word(Severity severity) {
             break;
     }
     return base::term("blocks signing");
+}
+
+bool isCorrection(const project::Project& project, const project::Reading& reading) {
+    const project::Reading* earlier =
+        reading.supersedes ? project.readings().find(*reading.supersedes) : nullptr;
+    return earlier != nullptr && balancing::isCorrection(*earlier, reading);
 }
 
 std::string valueOf(const project::Reading& reading) {
