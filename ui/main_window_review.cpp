@@ -34,6 +34,8 @@ constexpr base::MessageForm kCommentHere{
 constexpr base::MessageForm kNoBranchInHand{"no_branch_in_hand",
                                             "no valve is in hand; choose one on the place Walk or Review"};
 
+constexpr base::MessageForm kCloseFirst{
+    "close_first", "round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on"};
 constexpr base::MessageForm kWithdrawInstead{"withdraw_instead",
                                              "a step of a review is not undone; withdraw it with a reason on "
                                              "the place Review (Alt+6), below the rounds"};
@@ -66,6 +68,10 @@ void MainWindow::onDecision(QAction* action, void (DecisionPanel::*step)()) {
         if (round == nullptr) {
             return;
         }
+        if (round->state == project::RoundState::Open) {
+            raise(base::Fault{&kCloseFirst, {}, {std::to_string(round->number)}});
+            return;
+        }
         const base::Id id = round->id;
         showPlace(Review);
         review()->showRound(id);
@@ -76,8 +82,10 @@ void MainWindow::onDecision(QAction* action, void (DecisionPanel::*step)()) {
 void MainWindow::refreshReviewCommands() {
     const project::Round* round = roundToDecide();
     const bool isWritable = m_bridge.isOpen() && !m_bridge.isReadOnly() && round != nullptr;
-    m_commands->sendRound->setEnabled(isWritable && DecisionPanel::waitsToBeSent(*round));
-    m_commands->acceptRound->setEnabled(isWritable && DecisionPanel::waitsForDecision(*round));
+    // While the round is open both say what comes first.
+    const bool isOpen = isWritable && round->state == project::RoundState::Open;
+    m_commands->sendRound->setEnabled(isOpen || (isWritable && DecisionPanel::waitsToBeSent(*round)));
+    m_commands->acceptRound->setEnabled(isOpen || (isWritable && DecisionPanel::waitsForDecision(*round)));
 }
 
 bool MainWindow::isReviewStepNewest() const {

@@ -14,11 +14,11 @@ using project::Project;
 using project::Reading;
 
 std::unordered_map<Id, std::vector<Correction>> correctionsOf(const Project& project, const Id& round) {
-    std::unordered_map<Id, Id> replacedBy;
+    std::unordered_map<Id, const Reading*> replacedBy;
     for (const std::size_t index : project.readingsOf(round)) {
         const Reading& reading = project.readings()[index];
         if (reading.supersedes) {
-            replacedBy[*reading.supersedes] = reading.id;
+            replacedBy[*reading.supersedes] = &reading;
         }
     }
     std::unordered_map<Id, std::vector<Correction>> found;
@@ -28,9 +28,11 @@ std::unordered_map<Id, std::vector<Correction>> correctionsOf(const Project& pro
             continue;
         }
         const auto replacement = replacedBy.find(reading.id);
-        found[reading.branch].push_back({reading.id, replacement == replacedBy.end()
-                                                         ? std::nullopt
-                                                         : std::optional(replacement->second)});
+        if (replacement == replacedBy.end()) {
+            found[reading.branch].push_back({reading.id, std::nullopt});
+        } else if (isCorrection(reading, *replacement->second)) {
+            found[reading.branch].push_back({reading.id, replacement->second->id});
+        }
     }
     return found;
 }
@@ -60,6 +62,11 @@ std::optional<Ratio> ofTarget(const Reading* reading, const BranchResult& result
     return reading != nullptr && !result.isFromEarlierRound ? result.ofTarget : std::nullopt;
 }
 
+/// The state by what was read in the round itself.
+State stateRead(const BranchResult& result) {
+    return result.isFromEarlierRound ? State::NotRead : result.state;
+}
+
 /// What a row is sorted by, largest first; negative: it has no such value.
 double sortedBy(const ComparedBranch& row, ComparisonOrder order) {
     if (!row.ofTargetAfter) {
@@ -72,6 +79,10 @@ double sortedBy(const ComparedBranch& row, ComparisonOrder order) {
 }
 
 }  // namespace
+
+bool isCorrection(const Reading& earlier, const Reading& later) {
+    return hasContent(earlier) || (earlier.setting && later.setting && earlier.setting != later.setting);
+}
 
 std::vector<ComparedBranch> compareRounds(const Project& project, const Assessment& before,
                                           const Assessment& after) {
@@ -98,11 +109,11 @@ std::vector<ComparedBranch> compareRounds(const Project& project, const Assessme
         row.settingAfter = fresh.setting;
         row.ofTargetBefore = ofTarget(then, old);
         row.ofTargetAfter = ofTarget(now, fresh);
-        row.stateBefore = old.state;
-        row.stateAfter = fresh.state;
+        row.stateBefore = stateRead(old);
+        row.stateAfter = stateRead(fresh);
         row.isSettingChanged = old.setting != fresh.setting;
         row.isDpChanged = !isSameValue(then, now);
-        row.isStateChanged = old.state != fresh.state;
+        row.isStateChanged = row.stateBefore != row.stateAfter;
         row.isInstrumentChanged = isOtherInstrument(then, now);
         row.isRemarked = isRemarkNew(then, now);
         rows.push_back(std::move(row));

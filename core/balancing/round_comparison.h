@@ -9,11 +9,15 @@
 
 namespace ww::balancing {
 
-/// One reading that was corrected or struck: what it was, and what stands in its place.
+/// One reading that was corrected (isCorrection()) or struck: what it was, and what stands in its place.
 struct Correction {
     Id reading;                     ///< the old one
     std::optional<Id> replacement;  ///< the one that corrects it; nothing: struck
 };
+
+/// Whether `later`, which supersedes `earlier`, corrects a value of it: what was read, or the setting. What
+/// adds a reading to a setting that was entered alone corrects nothing.
+bool isCorrection(const project::Reading& earlier, const project::Reading& later);
 
 /// One branch in both rounds. Absent means: not read in that round.
 struct ComparedBranch {

@@ -1,6 +1,7 @@
 #include "core/workbook/review_rules.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "core/project/names.h"
@@ -115,7 +116,7 @@ class Review {
                            : refuse(kDeciderNotAtDesk, "", {after.decidedBy, others});
         } else if (project::tookPart(m_before, after, after.decidedBy)) {
             checkOwnDecision(after, number, others);
-        } else if (after.state == RoundState::SentBack && !hasOpenComment(after)) {
+        } else if (after.state == RoundState::SentBack && !hasUnansweredComment(after)) {
             refuse(kSendBackWithComment, "", {number});
         }
     }
@@ -133,15 +134,30 @@ class Review {
                    {number, after.decidedBy, others});
         }
     }
-    bool hasOpenComment(const Round& round) const {
-        const auto isOpen = [&](const Comment& comment) {
-            return comment.round == round.id && !comment.answers && !comment.isResolved;
+    /// Whether a comment on the round is open, by this edit too, whose last word is that of the person who
+    /// wrote it or of the one who decides.
+    bool hasUnansweredComment(const Round& round) const {
+        std::map<base::Id, const Comment*> asked;
+        std::map<base::Id, const Comment*> lastWord;
+        const auto take = [&](const Comment& comment) {
+            if (comment.round == round.id) {
+                (comment.answers ? lastWord[*comment.answers] : asked[comment.id]) = &comment;
+            }
         };
-        return !project::openComments(m_before, round.id).empty() ||
-               std::any_of(m_edit.put.begin(), m_edit.put.end(), [&](const project::AnyRecord& record) {
-                   const auto* comment = std::get_if<Comment>(&record);
-                   return comment != nullptr && isOpen(*comment);
-               });
+        for (const Comment& comment : m_before.comments()) {
+            take(comment);
+        }
+        for (const project::AnyRecord& record : m_edit.put) {
+            if (const auto* comment = std::get_if<Comment>(&record)) {
+                take(*comment);
+            }
+        }
+        return std::any_of(asked.begin(), asked.end(), [&](const auto& found) {
+            const Comment& comment = *found.second;
+            const auto last = lastWord.find(comment.id);
+            return !comment.isResolved && (last == lastWord.end() || last->second->person == comment.person ||
+                                           last->second->person == round.decidedBy);
+        });
     }
 
     void checkSurvey(const Round& round) {

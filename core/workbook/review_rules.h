@@ -16,7 +16,9 @@ inline constexpr base::MessageForm kWithdrawWithReason{
     "withdraw_with_reason", "round {1} is {2w}, and withdrawing that needs a reason; give it"};
 inline constexpr base::MessageForm kSendBackWithComment{
     "send_back_with_comment",
-    "round {1} has no open comment, so nobody would know what to correct; comment on a cell first"};
+    "round {1} has no open comment without an answer, so nobody would know what to correct; comment on a "
+    "cell "
+    "first"};
 inline constexpr base::MessageForm kSenderMissing{
     "sender_missing", "round {1} is sent by nobody; say who works at this desk, Round, Person"};
 inline constexpr base::MessageForm kDeciderWithoutRole{
@@ -62,7 +64,8 @@ inline constexpr base::MessageForm kDeficiencyNumber{
 /// Why the edit is no step that a review allows; nothing where it is one. Steps of a round: open, closed,
 /// sent, accepted or sent back; sent back is corrected and sent again; sent and accepted are withdrawn with a
 /// reason. Accepted and sent back need a supervisor or engineer of the job who took no part in the round
-/// (project::tookPart), sending back an open comment too. Where the job has one person only, that one accepts
+/// (project::tookPart), sending back an open comment too
+/// whose last word is not an answer of somebody else. Where the job has one person only, that one accepts
 /// with a reason. A round that the job does not hold yet may have any state (it was imported),
 /// but a new survey is refused while mandatory lines of readiness are open, unless its `readiness` says
 /// "name: reason" with the name of a supervisor or engineer. A comment's words stay as they were written.

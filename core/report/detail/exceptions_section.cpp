@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
 #include "core/project/calibration.h"
 #include "core/project/clock_offset.h"
@@ -45,6 +46,20 @@ void addFindings(const Source& source, Table& table) {
     }
 }
 
+/// The values of both that are of the same kind: the settings where the readings are the same.
+std::pair<std::string, std::string> correctedValues(const project::Reading& earlier,
+                                                    const project::Reading& later) {
+    const bool isSameRead =
+        earlier.dp == later.dp && earlier.flow == later.flow && earlier.cannotBeRead == later.cannotBeRead;
+    const bool isOfSetting = earlier.setting && later.setting && earlier.setting != later.setting &&
+                             (isSameRead || !balancing::hasContent(earlier));
+    const auto settingOf = [](const project::Reading& reading) {
+        return base::term("setting ") + reading.setting->text();
+    };
+    return isOfSetting ? std::pair(settingOf(earlier), settingOf(later))
+                       : std::pair(valueOf(earlier), valueOf(later));
+}
+
 void addReadings(const Source& source, Table& table) {
     for (const project::Reading* reading : source.readings()) {
         const std::string tag = tagOf(source, reading->branch);
@@ -54,13 +69,12 @@ void addReadings(const Source& source, Table& table) {
             table.rows.push_back(
                 row(tag, round, std::move(weight), cell({say(form, std::move(arguments))}, "")));
         };
-        const project::Reading* earlier =
-            reading->supersedes ? source.project.readings().find(*reading->supersedes) : nullptr;
-        if (earlier != nullptr) {
+        if (isCorrection(source.project, *reading)) {
+            const auto [was, is] =
+                correctedValues(source.project.readings().at(*reading->supersedes), *reading);
             const std::string who = source.person(reading->person);
             add(base::term("corrected"), who.empty() ? kCorrectionUnknown : kCorrection,
-                {valueOf(*earlier), valueOf(*reading),
-                 reading->time ? reading->time->text() : base::term("a time not written"), who});
+                {was, is, reading->time ? timeText(reading->time) : base::term("a time not written"), who});
         }
         if (reading->status == project::ReadingStatus::Struck) {
             if (const auto merged = project::readMergeReason(reading->reason)) {

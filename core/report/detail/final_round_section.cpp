@@ -39,7 +39,7 @@ std::set<base::Id> branchesWithCorrections(const Source& source) {
     if (source.last.round) {
         for (const std::size_t index : source.project.readingsOf(*source.last.round)) {
             const project::Reading& reading = source.project.readings()[index];
-            if (reading.supersedes) {
+            if (isCorrection(source.project, reading)) {
                 branches.insert(reading.branch);
             }
         }

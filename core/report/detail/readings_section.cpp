@@ -35,7 +35,7 @@ Cell noteOf(const Source& source, const project::Reading& reading) {
     addIf(reading.cannotBeRead, base::term("cannot be read"));
     addIf(reading.isDoubtful, base::term("doubtful"));
     addIf(reading.isRepeat, base::term("repeat"));
-    addIf(reading.supersedes.has_value(), base::term("correction"));
+    addIf(isCorrection(source.project, reading), base::term("correction"));
     if (!reading.reason.empty()) {
         parts.push_back(reasonPart(reading.reason));
     }

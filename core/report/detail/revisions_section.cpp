@@ -9,6 +9,15 @@
 namespace ww::report::detail {
 namespace {
 
+/// The reason of the decision that stands; where none does, that of the step that took the last one back.
+Cell reasonCell(const project::Round& round) {
+    std::vector<base::Fault> parts{reasonPart(round.reason)};
+    if (round.decidedBy.empty()) {
+        parts.insert(parts.begin(), word(base::term("withdrawn or sent back")));
+    }
+    return cell(std::move(parts), ": ");
+}
+
 Table reviewTable(const Source& source) {
     Table table;
     table.title = say(kReviewTable);
@@ -25,7 +34,7 @@ Table reviewTable(const Source& source) {
             {cell(std::to_string(round.number)), wordCell(std::string(project::name(round.kind))),
              wordCell(std::string(project::name(round.state))), cell(timeText(round.closed)),
              cell(whoWhen(round.sentBy, round.sent)), cell(whoWhen(round.decidedBy, round.decided)),
-             round.reason.empty() ? cell("") : cell({reasonPart(round.reason)}, "")});
+             round.reason.empty() ? cell("") : reasonCell(round)});
     }
     return table;
 }

@@ -73,15 +73,18 @@ Column column(const base::MessageForm& heading, double widthShare, Alignment ali
               std::string unit = {});
 /// What a report of a practice job says of itself; nothing for a job of a real plant.
 std::optional<base::Fault> simulated(const Project& project);
-/// "2026-03-04 14:02:07+01:00"; empty for nothing.
+/// To the minute, for people: "2026-03-04 14:02 UTC", of another zone "2026-03-04 14:02 +01:00"; empty for
+/// nothing.
 std::string timeText(const std::optional<base::Instant>& time);
-/// "K. Moor, 2026-03-02 10:00:00Z".
+/// "K. Moor, 2026-03-02 10:00 UTC".
 std::string whoWhen(const std::string& who, const std::optional<base::Instant>& time);
 /// Which person accepted a round and when, or that nobody has; the readings' own verdict is another matter.
 base::Fault acceptanceText(const project::Project& project, const project::Round& round);
 /// What a round's readings say by themselves, a severity, in a word.
 std::string word(balancing::Verdict verdict);
 std::string word(balancing::Severity severity);
+/// Whether a reading corrects another one, which it supersedes (balancing::isCorrection).
+bool isCorrection(const project::Project& project, const project::Reading& reading);
 /// What a reading says, as typed: "52.7 kPa", "2.1 m³/h", or "cannot be read".
 std::string valueOf(const project::Reading& reading);
 /// The dates on which the readings of a round were taken, "2026-03-02" or "2026-03-02 – 2026-03-04".

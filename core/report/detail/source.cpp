@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/balancing/round_comparison.h"
 #include "core/balancing/standing_readings.h"
 #include "core/base/term.h"
 #include "core/project/merge_reason.h"
@@ -145,11 +146,16 @@ Column column(const base::MessageForm& heading, double widthShare, Alignment ali
 }
 
 std::string timeText(const std::optional<base::Instant>& time) {
-    std::string text = time ? time->text() : std::string();
-    if (const std::size_t middle = text.find('T'); middle != std::string::npos) {
-        text[middle] = ' ';
+    if (!time) {
+        return {};
     }
-    return text;
+    constexpr std::size_t kToTheMinute = 5;
+    constexpr std::size_t kToTheSecond = sizeof "2026-03-02T08:00:00" - 1;
+    const std::string zone = time->text().substr(kToTheSecond);
+    return time->date() + ' ' + time->timeOfDay().substr(0, kToTheMinute) +
+           (zone == "Z"    ? " UTC"
+            : zone.empty() ? ""
+                           : ' ' + zone);
 }
 
 std::string whoWhen(const std::string& who, const std::optional<base::Instant>& time) {
@@ -201,6 +207,12 @@ std::string word(Severity severity) {
             break;
     }
     return base::term("blocks signing");
+}
+
+bool isCorrection(const project::Project& project, const project::Reading& reading) {
+    const project::Reading* earlier =
+        reading.supersedes ? project.readings().find(*reading.supersedes) : nullptr;
+    return earlier != nullptr && balancing::isCorrection(*earlier, reading);
 }
 
 std::string valueOf(const project::Reading& reading) {

@@ -65,6 +65,45 @@ TEST(RoundComparison, findsExactlyWhatChanged) {
     }
 }
 
+TEST(RoundComparison, aReadingThatCompletesASettingEnteredAloneCorrectsNothing) {
+    FieldJob job = flatLoop(3);
+    const Id first = job.round(project::RoundKind::Survey);
+    readAs(job, "A", 1.0, "3");
+    const Id second = job.round(project::RoundKind::Adjusting);
+    readAs(job, "A", 1.0, "3");
+    project::Reading read = job.project().readings()[job.project().readingsOf(second)[0]];
+    project::Reading alone = read;
+    alone.id = job.ids().next();
+    alone.dp.reset();
+    alone.status = project::ReadingStatus::Superseded;
+    read.supersedes = alone.id;
+    const auto corrections = [&](const char* setting) {
+        alone.setting = job.decimal(setting);
+        job.project().put(alone);
+        job.project().put(read);
+        const auto rows = compareRounds(job.project(), assess(job.project(), first), assessNewest(job));
+        return rows.at(0).corrections.size();
+    };
+    EXPECT_EQ(corrections("3"), 0U);
+    EXPECT_EQ(corrections("2.8"), 1U) << "another setting was meant";
+}
+
+TEST(RoundComparison, whatFillsTheGapsOfAnOpenRoundWasNotReadInIt) {
+    FieldJob job = flatLoop(3);
+    const Id first = job.round(project::RoundKind::Survey);
+    for (const char* tag : {"A", "B", "C"}) {
+        readAs(job, tag, 1.0, "3");
+    }
+    const Id second = job.round(project::RoundKind::Adjusting, project::RoundState::Open);
+    readAs(job, "A", 1.0, "3");
+    const auto rows =
+        compareRounds(job.project(), assess(job.project(), first), assessAsShown(job.project(), second));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_NE(rows[0].stateAfter, State::NotRead);
+    EXPECT_EQ(rows[1].stateAfter, State::NotRead);
+    EXPECT_TRUE(rows[1].isStateChanged);
+}
+
 TEST(RoundComparison, anotherInstrumentAndANewRemarkAreChanges) {
     FieldJob job = flatLoop(5);
     const Id first = job.round(project::RoundKind::Survey);

@@ -157,6 +157,57 @@ TEST(RecordSections, commentsAreAmongTheExceptions) {
     }
 }
 
+TEST(RecordSections, onlyAValueThatIsReplacedByAnotherOfItsKindIsACorrection) {
+    project::Project project = demoProject();
+    project::Reading read;
+    for (const std::size_t index : project.readingsOf(project.roundNumbered(3)->id)) {
+        const project::Reading& reading = project.readings()[index];
+        if (reading.status == project::ReadingStatus::Standing && reading.dp && !reading.supersedes) {
+            read = reading;
+        }
+    }
+    ASSERT_TRUE(read.dp.has_value());
+    project::Reading alone = read;
+    CountingIds ids(800);
+    alone.id = ids.next();
+    alone.dp.reset();
+    alone.status = project::ReadingStatus::Superseded;
+    read.supersedes = alone.id;
+    const auto exceptions = [&](const char* before, const char* after) {
+        alone.setting = *base::Decimal::parse(before);
+        read.setting = *base::Decimal::parse(after);
+        project.put(alone);
+        project.put(read);
+        return sectionText(project, kExceptions);
+    };
+    const std::string completed = exceptions("2.8", "2.8");
+    EXPECT_EQ(completed.find("setting 2.8 corrected"), std::string::npos) << completed;
+    const std::string other = exceptions("2.8", "2.9");
+    EXPECT_NE(other.find("|corrected|setting 2.8 corrected to setting 2.9 at "), std::string::npos) << other;
+}
+
+TEST(RecordSections, aRoundTakenBackSaysWhatItsReasonIsOfAndTimesAreToTheMinute) {
+    project::Project project = demoProject();
+    project::Round round = *project.roundNumbered(3);
+    round.state = project::RoundState::Sent;
+    round.sentBy = "P. Vos";
+    round.sent = base::Instant::fromText("2026-03-02T10:00:07Z");
+    round.decidedBy.clear();
+    round.decided.reset();
+    round.reason = "wrong meter";
+    project.put(round);
+    const std::string text = sectionText(project, kRevisions);
+    EXPECT_NE(text.find("|P. Vos, 2026-03-02 10:00 UTC||withdrawn or sent back: wrong meter"),
+              std::string::npos)
+        << text;
+    round.state = project::RoundState::SentBack;
+    round.decidedBy = "K. Moor";
+    round.decided = base::Instant::fromText("2026-03-02T11:00:07+01:00");
+    project.put(round);
+    const std::string sentBack = sectionText(project, kRevisions);
+    EXPECT_NE(sentBack.find("|K. Moor, 2026-03-02 11:00 +01:00|wrong meter"), std::string::npos) << sentBack;
+}
+
 TEST(RecordSections, whoSetAClockAndWhatItHadTimedAreAmongTheExceptions) {
     project::Project project = reviewed();
     const std::string text = sectionText(project, kExceptions);

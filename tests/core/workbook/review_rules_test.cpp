@@ -169,6 +169,21 @@ TEST_F(ReviewRules, sendingBackNeedsAnOpenComment) {
     EXPECT_EQ(putting({round(RoundState::SentBack)}), "");
 }
 
+TEST_F(ReviewRules, aCommentThatWasAnsweredDoesNotSendBackAgain) {
+    be(RoundState::Sent);
+    m_project.put(comment());
+    project::Comment answer = comment(907);
+    answer.answers = comment().id;
+    answer.person = "A. Fields";
+    EXPECT_EQ(putting({round(RoundState::SentBack), answer}), "send_back_with_comment") << "in the same edit";
+    m_project.put(answer);
+    EXPECT_EQ(putting({round(RoundState::SentBack)}), "send_back_with_comment");
+    project::Comment again = comment(908);
+    again.answers = comment().id;
+    EXPECT_EQ(putting({round(RoundState::SentBack), again}), "") << "who asked is not content";
+    EXPECT_EQ(putting({round(RoundState::SentBack), comment(909)}), "") << "a new one";
+}
+
 TEST_F(ReviewRules, anAcceptedRoundIsNotTouched) {
     be(RoundState::Accepted);
     Round touched = round(RoundState::Accepted);

@@ -336,6 +336,75 @@ TEST(ReviewPlace, aRoundThatWasSentBackIsSentAgainOnceItsCommentsAreAnswered) {
     EXPECT_EQ(desk.state(), RoundState::Sent);
 }
 
+TEST(ReviewPlace, afterADecisionTheKeysAreInTheListOfRoundsAndNotOnTheNextButton) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.comment("B-03", "Which meter?");
+    auto* panel = desk.window.findChild<DecisionPanel*>();
+    EXPECT_TRUE(support::textsOf(*panel).contains("cannot be signed")) << "said before, and not forbidden";
+    const auto* rounds = support::named<QTableView>(desk.review(), "Rounds");
+    ASSERT_NE(rounds, nullptr);
+    const auto press = [&](const QString& text) {
+        desk.button(text)->setFocus();
+        desk.key(Qt::Key_Return);
+        QCoreApplication::processEvents();
+        EXPECT_TRUE(rounds->hasFocus()) << text.toStdString();
+    };
+    press("Accept Round");
+    EXPECT_EQ(desk.state(), RoundState::Accepted);
+    panel->findChild<QLineEdit*>()->setFocus();
+    desk.type("wrong meter");
+    desk.key(Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget(), desk.button("Withdraw"));
+    press("Withdraw");
+    EXPECT_EQ(desk.state(), RoundState::Sent);
+    desk.key(Qt::Key_Return);
+    EXPECT_EQ(desk.state(), RoundState::Sent) << "nothing is sent back by a second press";
+    const QString said = support::textsOf(*panel);
+    EXPECT_TRUE(said.contains("sent by A. Fields")) << said.toStdString();
+    const qsizetype withdrawn = said.indexOf("withdrawn by K. Moor, ");
+    ASSERT_GE(withdrawn, 0) << said.toStdString();
+    EXPECT_TRUE(said.mid(withdrawn).section('\n', 0, 0).endsWith("reason: wrong meter"))
+        << said.toStdString();
+    press("Send Back");
+    EXPECT_EQ(desk.state(), RoundState::SentBack);
+}
+
+TEST(ReviewPlace, anOpenRoundSaysThatItIsClosedFirst) {
+    DeskWindow desk({.terminals = 6});
+    desk.window.showPlace(MainWindow::Review);
+    QCoreApplication::processEvents();
+    for (QAction* action : {desk.window.commands().sendRound, desk.window.commands().acceptRound}) {
+        ASSERT_TRUE(action->isEnabled()) << "it has something to say";
+        emit desk.bridge().messageCleared();
+        action->trigger();
+        EXPECT_TRUE(desk.window.notice().contains("close it first")) << desk.window.notice().toStdString();
+    }
+    EXPECT_EQ(desk.project().lastRound()->state, RoundState::Open);
+    // Nothing is read in it: what stands in for its readings is neither a state nor a spread.
+    ReviewPlace& place = *desk.window.review();
+    const TextRow row = place.comparison()->row(0);
+    EXPECT_TRUE(row.cells.value(ReviewPlace::State).replace(QChar(QChar::Nbsp), ' ').endsWith("Not read"))
+        << row.cells.value(ReviewPlace::State).toStdString();
+    const auto* rounds = support::named<QTableView>(place, "Rounds");
+    EXPECT_EQ(rounds->model()->index(1, 3).data().toString(), "");
+    EXPECT_NE(rounds->model()->index(0, 3).data().toString(), "");
+}
+
+TEST(ReviewPlace, afterAnAnswerTheKeysStayInTheComments) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.comment("B-03", "Which meter?");
+    auto* panel = desk.window.findChild<CommentPanel*>();
+    panel->findChild<QLineEdit*>()->setFocus();
+    desk.type("M-1");
+    desk.button("Answer")->setFocus();
+    desk.key(Qt::Key_Space);
+    ASSERT_EQ(desk.project().comments().size(), 2U);
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(panel->isAncestorOf(QApplication::focusWidget()));
+}
+
 TEST(ReviewPlace, countsTheOpenRoundAsWalkDoes) {
     DeskWindow desk({.terminals = 6});
     // Read as in the survey: on share again where they were.

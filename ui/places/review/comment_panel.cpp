@@ -1,5 +1,6 @@
 #include "ui/places/review/comment_panel.h"
 
+#include <QApplication>
 #include <QGridLayout>
 #include <QVBoxLayout>
 
@@ -155,12 +156,17 @@ void CommentPanel::showInHand() {
 }
 
 void CommentPanel::take(const project::Edit& edit) {
+    // A button that has nothing left to add is disabled and would pass the keys on to whatever comes next.
+    const bool isFromHere = isAncestorOf(QApplication::focusWidget());
     const base::Outcome done = m_bridge.apply(edit);
     if (!done) {
         emit m_bridge.messageRaised(done.fault());
         return;
     }
     m_text->clear();
+    if (isFromHere && !isAncestorOf(QApplication::focusWidget())) {
+        m_list->setFocus(Qt::OtherFocusReason);
+    }
     emit m_bridge.messageCleared();
 }
 

@@ -2,8 +2,10 @@
 
 #include <QMenu>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/balancing/review_steps.h"
+#include "core/project/edit_label.h"
 #include "core/project/review.h"
 #include "core/workbook/review_rules.h"
 #include "ui/mnemonics.h"
@@ -119,6 +121,10 @@ void DecisionPanel::refresh() {
     m_reason->setEnabled(isToWithdraw);
     // What is waited for stands below the buttons too: a disabled one takes no keys.
     QStringList waits;
+    const auto open = m_accept->isEnabled() ? project::openComments(project, round->id).size() : 0;
+    waits << (open > 0 ? tr("%n comment(s) open: the report cannot be signed until each is resolved.",
+                            nullptr, static_cast<int>(open))
+                       : QString());
     for (const QPushButton* button : {m_send, m_accept, m_sendBack}) {
         waits << button->toolTip();
     }
@@ -143,6 +149,26 @@ void DecisionPanel::offerPersons(const project::Round* round, const std::optiona
     }
 }
 
+std::optional<DecisionPanel::StepBack> DecisionPanel::stepTakenBack(const project::Round& round) {
+    const std::int64_t newest = m_bridge.workbook()->newestEntry().sequence;
+    if (m_lookedFor == std::pair(round.id, newest)) {
+        return m_stepBack;
+    }
+    m_lookedFor = std::pair(round.id, newest);
+    m_stepBack.reset();
+    const std::vector<std::string> number{std::to_string(round.number)};
+    const std::string withdrawal = project::label(project::labels::kWithdrawRound, number);
+    const std::string sendingBack = project::label(project::labels::kSendBackRound, number);
+    const std::vector<workbook::JournalEntry> journal = m_bridge.workbook()->journal();
+    const auto found = std::find_if(journal.rbegin(), journal.rend(), [&](const auto& entry) {
+        return entry.label == withdrawal || entry.label == sendingBack;
+    });
+    if (found != journal.rend()) {
+        m_stepBack = StepBack{found->label == withdrawal, found->person, found->time};
+    }
+    return m_stepBack;
+}
+
 void DecisionPanel::showState() {
     const project::Round* round = m_round ? m_bridge.project().rounds().find(*m_round) : nullptr;
     m_state->clear();
@@ -157,12 +183,19 @@ void DecisionPanel::showState() {
     if (!round->sentBy.empty()) {
         lines << by(tr("sent by"), round->sentBy, round->sent);
     }
+    QString ofReason;
     if (!round->decidedBy.empty()) {
-        lines << by(round->state == RoundState::SentBack ? tr("sent back by") : tr("accepted by"),
-                    round->decidedBy, round->decided);
+        ofReason = by(round->state == RoundState::SentBack ? tr("sent back by") : tr("accepted by"),
+                      round->decidedBy, round->decided);
+    } else if (const auto step = round->reason.empty() ? std::nullopt : stepTakenBack(*round)) {
+        ofReason = by(step->isWithdrawal ? tr("withdrawn by") : tr("sent back by"), step->person, step->time);
     }
-    if (!round->reason.empty()) {
-        lines << tr("reason: %1").arg(text::reason(round->reason));
+    const QString reason =
+        round->reason.empty() ? QString() : tr("reason: %1").arg(text::reason(round->reason));
+    QStringList decision{ofReason, reason};
+    decision.removeAll(QString());
+    if (!decision.isEmpty()) {
+        lines << decision.join(QStringLiteral(", "));
     }
     if (!round->readiness.empty()) {
         lines << tr("begun early: %1").arg(QString::fromStdString(round->readiness));
@@ -181,6 +214,7 @@ void DecisionPanel::take(const base::Result<project::Edit>& edit) {
     }
     m_reason->clear();
     emit m_bridge.messageCleared();
+    emit decided();
 }
 
 }  // namespace ww::ui

@@ -6,6 +6,8 @@
 #include <QPushButton>
 #include <QWidget>
 #include <optional>
+#include <string>
+#include <utility>
 
 #include "ui/workbook_bridge.h"
 
@@ -21,6 +23,10 @@ class DecisionPanel : public QWidget {
     static bool waitsToBeSent(const project::Round& round);
     static bool waitsForDecision(const project::Round& round);
 
+  signals:
+    /// A step was taken and stored: the keys leave the buttons, so that a second press takes no other step.
+    void decided();
+
   public slots:
     void refresh();
     /// What the buttons do. Where the step waits for something, the notice says for what.
@@ -30,6 +36,14 @@ class DecisionPanel : public QWidget {
   private:
     /// Nothing where it takes no step.
     const project::Round* roundInHand() const;
+    /// A round withdrawn or sent back: by whom and when, as the journal tells.
+    struct StepBack {
+        bool isWithdrawal = false;
+        std::string person;
+        base::Instant time;
+    };
+    /// The newest such step of a round that nobody has decided on since; nothing where the journal has none.
+    std::optional<StepBack> stepTakenBack(const project::Round& round);
     void showState();
     /// Offers to change the person where the one at this desk is the reason of a refusal.
     void offerPersons(const project::Round* round, const std::optional<base::Fault>& refusal);
@@ -40,6 +54,8 @@ class DecisionPanel : public QWidget {
 
     WorkbookBridge& m_bridge;
     std::optional<base::Id> m_round;
+    std::optional<std::pair<base::Id, std::int64_t>> m_lookedFor;  ///< in the journal as far as its record
+    std::optional<StepBack> m_stepBack;
     QLabel* m_state;
     QLineEdit* m_reason;
     QPushButton* m_send;

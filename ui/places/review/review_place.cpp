@@ -139,6 +139,8 @@ ReviewPlace::ReviewPlace(WorkbookBridge& bridge, AssessedRounds& rounds, QWidget
             m_order->setCurrentIndex(0);  // another job begins along its route
         }
     });
+    connect(m_decision, &DecisionPanel::decided, this,
+            [this] { m_roundTable->setFocus(Qt::OtherFocusReason); });
     connect(&bridge, &WorkbookBridge::changed, m_shown, &ShownRefresh::want);
     connect(&bridge, &WorkbookBridge::instrumentChanged, m_decision, &DecisionPanel::refresh);
 }

@@ -24,6 +24,11 @@ QString onShareAndRead(const balancing::ShareCount& count) {
     return count.isComplete() ? onShare : onShare + '\n' + ReviewPlace::tr("%1 read").arg(count.read);
 }
 
+/// How far the shares lie apart; `none` while no terminal was read in the round itself.
+QString spreadText(const balancing::Assessment& round, const QString& none) {
+    return round.spread && balancing::shareCount(round).read > 0 ? text::percent(*round.spread) : none;
+}
+
 }  // namespace
 
 bool ReviewPlace::isLarge() const {
@@ -49,8 +54,7 @@ void ReviewPlace::refreshRounds() {
             m_judging.start();
         } else {
             const balancing::Assessment& all = m_assessed.shown(round.id);
-            row.cells << onShareAndRead(balancing::shareCount(all))
-                      << (all.spread ? text::percent(*all.spread) : QString());
+            row.cells << onShareAndRead(balancing::shareCount(all)) << spreadText(all, QString());
         }
         rows.push_back(std::move(row));
     }
@@ -125,7 +129,7 @@ void ReviewPlace::refreshStrip() {
         count = balancing::shareCount(round);
         const QString number = QString::number(round.roundNumber);
         const QString none(QChar(0x2013));
-        spreads << tr("R%1 %2").arg(number, round.spread ? text::percent(*round.spread) : none);
+        spreads << tr("R%1 %2").arg(number, spreadText(round, none));
         counts << tr("R%1 %2").arg(number, count.onShare ? QString::number(*count.onShare) : none);
     }
     m_spread->setText(rounds.empty()
