@@ -202,18 +202,23 @@ std::vector<QRectF> placesAround(QPointF at, QSizeF size, double gap, bool mayBe
     return places;
 }
 
-/// Places for a name that touch its point's surroundings: beside, above, below, then the corners.
+/// Places for a name near its point: beside, below, above and at the corners, then the same twice as far.
 std::vector<QRectF> placesBeside(QPointF at, QSizeF size, double gap) {
-    const double right = at.x() + gap;
-    const double left = at.x() - gap - size.width();
+    std::vector<QRectF> places;
     const double middle = at.x() - size.width() / 2;
     const double level = at.y() - size.height() / 2;
-    const double above = at.y() - gap - size.height();
-    const double below = at.y() + gap;
-    return {QRectF(QPointF(right, level), size),  QRectF(QPointF(left, level), size),
-            QRectF(QPointF(middle, above), size), QRectF(QPointF(middle, below), size),
-            QRectF(QPointF(right, above), size),  QRectF(QPointF(right, below), size),
-            QRectF(QPointF(left, above), size),   QRectF(QPointF(left, below), size)};
+    for (const double away : {gap, 2 * gap}) {
+        const double right = at.x() + away;
+        const double left = at.x() - away - size.width();
+        const double above = at.y() - away - size.height();
+        const double below = at.y() + away;
+        for (const QPointF corner :
+             {QPointF(right, level), QPointF(left, level), QPointF(middle, below), QPointF(middle, above),
+              QPointF(right, below), QPointF(right, above), QPointF(left, below), QPointF(left, above)}) {
+            places.emplace_back(corner, size);
+        }
+    }
+    return places;
 }
 
 }  // namespace

@@ -243,7 +243,7 @@ inline constexpr MessageForm kRatedHeadColumn{"report_rated_head_column", "At ra
 inline constexpr MessageForm kByCurveColumn{"report_by_curve_column", "Flow by curve"};
 inline constexpr MessageForm kByMeterColumn{"report_by_meter_column", "By meter"};
 inline constexpr MessageForm kByTerminalsColumn{"report_by_terminals_column", "By terminals"};
-inline constexpr MessageForm kClosureColumn{"report_closure_column", "Ways apart, in ±"};
+inline constexpr MessageForm kClosureColumn{"report_closure_column", "Ways apart"};
 inline constexpr MessageForm kCountsColumn{"report_counts_column", "Counts"};
 inline constexpr MessageForm kBestColumn{"report_best_column", "Of best flow"};
 inline constexpr MessageForm kEfficiencyColumn{"report_efficiency_column", "Efficiency"};
