@@ -78,6 +78,7 @@ ShutoffAdvice shutoffAdvice(const ShutoffCase& pump) {
         out.cautions.push_back(std::move(fault));
     };
     if (pump.isPositiveDisplacement) {
+        out.isNever = true;
         forbid({&kShutoffDisplacement, "", {}});
     }
     if (pump.guardsSource) {

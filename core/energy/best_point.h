@@ -77,6 +77,7 @@ struct ShutoffCase {
 /// To be shown before the test. Local safety rules and licensed practice come first.
 struct ShutoffAdvice {
     bool isForbidden = false;
+    bool isNever = false;               ///< forbidden, and nobody's word allows it
     std::vector<base::Fault> cautions;  ///< what forbids it first; how to do it last
 };
 /// Forbidden for positive displacement, the only pump of a source, a high specific speed, and a power that

@@ -256,6 +256,19 @@ class Decision {
         }
         takePresentExcess(set);
         confirm(std::move(found.options));
+        addNotes(input.units);
+    }
+
+    void addNotes(const quantity::ShownUnits& units) {
+        const RequiredHead& required = m_out.required[*m_out.counted];
+        if (!m_out.options.empty() && !canBeTold(*m_out.excess, required)) {
+            m_out.findings.push_back(
+                {&kPumpFits, "", {units.written(*m_out.headAvailable), units.written(required.head)}});
+        }
+        const auto look = firstLook(m_project, m_picture);
+        if (look && !m_out.options.empty()) {
+            m_out.findings.push_back(*look);
+        }
     }
 
     void takePresentExcess(const curve::PumpSet& set) {
@@ -293,24 +306,15 @@ class Decision {
         }
     }
 
-    const energy::PumpOption* find(energy::PumpAction action) const {
-        for (const DecidedOption& decided : m_out.options) {
-            if (decided.option.action == action) {
-                return &decided.option;
-            }
-        }
-        return nullptr;
-    }
-
     void takeCode(const curve::PumpSet& set) {
-        const energy::PumpOption* throttle = find(energy::PumpAction::Throttle);
+        const DecidedOption* throttle = m_out.find(energy::PumpAction::Throttle);
         if (throttle == nullptr) {
             return;
         }
         if (m_project.job().codeForm == project::CodeForm::NotStated) {
             m_out.findings.push_back({&kCodeFormUnset, "", {}});
         }
-        const energy::PumpOption* slow = find(energy::PumpAction::Slow);
+        const DecidedOption* slow = m_out.find(energy::PumpAction::Slow);
         CodeCase what;
         what.set = &set;
         what.pumps = m_pumps;
@@ -318,8 +322,8 @@ class Decision {
         what.available = *m_out.headAvailable;
         what.required = m_out.required[*m_out.counted].head;
         what.presentExcess = m_out.presentExcess;
-        what.efficiency = throttle->efficiency;
-        what.efficiencyReduced = slow != nullptr ? slow->efficiency : std::nullopt;
+        what.efficiency = throttle->option.efficiency;
+        what.efficiencyReduced = slow != nullptr ? slow->option.efficiency : std::nullopt;
         CodeOutcome outcome = testCode(m_project, what);
         if (outcome.isReduced) {
             m_out.findings.push_back(
@@ -338,35 +342,7 @@ class Decision {
     PumpDecision m_out;
 };
 
-balancing::ExcessBasis basisOf(HeadSource source) {
-    switch (source) {
-        case HeadSource::Design:
-            return balancing::ExcessBasis::IndexByDesign;
-        case HeadSource::Learned:
-            return balancing::ExcessBasis::IndexByLearned;
-        case HeadSource::Measured:
-            break;
-    }
-    return balancing::ExcessBasis::IndexByMeasured;
-}
-
-std::optional<balancing::ExcessHead> excessOver(const PumpDecision& decision, const std::optional<Head>& head,
-                                                balancing::ExcessSpeed speed) {
-    if (!head || !decision.counted) {
-        return std::nullopt;
-    }
-    return balancing::ExcessHead{*head, basisOf(decision.required[*decision.counted].source), speed};
-}
-
 }  // namespace
-
-std::optional<balancing::ExcessHead> PumpDecision::decidedExcess() const {
-    return excessOver(*this, excess, balancing::ExcessSpeed::Full);
-}
-
-std::optional<balancing::ExcessHead> PumpDecision::excessAsRead() const {
-    return excessOver(*this, presentExcess, balancing::ExcessSpeed::AsRead);
-}
 
 std::vector<energy::LoadStep> loadOf(const project::Job& job) {
     constexpr double kHour_s = 3600;

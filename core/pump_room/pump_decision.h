@@ -12,6 +12,7 @@
 #include "core/energy/code_test.h"
 #include "core/energy/pump_options.h"
 #include "core/pump_room/confirmed_duty.h"
+#include "core/pump_room/decision_notes.h"
 #include "core/pump_room/least_throttling.h"
 #include "core/pump_room/required_head.h"
 #include "core/pump_room/running_pumps.h"
@@ -107,6 +108,11 @@ struct PumpDecision {
     ThrottlingProof throttling;
     std::vector<base::Fault> findings;  ///< the reasons of `curve` first
 
+    /// Nothing is to be done: the options change nothing that could be told (kPumpFits among the findings).
+    bool isFitting() const;
+    /// The pump was slowed already: what it makes over the need at the last round's speed cannot be told.
+    bool runsAsDecided() const;
+    const DecidedOption* find(energy::PumpAction action) const;  ///< null: there is no such option
     /// The excess that the options take away, and the same at the last round's speed, each with what it is
     /// counted above; nothing where the number is not known.
     std::optional<balancing::ExcessHead> decidedExcess() const;

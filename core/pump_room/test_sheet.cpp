@@ -129,6 +129,10 @@ energy::MotorPlate motorPlate(const project::Pump& pump) {
     return plate;
 }
 
+const base::MessageForm& shutoffVerdict(const energy::ShutoffAdvice& advice) {
+    return advice.isNever ? kShutoffNot : advice.isForbidden ? kShutoffOnlyThen : kShutoffMay;
+}
+
 energy::ShutoffAdvice shutoffAdviceFor(const Project& project, std::size_t index) {
     const project::Pump& pump = project.pumps()[index];
     energy::ShutoffCase shut;

@@ -31,6 +31,11 @@ inline constexpr base::MessageForm kShutoffMay{
 inline constexpr base::MessageForm kShutoffNot{"shutoff_not",
                                                "it must not be made on this pump; the following says why"};
 
+inline constexpr base::MessageForm kShutoffOnlyThen{
+    "shutoff_only_then", "it must not be made yet; get the consent that is named below first"};
+/// Which of the three sentences says whether it may be made.
+const base::MessageForm& shutoffVerdict(const energy::ShutoffAdvice& advice);
+
 /// What to know before anybody runs a pump (index into Project::pumps()) against a shut valve.
 energy::ShutoffAdvice shutoffAdviceFor(const project::Project& project, std::size_t pump);
 

@@ -85,11 +85,19 @@ std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision
     counted.excess = *excess;
     counted.asRead = decision.excessAsRead();
     counted.section = kFirstOfPumps + static_cast<int>(told - ofPumps.begin());
-    const auto slow = std::find_if(decision.options.begin(), decision.options.end(), [](const auto& decided) {
-        return decided.option.action == energy::PumpAction::Slow && decided.option.isAllowed;
-    });
-    if (slow != decision.options.end() && excess->head.si() > 0) {
+    counted.isFitting = decision.isFitting();
+    counted.runsAsDecided = decision.runsAsDecided();
+    if (counted.isFitting || excess->head.si() <= 0) {
+        return counted;
+    }
+    const auto* slow = decision.find(energy::PumpAction::Slow);
+    if (slow != nullptr && slow->option.isAllowed) {
         counted.speed = slow->option.ratio;
+    }
+    const auto* trim = decision.find(energy::PumpAction::Trim);
+    if (trim != nullptr && trim->option.isAllowed) {
+        counted.impeller = trim->option.impeller;
+        counted.firstCut = trim->option.firstCut;
     }
     return counted;
 }

@@ -92,6 +92,20 @@ struct Obstacles {
         boxes.push_back(*found);
         return *found;
     }
+    /// The first free box of these, else the first that lies on lines only, else the first of all: a name far
+    /// from its point would seem to name another.
+    QRectF takeNearest(const std::vector<QRectF>& candidates) {
+        if (const auto free = takeFree(candidates)) {
+            return *free;
+        }
+        const auto found = std::find_if(candidates.begin(), candidates.end(), [this](const QRectF& box) {
+            return std::none_of(boxes.begin(), boxes.end(),
+                                [&box](const QRectF& other) { return other.intersects(box); });
+        });
+        const QRectF taken = found != candidates.end() ? *found : candidates.front();
+        boxes.push_back(taken);
+        return taken;
+    }
     /// The first free box of these, else the first; it is taken from then on.
     QRectF take(const std::vector<QRectF>& candidates) {
         if (const auto free = takeFree(candidates)) {
@@ -104,6 +118,11 @@ struct Obstacles {
 
 Obstacles obstaclesOf(const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
     Obstacles obstacles;
+    // The title of the upright axis, as paintScales() writes it.
+    const QFontMetricsF metrics(style.font);
+    obstacles.boxes.emplace_back(
+        QPointF(plot.left(), plot.top() - 5 * style.pixel - metrics.height()),
+        QSizeF(metrics.horizontalAdvance(figure.y.title), metrics.height() + 2 * style.pixel));
     const double radius = (kDisc + 1) * style.pixel;
     for (const QPointF& at : discPlaces(plot, figure, style)) {
         obstacles.boxes.emplace_back(at - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius));
@@ -183,6 +202,25 @@ std::vector<QRectF> placesAround(QPointF at, QSizeF size, double gap, bool mayBe
     return places;
 }
 
+/// Places for a name near its point: beside, below, above and at the corners, then the same twice as far.
+std::vector<QRectF> placesBeside(QPointF at, QSizeF size, double gap) {
+    std::vector<QRectF> places;
+    const double middle = at.x() - size.width() / 2;
+    const double level = at.y() - size.height() / 2;
+    for (const double away : {gap, 2 * gap}) {
+        const double right = at.x() + away;
+        const double left = at.x() - away - size.width();
+        const double above = at.y() - away - size.height();
+        const double below = at.y() + away;
+        for (const QPointF corner :
+             {QPointF(right, level), QPointF(left, level), QPointF(middle, below), QPointF(middle, above),
+              QPointF(right, below), QPointF(right, above), QPointF(left, below), QPointF(left, above)}) {
+            places.emplace_back(corner, size);
+        }
+    }
+    return places;
+}
+
 }  // namespace
 
 void paintMarks(QPainter& painter, const QRectF& plot, const ChartFigure& figure, const ChartStyle& style) {
@@ -211,7 +249,7 @@ void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure
     // With air above and below, so that names at the ends of lines do not touch.
     const double lineHeight = 1.2 * metrics.height();
     const auto placesOf = [&](const QString& name, QPointF at, double gap) {
-        const QSizeF size(metrics.horizontalAdvance(name), lineHeight);
+        const QSizeF size(metrics.horizontalAdvance(name) + metrics.averageCharWidth(), lineHeight);
         return placesAround(at, size, gap, at.x() < plot.right() - 0.05 * plot.width());
     };
     const auto write = [&](const QString& name, const QRectF& box, const QColor& color) {
@@ -222,16 +260,27 @@ void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure
     const auto put = [&](const QString& name, QPointF at, double gap, const QColor& color) {
         write(name, obstacles.take(placesOf(name, at, gap)), color);
     };
+    const auto mayBeUnnamed = [](LineRole role) {
+        return role == LineRole::Summary || role == LineRole::Limit;
+    };
     for (const Line& line : figure.lines) {
-        if (!line.name.isEmpty() && !line.points.empty() && line.role != LineRole::Summary) {
+        if (!line.name.isEmpty() && !line.points.empty() && !mayBeUnnamed(line.role)) {
             const QColor color = penOf(line.role, style).color();
             put(line.name, place(line.points.back(), plot, figure), 6 * style.pixel,
                 color == style.tokens.rule ? style.tokens.soft : color);
         }
     }
+    for (const PointMark& mark : figure.marks) {
+        if (mark.kind == MarkKind::Design && !mark.name.isEmpty()) {
+            const QPointF at = place(mark.at, plot, figure);
+            const auto places = placesBeside(at, QSizeF(metrics.horizontalAdvance(mark.name), lineHeight),
+                                             (kCross + 5) * style.pixel);
+            write(mark.name, obstacles.takeNearest(places), style.tokens.ink);
+        }
+    }
     // In a low chart not every name has room; which line is the largest can be seen, which branch it is not.
     for (const Line& line : figure.lines) {
-        if (line.role != LineRole::Summary || line.points.empty()) {
+        if (!mayBeUnnamed(line.role) || line.name.isEmpty() || line.points.empty()) {
             continue;
         }
         const QPointF end = place(line.points.back(), plot, figure);
@@ -242,11 +291,6 @@ void paintNames(QPainter& painter, const QRectF& plot, const ChartFigure& figure
         });
         if (const auto box = obstacles.takeFree(places)) {
             write(line.name, *box, penOf(line.role, style).color());
-        }
-    }
-    for (const PointMark& mark : figure.marks) {
-        if (mark.kind == MarkKind::Design && !mark.name.isEmpty()) {
-            put(mark.name, place(mark.at, plot, figure), (kCross + 5) * style.pixel, style.tokens.ink);
         }
     }
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/project/units.h"
 #include "core/pump_room/running_pumps.h"
 #include "ui/charts/efficiency_lines.h"
 #include "ui/text/format.h"
@@ -137,6 +138,9 @@ Head highestOf(const Picture& picture) {
 /// The pumps as the decision would change them, or slowed as the duty asks.
 void addChanged(const Picture& picture, const pump_room::PumpDecision* decision, ChartFigure& figure) {
     if (decision != nullptr && !decision->options.empty()) {
+        if (decision->isFitting()) {
+            return;
+        }
         for (const pump_room::DecidedOption& decided : decision->options) {
             const energy::PumpOption& option = decided.option;
             const bool isSlow = option.action == energy::PumpAction::Slow;
@@ -219,7 +223,19 @@ void addLines(const Picture& picture, Head highest, const pump_room::PumpDecisio
     }
 }
 
-void addMarks(const Picture& picture, ChartFigure& figure) {
+/// Design flow and the head it needs, for what is drawn: the decision's, else the loop's with its valves as
+/// read.
+std::optional<QPointF> designOf(const Picture& picture, const pump_room::PumpDecision* decision) {
+    if (decision != nullptr && decision->counted && !decision->options.empty()) {
+        return picture.at(decision->designFlow, decision->required[*decision->counted].head);
+    }
+    if (picture.proposal && picture.last() != nullptr) {
+        return picture.at(picture.last()->totalDesign, picture.proposal->headAtDesign);
+    }
+    return std::nullopt;
+}
+
+void addMarks(const Picture& picture, const pump_room::PumpDecision* decision, ChartFigure& figure) {
     const auto units = picture.project.job().units;
     for (const SystemCurve& duty : picture.duties) {
         PointMark mark{MarkKind::Duty, picture.at(duty.flow, duty.head), 0, 0,
@@ -232,10 +248,8 @@ void addMarks(const Picture& picture, ChartFigure& figure) {
         }
         figure.marks.push_back(mark);
     }
-    if (picture.proposal && picture.last() != nullptr) {
-        figure.marks.push_back({MarkKind::Design,
-                                picture.at(picture.last()->totalDesign, picture.proposal->headAtDesign), 0, 0,
-                                PumpChartText::tr("design")});
+    if (const auto design = designOf(picture, decision)) {
+        figure.marks.push_back({MarkKind::Design, *design, 0, 0, PumpChartText::tr("design")});
     }
 }
 
@@ -270,8 +284,43 @@ void addTable(const Picture& picture, ChartFigure& figure) {
     }
 }
 
-/// Duty, design point and proposal; empty where the duty is not known.
-QString sentenceOf(const Picture& picture) {
+/// "-12"; empty where it is less than one percent.
+QString changeText(double ratio) {
+    const double change = 100 * (ratio - 1);
+    return std::abs(change) < 1 ? QString() : QString::asprintf("%+.0f", change);
+}
+
+/// What the lines of the decision show.
+QString decisionSentence(const Picture& picture, const pump_room::PumpDecision& decision) {
+    const auto* slow = decision.find(energy::PumpAction::Slow);
+    const auto* trim = decision.find(energy::PumpAction::Trim);
+    if (decision.isFitting()) {
+        return PumpChartText::tr("No change of speed or impeller called for.");
+    }
+    QString sentence;
+    if (slow != nullptr) {
+        sentence =
+            PumpChartText::tr("Slowed to %1 % of full speed it meets the head that the decision counts.")
+                .arg(text::percent(slow->option.ratio));
+    }
+    if (trim != nullptr && trim->option.impeller) {
+        const auto units = project::shownUnits(picture.project);
+        sentence += (sentence.isEmpty() ? "" : " ") +
+                    PumpChartText::tr("Trimmed it has %1 of impeller.")
+                        .arg(QString::fromStdString(units.text(*trim->option.impeller)));
+    }
+    const auto* throttle = decision.find(energy::PumpAction::Throttle);
+    if (slow != nullptr && throttle != nullptr && slow->option.shaft && throttle->option.shaft) {
+        const QString change = changeText(*slow->option.shaft / *throttle->option.shaft);
+        if (!change.isEmpty()) {
+            sentence += ' ' + PumpChartText::tr("Shaft power about %1 %.").arg(change);
+        }
+    }
+    return sentence;
+}
+
+/// Duty, design point and what is drawn for it; empty where the duty is not known.
+QString sentenceOf(const Picture& picture, const pump_room::PumpDecision* decision) {
     const project::Project& project = picture.project;
     if (picture.duties.empty() || picture.last()->totalDesign.si() <= 0) {
         return {};
@@ -284,14 +333,18 @@ QString sentenceOf(const Picture& picture) {
         PumpChartText::tr("Duty %1 %2 at %3 %4; %5 % of design.")
             .arg(text::flow(duty.flow, project), flowUnit, text::head(duty.head, units),
                  text::symbol(text::headUnit(units)), text::percent(quantity::Ratio::si(duty.flow / design)));
+    if (decision != nullptr && !decision->options.empty()) {
+        return sentence + ' ' + decisionSentence(picture, *decision);
+    }
     if (picture.proposal) {
         sentence += ' ' + PumpChartText::tr("With these valves speed %1 % of the present gives %2 %3.")
                               .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)),
                                    text::flow(design, project), flowUnit);
         if (picture.proposal->powerRatio) {
-            const double change = 100 * (picture.proposal->powerRatio->si() - 1);
-            sentence +=
-                ' ' + PumpChartText::tr("Shaft power about %1 %.").arg(QString::asprintf("%+.0f", change));
+            const QString change = changeText(picture.proposal->powerRatio->si());
+            if (!change.isEmpty()) {
+                sentence += ' ' + PumpChartText::tr("Shaft power about %1 %.").arg(change);
+            }
         }
     }
     return sentence;
@@ -315,9 +368,9 @@ ChartFigure pumpChart(const project::Project& project, std::span<const Assessmen
     figure.y = niceAxis(PumpChartText::tr("Head, %1").arg(text::symbol(text::headUnit(units))), 0,
                         std::max(corner.y(), 1e-6), 5);
     addLines(picture, highest, decision, figure);
-    addMarks(picture, figure);
+    addMarks(picture, decision, figure);
     addTable(picture, figure);
-    figure.sentence = sentenceOf(picture);
+    figure.sentence = sentenceOf(picture, decision);
     return figure;
 }
 

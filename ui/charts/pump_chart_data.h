@@ -14,7 +14,8 @@ namespace ww::ui::charts {
 /// All running pumps are drawn together, and each by itself where there are several. With a decision the
 /// pumps trimmed and slowed as it says stand beside them; else slowed as the last round's duty asks. Lines of
 /// equal efficiency where the table gives it. Where the curve through the gauges counts, it is drawn as the
-/// pumps' curve and the one as published beside it. Empty where there is neither a curve nor a duty.
+/// pumps' curve and the one as published beside it. The cross and the sentence are of what is drawn: with a
+/// decision design flow and the head that it counts. Empty where there is neither a curve nor a duty.
 ChartFigure pumpChart(const project::Project& project, std::span<const balancing::Assessment> rounds,
                       const pump_room::PumpDecision* decision = nullptr);
 

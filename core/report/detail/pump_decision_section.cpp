@@ -87,9 +87,15 @@ class Sheet {
         const std::string unit = m_numbers.headUnit();
         Table table;
         table.title = say(kRequiredTable);
-        table.columns = {column(kSourceColumn, 46), column(kHeadColumn, 16, Alignment::Right, unit),
-                         column(kUncertaintyColumn, 14, Alignment::Right, unit), column(kCountsColumn, 14),
-                         column(kPathColumn, 70)};
+        table.columns = {column(kSourceColumn, 46), column(kHeadColumn, 16, Alignment::Right, unit)};
+        const bool isSureKnown =
+            std::any_of(m_decision.required.begin(), m_decision.required.end(),
+                        [](const pump_room::RequiredHead& one) { return one.uncertainty.has_value(); });
+        if (isSureKnown) {
+            table.columns.push_back(column(kUncertaintyColumn, 14, Alignment::Right, unit));
+        }
+        table.columns.push_back(column(kCountsColumn, 14));
+        table.columns.push_back(column(kPathColumn, 70));
         for (std::size_t i = 0; i < m_decision.required.size(); ++i) {
             const pump_room::RequiredHead& one = m_decision.required[i];
             std::string from = word(one.source);
@@ -100,9 +106,14 @@ class Sheet {
             for (const std::size_t branch : one.indexPath) {
                 path += (path.empty() ? "" : " → ") + m_project.branches()[branch].tag;
             }
-            table.rows.push_back({wordCell(from), cell(m_numbers.head(one.head)),
-                                  cell(m_numbers.head(one.uncertainty)),
-                                  wordCell(m_decision.counted == i ? base::term("yes") : ""), cell(path)});
+            std::vector<Cell> row{wordCell(from), cell(m_numbers.head(one.head))};
+            if (isSureKnown) {
+                row.push_back(one.uncertainty ? cell(m_numbers.head(one.uncertainty))
+                                              : wordCell(base::term("not known")));
+            }
+            row.push_back(wordCell(m_decision.counted == i ? base::term("yes") : ""));
+            row.push_back(cell(path));
+            table.rows.push_back(std::move(row));
         }
         return table;
     }
@@ -192,7 +203,10 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
     Section section;
     section.title = say(kDecisionTitle);
     section.facts = made.facts();
-    for (Table table : {made.options(), made.required(), made.confirmed()}) {
+    // Where nothing is to be done there is nothing to offer.
+    const bool hasOffers = !decision.options.empty() && !decision.isFitting();
+    for (Table table :
+         {hasOffers ? made.options() : Table(), made.required(), hasOffers ? made.confirmed() : Table()}) {
         if (!table.rows.empty()) {
             section.tables.push_back(std::move(table));
         }
@@ -201,13 +215,16 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
     section.opening = decision.curve.reasons;
     const std::size_t doubts = section.opening.size();
     std::copy_if(decision.findings.begin(), decision.findings.end(), std::back_inserter(section.opening),
-                 [](const base::Fault& finding) { return finding.is(energy::kPumpTooSmall); });
+                 [](const base::Fault& finding) {
+                     return finding.is(energy::kPumpTooSmall) || finding.is(pump_room::kPumpFits) ||
+                            finding.is(pump_room::kFirstLook);
+                 });
     const bool isDecided =
         section.opening.size() > doubts || decision.curve.basis == balancing::CurveBasis::Untrusted;
     if (decision.options.empty() && !isDecided) {
         section.statements.push_back(say(kNoDecision));
     }
-    for (const DecidedOption& decided : decision.options) {
+    for (const DecidedOption& decided : hasOffers ? decision.options : std::vector<DecidedOption>()) {
         for (base::Fault caution : decided.option.cautions) {
             caution.subject = word(decided.option.action);
             section.closing.push_back(std::move(caution));
@@ -215,11 +232,16 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
     }
     std::vector<base::Fault> below = decision.findings;
     std::erase_if(below, [&](const base::Fault& finding) {
-        return std::find(section.opening.begin(), section.opening.end(), finding) != section.opening.end();
+        // Without an offer nothing asks for its energy.
+        const bool isOfOffer = finding.is(pump_room::kHoursUnknown) ||
+                               finding.is(pump_room::kMotorEfficiencyUnknown) ||
+                               finding.is(energy::kEfficiencyUnknown);
+        return (isOfOffer && decision.isFitting()) ||
+               std::find(section.opening.begin(), section.opening.end(), finding) != section.opening.end();
     });
     addOnce(below, section.closing);
     const auto options = pump_room::decisionOptions(project, {});
-    if (options.partLoad == energy::PartLoad::HoldsHead && !decision.options.empty()) {
+    if (options.partLoad == energy::PartLoad::HoldsHead && hasOffers) {
         section.statements.push_back(say(kHoldsHead, {project::shownUnits(project).text(options.heldHead)}));
     }
     return section;

@@ -2,6 +2,8 @@
 
 #include "core/balancing/detail/pump_duty.h"
 #include "core/base/term.h"
+#include "core/report/detail/pump_numbers.h"
+#include "core/report/detail/pump_words.h"
 #include "core/report/detail/sections.h"
 
 namespace ww::report::detail {
@@ -88,6 +90,12 @@ void addImpeller(const PumpProposal& proposal, const project::Pump* pump, Sectio
 }
 
 void addProposal(const Source& source, const PumpProposal& proposal, Section& section) {
+    if (auto order = orderOf(source)) {
+        section.facts.push_back({say(kOrderLabel), std::move(*order)});
+        if (isOtherThanOrder(source, proposal.speedFraction)) {
+            section.facts.push_back({say(kAsReadLabel), say(kNotToOrderBy)});
+        }
+    }
     const std::string head = printed(source.display.headUnit());
     std::vector<std::string> design{source.display.head(proposal.headAtDesign),
                                     source.display.head(proposal.headAvailable),
@@ -110,7 +118,12 @@ void addProposal(const Source& source, const PumpProposal& proposal, Section& se
          say(kSpeedFormula,
              {source.display.flow(source.last.totalDesign), source.display.flow(meeting),
               Display::fixed(proposal.speedFraction, 3), Display::fixed(100 * proposal.speedFraction, 1),
-              std::to_string(source.last.roundNumber)})});
+              std::to_string(source.last.roundNumber), printed(source.display.flowUnit())})});
+    // One percent of speed is less than what the readings can tell.
+    if (std::abs(proposal.speedFraction - 1) < 0.01) {
+        section.facts.push_back({say(kPowerLabel), say(kNoSavingTold)});
+        return;
+    }
     const project::Pump* pump = runningPump(source.project);
     if (pump != nullptr && pump->speed && !source.last.pumps.empty()) {
         const double now =
@@ -139,12 +152,52 @@ base::Fault readingOf(const Source& source, const std::optional<SystemCurve>& sy
     if (!proposal) {
         return say(kPumpReadingPlain, arguments);
     }
+    if (source.excess && source.excess->isFitting) {
+        return say(kPumpReadingPlain, arguments);
+    }
+    if (source.excess && source.excess->speed) {
+        arguments.push_back(Display::fixed(100 * source.excess->speed->si(), 1));
+        return say(kPumpReadingDecided, arguments);
+    }
     arguments.push_back(Display::fixed(100 * proposal->speedFraction, 1));
     arguments.push_back(source.display.flow(source.last.totalDesign));
     return say(kPumpReading, arguments);
 }
 
 }  // namespace
+
+std::optional<base::Fault> orderOf(const Source& source) {
+    if (!source.excess) {
+        return std::nullopt;
+    }
+    const CountedExcess& counted = *source.excess;
+    if (counted.isFitting) {
+        return say(kOrderNothing);
+    }
+    const PumpNumbers numbers(source.project);
+    const std::string speed = counted.speed ? Display::fixed(100 * counted.speed->si(), 1) : std::string();
+    if (counted.speed && counted.runsAsDecided) {
+        return say(kOrderRuns, {speed});
+    }
+    if (!counted.impeller || !counted.firstCut) {
+        return counted.speed ? std::optional(say(kOrderSpeed, {speed})) : std::nullopt;
+    }
+    const std::string impeller = numbers.length(counted.impeller) + " " + numbers.lengthUnit();
+    const std::string firstCut = numbers.length(counted.firstCut) + " " + numbers.lengthUnit();
+    return counted.speed ? say(kOrderBoth, {speed, impeller, firstCut})
+                         : say(kOrderTrim, {impeller, firstCut});
+}
+
+bool isOtherThanOrder(const Source& source, double speedFraction) {
+    if (!source.excess || !source.excess->speed || !source.excess->asRead) {
+        return true;
+    }
+    const CountedExcess& counted = *source.excess;
+    const bool isAtFullSpeed =
+        source.display.head(counted.asRead->head) == source.display.head(counted.excess.head);
+    constexpr double kSameSpeed = 0.005;  // half of what the readings can tell
+    return !isAtFullSpeed || std::abs(counted.speed->si() - speedFraction) > kSameSpeed;
+}
 
 std::string flowBasis(const Source& source, const std::optional<balancing::SystemCurve>& duty) {
     // A flow that the curve gives has no uncertainty of readings.

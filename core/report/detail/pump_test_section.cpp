@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/once.h"
@@ -127,11 +129,14 @@ class TestTables {
 
     std::vector<Fact> facts() const {
         std::vector<Fact> facts{{say(kShutoffLabel),
-                                 say(m_sheet.shutoff.isForbidden ? kShutoffForbidden : kShutoffAllowed),
+                                 say(m_sheet.shutoff.isNever       ? kShutoffForbidden
+                                     : m_sheet.shutoff.isForbidden ? kShutoffWithConsent
+                                                                   : kShutoffAllowed),
                                  m_sheet.shutoff.isForbidden ? Mark::Fail : Mark::Open}};
         const auto& zero = m_sheet.sheet.gaugeZero;
         facts.push_back({say(kZeroLabel),
-                         zero ? say(kZeroFound, {m_numbers.units().text(*zero, 3)}) : say(kZeroNotRead),
+                         zero ? say(kZeroFound, {m_numbers.pressure(*zero) + " " + m_numbers.pressureUnit()})
+                              : say(kZeroNotRead),
                          zero ? Mark::None : Mark::Open});
         if (m_sheet.sheet.impeller) {
             const project::Pump& pump = m_project.pumps()[m_sheet.pump];
@@ -213,6 +218,11 @@ Section pumpTestSection(const project::Project& project, const pump_room::PumpPi
     section.facts = made.facts();
     if (!sheet.readings.empty()) {
         section.statements.push_back(say(kTestOrder));
+        const bool isCompared = std::any_of(sheet.sheet.points.begin(), sheet.sheet.points.end(),
+                                            [](const PumpPointResult& one) { return !one.closures.empty(); });
+        if (isCompared) {
+            section.statements.push_back(say(kWaysApart));
+        }
     }
     for (Table table : {made.head(), made.flow(), made.motor(), made.electric()}) {
         if (!table.rows.empty()) {

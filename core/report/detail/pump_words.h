@@ -101,10 +101,16 @@ inline constexpr MessageForm kImpellerFound{"report_impeller_found",
 inline constexpr MessageForm kShutoffAllowed{"report_shutoff_allowed", "may be made with the cautions below"};
 inline constexpr MessageForm kShutoffForbidden{"report_shutoff_forbidden",
                                                "must not be made; the cautions say why"};
+inline constexpr MessageForm kShutoffWithConsent{
+    "report_shutoff_with_consent", "may be made only once the consent named in the cautions is given"};
 inline constexpr MessageForm kTestOrder{
     "report_test_order",
     "Total head = pressure + gauge zero + elevation + velocity head, in the flowing fluid. Flow that counts: "
     "meter, else sum of the terminals, else curve."};
+inline constexpr MessageForm kWaysApart{
+    "report_ways_apart",
+    "Ways apart: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 "
+    "one of them is wrong."};
 inline constexpr MessageForm kPresentDuty{
     "report_present_duty",
     "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}"};
@@ -124,6 +130,28 @@ inline constexpr MessageForm kExcessResult{"report_excess_result",
 inline constexpr MessageForm kExcessSlowed{
     "report_excess_slowed",
     "{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})"};
+inline constexpr MessageForm kOrderLabel{"report_order_label", "Order by"};
+inline constexpr MessageForm kAsReadLabel{"report_as_read_label", "Valves as read"};
+inline constexpr MessageForm kOrderBoth{
+    "report_order_both",
+    "Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this"};
+inline constexpr MessageForm kOrderSpeed{"report_order_speed",
+                                         "Speed {1} % of full speed: the decision counts this"};
+inline constexpr MessageForm kOrderTrim{
+    "report_order_trim", "An impeller of {1} with a first cut to {2}: the decision counts this"};
+inline constexpr MessageForm kOrderRuns{
+    "report_order_runs", "No change: the pump runs at {1} % of full speed, which the decision counts"};
+inline constexpr MessageForm kOrderNothing{
+    "report_order_nothing",
+    "No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can "
+    "be told"};
+inline constexpr MessageForm kNotToOrderBy{
+    "report_not_to_order_by",
+    "what follows is for the loop with its valves as they were read; it is not what to order by"};
+inline constexpr MessageForm kSpeedAsRead{
+    "report_speed_as_read",
+    "Speed {1} % of the present {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order "
+    "by (section {5})"};
 inline constexpr MessageForm kNotKnown{"report_not_known", "not known"};
 inline constexpr MessageForm kNoDecision{
     "report_no_decision", "No decision can be made yet; see what is missing below, and enter it."};
@@ -215,7 +243,7 @@ inline constexpr MessageForm kRatedHeadColumn{"report_rated_head_column", "At ra
 inline constexpr MessageForm kByCurveColumn{"report_by_curve_column", "Flow by curve"};
 inline constexpr MessageForm kByMeterColumn{"report_by_meter_column", "By meter"};
 inline constexpr MessageForm kByTerminalsColumn{"report_by_terminals_column", "By terminals"};
-inline constexpr MessageForm kClosureColumn{"report_closure_column", "Closure, z"};
+inline constexpr MessageForm kClosureColumn{"report_closure_column", "Ways apart"};
 inline constexpr MessageForm kCountsColumn{"report_counts_column", "Counts"};
 inline constexpr MessageForm kBestColumn{"report_best_column", "Of best flow"};
 inline constexpr MessageForm kEfficiencyColumn{"report_efficiency_column", "Efficiency"};

@@ -118,13 +118,22 @@ Fact indexFact(const Source& source) {
             isOpen ? Mark::Pass : Mark::Fail};
 }
 
-Fact pumpFact(const Source& source) {
+/// What to order by first; the speed for the loop with its valves as read stands second.
+std::vector<Fact> pumpFacts(const Source& source) {
     if (source.curve.basis == balancing::CurveBasis::Untrusted) {
-        return {say(kPumpLabel), say(kPumpUntrusted, {std::to_string(kPump)}), Mark::Open};
+        return {{say(kPumpLabel), say(kPumpUntrusted, {std::to_string(kPump)}), Mark::Open}};
+    }
+    std::vector<Fact> facts;
+    if (auto order = orderOf(source)) {
+        const bool isDone = order->is(kOrderNothing) || order->is(kOrderRuns);
+        facts.push_back({say(kPumpLabel), std::move(*order), isDone ? Mark::Pass : Mark::None});
     }
     const auto proposal = balancing::pumpProposal(source.project, source.last, source.curve);
     if (!proposal) {
-        return {say(kPumpLabel), say(kPumpUnknown), Mark::Open};
+        if (facts.empty()) {
+            facts.push_back({say(kPumpLabel), say(kPumpUnknown), Mark::Open});
+        }
+        return facts;
     }
     const std::string speed = Display::fixed(100 * proposal->speedFraction, 1);
     const std::string by =
@@ -132,17 +141,27 @@ Fact pumpFact(const Source& source) {
     if (proposal->speedFraction > 1.01) {
         const std::string lacking =
             source.display.head(-proposal->excess.head) + " " + printed(source.display.headUnit());
-        return {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump), by, lacking}), Mark::Open};
+        return {
+            {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump), by, lacking}), Mark::Open}};
     }
     // One percent of speed is about one percent of flow: less than what the readings can tell.
     if (proposal->speedFraction > 0.99) {
-        return {say(kPumpLabel), say(kPumpKeep, {speed, by}), Mark::Pass};
+        if (facts.empty()) {
+            facts.push_back({say(kPumpLabel), say(kPumpKeep, {speed, by}), Mark::Pass});
+        }
+        return facts;
     }
-    return {say(kPumpLabel),
-            say(kPumpAction,
-                {speed, source.display.flow(source.last.totalDesign), printed(source.display.flowUnit()),
-                 balancing::excessWords(proposal->excess.basis, proposal->excess.speed),
-                 std::to_string(kPump), by})};
+    const bool isSecond = !facts.empty();
+    if (isSecond && !isOtherThanOrder(source, proposal->speedFraction)) {
+        return facts;
+    }
+    facts.push_back(
+        {say(isSecond ? kAsReadLabel : kPumpLabel),
+         say(isSecond ? kSpeedAsRead : kPumpAction,
+             {speed, source.display.flow(source.last.totalDesign), printed(source.display.flowUnit()),
+              balancing::excessWords(proposal->excess.basis, proposal->excess.speed), std::to_string(kPump),
+              by})});
+    return facts;
 }
 
 /// The excess that the decision counts, beside the one above the loop with its valves as they stand.
@@ -194,7 +213,9 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
             section.facts.push_back(spreadFact(source));
         }
         section.facts.push_back(totalFact(source));
-        section.facts.push_back(pumpFact(source));
+        for (Fact& fact : pumpFacts(source)) {
+            section.facts.push_back(std::move(fact));
+        }
         if (source.excess) {
             section.facts.push_back(excessFact(source, *source.excess));
             if (const auto asRead = excessAsReadFact(source, *source.excess)) {

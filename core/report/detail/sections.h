@@ -18,7 +18,11 @@ struct CountedExcess {
     balancing::ExcessHead excess;
     std::optional<balancing::ExcessHead> asRead;  ///< the same at the speed as read
     std::optional<quantity::Ratio> speed;  ///< of full speed, that takes it away; nothing: no such option
-    int section = 0;                       ///< number of the section that decides
+    std::optional<quantity::Length> impeller = {};  ///< after a trim that takes it away
+    std::optional<quantity::Length> firstCut = {};
+    bool isFitting = false;      ///< nothing is to be done
+    bool runsAsDecided = false;  ///< the pump was slowed already
+    int section = 0;             ///< number of the section that decides
 };
 
 /// What every section is built from.
@@ -106,6 +110,12 @@ Section revisionsSection(const Source& source);
 
 /// What the flow of a duty rests on, as words of the program: "by the sum of the flows".
 std::string flowBasis(const Source& source, const std::optional<balancing::SystemCurve>& duty);
+
+/// What to order the pump's change by, as the decision counts; nothing where it counts none.
+std::optional<base::Fault> orderOf(const Source& source);
+
+/// Whether the speed for the loop with its valves as read is another than the one to order by.
+bool isOtherThanOrder(const Source& source, double speedFraction);
 
 /// The tags of the index circuit from the pump outward, "RC → CX → X3"; empty while it is not known.
 std::string indexPathText(const Source& source);

@@ -193,7 +193,7 @@ inline constexpr MessageForm kDesignHeadCompared{"report_design_head_compared",
                                                  "{3} {4} {6w}. The decision counts {8} {4} {9w}"};
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
-                                           "{2} = {3}: {4} % of the speed in round {5}"};
+                                           "{2} {6} = {3}: {4} % of the speed in round {5}"};
 inline constexpr MessageForm kSpeedRpm{"report_speed_rpm", "That is {1} from {2} rpm"};
 inline constexpr MessageForm kImpellerFormula{"report_impeller_formula",
                                               "D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}"};
@@ -217,6 +217,10 @@ inline constexpr MessageForm kPumpReadingUnknown{
 inline constexpr MessageForm kPumpReading{
     "report_pump_reading",
     "Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}."};
+inline constexpr MessageForm kPumpReadingDecided{
+    "report_pump_reading_decided",
+    "Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed."};
+inline constexpr MessageForm kNoSavingTold{"report_no_saving_told", "no saving that could be told"};
 inline constexpr MessageForm kPumpReadingPlain{"report_pump_reading_plain",
                                                "Duty {1} {2} at {3} {4}; {5} % of design."};
 

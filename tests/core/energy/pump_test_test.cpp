@@ -213,8 +213,10 @@ TEST(ShutoffAdviceTest, whoMayNot) {
     pump.guardsSource = true;
     EXPECT_TRUE(shutoffAdvice(pump).isForbidden);
     EXPECT_FALSE(has(shutoffAdvice(pump).cautions, kShutoffHow));
+    EXPECT_FALSE(shutoffAdvice(pump).isNever) << "whoever runs the plant may agree";
     pump = {};
     pump.isPositiveDisplacement = true;
+    EXPECT_TRUE(shutoffAdvice(pump).isNever);
     EXPECT_TRUE(has(shutoffAdvice(pump).cautions, kShutoffDisplacement));
     pump = {};
     pump.temperature = Temperature::from(180, quantity::Unit::Fahrenheit);

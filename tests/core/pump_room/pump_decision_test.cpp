@@ -2,6 +2,7 @@
 // The loops are of the square law, computed by hand.
 
 #include "core/pump_room/pump_decision.h"
+#include "core/balancing/assess.h"
 #include "core/pump_room/test_sheet.h"
 
 #include <gtest/gtest.h>
@@ -70,6 +71,42 @@ TEST(PumpDecisionTest, fourCircuitsEndToEnd) {
     expectConfirmed(trim);
     EXPECT_EQ(decision.code.decision, energy::CodeDecision::ExemptSmallMotor) << "a motor of 2 hp";
     EXPECT_TRUE(decision.isCodeMet);
+}
+
+// 33 ft are needed at 100 gpm and the pump makes 48 ft there; its heads times 0.692 make 33.2 ft, 0.66 %
+// more.
+TEST(PumpDecisionTest, aPumpThatFitsIsLeftAsItIs) {
+    Project project = support::pumpLoop();
+    EXPECT_FALSE(decidePump(project).isFitting());
+    project::Pump pump = project.pumps()[0];
+    for (project::PumpTableRow& row : pump.rows) {
+        row.head = quantity::measured<Head>(
+            base::Decimal::fromNumber(0.692 * row.head.value.in(Unit::Foot), 4), Unit::Foot);
+    }
+    project.put(pump);
+    const PumpDecision decision = decidePump(project);
+    ASSERT_GT(decision.excess->si(), 0);
+    EXPECT_TRUE(decision.isFitting());
+    EXPECT_EQ(decision.options.size(), 3U) << "what a command told stays";
+}
+
+TEST(PumpDecisionTest, whatCanBeToldRestsOnTheUncertaintyOfTheNeed) {
+    RequiredHead required;
+    required.head = ft(30);
+    EXPECT_FALSE(canBeTold(ft(0.5), required));
+    EXPECT_TRUE(canBeTold(ft(0.7), required));
+    EXPECT_TRUE(canBeTold(ft(-0.7), required));
+    required.uncertainty = ft(1);
+    EXPECT_FALSE(canBeTold(ft(0.7), required));
+    EXPECT_TRUE(canBeTold(ft(1.1), required));
+}
+
+TEST(PumpDecisionTest, aLoopThatIsNotBalancedGivesAFirstLook) {
+    const Project project = support::demoProject();
+    const auto look = firstLook(project, balancing::assess(project, project.rounds()[0].id));
+    ASSERT_TRUE(look.has_value());
+    EXPECT_NE(base::english(*look).find("a first look: in round 1 "), std::string::npos)
+        << base::english(*look);
 }
 
 TEST(PumpDecisionTest, learnedLossesGoBeforeDesign) {

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <memory>
 
 #include "core/pump_room/pump_picture.h"
 #include "tests/support/demo_project.h"
@@ -29,6 +30,38 @@ TEST(PumpSections, anExcessAsReadIsToldWhereItIsAnother) {
     EXPECT_EQ(told().find("Excess as read"), std::string::npos) << told();
     picture.decision.presentExcess = *picture.decision.excess + quantity::Head::si(1);
     EXPECT_NE(told().find("Excess as read"), std::string::npos) << told();
+}
+
+// Where nothing is to be done one sentence says so and nothing is offered.
+TEST(PumpSections, whereNothingIsToBeDoneNothingIsOffered) {
+    const project::Project project = demoProject();
+    pump_room::PumpPicture picture = pictured(project);
+    const auto told = [&] { return textOf(pumpDecisionSection(project, picture)); };
+    EXPECT_NE(told().find("throttle|"), std::string::npos) << told();
+    picture.decision.findings.push_back({&pump_room::kPumpFits, "", {"8.00 m", "7.99 m"}});
+    EXPECT_NE(told().find("no change: at design flow the pump makes 8.00 m"), std::string::npos) << told();
+    for (const char* offer : {"throttle|", "trim|", "slow|", "at the shaft", "cannot be taken back"}) {
+        EXPECT_EQ(told().find(offer), std::string::npos) << offer << '\n' << told();
+    }
+}
+
+TEST(PumpSections, aNeedSaysHowSureItIsOrHasNoSuchColumn) {
+    const project::Project project = demoProject();
+    pump_room::PumpPicture picture = pictured(project);
+    const auto columns = [&] {
+        for (const Table& table : pumpDecisionSection(project, picture).tables) {
+            if (base::english(table.title).find("Head that the index circuit needs") == 0) {
+                return table.columns.size();
+            }
+        }
+        return std::size_t(0);
+    };
+    for (pump_room::RequiredHead& one : picture.decision.required) {
+        one.uncertainty.reset();
+    }
+    EXPECT_EQ(columns(), 4U);
+    picture.decision.required.front().uncertainty = quantity::Head::si(0.2);
+    EXPECT_EQ(columns(), 5U);
 }
 
 // What is not on record is not proved to be open.
@@ -77,6 +110,29 @@ std::string sectionText(const Report& report, int number) {
         }
     }
     return {};
+}
+
+// The demo runs at full speed: with the balanced round both speeds are one, with another need they are two.
+TEST(PumpSections, theFirstPageLeadsWithWhatIsOrderedBy) {
+    const project::Project project = demoProject();
+    const Report report = build(project, {});
+    EXPECT_EQ(sectionText(report, kResult).find("not what to order by"), std::string::npos);
+    auto pumps = std::make_shared<pump_room::PumpPicture>(*report.pumps);
+    for (pump_room::DecidedOption& decided : pumps->decision.options) {
+        decided.option.ratio = quantity::Ratio::si(0.967);
+    }
+    ReportOptions options;
+    options.pumps = pumps;
+    const Report other = build(project, options);
+    const std::string first = sectionText(other, kResult);
+    const auto order = first.find("Pump: Speed 96.7 % of full speed");
+    const auto asRead = first.find("Valves as read: Speed 93.");
+    ASSERT_TRUE(order != std::string::npos && asRead != std::string::npos) << first;
+    EXPECT_LT(order, asRead);
+    EXPECT_NE(first.find("not what to order by", asRead), std::string::npos) << first;
+    EXPECT_NE(first.find("% of the present by the sum of the flows brings"), std::string::npos) << first;
+    const std::string pump = sectionText(other, kPump);
+    EXPECT_LT(pump.find("Order by: "), pump.find("n₂/n₁")) << pump;
 }
 
 // One statement stands above the numbers of every page, and each number says that it rests on the gauges.

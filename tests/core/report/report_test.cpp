@@ -264,18 +264,6 @@ TEST(Report, everyExcessHeadNamesItsBasis) {
     EXPECT_NE(first.find("(section " + std::to_string(told->number) + ")"), std::string::npos) << first;
 }
 
-TEST(Report, theFirstPageNamesTheBasisOfItsCut) {
-    const project::Project project = demoProject();
-    const Report report = built(project);
-    const auto proposal = balancing::pumpProposal(project, report.rounds.back());
-    ASSERT_TRUE(proposal.has_value());
-    ASSERT_LT(proposal->speedFraction, 0.99);
-    const std::string first = textOf(numbered(report, kResult));
-    EXPECT_NE(first.find("takes away the excess above the loop with its valves as read"), std::string::npos)
-        << first;
-    EXPECT_NE(first.find("% of the present by the sum of the flows, or trim"), std::string::npos) << first;
-}
-
 // A pump that was slowed has another excess than the one that is decided on.
 TEST(Report, theFirstPageNamesTheExcessThatIsLeftAtTheSpeedAsRead) {
     const Report report = built(demoProject());

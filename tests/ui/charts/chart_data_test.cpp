@@ -2,6 +2,7 @@
 
 #include <QFont>
 #include <algorithm>
+#include <cmath>
 #include <variant>
 
 #include "core/balancing/assess.h"
@@ -103,6 +104,29 @@ TEST(PumpChart, proposedCurvePassesTheDesignPoint) {
         }
     }
     EXPECT_LT(nearest, 0.02);
+}
+
+// What is drawn, the cross and the sentence are of one basis: the decision's.
+TEST(PumpChart, aDecisionsCurvesPassItsDesignPoint) {
+    const project::Project project = demoProject();
+    pump_room::PumpDecision decision = pump_room::decidePump(project);
+    ASSERT_TRUE(decision.counted.has_value());
+    const auto rounds = assessed(project);
+    const ChartFigure figure = pumpChart(project, rounds, &decision);
+    const Line* slowed = lineWith(figure, LineRole::Proposed);
+    ASSERT_NE(slowed, nullptr);
+    const QPointF design = figure.marks.back().at;
+    double nearest = 1e9;
+    for (const QPointF& point : slowed->points) {
+        nearest = std::min(nearest, std::hypot(point.x() - design.x(), point.y() - design.y()));
+    }
+    EXPECT_LT(nearest, 0.3);
+    EXPECT_TRUE(figure.sentence.contains("% of full speed")) << figure.sentence.toStdString();
+    EXPECT_FALSE(figure.sentence.contains("of the present")) << figure.sentence.toStdString();
+    decision.findings.push_back({&pump_room::kPumpFits, "", {"8 m", "8 m"}});
+    const ChartFigure kept = pumpChart(project, rounds, &decision);
+    EXPECT_EQ(lineWith(kept, LineRole::Proposed), nullptr);
+    EXPECT_TRUE(kept.sentence.contains("No change")) << kept.sentence.toStdString();
 }
 
 // Where the gauges contradict the curve, the curve that counts passes the duty that was read, and the one as

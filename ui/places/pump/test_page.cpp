@@ -162,8 +162,7 @@ void TestPage::refresh() {
     const auto index = m_chooser->index();
     if (index) {
         const energy::ShutoffAdvice advice = pump_room::shutoffAdviceFor(m_bridge.project(), *index);
-        section.statements.push_back(
-            {advice.isForbidden ? &pump_room::kShutoffNot : &pump_room::kShutoffMay, {}, {}});
+        section.statements.push_back({&pump_room::shutoffVerdict(advice), {}, {}});
         section.closing = advice.cautions;
     }
     m_cautions->show(section);
