@@ -1072,10 +1072,6 @@
         <translation>Geschlossen</translation>
     </message>
     <message>
-        <source>Closure, z</source>
-        <translation>Schlussfehler, z</translation>
-    </message>
-    <message>
         <source>Code</source>
         <translation>Vorschrift</translation>
     </message>
@@ -2864,10 +2860,6 @@
         <translation>hier wurde nichts abgelesen, also ist sein Kreis nur durch die Auslegung bekannt; lesen Sie ab</translation>
     </message>
     <message>
-        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} = {3}: {4} % of the speed in round {5}</source>
-        <translation>n₂/n₁ = Q Auslegung / Q am Schnitt von Anlage und Kennlinie = {1} / {2} = {3}: {4} % der Drehzahl in Runde {5}</translation>
-    </message>
-    <message>
         <source>of target spreads over {1} % in the group {2}, more than {3} %; match the group again</source>
         <translation>vom Soll streut um {1} % in der Gruppe {2}, mehr als {3} %; gleichen Sie die Gruppe neu ab</translation>
     </message>
@@ -2930,10 +2922,6 @@
     <message>
         <source>round {1} has a reading number {2} already; give this one the next number</source>
         <translation>Runde {1} hat schon eine Ablesung Nummer {2}; geben Sie dieser die nächste Nummer</translation>
-    </message>
-    <message>
-        <source>round {1} has no open comment, so nobody would know what to correct; comment on a cell first</source>
-        <translation>Runde {1} hat keinen offenen Kommentar, also wüsste niemand, was zu berichtigen ist; kommentieren Sie erst eine Zelle</translation>
     </message>
     <message>
         <source>round {1} is &quot;{2}&quot; in an earlier row; write the same kind in all its rows</source>
@@ -5935,6 +5923,86 @@
         <source>{1} readings taken while valves were being turned are too many for a loop of this size and are left out of the learning; read the next round without turning valves in between</source>
         <translation>{1} Ablesungen, zwischen denen Ventile verstellt wurden, sind für einen Kreislauf dieser Größe zu viele und bleiben beim Lernen außer Betracht; lesen Sie die nächste Runde ab, ohne dazwischen Ventile zu verstellen</translation>
     </message>
+    <message>
+        <source>An impeller of {1} with a first cut to {2}: the decision counts this</source>
+        <translation>Ein Laufrad von {1} mit erstem Abdrehen auf {2}: danach geht die Entscheidung</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed.</source>
+        <translation>Betriebspunkt {1} {2} bei {3} {4}; {5} % der Auslegung. Gezeichnet nach der Entscheidung: Drehzahl {6} % der vollen.</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
+        <translation>Keine Änderung von Drehzahl oder Laufrad nötig: die Pumpe erzeugt, was der Indexkreis braucht, soweit feststellbar</translation>
+    </message>
+    <message>
+        <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
+        <translation>Keine Änderung: die Pumpe läuft mit {1} % der vollen Drehzahl, nach der die Entscheidung geht</translation>
+    </message>
+    <message>
+        <source>Order by</source>
+        <translation>Bestellen nach</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this</source>
+        <translation>Drehzahl {1} % der vollen, oder ein Laufrad von {2} mit erstem Abdrehen auf {3}: danach geht die Entscheidung</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed: the decision counts this</source>
+        <translation>Drehzahl {1} % der vollen: danach geht die Entscheidung</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
+        <translation>Drehzahl {1} % der jetzigen {6w} bringt {2} {3}: sie nimmt den Überschuss {4w} weg; danach wird nicht bestellt (Abschnitt {5})</translation>
+    </message>
+    <message>
+        <source>Valves as read</source>
+        <translation>Ventile wie abgelesen</translation>
+    </message>
+    <message>
+        <source>Ways apart</source>
+        <translation>Abstand der Wege</translation>
+    </message>
+    <message>
+        <source>Ways apart: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
+        <translation>Abstand der Wege: wie weit zwei Wege zum Durchfluss auseinanderliegen, als Vielfaches ihrer gemeinsamen Unsicherheit; über 2 ist einer falsch.</translation>
+    </message>
+    <message>
+        <source>a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
+        <translation>ein erster Blick: in Runde {1} liegen {2} von {3} Endstellen im Anteil und der Indexkreis ist {4w}; abgleichen und nachweisen, bevor die Pumpe geändert wird</translation>
+    </message>
+    <message>
+        <source>it must not be made yet; get the consent that is named below first</source>
+        <translation>er darf noch nicht gemacht werden; zuerst die unten genannte Zustimmung einholen</translation>
+    </message>
+    <message>
+        <source>may be made only once the consent named in the cautions is given</source>
+        <translation>erst zulässig, wenn die in den Warnungen genannte Zustimmung vorliegt</translation>
+    </message>
+    <message>
+        <source>no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can be told; leave impeller and speed as they are</source>
+        <translation>keine Änderung: bei Auslegungsdurchfluss erzeugt die Pumpe {1} und der Indexkreis braucht {2}, der Unterschied ist nicht feststellbar; Laufrad und Drehzahl so lassen</translation>
+    </message>
+    <message>
+        <source>no saving that could be told</source>
+        <translation>keine feststellbare Ersparnis</translation>
+    </message>
+    <message>
+        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed in round {5}</source>
+        <translation>n₂/n₁ = Q Auslegung / Q im Schnittpunkt von Anlagen- und Pumpenkennlinie = {1} / {2} {6} = {3}: {4} % der Drehzahl in Runde {5}</translation>
+    </message>
+    <message>
+        <source>round {1} has no open comment without an answer, so nobody would know what to correct; comment on a cell first</source>
+        <translation>Runde {1} hat keinen offenen Kommentar ohne Antwort, so dass niemand wüsste, was zu berichtigen ist; kommentieren Sie zuerst eine Zelle</translation>
+    </message>
+    <message>
+        <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
+        <translation>Runde {1} ist offen; schließen Sie sie zuerst (Strg+Umschalt+W), dann wird sie gesendet und entschieden</translation>
+    </message>
+    <message>
+        <source>what follows is for the loop with its valves as they were read; it is not what to order by</source>
+        <translation>das Folgende gilt für den Kreislauf mit den Ventilen wie abgelesen; danach wird nicht bestellt</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6056,6 +6124,18 @@
     <message>
         <source>curve through the gauges</source>
         <translation>Kennlinie durch die Manometer</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for.</source>
+        <translation>Keine Änderung von Drehzahl oder Laufrad nötig.</translation>
+    </message>
+    <message>
+        <source>Slowed to %1 % of full speed it meets the head that the decision counts.</source>
+        <translation>Mit %1 % der vollen Drehzahl trifft sie die Förderhöhe, nach der die Entscheidung geht.</translation>
+    </message>
+    <message>
+        <source>Trimmed it has %1 of impeller.</source>
+        <translation>Abgedreht hat sie ein Laufrad von %1.</translation>
     </message>
 </context>
 <context>
@@ -7647,6 +7727,18 @@
     <message>
         <source>without a name</source>
         <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <source>not proved</source>
+        <translation>nicht nachgewiesen</translation>
+    </message>
+    <message>
+        <source>proved</source>
+        <translation>nachgewiesen</translation>
+    </message>
+    <message>
+        <source>withdrawn or sent back</source>
+        <translation>zurückgezogen oder zurückgegeben</translation>
     </message>
 </context>
 <context>
@@ -9335,6 +9427,17 @@
     <message>
         <source>accepted by</source>
         <translation>angenommen von</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n comment(s) open: the report cannot be signed until each is resolved.</source>
+        <translation>
+            <numerusform>%n Kommentar offen: Der Bericht kann erst signiert werden, wenn er erledigt ist.</numerusform>
+            <numerusform>%n Kommentare offen: Der Bericht kann erst signiert werden, wenn jeder erledigt ist.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>withdrawn by</source>
+        <translation>zurückgezogen von</translation>
     </message>
 </context>
 <context>

@@ -1072,10 +1072,6 @@
         <translation>Cerrada</translation>
     </message>
     <message>
-        <source>Closure, z</source>
-        <translation>Cierre, z</translation>
-    </message>
-    <message>
         <source>Code</source>
         <translation>Código</translation>
     </message>
@@ -2864,10 +2860,6 @@
         <translation>aquí no se leyó nada, así que su circuito solo se conoce por el diseño; léalo</translation>
     </message>
     <message>
-        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} = {3}: {4} % of the speed in round {5}</source>
-        <translation>n₂/n₁ = Q diseño / Q donde sistema y curva se cortan = {1} / {2} = {3}: {4} % de la velocidad en la ronda {5}</translation>
-    </message>
-    <message>
         <source>of target spreads over {1} % in the group {2}, more than {3} %; match the group again</source>
         <translation>del objetivo se dispersa un {1} % en el grupo {2}, más del {3} %; iguale otra vez el grupo</translation>
     </message>
@@ -2930,10 +2922,6 @@
     <message>
         <source>round {1} has a reading number {2} already; give this one the next number</source>
         <translation>la ronda {1} ya tiene una lectura número {2}; dé a esta el número siguiente</translation>
-    </message>
-    <message>
-        <source>round {1} has no open comment, so nobody would know what to correct; comment on a cell first</source>
-        <translation>la ronda {1} no tiene comentario abierto, así que nadie sabría qué corregir; comente antes una celda</translation>
     </message>
     <message>
         <source>round {1} is &quot;{2}&quot; in an earlier row; write the same kind in all its rows</source>
@@ -5935,6 +5923,86 @@
         <source>{1} readings taken while valves were being turned are too many for a loop of this size and are left out of the learning; read the next round without turning valves in between</source>
         <translation>{1} lecturas tomadas mientras se giraban válvulas son demasiadas para una red de este tamaño y quedan fuera del aprendizaje; lea la próxima ronda sin girar válvulas entre lecturas</translation>
     </message>
+    <message>
+        <source>An impeller of {1} with a first cut to {2}: the decision counts this</source>
+        <translation>Un rodete de {1} con un primer recorte a {2}: la decisión cuenta esto</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed.</source>
+        <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño. Dibujado según la decisión: velocidad {6} % de la plena.</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
+        <translation>No hace falta cambiar velocidad ni rodete: la bomba da lo que necesita el circuito índice, hasta donde puede saberse</translation>
+    </message>
+    <message>
+        <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
+        <translation>Sin cambio: la bomba gira al {1} % de la velocidad plena, la que cuenta la decisión</translation>
+    </message>
+    <message>
+        <source>Order by</source>
+        <translation>Pedir según</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this</source>
+        <translation>Velocidad {1} % de la plena, o un rodete de {2} con un primer recorte a {3}: la decisión cuenta esto</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed: the decision counts this</source>
+        <translation>Velocidad {1} % de la plena: la decisión cuenta esto</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
+        <translation>La velocidad al {1} % de la actual {6w} da {2} {3}: quita el exceso {4w}; no se pide según ella (sección {5})</translation>
+    </message>
+    <message>
+        <source>Valves as read</source>
+        <translation>Válvulas como se leyeron</translation>
+    </message>
+    <message>
+        <source>Ways apart</source>
+        <translation>Diferencia entre vías</translation>
+    </message>
+    <message>
+        <source>Ways apart: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
+        <translation>Diferencia entre vías: cuánto difieren dos vías al caudal, en múltiplos de su incertidumbre conjunta; por encima de 2 una es errónea.</translation>
+    </message>
+    <message>
+        <source>a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
+        <translation>una primera vista: en la ronda {1}, {2} de {3} terminales están en su parte y el circuito índice está {4w}; equilibre y demuéstrelo antes de cambiar la bomba</translation>
+    </message>
+    <message>
+        <source>it must not be made yet; get the consent that is named below first</source>
+        <translation>aún no puede hacerse; obtenga primero el consentimiento indicado abajo</translation>
+    </message>
+    <message>
+        <source>may be made only once the consent named in the cautions is given</source>
+        <translation>solo cuando se dé el consentimiento indicado en las advertencias</translation>
+    </message>
+    <message>
+        <source>no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can be told; leave impeller and speed as they are</source>
+        <translation>sin cambio: al caudal de diseño la bomba da {1} y el circuito índice necesita {2}, diferencia no apreciable; deje el rodete y la velocidad como están</translation>
+    </message>
+    <message>
+        <source>no saving that could be told</source>
+        <translation>ningún ahorro apreciable</translation>
+    </message>
+    <message>
+        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed in round {5}</source>
+        <translation>n₂/n₁ = Q diseño / Q donde se cortan las curvas del sistema y de la bomba = {1} / {2} {6} = {3}: {4} % de la velocidad en la ronda {5}</translation>
+    </message>
+    <message>
+        <source>round {1} has no open comment without an answer, so nobody would know what to correct; comment on a cell first</source>
+        <translation>la ronda {1} no tiene ningún comentario abierto sin respuesta, así que nadie sabría qué corregir; comente antes una celda</translation>
+    </message>
+    <message>
+        <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
+        <translation>la ronda {1} está abierta; ciérrela primero (Ctrl+Mayús+W), después se envía y se decide</translation>
+    </message>
+    <message>
+        <source>what follows is for the loop with its valves as they were read; it is not what to order by</source>
+        <translation>lo que sigue es para la red con sus válvulas como se leyeron; no se pide según esto</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6056,6 +6124,18 @@
     <message>
         <source>curve through the gauges</source>
         <translation>curva por los manómetros</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for.</source>
+        <translation>No hace falta cambiar velocidad ni rodete.</translation>
+    </message>
+    <message>
+        <source>Slowed to %1 % of full speed it meets the head that the decision counts.</source>
+        <translation>A %1 % de la velocidad plena da la altura que cuenta la decisión.</translation>
+    </message>
+    <message>
+        <source>Trimmed it has %1 of impeller.</source>
+        <translation>Recortada tiene un rodete de %1.</translation>
     </message>
 </context>
 <context>
@@ -7647,6 +7727,18 @@
     <message>
         <source>without a name</source>
         <translation>sin nombre</translation>
+    </message>
+    <message>
+        <source>not proved</source>
+        <translation>no demostrado</translation>
+    </message>
+    <message>
+        <source>proved</source>
+        <translation>demostrado</translation>
+    </message>
+    <message>
+        <source>withdrawn or sent back</source>
+        <translation>retirada o devuelta</translation>
     </message>
 </context>
 <context>
@@ -9335,6 +9427,17 @@
     <message>
         <source>accepted by</source>
         <translation>aceptada por</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n comment(s) open: the report cannot be signed until each is resolved.</source>
+        <translation>
+            <numerusform>%n comentario abierto: el informe no puede firmarse hasta que se resuelva.</numerusform>
+            <numerusform>%n comentarios abiertos: el informe no puede firmarse hasta que se resuelva cada uno.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>withdrawn by</source>
+        <translation>retirada por</translation>
     </message>
 </context>
 <context>

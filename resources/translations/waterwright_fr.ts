@@ -1072,10 +1072,6 @@
         <translation>Clos</translation>
     </message>
     <message>
-        <source>Closure, z</source>
-        <translation>Bouclage, z</translation>
-    </message>
-    <message>
         <source>Code</source>
         <translation>Code</translation>
     </message>
@@ -2864,10 +2860,6 @@
         <translation>rien n’a été mesuré ici, son circuit n’est donc connu que par le calcul&#xa0;; mesurez-le</translation>
     </message>
     <message>
-        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} = {3}: {4} % of the speed in round {5}</source>
-        <translation>n₂/n₁ = Q nominal / Q où réseau et courbe se coupent = {1} / {2} = {3}&#xa0;: {4}&#xa0;% de la vitesse au passage {5}</translation>
-    </message>
-    <message>
         <source>of target spreads over {1} % in the group {2}, more than {3} %; match the group again</source>
         <translation>de la cible se disperse de {1}&#xa0;% dans le groupe {2}, plus que {3}&#xa0;%&#xa0;; réglez de nouveau le groupe</translation>
     </message>
@@ -2930,10 +2922,6 @@
     <message>
         <source>round {1} has a reading number {2} already; give this one the next number</source>
         <translation>le passage {1} a déjà une mesure numéro {2}&#xa0;; donnez à celle-ci le numéro suivant</translation>
-    </message>
-    <message>
-        <source>round {1} has no open comment, so nobody would know what to correct; comment on a cell first</source>
-        <translation>le passage {1} n’a pas de commentaire ouvert, personne ne saurait donc quoi corriger&#xa0;; commentez d’abord une cellule</translation>
     </message>
     <message>
         <source>round {1} is &quot;{2}&quot; in an earlier row; write the same kind in all its rows</source>
@@ -5935,6 +5923,86 @@
         <source>{1} readings taken while valves were being turned are too many for a loop of this size and are left out of the learning; read the next round without turning valves in between</source>
         <translation>{1} mesures faites pendant le réglage des vannes sont trop nombreuses pour une boucle de cette taille et sont laissées de côté dans l&apos;apprentissage&#xa0;; faites le prochain passage sans tourner de vannes entre les mesures</translation>
     </message>
+    <message>
+        <source>An impeller of {1} with a first cut to {2}: the decision counts this</source>
+        <translation>Une roue de {1} avec un premier rognage à {2}&#xa0;: la décision compte cela</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed.</source>
+        <translation>Point de fonctionnement {1} {2} à {3} {4}; {5}&#xa0;% du nominal. Tracé selon la décision&#xa0;: vitesse {6}&#xa0;% de la pleine vitesse.</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
+        <translation>Aucun changement de vitesse ou de roue nécessaire&#xa0;: la pompe donne ce que demande le circuit indice, autant qu’on puisse le dire</translation>
+    </message>
+    <message>
+        <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
+        <translation>Aucun changement&#xa0;: la pompe tourne à {1}&#xa0;% de la pleine vitesse, que compte la décision</translation>
+    </message>
+    <message>
+        <source>Order by</source>
+        <translation>Commander selon</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this</source>
+        <translation>Vitesse {1}&#xa0;% de la pleine vitesse, ou une roue de {2} avec un premier rognage à {3}&#xa0;: la décision compte cela</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of full speed: the decision counts this</source>
+        <translation>Vitesse {1}&#xa0;% de la pleine vitesse&#xa0;: la décision compte cela</translation>
+    </message>
+    <message>
+        <source>Speed {1} % of the present {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
+        <translation>La vitesse à {1}&#xa0;% de l’actuelle {6w} donne {2} {3}&#xa0;: elle supprime l’excédent {4w}; ne pas commander selon elle (section {5})</translation>
+    </message>
+    <message>
+        <source>Valves as read</source>
+        <translation>Vannes telles que lues</translation>
+    </message>
+    <message>
+        <source>Ways apart</source>
+        <translation>Écart des voies</translation>
+    </message>
+    <message>
+        <source>Ways apart: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
+        <translation>Écart des voies&#xa0;: différence entre deux voies vers le débit, en multiple de leur incertitude commune; au-delà de 2 l’une est fausse.</translation>
+    </message>
+    <message>
+        <source>a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
+        <translation>un premier aperçu&#xa0;: au passage {1}, {2} des {3} terminaux sont à leur part et le circuit indice est {4w}; équilibrer et prouver avant de modifier la pompe</translation>
+    </message>
+    <message>
+        <source>it must not be made yet; get the consent that is named below first</source>
+        <translation>il ne peut pas encore se faire; obtenir d’abord l’accord nommé ci-dessous</translation>
+    </message>
+    <message>
+        <source>may be made only once the consent named in the cautions is given</source>
+        <translation>possible seulement une fois donné l’accord nommé dans les mises en garde</translation>
+    </message>
+    <message>
+        <source>no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can be told; leave impeller and speed as they are</source>
+        <translation>aucun changement&#xa0;: au débit nominal la pompe donne {1} et le circuit indice demande {2}, écart non décelable; laisser la roue et la vitesse telles quelles</translation>
+    </message>
+    <message>
+        <source>no saving that could be told</source>
+        <translation>aucune économie décelable</translation>
+    </message>
+    <message>
+        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed in round {5}</source>
+        <translation>n₂/n₁ = Q nominal / Q à l’intersection des courbes du réseau et de la pompe = {1} / {2} {6} = {3}&#xa0;: {4}&#xa0;% de la vitesse au passage {5}</translation>
+    </message>
+    <message>
+        <source>round {1} has no open comment without an answer, so nobody would know what to correct; comment on a cell first</source>
+        <translation>le passage {1} n’a aucun commentaire ouvert sans réponse, personne ne saurait donc quoi corriger&#xa0;; commentez d’abord une cellule</translation>
+    </message>
+    <message>
+        <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
+        <translation>le passage {1} est ouvert&#xa0;; closez-le d’abord (Ctrl+Maj+W), puis il est envoyé et soumis à décision</translation>
+    </message>
+    <message>
+        <source>what follows is for the loop with its valves as they were read; it is not what to order by</source>
+        <translation>ce qui suit vaut pour la boucle avec ses vannes telles que lues; ne pas commander selon cela</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -6056,6 +6124,18 @@
     <message>
         <source>curve through the gauges</source>
         <translation>courbe par les manomètres</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for.</source>
+        <translation>Aucun changement de vitesse ou de roue nécessaire.</translation>
+    </message>
+    <message>
+        <source>Slowed to %1 % of full speed it meets the head that the decision counts.</source>
+        <translation>Ralentie à %1&#xa0;% de la pleine vitesse, elle donne la hauteur que compte la décision.</translation>
+    </message>
+    <message>
+        <source>Trimmed it has %1 of impeller.</source>
+        <translation>Rognée, sa roue a %1.</translation>
     </message>
 </context>
 <context>
@@ -7647,6 +7727,18 @@
     <message>
         <source>without a name</source>
         <translation>sans nom</translation>
+    </message>
+    <message>
+        <source>not proved</source>
+        <translation>non prouvé</translation>
+    </message>
+    <message>
+        <source>proved</source>
+        <translation>prouvé</translation>
+    </message>
+    <message>
+        <source>withdrawn or sent back</source>
+        <translation>retiré ou renvoyé</translation>
     </message>
 </context>
 <context>
@@ -9335,6 +9427,17 @@
     <message>
         <source>accepted by</source>
         <translation>accepté par</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n comment(s) open: the report cannot be signed until each is resolved.</source>
+        <translation>
+            <numerusform>%n commentaire ouvert&#xa0;: le rapport ne peut être signé avant qu’il soit résolu.</numerusform>
+            <numerusform>%n commentaires ouverts&#xa0;: le rapport ne peut être signé avant que chacun soit résolu.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>withdrawn by</source>
+        <translation>retiré par</translation>
     </message>
 </context>
 <context>
