@@ -5925,7 +5925,7 @@
     </message>
     <message>
         <source>An impeller of {1} with a first cut to {2}: the decision counts this</source>
-        <translation>Ein Laufrad von {1} mit erstem Abdrehen auf {2}: danach geht die Entscheidung</translation>
+        <translation>Ein Laufrad von {1} mit erstem Abdrehen auf {2}: danach richtet sich die Entscheidung</translation>
     </message>
     <message>
         <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed.</source>
@@ -5933,11 +5933,11 @@
     </message>
     <message>
         <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
-        <translation>Keine Änderung von Drehzahl oder Laufrad nötig: die Pumpe erzeugt, was der Indexkreis braucht, soweit feststellbar</translation>
+        <translation>Keine Änderung von Drehzahl oder Laufrad nötig: die Pumpe erzeugt, was der Schlechtpunktkreis braucht, soweit feststellbar</translation>
     </message>
     <message>
         <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
-        <translation>Keine Änderung: die Pumpe läuft mit {1} % der vollen Drehzahl, nach der die Entscheidung geht</translation>
+        <translation>Keine Änderung: die Pumpe läuft mit {1} % der vollen Drehzahl, nach der sich die Entscheidung richtet</translation>
     </message>
     <message>
         <source>Order by</source>
@@ -5945,11 +5945,11 @@
     </message>
     <message>
         <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this</source>
-        <translation>Drehzahl {1} % der vollen, oder ein Laufrad von {2} mit erstem Abdrehen auf {3}: danach geht die Entscheidung</translation>
+        <translation>Drehzahl {1} % der vollen, oder ein Laufrad von {2} mit erstem Abdrehen auf {3}: danach richtet sich die Entscheidung</translation>
     </message>
     <message>
         <source>Speed {1} % of full speed: the decision counts this</source>
-        <translation>Drehzahl {1} % der vollen: danach geht die Entscheidung</translation>
+        <translation>Drehzahl {1} % der vollen: danach richtet sich die Entscheidung</translation>
     </message>
     <message>
         <source>Speed {1} % of the present {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
@@ -5969,7 +5969,7 @@
     </message>
     <message>
         <source>a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
-        <translation>ein erster Blick: in Runde {1} liegen {2} von {3} Endstellen im Anteil und der Indexkreis ist {4w}; abgleichen und nachweisen, bevor die Pumpe geändert wird</translation>
+        <translation>ein erster Blick: in Runde {1} sind {2} von {3} Verbrauchern im Anteil und der Schlechtpunktkreis ist {4w}; abgleichen und nachweisen, bevor die Pumpe geändert wird</translation>
     </message>
     <message>
         <source>it must not be made yet; get the consent that is named below first</source>
@@ -5981,7 +5981,7 @@
     </message>
     <message>
         <source>no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can be told; leave impeller and speed as they are</source>
-        <translation>keine Änderung: bei Auslegungsdurchfluss erzeugt die Pumpe {1} und der Indexkreis braucht {2}, der Unterschied ist nicht feststellbar; Laufrad und Drehzahl so lassen</translation>
+        <translation>keine Änderung: bei Auslegungsdurchfluss erzeugt die Pumpe {1} und der Schlechtpunktkreis braucht {2}, der Unterschied ist nicht feststellbar; Laufrad und Drehzahl so lassen</translation>
     </message>
     <message>
         <source>no saving that could be told</source>
@@ -6131,7 +6131,7 @@
     </message>
     <message>
         <source>Slowed to %1 % of full speed it meets the head that the decision counts.</source>
-        <translation>Mit %1 % der vollen Drehzahl trifft sie die Förderhöhe, nach der die Entscheidung geht.</translation>
+        <translation>Mit %1 % der vollen Drehzahl trifft sie die Förderhöhe, nach der sich die Entscheidung richtet.</translation>
     </message>
     <message>
         <source>Trimmed it has %1 of impeller.</source>

@@ -5933,7 +5933,7 @@
     </message>
     <message>
         <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
-        <translation>No hace falta cambiar velocidad ni rodete: la bomba da lo que necesita el circuito índice, hasta donde puede saberse</translation>
+        <translation>No hace falta cambiar velocidad ni rodete: la bomba da lo que necesita el circuito desfavorable, hasta donde puede saberse</translation>
     </message>
     <message>
         <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
@@ -5969,7 +5969,7 @@
     </message>
     <message>
         <source>a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
-        <translation>una primera vista: en la ronda {1}, {2} de {3} terminales están en su parte y el circuito índice está {4w}; equilibre y demuéstrelo antes de cambiar la bomba</translation>
+        <translation>una primera vista: en la ronda {1}, {2} de {3} terminales están en cuota y el circuito desfavorable está {4w}; equilibre y demuéstrelo antes de cambiar la bomba</translation>
     </message>
     <message>
         <source>it must not be made yet; get the consent that is named below first</source>
@@ -5981,7 +5981,7 @@
     </message>
     <message>
         <source>no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can be told; leave impeller and speed as they are</source>
-        <translation>sin cambio: al caudal de diseño la bomba da {1} y el circuito índice necesita {2}, diferencia no apreciable; deje el rodete y la velocidad como están</translation>
+        <translation>sin cambio: al caudal de diseño la bomba da {1} y el circuito desfavorable necesita {2}, diferencia no apreciable; deje el rodete y la velocidad como están</translation>
     </message>
     <message>
         <source>no saving that could be told</source>

@@ -5933,7 +5933,7 @@
     </message>
     <message>
         <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
-        <translation>Aucun changement de vitesse ou de roue nécessaire&#xa0;: la pompe donne ce que demande le circuit indice, autant qu’on puisse le dire</translation>
+        <translation>Aucun changement de vitesse ou de roue nécessaire&#xa0;: la pompe donne ce que demande le circuit défavorisé, autant qu’on puisse le dire</translation>
     </message>
     <message>
         <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
@@ -5969,7 +5969,7 @@
     </message>
     <message>
         <source>a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
-        <translation>un premier aperçu&#xa0;: au passage {1}, {2} des {3} terminaux sont à leur part et le circuit indice est {4w}; équilibrer et prouver avant de modifier la pompe</translation>
+        <translation>un premier aperçu&#xa0;: au passage {1}, {2} des {3} terminaux sont à leur part et le circuit défavorisé est {4w}; équilibrer et prouver avant de modifier la pompe</translation>
     </message>
     <message>
         <source>it must not be made yet; get the consent that is named below first</source>
@@ -5981,7 +5981,7 @@
     </message>
     <message>
         <source>no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can be told; leave impeller and speed as they are</source>
-        <translation>aucun changement&#xa0;: au débit nominal la pompe donne {1} et le circuit indice demande {2}, écart non décelable; laisser la roue et la vitesse telles quelles</translation>
+        <translation>aucun changement&#xa0;: au débit nominal la pompe donne {1} et le circuit défavorisé demande {2}, écart non décelable; laisser la roue et la vitesse telles quelles</translation>
     </message>
     <message>
         <source>no saving that could be told</source>
