@@ -13,7 +13,7 @@ inline constexpr base::MessageForm kPumpFits{
     "be told; leave impeller and speed as they are"};
 inline constexpr base::MessageForm kFirstLook{
     "pump_first_look",
-    "a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and "
+    "a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and "
     "prove it before the pump is changed"};
 
 /// Whether this much head over (or under) what is required is more than can be told: more than the

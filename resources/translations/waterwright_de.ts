@@ -5968,7 +5968,7 @@
         <translation>Abstand der Wege: wie weit zwei Wege zum Durchfluss auseinanderliegen, als Vielfaches ihrer gemeinsamen Unsicherheit; über 2 ist einer falsch.</translation>
     </message>
     <message>
-        <source>a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
+        <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
         <translation>ein erster Blick: in Runde {1} sind {2} von {3} Verbrauchern im Anteil und der Schlechtpunktkreis ist {4w}; abgleichen und nachweisen, bevor die Pumpe geändert wird</translation>
     </message>
     <message>

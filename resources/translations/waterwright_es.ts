@@ -5968,7 +5968,7 @@
         <translation>Diferencia entre vías: cuánto difieren dos vías al caudal, en múltiplos de su incertidumbre conjunta; por encima de 2 una es errónea.</translation>
     </message>
     <message>
-        <source>a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
+        <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
         <translation>una primera vista: en la ronda {1}, {2} de {3} terminales están en cuota y el circuito desfavorable está {4w}; equilibre y demuéstrelo antes de cambiar la bomba</translation>
     </message>
     <message>

@@ -5968,7 +5968,7 @@
         <translation>Écart des voies&#xa0;: différence entre deux voies vers le débit, en multiple de leur incertitude commune; au-delà de 2 l’une est fausse.</translation>
     </message>
     <message>
-        <source>a first look: in round {1} {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
+        <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
         <translation>un premier aperçu&#xa0;: au passage {1}, {2} des {3} terminaux sont à leur part et le circuit défavorisé est {4w}; équilibrer et prouver avant de modifier la pompe</translation>
     </message>
     <message>

@@ -299,8 +299,8 @@ TEST(AdvicePanel, ofManyThatSayAlikeSomeStandAndTheRestIsCounted) {
     ASSERT_NE(picture, nullptr);
     ASSERT_GE(picture->advice.whyNot.size(), 20U);
     const QString words = desk.window.adjust()->advice()->words();
-    EXPECT_GE(words.count("nothing was read here"), 5) << words.toStdString();
-    EXPECT_LE(words.count("nothing was read here"), 8) << words.toStdString();
+    EXPECT_GE(words.count("nothing was read here", Qt::CaseInsensitive), 5) << words.toStdString();
+    EXPECT_LE(words.count("nothing was read here", Qt::CaseInsensitive), 8) << words.toStdString();
     EXPECT_TRUE(words.contains(QString("and %1 more").arg(picture->advice.whyNot.size() - 7)))
         << words.toStdString();
 }
