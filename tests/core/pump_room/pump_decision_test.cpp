@@ -105,7 +105,7 @@ TEST(PumpDecisionTest, aLoopThatIsNotBalancedGivesAFirstLook) {
     const Project project = support::demoProject();
     const auto look = firstLook(project, balancing::assess(project, project.rounds()[0].id));
     ASSERT_TRUE(look.has_value());
-    EXPECT_NE(base::english(*look).find("a first look: in round 1 "), std::string::npos)
+    EXPECT_NE(base::english(*look).find("a first look: in round 1, "), std::string::npos)
         << base::english(*look);
 }
 
