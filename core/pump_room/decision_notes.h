@@ -11,10 +11,10 @@ inline constexpr base::MessageForm kPumpFits{
     "pump_fits",
     "no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can "
     "be told; leave impeller and speed as they are"};
-inline constexpr base::MessageForm kFirstLook{
-    "pump_first_look",
-    "a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and "
-    "prove it before the pump is changed"};
+inline constexpr base::MessageForm kFirstLook{"pump_first_look",
+                                              "a first look: in round {1}, {2} of {3} terminals are on share "
+                                              "and the index circuit is {4w}; balance and "
+                                              "prove it before the pump is changed"};
 
 /// Whether this much head over (or under) what is required is more than can be told: more than the
 /// uncertainty of the need, where it has one, and than 2 % of it, which is about 1 % of speed (common
