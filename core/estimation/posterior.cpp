@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "core/base/expects.h"
 #include "core/estimation/detail/factorisation.h"
+#include "core/estimation/detail/reading_gain.h"
 
 namespace ww::estimation {
 
@@ -64,23 +64,14 @@ std::vector<ReadingGain> Posterior::gains(std::span<const Functional> aims,
     const Eigen::MatrixXd aimed = m_factorisation->unknowns().gathered(aims);
     const Eigen::MatrixXd covered = m_factorisation->solve(aimed);
     const Eigen::VectorXd before = aimed.cwiseProduct(covered).colwise().sum().transpose();
-    std::vector<Functional> functionals;
-    for (const CandidateReading& candidate : candidates) {
-        EXPECTS(candidate.relativeSd > 0);
-        functionals.push_back(candidate.functional);
-    }
+    const std::vector<Functional> functionals = detail::functionalsOf(candidates);
     const std::vector<double> own = varianceFactorOfEach(functionals);
     const Eigen::MatrixXd across = covered.transpose() * m_factorisation->unknowns().gathered(functionals);
     std::vector<ReadingGain> out;
     for (std::size_t i = 0; i < candidates.size(); ++i) {
         const double noise = candidates[i].relativeSd * candidates[i].relativeSd + own[i];
         const Eigen::VectorXd taken = across.col(static_cast<Eigen::Index>(i)).array().square() / noise;
-        ReadingGain gain;
-        if (before.size() > 0 && before.sum() > 0) {
-            gain.traceGainRatio = taken.sum() / before.sum();
-            gain.largestVarianceFactor = (before - taken).maxCoeff() / before.maxCoeff();
-        }
-        out.push_back(gain);
+        out.push_back(detail::gainOf(before, taken));
     }
     return out;
 }

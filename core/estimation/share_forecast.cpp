@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/estimation/detail/linearisation.h"
+#include "core/estimation/detail/reading_gain.h"
 
 namespace ww::estimation {
 
@@ -99,11 +100,7 @@ ShareForecast::ShareForecast(const Learning& learning, const Learned& fit, std::
 
 std::vector<ReadingGain> ShareForecast::gains(std::span<const std::size_t> aims,
                                               std::span<const CandidateReading> candidates) const {
-    std::vector<Functional> functionals;
-    for (const CandidateReading& candidate : candidates) {
-        EXPECTS(candidate.relativeSd > 0);
-        functionals.push_back(candidate.functional);
-    }
+    const std::vector<Functional> functionals = detail::functionalsOf(candidates);
     const Eigen::MatrixXd columns = m_system->factorisation->unknowns().gathered(functionals);
     const Eigen::VectorXd own =
         columns.cwiseProduct(m_system->factorisation->solve(columns)).colwise().sum().transpose();
@@ -124,12 +121,7 @@ std::vector<ReadingGain> ShareForecast::gains(std::span<const std::size_t> aims,
                 taken[static_cast<Eigen::Index>(i)] = with * with / (sd * sd + own[column]);
             }
         }
-        ReadingGain gain;
-        if (before.size() > 0 && before.sum() > 0) {
-            gain.traceGainRatio = taken.sum() / before.sum();
-            gain.largestVarianceFactor = (before - taken).maxCoeff() / before.maxCoeff();
-        }
-        out.push_back(gain);
+        out.push_back(detail::gainOf(before, taken));
     }
     return out;
 }
