@@ -70,30 +70,38 @@ std::optional<Setting> settingFrom(const Project& project, const Branch& branch,
     return defaultSetting(project, branch);
 }
 
-/// Branches by their ids. Few of many are looked up in a table of their own, which stays in the processor's
-/// cache while the readings of many rounds go by.
+/// Some branches by their ids. Few of many are looked up in a table of their own, which stays in the
+/// processor's cache while the readings of many rounds go by.
 class BranchFinder {
   public:
     BranchFinder(const Project& project, std::span<const std::size_t> branches) : m_project(project) {
         constexpr std::size_t kFew = 8;
-        m_areFew = branches.size() * kFew < project.branches().size();
-        for (std::size_t i = 0; m_areFew && i < branches.size(); ++i) {
-            m_few.emplace(project.branches()[branches[i]].id, branches[i]);
+        const bool areFew = branches.size() * kFew < project.branches().size();
+        if (!areFew) {
+            m_places.resize(project.branches().size());
+        }
+        for (std::size_t place = 0; place < branches.size(); ++place) {
+            if (areFew) {
+                m_few.emplace(project.branches()[branches[place]].id, place);
+            } else {
+                m_places[branches[place]] = place;
+            }
         }
     }
-    /// Its index; nothing where it is none of them, though others may be found where they are many.
-    std::optional<std::size_t> find(const base::Id& branch) const {
-        if (!m_areFew) {
-            return m_project.branches().findIndex(branch);
+    /// Its place among them; nothing where it is none of them.
+    std::optional<std::size_t> placeOf(const base::Id& branch) const {
+        if (m_places.empty()) {
+            const auto found = m_few.find(branch);
+            return found != m_few.end() ? std::optional(found->second) : std::nullopt;
         }
-        const auto found = m_few.find(branch);
-        return found != m_few.end() ? std::optional(found->second) : std::nullopt;
+        const auto index = m_project.branches().findIndex(branch);
+        return index ? m_places[*index] : std::nullopt;
     }
 
   private:
     const Project& m_project;
-    bool m_areFew = false;
     std::unordered_map<base::Id, std::size_t> m_few;
+    std::vector<std::optional<std::size_t>> m_places;  ///< by branch, where they are many; else empty
 };
 
 /// The branches that still wish for something, and what one earlier round says about them.
@@ -127,17 +135,15 @@ class Asking {
 
     void collect(const base::Id& round) {
         std::vector<std::size_t> branches;
-        std::vector<std::size_t> placeOf(m_project.branches().size(), m_open.size());
-        for (std::size_t i = 0; i < m_open.size(); ++i) {
-            branches.push_back(m_open[i].branch);
-            placeOf[m_open[i].branch] = i;
+        for (const Open& open : m_open) {
+            branches.push_back(open.branch);
         }
         const BranchFinder finder(m_project, branches);
         for (const std::size_t index : m_project.readingsOf(round)) {
             const Reading& reading = m_project.readings()[index];
-            const auto branch = finder.find(reading.branch);
-            if (branch && placeOf[*branch] < m_open.size() && isCounted(reading)) {
-                take(m_open[placeOf[*branch]].then, reading);
+            const auto place = finder.placeOf(reading.branch);
+            if (place && isCounted(reading)) {
+                take(m_open[*place].then, reading);
             }
         }
     }
@@ -189,15 +195,11 @@ void readAgain(const Project& project, const base::Id& round, std::span<const st
         out[branch] = {};
     }
     const BranchFinder finder(project, branches);
-    std::vector<bool> isAsked(out.size(), false);
-    for (const std::size_t branch : branches) {
-        isAsked[branch] = true;
-    }
     for (const std::size_t index : project.readingsOf(round)) {
         const Reading& reading = project.readings()[index];
-        const auto branch = finder.find(reading.branch);
-        if (branch && isAsked[*branch] && isCounted(reading)) {
-            take(out[*branch], reading);
+        const auto place = finder.placeOf(reading.branch);
+        if (place && isCounted(reading)) {
+            take(out[branches[*place]], reading);
         }
     }
 }
