@@ -84,10 +84,8 @@ ValveCard* WalkPlace::card() {
         m_card->hide();
         m_card->setTokens(m_tokens, m_metrics);
         m_card->setStore([this](const QModelIndex& cell, const QString& text) { return store(cell, text); });
-        m_gridPage->layout()->removeWidget(m_totals);
         auto* page = static_cast<QVBoxLayout*>(m_gridPage->layout());
-        page->addWidget(m_card, 1);
-        page->addWidget(m_totals);
+        page->insertWidget(page->indexOf(m_totals), m_card, 1);
         connect(m_card, &ValveCard::enteredAtEnd, this,
                 [this] { m_roundButton->setFocus(Qt::OtherFocusReason); });
         connect(m_card, &ValveCard::notesWanted, this, &WalkPlace::editNote);
