@@ -284,10 +284,12 @@ void addTable(const Picture& picture, ChartFigure& figure) {
     }
 }
 
-/// "-12"; empty where it is less than one percent.
-QString changeText(double ratio) {
+/// How the shaft power changes, to stand behind a sentence; empty where it is less than one percent.
+QString powerWords(double ratio) {
     const double change = 100 * (ratio - 1);
-    return std::abs(change) < 1 ? QString() : QString::asprintf("%+.0f", change);
+    return std::abs(change) < 1
+               ? QString()
+               : ' ' + PumpChartText::tr("Shaft power about %1 %.").arg(QString::asprintf("%+.0f", change));
 }
 
 /// What the lines of the decision show.
@@ -311,10 +313,7 @@ QString decisionSentence(const Picture& picture, const pump_room::PumpDecision& 
     }
     const auto* throttle = decision.find(energy::PumpAction::Throttle);
     if (slow != nullptr && throttle != nullptr && slow->option.shaft && throttle->option.shaft) {
-        const QString change = changeText(*slow->option.shaft / *throttle->option.shaft);
-        if (!change.isEmpty()) {
-            sentence += ' ' + PumpChartText::tr("Shaft power about %1 %.").arg(change);
-        }
+        sentence += powerWords(*slow->option.shaft / *throttle->option.shaft);
     }
     return sentence;
 }
@@ -341,10 +340,7 @@ QString sentenceOf(const Picture& picture, const pump_room::PumpDecision* decisi
                               .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)),
                                    text::flow(design, project), flowUnit);
         if (picture.proposal->powerRatio) {
-            const QString change = changeText(picture.proposal->powerRatio->si());
-            if (!change.isEmpty()) {
-                sentence += ' ' + PumpChartText::tr("Shaft power about %1 %.").arg(change);
-            }
+            sentence += powerWords(picture.proposal->powerRatio->si());
         }
     }
     return sentence;
