@@ -95,29 +95,4 @@ base::Result<Database> emptyInCurrentSchema() {
     return made->copyInMemory();
 }
 
-base::Result<Database> emptyInCurrentSchema(const Database& like) {
-    const auto digest = schemaDigest(like);
-    if (!digest || *digest != kCurrentSchemaDigest) {
-        return emptyInCurrentSchema();
-    }
-    auto statement = like.prepare("SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY rowid");
-    if (!statement) {
-        return statement.fault();
-    }
-    std::string sql = "PRAGMA application_id=" + std::to_string(kApplicationId) +
-                      "; PRAGMA user_version=" + std::to_string(kSchemaVersion) + ";";
-    Step step = statement->step();
-    for (; step == Step::Row; step = statement->step()) {
-        sql.append(statement->text(0)).append(";");
-    }
-    if (step == Step::Failed) {
-        return like.fault();
-    }
-    Database empty = Database::inMemory();
-    if (auto done = empty.execute(sql); !done) {
-        return done.fault();
-    }
-    return empty;
-}
-
 }  // namespace ww::store

@@ -34,7 +34,5 @@ base::Outcome createCurrentSchema(Database& database);
 
 /// Such a database in memory; the steps are run once in the life of the program.
 base::Result<Database> emptyInCurrentSchema();
-/// The same, quicker: with the tables of `like` where these are known to be those of kSchemaVersion.
-base::Result<Database> emptyInCurrentSchema(const Database& like);
 
 }  // namespace ww::store

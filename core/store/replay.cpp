@@ -2,6 +2,7 @@
 
 #include <limits>
 #include <string>
+#include <unordered_set>
 
 #include "core/store/changeset.h"
 #include "core/store/journal.h"
@@ -118,6 +119,81 @@ class TableComparison {
     std::size_t m_limit;
 };
 
+/// The cells of a row as one text: rows that differ in anything have different texts.
+class RowText {
+  public:
+    explicit RowText(std::string_view table) { add('#', table); }
+
+    void addNothing() { add('-', {}); }
+    void add(std::int64_t number) { add('i', std::to_string(number)); }
+    void add(char type, std::string_view bytes) {
+        m_text += type;
+        m_text += std::to_string(bytes.size());
+        m_text += ':';
+        m_text += bytes;
+    }
+    std::string taken() { return std::move(m_text); }
+
+  private:
+    std::string m_text;
+};
+
+std::string_view charactersOf(ByteSpan bytes) {
+    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
+}
+
+std::string textOfRow(const RecordedTable& table, const Statement& row) {
+    RowText text(table.name);
+    for (int column = 0; column < row.columnCount(); ++column) {
+        switch (row.type(column)) {
+            case CellType::Null:
+                text.addNothing();
+                break;
+            case CellType::Integer:
+                text.add(row.integer(column));
+                break;
+            case CellType::Blob:
+                text.add('b', charactersOf(row.blob(column)));
+                break;
+            default:
+                text.add('t', row.text(column));
+        }
+    }
+    return text.taken();
+}
+
+std::string textOfRow(const ChangesetReader& inserted) {
+    RowText text(inserted.table());
+    for (int column = 0; column < inserted.columnCount(); ++column) {
+        const Cell cell = inserted.after(column).value_or(Cell());
+        if (const auto* number = std::get_if<std::int64_t>(&cell)) {
+            text.add(*number);
+        } else if (const auto* words = std::get_if<std::string>(&cell)) {
+            text.add('t', *words);
+        } else if (const auto* bytes = std::get_if<Bytes>(&cell)) {
+            text.add('b', charactersOf(*bytes));
+        } else {
+            text.addNothing();
+        }
+    }
+    return text.taken();
+}
+
+/// What all records put together, as a changeset; nothing where they are not all sound and of today's schema.
+std::optional<Bytes> jointChanges(const Database& database) {
+    ChangesetGroup group;
+    bool fits = true;
+    const auto walk = walkJournal(database, [&](const JournalRecord& record, ByteSpan changeset) {
+        fits = record.schemaVersion == kSchemaVersion && group.add(changeset).ok();
+        return fits;
+    });
+    if (!walk || walk->firstBroken || !fits) {
+        return std::nullopt;
+    }
+    auto joined = group.joined();
+    return joined ? std::optional(std::move(*joined)) : std::nullopt;
+}
+
 }  // namespace
 
 base::Result<Database> replayedAtOnce(const Database& database) {
@@ -133,14 +209,6 @@ base::Result<Database> replayedAtOnce(const Database& database) {
             }
         }
         version = target;
-        // Most files began in the schema of today.
-        if (!copy && target == kSchemaVersion) {
-            auto empty = emptyInCurrentSchema(database);
-            if (empty) {
-                copy.emplace(std::move(*empty));
-            }
-            return empty.ok();
-        }
         if (!copy) {
             copy.emplace(Database::inMemory());
             if (!createSchemaOne(*copy)) {
@@ -167,6 +235,38 @@ base::Result<Database> replayedAtOnce(const Database& database) {
         return replayed(database, std::numeric_limits<std::int64_t>::max());
     }
     return std::move(*copy);
+}
+
+bool isAsRecorded(const Database& database) {
+    const auto changes = jointChanges(database);
+    if (!changes) {
+        return false;
+    }
+    std::unordered_set<std::string> expected;
+    ChangesetReader reader(*changes);
+    while (reader.next()) {
+        // From nothing to the rows of today: what were no insertion would change a row that is not there.
+        if (reader.operation() != RowOperation::Inserted) {
+            return false;
+        }
+        expected.insert(textOfRow(reader));
+    }
+    for (const RecordedTable& table : recordedTables()) {
+        auto found = database.prepare("SELECT * FROM " + std::string(table.name));
+        if (!found) {
+            return false;
+        }
+        Step step = found->step();
+        for (; step == Step::Row; step = found->step()) {
+            if (expected.erase(textOfRow(table, *found)) == 0) {
+                return false;
+            }
+        }
+        if (step == Step::Failed) {
+            return false;
+        }
+    }
+    return expected.empty() && !reader.isDamaged();
 }
 
 base::Result<Database> replayed(const Database& database, std::int64_t last) {

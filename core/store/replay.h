@@ -13,9 +13,13 @@ namespace ww::store {
 /// number.
 base::Result<Database> replayed(const Database& database, std::int64_t last);
 
-/// The same of all records, for opening: their joint effect, written once. A change that does not fit those
-/// before it is found only where it shows in the end; replayed() finds every one.
+/// The same of all records: their joint effect, written once. A change that does not fit those before it is
+/// found only where it shows in the end; replayed() finds every one.
 base::Result<Database> replayedAtOnce(const Database& database);
+
+/// Whether the rows of the recorded tables are exactly those that the journal tells, for opening: no database
+/// is built. False also where this way cannot tell: a broken chain, records of an older schema.
+bool isAsRecorded(const Database& database);
 
 /// Rows of the recorded tables that differ from what the journal tells: missing, foreign or changed, each
 /// named as people know it (tag, number). At most `limit` findings.

@@ -237,6 +237,9 @@ Outcome Workbook::State::checkRows() const {
     if (*version > store::kSchemaVersion) {
         return Done{};
     }
+    if (store::isAsRecorded(database)) {
+        return Done{};
+    }
     auto expected = store::replayedAtOnce(database);
     if (!expected) {
         return expected.fault();

@@ -97,23 +97,6 @@ TEST_F(Migration, theStepsLeadToTheSchemaWhoseDigestIsKept) {
     EXPECT_EQ(*schemaDigest(*emptyInCurrentSchema()), kCurrentSchemaDigest);
 }
 
-TEST_F(Migration, anEmptyDatabaseLikeAnotherHasTheSameSchema) {
-    const auto stepped = emptyInCurrentSchema();
-    const auto alike = emptyInCurrentSchema(*stepped);
-    ASSERT_TRUE(alike.ok());
-    EXPECT_EQ(*schemaDigest(*alike), kCurrentSchemaDigest);
-    EXPECT_EQ(*schemaVersionOf(*alike), kSchemaVersion);
-    EXPECT_EQ(*alike->number("PRAGMA application_id"), kApplicationId);
-}
-
-TEST_F(Migration, anEmptyDatabaseLikeAStrangersHasTheSchemaOfToday) {
-    Database strange = Database::inMemory();
-    ASSERT_TRUE(createSchemaOne(strange).ok());
-    const auto empty = emptyInCurrentSchema(strange);
-    ASSERT_TRUE(empty.ok());
-    EXPECT_EQ(*schemaDigest(*empty), kCurrentSchemaDigest);
-}
-
 TEST_F(Migration, stepsRunInOrderAfterACopyWasKept) {
     Database database = openForWriting();
     ASSERT_TRUE(migrateFile(database, 4, kLaterSteps).ok());

@@ -4,6 +4,7 @@
 #include <unistd.h>
 
 #include "core/store/database.h"
+#include "core/store/replay.h"
 #include "core/store/schema.h"
 #include "core/store/store_messages.h"
 #include "core/workbook/workbook.h"
@@ -54,6 +55,36 @@ class Damage : public testing::Test {
 TEST_F(Damage, aSoundFileIsIntact) {
     EXPECT_TRUE(verified().isIntact);
     EXPECT_EQ(verified().journalRecords, 6);
+}
+
+TEST_F(Damage, onlyAFileWhoseRowsAreAllToldByItsJournalIsTakenAsRecorded) {
+    const auto isAsRecorded = [this] {
+        auto database = store::Database::open(path(), store::Access::Read);
+        return database.ok() && store::isAsRecorded(*database);
+    };
+    EXPECT_TRUE(isAsRecorded());
+    {
+        auto opened = Workbook::open(path(), OpenMode::ReadWrite, session());
+        ASSERT_TRUE(opened.ok());
+        ASSERT_TRUE((*opened)->undo().ok());
+    }
+    EXPECT_TRUE(isAsRecorded()) << "a row that was put and taken back is no row";
+    const std::string sound = m_folder.read("job.wwj");
+    const std::vector<std::string> changes{
+        "UPDATE readings SET dp='99.9' WHERE sequence=12",
+        "UPDATE readings SET dp=NULL WHERE sequence=12",
+        "UPDATE readings SET note=dp, dp=note WHERE sequence=12",
+        "UPDATE branches SET position=position+1",
+        "DELETE FROM people",
+        "INSERT INTO rounds(id,number,kind,state) VALUES(randomblob(16),9,'survey','open')",
+        "UPDATE meta SET value=value || ' '",
+        "DELETE FROM journal WHERE sequence=7"};
+    for (const std::string& sql : changes) {
+        m_folder.write("job.wwj", sound);
+        change(sql);
+        EXPECT_FALSE(isAsRecorded()) << sql;
+        EXPECT_NE(codeOfOpening(), "opened") << sql;
+    }
 }
 
 TEST_F(Damage, aChangedValueIsNamed) {
