@@ -105,10 +105,11 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     if (!restoreGeometry(m_preferences.windowGeometry())) {
         resize(1280, 720);
     }
+    // Before the look, which needs the fonts: what needs none is made while they are read.
+    showPlace(Walk);
     applyLook();
     refreshRecent();
     fillLanguages();
-    showPlace(Walk);
     refresh();
     tellLastJob();
 }

@@ -291,6 +291,7 @@ class MainWindow : public QMainWindow {
     QTimer m_keepingDrafts;      ///< runs while something is typed that is not kept yet
     std::optional<base::Id> m_draftsOf;  ///< the workbook for which something typed is kept
     bool m_isApplyingLook = false;
+    bool m_isDressed = false;  ///< places that are made get the look at once
     bool m_isSmall = false;
     bool m_isNoticeOfPlace = false;   ///< what the notice says is done with when its place is left
     bool m_isNoticeOfPerson = false;  ///< it is done with when a person is chosen

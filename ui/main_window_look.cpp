@@ -63,6 +63,7 @@ void MainWindow::setTextPoints(double points) {
 
 void MainWindow::applyLook() {
     m_isApplyingLook = true;
+    m_isDressed = true;
     m_look = lookOf(m_preferences.display(), m_preferences.textPoints(), m_preferences.hasLargeTargets());
     if (auto* pump = there<PumpPlace>(Pump)) {
         pump->forgetUnseen();

@@ -89,7 +89,9 @@ QWidget* MainWindow::made(Place place) {
         auto* area = laidOutLater(new PlaceArea(m_stack));
         // Made where it stands: a widget that moves into another is given its look again.
         entry = newPlace(place, area->viewport());
-        entry.setLook(m_look);
+        if (m_isDressed) {
+            entry.setLook(m_look);
+        }
         area->take(entry.widget);
         putOnShelf(place, area);
         settle(*entry.widget);

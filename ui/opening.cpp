@@ -6,10 +6,27 @@
 
 namespace ww::ui {
 
-Opening beginOpening(const Desk& desk, const QString& file, workbook::OpenMode mode, std::launch policy) {
+namespace {
+
+auto openingOf(const Desk& desk, const QString& file, workbook::OpenMode mode) {
     workbook::Session session{desk.clock, desk.ids, desk.person, desk.machine};
-    return {file, std::async(policy, [path = file.toStdString(), mode, session = std::move(session)] {
-                return workbook::Workbook::open(path, mode, session);
+    return [path = file.toStdString(), mode, session = std::move(session)] {
+        return workbook::Workbook::open(path, mode, session);
+    };
+}
+
+}  // namespace
+
+Opening beginOpening(const Desk& desk, const QString& file, workbook::OpenMode mode, std::launch policy) {
+    return {file, std::async(policy, openingOf(desk, file, mode))};
+}
+
+Opening beginOpeningAfter(std::shared_future<void> before, const Desk& desk, const QString& file) {
+    return {file,
+            std::async(std::launch::async, [before = std::move(before),
+                                            open = openingOf(desk, file, workbook::OpenMode::ReadWrite)] {
+                before.wait();
+                return open();
             })};
 }
 

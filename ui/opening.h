@@ -22,5 +22,7 @@ struct Opening {
 Opening beginOpening(const Desk& desk, const QString& file,
                      workbook::OpenMode mode = workbook::OpenMode::ReadWrite,
                      std::launch policy = std::launch::async);
+/// The same beside the screen, but behind `before`, which the window needs first.
+Opening beginOpeningAfter(std::shared_future<void> before, const Desk& desk, const QString& file);
 
 }  // namespace ww::ui

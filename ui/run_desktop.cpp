@@ -2,9 +2,11 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <QFontDatabase>
 #include <QIcon>
 #include <QProcessEnvironment>
 #include <QSysInfo>
+#include <future>
 #include <iostream>
 #include <utility>
 
@@ -55,9 +57,12 @@ MainWindow& newWindow(const Desk& desk, Preferences& preferences) {
 
 void openFirstWindows(const Desk& desk, Preferences& preferences, const QStringList& files) {
     const QStringList wanted = files.isEmpty() ? preferences.unclosedFiles() : files;
+    // What fonts there are is read beside the screen; the first text that is measured waits for it.
+    const std::shared_future<void> fonts =
+        std::async(std::launch::async, [] { static_cast<void>(QFontDatabase::families()); });
     MainWindow* window = nullptr;
     for (const QString& file : wanted) {
-        Opening opening = beginOpening(desk, file);
+        Opening opening = beginOpeningAfter(fonts, desk, file);
         // A window that could not open what was left open takes the next.
         if (window == nullptr || !files.isEmpty() || window->bridge().isOpen()) {
             window = &newWindow(desk, preferences);

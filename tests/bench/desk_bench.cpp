@@ -11,6 +11,7 @@
 #include <QLineSeries>
 #include <QMainWindow>
 #include <QMenuBar>
+#include <QPointer>
 #include <QProcess>
 #include <QTableWidget>
 #include <QTimer>
@@ -113,13 +114,16 @@ int showDesk(int argc, char** argv, std::int64_t begin_ns, const QString& file) 
     support::CountingIds ids(1'000'000);
     ui::Preferences preferences(QString::fromStdString(folder.file("settings.ini")));
     ui::openFirstWindows(ui::Desk{clock, ids, "A. Fields", "LT-1"}, preferences, {file});
-    std::unique_ptr<ui::MainWindow> window;
+    // It goes when it is closed.
+    QPointer<ui::MainWindow> window;
     for (QWidget* widget : QApplication::topLevelWidgets()) {
         if (auto* first = qobject_cast<ui::MainWindow*>(widget)) {
-            window.reset(first);
+            window = first;
         }
     }
-    return window && window->bridge().isOpen() ? tellWhenUsable(application, begin_ns) : 1;
+    const int code = window && window->bridge().isOpen() ? tellWhenUsable(application, begin_ns) : 1;
+    delete window.data();
+    return code;
 }
 
 struct Start {

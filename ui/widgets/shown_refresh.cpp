@@ -6,13 +6,13 @@
 namespace ww::ui {
 
 ShownRefresh::ShownRefresh(QWidget* widget, std::function<void()> refresh)
-    : QObject(widget), m_widget(widget), m_refresh(std::move(refresh)) {
+    : QObject(widget), m_widget(widget), m_refresh(std::move(refresh)), m_isShown(widget->isVisible()) {
     widget->installEventFilter(this);
 }
 
 void ShownRefresh::want() {
     m_isWanted = true;
-    if (m_widget->isVisible()) {
+    if (m_isShown) {
         catchUp();
     }
 }
@@ -24,8 +24,12 @@ void ShownRefresh::catchUp() {
 }
 
 bool ShownRefresh::eventFilter(QObject* watched, QEvent* event) {
+    // A widget that is about to be shown is still given its size, part by part.
     if (event->type() == QEvent::Show) {
+        m_isShown = true;
         catchUp();
+    } else if (event->type() == QEvent::Hide && !m_widget->isVisible()) {
+        m_isShown = false;
     }
     return QObject::eventFilter(watched, event);
 }

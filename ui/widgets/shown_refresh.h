@@ -24,6 +24,7 @@ class ShownRefresh : public QObject {
     QWidget* m_widget;
     std::function<void()> m_refresh;
     bool m_isWanted = true;
+    bool m_isShown;
 };
 
 }  // namespace ww::ui
