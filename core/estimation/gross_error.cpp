@@ -46,10 +46,10 @@ double magnitude(const LearnedReading& reading) {
 /// The search on one learning.
 class Search {
   public:
-    Search(const Learning& learning, const LearnOptions& options, const std::vector<Hypothesis>& hypotheses)
+    Search(const Learning& learning, const LearnOptions& options, const HypothesesOf& hypothesesOf)
         : m_learning(learning),
           m_options(options),
-          m_hypotheses(hypotheses),
+          m_hypothesesOf(hypothesesOf),
           m_accusing(accusingScore(learning.observations.size())),
           m_isLarge(learning.observations.size() > kMostFittedWithout) {}
 
@@ -216,7 +216,7 @@ class Search {
         const std::vector<std::size_t> readings = ofPlace(worst);
         const std::vector<Without> without = withoutEach(readings, wide, widened);
         finding.place = m_learning.observations[worst].place;
-        finding.explanations = explanations(without, wide);
+        finding.explanations = explanations(finding.place, without, wide);
         const bool isTold =
             without.size() == 1 || without[1].chiSquareScore - without[0].chiSquareScore > kTellingScore;
         finding.verdict = isTold ? GrossErrorVerdict::ReadingNamed : GrossErrorVerdict::PlaceNamed;
@@ -236,7 +236,8 @@ class Search {
         finding.place = m_learning.observations[reading].place;
         finding.wrong = {reading};
         finding.readAgain = {reading};
-        finding.explanations = explanations({{reading, 0, finding.learned.readings[reading]}}, options);
+        finding.explanations =
+            explanations(finding.place, {{reading, 0, finding.learned.readings[reading]}}, options);
     }
 
     /// What the score of a left-out reading would be with another value.
@@ -252,15 +253,20 @@ class Search {
                other.relativeSd;
     }
 
-    std::vector<Explanation> explanations(const std::vector<Without>& withouts,
+    std::vector<Explanation> explanations(std::optional<std::size_t> place,
+                                          const std::vector<Without>& withouts,
                                           const LearnOptions& options) const {
+        if (!place || !m_hypothesesOf || options.stop.stop_requested()) {
+            return {};
+        }
+        const std::vector<Hypothesis> hypotheses = m_hypothesesOf(*place);
         std::vector<std::size_t> readings;
         for (const Without& without : withouts) {
             readings.push_back(without.reading);
         }
         std::vector<std::pair<double, std::size_t>> candidates;
-        for (std::size_t one = 0; one < m_hypotheses.size(); ++one) {
-            const Hypothesis& hypothesis = m_hypotheses[one];
+        for (std::size_t one = 0; one < hypotheses.size(); ++one) {
+            const Hypothesis& hypothesis = hypotheses[one];
             EXPECTS(hypothesis.observation < m_learning.observations.size());
             EXPECTS(hypothesis.value || hypothesis.network);
             const auto at = std::find(readings.begin(), readings.end(), hypothesis.observation);
@@ -277,11 +283,12 @@ class Search {
         std::vector<Explanation> out;
         std::size_t values = 0;
         for (const auto& [expected, one] : candidates) {
-            values += m_hypotheses[one].network && !m_isLarge ? 0U : 1U;
+            values += hypotheses[one].network && !m_isLarge ? 0U : 1U;
             if (values > (m_isLarge ? kMostTriedInLarge : kMostTried) || options.stop.stop_requested()) {
                 break;
             }
-            const Explanation explanation = tried(one, readings, options);
+            Explanation explanation = tried(hypotheses[one], readings, options);
+            explanation.hypothesis = one;
             if (explanation.score < kExplainedScore) {
                 out.push_back(explanation);
             }
@@ -292,9 +299,9 @@ class Search {
         return out;
     }
 
-    Explanation tried(std::size_t index, const std::vector<std::size_t>& readings,
+    /// How the place reads under it; whose number is not set.
+    Explanation tried(const Hypothesis& hypothesis, const std::vector<std::size_t>& readings,
                       const LearnOptions& options) const {
-        const Hypothesis& hypothesis = m_hypotheses[index];
         Learning learning = m_learning;
         Observation& observation = learning.observations[hypothesis.observation];
         if (hypothesis.value) {
@@ -306,7 +313,7 @@ class Search {
         LearnOptions warm = options;
         warm.lnFactorStart = m_start;
         auto result = learn(learning, warm);
-        Explanation out{index, kAccusingScore * 2, 0};
+        Explanation out{0, kAccusingScore * 2, 0};
         if (!result.learned) {
             return out;
         }
@@ -320,7 +327,7 @@ class Search {
 
     const Learning& m_learning;
     const LearnOptions& m_options;
-    const std::vector<Hypothesis>& m_hypotheses;
+    const HypothesesOf& m_hypothesesOf;
     double m_accusing;
     bool m_isLarge;
     std::vector<double> m_start;
@@ -329,8 +336,8 @@ class Search {
 }  // namespace
 
 GrossErrorResult findGrossError(const Learning& learning, const LearnOptions& options,
-                                const std::vector<Hypothesis>& hypotheses) {
-    return Search(learning, options, hypotheses).run();
+                                const HypothesesOf& hypothesesOf) {
+    return Search(learning, options, hypothesesOf).run();
 }
 
 }  // namespace ww::estimation

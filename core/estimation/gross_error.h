@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -28,7 +29,7 @@ struct Hypothesis {
 
 /// A hypothesis that fits.
 struct Explanation {
-    std::size_t hypothesis = 0;  ///< position in the list given
+    std::size_t hypothesis = 0;  ///< position in the list of the place
     double score = 0;            ///< the largest left at the place
     double chiSquareScore = 0;   ///< misfit of the whole fit under it
 };
@@ -58,10 +59,14 @@ struct GrossErrorResult {
     std::vector<base::Fault> faults;
 };
 
-/// Fits, doubts the priors first, then the readings; the hypotheses are tried where a place is named. What
-/// keeps learn() from fitting is in `faults`. The rule stands at the head of this file; its thresholds are
-/// this project's own trials on simulated buildings.
+/// The accounts of what may have gone wrong at a place (Observation::place).
+using HypothesesOf = std::function<std::vector<Hypothesis>(std::size_t place)>;
+
+/// Fits, doubts the priors first, then the readings. `hypothesesOf` is asked once, for the place that is
+/// named, and what it says is tried; none where it is empty. What keeps learn() from fitting is in `faults`.
+/// The rule stands at the head of this file; its thresholds are this project's own trials on simulated
+/// buildings.
 GrossErrorResult findGrossError(const Learning& learning, const LearnOptions& options,
-                                const std::vector<Hypothesis>& hypotheses = {});
+                                const HypothesesOf& hypothesesOf = {});
 
 }  // namespace ww::estimation

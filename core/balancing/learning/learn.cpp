@@ -40,13 +40,10 @@ Search searched(const Project& project, const LearnLoopOptions& options, const H
         }
         return out;
     }
-    out.result = estimation::findGrossError(loop.learning, fit);
-    if (out.result.finding && out.result.finding->place && !options.stop.stop_requested()) {
-        out.hypotheses = detail::hypothesesOf(project, history, loop, states, *out.result.finding->place);
-        if (!out.hypotheses.list.empty()) {
-            out.result = estimation::findGrossError(loop.learning, fit, out.hypotheses.list);
-        }
-    }
+    out.result = estimation::findGrossError(loop.learning, fit, [&](std::size_t place) {
+        out.hypotheses = detail::hypothesesOf(project, history, loop, states, place);
+        return out.hypotheses.list;
+    });
     return out;
 }
 

@@ -35,7 +35,7 @@ PressureDifference dropOf(const Observation& observation) {
 }
 
 GrossErrorFinding found(const Learning& learning, const std::vector<Hypothesis>& hypotheses = {}) {
-    auto result = findGrossError(learning, withTables(), hypotheses);
+    auto result = findGrossError(learning, withTables(), [&](std::size_t) { return hypotheses; });
     EXPECT_TRUE(result.faults.empty());
     return *std::move(result.finding);
 }
