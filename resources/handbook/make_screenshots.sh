@@ -2,18 +2,22 @@
 # Takes the handbook's pictures from the real program: the practice job and both sample jobs are walked through with
 # the keys that the handbook names. Needs the build, and xvfb, xdotool, openbox and imagemagick.
 #
-#   bash resources/handbook/make_screenshots.sh [PROGRAM [FOLDER]]     by default build/app/waterwright, and pictures/
-#                                                                      beside this file
+#   bash resources/handbook/make_screenshots.sh [PROGRAM [LANGUAGE ...]]     by default build/app/waterwright and all
+#                                                                            languages of the handbook
+#
+# The English ones go to pictures/ beside this file, those of another language to its folder.
 set -euo pipefail
 here="$(dirname -- "$(readlink -f -- "${BASH_SOURCE[0]}")")"
 root="$(cd -- "$here/../.." && pwd -P)"
 program="$(readlink -f -- "${1:-$root/build/app/waterwright}")"
-out="$(mkdir -p -- "${2:-$here/pictures}" && cd -- "${2:-$here/pictures}" && pwd -P)"
+languages=("${@:2}")
+[[ ${#languages[@]} -gt 0 ]] || languages=(en de es fr)
 
 # A desk of its own: screen, home and settings.
 home="$(mktemp -d)"
 unset QT_QPA_PLATFORM WAYLAND_DISPLAY
-export HOME="$home" XDG_CONFIG_HOME="$home" XDG_RUNTIME_DIR="$home" USER="R. Hale" LC_ALL=C.UTF-8 TZ=UTC
+unset LC_ALL LANGUAGE
+export HOME="$home" XDG_CONFIG_HOME="$home" XDG_RUNTIME_DIR="$home" USER="R. Hale" LANG=C.UTF-8 TZ=UTC
 number=90
 while [[ -e /tmp/.X11-unix/X$number ]]; do number=$((number + 1)); done
 export DISPLAY=":$number"
@@ -99,7 +103,7 @@ practice_job() {
     done
     keys ctrl+shift+w Return
     keys ctrl+shift+n
-    keys shift+Tab shift+Tab shift+Tab f
+    keys shift+Tab shift+Tab shift+Tab End Up
     picture practice_round
     keys Tab Tab Tab Return
     times 15 ctrl+l
@@ -153,7 +157,14 @@ clinic_job() {
     close_desk
 }
 
-rm -f -- "$out"/*.png
-practice_job
-library_job
-clinic_job
+for language in "${languages[@]}"; do
+    out="$here/pictures"
+    [[ $language == en ]] || out="$here/$language/pictures"
+    mkdir -p -- "$out"
+    rm -f -- "$out"/*.png
+    rm -rf -- "${home:?}"/*
+    export LC_MESSAGES="${language}_${language^^}.UTF-8"
+    practice_job
+    library_job
+    clinic_job
+done
