@@ -91,7 +91,7 @@ struct Section {
     std::vector<Statement> closing;  ///< below the tables: cautions, what the report does not say
 };
 
-/// Who is to sign the report; blocks for them stand on its last page.
+/// Who is to sign the report; blocks for them stand below its result.
 enum class Signers { None, Technician, TechnicianAndSupervisor };
 
 struct ReportOptions {

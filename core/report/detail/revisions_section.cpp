@@ -55,8 +55,11 @@ Table stepsTable(const Source& source) {
     table.title = say(kStepsTable);
     table.columns = {column(kRoundColumn, 14, Alignment::Right), column(kStepColumn, 24),
                      column(kTimeColumn, 40), column(kPersonColumn, 40), column(kReasonColumn, 76)};
-    for (const project::RoundStep& step : source.steps) {
-        if (std::find(source.walked.begin(), source.walked.end(), step.round) != source.walked.end()) {
+    for (const base::Id& round : source.walked) {
+        for (const project::RoundStep& step : source.steps) {
+            if (step.round != round) {
+                continue;
+            }
             table.rows.push_back({cell(std::to_string(source.roundNumber(step.round))),
                                   wordCell(stepWord(step.kind)), cell(timeText(step.time)), cell(step.person),
                                   step.reason.empty() ? cell("") : cell({reasonPart(step.reason)}, "")});

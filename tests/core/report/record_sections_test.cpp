@@ -155,12 +155,12 @@ TEST(RecordSections, everyStepOfReviewIsListedInOrder) {
     const auto at = [](const char* time) { return base::Instant::fromText(time); };
     using enum project::RoundStepKind;
     ReportOptions options;
-    options.roundSteps = {{second, Sent, "A. Fields", at("2026-03-02T15:00:00Z"), ""},
+    options.roundSteps = {{project.roundNumbered(3)->id, Sent, "A. Fields", {}, ""},
+                          {second, Sent, "A. Fields", at("2026-03-02T15:00:00Z"), ""},
                           {second, SentBack, "K. Moor", at("2026-03-02T16:00:00Z"), "B-05 again"},
                           {second, Sent, "A. Fields", at("2026-03-03T08:00:00Z"), ""},
                           {second, Accepted, "K. Moor", at("2026-03-03T09:00:00Z"), ""},
-                          {second, Withdrawn, "S. Olsen", at("2026-03-03T10:00:00Z"), "wrong meter"},
-                          {project.roundNumbered(3)->id, Sent, "A. Fields", {}, ""}};
+                          {second, Withdrawn, "S. Olsen", at("2026-03-03T10:00:00Z"), "wrong meter"}};
     const auto stepsOf = [&] {
         const Report report = build(project, options);
         std::string all;
