@@ -232,7 +232,9 @@ void MainWindow::connectReadyList(const ReadyList& ready) {
     connect(&ready, &ReadyList::placeWanted, this, [this](ReadyList::Target target) {
         switch (target) {
             case ReadyList::Target::Job:
-                return showPlace(Job);
+                // What a report wants of this place is its readiness list.
+                showPlace(Job);
+                return job()->showReadiness();
             case ReadyList::Target::System:
                 return showPlace(System);
             case ReadyList::Target::Walk:

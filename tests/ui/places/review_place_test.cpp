@@ -20,6 +20,7 @@
 #include "tests/ui/support/pump_rig.h"
 #include "ui/charts/chart_view.h"
 #include "ui/places/job/job_place.h"
+#include "ui/places/report/ready_list.h"
 
 namespace ww::ui {
 namespace {
@@ -343,6 +344,19 @@ TEST(ReviewPlace, whereNobodyMayDecideAButtonLeadsToThePeopleOfTheJob) {
     desk.review();
     EXPECT_TRUE(desk.button("Accept Round")->isEnabled());
     EXPECT_FALSE(people->isVisible());
+}
+
+TEST(ReportPlace, aLineOfReadinessLeadsToTheList) {
+    DeskWindow desk({.terminals = 6});
+    desk.window.showPlace(MainWindow::Report);
+    QCoreApplication::processEvents();
+    auto* ready = desk.window.findChild<ReadyList*>();
+    ASSERT_NE(ready, nullptr);
+    emit ready->placeWanted(ReadyList::Target::Job);
+    EXPECT_EQ(desk.window.place(), MainWindow::Job);
+    const JobPlace& job = *desk.window.job();
+    EXPECT_EQ(job.pages()->currentWidget(), job.readiness());
+    EXPECT_TRUE(job.readiness()->isAncestorOf(QApplication::focusWidget()));
 }
 
 TEST(ReviewPlace, theButtonsOfADecisionStayWhereTheyAre) {

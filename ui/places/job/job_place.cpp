@@ -224,6 +224,11 @@ void JobPlace::showPeople() {
         ->setFocus(Qt::OtherFocusReason);
 }
 
+void JobPlace::showReadiness() {
+    m_pages->setCurrentWidget(m_readiness);
+    m_readiness->takeFocus();
+}
+
 void JobPlace::showChanged(const project::ChangeSet& changes) {
     const auto show = [&](EntryTable* table, const auto& records) {
         m_pages->setCurrentIndex(0);
