@@ -63,7 +63,7 @@ class Walk:
 
     def __init__(self, loop, dp_unit, meters, noise):
         self.loop, self.dp_unit, self.meters, self.noise = loop, dp_unit, meters, noise
-        self.rows, self.truth = [], []
+        self.rows, self.truth, self.reasons = [], [], {}
         self.round, self.kind, self.person = 0, "", ""
 
     def start(self, number, kind, time, person):

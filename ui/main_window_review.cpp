@@ -36,9 +36,33 @@ constexpr base::MessageForm kNoBranchInHand{"no_branch_in_hand",
 
 constexpr base::MessageForm kCloseFirst{
     "close_first", "round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on"};
+constexpr base::MessageForm kSendFirst{
+    "send_first",
+    "round {1} is not sent; send it first (Ctrl+Alt+R), then a supervisor or engineer accepts it"};
+constexpr base::MessageForm kSentAlready{
+    "sent_already", "round {1} is sent already; have it accepted or sent back on the place Review (Alt+6)"};
+constexpr base::MessageForm kAcceptedAlready{
+    "accepted_already",
+    "round {1} is accepted already; open the next round (Ctrl+Shift+N), or go on with the report (Alt+7)"};
 constexpr base::MessageForm kWithdrawInstead{"withdraw_instead",
                                              "a step of a review is not undone; withdraw it with a reason on "
                                              "the place Review (Alt+6), below the rounds"};
+
+/// Why sending, or accepting, is not the next step of a round; nothing where it is.
+const base::MessageForm* notNext(const project::Round& round, bool isSending) {
+    switch (round.state) {
+        case project::RoundState::Open:
+            return &kCloseFirst;
+        case project::RoundState::Closed:
+        case project::RoundState::SentBack:
+            return isSending ? nullptr : &kSendFirst;
+        case project::RoundState::Sent:
+            return isSending ? &kSentAlready : nullptr;
+        case project::RoundState::Accepted:
+            break;
+    }
+    return &kAcceptedAlready;
+}
 
 }  // namespace
 
@@ -63,13 +87,13 @@ const project::Round* MainWindow::roundToDecide() const {
 }
 
 void MainWindow::onDecision(QAction* action, void (DecisionPanel::*step)()) {
-    connect(action, &QAction::triggered, this, [this, step] {
+    connect(action, &QAction::triggered, this, [this, action, step] {
         const project::Round* round = roundToDecide();
         if (round == nullptr) {
             return;
         }
-        if (round->state == project::RoundState::Open) {
-            raise(base::Fault{&kCloseFirst, {}, {std::to_string(round->number)}});
+        if (const auto* why = notNext(*round, action == m_commands->sendRound)) {
+            raise(base::Fault{why, {}, {std::to_string(round->number)}});
             return;
         }
         const base::Id id = round->id;
@@ -80,12 +104,10 @@ void MainWindow::onDecision(QAction* action, void (DecisionPanel::*step)()) {
 }
 
 void MainWindow::refreshReviewCommands() {
-    const project::Round* round = roundToDecide();
-    const bool isWritable = m_bridge.isOpen() && !m_bridge.isReadOnly() && round != nullptr;
-    // While the round is open both say what comes first.
-    const bool isOpen = isWritable && round->state == project::RoundState::Open;
-    m_commands->sendRound->setEnabled(isOpen || (isWritable && DecisionPanel::waitsToBeSent(*round)));
-    m_commands->acceptRound->setEnabled(isOpen || (isWritable && DecisionPanel::waitsForDecision(*round)));
+    // Where another step comes first both say which.
+    const bool isWritable = m_bridge.isOpen() && !m_bridge.isReadOnly() && roundToDecide() != nullptr;
+    m_commands->sendRound->setEnabled(isWritable);
+    m_commands->acceptRound->setEnabled(isWritable);
 }
 
 bool MainWindow::isReviewStepNewest() const {
@@ -210,7 +232,9 @@ void MainWindow::connectReadyList(const ReadyList& ready) {
     connect(&ready, &ReadyList::placeWanted, this, [this](ReadyList::Target target) {
         switch (target) {
             case ReadyList::Target::Job:
-                return showPlace(Job);
+                // What a report wants of this place is its readiness list.
+                showPlace(Job);
+                return job()->showReadiness();
             case ReadyList::Target::System:
                 return showPlace(System);
             case ReadyList::Target::Walk:

@@ -8,6 +8,7 @@
 #include "core/seal/seal_messages.h"
 #include "core/workbook/output_target.h"
 #include "core/workbook/report_signing.h"
+#include "core/workbook/round_steps.h"
 
 namespace ww::app {
 
@@ -60,6 +61,11 @@ class ReportCommand : public Command {
         // The time of the newest record, so that an unchanged workbook gives an unchanged report.
         options.printed = workbook->newestEntry().time;
         options.signers = isSigning ? report::Signers::TechnicianAndSupervisor : report::Signers::None;
+        auto steps = workbook::roundSteps(*workbook);
+        if (!steps) {
+            return fileTrouble(surroundings, steps.fault());
+        }
+        options.roundSteps = std::move(*steps);
         const report::Report report = report::build(workbook->project(), options);
         return isSigning ? sign(surroundings, *workbook, report) : write(surroundings, *workbook, report);
     }

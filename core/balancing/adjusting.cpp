@@ -152,8 +152,7 @@ Result<Edit> correctReading(const Project& project, const Id& readingId,
     const Branch& branch = project.branches().at(before.branch);
     const Round& round = project.rounds().at(before.round);
     if (round.state == RoundState::Accepted) {
-        return base::Fault{
-            &kRoundAccepted, "round " + std::to_string(round.number), {std::to_string(round.number)}};
+        return base::Fault{&kRoundAccepted, {}, {std::to_string(round.number)}};
     }
     if (setting) {
         if (const auto fault = settingFault(project, branch, *setting)) {

@@ -171,7 +171,7 @@ void addIndex(const Project& project, const Assessment& assessment, Lines& lines
     } else if (proof.isAlone()) {
         lines.good(kSignIndex);
     } else {
-        lines.good(kSignPathOpen, {project.branches()[*assessment.index.terminal].tag});
+        lines.warns(kSignPathOpen, {project.branches()[*assessment.index.terminal].tag});
     }
     for (const Finding& finding : assessment.findings) {
         if (isAboutRival(finding)) {

@@ -40,9 +40,8 @@ std::optional<base::Fault> unansweredFault(const Project& project, const Id& id)
         return std::nullopt;
     }
     const std::string number = std::to_string(project.rounds().at(id).number);
-    return base::Fault{&kCommentsUnanswered,
-                       "round " + number,
-                       {std::to_string(waiting.size()), number, waiting.front()->text}};
+    return base::Fault{
+        &kCommentsUnanswered, {}, {std::to_string(waiting.size()), number, waiting.front()->text}};
 }
 
 base::Result<Edit> sendRound(const Project& project, const Id& id, ReviewContext context) {
@@ -53,9 +52,8 @@ base::Result<Edit> sendRound(const Project& project, const Id& id, ReviewContext
     const auto items = openItems(project, id);
     if (!items.empty()) {
         const std::string number = std::to_string(round.number);
-        return base::Fault{&kItemsOpen,
-                           "round " + number,
-                           {std::to_string(items.size()), number, items.front().fault.subject}};
+        return base::Fault{
+            &kItemsOpen, {}, {std::to_string(items.size()), number, items.front().fault.subject}};
     }
     round.state = RoundState::Sent;
     round.sent = context.now;

@@ -29,12 +29,11 @@ using quantity::Measured;
 
 /// Whether a round takes a reading: an accepted one takes none, a closed one only corrections.
 std::optional<base::Fault> refusal(const Round& round, bool isCorrection) {
-    const std::string subject = "round " + std::to_string(round.number);
     if (round.state == RoundState::Accepted) {
-        return base::Fault{&kRoundAccepted, subject, {std::to_string(round.number)}};
+        return base::Fault{&kRoundAccepted, {}, {std::to_string(round.number)}};
     }
     if (round.state != RoundState::Open && !isCorrection) {
-        return base::Fault{&kRoundClosed, subject, {std::to_string(round.number)}};
+        return base::Fault{&kRoundClosed, {}, {std::to_string(round.number)}};
     }
     return std::nullopt;
 }
@@ -306,15 +305,13 @@ Result<Edit> closeRound(const Project& project, const Id& roundId, WalkContext c
     Round round = project.rounds().at(roundId);
     const std::string number = std::to_string(round.number);
     if (round.state != RoundState::Open) {
-        return base::Fault{round.state == RoundState::Accepted ? &kRoundAccepted : &kRoundClosedAlready,
-                           "round " + number,
-                           {number}};
+        return base::Fault{
+            round.state == RoundState::Accepted ? &kRoundAccepted : &kRoundClosedAlready, {}, {number}};
     }
     const auto items = openItems(project, roundId);
     if (!items.empty()) {
-        return base::Fault{&kItemsOpen,
-                           "round " + number,
-                           {std::to_string(items.size()), number, items.front().fault.subject}};
+        return base::Fault{
+            &kItemsOpen, {}, {std::to_string(items.size()), number, items.front().fault.subject}};
     }
     round.state = RoundState::Closed;
     round.closed = context.now;

@@ -32,7 +32,7 @@ inline constexpr base::MessageForm kNoReasonYet{"no_reason_yet", "could not be r
 inline constexpr base::MessageForm kNothingToWitness{
     "nothing_to_witness", "no terminal has a flow that could be read again; read and close a final round"};
 inline constexpr base::MessageForm kItemsOpen{
-    "items_open", "{1} items of round {2} are open, the first is {3}; give each a reading or a reason"};
+    "items_open", "items open in round {2}: {1}, the first is {3}; give each a reading or a reason"};
 inline constexpr base::MessageForm kCommentsUnanswered{
     "comments_unanswered",
     "round {2} was sent back, and comments that nobody has answered: {1}, the first is \"{3}\"; answer or "

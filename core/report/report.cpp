@@ -173,6 +173,7 @@ Report build(const project::Project& project, const ReportOptions& options) {
     detail::Source source{project, report.rounds, last, rounds.walked, detail::Display(project)};
     source.excess = countedExcess(report.pumps->decision, ofPumps);
     source.curve = report.pumps->decision.curve;
+    source.steps = options.roundSteps;
     report.titleLines = titleLines(source);
     const int signedBefore = highestRevision(project);
     report.revision = signedBefore + 1;

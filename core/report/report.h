@@ -8,6 +8,7 @@
 
 #include "core/balancing/assessment.h"
 #include "core/project/project.h"
+#include "core/project/round_step.h"
 
 namespace ww::pump_room {
 struct PumpPicture;
@@ -90,7 +91,7 @@ struct Section {
     std::vector<Statement> closing;  ///< below the tables: cautions, what the report does not say
 };
 
-/// Who is to sign the report; blocks for them stand on its last page.
+/// Who is to sign the report; blocks for them stand below its result.
 enum class Signers { None, Technician, TechnicianAndSupervisor };
 
 struct ReportOptions {
@@ -101,6 +102,9 @@ struct ReportOptions {
     /// gives the same file.
     base::Instant printed;
     Signers signers = Signers::None;  ///< none: a draft, marked as such on every page
+    /// Every step of review of every round, oldest first (workbook::roundSteps): the project knows the last
+    /// ones alone. Steps of rounds that the report is not about are left out.
+    std::vector<project::RoundStep> roundSteps;
     /// What was computed of the pumps, where that was done already; it must be of the same project. Nothing:
     /// build() computes it.
     std::shared_ptr<const pump_room::PumpPicture> pumps;

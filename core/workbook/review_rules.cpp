@@ -116,7 +116,16 @@ class Review {
                            : refuse(kDeciderNotAtDesk, "", {after.decidedBy, others});
         } else if (project::tookPart(m_before, after, after.decidedBy)) {
             checkOwnDecision(after, number, others);
-        } else if (after.state == RoundState::SentBack && !hasUnansweredComment(after)) {
+        }
+        const std::vector<OpenComment> open = openComments(after.id);
+        if (after.state == RoundState::Accepted && !open.empty()) {
+            refuse(kAcceptCommentsOpen, "",
+                   {number, std::to_string(open.size()), open.front().comment->text});
+        }
+        const auto isUnanswered = [&](const OpenComment& one) {
+            return one.lastWord->person == one.comment->person || one.lastWord->person == after.decidedBy;
+        };
+        if (after.state == RoundState::SentBack && std::none_of(open.begin(), open.end(), isUnanswered)) {
             refuse(kSendBackWithComment, "", {number});
         }
     }
@@ -134,15 +143,26 @@ class Review {
                    {number, after.decidedBy, others});
         }
     }
-    /// Whether a comment on the round is open, by this edit too, whose last word is that of the person who
-    /// wrote it or of the one who decides.
-    bool hasUnansweredComment(const Round& round) const {
-        std::map<base::Id, const Comment*> asked;
+    /// A first comment that is not resolved, and the last answer to it, else itself.
+    struct OpenComment {
+        const Comment* comment = nullptr;
+        const Comment* lastWord = nullptr;
+    };
+    /// Those on a round as this edit leaves them, in order of entry.
+    std::vector<OpenComment> openComments(const base::Id& round) const {
+        std::vector<const Comment*> asked;
         std::map<base::Id, const Comment*> lastWord;
         const auto take = [&](const Comment& comment) {
-            if (comment.round == round.id) {
-                (comment.answers ? lastWord[*comment.answers] : asked[comment.id]) = &comment;
+            if (comment.round != round) {
+                return;
             }
+            if (comment.answers) {
+                lastWord[*comment.answers] = &comment;
+                return;
+            }
+            const auto known = std::find_if(asked.begin(), asked.end(),
+                                            [&](const Comment* one) { return one->id == comment.id; });
+            (known == asked.end() ? asked.emplace_back() : *known) = &comment;
         };
         for (const Comment& comment : m_before.comments()) {
             take(comment);
@@ -152,12 +172,14 @@ class Review {
                 take(*comment);
             }
         }
-        return std::any_of(asked.begin(), asked.end(), [&](const auto& found) {
-            const Comment& comment = *found.second;
-            const auto last = lastWord.find(comment.id);
-            return !comment.isResolved && (last == lastWord.end() || last->second->person == comment.person ||
-                                           last->second->person == round.decidedBy);
-        });
+        std::vector<OpenComment> open;
+        for (const Comment* comment : asked) {
+            if (!comment->isResolved) {
+                const auto last = lastWord.find(comment->id);
+                open.push_back({comment, last == lastWord.end() ? comment : last->second});
+            }
+        }
+        return open;
     }
 
     void checkSurvey(const Round& round) {

@@ -43,6 +43,9 @@ inline constexpr base::MessageForm kAcceptAloneWithReason{
     "accept_alone_with_reason",
     "{2} read or sent round {1} and is the only person of this job; write the reason why nobody else accepts "
     "it"};
+inline constexpr base::MessageForm kAcceptCommentsOpen{
+    "accept_comments_open",
+    "comments open on round {1}: {2}, the first is \"{3}\"; answer and resolve each, or send the round back"};
 inline constexpr base::MessageForm kSurveyNotReady{"survey_not_ready",
                                                    "mandatory lines of readiness that are open: {1}, the "
                                                    "first is \"{2}\"; see to them, or have a supervisor "
@@ -64,11 +67,11 @@ inline constexpr base::MessageForm kDeficiencyNumber{
 /// Why the edit is no step that a review allows; nothing where it is one. Steps of a round: open, closed,
 /// sent, accepted or sent back; sent back is corrected and sent again; sent and accepted are withdrawn with a
 /// reason. Accepted and sent back need a supervisor or engineer of the job who took no part in the round
-/// (project::tookPart), sending back an open comment too
-/// whose last word is not an answer of somebody else. Where the job has one person only, that one accepts
-/// with a reason. A round that the job does not hold yet may have any state (it was imported),
-/// but a new survey is refused while mandatory lines of readiness are open, unless its `readiness` says
-/// "name: reason" with the name of a supervisor or engineer. A comment's words stay as they were written.
+/// (project::tookPart). Accepting needs every comment on the round resolved, sending back
+/// an open one whose last word is not an answer of somebody else. Where the job has one person only, that one
+/// accepts with a reason. A round that the job does not hold yet may have any state (it was imported), but a
+/// new survey is refused while mandatory lines of readiness are open, unless its `readiness` says "name:
+/// reason" with the name of a supervisor or engineer. A comment's words stay as they were written.
 std::optional<base::Fault> reviewRefusal(const project::Project& project, const project::Edit& edit);
 
 }  // namespace ww::workbook

@@ -86,6 +86,24 @@ TEST_F(NoDisplay, AReportSpeaksTheLanguageOfTheSystem) {
     expect(2, "export done.wwj --csv tables --language de");
 }
 
+TEST_F(NoDisplay, AReportListsTheStepsOfReviewThatTheWorkbookKnows) {
+    EXPECT_EQ(reportWords("", "").find("Every step of review"), std::string::npos) << "none was taken";
+    runInShell("cp -r " + kSamples + "library_heating '" + m_folder.file("tables") + "'");
+    m_folder.write("tables/rounds.csv",
+                   "round,kind,state,sent,decided,sent_by,decided_by\n"
+                   "1,survey,accepted,2026-03-02T15:00:00Z,2026-03-02T16:00:00Z,Maren Dahlke,Runa Feldt\n"
+                   "2,adjusting,closed,,,,\n3,adjusting,closed,,,,\n4,final,open,,,,\n");
+    expect(0, "new reviewed.wwj --from tables");
+    expect(0, "report reviewed.wwj --out reviewed.pdf");
+    const std::string words =
+        runInShell("pdftotext -layout '" + m_folder.file("reviewed.pdf") + "' -").output;
+    const std::size_t table = words.find("Every step of review");
+    ASSERT_NE(table, std::string::npos) << words;
+    EXPECT_NE(words.find("Maren Dahlke", table), std::string::npos);
+    EXPECT_NE(words.find("2026-03-02 16:00 UTC", table), std::string::npos);
+    EXPECT_NE(words.find("Runa Feldt", table), std::string::npos);
+}
+
 // Other programs read these: they are the same under every locale.
 TEST_F(NoDisplay, TablesAndJsonAreTheSameInEveryLanguage) {
     ASSERT_EQ(run("export done.wwj --csv plain").status, 0);

@@ -4,6 +4,7 @@
 #include <QLineF>
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <optional>
 
 namespace ww::ui::charts {
@@ -67,6 +68,7 @@ bool crosses(const QLineF& line, const QRectF& box) {
 struct Obstacles {
     std::vector<QRectF> boxes;
     std::vector<QPolygonF> lines;
+    std::vector<QLineF> grid;
 
     bool isFree(const QRectF& box) const {
         const auto overlaps = [&box](const QRectF& other) { return other.intersects(box); };
@@ -106,8 +108,18 @@ struct Obstacles {
         boxes.push_back(taken);
         return taken;
     }
-    /// The first free box of these, else the first; it is taken from then on.
+    /// The first free box of these that no line of the grid strikes out, else the first free one, else the
+    /// first; it is taken from then on.
     QRectF take(const std::vector<QRectF>& candidates) {
+        std::vector<QRectF> clear;
+        std::copy_if(candidates.begin(), candidates.end(), std::back_inserter(clear),
+                     [this](const QRectF& box) {
+                         return std::none_of(grid.begin(), grid.end(),
+                                             [&box](const QLineF& line) { return crosses(line, box); });
+                     });
+        if (const auto free = takeFree(clear)) {
+            return *free;
+        }
         if (const auto free = takeFree(candidates)) {
             return *free;
         }
@@ -133,6 +145,10 @@ Obstacles obstaclesOf(const QRectF& plot, const ChartFigure& figure, const Chart
             polygon << place(point, plot, figure);
         }
         obstacles.lines.push_back(polygon);
+    }
+    for (const double tick : figure.y.ticks()) {
+        obstacles.grid.emplace_back(place({figure.x.least, tick}, plot, figure),
+                                    place({figure.x.most, tick}, plot, figure));
     }
     return obstacles;
 }

@@ -19,6 +19,7 @@ class MarkShape : public QWidget {
     explicit MarkShape(QWidget* parent = nullptr);
 
     void show(ww::report::Mark mark, const theme::Tokens& tokens);
+    ww::report::Mark mark() const { return m_mark; }
     QSize sizeHint() const override { return {18, 18}; }
 
   protected:

@@ -79,13 +79,21 @@ QStringList unbrokenParts(const QString& text) {
                        "k?W|hp|A|V|h|min|s|kg/m³|Pa)[.,;:)]*$"));
     // "(section 15)" is one reference, a sign at the end of a heading no line of its own.
     static const QRegularExpression kNumberInBrackets(QStringLiteral("^\\d+\\)[.,;:]*$"));
+    // So are "10.49 ± 0.10", "10.54 – 10.77" and "2.1 / 4.0"; two dates with a dash between them are not.
+    static const QRegularExpression kNumberBefore(QStringLiteral("(^|[ (])\\d+(\\.\\d+)?$"));
+    static const QRegularExpression kOpenBefore(QStringLiteral("(^|[ (])\\d+(\\.\\d+)? [±–/]$"));
+    static const QRegularExpression kNumberBehind(QStringLiteral("^\\d+(\\.\\d+)?\\)?[.,;:]*$"));
+    static const QStringList kBetween{QStringLiteral("–"), QStringLiteral("/")};
     QStringList parts;
     for (const QString& word : text.split(' ')) {
         const QString before = parts.isEmpty() ? QString() : parts.back();
         const bool isUnit = !before.isEmpty() && before.back().isDigit() && kUnit.match(word).hasMatch();
         const bool isReference = before.startsWith('(') && kNumberInBrackets.match(word).hasMatch();
         const bool isLastSign = !before.isEmpty() && word == QStringLiteral("±");
-        if (isUnit || isReference || isLastSign) {
+        const bool isPair = kBetween.contains(word) ? kNumberBefore.match(before).hasMatch()
+                                                    : kOpenBefore.match(before).hasMatch() &&
+                                                          kNumberBehind.match(word).hasMatch();
+        if (isUnit || isReference || isLastSign || isPair) {
             parts.back() += ' ' + word;
         } else {
             parts << word;

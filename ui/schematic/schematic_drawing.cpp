@@ -4,6 +4,7 @@
 #include <QPainterPath>
 #include <algorithm>
 
+#include "core/project/setting_text.h"
 #include "ui/theme/state_shape.h"
 
 namespace ww::ui::schematic {
@@ -139,7 +140,7 @@ SchematicDrawing drawingOf(const project::Project& project, const balancing::Ass
             const quantity::Setting open = characteristic->fullyOpen();
             const quantity::Setting setting = result.setting.value_or(open);
             picture.openFraction = std::clamp(setting / open, 0.0, 1.0);
-            picture.setting = QString::number(setting.si());
+            picture.setting = QString::fromStdString(project::settingText(project, branch, setting));
         }
         picture.isIndexTerminal = assessment.index.terminal == i;
     }

@@ -92,7 +92,7 @@ class Sheet {
             std::any_of(m_decision.required.begin(), m_decision.required.end(),
                         [](const pump_room::RequiredHead& one) { return one.uncertainty.has_value(); });
         if (isSureKnown) {
-            table.columns.push_back(column(kUncertaintyColumn, 14, Alignment::Right, unit));
+            table.columns.push_back(column(kUncertaintyColumn, 22, Alignment::Right, unit));
         }
         table.columns.push_back(column(kCountsColumn, 14));
         table.columns.push_back(column(kPathColumn, 70));

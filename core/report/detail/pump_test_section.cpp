@@ -62,7 +62,7 @@ class TestTables {
     Table flow() const {
         const std::string unit = m_numbers.flowUnit();
         Table table =
-            make(kTestFlowTable, {column(kByCurveColumn, 34, Alignment::Right, unit),
+            make(kTestFlowTable, {column(kByCurveColumn, 46, Alignment::Right, unit),
                                   column(kByMeterColumn, 18, Alignment::Right, unit),
                                   column(kByTerminalsColumn, 20, Alignment::Right, unit),
                                   column(kClosureColumn, 18, Alignment::Right), column(kCountsColumn, 16),

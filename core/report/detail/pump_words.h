@@ -202,7 +202,7 @@ inline constexpr MessageForm kPressureReading{
     "report_pressure_reading", "The unit of {1} stands at {2} with the pump on and at {3} with it off."};
 inline constexpr MessageForm kDevicesInOrder{"report_devices_in_order", "nothing is missing"};
 inline constexpr MessageForm kDevicesMissing{"report_devices_missing",
-                                             "points: {1}, circuits: {2}, pumps: {3}"};
+                                             "in all: {1}; at circuits: {2}, at pumps: {3}"};
 inline constexpr MessageForm kNoSetPoint{
     "report_no_set_point", "No dp set-point is on record; enter one where a drive follows a dp sensor."};
 inline constexpr MessageForm kSensorAt{"report_sensor_at", "{1}, {2w}"};

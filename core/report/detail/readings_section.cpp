@@ -72,15 +72,18 @@ Table branchReadings(const Source& source) {
     return table;
 }
 
-/// "463 V / 464 V / 466 V": what was read of three phases.
+/// "463 / 464 / 466 V": what was read of three phases.
 template <class Q>
 std::string phases(const std::optional<quantity::Measured<Q>>& first,
                    const std::optional<quantity::Measured<Q>>& second,
                    const std::optional<quantity::Measured<Q>>& third) {
-    std::string text = typed(first);
-    for (const auto* other : {&second, &third}) {
-        if (other->has_value()) {
-            text += " / " + typed(**other);
+    std::string text;
+    for (const auto* one : {&first, &second, &third}) {
+        if (one->has_value()) {
+            const std::string unit = ' ' + printed((*one)->unit);
+            // One that follows in the same unit says it for both.
+            text.erase(text.ends_with(unit) ? text.size() - unit.size() : text.size());
+            text += (text.empty() ? "" : " / ") + typed(**one);
         }
     }
     return text;

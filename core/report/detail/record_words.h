@@ -90,6 +90,8 @@ inline constexpr MessageForm kRevisionFirst{"report_revision_first",
 inline constexpr MessageForm kRevisionLater{"report_revision_later",
                                             "This is revision {1}; it supersedes revision {2}."};
 inline constexpr MessageForm kReviewTable{"report_review_table", "Rounds and who decided on them"};
+inline constexpr MessageForm kStepsTable{"report_steps_table", "Every step of review, round by round"};
+inline constexpr MessageForm kStepColumn{"report_step_column", "Step"};
 inline constexpr MessageForm kSignaturesTable{"report_signatures_table", "Signatures so far"};
 inline constexpr MessageForm kNoSignatures{"report_no_signatures", "No report of this job has been signed."};
 inline constexpr MessageForm kClosedColumn{"report_closed_column", "Closed"};

@@ -21,12 +21,8 @@ Cell reasonCell(const project::Round& round) {
 Table reviewTable(const Source& source) {
     Table table;
     table.title = say(kReviewTable);
-    table.columns = {column(kRoundColumn, 10, Alignment::Right),
-                     column(kKindColumn, 18),
-                     column(kStateColumn, 18),
-                     column(kClosedColumn, 36),
-                     column(kSentColumn, 40),
-                     column(kDecidedColumn, 40),
+    table.columns = {column(kRoundColumn, 14),  column(kKindColumn, 18), column(kStateColumn, 18),
+                     column(kClosedColumn, 36), column(kSentColumn, 40), column(kDecidedColumn, 40),
                      column(kReasonColumn, 32)};
     for (const base::Id& id : source.walked) {
         const project::Round& round = source.project.rounds().at(id);
@@ -35,6 +31,39 @@ Table reviewTable(const Source& source) {
              wordCell(std::string(project::name(round.state))), cell(timeText(round.closed)),
              cell(whoWhen(round.sentBy, round.sent)), cell(whoWhen(round.decidedBy, round.decided)),
              round.reason.empty() ? cell("") : reasonCell(round)});
+    }
+    return table;
+}
+
+std::string stepWord(project::RoundStepKind kind) {
+    switch (kind) {
+        case project::RoundStepKind::Sent:
+            return base::term("sent");
+        case project::RoundStepKind::Accepted:
+            return base::term("accepted");
+        case project::RoundStepKind::SentBack:
+            return base::term("sent back");
+        case project::RoundStepKind::Withdrawn:
+            break;
+    }
+    return base::term("withdrawn");
+}
+
+/// What was decided before what stands: a round may be sent back and withdrawn more than once.
+Table stepsTable(const Source& source) {
+    Table table;
+    table.title = say(kStepsTable);
+    table.columns = {column(kRoundColumn, 14, Alignment::Right), column(kStepColumn, 24),
+                     column(kTimeColumn, 40), column(kPersonColumn, 40), column(kReasonColumn, 76)};
+    for (const base::Id& round : source.walked) {
+        for (const project::RoundStep& step : source.steps) {
+            if (step.round != round) {
+                continue;
+            }
+            table.rows.push_back({cell(std::to_string(source.roundNumber(step.round))),
+                                  wordCell(stepWord(step.kind)), cell(timeText(step.time)), cell(step.person),
+                                  step.reason.empty() ? cell("") : cell({reasonPart(step.reason)}, "")});
+        }
     }
     return table;
 }
@@ -88,6 +117,9 @@ Section revisionsSection(const Source& source) {
                     : say(kRevisionFirst, {std::to_string(highest + 1)}));
     if (!source.walked.empty()) {
         section.tables.push_back(reviewTable(source));
+    }
+    if (Table steps = stepsTable(source); !steps.rows.empty()) {
+        section.tables.push_back(std::move(steps));
     }
     if (all.empty()) {
         section.closing.push_back(say(kNoSignatures));

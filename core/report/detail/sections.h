@@ -1,6 +1,8 @@
 // The sections of the balance report, each built by one function. Not for their order (report.cpp).
 #pragma once
 
+#include <span>
+
 #include "core/balancing/share_count.h"
 #include "core/balancing/system_curve.h"
 #include "core/report/detail/display.h"
@@ -32,8 +34,9 @@ struct Source {
     const Assessment& last;                 ///< the round reported, or the empty picture
     const std::vector<base::Id>& walked;    ///< the same rounds and the witness rounds among them
     Display display;
-    std::optional<CountedExcess> excess = {};  ///< nothing where no decision can be made
-    balancing::CountedCurve curve = {};        ///< of the pump, that all its numbers count
+    std::optional<CountedExcess> excess = {};        ///< nothing where no decision can be made
+    balancing::CountedCurve curve = {};              ///< of the pump, that all its numbers count
+    std::span<const project::RoundStep> steps = {};  ///< of review, of all rounds, oldest first
 
     bool hasRound() const { return !rounds.empty(); }
     /// Whether the reported round is a final one; else it is only the last one that was read.

@@ -16,7 +16,7 @@ Table roundsTable(const Source& source) {
                      column(kKindColumn, 18),
                      column(kDatesColumn, 26),
                      column(kReadColumn, 17, Alignment::Right),
-                     column(kOnShareColumn, 16, Alignment::Right),
+                     column(kOnShareColumn, 17, Alignment::Right),
                      column(kSpreadColumn, 14, Alignment::Right, "%"),
                      column(kFlowColumn, 16, Alignment::Right, printed(source.display.flowUnit())),
                      column(kOfDesignColumn, 18, Alignment::Right, "%"),

@@ -52,9 +52,9 @@ TEST(DeviceSection, countsWhatItLists) {
         }
     }
     EXPECT_EQ(pumps, 1U) << "its discharge valve";
-    EXPECT_EQ(base::english(section.facts.front().value), "points: " + std::to_string(points) +
-                                                              ", circuits: " + std::to_string(circuits) +
-                                                              ", pumps: " + std::to_string(pumps));
+    EXPECT_EQ(base::english(section.facts.front().value), "in all: " + std::to_string(points) +
+                                                              "; at circuits: " + std::to_string(circuits) +
+                                                              ", at pumps: " + std::to_string(pumps));
 }
 
 }  // namespace

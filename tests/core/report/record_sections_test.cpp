@@ -149,6 +149,41 @@ TEST(RecordSections, signaturesSoFarAndWhatIsSuperseded) {
     EXPECT_EQ(builtFrom(demoProject()).supersedes, std::nullopt);
 }
 
+TEST(RecordSections, everyStepOfReviewIsListedInOrder) {
+    const project::Project project = demoProject();
+    const base::Id second = project.roundNumbered(2)->id;
+    const auto at = [](const char* time) { return base::Instant::fromText(time); };
+    using enum project::RoundStepKind;
+    ReportOptions options;
+    options.roundSteps = {{project.roundNumbered(3)->id, Sent, "A. Fields", {}, ""},
+                          {second, Sent, "A. Fields", at("2026-03-02T15:00:00Z"), ""},
+                          {second, SentBack, "K. Moor", at("2026-03-02T16:00:00Z"), "B-05 again"},
+                          {second, Sent, "A. Fields", at("2026-03-03T08:00:00Z"), ""},
+                          {second, Accepted, "K. Moor", at("2026-03-03T09:00:00Z"), ""},
+                          {second, Withdrawn, "S. Olsen", at("2026-03-03T10:00:00Z"), "wrong meter"}};
+    const auto stepsOf = [&] {
+        const Report report = build(project, options);
+        std::string all;
+        for (const Table& table : sectionOf(report, kRevisions).tables) {
+            if (table.title.code() == "report_steps_table") {
+                Section alone;
+                alone.tables = {table};
+                all = textOf(alone);
+            }
+        }
+        return all;
+    };
+    const std::string ofSecond =
+        "2|sent|2026-03-02 15:00 UTC|A. Fields||\n2|sent back|2026-03-02 16:00 UTC|K. Moor|B-05 again|\n"
+        "2|sent|2026-03-03 08:00 UTC|A. Fields||\n2|accepted|2026-03-03 09:00 UTC|K. Moor||\n"
+        "2|withdrawn|2026-03-03 10:00 UTC|S. Olsen|wrong meter|\n";
+    EXPECT_EQ(stepsOf(), ofSecond + "3|sent||A. Fields||\n");
+    options.round = 2;
+    EXPECT_EQ(stepsOf(), ofSecond) << "without a round that this report is not about";
+    options.roundSteps.clear();
+    EXPECT_EQ(stepsOf(), "") << "no step, no table";
+}
+
 TEST(RecordSections, commentsAreAmongTheExceptions) {
     const project::Project project = reviewed();
     const std::string text = sectionText(project, kExceptions);

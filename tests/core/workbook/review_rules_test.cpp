@@ -77,7 +77,6 @@ class ReviewRules : public testing::Test {
 
 TEST_F(ReviewRules, everyPairOfStatesIsAStepOrIsNone) {
     using enum RoundState;
-    m_project.put(comment());
     const std::vector<std::pair<RoundState, RoundState>> steps{
         {Open, Closed},   {Closed, Open},       {Closed, Sent},     {Sent, Accepted},
         {Sent, SentBack}, {Sent, Closed},       {SentBack, Closed}, {SentBack, Sent},
@@ -89,9 +88,13 @@ TEST_F(ReviewRules, everyPairOfStatesIsAStepOrIsNone) {
             if (before != after) {
                 moved.reason = "looked at again";
             }
+            std::vector<AnyRecord> put{moved};
+            if (after == SentBack) {
+                put.emplace_back(comment());
+            }
             const bool isStep = before == after || std::find(steps.begin(), steps.end(),
                                                              std::pair(before, after)) != steps.end();
-            EXPECT_EQ(putting({moved}), isStep ? "" : "round_step")
+            EXPECT_EQ(putting(std::move(put)), isStep ? "" : "round_step")
                 << static_cast<int>(before) << " to " << static_cast<int>(after);
         }
     }
@@ -167,6 +170,30 @@ TEST_F(ReviewRules, sendingBackNeedsAnOpenComment) {
     resolved.isResolved = false;
     m_project.put(resolved);
     EXPECT_EQ(putting({round(RoundState::SentBack)}), "");
+}
+
+TEST_F(ReviewRules, aRoundWithAnOpenCommentIsNotAccepted) {
+    be(RoundState::Sent);
+    EXPECT_EQ(putting({round(RoundState::Accepted), comment()}), "accept_comments_open")
+        << "in the same edit";
+    m_project.put(comment());
+    project::Comment answer = comment(907);
+    answer.answers = comment().id;
+    answer.person = "A. Fields";
+    m_project.put(answer);
+    const auto refused = refusal(m_project, {"", {round(RoundState::Accepted)}, {}, true});
+    ASSERT_TRUE(refused.has_value());
+    EXPECT_TRUE(refused->is(kAcceptCommentsOpen)) << "an answer is no end of it";
+    EXPECT_EQ(refused->arguments, (std::vector<std::string>{"1", "1", "Meter zeroed?"}));
+    project::Comment resolved = comment();
+    resolved.isResolved = true;
+    EXPECT_EQ(putting({round(RoundState::Accepted), resolved}), "") << "in the same edit";
+    m_project.put(resolved);
+    EXPECT_EQ(putting({round(RoundState::Accepted)}), "");
+    project::Comment elsewhere = comment(908);
+    elsewhere.round.reset();
+    m_project.put(elsewhere);
+    EXPECT_EQ(putting({round(RoundState::Accepted)}), "") << "of the job, not of this round";
 }
 
 TEST_F(ReviewRules, aCommentThatWasAnsweredDoesNotSendBackAgain) {

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QProcess>
@@ -15,11 +16,13 @@
 #include "tests/support/fixed_clock.h"
 #include "tests/support/temporary_folder.h"
 #include "tests/ui/support/pump_rig.h"
+#include "ui/places/fact_list.h"
 #include "ui/places/report/certificate_dialog.h"
 #include "ui/places/report/report_place.h"
 #include "ui/places/report/signing_panel.h"
 #include "ui/places/report/verify_dialog.h"
 #include "ui/report/report_file_name.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
@@ -155,6 +158,25 @@ TEST(ReportSigning, theListBeginsAtItsFirstOpenLine) {
     rig.place.show();
     QApplication::processEvents();
     expectAtFirstOpen("opened again");
+}
+
+TEST(ReportSigning, whatStandsWithAReasonHasNoTick) {
+    using ww::report::Mark;
+    SigningRig rig;
+    const base::Fault line = rig.lines().front().text;
+    ASSERT_EQ(rig.lines().front().state, SignState::NeedsReason);
+    const auto mark = [&]() -> std::optional<Mark> {
+        QApplication::processEvents();
+        for (const QLabel* words : rig.place.ready()->findChildren<QLabel*>()) {
+            if (words->isVisible() && words->text() == text::text(line)) {
+                return words->parentWidget()->findChild<MarkShape*>()->mark();
+            }
+        }
+        return std::nullopt;
+    };
+    EXPECT_EQ(mark(), Mark::Open);
+    ASSERT_TRUE(rig.place.ready()->giveReason(line, "kept on paper"));
+    EXPECT_EQ(mark(), Mark::None) << "its words still say what is missing";
 }
 
 // A round that is opened does not take the last finished report away; which is which is said.

@@ -19,6 +19,8 @@
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/pump_rig.h"
 #include "ui/charts/chart_view.h"
+#include "ui/places/job/job_place.h"
+#include "ui/places/report/ready_list.h"
 
 namespace ww::ui {
 namespace {
@@ -275,12 +277,16 @@ TEST(ReviewPlace, aRoundIsSentAndAcceptedFromTheMenuAndWithdrawnNotUndone) {
     desk.actAs(false);
     desk.window.showPlace(MainWindow::Walk);
     const Commands& commands = desk.window.commands();
-    EXPECT_TRUE(commands.sendRound->isEnabled());
-    EXPECT_FALSE(commands.acceptRound->isEnabled());
+    ASSERT_TRUE(commands.acceptRound->isEnabled()) << "it has something to say";
+    commands.acceptRound->trigger();
+    EXPECT_EQ(desk.state(), RoundState::Closed);
+    EXPECT_TRUE(desk.window.notice().contains("send it first")) << desk.window.notice().toStdString();
     commands.sendRound->trigger();
     EXPECT_EQ(desk.state(), RoundState::Sent);
     EXPECT_EQ(desk.window.place(), MainWindow::Review) << "where it can be seen";
-    EXPECT_FALSE(commands.sendRound->isEnabled());
+    commands.sendRound->trigger();
+    EXPECT_EQ(desk.state(), RoundState::Sent);
+    EXPECT_TRUE(desk.window.notice().contains("is sent already")) << desk.window.notice().toStdString();
     ASSERT_TRUE(commands.undo->isEnabled()) << "it has something to say";
     commands.undo->trigger();
     EXPECT_EQ(desk.state(), RoundState::Sent);
@@ -291,7 +297,88 @@ TEST(ReviewPlace, aRoundIsSentAndAcceptedFromTheMenuAndWithdrawnNotUndone) {
     desk.actAs(true);
     commands.acceptRound->trigger();
     EXPECT_EQ(desk.state(), RoundState::Accepted);
-    EXPECT_FALSE(commands.acceptRound->isEnabled());
+    for (QAction* action : {commands.sendRound, commands.acceptRound}) {
+        emit desk.bridge().messageCleared();
+        action->trigger();
+        EXPECT_TRUE(desk.window.notice().contains("accepted already")) << desk.window.notice().toStdString();
+    }
+}
+
+TEST(ReviewPlace, aRoundWithAnOpenCommentIsNotAcceptedUntilItIsResolved) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.review();
+    QPushButton* accept = desk.button("Accept Round");
+    EXPECT_TRUE(accept->isEnabled());
+    desk.comment("B-03", "Which meter?");
+    EXPECT_FALSE(accept->isEnabled());
+    EXPECT_TRUE(accept->toolTip().contains("Which meter?")) << accept->toolTip().toStdString();
+    EXPECT_TRUE(support::textsOf(*desk.window.findChild<DecisionPanel*>()).contains(accept->toolTip()));
+    desk.window.commands().acceptRound->trigger();
+    EXPECT_EQ(desk.state(), RoundState::Sent);
+    EXPECT_TRUE(desk.window.notice().contains("answer and resolve each"))
+        << desk.window.notice().toStdString();
+    desk.button("Resolve")->click();
+    EXPECT_TRUE(accept->isEnabled());
+    accept->click();
+    EXPECT_EQ(desk.state(), RoundState::Accepted);
+}
+
+TEST(ReviewPlace, whereNobodyMayDecideAButtonLeadsToThePeopleOfTheJob) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    project::Person boss = *project::decidersOf(desk.project(), *desk.project().lastRound()).front();
+    boss.role = project::PersonRole::Technician;
+    ASSERT_TRUE(desk.bridge().apply({"role", {boss}, {}, true}).ok());
+    desk.review();
+    EXPECT_FALSE(desk.button("Accept Round")->isEnabled());
+    QPushButton* people = desk.button("To the People of the Job");
+    ASSERT_NE(people, nullptr);
+    people->click();
+    EXPECT_EQ(desk.window.place(), MainWindow::Job);
+    const auto* table = support::named<QTableView>(*desk.window.job(), "People");
+    ASSERT_NE(table, nullptr);
+    EXPECT_TRUE(table->hasFocus());
+    boss.role = project::PersonRole::Engineer;
+    ASSERT_TRUE(desk.bridge().apply({"role", {boss}, {}, true}).ok());
+    desk.review();
+    EXPECT_TRUE(desk.button("Accept Round")->isEnabled());
+    EXPECT_FALSE(people->isVisible());
+}
+
+TEST(ReportPlace, aLineOfReadinessLeadsToTheList) {
+    DeskWindow desk({.terminals = 6});
+    desk.window.showPlace(MainWindow::Report);
+    QCoreApplication::processEvents();
+    auto* ready = desk.window.findChild<ReadyList*>();
+    ASSERT_NE(ready, nullptr);
+    emit ready->placeWanted(ReadyList::Target::Job);
+    EXPECT_EQ(desk.window.place(), MainWindow::Job);
+    const JobPlace& job = *desk.window.job();
+    EXPECT_EQ(job.pages()->currentWidget(), job.readiness());
+    EXPECT_TRUE(job.readiness()->isAncestorOf(QApplication::focusWidget()));
+}
+
+TEST(ReviewPlace, theButtonsOfADecisionStayWhereTheyAre) {
+    ReviewDesk desk;
+    desk.actAs(true);
+    desk.review();
+    const auto places = [&] {
+        QCoreApplication::processEvents();
+        std::vector<QPoint> all;
+        for (const char* text : {"Send Round", "Accept Round", "Withdraw", "Send Back"}) {
+            all.push_back(desk.button(text)->mapTo(&desk.window, QPoint()));
+        }
+        return all;
+    };
+    const auto before = places();
+    desk.comment("B-03", "Which meter was this read with, and was its zero looked at before the walk began?");
+    EXPECT_EQ(places(), before) << "a reason more";
+    desk.actAs(false);
+    EXPECT_EQ(places(), before) << "and a button to change the person";
+    desk.actAs(true);
+    desk.button("Send Back")->click();
+    EXPECT_EQ(places(), before);
 }
 
 TEST(ReviewPlace, commentsAreAnsweredAndResolved) {
@@ -340,8 +427,8 @@ TEST(ReviewPlace, afterADecisionTheKeysAreInTheListOfRoundsAndNotOnTheNextButton
     ReviewDesk desk;
     desk.actAs(true);
     desk.comment("B-03", "Which meter?");
+    desk.button("Resolve")->click();
     auto* panel = desk.window.findChild<DecisionPanel*>();
-    EXPECT_TRUE(support::textsOf(*panel).contains("cannot be signed")) << "said before, and not forbidden";
     const auto* rounds = support::named<QTableView>(desk.review(), "Rounds");
     ASSERT_NE(rounds, nullptr);
     const auto press = [&](const QString& text) {
@@ -366,6 +453,7 @@ TEST(ReviewPlace, afterADecisionTheKeysAreInTheListOfRoundsAndNotOnTheNextButton
     ASSERT_GE(withdrawn, 0) << said.toStdString();
     EXPECT_TRUE(said.mid(withdrawn).section('\n', 0, 0).endsWith("reason: wrong meter"))
         << said.toStdString();
+    desk.comment("B-03", "And its zero?");
     press("Send Back");
     EXPECT_EQ(desk.state(), RoundState::SentBack);
 }

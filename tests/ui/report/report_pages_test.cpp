@@ -117,6 +117,14 @@ TEST(ReportPages, aUnitIsNotPartedFromItsNumber) {
     EXPECT_EQ(unbrokenParts(QStringLiteral("valve T4")), (QStringList{"valve", "T4"}));
     EXPECT_EQ(unbrokenParts(QStringLiteral("away (section 15).")), (QStringList{"away", "(section 15)."}));
     EXPECT_EQ(unbrokenParts(QStringLiteral("Adds to flow ±")), (QStringList{"Adds", "to", "flow ±"}));
+    EXPECT_EQ(unbrokenParts(QStringLiteral("10.49 ± 0.10 of 100 ± 5 %")),
+              (QStringList{"10.49 ± 0.10", "of", "100 ± 5 %"}));
+    EXPECT_EQ(unbrokenParts(QStringLiteral("10.66 (10.54 – 10.77)")),
+              (QStringList{"10.66", "(10.54 – 10.77)"}));
+    EXPECT_EQ(unbrokenParts(QStringLiteral("2026-03-02 – 2026-03-04")),
+              (QStringList{"2026-03-02", "–", "2026-03-04"}));
+    EXPECT_EQ(unbrokenParts(QStringLiteral("400 / 401 / 399 V, 1.96 kW")),
+              (QStringList{"400 / 401 / 399 V,", "1.96 kW"}));
 }
 
 // Nothing is painted outside the margins of the paper; 10 mm is what common printers need.

@@ -218,6 +218,17 @@ void JobPlace::addDeficiency(std::optional<base::Id> branch) {
     m_deficiencies->add(branch);
 }
 
+void JobPlace::showPeople() {
+    m_pages->setCurrentIndex(0);
+    (m_people->rowCount() > 0 ? static_cast<QWidget*>(m_peopleTable) : m_addPerson)
+        ->setFocus(Qt::OtherFocusReason);
+}
+
+void JobPlace::showReadiness() {
+    m_pages->setCurrentWidget(m_readiness);
+    m_readiness->takeFocus();
+}
+
 void JobPlace::showChanged(const project::ChangeSet& changes) {
     const auto show = [&](EntryTable* table, const auto& records) {
         m_pages->setCurrentIndex(0);

@@ -33,6 +33,9 @@ class JobPlace : public QWidget {
     EntryField* field(JobField field) const { return m_fields->field(field); }
     /// Lists a new deficiency at a branch, or at none, and puts the keys there.
     void addDeficiency(std::optional<base::Id> branch);
+    /// Shows the people of the job, or its readiness list, and puts the keys there.
+    void showPeople();
+    void showReadiness();
     /// Shows the row that changed. The keys go to the tabs of the pages, where nothing is typed.
     void showChanged(const project::ChangeSet& changes);
     DeficiencyPage* deficiencies() const { return m_deficiencies; }

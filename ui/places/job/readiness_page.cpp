@@ -87,6 +87,10 @@ ReadinessPage::ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, Q
     refresh();
 }
 
+void ReadinessPage::takeFocus() {
+    (m_model->rowCount() > 0 ? static_cast<QWidget*>(m_table) : m_usual)->setFocus(Qt::OtherFocusReason);
+}
+
 std::vector<project::ReadinessLine> ReadinessPage::lines() const {
     std::vector<project::ReadinessLine> lines(m_bridge.project().readiness().begin(),
                                               m_bridge.project().readiness().end());

@@ -18,6 +18,8 @@ class ReadinessPage : public QWidget {
 
     ReadinessPage(WorkbookBridge& bridge, BranchDelegate* delegate, QWidget* parent = nullptr);
     EntryTable* table() const { return m_table; }
+    /// Puts the keys into the list; where it is empty, on the button that fills it.
+    void takeFocus();
     RecordTableModel* model() const { return m_model; }
 
   private:

@@ -45,16 +45,17 @@ std::optional<ReadyList::Target> targetOf(const base::Fault& line) {
     return std::nullopt;
 }
 
-/// A cross or a question mark stands in the way; the head above the list counts these.
+/// A cross or a question mark stands in the way; the head above the list counts these. What is not as it
+/// should be and stands all the same has no mark.
 Mark markOfLine(SignState state) {
     switch (state) {
         case SignState::Good:
-        case SignState::Reasoned:
             return Mark::Pass;
         case SignState::Blocks:
             return Mark::Fail;
         case SignState::NeedsReason:
             return Mark::Open;
+        case SignState::Reasoned:
         case SignState::Warns:
             break;
     }

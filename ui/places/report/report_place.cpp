@@ -18,6 +18,7 @@
 
 #include "core/balancing/assess.h"
 #include "core/project/review.h"
+#include "core/workbook/round_steps.h"
 #include "ui/delegates/wrapped_item.h"
 #include "ui/places/report/page_preview.h"
 #include "ui/places/report/signed_versions.h"
@@ -229,6 +230,11 @@ ww::report::ReportOptions ReportPlace::options() const {
         options.printed = newest.time;
         options.workbookId = m_bridge.workbook()->workbookId().text();
         options.round = earlierRound();
+        if (auto steps = workbook::roundSteps(*m_bridge.workbook())) {
+            options.roundSteps = std::move(*steps);
+        } else {
+            emit m_bridge.messageRaised(steps.fault());
+        }
     }
     return options;
 }

@@ -33,6 +33,7 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
       m_send(new QPushButton(tr("Send Round"), this)),
       m_accept(new QPushButton(tr("Accept Round"), this)),
       m_person(new QPushButton(tr("Change Person"), this)),
+      m_people(new QPushButton(tr("To the People of the Job"), this)),
       m_sendBack(new QPushButton(tr("Send Back"), this)),
       m_withdraw(new QPushButton(tr("Withdraw"), this)),
       m_hint(new QLabel(this)) {
@@ -41,16 +42,18 @@ DecisionPanel::DecisionPanel(WorkbookBridge& bridge, QWidget* parent)
     m_state->setAccessibleName(tr("State of the round"));
     m_hint->setWordWrap(true);
     m_reason->setAccessibleName(tr("Reason for sending back or withdrawing"));
-    // One below the other they leave the comparison beside them its width.
+    // One below the other they leave the comparison beside them its width. The texts stand above the buttons,
+    // which stay where they are whatever is said.
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(6);
-    for (QWidget* part : std::initializer_list<QWidget*>{m_state, m_reason, m_send, m_accept, m_withdraw,
-                                                         m_sendBack, m_hint, m_person}) {
+    for (QWidget* part : std::initializer_list<QWidget*>{m_state, m_hint, m_person, m_people, m_reason,
+                                                         m_send, m_accept, m_withdraw, m_sendBack}) {
         layout->addWidget(part);
     }
     m_person->setMenu(new QMenu(m_person));
     m_person->setAccessibleDescription(tr("Lists who may decide on this round"));
+    connect(m_people, &QPushButton::clicked, this, &DecisionPanel::peopleWanted);
     connect(m_send, &QPushButton::clicked, this, &DecisionPanel::send);
     connect(m_accept, &QPushButton::clicked, this, &DecisionPanel::accept);
     connect(m_sendBack, &QPushButton::clicked, this, [this] {
@@ -119,18 +122,15 @@ void DecisionPanel::refresh() {
                      : std::nullopt);
     m_withdraw->setEnabled(isToWithdraw && hasReason);
     m_reason->setEnabled(isToWithdraw);
-    // What is waited for stands below the buttons too: a disabled one takes no keys.
+    // What is waited for stands above the buttons too: a disabled one takes no keys.
     QStringList waits;
-    const auto open = m_accept->isEnabled() ? project::openComments(project, round->id).size() : 0;
-    waits << (open > 0 ? tr("%n comment(s) open: the report cannot be signed until each is resolved.",
-                            nullptr, static_cast<int>(open))
-                       : QString());
     for (const QPushButton* button : {m_send, m_accept, m_sendBack}) {
         waits << button->toolTip();
     }
     waits << (isToWithdraw && !hasReason ? tr("Withdrawing needs a reason.") : QString());
     waits.removeAll(QString());
     m_hint->setText(waits.value(0));
+    m_hint->setVisible(!waits.isEmpty());
     showState();
 }
 
@@ -139,6 +139,8 @@ void DecisionPanel::offerPersons(const project::Round* round, const std::optiona
         refusal && (refusal->is(workbook::kDeciderNotAtDesk) || refusal->is(workbook::kDeciderIsSender) ||
                     refusal->is(workbook::kDeciderIsReader));
     m_person->setVisible(isOfPerson);
+    m_people->setVisible(
+        refusal && (refusal->is(workbook::kDeciderWithoutRole) || refusal->is(workbook::kNobodyElseDecides)));
     m_person->menu()->clear();
     if (!isOfPerson) {
         return;

@@ -19,13 +19,12 @@ class DecisionPanel : public QWidget {
   public:
     explicit DecisionPanel(WorkbookBridge& bridge, QWidget* parent = nullptr);
     void setRound(std::optional<base::Id> round);
-    /// Whether a round waits to be sent, or for the decision of somebody else.
-    static bool waitsToBeSent(const project::Round& round);
-    static bool waitsForDecision(const project::Round& round);
 
   signals:
     /// A step was taken and stored: the keys leave the buttons, so that a second press takes no other step.
     void decided();
+    /// Nobody of the job may decide: its people are wanted.
+    void peopleWanted();
 
   public slots:
     void refresh();
@@ -34,6 +33,9 @@ class DecisionPanel : public QWidget {
     void accept();
 
   private:
+    /// Whether a round waits to be sent, or for the decision of somebody else.
+    static bool waitsToBeSent(const project::Round& round);
+    static bool waitsForDecision(const project::Round& round);
     /// Nothing where it takes no step.
     const project::Round* roundInHand() const;
     /// A round withdrawn or sent back: by whom and when, as the journal tells.
@@ -45,7 +47,8 @@ class DecisionPanel : public QWidget {
     /// The newest such step of a round that nobody has decided on since; nothing where the journal has none.
     std::optional<StepBack> stepTakenBack(const project::Round& round);
     void showState();
-    /// Offers to change the person where the one at this desk is the reason of a refusal.
+    /// Offers what mends a refusal of a person: to change the one at this desk, else to go to the people of
+    /// the job.
     void offerPersons(const project::Round* round, const std::optional<base::Fault>& refusal);
     std::string reason() const { return m_reason->text().trimmed().toStdString(); }
     void take(const base::Result<project::Edit>& edit);
@@ -61,6 +64,7 @@ class DecisionPanel : public QWidget {
     QPushButton* m_send;
     QPushButton* m_accept;
     QPushButton* m_person;  ///< offers those who may decide, where the one at the desk may not
+    QPushButton* m_people;  ///< leads to the people of the job, where none of them may decide
     QPushButton* m_sendBack;
     QPushButton* m_withdraw;
     QLabel* m_hint;
