@@ -4348,10 +4348,6 @@
         <translation>{1} ist {2} % des Bereichs {3} von Messgerät {4}; lesen Sie mit einem anderen zwischen 10 und 95 % ab</translation>
     </message>
     <message>
-        <source>{1} items of round {2} are open, the first is {3}; give each a reading or a reason</source>
-        <translation>{1} Punkte der Runde {2} sind offen, der erste ist {3}; geben Sie jedem eine Ablesung oder einen Grund</translation>
-    </message>
-    <message>
         <source>{1} lies on the index circuit and its valve stands at {2} of {3}; open it fully and match the others to it</source>
         <translation>{1} liegt im Schlechtpunktkreis und sein Ventil steht auf {2} von {3}; öffnen Sie es ganz und gleichen Sie die anderen daran ab</translation>
     </message>
@@ -5800,10 +5796,6 @@
         <translation>Notizen entfernt, {1}</translation>
     </message>
     <message>
-        <source>points: {1}, circuits: {2}, pumps: {3}</source>
-        <translation>Punkte: {1}, Kreise: {2}, Pumpen: {3}</translation>
-    </message>
-    <message>
         <source>reason before signing</source>
         <translation>Grund vor dem Signieren</translation>
     </message>
@@ -6002,6 +5994,38 @@
     <message>
         <source>what follows is for the loop with its valves as they were read; it is not what to order by</source>
         <translation>das Folgende gilt für den Kreislauf mit den Ventilen wie abgelesen; danach wird nicht bestellt</translation>
+    </message>
+    <message>
+        <source>Every step of review, round by round</source>
+        <translation>Jeder Schritt der Prüfung, Runde für Runde</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>comments open on round {1}: {2}, the first is &quot;{3}&quot;; answer and resolve each, or send the round back</source>
+        <translation>offene Kommentare zur Runde {1}: {2}, der erste lautet „{3}“; jeden beantworten und erledigen oder die Runde zurückgeben</translation>
+    </message>
+    <message>
+        <source>in all: {1}; at circuits: {2}, at pumps: {3}</source>
+        <translation>insgesamt: {1}; an Kreisen: {2}, an Pumpen: {3}</translation>
+    </message>
+    <message>
+        <source>items open in round {2}: {1}, the first is {3}; give each a reading or a reason</source>
+        <translation>offene Punkte in Runde {2}: {1}, der erste ist {3}; jeden ablesen oder begründen</translation>
+    </message>
+    <message>
+        <source>round {1} is accepted already; open the next round (Ctrl+Shift+N), or go on with the report (Alt+7)</source>
+        <translation>Runde {1} ist schon angenommen; die nächste Runde öffnen (Strg+Umschalt+N) oder mit dem Bericht weitermachen (Alt+7)</translation>
+    </message>
+    <message>
+        <source>round {1} is not sent; send it first (Ctrl+Alt+R), then a supervisor or engineer accepts it</source>
+        <translation>Runde {1} ist nicht gesendet; zuerst senden (Strg+Alt+R), dann nimmt eine Leitung oder ein Ingenieur sie an</translation>
+    </message>
+    <message>
+        <source>round {1} is sent already; have it accepted or sent back on the place Review (Alt+6)</source>
+        <translation>Runde {1} ist schon gesendet; im Bereich Prüfung (Alt+6) annehmen oder zurückgeben lassen</translation>
     </message>
 </context>
 <context>
@@ -9428,16 +9452,13 @@
         <source>accepted by</source>
         <translation>angenommen von</translation>
     </message>
-    <message numerus="yes">
-        <source>%n comment(s) open: the report cannot be signed until each is resolved.</source>
-        <translation>
-            <numerusform>%n Kommentar offen: Der Bericht kann erst signiert werden, wenn er erledigt ist.</numerusform>
-            <numerusform>%n Kommentare offen: Der Bericht kann erst signiert werden, wenn jeder erledigt ist.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>withdrawn by</source>
         <translation>zurückgezogen von</translation>
+    </message>
+    <message>
+        <source>To the People of the Job</source>
+        <translation>Zu den Personen des Auftrags</translation>
     </message>
 </context>
 <context>
@@ -11836,7 +11857,7 @@ ab</translation>
     <name>ww::ui::SystemPlace</name>
     <message>
         <source>&amp;Try What If</source>
-        <translation>Was-&amp;wäre-wenn</translation>
+        <translation>&amp;Was wäre wenn</translation>
     </message>
     <message>
         <source>Add Branch</source>

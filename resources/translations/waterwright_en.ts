@@ -49,16 +49,6 @@
     </message>
 </context>
 <context>
-    <name>ww::ui::DecisionPanel</name>
-    <message numerus="yes">
-        <source>%n comment(s) open: the report cannot be signed until each is resolved.</source>
-        <translation>
-            <numerusform>%n comment open: the report cannot be signed until it is resolved.</numerusform>
-            <numerusform>%n comments open: the report cannot be signed until each is resolved.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>ww::ui::ImportDialog</name>
     <message numerus="yes">
         <source>&amp;Import %n Row(s)</source>

@@ -4348,10 +4348,6 @@
         <translation>{1} es el {2} % del rango {3} del instrumento {4}; lea entre el 10 y el 95 % con otro instrumento</translation>
     </message>
     <message>
-        <source>{1} items of round {2} are open, the first is {3}; give each a reading or a reason</source>
-        <translation>{1} puntos de la ronda {2} están abiertos, el primero es {3}; dé a cada uno una lectura o un motivo</translation>
-    </message>
-    <message>
         <source>{1} lies on the index circuit and its valve stands at {2} of {3}; open it fully and match the others to it</source>
         <translation>{1} está en el circuito desfavorable y su válvula está en {2} de {3}; ábrala del todo e iguale las demás a ella</translation>
     </message>
@@ -5800,10 +5796,6 @@
         <translation>notas quitadas, {1}</translation>
     </message>
     <message>
-        <source>points: {1}, circuits: {2}, pumps: {3}</source>
-        <translation>puntos: {1}, circuitos: {2}, bombas: {3}</translation>
-    </message>
-    <message>
         <source>reason before signing</source>
         <translation>motivo antes de firmar</translation>
     </message>
@@ -6002,6 +5994,38 @@
     <message>
         <source>what follows is for the loop with its valves as they were read; it is not what to order by</source>
         <translation>lo que sigue es para la red con sus válvulas como se leyeron; no se pide según esto</translation>
+    </message>
+    <message>
+        <source>Every step of review, round by round</source>
+        <translation>Cada paso de la revisión, ronda por ronda</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Paso</translation>
+    </message>
+    <message>
+        <source>comments open on round {1}: {2}, the first is &quot;{3}&quot;; answer and resolve each, or send the round back</source>
+        <translation>comentarios abiertos en la ronda {1}: {2}, el primero es «{3}»; responda y resuelva cada uno, o devuelva la ronda</translation>
+    </message>
+    <message>
+        <source>in all: {1}; at circuits: {2}, at pumps: {3}</source>
+        <translation>en total: {1}; en circuitos: {2}, en bombas: {3}</translation>
+    </message>
+    <message>
+        <source>items open in round {2}: {1}, the first is {3}; give each a reading or a reason</source>
+        <translation>puntos abiertos en la ronda {2}: {1}, el primero es {3}; dé a cada uno una lectura o un motivo</translation>
+    </message>
+    <message>
+        <source>round {1} is accepted already; open the next round (Ctrl+Shift+N), or go on with the report (Alt+7)</source>
+        <translation>la ronda {1} ya está aceptada; abra la ronda siguiente (Ctrl+Mayús+N), o siga con el informe (Alt+7)</translation>
+    </message>
+    <message>
+        <source>round {1} is not sent; send it first (Ctrl+Alt+R), then a supervisor or engineer accepts it</source>
+        <translation>la ronda {1} no está enviada; envíela primero (Ctrl+Alt+R), después la acepta un supervisor o ingeniero</translation>
+    </message>
+    <message>
+        <source>round {1} is sent already; have it accepted or sent back on the place Review (Alt+6)</source>
+        <translation>la ronda {1} ya está enviada; haga que la acepten o la devuelvan en el área Revisión (Alt+6)</translation>
     </message>
 </context>
 <context>
@@ -9428,16 +9452,13 @@
         <source>accepted by</source>
         <translation>aceptada por</translation>
     </message>
-    <message numerus="yes">
-        <source>%n comment(s) open: the report cannot be signed until each is resolved.</source>
-        <translation>
-            <numerusform>%n comentario abierto: el informe no puede firmarse hasta que se resuelva.</numerusform>
-            <numerusform>%n comentarios abiertos: el informe no puede firmarse hasta que se resuelva cada uno.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>withdrawn by</source>
         <translation>retirada por</translation>
+    </message>
+    <message>
+        <source>To the People of the Job</source>
+        <translation>A las personas de la obra</translation>
     </message>
 </context>
 <context>

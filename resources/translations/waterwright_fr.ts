@@ -4348,10 +4348,6 @@
         <translation>{1} est {2}&#xa0;% de la plage {3} de l’instrument {4}&#xa0;; mesurez entre 10 et 95&#xa0;% avec un autre instrument</translation>
     </message>
     <message>
-        <source>{1} items of round {2} are open, the first is {3}; give each a reading or a reason</source>
-        <translation>{1} points du passage {2} sont ouverts, le premier est {3}&#xa0;; donnez à chacun une mesure ou un motif</translation>
-    </message>
-    <message>
         <source>{1} lies on the index circuit and its valve stands at {2} of {3}; open it fully and match the others to it</source>
         <translation>{1} est sur le circuit défavorisé et sa vanne est à {2} sur {3}&#xa0;; ouvrez-la en grand et réglez les autres sur elle</translation>
     </message>
@@ -5800,10 +5796,6 @@
         <translation>notes retirées, {1}</translation>
     </message>
     <message>
-        <source>points: {1}, circuits: {2}, pumps: {3}</source>
-        <translation>points&#xa0;: {1}, circuits&#xa0;: {2}, pompes&#xa0;: {3}</translation>
-    </message>
-    <message>
         <source>reason before signing</source>
         <translation>motif avant signature</translation>
     </message>
@@ -6002,6 +5994,38 @@
     <message>
         <source>what follows is for the loop with its valves as they were read; it is not what to order by</source>
         <translation>ce qui suit vaut pour la boucle avec ses vannes telles que lues; ne pas commander selon cela</translation>
+    </message>
+    <message>
+        <source>Every step of review, round by round</source>
+        <translation>Chaque étape de la revue, passage par passage</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>comments open on round {1}: {2}, the first is &quot;{3}&quot;; answer and resolve each, or send the round back</source>
+        <translation>commentaires ouverts sur le passage {1}&#xa0;: {2}, le premier est «&#xa0;{3}&#xa0;»&#xa0;; répondez à chacun et résolvez-le, ou renvoyez le passage</translation>
+    </message>
+    <message>
+        <source>in all: {1}; at circuits: {2}, at pumps: {3}</source>
+        <translation>en tout&#xa0;: {1}&#xa0;; sur les circuits&#xa0;: {2}, sur les pompes&#xa0;: {3}</translation>
+    </message>
+    <message>
+        <source>items open in round {2}: {1}, the first is {3}; give each a reading or a reason</source>
+        <translation>points ouverts au passage {2}&#xa0;: {1}, le premier est {3}&#xa0;; donnez à chacun une mesure ou un motif</translation>
+    </message>
+    <message>
+        <source>round {1} is accepted already; open the next round (Ctrl+Shift+N), or go on with the report (Alt+7)</source>
+        <translation>le passage {1} est déjà accepté&#xa0;; ouvrez le passage suivant (Ctrl+Maj+N), ou continuez avec le rapport (Alt+7)</translation>
+    </message>
+    <message>
+        <source>round {1} is not sent; send it first (Ctrl+Alt+R), then a supervisor or engineer accepts it</source>
+        <translation>le passage {1} n’est pas envoyé&#xa0;; envoyez-le d’abord (Ctrl+Alt+R), puis un responsable ou un ingénieur l’accepte</translation>
+    </message>
+    <message>
+        <source>round {1} is sent already; have it accepted or sent back on the place Review (Alt+6)</source>
+        <translation>le passage {1} est déjà envoyé&#xa0;; faites-le accepter ou renvoyer dans l’espace Revue (Alt+6)</translation>
     </message>
 </context>
 <context>
@@ -9428,16 +9452,13 @@
         <source>accepted by</source>
         <translation>accepté par</translation>
     </message>
-    <message numerus="yes">
-        <source>%n comment(s) open: the report cannot be signed until each is resolved.</source>
-        <translation>
-            <numerusform>%n commentaire ouvert&#xa0;: le rapport ne peut être signé avant qu’il soit résolu.</numerusform>
-            <numerusform>%n commentaires ouverts&#xa0;: le rapport ne peut être signé avant que chacun soit résolu.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>withdrawn by</source>
         <translation>retiré par</translation>
+    </message>
+    <message>
+        <source>To the People of the Job</source>
+        <translation>Aux personnes du chantier</translation>
     </message>
 </context>
 <context>
