@@ -141,6 +141,10 @@ class GuidedPractice {
         }
         return moves;
     }
+    /// Turns one valve, from the next round on.
+    void turn(std::size_t branch, quantity::Setting setting) {
+        m_noted.settings[m_project.branches()[branch].id] = setting;
+    }
     /// Sets the pump's speed, from the next round on.
     void setSpeed(quantity::Ratio ofRated) { m_noted.speedFraction = ofRated.si(); }
     practice::Outcome outcome() const { return practice::outcomeOf(m_building, m_noted, m_taken); }
