@@ -19,6 +19,7 @@ class GuidedPractice {
         : m_building(building), m_project(building.design()) {}
 
     const project::Project& project() const { return m_project; }
+    const practice::Building& building() const { return m_building; }
     /// Settings as noted; the newest.
     const balancing::LoopState& noted() const { return m_noted; }
     int rereads() const { return m_rereads; }

@@ -7,6 +7,7 @@
 #include "core/balancing/advice/advice_forms.h"
 #include "core/balancing/advice/order_of_work.h"
 #include "core/balancing/advice/pump_advice.h"
+#include "core/balancing/assess.h"
 #include "core/balancing/detail/advice_numbers.h"
 #include "core/balancing/detail/band_probability.h"
 #include "core/balancing/detail/confirming_round.h"
@@ -289,9 +290,14 @@ class Adviser {
                });
     }
 
+    /// From the round that confirms the shares; once a valve was turned since, from the last one before it.
     void findIndexSteps() {
-        if (m_out.isReady() && m_learned.doubtful.empty()) {
-            m_out.indexSteps = indexStepsLeft(m_project, m_learned.present, m_learned.resistances, m_steps);
+        const LoopState& present = m_learned.present;
+        if (m_confirmed) {
+            m_out.indexSteps = indexSteps(m_project, assess(m_project, m_project.lastRound()->id), present,
+                                          m_learned.resistances, m_steps);
+        } else if (m_out.isReady() && m_learned.doubtful.empty()) {
+            m_out.indexSteps = indexStepsLeft(m_project, present, m_learned.resistances, m_steps);
         }
     }
 

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <functional>
+
 #include "core/balancing/assess.h"
 #include "core/balancing/index_proof.h"
 #include "core/balancing/share_count.h"
@@ -62,6 +64,50 @@ TEST(IndexStepTest, aRiserOpenedByMarksLiftsItsTerminalAboveTheIndex) {
     }
     EXPECT_GE(named, 3);
     EXPECT_GE(2 * lifted, named) << "most are then read above the index";
+}
+
+/// The first building of these seeds whose final round names at least two valves.
+std::optional<std::uint64_t> seedWithTwoSteps(const std::function<bool(support::GuidedPractice&)>& use) {
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        const Building building(planOf(Difficulty::Steady), seed);
+        support::GuidedPractice technician(building);
+        technician.walk(RoundKind::Survey);
+        for (int round = 0; round < 2; ++round) {
+            technician.set(technician.advise(technician.learn()));
+            technician.walk(RoundKind::Final);
+        }
+        if (use(technician)) {
+            return seed;
+        }
+    }
+    return std::nullopt;
+}
+
+// The second is still named in the round in which the first was turned; another valve turned ends it.
+TEST(IndexStepTest, whatIsLeftIsNamedUntilAllAreTurned) {
+    const auto found = seedWithTwoSteps([](support::GuidedPractice& technician) {
+        const balancing::Advice advice = technician.advise(technician.learn());
+        if (advice.indexSteps.size() < 2) {
+            return false;
+        }
+        const project::Project& project = technician.project();
+        const IndexStep& first = advice.indexSteps.front();
+        const auto learned = technician.learn();
+        std::vector<quantity::Setting> steps(project.branches().size(),
+                                             technician.building().plan().settingStep);
+        const auto left = [&](std::size_t branch, quantity::Setting setting) {
+            balancing::LoopState present = learned.present;
+            present.settings[project.branches()[branch].id] = setting;
+            return balancing::indexStepsLeft(project, present, learned.resistances, steps);
+        };
+        const auto after = left(first.branch, first.setting);
+        EXPECT_EQ(after.size() + 1, advice.indexSteps.size());
+        EXPECT_EQ(after.front().branch, advice.indexSteps[1].branch);
+        const std::size_t other = project.tree().terminals().front();
+        EXPECT_TRUE(left(other, quantity::Setting::si(1.05)).empty());
+        return true;
+    });
+    EXPECT_TRUE(found.has_value()) << "no building of these lacks two";
 }
 
 }  // namespace
