@@ -19,12 +19,13 @@ bool wasReadWhileTurned(const project::Project& project, const Id& round) {
     });
 }
 
-/// The last round before this one that is no witness round.
-const project::Round* ownRoundBefore(const project::Project& project, int number) {
+/// The last round before this one that was read as the loop stood.
+const project::Round* walkedRoundBefore(const project::Project& project, int number) {
     const project::Round* found = nullptr;
     for (const std::size_t index : project.roundsByNumber()) {
         const project::Round& round = project.rounds()[index];
-        if (round.number < number && round.kind != project::RoundKind::Witness) {
+        if (round.number < number && round.kind != project::RoundKind::Witness &&
+            !wasReadWhileTurned(project, round.id)) {
             found = &round;
         }
     }
@@ -39,7 +40,7 @@ std::optional<base::Fault> closedRoundNote(const project::Project& project, cons
     }
     const std::string number = std::to_string(closed.roundNumber);
     const bool isTurned = wasReadWhileTurned(project, *closed.round);
-    if (const project::Round* before = ownRoundBefore(project, closed.roundNumber)) {
+    if (const project::Round* before = walkedRoundBefore(project, closed.roundNumber)) {
         const auto was = assess(project, before->id).index.terminal;
         const auto is = closed.index.terminal;
         if (was && is && was != is) {

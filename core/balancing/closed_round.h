@@ -21,9 +21,9 @@ inline constexpr base::MessageForm kIndexMoved{"index_moved",
                                                "circuit ends there now; see that every valve on its "
                                                "path is fully open"};
 
-/// The end of the index circuit is another than in the round before, or terminals are off share in a round
-/// that was read valve by valve while they were turned; nothing otherwise. `closed` is the assessment of a
-/// round of `project`.
+/// The end of the index circuit is another than in the last round that was read as the loop stood, or
+/// terminals are off share in a round that was read valve by valve while they were turned; nothing otherwise.
+/// `closed` is the assessment of a round of `project`.
 std::optional<base::Fault> closedRoundNote(const project::Project& project, const Assessment& closed);
 
 }  // namespace ww::balancing

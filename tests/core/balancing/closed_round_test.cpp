@@ -38,6 +38,15 @@ TEST(ClosedRound, theStarsMoveIsTold) {
     EXPECT_EQ(walked.find("index_moved"), 0U) << walked;
 }
 
+TEST(ClosedRound, aStarThatComesBackAfterTurningIsNoMove) {
+    FieldJob job = surveyed(RoundKind::Adjusting, project::ReadingPurpose::Hold, 0.8);
+    job.round(RoundKind::Final);
+    readAs(job, "A", 1.02);
+    readAs(job, "B", 1.01);
+    readAs(job, "C", 0.99);
+    EXPECT_EQ(noteOf(job), "");
+}
+
 TEST(ClosedRound, sharesReadWhileValvesWereTurnedMayChange) {
     FieldJob job = flatLoop(2);
     job.round(RoundKind::Adjusting);
