@@ -67,7 +67,12 @@ class AdviseCommand : public Command {
         if (advice.status == balancing::AdviceStatus::Unverified) {
             out << base::english({&balancing::kAdviceUnverified, "", {}}) << "\n";
         } else if (advice.status == balancing::AdviceStatus::Verified) {
-            out << base::english({&balancing::kAdviceVerified, "", {}}) << "\n";
+            const bool isProofOpen = !advice.indexSteps.empty();
+            out << base::english(
+                       {isProofOpen ? &balancing::kAdviceSharesVerified : &balancing::kAdviceVerified,
+                        "",
+                        {}})
+                << "\n";
         }
         if (advice.settings.empty()) {
             return;

@@ -145,6 +145,10 @@ ValveDecision decideValve(const Project& project, const Assessment& assessment, 
 ValveDecision decideUntried(const Project& project, const Assessment& assessment, const Advice& advice,
                             std::size_t branch, Setting at, const ValveDecision& decided,
                             const std::optional<AdviceBesideWord>& beside) {
+    const IndexStep* step = indexStepAt(advice, branch);
+    if (step != nullptr && step->setting > at && decided.word != AimWord::ReadAgain) {
+        return {AimWord::Open, step->setting, step->why, std::nullopt};
+    }
     const SettingAdvice* own = advisedFor(advice, branch);
     const bool isRight = beside && beside->stand == AdviceStand::HoldsToEnd &&
                          assessment.branches[branch].state == State::OnShare;
@@ -153,13 +157,13 @@ ValveDecision decideUntried(const Project& project, const Assessment& assessment
         return decided;
     }
     const project::Branch& record = project.branches()[branch];
-    ValveDecision out;
-    out.word = own->setting > at ? AimWord::Open : AimWord::Close;
-    out.rule = base::Fault{
-        &kAdviceFirst,
-        record.tag,
-        {project::settingText(project, record, at), project::settingText(project, record, own->setting)}};
-    return out;
+    const AimWord word = own->setting > at ? AimWord::Open : AimWord::Close;
+    return {word, own->setting,
+            base::Fault{word == decided.word ? &kAdviceFirst : &kAdviceBeforeReading,
+                        record.tag,
+                        {project::settingText(project, record, at),
+                         project::settingText(project, record, own->setting)}},
+            std::nullopt};
 }
 
 }  // namespace ww::balancing

@@ -14,6 +14,10 @@ inline constexpr base::MessageForm kReferenceOpen{
     "reference_open", "reference of its group, fully open; leave it, the others are set to it"};
 inline constexpr base::MessageForm kAdviceFirst{"advice_first",
                                                 "advised {2} instead of {1}; turn it, then read"};
+// The reading alone would say otherwise.
+inline constexpr base::MessageForm kAdviceBeforeReading{
+    "advice_before_reading",
+    "an old reading, with the others not set; advised {2} instead of {1}: turn it, then read"};
 // Why a share says otherwise than the word; the word alone says what the hand does.
 inline constexpr base::MessageForm kWordCountsOthersSet{
     "word_counts_others_set", "the word counts what the others take once they are set"};
@@ -24,6 +28,8 @@ inline constexpr base::MessageForm kWordCountsNewest{"word_counts_newest",
 
 struct ValveDecision {
     AimWord word = AimWord::ReadAgain;
+    /// Where a rule names a setting to turn to before the valve is read.
+    std::optional<Setting> turnTo;
     /// Why the word stands whatever the reading says: the valve of the reference, or one that the advice
     /// turns before it is read. Subject: the tag.
     std::optional<base::Fault> rule;
@@ -47,7 +53,8 @@ ValveDecision decideValve(const project::Project& project, const Assessment& ass
 /// are to be. Towards the advised setting, to be read there; as it was `decided` where the advice is not
 /// ready or confirmed by a round, where the valve stands as advised, where the rule of a reference stands or
 /// the word is READ AGAIN, and where it was on share and HOLD stays right to the end
-/// (AdviceStand::HoldsToEnd). `beside`: how the word and the advice stand beside each other. Pure.
+/// (AdviceStand::HoldsToEnd). `beside`: how the word and the advice stand beside each other. Where the index
+/// is not proved for this valve (Advice::indexSteps), it is opened for that whatever its share says. Pure.
 ValveDecision decideUntried(const project::Project& project, const Assessment& assessment,
                             const Advice& advice, std::size_t branch, Setting at,
                             const ValveDecision& decided, const std::optional<AdviceBesideWord>& beside);

@@ -34,6 +34,11 @@ bool PumpDecision::isFitting() const {
                        [](const base::Fault& finding) { return finding.is(kPumpFits); });
 }
 
+bool PumpDecision::isShortUndecided() const {
+    return std::any_of(findings.begin(), findings.end(),
+                       [](const base::Fault& finding) { return finding.is(kShortUndecided); });
+}
+
 bool PumpDecision::runsAsDecided() const {
     return presentExcess && counted && !canBeTold(*presentExcess, required[*counted]);
 }

@@ -1,5 +1,6 @@
-// What a reader of the pump's decision must know beside its numbers: that nothing is to be done, or that the
-// loop is not balanced yet. Not for the numbers (pump_decision.h).
+// What a reader of the pump's decision must know beside its numbers: that nothing is to be done, that
+// it cannot be told whether the pump is short, or that the loop is not balanced yet. Not for the numbers
+// (pump_decision.h).
 #pragma once
 
 #include "core/balancing/assessment.h"
@@ -11,6 +12,10 @@ inline constexpr base::MessageForm kPumpFits{
     "pump_fits",
     "no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can "
     "be told; leave impeller and speed as they are"};
+inline constexpr base::MessageForm kShortUndecided{
+    "pump_short_undecided",
+    "whether the pump is short cannot be told: at design flow it makes {1} and the index circuit needs {2}; "
+    "read its gauges and every terminal again with finer meters, leave impeller and speed until then"};
 inline constexpr base::MessageForm kFirstLook{"pump_first_look",
                                               "a first look: in round {1}, {2} of {3} terminals are on share "
                                               "and the index circuit is {4w}; balance and "

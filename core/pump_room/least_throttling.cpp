@@ -34,7 +34,9 @@ class Proof {
             takeGroup(group);
         }
         for (const std::size_t rival : balancing::indexRivals(m_assessment.branches, m_assessment.index)) {
-            m_out.failures.push_back({&kProofRival, tag(rival), {}});
+            const bool isSure = balancing::isSurelyLess(m_assessment.branches[rival],
+                                                        m_assessment.branches[*m_assessment.index.terminal]);
+            m_out.failures.push_back({isSure ? &kProofRival : &kProofRivalUndecided, tag(rival), {}});
         }
         for (const project::Pump& pump : m_project.pumps()) {
             if (pump.isRunning && !isExceptionClaimed) {

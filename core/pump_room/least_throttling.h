@@ -23,6 +23,10 @@ inline constexpr base::MessageForm kProofRival{
     "proof_rival",
     "this terminal is fully open and takes less of design than the index circuit; match the groups again so "
     "that the index is proved"};
+inline constexpr base::MessageForm kProofRivalUndecided{
+    "proof_rival_undecided",
+    "this terminal is fully open, and whether it takes less of design than the index circuit cannot be told; "
+    "read both again with a finer meter"};
 inline constexpr base::MessageForm kProofThrottle{"proof_throttle",
                                                   "the discharge valve of this pump stands at {1}, not fully "
                                                   "open at {2}; open it and trim or slow the pump, "

@@ -250,7 +250,13 @@ class Decision {
             m_out.headPublished = *found.headAvailable / m_out.curve.headFactor.si();
         }
         m_out.excess = found.excess;
+        const RequiredHead& required = m_out.required[*m_out.counted];
         for (base::Fault& finding : found.findings) {
+            if (finding.is(energy::kPumpTooSmall) && !canBeTold(*m_out.excess, required)) {
+                finding = {&kShortUndecided,
+                           "",
+                           {input.units.written(*m_out.headAvailable), input.units.written(required.head)}};
+            }
             finding.subject = pump.tag;
             m_out.findings.push_back(std::move(finding));
         }

@@ -110,6 +110,8 @@ struct PumpDecision {
 
     /// Nothing is to be done: the options change nothing that could be told (kPumpFits among the findings).
     bool isFitting() const;
+    /// The pump makes less than the need by no more than can be told (kShortUndecided among the findings).
+    bool isShortUndecided() const;
     /// The pump was slowed already: what it makes over the need at the last round's speed cannot be told.
     bool runsAsDecided() const;
     const DecidedOption* find(energy::PumpAction action) const;  ///< null: there is no such option

@@ -87,6 +87,7 @@ std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision
     counted.section = kFirstOfPumps + static_cast<int>(told - ofPumps.begin());
     counted.isFitting = decision.isFitting();
     counted.runsAsDecided = decision.runsAsDecided();
+    counted.isShortUndecided = decision.isShortUndecided();
     if (counted.isFitting || excess->head.si() <= 0) {
         return counted;
     }

@@ -19,6 +19,7 @@ class GuidedPractice {
         : m_building(building), m_project(building.design()) {}
 
     const project::Project& project() const { return m_project; }
+    const practice::Building& building() const { return m_building; }
     /// Settings as noted; the newest.
     const balancing::LoopState& noted() const { return m_noted; }
     int rereads() const { return m_rereads; }
@@ -140,6 +141,10 @@ class GuidedPractice {
             m_noted.settings[m_project.branches()[one.branch].id] = to;
         }
         return moves;
+    }
+    /// Turns one valve, from the next round on.
+    void turn(std::size_t branch, quantity::Setting setting) {
+        m_noted.settings[m_project.branches()[branch].id] = setting;
     }
     /// Sets the pump's speed, from the next round on.
     void setSpeed(quantity::Ratio ofRated) { m_noted.speedFraction = ofRated.si(); }

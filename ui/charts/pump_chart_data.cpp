@@ -137,6 +137,9 @@ Head highestOf(const Picture& picture) {
 
 /// The pumps as the decision would change them, or slowed as the duty asks.
 void addChanged(const Picture& picture, const pump_room::PumpDecision* decision, ChartFigure& figure) {
+    if (decision != nullptr && decision->isShortUndecided()) {
+        return;
+    }
     if (decision != nullptr && !decision->options.empty()) {
         if (decision->isFitting()) {
             return;

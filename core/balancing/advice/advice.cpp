@@ -7,8 +7,10 @@
 #include "core/balancing/advice/advice_forms.h"
 #include "core/balancing/advice/order_of_work.h"
 #include "core/balancing/advice/pump_advice.h"
+#include "core/balancing/assess.h"
 #include "core/balancing/detail/advice_numbers.h"
 #include "core/balancing/detail/band_probability.h"
+#include "core/balancing/detail/confirming_round.h"
 #include "core/balancing/detail/round_numbers.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/learning/learn_forms.h"
@@ -57,6 +59,7 @@ class Adviser {
         m_out.pump = pumpAdvice(m_project, m_balance, m_learned.present, m_learned.resistances);
         fillNotes();
         judge();
+        findIndexSteps();
         findNext();
         findHelpful();
         return std::move(m_out);
@@ -274,36 +277,36 @@ class Adviser {
                                      detail::percentText(m_forecast.indicatedSd[*worst])}});
         }
         if (m_out.whyNot.empty()) {
+            m_confirmed = detail::confirmingRound(m_project, m_learned, m_forecast.matched);
             m_out.status = isVerified() ? AdviceStatus::Verified : AdviceStatus::Unverified;
         }
     }
 
-    /// Every matched terminal was read in the state that stands, its share was within the band, and every
-    /// valve on the index path stands open.
+    /// A round confirms every share, and every valve on the index path stands open in it.
     bool isVerified() const {
-        const project::Round* round = m_project.lastRound();
-        if (round == nullptr || !m_learned.doubtful.empty()) {
-            return false;
-        }
-        std::vector<bool> isReadNow(m_balance.branches.size(), false);
-        for (const TakenReading& taken : m_learned.history.readings) {
-            if (taken.movesBefore == m_learned.history.moves.size()) {
-                isReadNow[m_project.branches().indexOf(m_project.readings().at(taken.reading).branch)] = true;
-            }
-        }
-        const auto numbers = detail::roundNumbers(m_project, round, detail::LookBack::ToFillGaps);
-        const bool isWithin =
-            std::all_of(m_forecast.matched.begin(), m_forecast.matched.end(), [&](std::size_t terminal) {
-                const auto& share = numbers.branches[terminal].ofTarget;
-                return isReadNow[terminal] && share && std::abs(share->si() - 1) <= band();
-            });
-        return isWithin && !m_forecast.matched.empty() &&
+        return m_confirmed &&
                std::all_of(m_out.indexPath.begin(), m_out.indexPath.end(), [&](std::size_t branch) {
-                   return detail::isUnthrottled(m_project, numbers.branches[branch]);
+                   return detail::isUnthrottled(m_project, m_confirmed->branches[branch]);
                });
     }
 
+    /// From the round that confirms the shares; once a valve was turned since, from the last one before it.
+    void findIndexSteps() {
+        const LoopState& present = m_learned.present;
+        if (m_confirmed) {
+            m_out.indexSteps = indexSteps(m_project, assess(m_project, m_project.lastRound()->id), present,
+                                          m_learned.resistances, m_steps);
+        } else if (m_out.isReady() && m_learned.doubtful.empty()) {
+            m_out.indexSteps = indexStepsLeft(m_project, present, m_learned.resistances, m_steps);
+        }
+    }
+
     void findNext() {
+        if (!m_out.indexSteps.empty()) {
+            const IndexStep& step = m_out.indexSteps.front();
+            m_out.next = {step.branch, step.setting, dpAfter(step.branch, step.setting), step.why};
+            return;
+        }
         if (m_out.status == AdviceStatus::Verified) {
             return;
         }
@@ -314,15 +317,10 @@ class Adviser {
         if (next == m_out.settings.end()) {
             return;
         }
-        LoopState state = m_learned.present;
-        state.settings[branchAt(next->branch).id] = next->setting;
         NextMove move;
         move.branch = next->branch;
         move.setting = next->setting;
-        move.dp = next->dp;
-        if (const auto then = predict(m_project, state, m_learned.resistances); then.prediction) {
-            move.dp = then.prediction->branches[next->branch].valveDrop.value_or(next->dp);
-        }
+        move.dp = dpAfter(next->branch, next->setting);
         const project::Branch& record = branchAt(next->branch);
         const std::string from = next->present ? settingText(m_project, record, *next->present) : "?";
         const std::string to = settingText(m_project, record, next->setting);
@@ -332,6 +330,15 @@ class Adviser {
                 ? base::Fault{&kAdviceOpenFirst, tag, {from, to}}
                 : base::Fault{&kAdviceNextMove, tag, {detail::percentText(m_now[next->branch]), from, to}};
         m_out.next = std::move(move);
+    }
+
+    /// Read right after that turn, with all others as they stand.
+    PressureDifference dpAfter(std::size_t branch, Setting setting) const {
+        LoopState state = m_learned.present;
+        state.settings[branchAt(branch).id] = setting;
+        const auto then = predict(m_project, state, m_learned.resistances).prediction;
+        const auto drop = then ? then->branches[branch].valveDrop : std::nullopt;
+        return drop.value_or(m_forecast.drops[branch].value_or(PressureDifference()));
     }
 
     void findHelpful() {
@@ -374,6 +381,7 @@ class Adviser {
     std::vector<std::optional<Setting>> m_rounded;
     std::vector<Setting> m_steps;
     detail::AdviceForecast m_forecast;
+    std::optional<detail::RoundNumbers> m_confirmed;  ///< the round that confirms every share
     std::vector<bool> m_wasRead;
     std::vector<bool> m_isRead;
     std::vector<Ratio> m_now;  ///< of target by branch, as the loop stands
@@ -384,13 +392,6 @@ class Adviser {
 
 Advice advise(const Project& project, const LearnedLoop& learned, const AdviceOptions& options) {
     return Adviser(project, learned, options).advise();
-}
-
-bool throttles(const Advice& advice, std::size_t branch) {
-    return advice.isReady() &&
-           std::any_of(advice.settings.begin(), advice.settings.end(), [&](const SettingAdvice& advised) {
-               return advised.branch == branch && !advised.isReference && !advised.isFullyOpen;
-           });
 }
 
 }  // namespace ww::balancing

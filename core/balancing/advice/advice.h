@@ -2,6 +2,7 @@
 // next. Not for how the loop was learned (learning/).
 #pragma once
 
+#include "core/balancing/advice/index_step.h"
 #include "core/balancing/advice/pump_advice.h"
 #include "core/balancing/learning/learned_loop.h"
 
@@ -66,7 +67,10 @@ struct Advice {
     /// In the order of work: the branch with the largest excess first, everything below a branch before its
     /// own valve. Where the loop could be learned they are given even when not ready.
     std::vector<SettingAdvice> settings;
-    std::optional<NextMove> next;  ///< nothing: all are set, or held in the open round
+    /// What the last round, with every share within the band, still lacks to prove its index circuit.
+    std::vector<IndexStep> indexSteps;
+    std::optional<NextMove>
+        next;  ///< nothing: all are set, or held in the open round, and the index is proved
     std::optional<HelpfulReading> helpful;
     std::vector<std::size_t> indexPath;  ///< from the pump outward
     VolumeFlow totalFlow;                ///< after balancing, at the present speed
@@ -94,6 +98,9 @@ struct AdviceOptions {
 /// not ready and says why. The settings come from the fit that trusts the valve tables; the uncertainty of
 /// true shares comes from the fit that carries the tables' errors.
 Advice advise(const project::Project& project, const LearnedLoop& learned, const AdviceOptions& options = {});
+
+/// The turn of a branch's valve among Advice::indexSteps; null where there is none.
+const IndexStep* indexStepAt(const Advice& advice, std::size_t branch);
 
 /// Whether the advice throttles the valve of a branch, as another of its group is to stay open. False where
 /// the advice is not ready or says nothing of the branch.

@@ -26,6 +26,10 @@ inline constexpr base::MessageForm kAdviceUnverified{
 inline constexpr base::MessageForm kAdviceVerified{
     "advice_verified",
     "a round read at the settings that stand has every share within the band; nothing is left to turn"};
+inline constexpr base::MessageForm kAdviceSharesVerified{
+    "advice_shares_verified",
+    "a round read at the settings that stand has every share within the band, but not the proof of the index "
+    "circuit; turn the valve named, then read a final round"};
 inline constexpr base::MessageForm kAdviceValveTooLarge{
     "advice_valve_too_large",
     "its valve makes only {1} at this flow, below the {2} that can be read; use a smaller valve or measure "
@@ -70,6 +74,11 @@ inline constexpr base::MessageForm kPumpShort{"advice_pump_short",
                                               "the index path is open and its strainers and filters are "
                                               "clean, check speed and impeller: a larger impeller or pump is "
                                               "for the engineer to decide"};
+inline constexpr base::MessageForm kPumpNearNeed{
+    "advice_pump_near_need",
+    "the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; "
+    "read "
+    "its gauges and every terminal again once all valves are set"};
 inline constexpr base::MessageForm kPumpExcess{
     "advice_pump_excess",
     "by the loop's readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its "

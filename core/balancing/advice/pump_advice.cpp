@@ -29,9 +29,9 @@ void fillImpeller(const Project& project, const HydraulicModel& model, PumpAdvic
 }  // namespace
 
 bool PumpAdvice::isShort() const {
-    // No gauge tells less from nothing (common practice, no source).
-    constexpr double kNothing = 1e-3;
-    return excess.si() < -kNothing * needed.si();
+    // About one percent of speed: less cannot be told (common practice, no source).
+    constexpr double kLeastShare = 0.02;
+    return excess.si() < -kLeastShare * needed.si();
 }
 
 std::optional<PumpAdvice> pumpAdvice(const Project& project, const ProportionalBalance& balance,
@@ -55,6 +55,8 @@ std::optional<PumpAdvice> pumpAdvice(const Project& project, const ProportionalB
                               "",
                               {headOf(pump.available), headOf(pump.needed),
                                detail::percentText(balance.ofDesign), headOf(-pump.excess)}});
+    } else if (pump.excess.si() < 0) {
+        pump.notes.push_back({&kPumpNearNeed, "", {headOf(pump.available), headOf(pump.needed)}});
     } else if (pump.excess.si() > 0) {
         // Of the loop as it was learned and the pump as it runs.
         pump.notes.push_back(

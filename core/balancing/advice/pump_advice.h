@@ -19,7 +19,7 @@ struct PumpAdvice {
     bool isBelowMinimumImpeller = false;
     std::vector<base::Fault> notes;
 
-    /// Whether it makes less than is needed, by a thousandth or more.
+    /// Whether it makes less than is needed, by more than 2 %: less cannot be told.
     bool isShort() const;
 };
 

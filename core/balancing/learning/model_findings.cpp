@@ -17,6 +17,12 @@ std::vector<Finding> modelFindings(const project::Project& project, const Learne
                              doubtful.readings.front()});
         }
     }
+    for (const base::Fault& fault : learned.faults) {
+        // What else is left out is found by the checks.
+        if (isLast && fault.is(kLearnTurnedLeftOut)) {
+            found.push_back({fault, Severity::Note, std::nullopt, std::nullopt});
+        }
+    }
     if (isLast && learned.isMisfit) {
         found.push_back({{&kModelMisfit, "", {detail::smallPercentText(learned.misfitProbability)}},
                          Severity::Warning,

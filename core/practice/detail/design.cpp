@@ -64,18 +64,18 @@ class DesignDraft {
         job.matchingBand = typed<Ratio>(5, 0, Unit::Percent);
         m_project.put(job);
         m_project.put(project::Person{id(kTrainee), "Trainee"});
-        m_project.put(meter(kMeter, "DP-1", "dp meter", m_plan.meterNoise, m_plan.meterResolution, 160));
-        m_project.put(meter(kGauge, "G-1", "pump gauge", m_plan.gaugeNoise, m_plan.gaugeResolution, 400));
+        m_project.put(meter(kMeter, "DP-1", "dp meter", m_plan.meterNoise, m_plan.meterResolution));
+        m_project.put(meter(kGauge, "G-1", "pump gauge", m_plan.gaugeNoise, m_plan.gaugeResolution));
     }
 
     project::Instrument meter(IdNumber serial, const char* tag, const char* kind, Ratio noise,
-                              PressureDifference resolution, int range_kPa) const {
+                              PressureDifference resolution) const {
         project::Instrument made;
         made.id = id(serial);
         made.tag = tag;
         made.kind = kind;
         made.serial = "practice";
-        made.range = typed<PressureDifference>(range_kPa, 0, Unit::Kilopascal);
+        // Without a range: such a meter sets its range by itself.
         made.accuracy = typed<Ratio>(100 * noise.si(), 2, Unit::Percent);
         // A rounded value is uniformly distributed within its resolution (JCGM 100:2008, 4.3.7).
         made.accuracyFloor =

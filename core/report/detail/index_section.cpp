@@ -94,7 +94,7 @@ Fact aloneFact(const Source& source, const IndexProof& proof) {
     };
     const std::size_t terminal = *source.last.index.terminal;
     std::vector<std::string> arguments{source.branch(terminal).tag, ofDesign(terminal)};
-    if (!proof.rivals.empty()) {
+    if (!proof.rivals.empty() && proof.undecidedRivals.empty()) {
         arguments.push_back(named(proof.rivals));
         return {say(kNoOtherLabel), say(kOtherShorter, std::move(arguments)), Mark::Open};
     }
@@ -105,6 +105,10 @@ Fact aloneFact(const Source& source, const IndexProof& proof) {
     }
     arguments.push_back(named(proof.undecidedRivals));
     arguments.push_back(source.display.percent(least));
+    if (!proof.rivals.empty()) {
+        arguments.push_back(named(proof.rivals));
+        return {say(kNoOtherLabel), say(kOtherShorterOrUndecided, std::move(arguments)), Mark::Open};
+    }
     return {say(kNoOtherLabel), say(kOtherUndecided, std::move(arguments)), Mark::Open};
 }
 

@@ -62,6 +62,21 @@ Table elementsTable(const Project& project, const CircuitProfile& shown, bool is
     return table;
 }
 
+/// The suction read with the pumps off in the newest round that has one; null where none has.
+const project::PumpReading* suctionAtRest(const Project& project) {
+    const auto order = project.roundsByNumber();
+    for (auto at = order.rbegin(); at != order.rend(); ++at) {
+        for (const std::size_t index : project.pumpReadingsOf(project.rounds()[*at].id)) {
+            const project::PumpReading& reading = project.pumpReadings()[index];
+            if (reading.point == project::PumpPoint::Static && reading.suction &&
+                reading.status == project::ReadingStatus::Standing) {
+                return &reading;
+            }
+        }
+    }
+    return nullptr;
+}
+
 /// "+3.2 kPa": what is only known as a difference.
 std::string against(const PumpNumbers& numbers, quantity::GaugePressure pressure) {
     return (pressure.si() > 0 ? "+" : "") + numbers.pressure(pressure) + " " + numbers.pressureUnit();
@@ -146,6 +161,10 @@ Section pressureSection(const project::Project& project, const CircuitComparison
                       circuit.onReturn->airAtRest, circuit.onSupply->airAtRest)},
         {say(kLowestLabel), say(kLowestAt, {units.text(overAir(shown->lowest)),
                                             nameOf(project, shown->elements[shown->lowestAt])})}};
+    if (const project::PumpReading* read = suctionAtRest(project)) {
+        section.statements.push_back(
+            say(kFillAndGauge, {typed(project.job().fillPressure), typed(read->suction)}));
+    }
     section.figures.push_back({FigureKind::PressureProfile, say(kPressureFigure),
                                say(kPressureReading, {branch.tag, units.text(overAir(shown->unitRunning)),
                                                       units.text(overAir(shown->unitAtRest))})});

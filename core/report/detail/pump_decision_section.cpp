@@ -216,8 +216,8 @@ Section pumpDecisionSection(const project::Project& project, const pump_room::Pu
     const std::size_t doubts = section.opening.size();
     std::copy_if(decision.findings.begin(), decision.findings.end(), std::back_inserter(section.opening),
                  [](const base::Fault& finding) {
-                     return finding.is(energy::kPumpTooSmall) || finding.is(pump_room::kPumpFits) ||
-                            finding.is(pump_room::kFirstLook);
+                     return finding.is(energy::kPumpTooSmall) || finding.is(pump_room::kShortUndecided) ||
+                            finding.is(pump_room::kPumpFits) || finding.is(pump_room::kFirstLook);
                  });
     const bool isDecided =
         section.opening.size() > doubts || decision.curve.basis == balancing::CurveBasis::Untrusted;

@@ -190,6 +190,10 @@ inline constexpr MessageForm kUnitAir{"report_unit_air",
 inline constexpr MessageForm kUnitNoAir{"report_unit_no_air",
                                         "{1} at the unit with the valve on the return, {2} on the supply"};
 inline constexpr MessageForm kLowestAt{"report_lowest_at", "{1}, behind {2w}"};
+inline constexpr MessageForm kFillAndGauge{
+    "report_fill_and_gauge",
+    "Pressures here rest on the fill pressure entered, {1} at the expansion vessel; {2} is what the suction "
+    "gauge showed with the pump off, with its own height and zero"};
 inline constexpr MessageForm kUnitOverFill{
     "report_unit_over_fill",
     "against the fill pressure, {1} at the unit with the valve on the return, {2} on the supply"};

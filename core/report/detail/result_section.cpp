@@ -123,6 +123,10 @@ std::vector<Fact> pumpFacts(const Source& source) {
     if (source.curve.basis == balancing::CurveBasis::Untrusted) {
         return {{say(kPumpLabel), say(kPumpUntrusted, {std::to_string(kPump)}), Mark::Open}};
     }
+    if (source.excess && source.excess->isShortUndecided) {
+        return {{say(kPumpLabel), say(kPumpShortUndecided, {std::to_string(source.excess->section)}),
+                 Mark::Open}};
+    }
     std::vector<Fact> facts;
     if (auto order = orderOf(source)) {
         const bool isDone = order->is(kOrderNothing) || order->is(kOrderRuns);

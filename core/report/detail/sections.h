@@ -22,9 +22,10 @@ struct CountedExcess {
     std::optional<quantity::Ratio> speed;  ///< of full speed, that takes it away; nothing: no such option
     std::optional<quantity::Length> impeller = {};  ///< after a trim that takes it away
     std::optional<quantity::Length> firstCut = {};
-    bool isFitting = false;      ///< nothing is to be done
-    bool runsAsDecided = false;  ///< the pump was slowed already
-    int section = 0;             ///< number of the section that decides
+    bool isFitting = false;         ///< nothing is to be done
+    bool isShortUndecided = false;  ///< it cannot be told whether the pump is short
+    bool runsAsDecided = false;     ///< the pump was slowed already
+    int section = 0;                ///< number of the section that decides
 };
 
 /// What every section is built from.

@@ -123,6 +123,10 @@ inline constexpr MessageForm kPumpTooSmall{"report_pump_too_small",
                                            "path is open and strainers and filters are clean; a larger "
                                            "impeller or pump is for the engineer to decide "
                                            "(section {2})"};
+inline constexpr MessageForm kPumpShortUndecided{
+    "report_pump_short_undecided",
+    "Whether the pump is short cannot be told; read its gauges and every terminal again with finer meters "
+    "(section {1})"};
 inline constexpr MessageForm kExceptionCount{"report_exception_count", "{1}, listed in section {2}"};
 inline constexpr MessageForm kNoException{"report_no_exception", "None"};
 inline constexpr MessageForm kDraft{"report_draft", "Draft until signed: nobody has signed this report."};
@@ -258,6 +262,13 @@ inline constexpr MessageForm kOtherUndecided{
     "report_other_undecided",
     "Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, "
     "nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason"};
+
+inline constexpr MessageForm kOtherShorterOrUndecided{
+    "report_other_shorter_or_undecided",
+    "Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {5}, and "
+    "nearer than these readings tell ({4} %): {3}; match groups and risers, read again with a finer meter, "
+    "or "
+    "sign with the reason"};
 
 // Section 7.
 inline constexpr MessageForm kNoExceptions{"report_no_exceptions",

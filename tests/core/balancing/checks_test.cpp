@@ -330,7 +330,9 @@ TEST(Checks, tooPerfect) {
         return severityOf(job, form);
     };
     EXPECT_EQ(withFlows({1.0, 1.02, 0.98, 1.03, 0.97, 1.04}, kFlowsLikeDesign), std::nullopt);
-    EXPECT_EQ(withFlows({1.0, 1.0, 0.98, 1.03, 0.97, 1.04}, kFlowsLikeDesign), Severity::Warning);
+    // Of flows that scatter by 1 % about design one in twelve comes as near to it: two of six are chance.
+    EXPECT_EQ(withFlows({1.0, 1.0, 0.98, 1.03, 0.97, 1.04}, kFlowsLikeDesign), std::nullopt);
+    EXPECT_EQ(withFlows({1.0, 1.0, 1.0, 1.0, 0.97, 1.04}, kFlowsLikeDesign), Severity::Warning);
     EXPECT_EQ(withFlows({1.1, 1.1, 0.98, 1.03, 0.97, 1.04}, kDigitsRepeated), Severity::Warning);
     EXPECT_EQ(withFlows({1.1, 1.12, 0.98, 1.03, 0.97, 1.04}, kDigitsRepeated), std::nullopt);
 }

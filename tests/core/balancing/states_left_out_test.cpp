@@ -3,10 +3,12 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/balancing/advice/advice.h"
 #include "core/balancing/learning/learn_forms.h"
+#include "core/balancing/learning/model_findings.h"
 #include "tests/support/hidden_job.h"
 
 namespace ww::balancing {
@@ -85,6 +87,21 @@ TEST(StatesLeftOut, theOthersTeachWhatTheyTeachAlone) {
             }
         }
     }
+}
+
+TEST(StatesLeftOut, aRoundsFindingsSayHowManyAreLeftOut) {
+    const HiddenJob job = adjustedJob();
+    const project::Round& last = *job.project().lastRound();
+    const auto count = [&](const LearnedLoop& learned, bool isLast) {
+        const auto found = modelFindings(job.project(), learned, last.id, isLast);
+        return std::count_if(found.begin(), found.end(), [](const Finding& finding) {
+            return finding.fault.is(kLearnTurnedLeftOut) && finding.severity == Severity::Note;
+        });
+    };
+    const LearnedLoop few = learn(job.project(), withMost(0));
+    EXPECT_EQ(count(few, true), 1);
+    EXPECT_EQ(count(few, false), 0) << "once, with the last round";
+    EXPECT_EQ(count(learn(job.project()), true), 0);
 }
 
 TEST(StatesLeftOut, theLoopIsKnownNoBetterThanFromAll) {

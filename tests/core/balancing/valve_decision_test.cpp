@@ -132,7 +132,9 @@ TEST(ValveDecision, whatWasNotTriedIsTurnedToItsAdvisedSettingFirst) {
         const ValveDecision made = decide(word, 4, AdviceStand::HoldsForNow);
         EXPECT_EQ(made.word, AimWord::Close);
         ASSERT_TRUE(made.rule);
-        EXPECT_TRUE(made.rule->is(kAdviceFirst));
+        EXPECT_TRUE(made.rule->is(word == AimWord::Close ? kAdviceFirst : kAdviceBeforeReading))
+            << "a reading that says otherwise is called old";
+        EXPECT_EQ(made.turnTo, own->setting);
         EXPECT_EQ(decide(word, advised - 0.5, {}).word, AimWord::Open);
         EXPECT_EQ(decide(word, advised, {}).word, word) << "it stands there";
     }
@@ -149,6 +151,27 @@ TEST(ValveDecision, whatWasNotTriedIsTurnedToItsAdvisedSettingFirst) {
         advice.status = status;
         EXPECT_EQ(decide(AimWord::Hold, 4, {}).word, AimWord::Hold);
     }
+}
+
+TEST(ValveDecision, aValveThatTheIndexProofWaitsForIsOpened) {
+    const support::SolvedJob job(6);
+    Advice advice = advise(job.project(), learn(job.project()));
+    advice.status = AdviceStatus::Verified;
+    const Assessment now = assess(job.project(), job.project().lastRound()->id);
+    advice.indexSteps.push_back({2, Setting::si(2.1), base::Fault{&kOpensForIndex, "T-03", {}}});
+    ValveDecision byReading;
+    const auto decide = [&](AimWord word, std::size_t branch, double at) {
+        byReading.word = word;
+        return decideUntried(job.project(), now, advice, branch, Setting::si(at), byReading, {});
+    };
+    const ValveDecision made = decide(AimWord::Hold, 2, 2.0);
+    EXPECT_EQ(made.word, AimWord::Open);
+    ASSERT_TRUE(made.rule && made.turnTo);
+    EXPECT_TRUE(made.rule->is(kOpensForIndex));
+    EXPECT_EQ(made.turnTo->si(), 2.1);
+    EXPECT_EQ(decide(AimWord::Hold, 2, 2.1).word, AimWord::Hold) << "it stands there";
+    EXPECT_EQ(decide(AimWord::Hold, 1, 2.0).word, AimWord::Hold) << "another valve";
+    EXPECT_EQ(decide(AimWord::ReadAgain, 2, 2.0).word, AimWord::ReadAgain);
 }
 
 }  // namespace

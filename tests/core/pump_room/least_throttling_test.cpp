@@ -69,7 +69,7 @@ TEST(LeastThrottlingTest, indexOpenAndPumpValveOpen) {
     const ThrottlingProof proof = proofOf(project);
     ASSERT_EQ(proof.indexPath.size(), 1U);
     for (const base::Fault& failure : proof.failures) {
-        EXPECT_TRUE(failure.is(kProofRival)) << base::englishWithSubject(failure);
+        EXPECT_TRUE(failure.is(kProofRivalUndecided)) << base::englishWithSubject(failure);
     }
 }
 

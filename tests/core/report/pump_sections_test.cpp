@@ -216,6 +216,20 @@ TEST(PumpSections, withoutAFillPressureOnlyDifferencesAreTold) {
     const std::string known = told();
     EXPECT_EQ(known.find("against the fill pressure"), std::string::npos) << known;
     EXPECT_NE(known.find("Pump off"), std::string::npos) << known;
+    EXPECT_EQ(known.find("suction gauge"), std::string::npos) << known;
+    // Beside what a gauge of the test showed, both are named.
+    project::PumpReading rest;
+    rest.id.bytes[0] = 0x7f;
+    rest.round = project.rounds()[0].id;
+    rest.pump = project.pumps()[0].id;
+    rest.point = project::PumpPoint::Static;
+    rest.suction = quantity::measuredGauge(*base::Decimal::parse("148"), quantity::Unit::Kilopascal,
+                                           project.fluid().density());
+    project.put(rest);
+    const std::string both = told();
+    EXPECT_NE(both.find("120 kPa at the expansion vessel; 148 kPa is what the suction gauge showed"),
+              std::string::npos)
+        << both;
 }
 
 }  // namespace

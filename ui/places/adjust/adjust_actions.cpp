@@ -250,7 +250,9 @@ void AdjustPlace::startAtFirst() {
 }
 
 std::optional<std::size_t> AdjustPlace::next() {
-    return balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index());
+    const LoopPicture* picture = m_advisor.picture();
+    const auto step = picture != nullptr ? indexStepToTurn(*picture, m_valve.branch()) : std::nullopt;
+    return step ? step : balancing::nextToAdjust(m_bridge.project(), workingOrder(), m_valve.index());
 }
 
 void AdjustPlace::findValve() {

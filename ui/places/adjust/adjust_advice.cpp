@@ -38,7 +38,8 @@ bool AdjustPlace::holdsAgainstAdvice() const {
 std::optional<base::Id> AdjustPlace::offered() const {
     const LoopPicture* picture = m_advisor.picture();
     if (picture == nullptr || !m_valve.branch() || isConfirmed(*picture)) {
-        return std::nullopt;
+        const auto step = picture != nullptr ? indexStepToTurn(*picture, {}) : std::nullopt;
+        return step ? std::optional(m_bridge.project().branches()[*step].id) : std::nullopt;
     }
     const auto& settings = picture->advice.settings;
     const bool isLeft =
@@ -48,6 +49,17 @@ std::optional<base::Id> AdjustPlace::offered() const {
     const bool isTaken = m_valve.hasAim() && !isWordAgainstAdvice(m_valve) &&
                          !balancing::isHeld(m_bridge.project(), *m_valve.branch());
     return isLeft && isTaken ? m_valve.branch() : m_offerElsewhere;
+}
+
+std::optional<std::size_t> AdjustPlace::indexStepToTurn(const LoopPicture& picture,
+                                                        std::optional<base::Id> but) const {
+    for (const balancing::IndexStep& step : picture.advice.indexSteps) {
+        const base::Id& branch = m_bridge.project().branches()[step.branch].id;
+        if (branch != but && !balancing::isHeld(m_bridge.project(), branch)) {
+            return step.branch;
+        }
+    }
+    return std::nullopt;
 }
 
 void AdjustPlace::findOfferElsewhere() {
@@ -104,7 +116,9 @@ void AdjustPlace::takeAdvice() {
     if (!mayMoveHandle()) {
         return;
     }
-    m_valve.moveTo(m_advice->model()->at(row).setting);
+    const auto* decided = m_valve.decision();
+    m_valve.moveTo(decided != nullptr && decided->turnTo ? *decided->turnTo
+                                                         : m_advice->model()->at(row).setting);
     showValve();
 }
 

@@ -151,6 +151,9 @@ class AdjustPlace : public QWidget {
     /// The valve whose advised setting is proposed: that in hand, else the next of the working order that is
     /// to be turned. Nothing where taking the setting would be refused.
     std::optional<base::Id> offered() const;
+    /// The first valve that the proof of the index circuit waits for and that is not held yet, `but` left
+    /// out.
+    std::optional<std::size_t> indexStepToTurn(const LoopPicture& picture, std::optional<base::Id> but) const;
     void findOfferElsewhere();
     void expect(TypedDp what);
     void jump();

@@ -74,8 +74,15 @@ QString readHereWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
                                : AdjustText::tr("Read it here: aim %1 now.").arg(aim);
 }
 
-/// The advice comes first where nothing was tried in this round.
-QString turnToAdviceWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
+/// The rule of a valve that is turned before it is read: to its advised setting, or for the index circuit.
+QString turnFirstWords(const WorkbookBridge& bridge, const ValveInHand& valve,
+                       const balancing::ValveDecision& decided) {
+    if (!decided.rule->is(balancing::kAdviceFirst) && !decided.rule->is(balancing::kAdviceBeforeReading)) {
+        return AdjustText::tr(
+                   "Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the "
+                   "index circuit is proved.")
+            .arg(settingWords(valve, *decided.turnTo));
+    }
     const balancing::SettingAdvice& advised = *valve.advised();
     return AdjustText::tr("Turn it to %1 (Ctrl+Shift+T) and read it: aim %2 now, %3 once all valves are set.")
         .arg(settingWords(valve, advised.setting), dpWithUnit(bridge, valve.aimAt(advised.setting)),
@@ -218,8 +225,7 @@ QString triesWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
 QString proposalWords(const WorkbookBridge& bridge, const ValveInHand& valve, bool hasNext) {
     const auto& beside = valve.besideAdvice();
     if (const auto* decided = valve.decision(); decided != nullptr && decided->rule) {
-        return decided->rule->is(balancing::kAdviceFirst) ? turnToAdviceWords(bridge, valve)
-                                                          : text::sentence(*decided->rule);
+        return decided->turnTo ? turnFirstWords(bridge, valve, *decided) : text::sentence(*decided->rule);
     }
     const auto word = valve.word();
     if (!word || !valve.row() || valve.isReadElsewhere()) {

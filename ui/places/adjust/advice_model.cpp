@@ -107,6 +107,9 @@ QString AdviceModel::settingOf(const balancing::SettingAdvice& advised, quantity
 
 QString AdviceModel::doneNow(const balancing::SettingAdvice& advised) const {
     const base::Id& branch = m_bridge.project().branches()[advised.branch].id;
+    if (const auto* step = balancing::indexStepAt(m_shown->advice, advised.branch)) {
+        return tr("open to %1").arg(settingOf(advised, step->setting));
+    }
     if (m_inHand == branch && m_stand) {
         switch (*m_stand) {
             case balancing::AdviceStand::HoldsToEnd:

@@ -230,7 +230,14 @@ void AdvicePanel::showWords() {
     }
     addSome(lines, advice.whyNot);
     // Of readings that the loop does not explain no chance can be told: a note below says so.
-    if (advice.status == balancing::AdviceStatus::Verified) {
+    for (const balancing::IndexStep& step : advice.indexSteps) {
+        if (m_reason != step.why) {
+            lines << text::text(step.why);
+        }
+    }
+    if (advice.status == balancing::AdviceStatus::Verified && !advice.indexSteps.empty()) {
+        lines << text::sentence(base::Fault{&balancing::kAdviceSharesVerified, {}, {}});
+    } else if (advice.status == balancing::AdviceStatus::Verified) {
         lines << text::sentence(base::Fault{&balancing::kAdviceVerified, {}, {}});
     } else if (!advice.settings.empty() && !picture->learned.isMisfit) {
         const QString band = QString::fromStdString(m_bridge.project().job().matchingBand.digits.text());

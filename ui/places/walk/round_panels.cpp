@@ -3,6 +3,7 @@
 #include <QKeyEvent>
 #include <algorithm>
 
+#include "core/balancing/closed_round.h"
 #include "core/balancing/walk_progress.h"
 #include "core/project/calibration.h"
 #include "core/project/review.h"
@@ -195,6 +196,9 @@ CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, const LoopAdvisor& advi
             return;
         }
         emit closed();
+        if (const auto note = balancing::closedRoundNote(m_bridge.project(), m_bridge.assessment())) {
+            emit m_bridge.messageRaised(*note);
+        }
     });
     connect(m_back, &QPushButton::clicked, this, &CloseRoundPanel::givenUp);
     connect(&bridge, &WorkbookBridge::changed, this, [this] {

@@ -22,7 +22,7 @@ class ValveCard::Sign : public QWidget {
     void set(const QModelIndex& cell, const QString& share) {
         m_word = cell.data().toString();
         if (!share.isEmpty()) {
-            m_word = ValveCard::tr("%1 %  %2", "share against target, state").arg(share, m_word);
+            m_word = ValveCard::tr("%1 % of target  %2", "share, state").arg(share, m_word);
         }
         m_isOver = cell.data(IsOverRole).toBool();
         m_state = static_cast<balancing::State>(cell.data(StateRole).toInt());
@@ -69,7 +69,7 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
       m_serves(new QLabel(this)),
       m_last(new QLabel(this)),
       m_dpHead(new QLabel(this)),
-      m_targetHead(new QLabel(tr("Of target, %"), this)),
+      m_targetHead(new QLabel(tr("Share, % of target"), this)),
       m_ofTarget(new QLabel(this)),
       m_sign(new Sign(this)),
       m_setting(new WalkField(this)),
@@ -181,6 +181,10 @@ WalkModel::Column ValveCard::entryColumn() const {
     return row >= 0 ? m_grid.rows().entryColumn(row) : WalkModel::Dp;
 }
 
+QString ValveCard::headOf(WalkModel::Column column) const {
+    return m_grid.model()->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace('\n', ' ');
+}
+
 void ValveCard::refresh() {
     const QModelIndex tag = cell(WalkModel::Tag);
     setEnabled(tag.isValid());
@@ -192,13 +196,10 @@ void ValveCard::refresh() {
     m_tag->setText(words(WalkModel::Tag));
     m_serves->setText(words(WalkModel::Serves));
     const QString last = words(WalkModel::Last);
-    m_last->setText(last.isEmpty() ? QString() : tr("last %1").arg(last));
+    m_last->setText(last.isEmpty() ? QString() : headOf(WalkModel::Last) + ' ' + last);
     m_dp->setAccessibleName(entryColumn() == WalkModel::Flow ? tr("Flow of the valve in hand")
                                                              : tr("DP of the valve in hand"));
-    m_dpHead->setText(m_grid.model()
-                          ->headerData(entryColumn(), Qt::Horizontal, Qt::DisplayRole)
-                          .toString()
-                          .replace('\n', ' '));
+    m_dpHead->setText(headOf(entryColumn()));
     const QString ofTarget = words(WalkModel::OfTarget);
     m_ofTarget->setText(ofTarget.isEmpty() ? QString(QChar(0x2013)) : ofTarget);
     m_sign->set(cell(WalkModel::State), m_isNarrow ? ofTarget : QString());

@@ -77,6 +77,8 @@ class ValveCard : public QWidget {
     /// The column that the field of the reading shows: the dp of the valve in hand or, where a dp gives none,
     /// its flow.
     WalkModel::Column entryColumn() const;
+    /// The head of a column of the grid, in one line.
+    QString headOf(WalkModel::Column column) const;
 
     WalkGrid& m_grid;
     EntryTable::Store m_store;

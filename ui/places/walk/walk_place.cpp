@@ -154,7 +154,7 @@ void WalkPlace::refreshTotals() {
         const QString total =
             about + text::flow(*all.totalFlow, project) + QChar(0xA0) + text::symbol(text::flowUnit(project));
         const std::size_t doubtful = balancing::doubtfulInTotal(all);
-        part(tr("total"),
+        part(tr("total flow"),
              doubtful > 0 ? tr("%1, %2 doubtful in it").arg(total, QString::number(doubtful)) : total);
         if (all.totalDesign.si() > 0.0) {
             part(tr("of design"),

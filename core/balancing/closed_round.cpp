@@ -1,0 +1,59 @@
+#include "core/balancing/closed_round.h"
+
+#include <algorithm>
+
+#include "core/balancing/assess.h"
+#include "core/balancing/share_count.h"
+
+namespace ww::balancing {
+
+namespace {
+
+bool wasReadWhileTurned(const project::Project& project, const Id& round) {
+    const auto& indices = project.readingsOf(round);
+    return std::any_of(indices.begin(), indices.end(), [&](std::size_t index) {
+        const project::Reading& reading = project.readings()[index];
+        return reading.status == project::ReadingStatus::Standing &&
+               (reading.purpose == project::ReadingPurpose::Try ||
+                reading.purpose == project::ReadingPurpose::Hold);
+    });
+}
+
+/// The last round before this one that was read as the loop stood.
+const project::Round* walkedRoundBefore(const project::Project& project, int number) {
+    const project::Round* found = nullptr;
+    for (const std::size_t index : project.roundsByNumber()) {
+        const project::Round& round = project.rounds()[index];
+        if (round.number < number && round.kind != project::RoundKind::Witness &&
+            !wasReadWhileTurned(project, round.id)) {
+            found = &round;
+        }
+    }
+    return found;
+}
+
+}  // namespace
+
+std::optional<base::Fault> closedRoundNote(const project::Project& project, const Assessment& closed) {
+    if (!closed.round || closed.kind == project::RoundKind::Witness) {
+        return std::nullopt;
+    }
+    const std::string number = std::to_string(closed.roundNumber);
+    const bool isTurned = wasReadWhileTurned(project, *closed.round);
+    if (const project::Round* before = walkedRoundBefore(project, closed.roundNumber)) {
+        const auto was = assess(project, before->id).index.terminal;
+        const auto is = closed.index.terminal;
+        if (was && is && was != is) {
+            return base::Fault{isTurned ? &kTurnedRoundMovedIndex : &kIndexMoved,
+                               "",
+                               {number, project.branches()[*was].tag, project.branches()[*is].tag}};
+        }
+    }
+    const ShareCount count = shareCount(closed);
+    if (isTurned && count.onShare && *count.onShare < count.all) {
+        return base::Fault{&kTurnedRoundClosed, "", {number}};
+    }
+    return std::nullopt;
+}
+
+}  // namespace ww::balancing
