@@ -215,6 +215,10 @@
         <source>it fits: %1</source>
         <translation>es passt: %1</translation>
     </message>
+    <message>
+        <source>Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the index circuit is proved.</source>
+        <translation>Auf %1 drehen (Strg+Umschalt+T) und ablesen, dann eine Schlussrunde lesen: sie zeigt, ob der Schlechtpunktkreis bewiesen ist.</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -6027,6 +6031,58 @@
         <source>round {1} is sent already; have it accepted or sent back on the place Review (Alt+6)</source>
         <translation>Runde {1} ist schon gesendet; im Bereich Prüfung (Alt+6) annehmen oder zurückgeben lassen</translation>
     </message>
+    <message>
+        <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {5}, and nearer than these readings tell ({4} %): {3}; match groups and risers, read again with a finer meter, or sign with the reason</source>
+        <translation>Nicht gezeigt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {5}, und näher, als diese Ablesungen unterscheiden ({4} %): {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie mit einem feineren Messgerät neu, oder signieren Sie mit dem Grund</translation>
+    </message>
+    <message>
+        <source>Pressures here rest on the fill pressure entered, {1} at the expansion vessel; {2} is what the suction gauge showed with the pump off, with its own height and zero</source>
+        <translation>Die Drücke hier beruhen auf dem eingetragenen Fülldruck, {1} am Ausdehnungsgefäß; {2} zeigte das Saugmanometer bei stehender Pumpe, mit seiner eigenen Höhe und seinem Nullpunkt</translation>
+    </message>
+    <message>
+        <source>Whether the pump is short cannot be told; read its gauges and every terminal again with finer meters (section {1})</source>
+        <translation>Ob die Pumpe zu klein ist, ist nicht feststellbar; lesen Sie ihre Manometer und jeden Verbraucher mit feineren Messgeräten neu (Abschnitt {1})</translation>
+    </message>
+    <message>
+        <source>a round read at the settings that stand has every share within the band, but not the proof of the index circuit; turn the valve named, then read a final round</source>
+        <translation>in einer Runde bei den stehenden Einstellungen liegt jeder Anteil im Band, der Schlechtpunktkreis ist aber nicht bewiesen; drehen Sie das genannte Ventil, dann lesen Sie eine Schlussrunde</translation>
+    </message>
+    <message>
+        <source>an old reading, with the others not set; advised {2} instead of {1}: turn it, then read</source>
+        <translation>eine alte Ablesung, die anderen waren nicht eingestellt; empfohlen {2} statt {1}: drehen, dann ablesen</translation>
+    </message>
+    <message>
+        <source>lies on the index circuit at {1}; open it fully to {2}, or the index is not proved</source>
+        <translation>liegt im Schlechtpunktkreis und steht auf {1}; ganz öffnen auf {2}, sonst ist der Schlechtpunkt nicht bewiesen</translation>
+    </message>
+    <message>
+        <source>round {1} was read while valves were turned, so its shares may still change, and the star went from {2} to {3}; read every valve in the next round</source>
+        <translation>Runde {1} wurde gelesen, während Ventile gedreht wurden, ihre Anteile können sich also noch ändern, und der Stern ging von {2} zu {3}; lesen Sie in der nächsten Runde jedes Ventil</translation>
+    </message>
+    <message>
+        <source>round {1} was read while valves were turned, so its shares may still change; read every valve in the next round</source>
+        <translation>Runde {1} wurde gelesen, während Ventile gedreht wurden, ihre Anteile können sich also noch ändern; lesen Sie in der nächsten Runde jedes Ventil</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; read its gauges and every terminal again once all valves are set</source>
+        <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}: ob sie zu klein ist, ist nicht feststellbar; lesen Sie ihre Manometer und jeden Verbraucher neu, sobald alle Ventile eingestellt sind</translation>
+    </message>
+    <message>
+        <source>the star went from {2} to {3} in round {1}, the index circuit ends there now; see that every valve on its path is fully open</source>
+        <translation>der Stern ging in Runde {1} von {2} zu {3}, der Schlechtpunktkreis endet jetzt dort; sehen Sie nach, ob jedes Ventil auf seinem Weg ganz offen ist</translation>
+    </message>
+    <message>
+        <source>this terminal is fully open, and whether it takes less of design than the index circuit cannot be told; read both again with a finer meter</source>
+        <translation>dieser Verbraucher ist ganz offen, und ob er weniger der Auslegung nimmt als der Schlechtpunktkreis, ist nicht feststellbar; lesen Sie beide mit einem feineren Messgerät neu</translation>
+    </message>
+    <message>
+        <source>whether the pump is short cannot be told: at design flow it makes {1} and the index circuit needs {2}; read its gauges and every terminal again with finer meters, leave impeller and speed until then</source>
+        <translation>ob die Pumpe zu klein ist, ist nicht feststellbar: bei Auslegungsdurchfluss erzeugt sie {1} und der Schlechtpunktkreis braucht {2}; lesen Sie ihre Manometer und jeden Verbraucher mit feineren Messgeräten neu, lassen Sie Laufrad und Drehzahl bis dahin</translation>
+    </message>
+    <message>
+        <source>{3} below it takes {4} % of design, the index {5} {6} %; open it from {1} to {2}, then read</source>
+        <translation>{3} darunter nimmt {4} % der Auslegung, der Schlechtpunkt {5} {6} %; von {1} auf {2} öffnen, dann ablesen</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -8405,6 +8461,10 @@
     <message>
         <source>All set %1</source>
         <translation>Alle gesetzt %1</translation>
+    </message>
+    <message>
+        <source>open to %1</source>
+        <translation>öffnen auf %1</translation>
     </message>
 </context>
 <context>
@@ -12158,25 +12218,21 @@ ab</translation>
         <translation>Einstellung</translation>
     </message>
     <message>
-        <source>Of target, %</source>
-        <translation>Vom Soll, %</translation>
-    </message>
-    <message>
-        <source>last %1</source>
-        <translation>zuletzt %1</translation>
-    </message>
-    <message>
         <source>Notes, photos (%1)</source>
         <translation>Notizen, Fotos (%1)</translation>
     </message>
     <message>
-        <source>%1 %  %2</source>
-        <comment>share against target, state</comment>
-        <translation>%1 %  %2</translation>
-    </message>
-    <message>
         <source>Flow of the valve in hand</source>
         <translation>Durchfluss des Ventils in der Hand</translation>
+    </message>
+    <message>
+        <source>%1 % of target  %2</source>
+        <comment>share, state</comment>
+        <translation>%1 % vom Soll  %2</translation>
+    </message>
+    <message>
+        <source>Share, % of target</source>
+        <translation>Anteil, % vom Soll</translation>
     </message>
 </context>
 <context>
@@ -12526,10 +12582,6 @@ ab</translation>
         <translation>Runde %1 öffnen…</translation>
     </message>
     <message>
-        <source>total</source>
-        <translation>gesamt</translation>
-    </message>
-    <message>
         <source>of design</source>
         <translation>der Auslegung</translation>
     </message>
@@ -12672,6 +12724,10 @@ ab</translation>
     <message>
         <source>%1, %2 doubtful in it</source>
         <translation>%1, davon %2 fraglich</translation>
+    </message>
+    <message>
+        <source>total flow</source>
+        <translation>Gesamtdurchfluss</translation>
     </message>
 </context>
 <context>

@@ -215,6 +215,10 @@
         <source>it fits: %1</source>
         <translation>cumple: %1</translation>
     </message>
+    <message>
+        <source>Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the index circuit is proved.</source>
+        <translation>Gírela a %1 (Ctrl+Mayús+T) y léala; luego lea una ronda final: dice si el circuito desfavorable queda demostrado.</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -6027,6 +6031,58 @@
         <source>round {1} is sent already; have it accepted or sent back on the place Review (Alt+6)</source>
         <translation>la ronda {1} ya está enviada; haga que la acepten o la devuelvan en el área Revisión (Alt+6)</translation>
     </message>
+    <message>
+        <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {5}, and nearer than these readings tell ({4} %): {3}; match groups and risers, read again with a finer meter, or sign with the reason</source>
+        <translation>No se demuestra que {1} sea el punto desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {5}, y más cerca de lo que distinguen estas lecturas ({4} %): {3}; equilibre grupos y montantes, lea de nuevo con un instrumento más fino o firme con el motivo</translation>
+    </message>
+    <message>
+        <source>Pressures here rest on the fill pressure entered, {1} at the expansion vessel; {2} is what the suction gauge showed with the pump off, with its own height and zero</source>
+        <translation>Las presiones de aquí parten de la presión de llenado introducida, {1} en el vaso de expansión; {2} es lo que mostró el manómetro de aspiración con la bomba parada, con su propia altura y su cero</translation>
+    </message>
+    <message>
+        <source>Whether the pump is short cannot be told; read its gauges and every terminal again with finer meters (section {1})</source>
+        <translation>No se puede decir si la bomba es pequeña; lea de nuevo sus manómetros y cada terminal con instrumentos más finos (sección {1})</translation>
+    </message>
+    <message>
+        <source>a round read at the settings that stand has every share within the band, but not the proof of the index circuit; turn the valve named, then read a final round</source>
+        <translation>una ronda leída con los ajustes actuales tiene cada cuota en la banda, pero el circuito desfavorable no queda demostrado; gire la válvula nombrada y lea una ronda final</translation>
+    </message>
+    <message>
+        <source>an old reading, with the others not set; advised {2} instead of {1}: turn it, then read</source>
+        <translation>una lectura antigua, con las demás sin ajustar; se aconseja {2} en vez de {1}: gírela y luego lea</translation>
+    </message>
+    <message>
+        <source>lies on the index circuit at {1}; open it fully to {2}, or the index is not proved</source>
+        <translation>está en el circuito desfavorable, en {1}; ábrala totalmente hasta {2}, o el desfavorable no queda demostrado</translation>
+    </message>
+    <message>
+        <source>round {1} was read while valves were turned, so its shares may still change, and the star went from {2} to {3}; read every valve in the next round</source>
+        <translation>la ronda {1} se leyó mientras se giraban válvulas, así que sus cuotas aún pueden cambiar, y la estrella pasó de {2} a {3}; lea cada válvula en la próxima ronda</translation>
+    </message>
+    <message>
+        <source>round {1} was read while valves were turned, so its shares may still change; read every valve in the next round</source>
+        <translation>la ronda {1} se leyó mientras se giraban válvulas, así que sus cuotas aún pueden cambiar; lea cada válvula en la próxima ronda</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; read its gauges and every terminal again once all valves are set</source>
+        <translation>la bomba da {1} al caudal de diseño, el circuito desfavorable necesita {2}: no se puede decir si es pequeña; lea de nuevo sus manómetros y cada terminal cuando todas las válvulas estén ajustadas</translation>
+    </message>
+    <message>
+        <source>the star went from {2} to {3} in round {1}, the index circuit ends there now; see that every valve on its path is fully open</source>
+        <translation>la estrella pasó de {2} a {3} en la ronda {1}, el circuito desfavorable termina ahora ahí; vea que cada válvula de su camino esté totalmente abierta</translation>
+    </message>
+    <message>
+        <source>this terminal is fully open, and whether it takes less of design than the index circuit cannot be told; read both again with a finer meter</source>
+        <translation>este terminal está totalmente abierto y no se puede decir si toma menos del diseño que el circuito desfavorable; lea ambos de nuevo con un instrumento más fino</translation>
+    </message>
+    <message>
+        <source>whether the pump is short cannot be told: at design flow it makes {1} and the index circuit needs {2}; read its gauges and every terminal again with finer meters, leave impeller and speed until then</source>
+        <translation>no se puede decir si la bomba es pequeña: al caudal de diseño da {1} y el circuito desfavorable necesita {2}; lea de nuevo sus manómetros y cada terminal con instrumentos más finos y deje hasta entonces el rodete y la velocidad</translation>
+    </message>
+    <message>
+        <source>{3} below it takes {4} % of design, the index {5} {6} %; open it from {1} to {2}, then read</source>
+        <translation>{3}, debajo, toma el {4} % del diseño, el desfavorable {5} el {6} %; ábrala de {1} a {2} y luego lea</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -8405,6 +8461,10 @@
     <message>
         <source>All set %1</source>
         <translation>Todo ajustado %1</translation>
+    </message>
+    <message>
+        <source>open to %1</source>
+        <translation>abrir a %1</translation>
     </message>
 </context>
 <context>
@@ -12158,25 +12218,21 @@ desde</translation>
         <translation>Ajuste</translation>
     </message>
     <message>
-        <source>Of target, %</source>
-        <translation>Del objetivo, %</translation>
-    </message>
-    <message>
-        <source>last %1</source>
-        <translation>último %1</translation>
-    </message>
-    <message>
         <source>Notes, photos (%1)</source>
         <translation>Notas, fotos (%1)</translation>
     </message>
     <message>
-        <source>%1 %  %2</source>
-        <comment>share against target, state</comment>
-        <translation>%1 %  %2</translation>
-    </message>
-    <message>
         <source>Flow of the valve in hand</source>
         <translation>Caudal de la válvula en mano</translation>
+    </message>
+    <message>
+        <source>%1 % of target  %2</source>
+        <comment>share, state</comment>
+        <translation>%1 % del objetivo  %2</translation>
+    </message>
+    <message>
+        <source>Share, % of target</source>
+        <translation>Cuota, % del objetivo</translation>
     </message>
 </context>
 <context>
@@ -12526,10 +12582,6 @@ desde</translation>
         <translation>Abrir la ronda %1…</translation>
     </message>
     <message>
-        <source>total</source>
-        <translation>total</translation>
-    </message>
-    <message>
         <source>of design</source>
         <translation>del diseño</translation>
     </message>
@@ -12672,6 +12724,10 @@ desde</translation>
     <message>
         <source>%1, %2 doubtful in it</source>
         <translation>%1, %2 en duda</translation>
+    </message>
+    <message>
+        <source>total flow</source>
+        <translation>caudal total</translation>
     </message>
 </context>
 <context>

@@ -215,6 +215,10 @@
         <source>it fits: %1</source>
         <translation>elle convient&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the index circuit is proved.</source>
+        <translation>Tournez-la à %1 (Ctrl+Maj+T) et mesurez-la, puis faites un passage final&#xa0;: il dit si le circuit défavorisé est prouvé.</translation>
+    </message>
 </context>
 <context>
     <name>ConvergenceChart</name>
@@ -6027,6 +6031,58 @@
         <source>round {1} is sent already; have it accepted or sent back on the place Review (Alt+6)</source>
         <translation>le passage {1} est déjà envoyé&#xa0;; faites-le accepter ou renvoyer dans l’espace Revue (Alt+6)</translation>
     </message>
+    <message>
+        <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {5}, and nearer than these readings tell ({4} %): {3}; match groups and risers, read again with a finer meter, or sign with the reason</source>
+        <translation>Il n’est pas montré que {1} est le point défavorisé&#xa0;: il prend {2}&#xa0;% du nominal, ouverts en grand aussi avec moins&#xa0;: {5}, et plus proches que ces mesures ne distinguent ({4}&#xa0;%)&#xa0;: {3}&#xa0;; équilibrez groupes et colonnes, remesurez avec un instrument plus fin, ou signez avec le motif</translation>
+    </message>
+    <message>
+        <source>Pressures here rest on the fill pressure entered, {1} at the expansion vessel; {2} is what the suction gauge showed with the pump off, with its own height and zero</source>
+        <translation>Les pressions d’ici reposent sur la pression de remplissage saisie, {1} au vase d’expansion&#xa0;; {2} est ce que le manomètre d’aspiration montrait pompe arrêtée, avec sa propre hauteur et son zéro</translation>
+    </message>
+    <message>
+        <source>Whether the pump is short cannot be told; read its gauges and every terminal again with finer meters (section {1})</source>
+        <translation>Impossible de dire si la pompe est trop petite&#xa0;; remesurez ses manomètres et chaque terminal avec des instruments plus fins (section {1})</translation>
+    </message>
+    <message>
+        <source>a round read at the settings that stand has every share within the band, but not the proof of the index circuit; turn the valve named, then read a final round</source>
+        <translation>un passage fait aux réglages en place a chaque part dans la bande, mais le circuit défavorisé n’est pas prouvé&#xa0;; tournez la vanne nommée, puis faites un passage final</translation>
+    </message>
+    <message>
+        <source>an old reading, with the others not set; advised {2} instead of {1}: turn it, then read</source>
+        <translation>une mesure ancienne, les autres n’étant pas réglées&#xa0;; conseillé {2} au lieu de {1}&#xa0;: tournez, puis mesurez</translation>
+    </message>
+    <message>
+        <source>lies on the index circuit at {1}; open it fully to {2}, or the index is not proved</source>
+        <translation>sur le circuit défavorisé, à {1}&#xa0;; ouvrez-la en grand à {2}, sinon le défavorisé n’est pas prouvé</translation>
+    </message>
+    <message>
+        <source>round {1} was read while valves were turned, so its shares may still change, and the star went from {2} to {3}; read every valve in the next round</source>
+        <translation>le passage {1} a été fait pendant que des vannes étaient tournées, ses parts peuvent donc encore changer, et l’étoile est passée de {2} à {3}&#xa0;; mesurez chaque vanne au prochain passage</translation>
+    </message>
+    <message>
+        <source>round {1} was read while valves were turned, so its shares may still change; read every valve in the next round</source>
+        <translation>le passage {1} a été fait pendant que des vannes étaient tournées, ses parts peuvent donc encore changer&#xa0;; mesurez chaque vanne au prochain passage</translation>
+    </message>
+    <message>
+        <source>the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; read its gauges and every terminal again once all valves are set</source>
+        <translation>la pompe donne {1} au débit nominal, le circuit défavorisé demande {2}&#xa0;: impossible de dire si elle est trop petite&#xa0;; remesurez ses manomètres et chaque terminal une fois toutes les vannes réglées</translation>
+    </message>
+    <message>
+        <source>the star went from {2} to {3} in round {1}, the index circuit ends there now; see that every valve on its path is fully open</source>
+        <translation>l’étoile est passée de {2} à {3} au passage {1}, le circuit défavorisé finit maintenant là&#xa0;; voyez si chaque vanne de son chemin est ouverte en grand</translation>
+    </message>
+    <message>
+        <source>this terminal is fully open, and whether it takes less of design than the index circuit cannot be told; read both again with a finer meter</source>
+        <translation>ce terminal est ouvert en grand, et impossible de dire s’il prend moins du nominal que le circuit défavorisé&#xa0;; remesurez les deux avec un instrument plus fin</translation>
+    </message>
+    <message>
+        <source>whether the pump is short cannot be told: at design flow it makes {1} and the index circuit needs {2}; read its gauges and every terminal again with finer meters, leave impeller and speed until then</source>
+        <translation>impossible de dire si la pompe est trop petite&#xa0;: au débit nominal elle donne {1} et le circuit défavorisé demande {2}&#xa0;; remesurez ses manomètres et chaque terminal avec des instruments plus fins, laissez la roue et la vitesse d’ici là</translation>
+    </message>
+    <message>
+        <source>{3} below it takes {4} % of design, the index {5} {6} %; open it from {1} to {2}, then read</source>
+        <translation>{3} en dessous prend {4}&#xa0;% du nominal, le défavorisé {5} {6}&#xa0;%&#xa0;; ouvrez-la de {1} à {2}, puis mesurez</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -8405,6 +8461,10 @@
     <message>
         <source>All set %1</source>
         <translation>Tout réglé %1</translation>
+    </message>
+    <message>
+        <source>open to %1</source>
+        <translation>ouvrir à %1</translation>
     </message>
 </context>
 <context>
@@ -12158,25 +12218,21 @@ dès</translation>
         <translation>Réglage</translation>
     </message>
     <message>
-        <source>Of target, %</source>
-        <translation>De la cible,&#xa0;%</translation>
-    </message>
-    <message>
-        <source>last %1</source>
-        <translation>dernier %1</translation>
-    </message>
-    <message>
         <source>Notes, photos (%1)</source>
         <translation>Notes, photos (%1)</translation>
     </message>
     <message>
-        <source>%1 %  %2</source>
-        <comment>share against target, state</comment>
-        <translation>%1&#xa0;%  %2</translation>
-    </message>
-    <message>
         <source>Flow of the valve in hand</source>
         <translation>Débit de la vanne en main</translation>
+    </message>
+    <message>
+        <source>%1 % of target  %2</source>
+        <comment>share, state</comment>
+        <translation>%1&#xa0;% de la cible  %2</translation>
+    </message>
+    <message>
+        <source>Share, % of target</source>
+        <translation>Part,&#xa0;% de la cible</translation>
     </message>
 </context>
 <context>
@@ -12526,10 +12582,6 @@ dès</translation>
         <translation>Ouvrir le passage %1…</translation>
     </message>
     <message>
-        <source>total</source>
-        <translation>total</translation>
-    </message>
-    <message>
         <source>of design</source>
         <translation>du nominal</translation>
     </message>
@@ -12672,6 +12724,10 @@ dès</translation>
     <message>
         <source>%1, %2 doubtful in it</source>
         <translation>%1, dont %2 en doute</translation>
+    </message>
+    <message>
+        <source>total flow</source>
+        <translation>débit total</translation>
     </message>
 </context>
 <context>
