@@ -8,6 +8,7 @@
 #include "ui/theme/theme.h"
 
 class QGridLayout;
+class QLabel;
 
 namespace ww::ui {
 
@@ -19,7 +20,8 @@ class MarkShape : public QWidget {
     explicit MarkShape(QWidget* parent = nullptr);
 
     void show(ww::report::Mark mark, const theme::Tokens& tokens);
-    QSize sizeHint() const override { return {18, 18}; }
+    static constexpr int kSize = 18;
+    QSize sizeHint() const override { return {kSize, kSize}; }
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -29,7 +31,7 @@ class MarkShape : public QWidget {
     theme::Tokens m_tokens;
 };
 
-/// A list of facts that is filled anew as a whole.
+/// A list of facts that is filled anew as a whole. Where it is narrow each value stands below its label.
 class FactList : public QWidget {
     Q_OBJECT
 
@@ -38,8 +40,22 @@ class FactList : public QWidget {
 
     void show(const std::vector<ww::report::Fact>& facts, const theme::Tokens& tokens);
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
+    struct Line {
+        QLabel* label;
+        MarkShape* mark;
+        QLabel* value;
+    };
+    /// Whether values have too little room beside their labels.
+    bool isNarrow() const;
+    void arrange();
+
     QGridLayout* m_grid = nullptr;
+    std::vector<Line> m_lines;
+    bool m_isBelow = false;  ///< each value below its label
 };
 
 }  // namespace ww::ui
