@@ -20,12 +20,14 @@ WrappedRows::WrappedRows(QTableView& table, int filling)
     // Columns stay where they are when a bar comes with the last row.
     table.setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     table.viewport()->installEventFilter(this);
-    connect(table.model(), &QAbstractItemModel::modelReset, this, &WrappedRows::fit);
+    // Later, as a table that is destroyed may clear its model when it is half gone.
+    connect(table.model(), &QAbstractItemModel::modelReset, this, &WrappedRows::fit, Qt::QueuedConnection);
     connect(table.verticalScrollBar(), &QScrollBar::valueChanged, this, &WrappedRows::fitRowsSeen);
 }
 
 bool WrappedRows::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::Resize && m_table.isVisible()) {
+    const bool isRoom = event->type() == QEvent::Resize || event->type() == QEvent::Show;
+    if (isRoom && m_table.isVisible()) {
         fit();
     }
     return QObject::eventFilter(watched, event);
