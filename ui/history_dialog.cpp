@@ -6,14 +6,20 @@
 #include <iterator>
 
 #include "core/project/names.h"
+#include "ui/places/wrapped_rows.h"
 #include "ui/text/conflict_text.h"
 #include "ui/text/format.h"
 #include "ui/text/label.h"
 #include "ui/text/typed_word.h"
 #include "ui/text/words.h"
-#include "ui/widgets/read_table.h"
 
 namespace ww::ui {
+namespace {
+
+/// The column of reasons and notes.
+constexpr int kReason = 7;
+
+}  // namespace
 
 HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWidget* parent)
     : OrderedDialog(parent),
@@ -25,7 +31,7 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
       m_use(new QPushButton(tr("Use This Value"), this)) {
     const std::string& tag = bridge.project().branches().at(branch).tag;
     setWindowTitle(tr("History of %1").arg(QString::fromStdString(tag)));
-    m_table = makeReadTable(m_values, windowTitle(), this);
+    m_table = makeReadTable(m_values, kReason, windowTitle(), this);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     buttons->addButton(m_use, QDialogButtonBox::ActionRole);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -38,7 +44,6 @@ HistoryDialog::HistoryDialog(WorkbookBridge& bridge, const base::Id& branch, QWi
     std::vector<TextRow> rows;
     std::transform(m_history.begin(), m_history.end(), std::back_inserter(rows), rowOf);
     m_values->setRows(std::move(rows));
-    m_table->resizeColumnsToContents();
     m_use->setEnabled(!m_history.empty() && bridge.openRoundOrNull() != nullptr);
     if (!m_history.empty()) {
         m_table->setCurrentIndex(m_values->index(0, 0));

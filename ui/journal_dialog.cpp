@@ -2,7 +2,6 @@
 
 #include <QDialogButtonBox>
 #include <QFileInfo>
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -10,12 +9,24 @@
 #include "core/balancing/standing_readings.h"
 #include "core/exchange/job_folder.h"
 #include "ui/job_files.h"
+#include "ui/places/wrapped_rows.h"
 #include "ui/text/format.h"
 #include "ui/text/label.h"
 #include "ui/text/words.h"
-#include "ui/widgets/read_table.h"
+#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
+namespace {
+
+/// What takes the room that is left: what was done, and the words of a state.
+constexpr int kWhat = 4;
+constexpr int kState = 4;
+/// Device-independent pixels; where there is less, the job stands below the actions.
+constexpr int kActionsWidth = 520;
+constexpr int kStateWidth = 360;
+constexpr int kLeastTable = 110;
+
+}  // namespace
 
 JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
     : OrderedDialog(parent),
@@ -23,11 +34,11 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
       m_journal(bridge.workbook()->journal()),
       m_actions(new TextTable(
           {tr("Record"), tr("Stored, newest first"), tr("By"), tr("On"), tr("What was done")}, -1, this)),
-      m_actionTable(makeReadTable(m_actions, tr("Stored actions"), this)),
+      m_actionTable(makeReadTable(m_actions, kWhat, tr("Stored actions"), this)),
       m_said(new QLabel(this)),
       m_state(new TextTable({tr("Tag"), tr("Setting"), tr("Reading"), tr("Of target, %"), tr("State")}, -1,
                             this)),
-      m_stateTable(makeReadTable(m_state, tr("The job as it stood"), this)) {
+      m_stateTable(makeReadTable(m_state, kState, tr("The job as it stood"), this)) {
     setWindowTitle(tr("The Job as It Stood"));
     m_said->setWordWrap(true);
     m_said->setTextFormat(Qt::PlainText);
@@ -41,20 +52,20 @@ JournalDialog::JournalDialog(WorkbookBridge& bridge, QWidget* parent)
         rows.push_back(std::move(row));
     }
     m_actions->setRows(std::move(rows));
-    m_actionTable->resizeColumnsToContents();
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     auto* exporting = buttons->addButton(tr("Export Its Tables…"), QDialogButtonBox::ActionRole);
     exporting->setAccessibleDescription(tr("Writes the job as it stood then as tables"));
     connect(exporting, &QPushButton::clicked, this, &JournalDialog::exportTables);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    auto* right = new QVBoxLayout;
+    auto* then = new QWidget;
+    auto* right = new QVBoxLayout(then);
+    right->setContentsMargins(0, 0, 0, 0);
     right->addWidget(m_said);
     right->addWidget(m_stateTable, 1);
-    auto* tables = new QHBoxLayout;
-    tables->addWidget(m_actionTable, 3);
-    tables->addLayout(right, 2);
     auto* layout = new QVBoxLayout(this);
-    layout->addLayout(tables, 1);
+    layout->addWidget(
+        new SideBySide({m_actionTable, kActionsWidth, 3, kLeastTable}, {then, kStateWidth, 2, kLeastTable}),
+        1);
     layout->addWidget(buttons);
     resizeWithText(1100, 520);
     connect(m_actionTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -99,7 +110,6 @@ void JournalDialog::showAfter(std::int64_t sequence) {
         rows.push_back(std::move(row));
     }
     m_state->setRows(std::move(rows));
-    m_stateTable->resizeColumnsToContents();
 }
 
 void JournalDialog::exportTables() {

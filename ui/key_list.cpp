@@ -5,6 +5,8 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "ui/places/wrapped_rows.h"
+
 namespace ww::ui {
 namespace {
 
@@ -52,9 +54,7 @@ KeyList::KeyList(const Commands& commands, QWidget* parent) : OrderedDialog(pare
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     table->setTabKeyNavigation(false);
     table->verticalHeader()->hide();
-    table->horizontalHeader()->setStretchLastSection(true);
-    table->horizontalHeader()->setHighlightSections(false);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    new WrappedRows(*table, 1);
     const auto add = [&](const QString& command, const QString& keys) {
         const int row = table->rowCount();
         table->insertRow(row);
@@ -67,7 +67,6 @@ KeyList::KeyList(const Commands& commands, QWidget* parent) : OrderedDialog(pare
     for (const QAction* action : commands.all()) {
         add(plain(action->text()), keysOf(*action));
     }
-    table->resizeColumnToContents(0);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* layout = new QVBoxLayout(this);

@@ -137,8 +137,12 @@ void MainWindow::arrange() {
     const bool isLarge = m_preferences.hasLargeTargets();
     const bool isFolded = m_isSmall || isLarge;
     menuBar()->setVisible(!m_isSmall);
-    m_sideList->setVisible(!isFolded);
-    m_strip->setMenu(isFolded ? m_folded : nullptr, m_placeNames.value(m_stack->currentIndex()));
+    // In large text the list would take what the places need.
+    constexpr double kRoomForList = 560.0;
+    const double wide = width() * 10.0 / m_look.metrics.textPoints;
+    const bool isListFolded = isFolded || wide < kRoomForList;
+    m_sideList->setVisible(!isListFolded);
+    m_strip->setMenu(isListFolded ? m_folded : nullptr, m_placeNames.value(m_stack->currentIndex()));
     m_keyLine->setVisible(!m_isSmall);
     if (auto* walk = there<WalkPlace>(Walk)) {
         walk->setCard(!isFolded              ? WalkPlace::Card::None
@@ -159,7 +163,7 @@ void MainWindow::arrange() {
     m_commands->largeTargets->setChecked(isLarge);
     // Places put side by side what they have room for; larger text leaves less of it.
     constexpr double kRoomAtTenPoints = 800.0;
-    const int taken = (isFolded ? 0 : m_sideList->width()) + (hasPad ? m_pad->sizeHint().width() : 0);
+    const int taken = (isListFolded ? 0 : m_sideList->width()) + (hasPad ? m_pad->sizeHint().width() : 0);
     const int room = width() - taken;
     const bool isNarrow = room * 10.0 / m_look.metrics.textPoints < kRoomAtTenPoints;
     if (auto* system = there<SystemPlace>(System)) {

@@ -40,6 +40,19 @@ TEST(FittedText, isWrappedInAHighRowAndNarrowedInALowOne) {
     EXPECT_LE(QFontMetrics(low.font).horizontalAdvance(low.text), wide * 9 / 10);
 }
 
+TEST(FittedText, endsALineBetweenWordsAndNeverWithinATag) {
+    const QFont font = QApplication::font();
+    const QFontMetrics metrics(font);
+    const QString tag = QStringLiteral("B1-T4");
+    const FittedText narrow = fitText(tag, font, {metrics.horizontalAdvance(tag) - 3, twoLinesHeight(font)});
+    EXPECT_EQ(narrow.text, tag);
+    EXPECT_FALSE(narrow.isWrapped);
+    EXPECT_FALSE(narrow.isCut);
+    const QString words = QStringLiteral("Cooling coil B1-T4");
+    const int room = metrics.horizontalAdvance(QStringLiteral("Cooling coil B1-")) + 1;
+    EXPECT_EQ(fitText(words, font, {room, twoLinesHeight(font)}).text, "Cooling coil\nB1-T4");
+}
+
 TEST(FittedText, isCutWhereNothingHelpsAndSaysSo) {
     const QFont font = QApplication::font();
     const QFontMetrics metrics(font);

@@ -2,6 +2,7 @@
 
 #include <QFontMetrics>
 #include <algorithm>
+#include <optional>
 
 #include "ui/models/branch_roles.h"
 #include "ui/text/narrow_letters.h"
@@ -16,6 +17,24 @@ constexpr const char* kLetters = "column_letters";
 
 bool fitsInOneLine(const QString& text, const QFont& font, const QSize& room) {
     return QFontMetrics(font).horizontalAdvance(text) <= room.width();
+}
+
+/// The text in lines of that width, px, which end between words alone; nothing where a word is wider. Qt
+/// would end a line also at a hyphen, and part the tag of a valve.
+std::optional<QString> linesOf(const QString& text, const QFontMetrics& metrics, int width) {
+    QStringList lines;
+    for (const QString& paragraph : text.split('\n')) {
+        lines << QString();
+        for (const QString& word : paragraph.split(' ')) {
+            if (metrics.horizontalAdvance(word) > width) {
+                return std::nullopt;
+            }
+            const QString longer = lines.back().isEmpty() ? word : lines.back() + ' ' + word;
+            const bool isRoom = metrics.horizontalAdvance(longer) <= width;
+            isRoom ? lines.back() = longer : lines.emplace_back(word);
+        }
+    }
+    return lines.join('\n');
 }
 
 bool fitsWrapped(const QString& text, const QFont& font, const QSize& room) {
@@ -47,6 +66,7 @@ FittedText fitText(const QString& text, const QFont& font, const QSize& room, in
     const bool isHigh = hasTwoLines(font, room);
     const int worthTrying = widestWorthTrying(wide, font, room);
     bool isWrapped = false;
+    QString lines;
     const auto fitting = widestThatFits(
         font,
         [&](const QFont& tried) {
@@ -54,11 +74,14 @@ FittedText fitText(const QString& text, const QFont& font, const QSize& room, in
                 return false;
             }
             isWrapped = !fitsInOneLine(text, tried, room);
-            return !isWrapped || (isHigh && fitsWrapped(text, tried, room));
+            const auto broken = isWrapped && isHigh ? linesOf(text, QFontMetrics(tried), room.width())
+                                                    : std::optional<QString>();
+            lines = broken.value_or(text);
+            return !isWrapped || (broken && fitsWrapped(lines, tried, room));
         },
         widest);
     if (fitting) {
-        return {*fitting, text, isWrapped, false};
+        return {*fitting, lines, isWrapped, false};
     }
     constexpr QChar kNoBreak = QChar::Nbsp;
     if (isHigh && text.contains(kNoBreak)) {
@@ -67,6 +90,9 @@ FittedText fitText(const QString& text, const QFont& font, const QSize& room, in
     }
     const QFont least = narrowest(font);
     const QFontMetrics metrics(least);
+    if (isHigh && fitsWrapped(text, least, room)) {
+        return {least, text, true, false};
+    }
     if (!isHigh) {
         return {least, metrics.elidedText(text, Qt::ElideRight, room.width()), false, true};
     }

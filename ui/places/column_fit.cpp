@@ -5,6 +5,7 @@
 #include <QScrollBar>
 #include <algorithm>
 #include <numeric>
+#include <optional>
 #include <vector>
 
 #include "ui/delegates/fitted_text.h"
@@ -110,13 +111,26 @@ int leastColumnWidth(const QTableView& table, int column, int headLetters) {
     const QString words = table.model()->headerData(column, Qt::Horizontal).toString();
     width = std::max(width, widestWord(headMetrics(table, headLetters), words) + WrappedHead::kMargins);
     const int rows = std::min(table.model()->rowCount(), kMostRowsMeasured);
-    // As narrow as its delegate writes them.
-    const QFontMetrics metrics(table.wordWrap() ? table.font() : text::narrowest(table.font()));
+    // As narrow as its delegate writes them, and there alone a unit may go below its number.
+    const auto lettersOf = [&](const QModelIndex& cell) {
+        const QFont font = cellFont(cell, table.font());
+        return QFontMetrics(table.wordWrap() ? font : text::narrowest(font));
+    };
+    std::optional<QFontMetrics> usual;
+    std::optional<QFontMetrics> strong;
     for (int row = 0; row < rows; ++row) {
         const QModelIndex cell = table.model()->index(row, column);
+        std::optional<QFontMetrics>& metrics = cell.data(IsStrongRole).toBool() ? strong : usual;
+        if (!metrics) {
+            metrics = lettersOf(cell);
+        }
         const int shape =
             cell.data(IsStateCellRole).toBool() ? table.fontMetrics().height() + kColumnPadding : 0;
-        const int words = widestWord(metrics, cell.data().toString().replace(QChar(QChar::Nbsp), ' '));
+        QString text = cell.data().toString();
+        if (!table.wordWrap()) {
+            text.replace(QChar(QChar::Nbsp), ' ');
+        }
+        const int words = widestWord(*metrics, text);
         // The line between two columns takes one pixel.
         width = std::max(width, words > 0 ? shape + words + kColumnPadding + 1 : 0);
     }
@@ -181,7 +195,8 @@ void heightenWhereCut(QTableView& table) {
                 const QSize room(table.columnWidth(column) - besideWords(cell, table.font()) - 1, height);
                 if (words.size() * wideLetter > room.width()) {
                     const FittedText fitted = fitText(words, cellFont(cell, table.font()), room);
-                    ofRow[column] = text::stretchOf(fitted.font);
+                    // One long word of a state leaves the others as they are.
+                    ofRow[column] = cell.data(IsStateCellRole).toBool() ? 100 : text::stretchOf(fitted.font);
                     isCut = isCut || fitted.isCut;
                 }
             }

@@ -3,9 +3,11 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QPainter>
+#include <algorithm>
 
 #include "ui/report/page_builder.h"
 #include "ui/theme/mark_shape.h"
+#include "ui/widgets/text_scale.h"
 
 namespace ww::ui {
 
@@ -50,7 +52,7 @@ void FactList::show(const std::vector<ww::report::Fact>& facts, const theme::Tok
         delete item->widget();
         delete item;
     }
-    int row = 0;
+    m_lines.clear();
     for (const ww::report::Fact& fact : facts) {
         auto* label = new QLabel(report::words(fact.label), this);
         QFont bold = font();
@@ -62,10 +64,40 @@ void FactList::show(const std::vector<ww::report::Fact>& facts, const theme::Tok
         value->setWordWrap(true);
         value->setTextInteractionFlags(Qt::TextSelectableByMouse);
         value->setAccessibleName(label->text() + QStringLiteral(": ") + value->text());
-        m_grid->addWidget(label, row, 0, Qt::AlignTop);
-        m_grid->addWidget(mark, row, 1, Qt::AlignTop);
-        m_grid->addWidget(value, row, 2, Qt::AlignTop);
-        ++row;
+        m_lines.push_back({label, mark, value});
+    }
+    arrange();
+}
+
+bool FactList::isNarrow() const {
+    constexpr double kLeastValue = 190;
+    int widest = 0;
+    for (const Line& line : m_lines) {
+        widest = std::max(widest, line.label->sizeHint().width());
+    }
+    const int beside = MarkShape::kSize + 2 * m_grid->horizontalSpacing();
+    return width() < widest + beside + static_cast<int>(kLeastValue * textScale(font()));
+}
+
+void FactList::arrange() {
+    m_isBelow = isNarrow();
+    for (std::size_t i = 0; i < m_lines.size(); ++i) {
+        const Line& line = m_lines[i];
+        const int row = static_cast<int>(2 * i);
+        const int below = m_isBelow ? row + 1 : row;
+        m_grid->addWidget(line.label, row, 0, 1, m_isBelow ? 3 : 1, Qt::AlignTop);
+        m_grid->addWidget(line.mark, below, 1, Qt::AlignTop);
+        m_grid->addWidget(line.value, below, 2, Qt::AlignTop);
+    }
+}
+
+void FactList::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (isNarrow() != m_isBelow) {
+        while (QLayoutItem* item = m_grid->takeAt(0)) {
+            delete item;
+        }
+        arrange();
     }
 }
 

@@ -8,6 +8,7 @@
 #include "ui/theme/theme.h"
 
 class QGridLayout;
+class QLabel;
 
 namespace ww::ui {
 
@@ -20,7 +21,8 @@ class MarkShape : public QWidget {
 
     void show(ww::report::Mark mark, const theme::Tokens& tokens);
     ww::report::Mark mark() const { return m_mark; }
-    QSize sizeHint() const override { return {18, 18}; }
+    static constexpr int kSize = 18;
+    QSize sizeHint() const override { return {kSize, kSize}; }
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -30,7 +32,7 @@ class MarkShape : public QWidget {
     theme::Tokens m_tokens;
 };
 
-/// A list of facts that is filled anew as a whole.
+/// A list of facts that is filled anew as a whole. Where it is narrow each value stands below its label.
 class FactList : public QWidget {
     Q_OBJECT
 
@@ -39,8 +41,22 @@ class FactList : public QWidget {
 
     void show(const std::vector<ww::report::Fact>& facts, const theme::Tokens& tokens);
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
+    struct Line {
+        QLabel* label;
+        MarkShape* mark;
+        QLabel* value;
+    };
+    /// Whether values have too little room beside their labels.
+    bool isNarrow() const;
+    void arrange();
+
     QGridLayout* m_grid = nullptr;
+    std::vector<Line> m_lines;
+    bool m_isBelow = false;  ///< each value below its label
 };
 
 }  // namespace ww::ui

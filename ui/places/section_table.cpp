@@ -79,7 +79,9 @@ void SectionTable::fit() {
     horizontalHeader()->setVisible(!isAsLines);
     if (isAsLines) {
         const int room = roomFor(m_model->rowCount());
-        setWidths({room * 2 / 5, room - room * 2 / 5});
+        const int widest = m_model->widestHead(QFontMetrics(horizontalHeader()->font())) + kMargins;
+        const int heads = std::clamp(widest, room * 2 / 5, room * 3 / 5);
+        setWidths({heads, room - heads});
     } else {
         setWidths(sharedWidths(least, std::max(0, spare)));
         fitHead();

@@ -114,6 +114,14 @@ std::vector<int> SectionTableModel::widestWords(const QFontMetrics& ofHeads,
     return widest;
 }
 
+int SectionTableModel::widestHead(const QFontMetrics& ofHeads) const {
+    int widest = 0;
+    for (std::size_t column = 0; column < m_table.columns.size(); ++column) {
+        widest = std::max(widest, widestWord(ofHeads, headOf(column, ' ')));
+    }
+    return widest;
+}
+
 int SectionTableModel::rowCount(const QModelIndex& parent) const {
     if (parent.isValid()) {
         return 0;

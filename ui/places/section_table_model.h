@@ -27,6 +27,8 @@ class SectionTableModel : public QAbstractTableModel {
     /// `ofCells`. Of a long table only the cells that are longest by the widths of their letters are
     /// measured.
     std::vector<int> widestWords(const QFontMetrics& ofHeads, const QFontMetrics& ofCells) const;
+    /// The widest word of all heads, px.
+    int widestHead(const QFontMetrics& ofHeads) const;
 
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;

@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/places/wrapped_rows.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -100,8 +101,7 @@ QTableWidget* TruthWindow::table(const QString& name, const QStringList& heads) 
     made->setSelectionBehavior(QAbstractItemView::SelectRows);
     made->setTabKeyNavigation(false);
     made->verticalHeader()->hide();
-    made->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    made->horizontalHeader()->setStretchLastSection(true);
+    new WrappedRows(*made, 0);
     return made;
 }
 
@@ -170,7 +170,7 @@ TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Projec
     layout->addWidget(faults);
     layout->addWidget(m_losses, 3);
     layout->addWidget(buttons);
-    resize(900, 640);
+    resizeWithText(900, 640);
     m_summary->setCurrentCell(0, 0);
     m_losses->setCurrentCell(0, 0);
     m_summary->setFocus();

@@ -40,13 +40,13 @@ void BigFigure::setSmall(bool isSmall) {
     }
 }
 
-QFont BigFigure::numberFont() const {
+QFont BigFigure::numberFont(bool isSmall) const {
     QFont made = font();
     made.setWeight(m_tokens.isDaylight ? QFont::DemiBold : QFont::Normal);
     constexpr int kProbe = 1000;
     made.setPixelSize(kProbe);
     const double capHeight = QFontMetricsF(made).capHeight();
-    const double wanted = m_isSmall ? kSmallCapHeight : kCapHeight;
+    const double wanted = isSmall ? kSmallCapHeight : kCapHeight;
     made.setPixelSize(static_cast<int>(std::ceil((wanted + 0.5) * kProbe / capHeight)));
     return made;
 }
@@ -64,14 +64,10 @@ QFont BigFigure::fittedFont(const QString& words) const {
     return least;
 }
 
-int BigFigure::heightOf(bool isSmall) const {
-    return 3 * fontMetrics().height() + (isSmall ? kSmallCapHeight : kCapHeight) + 22;
-}
-
-QSize BigFigure::sizeHint() const {
+QSize BigFigure::sizeOf(bool isSmall) const {
     // Four digits and a point, whatever stands there now.
-    const int width = QFontMetrics(numberFont()).horizontalAdvance(QStringLiteral("88.8"));
-    return {width + 8, heightOf(m_isSmall)};
+    const int width = QFontMetrics(numberFont(isSmall)).horizontalAdvance(QStringLiteral("88.8"));
+    return {width + 8, 3 * fontMetrics().height() + (isSmall ? kSmallCapHeight : kCapHeight) + 22};
 }
 
 void BigFigure::paintEvent(QPaintEvent*) {
@@ -89,7 +85,7 @@ void BigFigure::paintEvent(QPaintEvent*) {
     write(0, line, m_head);
     const int capHeight = m_isSmall ? kSmallCapHeight : kCapHeight;
     const int baseline = line + 10 + capHeight;
-    QFont big = numberFont();
+    QFont big = numberFont(m_isSmall);
     // A longer number is set narrower, never cut.
     const int wide = QFontMetrics(big).horizontalAdvance(m_number);
     if (wide > width()) {

@@ -26,18 +26,19 @@ class BigFigure : public QWidget {
     void setTokens(const theme::Tokens& tokens);
     /// Whether capitals are kSmallCapHeight high instead of kCapHeight.
     void setSmall(bool isSmall);
-    /// How high it is in either size, px.
-    int heightOf(bool isSmall) const;
-    /// The font whose capitals have the height wanted.
-    QFont numberFont() const;
+    bool isSmall() const { return m_isSmall; }
+    /// The room it takes in either size, px.
+    QSize sizeOf(bool isSmall) const;
 
-    QSize sizeHint() const override;
+    QSize sizeHint() const override { return sizeOf(m_isSmall); }
     QSize minimumSizeHint() const override { return sizeHint(); }
 
   protected:
     void paintEvent(QPaintEvent* event) override;
 
   private:
+    /// The font whose capitals have the height wanted.
+    QFont numberFont(bool isSmall) const;
     QFont fittedFont(const QString& words) const;
 
     QString m_head;

@@ -17,11 +17,11 @@ class OrderedDialog : public QDialog {
     using QDialog::QDialog;
 
   protected:
-    /// Takes a size that suits the usual text, larger with the text as far as the screen lets it.
+    /// Takes a size that suits the usual text, larger with the text, and never more than the screen has.
     void resizeWithText(int width, int height) {
         constexpr int kFrame = 60;
         const QSize most = screen()->availableSize() - QSize(kFrame, kFrame);
-        resize((QSize(width, height) * textScale(font())).boundedTo(most).expandedTo({width, height}));
+        resize((QSize(width, height) * textScale(font())).boundedTo(most));
     }
     /// The same with the height of what it holds, words wrapped in that width.
     void resizeToWords(int width) {

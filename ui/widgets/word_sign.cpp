@@ -32,17 +32,17 @@ void WordSign::show(std::optional<balancing::AimWord> word, const QString& words
     update();
 }
 
-int WordSign::noteHeight() const {
+int WordSign::noteHeight(int width) const {
     constexpr int kMost = 1000;
     // In a window too narrow for the place it may get less than it asks for.
-    const QRect room(0, 0, std::max(width(), kLeastWidth / 2), kMost);
+    const QRect room(0, 0, std::max(width, kLeastWidth / 2), kMost);
     return fontMetrics()
         .boundingRect(room, int(Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap), m_note)
         .height();
 }
 
 void WordSign::fitNote(bool isAnew) {
-    const int wanted = isAnew ? noteHeight() : std::max(m_noteHeight, noteHeight());
+    const int wanted = isAnew ? noteHeight(width()) : std::max(m_noteHeight, noteHeight(width()));
     if (wanted != m_noteHeight) {
         m_noteHeight = wanted;
         updateGeometry();
@@ -80,9 +80,13 @@ QFont WordSign::wordFont() const {
     return made;
 }
 
+int WordSign::heightAt(int width) const {
+    const int note = width == this->width() ? m_noteHeight : noteHeight(width);
+    return kShape + std::max(2 * fontMetrics().height(), note) + 12;
+}
+
 QSize WordSign::sizeHint() const {
-    return {kShape + kGap + QFontMetrics(wordFont()).horizontalAdvance(m_longest),
-            kShape + std::max(2 * fontMetrics().height(), m_noteHeight) + 12};
+    return {kShape + kGap + QFontMetrics(wordFont()).horizontalAdvance(m_longest), heightAt(width())};
 }
 
 void WordSign::paintEvent(QPaintEvent*) {

@@ -23,6 +23,9 @@ class WordSign : public QWidget {
     std::optional<balancing::AimWord> word() const { return m_word; }
     void setTokens(const theme::Tokens& tokens);
 
+    /// How high it is at that width with the note that it shows, px.
+    int heightAt(int width) const;
+
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override { return {kLeastWidth, sizeHint().height()}; }
 
@@ -34,7 +37,7 @@ class WordSign : public QWidget {
   private:
     static constexpr int kLeastWidth = 160;
     QFont wordFont() const;
-    int noteHeight() const;
+    int noteHeight(int width) const;
     /// Gives a longer note its lines; once there they stay until width or font change.
     void fitNote(bool isAnew);
 

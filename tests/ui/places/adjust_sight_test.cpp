@@ -118,15 +118,19 @@ TEST_F(AdjustDesk, showsFiveNeighborsAndTheAimOfEach) {
     EXPECT_FALSE(basisWords(m_desk.bridge(), place().valve()).front().isEmpty());
 }
 
-// The largest text on a small screen: the field and the word are in sight without scrolling.
+// The largest text on a small screen: the field, the word and holding are in sight without scrolling.
 TEST_F(AdjustDesk, theFieldsAndTheWordAreInSightInTheLargestText) {
     m_desk.window.resize(1000, 600);
     m_desk.window.setTextPoints(20.0);
     QTest::qWait(0);
     place().takeFocus();
     QTest::qWait(0);
-    for (const QWidget* widget : {static_cast<const QWidget*>(place().field()),
-                                  static_cast<const QWidget*>(place().findChild<WordSign*>())}) {
+    std::vector<const QWidget*> shown{place().field(), place().findChild<WordSign*>()};
+    for (const QPushButton* button : place().findChildren<QPushButton*>()) {
+        shown.push_back(button);
+    }
+    ASSERT_EQ(shown.size(), 3U) << "field, word and holding";
+    for (const QWidget* widget : shown) {
         EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect())
             << widget->accessibleName().toStdString();
     }

@@ -138,16 +138,18 @@ TEST(ReportSigning, theListBeginsAtItsFirstOpenLine) {
     SigningRig rig;
     QScrollArea* area = nullptr;
     for (QScrollArea* candidate : rig.place.findChildren<QScrollArea*>()) {
-        area = candidate->widget() == rig.place.ready() ? candidate : area;
+        area = candidate->isAncestorOf(rig.place.ready()) ? candidate : area;
     }
     ASSERT_NE(area, nullptr);
-    area->setFixedHeight(120);
+    area->setFixedHeight(160);
     QApplication::processEvents();
     QScrollBar& bar = *area->verticalScrollBar();
     const auto expectAtFirstOpen = [&](const char* when) {
         ASSERT_GT(bar.maximum(), 0);
         ASSERT_NE(rig.place.ready()->firstOpen(), nullptr);
-        EXPECT_EQ(bar.value(), std::min(bar.maximum(), rig.place.ready()->firstOpen()->y())) << when;
+        const ReadyList& list = *rig.place.ready();
+        const int first = list.firstOpen()->y();
+        EXPECT_EQ(bar.value(), std::min(bar.maximum(), first > 0 ? list.y() + first : 0)) << when;
     };
     bar.setValue(bar.maximum());
     ASSERT_TRUE(rig.place.ready()->giveReason(rig.lines().front().text, "agreed with the engineer"));

@@ -20,8 +20,8 @@
 #include <QTextDocument>
 
 #include "tests/ui/support/named_widget.h"
+#include "ui/delegates/branch_delegate.h"
 #include "ui/delegates/fitted_text.h"
-#include "ui/widgets/entry_table.h"
 #include "ui/widgets/hinted_field.h"
 
 namespace ww::support {
@@ -140,17 +140,28 @@ void checkHeads(const QTableView& table, QStringList& faults) {
     }
 }
 
-/// Cells that are wrapped: each word has the width of its column.
+/// Cells that are wrapped: each word has the width of its column beside margins and shapes, as the delegate
+/// of that table writes it; what stands in one word breaks nowhere, also not at a hyphen.
 void checkCells(const QTableView& table, QStringList& faults) {
     constexpr int kRows = 40;
+    constexpr int kStyleMargins = 8;
     for (int row = 0; row < std::min(table.model()->rowCount(), kRows); ++row) {
         for (int column = 0; column < table.model()->columnCount(); ++column) {
-            for (const QString& word : wordsOf(table.model()->index(row, column).data().toString())) {
-                if (table.fontMetrics().horizontalAdvance(word) > table.columnWidth(column)) {
+            if (table.isColumnHidden(column) || table.isRowHidden(row)) {
+                continue;
+            }
+            const QModelIndex cell = table.model()->index(row, column);
+            const bool isOurs =
+                qobject_cast<const ui::BranchDelegate*>(table.itemDelegateForIndex(cell)) != nullptr;
+            const QFontMetrics metrics(isOurs ? ui::cellFont(cell, table.font()) : table.font());
+            const int beside = isOurs ? ui::besideWords(cell, table.font()) + 1 : kStyleMargins;
+            const int room = table.columnWidth(column) - beside;
+            for (const QString& word : wordsOf(cell.data().toString())) {
+                if (metrics.horizontalAdvance(word) > room) {
                     faults << QString("%1: the word \"%2\" needs %3, has %4")
                                   .arg(nameOf(table), word)
-                                  .arg(table.fontMetrics().horizontalAdvance(word))
-                                  .arg(table.columnWidth(column));
+                                  .arg(metrics.horizontalAdvance(word))
+                                  .arg(room);
                 }
             }
         }
@@ -268,7 +279,7 @@ QStringList layoutFaults(const QWidget& window) {
             checkHeads(*table, faults);
             if (table->wordWrap()) {
                 checkCells(*table, faults);
-            } else if (qobject_cast<const ui::EntryTable*>(table) != nullptr) {
+            } else if (qobject_cast<const ui::BranchDelegate*>(table->itemDelegate()) != nullptr) {
                 checkSetCells(*table, faults);
             }
         } else if (const auto* field = qobject_cast<const QLineEdit*>(widget);

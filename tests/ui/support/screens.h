@@ -1,6 +1,6 @@
-// The screens that the program is made for, and a window on one of them with a job of thirty valves. The
-// sizes are those of two common laptop screens (1366 x 768 and 1920 x 1080) divided by the scale of the
-// desktop, less a title bar and, at full scale, a panel.
+// The screens that the program is made for, and a window on one of them, as a rule with a job of thirty
+// valves. The sizes are those of two common laptop screens (1366 x 768 and 1920 x 1080) divided by the scale
+// of the desktop, less a title bar and, at full scale, a panel.
 #pragma once
 
 #include <QApplication>
@@ -55,13 +55,14 @@ class DesktopFont {
     const QFont m_before;
 };
 
-/// A window of the size of one screen. Throws where the job cannot be read.
+/// A window of the size of one screen. Throws where the job of thirty valves cannot be read.
 class ScreenWindow {
   public:
-    explicit ScreenWindow(const Screen& screen)
+    explicit ScreenWindow(const Screen& screen) : ScreenWindow(screen, job().edit) {}
+    ScreenWindow(const Screen& screen, const project::Edit& content)
         : m_font(screen.desktopPoints),
           m_size(screen.width, screen.height),
-          desk(job().edit, false, std::max<double>(screen.desktopPoints, ui::Preferences::kLeastPoints)) {
+          desk(content, false, std::max<double>(screen.desktopPoints, ui::Preferences::kLeastPoints)) {
         if (screen.textPoints > 0) {
             desk.window.setTextPoints(screen.textPoints);
         }

@@ -8,16 +8,14 @@
 namespace ww::ui {
 namespace {
 
-/// Below this height the table of advice gives way.
-constexpr int kRoomForAdvice = 430;
-constexpr int kRoomForLarge = 330;
 constexpr int kWideEnough = 760;
-constexpr int kWideForLarge = 1060;
+/// The word beside the figures with all of its letters.
+constexpr int kWordWidth = 320;
+/// Above and below the parts.
+constexpr int kMargins = 12;
 /// Margins and gaps beside the fields.
 constexpr int kEntryGaps = 60;
 constexpr int kStripFrame = 6;
-/// Margins and gaps between the parts from the top of the place to the end of its fields.
-constexpr int kGapsToEntry = 40;
 /// Lines that have room in any case.
 constexpr int kStateLines = 2;
 constexpr int kBasisLines = 3;
@@ -34,39 +32,75 @@ int AdjustPlace::headHeight() const {
     return std::max({m_find->sizeHint().height(), kStateLines * fontMetrics().height(), words});
 }
 
-int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
-    const int figures = std::max(m_aim->heightOf(isSmall), m_word->sizeHint().height());
-    const int strip = m_strip->verticalHeader()->defaultSectionSize() * stripRows + kStripFrame;
-    const int fields = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
+int AdjustPlace::ladderWidth() const {
+    return m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() + kBesideLadder : 0;
+}
+
+int AdjustPlace::figuresHeight(bool isSmall) const {
+    const int gaps = 3 * m_figures->layout()->spacing();
+    const int room = width() - 2 * kSideMargin - ladderWidth() - gaps;
+    const QSize figure = m_aim->sizeOf(isSmall);
+    constexpr int kAllStretches = 3 * kFigureStretch + kWordStretch;
+    const int word = room - 3 * std::max(figure.width(), kFigureStretch * room / kAllStretches);
+    return std::max(figure.height(), m_word->heightAt(word));
+}
+
+int AdjustPlace::fieldsHeight() const {
+    const int row = std::max(m_field->sizeHint().height(), m_hold->sizeHint().height());
     const bool isHoldBelow = m_following->indexOf(m_hold) >= 0;
+    return isHoldBelow ? 2 * row + m_entry->spacing() : row;
+}
+
+int AdjustPlace::heightToEntry(int stripRows, bool isSmall) const {
+    const int strip = m_strip->verticalHeader()->defaultSectionSize() * stripRows + kStripFrame;
     const int basis = m_isLow ? std::max(kBasisLines * fontMetrics().height(),
                                          m_basis->heightForWidth(width() - 2 * kSideMargin))
                               : m_basis->minimumHeight();
-    return headHeight() + basis + figures + strip + m_tries->minimumHeight() + m_proposal->minimumHeight() +
-           (isHoldBelow ? 2 : 1) * fields + kGapsToEntry;
+    const int gaps = layout()->spacing() + m_pageParts->spacing() + 4 * m_parts->spacing();
+    return headHeight() + basis + figuresHeight(isSmall) + strip + m_tries->minimumHeight() +
+           m_proposal->minimumHeight() + fieldsHeight() + gaps + kMargins;
+}
+
+int AdjustPlace::heightToFields(bool isSmall) const {
+    const int head = std::max(m_find->sizeHint().height(), m_title->sizeHint().height());
+    return head + figuresHeight(isSmall) + fieldsHeight() + layout()->spacing() + m_parts->spacing() +
+           kMargins;
 }
 
 void AdjustPlace::fit(bool isAnew) {
-    m_ladder->setVisible(width() >= kWideEnough);
+    const bool isWide = width() >= kWideEnough;
+    const auto placeLadder = [&](bool hasRoom) {
+        m_ladder->setVisible(isWide && hasRoom);
+        fitEntry();
+    };
     // The field says itself what it is for.
-    m_findLabel->setVisible(width() >= kWideEnough);
-    fitEntry();
+    m_findLabel->setVisible(isWide);
+    const int across = width() - 2 * kSideMargin;
+    const int figures = 3 * (m_aim->sizeOf(false).width() + m_figures->layout()->spacing()) + kWordWidth;
     const int room = parentWidget() != nullptr ? std::min(height(), parentWidget()->height()) : height();
-    // Where it is low the neighbors keep their settings and aims alone, then the figures become smaller.
+    placeLadder(across < figures || across >= figures + m_ladder->sizeHint().width() + kBesideLadder);
+    const auto fieldsFit = [&] { return heightToFields(false) <= room; };
+    if (across >= figures && !fieldsFit()) {
+        placeLadder(false);
+    }
+    // Where it is low the neighbors keep their settings and aims alone, then the fields come before them, and
+    // only then the figures become smaller.
     const bool isTight = heightToEntry(AimStripModel::RowCount, false) > room;
-    // Between two tries the parts do not go back and forth.
-    putInOrder((m_isLow && !isAnew) || heightToEntry(AimStripModel::HoldRow, true) > room);
     const int rows = isTight ? AimStripModel::HoldRow : AimStripModel::RowCount;
+    const bool isUsual = heightToEntry(rows, false) <= room;
+    const bool isSmall = across < figures || (!isUsual && !fieldsFit());
+    if (isSmall) {
+        placeLadder(true);
+    }
+    // Between two tries the parts do not go back and forth.
+    putInOrder((m_isLow && !isAnew) || (isSmall ? heightToEntry(rows, true) > room : !isUsual));
     for (int row = AimStripModel::HoldRow; row < AimStripModel::RowCount; ++row) {
         m_strip->setRowHidden(row, isTight);
     }
     m_strip->setFixedHeight(m_strip->verticalHeader()->defaultSectionSize() * rows + kStripFrame);
-    const bool isSmall =
-        m_isLow || height() < kRoomForLarge || width() < kWideForLarge || heightToEntry(rows, false) > room;
     for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
         figure->setSmall(isSmall);
     }
-    m_advice->setVisible(height() >= kRoomForAdvice);
 }
 
 void AdjustPlace::putInOrder(bool isLow) {
@@ -91,7 +125,7 @@ void AdjustPlace::putInOrder(bool isLow) {
 }
 
 void AdjustPlace::fitEntry() {
-    const int ladder = m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() : 0;
+    const int ladder = ladderWidth();
     const int hold = std::max(m_hold->minimumWidth(), m_hold->sizeHint().width());
     // A layout within another one remembers its sizes until it is laid out anew.
     m_fields->invalidate();

@@ -67,7 +67,6 @@ void AdjustPlace::buildLayout() {
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
     m_find->setAccessibleName(tr("Find valve to adjust"));
-    m_find->setFixedWidth(140);
     m_findLabel = new QLabel(tr("&Find valve"), this);
     m_findLabel->setBuddy(m_find);
     m_head = new QHBoxLayout;
@@ -87,7 +86,7 @@ void AdjustPlace::buildLayout() {
     }
     m_parts->addStretch(1);
     auto* upper = new QHBoxLayout;
-    upper->setSpacing(16);
+    upper->setSpacing(kBesideLadder);
     upper->addLayout(m_parts, 1);
     upper->addWidget(m_ladder);
     m_pageParts = new QVBoxLayout(m_page);
@@ -118,9 +117,9 @@ QWidget* AdjustPlace::buildFigures() {
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(12);
     for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
-        row->addWidget(figure, 2);
+        row->addWidget(figure, kFigureStretch);
     }
-    row->addWidget(m_word, 3);
+    row->addWidget(m_word, kWordStretch);
 
     m_strip->setModel(m_stripModel);
     m_strip->setItemDelegate(m_stripDelegate);

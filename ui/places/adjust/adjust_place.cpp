@@ -10,6 +10,7 @@
 #include "ui/places/adjust/adjust_words.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
+#include "ui/widgets/text_scale.h"
 
 namespace ww::ui {
 namespace {
@@ -20,6 +21,8 @@ constexpr base::MessageForm kHandleMoved{
 
 constexpr int kSecond = 1000;
 constexpr int kRestMilliseconds = 20 * kSecond;
+constexpr double kFindWidth = 140.0;
+
 }  // namespace
 
 void AdjustPlace::setTokens(const theme::Tokens& tokens) {
@@ -39,6 +42,7 @@ void AdjustPlace::setMetrics(const theme::Metrics& metrics) {
     large.setPointSizeF(metrics.textPoints * 1.3);
     large.setBold(true);
     m_title->setFont(large);
+    m_find->setFixedWidth(static_cast<int>(kFindWidth * textScale(font())));
     const int row = std::max(22, fontMetrics().height() + 6);
     m_strip->verticalHeader()->setMinimumSectionSize(row);
     m_strip->verticalHeader()->setDefaultSectionSize(row);

@@ -99,6 +99,9 @@ class AdjustPlace : public QWidget {
     static constexpr int kLeastWidth = 320;
     static constexpr int kSideMargin = 12;
     static constexpr int kHeadGap = 16;
+    static constexpr int kBesideLadder = 16;
+    static constexpr int kFigureStretch = 2;
+    static constexpr int kWordStretch = 3;
     /// What stands in the fields of a valve and is not stored.
     struct Typed {
         QString dp;
@@ -119,7 +122,13 @@ class AdjustPlace : public QWidget {
     void fitEntry();
     /// The height from the top to the end of the fields, px, in the usual order of the parts.
     int heightToEntry(int stripRows, bool isSmall) const;
+    /// The same where the fields come right after the figures.
+    int heightToFields(bool isSmall) const;
     int headHeight() const;
+    int figuresHeight(bool isSmall) const;
+    int fieldsHeight() const;
+    /// With the gap before it; 0 while it is hidden.
+    int ladderWidth() const;
     /// The order of the parts: where the place is too low for the usual one the fields come right after the
     /// figures, and what explains them below, the words on the share among it.
     void putInOrder(bool isLow);

@@ -96,6 +96,9 @@ AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& adviso
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     area->setAccessibleName(tr("About the advice, scrolled"));
     area->setMinimumHeight(0);
+    // Both take what is left below the valve in hand, which they must not scroll out of sight.
+    area->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+    m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     left->addWidget(area, 1);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -116,6 +119,9 @@ void AdvicePanel::setTokens(const theme::Tokens& tokens) {
 void AdvicePanel::setMetrics(const theme::Metrics& metrics) {
     m_table->verticalHeader()->setMinimumSectionSize(20);
     m_table->verticalHeader()->setDefaultSectionSize(metrics.rowHeight - 2);
+    constexpr int kLeastRows = 2;
+    constexpr int kHeadLines = 2;
+    m_table->setMinimumHeight(kHeadLines * fontMetrics().height() + kLeastRows * metrics.rowHeight);
     fitColumns();
 }
 

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QResizeEvent>
+#include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -13,7 +14,6 @@
 #include "ui/text/words.h"
 #include "ui/widgets/panel_area.h"
 #include "ui/widgets/panel_title.h"
-#include "ui/widgets/side_by_side.h"
 
 namespace ww::ui {
 namespace {
@@ -22,8 +22,6 @@ constexpr int kPanelWidth = 300;
 constexpr int kChartWidth = 480;
 /// With its sentence; in larger text the page scrolls before a plot is lower.
 constexpr double kLeastChart = 230;
-/// In a window below this height there is room for one chart only.
-constexpr int kTwoCharts = 600;
 
 QString paragraphs(const std::vector<ww::report::Statement>& statements) {
     QStringList lines;
@@ -96,9 +94,11 @@ void CurvesPage::setTokens(const theme::Tokens& tokens) {
 }
 
 void CurvesPage::setMetrics(const theme::Metrics& metrics) {
+    const double scale = std::max(1.0, metrics.textPoints / 10.0);
     for (charts::ChartView* chart : {m_pumpChart, m_convergence}) {
-        chart->setMinimumHeight(static_cast<int>(kLeastChart * std::max(1.0, metrics.textPoints / 10.0)));
+        chart->setMinimumHeight(static_cast<int>(kLeastChart * scale));
     }
+    m_content->setFirstWidth(static_cast<int>(kChartWidth * scale));
 }
 
 void CurvesPage::toggleTable() {
@@ -109,7 +109,20 @@ void CurvesPage::toggleTable() {
 
 void CurvesPage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    m_convergence->setVisible(m_hasConvergence && window()->height() >= kTwoCharts);
+    placeConvergence();
+}
+
+void CurvesPage::placeConvergence() {
+    // Where two charts have no room in sight there is one.
+    const QWidget* seen = this;
+    for (const QWidget* up = parentWidget(); up != nullptr && seen == this; up = up->parentWidget()) {
+        if (const auto* area = qobject_cast<const QScrollArea*>(up)) {
+            seen = area->viewport();
+        }
+    }
+    constexpr int kMargins = 30;
+    const bool isRoom = seen->height() >= 2 * m_pumpChart->minimumHeight() + kMargins;
+    m_convergence->setVisible(m_hasConvergence && isRoom);
 }
 
 void CurvesPage::takeFocus() {
@@ -172,7 +185,7 @@ void CurvesPage::showConvergence() {
     charts::ChartFigure convergence =
         charts::convergenceChartOver(m_bridge.project(), rounds, m_bridge.selectedBranch());
     m_hasConvergence = !convergence.isEmpty();
-    m_convergence->setVisible(m_hasConvergence && window()->height() >= kTwoCharts);
+    placeConvergence();
     m_convergence->setFigure(std::move(convergence));
 }
 

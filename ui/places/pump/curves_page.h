@@ -10,6 +10,7 @@
 #include "ui/places/fact_list.h"
 #include "ui/places/pump/pump_page.h"
 #include "ui/places/section_view.h"
+#include "ui/widgets/side_by_side.h"
 #include "ui/workbook_bridge.h"
 
 namespace ww::ui {
@@ -35,6 +36,8 @@ class CurvesPage : public PumpPage {
     QWidget* buildPanel();
     /// The rounds that the balancers walked, in their order.
     std::vector<base::Id> ownRounds() const;
+    /// The second chart where both have room in sight.
+    void placeConvergence();
     void showConvergence();
     void showCharts(const project::Project& project, const ww::report::Report& report,
                     const pump_room::PumpPicture& picture);
@@ -44,7 +47,7 @@ class CurvesPage : public PumpPage {
     AssessedRounds& m_rounds;
     theme::Tokens m_tokens;
     SectionView* m_message = nullptr;  ///< in place of all else while nothing was computed
-    QWidget* m_content = nullptr;
+    SideBySide* m_content = nullptr;
     charts::ChartView* m_pumpChart = nullptr;
     charts::ChartView* m_convergence = nullptr;
     QLabel* m_dutyTitle = nullptr;

@@ -46,7 +46,6 @@ constexpr int kPagesHeight = 150;
 constexpr int kSigningWidth = 372;
 /// Below this width there is no room for a page that could be read.
 constexpr int kWithPreview = 780;
-constexpr int kReadyHeight = 150;
 /// Loops of so many terminals are learned in the time of one key; larger ones are waited for.
 constexpr std::size_t kLearnedAtOnce = 60;
 
@@ -120,15 +119,7 @@ QWidget* ReportPlace::buildPanel() {
     bold.setBold(true);
     bold.setPointSizeF(bold.pointSizeF() * 1.2);
     m_summary->setFont(bold);
-    m_ready = new ReadyList(m_bridge);
-    m_readyArea = new PatientArea;
-    m_readyArea->setWidget(m_ready);
-    m_readyArea->setWidgetResizable(true);
-    m_readyArea->setFrameShape(QFrame::NoFrame);
-    m_readyArea->setProperty("ringed", true);
-    m_readyArea->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_readyArea->setMinimumHeight(kReadyHeight);
-    m_readyArea->setAccessibleName(tr("Ready to sign?"));
+    m_ready = new ReadyList(m_bridge, panel);
     m_signing = new SigningPanel(
         m_bridge, [this](ww::report::Signers signers) { return currentReport(signers); }, panel);
     m_versions = new SignedVersions(m_bridge, panel);
@@ -145,10 +136,11 @@ QWidget* ReportPlace::buildPanel() {
     connect(verifying, &QPushButton::clicked, this, &ReportPlace::verifyReport);
     auto* buttons = new SideBySide({exporting, 0, 1, 0}, {verifying, 0, 1, 0});
     column->addWidget(m_summary);
-    column->addWidget(m_readyArea, 1);
+    column->addWidget(m_ready);
     column->addWidget(m_signing);
     column->addWidget(m_versions);
     column->addWidget(m_written);
+    column->addStretch(1);
     // On a low screen what is above the buttons scrolls.
     m_panel = new PanelArea(panel, kSigningWidth);
     m_panel->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
@@ -201,8 +193,11 @@ void ReportPlace::showEvent(QShowEvent* event) {
 void ReportPlace::beginReadyList() {
     QTimer::singleShot(0, this, [this] {
         m_ready->layout()->activate();
+        m_panel->widget()->layout()->activate();
         const QWidget* first = m_ready->firstOpen();
-        m_readyArea->verticalScrollBar()->setValue(first != nullptr ? first->y() : 0);
+        // Where it is the first of all, the head of the list is seen with it.
+        const bool isBelow = first != nullptr && first->y() > 0;
+        m_panel->verticalScrollBar()->setValue(isBelow ? m_ready->y() + first->y() : 0);
     });
 }
 

@@ -98,7 +98,6 @@ class ReportPlace : public QWidget {
     QScrollArea* m_scroll = nullptr;
     QLabel* m_summary = nullptr;
     ReadyList* m_ready = nullptr;
-    QScrollArea* m_readyArea = nullptr;
     SigningPanel* m_signing = nullptr;
     SignedVersions* m_versions = nullptr;
     QLabel* m_written = nullptr;

@@ -15,6 +15,7 @@
 #include "ui/widgets/hinted_field.h"
 #include "ui/widgets/laid_out_later.h"
 #include "ui/widgets/side_by_side.h"
+#include "ui/widgets/text_scale.h"
 
 namespace ww::ui {
 namespace {
@@ -22,6 +23,7 @@ namespace {
 /// Digits that the column "Serves" has at least.
 constexpr int kLeastServes = 9;
 constexpr int kFindWidth = 180;
+constexpr int kLeastFind = 100;
 
 }  // namespace
 
@@ -68,10 +70,9 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     m_whatIf->setAccessibleName(tr("Try what if"));
     m_showValves->setCheckable(true);
 
-    m_findLabel = new QLabel(tr("&Find branch"), this);
-    m_findLabel->setBuddy(m_find);
+    auto* findLabel = new QLabel(tr("&Find branch"), this);
+    findLabel->setBuddy(m_find);
     m_find->setAccessibleName(tr("Find branch"));
-    m_find->setMaximumWidth(kFindWidth);
     m_others->setCheckable(true);
     m_others->hide();
     connect(m_others, &QPushButton::toggled, this, &SystemPlace::fitColumns);
@@ -91,7 +92,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     auto* search = new QHBoxLayout(finding);
     search->setContentsMargins(0, 0, 0, 0);
     search->addStretch(1);
-    search->addWidget(m_findLabel);
+    search->addWidget(findLabel);
     search->addWidget(m_find);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(8, 4, 12, 8);
@@ -144,6 +145,8 @@ void SystemPlace::setMetrics(const theme::Metrics& metrics) {
     m_table->horizontalHeader()->setFixedHeight(
         std::max(metrics.noticeHeight, 2 * m_table->fontMetrics().height() + 8));
     m_sums->setMinimumHeight(metrics.totalsHeight);
+    m_find->setMinimumWidth(static_cast<int>(kLeastFind * textScale(font())));
+    m_find->setMaximumWidth(static_cast<int>(kFindWidth * textScale(font())));
     m_metrics = metrics;
     if (m_valves != nullptr) {
         m_valves->setMetrics(metrics);
@@ -170,8 +173,6 @@ void SystemPlace::setNarrow(bool isNarrow) {
     const int tableHeight = m_metrics.noticeHeight + 4 * m_metrics.rowHeight;
     m_diagram->setMinimumHeight(isNarrow ? kDiagramHeight : 0);
     m_content->setMinimumHeight(isNarrow ? tableHeight : 0);
-    // The field says itself what it is for.
-    m_findLabel->setVisible(!isNarrow);
 }
 
 void SystemPlace::showEvent(QShowEvent* event) {

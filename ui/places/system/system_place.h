@@ -93,7 +93,6 @@ class SystemPlace : public QWidget {
     QPushButton* m_whatIf;
     QPushButton* m_showValves;
     QLabel* m_sums;
-    QLabel* m_findLabel = nullptr;
     QLineEdit* m_find;
     QPushButton* m_add;
     QPushButton* m_others;  ///< the columns that have no room come in place of the first ones

@@ -1,19 +1,38 @@
 #include "ui/places/walk/walk_grid.h"
 
 #include <QHeaderView>
+#include <QResizeEvent>
 #include <QScrollBar>
 #include <QTimer>
 #include <algorithm>
 #include <numeric>
 
+#include "ui/delegates/fitted_text.h"
 #include "ui/places/column_fit.h"
 #include "ui/text/narrow_letters.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
 
 /// What each column must hold, digits.
 constexpr int kWalkDigits[WalkModel::ColumnCount] = {5, 7, 9, 7, 10, 7, 11, 6, 6, 8, 16};
+/// Of the route where room is short: as a job has valves, and never fewer.
+constexpr int kRouteDigits = 3;
+
+/// The width of any word of a state with its shape, px. A reason given with it may take narrower letters.
+int stateWordsWidth(const QFont& font) {
+    using balancing::State;
+    const QFontMetrics metrics(font);
+    int widest = 0;
+    for (const State state : {State::NotRead, State::Short, State::Over, State::OnShare, State::Drifted,
+                              State::AtStop, State::Doubtful}) {
+        for (const bool isOver : {false, true}) {
+            widest = std::max(widest, metrics.horizontalAdvance(text::word(state, false, isOver)));
+        }
+    }
+    return widest + 2 * kCellMargin + shapeBesideWords(font) + kBehindShape + 1;
+}
 
 }  // namespace
 
@@ -59,6 +78,10 @@ std::vector<int> WalkGrid::leastWidths(int headLetters) const {
         least.push_back(columnWidthFor(*this, column, column == WalkModel::Serves ? 0 : kWalkDigits[column],
                                        {headLetters, isWide ? 100 : text::kLeastStretch}));
     }
+    const auto route = static_cast<int>(QString::number(m_model.rowCount()).size());
+    least[WalkModel::Route] = columnWidthFor(*this, WalkModel::Route, std::max(kRouteDigits, route),
+                                             {headLetters, text::kLeastStretch});
+    least[WalkModel::State] = std::min(least[WalkModel::State], stateWordsWidth(font()));
     // Names stay as they are while valves are read.
     least[WalkModel::Tag] =
         std::max(least[WalkModel::Tag], leastColumnWidth(*this, WalkModel::Tag, headLetters));

@@ -1,5 +1,6 @@
 #include "ui/places/walk/walk_place.h"
 
+#include <QRegularExpression>
 #include <algorithm>
 
 #include "core/balancing/standing_readings.h"
@@ -147,7 +148,10 @@ void WalkPlace::refreshTotals() {
         return;
     }
     QStringList parts;
-    const auto part = [&](const QString& label, const QString& value) {
+    const auto part = [&](const QString& label, QString value) {
+        // A number keeps its unit beside it.
+        static const QRegularExpression kBeforeUnit(QStringLiteral("(?<=\\d) (?=\\S+$)"));
+        value.replace(kBeforeUnit, QString(QChar::Nbsp));
         parts << QStringLiteral("%1 <b style='color:%2'>%3</b>").arg(label.toHtmlEscaped(), color, value);
     };
     if (all.totalFlow) {
