@@ -4,6 +4,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
+#include <QScreen>
 #include <QVBoxLayout>
 #include <utility>
 
@@ -103,7 +104,9 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
     connect(&m_keepingDrafts, &QTimer::timeout, this, &MainWindow::keepDrafts);
     setAcceptDrops(true);
     if (!restoreGeometry(m_preferences.windowGeometry())) {
-        resize(1280, 720);
+        constexpr QSize kUsual(1280, 720);
+        constexpr QSize kTitleBar(0, 30);
+        resize(kUsual.boundedTo(screen()->availableSize() - kTitleBar));
     }
     // Before the look, which needs the fonts: what needs none is made while they are read.
     showPlace(Walk);

@@ -4,6 +4,7 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollArea>
 #include <QScrollBar>
 
@@ -20,7 +21,7 @@
 namespace ww::ui {
 namespace {
 
-/// Of interface.md: the figures are read from two meters away on these.
+/// On these the figures are read from two meters away; a larger scale makes smaller ones as large.
 constexpr const char* kAtFullScale[] = {"laptop", "laptopAt125Percent", "laptopAt20Points",
                                         "laptopWithDesktopFontOf14Points", "laptopWithLargeTargets"};
 
@@ -130,6 +131,17 @@ INSTANTIATE_TEST_SUITE_P(Screens, Sight,
                          [](const auto& info) {
                              return std::string(std::get<0>(info.param).name) + '_' + std::get<1>(info.param);
                          });
+
+// At twice the scale a laptop has half of the usual window.
+TEST(FirstStart, takesNoMoreThanTheScreenHas) {
+    const support::TemporaryFolder folder;
+    support::FixedClock clock;
+    support::CountingIds ids{1};
+    Preferences preferences(QString::fromStdString(folder.file("settings.ini")), Preferences::kLeastPoints);
+    const MainWindow window(Desk{clock, ids, "A. Fields", "LT-1"}, preferences);
+    const QSize screen = window.screen()->availableSize();
+    EXPECT_EQ(window.size(), window.size().boundedTo(screen)) << screen.width() << 'x' << screen.height();
+}
 
 TEST(Adjust, scrollsNotOnALaptop) {
     for (const char* language : {"en", "de", "es", "fr"}) {
