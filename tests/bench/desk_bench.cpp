@@ -131,6 +131,18 @@ struct Start {
     double memory_MB;
 };
 
+/// The screen that the offscreen platform has by itself is smaller than the window: it is given that of a
+/// laptop, in a file.
+void takeScreenOfALaptop(const QString& file) {
+    const QString platform = qEnvironmentVariable("QT_QPA_PLATFORM");
+    if (platform == QStringLiteral("offscreen")) {
+        std::ofstream(file.toStdString())
+            << R"({"screens":[{"name":"laptop","x":0,"y":0,"width":1366,"height":768,"logicalDpi":96,)"
+            << R"("logicalBaseDpi":96,"dpr":1}]})";
+        qputenv("QT_QPA_PLATFORM", (platform + QStringLiteral(":configfile=") + file).toLocal8Bit());
+    }
+}
+
 Start startOf(const QString& program, const QStringList& arguments) {
     QProcess process;
     process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
@@ -202,8 +214,9 @@ Keys measureKeys(int terminals) {
 }
 
 int run(int argc, char** argv) {
-    QApplication application(argc, argv);
     const support::TemporaryFolder folder;
+    takeScreenOfALaptop(QString::fromStdString(folder.file("screen.json")));
+    QApplication application(argc, argv);
     const std::string file = folder.file("sample.wwj");
     support::CountingIds ids;
     support::FixedClock clock{"2026-03-02T10:00:00Z"};
