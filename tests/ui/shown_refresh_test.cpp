@@ -61,5 +61,34 @@ TEST_F(ShownRefreshTest, waitsWhileTheWidgetIsHiddenAndIsDoneWhenItIsShownAgain)
     EXPECT_EQ(m_widget->times, 3);
 }
 
+TEST_F(ShownRefreshTest, isDoneAgainBehindOneThatWantsAnother) {
+    std::vector<int> order;
+    int depth = 0;
+    QWidget shown;
+    ShownRefresh* refresh = nullptr;
+    refresh = new ShownRefresh(&shown, [&] {
+        ++depth;
+        order.push_back(depth);
+        if (order.size() == 1) {
+            refresh->want();
+        }
+        --depth;
+    });
+    shown.show();
+    EXPECT_EQ(order, (std::vector<int>{1, 1})) << "one behind the other";
+}
+
+TEST_F(ShownRefreshTest, endsWhereEachWantsAnother) {
+    int times = 0;
+    QWidget shown;
+    ShownRefresh* refresh = nullptr;
+    refresh = new ShownRefresh(&shown, [&] {
+        ++times;
+        refresh->want();
+    });
+    shown.show();
+    EXPECT_LE(times, 5);
+}
+
 }  // namespace
 }  // namespace ww::ui

@@ -1,9 +1,16 @@
 #include "ui/widgets/shown_refresh.h"
 
 #include <QEvent>
+#include <QScopedValueRollback>
 #include <utility>
 
 namespace ww::ui {
+namespace {
+
+/// A refresh that brings a scroll bar, without which it would be another, is not done for ever.
+constexpr int kMostInTurn = 3;
+
+}  // namespace
 
 ShownRefresh::ShownRefresh(QWidget* widget, std::function<void()> refresh)
     : QObject(widget), m_widget(widget), m_refresh(std::move(refresh)), m_isShown(widget->isVisible()) {
@@ -18,7 +25,11 @@ void ShownRefresh::want() {
 }
 
 void ShownRefresh::catchUp() {
-    if (std::exchange(m_isWanted, false)) {
+    if (m_isRefreshing) {
+        return;
+    }
+    const QScopedValueRollback<bool> refreshing(m_isRefreshing, true);
+    for (int i = 0; i < kMostInTurn && std::exchange(m_isWanted, false); ++i) {
         m_refresh();
     }
 }

@@ -12,7 +12,8 @@ class ShownRefresh : public QObject {
     /// `widget` is watched and owns this. A widget that was never shown is refreshed when it is shown first.
     ShownRefresh(QWidget* widget, std::function<void()> refresh);
 
-    /// What the widget shows is no longer so.
+    /// What the widget shows is no longer so. Wanted by the refresh itself, which took a size away from the
+    /// widget for example, it is done again behind it.
     void want();
     /// Does now what waits to be shown.
     void catchUp();
@@ -25,6 +26,7 @@ class ShownRefresh : public QObject {
     std::function<void()> m_refresh;
     bool m_isWanted = true;
     bool m_isShown;
+    bool m_isRefreshing = false;
 };
 
 }  // namespace ww::ui
