@@ -97,6 +97,8 @@ inline constexpr MessageForm kNoSignatures{"report_no_signatures", "No report of
 inline constexpr MessageForm kClosedColumn{"report_closed_column", "Closed"};
 inline constexpr MessageForm kSentColumn{"report_sent_column", "Sent by"};
 inline constexpr MessageForm kDecidedColumn{"report_decided_column", "Decided by"};
+inline constexpr MessageForm kStandingTable{"report_standing_table",
+                                            "What would hold up a signature, and the reason why it stands"};
 inline constexpr MessageForm kReasonColumn{"report_reason_column", "Reason"};
 inline constexpr MessageForm kRevisionColumn{"report_revision_column", "Rev."};
 inline constexpr MessageForm kRoleColumn{"report_role_column", "Role"};

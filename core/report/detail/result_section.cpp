@@ -230,6 +230,10 @@ Section resultSection(const Source& source, std::size_t exceptionCount) {
                                  exceptionCount == 0 ? say(kNoException)
                                                      : say(kExceptionCount, {std::to_string(exceptionCount),
                                                                              std::to_string(kExceptions)})});
+        if (const std::size_t standing = standingLines(source).size(); standing > 0) {
+            section.facts.push_back({say(kStandingLabel), say(kStandingCount, {std::to_string(standing),
+                                                                               std::to_string(kRevisions)})});
+        }
     }
     section.statements = source.hasRound() ? source.last.reasons : std::vector<Statement>{};
     section.closing.push_back(say(kDisclaimer, {std::to_string(kMethod)}));

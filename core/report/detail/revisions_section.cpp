@@ -3,6 +3,7 @@
 #include "core/base/term.h"
 #include "core/project/merge_reason.h"
 #include "core/project/names.h"
+#include "core/project/review.h"
 #include "core/report/detail/record_words.h"
 #include "core/report/detail/sections.h"
 
@@ -68,6 +69,26 @@ Table stepsTable(const Source& source) {
     return table;
 }
 
+/// The reasons that were given on the way to the signature, each with what it is about.
+Table standingTable(const Source& source) {
+    Table table;
+    table.title = say(kStandingTable);
+    table.columns = {column(kWhatColumn, 74), column(kReasonColumn, 60), column(kPersonColumn, 30),
+                     column(kTimeColumn, 36)};
+    for (const balancing::SignLine& line : standingLines(source)) {
+        std::vector<base::Fault> what{{line.text.form, {}, line.text.arguments}};
+        if (!line.text.subject.empty()) {
+            what.insert(what.begin(), plain(line.text.subject));
+        }
+        const project::FindingReason* given =
+            project::reasonFor(source.project, line.text.code(), line.text.subject);
+        table.rows.push_back({cell(std::move(what), ": "), cell({reasonPart(line.reason)}, ""),
+                              cell(given == nullptr ? "" : given->person),
+                              cell(given == nullptr ? "" : timeText(given->time))});
+    }
+    return table;
+}
+
 /// That a report was withdrawn and why; the reason stands beside where it is a sentence of the program.
 Cell withdrawnCell(const std::string& reason) {
     const auto merged = project::readMergeReason(reason);
@@ -120,6 +141,9 @@ Section revisionsSection(const Source& source) {
     }
     if (Table steps = stepsTable(source); !steps.rows.empty()) {
         section.tables.push_back(std::move(steps));
+    }
+    if (Table standing = standingTable(source); !standing.rows.empty()) {
+        section.tables.push_back(std::move(standing));
     }
     if (all.empty()) {
         section.closing.push_back(say(kNoSignatures));

@@ -3,6 +3,7 @@
 
 #include <span>
 
+#include "core/balancing/ready_to_sign.h"
 #include "core/balancing/share_count.h"
 #include "core/balancing/system_curve.h"
 #include "core/report/detail/display.h"
@@ -60,6 +61,9 @@ struct Source {
     /// Branches, each parent directly before its children, and how deep each stands.
     std::vector<std::pair<std::size_t, int>> outline() const;
 };
+
+/// What would hold up a signature of the reported round and stands with a reason; empty without a round.
+std::vector<balancing::SignLine> standingLines(const Source& source);
 
 /// A sentence from a form and its arguments.
 base::Fault say(const base::MessageForm& form, std::vector<std::string> arguments = {});

@@ -247,4 +247,14 @@ std::string datesOf(const Source& source, const std::optional<base::Id>& round) 
     return first == last ? first : first + " – " + last;
 }
 
+std::vector<balancing::SignLine> standingLines(const Source& source) {
+    if (!source.hasRound()) {
+        return {};
+    }
+    std::vector<balancing::SignLine> lines = balancing::readyToSign(source.project, source.last);
+    std::erase_if(
+        lines, [](const balancing::SignLine& line) { return line.state != balancing::SignState::Reasoned; });
+    return lines;
+}
+
 }  // namespace ww::report::detail

@@ -50,6 +50,7 @@ inline constexpr MessageForm kIndexLabel{"report_index_label", "Index valve"};
 inline constexpr MessageForm kIndexProofLabel{"report_index_proof_label", "Proof"};
 inline constexpr MessageForm kPumpLabel{"report_pump_label", "Pump"};
 inline constexpr MessageForm kExceptionsLabel{"report_exceptions_label", "Exceptions"};
+inline constexpr MessageForm kStandingLabel{"report_standing_label", "Reasons"};
 inline constexpr MessageForm kMethodLabel{"report_method_label", "Method"};
 inline constexpr MessageForm kFlowLabel{"report_flow_label", "Flow"};
 inline constexpr MessageForm kToleranceLabel{"report_tolerance_label", "Tolerances"};
@@ -129,6 +130,9 @@ inline constexpr MessageForm kPumpShortUndecided{
     "(section {1})"};
 inline constexpr MessageForm kExceptionCount{"report_exception_count", "{1}, listed in section {2}"};
 inline constexpr MessageForm kNoException{"report_no_exception", "None"};
+inline constexpr MessageForm kStandingCount{
+    "report_standing_count",
+    "lines that would hold up a signature and stand with a reason: {1}, listed in section {2}"};
 inline constexpr MessageForm kDraft{"report_draft", "Draft until signed: nobody has signed this report."};
 inline constexpr MessageForm kSimulated{
     "report_simulated",

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/balancing/assess.h"
+#include "core/balancing/ready_to_sign.h"
 #include "core/project/merge_reason.h"
 #include "core/project/review.h"
 #include "core/report/report.h"
@@ -182,6 +183,36 @@ TEST(RecordSections, everyStepOfReviewIsListedInOrder) {
     EXPECT_EQ(stepsOf(), ofSecond) << "without a round that this report is not about";
     options.roundSteps.clear();
     EXPECT_EQ(stepsOf(), "") << "no step, no table";
+}
+
+TEST(RecordSections, aReasonGivenOnTheWayToTheSignatureIsPrinted) {
+    project::Project project = demoProject();
+    const auto standing = [&] {
+        const Report report = builtFrom(project);
+        std::string all;
+        for (const Table& table : sectionOf(report, kRevisions).tables) {
+            if (table.title.code() == "report_standing_table") {
+                Section alone;
+                alone.tables = {table};
+                all = textOf(alone);
+            }
+        }
+        return all;
+    };
+    const std::string page = "stand with a reason: 1, listed in section 13";
+    EXPECT_EQ(standing(), "");
+    EXPECT_EQ(sectionText(project, kResult).find(page), std::string::npos);
+    project::FindingReason given;
+    given.id = CountingIds(90'000).next();
+    given.code = balancing::kSignReadinessMissing.code;
+    given.reason = "flushed and vented, letter of 2 March";
+    given.person = "K. Moor";
+    given.time = base::Instant::fromText("2026-03-03T10:00:00Z");
+    project.put(given);
+    EXPECT_NE(standing().find("|flushed and vented, letter of 2 March|K. Moor|2026-03-03 10:00 UTC|"),
+              std::string::npos)
+        << standing();
+    EXPECT_NE(sectionText(project, kResult).find(page), std::string::npos) << sectionText(project, kResult);
 }
 
 TEST(RecordSections, commentsAreAmongTheExceptions) {
