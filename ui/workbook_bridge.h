@@ -127,6 +127,9 @@ class WorkbookBridge : public QObject {
     std::optional<base::Id> instrument() const;
     std::optional<base::Id> person() const;
     void setInstrument(std::optional<base::Id> instrument);
+    /// Whether a reading was taken with another meter than the one chosen: its value read once more is
+    /// another reading then.
+    bool isWithAnotherMeter(const project::Reading& standing) const;
     /// Readings and journal records name this person from now on; without one readings name nobody, and the
     /// journal the account.
     void setPerson(std::optional<base::Id> person);

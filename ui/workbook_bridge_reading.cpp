@@ -92,6 +92,10 @@ base::Result<quantity::Measured<quantity::VolumeFlow>> WorkbookBridge::typedFlow
     return quantity::parseFlow(plain.toStdString(), text::flowUnit(project()));
 }
 
+bool WorkbookBridge::isWithAnotherMeter(const project::Reading& standing) const {
+    return instrument() && standing.instrument != instrument();
+}
+
 base::Outcome WorkbookBridge::storeFlow(const base::Id& branch, const QString& text) {
     if (text.trimmed().isEmpty()) {
         return base::Done{};
@@ -102,7 +106,7 @@ base::Outcome WorkbookBridge::storeFlow(const base::Id& branch, const QString& t
             return flow.fault();
         }
         const project::Reading* standing = balancing::countingReading(project(), round.id, branch);
-        if (standing != nullptr && standing->flow == *flow) {
+        if (standing != nullptr && standing->flow == *flow && !isWithAnotherMeter(*standing)) {
             return project::Edit{};
         }
         return balancing::storeFlow(project(), round.id, branch, std::move(flow).value(), context());
@@ -119,7 +123,8 @@ base::Outcome WorkbookBridge::storeDp(const base::Id& branch, const QString& tex
             return dp.fault();
         }
         const project::Reading* standing = balancing::countingReading(project(), round.id, branch);
-        if (standing != nullptr && !standing->isRepeat && standing->dp == *dp) {
+        if (standing != nullptr && !standing->isRepeat && standing->dp == *dp &&
+            !isWithAnotherMeter(*standing)) {
             return project::Edit{};
         }
         return balancing::storeDp(project(), round.id, branch, std::move(dp).value(), std::nullopt,

@@ -114,6 +114,7 @@ void EntryTable::beginEdit(const QModelIndex& cell, const QString* text) {
         setCurrentIndex(cell);
     }
     openEditor(cell, text != nullptr ? *text : cell.data(Qt::EditRole).toString());
+    m_isBegunByTyping = text != nullptr && !text->isEmpty();
     m_editor->setFocus(Qt::OtherFocusReason);
     if (text == nullptr) {
         m_editor->selectAll();
@@ -126,6 +127,7 @@ void EntryTable::openEditor(const QModelIndex& cell, const QString& text) {
     m_cell = cell;
     m_isRefused = false;
     m_isOffered = false;
+    m_isBegunByTyping = false;
     m_key = rowKey(cell);
     m_before = cell.data(Qt::EditRole).toString();
     m_editor->setText(text);
@@ -151,6 +153,11 @@ void EntryTable::offerEdit(const QModelIndex& cell, const QString& text) {
     emit refusalChanged();
 }
 
+bool EntryTable::isNothingNew(const QString& text) const {
+    const bool isTypedAnew = m_isBegunByTyping || m_editor->isModified();
+    return text == m_before && !(isTypedAnew && m_storesSameText && m_storesSameText(m_cell));
+}
+
 bool EntryTable::commitEdit() {
     if (!isEditing() || m_isCommitting) {
         return true;
@@ -162,7 +169,7 @@ bool EntryTable::commitEdit() {
     m_isCommitting = true;
     const QString text = m_editor->text();
     const QModelIndex cell = m_cell;
-    const bool isTaken = !cell.isValid() || text == m_before || !m_store || m_store(cell, text);
+    const bool isTaken = !cell.isValid() || isNothingNew(text) || !m_store || m_store(cell, text);
     if (isTaken) {
         cancelEdit();
     } else {

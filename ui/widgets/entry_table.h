@@ -21,6 +21,11 @@ class EntryTable : public QTableView {
     explicit EntryTable(QWidget* parent = nullptr);
 
     void setStore(Store store) { m_store = std::move(store); }
+    /// Cells for which this says true are stored also where the text that was typed is the one they hold: the
+    /// same value may be read anew. Without it such a text is nothing new.
+    void setStoresSameText(std::function<bool(const QModelIndex& cell)> storesSameText) {
+        m_storesSameText = std::move(storesSameText);
+    }
 
     /// Opens the editor on a cell, with its text selected, or with `text` behind which typing goes on.
     void beginEdit(const QModelIndex& cell, const QString* text = nullptr);
@@ -104,6 +109,8 @@ class EntryTable : public QTableView {
     void findEdit();
     /// The cell whose text was refused is in hand again, and says why.
     void goBackToEdit();
+    /// Whether the text in the open editor is what the cell holds, and nothing to store.
+    bool isNothingNew(const QString& text) const;
 
     QLineEdit* m_editor;
     QPersistentModelIndex m_cell;
@@ -116,6 +123,8 @@ class EntryTable : public QTableView {
     };
     std::optional<KeptCell> m_kept;
     Store m_store;
+    std::function<bool(const QModelIndex& cell)> m_storesSameText;
+    bool m_isBegunByTyping = false;
     bool m_isRefused = false;
     bool m_isOffered = false;
     bool m_isCommitting = false;

@@ -71,6 +71,31 @@ TEST(WalkPlace, aRepeatedReadingIsKeptBesideTheFirstAndTheMeanCounts) {
     EXPECT_EQ(desk.storedCount(), 2);
 }
 
+TEST(WalkPlace, theSameValueReadWithAnotherMeterIsAnotherReading) {
+    DeskWindow desk;
+    const auto again = [&] {
+        desk.grid().setCurrentIndex(desk.model().index(0, WalkModel::Dp));
+        desk.enter("20.5");
+    };
+    desk.enter("20.5");
+    const std::size_t before = desk.project().readings().size();
+    again();
+    EXPECT_EQ(desk.project().readings().size(), before) << "with the same meter it is nothing new";
+    project::Instrument other = desk.project().instruments()[0];
+    other.id = desk.bridge().newId();
+    other.tag = "M-9";
+    ASSERT_TRUE(desk.bridge().apply({"meter", {other}, {}, true}).ok());
+    desk.bridge().setInstrument(other.id);
+    again();
+    ASSERT_EQ(desk.project().readings().size(), before + 1);
+    EXPECT_EQ(desk.project().readings()[before].instrument, other.id);
+    EXPECT_EQ(desk.storedCount(), 1) << "in place of the first";
+    desk.bridge().setInstrument(desk.project().instruments()[0].id);
+    desk.grid().setCurrentIndex(desk.model().index(0, WalkModel::Dp));
+    desk.key(Qt::Key_Return);
+    EXPECT_EQ(desk.project().readings().size(), before + 1) << "Enter alone walks past";
+}
+
 TEST(WalkGrid, leavesNoStripFreeBesideItsColumns) {
     DeskWindow desk;
     for (const double points : {10.0, 11.0, 12.0, 15.0, 20.0}) {

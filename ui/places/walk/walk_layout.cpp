@@ -40,6 +40,7 @@ WalkPlace::WalkPlace(WorkbookBridge& bridge, const LoopAdvisor& advisor, Assesse
     setAcceptDrops(true);
     buildLayout();
     m_grid->setStore([this](const QModelIndex& cell, const QString& text) { return store(cell, text); });
+    m_grid->setStoresSameText([this](const QModelIndex& cell) { return isReadAnew(cell); });
     connect(m_grid, &EntryTable::enteredAtEnd, this,
             [this] { m_roundButton->setFocus(Qt::OtherFocusReason); });
     connect(m_grid->selectionModel(), &QItemSelectionModel::currentChanged, this,

@@ -195,6 +195,19 @@ std::optional<base::Id> WalkPlace::branchInHand() const {
     return row >= 0 ? std::optional(m_model->branchAt(row)) : std::nullopt;
 }
 
+bool WalkPlace::isReadAnew(const QModelIndex& cell) const {
+    if (cell.column() == WalkModel::Setting) {
+        return false;
+    }
+    const base::Id branch = m_model->branchAt(cell.row());
+    const project::Round* round = m_bridge.project().lastRound();
+    if (m_repeatBranch == branch || round == nullptr) {
+        return m_repeatBranch == branch;
+    }
+    const project::Reading* standing = balancing::countingReading(m_bridge.project(), round->id, branch);
+    return standing != nullptr && m_bridge.isWithAnotherMeter(*standing);
+}
+
 bool WalkPlace::store(const QModelIndex& cell, const QString& text) {
     const base::Id branch = m_model->branchAt(cell.row());
     if (text.trimmed().isEmpty()) {

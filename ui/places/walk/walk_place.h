@@ -106,6 +106,9 @@ class WalkPlace : public QWidget {
     bool isEntryInHand(const QWidget* inHand) const;
     void showConvergence();
     bool isConvergenceShown() const;
+    /// Whether the value that a cell holds, typed again, is another reading: a repeated one, or one with
+    /// another meter.
+    bool isReadAnew(const QModelIndex& cell) const;
     bool store(const QModelIndex& cell, const QString& text);
     void jump();
     void buildLayout();
