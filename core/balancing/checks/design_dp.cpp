@@ -1,4 +1,7 @@
+#include <algorithm>
+
 #include "core/balancing/checks/support.h"
+#include "core/balancing/detail/branch_flow.h"
 #include "core/curve/valve_flow.h"
 
 namespace ww::balancing::checks {
@@ -26,11 +29,16 @@ void designDp(const CheckContext& context, std::vector<Finding>& found) {
                                                        context.project.fluid().density());
         if (dp < kWarnBelow) {
             const bool isUnreadable = dp < kErrorBelow;
-            found.push_back(
-                aboutBranch(context, result.branch, kDesignDpLow,
-                            {detail::dpText(context.project, dp),
-                             detail::dpText(context.project, isUnreadable ? kErrorBelow : kWarnBelow)},
-                            isUnreadable ? Severity::Error : Severity::Warning));
+            // The limit that a reading taken here is held to.
+            const project::Branch& branch = context.project.branches()[result.branch];
+            const project::ValveModel* valve =
+                branch.valve ? context.project.valves().find(*branch.valve) : nullptr;
+            const PressureDifference least = detail::readableMinimum(branch, valve, nullptr);
+            found.push_back(aboutBranch(context, result.branch, kDesignDpLow,
+                                        {detail::dpText(context.project, dp),
+                                         detail::dpText(context.project, std::max(kWarnBelow, least)),
+                                         detail::dpText(context.project, least)},
+                                        isUnreadable ? Severity::Error : Severity::Warning));
         }
     }
 }
