@@ -119,9 +119,9 @@ void SigningPanel::refresh() {
                         : m_bridge.isReadOnly() ? tr("This workbook can only be read here.")
                         : m_obstacles > 0       ? tr("Still to do before signing: %1").arg(m_obstacles)
                                                 : m_waitsFor;
-    // In sight, not only where a mouse rests; what is still to do is counted above the list.
+    // In sight, not only where a mouse rests.
     m_why->setText(why);
-    m_why->setVisible(!why.isEmpty() && m_obstacles == 0);
+    m_why->setVisible(!why.isEmpty());
     m_sign->setToolTip(why);
     m_sign->setAccessibleDescription(why);
 }
