@@ -14,6 +14,15 @@ constexpr PressureDifference kWarnBelow = PressureDifference::si(3000);
 /// The usual smallest signal (from memory: BSRIA BG 2).
 constexpr PressureDifference kErrorBelow = PressureDifference::si(1000);
 
+/// The meter that the branch was read with; null where it was not read.
+const project::Instrument* meterOf(const CheckContext& context, const BranchResult& result) {
+    const project::Reading* reading =
+        result.reading ? context.project.readings().find(*result.reading) : nullptr;
+    return reading != nullptr && reading->instrument
+               ? context.project.instruments().find(*reading->instrument)
+               : nullptr;
+}
+
 }  // namespace
 
 /// Whether a valve that stands fully open can be read at design flow at all; a throttled one has more dp.
@@ -33,7 +42,7 @@ void designDp(const CheckContext& context, std::vector<Finding>& found) {
             const project::Branch& branch = context.project.branches()[result.branch];
             const project::ValveModel* valve =
                 branch.valve ? context.project.valves().find(*branch.valve) : nullptr;
-            const PressureDifference least = detail::readableMinimum(branch, valve, nullptr);
+            const PressureDifference least = detail::readableMinimum(branch, valve, meterOf(context, result));
             found.push_back(aboutBranch(context, result.branch, kDesignDpLow,
                                         {detail::dpText(context.project, dp),
                                          detail::dpText(context.project, std::max(kWarnBelow, least)),
