@@ -136,7 +136,7 @@ class AdviseCommand : public Command {
             out << "Pump: needed at design flow " << head(advice.pump->needed) << ", it makes "
                 << head(advice.pump->available);
             if (advice.pump->speedFraction) {
-                out << "; design flow at " << percent(*advice.pump->speedFraction) << " % of rated speed";
+                out << "; design flow at " << percent(*advice.pump->speedFraction) << " % of full speed";
             }
             if (advice.pump->isShort()) {
                 out << "; short by " << head(-advice.pump->excess);

@@ -202,7 +202,7 @@ class PredictCommand : public Command {
         out += "Pump " + quantity::significant(prediction.pumpFlow.in(flowUnit), 4) + " " + symbol(flowUnit) +
                " at " + quantity::significant(project.fluid().head(prediction.pumpRise).in(headUnit), 4) +
                " " + symbol(headUnit) + ", " + quantity::concise(100 * prediction.speedFraction, 4) +
-               " % of rated speed\n";
+               " % of full speed\n";
         if (prediction.summary.outcome == hydraulics::SolveOutcome::NotConverged) {
             out += "The solution has not settled; take these numbers as rough.\n";
         }

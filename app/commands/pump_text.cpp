@@ -75,7 +75,8 @@ class Text {
         }
         const pump_room::PresentDuty& duty = *m_decision.duty;
         m_out += "Duty in round " + std::to_string(duty.roundNumber) + ": " + flow(duty.flow) + " at " +
-                 head(duty.head) + ", " + percent(duty.speedFraction) + " % of rated speed";
+                 head(duty.head) + ", " + percent(duty.speedFraction) + " % of full speed" +
+                 (duty.isSpeedAssumed ? " (assumed)" : "");
         if (duty.shaft) {
             m_out +=
                 ", shaft power " + power(duty.shaft) + (duty.isPowerMeasured ? " (measured)" : " (table)");

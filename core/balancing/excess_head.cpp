@@ -30,7 +30,8 @@ ExcessHead excessHead(quantity::Head available, quantity::Head needed, ExcessBas
 
 std::string excessWords(ExcessBasis basis, ExcessSpeed speed) {
     return neededWords(basis) + ", " +
-           (speed == ExcessSpeed::Full ? base::term("at full speed") : base::term("at the speed as read"));
+           (speed == ExcessSpeed::Full ? base::term("at full speed")
+                                       : base::term("at the speed of the last round"));
 }
 
 }  // namespace ww::balancing

@@ -14,16 +14,20 @@ void judgeReadable(const project::Project& project, const BranchResult& terminal
     }
     const auto& id = project.branches()[terminal.branch].valve;
     const project::ValveModel* valve = id ? project.valves().find(*id) : nullptr;
-    proof.isReadable = valve == nullptr || !valve->minimumDp || *terminal.dp >= valve->minimumDp->value;
     const project::Reading* reading = terminal.reading ? project.readings().find(*terminal.reading) : nullptr;
+    const project::Instrument* meter = reading != nullptr && reading->instrument
+                                           ? project.instruments().find(*reading->instrument)
+                                           : nullptr;
+    const PressureDifference minimum =
+        detail::readableMinimum(project.branches()[terminal.branch], valve, meter);
+    proof.readableMinimum = minimum;
+    proof.isReadable = *terminal.dp >= minimum;
     if (proof.isReadable || reading == nullptr || !reading->dp) {
         return;
     }
-    const project::Instrument* meter =
-        reading->instrument ? project.instruments().find(*reading->instrument) : nullptr;
     const PressureDifference u =
         detail::dpUncertainty(*reading->dp, *terminal.dp, meter, project.fluid().density());
-    if (valve->minimumDp->value - *terminal.dp <= u) {
+    if (minimum - *terminal.dp <= u) {
         proof.undecidedDp = u;
     }
 }

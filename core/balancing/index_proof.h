@@ -14,7 +14,9 @@ namespace ww::balancing {
 struct IndexProof {
     bool isKnown = false;              ///< the readings name an index circuit
     std::vector<std::size_t> notOpen;  ///< valves of its path that are not known to be fully open
-    bool isReadable = false;           ///< its terminal's dp is read, not below its valve's readable minimum
+    bool isReadable = false;           ///< its terminal's dp is read, not below `readableMinimum`
+    /// The limit that a dp of its terminal has everywhere (detail::readableMinimum); nothing without a dp.
+    std::optional<PressureDifference> readableMinimum;
     /// The dp is below that minimum by no more than its standard uncertainty: to be read again more finely.
     std::optional<PressureDifference> undecidedDp;  ///< that uncertainty
     std::vector<std::size_t> rivals;  ///< other fully open terminals with less of design (index_rivals.h)

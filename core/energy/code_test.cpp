@@ -79,10 +79,12 @@ CodeTest codeTest(const CodeTestInput& in, const CodeThresholds& thresholds) {
                              {in.units.text(*out.excess), in.units.text(*out.limit)}});
         out.basis.push_back(formula(in, thresholds));
     }
-    out.basis.push_back({&kCodeReference,
-                         "",
-                         {orYourCode(in.edition, base::term("the adopted energy code")),
-                          orYourCode(in.clause, base::term("its clause on hydronic balancing"))}});
+    if (!in.edition.empty() || !in.clause.empty()) {
+        out.basis.push_back({&kCodeReference,
+                             "",
+                             {orYourCode(in.edition, base::term("the adopted energy code")),
+                              orYourCode(in.clause, base::term("its clause on hydronic balancing"))}});
+    }
     if (!in.exceptionClaimed.empty()) {
         out.basis.push_back({&kCodeClaimed, "", {in.exceptionClaimed}});
     }

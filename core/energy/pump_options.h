@@ -62,7 +62,7 @@ inline constexpr base::MessageForm kSlowBelowMinimum{"pump_slow_below_minimum",
                                                      "{2} %; trim or throttle instead, or ask the maker"};
 inline constexpr base::MessageForm kSlowLosesEfficiency{
     "pump_slow_loses_efficiency",
-    "below 60 % of rated speed the efficiency falls by 1 to 3 points and the drive loses more; take the "
+    "below 60 % of full speed the efficiency falls by 1 to 3 points and the drive loses more; take the "
     "saving "
     "as an upper limit"};
 inline constexpr base::MessageForm kSlowNeedsDrive{

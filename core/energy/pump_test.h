@@ -90,8 +90,8 @@ inline constexpr base::MessageForm kZeroLarge{"pump_gauge_zero_large",
                                               "with the pump off the gauges differ by {1} after "
                                               "correction for height; use one gauge for both taps, "
                                               "or have them calibrated"};
-inline constexpr base::MessageForm kSpeedUnknown{
-    "pump_test_speed_unknown", "the speed was not read, so the curve is taken at rated speed; read it"};
+inline constexpr base::MessageForm kSpeedUnknown{"pump_test_speed_unknown",
+                                                 "the speed was not read, so full speed is assumed; read it"};
 
 enum class FlowWay { Curve, Meter, Branches };
 

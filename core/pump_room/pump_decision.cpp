@@ -142,6 +142,17 @@ class Decision {
         return sum;
     }
 
+    /// Whether a standing reading of the first pump up to this round has its speed.
+    bool isSpeedRead(int upToRound) const {
+        return std::any_of(m_project.pumpReadings().begin(), m_project.pumpReadings().end(),
+                           [&](const project::PumpReading& reading) {
+                               const project::Round* round = m_project.rounds().find(reading.round);
+                               return reading.pump == firstPump().id && reading.speed &&
+                                      reading.status == project::ReadingStatus::Standing &&
+                                      round != nullptr && round->number <= upToRound;
+                           });
+    }
+
     void takeDuty(const curve::PumpSet& full) {
         const auto at = balancing::systemCurve(m_project, m_picture, m_out.curve.headFactor);
         if (!at) {
@@ -157,6 +168,7 @@ class Decision {
                 duty.speedFraction = Ratio::si(pump.speedFraction);
             }
         }
+        duty.isSpeedAssumed = !isSpeedRead(duty.roundNumber);
         const double fullFraction = full.members().front().state.speedFraction;
         const double part = duty.speedFraction.si() / fullFraction;
         if (part <= 0) {
@@ -318,7 +330,10 @@ class Decision {
             return;
         }
         if (m_project.job().codeForm == project::CodeForm::NotStated) {
-            m_out.findings.push_back({&kCodeFormUnset, "", {}});
+            const quantity::ShownUnits units = project::shownUnits(m_project, firstPump());
+            const auto limits = energy::percentOrFloorThresholds(units.power != quantity::Unit::Horsepower);
+            m_out.findings.push_back(
+                {&kCodeFormUnset, "", {units.text(limits.smallMotor, 2), units.text(*limits.floor, 2)}});
         }
         const DecidedOption* slow = m_out.find(energy::PumpAction::Slow);
         CodeCase what;

@@ -39,6 +39,7 @@ struct PresentDuty {
     std::optional<Ratio> efficiency;  ///< water power over shaft power
     bool isPowerMeasured = false;
     Ratio speedFraction = Ratio::si(1);
+    bool isSpeedAssumed = false;  ///< no reading up to that round has a speed
     std::optional<Ratio> ofBestFlow;
 };
 
@@ -76,14 +77,14 @@ inline constexpr base::MessageForm kMotorEfficiencyUnknown{
     "the motor's efficiency is not entered, so no energy is computed; enter it with the pump"};
 inline constexpr base::MessageForm kSpeedAboveFull{
     "pump_speed_above_full",
-    "the pump was read at {1} % of rated speed; a motor does not run above 100 % without a drive that allows "
-    "it, check the reading and the rated speed"};
+    "the pump was read at {1} % of full speed; a motor does not run above 100 % without a drive that allows "
+    "it, check the reading and the rated speed entered"};
 inline constexpr base::MessageForm kCodeMet{"pump_code_met",
                                             "the pump runs at {1} % of full speed, where it makes no excess "
                                             "head; it is reduced as asked, keep it so"};
 inline constexpr base::MessageForm kCodeFormUnset{
     "pump_code_form_unset",
-    "the form of the energy code's clause is not chosen, the one with 10 hp and 3 hp is tested; choose it on "
+    "the form of the energy code's clause is not chosen, the one with {1} and {2} is tested; choose it on "
     "the page Energy Code of Pump"};
 
 struct PumpDecision {

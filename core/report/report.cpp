@@ -94,6 +94,13 @@ std::optional<detail::CountedExcess> countedExcess(const pump_room::PumpDecision
     const auto* slow = decision.find(energy::PumpAction::Slow);
     if (slow != nullptr && slow->option.isAllowed) {
         counted.speed = slow->option.ratio;
+        counted.rotation = slow->option.speed;
+        if (slow->option.speed && slow->option.ratio.si() > 0) {
+            counted.fullRotation = *slow->option.speed / slow->option.ratio.si();
+        }
+        const auto* throttle = decision.find(energy::PumpAction::Throttle);
+        counted.shaftThrottled = throttle != nullptr ? throttle->option.shaft : std::nullopt;
+        counted.shaftSlowed = slow->option.shaft;
     }
     const auto* trim = decision.find(energy::PumpAction::Trim);
     if (trim != nullptr && trim->option.isAllowed) {

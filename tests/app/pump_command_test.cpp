@@ -105,8 +105,9 @@ TEST_F(PumpCommandTest, documentOfTheContract) {
     // Each number says what it is counted above.
     EXPECT_EQ(document.at("excess_basis"),
               "above the index circuit with open valves, by the learned loop, at full speed");
-    EXPECT_EQ(document.at("present_excess_basis"),
-              "above the index circuit with open valves, by the learned loop, at the speed as read");
+    EXPECT_EQ(
+        document.at("present_excess_basis"),
+        "above the index circuit with open valves, by the learned loop, at the speed of the last round");
     ASSERT_GE(document.at("required").size(), 2U) << "side by side";
 }
 

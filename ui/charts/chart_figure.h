@@ -40,7 +40,8 @@ struct PointMark {
     QPointF at;
     double errorX = 0;  ///< half length of its bar along x; 0: no bar
     double errorY = 0;
-    QString name;  ///< a number inside a disc, or a name beside a cross
+    QString name;            ///< a number inside a disc, or a name beside a cross
+    bool isAssumed = false;  ///< drawn with a dashed ring: it was not read
 };
 
 struct Axis {

@@ -179,7 +179,7 @@ void paintDuty(QPainter& painter, QPointF at, QPointF disc, const PointMark& mar
         painter.drawEllipse(at, 2.5 * style.pixel, 2.5 * style.pixel);
     }
     painter.setBrush(style.tokens.paper);
-    painter.setPen(QPen(style.tokens.ink, 1.8 * style.pixel));
+    painter.setPen(QPen(style.tokens.ink, 1.8 * style.pixel, mark.isAssumed ? Qt::DashLine : Qt::SolidLine));
     painter.drawEllipse(disc, radius, radius);
     QFont number = style.font;
     number.setBold(true);

@@ -249,6 +249,7 @@ void addMarks(const Picture& picture, const pump_room::PumpDecision* decision, C
         if (duty.headUncertainty) {
             mark.errorY = duty.headUncertainty->in(text::headUnit(units));
         }
+        mark.isAssumed = !duty.headUncertainty;
         figure.marks.push_back(mark);
     }
     if (const auto design = designOf(picture, decision)) {
@@ -268,9 +269,9 @@ void addTable(const Picture& picture, ChartFigure& figure) {
     };
     for (const PointMark& mark : figure.marks) {
         QString more;
-        if (mark.errorY > 0) {
+        if (!mark.isAssumed && mark.errorY > 0) {
             more = QStringLiteral("± %1, ± %2").arg(mark.errorX, 0, 'f', 2).arg(mark.errorY, 0, 'f', 2);
-        } else if (mark.kind == MarkKind::Duty) {
+        } else if (mark.isAssumed) {
             more = PumpChartText::tr("head from the pump's curve, no gauge read");
         }
         add(mark.kind == MarkKind::Duty ? PumpChartText::tr("Duty, round %1").arg(mark.name)
@@ -290,9 +291,9 @@ void addTable(const Picture& picture, ChartFigure& figure) {
 /// How the shaft power changes, to stand behind a sentence; empty where it is less than one percent.
 QString powerWords(double ratio) {
     const double change = 100 * (ratio - 1);
-    return std::abs(change) < 1
-               ? QString()
-               : ' ' + PumpChartText::tr("Shaft power about %1 %.").arg(QString::asprintf("%+.0f", change));
+    return std::abs(change) < 1 ? QString()
+                                : ' ' + PumpChartText::tr("Shaft power about %1 % against the last round.")
+                                            .arg(QString::asprintf("%+.0f", change));
 }
 
 /// What the lines of the decision show.
@@ -316,7 +317,11 @@ QString decisionSentence(const Picture& picture, const pump_room::PumpDecision& 
     }
     const auto* throttle = decision.find(energy::PumpAction::Throttle);
     if (slow != nullptr && throttle != nullptr && slow->option.shaft && throttle->option.shaft) {
-        sentence += powerWords(*slow->option.shaft / *throttle->option.shaft);
+        const auto power = [&](quantity::Power value) {
+            return QString::fromStdString(project::shownUnits(picture.project).text(value, 3));
+        };
+        sentence += ' ' + PumpChartText::tr("Shaft power at design flow: %1 throttled, %2 slowed.")
+                              .arg(power(*throttle->option.shaft), power(*slow->option.shaft));
     }
     return sentence;
 }
@@ -339,9 +344,10 @@ QString sentenceOf(const Picture& picture, const pump_room::PumpDecision* decisi
         return sentence + ' ' + decisionSentence(picture, *decision);
     }
     if (picture.proposal) {
-        sentence += ' ' + PumpChartText::tr("With these valves speed %1 % of the present gives %2 %3.")
-                              .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)),
-                                   text::flow(design, project), flowUnit);
+        sentence +=
+            ' ' + PumpChartText::tr("With these valves %1 % of the speed of the last round gives %2 %3.")
+                      .arg(text::percent(quantity::Ratio::si(picture.proposal->speedFraction)),
+                           text::flow(design, project), flowUnit);
         if (picture.proposal->powerRatio) {
             sentence += powerWords(picture.proposal->powerRatio->si());
         }
@@ -370,6 +376,11 @@ ChartFigure pumpChart(const project::Project& project, std::span<const Assessmen
     addMarks(picture, decision, figure);
     addTable(picture, figure);
     figure.sentence = sentenceOf(picture, decision);
+    if (std::any_of(picture.duties.begin(), picture.duties.end(),
+                    [](const SystemCurve& duty) { return !duty.headUncertainty; })) {
+        figure.sentence += (figure.sentence.isEmpty() ? "" : " ") +
+                           PumpChartText::tr("Dashed ring: no gauge read, head from the pump's curve.");
+    }
     return figure;
 }
 

@@ -98,7 +98,7 @@ QVariant FieldTableModel::headerData(int section, Qt::Orientation orientation, i
     if (role != Qt::DisplayRole) {
         return {};
     }
-    return section == 0 ? tr("Value") : m_records[section - 1];
+    return section == 0 ? tr("Item") : m_records[section - 1];
 }
 
 base::Outcome FieldTableModel::store(const QModelIndex& cell, const QString& typed) {

@@ -87,7 +87,7 @@ inline constexpr base::MessageForm kPumpExcess{
     "code. The number under Decision in Pump is another one: from the pump's curve, at full speed"};
 inline constexpr base::MessageForm kPumpOverRated{
     "advice_pump_over_rated",
-    "design flow would need {1} % of rated speed; ask the maker first, motor and shaft may not bear it"};
+    "design flow would need {1} % of full speed; ask the maker first, motor and shaft may not bear it"};
 inline constexpr base::MessageForm kPumpBelowMinimum{
     "advice_pump_below_minimum",
     "the impeller would come below the maker's minimum of {1}; change the speed or the pump instead"};

@@ -10,9 +10,9 @@ inline constexpr base::MessageForm kDesignSumOpen{"design_sum_open",
                                                   "its design flow is {1}, those below it add up to {2}, {3} "
                                                   "% apart; correct the schedule or state the diversity"};
 inline constexpr base::MessageForm kDesignDpLow{"design_dp_low",
-                                                "fully open, its valve makes only {1} at design flow, hard "
-                                                "to read below {2}; choose a smaller valve or another "
-                                                "way to measure"};
+                                                "fully open, its valve makes only {1} at design flow; it "
+                                                "reads well from {2} on and not at all below {3}; "
+                                                "choose a smaller valve or another way to measure"};
 inline constexpr base::MessageForm kOutsideInstrumentRange{
     "outside_instrument_range",
     "{1} is {2} % of the range {3} of instrument {4}; read between 10 and 95 % of it with another "

@@ -1,4 +1,7 @@
+#include <algorithm>
+
 #include "core/balancing/checks/support.h"
+#include "core/balancing/detail/branch_flow.h"
 #include "core/curve/valve_flow.h"
 
 namespace ww::balancing::checks {
@@ -10,6 +13,15 @@ namespace {
 constexpr PressureDifference kWarnBelow = PressureDifference::si(3000);
 /// The usual smallest signal (from memory: BSRIA BG 2).
 constexpr PressureDifference kErrorBelow = PressureDifference::si(1000);
+
+/// The meter that the branch was read with; null where it was not read.
+const project::Instrument* meterOf(const CheckContext& context, const BranchResult& result) {
+    const project::Reading* reading =
+        result.reading ? context.project.readings().find(*result.reading) : nullptr;
+    return reading != nullptr && reading->instrument
+               ? context.project.instruments().find(*reading->instrument)
+               : nullptr;
+}
 
 }  // namespace
 
@@ -26,11 +38,16 @@ void designDp(const CheckContext& context, std::vector<Finding>& found) {
                                                        context.project.fluid().density());
         if (dp < kWarnBelow) {
             const bool isUnreadable = dp < kErrorBelow;
-            found.push_back(
-                aboutBranch(context, result.branch, kDesignDpLow,
-                            {detail::dpText(context.project, dp),
-                             detail::dpText(context.project, isUnreadable ? kErrorBelow : kWarnBelow)},
-                            isUnreadable ? Severity::Error : Severity::Warning));
+            // The limit that a reading taken here is held to.
+            const project::Branch& branch = context.project.branches()[result.branch];
+            const project::ValveModel* valve =
+                branch.valve ? context.project.valves().find(*branch.valve) : nullptr;
+            const PressureDifference least = detail::readableMinimum(branch, valve, meterOf(context, result));
+            found.push_back(aboutBranch(context, result.branch, kDesignDpLow,
+                                        {detail::dpText(context.project, dp),
+                                         detail::dpText(context.project, std::max(kWarnBelow, least)),
+                                         detail::dpText(context.project, least)},
+                                        isUnreadable ? Severity::Error : Severity::Warning));
         }
     }
 }

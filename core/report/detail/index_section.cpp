@@ -61,18 +61,20 @@ Fact readableFact(const Source& source, const IndexProof& proof) {
     if (dp.empty()) {
         return {say(kReadableLabel), say(kDpMissing, {tag}), Mark::Open};
     }
-    const auto minimum = minimumOf(source, terminal);
-    if (!minimum) {
-        return {say(kReadableLabel), say(kDpWithoutMinimum, {dp, tag}), Mark::Pass};
+    if (!proof.readableMinimum) {
+        return {say(kReadableLabel), say(kDpMissing, {tag}), Mark::Open};
     }
+    const auto entered = minimumOf(source, terminal);
+    const std::string minimum = entered && entered->value == *proof.readableMinimum
+                                    ? typed(*entered)
+                                    : project::shownUnits(source.project).text(*proof.readableMinimum, 3);
     if (proof.undecidedDp) {
         return {say(kReadableLabel),
                 say(kDpUndecided,
-                    {dp, tag, typed(*minimum), project::shownUnits(source.project).text(*proof.undecidedDp)}),
+                    {dp, tag, minimum, project::shownUnits(source.project).text(*proof.undecidedDp)}),
                 Mark::Open};
     }
-    return {say(kReadableLabel),
-            say(proof.isReadable ? kDpReadable : kDpTooSmall, {dp, tag, typed(*minimum)}),
+    return {say(kReadableLabel), say(proof.isReadable ? kDpReadable : kDpTooSmall, {dp, tag, minimum}),
             proof.isReadable ? Mark::Pass : Mark::Fail};
 }
 

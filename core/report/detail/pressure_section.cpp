@@ -145,6 +145,9 @@ Section pressureSection(const project::Project& project, const CircuitComparison
         section.statements.push_back(say(kNoDecision));
         return section;
     }
+    const project::Round* round = project.lastRound();
+    section.statements.push_back(round != nullptr ? say(kProfileOfRound, {std::to_string(round->number)})
+                                                  : say(kProfileOfDesign));
     section.tables.push_back(
         elementsTable(project, *shown, branch.side != project::Side::Supply, circuit.isFillKnown));
     if (!circuit.isFillKnown) {

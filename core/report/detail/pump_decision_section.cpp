@@ -56,7 +56,7 @@ class Sheet {
             const std::string percent = PumpNumbers::percent(duty.efficiency);
             facts.push_back(
                 {say(kPresentDutyLabel),
-                 say(kPresentDuty,
+                 say(duty.isSpeedAssumed ? kPresentDutyAssumed : kPresentDuty,
                      {flowAndUnit(duty.flow), units.written(duty.head), std::to_string(duty.roundNumber),
                       PumpNumbers::percent(duty.speedFraction),
                       duty.shaft ? units.text(*duty.shaft, 3) : std::string(base::term("not known")),

@@ -25,7 +25,7 @@ std::string speedOf(const Source& source, const Assessment& round, const project
     if (reading != nullptr && reading->speed) {
         return typed(*reading->speed);
     }
-    return Display::fixed(100 * fraction, 1) + " %";
+    return Display::fixed(100 * fraction, 1) + " %, " + base::term("not read");
 }
 
 Table dutyTable(const Source& source) {
@@ -57,7 +57,7 @@ Table dutyTable(const Source& source) {
                                                        source.display.head(duty.headUncertainty))),
                                   cell(sum), cell(source.display.flow(duty.flowFromCurve)), cell(range),
                                   cell(source.display.flow(duty.flowRead)),
-                                  cell(speedOf(source, round, pump, duty.speedFraction))});
+                                  wordCell(speedOf(source, round, pump, duty.speedFraction))});
         }
     }
     return table;
@@ -89,13 +89,43 @@ void addImpeller(const PumpProposal& proposal, const project::Pump* pump, Sectio
     }
 }
 
+/// The speed to order in rpm and what it does to the power of the shaft, as the decision has both.
+void addOrderedSpeed(const Source& source, const base::Fault& order, Section& section) {
+    const CountedExcess& counted = *source.excess;
+    if (!counted.speed || order.is(kOrderNothing) || order.is(kOrderRuns)) {
+        return;
+    }
+    if (counted.rotation && counted.fullRotation) {
+        const auto rpm = [](quantity::RotationalSpeed speed) {
+            return Display::fixed(speed.in(Unit::RevolutionPerMinute), 0);
+        };
+        section.facts.push_back(
+            {plain(""), say(kOrderRpm, {rpm(*counted.rotation), rpm(*counted.fullRotation)})});
+    }
+    if (counted.shaftThrottled && counted.shaftSlowed && *counted.shaftSlowed < *counted.shaftThrottled) {
+        const PumpNumbers numbers(source.project);
+        const double ratio = *counted.shaftSlowed / *counted.shaftThrottled;
+        const auto power = [&](quantity::Power value) {
+            return numbers.power(value) + " " + numbers.powerUnit();
+        };
+        section.facts.push_back(
+            {say(kPowerLabel), say(kOrderPower, {power(*counted.shaftThrottled), power(*counted.shaftSlowed),
+                                                 Display::fixed(100 * (1 - ratio), 1)})});
+    }
+}
+
 void addProposal(const Source& source, const PumpProposal& proposal, Section& section) {
-    if (auto order = orderOf(source)) {
-        section.facts.push_back({say(kOrderLabel), std::move(*order)});
-        if (isOtherThanOrder(source, proposal.speedFraction)) {
+    const auto order = orderOf(source);
+    const bool isOther = isOtherThanOrder(source, proposal.speedFraction);
+    if (order) {
+        section.facts.push_back({say(kOrderLabel), *order});
+        addOrderedSpeed(source, *order, section);
+        if (isOther) {
             section.facts.push_back({say(kAsReadLabel), say(kNotToOrderBy)});
         }
     }
+    // A second speed beside the one to order by, so near to it, would only be mistaken for it.
+    const bool isOrdered = order && !isOther;
     const std::string head = printed(source.display.headUnit());
     std::vector<std::string> design{source.display.head(proposal.headAtDesign),
                                     source.display.head(proposal.headAvailable),
@@ -125,14 +155,14 @@ void addProposal(const Source& source, const PumpProposal& proposal, Section& se
         return;
     }
     const project::Pump* pump = runningPump(source.project);
-    if (pump != nullptr && pump->speed && !source.last.pumps.empty()) {
+    if (!isOrdered && pump != nullptr && pump->speed && !source.last.pumps.empty()) {
         const double now =
             pump->speed->value.in(Unit::RevolutionPerMinute)*source.last.pumps.front().speedFraction;
         section.facts.push_back({plain(""), say(kSpeedRpm, {Display::fixed(now * proposal.speedFraction, 0),
                                                             Display::fixed(now, 0)})});
     }
     addImpeller(proposal, pump, section);
-    if (proposal.powerRatio) {
+    if (proposal.powerRatio && !isOrdered) {
         const double ratio = proposal.powerRatio->si();
         section.facts.push_back(
             {say(kPowerLabel),
@@ -238,6 +268,12 @@ Section pumpSection(const Source& source) {
         addProposal(source, *proposal, section);
     }
     section.figures.push_back({FigureKind::PumpAndSystem, say(kPumpFigure), reading});
+    for (const Assessment& round : source.rounds) {
+        const auto duty = balancing::systemCurve(source.project, round, source.curve.headFactor);
+        if (duty && !duty->headUncertainty) {
+            section.statements.push_back(say(kDutyByCurve, {std::to_string(round.roundNumber)}));
+        }
+    }
     if (source.hasRound()) {
         section.tables.push_back(dutyTable(source));
     }

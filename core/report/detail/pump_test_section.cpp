@@ -47,7 +47,7 @@ class TestTables {
             std::vector<std::string> cells(7);
             if (point.head) {
                 cells = {m_numbers.head(point.head->pressure),
-                         m_numbers.head(point.head->zero),
+                         m_sheet.sheet.gaugeZero ? m_numbers.head(point.head->zero) : "?",
                          point.head->isElevationKnown ? m_numbers.head(point.head->elevation) : "?",
                          point.head->isVelocityKnown ? m_numbers.head(point.head->velocity) : "?",
                          m_numbers.head(point.head->total),

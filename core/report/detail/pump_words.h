@@ -32,6 +32,13 @@ inline constexpr MessageForm kStudyCaution{
     "A forecast, not a reading: nothing was built or turned. Pipe sizes, expansion, relief and the "
     "electrical "
     "supply of a changed loop are for licensed engineers and local codes to decide."};
+inline constexpr MessageForm kProfileOfRound{
+    "report_profile_of_round",
+    "Computed, not read: settings and pump as in round {1}, losses by the learned loop where the readings "
+    "taught one, else by the design."};
+inline constexpr MessageForm kProfileOfDesign{
+    "report_profile_of_design",
+    "Computed, not read: no round was read yet, settings and losses are those entered."};
 inline constexpr MessageForm kTestHeadTable{"report_test_head_table", "Head and its parts"};
 inline constexpr MessageForm kTestFlowTable{"report_test_flow_table", "Flow by every way, and duty"};
 inline constexpr MessageForm kTestMotorTable{"report_test_motor_table",
@@ -43,7 +50,7 @@ inline constexpr MessageForm kOptionsTable{"report_options_table",
                                            "Options at design flow for the need of the index circuit, {1w}"};
 inline constexpr MessageForm kConfirmedTable{"report_confirmed_table",
                                              "The same options, each confirmed by a solve of the whole loop"};
-inline constexpr MessageForm kCodeTable{"report_code_table", "Test in both forms"};
+inline constexpr MessageForm kCodeTable{"report_code_table", "Test by each form of the clause"};
 inline constexpr MessageForm kReadAndSetTable{"report_read_and_set_table",
                                               "Dp left across each valve at design flow"};
 inline constexpr MessageForm kReadAndSetFigure{"report_read_and_set_figure",
@@ -109,11 +116,14 @@ inline constexpr MessageForm kTestOrder{
     "meter, else sum of the terminals, else curve."};
 inline constexpr MessageForm kWaysApart{
     "report_ways_apart",
-    "Ways apart: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 "
-    "one of them is wrong."};
+    "Difference / uncertainty: how far two ways to the flow differ, as a multiple of their uncertainty "
+    "together; above 2 one of them is wrong."};
 inline constexpr MessageForm kPresentDuty{
     "report_present_duty",
-    "{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}"};
+    "{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}"};
+inline constexpr MessageForm kPresentDutyAssumed{"report_present_duty_assumed",
+                                                 "{1} at {2} in round {3}, {4} % of full speed assumed, no "
+                                                 "speed was read; shaft power there {5w}, efficiency {6w}"};
 inline constexpr MessageForm kFullSpeed{"report_full_speed", "{1} at the design flow of {2}, {3w}"};
 inline constexpr MessageForm kFullSpeedGauges{
     "report_full_speed_gauges", "{1} at the design flow of {2}, {3w}; the curve as published gives {4} {5w}"};
@@ -145,13 +155,17 @@ inline constexpr MessageForm kOrderNothing{
     "report_order_nothing",
     "No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can "
     "be told"};
+inline constexpr MessageForm kOrderRpm{"report_order_rpm", "That is {1} rpm where full speed is {2} rpm"};
+inline constexpr MessageForm kOrderPower{
+    "report_order_power", "At design flow the shaft takes {2} slowed instead of {1} throttled: {3} % less"};
 inline constexpr MessageForm kNotToOrderBy{
     "report_not_to_order_by",
-    "what follows is for the loop with its valves as they were read; it is not what to order by"};
+    "for information: what follows is for the loop with its valves as they were read; it is not what to "
+    "order by"};
 inline constexpr MessageForm kSpeedAsRead{
     "report_speed_as_read",
-    "Speed {1} % of the present {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order "
-    "by (section {5})"};
+    "For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess "
+    "{4w}, and is not what to order by (section {5})"};
 inline constexpr MessageForm kNotKnown{"report_not_known", "not known"};
 inline constexpr MessageForm kNoDecision{
     "report_no_decision", "No decision can be made yet; see what is missing below, and enter it."};
@@ -243,11 +257,11 @@ inline constexpr MessageForm kElevationPart{"report_elevation_part", "Elevation"
 inline constexpr MessageForm kVelocityPart{"report_velocity_part", "Velocity"};
 inline constexpr MessageForm kTotalPart{"report_total_part", "Total head"};
 inline constexpr MessageForm kUncertaintyColumn{"report_uncertainty_column", "±"};
-inline constexpr MessageForm kRatedHeadColumn{"report_rated_head_column", "At rated speed"};
+inline constexpr MessageForm kRatedHeadColumn{"report_rated_head_column", "At full speed"};
 inline constexpr MessageForm kByCurveColumn{"report_by_curve_column", "Flow by curve"};
 inline constexpr MessageForm kByMeterColumn{"report_by_meter_column", "By meter"};
 inline constexpr MessageForm kByTerminalsColumn{"report_by_terminals_column", "By terminals"};
-inline constexpr MessageForm kClosureColumn{"report_closure_column", "Ways apart"};
+inline constexpr MessageForm kClosureColumn{"report_closure_column", "Difference / uncertainty"};
 inline constexpr MessageForm kCountsColumn{"report_counts_column", "Counts"};
 inline constexpr MessageForm kBestColumn{"report_best_column", "Of best flow"};
 inline constexpr MessageForm kEfficiencyColumn{"report_efficiency_column", "Efficiency"};

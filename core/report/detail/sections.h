@@ -21,6 +21,10 @@ struct CountedExcess {
     balancing::ExcessHead excess;
     std::optional<balancing::ExcessHead> asRead;  ///< the same at the speed as read
     std::optional<quantity::Ratio> speed;  ///< of full speed, that takes it away; nothing: no such option
+    std::optional<quantity::RotationalSpeed> rotation = {};      ///< the same as a speed
+    std::optional<quantity::RotationalSpeed> fullRotation = {};  ///< full speed
+    std::optional<quantity::Power> shaftThrottled = {};          ///< at design flow, with a throttle instead
+    std::optional<quantity::Power> shaftSlowed = {};
     std::optional<quantity::Length> impeller = {};  ///< after a trim that takes it away
     std::optional<quantity::Length> firstCut = {};
     bool isFitting = false;         ///< nothing is to be done

@@ -114,13 +114,14 @@ inline constexpr MessageForm kPumpUntrusted{
     "No speed or impeller is proposed: the gauges and the pump's curve contradict each other (section {1})"};
 inline constexpr MessageForm kPumpAction{
     "report_pump_action",
-    "Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})"};
+    "{1} % of the speed of the last round {6w}, or a trim, brings {2} {3}: it takes away the excess {4w} "
+    "(section {5})"};
 inline constexpr MessageForm kPumpKeep{
     "report_pump_keep",
-    "No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}"};
+    "No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}"};
 inline constexpr MessageForm kPumpTooSmall{"report_pump_too_small",
                                            "Short by {4} of head: design flow on this system needs {1} % of "
-                                           "the present speed {3w}. See that the index "
+                                           "the speed of the last round {3w}. See that the index "
                                            "path is open and strainers and filters are clean; a larger "
                                            "impeller or pump is for the engineer to decide "
                                            "(section {2})"};
@@ -201,7 +202,7 @@ inline constexpr MessageForm kDesignHeadCompared{"report_design_head_compared",
                                                  "{3} {4} {6w}. The decision counts {8} {4} {9w}"};
 inline constexpr MessageForm kSpeedFormula{"report_speed_formula",
                                            "n₂/n₁ = Q design / Q where system and pump curve meet = {1} / "
-                                           "{2} {6} = {3}: {4} % of the speed in round {5}"};
+                                           "{2} {6} = {3}: {4} % of the speed of round {5}"};
 inline constexpr MessageForm kSpeedRpm{"report_speed_rpm", "That is {1} from {2} rpm"};
 inline constexpr MessageForm kImpellerFormula{"report_impeller_formula",
                                               "D₂ = D₁ · n₂/n₁ = {1} · {2} = {3} {4}"};
@@ -224,10 +225,14 @@ inline constexpr MessageForm kPumpReadingUnknown{
     "report_pump_reading_unknown", "The duty is not known, so the figure shows what is on record."};
 inline constexpr MessageForm kPumpReading{
     "report_pump_reading",
-    "Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}."};
+    "Duty {1} {2} at {3} {4}; {5} % of design. With these valves {6} % of the speed of the "
+    "last round gives {7} {2}."};
 inline constexpr MessageForm kPumpReadingDecided{
     "report_pump_reading_decided",
     "Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed."};
+inline constexpr MessageForm kDutyByCurve{
+    "report_duty_by_curve",
+    "No gauge was read in round {1}: its duty is drawn as a dashed ring, with the head of the pump's curve."};
 inline constexpr MessageForm kNoSavingTold{"report_no_saving_told", "no saving that could be told"};
 inline constexpr MessageForm kPumpReadingPlain{"report_pump_reading_plain",
                                                "Duty {1} {2} at {3} {4}; {5} % of design."};
@@ -252,8 +257,6 @@ inline constexpr MessageForm kDpUndecided{
     "report_dp_undecided",
     "Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; "
     "read it again with a finer meter"};
-inline constexpr MessageForm kDpWithoutMinimum{
-    "report_dp_without_minimum", "dp {1} at {2}; no readable minimum is on record for its valve"};
 inline constexpr MessageForm kDpMissing{"report_dp_missing", "{1} has no dp in this round"};
 inline constexpr MessageForm kNoOtherShorter{"report_no_other_shorter",
                                              "No other terminal is fully open with less of its design flow"};

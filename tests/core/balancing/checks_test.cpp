@@ -61,6 +61,20 @@ TEST(Checks, dpAtDesignFlow) {
     EXPECT_EQ(severityOf(throttled, kDesignDpLow), std::nullopt);
 }
 
+// The limit that it names is the one that a reading there is held to.
+TEST(Checks, dpAtDesignFlowNamesTheLimitOfReadings) {
+    FieldJob job;
+    job.instrument("1", "0.05");  // readable from 0.5 kPa on
+    job.branch("A", "", "4", job.valve({{"1", "1"}, {"4", "24"}}));
+    job.round(RoundKind::Survey);
+    job.dp("A", "2.8", "4");
+    const Assessment assessment = assessNewest(job);
+    const Finding* finding = findingOf(assessment, kDesignDpLow, "A");
+    ASSERT_NE(finding, nullptr);
+    ASSERT_EQ(finding->fault.arguments.size(), 3U);
+    EXPECT_EQ(finding->fault.arguments[2].find("0.5"), 0U) << finding->fault.arguments[2];
+}
+
 TEST(Checks, instrumentRange) {
     FieldJob job = flatLoop(1);
     const base::Id meter = job.instrument("1", "");

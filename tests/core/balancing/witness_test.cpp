@@ -317,6 +317,8 @@ TEST(IndexProof, isUndecidedWithinWhatTheMeterTells) {
     EXPECT_EQ(proof().undecidedRivals, std::vector<std::size_t>{job.indexOf("A")});
     EXPECT_FALSE(proof().isAlone());
     EXPECT_TRUE(proof().isReadable);
+    EXPECT_EQ(proof().readableMinimum->si(), 1000)
+        << "the usual one, where neither valve nor meter says more";
     EXPECT_FALSE(proof().undecidedDp.has_value());
     // D shows 24.0 kPa: 2 % of it are 0.48 kPa (by hand).
     const auto leastDp = [&](const char* dp) {

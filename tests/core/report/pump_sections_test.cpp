@@ -119,20 +119,68 @@ TEST(PumpSections, theFirstPageLeadsWithWhatIsOrderedBy) {
     EXPECT_EQ(sectionText(report, kResult).find("not what to order by"), std::string::npos);
     auto pumps = std::make_shared<pump_room::PumpPicture>(*report.pumps);
     for (pump_room::DecidedOption& decided : pumps->decision.options) {
+        const bool isSlow = decided.option.action == energy::PumpAction::Slow;
         decided.option.ratio = quantity::Ratio::si(0.967);
+        decided.option.shaft = quantity::Power::si(isSlow ? 270 : 300);
+        if (isSlow) {
+            decided.option.speed = project.pumps()[0].speed->value * 0.967;
+        }
     }
     ReportOptions options;
     options.pumps = pumps;
     const Report other = build(project, options);
     const std::string first = sectionText(other, kResult);
     const auto order = first.find("Pump: Speed 96.7 % of full speed");
-    const auto asRead = first.find("Valves as read: Speed 93.");
+    const auto asRead = first.find("Valves as read: For information: 93.");
     ASSERT_TRUE(order != std::string::npos && asRead != std::string::npos) << first;
     EXPECT_LT(order, asRead);
     EXPECT_NE(first.find("not what to order by", asRead), std::string::npos) << first;
-    EXPECT_NE(first.find("% of the present by the sum of the flows brings"), std::string::npos) << first;
+    EXPECT_NE(first.find("% of the speed of the last round by the sum of the flows brings"),
+              std::string::npos)
+        << first;
     const std::string pump = sectionText(other, kPump);
     EXPECT_LT(pump.find("Order by: "), pump.find("n₂/n₁")) << pump;
+    // What is ordered stands in full before what is only for information.
+    const auto info = pump.find("Valves as read: for information");
+    ASSERT_NE(info, std::string::npos) << pump;
+    EXPECT_LT(pump.find("That is 1402 rpm where full speed is 1450 rpm"), info) << pump;
+    EXPECT_LT(pump.find("the shaft takes 0.270 kW slowed instead of 0.300 kW throttled: 10.0 % less"), info)
+        << pump;
+}
+
+// What was not read is no number, and what was taken for it is called assumed.
+TEST(PumpSections, whatWasNotReadIsSaidToBeAssumed) {
+    project::Project project = demoProject();
+    const auto test = [&] { return textOf(pumpTestSection(project, pictured(project), 0)); };
+    const auto decision = [&] { return textOf(pumpDecisionSection(project, pictured(project))); };
+    EXPECT_NE(test().find("|?|0.00|"), std::string::npos) << "no zero of the gauges: " << test();
+    EXPECT_NE(decision().find("% of full speed assumed, no speed was read"), std::string::npos) << decision();
+    EXPECT_NE(sectionText(build(project, {}), kPump).find("100.0 %, not read|"), std::string::npos);
+    for (project::PumpReading reading :
+         std::vector<project::PumpReading>(project.pumpReadings().begin(), project.pumpReadings().end())) {
+        reading.speed = project.pumps()[0].speed;
+        project.put(reading);
+    }
+    EXPECT_EQ(decision().find("assumed"), std::string::npos) << decision();
+}
+
+// One system of units: the clause's fixed figures are told in the unit of the plate.
+TEST(PumpSections, theFormThatIsNotChosenIsToldInTheUnitsOfThePlate) {
+    const auto told = textOf(pumpDecisionSection(demoProject(), pictured(demoProject())));
+    EXPECT_NE(told.find("the one with 7.5 kW and 2.2 kW is tested"), std::string::npos) << told;
+}
+
+// A duty whose head no gauge gave is told apart.
+TEST(PumpSections, aDutyByTheCurveNamesItsRound) {
+    project::Project project = demoProject();
+    EXPECT_EQ(sectionText(build(project, {}), kPump).find("No gauge was read"), std::string::npos);
+    project::PumpReading first = project.pumpReadings()[0];
+    first.gaugeRise.reset();
+    first.flow = quantity::measured<quantity::VolumeFlow>(*base::Decimal::parse("9"),
+                                                          quantity::Unit::CubicMetrePerHour);
+    project.put(first);
+    EXPECT_NE(sectionText(build(project, {}), kPump).find("No gauge was read in round 1"), std::string::npos)
+        << sectionText(build(project, {}), kPump);
 }
 
 // One statement stands above the numbers of every page, and each number says that it rests on the gauges.
@@ -205,6 +253,8 @@ TEST(PumpSections, withoutAFillPressureOnlyDifferencesAreTold) {
         return textOf(pressureSection(project, pump_room::circuitOf(project, terminal, {})));
     };
     const std::string unknown = told();
+    EXPECT_NE(unknown.find("Computed, not read: settings and pump as in round 3"), std::string::npos)
+        << unknown;
     EXPECT_EQ(unknown.find("the fill pressure is not entered"), 0U) << unknown;
     EXPECT_NE(unknown.find("Pump on: against the fill pressure, "), std::string::npos) << unknown;
     EXPECT_EQ(unknown.find("Pump off"), std::string::npos) << unknown;

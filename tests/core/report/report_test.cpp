@@ -236,7 +236,7 @@ TEST(Report, everyExcessHeadNamesItsBasis) {
     EXPECT_NE(counted.find("above the index circuit with open valves"), std::string::npos) << counted;
     const std::string asRead =
         balancing::excessWords(balancing::ExcessBasis::ValvesAsRead, balancing::ExcessSpeed::AsRead);
-    EXPECT_EQ(asRead, "above the loop with its valves as read, at the speed as read");
+    EXPECT_EQ(asRead, "above the loop with its valves as read, at the speed of the last round");
 
     const std::string first = textOf(numbered(report, kResult));
     EXPECT_NE(first.find(counted + ", from the pump's curve: the decision counts this one"),

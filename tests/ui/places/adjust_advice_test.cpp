@@ -39,9 +39,9 @@ TEST_F(AdjustDesk, takingAdviceStoresNothing) {
     EXPECT_TRUE(place().field()->hasFocus());
 }
 
-// A pump that makes too little says by how much and what to look at, and offers no speed beyond rated.
-TEST_F(AdjustDesk, aPumpThatIsShortSaysByHowMuch) {
-    EXPECT_FALSE(place().advice()->words().contains("short by")) << place().advice()->words().toStdString();
+// Of the pump it is said what to do; its figures are those of the decision, and stand there alone.
+TEST_F(AdjustDesk, thePumpIsToldWithoutFiguresOfItsOwn) {
+    EXPECT_FALSE(place().advice()->words().contains("too little")) << place().advice()->words().toStdString();
     project::Edit edit;
     edit.label = "larger flows";
     for (project::Branch branch : std::vector<project::Branch>(m_desk.project().branches().begin(),
@@ -58,9 +58,10 @@ TEST_F(AdjustDesk, aPumpThatIsShortSaysByHowMuch) {
     ASSERT_TRUE(picture != nullptr && picture->advice.pump);
     ASSERT_TRUE(picture->advice.pump->isShort());
     const QString words = place().advice()->words();
-    EXPECT_TRUE(words.contains("; short by ")) << words.toStdString();
+    EXPECT_TRUE(words.contains("The pump makes too little")) << words.toStdString();
+    EXPECT_TRUE(words.contains("Pump, Decision")) << words.toStdString();
     EXPECT_TRUE(words.contains("strainers and filters are clean")) << words.toStdString();
-    EXPECT_FALSE(words.contains("of rated speed would do")) << words.toStdString();
+    EXPECT_FALSE(words.contains("at design flow, ")) << words.toStdString();
 }
 
 TEST_F(AdjustDesk, theWordAndTheAdviceNeverContradict) {

@@ -35,8 +35,7 @@ TEST(WhatIfModel, answersForTheLoopAsItStands) {
     EXPECT_EQ(bench.at(0, WhatIfModel::Tag), "T1");
     EXPECT_EQ(bench.at(0, WhatIfModel::SettingTried), "4.0");
     EXPECT_FALSE(bench.model.isTrying());
-    EXPECT_TRUE(bench.model.summary().contains("100 % of rated speed"))
-        << bench.model.summary().toStdString();
+    EXPECT_TRUE(bench.model.summary().contains("100 % of full speed")) << bench.model.summary().toStdString();
 }
 
 TEST(WhatIfModel, shuttingACircuitSendsItsWaterToTheOthers) {

@@ -32,6 +32,25 @@ QString chanceWords(quantity::Ratio chance, bool isBound) {
                    : AdvicePanel::tr("%1 %").arg(wholePercent(chance));
 }
 
+/// What the pump is found to be once the valves are set. The figures are the decision's alone: a second head
+/// or speed from the loop's readings would seem to contradict it.
+QString pumpWords(const balancing::PumpAdvice& pump) {
+    if (pump.isShort()) {
+        return AdvicePanel::tr(
+            "The pump makes too little at design flow: see that the index path is open and that strainers "
+            "and filters are clean, check speed and impeller. How much it lacks: Pump, Decision.");
+    }
+    if (pump.excess.si() < 0) {
+        return AdvicePanel::tr(
+            "Whether the pump is short cannot be told: read its gauges and every terminal again once all "
+            "valves are set. Its figures: Pump, Decision.");
+    }
+    return AdvicePanel::tr(
+        "The pump makes enough at design flow. How much too much, and by which speed or impeller to take it "
+        "away: Pump, Decision. Change it after the valves are set, by a licensed person and within the "
+        "limits of the maker and the local code.");
+}
+
 }  // namespace
 
 AdvicePanel::AdvicePanel(const WorkbookBridge& bridge, const LoopAdvisor& advisor, QWidget* parent)
@@ -261,25 +280,7 @@ void AdvicePanel::showWords() {
         }
     }
     if (advice.pump) {
-        const project::Project& project = m_bridge.project();
-        const quantity::Unit unit = text::headUnit(project.job().units);
-        const auto head = [&](quantity::PressureDifference rise) {
-            return text::head(project.fluid().head(rise), project.job().units) + QChar(0xA0) +
-                   text::symbol(unit);
-        };
-        QString words = tr("Pump then, by the loop's readings: %1 at design flow, %2 needed")
-                            .arg(head(advice.pump->available), head(advice.pump->needed));
-        if (advice.pump->isShort()) {
-            words += tr("; short by %1 as it runs").arg(head(-advice.pump->excess));
-        }
-        // What asks for more than rated speed is told in the notes.
-        if (advice.pump->speedFraction && advice.pump->speedFraction->si() <= 1) {
-            words += tr("; %1 % of rated speed would do").arg(text::percent(*advice.pump->speedFraction));
-        }
-        lines << words + '.';
-        for (const base::Fault& note : advice.pump->notes) {
-            lines << text::text(note);
-        }
+        lines << pumpWords(*advice.pump);
     }
     if (picture->learned.fits != nullptr) {
         addSome(lines, picture->learned.faults);

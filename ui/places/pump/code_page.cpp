@@ -24,7 +24,8 @@ CodePage::CodePage(WorkbookBridge& bridge, QWidget* parent)
       m_form(new QuietCombo(this)),
       m_view(new SectionView(this)) {
     m_form->addItem(tr("not chosen"), static_cast<int>(project::CodeForm::NotStated));
-    m_form->addItem(tr("5 % of the plate or 3 hp"), static_cast<int>(project::CodeForm::PercentOrFloor));
+    m_form->addItem(tr("5 % of the plate or a fixed power"),
+                    static_cast<int>(project::CodeForm::PercentOrFloor));
     m_form->addItem(tr("5 % of the plate"), static_cast<int>(project::CodeForm::PercentOnly));
     m_form->setAccessibleName(tr("Form of the clause"));
     auto* left = new QWidget(this);

@@ -68,7 +68,7 @@ DataPage::DataPage(WorkbookBridge& bridge, QWidget* parent)
     left->addWidget(m_table, 1);
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    m_jobFields->add(form, JobField::HoursPerYear, tr("Without rows: hours a &year"));
+    m_jobFields->add(form, JobField::HoursPerYear, tr("Hours a &year, if no table"));
     m_jobFields->add(form, JobField::PowerPrice, tr("Price of a &kWh"));
     auto* rows = new QWidget(this);
     auto* right = new QVBoxLayout(rows);

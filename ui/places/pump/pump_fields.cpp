@@ -34,7 +34,7 @@ std::vector<RecordField<Pump>> pumpFields() {
     return {
         tagField(),
         fields::yesOrNo(base::term("Runs"), &Pump::isRunning),
-        fields::choice(base::term("Several: joint"), &Pump::arrangement),
+        fields::choice(base::term("With other pumps"), &Pump::arrangement),
         measured(base::term("Rated speed"), &Pump::speed, Unit::RevolutionPerMinute, positive),
         measured(base::term("Impeller"), &Pump::impeller, fields::boreUnit, positive),
         measured(base::term("Least impeller"), &Pump::impellerMinimum, fields::boreUnit, positive),

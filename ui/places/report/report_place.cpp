@@ -299,7 +299,7 @@ void ReportPlace::showReady(const ww::report::Report& report) {
     m_ready->show(lines, m_tokens);
     beginReadyList();
     m_signing->setObstacles(static_cast<std::size_t>(open));
-    m_summary->setText(open == 0 ? tr("Ready to sign") : tr("Ready to sign? Lines in the way: %1").arg(open));
+    m_summary->setText(open == 0 ? tr("Ready to sign") : tr("Not ready to sign yet"));
 }
 
 base::Outcome ReportPlace::exportTo(const std::filesystem::path& file) {

@@ -117,8 +117,8 @@ void SigningPanel::refresh() {
                        m_waitsFor.isEmpty());
     const QString why = !m_bridge.isOpen()      ? QString()
                         : m_bridge.isReadOnly() ? tr("This workbook can only be read here.")
-                        : m_obstacles > 0 ? tr("Lines above that stand in the way: %1.").arg(m_obstacles)
-                                          : m_waitsFor;
+                        : m_obstacles > 0       ? tr("Still to do before signing: %1").arg(m_obstacles)
+                                                : m_waitsFor;
     // In sight, not only where a mouse rests.
     m_why->setText(why);
     m_why->setVisible(!why.isEmpty());

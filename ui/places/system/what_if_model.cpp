@@ -117,7 +117,7 @@ QString WhatIfModel::summary() const {
     }
     const quantity::Unit headUnit = text::headUnit(m_project.job().units);
     const QString pump =
-        tr("Pump %1 %2 at %3 %4, %5 % of rated speed")
+        tr("Pump %1 %2 at %3 %4, %5 % of full speed")
             .arg(text::flow(prediction.pumpFlow, m_project), text::symbol(flowUnit()),
                  text::head(m_project.fluid().head(prediction.pumpRise), m_project.job().units),
                  text::symbol(headUnit), speed());
