@@ -294,12 +294,13 @@ TEST(WalkProgress, whatNobodyTurnedInAnAdjustingRoundGetsOneReason) {
     job.dp("A", "25.0", "3");
     support::CountingIds ids(1000);
     const WalkContext context{{}, {}, ids, {}};
-    ASSERT_EQ(applied(job, storeSetting(job.project(), round, job.idOf("B"), job.decimal("2"), context)), "");
+    ASSERT_EQ(applied(job, storeSetting(job.project(), round, job.idOf("B"), job.decimal("2"), context)),
+              "setting 2, B");
     const std::vector<base::Id> left{job.idOf("C"), job.idOf("D")};
     EXPECT_EQ(notTurned(job.project(), round), left) << "a valve that was set is still to be read";
     const Edit edit = storeNotTurned(job.project(), round, context);
     EXPECT_EQ(edit.put.size(), 2U);
-    EXPECT_EQ(applied(job, edit), "");
+    EXPECT_EQ(applied(job, edit), "valves not turned in round 2: 2");
     EXPECT_TRUE(notTurned(job.project(), round).empty());
     EXPECT_TRUE(storeNotTurned(job.project(), round, context).put.empty());
     const auto items = openItems(job.project(), round);

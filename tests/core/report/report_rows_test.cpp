@@ -1,9 +1,11 @@
-// What the report's readings and flows say: rows of settings, the zone of times, digits, whose share a share
-// is.
+// What the report's readings and flows say: rows of settings, the zone of times, digits, shares of risers.
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 #include "core/balancing/walk.h"
 #include "core/report/detail/display.h"
+#include "core/report/detail/words.h"
 #include "core/report/report.h"
 #include "tests/core/balancing/small_loop.h"
 #include "tests/support/fixed_clock.h"
@@ -43,7 +45,8 @@ class ReportOfSettings : public ::testing::Test {
     balancing::WalkContext context() { return {{}, {}, m_ids, m_clock.now()}; }
     void stored(const base::Result<project::Edit>& edit) {
         m_clock.advance(std::chrono::minutes(1));
-        ASSERT_EQ(balancing::applied(m_job, edit), "");
+        ASSERT_TRUE(edit.ok());
+        EXPECT_EQ(balancing::applied(m_job, edit), edit->label);
     }
 
     support::FieldJob m_job;
@@ -86,8 +89,8 @@ TEST(ReportRows, whatNobodyTurnedIsToldByItsReason) {
     support::FieldJob job = balancing::flatLoop(3);
     const base::Id round = job.round(project::RoundKind::Adjusting, project::RoundState::Open);
     support::CountingIds ids(4000);
-    ASSERT_EQ(balancing::applied(job, balancing::storeNotTurned(job.project(), round, {{}, {}, ids, {}})),
-              "");
+    EXPECT_EQ(balancing::applied(job, balancing::storeNotTurned(job.project(), round, {{}, {}, ids, {}})),
+              "valves not turned in round 1: 3");
     const std::string text = textOf(sectionOfJob(job, kExceptions));
     EXPECT_NE(text.find("not read|not turned in this round"), std::string::npos) << text;
 }
