@@ -47,6 +47,7 @@ Commands::Commands(QObject* parent)
       previousOpen(make(tr("Go to Pre&vious Open Item"), {QKeySequence("Ctrl+Shift+Up")})),
       newRound(make(tr("&Open New Round…"), {QKeySequence("Ctrl+Shift+N")})),
       closeRound(make(tr("&Close Round…"), {QKeySequence("Ctrl+Shift+W")})),
+      notTurned(make(tr("Mark Rest as Not &Turned"), {QKeySequence("Ctrl+Alt+X")})),
       sendRound(make(tr("&Send Round to Supervisor"), {QKeySequence("Ctrl+Alt+R")})),
       acceptRound(make(tr("&Accept Round"), {QKeySequence("Ctrl+Alt+A")})),
       comment(make(tr("&Write Comment"), {QKeySequence("Ctrl+Alt+C")})),
@@ -153,8 +154,8 @@ void Commands::fill(QMenuBar* bar) {
     exportAs->addActions({exportCsv, exportSpreadsheet, exportJson});
     add(tr("&Edit"), {undo, redo, nullptr, cut, copy, paste, nullptr, findValve, note, history, journal,
                       nullptr, nextOpen, previousOpen});
-    add(tr("&Round"), {newRound, closeRound, sendRound, acceptRound, comment, nullptr, meter->menuAction(),
-                       person->menuAction(), setClock});
+    add(tr("&Round"), {newRound, closeRound, notTurned, sendRound, acceptRound, comment, nullptr,
+                       meter->menuAction(), person->menuAction(), setClock});
     add(tr("&Valve"), {adjustOrHold, readReference, readShutValve, takeAdvice, nullptr, readAgain, takeFix,
                        doubtful, cannotRead, deficiency, nullptr, takeMeter, takeGauges, nullptr, addBranch,
                        valveTables, tryWhatIf, moveUp, moveDown});

@@ -58,6 +58,7 @@ class Commands : public QObject {
     // Round
     QAction* newRound;
     QAction* closeRound;
+    QAction* notTurned;
     QAction* sendRound;
     QAction* acceptRound;
     QAction* comment;

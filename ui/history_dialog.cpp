@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include "core/balancing/round_comparison.h"
 #include "core/project/names.h"
 #include "ui/places/wrapped_rows.h"
 #include "ui/text/conflict_text.h"
@@ -61,6 +62,14 @@ void HistoryDialog::readHistory() {
         return;
     }
     m_history = std::move(history).value();
+    // A setting that was entered before its reading was completed by it, not taken back.
+    std::erase_if(m_history, [&](const workbook::CellValue& value) {
+        return value.reading.status == project::ReadingStatus::Superseded && value.reading.reason.empty() &&
+               std::any_of(m_history.begin(), m_history.end(), [&](const workbook::CellValue& later) {
+                   return later.reading.supersedes == value.reading.id &&
+                          !balancing::isCorrection(value.reading, later.reading);
+               });
+    });
     std::reverse(m_history.begin(), m_history.end());
 }
 

@@ -213,6 +213,8 @@ void MainWindow::refreshCommands() {
          {m_commands->readAgain, m_commands->doubtful, m_commands->cannotRead, m_commands->closeRound}) {
         action->setEnabled(isRoundOpen);
     }
+    m_commands->notTurned->setEnabled(isRoundOpen &&
+                                      m_bridge.openRoundOrNull()->kind == project::RoundKind::Adjusting);
     m_commands->note->setEnabled(isWritable && !m_bridge.project().branches().empty());
     m_commands->newRound->setEnabled(isWritable && !m_bridge.project().branches().empty());
     for (QAction* action : {m_commands->addBranch, m_commands->moveUp, m_commands->moveDown}) {

@@ -20,6 +20,7 @@ void MainWindow::onWalk(QAction* action, void (WalkPlace::*slot)()) {
 void MainWindow::connectWalkCommands() {
     onWalk(m_commands->newRound, &WalkPlace::beginRound);
     onWalk(m_commands->closeRound, &WalkPlace::beginClosing);
+    onWalk(m_commands->notTurned, &WalkPlace::markNotTurned);
     onWalk(m_commands->note, &WalkPlace::editNote);
     onWalk(m_commands->cannotRead, &WalkPlace::recordNotReadable);
     onWalk(m_commands->convergence, &WalkPlace::toggleConvergence);

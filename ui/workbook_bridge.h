@@ -180,6 +180,10 @@ class WorkbookBridge : public QObject {
     base::Outcome storeSetting(const base::Id& branch, const QString& text);
     /// The valve cannot be read; a reason given at once needs no second question when the round is closed.
     base::Outcome storeCannotBeRead(const base::Id& branch, const QString& reason = {});
+    /// The branches of the open round that balancing::notTurned() names; none without an open round.
+    std::vector<base::Id> notTurned() const;
+    /// Gives all of them this reason as one action.
+    base::Outcome storeNotTurned();
     /// Stores a column of typed values at these branches as one action, a dp or, where a dp gives no flow,
     /// the flow; the first that is no number refuses all.
     base::Outcome storeColumn(const std::vector<base::Id>& branches, const QStringList& texts);

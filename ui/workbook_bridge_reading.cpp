@@ -171,6 +171,17 @@ base::Outcome WorkbookBridge::storeCannotBeRead(const base::Id& branch, const QS
     });
 }
 
+std::vector<base::Id> WorkbookBridge::notTurned() const {
+    const project::Round* round = openRoundOrNull();
+    return round != nullptr ? balancing::notTurned(project(), round->id) : std::vector<base::Id>();
+}
+
+base::Outcome WorkbookBridge::storeNotTurned() {
+    return applyMade([&](const project::Round& round) -> Made {
+        return balancing::storeNotTurned(project(), round.id, context());
+    });
+}
+
 WorkbookBridge::Made WorkbookBridge::readingTyped(const project::Project& after, const project::Round& round,
                                                   const base::Id& branch, const QString& text) const {
     if (balancing::isReadByFlow(after, after.branches().at(branch))) {

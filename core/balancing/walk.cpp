@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <span>
+#include <unordered_set>
 
 #include "core/balancing/detail/doubts.h"
 #include "core/balancing/detail/setting_rule.h"
@@ -10,6 +11,7 @@
 #include "core/balancing/walk_forms.h"
 #include "core/balancing/walk_progress.h"
 #include "core/project/edit_label.h"
+#include "core/project/merge_reason.h"
 
 namespace ww::balancing {
 
@@ -246,6 +248,47 @@ Result<Edit> storeCannotBeRead(const Project& project, const Id& roundId, const 
     made.cannotBeRead = true;
     return replacing(project, project.rounds().at(roundId), branch, std::move(made), context,
                      project::label(project::labels::kCannotBeRead, {branch.tag}));
+}
+
+std::vector<Id> notTurned(const Project& project, const Id& roundId) {
+    const Round& round = project.rounds().at(roundId);
+    if (round.kind != project::RoundKind::Adjusting || round.state != RoundState::Open) {
+        return {};
+    }
+    // What has a setting alone was turned, and is still to be read.
+    std::unordered_set<Id> entered;
+    for (const std::size_t index : project.readingsOf(roundId)) {
+        const Reading& reading = project.readings()[index];
+        if (reading.status == ReadingStatus::Standing) {
+            entered.insert(reading.branch);
+        }
+    }
+    std::vector<Id> left = walkProgress(project, round).unread;
+    std::erase_if(left, [&](const Id& branch) { return entered.contains(branch); });
+    return left;
+}
+
+Edit storeNotTurned(const Project& project, const Id& round, WalkContext context) {
+    const std::vector<Id> left = notTurned(project, round);
+    Edit edit;
+    int sequence = nextSequence(project, round);
+    for (const Id& branch : left) {
+        Reading made;
+        made.id = context.ids.next();
+        made.round = round;
+        made.branch = branch;
+        made.sequence = sequence++;
+        made.time = context.now;
+        made.person = context.person;
+        made.setting = standingSetting(project, round, branch);
+        made.cannotBeRead = true;
+        made.reason = project::merge_reasons::kNotTurned.text;
+        edit.put.emplace_back(std::move(made));
+    }
+    edit.label =
+        project::label(project::labels::kNotTurned,
+                       {std::to_string(project.rounds().at(round).number), std::to_string(left.size())});
+    return edit;
 }
 
 Result<Edit> giveReason(const Project& project, const Id& reading, std::string reason) {

@@ -47,6 +47,12 @@ base::Result<project::Edit> storeFlow(const project::Project& project, const Id&
 /// The valve cannot be read now; closing the round will ask for the reason once.
 base::Result<project::Edit> storeCannotBeRead(const project::Project& project, const Id& round,
                                               const Id& branch, WalkContext context);
+/// What an open adjusting round still asks for and nobody read or set in it, in walking order; of other
+/// rounds nothing.
+std::vector<Id> notTurned(const project::Project& project, const Id& round);
+/// Gives all these the mark that they were not read, with the reason that they were not turned in this round.
+/// Empty where there are none.
+project::Edit storeNotTurned(const project::Project& project, const Id& round, WalkContext context);
 /// Gives the reason why a doubtful or unread value stands; an empty reason takes it back.
 base::Result<project::Edit> giveReason(const project::Project& project, const Id& reading,
                                        std::string reason);

@@ -17,6 +17,7 @@ constexpr auto kLabelForms = std::to_array<const base::MessageForm*>({&labels::k
                                                                       &labels::kSettingInPlace,
                                                                       &labels::kFlow,
                                                                       &labels::kCannotBeRead,
+                                                                      &labels::kNotTurned,
                                                                       &labels::kReason,
                                                                       &labels::kNoReason,
                                                                       &labels::kDoubtful,

@@ -28,6 +28,7 @@ inline constexpr MessageForm kSetting{"label_setting", "setting {1}, {2}"};
 inline constexpr MessageForm kSettingInPlace{"label_setting_in_place", "setting {1} in place of {2}, {3}"};
 inline constexpr MessageForm kFlow{"label_flow", "flow {1}, {2}"};
 inline constexpr MessageForm kCannotBeRead{"label_cannot_be_read", "cannot be read, {1}"};
+inline constexpr MessageForm kNotTurned{"label_not_turned", "valves not turned in round {1}: {2}"};
 inline constexpr MessageForm kReason{"label_reason", "reason, {1}"};
 inline constexpr MessageForm kNoReason{"label_no_reason", "no reason, {1}"};
 inline constexpr MessageForm kDoubtful{"label_doubtful", "doubtful, {1}"};

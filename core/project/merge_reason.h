@@ -1,5 +1,5 @@
-// The reasons that merging itself writes into records: English in the record, read back into what they say
-// where they are shown. Not for the reasons that people give.
+// The reasons that merging and closing a round themselves write into records: English in the record, read
+// back into what they say where they are shown. Not for the reasons that people give.
 #pragma once
 
 #include <optional>
@@ -21,10 +21,12 @@ inline constexpr MessageForm kLateReadings{"merge_reason_late_readings",
                                            "readings of the other laptop were taken in"};
 inline constexpr MessageForm kSameRevision{
     "merge_reason_same_revision", "the same revision was signed on two laptops; the other one was chosen"};
+/// Of the valves of an adjusting round that are given a reason together.
+inline constexpr MessageForm kNotTurned{"reason_not_turned", "not turned in this round"};
 
 }  // namespace merge_reasons
 
-/// What a stored reason of a reading, a round or a report says; nothing where no merge wrote it.
+/// What a stored reason of a reading, a round or a report says; nothing where a person wrote it.
 std::optional<base::Fault> readMergeReason(std::string_view reason);
 
 }  // namespace ww::project

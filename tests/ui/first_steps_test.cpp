@@ -7,6 +7,7 @@
 #include <QPushButton>
 
 #include "core/balancing/index_proof.h"
+#include "core/practice/comparison.h"
 #include "core/practice/practice_job.h"
 #include "tests/ui/support/desk_window.h"
 #include "ui/places/adjust/adjust_place.h"
@@ -57,6 +58,12 @@ class FirstSteps : public ::testing::Test {
         learn();
     }
 
+    /// The largest error of a share, true in the building, as Truth against Found shows it.
+    double largestTrueError_percent() {
+        const practice::PracticeJob job({practice::Difficulty::Steady, 7});
+        return 100 * practice::compare(job, m_desk.project()).now.worstTrue.si();
+    }
+
     static constexpr int kValves = 15;
     static constexpr std::size_t kTerminals = 12;
     static constexpr int kReferences = 4;
@@ -69,6 +76,7 @@ TEST_F(FirstSteps, bringEveryTerminalOnShare) {
     EXPECT_LT(m_desk.bridge().assessment().onShareCount, kTerminals);
     m_desk.window.showPlace(MainWindow::Adjust);
     learn();
+    EXPECT_EQ(m_desk.bridge().openRoundOrNull(), nullptr) << "round 2 opens with the first reading";
     for (int valve = 0; valve < kValves; ++valve) {
         press("Ctrl+Shift+T");
         press("Ctrl+L");
@@ -98,6 +106,7 @@ TEST_F(FirstSteps, bringEveryTerminalOnShare) {
     EXPECT_EQ(found.onShareCount, kTerminals);
     ASSERT_TRUE(found.spread.has_value());
     EXPECT_LT(found.spread->si(), 0.03);
+    EXPECT_NEAR(largestTrueError_percent(), 1.9, 0.05);
     // What page 1 of the report says of the index circuit, and what opening two risers by marks changes.
     const auto tagsOf = [&](const std::vector<std::size_t>& branches) {
         std::string tags;
@@ -128,6 +137,7 @@ TEST_F(FirstSteps, bringEveryTerminalOnShare) {
     for (const balancing::Finding& finding : m_desk.bridge().assessment().findings) {
         EXPECT_EQ(finding.severity, balancing::Severity::Note) << base::englishWithSubject(finding.fault);
     }
+    EXPECT_NEAR(largestTrueError_percent(), 3.4, 0.05) << "what the proof costs";
     EXPECT_TRUE(mended.isProved()) << tagsOf(mended.rivals) << tagsOf(mended.undecidedRivals);
 }
 

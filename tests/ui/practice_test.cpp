@@ -178,6 +178,17 @@ TEST_F(PracticeTest, truthStandsBesideWhatWasFound) {
     }
 }
 
+TEST_F(PracticeTest, theSummaryOfTheTruthIsSeenWholeWithColumnsAlike) {
+    const practice::PracticeJob job({practice::Difficulty::Steady, 17});
+    TruthWindow window(job, m_desk.project());
+    window.show();
+    QTest::qWait(50);
+    const QTableWidget& summary = *window.summary();
+    const QRect last = summary.visualItemRect(summary.item(summary.rowCount() - 1, 0));
+    EXPECT_GE(summary.viewport()->height(), last.bottom());
+    EXPECT_LT(summary.columnWidth(3), 2 * summary.columnWidth(2)) << "one value is as long as another";
+}
+
 TEST(PracticeOfRealJobsTest, aRealJobIsNeverAnswered) {
     support::DeskWindow desk;
     PracticeDesk practice(desk.bridge());

@@ -10,8 +10,8 @@
 
 namespace ww::ui {
 
-WrappedRows::WrappedRows(QTableView& table, int filling)
-    : QObject(&table), m_table(table), m_filling(filling) {
+WrappedRows::WrappedRows(QTableView& table, int filling, int digits)
+    : QObject(&table), m_table(table), m_filling(filling), m_digits(digits) {
     table.setWordWrap(true);
     table.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     table.setHorizontalHeader(new WrappedHead(&table));
@@ -34,9 +34,8 @@ bool WrappedRows::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void WrappedRows::fit() {
-    constexpr int kFewDigits = 3;
     constexpr int kOfLongTexts = 20;
-    std::vector<int> digits(static_cast<std::size_t>(m_table.model()->columnCount()), kFewDigits);
+    std::vector<int> digits(static_cast<std::size_t>(m_table.model()->columnCount()), m_digits);
     digits[static_cast<std::size_t>(m_filling)] = kOfLongTexts;
     fitColumns(m_table, digits, m_filling);
     fitRowsSeen();

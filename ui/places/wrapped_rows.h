@@ -14,8 +14,8 @@ class WrappedRows : public QObject {
 
   public:
     /// `table` has its model and becomes the owner. `filling`: the column that takes what is left, which may
-    /// hold long texts.
-    WrappedRows(QTableView& table, int filling);
+    /// hold long texts; the others have room for so many digits, and for their words.
+    WrappedRows(QTableView& table, int filling, int digits = 3);
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -26,6 +26,7 @@ class WrappedRows : public QObject {
 
     QTableView& m_table;
     const int m_filling;
+    const int m_digits;
     bool m_isFitting = false;
 };
 

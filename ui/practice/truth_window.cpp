@@ -101,7 +101,9 @@ QTableWidget* TruthWindow::table(const QString& name, const QStringList& heads) 
     made->setSelectionBehavior(QAbstractItemView::SelectRows);
     made->setTabKeyNavigation(false);
     made->verticalHeader()->hide();
-    new WrappedRows(*made, 0);
+    // Columns of values are alike, however short a head is.
+    constexpr int kDigits = 10;
+    new WrappedRows(*made, 0, kDigits);
     return made;
 }
 
@@ -135,7 +137,10 @@ TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Projec
                    this);
     which->setWordWrap(true);
     m_summary = table(tr("What the work came to"),
-                      {QString(), tr("Before the work"), tr("Now"), tr("Classical method by rule")});
+                      {QString(), tr("Before the work"), tr("Now"), tr("Classical method")});
+    // All its rows are seen where the screen has room; the losses scroll.
+    m_summary->setSizeAdjustPolicy(QAbstractScrollArea::AdjustToContents);
+    m_summary->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     for (const TruthLine& line : truthLines(comparison)) {
         add(m_summary, {line.label, line.found, line.now, line.classical});
     }
@@ -166,9 +171,9 @@ TruthWindow::TruthWindow(const practice::PracticeJob& job, const project::Projec
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(title);
     layout->addWidget(which);
-    layout->addWidget(m_summary, 2);
+    layout->addWidget(m_summary);
     layout->addWidget(faults);
-    layout->addWidget(m_losses, 3);
+    layout->addWidget(m_losses, 1);
     layout->addWidget(buttons);
     resizeWithText(900, 640);
     m_summary->setCurrentCell(0, 0);

@@ -28,10 +28,21 @@ std::string printed(Unit unit) {
     }
 }
 
+namespace {
+
+/// Decimals that show three significant digits of a number, as the screens do.
+int decimalsOf(double number) {
+    constexpr int kMost = 6;
+    const double size = std::abs(number);
+    return size > 0 ? std::clamp(static_cast<int>(std::ceil(2 - std::log10(size))), 0, kMost) : 0;
+}
+
+}  // namespace
+
 Display::Display(const project::Project& project)
     : m_flowUnit(project.shownFlowUnit()),
       m_headUnit(project.job().units == project::UnitSystem::US ? Unit::Foot : Unit::Metre) {
-    // By the smallest terminal: about one part in two hundred of it, and all flows of the report line up.
+    // Three significant digits of the smallest terminal, and all flows of the report line up.
     std::optional<double> smallest;
     for (const project::Branch& branch : project.branches()) {
         if (branch.designFlow && branch.designFlow->value.si() > 0) {
@@ -40,12 +51,17 @@ Display::Display(const project::Project& project)
         }
     }
     if (smallest) {
-        m_flowDecimals = *smallest < 0.1 ? 3 : *smallest < 3 ? 2 : *smallest < 30 ? 1 : 0;
+        m_flowDecimals = decimalsOf(*smallest);
     }
 }
 
 std::string Display::flow(const std::optional<quantity::VolumeFlow>& flow) const {
-    return flow ? fixed(flow->in(m_flowUnit), m_flowDecimals) : std::string();
+    if (!flow) {
+        return {};
+    }
+    // What is less than any design flow keeps its digits too, as far as a flow of a tenth of it does.
+    const double number = flow->in(m_flowUnit);
+    return fixed(number, std::clamp(decimalsOf(number), m_flowDecimals, m_flowDecimals + 1));
 }
 
 std::string Display::head(const std::optional<quantity::Head>& head) const {

@@ -86,6 +86,10 @@ void addReadings(const Source& source, Table& table) {
             add(base::term("struck"), reading->reason.empty() ? kStruckSilent : kStruck,
                 {valueOf(*reading), reading->reason});
         } else if (reading->status == project::ReadingStatus::Standing && reading->cannotBeRead) {
+            if (const auto said = project::readMergeReason(reading->reason)) {
+                table.rows.push_back(row(tag, round, base::term("not read"), cell({*said}, "")));
+                continue;
+            }
             add(base::term("not read"), reading->reason.empty() ? kUnreadSilent : kCannotBeRead,
                 {reading->reason});
         } else if (reading->status == project::ReadingStatus::Standing &&

@@ -15,6 +15,7 @@ struct Notes {
     bool hasSum = false;
     bool hasDirect = false;
     bool hasEarlier = false;
+    bool hasShareOfOwnValve = false;
 
     std::vector<Statement> statements() const {
         std::vector<Statement> all;
@@ -30,6 +31,7 @@ struct Notes {
         add(hasDirect, kReadNote);
         add(hasSum, kSumNote);
         add(hasEarlier, kEarlierNote);
+        add(hasShareOfOwnValve, kShareNote);
         return all;
     }
 };
@@ -125,6 +127,9 @@ Section finalRoundSection(const Source& source) {
         const BranchResult& result = source.last.branches[index];
         std::string tag(static_cast<std::size_t>(depth) * 3, ' ');
         tag += source.branch(index).tag;
+        notes.hasShareOfOwnValve =
+            notes.hasShareOfOwnValve ||
+            (!result.isTerminal && result.share && result.source != balancing::FlowSource::SumOfChildren);
         if (source.last.index.terminal == index) {
             notes.hasIndex = true;
             tag += " *";

@@ -1,3 +1,8 @@
+#include <algorithm>
+#include <set>
+#include <string_view>
+
+#include "core/balancing/round_comparison.h"
 #include "core/base/term.h"
 #include "core/project/names.h"
 #include "core/report/detail/pump_words.h"
@@ -45,12 +50,48 @@ Cell noteOf(const Source& source, const project::Reading& reading) {
     return cell(std::move(parts), "; ");
 }
 
+/// Settings that were entered before their readings: each stands in the row of the reading that completed it.
+std::set<base::Id> completedSettings(const Source& source) {
+    std::set<base::Id> completed;
+    for (const project::Reading* reading : source.readings()) {
+        const project::Reading* earlier =
+            reading->supersedes ? source.project.readings().find(*reading->supersedes) : nullptr;
+        if (earlier != nullptr && earlier->reason.empty() && !balancing::isCorrection(*earlier, *reading)) {
+            completed.insert(earlier->id);
+        }
+    }
+    return completed;
+}
+
+constexpr std::string_view kInUtc = " UTC";
+
+/// Whether all times of a table are of one zone, which its head can name for all.
+template <class R>
+bool isAllInUtc(const std::vector<const R*>& readings) {
+    return std::all_of(readings.begin(), readings.end(), [](const R* reading) {
+        return !reading->time || timeText(reading->time).ends_with(kInUtc);
+    });
+}
+
+Column timeColumn(bool isAllUtc) {
+    return column(kTimeColumn, isAllUtc ? 36 : 44, Alignment::Left, isAllUtc ? "UTC" : "");
+}
+
+Cell timeCell(const std::optional<base::Instant>& time, bool isAllUtc) {
+    std::string text = timeText(time);
+    text.resize(text.size() - (isAllUtc && time ? kInUtc.size() : 0));
+    return cell(std::move(text));
+}
+
 Table branchReadings(const Source& source) {
+    const std::vector<const project::Reading*> readings = source.readings();
+    const std::set<base::Id> completed = completedSettings(source);
+    const bool isAllUtc = isAllInUtc(readings);
     Table table;
     table.isLandscape = true;
     table.title = say(kReadingsTable);
     table.columns = {column(kRoundColumn, 14, Alignment::Right),
-                     column(kTimeColumn, 44),
+                     timeColumn(isAllUtc),
                      column(kTagColumn, 24),
                      column(kSettingColumn, 18, Alignment::Right),
                      column(kDpColumn, 26, Alignment::Right),
@@ -58,11 +99,14 @@ Table branchReadings(const Source& source) {
                      column(kInstrumentColumn, 22),
                      column(kPersonColumn, 34),
                      column(kNoteColumn, 62)};
-    for (const project::Reading* reading : source.readings()) {
+    for (const project::Reading* reading : readings) {
+        if (completed.contains(reading->id)) {
+            continue;
+        }
         const project::Branch* branch = source.project.branches().find(reading->branch);
         const bool isStruck = isOut(reading->status);
         table.rows.push_back({cell(std::to_string(source.roundNumber(reading->round))),
-                              cell(timeText(reading->time)),
+                              timeCell(reading->time, isAllUtc),
                               cell(branch != nullptr ? branch->tag : std::string()),
                               cell(reading->setting ? reading->setting->text() : "", isStruck),
                               cell(typed(reading->dp), isStruck), cell(typed(reading->flow), isStruck),
@@ -102,11 +146,13 @@ std::string electricalOf(const project::PumpReading& reading) {
 }
 
 Table pumpReadings(const Source& source) {
+    const std::vector<const project::PumpReading*> readings = source.pumpReadings();
+    const bool isAllUtc = isAllInUtc(readings);
     Table table;
     table.isLandscape = true;
     table.title = say(kPumpReadingsTable);
     table.columns = {column(kRoundColumn, 14, Alignment::Right),
-                     column(kTimeColumn, 44),
+                     timeColumn(isAllUtc),
                      column(kPumpColumn, 16),
                      column(kPointColumn, 26),
                      column(kSuctionColumn, 22, Alignment::Right),
@@ -118,11 +164,11 @@ Table pumpReadings(const Source& source) {
                      column(kElectricalColumn, 62),
                      column(kInstrumentColumn, 22),
                      column(kPersonColumn, 36)};
-    for (const project::PumpReading* reading : source.pumpReadings()) {
+    for (const project::PumpReading* reading : readings) {
         const project::Pump* pump = source.project.pumps().find(reading->pump);
         const bool isStruck = isOut(reading->status);
         table.rows.push_back(
-            {cell(std::to_string(source.roundNumber(reading->round))), cell(timeText(reading->time)),
+            {cell(std::to_string(source.roundNumber(reading->round))), timeCell(reading->time, isAllUtc),
              cell(pump != nullptr ? pump->tag : std::string()),
              wordCell(std::string(project::name(reading->point))), cell(typed(reading->suction), isStruck),
              cell(typed(reading->discharge), isStruck), cell(typed(reading->gaugeRise), isStruck),

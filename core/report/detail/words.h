@@ -181,6 +181,10 @@ inline constexpr MessageForm kIndexNote{"report_index_note", "*  end of the inde
 inline constexpr MessageForm kCorrectedNote{"report_corrected_note", "c  corrected, see section {1}"};
 inline constexpr MessageForm kRepeatNote{"report_repeat_note", "r  read more than once; the mean counts"};
 inline constexpr MessageForm kSumNote{"report_sum_note", "s  flow is the sum of the branches behind it"};
+inline constexpr MessageForm kShareNote{
+    "report_share_note",
+    "Share: flow over the sum of the terminals. A riser or branch is read at its own valve, so that these "
+    "shares need not add up to 100 %"};
 inline constexpr MessageForm kReadNote{"report_read_note", "f  flow read directly"};
 inline constexpr MessageForm kEarlierNote{"report_earlier_note", "e  reading of an earlier round"};
 
@@ -297,7 +301,8 @@ inline constexpr MessageForm kOverdue{"report_overdue",
 // Section 8.
 inline constexpr MessageForm kReadingsText{
     "report_readings_text",
-    "Digits and units exactly as entered. A value that was corrected or struck stays, struck out."};
+    "Digits and units exactly as entered. A value that was corrected or struck stays, struck out. A setting "
+    "that was entered before its reading stands in the row of that reading."};
 inline constexpr MessageForm kNoReadings{"report_no_readings", "No reading is on record."};
 inline constexpr MessageForm kFlowMeasuredWith{"report_flow_measured_with",
                                                "flow measured otherwise, with {1}"};

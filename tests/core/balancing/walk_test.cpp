@@ -285,6 +285,34 @@ TEST_F(WalkTest, anUnreadTerminalIsAnOpenItem) {
     EXPECT_TRUE(items[0].fault.is(kNotReadYet));
 }
 
+TEST(WalkProgress, whatNobodyTurnedInAnAdjustingRoundGetsOneReason) {
+    support::FieldJob job = flatLoop(4);
+    const base::Id survey = job.round(RoundKind::Survey, RoundState::Open);
+    EXPECT_TRUE(notTurned(job.project(), survey).empty()) << "a survey asks for every reading";
+    job.change(job.project().rounds().at(survey), [](project::Round& r) { r.state = RoundState::Closed; });
+    const base::Id round = job.round(RoundKind::Adjusting, RoundState::Open);
+    job.dp("A", "25.0", "3");
+    support::CountingIds ids(1000);
+    const WalkContext context{{}, {}, ids, {}};
+    ASSERT_EQ(applied(job, storeSetting(job.project(), round, job.idOf("B"), job.decimal("2"), context)),
+              "setting 2, B");
+    const std::vector<base::Id> left{job.idOf("C"), job.idOf("D")};
+    EXPECT_EQ(notTurned(job.project(), round), left) << "a valve that was set is still to be read";
+    const Edit edit = storeNotTurned(job.project(), round, context);
+    EXPECT_EQ(edit.put.size(), 2U);
+    EXPECT_EQ(applied(job, edit), "valves not turned in round 2: 2");
+    EXPECT_TRUE(notTurned(job.project(), round).empty());
+    EXPECT_TRUE(storeNotTurned(job.project(), round, context).put.empty());
+    const auto items = openItems(job.project(), round);
+    ASSERT_EQ(items.size(), 1U);
+    EXPECT_EQ(items.front().branch, job.idOf("B"));
+    const project::Reading* marked = countingReading(job.project(), round, job.idOf("C"));
+    ASSERT_NE(marked, nullptr);
+    EXPECT_TRUE(marked->cannotBeRead);
+    EXPECT_EQ(marked->reason, "not turned in this round");
+    EXPECT_NE(marked->sequence, countingReading(job.project(), round, job.idOf("D"))->sequence);
+}
+
 TEST_F(WalkTest, aMarkAndItsReason) {
     storeDpAt("A", "25");
     const base::Id id = counting("A")->id;

@@ -25,6 +25,12 @@ TEST(MergeReason, isReadBackFromWhatEarlierMergesStored) {
     EXPECT_TRUE(revision->is(merge_reasons::kSameRevision));
 }
 
+TEST(MergeReason, theReasonOfWhatNobodyTurnedIsReadBackToo) {
+    const auto said = readMergeReason("not turned in this round");
+    ASSERT_TRUE(said.has_value());
+    EXPECT_TRUE(said->is(merge_reasons::kNotTurned));
+}
+
 TEST(MergeReason, whatAPersonWroteIsNone) {
     for (const char* text : {"", "strainer blocked", "not chosen when merging", "not seen"}) {
         EXPECT_FALSE(readMergeReason(text).has_value()) << text;

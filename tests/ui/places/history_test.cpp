@@ -31,6 +31,21 @@ TEST(History, listsEveryValueWithWhoAndWhen) {
         dialog.values()->headerData(4, Qt::Horizontal, Qt::DisplayRole).toString().contains("newest first"));
 }
 
+TEST(History, aSettingThatItsReadingCompletesIsNotStruck) {
+    DeskWindow desk({.terminals = 6});
+    const base::Id branch = desk.project().branchTagged("B-01")->id;
+    ASSERT_TRUE(desk.bridge().storeSetting(branch, "2.9").ok());
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "20.1").ok());
+    const HistoryDialog dialog(desk.bridge(), branch);
+    ASSERT_EQ(dialog.values()->rowCount(), 3) << "survey, setting and reading";
+    for (int row = 0; row < dialog.values()->rowCount(); ++row) {
+        EXPECT_FALSE(dialog.values()->row(row).isStruck) << row;
+    }
+    ASSERT_TRUE(desk.bridge().storeDp(branch, "21.2").ok());
+    const HistoryDialog corrected(desk.bridge(), branch);
+    EXPECT_TRUE(corrected.values()->row(1).isStruck) << "a reading that was corrected stays struck";
+}
+
 // One record of the journal holds the readings of all rounds that were imported.
 TEST(History, ofOneRecordTheNewestRoundStandsFirst) {
     DeskWindow desk({.terminals = 3, .adjustingRounds = 4}, false);

@@ -4,6 +4,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
 
@@ -100,6 +101,32 @@ TEST(ReviewPlace, aStateIsWrittenAsItWasAndAsItIs) {
         changed += words.contains("→") ? 1 : 0;
     }
     EXPECT_GT(changed, 0) << "B-11 was marked doubtful";
+}
+
+TEST(ReviewPlace, saysHowManyReadingsChanged) {
+    SeededRounds desk;
+    ReviewPlace& place = *desk.window.review();
+    desk.window.showPlace(MainWindow::Review);
+    QCoreApplication::processEvents();
+    QStringList said;
+    for (const QLabel* label : place.findChildren<QLabel*>()) {
+        said << label->text();
+    }
+    EXPECT_TRUE(said.contains("9 of 12 readings changed")) << said.join('\n').toStdString();
+}
+
+TEST(ReviewPlace, aSettingBeforeAndAfterStandsOnOneLine) {
+    SeededRounds desk;
+    ReviewPlace& place = *desk.window.review();
+    desk.window.showPlace(MainWindow::Review);
+    QTest::qWait(20);
+    const auto* table = support::named<QTableView>(place, "Two rounds compared");
+    ASSERT_NE(table, nullptr);
+    for (int row = 0; row < table->model()->rowCount(); ++row) {
+        const QString words = table->model()->index(row, ReviewPlace::Setting).data().toString();
+        EXPECT_GT(table->columnWidth(ReviewPlace::Setting), table->fontMetrics().horizontalAdvance(words))
+            << words.toStdString();
+    }
 }
 
 TEST(ReviewPlace, aTimeOfAnotherDayThanTheRoundsHasItsDate) {

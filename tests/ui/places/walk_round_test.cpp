@@ -9,6 +9,7 @@
 #include "tests/support/whole_job.h"
 #include "tests/ui/support/desk_window.h"
 #include "ui/charts/chart_view.h"
+#include "ui/places/walk/round_panels.h"
 #include "ui/places/walk/walk_place.h"
 
 namespace ww::ui {
@@ -70,6 +71,39 @@ TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {
     EXPECT_TRUE(button->isEnabled());
     desk.key(Qt::Key_Space);
     EXPECT_EQ(desk.project().lastRound()->state, project::RoundState::Closed);
+}
+
+TEST(WalkPlace, whatNobodyTurnedGetsOneReasonInOneStep) {
+    DeskWindow desk({.terminals = 6});
+    desk.enter("20.0");
+    desk.enter("21.0");
+    desk.window.walk()->beginClosing();
+    const QPushButton* together = nullptr;
+    for (const QPushButton* button : desk.window.walk()->findChildren<QPushButton*>()) {
+        together = button->text().contains("as Not Turned") ? button : together;
+    }
+    ASSERT_NE(together, nullptr);
+    EXPECT_TRUE(together->isVisible());
+    EXPECT_TRUE(together->text().contains('4')) << together->text().toStdString();
+    QTest::qWait(0);
+    EXPECT_TRUE(desk.keyLine().contains("Ctrl+Alt+X")) << desk.keyLine().toStdString();
+    desk.key(Qt::Key_X, Qt::ControlModifier | Qt::AltModifier);
+    QTest::qWait(0);
+    EXPECT_FALSE(together->isVisible());
+    EXPECT_EQ(desk.bridge().undoLabel(), "valves not turned in round 2: 4");
+    EXPECT_TRUE(desk.window.walk()->findChild<CloseRoundPanel*>()->isReady());
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(desk.bridge().notTurned().size(), 4U);
+}
+
+TEST(WalkPlace, onlyAnAdjustingRoundGivesOneReasonToAll) {
+    for (const auto kind : {project::RoundKind::Survey, project::RoundKind::Final}) {
+        DeskWindow desk({.terminals = 6, .hasSurvey = kind == project::RoundKind::Final}, false);
+        ASSERT_TRUE(desk.bridge().openRound(kind).ok());
+        desk.window.walk()->beginClosing();
+        EXPECT_FALSE(desk.window.walk()->findChild<CloseRoundPanel*>()->offersNotTurned());
+        EXPECT_FALSE(desk.window.commands().notTurned->isEnabled());
+    }
 }
 
 TEST(WalkPlace, aNewRoundSaysHowManyReadingsAreCarriedOver) {

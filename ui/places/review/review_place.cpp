@@ -247,7 +247,7 @@ void ReviewPlace::refreshComparison() {
                                        project::beginOf(project, *after)));
     const auto changed = std::count_if(compared.begin(), compared.end(),
                                        [](const auto& branch) { return branch.isChanged(); });
-    m_count->setText(isOne ? QString() : tr("%1 of %2 changed").arg(changed).arg(compared.size()));
+    m_count->setText(isOne ? QString() : tr("%1 of %2 readings changed").arg(changed).arg(compared.size()));
     const int row = kept ? m_comparison->rowOf(*kept) : -1;
     if (m_comparison->rowCount() > 0) {
         m_table->setCurrentIndex(

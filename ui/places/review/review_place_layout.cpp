@@ -156,6 +156,12 @@ void ReviewPlace::fitComparison() {
     reading += besideWords(m_comparison->index(0, Dp), m_table->font()) + 1;
     takeFor(Dp, reading, Who);
     takeFor(State, stateWidth(), Who);
+    // A setting before and after are one step; Why is often empty.
+    int setting = 0;
+    for (const QString& cell : longestCells(Setting)) {
+        setting = std::max(setting, m_table->fontMetrics().horizontalAdvance(cell));
+    }
+    takeFor(Setting, setting + besideWords(m_comparison->index(0, Setting), m_table->font()) + 1, Who);
     // A head of one line leaves its height to the rows.
     takeFor(OfTarget, columnWidthFor(*m_table, OfTarget, 0), Who);
     const int spare = m_table->columnWidth(Dp) - reading;

@@ -176,11 +176,13 @@ CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, const LoopAdvisor& advi
       m_head(head(this)),
       m_area(new PatientArea(this)),
       m_close(new QPushButton(this)),
-      m_back(new QPushButton(tr("Go Back to Grid"), this)) {
+      m_back(new QPushButton(tr("Go Back to Grid"), this)),
+      m_notTurned(new QPushButton(this)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(8);
     layout->addWidget(m_head);
+    layout->addWidget(m_notTurned);
     layout->addWidget(m_area, 1);
     layout->addWidget(m_close);
     layout->addWidget(m_back);
@@ -200,6 +202,7 @@ CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, const LoopAdvisor& advi
             emit m_bridge.messageRaised(*note);
         }
     });
+    connect(m_notTurned, &QPushButton::clicked, this, [this] { m_bridge.tell(m_bridge.storeNotTurned()); });
     connect(m_back, &QPushButton::clicked, this, &CloseRoundPanel::givenUp);
     connect(&bridge, &WorkbookBridge::changed, this, [this] {
         if (isVisible()) {
@@ -243,6 +246,9 @@ void CloseRoundPanel::list() {
                                        : tr("Round %1 can be closed; %n reading(s) do not fit the others.",
                                             nullptr, static_cast<int>(doubted.size())))
                         .arg(round->number));
+    const std::size_t notTurned = m_bridge.notTurned().size();
+    m_notTurned->setText(tr("Mark %n as Not Turned", nullptr, static_cast<int>(notTurned)));
+    m_notTurned->setVisible(notTurned > 1);
     items.insert(items.end(), doubted.begin(), doubted.end());
     auto* page = new QWidget;
     auto* rows = new QVBoxLayout(page);

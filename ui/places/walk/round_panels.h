@@ -57,6 +57,8 @@ class CloseRoundPanel : public QWidget {
     void begin();
     /// Whether nothing keeps the round from being closed.
     bool isReady() const { return m_close->isEnabled(); }
+    /// Whether it offers one reason for all that nobody turned in an adjusting round.
+    bool offersNotTurned() const { return !m_notTurned->isHidden(); }
 
   signals:
     /// The open items were listed anew.
@@ -82,6 +84,7 @@ class CloseRoundPanel : public QWidget {
     QScrollArea* m_area;
     QPushButton* m_close;
     QPushButton* m_back;
+    QPushButton* m_notTurned;
 };
 
 }  // namespace ww::ui

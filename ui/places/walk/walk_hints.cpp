@@ -53,6 +53,9 @@ KeyHints WalkPlace::panelHint(const QWidget& inHand) const {
         &inHand == m_closing->findChild<QPushButton*>(QString(), Qt::FindDirectChildrenOnly)) {
         return keys.add(tr("Enter closes the round"), m_closing->isReady()).add(tr("Esc back to the grid"));
     }
+    if (panel == m_closing) {
+        keys.add(tr("Ctrl+Alt+X marks the rest as not turned"), m_closing->offersNotTurned());
+    }
     const auto* field = qobject_cast<const EntryField*>(&inHand);
     const auto* note = qobject_cast<const NoteField*>(&inHand);
     const bool isTyped = (field != nullptr && field->isTyped()) || (note != nullptr && note->isTyped());

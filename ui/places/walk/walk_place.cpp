@@ -286,6 +286,12 @@ void WalkPlace::beginClosing() {
     m_closing->begin();
 }
 
+void WalkPlace::markNotTurned() {
+    if (m_bridge.notTurned().empty() || m_bridge.tell(m_bridge.storeNotTurned())) {
+        beginClosing();
+    }
+}
+
 void WalkPlace::showBranch(const base::Id& branch) {
     m_grid->goToRow(m_model->rowOf(branch), false);
 }

@@ -63,6 +63,8 @@ class WalkPlace : public QWidget {
     void editNote();
     void beginRound();
     void beginClosing();
+    /// Lists what keeps the round open, and gives all that nobody turned in it that reason.
+    void markNotTurned();
     void readAgain();
     void takeFix();
     void toggleDoubtful();
