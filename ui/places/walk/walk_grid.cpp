@@ -6,7 +6,6 @@
 #include <QTimer>
 #include <algorithm>
 #include <numeric>
-#include <utility>
 
 #include "ui/delegates/fitted_text.h"
 #include "ui/places/column_fit.h"
@@ -92,20 +91,7 @@ std::vector<int> WalkGrid::leastWidths(int headLetters) const {
 }
 
 void WalkGrid::fitColumnsNow() {
-    if (std::exchange(m_isFitting, true)) {
-        return;
-    }
-    // Columns that come and go may bring the bar beside the rows or take it away: then there is other room.
-    constexpr int kMostTimes = 3;
-    for (int times = 0, room = -1; times < kMostTimes && room != viewport()->width(); ++times) {
-        room = viewport()->width();
-        fitColumnsTo(room);
-    }
-    m_isFitting = false;
-    emit columnsFitted();
-}
-
-void WalkGrid::fitColumnsTo(int room) {
+    const int room = viewport()->width();
     // Widths by what a column must hold, so that a reading never changes the layout; "Serves" takes what is
     // left.
     std::vector<int> wanted;
@@ -155,6 +141,7 @@ void WalkGrid::fitColumnsTo(int room) {
         setColumnWidth(shown[i], widths[i]);
     }
     heightenWhereCut(*this);
+    emit columnsFitted();
 }
 
 QStringList WalkGrid::leftOut() const {

@@ -52,8 +52,6 @@ class WalkGrid : public EntryTable {
     void keepInMiddleThird(int row);
     void fitColumns();
     void fitColumnsNow();
-    /// Gives the columns their widths in so much room, px.
-    void fitColumnsTo(int room);
     /// The widths in which what each column must hold is read in narrower letters, px.
     std::vector<int> leastWidths(int headLetters) const;
     /// Whether a column is never left out for want of room.
@@ -62,7 +60,6 @@ class WalkGrid : public EntryTable {
     WalkModel& m_model;
     BranchDelegate* m_delegate;
     ShownRefresh* m_columns;  ///< every row is measured: only where it is seen
-    bool m_isFitting = false;
     bool m_isAfterJump = false;
 };
 
