@@ -1012,10 +1012,6 @@
         <translation>Mindestens</translation>
     </message>
     <message>
-        <source>At rated speed</source>
-        <translation>Bei Nenndrehzahl</translation>
-    </message>
-    <message>
         <source>Balancing devices and straight pipe</source>
         <translation>Regulierarmaturen und gerades Rohr</translation>
     </message>
@@ -1130,10 +1126,6 @@
     <message>
         <source>Device</source>
         <translation>Armatur</translation>
-    </message>
-    <message>
-        <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out.</source>
-        <translation>Ziffern und Einheiten genau wie eingetragen. Ein berichtigter oder gestrichener Wert bleibt durchgestrichen stehen.</translation>
     </message>
     <message>
         <source>Discharge</source>
@@ -1948,10 +1940,6 @@
         <translation>Soll</translation>
     </message>
     <message>
-        <source>Test in both forms</source>
-        <translation>Prüfung in beiden Formen</translation>
-    </message>
-    <message>
         <source>That is {1} from {2} rpm</source>
         <translation>Das sind {1} statt {2} 1/min</translation>
     </message>
@@ -2384,10 +2372,6 @@
         <translation>vor neuem Abgleich erhielte dieser Verbraucher {1} % des Auslegungsdurchflusses; sagen Sie es den Nutzern, bis abgeglichen ist</translation>
     </message>
     <message>
-        <source>below 60 % of rated speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
-        <translation>unter 60 % der Nenndrehzahl fällt der Wirkungsgrad um 1 bis 3 Punkte und der Umrichter verliert mehr; nehmen Sie die Ersparnis als Obergrenze</translation>
-    </message>
-    <message>
         <source>both values cannot stand here; choose one of them</source>
         <translation>beide Werte können hier nicht stehen; wählen Sie einen davon</translation>
     </message>
@@ -2448,10 +2432,6 @@
         <translation>Auslegungsdurchfluss liegt hinter dem letzten Punkt der Kennlinie bei {1}; holen Sie die Kennlinie des Herstellers für diesen Durchfluss, dort wird nichts berechnet</translation>
     </message>
     <message>
-        <source>design flow would need {1} % of rated speed; ask the maker first, motor and shaft may not bear it</source>
-        <translation>Auslegungsdurchfluss brauchte {1} % der Nenndrehzahl; fragen Sie erst den Hersteller, Motor und Welle tragen es vielleicht nicht</translation>
-    </message>
-    <message>
         <source>doubtful readings: {1} ({2}); read again or give the reasons</source>
         <translation>fragliche Ablesungen: {1} ({2}); lesen Sie neu ab oder geben Sie die Gründe an</translation>
     </message>
@@ -2466,10 +2446,6 @@
     <message>
         <source>dp {1} at {2}, not below the readable minimum of {3}</source>
         <translation>Δp {1} an {2}, nicht unter dem ablesbaren Mindestwert {3}</translation>
-    </message>
-    <message>
-        <source>dp {1} at {2}; no readable minimum is on record for its valve</source>
-        <translation>Δp {1} an {2}; für sein Ventil ist kein ablesbarer Mindestwert eingetragen</translation>
     </message>
     <message>
         <source>due {1} is before calibrated {2}; correct one of the dates</source>
@@ -2518,10 +2494,6 @@
     <message>
         <source>flow, head and power would mean an efficiency of {1} %; check the power reading, the gauges and the flow</source>
         <translation>Durchfluss, Förderhöhe und Leistung ergäben einen Wirkungsgrad von {1} %; prüfen Sie Leistungsmessung, Manometer und Durchfluss</translation>
-    </message>
-    <message>
-        <source>fully open, its valve makes only {1} at design flow, hard to read below {2}; choose a smaller valve or another way to measure</source>
-        <translation>ganz offen erzeugt sein Ventil nur {1} bei Auslegungsdurchfluss, unter {2} schwer ablesbar; wählen Sie ein kleineres Ventil oder einen anderen Messweg</translation>
     </message>
     <message>
         <source>gauges differ by {1} with the pump off</source>
@@ -3240,10 +3212,6 @@
         <translation>Ordner oder Datei sind nicht beschreibbar, also ist der Auftrag nur lesbar; kopieren Sie die Datei zum Ändern an einen eigenen Ort</translation>
     </message>
     <message>
-        <source>the form of the energy code&apos;s clause is not chosen, the one with 10 hp and 3 hp is tested; choose it on the page Energy Code of Pump</source>
-        <translation>die Form des Abschnitts der Energievorschrift ist nicht gewählt, geprüft wird die mit 10 hp und 3 hp; wählen Sie sie auf der Seite Vorschrift von Pumpe</translation>
-    </message>
-    <message>
         <source>the gauges of {1} show a rise of {2}; it was stored</source>
         <translation>die Manometer von {1} zeigen einen Anstieg von {2}; er wurde gespeichert</translation>
     </message>
@@ -3648,10 +3616,6 @@
         <translation>die Pumpe steht still, oder sie ist zu schwach, um Wasser durch den Kreislauf zu bewegen; prüfen Sie Drehzahl, Kennlinie und Verluste</translation>
     </message>
     <message>
-        <source>the pump was read at {1} % of rated speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed</source>
-        <translation>die Pumpe wurde bei {1} % der Nenndrehzahl abgelesen; über 100 % läuft ein Motor nur mit passendem Umrichter, prüfen Sie Ablesung und Nenndrehzahl</translation>
-    </message>
-    <message>
         <source>the pump would take {1} and the motor may give {2}; a larger motor is needed, ask a licensed electrician</source>
         <translation>die Pumpe nähme {1} auf und der Motor darf {2} geben; ein größerer Motor ist nötig, fragen Sie eine Elektrofachkraft</translation>
     </message>
@@ -3814,10 +3778,6 @@
     <message>
         <source>the slip is chosen: nothing better was read</source>
         <translation>der Schlupf ist gewählt: Besseres wurde nicht abgelesen</translation>
-    </message>
-    <message>
-        <source>the speed was not read, so the curve is taken at rated speed; read it</source>
-        <translation>die Drehzahl wurde nicht abgelesen, also gilt die Kennlinie bei Nenndrehzahl; lesen Sie sie ab</translation>
     </message>
     <message>
         <source>the speed would be {1} % of rated, below the least of {2} %; trim or throttle instead, or ask the maker</source>
@@ -4572,10 +4532,6 @@
         <translation>{1} (derselbe)</translation>
     </message>
     <message>
-        <source>{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}</source>
-        <translation>{1} bei {2} in Runde {3}, {4} % der Nenndrehzahl; Wellenleistung {5w}, Wirkungsgrad {6w}</translation>
-    </message>
-    <message>
         <source>{1} by the head at shutoff; the record says {2w}</source>
         <translation>{1} nach der Nullförderhöhe; eingetragen ist {2w}</translation>
     </message>
@@ -4790,10 +4746,6 @@
     <message>
         <source>{1} is in the job; Ctrl+Z takes it back</source>
         <translation>{1} ist im Auftrag; Strg+Z nimmt es zurück</translation>
-    </message>
-    <message>
-        <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}.</source>
-        <translation>Betriebspunkt {1} {2} bei {3} {4}; {5} % der Auslegung. Mit diesen Ventilen ergeben {6} % der jetzigen Drehzahl {7} {2}.</translation>
     </message>
     <message>
         <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
@@ -5532,10 +5484,6 @@
         <translation>Dateien in der Arbeitsmappe: {1}; die Bilder darunter folgen.</translation>
     </message>
     <message>
-        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}</source>
-        <translation>Keine Änderung von Drehzahl oder Laufrad nötig: Auslegungsdurchfluss braucht {1} % der jetzigen Drehzahl {2w}</translation>
-    </message>
-    <message>
         <source>Nobody yet: round {1} waits for the supervisor</source>
         <translation>Noch niemand: Runde {1} wartet auf die Leitung</translation>
     </message>
@@ -5550,10 +5498,6 @@
     <message>
         <source>Not known: {1} of {2} terminals read in this round</source>
         <translation>Nicht bekannt: {1} von {2} Verbrauchern in dieser Runde abgelesen</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
-        <translation>{1} % der jetzigen Drehzahl {6w}, oder Abdrehen, bringt {2} {3}: das nimmt den Überschuss {4w} weg (Abschnitt {5})</translation>
     </message>
     <message>
         <source>Trim or slow</source>
@@ -5710,10 +5654,6 @@
     <message>
         <source>Pressure round the circuit against the fill pressure, pump on</source>
         <translation>Druck im Kreis gegen den Fülldruck, Pumpe ein</translation>
-    </message>
-    <message>
-        <source>Short by {4} of head: design flow on this system needs {1} % of the present speed {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
-        <translation>Es fehlen {4} Förderhöhe: Auslegungsdurchfluss in dieser Anlage braucht {1} % der jetzigen Drehzahl {3w}. Sehen Sie nach, ob der Schlechtpunktweg offen und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer (Abschnitt {2})</translation>
     </message>
     <message>
         <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}</source>
@@ -5948,20 +5888,8 @@
         <translation>Drehzahl {1} % der vollen: danach richtet sich die Entscheidung</translation>
     </message>
     <message>
-        <source>Speed {1} % of the present {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
-        <translation>Drehzahl {1} % der jetzigen {6w} bringt {2} {3}: sie nimmt den Überschuss {4w} weg; danach wird nicht bestellt (Abschnitt {5})</translation>
-    </message>
-    <message>
         <source>Valves as read</source>
         <translation>Ventile wie abgelesen</translation>
-    </message>
-    <message>
-        <source>Ways apart</source>
-        <translation>Abstand der Wege</translation>
-    </message>
-    <message>
-        <source>Ways apart: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
-        <translation>Abstand der Wege: wie weit zwei Wege zum Durchfluss auseinanderliegen, als Vielfaches ihrer gemeinsamen Unsicherheit; über 2 ist einer falsch.</translation>
     </message>
     <message>
         <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
@@ -5984,20 +5912,12 @@
         <translation>keine feststellbare Ersparnis</translation>
     </message>
     <message>
-        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed in round {5}</source>
-        <translation>n₂/n₁ = Q Auslegung / Q im Schnittpunkt von Anlagen- und Pumpenkennlinie = {1} / {2} {6} = {3}: {4} % der Drehzahl in Runde {5}</translation>
-    </message>
-    <message>
         <source>round {1} has no open comment without an answer, so nobody would know what to correct; comment on a cell first</source>
         <translation>Runde {1} hat keinen offenen Kommentar ohne Antwort, so dass niemand wüsste, was zu berichtigen ist; kommentieren Sie zuerst eine Zelle</translation>
     </message>
     <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
         <translation>Runde {1} ist offen; schließen Sie sie zuerst (Strg+Umschalt+W), dann wird sie gesendet und entschieden</translation>
-    </message>
-    <message>
-        <source>what follows is for the loop with its valves as they were read; it is not what to order by</source>
-        <translation>das Folgende gilt für den Kreislauf mit den Ventilen wie abgelesen; danach wird nicht bestellt</translation>
     </message>
     <message>
         <source>Every step of review, round by round</source>
@@ -6082,6 +6002,126 @@
     <message>
         <source>{3} below it takes {4} % of design, the index {5} {6} %; open it from {1} to {2}, then read</source>
         <translation>{3} darunter nimmt {4} % der Auslegung, der Schlechtpunkt {5} {6} %; von {1} auf {2} öffnen, dann ablesen</translation>
+    </message>
+    <message>
+        <source>At design flow the shaft takes {2} slowed instead of {1} throttled: {3} % less</source>
+        <translation>Beim Auslegungsdurchfluss braucht die Welle verlangsamt {2} statt gedrosselt {1}: {3} % weniger</translation>
+    </message>
+    <message>
+        <source>Computed, not read: no round was read yet, settings and losses are those entered.</source>
+        <translation>Berechnet, nicht abgelesen: Noch keine Runde ist abgelesen, Einstellungen und Verluste sind die eingegebenen.</translation>
+    </message>
+    <message>
+        <source>Computed, not read: settings and pump as in round {1}, losses by the learned loop where the readings taught one, else by the design.</source>
+        <translation>Berechnet, nicht abgelesen: Einstellungen und Pumpe wie in Runde {1}, Verluste nach dem gelernten Kreislauf, wo die Ablesungen einen ergaben, sonst nach der Auslegung.</translation>
+    </message>
+    <message>
+        <source>Difference / uncertainty</source>
+        <translation>Abweichung / Unsicherheit</translation>
+    </message>
+    <message>
+        <source>Difference / uncertainty: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
+        <translation>Abweichung / Unsicherheit: wie weit zwei Wege zum Durchfluss auseinanderliegen, als Vielfaches ihrer gemeinsamen Unsicherheit; über 2 ist einer von ihnen falsch.</translation>
+    </message>
+    <message>
+        <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out. A setting that was entered before its reading stands in the row of that reading.</source>
+        <translation>Ziffern und Einheiten genau wie eingetragen. Ein berichtigter oder gestrichener Wert bleibt durchgestrichen stehen. Eine Einstellung, die vor ihrer Ablesung eingetragen wurde, steht in der Zeile dieser Ablesung.</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves {6} % of the speed of the last round gives {7} {2}.</source>
+        <translation>Betriebspunkt {1} {2} bei {3} {4}; {5} % der Auslegung. Mit diesen Ventilen ergeben {6} % der Drehzahl der letzten Runde {7} {2}.</translation>
+    </message>
+    <message>
+        <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
+        <translation>Zur Kenntnis: {1} % der Drehzahl der letzten Runde bringt {6w} {2} {3}: Das nimmt den Überschuss {4w} weg, und danach wird nicht bestellt (Abschnitt {5})</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}</source>
+        <translation>Keine Änderung von Drehzahl oder Laufrad nötig: Der Auslegungsdurchfluss braucht {1} % der Drehzahl der letzten Runde {2w}</translation>
+    </message>
+    <message>
+        <source>No gauge was read in round {1}: its duty is drawn as a dashed ring, with the head of the pump&apos;s curve.</source>
+        <translation>In Runde {1} wurde kein Manometer abgelesen: Ihr Betriebspunkt ist als gestrichelter Ring gezeichnet, mit der Förderhöhe der Pumpenkennlinie.</translation>
+    </message>
+    <message>
+        <source>Reasons</source>
+        <translation>Gründe</translation>
+    </message>
+    <message>
+        <source>Share: flow over the sum of the terminals. A riser or branch is read at its own valve, so that these shares need not add up to 100 %</source>
+        <translation>Anteil: Durchfluss durch die Summe der Verbraucher. Ein Steigstrang oder Zweig wird an seinem eigenen Ventil abgelesen, deshalb müssen diese Anteile zusammen nicht 100 % ergeben</translation>
+    </message>
+    <message>
+        <source>Short by {4} of head: design flow on this system needs {1} % of the speed of the last round {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
+        <translation>Es fehlen {4} Förderhöhe: Der Auslegungsdurchfluss braucht in dieser Anlage {1} % der Drehzahl der letzten Runde {3w}. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer (Abschnitt {2})</translation>
+    </message>
+    <message>
+        <source>Test by each form of the clause</source>
+        <translation>Prüfung nach jeder Form der Klausel</translation>
+    </message>
+    <message>
+        <source>That is {1} rpm where full speed is {2} rpm</source>
+        <translation>Das sind {1} 1/min bei voller Drehzahl von {2} 1/min</translation>
+    </message>
+    <message>
+        <source>What would hold up a signature, and the reason why it stands</source>
+        <translation>Was einer Unterschrift im Weg stünde, und warum es bestehen bleibt</translation>
+    </message>
+    <message>
+        <source>below 60 % of full speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
+        <translation>unter 60 % der vollen Drehzahl fällt der Wirkungsgrad um 1 bis 3 Punkte und der Umrichter verliert mehr; nehmen Sie die Einsparung als Obergrenze</translation>
+    </message>
+    <message>
+        <source>design flow would need {1} % of full speed; ask the maker first, motor and shaft may not bear it</source>
+        <translation>der Auslegungsdurchfluss bräuchte {1} % der vollen Drehzahl; fragen Sie zuerst den Hersteller, Motor und Welle halten es vielleicht nicht aus</translation>
+    </message>
+    <message>
+        <source>for information: what follows is for the loop with its valves as they were read; it is not what to order by</source>
+        <translation>zur Kenntnis: Das Folgende gilt für den Kreislauf mit den Ventilen wie abgelesen; danach wird nicht bestellt</translation>
+    </message>
+    <message>
+        <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
+        <translation>ganz offen macht sein Ventil beim Auslegungsdurchfluss nur {1}; gut ablesbar ist es ab {2}, unter {3} gar nicht; wählen Sie ein kleineres Ventil oder einen anderen Messweg</translation>
+    </message>
+    <message>
+        <source>lines that would hold up a signature and stand with a reason: {1}, listed in section {2}</source>
+        <translation>Zeilen, die einer Unterschrift im Weg stünden und mit Grund bestehen bleiben: {1}, siehe Abschnitt {2}</translation>
+    </message>
+    <message>
+        <source>not turned in this round</source>
+        <translation>in dieser Runde nicht gedreht</translation>
+    </message>
+    <message>
+        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed of round {5}</source>
+        <translation>n₂/n₁ = Q Auslegung / Q, wo Anlagen- und Pumpenkennlinie sich treffen = {1} / {2} {6} = {3}: {4} % der Drehzahl von Runde {5}</translation>
+    </message>
+    <message>
+        <source>the form of the energy code&apos;s clause is not chosen, the one with {1} and {2} is tested; choose it on the page Energy Code of Pump</source>
+        <translation>die Form der Klausel der Energievorschrift ist nicht gewählt, geprüft wird die mit {1} und {2}; wählen Sie sie auf der Seite Energievorschrift von Pumpe</translation>
+    </message>
+    <message>
+        <source>the pump was read at {1} % of full speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed entered</source>
+        <translation>die Pumpe wurde bei {1} % der vollen Drehzahl abgelesen; ein Motor läuft ohne passenden Umrichter nicht über 100 %, prüfen Sie Ablesung und eingegebene Nenndrehzahl</translation>
+    </message>
+    <message>
+        <source>the speed was not read, so full speed is assumed; read it</source>
+        <translation>die Drehzahl wurde nicht abgelesen, also wird volle Drehzahl angenommen; lesen Sie sie ab</translation>
+    </message>
+    <message>
+        <source>valves not turned in round {1}: {2}</source>
+        <translation>nicht gedrehte Ventile in Runde {1}: {2}</translation>
+    </message>
+    <message>
+        <source>{1} % of the speed of the last round {6w}, or a trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
+        <translation>{1} % der Drehzahl der letzten Runde {6w} oder ein Abdrehen bringt {2} {3}: Das nimmt den Überschuss {4w} weg (Abschnitt {5})</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}, {4} % of full speed assumed, no speed was read; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} bei {2} in Runde {3}, {4} % der vollen Drehzahl angenommen, keine Drehzahl abgelesen; Wellenleistung dort {5w}, Wirkungsgrad {6w}</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} bei {2} in Runde {3}, {4} % der vollen Drehzahl; Wellenleistung dort {5w}, Wirkungsgrad {6w}</translation>
     </message>
 </context>
 <context>
@@ -6182,16 +6222,8 @@
         <translation>Betriebspunkt %1 %2 bei %3 %4; %5 % der Auslegung.</translation>
     </message>
     <message>
-        <source>Shaft power about %1 %.</source>
-        <translation>Wellenleistung etwa %1 %.</translation>
-    </message>
-    <message>
         <source>Pump and system</source>
         <translation>Pumpe und Anlage</translation>
-    </message>
-    <message>
-        <source>With these valves speed %1 % of the present gives %2 %3.</source>
-        <translation>Mit diesen Ventilen ergeben %1 % der jetzigen Drehzahl %2 %3.</translation>
     </message>
     <message>
         <source>head from the pump&apos;s curve, no gauge read</source>
@@ -6216,6 +6248,22 @@
     <message>
         <source>Trimmed it has %1 of impeller.</source>
         <translation>Abgedreht hat sie ein Laufrad von %1.</translation>
+    </message>
+    <message>
+        <source>Shaft power about %1 % against the last round.</source>
+        <translation>Wellenleistung etwa %1 % gegen die letzte Runde.</translation>
+    </message>
+    <message>
+        <source>Shaft power at design flow: %1 throttled, %2 slowed.</source>
+        <translation>Wellenleistung beim Auslegungsdurchfluss: gedrosselt %1, verlangsamt %2.</translation>
+    </message>
+    <message>
+        <source>With these valves %1 % of the speed of the last round gives %2 %3.</source>
+        <translation>Mit diesen Ventilen ergeben %1 % der Drehzahl der letzten Runde %2 %3.</translation>
+    </message>
+    <message>
+        <source>Dashed ring: no gauge read, head from the pump&apos;s curve.</source>
+        <translation>Gestrichelter Ring: kein Manometer abgelesen, Förderhöhe aus der Pumpenkennlinie.</translation>
     </message>
 </context>
 <context>
@@ -7529,10 +7577,6 @@
         <translation>Servicefaktor</translation>
     </message>
     <message>
-        <source>Several: joint</source>
-        <translation>Mehrere: Schaltung</translation>
-    </message>
-    <message>
         <source>Size</source>
         <translation>Größe</translation>
     </message>
@@ -7607,10 +7651,6 @@
     <message>
         <source>at least 2</source>
         <translation>mindestens 2</translation>
-    </message>
-    <message>
-        <source>at the speed as read</source>
-        <translation>bei der abgelesenen Drehzahl</translation>
     </message>
     <message>
         <source>band of target</source>
@@ -7819,6 +7859,14 @@
     <message>
         <source>withdrawn or sent back</source>
         <translation>zurückgezogen oder zurückgegeben</translation>
+    </message>
+    <message>
+        <source>With other pumps</source>
+        <translation>Mit anderen Pumpen</translation>
+    </message>
+    <message>
+        <source>at the speed of the last round</source>
+        <translation>bei der Drehzahl der letzten Runde</translation>
     </message>
 </context>
 <context>
@@ -8510,10 +8558,6 @@
         <translation>Hilft am meisten: %1</translation>
     </message>
     <message>
-        <source>; %1 % of rated speed would do</source>
-        <translation>; %1 % der Nenndrehzahl genügen</translation>
-    </message>
-    <message>
         <source>Advised settings in the working order</source>
         <translation>Empfohlene Einstellungen in Arbeitsfolge</translation>
     </message>
@@ -8524,10 +8568,6 @@
     <message>
         <source>Shares confirmed by a round</source>
         <translation>Anteile durch eine Runde bestätigt</translation>
-    </message>
-    <message>
-        <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
-        <translation>Pumpe dann, nach den Ablesungen des Kreislaufs: %1 bei Auslegungsdurchfluss, %2 nötig</translation>
     </message>
     <message>
         <source>over 99 %</source>
@@ -8550,10 +8590,6 @@
         <translation>Wenn alle wie empfohlen eingestellt sind: Wahrscheinlichkeit, dass jeder Anteil in ±%1 % vom Soll abgelesen wird: %2; dass er es wirklich ist, mit den Fehlern der Ventiltabellen: %3.</translation>
     </message>
     <message>
-        <source>; short by %1 as it runs</source>
-        <translation>; es fehlen so %1</translation>
-    </message>
-    <message>
         <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
         <translation>Arbeitsfolge: zuerst der Steigstrang, der am weitesten über seinem Soll liegt, darin das Ventil, das am weitesten darüber liegt, sein eigenes Ventil zuletzt.</translation>
     </message>
@@ -8563,6 +8599,18 @@
             <numerusform>und %n weitere</numerusform>
             <numerusform>und %n weitere</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The pump makes too little at design flow: see that the index path is open and that strainers and filters are clean, check speed and impeller. How much it lacks: Pump, Decision.</source>
+        <translation>Die Pumpe erzeugt beim Auslegungsdurchfluss zu wenig: Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad. Wie viel fehlt: Pumpe, Entscheidung.</translation>
+    </message>
+    <message>
+        <source>Whether the pump is short cannot be told: read its gauges and every terminal again once all valves are set. Its figures: Pump, Decision.</source>
+        <translation>Ob die Pumpe zu wenig erzeugt, lässt sich nicht sagen: Lesen Sie ihre Manometer und jeden Verbraucher neu ab, wenn alle Ventile eingestellt sind. Ihre Zahlen: Pumpe, Entscheidung.</translation>
+    </message>
+    <message>
+        <source>The pump makes enough at design flow. How much too much, and by which speed or impeller to take it away: Pump, Decision. Change it after the valves are set, by a licensed person and within the limits of the maker and the local code.</source>
+        <translation>Die Pumpe erzeugt beim Auslegungsdurchfluss genug. Wie viel zu viel, und mit welcher Drehzahl oder welchem Laufrad es wegfällt: Pumpe, Entscheidung. Ändern Sie sie nach dem Einstellen der Ventile, durch eine befugte Person und in den Grenzen von Hersteller und örtlichen Vorschriften.</translation>
     </message>
 </context>
 <context>
@@ -8746,16 +8794,19 @@
             <numerusform>Runde %1 kann geschlossen werden; %n Ablesungen passen nicht zu den anderen.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Mark %n as Not Turned</source>
+        <translation>
+            <numerusform>%n als nicht gedreht vermerken</numerusform>
+            <numerusform>%n als nicht gedreht vermerken</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CodePage</name>
     <message>
         <source>not chosen</source>
         <translation>nicht gewählt</translation>
-    </message>
-    <message>
-        <source>5 % of the plate or 3 hp</source>
-        <translation>5 % des Schilds oder 3 hp</translation>
     </message>
     <message>
         <source>5 % of the plate</source>
@@ -8784,6 +8835,10 @@
     <message>
         <source>Copy edition and clause from the code that is adopted where the building stands. An exception needs its number and who grants it.</source>
         <translation>Übernehmen Sie Ausgabe und Abschnitt aus der am Ort des Gebäudes geltenden Vorschrift. Eine Ausnahme braucht ihre Nummer und wer sie gewährt.</translation>
+    </message>
+    <message>
+        <source>5 % of the plate or a fixed power</source>
+        <translation>5 % der Typenschildleistung oder eine feste Leistung</translation>
     </message>
 </context>
 <context>
@@ -9188,6 +9243,10 @@
         <source>Try W&amp;hat If</source>
         <translation>Wa&amp;s wäre wenn probieren</translation>
     </message>
+    <message>
+        <source>Mark Rest as Not &amp;Turned</source>
+        <translation>Rest als nich&amp;t gedreht vermerken</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -9371,10 +9430,6 @@
         <translation>&amp;Kennlinie der Pumpe</translation>
     </message>
     <message>
-        <source>Without rows: hours a &amp;year</source>
-        <translation>Ohne Zeilen: Stunden im &amp;Jahr</translation>
-    </message>
-    <message>
         <source>Price of a &amp;kWh</source>
         <translation>&amp;Preis einer kWh</translation>
     </message>
@@ -9417,6 +9472,10 @@
     <message>
         <source>hours and a part of the design flow</source>
         <translation>Stunden und ein Teil des Auslegungsdurchflusses</translation>
+    </message>
+    <message>
+        <source>Hours a &amp;year, if no table</source>
+        <translation>Stunden im &amp;Jahr, ohne Tabelle</translation>
     </message>
 </context>
 <context>
@@ -9658,8 +9717,8 @@
         <translation>leer</translation>
     </message>
     <message>
-        <source>Value</source>
-        <translation>Wert</translation>
+        <source>Item</source>
+        <translation>Angabe</translation>
     </message>
 </context>
 <context>
@@ -11305,10 +11364,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Bereit zum Signieren</translation>
     </message>
     <message>
-        <source>Ready to sign? Lines in the way: %1</source>
-        <translation>Signierbereit? Hindernisse: %1</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translation>Geschrieben: %1</translation>
     </message>
@@ -11395,6 +11450,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Choose the newest round above the pages to sign its report.</source>
         <translation>Wählen Sie über den Seiten die neueste Runde, um ihren Bericht zu signieren.</translation>
+    </message>
+    <message>
+        <source>Not ready to sign yet</source>
+        <translation>Noch nicht bereit zum Unterschreiben</translation>
     </message>
 </context>
 <context>
@@ -11507,10 +11566,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Streuung, %: %1.   Im Anteil: %2 von %3.</translation>
     </message>
     <message>
-        <source>%1 of %2 changed</source>
-        <translation>%1 von %2 geändert</translation>
-    </message>
-    <message>
         <source>Only one round yet: nothing to compare</source>
         <translation>Erst eine Runde: nichts zu vergleichen</translation>
     </message>
@@ -11565,6 +11620,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>%1 read</source>
         <translation>%1 abgelesen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings changed</source>
+        <translation>%1 von %2 Ablesungen geändert</translation>
     </message>
 </context>
 <context>
@@ -11804,10 +11863,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <translation>Diese Arbeitsmappe kann hier nur gelesen werden.</translation>
     </message>
     <message>
-        <source>Lines above that stand in the way: %1.</source>
-        <translation>Hindernisse oben: %1.</translation>
-    </message>
-    <message>
         <source>Choose the Key File</source>
         <translation>Schlüsseldatei wählen</translation>
     </message>
@@ -11842,6 +11897,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <message>
         <source>Why nothing can be signed</source>
         <translation>Warum nichts signiert werden kann</translation>
+    </message>
+    <message>
+        <source>Still to do before signing: %1</source>
+        <translation>Vor dem Unterschreiben noch zu tun: %1</translation>
     </message>
 </context>
 <context>
@@ -12111,10 +12170,6 @@ ab</translation>
         <translation>Jetzt</translation>
     </message>
     <message>
-        <source>Classical method by rule</source>
-        <translation>Klassisches Verfahren</translation>
-    </message>
-    <message>
         <source>Losses at design flow</source>
         <translation>Verluste bei Auslegungsdurchfluss</translation>
     </message>
@@ -12165,6 +12220,10 @@ ab</translation>
     <message>
         <source>Found / true</source>
         <translation>Gefunden / wahr</translation>
+    </message>
+    <message>
+        <source>Classical method</source>
+        <translation>Klassisches Verfahren</translation>
     </message>
 </context>
 <context>
@@ -12729,6 +12788,10 @@ ab</translation>
         <source>total flow</source>
         <translation>Gesamtdurchfluss</translation>
     </message>
+    <message>
+        <source>Ctrl+Alt+X marks the rest as not turned</source>
+        <translation>Strg+Alt+X Rest nicht gedreht</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::WordSign</name>
@@ -12942,10 +13005,6 @@ ab</translation>
         <translation>Keine Vorhersage: %1 (und %2 weitere)</translation>
     </message>
     <message>
-        <source>Pump %1 %2 at %3 %4, %5 % of rated speed</source>
-        <translation>Pumpe %1 %2 bei %3 %4, %5 % der Nenndrehzahl</translation>
-    </message>
-    <message>
         <source>%1. No water moves.</source>
         <translation>%1. Kein Wasser fließt.</translation>
     </message>
@@ -13000,6 +13059,10 @@ ab</translation>
     <message>
         <source>%1 is off the scale of %2; it runs from %3 to %4</source>
         <translation>%1 liegt neben der Skala von %2; sie reicht von %3 bis %4</translation>
+    </message>
+    <message>
+        <source>Pump %1 %2 at %3 %4, %5 % of full speed</source>
+        <translation>Pumpe %1 %2 bei %3 %4, %5 % der vollen Drehzahl</translation>
     </message>
 </context>
 </TS>

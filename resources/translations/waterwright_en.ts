@@ -37,6 +37,13 @@
             <numerusform>Round %1 can be closed; %n readings do not fit the others.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Mark %n as Not Turned</source>
+        <translation>
+            <numerusform>Mark %n as Not Turned</numerusform>
+            <numerusform>Mark %n as Not Turned</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>

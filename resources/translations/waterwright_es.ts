@@ -1012,10 +1012,6 @@
         <translation>Al menos</translation>
     </message>
     <message>
-        <source>At rated speed</source>
-        <translation>A velocidad nominal</translation>
-    </message>
-    <message>
         <source>Balancing devices and straight pipe</source>
         <translation>Dispositivos de equilibrado y tubo recto</translation>
     </message>
@@ -1130,10 +1126,6 @@
     <message>
         <source>Device</source>
         <translation>Dispositivo</translation>
-    </message>
-    <message>
-        <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out.</source>
-        <translation>Cifras y unidades exactamente como se introdujeron. Un valor corregido o tachado queda, tachado.</translation>
     </message>
     <message>
         <source>Discharge</source>
@@ -1948,10 +1940,6 @@
         <translation>Objetivo</translation>
     </message>
     <message>
-        <source>Test in both forms</source>
-        <translation>Prueba en ambas formas</translation>
-    </message>
-    <message>
         <source>That is {1} from {2} rpm</source>
         <translation>Eso es {1} en lugar de {2} rpm</translation>
     </message>
@@ -2384,10 +2372,6 @@
         <translation>antes de reequilibrar este terminal recibiría el {1} % del caudal de diseño; avise a sus usuarios hasta equilibrarlo</translation>
     </message>
     <message>
-        <source>below 60 % of rated speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
-        <translation>por debajo del 60 % de la velocidad nominal el rendimiento baja de 1 a 3 puntos y el variador pierde más; tome el ahorro como máximo</translation>
-    </message>
-    <message>
         <source>both values cannot stand here; choose one of them</source>
         <translation>los dos valores no pueden quedar aquí; elija uno</translation>
     </message>
@@ -2448,10 +2432,6 @@
         <translation>el caudal de diseño está más allá del último punto de la curva en {1}; consiga la curva del fabricante para este caudal, ahí no se calcula nada</translation>
     </message>
     <message>
-        <source>design flow would need {1} % of rated speed; ask the maker first, motor and shaft may not bear it</source>
-        <translation>el caudal de diseño necesitaría el {1} % de la velocidad nominal; pregunte antes al fabricante, motor y eje quizá no lo aguanten</translation>
-    </message>
-    <message>
         <source>doubtful readings: {1} ({2}); read again or give the reasons</source>
         <translation>lecturas dudosas: {1} ({2}); relea o dé los motivos</translation>
     </message>
@@ -2466,10 +2446,6 @@
     <message>
         <source>dp {1} at {2}, not below the readable minimum of {3}</source>
         <translation>Δp {1} en {2}, no bajo el mínimo legible de {3}</translation>
-    </message>
-    <message>
-        <source>dp {1} at {2}; no readable minimum is on record for its valve</source>
-        <translation>Δp {1} en {2}; no consta mínimo legible de su válvula</translation>
     </message>
     <message>
         <source>due {1} is before calibrated {2}; correct one of the dates</source>
@@ -2518,10 +2494,6 @@
     <message>
         <source>flow, head and power would mean an efficiency of {1} %; check the power reading, the gauges and the flow</source>
         <translation>caudal, altura y potencia darían un rendimiento del {1} %; compruebe la potencia leída, los manómetros y el caudal</translation>
-    </message>
-    <message>
-        <source>fully open, its valve makes only {1} at design flow, hard to read below {2}; choose a smaller valve or another way to measure</source>
-        <translation>totalmente abierta, su válvula solo da {1} a caudal de diseño, difícil de leer bajo {2}; elija una válvula menor u otra forma de medir</translation>
     </message>
     <message>
         <source>gauges differ by {1} with the pump off</source>
@@ -3240,10 +3212,6 @@
         <translation>no se puede escribir en la carpeta o el archivo, así que la obra solo se lee; copie el archivo a un lugar propio para cambiarlo</translation>
     </message>
     <message>
-        <source>the form of the energy code&apos;s clause is not chosen, the one with 10 hp and 3 hp is tested; choose it on the page Energy Code of Pump</source>
-        <translation>no se eligió la forma de la cláusula del código energético, se prueba la de 10 hp y 3 hp; elíjala en la página Código energético de Bomba</translation>
-    </message>
-    <message>
         <source>the gauges of {1} show a rise of {2}; it was stored</source>
         <translation>los manómetros de {1} muestran una subida de {2}; se guardó</translation>
     </message>
@@ -3648,10 +3616,6 @@
         <translation>la bomba está parada, o es muy débil para mover agua por la red; compruebe velocidad, curva y pérdidas</translation>
     </message>
     <message>
-        <source>the pump was read at {1} % of rated speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed</source>
-        <translation>la bomba se leyó al {1} % de la velocidad nominal; un motor no pasa del 100 % sin un variador que lo permita, compruebe la lectura y la velocidad nominal</translation>
-    </message>
-    <message>
         <source>the pump would take {1} and the motor may give {2}; a larger motor is needed, ask a licensed electrician</source>
         <translation>la bomba tomaría {1} y el motor puede dar {2}; hace falta un motor mayor, pregunte a un electricista autorizado</translation>
     </message>
@@ -3814,10 +3778,6 @@
     <message>
         <source>the slip is chosen: nothing better was read</source>
         <translation>se elige el deslizamiento: no se leyó nada mejor</translation>
-    </message>
-    <message>
-        <source>the speed was not read, so the curve is taken at rated speed; read it</source>
-        <translation>la velocidad no se leyó, así que la curva se toma a velocidad nominal; léala</translation>
     </message>
     <message>
         <source>the speed would be {1} % of rated, below the least of {2} %; trim or throttle instead, or ask the maker</source>
@@ -4572,10 +4532,6 @@
         <translation>{1} (el mismo)</translation>
     </message>
     <message>
-        <source>{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}</source>
-        <translation>{1} a {2} en la ronda {3}, {4} % de la velocidad nominal; potencia en el eje {5w}, rendimiento {6w}</translation>
-    </message>
-    <message>
         <source>{1} by the head at shutoff; the record says {2w}</source>
         <translation>{1} por la altura a caudal nulo; consta {2w}</translation>
     </message>
@@ -4790,10 +4746,6 @@
     <message>
         <source>{1} is in the job; Ctrl+Z takes it back</source>
         <translation>{1} está en la obra; Ctrl+Z lo deshace</translation>
-    </message>
-    <message>
-        <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}.</source>
-        <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño. Con estas válvulas, el {6} % de la velocidad actual da {7} {2}.</translation>
     </message>
     <message>
         <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
@@ -5532,10 +5484,6 @@
         <translation>Archivos guardados en el libro: {1}; siguen las imágenes.</translation>
     </message>
     <message>
-        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}</source>
-        <translation>No hace falta cambiar velocidad ni rodete: el caudal de diseño necesita el {1} % de la velocidad actual {2w}</translation>
-    </message>
-    <message>
         <source>Nobody yet: round {1} waits for the supervisor</source>
         <translation>Nadie aún: la ronda {1} espera al supervisor</translation>
     </message>
@@ -5550,10 +5498,6 @@
     <message>
         <source>Not known: {1} of {2} terminals read in this round</source>
         <translation>No se sabe: {1} de {2} terminales leídos en esta ronda</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
-        <translation>Un {1} % de la velocidad actual {6w}, o un recorte, da {2} {3}: quita el sobrante {4w} (sección {5})</translation>
     </message>
     <message>
         <source>Trim or slow</source>
@@ -5710,10 +5654,6 @@
     <message>
         <source>Pressure round the circuit against the fill pressure, pump on</source>
         <translation>Presión en el circuito respecto al llenado, bomba en marcha</translation>
-    </message>
-    <message>
-        <source>Short by {4} of head: design flow on this system needs {1} % of the present speed {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
-        <translation>Faltan {4} de altura: el caudal de diseño en este sistema necesita el {1} % de la velocidad actual {3w}. Vea que el camino del circuito desfavorable esté abierto y los filtros limpios; un rodete o una bomba mayor lo decide el ingeniero (sección {2})</translation>
     </message>
     <message>
         <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}</source>
@@ -5948,20 +5888,8 @@
         <translation>Velocidad {1} % de la plena: la decisión cuenta esto</translation>
     </message>
     <message>
-        <source>Speed {1} % of the present {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
-        <translation>La velocidad al {1} % de la actual {6w} da {2} {3}: quita el exceso {4w}; no se pide según ella (sección {5})</translation>
-    </message>
-    <message>
         <source>Valves as read</source>
         <translation>Válvulas como se leyeron</translation>
-    </message>
-    <message>
-        <source>Ways apart</source>
-        <translation>Diferencia entre vías</translation>
-    </message>
-    <message>
-        <source>Ways apart: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
-        <translation>Diferencia entre vías: cuánto difieren dos vías al caudal, en múltiplos de su incertidumbre conjunta; por encima de 2 una es errónea.</translation>
     </message>
     <message>
         <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
@@ -5984,20 +5912,12 @@
         <translation>ningún ahorro apreciable</translation>
     </message>
     <message>
-        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed in round {5}</source>
-        <translation>n₂/n₁ = Q diseño / Q donde se cortan las curvas del sistema y de la bomba = {1} / {2} {6} = {3}: {4} % de la velocidad en la ronda {5}</translation>
-    </message>
-    <message>
         <source>round {1} has no open comment without an answer, so nobody would know what to correct; comment on a cell first</source>
         <translation>la ronda {1} no tiene ningún comentario abierto sin respuesta, así que nadie sabría qué corregir; comente antes una celda</translation>
     </message>
     <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
         <translation>la ronda {1} está abierta; ciérrela primero (Ctrl+Mayús+W), después se envía y se decide</translation>
-    </message>
-    <message>
-        <source>what follows is for the loop with its valves as they were read; it is not what to order by</source>
-        <translation>lo que sigue es para la red con sus válvulas como se leyeron; no se pide según esto</translation>
     </message>
     <message>
         <source>Every step of review, round by round</source>
@@ -6082,6 +6002,126 @@
     <message>
         <source>{3} below it takes {4} % of design, the index {5} {6} %; open it from {1} to {2}, then read</source>
         <translation>{3}, debajo, toma el {4} % del diseño, el desfavorable {5} el {6} %; ábrala de {1} a {2} y luego lea</translation>
+    </message>
+    <message>
+        <source>At design flow the shaft takes {2} slowed instead of {1} throttled: {3} % less</source>
+        <translation>A caudal de diseño el eje toma {2} ralentizada en lugar de {1} estrangulada: {3} % menos</translation>
+    </message>
+    <message>
+        <source>Computed, not read: no round was read yet, settings and losses are those entered.</source>
+        <translation>Calculado, no leído: aún no se leyó ninguna ronda, ajustes y pérdidas son los introducidos.</translation>
+    </message>
+    <message>
+        <source>Computed, not read: settings and pump as in round {1}, losses by the learned loop where the readings taught one, else by the design.</source>
+        <translation>Calculado, no leído: ajustes y bomba como en la ronda {1}, pérdidas según la red aprendida si las lecturas dan una, si no según el diseño.</translation>
+    </message>
+    <message>
+        <source>Difference / uncertainty</source>
+        <translation>Diferencia / incertidumbre</translation>
+    </message>
+    <message>
+        <source>Difference / uncertainty: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
+        <translation>Diferencia / incertidumbre: cuánto difieren dos vías al caudal, en múltiplos de su incertidumbre conjunta; por encima de 2 una es falsa.</translation>
+    </message>
+    <message>
+        <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out. A setting that was entered before its reading stands in the row of that reading.</source>
+        <translation>Cifras y unidades exactamente como se introdujeron. Un valor corregido o tachado queda, tachado. Un ajuste introducido antes de su lectura está en la fila de esa lectura.</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves {6} % of the speed of the last round gives {7} {2}.</source>
+        <translation>Punto de trabajo {1} {2} a {3} {4}; {5} % del diseño. Con estas válvulas el {6} % de la velocidad de la última ronda da {7} {2}.</translation>
+    </message>
+    <message>
+        <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
+        <translation>Para información: el {1} % de la velocidad de la última ronda {6w} da {2} {3}: quita el sobrante {4w}, y no se pide según ello (sección {5})</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}</source>
+        <translation>Sin cambio de velocidad ni rodete: el caudal de diseño pide el {1} % de la velocidad de la última ronda {2w}</translation>
+    </message>
+    <message>
+        <source>No gauge was read in round {1}: its duty is drawn as a dashed ring, with the head of the pump&apos;s curve.</source>
+        <translation>En la ronda {1} no se leyó ningún manómetro: su punto es un anillo de trazos, con la altura de la curva de la bomba.</translation>
+    </message>
+    <message>
+        <source>Reasons</source>
+        <translation>Motivos</translation>
+    </message>
+    <message>
+        <source>Share: flow over the sum of the terminals. A riser or branch is read at its own valve, so that these shares need not add up to 100 %</source>
+        <translation>Cuota: caudal entre la suma de los terminales. Un montante o ramal se lee en su propia válvula, por eso estas cuotas no tienen que sumar 100 %</translation>
+    </message>
+    <message>
+        <source>Short by {4} of head: design flow on this system needs {1} % of the speed of the last round {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
+        <translation>Faltan {4} de altura: el caudal de diseño pide aquí el {1} % de la velocidad de la última ronda {3w}. Compruebe que el camino desfavorable está abierto y los filtros limpios; un rodete o bomba mayor lo decide el ingeniero (sección {2})</translation>
+    </message>
+    <message>
+        <source>Test by each form of the clause</source>
+        <translation>Prueba según cada forma de la cláusula</translation>
+    </message>
+    <message>
+        <source>That is {1} rpm where full speed is {2} rpm</source>
+        <translation>Son {1} rpm con plena velocidad de {2} rpm</translation>
+    </message>
+    <message>
+        <source>What would hold up a signature, and the reason why it stands</source>
+        <translation>Lo que impediría una firma, y por qué queda así</translation>
+    </message>
+    <message>
+        <source>below 60 % of full speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
+        <translation>por debajo del 60 % de la plena velocidad el rendimiento baja de 1 a 3 puntos y el variador pierde más; tome el ahorro como límite superior</translation>
+    </message>
+    <message>
+        <source>design flow would need {1} % of full speed; ask the maker first, motor and shaft may not bear it</source>
+        <translation>el caudal de diseño pediría el {1} % de la plena velocidad; pregunte antes al fabricante, motor y eje quizá no lo aguanten</translation>
+    </message>
+    <message>
+        <source>for information: what follows is for the loop with its valves as they were read; it is not what to order by</source>
+        <translation>para información: lo que sigue vale para la red con sus válvulas como se leyeron; no se pide según ello</translation>
+    </message>
+    <message>
+        <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
+        <translation>totalmente abierta, su válvula solo da {1} a caudal de diseño; se lee bien desde {2}, y nada por debajo de {3}; elija una válvula menor u otra medición</translation>
+    </message>
+    <message>
+        <source>lines that would hold up a signature and stand with a reason: {1}, listed in section {2}</source>
+        <translation>líneas que impedirían una firma y quedan con un motivo: {1}, véase la sección {2}</translation>
+    </message>
+    <message>
+        <source>not turned in this round</source>
+        <translation>no girado en esta ronda</translation>
+    </message>
+    <message>
+        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed of round {5}</source>
+        <translation>n₂/n₁ = Q de diseño / Q donde se cruzan las curvas de red y bomba = {1} / {2} {6} = {3}: {4} % de la velocidad de la ronda {5}</translation>
+    </message>
+    <message>
+        <source>the form of the energy code&apos;s clause is not chosen, the one with {1} and {2} is tested; choose it on the page Energy Code of Pump</source>
+        <translation>la forma de la cláusula del código energético no está elegida, se prueba la de {1} y {2}; elíjala en la página Código energético de Bomba</translation>
+    </message>
+    <message>
+        <source>the pump was read at {1} % of full speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed entered</source>
+        <translation>la bomba se leyó al {1} % de la plena velocidad; un motor no pasa del 100 % sin un variador que lo permita, revise la lectura y la velocidad nominal introducida</translation>
+    </message>
+    <message>
+        <source>the speed was not read, so full speed is assumed; read it</source>
+        <translation>la velocidad no se leyó, así que se supone plena velocidad; léala</translation>
+    </message>
+    <message>
+        <source>valves not turned in round {1}: {2}</source>
+        <translation>válvulas no giradas en la ronda {1}: {2}</translation>
+    </message>
+    <message>
+        <source>{1} % of the speed of the last round {6w}, or a trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
+        <translation>El {1} % de la velocidad de la última ronda {6w}, o un recorte, da {2} {3}: quita el sobrante {4w} (sección {5})</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}, {4} % of full speed assumed, no speed was read; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} a {2} en la ronda {3}, {4} % de la plena velocidad supuesto, velocidad no leída; potencia en el eje ahí {5w}, rendimiento {6w}</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} a {2} en la ronda {3}, {4} % de la plena velocidad; potencia en el eje ahí {5w}, rendimiento {6w}</translation>
     </message>
 </context>
 <context>
@@ -6182,16 +6222,8 @@
         <translation>Punto de trabajo %1 %2 a %3 %4; %5 % del diseño.</translation>
     </message>
     <message>
-        <source>Shaft power about %1 %.</source>
-        <translation>Potencia en el eje, un %1 %.</translation>
-    </message>
-    <message>
         <source>Pump and system</source>
         <translation>Bomba y sistema</translation>
-    </message>
-    <message>
-        <source>With these valves speed %1 % of the present gives %2 %3.</source>
-        <translation>Con estas válvulas, el %1 % de la velocidad actual da %2 %3.</translation>
     </message>
     <message>
         <source>head from the pump&apos;s curve, no gauge read</source>
@@ -6216,6 +6248,22 @@
     <message>
         <source>Trimmed it has %1 of impeller.</source>
         <translation>Recortada tiene un rodete de %1.</translation>
+    </message>
+    <message>
+        <source>Shaft power about %1 % against the last round.</source>
+        <translation>Potencia en el eje aprox. %1 % frente a la última ronda.</translation>
+    </message>
+    <message>
+        <source>Shaft power at design flow: %1 throttled, %2 slowed.</source>
+        <translation>Potencia en el eje a caudal de diseño: %1 estrangulada, %2 ralentizada.</translation>
+    </message>
+    <message>
+        <source>With these valves %1 % of the speed of the last round gives %2 %3.</source>
+        <translation>Con estas válvulas el %1 % de la velocidad de la última ronda da %2 %3.</translation>
+    </message>
+    <message>
+        <source>Dashed ring: no gauge read, head from the pump&apos;s curve.</source>
+        <translation>Anillo de trazos: ningún manómetro leído, altura de la curva de la bomba.</translation>
     </message>
 </context>
 <context>
@@ -7529,10 +7577,6 @@
         <translation>Factor de servicio</translation>
     </message>
     <message>
-        <source>Several: joint</source>
-        <translation>Varias: unión</translation>
-    </message>
-    <message>
         <source>Size</source>
         <translation>Tamaño</translation>
     </message>
@@ -7607,10 +7651,6 @@
     <message>
         <source>at least 2</source>
         <translation>al menos 2</translation>
-    </message>
-    <message>
-        <source>at the speed as read</source>
-        <translation>a la velocidad leída</translation>
     </message>
     <message>
         <source>band of target</source>
@@ -7819,6 +7859,14 @@
     <message>
         <source>withdrawn or sent back</source>
         <translation>retirada o devuelta</translation>
+    </message>
+    <message>
+        <source>With other pumps</source>
+        <translation>Con otras bombas</translation>
+    </message>
+    <message>
+        <source>at the speed of the last round</source>
+        <translation>a la velocidad de la última ronda</translation>
     </message>
 </context>
 <context>
@@ -8510,10 +8558,6 @@
         <translation>Lo que más ayuda: %1</translation>
     </message>
     <message>
-        <source>; %1 % of rated speed would do</source>
-        <translation>; bastaría el %1 % de la velocidad nominal</translation>
-    </message>
-    <message>
         <source>Advised settings in the working order</source>
         <translation>Ajustes aconsejados en el orden de trabajo</translation>
     </message>
@@ -8524,10 +8568,6 @@
     <message>
         <source>Shares confirmed by a round</source>
         <translation>Cuotas confirmadas por una ronda</translation>
-    </message>
-    <message>
-        <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
-        <translation>Bomba entonces, según las lecturas de la red: %1 al caudal de diseño, %2 necesarios</translation>
     </message>
     <message>
         <source>over 99 %</source>
@@ -8550,10 +8590,6 @@
         <translation>Cuando todas estén ajustadas como se aconseja: probabilidad de que cada cuota se lea en ±%1 % del objetivo: %2; de que lo esté de verdad, con los errores de las tablas de válvula: %3.</translation>
     </message>
     <message>
-        <source>; short by %1 as it runs</source>
-        <translation>; así le faltan %1</translation>
-    </message>
-    <message>
         <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
         <translation>Orden de trabajo: primero el montante más por encima de su objetivo, en él la válvula más por encima, su propia válvula al final.</translation>
     </message>
@@ -8563,6 +8599,18 @@
             <numerusform>y %n más</numerusform>
             <numerusform>y %n más</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The pump makes too little at design flow: see that the index path is open and that strainers and filters are clean, check speed and impeller. How much it lacks: Pump, Decision.</source>
+        <translation>La bomba da demasiado poco a caudal de diseño: compruebe que el camino desfavorable está abierto y los filtros limpios, revise velocidad y rodete. Cuánto falta: Bomba, Decisión.</translation>
+    </message>
+    <message>
+        <source>Whether the pump is short cannot be told: read its gauges and every terminal again once all valves are set. Its figures: Pump, Decision.</source>
+        <translation>No puede decirse si la bomba se queda corta: lea otra vez sus manómetros y cada terminal cuando todas las válvulas estén ajustadas. Sus cifras: Bomba, Decisión.</translation>
+    </message>
+    <message>
+        <source>The pump makes enough at design flow. How much too much, and by which speed or impeller to take it away: Pump, Decision. Change it after the valves are set, by a licensed person and within the limits of the maker and the local code.</source>
+        <translation>La bomba da bastante a caudal de diseño. Cuánto sobra, y con qué velocidad o rodete se quita: Bomba, Decisión. Cámbiela tras ajustar las válvulas, por una persona habilitada y dentro de los límites del fabricante y la norma local.</translation>
     </message>
 </context>
 <context>
@@ -8746,16 +8794,19 @@
             <numerusform>La ronda %1 puede cerrarse; %n lecturas no encajan con las demás.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Mark %n as Not Turned</source>
+        <translation>
+            <numerusform>Anotar %n como no girada</numerusform>
+            <numerusform>Anotar %n como no giradas</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CodePage</name>
     <message>
         <source>not chosen</source>
         <translation>sin elegir</translation>
-    </message>
-    <message>
-        <source>5 % of the plate or 3 hp</source>
-        <translation>5 % de la placa o 3 hp</translation>
     </message>
     <message>
         <source>5 % of the plate</source>
@@ -8784,6 +8835,10 @@
     <message>
         <source>Copy edition and clause from the code that is adopted where the building stands. An exception needs its number and who grants it.</source>
         <translation>Copie edición y cláusula del código vigente donde está el edificio. Una excepción necesita su número y quién la concede.</translation>
+    </message>
+    <message>
+        <source>5 % of the plate or a fixed power</source>
+        <translation>5 % de la placa o una potencia fija</translation>
     </message>
 </context>
 <context>
@@ -9188,6 +9243,10 @@
         <source>Try W&amp;hat If</source>
         <translation>Probar &amp;qué pasa si</translation>
     </message>
+    <message>
+        <source>Mark Rest as Not &amp;Turned</source>
+        <translation>Anotar el resto como no &amp;girado</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -9371,10 +9430,6 @@
         <translation>&amp;Curva de la bomba</translation>
     </message>
     <message>
-        <source>Without rows: hours a &amp;year</source>
-        <translation>Sin filas: horas al &amp;año</translation>
-    </message>
-    <message>
         <source>Price of a &amp;kWh</source>
         <translation>&amp;Precio del kWh</translation>
     </message>
@@ -9417,6 +9472,10 @@
     <message>
         <source>hours and a part of the design flow</source>
         <translation>horas y una parte del caudal de diseño</translation>
+    </message>
+    <message>
+        <source>Hours a &amp;year, if no table</source>
+        <translation>Horas al &amp;año, sin tabla</translation>
     </message>
 </context>
 <context>
@@ -9658,8 +9717,8 @@
         <translation>vacío</translation>
     </message>
     <message>
-        <source>Value</source>
-        <translation>Valor</translation>
+        <source>Item</source>
+        <translation>Dato</translation>
     </message>
 </context>
 <context>
@@ -11305,10 +11364,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Listo para firmar</translation>
     </message>
     <message>
-        <source>Ready to sign? Lines in the way: %1</source>
-        <translation>¿Listo para firmar? Líneas que lo impiden: %1</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translation>Escrito: %1</translation>
     </message>
@@ -11395,6 +11450,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Choose the newest round above the pages to sign its report.</source>
         <translation>Elija la ronda más nueva sobre las páginas para firmar su informe.</translation>
+    </message>
+    <message>
+        <source>Not ready to sign yet</source>
+        <translation>Aún no listo para firmar</translation>
     </message>
 </context>
 <context>
@@ -11507,10 +11566,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Dispersión, %: %1.   En cuota: %2 de %3.</translation>
     </message>
     <message>
-        <source>%1 of %2 changed</source>
-        <translation>%1 de %2 cambiados</translation>
-    </message>
-    <message>
         <source>Only one round yet: nothing to compare</source>
         <translation>Solo hay una ronda: nada que comparar</translation>
     </message>
@@ -11565,6 +11620,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>%1 read</source>
         <translation>%1 leídos</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings changed</source>
+        <translation>%1 de %2 lecturas cambiadas</translation>
     </message>
 </context>
 <context>
@@ -11804,10 +11863,6 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
         <translation>Este libro aquí solo se puede leer.</translation>
     </message>
     <message>
-        <source>Lines above that stand in the way: %1.</source>
-        <translation>Líneas de arriba que lo impiden: %1.</translation>
-    </message>
-    <message>
         <source>Choose the Key File</source>
         <translation>Elegir el archivo de clave</translation>
     </message>
@@ -11842,6 +11897,10 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     <message>
         <source>Why nothing can be signed</source>
         <translation>Por qué no se puede firmar nada</translation>
+    </message>
+    <message>
+        <source>Still to do before signing: %1</source>
+        <translation>Falta antes de firmar: %1</translation>
     </message>
 </context>
 <context>
@@ -12111,10 +12170,6 @@ desde</translation>
         <translation>Ahora</translation>
     </message>
     <message>
-        <source>Classical method by rule</source>
-        <translation>Método clásico</translation>
-    </message>
-    <message>
         <source>Losses at design flow</source>
         <translation>Pérdidas a caudal de diseño</translation>
     </message>
@@ -12165,6 +12220,10 @@ desde</translation>
     <message>
         <source>Found / true</source>
         <translation>Hallado / real</translation>
+    </message>
+    <message>
+        <source>Classical method</source>
+        <translation>Método clásico</translation>
     </message>
 </context>
 <context>
@@ -12729,6 +12788,10 @@ desde</translation>
         <source>total flow</source>
         <translation>caudal total</translation>
     </message>
+    <message>
+        <source>Ctrl+Alt+X marks the rest as not turned</source>
+        <translation>Ctrl+Alt+X resto no girado</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::WordSign</name>
@@ -12942,10 +13005,6 @@ desde</translation>
         <translation>Sin predicción: %1 (y %2 más)</translation>
     </message>
     <message>
-        <source>Pump %1 %2 at %3 %4, %5 % of rated speed</source>
-        <translation>Bomba %1 %2 a %3 %4, %5 % de la velocidad nominal</translation>
-    </message>
-    <message>
         <source>%1. No water moves.</source>
         <translation>%1. No se mueve agua.</translation>
     </message>
@@ -13000,6 +13059,10 @@ desde</translation>
     <message>
         <source>%1 is off the scale of %2; it runs from %3 to %4</source>
         <translation>%1 está fuera de la escala de %2; va de %3 a %4</translation>
+    </message>
+    <message>
+        <source>Pump %1 %2 at %3 %4, %5 % of full speed</source>
+        <translation>Bomba %1 %2 a %3 %4, %5 % de la plena velocidad</translation>
     </message>
 </context>
 </TS>

@@ -217,7 +217,7 @@
     </message>
     <message>
         <source>Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the index circuit is proved.</source>
-        <translation>Tournez-la à %1 (Ctrl+Maj+T) et mesurez-la, puis faites un passage final&#xa0;: il dit si le circuit défavorisé est prouvé.</translation>
+        <translation>Tournez-la à&#xa0;%1 (Ctrl+Maj+T) et mesurez-la, puis faites un passage final&#xa0;: il dit si le circuit défavorisé est prouvé.</translation>
     </message>
 </context>
 <context>
@@ -1012,10 +1012,6 @@
         <translation>Au moins</translation>
     </message>
     <message>
-        <source>At rated speed</source>
-        <translation>À vitesse nominale</translation>
-    </message>
-    <message>
         <source>Balancing devices and straight pipe</source>
         <translation>Organes d’équilibrage et tube droit</translation>
     </message>
@@ -1130,10 +1126,6 @@
     <message>
         <source>Device</source>
         <translation>Organe</translation>
-    </message>
-    <message>
-        <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out.</source>
-        <translation>Chiffres et unités exactement tels que saisis. Une valeur corrigée ou biffée reste, barrée.</translation>
     </message>
     <message>
         <source>Discharge</source>
@@ -1948,10 +1940,6 @@
         <translation>Cible</translation>
     </message>
     <message>
-        <source>Test in both forms</source>
-        <translation>Test sous les deux formes</translation>
-    </message>
-    <message>
         <source>That is {1} from {2} rpm</source>
         <translation>Soit {1} au lieu de {2} tr/min</translation>
     </message>
@@ -2384,10 +2372,6 @@
         <translation>avant rééquilibrage ce terminal recevrait {1}&#xa0;% du débit nominal&#xa0;; prévenez ses usagers jusqu’à l’équilibrage</translation>
     </message>
     <message>
-        <source>below 60 % of rated speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
-        <translation>sous 60&#xa0;% de la vitesse nominale le rendement perd 1 à 3 points et le variateur perd plus&#xa0;; prenez l’économie comme un maximum</translation>
-    </message>
-    <message>
         <source>both values cannot stand here; choose one of them</source>
         <translation>les deux valeurs ne peuvent rester ici&#xa0;; choisissez-en une</translation>
     </message>
@@ -2448,10 +2432,6 @@
         <translation>le débit nominal dépasse le dernier point de la courbe à {1}&#xa0;; obtenez la courbe du fabricant pour ce débit, rien n’y est calculé</translation>
     </message>
     <message>
-        <source>design flow would need {1} % of rated speed; ask the maker first, motor and shaft may not bear it</source>
-        <translation>le débit nominal demanderait {1}&#xa0;% de la vitesse nominale&#xa0;; demandez d’abord au fabricant, moteur et arbre peuvent ne pas le supporter</translation>
-    </message>
-    <message>
         <source>doubtful readings: {1} ({2}); read again or give the reasons</source>
         <translation>mesures douteuses&#xa0;: {1} ({2})&#xa0;; remesurez ou donnez les motifs</translation>
     </message>
@@ -2466,10 +2446,6 @@
     <message>
         <source>dp {1} at {2}, not below the readable minimum of {3}</source>
         <translation>Δp {1} à {2}, pas sous le minimum lisible de {3}</translation>
-    </message>
-    <message>
-        <source>dp {1} at {2}; no readable minimum is on record for its valve</source>
-        <translation>Δp {1} à {2}&#xa0;; aucun minimum lisible n’est noté pour sa vanne</translation>
     </message>
     <message>
         <source>due {1} is before calibrated {2}; correct one of the dates</source>
@@ -2518,10 +2494,6 @@
     <message>
         <source>flow, head and power would mean an efficiency of {1} %; check the power reading, the gauges and the flow</source>
         <translation>débit, hauteur et puissance donneraient un rendement de {1}&#xa0;%&#xa0;; vérifiez puissance lue, manomètres et débit</translation>
-    </message>
-    <message>
-        <source>fully open, its valve makes only {1} at design flow, hard to read below {2}; choose a smaller valve or another way to measure</source>
-        <translation>ouverte en grand, sa vanne ne crée que {1} au débit nominal, difficile à lire sous {2}&#xa0;; prenez une vanne plus petite ou une autre mesure</translation>
     </message>
     <message>
         <source>gauges differ by {1} with the pump off</source>
@@ -3240,10 +3212,6 @@
         <translation>le dossier ou le fichier n’est pas accessible en écriture, le chantier ne peut donc qu’être lu&#xa0;; copiez le fichier chez vous pour le changer</translation>
     </message>
     <message>
-        <source>the form of the energy code&apos;s clause is not chosen, the one with 10 hp and 3 hp is tested; choose it on the page Energy Code of Pump</source>
-        <translation>la forme de l’article du code énergétique n’est pas choisie, on teste celle à 10 hp et 3 hp&#xa0;; choisissez-la à la page Code énergétique de Pompe</translation>
-    </message>
-    <message>
         <source>the gauges of {1} show a rise of {2}; it was stored</source>
         <translation>les manomètres de {1} montrent une différence de {2}&#xa0;; elle est enregistrée</translation>
     </message>
@@ -3648,10 +3616,6 @@
         <translation>la pompe est arrêtée, ou trop faible pour mouvoir l’eau dans la boucle&#xa0;; vérifiez vitesse, courbe et pertes</translation>
     </message>
     <message>
-        <source>the pump was read at {1} % of rated speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed</source>
-        <translation>la pompe a été mesurée à {1}&#xa0;% de la vitesse nominale&#xa0;; un moteur ne dépasse pas 100&#xa0;% sans un variateur qui le permette, vérifiez la mesure et la vitesse nominale</translation>
-    </message>
-    <message>
         <source>the pump would take {1} and the motor may give {2}; a larger motor is needed, ask a licensed electrician</source>
         <translation>la pompe absorberait {1} et le moteur peut donner {2}&#xa0;; il faut un moteur plus grand, demandez à un électricien habilité</translation>
     </message>
@@ -3814,10 +3778,6 @@
     <message>
         <source>the slip is chosen: nothing better was read</source>
         <translation>le glissement est retenu&#xa0;: rien de mieux n’a été mesuré</translation>
-    </message>
-    <message>
-        <source>the speed was not read, so the curve is taken at rated speed; read it</source>
-        <translation>la vitesse n’a pas été mesurée, la courbe est donc prise à vitesse nominale&#xa0;; mesurez-la</translation>
     </message>
     <message>
         <source>the speed would be {1} % of rated, below the least of {2} %; trim or throttle instead, or ask the maker</source>
@@ -4572,10 +4532,6 @@
         <translation>{1} (le même)</translation>
     </message>
     <message>
-        <source>{1} at {2} in round {3}, {4} % of rated speed; shaft power {5w}, efficiency {6w}</source>
-        <translation>{1} à {2} au passage {3}, {4}&#xa0;% de la vitesse nominale&#xa0;; puissance à l’arbre {5w}, rendement {6w}</translation>
-    </message>
-    <message>
         <source>{1} by the head at shutoff; the record says {2w}</source>
         <translation>{1} selon la hauteur à débit nul&#xa0;; l’enregistrement dit {2w}</translation>
     </message>
@@ -4790,10 +4746,6 @@
     <message>
         <source>{1} is in the job; Ctrl+Z takes it back</source>
         <translation>{1} est dans le chantier&#xa0;; Ctrl+Z l’annule</translation>
-    </message>
-    <message>
-        <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves speed {6} % of the present gives {7} {2}.</source>
-        <translation>Point de fonctionnement {1} {2} à {3} {4}&#xa0;; {5}&#xa0;% du nominal. Avec ces vannes, {6}&#xa0;% de la vitesse actuelle donnent {7} {2}.</translation>
     </message>
     <message>
         <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
@@ -5532,10 +5484,6 @@
         <translation>Fichiers gardés dans le classeur&#xa0;: {1}&#xa0;; les images parmi eux suivent.</translation>
     </message>
     <message>
-        <source>No change of speed or impeller called for: design flow needs {1} % of the present speed {2w}</source>
-        <translation>Aucun changement de vitesse ou de roue à faire&#xa0;: le débit nominal demande {1}&#xa0;% de la vitesse actuelle {2w}</translation>
-    </message>
-    <message>
         <source>Nobody yet: round {1} waits for the supervisor</source>
         <translation>Personne encore&#xa0;: le passage {1} attend le responsable</translation>
     </message>
@@ -5550,10 +5498,6 @@
     <message>
         <source>Not known: {1} of {2} terminals read in this round</source>
         <translation>Non connu&#xa0;: {1} terminaux sur {2} mesurés à ce passage</translation>
-    </message>
-    <message>
-        <source>Speed {1} % of the present {6w}, or trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
-        <translation>{1}&#xa0;% de la vitesse actuelle {6w}, ou un rognage, donne {2} {3}&#xa0;: cela supprime l’excédent {4w} (section {5})</translation>
     </message>
     <message>
         <source>Trim or slow</source>
@@ -5710,10 +5654,6 @@
     <message>
         <source>Pressure round the circuit against the fill pressure, pump on</source>
         <translation>Pression le long du circuit par rapport au remplissage, pompe en marche</translation>
-    </message>
-    <message>
-        <source>Short by {4} of head: design flow on this system needs {1} % of the present speed {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
-        <translation>Il manque {4} de hauteur&#xa0;: le débit nominal sur ce réseau demande {1}&#xa0;% de la vitesse actuelle {3w}. Voyez si le chemin du circuit défavorisé est ouvert et les filtres propres&#xa0;; une roue ou une pompe plus grande relève de l’ingénieur (section {2})</translation>
     </message>
     <message>
         <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}</source>
@@ -5948,20 +5888,8 @@
         <translation>Vitesse {1}&#xa0;% de la pleine vitesse&#xa0;: la décision compte cela</translation>
     </message>
     <message>
-        <source>Speed {1} % of the present {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
-        <translation>La vitesse à {1}&#xa0;% de l’actuelle {6w} donne {2} {3}&#xa0;: elle supprime l’excédent {4w}; ne pas commander selon elle (section {5})</translation>
-    </message>
-    <message>
         <source>Valves as read</source>
         <translation>Vannes telles que lues</translation>
-    </message>
-    <message>
-        <source>Ways apart</source>
-        <translation>Écart des voies</translation>
-    </message>
-    <message>
-        <source>Ways apart: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
-        <translation>Écart des voies&#xa0;: différence entre deux voies vers le débit, en multiple de leur incertitude commune; au-delà de 2 l’une est fausse.</translation>
     </message>
     <message>
         <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
@@ -5984,20 +5912,12 @@
         <translation>aucune économie décelable</translation>
     </message>
     <message>
-        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed in round {5}</source>
-        <translation>n₂/n₁ = Q nominal / Q à l’intersection des courbes du réseau et de la pompe = {1} / {2} {6} = {3}&#xa0;: {4}&#xa0;% de la vitesse au passage {5}</translation>
-    </message>
-    <message>
         <source>round {1} has no open comment without an answer, so nobody would know what to correct; comment on a cell first</source>
         <translation>le passage {1} n’a aucun commentaire ouvert sans réponse, personne ne saurait donc quoi corriger&#xa0;; commentez d’abord une cellule</translation>
     </message>
     <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
         <translation>le passage {1} est ouvert&#xa0;; closez-le d’abord (Ctrl+Maj+W), puis il est envoyé et soumis à décision</translation>
-    </message>
-    <message>
-        <source>what follows is for the loop with its valves as they were read; it is not what to order by</source>
-        <translation>ce qui suit vaut pour la boucle avec ses vannes telles que lues; ne pas commander selon cela</translation>
     </message>
     <message>
         <source>Every step of review, round by round</source>
@@ -6082,6 +6002,126 @@
     <message>
         <source>{3} below it takes {4} % of design, the index {5} {6} %; open it from {1} to {2}, then read</source>
         <translation>{3} en dessous prend {4}&#xa0;% du nominal, le défavorisé {5} {6}&#xa0;%&#xa0;; ouvrez-la de {1} à {2}, puis mesurez</translation>
+    </message>
+    <message>
+        <source>At design flow the shaft takes {2} slowed instead of {1} throttled: {3} % less</source>
+        <translation>Au débit nominal l’arbre prend {2} ralenti au lieu de {1} étranglé&#xa0;: {3}&#xa0;% de moins</translation>
+    </message>
+    <message>
+        <source>Computed, not read: no round was read yet, settings and losses are those entered.</source>
+        <translation>Calculé, non lu&#xa0;: aucun passage lu, réglages et pertes sont ceux saisis.</translation>
+    </message>
+    <message>
+        <source>Computed, not read: settings and pump as in round {1}, losses by the learned loop where the readings taught one, else by the design.</source>
+        <translation>Calculé, non lu&#xa0;: réglages et pompe comme au passage {1}, pertes selon la boucle apprise si les mesures en donnent une, sinon selon le projet.</translation>
+    </message>
+    <message>
+        <source>Difference / uncertainty</source>
+        <translation>Écart / incertitude</translation>
+    </message>
+    <message>
+        <source>Difference / uncertainty: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
+        <translation>Écart / incertitude&#xa0;: l’écart de deux voies vers le débit, en multiple de leur incertitude commune&#xa0;; au-dessus de 2 l’une est fausse.</translation>
+    </message>
+    <message>
+        <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out. A setting that was entered before its reading stands in the row of that reading.</source>
+        <translation>Chiffres et unités exactement tels que saisis. Une valeur corrigée ou biffée reste, barrée. Un réglage saisi avant sa mesure figure sur la ligne de cette mesure.</translation>
+    </message>
+    <message>
+        <source>Duty {1} {2} at {3} {4}; {5} % of design. With these valves {6} % of the speed of the last round gives {7} {2}.</source>
+        <translation>Point de fonctionnement {1} {2} à {3} {4}&#xa0;; {5}&#xa0;% du nominal. Avec ces vannes, {6}&#xa0;% de la vitesse du dernier passage donne {7} {2}.</translation>
+    </message>
+    <message>
+        <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
+        <translation>Pour information&#xa0;: {1}&#xa0;% de la vitesse du dernier passage {6w} donne {2} {3}&#xa0;: cela supprime l’excédent {4w}, et on ne commande pas d’après cela (section {5})</translation>
+    </message>
+    <message>
+        <source>No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}</source>
+        <translation>Aucun changement de vitesse ou de roue&#xa0;: le débit nominal demande {1}&#xa0;% de la vitesse du dernier passage {2w}</translation>
+    </message>
+    <message>
+        <source>No gauge was read in round {1}: its duty is drawn as a dashed ring, with the head of the pump&apos;s curve.</source>
+        <translation>Aucun manomètre n’a été lu au passage {1}&#xa0;: son point est un anneau tireté, avec la hauteur de la courbe de la pompe.</translation>
+    </message>
+    <message>
+        <source>Reasons</source>
+        <translation>Motifs</translation>
+    </message>
+    <message>
+        <source>Share: flow over the sum of the terminals. A riser or branch is read at its own valve, so that these shares need not add up to 100 %</source>
+        <translation>Part&#xa0;: débit rapporté à la somme des terminaux. Une colonne ou une branche est mesurée à sa propre vanne, ces parts ne font donc pas forcément 100&#xa0;% ensemble</translation>
+    </message>
+    <message>
+        <source>Short by {4} of head: design flow on this system needs {1} % of the speed of the last round {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
+        <translation>Il manque {4} de hauteur&#xa0;: le débit nominal demande ici {1}&#xa0;% de la vitesse du dernier passage {3w}. Vérifiez que le chemin défavorisé est ouvert et que filtres et tamis sont propres&#xa0;; une roue ou une pompe plus grande est du ressort de l’ingénieur (section {2})</translation>
+    </message>
+    <message>
+        <source>Test by each form of the clause</source>
+        <translation>Essai selon chaque forme de la clause</translation>
+    </message>
+    <message>
+        <source>That is {1} rpm where full speed is {2} rpm</source>
+        <translation>Soit {1} tr/min pour une pleine vitesse de {2} tr/min</translation>
+    </message>
+    <message>
+        <source>What would hold up a signature, and the reason why it stands</source>
+        <translation>Ce qui empêcherait une signature, et pourquoi cela reste ainsi</translation>
+    </message>
+    <message>
+        <source>below 60 % of full speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
+        <translation>sous 60&#xa0;% de la pleine vitesse le rendement baisse de 1 à 3 points et le variateur perd plus&#xa0;; prenez l’économie comme une limite haute</translation>
+    </message>
+    <message>
+        <source>design flow would need {1} % of full speed; ask the maker first, motor and shaft may not bear it</source>
+        <translation>le débit nominal demanderait {1}&#xa0;% de la pleine vitesse&#xa0;; demandez d’abord au fabricant, moteur et arbre ne le supportent peut-être pas</translation>
+    </message>
+    <message>
+        <source>for information: what follows is for the loop with its valves as they were read; it is not what to order by</source>
+        <translation>pour information&#xa0;: ce qui suit vaut pour la boucle avec ses vannes telles que mesurées&#xa0;; on ne commande pas d’après cela</translation>
+    </message>
+    <message>
+        <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
+        <translation>grande ouverte, sa vanne ne fait que {1} au débit nominal&#xa0;; elle se lit bien dès {2}, et pas du tout sous {3}&#xa0;; prenez une vanne plus petite ou une autre mesure</translation>
+    </message>
+    <message>
+        <source>lines that would hold up a signature and stand with a reason: {1}, listed in section {2}</source>
+        <translation>lignes qui empêcheraient une signature et restent avec un motif&#xa0;: {1}, voir la section {2}</translation>
+    </message>
+    <message>
+        <source>not turned in this round</source>
+        <translation>non tourné dans ce passage</translation>
+    </message>
+    <message>
+        <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed of round {5}</source>
+        <translation>n₂/n₁ = Q nominal / Q où se croisent les courbes de réseau et de pompe = {1} / {2} {6} = {3}&#xa0;: {4}&#xa0;% de la vitesse du passage {5}</translation>
+    </message>
+    <message>
+        <source>the form of the energy code&apos;s clause is not chosen, the one with {1} and {2} is tested; choose it on the page Energy Code of Pump</source>
+        <translation>la forme de la clause du code énergétique n’est pas choisie, celle avec {1} et {2} est essayée&#xa0;; choisissez-la à la page Code énergétique de Pompe</translation>
+    </message>
+    <message>
+        <source>the pump was read at {1} % of full speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed entered</source>
+        <translation>la pompe a été lue à {1}&#xa0;% de la pleine vitesse&#xa0;; un moteur ne dépasse pas 100&#xa0;% sans variateur qui le permette, contrôlez la mesure et la vitesse nominale saisie</translation>
+    </message>
+    <message>
+        <source>the speed was not read, so full speed is assumed; read it</source>
+        <translation>la vitesse n’a pas été lue, la pleine vitesse est donc supposée&#xa0;; lisez-la</translation>
+    </message>
+    <message>
+        <source>valves not turned in round {1}: {2}</source>
+        <translation>vannes non tournées au passage {1}&#xa0;: {2}</translation>
+    </message>
+    <message>
+        <source>{1} % of the speed of the last round {6w}, or a trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
+        <translation>{1}&#xa0;% de la vitesse du dernier passage {6w}, ou un rognage, donne {2} {3}&#xa0;: cela supprime l’excédent {4w} (section {5})</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}, {4} % of full speed assumed, no speed was read; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} à {2} au passage {3}, {4}&#xa0;% de la pleine vitesse supposés, vitesse non lue&#xa0;; puissance à l’arbre {5w}, rendement {6w}</translation>
+    </message>
+    <message>
+        <source>{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}</source>
+        <translation>{1} à {2} au passage {3}, {4}&#xa0;% de la pleine vitesse&#xa0;; puissance à l’arbre {5w}, rendement {6w}</translation>
     </message>
 </context>
 <context>
@@ -6182,16 +6222,8 @@
         <translation>Point de fonctionnement %1 %2 à %3 %4&#xa0;; %5&#xa0;% du nominal.</translation>
     </message>
     <message>
-        <source>Shaft power about %1 %.</source>
-        <translation>Puissance à l’arbre environ %1&#xa0;%.</translation>
-    </message>
-    <message>
         <source>Pump and system</source>
         <translation>Pompe et réseau</translation>
-    </message>
-    <message>
-        <source>With these valves speed %1 % of the present gives %2 %3.</source>
-        <translation>Avec ces vannes, %1&#xa0;% de la vitesse actuelle donnent %2 %3.</translation>
     </message>
     <message>
         <source>head from the pump&apos;s curve, no gauge read</source>
@@ -6216,6 +6248,22 @@
     <message>
         <source>Trimmed it has %1 of impeller.</source>
         <translation>Rognée, sa roue a %1.</translation>
+    </message>
+    <message>
+        <source>Shaft power about %1 % against the last round.</source>
+        <translation>Puissance à l’arbre environ %1&#xa0;% par rapport au dernier passage.</translation>
+    </message>
+    <message>
+        <source>Shaft power at design flow: %1 throttled, %2 slowed.</source>
+        <translation>Puissance à l’arbre au débit nominal&#xa0;: %1 étranglé, %2 ralenti.</translation>
+    </message>
+    <message>
+        <source>With these valves %1 % of the speed of the last round gives %2 %3.</source>
+        <translation>Avec ces vannes, %1&#xa0;% de la vitesse du dernier passage donne %2 %3.</translation>
+    </message>
+    <message>
+        <source>Dashed ring: no gauge read, head from the pump&apos;s curve.</source>
+        <translation>Anneau tireté&#xa0;: aucun manomètre lu, hauteur tirée de la courbe de la pompe.</translation>
     </message>
 </context>
 <context>
@@ -7529,10 +7577,6 @@
         <translation>Facteur de service</translation>
     </message>
     <message>
-        <source>Several: joint</source>
-        <translation>Plusieurs&#xa0;: montage</translation>
-    </message>
-    <message>
         <source>Size</source>
         <translation>Taille</translation>
     </message>
@@ -7607,10 +7651,6 @@
     <message>
         <source>at least 2</source>
         <translation>au moins 2</translation>
-    </message>
-    <message>
-        <source>at the speed as read</source>
-        <translation>à la vitesse mesurée</translation>
     </message>
     <message>
         <source>band of target</source>
@@ -7819,6 +7859,14 @@
     <message>
         <source>withdrawn or sent back</source>
         <translation>retiré ou renvoyé</translation>
+    </message>
+    <message>
+        <source>With other pumps</source>
+        <translation>Avec d’autres pompes</translation>
+    </message>
+    <message>
+        <source>at the speed of the last round</source>
+        <translation>à la vitesse du dernier passage</translation>
     </message>
 </context>
 <context>
@@ -8510,10 +8558,6 @@
         <translation>Le plus utile&#xa0;: %1</translation>
     </message>
     <message>
-        <source>; %1 % of rated speed would do</source>
-        <translation>&#xa0;; %1&#xa0;% de la vitesse nominale suffiraient</translation>
-    </message>
-    <message>
         <source>Advised settings in the working order</source>
         <translation>Réglages conseillés dans l’ordre du travail</translation>
     </message>
@@ -8524,10 +8568,6 @@
     <message>
         <source>Shares confirmed by a round</source>
         <translation>Parts confirmées par un passage</translation>
-    </message>
-    <message>
-        <source>Pump then, by the loop&apos;s readings: %1 at design flow, %2 needed</source>
-        <translation>Pompe alors, d’après les mesures de la boucle&#xa0;: %1 au débit nominal, %2 nécessaires</translation>
     </message>
     <message>
         <source>over 99 %</source>
@@ -8550,10 +8590,6 @@
         <translation>Une fois toutes réglées comme conseillé&#xa0;: probabilité que chaque part soit mesurée à ±%1&#xa0;% de la cible&#xa0;: %2&#xa0;; qu’elle le soit vraiment, avec les erreurs des tables de vanne&#xa0;: %3.</translation>
     </message>
     <message>
-        <source>; short by %1 as it runs</source>
-        <translation>&#xa0;; il manque %1 ainsi</translation>
-    </message>
-    <message>
         <source>Working order: the riser farthest over its target first, in it the valve farthest over, its own valve last.</source>
         <translation>Ordre de travail&#xa0;: d’abord la colonne la plus au-dessus de sa cible, dans celle-ci la vanne la plus au-dessus, sa propre vanne en dernier.</translation>
     </message>
@@ -8563,6 +8599,18 @@
             <numerusform>et %n autre</numerusform>
             <numerusform>et %n autres</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The pump makes too little at design flow: see that the index path is open and that strainers and filters are clean, check speed and impeller. How much it lacks: Pump, Decision.</source>
+        <translation>La pompe fournit trop peu au débit nominal&#xa0;: vérifiez que le chemin défavorisé est ouvert et que filtres et tamis sont propres, contrôlez vitesse et roue. Ce qui manque&#xa0;: Pompe, Décision.</translation>
+    </message>
+    <message>
+        <source>Whether the pump is short cannot be told: read its gauges and every terminal again once all valves are set. Its figures: Pump, Decision.</source>
+        <translation>On ne peut dire si la pompe est trop faible&#xa0;: relisez ses manomètres et chaque terminal une fois toutes les vannes réglées. Ses chiffres&#xa0;: Pompe, Décision.</translation>
+    </message>
+    <message>
+        <source>The pump makes enough at design flow. How much too much, and by which speed or impeller to take it away: Pump, Decision. Change it after the valves are set, by a licensed person and within the limits of the maker and the local code.</source>
+        <translation>La pompe fournit assez au débit nominal. L’excès, et la vitesse ou la roue qui le supprime&#xa0;: Pompe, Décision. Ne la changez qu’après le réglage des vannes, par une personne habilitée et dans les limites du fabricant et des règles locales.</translation>
     </message>
 </context>
 <context>
@@ -8746,16 +8794,19 @@
             <numerusform>Le passage %1 peut être clos&#xa0;; %n mesures ne s’accordent pas avec les autres.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Mark %n as Not Turned</source>
+        <translation>
+            <numerusform>Noter %n non tournée</numerusform>
+            <numerusform>Noter %n non tournées</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CodePage</name>
     <message>
         <source>not chosen</source>
         <translation>non choisi</translation>
-    </message>
-    <message>
-        <source>5 % of the plate or 3 hp</source>
-        <translation>5&#xa0;% de la plaque ou 3 hp</translation>
     </message>
     <message>
         <source>5 % of the plate</source>
@@ -8784,6 +8835,10 @@
     <message>
         <source>Copy edition and clause from the code that is adopted where the building stands. An exception needs its number and who grants it.</source>
         <translation>Copiez édition et article du code en vigueur au lieu du bâtiment. Une exception demande son numéro et qui l’accorde.</translation>
+    </message>
+    <message>
+        <source>5 % of the plate or a fixed power</source>
+        <translation>5&#xa0;% de la plaque ou une puissance fixe</translation>
     </message>
 </context>
 <context>
@@ -9188,6 +9243,10 @@
         <source>Try W&amp;hat If</source>
         <translation>&amp;Tester un cas</translation>
     </message>
+    <message>
+        <source>Mark Rest as Not &amp;Turned</source>
+        <translation>Noter le reste &amp;non tourné</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::CommentPanel</name>
@@ -9371,10 +9430,6 @@
         <translation>&amp;Courbe de la pompe</translation>
     </message>
     <message>
-        <source>Without rows: hours a &amp;year</source>
-        <translation>Sans lignes&#xa0;: heures par &amp;an</translation>
-    </message>
-    <message>
         <source>Price of a &amp;kWh</source>
         <translation>&amp;Prix d’un kWh</translation>
     </message>
@@ -9417,6 +9472,10 @@
     <message>
         <source>hours and a part of the design flow</source>
         <translation>heures et une part du débit nominal</translation>
+    </message>
+    <message>
+        <source>Hours a &amp;year, if no table</source>
+        <translation>Heures par &amp;an, sans tableau</translation>
     </message>
 </context>
 <context>
@@ -9658,8 +9717,8 @@
         <translation>vide</translation>
     </message>
     <message>
-        <source>Value</source>
-        <translation>Valeur</translation>
+        <source>Item</source>
+        <translation>Élément</translation>
     </message>
 </context>
 <context>
@@ -11305,10 +11364,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Prêt à signer</translation>
     </message>
     <message>
-        <source>Ready to sign? Lines in the way: %1</source>
-        <translation>Prêt à signer&#xa0;? Lignes qui l’empêchent&#xa0;: %1</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translation>Écrit&#xa0;: %1</translation>
     </message>
@@ -11395,6 +11450,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Choose the newest round above the pages to sign its report.</source>
         <translation>Choisissez le passage le plus récent au-dessus des pages pour signer son rapport.</translation>
+    </message>
+    <message>
+        <source>Not ready to sign yet</source>
+        <translation>Pas encore prêt à signer</translation>
     </message>
 </context>
 <context>
@@ -11507,10 +11566,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Dispersion,&#xa0;%&#xa0;: %1.   À leur part&#xa0;: %2 sur %3.</translation>
     </message>
     <message>
-        <source>%1 of %2 changed</source>
-        <translation>%1 sur %2 changés</translation>
-    </message>
-    <message>
         <source>Only one round yet: nothing to compare</source>
         <translation>Un seul passage&#xa0;: rien à comparer</translation>
     </message>
@@ -11565,6 +11620,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>%1 read</source>
         <translation>%1 mesurés</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings changed</source>
+        <translation>%1 mesures sur %2 changées</translation>
     </message>
 </context>
 <context>
@@ -11804,10 +11863,6 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
         <translation>Ce classeur ne peut être que lu ici.</translation>
     </message>
     <message>
-        <source>Lines above that stand in the way: %1.</source>
-        <translation>Lignes ci-dessus qui l’empêchent&#xa0;: %1.</translation>
-    </message>
-    <message>
         <source>Choose the Key File</source>
         <translation>Choisir le fichier de clé</translation>
     </message>
@@ -11842,6 +11897,10 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     <message>
         <source>Why nothing can be signed</source>
         <translation>Pourquoi rien ne peut être signé</translation>
+    </message>
+    <message>
+        <source>Still to do before signing: %1</source>
+        <translation>Reste à faire avant de signer&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -12111,10 +12170,6 @@ dès</translation>
         <translation>Actuel</translation>
     </message>
     <message>
-        <source>Classical method by rule</source>
-        <translation>Méthode classique</translation>
-    </message>
-    <message>
         <source>Losses at design flow</source>
         <translation>Pertes au débit nominal</translation>
     </message>
@@ -12165,6 +12220,10 @@ dès</translation>
     <message>
         <source>Found / true</source>
         <translation>Trouvé / réel</translation>
+    </message>
+    <message>
+        <source>Classical method</source>
+        <translation>Méthode classique</translation>
     </message>
 </context>
 <context>
@@ -12228,7 +12287,7 @@ dès</translation>
     <message>
         <source>%1 % of target  %2</source>
         <comment>share, state</comment>
-        <translation>%1&#xa0;% de la cible  %2</translation>
+        <translation>%1&#xa0;% de la cible &#xa0;%2</translation>
     </message>
     <message>
         <source>Share, % of target</source>
@@ -12729,6 +12788,10 @@ dès</translation>
         <source>total flow</source>
         <translation>débit total</translation>
     </message>
+    <message>
+        <source>Ctrl+Alt+X marks the rest as not turned</source>
+        <translation>Ctrl+Alt+X reste non tourné</translation>
+    </message>
 </context>
 <context>
     <name>ww::ui::WordSign</name>
@@ -12942,10 +13005,6 @@ dès</translation>
         <translation>Pas de prédiction&#xa0;: %1 (et %2 de plus)</translation>
     </message>
     <message>
-        <source>Pump %1 %2 at %3 %4, %5 % of rated speed</source>
-        <translation>Pompe %1 %2 à %3 %4, %5&#xa0;% de la vitesse nominale</translation>
-    </message>
-    <message>
         <source>%1. No water moves.</source>
         <translation>%1. L’eau ne circule pas.</translation>
     </message>
@@ -13000,6 +13059,10 @@ dès</translation>
     <message>
         <source>%1 is off the scale of %2; it runs from %3 to %4</source>
         <translation>%1 est hors de l’échelle de %2&#xa0;; elle va de %3 à %4</translation>
+    </message>
+    <message>
+        <source>Pump %1 %2 at %3 %4, %5 % of full speed</source>
+        <translation>Pompe %1 %2 à %3 %4, %5&#xa0;% de la pleine vitesse</translation>
     </message>
 </context>
 </TS>
