@@ -4333,7 +4333,7 @@
     </message>
     <message>
         <source>{1} of {2} terminals have neither a reading nor a reason; read them or say why not</source>
-        <translation>{1} von {2} Verbrauchern haben weder Ablesung noch Grund; lesen Sie sie ab oder sagen Sie, warum nicht</translation>
+        <translation>{1} von {2} Verbrauchern ohne Ablesung und ohne Grund; lesen Sie sie ab oder sagen Sie, warum nicht</translation>
     </message>
     <message>
         <source>{1} of {2} terminals on share (of target within 100 ± {3} %)</source>
