@@ -148,6 +148,16 @@ std::vector<Fact> pumpFacts(const Source& source) {
         return {
             {say(kPumpLabel), say(kPumpTooSmall, {speed, std::to_string(kPump), by, lacking}), Mark::Open}};
     }
+    // The loop with its valves as read may have head to spare where the one that is decided about has none.
+    if (source.excess && !source.excess->isFitting && source.excess->excess.head.si() < 0) {
+        const balancing::ExcessHead& counted = source.excess->excess;
+        return {
+            {say(kPumpLabel),
+             say(kPumpShort, {source.display.head(-counted.head) + " " + printed(source.display.headUnit()),
+                              balancing::excessWords(counted.basis, counted.speed),
+                              std::to_string(source.excess->section)}),
+             Mark::Open}};
+    }
     // One percent of speed is about one percent of flow: less than what the readings can tell.
     if (proposal->speedFraction > 0.99) {
         if (facts.empty()) {

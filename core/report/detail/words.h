@@ -119,6 +119,11 @@ inline constexpr MessageForm kPumpAction{
 inline constexpr MessageForm kPumpKeep{
     "report_pump_keep",
     "No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}"};
+inline constexpr MessageForm kPumpShort{
+    "report_pump_short",
+    "Short by {1} of head at design flow {2w}: do not slow or trim the pump. See that the index path is open "
+    "and "
+    "strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {3})"};
 inline constexpr MessageForm kPumpTooSmall{"report_pump_too_small",
                                            "Short by {4} of head: design flow on this system needs {1} % of "
                                            "the speed of the last round {3w}. See that the index "
