@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/balancing/advice/advice_forms.h"
 #include "core/balancing/detail/wording.h"
 #include "core/balancing/prediction.h"
 #include "core/project/setting_text.h"
@@ -47,6 +48,10 @@ AdviceBesideWord besideHold(const project::Project& project, const SettingAdvice
         project.job().matchingBand.value.si()) {
         out.stand = AdviceStand::HoldsToEnd;
         out.reason = base::Fault{&kHoldsToEnd, tag, {here, share}};
+    } else if (advice.status == AdviceStatus::Verified) {
+        // Nothing is turned any more: the others stay as they were read.
+        out.stand = AdviceStand::HoldsToEnd;
+        out.reason = base::Fault{&kAdviceVerified, tag, {}};
     } else {
         out.stand = AdviceStand::HoldsForNow;
         out.reason = base::Fault{&kHoldsForNow, tag, {here, share, there}};

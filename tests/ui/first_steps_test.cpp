@@ -81,6 +81,9 @@ TEST_F(FirstSteps, bringEveryTerminalOnShare) {
         press("Ctrl+Shift+T");
         press("Ctrl+L");
         learn();
+        for (const char* later : {"spreads over", "on the index circuit"}) {
+            EXPECT_FALSE(m_desk.window.notice().contains(later)) << m_desk.window.notice().toStdString();
+        }
         press("Ctrl+Return");
         learn();
     }
@@ -139,6 +142,27 @@ TEST_F(FirstSteps, bringEveryTerminalOnShare) {
     }
     EXPECT_NEAR(largestTrueError_percent(), 3.4, 0.05) << "what the proof costs";
     EXPECT_TRUE(mended.isProved()) << tagsOf(mended.rivals) << tagsOf(mended.undecidedRivals);
+    // Nothing is left to turn: no row says another setting, and none is taken.
+    m_desk.window.showPlace(MainWindow::Adjust);
+    learn();
+    const AdviceModel& model = *place.advice()->model();
+    int left = 0;
+    for (int row = 0; row < model.rowCount(); ++row) {
+        const auto cell = [&](AdviceModel::Column column) {
+            return model.index(row, column).data().toString();
+        };
+        EXPECT_EQ(cell(AdviceModel::SetTo), cell(AdviceModel::Now)) << cell(AdviceModel::Tag).toStdString();
+        if (cell(AdviceModel::Note) != "leave it") {
+            continue;
+        }
+        ++left;
+        place.showBranch(model.branchAt(row));
+        const double stands = place.valve().setting().si();
+        place.takeAdvice();
+        EXPECT_EQ(place.valve().setting().si(), stands) << cell(AdviceModel::Tag).toStdString();
+        EXPECT_TRUE(m_desk.window.notice().contains("othing is left to turn"));
+    }
+    EXPECT_GT(left, 0);
 }
 
 }  // namespace

@@ -157,7 +157,24 @@ TEST_F(PracticeTest, inAdjustTheKeyReadsTheValveInHandWhereItsHandleStands) {
 }
 
 TEST_F(PracticeTest, nothingIsTakenWithoutAnOpenRound) {
-    EXPECT_FALSE(action(QStringLiteral("Ctrl+L"))->isEnabled());
+    for (const char* key : {"Ctrl+L", "Ctrl+Alt+L"}) {
+        action(QString(key))->trigger();
+        EXPECT_TRUE(m_desk.window.notice().contains("open the next round")) << key;
+    }
+    EXPECT_TRUE(m_desk.project().readings().empty());
+    openRound();
+    for (int row = 0; row < m_desk.model().rowCount(); ++row) {
+        action(QStringLiteral("Ctrl+L"))->trigger();
+    }
+    const std::size_t stored = m_desk.project().readings().size();
+    ASSERT_TRUE(m_desk.bridge().closeRound().ok());
+    for (const char* key : {"Ctrl+L", "Ctrl+Alt+L"}) {
+        action(QString(key))->trigger();
+        const QString notice = m_desk.window.notice();
+        EXPECT_TRUE(notice.contains("Round 1 takes no new readings") && notice.contains("Ctrl+Shift+N"))
+            << notice.toStdString();
+    }
+    EXPECT_EQ(m_desk.project().readings().size(), stored);
     EXPECT_TRUE(action(QStringLiteral("Ctrl+Shift+U"))->isEnabled());
 }
 

@@ -11,7 +11,8 @@ namespace {
 bool showsTheSame(const balancing::BranchResult& a, const balancing::BranchResult& b) {
     return a.setting == b.setting && a.dp == b.dp && a.flow == b.flow && a.share == b.share &&
            a.targetShare == b.targetShare && a.ofTarget == b.ofTarget && a.state == b.state &&
-           a.isFromEarlierRound == b.isFromEarlierRound && a.reading == b.reading && a.flowLow == b.flowLow;
+           a.isFromEarlierRound == b.isFromEarlierRound && a.reading == b.reading &&
+           a.unreadable == b.unreadable && a.flowLow == b.flowLow;
 }
 
 }  // namespace
@@ -59,7 +60,8 @@ void WalkModel::refresh(const project::ChangeSet& changes) {
     }
     balancing::Assessment before = std::move(m_shown);
     m_shown = m_bridge.assessment();
-    const bool isAllChanged = before.isComplete != m_shown.isComplete;
+    // An erased record no longer says which row was its own.
+    const bool isAllChanged = before.isComplete != m_shown.isComplete || !changes.erased.empty();
     std::vector<bool> isChanged(m_rows.size(), isAllChanged);
     for (std::size_t i = 0; i < m_rows.size() && !isAllChanged; ++i) {
         isChanged[i] = !showsTheSame(before.branches[m_rows[i].branch], m_shown.branches[m_rows[i].branch]);

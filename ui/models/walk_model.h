@@ -64,6 +64,7 @@ class WalkModel : public QAbstractTableModel {
     QString numberText(int row, int column) const;
     QString spoken(int row, int column) const;
     balancing::State stateOf(int row) const;
+    QString stateWord(int row) const;
     bool hasOwnReading(int row) const;
     /// The first open comment of the round on the row; null where there is none.
     const project::Comment* openComment(int row) const;

@@ -138,7 +138,7 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
         case State: {
             const project::Reading* own = reading(row);
             const bool isExplained = own != nullptr && !own->reason.empty();
-            const QString word = text::word(stateOf(row), branch, result(row).ofTarget);
+            const QString word = stateWord(row);
             return isExplained ? tr("%1, reason").arg(word) : word;
         }
         case Flow:
@@ -150,14 +150,17 @@ QString WalkModel::cellText(int row, int column, bool isForEditing) const {
     }
 }
 
+QString WalkModel::stateWord(int row) const {
+    return result(row).isFromEarlierRound ? text::word(balancing::State::NotRead) : text::word(result(row));
+}
+
 QString WalkModel::spoken(int row, int column) const {
     const QString value = cellText(row, column, false);
     QStringList parts{cellText(row, Tag, false),
                       headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().replace('\n', ' ')};
     parts << (value.isEmpty() ? tr("empty") : value);
     if (column == entryColumn(row) && !value.isEmpty()) {
-        parts << text::word(stateOf(row), m_bridge.project().branches().at(branchAt(row)),
-                            result(row).ofTarget);
+        parts << stateWord(row);
         const QString ofTarget = numberText(row, OfTarget);
         if (!ofTarget.isEmpty()) {
             parts << tr("%1 percent of target").arg(ofTarget);

@@ -1,5 +1,7 @@
 #include "ui/places/reading_notice.h"
 
+#include <algorithm>
+
 #include "core/balancing/checks/check_forms.h"
 #include "core/balancing/doubt_forms.h"
 #include "core/balancing/verdict_forms.h"
@@ -24,6 +26,26 @@ std::string bare(const base::Fault& fault) {
     return words.toStdString();
 }
 
+/// Whether valves are being turned in the round: it is open and holds tries.
+bool isBeingTurned(const project::Project& project, const base::Id& round) {
+    if (project.rounds().at(round).state != project::RoundState::Open) {
+        return false;
+    }
+    const auto& readings = project.readingsOf(round);
+    return std::any_of(readings.begin(), readings.end(), [&](std::size_t index) {
+        const project::Reading& reading = project.readings()[index];
+        return reading.status == project::ReadingStatus::Standing &&
+               (reading.purpose == project::ReadingPurpose::Try ||
+                reading.purpose == project::ReadingPurpose::Hold);
+    });
+}
+
+/// What compares the shares of valves, each as it was read.
+bool comparesShares(const base::Fault& fault) {
+    return fault.is(balancing::kSpreadWide) || fault.is(balancing::kIndexRival) ||
+           fault.is(balancing::kIndexRivalUndecided);
+}
+
 /// The first doubt about the counting reading; nothing where there is none.
 const balancing::Finding* doubtAt(const WorkbookBridge& bridge, const LoopAdvisor& advisor,
                                   const balancing::Assessment& all, const base::Id& branch) {
@@ -33,6 +55,8 @@ const balancing::Finding* doubtAt(const WorkbookBridge& bridge, const LoopAdviso
     const project::Reading* reading = counting ? bridge.project().readings().find(*counting) : nullptr;
     const bool isTry = reading != nullptr && (reading->purpose == project::ReadingPurpose::Try ||
                                               reading->purpose == project::ReadingPurpose::Hold);
+    // Shares of valves read one by one while others were turned tell nothing before the round is closed.
+    const bool isTurned = all.round && isBeingTurned(bridge.project(), *all.round);
     for (const balancing::Finding& finding : all.findings) {
         const bool isHere =
             finding.branch == branch && (!finding.reading || finding.reading == all.branches[index].reading);
@@ -45,7 +69,9 @@ const balancing::Finding* doubtAt(const WorkbookBridge& bridge, const LoopAdviso
                                 finding.fault.is(balancing::kGroupWithoutOpenValve);
         const bool isSaidOtherwise =
             asksToOpen && (isTry || (picture != nullptr && balancing::throttles(picture->advice, index)));
-        if (isHere && !isInStrip && !isSaidOtherwise && finding.severity != balancing::Severity::Note) {
+        const bool isEarly = isTurned && comparesShares(finding.fault);
+        if (isHere && !isInStrip && !isSaidOtherwise && !isEarly &&
+            finding.severity != balancing::Severity::Note) {
             return &finding;
         }
     }

@@ -27,12 +27,9 @@ void MainWindow::connectPracticeCommands() {
 
 void MainWindow::refreshPracticeCommands() {
     const bool isPractice = m_practice.isPractice();
-    const bool isReadable = isPractice && !m_bridge.isReadOnly() && m_bridge.openRoundOrNull() != nullptr;
-    // Adjust opens a round of its own with the first try.
-    const bool hasRound = m_bridge.isOpen() && !m_bridge.project().rounds().empty();
-    const bool canTry = isPractice && !m_bridge.isReadOnly() && place() == Adjust && hasRound;
-    m_commands->takeMeter->setEnabled(isReadable || canTry);
-    m_commands->takeGauges->setEnabled(isReadable);
+    // While no round is open they say so.
+    m_commands->takeMeter->setEnabled(isPractice && !m_bridge.isReadOnly());
+    m_commands->takeGauges->setEnabled(isPractice && !m_bridge.isReadOnly());
     m_commands->showTruth->setEnabled(isPractice);
 }
 

@@ -31,6 +31,12 @@ base::Result<const practice::PracticeJob*> PracticeDesk::job() {
     return m_job.get();
 }
 
+base::Fault PracticeDesk::noRound() const {
+    const project::Round* last = m_bridge.project().lastRound();
+    return last == nullptr ? base::Fault{&kNoRoundOpen, {}, {}}
+                           : base::Fault{&kNoRoundForMeter, {}, {std::to_string(last->number)}};
+}
+
 base::Result<std::optional<base::Fault>> PracticeDesk::takeDp(const base::Id& branch, bool isRepeat) {
     const auto practice = job();
     if (!practice) {
@@ -38,7 +44,7 @@ base::Result<std::optional<base::Fault>> PracticeDesk::takeDp(const base::Id& br
     }
     const project::Round* round = m_bridge.openRoundOrNull();
     if (round == nullptr) {
-        return base::Fault{&kNoRoundOpen, {}, {}};
+        return noRound();
     }
     const auto answer = (*practice)->dp(m_bridge.project(), round->id, branch);
     if (!answer) {
@@ -133,7 +139,7 @@ base::Outcome PracticeDesk::takeGauges() {
     }
     const project::Round* open = m_bridge.openRoundOrNull();
     if (open == nullptr) {
-        return base::Fault{&kNoRoundOpen, {}, {}};
+        return noRound();
     }
     const project::Round round = *open;
     std::vector<project::Pump> pumps;

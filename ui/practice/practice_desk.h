@@ -13,6 +13,9 @@ namespace ww::ui {
 
 inline constexpr base::MessageForm kNotPractice{
     "not_practice", "only a practice job answers by itself; read the meter and type what it shows"};
+inline constexpr base::MessageForm kNoRoundForMeter{
+    "no_round_for_meter",
+    "round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read"};
 inline constexpr base::MessageForm kHandleSeen{
     "handle_seen", "the handle stands at {1}, not where it was noted; the setting was corrected, check it"};
 inline constexpr base::MessageForm kGaugesRead{"gauges_read",
@@ -40,6 +43,8 @@ class PracticeDesk {
     base::Outcome takeGauges();
 
   private:
+    /// Why nothing is read now, while no round is open.
+    base::Fault noRound() const;
     base::Outcome takeGauge(const practice::PracticeJob& job, const project::Round& round,
                             const project::Pump& pump);
 

@@ -170,6 +170,10 @@ QString word(balancing::State state, const project::Branch& branch,
 }
 
 QString word(const balancing::BranchResult& result) {
+    if (result.state == balancing::State::NotRead && !result.isFromEarlierRound && result.reading &&
+        (result.dp || result.flow)) {
+        return WordText::tr("Read, no share");
+    }
     return word(result.state, result.isSelfActing, result.ofTarget && result.ofTarget->si() > 1);
 }
 

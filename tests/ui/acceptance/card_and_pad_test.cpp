@@ -51,6 +51,25 @@ TEST(ValveCard, takesTwentyFourReadingsWithDigitsAndEnterAlone) {
     }
 }
 
+TEST(ValveCard, saysWhatCameOfTheValveBefore) {
+    DeskWindow desk;
+    resizeTo(desk, kCard);
+    const auto* done = support::named<QLabel>(*desk.window.walk()->card(), "Valve stored last");
+    ASSERT_NE(done, nullptr);
+    EXPECT_FALSE(done->isVisible());
+    const QString read = QString::fromStdString(support::walkReadings(desk.project())[0]);
+    desk.enter(read);
+    ASSERT_TRUE(done->isVisible());
+    for (const QString& part :
+         {QStringLiteral("B-01: "), read, QStringLiteral("kPa"), QStringLiteral(" % of target, "),
+          desk.model().index(0, WalkModel::State).data().toString()}) {
+        EXPECT_TRUE(done->text().contains(part)) << done->text().toStdString();
+    }
+    EXPECT_EQ(done->visibleRegion().boundingRect(), done->rect()) << "in sight";
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_FALSE(done->isVisible()) << "nothing is read there any more";
+}
+
 TEST(ValveCard, hasTheKeysOfTheGrid) {
     DeskWindow desk;
     resizeTo(desk, kCard);

@@ -102,6 +102,21 @@ TEST_F(AdjustDesk, theFieldsAndHoldingAreInSightInLargeText) {
     }
 }
 
+// What is read has one way to be written.
+TEST_F(AdjustDesk, showsTheDigitsOfAReadingAsTaken) {
+    place().takeFocus();
+    const double aim_kPa = place().valve().row()->dp.in(quantity::Unit::Kilopascal);
+    const QString typed = QString::number(aim_kPa, 'f', 2);
+    m_desk.enter(typed);
+    ASSERT_TRUE(place().valve().last().has_value());
+    EXPECT_EQ(readNumber(m_desk.bridge(), *place().valve().last()), typed);
+    EXPECT_TRUE(triesWords(m_desk.bridge(), place().valve()).contains(typed));
+    place().readAgain();
+    m_desk.enter(QString::number(aim_kPa + 0.2, 'f', 2));
+    const ValveReading& mean = *place().valve().last();
+    EXPECT_EQ(readNumber(m_desk.bridge(), mean), dpNumber(m_desk.bridge(), mean.dp)) << "a computed value";
+}
+
 TEST_F(AdjustDesk, showsFiveNeighborsAndTheAimOfEach) {
     m_desk.key(Qt::Key_PageDown);
     const auto& rows = place().valve().rows();

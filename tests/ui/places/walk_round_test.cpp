@@ -11,6 +11,7 @@
 #include "ui/charts/chart_view.h"
 #include "ui/places/walk/round_panels.h"
 #include "ui/places/walk/walk_place.h"
+#include "ui/text/words.h"
 
 namespace ww::ui {
 namespace {
@@ -50,6 +51,37 @@ TEST(WalkPlace, undoFromAnotherPlaceShowsWhatItChanged) {
     desk.grid().goToRow(8, false);
     ASSERT_TRUE(desk.bridge().redo().ok());
     EXPECT_EQ(desk.currentTag(), "B-02");
+}
+
+TEST(WalkPlace, undoShowsTheRowInHandAsItStands) {
+    DeskWindow desk;
+    QStringList states;
+    QObject::connect(&desk.model(), &QAbstractItemModel::dataChanged, [&](const QModelIndex& from) {
+        if (from.row() == 0) {
+            states << desk.model().index(0, WalkModel::State).data().toString();
+        }
+    });
+    desk.window.walk()->beginClosing();
+    desk.enter("no test points");
+    ASSERT_FALSE(states.isEmpty());
+    EXPECT_EQ(states.back(), "Not read, reason");
+    desk.key(Qt::Key_Escape);
+    ASSERT_TRUE(desk.bridge().undo().ok());
+    EXPECT_EQ(states.back(), "Not read") << "it was painted anew";
+    EXPECT_EQ(desk.model().index(0, WalkModel::Dp).data().toString(), "");
+    ASSERT_TRUE(desk.bridge().redo().ok());
+    EXPECT_EQ(states.back(), "Not read, reason");
+}
+
+TEST(WalkPlace, aStoredReadingIsNotCalledUnread) {
+    balancing::BranchResult result;
+    EXPECT_EQ(text::word(result), "Not read");
+    result.reading = base::Id{};
+    EXPECT_EQ(text::word(result), "Not read") << "said to be unreadable";
+    result.dp = quantity::PressureDifference::si(20e3);
+    EXPECT_EQ(text::word(result), "Read, no share");
+    result.isFromEarlierRound = true;
+    EXPECT_EQ(text::word(result), "Not read") << "in this round";
 }
 
 TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {

@@ -2,6 +2,7 @@
 // commands do is in adjust_actions.cpp.
 #include <algorithm>
 
+#include "core/balancing/advice/advice_forms.h"
 #include "ui/places/adjust/adjust_place.h"
 
 namespace ww::ui {
@@ -107,6 +108,10 @@ void AdjustPlace::takeAdvice() {
     const int row = m_valve.branch() ? m_advice->model()->rowOf(*m_valve.branch()) : -1;
     if (row < 0) {
         m_bridge.tell(base::Fault{&kNothingAdvised, {}, {}});
+        return;
+    }
+    if (m_advice->model()->isLeftAsItIs(row)) {
+        m_bridge.tell(base::Fault{&balancing::kAdviceVerified, {}, {}});
         return;
     }
     if (holdsAgainstAdvice()) {

@@ -96,6 +96,10 @@ void AdjustPlace::fit(bool isAnew) {
     putInOrder((m_isLow && !isAnew) || (isSmall ? heightToEntry(rows, true) > room : !isUsual));
     for (int row = AimStripModel::HoldRow; row < AimStripModel::RowCount; ++row) {
         m_strip->setRowHidden(row, isTight);
+        if (!isTight) {
+            // A row comes back with the height that it had when it was hidden.
+            m_strip->setRowHeight(row, m_strip->verticalHeader()->defaultSectionSize());
+        }
     }
     m_strip->setFixedHeight(m_strip->verticalHeader()->defaultSectionSize() * rows + kStripFrame);
     for (BigFigure* figure : {m_setting, m_aim, m_reading}) {

@@ -250,7 +250,7 @@ void AdjustPlace::showFigures() {
     const auto& last = m_valve.last();
     const bool isHere =
         last && !m_valve.tries().empty() && std::abs((last->setting - m_valve.setting()).si()) < 1e-6;
-    m_reading->show(last ? dpNumber(m_bridge, last->dp) : QString(QChar(0x2013)),
+    m_reading->show(last ? readNumber(m_bridge, *last) : QString(QChar(0x2013)),
                     readingNotes(m_bridge, m_valve), !isHere);
     const auto word = m_valve.word();
     m_word->show(word, word ? text::word(*word) : QString(), wordNote(m_bridge, m_valve));

@@ -146,7 +146,7 @@ QString wordsOfTries(const WorkbookBridge& bridge, const ValveInHand& valve, std
     for (std::size_t i = first; i < tries.size(); ++i) {
         parts << AdjustText::tr("%1: %2, %3 %4")
                      .arg(QString::number(i + 1), settingWords(valve, tries[i].setting),
-                          dpNumber(bridge, tries[i].dp), text::word(tries[i].decision.word));
+                          readNumber(bridge, tries[i]), text::word(tries[i].decision.word));
     }
     return AdjustText::tr("Tries   %1").arg(parts.join(QStringLiteral("     ")));
 }
@@ -157,6 +157,13 @@ QString dpNumber(const WorkbookBridge& bridge, quantity::PressureDifference dp) 
     return text::dp(dp, text::dpUnit(bridge.project(), bridge.instrument()), bridge.project().fluid());
 }
 
+QString readNumber(const WorkbookBridge& bridge, const ValveReading& read) {
+    const quantity::Measured<quantity::PressureDifference>& typed = *read.reading->dp;
+    const bool isAsTyped =
+        typed.value == read.dp && typed.unit == text::dpUnit(bridge.project(), bridge.instrument());
+    return isAsTyped ? QString::fromStdString(typed.digits.text()) : dpNumber(bridge, read.dp);
+}
+
 QString dpWithUnit(const WorkbookBridge& bridge, quantity::PressureDifference dp) {
     return dpNumber(bridge, dp) + QChar(0xA0) +
            text::symbol(text::dpUnit(bridge.project(), bridge.instrument()));
@@ -165,8 +172,11 @@ QString dpWithUnit(const WorkbookBridge& bridge, quantity::PressureDifference dp
 QString shareWords(const WorkbookBridge& bridge, std::size_t branch) {
     const balancing::Assessment& all = bridge.assessment();
     const balancing::BranchResult& result = all.branches[branch];
-    if (!all.round || !result.ofTarget) {
+    if (!all.round) {
         return text::word(balancing::State::NotRead);
+    }
+    if (!result.ofTarget) {
+        return text::word(result);
     }
     const QString about = all.isComplete ? QString() : QStringLiteral("~");
     if (result.isFromEarlierRound) {
@@ -314,7 +324,9 @@ QString spokenWords(const WorkbookBridge& bridge, const ValveInHand& valve) {
         return AdjustText::tr("%1: read the valve.").arg(tag);
     }
     const QString said = AdjustText::tr("%1: %2. %3 read at setting %4; %5.")
-                             .arg(tag, text::word(*valve.word()), dpWithUnit(bridge, last->dp),
+                             .arg(tag, text::word(*valve.word()),
+                                  readNumber(bridge, *last) + QChar(0xA0) +
+                                      text::symbol(text::dpUnit(bridge.project(), bridge.instrument())),
                                   settingWords(valve, last->setting), wordNote(bridge, valve));
     const auto* decided = valve.decision();
     if (decided != nullptr && decided->rule) {

@@ -12,6 +12,9 @@ namespace ww::ui {
 QString dpNumber(const WorkbookBridge& bridge, quantity::PressureDifference dp);
 QString dpWithUnit(const WorkbookBridge& bridge, quantity::PressureDifference dp);
 
+/// What was read there: digits as typed where their unit is that of the instrument and no mean counts.
+QString readNumber(const WorkbookBridge& bridge, const ValveReading& read);
+
 /// "Over, 113.0 % of target".
 QString shareWords(const WorkbookBridge& bridge, std::size_t branch);
 /// "Over, 113.0 % of target in round 3", and where that says otherwise than the word of the valve, why.

@@ -105,10 +105,18 @@ QString AdviceModel::settingOf(const balancing::SettingAdvice& advised, quantity
     return text::setting(setting, project, project.branches()[advised.branch]);
 }
 
+bool AdviceModel::isLeft(const balancing::SettingAdvice& advised) const {
+    return m_shown->advice.status == balancing::AdviceStatus::Verified && advised.present && !advised.isSet &&
+           balancing::indexStepAt(m_shown->advice, advised.branch) == nullptr;
+}
+
 QString AdviceModel::doneNow(const balancing::SettingAdvice& advised) const {
     const base::Id& branch = m_bridge.project().branches()[advised.branch].id;
     if (const auto* step = balancing::indexStepAt(m_shown->advice, advised.branch)) {
         return tr("open to %1").arg(settingOf(advised, step->setting));
+    }
+    if (isLeft(advised)) {
+        return tr("leave it");
     }
     if (m_inHand == branch && m_stand) {
         switch (*m_stand) {
@@ -138,9 +146,10 @@ QString AdviceModel::cell(const balancing::SettingAdvice& advised, int row, int 
         case Now:
             return advised.present ? settingOf(advised, *advised.present) : QString();
         case SetTo:
-            return hasSetting ? settingOf(advised, advised.setting) : QString();
+            return hasSetting ? settingOf(advised, isLeft(advised) ? *advised.present : advised.setting)
+                              : QString();
         case AimDp:
-            return hasSetting
+            return hasSetting && !isLeft(advised)
                        ? text::dp(advised.dp, text::dpUnit(project, m_bridge.instrument()), project.fluid())
                        : QString();
         case AsRead:

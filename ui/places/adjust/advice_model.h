@@ -34,6 +34,9 @@ class AdviceModel : public QAbstractTableModel {
     /// What is shown; null where there is nothing.
     const LoopPicture* shown() const { return m_shown.get(); }
     const balancing::SettingAdvice& at(int row) const;
+    /// Whether a round confirmed the shares with the valve of the row where it stands, beside its advised
+    /// setting: it is left there.
+    bool isLeftAsItIs(int row) const { return isLeft(at(row)); }
     /// The row of a branch; -1 where nothing is advised for it.
     int rowOf(const base::Id& branch) const;
     /// The branch of a row.
@@ -44,6 +47,7 @@ class AdviceModel : public QAbstractTableModel {
     QString cell(const balancing::SettingAdvice& advised, int row, int column) const;
     /// What is done at this valve now, where that is not the advised setting; else empty.
     QString doneNow(const balancing::SettingAdvice& advised) const;
+    bool isLeft(const balancing::SettingAdvice& advised) const;
     QString settingOf(const balancing::SettingAdvice& advised, quantity::Setting setting) const;
 
     const WorkbookBridge& m_bridge;

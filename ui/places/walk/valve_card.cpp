@@ -69,8 +69,9 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
       m_serves(new QLabel(this)),
       m_last(new QLabel(this)),
       m_dpHead(new QLabel(this)),
-      m_targetHead(new QLabel(tr("Share, % of target"), this)),
+      m_targetHead(new QLabel(this)),
       m_ofTarget(new QLabel(this)),
+      m_done(new QLabel(this)),
       m_sign(new Sign(this)),
       m_setting(new WalkField(this)),
       m_dp(new WalkField(this)),
@@ -86,13 +87,16 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
                    {m_tag, tr("Tag")},
                    {m_serves, tr("Serves")},
                    {m_last, tr("Last reading")},
+                   {m_done, tr("Valve stored last")},
                    {m_ofTarget, tr("Share against target")}};
     for (const auto& [label, name] : kLabels) {
         label->setAccessibleName(name);
         label->setTextFormat(Qt::PlainText);
     }
-    m_serves->setWordWrap(true);
-    m_serves->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    for (QLabel* label : {m_serves, m_done}) {
+        label->setWordWrap(true);
+        label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    }
     m_sign->setAccessibleName(tr("State"));
     m_setting->setAccessibleName(tr("Setting of the valve in hand"));
 
@@ -134,6 +138,7 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
     layout->addLayout(m_values);
     layout->addWidget(m_sign);
     layout->addLayout(m_moves);
+    layout->addWidget(m_done);
     layout->addStretch(1);
     // Whose value it is, also where the window is low.
     for (WalkField* field : {m_setting, m_dp}) {
@@ -163,6 +168,10 @@ ValveCard::ValveCard(WalkGrid& grid, QWidget* parent)
         connect(field, &EntryField::offerWaits, this, &ValveCard::offerWaits);
     }
     connect(m_notes, &QPushButton::clicked, this, &ValveCard::notesWanted);
+    connect(&m_grid, &WalkGrid::stored, this, [this](int row) {
+        m_stored = m_grid.rows().branchAt(row);
+        showDone();
+    });
     connect(m_grid.selectionModel(), &QItemSelectionModel::currentChanged, this, &ValveCard::refresh);
     connect(m_grid.model(), &QAbstractItemModel::modelReset, this, &ValveCard::refresh);
     connect(m_grid.model(), &QAbstractItemModel::dataChanged, this, &ValveCard::refresh);
@@ -200,6 +209,7 @@ void ValveCard::refresh() {
     m_dp->setAccessibleName(entryColumn() == WalkModel::Flow ? tr("Flow of the valve in hand")
                                                              : tr("DP of the valve in hand"));
     m_dpHead->setText(headOf(entryColumn()));
+    m_targetHead->setText(headOf(WalkModel::OfTarget));
     const QString ofTarget = words(WalkModel::OfTarget);
     m_ofTarget->setText(ofTarget.isEmpty() ? QString(QChar(0x2013)) : ofTarget);
     m_sign->set(cell(WalkModel::State), m_isNarrow ? ofTarget : QString());
@@ -218,6 +228,7 @@ void ValveCard::refresh() {
             }
         }
     }
+    showDone();
     update();
 }
 

@@ -73,6 +73,8 @@ class ValveCard : public QWidget {
     /// Keeps what is typed and not stored with the valve that is left, and brings it back with the one shown.
     void exchangeRefused(const std::optional<base::Id>& shown);
     bool store(WalkField* field, WalkModel::Column column);
+    /// What came of the valve stored last, while another one is in hand.
+    void showDone();
     QModelIndex cell(WalkModel::Column column) const;
     /// The column that the field of the reading shows: the dp of the valve in hand or, where a dp gives none,
     /// its flow.
@@ -89,6 +91,7 @@ class ValveCard : public QWidget {
     QLabel* m_dpHead;
     QLabel* m_targetHead;
     QLabel* m_ofTarget;
+    QLabel* m_done;
     Sign* m_sign;
     WalkField* m_setting;
     WalkField* m_dp;
@@ -100,6 +103,7 @@ class ValveCard : public QWidget {
     theme::Tokens m_tokens;
     theme::Metrics m_metrics;
     std::optional<base::Id> m_branch;  ///< of the valve shown
+    std::optional<base::Id> m_stored;  ///< of the valve stored last
     struct KeptText {
         QString text;
         bool isOffered = false;

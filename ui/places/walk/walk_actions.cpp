@@ -177,7 +177,8 @@ void WalkPlace::takeMeter(PracticeDesk& desk) {
     const int row = m_grid->currentRow();
     const bool isLast = row + 1 == m_model->rowCount();
     // At the end of the route the key does not go on storing at the last valve.
-    if (m_lastByMeter == branch && m_repeatBranch != branch && isLast && m_model->unreadAfter(row) < 0) {
+    if (m_bridge.openRoundOrNull() != nullptr && m_lastByMeter == branch && m_repeatBranch != branch &&
+        isLast && m_model->unreadAfter(row) < 0) {
         emit m_bridge.messageRaised(base::Fault{&kAllReadByMeter, {}, {}});
         return;
     }

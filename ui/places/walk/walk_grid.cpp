@@ -204,6 +204,7 @@ void WalkGrid::flash(int row) {
     constexpr int kFlashMilliseconds = 150;
     m_delegate->setFlashedRow(row);
     viewport()->update();
+    emit stored(row);
     QTimer::singleShot(kFlashMilliseconds, this, [this] {
         m_delegate->setFlashedRow(-1);
         viewport()->update();

@@ -35,6 +35,8 @@ class WalkGrid : public EntryTable {
   signals:
     /// Other columns may be shown, or left out.
     void columnsFitted();
+    /// A row was stored.
+    void stored(int row);
 
   protected:
     QModelIndex typingCell(const QModelIndex& current) const override;
