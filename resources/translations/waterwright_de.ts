@@ -6123,6 +6123,14 @@
         <source>{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}</source>
         <translation>{1} bei {2} in Runde {3}, {4} % der vollen Drehzahl; Wellenleistung dort {5w}, Wirkungsgrad {6w}</translation>
     </message>
+    <message>
+        <source>Short by {1} of head at design flow {2w}: do not slow or trim the pump. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {3})</source>
+        <translation>Es fehlen {1} Förderhöhe beim Auslegungsdurchfluss {2w}: Pumpe weder verlangsamen noch abdrehen. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur (Abschnitt {3})</translation>
+    </message>
+    <message>
+        <source>round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read</source>
+        <translation>Runde {1} nimmt keine neuen Ablesungen mehr an; öffnen Sie die nächste Runde (Strg+Umschalt+N), dann lesen Sie ab</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -8131,6 +8139,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Read, no share</source>
+        <translation>Gelesen, kein Anteil</translation>
     </message>
 </context>
 <context>
@@ -12290,8 +12302,12 @@ ab</translation>
         <translation>%1 % vom Soll  %2</translation>
     </message>
     <message>
-        <source>Share, % of target</source>
-        <translation>Anteil, % vom Soll</translation>
+        <source>Valve stored last</source>
+        <translation>Zuletzt gespeichertes Ventil</translation>
+    </message>
+    <message>
+        <source>%1 % of target</source>
+        <translation>%1 % vom Soll</translation>
     </message>
 </context>
 <context>

@@ -6123,6 +6123,14 @@
         <source>{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}</source>
         <translation>{1} a {2} en la ronda {3}, {4} % de la plena velocidad; potencia en el eje ahí {5w}, rendimiento {6w}</translation>
     </message>
+    <message>
+        <source>Short by {1} of head at design flow {2w}: do not slow or trim the pump. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {3})</source>
+        <translation>Faltan {1} de altura a caudal de diseño {2w}: no frene la bomba ni recorte su rodete. Vea si el recorrido desfavorable está abierto y si filtros y coladores están limpios; un rodete o una bomba mayor lo decide el ingeniero (sección {3})</translation>
+    </message>
+    <message>
+        <source>round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read</source>
+        <translation>la ronda {1} ya no admite lecturas nuevas; abra la ronda siguiente (Ctrl+Mayús+N) y lea después</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -8131,6 +8139,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Read, no share</source>
+        <translation>Leído, sin cuota</translation>
     </message>
 </context>
 <context>
@@ -12290,8 +12302,12 @@ desde</translation>
         <translation>%1 % del objetivo  %2</translation>
     </message>
     <message>
-        <source>Share, % of target</source>
-        <translation>Cuota, % del objetivo</translation>
+        <source>Valve stored last</source>
+        <translation>Última válvula guardada</translation>
+    </message>
+    <message>
+        <source>%1 % of target</source>
+        <translation>%1 % del objetivo</translation>
     </message>
 </context>
 <context>

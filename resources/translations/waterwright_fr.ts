@@ -6123,6 +6123,14 @@
         <source>{1} at {2} in round {3}, {4} % of full speed; shaft power there {5w}, efficiency {6w}</source>
         <translation>{1} à {2} au passage {3}, {4}&#xa0;% de la pleine vitesse&#xa0;; puissance à l’arbre {5w}, rendement {6w}</translation>
     </message>
+    <message>
+        <source>Short by {1} of head at design flow {2w}: do not slow or trim the pump. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {3})</source>
+        <translation>Il manque {1} de hauteur au débit nominal {2w}&#xa0;: ne ralentissez pas la pompe et ne rognez pas sa roue. Voyez si le chemin défavorisé est ouvert et si filtres et tamis sont propres&#xa0;; une roue ou une pompe plus grande est l’affaire de l’ingénieur (section {3})</translation>
+    </message>
+    <message>
+        <source>round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read</source>
+        <translation>le passage {1} ne prend plus de nouvelles mesures&#xa0;; ouvrez le passage suivant (Ctrl+Maj+N), puis mesurez</translation>
+    </message>
 </context>
 <context>
     <name>PagesProgress</name>
@@ -8131,6 +8139,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Read, no share</source>
+        <translation>Lu, pas de part</translation>
     </message>
 </context>
 <context>
@@ -12290,8 +12302,12 @@ dès</translation>
         <translation>%1&#xa0;% de la cible &#xa0;%2</translation>
     </message>
     <message>
-        <source>Share, % of target</source>
-        <translation>Part,&#xa0;% de la cible</translation>
+        <source>Valve stored last</source>
+        <translation>Dernière vanne enregistrée</translation>
+    </message>
+    <message>
+        <source>%1 % of target</source>
+        <translation>%1&#xa0;% de la cible</translation>
     </message>
 </context>
 <context>
