@@ -107,8 +107,9 @@ TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {
 
 TEST(WalkPlace, whatNobodyTurnedGetsOneReasonInOneStep) {
     DeskWindow desk({.terminals = 6});
-    desk.enter("20.0");
-    desk.enter("21.0");
+    const auto readings = support::walkReadings(desk.project());
+    desk.enter(QString::fromStdString(readings[0]));
+    desk.enter(QString::fromStdString(readings[1]));
     desk.window.walk()->beginClosing();
     const QPushButton* together = nullptr;
     for (const QPushButton* button : desk.window.walk()->findChildren<QPushButton*>()) {
