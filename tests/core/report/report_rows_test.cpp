@@ -122,7 +122,10 @@ TEST(ReportRows, sharesOfRisersSayWhatTheyAreOf) {
         if (isRiserRead) {
             job.dp("R", "25.0", "4");
         }
-        return textOf(sectionOfJob(job, kFinal)).find("over the sum of the terminals") != std::string::npos;
+        const Table table = sectionOfJob(job, kFinal).tables.at(0);
+        return std::any_of(table.notes.begin(), table.notes.end(), [](const Statement& note) {
+            return base::english(note).find("over the sum of the terminals") != std::string::npos;
+        });
     };
     EXPECT_TRUE(saysSo(true));
     EXPECT_FALSE(saysSo(false)) << "a flow that is the sum of its terminals has the sum of their shares";
