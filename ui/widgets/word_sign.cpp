@@ -36,9 +36,13 @@ int WordSign::noteHeight(int width) const {
     constexpr int kMost = 1000;
     // In a window too narrow for the place it may get less than it asks for.
     const QRect room(0, 0, std::max(width, kLeastWidth / 2), kMost);
-    return fontMetrics()
-        .boundingRect(room, int(Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap), m_note)
-        .height();
+    const auto heightOf = [&](const QString& note) {
+        return fontMetrics()
+            .boundingRect(room, int(Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap), note)
+            .height();
+    };
+    // Two lines are kept free, so that nothing moves when a note comes.
+    return std::max(heightOf(QStringLiteral("1\n2")), heightOf(m_note));
 }
 
 void WordSign::fitNote(bool isAnew) {
@@ -82,7 +86,7 @@ QFont WordSign::wordFont() const {
 
 int WordSign::heightAt(int width) const {
     const int note = width == this->width() ? m_noteHeight : noteHeight(width);
-    return kShape + std::max(2 * fontMetrics().height(), note) + 12;
+    return kShape + note + 12;
 }
 
 QSize WordSign::sizeHint() const {
