@@ -62,6 +62,8 @@ void WholeLabel::grow() {
 
 void WholeLabel::fitAnew() {
     const int reserved = m_lines * fontMetrics().height() + kBelowLines;
+    // A label never says less than the height it was held at.
+    setMinimumHeight(0);
     const int needed = isVisible() && !text().isEmpty() ? heightForWidth(width()) : 0;
     setFixedHeight(std::max(reserved, needed));
 }

@@ -48,6 +48,22 @@ TEST_F(AdjustDesk, nothingMovesBetweenTries) {
     }
 }
 
+TEST_F(AdjustDesk, standsAsBeforeAfterLargerTextAndLargeTargets) {
+    settle();
+    const auto before = shapesIn(place());
+    MainWindow& window = m_desk.window;
+    window.setTextPoints(20.0);
+    QTest::qWait(50);
+    window.commands().largeTargets->trigger();
+    QTest::qWait(50);
+    window.commands().normalText->trigger();
+    QTest::qWait(50);
+    window.commands().largeTargets->trigger();
+    QTest::qWait(50);
+    settle();
+    EXPECT_TRUE(shapesIn(place()) == before);
+}
+
 TEST_F(AdjustDesk, theAimDigitsAreAsTallAsTheyMustBe) {
     // 22 arc minutes at two meters on a 14 inch panel: 57 px, own calculation.
     BigFigure figure("Aim");
