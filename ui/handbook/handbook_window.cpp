@@ -54,14 +54,14 @@ HandbookWindow::HandbookWindow(const QString& folder, const QString& language, c
     const auto onKey = [this](const QKeySequence& key, auto action) {
         connect(new QShortcut(key, this), &QShortcut::activated, this, action);
     };
-    onKey(QKeySequence("Ctrl+F"), [this] {
+    onKey(QKeySequence::fromString("Ctrl+F"), [this] {
         m_find->setFocus();
         m_find->selectAll();
     });
-    onKey(QKeySequence("Ctrl+G"), [this] { findNext(); });
-    onKey(QKeySequence("Alt+Left"), [this] { m_text->backward(); });
-    onKey(QKeySequence("Alt+Right"), [this] { m_text->forward(); });
-    onKey(QKeySequence("Esc"), [this] { close(); });
+    onKey(QKeySequence::fromString("Ctrl+G"), [this] { findNext(); });
+    onKey(QKeySequence::fromString("Alt+Left"), [this] { m_text->backward(); });
+    onKey(QKeySequence::fromString("Alt+Right"), [this] { m_text->forward(); });
+    onKey(QKeySequence::fromString("Esc"), [this] { close(); });
     m_back->setEnabled(false);
     m_forward->setEnabled(false);
     resize(1060, 680);

@@ -22,6 +22,8 @@
 #include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/each_page.h"
 #include "tests/ui/support/ring_faults.h"
+#include "tests/ui/support/spoken.h"
+#include "ui/commands.h"
 #include "ui/mnemonics.h"
 #include "ui/widgets/entry_table.h"
 #include "ui/widgets/reading_order.h"
@@ -275,6 +277,44 @@ TEST(Access, commandsSayWhatTheyDo) {
         QString words = button->text();
         words.remove('&');
         EXPECT_FALSE(words == "OK" || words == "Yes" || words == "No") << words.toStdString();
+    }
+}
+
+// Languages may have one name for the two Enter keys: a chord that was read by its name there would stand
+// twice, and a chord that stands twice does nothing.
+TEST(Access, chordsAreTheSameInEveryLanguage) {
+    const auto chords = [] {
+        const Commands commands(nullptr);
+        QStringList all;
+        for (const QAction* action : commands.all()) {
+            QSet<QKeySequence> own;
+            for (const QKeySequence& chord : action->shortcuts()) {
+                EXPECT_FALSE(own.contains(chord)) << action->text().toStdString();
+                own.insert(chord);
+                all << chord.toString(QKeySequence::PortableText);
+            }
+        }
+        return all;
+    };
+    const QStringList english = chords();
+    EXPECT_TRUE(english.contains("Ctrl+Return"));
+    for (const char* language : {"de", "es", "fr"}) {
+        const support::Spoken spoken(language);
+        EXPECT_EQ(chords(), english) << language;
+    }
+}
+
+// Both Enter keys, in a language that has one name for them.
+TEST(Access, theChordOfBothEnterKeysWorksInEveryLanguage) {
+    for (const char* language : {"en", "de", "es", "fr"}) {
+        const support::Spoken spoken(language);
+        DeskWindow desk;
+        desk.window.showPlace(MainWindow::Walk);
+        for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Enter}) {
+            desk.window.showPlace(MainWindow::Walk);
+            desk.key(key, Qt::ControlModifier);
+            EXPECT_EQ(desk.window.place(), MainWindow::Adjust) << language;
+        }
     }
 }
 
