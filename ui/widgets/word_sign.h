@@ -13,6 +13,9 @@ class WordSign : public QWidget {
     Q_OBJECT
 
   public:
+    /// Narrower no word is readable.
+    static constexpr int kLeastWidth = 160;
+
     explicit WordSign(QWidget* parent = nullptr);
 
     /// Nothing: no reading says anything yet. `words` is what is written, `note` a smaller line below it.
@@ -35,7 +38,6 @@ class WordSign : public QWidget {
     void changeEvent(QEvent* event) override;
 
   private:
-    static constexpr int kLeastWidth = 160;
     QFont wordFont() const;
     int noteHeight(int width) const;
     /// Gives a longer note its lines; once there they stay until width or font change.

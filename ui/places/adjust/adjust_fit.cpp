@@ -36,10 +36,18 @@ int AdjustPlace::ladderWidth() const {
     return m_ladder->isVisibleTo(this) ? m_ladder->sizeHint().width() + kBesideLadder : 0;
 }
 
+bool AdjustPlace::isWordBelow() const {
+    const int figures = 3 * (m_aim->sizeOf(true).width() + m_figuresAndWord->spacing());
+    return width() - 2 * kSideMargin < figures + WordSign::kLeastWidth;
+}
+
 int AdjustPlace::figuresHeight(bool isSmall) const {
     const int gaps = 3 * m_figures->layout()->spacing();
     const int room = width() - 2 * kSideMargin - ladderWidth() - gaps;
     const QSize figure = m_aim->sizeOf(isSmall);
+    if (isWordBelow()) {
+        return figure.height() + m_figuresAndWord->spacing() + m_word->heightAt(width() - 2 * kSideMargin);
+    }
     constexpr int kAllStretches = 3 * kFigureStretch + kWordStretch;
     const int word = room - 3 * std::max(figure.width(), kFigureStretch * room / kAllStretches);
     return std::max(figure.height(), m_word->heightAt(word));
@@ -75,6 +83,8 @@ void AdjustPlace::fit(bool isAnew) {
     };
     // The field says itself what it is for.
     m_findLabel->setVisible(isWide);
+    m_title->setWordWrap(isWordBelow());
+    m_figuresAndWord->setDirection(isWordBelow() ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     const int across = width() - 2 * kSideMargin;
     const int figures = 3 * (m_aim->sizeOf(false).width() + m_figures->layout()->spacing()) + kWordWidth;
     const int room = parentWidget() != nullptr ? std::min(height(), parentWidget()->height()) : height();

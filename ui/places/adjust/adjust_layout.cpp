@@ -113,13 +113,16 @@ QWidget* AdjustPlace::buildFigures() {
     }
     m_word->setLongest(longest);
     auto* figures = new QWidget(m_page);
-    auto* row = new QHBoxLayout(figures);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(12);
+    m_figuresAndWord = new QHBoxLayout(figures);
+    m_figuresAndWord->setContentsMargins(0, 0, 0, 0);
+    m_figuresAndWord->setSpacing(12);
+    auto* row = new QHBoxLayout;
     for (BigFigure* figure : {m_setting, m_aim, m_reading}) {
         row->addWidget(figure, kFigureStretch);
     }
-    row->addWidget(m_word, kWordStretch);
+    row->setSpacing(12);
+    m_figuresAndWord->addLayout(row, 3 * kFigureStretch);
+    m_figuresAndWord->addWidget(m_word, kWordStretch);
 
     m_strip->setModel(m_stripModel);
     m_strip->setItemDelegate(m_stripDelegate);

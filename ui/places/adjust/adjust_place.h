@@ -126,6 +126,8 @@ class AdjustPlace : public QWidget {
     int heightToFields(bool isSmall) const;
     int headHeight() const;
     int figuresHeight(bool isSmall) const;
+    /// Whether the word has no room beside the figures.
+    bool isWordBelow() const;
     int fieldsHeight() const;
     /// With the gap before it; 0 while it is hidden.
     int ladderWidth() const;
@@ -216,6 +218,7 @@ class AdjustPlace : public QWidget {
     TryField* m_settingField;
     QPushButton* m_hold;
     WholeLabel* m_next;
+    QBoxLayout* m_figuresAndWord = nullptr;
     QWidget* m_figures = nullptr;
     QWidget* m_entryRow = nullptr;
     QBoxLayout* m_head = nullptr;
