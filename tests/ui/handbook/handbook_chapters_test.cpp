@@ -53,9 +53,12 @@ QStringList bookLanguages() {
     return all;
 }
 
+QString folderOf(const QString& language) {
+    return language == kEnglish ? kBook : kBook + '/' + language;
+}
+
 QStringList chapterFiles(const QString& language) {
-    const QString folder = language == kEnglish ? kBook : kBook + '/' + language;
-    return QDir(folder).entryList({"*.md"}, QDir::Files);
+    return QDir(folderOf(language)).entryList({"*.md"}, QDir::Files);
 }
 
 QString textOfChapter(const QString& language, const QString& file) {
@@ -159,11 +162,14 @@ TEST_P(HandbookChapters, everyLinkAndPictureIsThere) {
             }
             if (!link.captured(1).isEmpty()) {
                 pictures << QFileInfo(target[0]).fileName();
+                EXPECT_TRUE(QFile::exists(folderOf(language) + '/' + target[0]))
+                    << target[0].toStdString() << " shows the window in another language";
             }
         }
     }
     qint64 size = 0;
-    for (const QFileInfo& picture : QDir(kBook + "/pictures").entryInfoList({"*.png"}, QDir::Files)) {
+    for (const QFileInfo& picture :
+         QDir(folderOf(language) + "/pictures").entryInfoList({"*.png"}, QDir::Files)) {
         EXPECT_TRUE(pictures.contains(picture.fileName()))
             << picture.fileName().toStdString() << " is shown nowhere";
         size += picture.size();
