@@ -4,6 +4,7 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <unordered_set>
 
 #include "core/base/term.h"
 #include "core/store/file_steps.h"
@@ -226,8 +227,7 @@ namespace {
 
 using Versions = std::vector<std::pair<project::RecordRef, RecordVersion>>;
 
-/// Every version of the records of a kind. Only the records that changed together with them come along;
-/// what they refer to does not.
+/// Every version of the records of a kind, without what they refer to.
 Result<Versions> versionsOf(const store::Database& database, quantity::Density density,
                             project::RecordKind kind) {
     auto made = store::emptyInCurrentSchema();
@@ -238,35 +238,49 @@ Result<Versions> versionsOf(const store::Database& database, quantity::Density d
     if (auto off = copy.execute("PRAGMA foreign_keys=OFF"); !off) {
         return off.fault();
     }
+    // A changeset names its tables: most records are of others, and are not read.
+    std::string named;
+    for (const store::RecordedTable& table : store::recordedTables()) {
+        if (table.kind == kind) {
+            named += (named.empty() ? "" : " OR ") + std::string("instr(changeset, CAST('") +
+                     std::string(table.name) + "' AS BLOB)) > 0";
+        }
+    }
+    auto journal =
+        database.prepare("SELECT sequence, changeset FROM journal WHERE " + named + " ORDER BY sequence");
+    if (!journal) {
+        return journal.fault();
+    }
     Versions versions;
-    std::optional<Fault> fault;
-    auto walk =
-        store::walkJournal(database, [&](const store::JournalRecord& entry, store::ByteSpan changeset) {
-            const ChangeSet changes = store::changeSetOf(changeset);
-            std::vector<project::RecordRef> touched;
-            for (const auto* refs : {&changes.put, &changes.erased}) {
-                std::copy_if(refs->begin(), refs->end(), std::back_inserter(touched),
-                             [kind](const project::RecordRef& ref) { return ref.kind == kind; });
+    store::Step step = journal->step();
+    for (; step == store::Step::Row; step = journal->step()) {
+        const store::ByteSpan changeset = journal->blob(1);
+        std::vector<project::RecordRef> touched;
+        std::unordered_set<Id> seen;
+        store::ChangesetReader reader(changeset);
+        while (reader.next()) {
+            const store::RecordedTable* table = store::recordedTable(reader.table());
+            const auto id = table != nullptr && table->kind == kind ? reader.recordId() : std::nullopt;
+            if (id && seen.insert(*id).second) {
+                touched.push_back({kind, *id});
             }
-            if (touched.empty()) {
-                return true;
+        }
+        if (touched.empty()) {
+            continue;
+        }
+        if (auto applied = store::applyWhatFits(copy, changeset, kind); !applied) {
+            return applied.fault();
+        }
+        for (const project::RecordRef& ref : touched) {
+            auto read = store::readRecord(copy, ref, density);
+            if (!read) {
+                return read.fault();
             }
-            if (auto applied = store::applyWhatFits(copy, changeset); !applied) {
-                fault = applied.fault();
-                return false;
-            }
-            for (const project::RecordRef& ref : touched) {
-                auto read = store::readRecord(copy, ref, density);
-                if (!read) {
-                    fault = read.fault();
-                    return false;
-                }
-                versions.push_back({ref, {entry.sequence, std::move(*read)}});
-            }
-            return true;
-        });
-    if (!walk || fault) {
-        return fault ? *fault : walk.fault();
+            versions.push_back({ref, {journal->integer(0), std::move(*read)}});
+        }
+    }
+    if (step == store::Step::Failed) {
+        return database.fault();
     }
     return versions;
 }
