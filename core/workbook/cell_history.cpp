@@ -8,7 +8,7 @@ namespace ww::workbook {
 
 base::Result<std::vector<CellValue>> cellHistory(const Workbook& workbook, const base::Id& branch) {
     const project::Project& project = workbook.project();
-    const std::vector<JournalEntry> journal = workbook.journal();
+    const std::vector<JournalEntry>& journal = workbook.journal();
     auto versions = workbook.historyOfAll(project::RecordKind::Reading);
     if (!versions) {
         return versions.fault();

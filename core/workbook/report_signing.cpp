@@ -133,7 +133,7 @@ ReportState stateOf(const Workbook& workbook, const seal::ReportBinding& binding
     if (binding.workbookId != workbook.workbookId().text()) {
         return ReportState::Foreign;
     }
-    const std::vector<JournalEntry> journal = workbook.journal();
+    const std::vector<JournalEntry>& journal = workbook.journal();
     ReportState state = ReportState::Current;
     for (auto entry = journal.rbegin(); entry != journal.rend(); ++entry) {
         if (entry->digest.text() == binding.journalDigest) {

@@ -60,7 +60,7 @@ base::Result<std::vector<RoundStep>> roundSteps(const Workbook& workbook) {
     if (!versions) {
         return versions.fault();
     }
-    const std::vector<JournalEntry> journal = workbook.journal();
+    const std::vector<JournalEntry>& journal = workbook.journal();
     std::vector<RoundStep> steps;
     std::unordered_map<base::Id, Round> known;
     for (const auto& [ref, version] : *versions) {

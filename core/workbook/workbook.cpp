@@ -211,7 +211,7 @@ void Workbook::setPerson(std::string person) {
     m_state->session.person = std::move(person);
 }
 
-std::vector<JournalEntry> Workbook::journal() const {
+const std::vector<JournalEntry>& Workbook::journal() const {
     return m_state->entries;
 }
 

@@ -150,8 +150,8 @@ class Workbook {
     /// Who is written into the journal records from now on.
     void setPerson(std::string person);
 
-    /// All journal entries, oldest first.
-    std::vector<JournalEntry> journal() const;
+    /// All journal entries, oldest first. Good until the next change.
+    const std::vector<JournalEntry>& journal() const;
     /// The newest entry: its time and label are what "last stored" shows.
     const JournalEntry& newestEntry() const;
     /// The identity of this workbook, the same in all its copies.

@@ -161,7 +161,7 @@ std::optional<DecisionPanel::StepBack> DecisionPanel::stepTakenBack(const projec
     const std::vector<std::string> number{std::to_string(round.number)};
     const std::string withdrawal = project::label(project::labels::kWithdrawRound, number);
     const std::string sendingBack = project::label(project::labels::kSendBackRound, number);
-    const std::vector<workbook::JournalEntry> journal = m_bridge.workbook()->journal();
+    const std::vector<workbook::JournalEntry>& journal = m_bridge.workbook()->journal();
     const auto found = std::find_if(journal.rbegin(), journal.rend(), [&](const auto& entry) {
         return entry.label == withdrawal || entry.label == sendingBack;
     });
