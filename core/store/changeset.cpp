@@ -69,21 +69,13 @@ base::Fault unfit(const std::string& file) {
     return {&kFileDamaged, file, {base::term("a recorded change does not fit its tables")}};
 }
 
-/// Whether a table belongs to the kind of records that is asked for.
-int isOfKind(void* kind, const char* table) {
-    const RecordedTable* found = recordedTable(table);
-    return found != nullptr && found->kind == *static_cast<const project::RecordKind*>(kind) ? 1 : 0;
-}
-
 base::Outcome applied(Database& database, ByteSpan changeset,
-                      int (*onConflict)(void*, int, sqlite3_changeset_iter*),
-                      std::optional<project::RecordKind> kind = {}) {
+                      int (*onConflict)(void*, int, sqlite3_changeset_iter*)) {
     if (!isChangeset(changeset)) {
         return unfit(database.file().string());
     }
-    const int code =
-        sqlite3changeset_apply(database.handle(), static_cast<int>(changeset.size()), unconst(changeset),
-                               kind ? isOfKind : nullptr, onConflict, kind ? &*kind : nullptr);
+    const int code = sqlite3changeset_apply(database.handle(), static_cast<int>(changeset.size()),
+                                            unconst(changeset), nullptr, onConflict, nullptr);
     if (code == SQLITE_OK) {
         return base::Done{};
     }
@@ -258,8 +250,8 @@ base::Outcome applyChangeset(Database& database, ByteSpan changeset) {
     return applied(database, changeset, refuseConflict);
 }
 
-base::Outcome applyWhatFits(Database& database, ByteSpan changeset, std::optional<project::RecordKind> kind) {
-    return applied(database, changeset, leaveOut, kind);
+base::Outcome applyWhatFits(Database& database, ByteSpan changeset) {
+    return applied(database, changeset, leaveOut);
 }
 
 project::ChangeSet changeSetOf(ByteSpan changeset) {

@@ -91,9 +91,7 @@ class ChangesetGroup {
 };
 
 /// Applies what fits and leaves out the rest: for following single records through a part of the journal.
-/// Only the tables of `kind` where it is given.
-base::Outcome applyWhatFits(Database& database, ByteSpan changeset,
-                            std::optional<project::RecordKind> kind = {});
+base::Outcome applyWhatFits(Database& database, ByteSpan changeset);
 
 /// Which records a changeset puts and erases; rows of a table belonging to a record count as a change of it.
 project::ChangeSet changeSetOf(ByteSpan changeset);

@@ -27,17 +27,32 @@ class Walk {
 
     bool isAtEnd() const { return m_rest.empty(); }
 
+    /// Goes over a table's head or one row.
+    bool part() {
+        std::uint8_t head = 0;
+        byte(head);
+        const bool isRow = head == kInsert || head == kDelete || head == kUpdate;
+        return head == kTable ? table() : isRow && row(head);
+    }
+
+    /// The name of the table whose head was walked last.
+    std::string_view tableName() const { return m_table; }
+    ByteSpan rest() const { return m_rest; }
+
+  private:
     bool table() {
         std::uint64_t columns = 0;
         if (!number(columns) || columns == 0 || columns > kMostColumns || !skip(columns)) {
             return false;
         }
         m_columns = columns;
+        const ByteSpan name = m_rest;
         std::uint8_t letter = 1;
         std::size_t length = 0;
         while (byte(letter) && letter != 0) {
             ++length;
         }
+        m_table = {reinterpret_cast<const char*>(name.data()), length};
         return letter == 0 && length > 0;
     }
 
@@ -57,8 +72,6 @@ class Walk {
         m_rest = m_rest.subspan(1);
         return true;
     }
-
-  private:
     bool skip(std::uint64_t count) {
         if (count > m_rest.size()) {
             return false;
@@ -113,6 +126,7 @@ class Walk {
 
     ByteSpan m_rest;
     std::uint64_t m_columns = 0;
+    std::string_view m_table;
 };
 
 }  // namespace
@@ -120,14 +134,34 @@ class Walk {
 bool isChangeset(ByteSpan bytes) {
     Walk walk(bytes);
     while (!walk.isAtEnd()) {
-        std::uint8_t head = 0;
-        walk.byte(head);
-        const bool isRow = head == kInsert || head == kDelete || head == kUpdate;
-        if (!(head == kTable ? walk.table() : isRow && walk.row(head))) {
+        if (!walk.part()) {
             return false;
         }
     }
     return true;
+}
+
+std::vector<std::uint8_t> changesOfTables(ByteSpan changeset,
+                                          const std::function<bool(std::string_view table)>& isWanted) {
+    std::vector<std::uint8_t> wanted;
+    Walk walk(changeset);
+    std::string_view table;
+    bool isTaken = false;
+    while (!walk.isAtEnd()) {
+        const ByteSpan from = walk.rest();
+        if (!walk.part()) {
+            return {};
+        }
+        if (walk.tableName().data() != table.data()) {
+            table = walk.tableName();
+            isTaken = isWanted(table);
+        }
+        if (isTaken) {
+            const ByteSpan part = from.first(from.size() - walk.rest().size());
+            wanted.insert(wanted.end(), part.begin(), part.end());
+        }
+    }
+    return wanted;
 }
 
 }  // namespace ww::store

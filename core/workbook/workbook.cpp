@@ -7,6 +7,7 @@
 #include <unordered_set>
 
 #include "core/base/term.h"
+#include "core/store/changeset_form.h"
 #include "core/store/file_steps.h"
 #include "core/store/migration.h"
 #include "core/store/open_file.h"
@@ -254,21 +255,22 @@ Result<Versions> versionsOf(const store::Database& database, quantity::Density d
     Versions versions;
     store::Step step = journal->step();
     for (; step == store::Step::Row; step = journal->step()) {
-        const store::ByteSpan changeset = journal->blob(1);
+        const auto changeset = store::changesOfTables(journal->blob(1), [&](std::string_view name) {
+            const store::RecordedTable* table = store::recordedTable(name);
+            return table != nullptr && table->kind == kind;
+        });
         std::vector<project::RecordRef> touched;
         std::unordered_set<Id> seen;
         store::ChangesetReader reader(changeset);
         while (reader.next()) {
-            const store::RecordedTable* table = store::recordedTable(reader.table());
-            const auto id = table != nullptr && table->kind == kind ? reader.recordId() : std::nullopt;
-            if (id && seen.insert(*id).second) {
+            if (const auto id = reader.recordId(); id && seen.insert(*id).second) {
                 touched.push_back({kind, *id});
             }
         }
         if (touched.empty()) {
             continue;
         }
-        if (auto applied = store::applyWhatFits(copy, changeset, kind); !applied) {
+        if (auto applied = store::applyWhatFits(copy, changeset); !applied) {
             return applied.fault();
         }
         for (const project::RecordRef& ref : touched) {

@@ -3,9 +3,9 @@
 #include <gtest/gtest.h>
 
 #include "core/store/changeset_form.h"
+#include "core/store/migration.h"
 #include "core/store/record_reader.h"
 #include "core/store/record_writer.h"
-#include "core/store/migration.h"
 #include "core/store/schema.h"
 #include "tests/support/whole_job.h"
 
@@ -128,6 +128,29 @@ TEST_F(Changeset, cutShortAnywhereIsNone) {
     // Between two rows, and between a row and the next table's head, a cut leaves a shorter changeset: three
     // tables with one row each have five such places.
     EXPECT_EQ(whole, 5u);
+}
+
+TEST_F(Changeset, changesOfSomeTablesAloneAreAChangeset) {
+    const Bytes bytes = changesOf([&](RecordWriter& writer) {
+        EXPECT_TRUE(writer.put(support::wholeJobReading(m_ids.first, 1, m_ids.near, "33.3")).ok());
+        EXPECT_TRUE(writer.put(project::Person{support::CountingIds::numbered(77), "D. New"}).ok());
+        EXPECT_TRUE(writer.put(project::Person{support::CountingIds::numbered(78), "E. New"}).ok());
+        EXPECT_TRUE(writer.erase({RecordKind::PumpReading, m_ids.pumpReading}).ok());
+    });
+    const auto of = [&](auto isWanted) { return changesOfTables(bytes, isWanted); };
+    EXPECT_EQ(of([](std::string_view) { return true; }), bytes);
+    EXPECT_EQ(of([](std::string_view) { return false; }), Bytes());
+    const Bytes people = of([](std::string_view table) { return table == "people"; });
+    ChangesetReader reader(people);
+    for (const int person : {77, 78}) {
+        ASSERT_TRUE(reader.next());
+        EXPECT_EQ(reader.table(), "people");
+        EXPECT_EQ(reader.recordId(), support::CountingIds::numbered(person));
+    }
+    EXPECT_FALSE(reader.next());
+    EXPECT_FALSE(reader.isDamaged());
+    const Bytes cut(bytes.begin(), bytes.end() - 3);
+    EXPECT_EQ(changesOfTables(cut, [](std::string_view) { return true; }), Bytes());
 }
 
 TEST_F(Changeset, withAnyByteFlippedIsRefusedOrAppliedButNeverHangs) {
