@@ -15,7 +15,8 @@ constexpr int kPatience_ms = 5000;
 constexpr int kLongestCell_bytes = 512 * 1024 * 1024;
 
 int openFlags(Access access) {
-    constexpr int kAlways = SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_PRIVATECACHE;
+    // A connection is used by one thread at a time, so SQLite need not guard every call.
+    constexpr int kAlways = SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_PRIVATECACHE | SQLITE_OPEN_NOMUTEX;
     return kAlways | SQLITE_OPEN_READWRITE | (access == Access::Create ? SQLITE_OPEN_CREATE : 0);
 }
 

@@ -19,7 +19,7 @@ enum class Access {
 };
 
 /// Owns the connection. Foreign keys are held; a schema from outside is not trusted; a commit is on the disk
-/// when it returns (rollback journal, synchronous=EXTRA).
+/// when it returns (rollback journal, synchronous=EXTRA). One thread at a time.
 class Database {
   public:
     /// Fails where the file is missing (or there, for Create), or cannot be read (or written).
