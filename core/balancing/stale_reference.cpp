@@ -56,10 +56,10 @@ std::vector<base::Fault> staleReference(const Project& project, const History& h
     const project::Branch& branch = project.branches()[reference];
     const TakenReading* last = nullptr;
     const TakenReading* before = nullptr;
-    for (const TakenReading& taken : history.readings) {
-        if (project.readings().at(taken.reading).branch == branch.id && !taken.isShutForMoment) {
-            before = last;
-            last = &taken;
+    for (auto taken = history.readings.rbegin(); taken != history.readings.rend() && before == nullptr;
+         ++taken) {
+        if (project.readings().at(taken->reading).branch == branch.id && !taken->isShutForMoment) {
+            (last == nullptr ? last : before) = &*taken;
         }
     }
     if (last == nullptr) {

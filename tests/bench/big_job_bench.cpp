@@ -82,7 +82,9 @@ Waits waitsIn(int terminals, int rounds) {
     for (const auto& [page, wait] : throughAllPages(window)) {
         all.emplace_back("shown again: " + page, wait);
     }
-    static_cast<void>(window.bridge().openRound(project::RoundKind::Adjusting));
+    all.emplace_back("a round opened", waited_ms([&] {
+                         static_cast<void>(window.bridge().openRound(project::RoundKind::Adjusting));
+                     }));
     window.activateWindow();
     window.showPlace(ui::MainWindow::Walk);
     QApplication::processEvents();
