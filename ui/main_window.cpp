@@ -18,6 +18,7 @@
 #include "ui/places/reading_notice.h"
 #include "ui/plain_labels.h"
 #include "ui/text/words.h"
+#include "ui/top_row_keys.h"
 #include "ui/widgets/reading_order.h"
 
 namespace ww::ui {
@@ -49,6 +50,7 @@ MainWindow::MainWindow(Desk desk, Preferences& preferences, QWidget* parent)
       m_folded(new QMenu(this)) {
     qApp->installEventFilter(new PlainLabels(this));
     qApp->installEventFilter(new AltChords(this));
+    qApp->installEventFilter(new TopRowKeys(this));
     // What is made in the window has its font from the start.
     setFont(m_look.font);
     m_commands->fill(menuBar());

@@ -1,5 +1,7 @@
 // The commands of the main window that change how it looks, and what follows from them.
+#include <QAbstractItemView>
 #include <QApplication>
+#include <QClipboard>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QMenuBar>
@@ -98,23 +100,29 @@ void MainWindow::showPreferences() {
     dialog.exec();
 }
 
+/// In a field as ever; in a table Copy takes the cell, and Paste what the place makes of it.
 void MainWindow::connectClipboardCommands() {
-    const auto onField = [this](QAction* action, const char* slot) {
-        connect(action, &QAction::triggered, this, [slot] {
-            QWidget* field = QApplication::focusWidget();
-            if (qobject_cast<QLineEdit*>(field) != nullptr ||
-                qobject_cast<QPlainTextEdit*>(field) != nullptr) {
-                QMetaObject::invokeMethod(field, slot);
-            }
-        });
+    const auto onField = [](const char* slot) {
+        QWidget* field = QApplication::focusWidget();
+        const bool isField =
+            qobject_cast<QLineEdit*>(field) != nullptr || qobject_cast<QPlainTextEdit*>(field) != nullptr;
+        return isField && QMetaObject::invokeMethod(field, slot);
     };
-    onField(m_commands->cut, "cut");
-    onField(m_commands->copy, "copy");
-    onField(m_commands->paste, "paste");
-    // Several lines are a column of readings.
-    connect(m_commands->paste, &QAction::triggered, this, [this] {
-        if (place() == Walk && qobject_cast<QLineEdit*>(QApplication::focusWidget()) == nullptr) {
+    connect(m_commands->cut, &QAction::triggered, this, [onField] { onField("cut"); });
+    connect(m_commands->copy, &QAction::triggered, this, [onField] {
+        const auto* table = qobject_cast<QAbstractItemView*>(QApplication::focusWidget());
+        if (!onField("copy") && table != nullptr && table->currentIndex().isValid()) {
+            QApplication::clipboard()->setText(table->currentIndex().data().toString());
+        }
+    });
+    connect(m_commands->paste, &QAction::triggered, this, [this, onField] {
+        if (onField("paste")) {
+            return;
+        }
+        if (place() == Walk) {
             walk()->paste();
+        } else if (auto* system = there<SystemPlace>(System); system != nullptr && place() == System) {
+            system->paste();
         }
     });
 }

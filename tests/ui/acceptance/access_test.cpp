@@ -10,6 +10,7 @@
 #include <QPlainTextEdit>
 #include <QPointer>
 #include <QSet>
+#include <QShortcut>
 #include <QTableView>
 #include <QWheelEvent>
 #include <algorithm>
@@ -48,19 +49,18 @@ QString nameOf(const QWidget& widget) {
 }
 
 template <class Check>
-void inEveryPlace(DeskWindow& desk, const Check& check) {
-    for (int place = MainWindow::Job; place <= MainWindow::Report; ++place) {
-        desk.window.showPlace(static_cast<MainWindow::Place>(place));
+void onEveryPage(DeskWindow& desk, const Check& check) {
+    support::eachPage(desk.window, [&](const QString& page) {
         QTest::qWait(20);
-        SCOPED_TRACE("place " + std::to_string(place + 1));
+        SCOPED_TRACE(page.toStdString());
         check();
-    }
+    });
 }
 
 // WCAG 2.2, 4.1.2 Name, Role, Value; that names differ within a window is our own rule.
 TEST(Access, everyControlInSightHasANameOfItsOwn) {
     DeskWindow desk;
-    inEveryPlace(desk, [&] {
+    onEveryPage(desk, [&] {
         std::set<QString> names;
         for (const QWidget* widget : desk.window.findChildren<QWidget*>()) {
             const bool isInner = widget->parentWidget()->inherits("QComboBox") ||
@@ -102,7 +102,7 @@ TEST(Access, cellsOfEveryTableSpeakTheirRowAndColumn) {
 
 TEST(Access, lettersUnderAltMeanOneThingAtATime) {
     DeskWindow desk;
-    inEveryPlace(desk, [&] {
+    onEveryPage(desk, [&] {
         std::map<QChar, QString> letters;
         const auto take = [&](const QString& words) {
             const QKeySequence key = QKeySequence::mnemonic(words);
@@ -318,6 +318,25 @@ TEST(Access, theChordOfBothEnterKeysWorksInEveryLanguage) {
     }
 }
 
+// A control's shortcut beside a command with the same keys leaves both without effect.
+TEST(Access, noControlTakesTheKeysOfACommand) {
+    DeskWindow desk;
+    QSet<QKeySequence> ofCommands;
+    for (const QAction* action : desk.window.commands().all()) {
+        for (const QKeySequence& chord : action->shortcuts()) {
+            ofCommands.insert(chord);
+        }
+    }
+    desk.window.showPlace(MainWindow::System);
+    desk.key(Qt::Key_V, Qt::ControlModifier | Qt::AltModifier);
+    onEveryPage(desk, [&] {
+        for (const QShortcut* shortcut : desk.window.findChildren<QShortcut*>()) {
+            EXPECT_FALSE(ofCommands.contains(shortcut->key()))
+                << shortcut->key().toString(QKeySequence::PortableText).toStdString();
+        }
+    });
+}
+
 TEST(Access, functionKeysHaveAChordBesideThem) {
     DeskWindow desk;
     for (const QAction* action : desk.window.commands().all()) {
@@ -332,11 +351,11 @@ TEST(Access, functionKeysHaveAChordBesideThem) {
     }
 }
 
-TEST(Access, theWheelChangesNoValueInAnyPlace) {
+TEST(Access, theWheelChangesNoValueOnAnyPage) {
     DeskWindow desk;
     desk.enter("20.0");
     const auto before = support::recordsOf(desk.project());
-    inEveryPlace(desk, [&] {
+    onEveryPage(desk, [&] {
         for (QWidget* widget : desk.window.findChildren<QWidget*>()) {
             const auto* combo = qobject_cast<QComboBox*>(widget);
             const auto* field = qobject_cast<QLineEdit*>(widget);
@@ -361,7 +380,7 @@ TEST(Access, theWheelChangesNoValueInAnyPlace) {
 
 TEST(Access, aNumberStaysAsItIsTypedInEveryField) {
     DeskWindow desk;
-    inEveryPlace(desk, [&] {
+    onEveryPage(desk, [&] {
         // What is left of a field may make others anew.
         std::vector<QPointer<QLineEdit>> fields;
         for (QLineEdit* field : desk.window.findChildren<QLineEdit*>()) {

@@ -7,6 +7,7 @@
 
 #include "core/balancing/standing_readings.h"
 #include "tests/ui/support/desk_window.h"
+#include "tests/ui/support/each_page.h"
 #include "tests/ui/support/target_faults.h"
 
 namespace ww::ui {
@@ -130,17 +131,16 @@ TEST(ValveCard, comesAndGoesWithTheSizeOfTheWindow) {
     EXPECT_EQ(desk.window.place(), MainWindow::Adjust);
 }
 
-TEST(LargeTargets, areLargeAndApartInEveryPlace) {
+TEST(LargeTargets, areLargeAndApartOnEveryPage) {
     DeskWindow desk;
     desk.key(Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
     ASSERT_TRUE(desk.preferences.hasLargeTargets());
     resizeTo(desk, kLaptop);
-    for (int place = MainWindow::Job; place <= MainWindow::Report; ++place) {
-        desk.window.showPlace(static_cast<MainWindow::Place>(place));
+    support::eachPage(desk.window, [&](const QString& page) {
         QTest::qWait(30);
         const QStringList faults = support::targetFaults(desk.window, {48, 48}, 8);
-        EXPECT_TRUE(faults.isEmpty()) << "place " << place + 1 << "\n" << faults.join('\n').toStdString();
-    }
+        EXPECT_TRUE(faults.isEmpty()) << page.toStdString() << "\n" << faults.join('\n').toStdString();
+    });
     desk.window.showPlace(MainWindow::Walk);
     desk.key(Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_FALSE(desk.preferences.hasLargeTargets());

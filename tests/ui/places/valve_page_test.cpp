@@ -4,7 +4,12 @@
 
 #include <gtest/gtest.h>
 
+#include <QClipboard>
+#include <QDialog>
+#include <QTimer>
+
 #include "tests/support/demo_project.h"
+#include "tests/ui/support/desk_window.h"
 #include "tests/ui/support/pump_rig.h"
 #include "ui/job_files.h"
 #include "ui/places/system/system_place.h"
@@ -105,6 +110,58 @@ TEST_F(ValvePages, aModelThatABranchHasStays) {
     ASSERT_TRUE(m_rig.bridge.undo().ok());
     EXPECT_TRUE(m_page.removeValve());
     EXPECT_EQ(job().valves().size(), 0U);
+}
+
+/// Presses Ctrl+V in a window, closes the import it opens, and returns the title of that.
+QString pastedInto(support::DeskWindow& desk, const QString& text) {
+    QApplication::clipboard()->setText(text);
+    QString title;
+    QTimer::singleShot(0, &desk.window, [&title] {
+        if (auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget())) {
+            title = dialog->windowTitle();
+            dialog->reject();
+        }
+    });
+    desk.key(Qt::Key_V, Qt::ControlModifier);
+    desk.window.activateWindow();
+    QTest::qWait(10);
+    return title;
+}
+
+TEST(PasteIntoSystem, opensTheRowsThatThePageTakes) {
+    support::DeskWindow desk;
+    desk.window.showPlace(MainWindow::System);
+    EXPECT_NE(pastedInto(desk, "tag\tparent\nZ1\t\n"), "") << "branches";
+    desk.key(Qt::Key_V, Qt::ControlModifier | Qt::AltModifier);
+    EXPECT_NE(pastedInto(desk, "model\tsize\nV\t25\n"), "") << "valve models";
+}
+
+TEST(PasteIntoSystem, takesTheFirstBranchesOfAnEmptyJob) {
+    support::CountingIds ids(5'000'000);
+    support::DeskWindow desk(emptyJob(ids.next(), "New"), false);
+    desk.window.showPlace(MainWindow::System);
+    EXPECT_NE(pastedInto(desk, "tag\tparent\nZ1\t\n"), "");
+}
+
+TEST(PasteIntoSystem, putsPointsInTheTableThatHasTheKeys) {
+    support::DeskWindow desk;
+    desk.window.showPlace(MainWindow::System);
+    desk.key(Qt::Key_V, Qt::ControlModifier | Qt::AltModifier);
+    auto* page = desk.window.findChild<ValvePage*>();
+    ASSERT_NE(page, nullptr);
+    page->points()->table()->setFocus();
+    EXPECT_EQ(pastedInto(desk, "1\t2\n4\t8\n"), "");
+    EXPECT_EQ(desk.project().valves()[0].rows.size(), 2U);
+}
+
+TEST(CopyFromTables, takesTheCellInHand) {
+    support::DeskWindow desk;
+    desk.window.showPlace(MainWindow::System);
+    auto* table = desk.window.findChild<SystemPlace*>()->table();
+    table->setCurrentIndex(table->model()->index(1, SystemModel::Tag));
+    table->setFocus();
+    desk.key(Qt::Key_C, Qt::ControlModifier);
+    EXPECT_EQ(QApplication::clipboard()->text(), table->currentIndex().data().toString());
 }
 
 }  // namespace

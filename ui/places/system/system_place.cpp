@@ -4,7 +4,6 @@
 #include <QClipboard>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QShortcut>
 #include <QVBoxLayout>
 
 #include "core/pump_room/pump_picture.h"
@@ -43,6 +42,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
       m_sums(new QLabel(this)),
       m_find(new HintedField(tr("tag"), this)),
       m_add(new QPushButton(tr("Add Branch"), this)),
+      m_paste(new QPushButton(tr("Paste Table"), this)),
       m_others(new QPushButton(tr("Show Other Columns"), this)) {
     setAccessibleName(tr("System"));
     m_table->setModel(m_model);
@@ -86,7 +86,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
         line->addStretch(1);
         return made;
     };
-    auto* buttons = new SideBySide({lineOf({m_add, m_whatIf}), 0, 0, 0},
+    auto* buttons = new SideBySide({lineOf({m_add, m_paste, m_whatIf}), 0, 0, 0},
                                    {lineOf({m_others, m_showValves}), 0, 1, 0}, this);
     auto* finding = new QWidget(this);
     auto* search = new QHBoxLayout(finding);
@@ -105,9 +105,7 @@ SystemPlace::SystemPlace(WorkbookBridge& bridge, QWidget* parent)
     connect(m_find, &QLineEdit::returnPressed, this, &SystemPlace::jump);
     connect(m_whatIf, &QPushButton::toggled, this, &SystemPlace::showWhatIf);
     connect(m_showValves, &QPushButton::toggled, this, &SystemPlace::showValves);
-    auto* pasting = new QShortcut(QKeySequence::Paste, m_table, nullptr, nullptr, Qt::WidgetShortcut);
-    connect(pasting, &QShortcut::activated, this,
-            [this] { emit tablePasted(QStringLiteral("branches.csv"), QApplication::clipboard()->text()); });
+    connect(m_paste, &QPushButton::clicked, this, &SystemPlace::paste);
     connect(m_diagram, &schematic::SchematicView::currentChanged, &bridge, &WorkbookBridge::selectBranch);
     connect(m_diagram, &schematic::SchematicView::activated, this, [this](const base::Id& branch) {
         showBranch(branch);
@@ -269,11 +267,13 @@ void SystemPlace::refreshDiagram() {
 void SystemPlace::refresh() {
     const bool hasBranches = m_model->rowCount() > 0;
     m_add->setEnabled(!m_bridge.isReadOnly());
+    m_paste->setEnabled(m_bridge.isOpen() && !m_bridge.isReadOnly());
     m_find->setEnabled(hasBranches);
-    m_empty->setText(m_bridge.isOpen()
-                         ? tr("Add the first branch (Ctrl+Shift+A), or make the job from tables "
-                              "(Ctrl+Shift+I).")
-                         : tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N)."));
+    m_empty->setText(
+        m_bridge.isOpen()
+            ? tr("Add the first branch (Ctrl+Shift+A), paste a branch table (Ctrl+V), or make the job "
+                 "from tables (Ctrl+Shift+I).")
+            : tr("No workbook is open. Open one (Ctrl+O) or make a new job (Ctrl+N)."));
     m_whatIf->setEnabled(hasBranches && !m_showValves->isChecked());
     m_showValves->setEnabled(m_bridge.isOpen());
     QWidget* const full = m_whatIf->isChecked() ? static_cast<QWidget*>(m_bench) : m_table;
@@ -305,6 +305,14 @@ void SystemPlace::refresh() {
         words += gap + tr("%n terminal(s) without a valve table", nullptr, withoutTable);
     }
     m_sums->setText(words);
+}
+
+void SystemPlace::paste() {
+    if (m_showValves->isChecked()) {
+        valves()->paste();
+    } else {
+        emit tablePasted(QStringLiteral("branches.csv"), QApplication::clipboard()->text());
+    }
 }
 
 void SystemPlace::toggleTable() {

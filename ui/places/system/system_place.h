@@ -45,6 +45,9 @@ class SystemPlace : public QWidget {
   public slots:
     void findBranch();
     void addBranch();
+    /// The table in the clipboard for the one in hand, after its rows were looked at: branches, valve tables,
+    /// or the points of one valve.
+    void paste();
     /// The branch in hand changes places with its neighbor on the same pipe: walked earlier (-1) or later
     /// (1).
     void moveBranch(int steps);
@@ -95,6 +98,7 @@ class SystemPlace : public QWidget {
     QLabel* m_sums;
     QLineEdit* m_find;
     QPushButton* m_add;
+    QPushButton* m_paste;
     QPushButton* m_others;  ///< the columns that have no room come in place of the first ones
     theme::Tokens m_tokens;
     bool m_isTableOnly = false;

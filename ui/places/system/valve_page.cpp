@@ -3,7 +3,6 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QHBoxLayout>
-#include <QShortcut>
 #include <QVBoxLayout>
 #include <numeric>
 
@@ -82,12 +81,6 @@ ValvePage::ValvePage(WorkbookBridge& bridge, QWidget* parent)
         refresh();
     });
     connect(&bridge, &WorkbookBridge::changed, this, &ValvePage::refresh);
-    const auto onPaste = [this](QWidget* table, auto slot) {
-        auto* shortcut = new QShortcut(QKeySequence::Paste, table, nullptr, nullptr, Qt::WidgetShortcut);
-        connect(shortcut, &QShortcut::activated, this, slot);
-    };
-    onPaste(m_table, [this] { emit tablePasted(QApplication::clipboard()->text()); });
-    onPaste(m_points->table(), [this] { pastePoints(QApplication::clipboard()->text()); });
     refresh();
 }
 
@@ -212,6 +205,15 @@ bool ValvePage::removeValve() {
                                     {},
                                     {{project::RecordKind::ValveModel, valve->id}},
                                     true}));
+}
+
+void ValvePage::paste() {
+    const QString text = QApplication::clipboard()->text();
+    if (m_points->table()->hasFocus()) {
+        pastePoints(text);
+    } else {
+        emit tablePasted(text);
+    }
 }
 
 bool ValvePage::pastePoints(const QString& text) {

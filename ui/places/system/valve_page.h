@@ -37,6 +37,8 @@ class ValvePage : public QWidget {
     bool addValve();
     /// Takes the model in hand out; refused while a branch has it.
     bool removeValve();
+    /// Takes what is in the clipboard: points where their table has the keys, else whole models.
+    void paste();
     /// Puts pasted points in place of those of the model in hand.
     bool pastePoints(const QString& text);
 
@@ -50,7 +52,6 @@ class ValvePage : public QWidget {
     base::Outcome store(int row, int column, const QString& typed);
     RowSheet<ValvePointRow>::Content pointContent();
     RowPanel* pointPanel();
-    void paste();
     void fit();
     void refresh();
 
