@@ -161,6 +161,8 @@ class MainWindow : public QMainWindow {
     bool isReviewStepNewest() const;
     void tellOfWithdrawing();
     void onWalk(QAction* action, void (WalkPlace::*slot)());
+    /// The same after what is typed is stored; where that is refused its field is shown instead.
+    void onWalkOnceStored(QAction* action, void (WalkPlace::*slot)());
     void refresh();
     void refreshCommands();
     void refreshKeyLine();

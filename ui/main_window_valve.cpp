@@ -17,10 +17,20 @@ void MainWindow::onWalk(QAction* action, void (WalkPlace::*slot)()) {
     });
 }
 
+void MainWindow::onWalkOnceStored(QAction* action, void (WalkPlace::*slot)()) {
+    connect(action, &QAction::triggered, this, [this, slot] {
+        if (storeTyped()) {
+            showPlace(Walk);
+            (walk()->*slot)();
+        }
+    });
+}
+
 void MainWindow::connectWalkCommands() {
     onWalk(m_commands->newRound, &WalkPlace::beginRound);
-    onWalk(m_commands->closeRound, &WalkPlace::beginClosing);
-    onWalk(m_commands->notTurned, &WalkPlace::markNotTurned);
+    // What is typed anywhere belongs to the round that is about to be closed.
+    onWalkOnceStored(m_commands->closeRound, &WalkPlace::beginClosing);
+    onWalkOnceStored(m_commands->notTurned, &WalkPlace::markNotTurned);
     onWalk(m_commands->note, &WalkPlace::editNote);
     onWalk(m_commands->cannotRead, &WalkPlace::recordNotReadable);
     onWalk(m_commands->convergence, &WalkPlace::toggleConvergence);

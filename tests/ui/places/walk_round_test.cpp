@@ -105,6 +105,30 @@ TEST(WalkPlace, aRoundIsClosedWhenEveryItemHasAValueOrAReason) {
     EXPECT_EQ(desk.project().lastRound()->state, project::RoundState::Closed);
 }
 
+TEST(WalkPlace, whatIsTypedIsStoredBeforeTheRoundIsClosed) {
+    DeskWindow desk;
+    desk.type("27.1");
+    desk.key(Qt::Key_W, Qt::ControlModifier | Qt::ShiftModifier);
+    QTest::qWait(20);
+    EXPECT_EQ(desk.stored(walkTag(1)), "27.1 kPa");
+    const auto* panel = desk.window.findChild<CloseRoundPanel*>();
+    ASSERT_NE(panel, nullptr);
+    EXPECT_TRUE(panel->isVisible());
+    EXPECT_EQ(support::named<QWidget>(desk.window, "Reason for B-01"), nullptr) << "it is read";
+    EXPECT_NE(support::named<QWidget>(desk.window, "Reason for B-02"), nullptr);
+}
+
+TEST(WalkPlace, whatIsRefusedKeepsTheRoundFromBeingClosed) {
+    DeskWindow desk;
+    desk.type("2.7.1");
+    desk.key(Qt::Key_W, Qt::ControlModifier | Qt::ShiftModifier);
+    QTest::qWait(20);
+    const auto* panel = desk.window.findChild<CloseRoundPanel*>();
+    EXPECT_TRUE(panel == nullptr || !panel->isVisible());
+    EXPECT_TRUE(desk.grid().isRefused());
+    EXPECT_EQ(desk.grid().editor()->text(), "2.7.1");
+}
+
 TEST(WalkPlace, whatNobodyTurnedGetsOneReasonInOneStep) {
     DeskWindow desk({.terminals = 6});
     const auto readings = support::walkReadings(desk.project());

@@ -206,8 +206,7 @@ CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, const LoopAdvisor& advi
     connect(m_back, &QPushButton::clicked, this, &CloseRoundPanel::givenUp);
     connect(&bridge, &WorkbookBridge::changed, this, [this] {
         if (isVisible()) {
-            // A field that is just being left must outlive its own event.
-            QMetaObject::invokeMethod(this, &CloseRoundPanel::list, Qt::QueuedConnection);
+            listLater();
         }
     });
     connect(&advisor, &LoopAdvisor::changed, this, [this] {
@@ -216,9 +215,14 @@ CloseRoundPanel::CloseRoundPanel(WorkbookBridge& bridge, const LoopAdvisor& advi
                                          [](const EntryField* field) { return field->isTyped(); });
         // A reason that is being typed stays; the list follows once it is stored.
         if (isVisible() && !isTyped) {
-            list();
+            listLater();
         }
     });
+}
+
+/// A field that is just being left, or that is getting the keys, must outlive its own event.
+void CloseRoundPanel::listLater() {
+    QMetaObject::invokeMethod(this, &CloseRoundPanel::list, Qt::QueuedConnection);
 }
 
 void CloseRoundPanel::begin() {

@@ -73,6 +73,7 @@ class CloseRoundPanel : public QWidget {
 
   private:
     void list();
+    void listLater();
     /// What is listed as doubtful without keeping the round open (doubtsOf).
     std::vector<balancing::Finding> doubts(const project::Round& round) const;
     void addItem(const balancing::Finding& item, QWidget* page, QVBoxLayout* rows);
