@@ -74,6 +74,14 @@ std::optional<base::Fault> valveFault(const Project& project, const Branch& bran
     return std::nullopt;
 }
 
+/// The newest try of the branch, where it was read at this setting and no valve was turned since.
+const Reading* tryReadAnew(const Project& project, const Id& branch, const Decimal& setting) {
+    const auto tries = triesOf(project, branch);
+    const bool isHere = !tries.empty() && tries.back()->setting &&
+                        tries.back()->setting->value() == setting.value();
+    return isHere && lastTried(project) == branch ? tries.back() : nullptr;
+}
+
 }  // namespace
 
 Result<Edit> storeTry(const Project& project, const Id& branchId, TryEntry entry, WalkContext context) {
@@ -95,7 +103,20 @@ Result<Edit> storeTry(const Project& project, const Id& branchId, TryEntry entry
         project::label(project::labels::kDpAt, {entry.dp.text(), entry.setting.text(), branch.tag});
     made.dp = std::move(entry.dp);
     made.setting = std::move(entry.setting);
-    return stored(project, branch, std::move(made), context, std::move(label));
+    const Reading* replaced = made.isRepeat ? nullptr : tryReadAnew(project, branchId, *made.setting);
+    if (replaced != nullptr) {
+        made.supersedes = replaced->id;
+        made.isRepeat = replaced->isRepeat;
+        label =
+            project::label(project::labels::kDpInPlace, {made.dp->text(), replaced->dp->text(), branch.tag});
+    }
+    auto edit = stored(project, branch, std::move(made), context, std::move(label));
+    if (edit && replaced != nullptr) {
+        Reading old = *replaced;
+        old.status = ReadingStatus::Superseded;
+        edit->put.insert(edit->put.begin(), std::move(old));
+    }
+    return edit;
 }
 
 Result<Edit> holdHere(const Project& project, const Id& branchId, const Decimal& setting) {

@@ -23,12 +23,13 @@ struct TryEntry {
     quantity::Measured<PressureDifference> dp;
     base::Decimal setting;
     bool isHold = false;    ///< the valve is left there
-    bool isRepeat = false;  ///< read again at the same setting: the mean of the two counts
+    bool isRepeat = false;  ///< read again at the same setting on purpose: the mean of the two counts
 };
 
 /// Stores a try in the open round; where none is open the edit opens an adjusting round first. Tries stand
-/// beside each other: each is true for its own setting. Refused: a setting off the valve's scale, a branch
-/// without a valve table, an open round of another kind, whose readings are of one state of the loop.
+/// beside each other: each is true for its own setting. One typed anew at the setting of the newest, with no
+/// valve turned between, takes its place, unless it is a repeat. Refused: a setting off the valve's scale, a
+/// branch without a valve table, an open round of another kind, whose readings are of one state of the loop.
 base::Result<project::Edit> storeTry(const project::Project& project, const Id& branch, TryEntry entry,
                                      WalkContext context);
 /// The newest try of the branch becomes the one at which the valve is left. Refused where it was made at

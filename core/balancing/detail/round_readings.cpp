@@ -48,6 +48,7 @@ void take(BranchReadings& branch, const Reading& reading) {
 /// What a branch still wants to know from earlier rounds.
 struct Wish {
     bool reading = false;
+    bool readAt = false;  ///< where the valve stood when that reading was taken
     bool setting = false;
 };
 
@@ -122,7 +123,7 @@ class Asking {
         std::erase_if(m_open, [&](Open& open) {
             answer(open, roundIndex, out[open.branch]);
             open.then = {};
-            return !open.wish.reading && !open.wish.setting;
+            return !open.wish.reading && !open.wish.readAt && !open.wish.setting;
         });
     }
 
@@ -155,7 +156,13 @@ class Asking {
             out.round = roundIndex;
             if (open.then.setAt != nullptr) {
                 out.readAtSetting = Setting::si(open.then.setAt->setting->value());
+            } else {
+                // Read without saying where the valve stood: where the rounds before left it.
+                open.wish.readAt = true;
             }
+        } else if (open.wish.readAt && open.then.standing != nullptr) {
+            open.wish.readAt = false;
+            out.readAtSetting = Setting::si(open.then.standing->setting->value());
         }
         if (open.wish.setting && open.then.standing != nullptr) {
             open.wish.setting = false;
@@ -232,7 +239,7 @@ void lookBackAgain(const Project& project, const project::Round& round,
     }
     for (const std::size_t branch : branches) {
         if (out[branch].readings.counting != nullptr && !out[branch].readAtSetting) {
-            // Read without saying where the valve stood: as the branch was found.
+            // No round says where the valve stood: as the branch was found.
             out[branch].readAtSetting = defaultSetting(project, project.branches()[branch]);
         }
     }

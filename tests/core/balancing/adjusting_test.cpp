@@ -87,6 +87,23 @@ TEST_F(AdjustingTest, triesStandBesideEachOther) {
     EXPECT_EQ(triesOf(project(), branch("A")).size(), 1U);
 }
 
+// A slip of the keys is typed again: it must not go on pulling the aim.
+TEST_F(AdjustingTest, aTryTypedAnewAtItsSettingTakesThePlaceOfTheFormer) {
+    tryAt("A", "50.0", "2");
+    tryAt("A", "4.0", "3");
+    const base::Id slip = triesOf(project(), branch("A")).back()->id;
+    EXPECT_EQ(tryAt("A", "40.0", "3.0"), "DP 40.0 kPa in place of 4.0 kPa, A");
+    const auto tries = triesOf(project(), branch("A"));
+    ASSERT_EQ(tries.size(), 2U);
+    EXPECT_EQ(tries[1]->dp->text(), "40.0 kPa");
+    EXPECT_EQ(tries[1]->supersedes, slip);
+    EXPECT_EQ(project().readings().at(slip).status, ReadingStatus::Superseded);
+    // With another valve turned between, both are true for their own state of the loop.
+    tryAt("B", "30.0", "3");
+    tryAt("A", "38.0", "3");
+    EXPECT_EQ(project().readings().at(tries[1]->id).status, ReadingStatus::Standing);
+}
+
 TEST_F(AdjustingTest, refusesWhatCannotBeATry) {
     EXPECT_EQ(tryAt("A", "40.0", "4.5"), "setting_beyond_scale");
     m_job.branch("D", "", "4", {}, project::BranchKind::None);

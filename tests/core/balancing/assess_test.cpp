@@ -353,6 +353,25 @@ TEST(Assess, gapsAreFilledWhileWalking) {
     EXPECT_FALSE(a.isComplete);
 }
 
+// A filled walk sheet may leave the setting empty: the valve stands where the round before left it.
+TEST(Assess, aGapIsFilledAtTheSettingThatStoodWhenItWasRead) {
+    FieldJob job = flatLoop(2);
+    job.round(RoundKind::Survey);
+    job.dp("A", "24", "4");
+    job.dp("B", "24", "4");
+    job.round(RoundKind::Adjusting);
+    job.dp("A", "24", "2");
+    job.dp("B", "24", "4");
+    job.round(RoundKind::Final);
+    job.dp("A", "30", "");
+    job.dp("B", "30", "");
+    const VolumeFlow read = *resultOf(job, assessNewest(job), "A").flow;
+    job.round(RoundKind::Adjusting, project::RoundState::Open);
+    const Assessment a = assessNewest(job, {.fillGaps = true});
+    ASSERT_TRUE(resultOf(job, a, "A").isFromEarlierRound);
+    EXPECT_EQ(resultOf(job, a, "A").flow->si(), read.si());
+}
+
 TEST(Assess, sharesOfAFirstRoundAreProvisionalWhileItIsWalked) {
     FieldJob job = flatLoop(4);
     job.round(RoundKind::Survey, project::RoundState::Open);
