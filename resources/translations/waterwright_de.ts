@@ -2185,7 +2185,7 @@
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
-        <translation>ein Abgleich mit Handventilen stimmt nur bei einem Durchfluss: Schließen ferne Kreise, erhalten nahe weniger als Auslegung; lassen Sie die Regelventile den Rest tun und halten Sie so wenig Δp, wie der schlechteste Kreis braucht</translation>
+        <translation>ein Abgleich mit Handventilen stimmt nur bei einem Durchfluss: Schließen ferne Kreise, erhalten nahe weniger als Auslegung; lassen Sie die Regelventile den Rest tun und halten Sie so wenig Δp, wie der Schlechtpunktkreis braucht</translation>
     </message>
     <message>
         <source>a branch needs a tag; type one, such as B-05</source>
@@ -4809,7 +4809,7 @@
     </message>
     <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
-        <translation>Ablesen-Einstellen lässt {1} mehr am Schlechtpunktventil {2} als dessen offenen Verlust, {3w} an der Welle</translation>
+        <translation>Ablesen-Einstellen lässt {1} mehr am Schlechtpunktventil {2} als dessen Verlust bei offenem Ventil, {3w} an der Welle</translation>
     </message>
     <message>
         <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
@@ -5461,23 +5461,23 @@
     </message>
     <message>
         <source>By the readings</source>
-        <translation>Nach den Messwerten</translation>
+        <translation>Nach den Ablesungen</translation>
     </message>
     <message>
         <source>By the readings: cannot be decided within the measuring uncertainty</source>
-        <translation>Nach den Messwerten: innerhalb der Messunsicherheit nicht zu entscheiden</translation>
+        <translation>Nach den Ablesungen: innerhalb der Messunsicherheit nicht zu entscheiden</translation>
     </message>
     <message>
         <source>By the readings: not within tolerance</source>
-        <translation>Nach den Messwerten: nicht innerhalb der Toleranz</translation>
+        <translation>Nach den Ablesungen: nicht innerhalb der Toleranz</translation>
     </message>
     <message>
         <source>By the readings: within tolerance</source>
-        <translation>Nach den Messwerten: innerhalb der Toleranz</translation>
+        <translation>Nach den Ablesungen: innerhalb der Toleranz</translation>
     </message>
     <message>
         <source>By the readings: within tolerance; index circuit not proved</source>
-        <translation>Nach den Messwerten: innerhalb der Toleranz; Schlechtpunktkreis nicht nachgewiesen</translation>
+        <translation>Nach den Ablesungen: innerhalb der Toleranz; Schlechtpunktkreis nicht nachgewiesen</translation>
     </message>
     <message>
         <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
@@ -5517,15 +5517,15 @@
     </message>
     <message>
         <source>by the readings the last round is within tolerance</source>
-        <translation>nach den Messwerten ist die letzte Runde innerhalb der Toleranz</translation>
+        <translation>nach den Ablesungen ist die letzte Runde innerhalb der Toleranz</translation>
     </message>
     <message>
         <source>by the readings the last round is within tolerance; its index circuit is not proved</source>
-        <translation>nach den Messwerten ist die letzte Runde innerhalb der Toleranz; ihr Schlechtpunktkreis ist nicht nachgewiesen</translation>
+        <translation>nach den Ablesungen ist die letzte Runde innerhalb der Toleranz; ihr Schlechtpunktkreis ist nicht nachgewiesen</translation>
     </message>
     <message>
         <source>by the readings the last round is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>nach den Messwerten ist die letzte Runde {1w}; weiter abgleichen oder den Grund angeben, warum sie so bleibt</translation>
+        <translation>nach den Ablesungen ist die letzte Runde {1w}; weiter abgleichen oder den Grund angeben, warum sie so bleibt</translation>
     </message>
     <message>
         <source>every round is accepted by a supervisor</source>
@@ -6065,7 +6065,7 @@
     </message>
     <message>
         <source>What would hold up a signature, and the reason why it stands</source>
-        <translation>Was einer Unterschrift im Weg stünde, und warum es bestehen bleibt</translation>
+        <translation>Was einer Signatur im Weg stünde, und warum es bestehen bleibt</translation>
     </message>
     <message>
         <source>below 60 % of full speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
@@ -6081,11 +6081,11 @@
     </message>
     <message>
         <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
-        <translation>ganz offen macht sein Ventil beim Auslegungsdurchfluss nur {1}; gut ablesbar ist es ab {2}, unter {3} gar nicht; wählen Sie ein kleineres Ventil oder einen anderen Messweg</translation>
+        <translation>ganz offen erzeugt sein Ventil beim Auslegungsdurchfluss nur {1}; gut ablesbar ist es ab {2}, unter {3} gar nicht; wählen Sie ein kleineres Ventil oder einen anderen Messweg</translation>
     </message>
     <message>
         <source>lines that would hold up a signature and stand with a reason: {1}, listed in section {2}</source>
-        <translation>Zeilen, die einer Unterschrift im Weg stünden und mit Grund bestehen bleiben: {1}, siehe Abschnitt {2}</translation>
+        <translation>Zeilen, die einer Signatur im Weg stünden und mit Grund bestehen bleiben: {1}, siehe Abschnitt {2}</translation>
     </message>
     <message>
         <source>not turned in this round</source>
@@ -6243,7 +6243,7 @@
     </message>
     <message>
         <source>curve through the gauges</source>
-        <translation>Kennlinie durch die Manometer</translation>
+        <translation>Kennlinie, an Manometer angepasst</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for.</source>
@@ -7842,7 +7842,7 @@
     </message>
     <message>
         <source>by the curve through the gauges of round </source>
-        <translation>nach der Kennlinie durch die Manometer von Runde </translation>
+        <translation>nach der Kennlinie, angepasst an die Manometer von Runde </translation>
     </message>
     <message>
         <source>from the pump&apos;s curve</source>
@@ -7850,7 +7850,7 @@
     </message>
     <message>
         <source>from the pump&apos;s curve through the gauges of round </source>
-        <translation>aus der Pumpenkennlinie durch die Manometer von Runde </translation>
+        <translation>aus der Pumpenkennlinie, angepasst an die Manometer von Runde </translation>
     </message>
     <message>
         <source>without a name</source>
@@ -9859,7 +9859,7 @@
     </message>
     <message>
         <source>Readings of a walk</source>
-        <translation>Ablesungen einer Begehung</translation>
+        <translation>Ablesungen eines Rundgangs</translation>
     </message>
     <message>
         <source>Branches</source>
@@ -11465,7 +11465,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Not ready to sign yet</source>
-        <translation>Noch nicht bereit zum Unterschreiben</translation>
+        <translation>Noch nicht bereit zum Signieren</translation>
     </message>
 </context>
 <context>
@@ -11912,7 +11912,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Still to do before signing: %1</source>
-        <translation>Vor dem Unterschreiben noch zu tun: %1</translation>
+        <translation>Vor dem Signieren noch zu tun: %1</translation>
     </message>
 </context>
 <context>

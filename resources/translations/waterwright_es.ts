@@ -1641,11 +1641,11 @@
     </message>
     <message>
         <source>Pipe before / needs</source>
-        <translation>Recto ag. arriba / pide</translation>
+        <translation>Recto aguas arriba / pide</translation>
     </message>
     <message>
         <source>Pipe behind / needs</source>
-        <translation>Recto ag. abajo / pide</translation>
+        <translation>Recto aguas abajo / pide</translation>
     </message>
     <message>
         <source>Point</source>
@@ -2089,7 +2089,7 @@
     </message>
     <message>
         <source>What the balancer cannot mend</source>
-        <translation>Lo que el equilibrador no puede arreglar</translation>
+        <translation>Lo que el equilibrado no puede corregir</translation>
     </message>
     <message>
         <source>What the change does</source>
@@ -2185,7 +2185,7 @@
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
-        <translation>un equilibrado con válvulas manuales solo vale a un caudal: cuando cierran circuitos lejanos, los cercanos reciben menos que el diseño; deje el resto a las válvulas de control y mantenga la menor Δp que necesite el peor circuito</translation>
+        <translation>un equilibrado con válvulas manuales solo vale a un caudal: cuando cierran circuitos lejanos, los cercanos reciben menos que el diseño; deje el resto a las válvulas de control y mantenga la menor Δp que necesite el circuito más desfavorable</translation>
     </message>
     <message>
         <source>a branch needs a tag; type one, such as B-05</source>
@@ -4809,7 +4809,7 @@
     </message>
     <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
-        <translation>leer y ajustar deja {1} más en la válvula más desfavorable {2} que su pérdida abierta, {3w} en el eje</translation>
+        <translation>leer y ajustar deja {1} más en la válvula más desfavorable {2} que su pérdida con la válvula abierta, {3w} en el eje</translation>
     </message>
     <message>
         <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
@@ -6243,7 +6243,7 @@
     </message>
     <message>
         <source>curve through the gauges</source>
-        <translation>curva por los manómetros</translation>
+        <translation>curva ajustada a los manómetros</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for.</source>
@@ -7026,7 +7026,7 @@
     </message>
     <message>
         <source>worst coil</source>
-        <translation>peor batería</translation>
+        <translation>batería más desfavorable</translation>
     </message>
     <message>
         <source>5 % of the plate</source>
@@ -7842,7 +7842,7 @@
     </message>
     <message>
         <source>by the curve through the gauges of round </source>
-        <translation>según la curva por los manómetros de la ronda </translation>
+        <translation>según la curva ajustada a los manómetros de la ronda </translation>
     </message>
     <message>
         <source>from the pump&apos;s curve</source>
@@ -7850,7 +7850,7 @@
     </message>
     <message>
         <source>from the pump&apos;s curve through the gauges of round </source>
-        <translation>según la curva de la bomba por los manómetros de la ronda </translation>
+        <translation>según la curva de la bomba ajustada a los manómetros de la ronda </translation>
     </message>
     <message>
         <source>without a name</source>
@@ -9687,11 +9687,11 @@
     </message>
     <message>
         <source>D before</source>
-        <translation>D ag. arriba</translation>
+        <translation>D aguas arriba</translation>
     </message>
     <message>
         <source>D behind</source>
-        <translation>D ag. abajo</translation>
+        <translation>D aguas abajo</translation>
     </message>
     <message>
         <source>Height</source>

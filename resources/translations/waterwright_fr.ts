@@ -1641,11 +1641,11 @@
     </message>
     <message>
         <source>Pipe before / needs</source>
-        <translation>Long. amont / requise</translation>
+        <translation>Longueur amont / requise</translation>
     </message>
     <message>
         <source>Pipe behind / needs</source>
-        <translation>Long. aval / requise</translation>
+        <translation>Longueur aval / requise</translation>
     </message>
     <message>
         <source>Point</source>
@@ -2089,7 +2089,7 @@
     </message>
     <message>
         <source>What the balancer cannot mend</source>
-        <translation>Ce que l’équilibreur ne peut réparer</translation>
+        <translation>Ce que l’équilibrage ne peut corriger</translation>
     </message>
     <message>
         <source>What the change does</source>
@@ -2185,7 +2185,7 @@
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
-        <translation>un équilibrage par vannes manuelles n’est juste qu’à un débit&#xa0;: quand des circuits lointains ferment, les proches reçoivent moins que le nominal&#xa0;; laissez faire les vannes de régulation et tenez aussi peu de Δp que le pire circuit demande</translation>
+        <translation>un équilibrage par vannes manuelles n’est juste qu’à un débit&#xa0;: quand des circuits lointains ferment, les proches reçoivent moins que le nominal&#xa0;; laissez faire les vannes de régulation et tenez aussi peu de Δp que le circuit défavorisé demande</translation>
     </message>
     <message>
         <source>a branch needs a tag; type one, such as B-05</source>
@@ -4809,7 +4809,7 @@
     </message>
     <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
-        <translation>mesurer-régler laisse {1} de plus à la vanne défavorisée {2} que sa perte ouverte, {3w} à l’arbre</translation>
+        <translation>mesurer-régler laisse {1} de plus à la vanne défavorisée {2} que sa perte vanne ouverte, {3w} à l’arbre</translation>
     </message>
     <message>
         <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
@@ -6041,7 +6041,7 @@
     </message>
     <message>
         <source>No gauge was read in round {1}: its duty is drawn as a dashed ring, with the head of the pump&apos;s curve.</source>
-        <translation>Aucun manomètre n’a été lu au passage {1}&#xa0;: son point est un anneau tireté, avec la hauteur de la courbe de la pompe.</translation>
+        <translation>Aucun manomètre n’a été lu au passage {1}&#xa0;: son point est un anneau en tirets, avec la hauteur de la courbe de la pompe.</translation>
     </message>
     <message>
         <source>Reasons</source>
@@ -6243,7 +6243,7 @@
     </message>
     <message>
         <source>curve through the gauges</source>
-        <translation>courbe par les manomètres</translation>
+        <translation>courbe recalée sur les manomètres</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for.</source>
@@ -6271,7 +6271,7 @@
     </message>
     <message>
         <source>Dashed ring: no gauge read, head from the pump&apos;s curve.</source>
-        <translation>Anneau tireté&#xa0;: aucun manomètre lu, hauteur tirée de la courbe de la pompe.</translation>
+        <translation>Anneau en tirets&#xa0;: aucun manomètre lu, hauteur tirée de la courbe de la pompe.</translation>
     </message>
 </context>
 <context>
@@ -7842,7 +7842,7 @@
     </message>
     <message>
         <source>by the curve through the gauges of round </source>
-        <translation>d’après la courbe par les manomètres du passage </translation>
+        <translation>d’après la courbe recalée sur les manomètres du passage </translation>
     </message>
     <message>
         <source>from the pump&apos;s curve</source>
@@ -7850,7 +7850,7 @@
     </message>
     <message>
         <source>from the pump&apos;s curve through the gauges of round </source>
-        <translation>d’après la courbe de la pompe par les manomètres du passage </translation>
+        <translation>d’après la courbe de la pompe recalée sur les manomètres du passage </translation>
     </message>
     <message>
         <source>without a name</source>
@@ -11365,7 +11365,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The loop is being learned; the pages follow.</source>
-        <translation>La boucle s’apprend&#xa0;; les pages suivent.</translation>
+        <translation>La boucle est en cours d’apprentissage&#xa0;; les pages suivent.</translation>
     </message>
     <message>
         <source>Page %1</source>
@@ -11397,7 +11397,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The loop is being learned; the file is written when that is done.</source>
-        <translation>La boucle s’apprend&#xa0;; le fichier sera écrit ensuite.</translation>
+        <translation>La boucle est en cours d’apprentissage&#xa0;; le fichier sera écrit ensuite.</translation>
     </message>
     <message>
         <source>Stopped; no file was written.</source>
@@ -11896,7 +11896,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Keep the Key</source>
-        <translation>Garder la clé</translation>
+        <translation>Enregistrer la clé</translation>
     </message>
     <message>
         <source>Next the supervisor signs this file: Reviewed and accepted by me.</source>
