@@ -5689,7 +5689,7 @@
     </message>
     <message>
         <source>at design flow the pump makes {1} of head and the index circuit needs {2}, {3} more; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
-        <translation>bei Auslegungsdurchfluss erzeugt die Pumpe {1} Förderhöhe und der Schlechtpunktkreis braucht {2}, {3} mehr; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer</translation>
+        <translation>bei Auslegungsdurchfluss erzeugt die Pumpe {1} Förderhöhe und der Schlechtpunktkreis braucht {2}, {3} mehr; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur</translation>
     </message>
     <message>
         <source>at shutoff one gauge reads {1} % of the curve&apos;s head and at the duty another reads {2} %; which is right is not known, so no excess, trim or speed is proposed: read both taps again with one gauge, and check impeller, speed and direction of turn</source>
@@ -5789,7 +5789,7 @@
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}, {4} more: all circuits end at {3} % of design; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
-        <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}, {4} mehr: Alle Kreise enden bei {3} % der Auslegung; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer</translation>
+        <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}, {4} mehr: Alle Kreise enden bei {3} % der Auslegung; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur</translation>
     </message>
     <message>
         <source>the word counts the newest readings of the others</source>
@@ -6053,7 +6053,7 @@
     </message>
     <message>
         <source>Short by {4} of head: design flow on this system needs {1} % of the speed of the last round {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
-        <translation>Es fehlen {4} Förderhöhe: Der Auslegungsdurchfluss braucht in dieser Anlage {1} % der Drehzahl der letzten Runde {3w}. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer (Abschnitt {2})</translation>
+        <translation>Es fehlen {4} Förderhöhe: Der Auslegungsdurchfluss braucht in dieser Anlage {1} % der Drehzahl der letzten Runde {3w}. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur (Abschnitt {2})</translation>
     </message>
     <message>
         <source>Test by each form of the clause</source>
@@ -6125,7 +6125,7 @@
     </message>
     <message>
         <source>Short by {1} of head at design flow {2w}: do not slow or trim the pump. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {3})</source>
-        <translation>Es fehlen {1} Förderhöhe beim Auslegungsdurchfluss {2w}: Die Pumpe weder verlangsamen noch abdrehen. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer (Abschnitt {3})</translation>
+        <translation>Es fehlen {1} Förderhöhe beim Auslegungsdurchfluss {2w}: Die Pumpe weder verlangsamen noch abdrehen. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur (Abschnitt {3})</translation>
     </message>
     <message>
         <source>round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read</source>
