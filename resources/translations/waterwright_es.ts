@@ -1089,7 +1089,7 @@
     </message>
     <message>
         <source>Counts</source>
-        <translation>Cuenta</translation>
+        <translation>Se toma</translation>
     </message>
     <message>
         <source>Curve range</source>
@@ -2009,7 +2009,7 @@
     </message>
     <message>
         <source>Total head = pressure + gauge zero + elevation + velocity head, in the flowing fluid. Flow that counts: meter, else sum of the terminals, else curve.</source>
-        <translation>Altura total = presión + cero de manómetros + cota + altura de velocidad, en el fluido que circula. Caudal que cuenta: caudalímetro, si no suma de terminales, si no curva.</translation>
+        <translation>Altura total = presión + cero de manómetros + cota + altura de velocidad, en el fluido que circula. Caudal que se toma: caudalímetro, si no suma de terminales, si no curva.</translation>
     </message>
     <message>
         <source>Trade</source>
@@ -3417,15 +3417,15 @@
     </message>
     <message>
         <source>the motor draws {1} A, above its plate of {2} A and within its service factor; do not leave it there</source>
-        <translation>el motor toma {1} A, sobre su placa de {2} A y dentro de su factor de servicio; no lo deje así</translation>
+        <translation>el motor consume {1} A, sobre su placa de {2} A y dentro de su factor de servicio; no lo deje así</translation>
     </message>
     <message>
         <source>the motor draws {1} A, more than plate times service factor, {2} A; throttle the pump&apos;s discharge at once and find out why</source>
-        <translation>el motor toma {1} A, más que placa por factor de servicio, {2} A; estrangule enseguida la impulsión de la bomba y averigüe por qué</translation>
+        <translation>el motor consume {1} A, más que placa por factor de servicio, {2} A; estrangule enseguida la impulsión de la bomba y averigüe por qué</translation>
     </message>
     <message>
         <source>the motor draws {1}, its plate allows {2}; throttle the pump&apos;s discharge before going on, or the motor may be damaged</source>
-        <translation>el motor toma {1}, su placa permite {2}; estrangule la impulsión de la bomba antes de seguir, o el motor puede dañarse</translation>
+        <translation>el motor consume {1}, su placa permite {2}; estrangule la impulsión de la bomba antes de seguir, o el motor puede dañarse</translation>
     </message>
     <message>
         <source>the motor is {1}: a large pump heats its water within seconds; have the permission of whoever runs the plant</source>

@@ -2277,7 +2277,7 @@
     </message>
     <message>
         <source>a reading of this valve does not fit the others; read it again as it stands</source>
-        <translation>une mesure de cette vanne ne colle pas aux autres&#xa0;; remesurez-la telle qu’elle est</translation>
+        <translation>une mesure de cette vanne ne concorde pas avec les autres&#xa0;; remesurez-la telle qu’elle est</translation>
     </message>
     <message>
         <source>a round read at the settings that stand has every share within the band; nothing is left to turn</source>
@@ -2841,7 +2841,7 @@
     </message>
     <message>
         <source>one of its readings does not fit the others: {1} in round {2}, expected {3} (z {4}); read it again now, that tells which one it is</source>
-        <translation>une de ses mesures ne colle pas aux autres&#xa0;: {1} au passage {2}, attendu {3} (z {4})&#xa0;; remesurez-la maintenant, cela dira laquelle</translation>
+        <translation>une de ses mesures ne concorde pas avec les autres&#xa0;: {1} au passage {2}, attendu {3} (z {4})&#xa0;; remesurez-la maintenant, cela dira laquelle</translation>
     </message>
     <message>
         <source>only a practice job answers by itself; read the meter and type what it shows</source>
@@ -3037,7 +3037,7 @@
     </message>
     <message>
         <source>the changes of record {1} of the journal do not fit what was stored before; the file was changed by another program, open a copy from before</source>
-        <translation>les changements de l’enregistrement {1} du journal ne collent pas à ce qui précède&#xa0;; le fichier a été changé par un autre programme, ouvrez une copie antérieure</translation>
+        <translation>les changements de l’enregistrement {1} du journal ne concordent pas avec ce qui précède&#xa0;; le fichier a été changé par un autre programme, ouvrez une copie antérieure</translation>
     </message>
     <message>
         <source>the changes of the other copy do not fit together ({1}), so nothing was taken over; verify both files</source>
@@ -3417,15 +3417,15 @@
     </message>
     <message>
         <source>the motor draws {1} A, above its plate of {2} A and within its service factor; do not leave it there</source>
-        <translation>le moteur tire {1} A, au-dessus de sa plaque de {2} A et dans son facteur de service&#xa0;; ne l’y laissez pas</translation>
+        <translation>le moteur absorbe {1} A, au-dessus de sa plaque de {2} A et dans son facteur de service&#xa0;; ne l’y laissez pas</translation>
     </message>
     <message>
         <source>the motor draws {1} A, more than plate times service factor, {2} A; throttle the pump&apos;s discharge at once and find out why</source>
-        <translation>le moteur tire {1} A, plus que plaque fois facteur de service, {2} A&#xa0;; étranglez aussitôt le refoulement de la pompe et trouvez pourquoi</translation>
+        <translation>le moteur absorbe {1} A, plus que plaque fois facteur de service, {2} A&#xa0;; étranglez aussitôt le refoulement de la pompe et trouvez pourquoi</translation>
     </message>
     <message>
         <source>the motor draws {1}, its plate allows {2}; throttle the pump&apos;s discharge before going on, or the motor may be damaged</source>
-        <translation>le moteur tire {1}, sa plaque permet {2}&#xa0;; étranglez le refoulement de la pompe avant de continuer, sinon le moteur peut s’abîmer</translation>
+        <translation>le moteur absorbe {1}, sa plaque permet {2}&#xa0;; étranglez le refoulement de la pompe avant de continuer, sinon le moteur peut s’abîmer</translation>
     </message>
     <message>
         <source>the motor is {1}: a large pump heats its water within seconds; have the permission of whoever runs the plant</source>
@@ -4065,7 +4065,7 @@
     </message>
     <message>
         <source>what was read here does not fit the other readings and is left out; read it again</source>
-        <translation>ce qui a été mesuré ici ne colle pas aux autres mesures et est écarté&#xa0;; remesurez</translation>
+        <translation>ce qui a été mesuré ici ne concorde pas avec les autres mesures et est écarté&#xa0;; remesurez</translation>
     </message>
     <message>
         <source>what was signed has been changed since; do not rely on this file, ask for it again</source>
@@ -4177,23 +4177,23 @@
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); setting {5} instead of {6} would explain it, look at the handle and read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; un réglage {5} au lieu de {6} l’expliquerait, regardez la poignée et remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; un réglage {5} au lieu de {6} l’expliquerait, regardez la poignée et remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the hoses are probably reversed, swap them and read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; les flexibles sont sans doute inversés, échangez-les et remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; les flexibles sont sans doute inversés, échangez-les et remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the same digits in {5} would, correct the unit or read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; les mêmes chiffres en {5} iraient, corrigez l’unité ou remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; les mêmes chiffres en {5} iraient, corrigez l’unité ou remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); valve {5} instead of {6} would explain it, look at the valve&apos;s size and read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; une vanne {5} au lieu de {6} l’expliquerait, regardez la taille de la vanne et remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; une vanne {5} au lieu de {6} l’expliquerait, regardez la taille de la vanne et remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} stands out, {3} was expected (z {4}); read it again before anything rests on it, one round alone cannot tell a wrong reading from an obstruction</source>
@@ -4473,7 +4473,7 @@
     </message>
     <message>
         <source>the readings do not fit the loop as designed (probability {1w} %); look for a control valve that moves, air, a strainer or a pipe that the schedule lacks, the uncertainties given are too small</source>
-        <translation>les mesures ne collent pas à la boucle prévue (probabilité {1w}&#xa0;%)&#xa0;; cherchez une vanne de régulation mobile, de l’air, un filtre ou un tuyau absent de la liste, les incertitudes sont trop petites</translation>
+        <translation>les mesures ne concordent pas avec la boucle prévue (probabilité {1w}&#xa0;%)&#xa0;; cherchez une vanne de régulation mobile, de l’air, un filtre ou un tuyau absent de la liste, les incertitudes sont trop petites</translation>
     </message>
     <message>
         <source>the signature could not be made ({1w}); nothing was changed, try another key</source>
@@ -7999,7 +7999,7 @@
     </message>
     <message>
         <source>No person chosen, menu Round, Person: the account %1</source>
-        <translation>Personne n’est choisi, menu Passage, Personne&#xa0;: le compte %1</translation>
+        <translation>Aucune personne choisie, menu Passage, Personne&#xa0;: le compte %1</translation>
     </message>
     <message>
         <source>At this desk: %1</source>
