@@ -205,7 +205,7 @@
     </message>
     <message>
         <source>A setting to try is named once it is read again.</source>
-        <translation>Eine Einstellung zum Versuchen wird genannt, sobald neu abgelesen ist.</translation>
+        <translation>Eine Einstellung zum Versuchen wird vorgeschlagen, sobald neu abgelesen ist.</translation>
     </message>
     <message>
         <source>Turn it by the word and read it: then the setting to aim at can be told.</source>
@@ -217,7 +217,7 @@
     </message>
     <message>
         <source>Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the index circuit is proved.</source>
-        <translation>Auf %1 drehen (Strg+Umschalt+T) und ablesen, dann eine Schlussrunde lesen: sie zeigt, ob der Schlechtpunktkreis bewiesen ist.</translation>
+        <translation>Auf %1 drehen (Strg+Umschalt+T) und ablesen, dann eine Schlussrunde ablesen: sie zeigt, ob der Schlechtpunktkreis nachgewiesen ist.</translation>
     </message>
 </context>
 <context>
@@ -735,7 +735,7 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Nachweis</translation>
+        <translation>Beleg</translation>
     </message>
     <message>
         <source>Field</source>
@@ -993,7 +993,7 @@
     </message>
     <message>
         <source>Again over reported</source>
-        <translation>Neu zu berichtet</translation>
+        <translation>Neu / berichtet</translation>
     </message>
     <message>
         <source>Amp ratio</source>
@@ -1213,7 +1213,7 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Nachweis</translation>
+        <translation>Beleg</translation>
     </message>
     <message>
         <source>Exception</source>
@@ -1249,7 +1249,7 @@
     </message>
     <message>
         <source>First cut</source>
-        <translation>Erster Schnitt</translation>
+        <translation>Erstes Abdrehen</translation>
     </message>
     <message>
         <source>Flow</source>
@@ -1265,7 +1265,7 @@
     </message>
     <message>
         <source>Flow by every way, and duty</source>
-        <translation>Durchfluss auf jedem Weg und Betriebspunkt</translation>
+        <translation>Durchfluss nach jedem Verfahren und Betriebspunkt</translation>
     </message>
     <message>
         <source>Flow off</source>
@@ -1337,7 +1337,7 @@
     </message>
     <message>
         <source>Head and its parts</source>
-        <translation>Förderhöhe und ihre Teile</translation>
+        <translation>Förderhöhe und ihre Bestandteile</translation>
     </message>
     <message>
         <source>Head by the option</source>
@@ -1369,7 +1369,7 @@
     </message>
     <message>
         <source>Index terminal {1} has no setting on record: not shown to be fully open</source>
-        <translation>Verbraucher am Schlechtpunkt {1} hat keine Einstellung: nicht als ganz offen belegt</translation>
+        <translation>Verbraucher am Schlechtpunkt {1} hat keine Einstellung: nicht gezeigt, dass es ganz offen ist</translation>
     </message>
     <message>
         <source>Index valve</source>
@@ -1701,7 +1701,7 @@
     </message>
     <message>
         <source>Read</source>
-        <translation>Ablesen</translation>
+        <translation>Abgelesen</translation>
     </message>
     <message>
         <source>Read again</source>
@@ -1893,7 +1893,7 @@
     </message>
     <message>
         <source>Solved flow</source>
-        <translation>Gelöster Durchfluss</translation>
+        <translation>Berechneter Durchfluss</translation>
     </message>
     <message>
         <source>Solved head</source>
@@ -1961,7 +1961,7 @@
     </message>
     <message>
         <source>The same options, each confirmed by a solve of the whole loop</source>
-        <translation>Dieselben Optionen, jede durch Lösen des ganzen Kreislaufs bestätigt</translation>
+        <translation>Dieselben Optionen, jede durch Berechnen des ganzen Kreislaufs bestätigt</translation>
     </message>
     <message>
         <source>The sample holds the index terminal and those with the highest and the lowest of design, at least one of every group, and others drawn by chance with the seed {1}; the same seed gives the same sample. Confirmed: at most one in ten deviates by more than 10 % (common practice).</source>
@@ -2185,7 +2185,7 @@
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
-        <translation>ein Abgleich mit Handventilen stimmt nur bei einem Durchfluss: Schließen ferne Kreise, erhalten nahe weniger als Auslegung; lassen Sie die Regelventile den Rest tun und halten Sie so wenig Δp, wie der schlechteste Kreis braucht</translation>
+        <translation>ein Abgleich mit Handventilen stimmt nur bei einem Durchfluss: Schließen ferne Kreise, erhalten nahe weniger als Auslegung; lassen Sie die Regelventile den Rest tun und halten Sie so wenig Δp, wie der Schlechtpunktkreis braucht</translation>
     </message>
     <message>
         <source>a branch needs a tag; type one, such as B-05</source>
@@ -2473,7 +2473,7 @@
     </message>
     <message>
         <source>exception claimed: {1}; keep its proof</source>
-        <translation>beanspruchte Ausnahme: {1}; bewahren Sie ihren Nachweis auf</translation>
+        <translation>beanspruchte Ausnahme: {1}; bewahren Sie ihren Beleg auf</translation>
     </message>
     <message>
         <source>excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; limit = the greater of {6} % of the plate and {7}</source>
@@ -2573,7 +2573,7 @@
     </message>
     <message>
         <source>its design flow is {1}, those below it add up to {2}, {3} % apart; correct the schedule or state the diversity</source>
-        <translation>sein Auslegungsdurchfluss ist {1}, die darunter ergeben {2}, {3} % Unterschied; berichtigen Sie die Liste oder geben Sie die Gleichzeitigkeit an</translation>
+        <translation>sein Auslegungsdurchfluss ist {1}, die dahinter ergeben {2}, {3} % Unterschied; berichtigen Sie die Liste oder geben Sie die Gleichzeitigkeit an</translation>
     </message>
     <message>
         <source>its flow rose from {1} to {2} when nothing but its own valve was closed, which cannot be; read both again</source>
@@ -2581,7 +2581,7 @@
     </message>
     <message>
         <source>its own reading gives {1}, those below it add up to {2}, {3} times the uncertainty of the difference; read again and look for a branch that is missing</source>
-        <translation>seine eigene Ablesung ergibt {1}, die darunter ergeben {2}, das {3}-fache der Unsicherheit des Unterschieds; lesen Sie neu ab und suchen Sie einen fehlenden Zweig</translation>
+        <translation>seine eigene Ablesung ergibt {1}, die dahinter ergeben {2}, das {3}-fache der Unsicherheit des Unterschieds; lesen Sie neu ab und suchen Sie einen fehlenden Zweig</translation>
     </message>
     <message>
         <source>its reading is dated {1}, before round {2} ended at {3}; check the clock and correct the time</source>
@@ -2617,7 +2617,7 @@
     </message>
     <message>
         <source>losses of {1} branch(es) are restated at their new design flows by the square law, since they are the same pipes; keep the designer&apos;s figures with the former revision</source>
-        <translation>Verluste von {1} Zweig(en) sind für die neuen Auslegungsdurchflüsse nach dem Quadratgesetz umgerechnet, da es dieselben Rohre sind; bewahren Sie die Zahlen des Planers bei der früheren Revision auf</translation>
+        <translation>Verluste nach dem Quadratgesetz auf die neuen Auslegungsdurchflüsse umgerechnet, da es dieselben Rohre sind, Zweige: {1}; bewahren Sie die Zahlen des Planers bei der früheren Revision auf</translation>
     </message>
     <message>
         <source>makes {1} at full speed where {2} are needed</source>
@@ -2873,7 +2873,7 @@
     </message>
     <message>
         <source>proved: every valve on the index path {1} fully open, one in every group, and the pump&apos;s discharge valve</source>
-        <translation>bewiesen: jedes Ventil auf dem Schlechtpunktweg {1} ganz offen, eines in jeder Gruppe, und das Drosselventil der Pumpe</translation>
+        <translation>nachgewiesen: jedes Ventil auf dem Schlechtpunktweg {1} ganz offen, eines in jeder Gruppe, und das Drosselventil der Pumpe</translation>
     </message>
     <message>
         <source>r  read more than once; the mean counts</source>
@@ -2973,7 +2973,7 @@
     </message>
     <message>
         <source>solved with this impeller or speed the loop takes {1} % of design flow; the affinity laws do not hold for this loop, take the solved figure</source>
-        <translation>mit diesem Laufrad oder dieser Drehzahl gelöst nimmt der Kreislauf {1} % des Auslegungsdurchflusses; die Ähnlichkeitsgesetze gelten hier nicht, nehmen Sie die gelöste Zahl</translation>
+        <translation>mit diesem Laufrad oder dieser Drehzahl berechnet nimmt der Kreislauf {1} % des Auslegungsdurchflusses; die Ähnlichkeitsgesetze gelten hier nicht, nehmen Sie die so berechnete Zahl</translation>
     </message>
     <message>
         <source>some design losses are far from what is read, so less is made of them all; check the schedule</source>
@@ -3241,7 +3241,7 @@
     </message>
     <message>
         <source>the head required is {1} by one way and {2} by another; find out why before the pump is changed</source>
-        <translation>die nötige Förderhöhe ist {1} auf einem Weg und {2} auf einem anderen; finden Sie heraus, warum, bevor die Pumpe geändert wird</translation>
+        <translation>die nötige Förderhöhe ist {1} nach einem Verfahren und {2} nach einem anderen; finden Sie heraus, warum, bevor die Pumpe geändert wird</translation>
     </message>
     <message>
         <source>the head rises from {1} to {2} between {3} and {4}; check these points, the duty is not unique on a rising curve</source>
@@ -3297,7 +3297,7 @@
     </message>
     <message>
         <source>the index circuit is not known from this round, so nothing can be proved; read every terminal</source>
-        <translation>der Schlechtpunktkreis ist aus dieser Runde nicht bekannt, also ist nichts beweisbar; lesen Sie jeden Verbraucher ab</translation>
+        <translation>der Schlechtpunktkreis ist aus dieser Runde nicht bekannt, also ist nichts nachweisbar; lesen Sie jeden Verbraucher ab</translation>
     </message>
     <message>
         <source>the index circuit moves from {1} to {2}; open every valve on the new path</source>
@@ -3369,7 +3369,7 @@
     </message>
     <message>
         <source>the law of trimming cuts too much, by 15 to 20 % of the change; cut first to {1} (three quarters of the calculated cut), test, and cut again</source>
-        <translation>das Abdrehgesetz nimmt 15 bis 20 % der Änderung zu viel weg; drehen Sie erst auf {1} ab (drei Viertel des berechneten Schnitts), prüfen Sie und drehen Sie nach</translation>
+        <translation>das Abdrehgesetz nimmt 15 bis 20 % der Änderung zu viel weg; drehen Sie erst auf {1} ab (drei Viertel des berechneten Abdrehens), prüfen Sie und drehen Sie nach</translation>
     </message>
     <message>
         <source>the learning did not settle; look at the doubtful readings and the design losses</source>
@@ -3653,7 +3653,7 @@
     </message>
     <message>
         <source>the ratio of amps reads too high at {1} % load; it holds above about 65 %, prefer another way</source>
-        <translation>das Stromverhältnis zeigt bei {1} % Last zu viel; es gilt ab etwa 65 %, ziehen Sie einen anderen Weg vor</translation>
+        <translation>das Stromverhältnis zeigt bei {1} % Last zu viel; es gilt ab etwa 65 %, ziehen Sie ein anderes Verfahren vor</translation>
     </message>
     <message>
         <source>the readiness list is done</source>
@@ -3661,7 +3661,7 @@
     </message>
     <message>
         <source>the readings and the plate allow none of the five ways to the shaft power; read volts, amps and power factor, or the input power</source>
-        <translation>Ablesungen und Schild erlauben keinen der fünf Wege zur Wellenleistung; lesen Sie Spannung, Strom und Leistungsfaktor ab, oder die Aufnahmeleistung</translation>
+        <translation>Ablesungen und Schild erlauben keines der fünf Verfahren für die Wellenleistung; lesen Sie Spannung, Strom und Leistungsfaktor ab, oder die Aufnahmeleistung</translation>
     </message>
     <message>
         <source>the reference has not been read; read it first</source>
@@ -3873,7 +3873,7 @@
     </message>
     <message>
         <source>the way with no-load amps is chosen: no power factor was measured, and it follows the load down</source>
-        <translation>der Weg mit Leerlaufstrom ist gewählt: Kein Leistungsfaktor wurde gemessen, und er folgt der Last nach unten</translation>
+        <translation>das Verfahren mit Leerlaufstrom ist gewählt: Kein Leistungsfaktor wurde gemessen, und es stimmt auch bei kleiner Last</translation>
     </message>
     <message>
         <source>the witness round confirms {1} of {2} terminals</source>
@@ -3989,7 +3989,7 @@
     </message>
     <message>
         <source>this terminal is fully open and takes less of design than the index circuit; match the groups again so that the index is proved</source>
-        <translation>dieser Verbraucher ist ganz offen und nimmt weniger von Auslegung als der Schlechtpunktkreis; gleichen Sie die Gruppen neu ab, damit der Schlechtpunkt bewiesen ist</translation>
+        <translation>dieser Verbraucher ist ganz offen und nimmt weniger von Auslegung als der Schlechtpunktkreis; gleichen Sie die Gruppen neu ab, damit der Schlechtpunkt nachgewiesen ist</translation>
     </message>
     <message>
         <source>this valve has no reading in this round; read it first</source>
@@ -4641,7 +4641,7 @@
     </message>
     <message>
         <source>added below {1}, {2} at design</source>
-        <translation>unter {1} hinzugefügt, {2} bei Auslegung</translation>
+        <translation>hinter {1} hinzugefügt, {2} bei Auslegung</translation>
     </message>
     <message>
         <source>line {1} has no two columns; copy the settings and the coefficients beside them</source>
@@ -4665,7 +4665,7 @@
     </message>
     <message>
         <source>taken away with all below it</source>
-        <translation>entfernt mit allem darunter</translation>
+        <translation>entfernt mit allem dahinter</translation>
     </message>
     <message>
         <source>the checkpoint &quot;{1}&quot; is stored; Ctrl+Shift+H shows the job as it stood there</source>
@@ -4749,11 +4749,11 @@
     </message>
     <message>
         <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
-        <translation>Nicht belegt, dass dieser Kreis die Förderhöhe bestimmt: was fehlt, ist oben markiert; beheben Sie es, oder signieren Sie mit dem Grund.</translation>
+        <translation>Nicht gezeigt, dass dieser Kreis die Förderhöhe bestimmt: was fehlt, ist oben markiert; beheben Sie es, oder signieren Sie mit dem Grund.</translation>
     </message>
     <message>
         <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match groups and risers, read again, or sign with the reason</source>
-        <translation>Nicht belegt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie neu, oder signieren Sie mit dem Grund</translation>
+        <translation>Nicht gezeigt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie neu ab, oder signieren Sie mit dem Grund</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
@@ -4781,7 +4781,7 @@
     </message>
     <message>
         <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
-        <translation>jedes Ventil auf dem Weg zu {1} ist ganz offen, aber es ist nicht belegt, dass es der Schlechtpunkt ist</translation>
+        <translation>jedes Ventil auf dem Weg zu {1} ist ganz offen, aber es ist nicht gezeigt, dass es der Schlechtpunkt ist</translation>
     </message>
     <message>
         <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved around it; look for air, a clogged strainer or a moving control valve</source>
@@ -4789,7 +4789,7 @@
     </message>
     <message>
         <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; match groups and risers, read both again, or give the reason</source>
-        <translation>sein Ventil ist ganz offen und er nimmt {1} % der Auslegung, weniger als {2} im Schlechtpunktkreis mit {3} %; gleichen Sie Gruppen und Steigstränge ab, lesen Sie beide neu, oder geben Sie den Grund an</translation>
+        <translation>sein Ventil ist ganz offen und er nimmt {1} % der Auslegung, weniger als {2} im Schlechtpunktkreis mit {3} %; gleichen Sie Gruppen und Steigstränge ab, lesen Sie beide neu ab, oder geben Sie den Grund an</translation>
     </message>
     <message>
         <source>no comment is open and no item waits; close round {1} with Ctrl+Shift+W</source>
@@ -4809,7 +4809,7 @@
     </message>
     <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
-        <translation>Ablesen-Einstellen lässt {1} mehr am Schlechtpunktventil {2} als dessen offenen Verlust, {3w} an der Welle</translation>
+        <translation>Ablesen-Einstellen lässt {1} mehr am Schlechtpunktventil {2} als dessen Verlust bei offenem Ventil, {3w} an der Welle</translation>
     </message>
     <message>
         <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
@@ -5357,7 +5357,7 @@
     </message>
     <message>
         <source>Proof</source>
-        <translation>Beleg</translation>
+        <translation>Nachweis</translation>
     </message>
     <message>
         <source>The building of this report is simulated: a program made up every reading, for practice. Nothing was measured, and nothing here is true of any real plant.</source>
@@ -5461,23 +5461,23 @@
     </message>
     <message>
         <source>By the readings</source>
-        <translation>Nach den Messwerten</translation>
+        <translation>Nach den Ablesungen</translation>
     </message>
     <message>
         <source>By the readings: cannot be decided within the measuring uncertainty</source>
-        <translation>Nach den Messwerten: innerhalb der Messunsicherheit nicht zu entscheiden</translation>
+        <translation>Nach den Ablesungen: innerhalb der Messunsicherheit nicht zu entscheiden</translation>
     </message>
     <message>
         <source>By the readings: not within tolerance</source>
-        <translation>Nach den Messwerten: nicht innerhalb der Toleranz</translation>
+        <translation>Nach den Ablesungen: nicht innerhalb der Toleranz</translation>
     </message>
     <message>
         <source>By the readings: within tolerance</source>
-        <translation>Nach den Messwerten: innerhalb der Toleranz</translation>
+        <translation>Nach den Ablesungen: innerhalb der Toleranz</translation>
     </message>
     <message>
         <source>By the readings: within tolerance; index circuit not proved</source>
-        <translation>Nach den Messwerten: innerhalb der Toleranz; Schlechtpunktkreis nicht bewiesen</translation>
+        <translation>Nach den Ablesungen: innerhalb der Toleranz; Schlechtpunktkreis nicht nachgewiesen</translation>
     </message>
     <message>
         <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
@@ -5517,15 +5517,15 @@
     </message>
     <message>
         <source>by the readings the last round is within tolerance</source>
-        <translation>nach den Messwerten ist die letzte Runde innerhalb der Toleranz</translation>
+        <translation>nach den Ablesungen ist die letzte Runde innerhalb der Toleranz</translation>
     </message>
     <message>
         <source>by the readings the last round is within tolerance; its index circuit is not proved</source>
-        <translation>nach den Messwerten ist die letzte Runde innerhalb der Toleranz; ihr Schlechtpunktkreis ist nicht bewiesen</translation>
+        <translation>nach den Ablesungen ist die letzte Runde innerhalb der Toleranz; ihr Schlechtpunktkreis ist nicht nachgewiesen</translation>
     </message>
     <message>
         <source>by the readings the last round is {1w}; go on balancing, or give the reason why it stays so</source>
-        <translation>nach den Messwerten ist die letzte Runde {1w}; weiter abgleichen oder den Grund angeben, warum sie so bleibt</translation>
+        <translation>nach den Ablesungen ist die letzte Runde {1w}; weiter abgleichen oder den Grund angeben, warum sie so bleibt</translation>
     </message>
     <message>
         <source>every round is accepted by a supervisor</source>
@@ -5561,7 +5561,7 @@
     </message>
     <message>
         <source>not proved; points against it, listed below: {1}</source>
-        <translation>nicht bewiesen; Punkte dagegen, unten aufgeführt: {1}</translation>
+        <translation>nicht nachgewiesen; Punkte dagegen, unten aufgeführt: {1}</translation>
     </message>
     <message>
         <source>nothing to do, {1w}</source>
@@ -5581,7 +5581,7 @@
     </message>
     <message>
         <source>proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on record</source>
-        <translation>bewiesen: jedes Ventil auf dem Schlechtpunktweg {1} ganz offen, und eines in jeder Gruppe; kein Drosselventil ist eingetragen</translation>
+        <translation>nachgewiesen: jedes Ventil auf dem Schlechtpunktweg {1} ganz offen, und eines in jeder Gruppe; kein Drosselventil ist eingetragen</translation>
     </message>
     <message>
         <source>readings taken after its calibration ran out on {2}: {1}</source>
@@ -5665,11 +5665,11 @@
     </message>
     <message>
         <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
-        <translation>Nicht entscheidbar, ob {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}, näher, als diese Ablesungen unterscheiden ({4} %); lesen Sie sie mit einem feineren Messgerät neu, oder signieren Sie mit dem Grund</translation>
+        <translation>Nicht entscheidbar, ob {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {3}, näher, als diese Ablesungen unterscheiden ({4} %); lesen Sie sie mit einem feineren Messgerät neu ab, oder signieren Sie mit dem Grund</translation>
     </message>
     <message>
         <source>Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; read it again with a finer meter</source>
-        <translation>Nicht entscheidbar: Δp {1} an {2} liegt um nicht mehr als ihre Unsicherheit von {4} unter dem ablesbaren Mindestwert {3}; lesen Sie sie mit einem feineren Messgerät neu</translation>
+        <translation>Nicht entscheidbar: Δp {1} an {2} liegt um nicht mehr als ihre Unsicherheit von {4} unter dem ablesbaren Mindestwert {3}; lesen Sie sie mit einem feineren Messgerät neu ab</translation>
     </message>
     <message>
         <source>With the pump on the unit of {1} stands at {2} against the fill pressure, which is not known.</source>
@@ -5689,7 +5689,7 @@
     </message>
     <message>
         <source>at design flow the pump makes {1} of head and the index circuit needs {2}, {3} more; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
-        <translation>bei Auslegungsdurchfluss erzeugt die Pumpe {1} Förderhöhe und der Schlechtpunktkreis braucht {2}, {3} mehr; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer</translation>
+        <translation>bei Auslegungsdurchfluss erzeugt die Pumpe {1} Förderhöhe und der Schlechtpunktkreis braucht {2}, {3} mehr; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur</translation>
     </message>
     <message>
         <source>at shutoff one gauge reads {1} % of the curve&apos;s head and at the duty another reads {2} %; which is right is not known, so no excess, trim or speed is proposed: read both taps again with one gauge, and check impeller, speed and direction of turn</source>
@@ -5725,7 +5725,7 @@
     </message>
     <message>
         <source>its valve is fully open and it takes {1} % of design, {2} on the index circuit {3} %: nearer than these readings tell ({4} %); read both again with a finer meter, or give the reason</source>
-        <translation>sein Ventil ist ganz offen und er nimmt {1} % der Auslegung, {2} im Schlechtpunktkreis {3} %: näher, als diese Ablesungen unterscheiden ({4} %); lesen Sie beide mit einem feineren Messgerät neu, oder geben Sie den Grund an</translation>
+        <translation>sein Ventil ist ganz offen und er nimmt {1} % der Auslegung, {2} im Schlechtpunktkreis {3} %: näher, als diese Ablesungen unterscheiden ({4} %); lesen Sie beide mit einem feineren Messgerät neu ab, oder geben Sie den Grund an</translation>
     </message>
     <message>
         <source>leave it at its stop for now; {1} is expected once all valves are set</source>
@@ -5785,11 +5785,11 @@
     </message>
     <message>
         <source>the numbers here rest on the gauges of round {1}: the pump&apos;s curve counts with its head times {2} at every flow, so that it meets them</source>
-        <translation>die Zahlen hier beruhen auf den Manometern von Runde {1}: die Pumpenkennlinie zählt mit ihrer Förderhöhe mal {2} bei jedem Durchfluss, damit sie durch die Ablesung geht</translation>
+        <translation>die Zahlen hier beruhen auf den Manometern von Runde {1}: die Pumpenkennlinie gilt mit ihrer Förderhöhe mal {2} bei jedem Durchfluss, damit sie durch die Ablesung geht</translation>
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}, {4} more: all circuits end at {3} % of design; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
-        <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}, {4} mehr: Alle Kreise enden bei {3} % der Auslegung; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer</translation>
+        <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}, {4} mehr: Alle Kreise enden bei {3} % der Auslegung; sehen Sie nach, ob der Schlechtpunktweg offen und seine Schmutzfänger und Filter sauber sind, prüfen Sie Drehzahl und Laufrad: über ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur</translation>
     </message>
     <message>
         <source>the word counts the newest readings of the others</source>
@@ -5893,15 +5893,15 @@
     </message>
     <message>
         <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
-        <translation>ein erster Blick: in Runde {1} sind {2} von {3} Verbrauchern im Anteil und der Schlechtpunktkreis ist {4w}; abgleichen und nachweisen, bevor die Pumpe geändert wird</translation>
+        <translation>ein erster Blick: in Runde {1} sind {2} von {3} Verbrauchern im Anteil und der Schlechtpunktkreis ist {4w}; gleichen Sie ab und weisen Sie ihn nach, bevor die Pumpe geändert wird</translation>
     </message>
     <message>
         <source>it must not be made yet; get the consent that is named below first</source>
-        <translation>er darf noch nicht gemacht werden; zuerst die unten genannte Zustimmung einholen</translation>
+        <translation>er darf noch nicht gemacht werden; holen Sie zuerst die unten genannte Zustimmung ein</translation>
     </message>
     <message>
         <source>may be made only once the consent named in the cautions is given</source>
-        <translation>erst zulässig, wenn die in den Warnungen genannte Zustimmung vorliegt</translation>
+        <translation>erst zulässig, wenn die in den Vorsichtshinweisen genannte Zustimmung vorliegt</translation>
     </message>
     <message>
         <source>no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can be told; leave impeller and speed as they are</source>
@@ -5953,7 +5953,7 @@
     </message>
     <message>
         <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {5}, and nearer than these readings tell ({4} %): {3}; match groups and risers, read again with a finer meter, or sign with the reason</source>
-        <translation>Nicht gezeigt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {5}, und näher, als diese Ablesungen unterscheiden ({4} %): {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie mit einem feineren Messgerät neu, oder signieren Sie mit dem Grund</translation>
+        <translation>Nicht gezeigt, dass {1} der Schlechtpunkt ist: er nimmt {2} % der Auslegung, ebenfalls ganz offen mit weniger: {5}, und näher, als diese Ablesungen unterscheiden ({4} %): {3}; gleichen Sie Gruppen und Steigstränge ab, lesen Sie mit einem feineren Messgerät neu ab, oder signieren Sie mit dem Grund</translation>
     </message>
     <message>
         <source>Pressures here rest on the fill pressure entered, {1} at the expansion vessel; {2} is what the suction gauge showed with the pump off, with its own height and zero</source>
@@ -5961,31 +5961,31 @@
     </message>
     <message>
         <source>Whether the pump is short cannot be told; read its gauges and every terminal again with finer meters (section {1})</source>
-        <translation>Ob die Pumpe zu klein ist, ist nicht feststellbar; lesen Sie ihre Manometer und jeden Verbraucher mit feineren Messgeräten neu (Abschnitt {1})</translation>
+        <translation>Ob der Pumpe Förderhöhe fehlt, ist nicht feststellbar; lesen Sie ihre Manometer und jeden Verbraucher mit feineren Messgeräten neu ab (Abschnitt {1})</translation>
     </message>
     <message>
         <source>a round read at the settings that stand has every share within the band, but not the proof of the index circuit; turn the valve named, then read a final round</source>
-        <translation>in einer Runde bei den stehenden Einstellungen liegt jeder Anteil im Band, der Schlechtpunktkreis ist aber nicht bewiesen; drehen Sie das genannte Ventil, dann lesen Sie eine Schlussrunde</translation>
+        <translation>in einer Runde bei den stehenden Einstellungen liegt jeder Anteil im Band, der Schlechtpunktkreis ist aber nicht nachgewiesen; drehen Sie das genannte Ventil, dann lesen Sie eine Schlussrunde ab</translation>
     </message>
     <message>
         <source>an old reading, with the others not set; advised {2} instead of {1}: turn it, then read</source>
-        <translation>eine alte Ablesung, die anderen waren nicht eingestellt; empfohlen {2} statt {1}: drehen, dann ablesen</translation>
+        <translation>alte Ablesung, die anderen waren nicht eingestellt; empfohlen {2} statt {1}: drehen, dann ablesen</translation>
     </message>
     <message>
         <source>lies on the index circuit at {1}; open it fully to {2}, or the index is not proved</source>
-        <translation>liegt im Schlechtpunktkreis und steht auf {1}; ganz öffnen auf {2}, sonst ist der Schlechtpunkt nicht bewiesen</translation>
+        <translation>liegt im Schlechtpunktkreis und steht auf {1}; ganz öffnen auf {2}, sonst ist der Schlechtpunkt nicht nachgewiesen</translation>
     </message>
     <message>
         <source>round {1} was read while valves were turned, so its shares may still change, and the star went from {2} to {3}; read every valve in the next round</source>
-        <translation>Runde {1} wurde gelesen, während Ventile gedreht wurden, ihre Anteile können sich also noch ändern, und der Stern ging von {2} zu {3}; lesen Sie in der nächsten Runde jedes Ventil</translation>
+        <translation>Runde {1} wurde abgelesen, während Ventile gedreht wurden, ihre Anteile können sich also noch ändern, und der Stern ging von {2} zu {3}; lesen Sie in der nächsten Runde jedes Ventil ab</translation>
     </message>
     <message>
         <source>round {1} was read while valves were turned, so its shares may still change; read every valve in the next round</source>
-        <translation>Runde {1} wurde gelesen, während Ventile gedreht wurden, ihre Anteile können sich also noch ändern; lesen Sie in der nächsten Runde jedes Ventil</translation>
+        <translation>Runde {1} wurde abgelesen, während Ventile gedreht wurden, ihre Anteile können sich also noch ändern; lesen Sie in der nächsten Runde jedes Ventil ab</translation>
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; read its gauges and every terminal again once all valves are set</source>
-        <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}: ob sie zu klein ist, ist nicht feststellbar; lesen Sie ihre Manometer und jeden Verbraucher neu, sobald alle Ventile eingestellt sind</translation>
+        <translation>die Pumpe erzeugt {1} bei Auslegungsdurchfluss, der Schlechtpunktkreis braucht {2}: ob ihr Förderhöhe fehlt, ist nicht feststellbar; lesen Sie ihre Manometer und jeden Verbraucher neu ab, sobald alle Ventile eingestellt sind</translation>
     </message>
     <message>
         <source>the star went from {2} to {3} in round {1}, the index circuit ends there now; see that every valve on its path is fully open</source>
@@ -5993,15 +5993,15 @@
     </message>
     <message>
         <source>this terminal is fully open, and whether it takes less of design than the index circuit cannot be told; read both again with a finer meter</source>
-        <translation>dieser Verbraucher ist ganz offen, und ob er weniger der Auslegung nimmt als der Schlechtpunktkreis, ist nicht feststellbar; lesen Sie beide mit einem feineren Messgerät neu</translation>
+        <translation>dieser Verbraucher ist ganz offen, und ob er weniger der Auslegung nimmt als der Schlechtpunktkreis, ist nicht feststellbar; lesen Sie beide mit einem feineren Messgerät neu ab</translation>
     </message>
     <message>
         <source>whether the pump is short cannot be told: at design flow it makes {1} and the index circuit needs {2}; read its gauges and every terminal again with finer meters, leave impeller and speed until then</source>
-        <translation>ob die Pumpe zu klein ist, ist nicht feststellbar: bei Auslegungsdurchfluss erzeugt sie {1} und der Schlechtpunktkreis braucht {2}; lesen Sie ihre Manometer und jeden Verbraucher mit feineren Messgeräten neu, lassen Sie Laufrad und Drehzahl bis dahin</translation>
+        <translation>ob der Pumpe Förderhöhe fehlt, ist nicht feststellbar: bei Auslegungsdurchfluss erzeugt sie {1} und der Schlechtpunktkreis braucht {2}; lesen Sie ihre Manometer und jeden Verbraucher mit feineren Messgeräten neu ab, lassen Sie Laufrad und Drehzahl bis dahin</translation>
     </message>
     <message>
         <source>{3} below it takes {4} % of design, the index {5} {6} %; open it from {1} to {2}, then read</source>
-        <translation>{3} darunter nimmt {4} % der Auslegung, der Schlechtpunkt {5} {6} %; von {1} auf {2} öffnen, dann ablesen</translation>
+        <translation>{3} dahinter nimmt {4} % der Auslegung, der Schlechtpunkt {5} {6} %; von {1} auf {2} öffnen, dann ablesen</translation>
     </message>
     <message>
         <source>At design flow the shaft takes {2} slowed instead of {1} throttled: {3} % less</source>
@@ -6021,7 +6021,7 @@
     </message>
     <message>
         <source>Difference / uncertainty: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
-        <translation>Abweichung / Unsicherheit: wie weit zwei Wege zum Durchfluss auseinanderliegen, als Vielfaches ihrer gemeinsamen Unsicherheit; über 2 ist einer von ihnen falsch.</translation>
+        <translation>Abweichung / Unsicherheit: wie weit zwei Verfahren für den Durchfluss auseinanderliegen, als Vielfaches ihrer gemeinsamen Unsicherheit; über 2 ist eines von ihnen falsch.</translation>
     </message>
     <message>
         <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out. A setting that was entered before its reading stands in the row of that reading.</source>
@@ -6053,11 +6053,11 @@
     </message>
     <message>
         <source>Short by {4} of head: design flow on this system needs {1} % of the speed of the last round {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
-        <translation>Es fehlen {4} Förderhöhe: Der Auslegungsdurchfluss braucht in dieser Anlage {1} % der Drehzahl der letzten Runde {3w}. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Planer (Abschnitt {2})</translation>
+        <translation>Es fehlen {4} Förderhöhe: Der Auslegungsdurchfluss braucht in dieser Anlage {1} % der Drehzahl der letzten Runde {3w}. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur (Abschnitt {2})</translation>
     </message>
     <message>
         <source>Test by each form of the clause</source>
-        <translation>Prüfung nach jeder Form der Klausel</translation>
+        <translation>Prüfung nach jeder Form des Abschnitts</translation>
     </message>
     <message>
         <source>That is {1} rpm where full speed is {2} rpm</source>
@@ -6065,7 +6065,7 @@
     </message>
     <message>
         <source>What would hold up a signature, and the reason why it stands</source>
-        <translation>Was einer Unterschrift im Weg stünde, und warum es bestehen bleibt</translation>
+        <translation>Was einer Signatur im Weg stünde, und warum es bestehen bleibt</translation>
     </message>
     <message>
         <source>below 60 % of full speed the efficiency falls by 1 to 3 points and the drive loses more; take the saving as an upper limit</source>
@@ -6081,11 +6081,11 @@
     </message>
     <message>
         <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
-        <translation>ganz offen macht sein Ventil beim Auslegungsdurchfluss nur {1}; gut ablesbar ist es ab {2}, unter {3} gar nicht; wählen Sie ein kleineres Ventil oder einen anderen Messweg</translation>
+        <translation>ganz offen erzeugt sein Ventil beim Auslegungsdurchfluss nur {1}; gut ablesbar ist es ab {2}, unter {3} gar nicht; wählen Sie ein kleineres Ventil oder einen anderen Messweg</translation>
     </message>
     <message>
         <source>lines that would hold up a signature and stand with a reason: {1}, listed in section {2}</source>
-        <translation>Zeilen, die einer Unterschrift im Weg stünden und mit Grund bestehen bleiben: {1}, siehe Abschnitt {2}</translation>
+        <translation>Zeilen, die einer Signatur im Weg stünden und mit Grund bestehen bleiben: {1}, siehe Abschnitt {2}</translation>
     </message>
     <message>
         <source>not turned in this round</source>
@@ -6097,7 +6097,7 @@
     </message>
     <message>
         <source>the form of the energy code&apos;s clause is not chosen, the one with {1} and {2} is tested; choose it on the page Energy Code of Pump</source>
-        <translation>die Form der Klausel der Energievorschrift ist nicht gewählt, geprüft wird die mit {1} und {2}; wählen Sie sie auf der Seite Energievorschrift von Pumpe</translation>
+        <translation>die Form des Abschnitts der Energievorschrift ist nicht gewählt, geprüft wird die mit {1} und {2}; wählen Sie sie auf der Seite Vorschrift von Pumpe</translation>
     </message>
     <message>
         <source>the pump was read at {1} % of full speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed entered</source>
@@ -6125,7 +6125,7 @@
     </message>
     <message>
         <source>Short by {1} of head at design flow {2w}: do not slow or trim the pump. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {3})</source>
-        <translation>Es fehlen {1} Förderhöhe beim Auslegungsdurchfluss {2w}: Pumpe weder verlangsamen noch abdrehen. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur (Abschnitt {3})</translation>
+        <translation>Es fehlen {1} Förderhöhe beim Auslegungsdurchfluss {2w}: Die Pumpe weder verlangsamen noch abdrehen. Sehen Sie nach, ob der Schlechtpunktweg offen ist und Schmutzfänger und Filter sauber sind; über ein größeres Laufrad oder eine größere Pumpe entscheidet der Ingenieur (Abschnitt {3})</translation>
     </message>
     <message>
         <source>round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read</source>
@@ -6243,7 +6243,7 @@
     </message>
     <message>
         <source>curve through the gauges</source>
-        <translation>Kennlinie durch die Manometer</translation>
+        <translation>Kennlinie, an Manometer angepasst</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for.</source>
@@ -7842,7 +7842,7 @@
     </message>
     <message>
         <source>by the curve through the gauges of round </source>
-        <translation>nach der Kennlinie durch die Manometer von Runde </translation>
+        <translation>nach der Kennlinie, angepasst an die Manometer von Runde </translation>
     </message>
     <message>
         <source>from the pump&apos;s curve</source>
@@ -7850,7 +7850,7 @@
     </message>
     <message>
         <source>from the pump&apos;s curve through the gauges of round </source>
-        <translation>aus der Pumpenkennlinie durch die Manometer von Runde </translation>
+        <translation>aus der Pumpenkennlinie, angepasst an die Manometer von Runde </translation>
     </message>
     <message>
         <source>without a name</source>
@@ -8676,7 +8676,7 @@
     </message>
     <message>
         <source>The same again</source>
-        <translation>Noch einmal dieselbe</translation>
+        <translation>Wiederholen</translation>
     </message>
     <message>
         <source>New passphrase</source>
@@ -8684,7 +8684,7 @@
     </message>
     <message>
         <source>The same passphrase again</source>
-        <translation>Dieselbe Passphrase noch einmal</translation>
+        <translation>Passphrase wiederholen</translation>
     </message>
     <message>
         <source>Type the name of the person.</source>
@@ -8723,7 +8723,7 @@
     </message>
     <message>
         <source>Use Own Clock</source>
-        <translation>Eigene Uhr verwenden</translation>
+        <translation>Uhr des Laptops verwenden</translation>
     </message>
     <message>
         <source>For a clock that is right again: nothing is added to it any more</source>
@@ -8739,7 +8739,7 @@
     </message>
     <message>
         <source>This laptop&apos;s own clock is right; nothing is added to it any more.</source>
-        <translation>Die eigene Uhr dieses Laptops geht richtig; es wird nichts mehr addiert.</translation>
+        <translation>Die Uhr dieses Laptops geht richtig; es wird nichts mehr addiert.</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
@@ -8997,11 +8997,11 @@
     </message>
     <message>
         <source>Switch to Next &amp;Display</source>
-        <translation>Nächste An&amp;zeige</translation>
+        <translation>An&amp;zeige wechseln</translation>
     </message>
     <message>
         <source>Make Text &amp;Larger</source>
-        <translation>Text &amp;größer</translation>
+        <translation>Text ver&amp;größern</translation>
     </message>
     <message>
         <source>Show &amp;Full Screen</source>
@@ -9149,7 +9149,7 @@
     </message>
     <message>
         <source>Make Text S&amp;maller</source>
-        <translation>Text k&amp;leiner</translation>
+        <translation>Text verk&amp;leinern</translation>
     </message>
     <message>
         <source>Reset Te&amp;xt Size</source>
@@ -9193,7 +9193,7 @@
     </message>
     <message>
         <source>Use Lar&amp;ge Targets</source>
-        <translation>Große Sc&amp;haltflächen</translation>
+        <translation>Sc&amp;haltflächen vergrößern</translation>
     </message>
     <message>
         <source>Langu&amp;age</source>
@@ -9636,7 +9636,7 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Nachweis</translation>
+        <translation>Beleg</translation>
     </message>
     <message>
         <source>Status: open, remedied, closed or left as it is.</source>
@@ -9859,7 +9859,7 @@
     </message>
     <message>
         <source>Readings of a walk</source>
-        <translation>Ablesungen einer Begehung</translation>
+        <translation>Ablesungen eines Rundgangs</translation>
     </message>
     <message>
         <source>Branches</source>
@@ -10114,7 +10114,7 @@
     </message>
     <message>
         <source>Old after, &amp;minutes</source>
-        <translation>Alt nach, M&amp;inuten</translation>
+        <translation>Ablesung alt nach (m&amp;in)</translation>
     </message>
     <message>
         <source>Pump energy</source>
@@ -10227,7 +10227,7 @@
     </message>
     <message>
         <source>On</source>
-        <translation>Am</translation>
+        <translation>Rechner</translation>
     </message>
     <message>
         <source>What was done</source>
@@ -10382,7 +10382,7 @@
     </message>
     <message>
         <source>In Adjust: follow the hand by one step, by one turn</source>
-        <translation>In Einstellen: der Hand um einen Schritt, eine Umdrehung folgen</translation>
+        <translation>In Einstellen: dem Griff um einen Schritt, eine Umdrehung folgen</translation>
     </message>
     <message>
         <source>Up, Down; PgUp, PgDn</source>
@@ -11243,7 +11243,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Nachweis</translation>
+        <translation>Beleg</translation>
     </message>
     <message>
         <source>Take Usual List</source>
@@ -11465,7 +11465,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Not ready to sign yet</source>
-        <translation>Noch nicht bereit zum Unterschreiben</translation>
+        <translation>Noch nicht bereit zum Signieren</translation>
     </message>
 </context>
 <context>
@@ -11912,7 +11912,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     </message>
     <message>
         <source>Still to do before signing: %1</source>
-        <translation>Vor dem Unterschreiben noch zu tun: %1</translation>
+        <translation>Vor dem Signieren noch zu tun: %1</translation>
     </message>
 </context>
 <context>
@@ -12919,11 +12919,11 @@ ab</translation>
     </message>
     <message>
         <source>The changed loop is being solved.</source>
-        <translation>Der geänderte Kreislauf wird gelöst.</translation>
+        <translation>Der geänderte Kreislauf wird berechnet.</translation>
     </message>
     <message>
         <source>Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed loop is solved, and what it does to the balance, the pump and the signed report stands here.</source>
-        <translation>Tippen Sie links Kennung und Durchfluss ein und fügen Sie eine Zone hinzu, entfernen Sie eine oder ändern Sie ihren Durchfluss: Der geänderte Kreislauf wird gelöst, und hier steht, was das für Abgleich, Pumpe und signierten Bericht bedeutet.</translation>
+        <translation>Tippen Sie links Kennung und Durchfluss ein und fügen Sie eine Zone hinzu, entfernen Sie eine oder ändern Sie ihren Durchfluss: Der geänderte Kreislauf wird berechnet, und hier steht, was das für Abgleich, Pumpe und signierten Bericht bedeutet.</translation>
     </message>
     <message>
         <source>Save St&amp;udy…</source>

@@ -205,11 +205,11 @@
     </message>
     <message>
         <source>A setting to try is named once it is read again.</source>
-        <translation>Se nombra un ajuste que probar cuando se lea de nuevo.</translation>
+        <translation>Se propondrá un ajuste que probar cuando se lea de nuevo.</translation>
     </message>
     <message>
         <source>Turn it by the word and read it: then the setting to aim at can be told.</source>
-        <translation>Gírela según la palabra y léala: entonces se puede decir el ajuste que se busca.</translation>
+        <translation>Gírela según la palabra y léala: entonces se podrá dar el ajuste buscado.</translation>
     </message>
     <message>
         <source>it fits: %1</source>
@@ -217,7 +217,7 @@
     </message>
     <message>
         <source>Turn it to %1 (Ctrl+Shift+T) and read it, then read a final round: it tells whether the index circuit is proved.</source>
-        <translation>Gírela a %1 (Ctrl+Mayús+T) y léala; luego lea una ronda final: dice si el circuito desfavorable queda demostrado.</translation>
+        <translation>Gírela a %1 (Ctrl+Mayús+T) y léala; luego lea una ronda final: dice si el circuito más desfavorable queda demostrado.</translation>
     </message>
 </context>
 <context>
@@ -236,7 +236,7 @@
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>Del objetivo, %</translation>
+        <translation>% del objetivo</translation>
     </message>
     <message>
         <source>Round</source>
@@ -363,7 +363,7 @@
     </message>
     <message>
         <source>Straight pipe behind, diameters</source>
-        <translation>Tubo recto detrás, diámetros</translation>
+        <translation>Tramo recto aguas abajo, diámetros</translation>
     </message>
     <message>
         <source>DP</source>
@@ -615,7 +615,7 @@
     </message>
     <message>
         <source>Straight pipe before, diameters</source>
-        <translation>Tubo recto delante, diámetros</translation>
+        <translation>Tramo recto aguas arriba, diámetros</translation>
     </message>
     <message>
         <source>Valve</source>
@@ -735,7 +735,7 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Prueba</translation>
+        <translation>Justificante</translation>
     </message>
     <message>
         <source>Field</source>
@@ -887,7 +887,7 @@
     </message>
     <message>
         <source>Seed of the sample</source>
-        <translation>Semilla de la muestra</translation>
+        <translation>Número de sorteo de la muestra</translation>
     </message>
     <message>
         <source>Sensor</source>
@@ -993,7 +993,7 @@
     </message>
     <message>
         <source>Again over reported</source>
-        <translation>Nuevo sobre informado</translation>
+        <translation>Releído / informado</translation>
     </message>
     <message>
         <source>Amp ratio</source>
@@ -1013,7 +1013,7 @@
     </message>
     <message>
         <source>Balancing devices and straight pipe</source>
-        <translation>Dispositivos de equilibrado y tubo recto</translation>
+        <translation>Dispositivos de equilibrado y tramos rectos</translation>
     </message>
     <message>
         <source>Balancing valves</source>
@@ -1049,7 +1049,7 @@
     </message>
     <message>
         <source>Caution: the affinity laws are a first estimate, for a loop without static head. A full trim by them tends to cut too much; common practice cuts 70 to 80 % of it, tests, and cuts again. Check the least impeller of the casing before any cut: it cannot be taken back.</source>
-        <translation>Precaución: las leyes de afinidad son una primera estimación, para una red sin altura estática. Un recorte completo según ellas suele cortar de más; lo habitual es cortar del 70 al 80 %, probar y volver a cortar. Compruebe el rodete mínimo de la carcasa antes de cortar: no tiene vuelta atrás.</translation>
+        <translation>Precaución: las leyes de afinidad son una primera estimación, para una red sin altura estática. Un recorte completo según ellas suele quitar de más; lo habitual es recortar del 70 al 80 %, probar y volver a recortar. Compruebe el rodete mínimo de la carcasa antes de recortar: no tiene vuelta atrás.</translation>
     </message>
     <message>
         <source>Certificate</source>
@@ -1089,7 +1089,7 @@
     </message>
     <message>
         <source>Counts</source>
-        <translation>Cuenta</translation>
+        <translation>Se toma</translation>
     </message>
     <message>
         <source>Curve range</source>
@@ -1213,7 +1213,7 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Prueba</translation>
+        <translation>Justificante</translation>
     </message>
     <message>
         <source>Exception</source>
@@ -1249,7 +1249,7 @@
     </message>
     <message>
         <source>First cut</source>
-        <translation>Primer corte</translation>
+        <translation>Primer recorte</translation>
     </message>
     <message>
         <source>Flow</source>
@@ -1265,7 +1265,7 @@
     </message>
     <message>
         <source>Flow by every way, and duty</source>
-        <translation>Caudal por cada vía, y punto de trabajo</translation>
+        <translation>Caudal por cada método, y punto de trabajo</translation>
     </message>
     <message>
         <source>Flow off</source>
@@ -1337,7 +1337,7 @@
     </message>
     <message>
         <source>Head and its parts</source>
-        <translation>La altura y sus partes</translation>
+        <translation>La altura y sus componentes</translation>
     </message>
     <message>
         <source>Head by the option</source>
@@ -1349,7 +1349,7 @@
     </message>
     <message>
         <source>Head that the index circuit needs at design flow</source>
-        <translation>Altura que necesita el circuito desfavorable a caudal de diseño</translation>
+        <translation>Altura que necesita el circuito más desfavorable a caudal de diseño</translation>
     </message>
     <message>
         <source>Height</source>
@@ -1361,31 +1361,31 @@
     </message>
     <message>
         <source>Index circuit</source>
-        <translation>Circuito desfavorable</translation>
+        <translation>Circuito más desfavorable</translation>
     </message>
     <message>
         <source>Index path</source>
-        <translation>Camino desfavorable</translation>
+        <translation>Camino más desfavorable</translation>
     </message>
     <message>
         <source>Index terminal {1} has no setting on record: not shown to be fully open</source>
-        <translation>El terminal desfavorable {1} no tiene ajuste anotado: no consta que esté totalmente abierto</translation>
+        <translation>El terminal más desfavorable {1} no tiene ajuste anotado: no consta que esté totalmente abierto</translation>
     </message>
     <message>
         <source>Index valve</source>
-        <translation>Válvula desfavorable</translation>
+        <translation>Válvula más desfavorable</translation>
     </message>
     <message>
         <source>Index valve ended fully open and its dp is readable: the circuit that governs the pump head is not throttled.</source>
-        <translation>La válvula desfavorable acabó totalmente abierta y su Δp es legible: el circuito que fija la altura de la bomba no está estrangulado.</translation>
+        <translation>La válvula más desfavorable acabó totalmente abierta y su Δp es legible: el circuito que fija la altura de la bomba no está estrangulado.</translation>
     </message>
     <message>
         <source>Index valve {1} at {2} of {3}: fully open</source>
-        <translation>Válvula desfavorable {1} en {2} de {3}: totalmente abierta</translation>
+        <translation>Válvula más desfavorable {1} en {2} de {3}: totalmente abierta</translation>
     </message>
     <message>
         <source>Index valve {1} at {2} of {3}: not fully open</source>
-        <translation>Válvula desfavorable {1} en {2} de {3}: no totalmente abierta</translation>
+        <translation>Válvula más desfavorable {1} en {2} de {3}: no totalmente abierta</translation>
     </message>
     <message>
         <source>Input power</source>
@@ -1465,7 +1465,7 @@
     </message>
     <message>
         <source>Must hold</source>
-        <translation>Obligatorio</translation>
+        <translation>Obligatoria</translation>
     </message>
     <message>
         <source>NPSH available is {1} and required {2}, a margin below {3}; raise the fill pressure or lower the temperature before the pump is damaged</source>
@@ -1641,11 +1641,11 @@
     </message>
     <message>
         <source>Pipe before / needs</source>
-        <translation>Tubo delante / requiere</translation>
+        <translation>Recto aguas arriba / pide</translation>
     </message>
     <message>
         <source>Pipe behind / needs</source>
-        <translation>Tubo detrás / requiere</translation>
+        <translation>Recto aguas abajo / pide</translation>
     </message>
     <message>
         <source>Point</source>
@@ -1701,7 +1701,7 @@
     </message>
     <message>
         <source>Read</source>
-        <translation>Leer</translation>
+        <translation>Leídos</translation>
     </message>
     <message>
         <source>Read again</source>
@@ -1893,11 +1893,11 @@
     </message>
     <message>
         <source>Solved flow</source>
-        <translation>Caudal resuelto</translation>
+        <translation>Caudal calculado</translation>
     </message>
     <message>
         <source>Solved head</source>
-        <translation>Altura resuelta</translation>
+        <translation>Altura calculada</translation>
     </message>
     <message>
         <source>Speed</source>
@@ -1929,7 +1929,7 @@
     </message>
     <message>
         <source>Supply and return are drawn as one pipe. Beside each valve stand its tag, the shape of its state, its percent of target and its setting; the filled part of a valve shows how far it is open. The index circuit is a double line.</source>
-        <translation>Impulsión y retorno se dibujan como un solo tubo. Junto a cada válvula están su etiqueta, el signo de su estado, su por ciento del objetivo y su ajuste; la parte rellena de una válvula muestra cuánto está abierta. El circuito desfavorable es una línea doble.</translation>
+        <translation>Impulsión y retorno se dibujan como un solo tubo. Junto a cada válvula están su etiqueta, el signo de su estado, su por ciento del objetivo y su ajuste; la parte rellena de una válvula muestra cuánto está abierta. El circuito más desfavorable es una línea doble.</translation>
     </message>
     <message>
         <source>Tag</source>
@@ -1949,11 +1949,11 @@
     </message>
     <message>
         <source>The index circuit from the pump outward</source>
-        <translation>El circuito desfavorable desde la bomba</translation>
+        <translation>El circuito más desfavorable desde la bomba</translation>
     </message>
     <message>
         <source>The index circuit is not known from these readings</source>
-        <translation>El circuito desfavorable no se conoce por estas lecturas</translation>
+        <translation>El circuito más desfavorable no se conoce por estas lecturas</translation>
     </message>
     <message>
         <source>The loop in the final round</source>
@@ -1961,11 +1961,11 @@
     </message>
     <message>
         <source>The same options, each confirmed by a solve of the whole loop</source>
-        <translation>Las mismas opciones, cada una confirmada resolviendo toda la red</translation>
+        <translation>Las mismas opciones, cada una confirmada calculando toda la red</translation>
     </message>
     <message>
         <source>The sample holds the index terminal and those with the highest and the lowest of design, at least one of every group, and others drawn by chance with the seed {1}; the same seed gives the same sample. Confirmed: at most one in ten deviates by more than 10 % (common practice).</source>
-        <translation>La muestra contiene el terminal desfavorable y los de mayor y menor valor del diseño, al menos uno de cada grupo, y otros sorteados con la semilla {1}; la misma semilla da la misma muestra. Confirmado: como mucho uno de cada diez se desvía más del 10 % (práctica común).</translation>
+        <translation>La muestra contiene el terminal más desfavorable y los de mayor y menor valor del diseño, al menos uno de cada grupo, y otros sorteados con el número {1}; el mismo número da la misma muestra. Confirmado: como mucho uno de cada diez se desvía más del 10 % (práctica común).</translation>
     </message>
     <message>
         <source>The unit of {1} stands at {2} with the pump on and at {3} with it off.</source>
@@ -2009,7 +2009,7 @@
     </message>
     <message>
         <source>Total head = pressure + gauge zero + elevation + velocity head, in the flowing fluid. Flow that counts: meter, else sum of the terminals, else curve.</source>
-        <translation>Altura total = presión + cero de manómetros + cota + altura de velocidad, en el fluido que circula. Caudal que cuenta: caudalímetro, si no suma de terminales, si no curva.</translation>
+        <translation>Altura total = presión + cero de manómetros + cota + altura de velocidad, en el fluido que circula. Caudal que se toma: caudalímetro, si no suma de terminales, si no curva.</translation>
     </message>
     <message>
         <source>Trade</source>
@@ -2089,7 +2089,7 @@
     </message>
     <message>
         <source>What the balancer cannot mend</source>
-        <translation>Lo que el equilibrador no puede arreglar</translation>
+        <translation>Lo que el equilibrado no puede corregir</translation>
     </message>
     <message>
         <source>What the change does</source>
@@ -2145,7 +2145,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is no seed; give a whole number from 1 to 999999999</source>
-        <translation>«{1}» no es una semilla; dé un número entero de 1 a 999999999</translation>
+        <translation>«{1}» no es un número de edificio; dé un número entero de 1 a 999999999</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a date or time; write it as 2026-03-04 or 2026-03-04T14:02</source>
@@ -2185,7 +2185,7 @@
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
-        <translation>un equilibrado con válvulas manuales solo vale a un caudal: cuando cierran circuitos lejanos, los cercanos reciben menos que el diseño; deje el resto a las válvulas de control y mantenga la menor Δp que necesite el peor circuito</translation>
+        <translation>un equilibrado con válvulas manuales solo vale a un caudal: cuando cierran circuitos lejanos, los cercanos reciben menos que el diseño; deje el resto a las válvulas de control y mantenga la menor Δp que necesite el circuito más desfavorable</translation>
     </message>
     <message>
         <source>a branch needs a tag; type one, such as B-05</source>
@@ -2229,7 +2229,7 @@
     </message>
     <message>
         <source>a drive feeds the motor, so volts and amps behind it are no measure of power; read the power on the drive&apos;s display</source>
-        <translation>un variador alimenta el motor, así que tensión y corriente detrás no miden la potencia; lea la potencia en la pantalla del variador</translation>
+        <translation>un variador alimenta el motor, así que tensión y corriente tras él no miden la potencia; lea la potencia en la pantalla del variador</translation>
     </message>
     <message>
         <source>a file of this name is there already; choose another name</source>
@@ -2365,7 +2365,7 @@
     </message>
     <message>
         <source>at this set-point the index circuit takes {1} % of design flow, outside {2} to {3} %; correct the set-point</source>
-        <translation>con esta consigna el circuito desfavorable recibe el {1} % del caudal de diseño, fuera de {2} a {3} %; corrija la consigna</translation>
+        <translation>con esta consigna el circuito más desfavorable recibe el {1} % del caudal de diseño, fuera de {2} a {3} %; corrija la consigna</translation>
     </message>
     <message>
         <source>before rebalancing this terminal would take {1} % of design flow; tell its users until it is balanced</source>
@@ -2473,7 +2473,7 @@
     </message>
     <message>
         <source>exception claimed: {1}; keep its proof</source>
-        <translation>excepción invocada: {1}; guarde su prueba</translation>
+        <translation>excepción invocada: {1}; guarde su justificante</translation>
     </message>
     <message>
         <source>excess power = Q rho g (H1/eta1 - H2/eta2) with Q = {1}, H1 = {2}, H2 = {3}, eta1 = {4} %, eta2 = {5} %; limit = the greater of {6} % of the plate and {7}</source>
@@ -2573,7 +2573,7 @@
     </message>
     <message>
         <source>its design flow is {1}, those below it add up to {2}, {3} % apart; correct the schedule or state the diversity</source>
-        <translation>su caudal de diseño es {1}, los de abajo suman {2}, un {3} % de diferencia; corrija la lista o declare la simultaneidad</translation>
+        <translation>su caudal de diseño es {1}, los de aguas abajo suman {2}, un {3} % de diferencia; corrija la lista o declare la simultaneidad</translation>
     </message>
     <message>
         <source>its flow rose from {1} to {2} when nothing but its own valve was closed, which cannot be; read both again</source>
@@ -2581,7 +2581,7 @@
     </message>
     <message>
         <source>its own reading gives {1}, those below it add up to {2}, {3} times the uncertainty of the difference; read again and look for a branch that is missing</source>
-        <translation>su propia lectura da {1}, los de abajo suman {2}, {3} veces la incertidumbre de la diferencia; relea y busque un ramal que falta</translation>
+        <translation>su propia lectura da {1}, los de aguas abajo suman {2}, {3} veces la incertidumbre de la diferencia; relea y busque un ramal que falta</translation>
     </message>
     <message>
         <source>its reading is dated {1}, before round {2} ended at {3}; check the clock and correct the time</source>
@@ -2617,7 +2617,7 @@
     </message>
     <message>
         <source>losses of {1} branch(es) are restated at their new design flows by the square law, since they are the same pipes; keep the designer&apos;s figures with the former revision</source>
-        <translation>las pérdidas de {1} ramal(es) se recalculan a sus nuevos caudales de diseño por la ley cuadrática, pues son los mismos tubos; conserve las cifras del proyectista con la revisión anterior</translation>
+        <translation>pérdidas recalculadas a los nuevos caudales de diseño por la ley cuadrática, pues son los mismos tubos, ramales: {1}; conserve las cifras del proyectista con la revisión anterior</translation>
     </message>
     <message>
         <source>makes {1} at full speed where {2} are needed</source>
@@ -2873,7 +2873,7 @@
     </message>
     <message>
         <source>proved: every valve on the index path {1} fully open, one in every group, and the pump&apos;s discharge valve</source>
-        <translation>probado: cada válvula del camino desfavorable {1} totalmente abierta, una en cada grupo, y la válvula de impulsión de la bomba</translation>
+        <translation>demostrado: cada válvula del camino más desfavorable {1} totalmente abierta, una en cada grupo, y la válvula de impulsión de la bomba</translation>
     </message>
     <message>
         <source>r  read more than once; the mean counts</source>
@@ -2941,7 +2941,7 @@
     </message>
     <message>
         <source>s  flow is the sum of the branches behind it</source>
-        <translation>s  el caudal es la suma de los ramales de detrás</translation>
+        <translation>s  el caudal es la suma de los ramales de aguas abajo</translation>
     </message>
     <message>
         <source>self-acting valves that work outside their range: {1} ({2}); bring their dp into the range</source>
@@ -2973,7 +2973,7 @@
     </message>
     <message>
         <source>solved with this impeller or speed the loop takes {1} % of design flow; the affinity laws do not hold for this loop, take the solved figure</source>
-        <translation>resuelta con este rodete o velocidad, la red toma el {1} % del caudal de diseño; las leyes de afinidad no valen para esta red, tome la cifra resuelta</translation>
+        <translation>calculada con este rodete o velocidad, la red toma el {1} % del caudal de diseño; las leyes de afinidad no valen para esta red, tome la cifra calculada</translation>
     </message>
     <message>
         <source>some design losses are far from what is read, so less is made of them all; check the schedule</source>
@@ -2989,7 +2989,7 @@
     </message>
     <message>
         <source>strong enough at full speed</source>
-        <translation>bastante fuerte a plena velocidad</translation>
+        <translation>suficiente a plena velocidad</translation>
     </message>
     <message>
         <source>terminals nearer to the limit of design flow than they can be read: {1} ({2}); read more accurately</source>
@@ -3009,7 +3009,7 @@
     </message>
     <message>
         <source>the PDF carries no signature, so nothing proves it; ask for the signed report</source>
-        <translation>el PDF no lleva firma, así que nada lo prueba; pida el informe firmado</translation>
+        <translation>el PDF no lleva firma, así que nada lo demuestra; pida el informe firmado</translation>
     </message>
     <message>
         <source>the balance of round {1} and any report signed on it no longer hold once this change is made; balance again and sign a new report</source>
@@ -3097,11 +3097,11 @@
     </message>
     <message>
         <source>the device has {1} diameters of straight pipe before and {2} behind it and needs {3} and {4}; its flow is {5} % less certain, move it or say so in the report</source>
-        <translation>el dispositivo tiene {1} diámetros de tubo recto delante y {2} detrás y necesita {3} y {4}; su caudal es un {5} % menos seguro, muévalo o dígalo en el informe</translation>
+        <translation>el dispositivo tiene {1} diámetros de tramo recto aguas arriba y {2} aguas abajo y necesita {3} y {4}; su caudal es un {5} % menos seguro, muévalo o dígalo en el informe</translation>
     </message>
     <message>
         <source>the diameter lies beyond the smallest curve of the family; ask the maker before cutting</source>
-        <translation>el diámetro está más allá de la curva menor de la familia; pregunte al fabricante antes de cortar</translation>
+        <translation>el diámetro está más allá de la curva menor de la familia; pregunte al fabricante antes de recortar</translation>
     </message>
     <message>
         <source>the discharge gauge shows {1} less than the suction gauge; swap the readings, or check that the pump turns the right way and its valves are open</source>
@@ -3241,7 +3241,7 @@
     </message>
     <message>
         <source>the head required is {1} by one way and {2} by another; find out why before the pump is changed</source>
-        <translation>la altura requerida es {1} por una vía y {2} por otra; averigüe por qué antes de cambiar la bomba</translation>
+        <translation>la altura requerida es {1} por un método y {2} por otro; averigüe por qué antes de cambiar la bomba</translation>
     </message>
     <message>
         <source>the head rises from {1} to {2} between {3} and {4}; check these points, the duty is not unique on a rising curve</source>
@@ -3253,7 +3253,7 @@
     </message>
     <message>
         <source>the head that the index circuit needs is not known; enter the design losses, or finish a round whose shares are within the band</source>
-        <translation>la altura que necesita el circuito desfavorable se desconoce; introduzca las pérdidas de diseño, o acabe una ronda con las cuotas en la banda</translation>
+        <translation>la altura que necesita el circuito más desfavorable se desconoce; introduzca las pérdidas de diseño, o acabe una ronda con las cuotas en la banda</translation>
     </message>
     <message>
         <source>the head with flow, {1}, is not below the head at shutoff, {2}; read one of them again</source>
@@ -3289,23 +3289,23 @@
     </message>
     <message>
         <source>the index circuit is known and fully open along its path</source>
-        <translation>el circuito desfavorable se conoce y está totalmente abierto en su camino</translation>
+        <translation>el circuito más desfavorable se conoce y está totalmente abierto en su camino</translation>
     </message>
     <message>
         <source>the index circuit is not fully open along its path; open its valves or give the reason</source>
-        <translation>el circuito desfavorable no está totalmente abierto en su camino; abra sus válvulas o dé el motivo</translation>
+        <translation>el circuito más desfavorable no está totalmente abierto en su camino; abra sus válvulas o dé el motivo</translation>
     </message>
     <message>
         <source>the index circuit is not known from this round, so nothing can be proved; read every terminal</source>
-        <translation>el circuito desfavorable no se conoce por esta ronda, así que nada se puede probar; lea cada terminal</translation>
+        <translation>el circuito más desfavorable no se conoce por esta ronda, así que nada se puede demostrar; lea cada terminal</translation>
     </message>
     <message>
         <source>the index circuit moves from {1} to {2}; open every valve on the new path</source>
-        <translation>el circuito desfavorable pasa de {1} a {2}; abra cada válvula del camino nuevo</translation>
+        <translation>el circuito más desfavorable pasa de {1} a {2}; abra cada válvula del camino nuevo</translation>
     </message>
     <message>
         <source>the index is a self-acting valve: the set-point must leave it the start of its range, {1}; read its dp at this set-point</source>
-        <translation>el punto desfavorable es una válvula automática: la consigna debe dejarle el inicio de su rango, {1}; lea su Δp con esta consigna</translation>
+        <translation>el punto más desfavorable es una válvula automática: la consigna debe dejarle el inicio de su rango, {1}; lea su Δp con esta consigna</translation>
     </message>
     <message>
         <source>the instrument &quot;{1}&quot; is not in the job; did you mean &quot;{2}&quot;?</source>
@@ -3369,7 +3369,7 @@
     </message>
     <message>
         <source>the law of trimming cuts too much, by 15 to 20 % of the change; cut first to {1} (three quarters of the calculated cut), test, and cut again</source>
-        <translation>la ley del recorte corta de más, del 15 al 20 % del cambio; corte primero a {1} (tres cuartos del corte calculado), pruebe y vuelva a cortar</translation>
+        <translation>la ley del recorte quita de más, del 15 al 20 % del cambio; recorte primero hasta {1} (tres cuartos del recorte calculado), pruebe y vuelva a recortar</translation>
     </message>
     <message>
         <source>the learning did not settle; look at the doubtful readings and the design losses</source>
@@ -3417,15 +3417,15 @@
     </message>
     <message>
         <source>the motor draws {1} A, above its plate of {2} A and within its service factor; do not leave it there</source>
-        <translation>el motor toma {1} A, sobre su placa de {2} A y dentro de su factor de servicio; no lo deje así</translation>
+        <translation>el motor consume {1} A, sobre su placa de {2} A y dentro de su factor de servicio; no lo deje así</translation>
     </message>
     <message>
         <source>the motor draws {1} A, more than plate times service factor, {2} A; throttle the pump&apos;s discharge at once and find out why</source>
-        <translation>el motor toma {1} A, más que placa por factor de servicio, {2} A; estrangule enseguida la impulsión de la bomba y averigüe por qué</translation>
+        <translation>el motor consume {1} A, más que placa por factor de servicio, {2} A; estrangule enseguida la impulsión de la bomba y averigüe por qué</translation>
     </message>
     <message>
         <source>the motor draws {1}, its plate allows {2}; throttle the pump&apos;s discharge before going on, or the motor may be damaged</source>
-        <translation>el motor toma {1}, su placa permite {2}; estrangule la impulsión de la bomba antes de seguir, o el motor puede dañarse</translation>
+        <translation>el motor consume {1}, su placa permite {2}; estrangule la impulsión de la bomba antes de seguir, o el motor puede dañarse</translation>
     </message>
     <message>
         <source>the motor is {1}: a large pump heats its water within seconds; have the permission of whoever runs the plant</source>
@@ -3653,7 +3653,7 @@
     </message>
     <message>
         <source>the ratio of amps reads too high at {1} % load; it holds above about 65 %, prefer another way</source>
-        <translation>la relación de corriente lee de más al {1} % de carga; vale por encima del 65 %, prefiera otra vía</translation>
+        <translation>la relación de corriente lee de más al {1} % de carga; vale por encima del 65 %, prefiera otro método</translation>
     </message>
     <message>
         <source>the readiness list is done</source>
@@ -3661,7 +3661,7 @@
     </message>
     <message>
         <source>the readings and the plate allow none of the five ways to the shaft power; read volts, amps and power factor, or the input power</source>
-        <translation>las lecturas y la placa no permiten ninguna de las cinco vías a la potencia en el eje; lea tensión, corriente y factor de potencia, o la potencia absorbida</translation>
+        <translation>las lecturas y la placa no permiten ninguno de los cinco métodos para la potencia en el eje; lea tensión, corriente y factor de potencia, o la potencia absorbida</translation>
     </message>
     <message>
         <source>the reference has not been read; read it first</source>
@@ -3749,7 +3749,7 @@
     </message>
     <message>
         <source>the set-point of {1} is {2} % of what the index circuit needs at design flow, above 110 %; lower it</source>
-        <translation>la consigna de {1} es el {2} % de lo que necesita el circuito desfavorable a caudal de diseño, más del 110 %; bájela</translation>
+        <translation>la consigna de {1} es el {2} % de lo que necesita el circuito más desfavorable a caudal de diseño, más del 110 %; bájela</translation>
     </message>
     <message>
         <source>the setting needed, {1}, is below {2}, where tables and marks are not reliable; set it by the dp, or fit a smaller valve</source>
@@ -3793,7 +3793,7 @@
     </message>
     <message>
         <source>the straight pipe before and behind the device is not recorded; it needs {1} and {2} diameters, look and enter it</source>
-        <translation>no consta el tubo recto delante y detrás del dispositivo; necesita {1} y {2} diámetros, mire e introdúzcalo</translation>
+        <translation>no constan los tramos rectos aguas arriba y aguas abajo del dispositivo; necesita {1} y {2} diámetros, mire e introdúzcalos</translation>
     </message>
     <message>
         <source>the sum of minor loss coefficients is {1}; it must not be below 0</source>
@@ -3853,7 +3853,7 @@
     </message>
     <message>
         <source>the valve takes so little here that its side hardly matters for air; what counts is straight pipe</source>
-        <translation>la válvula toma aquí tan poco que su lado apenas importa para el aire; lo que cuenta es el tubo recto</translation>
+        <translation>la válvula toma aquí tan poco que su lado apenas importa para el aire; lo que cuenta es el tramo recto</translation>
     </message>
     <message>
         <source>the viscosity is {1} m2/s; it must be above 0</source>
@@ -3873,7 +3873,7 @@
     </message>
     <message>
         <source>the way with no-load amps is chosen: no power factor was measured, and it follows the load down</source>
-        <translation>se elige la vía con corriente en vacío: no se midió factor de potencia, y sigue a la carga hacia abajo</translation>
+        <translation>se elige el método con corriente en vacío: no se midió factor de potencia, y sigue siendo válido a poca carga</translation>
     </message>
     <message>
         <source>the witness round confirms {1} of {2} terminals</source>
@@ -3989,7 +3989,7 @@
     </message>
     <message>
         <source>this terminal is fully open and takes less of design than the index circuit; match the groups again so that the index is proved</source>
-        <translation>este terminal está totalmente abierto y toma menos del diseño que el circuito desfavorable; iguale otra vez los grupos para probar el desfavorable</translation>
+        <translation>este terminal está totalmente abierto y toma menos del diseño que el circuito más desfavorable; iguale otra vez los grupos para demostrar el más desfavorable</translation>
     </message>
     <message>
         <source>this valve has no reading in this round; read it first</source>
@@ -3997,7 +3997,7 @@
     </message>
     <message>
         <source>this valve is on the index circuit and stands at {1}, not fully open at {2}; open it and match the others to it</source>
-        <translation>esta válvula está en el circuito desfavorable y se halla en {1}, no totalmente abierta en {2}; ábrala e iguale las demás a ella</translation>
+        <translation>esta válvula está en el circuito más desfavorable y se halla en {1}, no totalmente abierta en {2}; ábrala e iguale las demás a ella</translation>
     </message>
     <message>
         <source>this valve is the reference of its group; read it as a try, or find another valve</source>
@@ -4025,7 +4025,7 @@
     </message>
     <message>
         <source>too weak at full speed; see below</source>
-        <translation>muy débil a plena velocidad; vea abajo</translation>
+        <translation>insuficiente a plena velocidad; vea abajo</translation>
     </message>
     <message>
         <source>trusted: its chain leads to a certificate you gave</source>
@@ -4157,7 +4157,7 @@
     </message>
     <message>
         <source>{1} branches, of these {2} terminals; index circuit: {3}.</source>
-        <translation>{1} ramales, de ellos {2} terminales; circuito desfavorable: {3}.</translation>
+        <translation>{1} ramales, de ellos {2} terminales; circuito más desfavorable: {3}.</translation>
     </message>
     <message>
         <source>{1} by the signer&apos;s clock</source>
@@ -4313,7 +4313,7 @@
     </message>
     <message>
         <source>{1} lies on the index circuit and its valve stands at {2} of {3}; open it fully and match the others to it</source>
-        <translation>{1} está en el circuito desfavorable y su válvula está en {2} de {3}; ábrala del todo e iguale las demás a ella</translation>
+        <translation>{1} está en el circuito más desfavorable y su válvula está en {2} de {3}; ábrala del todo e iguale las demás a ella</translation>
     </message>
     <message>
         <source>{1} of {2} dps are digit for digit those of round {3}; check that they were read and not copied</source>
@@ -4565,7 +4565,7 @@
     </message>
     <message>
         <source>{1}, index</source>
-        <translation>{1}, desfavorable</translation>
+        <translation>{1}, más desfavorable</translation>
     </message>
     <message>
         <source>the cell has a formula whose result was not stored; open the file in a spreadsheet program and save it</source>
@@ -4641,7 +4641,7 @@
     </message>
     <message>
         <source>added below {1}, {2} at design</source>
-        <translation>añadido bajo {1}, {2} en diseño</translation>
+        <translation>añadido aguas abajo de {1}, {2} en diseño</translation>
     </message>
     <message>
         <source>line {1} has no two columns; copy the settings and the coefficients beside them</source>
@@ -4665,7 +4665,7 @@
     </message>
     <message>
         <source>taken away with all below it</source>
-        <translation>quitado con todo lo que cuelga de él</translation>
+        <translation>quitado con todo lo que hay aguas abajo</translation>
     </message>
     <message>
         <source>the checkpoint &quot;{1}&quot; is stored; Ctrl+Shift+H shows the job as it stood there</source>
@@ -4753,7 +4753,7 @@
     </message>
     <message>
         <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match groups and risers, read again, or sign with the reason</source>
-        <translation>No consta que {1} sea el punto desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {3}; equilibre grupos y montantes, lea de nuevo o firme con el motivo</translation>
+        <translation>No consta que {1} sea el punto más desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {3}; equilibre grupos y montantes, lea de nuevo o firme con el motivo</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is no supervisor or engineer of this job; let one of them work at this desk, menu Round, Person: {2}</source>
@@ -4781,7 +4781,7 @@
     </message>
     <message>
         <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
-        <translation>todas las válvulas del camino a {1} están totalmente abiertas, pero no consta que sea el punto desfavorable</translation>
+        <translation>todas las válvulas del camino a {1} están totalmente abiertas, pero no consta que sea el punto más desfavorable</translation>
     </message>
     <message>
         <source>its flow changed by {1} % against its neighbours since round {2}, with no valve moved around it; look for air, a clogged strainer or a moving control valve</source>
@@ -4789,7 +4789,7 @@
     </message>
     <message>
         <source>its valve is fully open and it takes {1} % of design, less than {2} on the index circuit with {3} %; match groups and risers, read both again, or give the reason</source>
-        <translation>su válvula está totalmente abierta y toma el {1} % del diseño, menos que {2} en el circuito desfavorable con el {3} %; equilibre grupos y montantes, lea ambas de nuevo o dé el motivo</translation>
+        <translation>su válvula está totalmente abierta y toma el {1} % del diseño, menos que {2} en el circuito más desfavorable con el {3} %; equilibre grupos y montantes, lea ambas de nuevo o dé el motivo</translation>
     </message>
     <message>
         <source>no comment is open and no item waits; close round {1} with Ctrl+Shift+W</source>
@@ -4809,7 +4809,7 @@
     </message>
     <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
-        <translation>leer y ajustar deja {1} más en la válvula desfavorable {2} que su pérdida abierta, {3w} en el eje</translation>
+        <translation>leer y ajustar deja {1} más en la válvula más desfavorable {2} que su pérdida con la válvula abierta, {3w} en el eje</translation>
     </message>
     <message>
         <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
@@ -4865,7 +4865,7 @@
     </message>
     <message>
         <source>Caution: hot or chilled water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
-        <translation>Atención: agua caliente o fría y presión. Comprobar la presión nominal y los racores de las mangueras, abrir despacio las tomas, purgar el medidor, apartarse de partes móviles y con tensión; las normas locales y las reglas del lugar van primero.</translation>
+        <translation>Precaución: agua caliente o fría y presión. Compruebe la presión nominal y los racores de las mangueras, abra despacio las tomas, purgue el medidor, manténgase lejos de partes móviles y con tensión; las normas locales y las reglas de la instalación van primero.</translation>
     </message>
     <message>
         <source>Change of zones</source>
@@ -5357,7 +5357,7 @@
     </message>
     <message>
         <source>Proof</source>
-        <translation>Prueba</translation>
+        <translation>Demostración</translation>
     </message>
     <message>
         <source>The building of this report is simulated: a program made up every reading, for practice. Nothing was measured, and nothing here is true of any real plant.</source>
@@ -5453,7 +5453,7 @@
     </message>
     <message>
         <source>*  end of the index circuit</source>
-        <translation>*  extremo del circuito desfavorable</translation>
+        <translation>*  extremo del circuito más desfavorable</translation>
     </message>
     <message>
         <source>Accepted by</source>
@@ -5477,7 +5477,7 @@
     </message>
     <message>
         <source>By the readings: within tolerance; index circuit not proved</source>
-        <translation>Según las lecturas: dentro de la tolerancia; circuito desfavorable no demostrado</translation>
+        <translation>Según las lecturas: dentro de la tolerancia; circuito más desfavorable no demostrado</translation>
     </message>
     <message>
         <source>Files kept in the workbook: {1}; the pictures among them follow.</source>
@@ -5513,7 +5513,7 @@
     </message>
     <message>
         <source>by the loop&apos;s readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The number under Decision in Pump is another one: from the pump&apos;s curve, at full speed</source>
-        <translation>según las lecturas de la red la bomba da {1} de más al caudal de diseño, {2w}; baje su velocidad o haga recortar su rodete tras ajustar las válvulas, por una persona autorizada y dentro de los límites del fabricante y del reglamento local. El número de Decisión en Bomba es otro: según la curva de la bomba, a plena velocidad</translation>
+        <translation>según las lecturas de la red la bomba da {1} de más al caudal de diseño, {2w}; baje su velocidad o haga recortar su rodete tras ajustar las válvulas, por una persona habilitada y dentro de los límites del fabricante y la norma local. El número de Decisión en Bomba es otro: según la curva de la bomba, a plena velocidad</translation>
     </message>
     <message>
         <source>by the readings the last round is within tolerance</source>
@@ -5521,7 +5521,7 @@
     </message>
     <message>
         <source>by the readings the last round is within tolerance; its index circuit is not proved</source>
-        <translation>según las lecturas, la última ronda está dentro de la tolerancia; su circuito desfavorable no está demostrado</translation>
+        <translation>según las lecturas, la última ronda está dentro de la tolerancia; su circuito más desfavorable no está demostrado</translation>
     </message>
     <message>
         <source>by the readings the last round is {1w}; go on balancing, or give the reason why it stays so</source>
@@ -5561,7 +5561,7 @@
     </message>
     <message>
         <source>not proved; points against it, listed below: {1}</source>
-        <translation>no probado; puntos en contra, listados abajo: {1}</translation>
+        <translation>no demostrado; puntos en contra, listados abajo: {1}</translation>
     </message>
     <message>
         <source>nothing to do, {1w}</source>
@@ -5581,7 +5581,7 @@
     </message>
     <message>
         <source>proved: every valve on the index path {1} fully open, and one in every group; no discharge valve is on record</source>
-        <translation>probado: cada válvula del camino desfavorable {1} totalmente abierta, y una en cada grupo; no consta válvula de impulsión</translation>
+        <translation>demostrado: cada válvula del camino más desfavorable {1} totalmente abierta, y una en cada grupo; no consta válvula de impulsión</translation>
     </message>
     <message>
         <source>readings taken after its calibration ran out on {2}: {1}</source>
@@ -5645,7 +5645,7 @@
     </message>
     <message>
         <source>Options at design flow for the need of the index circuit, {1w}</source>
-        <translation>Opciones a caudal de diseño para lo que necesita el circuito desfavorable, {1w}</translation>
+        <translation>Opciones a caudal de diseño para lo que necesita el circuito más desfavorable, {1w}</translation>
     </message>
     <message>
         <source>Pressure behind each element against the fill pressure, in the direction of flow</source>
@@ -5661,11 +5661,11 @@
     </message>
     <message>
         <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The decision counts {8} {4} {9w}</source>
-        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4} {7w}: sobrante {3} {4} {6w}. La decisión cuenta {8} {4} {9w}</translation>
+        <translation>La red con sus válvulas como estaban en la ronda {5} toma {1} {4} y la bomba da {2} {4} {7w}: sobrante {3} {4} {6w}. La decisión toma {8} {4} {9w}</translation>
     </message>
     <message>
         <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
-        <translation>No se puede decidir si {1} es el punto desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {3}, más cerca de lo que distinguen estas lecturas ({4} %); léalos con un instrumento más fino o firme con el motivo</translation>
+        <translation>No se puede decidir si {1} es el punto más desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {3}, más cerca de lo que distinguen estas lecturas ({4} %); léalos con un instrumento más fino o firme con el motivo</translation>
     </message>
     <message>
         <source>Undecidable: dp {1} at {2} is below the readable minimum of {3} by no more than its uncertainty of {4}; read it again with a finer meter</source>
@@ -5689,15 +5689,15 @@
     </message>
     <message>
         <source>at design flow the pump makes {1} of head and the index circuit needs {2}, {3} more; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
-        <translation>a caudal de diseño la bomba da {1} de altura y el circuito desfavorable necesita {2}, {3} más; vea que su camino esté abierto y sus filtros limpios, compruebe velocidad y rodete: un rodete o una bomba mayor lo decide el ingeniero</translation>
+        <translation>a caudal de diseño la bomba da {1} de altura y el circuito más desfavorable necesita {2}, {3} más; vea que su camino esté abierto y sus filtros limpios, compruebe velocidad y rodete: un rodete o una bomba mayor lo decide el ingeniero</translation>
     </message>
     <message>
         <source>at shutoff one gauge reads {1} % of the curve&apos;s head and at the duty another reads {2} %; which is right is not known, so no excess, trim or speed is proposed: read both taps again with one gauge, and check impeller, speed and direction of turn</source>
-        <translation>a caudal nulo un manómetro lee el {1} % de la altura de la curva y en el punto de trabajo otro lee el {2} %; no se sabe cuál es correcto, así que no se propone sobrante, recorte ni velocidad: leer de nuevo ambas tomas con un solo manómetro y comprobar rodete, velocidad y sentido de giro</translation>
+        <translation>a caudal nulo un manómetro lee el {1} % de la altura de la curva y en el punto de trabajo otro lee el {2} %; no se sabe cuál es correcto, así que no se propone sobrante, recorte ni velocidad: lea de nuevo ambas tomas con un solo manómetro y compruebe rodete, velocidad y sentido de giro</translation>
     </message>
     <message>
         <source>at shutoff the head is {1} % of the curve&apos;s and at the duty {2} %; the curve counts, as it holds where the loop runs: read the shutoff head again where that is allowed</source>
-        <translation>a caudal nulo la altura es el {1} % de la de la curva y en el punto de trabajo el {2} %; cuenta la curva, pues es correcta donde trabaja la red: lea de nuevo la altura a caudal nulo donde esté permitido</translation>
+        <translation>a caudal nulo la altura es el {1} % de la de la curva y en el punto de trabajo el {2} %; se toma la curva, pues es correcta donde trabaja la red: lea de nuevo la altura a caudal nulo donde esté permitido</translation>
     </message>
     <message>
         <source>at shutoff the head is {1} % of the curve&apos;s too, so the gauges are right; look for another impeller, wear, a wrong speed or air before the pump is changed</source>
@@ -5705,7 +5705,7 @@
     </message>
     <message>
         <source>at shutoff the same gauge reads {1} % of the curve&apos;s head and at the duty {2} %, so what differs comes with the flow; the duty counts, as it is what the terminals get: look for an open bypass, a strainer between the taps and a wrong valve table</source>
-        <translation>a caudal nulo el mismo manómetro lee el {1} % de la altura de la curva y en el punto de trabajo el {2} %, así que la diferencia viene con el caudal; cuenta el punto de trabajo, pues es lo que reciben los terminales: busque un bypass abierto, un filtro entre las tomas y una tabla de válvula errónea</translation>
+        <translation>a caudal nulo el mismo manómetro lee el {1} % de la altura de la curva y en el punto de trabajo el {2} %, así que la diferencia viene con el caudal; se toma el punto de trabajo, pues es lo que reciben los terminales: busque un baipás abierto, un filtro entre las tomas y una tabla de válvula errónea</translation>
     </message>
     <message>
         <source>done again: {1}</source>
@@ -5725,7 +5725,7 @@
     </message>
     <message>
         <source>its valve is fully open and it takes {1} % of design, {2} on the index circuit {3} %: nearer than these readings tell ({4} %); read both again with a finer meter, or give the reason</source>
-        <translation>su válvula está totalmente abierta y toma el {1} % del diseño, {2} en el circuito desfavorable el {3} %: más cerca de lo que distinguen estas lecturas ({4} %); lea ambas con un instrumento más fino o dé el motivo</translation>
+        <translation>su válvula está totalmente abierta y toma el {1} % del diseño, {2} en el circuito más desfavorable el {3} %: más cerca de lo que distinguen estas lecturas ({4} %); lea ambas con un instrumento más fino o dé el motivo</translation>
     </message>
     <message>
         <source>leave it at its stop for now; {1} is expected once all valves are set</source>
@@ -5777,27 +5777,27 @@
     </message>
     <message>
         <source>the gauges read {1} % of the head of the curve; below {2} or above {3} % a gauge is wrong or the curve is of another impeller, so no excess, trim or speed is proposed: read both taps again with one gauge, test at shutoff where that is allowed, and check impeller, speed and direction of turn</source>
-        <translation>los manómetros leen el {1} % de la altura de la curva; por debajo del {2} o por encima del {3} % falla un manómetro o la curva es de otro rodete, así que no se propone sobrante, recorte ni velocidad: leer de nuevo ambas tomas con un solo manómetro, probar a caudal nulo donde esté permitido y comprobar rodete, velocidad y sentido de giro</translation>
+        <translation>los manómetros leen el {1} % de la altura de la curva; por debajo del {2} o por encima del {3} % falla un manómetro o la curva es de otro rodete, así que no se propone sobrante, recorte ni velocidad: lea de nuevo ambas tomas con un solo manómetro, pruebe a caudal nulo donde esté permitido y compruebe rodete, velocidad y sentido de giro</translation>
     </message>
     <message>
         <source>the gauges read {2} % of the curve&apos;s head in round {1} and {4} % in round {3}; something changed or one was misread: read both taps again, and check speed, air and strainers</source>
-        <translation>los manómetros leen el {2} % de la altura de la curva en la ronda {1} y el {4} % en la ronda {3}; algo ha cambiado o una lectura es errónea: leer de nuevo ambas tomas y comprobar velocidad, aire y filtros</translation>
+        <translation>los manómetros leen el {2} % de la altura de la curva en la ronda {1} y el {4} % en la ronda {3}; algo ha cambiado o una lectura es errónea: lea de nuevo ambas tomas y compruebe velocidad, aire y filtros</translation>
     </message>
     <message>
         <source>the numbers here rest on the gauges of round {1}: the pump&apos;s curve counts with its head times {2} at every flow, so that it meets them</source>
-        <translation>los números de aquí se basan en los manómetros de la ronda {1}: la curva de la bomba cuenta con su altura por {2} a cada caudal, para pasar por la lectura</translation>
+        <translation>los números de aquí se basan en los manómetros de la ronda {1}: la curva de la bomba se toma con su altura multiplicada por {2} a cada caudal, para pasar por la lectura</translation>
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}, {4} more: all circuits end at {3} % of design; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
-        <translation>la bomba da {1} a caudal de diseño, el circuito desfavorable necesita {2}, {4} más: todos los circuitos acaban al {3} % del diseño; vea que su camino esté abierto y sus filtros limpios, compruebe velocidad y rodete: un rodete o una bomba mayor lo decide el ingeniero</translation>
+        <translation>la bomba da {1} a caudal de diseño, el circuito más desfavorable necesita {2}, {4} más: todos los circuitos acaban al {3} % del diseño; vea que su camino esté abierto y sus filtros limpios, compruebe velocidad y rodete: un rodete o una bomba mayor lo decide el ingeniero</translation>
     </message>
     <message>
         <source>the word counts the newest readings of the others</source>
-        <translation>la palabra cuenta las lecturas más recientes de las demás</translation>
+        <translation>palabra según las lecturas más recientes de las demás</translation>
     </message>
     <message>
         <source>the word counts what the others take once they are set</source>
-        <translation>la palabra cuenta lo que toman las demás una vez ajustadas</translation>
+        <translation>palabra según lo que toman las demás una vez ajustadas</translation>
     </message>
     <message>
         <source>the word matches it to the reference {1}, at {2} % of design</source>
@@ -5821,15 +5821,15 @@
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one</source>
-        <translation>{1} {2w}, {3w}: la decisión cuenta esta</translation>
+        <translation>{1} {2w}, {3w}: la que toma la decisión</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
-        <translation>{1} {2w}, {3w}: la decisión cuenta esta (sección {4})</translation>
+        <translation>{1} {2w}, {3w}: la que toma la decisión (sección {4})</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, {3w}: la decisión cuenta esta, el {5} % de la velocidad plena la elimina (sección {4})</translation>
+        <translation>{1} {2w}, {3w}: la que toma la decisión, el {5} % de la velocidad plena la elimina (sección {4})</translation>
     </message>
     <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
@@ -5849,11 +5849,11 @@
     </message>
     <message>
         <source>{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the place Job</source>
-        <translation>{2} leyó o envió la ronda {1}, y nadie más de esta obra es supervisor o ingeniero; añada a uno en el lugar Obra</translation>
+        <translation>{2} leyó o envió la ronda {1}, y nadie más de esta obra es supervisor o ingeniero; añada a uno en el área Obra</translation>
     </message>
     <message>
         <source>readings of {1} rounds and {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
-        <translation>las lecturas de {1} rondas y {2} ramales son demasiadas para aprender la red; para tener consejos haga un trabajo por cada montante</translation>
+        <translation>las lecturas de {1} rondas y {2} ramales son demasiadas para aprender la red; para tener consejos haga una obra por cada montante</translation>
     </message>
     <message>
         <source>{1} readings taken while valves were being turned are too many for a loop of this size and are left out of the learning; read the next round without turning valves in between</source>
@@ -5861,7 +5861,7 @@
     </message>
     <message>
         <source>An impeller of {1} with a first cut to {2}: the decision counts this</source>
-        <translation>Un rodete de {1} con un primer recorte a {2}: la decisión cuenta esto</translation>
+        <translation>Un rodete de {1} con un primer recorte a {2}: el que toma la decisión</translation>
     </message>
     <message>
         <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed.</source>
@@ -5869,23 +5869,23 @@
     </message>
     <message>
         <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
-        <translation>No hace falta cambiar velocidad ni rodete: la bomba da lo que necesita el circuito desfavorable, hasta donde puede saberse</translation>
+        <translation>No hace falta cambiar velocidad ni rodete: la bomba da lo que necesita el circuito más desfavorable, hasta donde puede saberse</translation>
     </message>
     <message>
         <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
-        <translation>Sin cambio: la bomba gira al {1} % de la velocidad plena, la que cuenta la decisión</translation>
+        <translation>Sin cambio: la bomba gira al {1} % de la velocidad plena, la que toma la decisión</translation>
     </message>
     <message>
         <source>Order by</source>
-        <translation>Pedir según</translation>
+        <translation>Valores a tomar</translation>
     </message>
     <message>
         <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this</source>
-        <translation>Velocidad {1} % de la plena, o un rodete de {2} con un primer recorte a {3}: la decisión cuenta esto</translation>
+        <translation>Velocidad {1} % de la plena, o un rodete de {2} con un primer recorte a {3}: lo que toma la decisión</translation>
     </message>
     <message>
         <source>Speed {1} % of full speed: the decision counts this</source>
-        <translation>Velocidad {1} % de la plena: la decisión cuenta esto</translation>
+        <translation>Velocidad {1} % de la plena: la que toma la decisión</translation>
     </message>
     <message>
         <source>Valves as read</source>
@@ -5893,7 +5893,7 @@
     </message>
     <message>
         <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
-        <translation>una primera vista: en la ronda {1}, {2} de {3} terminales están en cuota y el circuito desfavorable está {4w}; equilibre y demuéstrelo antes de cambiar la bomba</translation>
+        <translation>una primera vista: en la ronda {1}, en cuota: {2} de {3} terminales, circuito más desfavorable {4w}; equilibre y demuéstrelo antes de cambiar la bomba</translation>
     </message>
     <message>
         <source>it must not be made yet; get the consent that is named below first</source>
@@ -5901,11 +5901,11 @@
     </message>
     <message>
         <source>may be made only once the consent named in the cautions is given</source>
-        <translation>solo cuando se dé el consentimiento indicado en las advertencias</translation>
+        <translation>solo cuando se dé el consentimiento indicado en las precauciones</translation>
     </message>
     <message>
         <source>no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can be told; leave impeller and speed as they are</source>
-        <translation>sin cambio: al caudal de diseño la bomba da {1} y el circuito desfavorable necesita {2}, diferencia no apreciable; deje el rodete y la velocidad como están</translation>
+        <translation>sin cambio: al caudal de diseño la bomba da {1} y el circuito más desfavorable necesita {2}, diferencia no apreciable; deje el rodete y la velocidad como están</translation>
     </message>
     <message>
         <source>no saving that could be told</source>
@@ -5953,7 +5953,7 @@
     </message>
     <message>
         <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {5}, and nearer than these readings tell ({4} %): {3}; match groups and risers, read again with a finer meter, or sign with the reason</source>
-        <translation>No se demuestra que {1} sea el punto desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {5}, y más cerca de lo que distinguen estas lecturas ({4} %): {3}; equilibre grupos y montantes, lea de nuevo con un instrumento más fino o firme con el motivo</translation>
+        <translation>No se demuestra que {1} sea el punto más desfavorable: toma el {2} % del diseño, también totalmente abiertos con menos: {5}, y más cerca de lo que distinguen estas lecturas ({4} %): {3}; equilibre grupos y montantes, lea de nuevo con un instrumento más fino o firme con el motivo</translation>
     </message>
     <message>
         <source>Pressures here rest on the fill pressure entered, {1} at the expansion vessel; {2} is what the suction gauge showed with the pump off, with its own height and zero</source>
@@ -5961,11 +5961,11 @@
     </message>
     <message>
         <source>Whether the pump is short cannot be told; read its gauges and every terminal again with finer meters (section {1})</source>
-        <translation>No se puede decir si la bomba es pequeña; lea de nuevo sus manómetros y cada terminal con instrumentos más finos (sección {1})</translation>
+        <translation>No se puede decir si a la bomba le falta altura; lea de nuevo sus manómetros y cada terminal con instrumentos más finos (sección {1})</translation>
     </message>
     <message>
         <source>a round read at the settings that stand has every share within the band, but not the proof of the index circuit; turn the valve named, then read a final round</source>
-        <translation>una ronda leída con los ajustes actuales tiene cada cuota en la banda, pero el circuito desfavorable no queda demostrado; gire la válvula nombrada y lea una ronda final</translation>
+        <translation>una ronda leída con los ajustes actuales tiene cada cuota en la banda, pero el circuito más desfavorable no queda demostrado; gire la válvula nombrada y lea una ronda final</translation>
     </message>
     <message>
         <source>an old reading, with the others not set; advised {2} instead of {1}: turn it, then read</source>
@@ -5973,7 +5973,7 @@
     </message>
     <message>
         <source>lies on the index circuit at {1}; open it fully to {2}, or the index is not proved</source>
-        <translation>está en el circuito desfavorable, en {1}; ábrala totalmente hasta {2}, o el desfavorable no queda demostrado</translation>
+        <translation>está en el circuito más desfavorable, en {1}; ábrala totalmente hasta {2}, o el más desfavorable no queda demostrado</translation>
     </message>
     <message>
         <source>round {1} was read while valves were turned, so its shares may still change, and the star went from {2} to {3}; read every valve in the next round</source>
@@ -5985,23 +5985,23 @@
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; read its gauges and every terminal again once all valves are set</source>
-        <translation>la bomba da {1} al caudal de diseño, el circuito desfavorable necesita {2}: no se puede decir si es pequeña; lea de nuevo sus manómetros y cada terminal cuando todas las válvulas estén ajustadas</translation>
+        <translation>la bomba da {1} al caudal de diseño, el circuito más desfavorable necesita {2}: no se puede decir si le falta altura; lea de nuevo sus manómetros y cada terminal cuando todas las válvulas estén ajustadas</translation>
     </message>
     <message>
         <source>the star went from {2} to {3} in round {1}, the index circuit ends there now; see that every valve on its path is fully open</source>
-        <translation>la estrella pasó de {2} a {3} en la ronda {1}, el circuito desfavorable termina ahora ahí; vea que cada válvula de su camino esté totalmente abierta</translation>
+        <translation>la estrella pasó de {2} a {3} en la ronda {1}, el circuito más desfavorable termina ahora ahí; vea que cada válvula de su camino esté totalmente abierta</translation>
     </message>
     <message>
         <source>this terminal is fully open, and whether it takes less of design than the index circuit cannot be told; read both again with a finer meter</source>
-        <translation>este terminal está totalmente abierto y no se puede decir si toma menos del diseño que el circuito desfavorable; lea ambos de nuevo con un instrumento más fino</translation>
+        <translation>este terminal está totalmente abierto y no se puede decir si toma menos del diseño que el circuito más desfavorable; lea ambos de nuevo con un instrumento más fino</translation>
     </message>
     <message>
         <source>whether the pump is short cannot be told: at design flow it makes {1} and the index circuit needs {2}; read its gauges and every terminal again with finer meters, leave impeller and speed until then</source>
-        <translation>no se puede decir si la bomba es pequeña: al caudal de diseño da {1} y el circuito desfavorable necesita {2}; lea de nuevo sus manómetros y cada terminal con instrumentos más finos y deje hasta entonces el rodete y la velocidad</translation>
+        <translation>no se puede decir si a la bomba le falta altura: al caudal de diseño da {1} y el circuito más desfavorable necesita {2}; lea de nuevo sus manómetros y cada terminal con instrumentos más finos y deje hasta entonces el rodete y la velocidad</translation>
     </message>
     <message>
         <source>{3} below it takes {4} % of design, the index {5} {6} %; open it from {1} to {2}, then read</source>
-        <translation>{3}, debajo, toma el {4} % del diseño, el desfavorable {5} el {6} %; ábrala de {1} a {2} y luego lea</translation>
+        <translation>{3}, aguas abajo, toma el {4} % del diseño, el más desfavorable {5} el {6} %; ábrala de {1} a {2} y luego lea</translation>
     </message>
     <message>
         <source>At design flow the shaft takes {2} slowed instead of {1} throttled: {3} % less</source>
@@ -6021,7 +6021,7 @@
     </message>
     <message>
         <source>Difference / uncertainty: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
-        <translation>Diferencia / incertidumbre: cuánto difieren dos vías al caudal, en múltiplos de su incertidumbre conjunta; por encima de 2 una es falsa.</translation>
+        <translation>Diferencia / incertidumbre: cuánto difieren dos métodos de caudal, en múltiplos de su incertidumbre conjunta; por encima de 2 uno es falso.</translation>
     </message>
     <message>
         <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out. A setting that was entered before its reading stands in the row of that reading.</source>
@@ -6033,7 +6033,7 @@
     </message>
     <message>
         <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
-        <translation>Para información: el {1} % de la velocidad de la última ronda {6w} da {2} {3}: quita el sobrante {4w}, y no se pide según ello (sección {5})</translation>
+        <translation>Para información: el {1} % de la velocidad de la última ronda {6w} da {2} {3}: quita el sobrante {4w}, y no es el valor que se toma (sección {5})</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}</source>
@@ -6053,7 +6053,7 @@
     </message>
     <message>
         <source>Short by {4} of head: design flow on this system needs {1} % of the speed of the last round {3w}. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {2})</source>
-        <translation>Faltan {4} de altura: el caudal de diseño pide aquí el {1} % de la velocidad de la última ronda {3w}. Compruebe que el camino desfavorable está abierto y los filtros limpios; un rodete o bomba mayor lo decide el ingeniero (sección {2})</translation>
+        <translation>Faltan {4} de altura: el caudal de diseño pide aquí el {1} % de la velocidad de la última ronda {3w}. Compruebe que el camino más desfavorable está abierto y los filtros limpios; un rodete o bomba mayor lo decide el ingeniero (sección {2})</translation>
     </message>
     <message>
         <source>Test by each form of the clause</source>
@@ -6077,7 +6077,7 @@
     </message>
     <message>
         <source>for information: what follows is for the loop with its valves as they were read; it is not what to order by</source>
-        <translation>para información: lo que sigue vale para la red con sus válvulas como se leyeron; no se pide según ello</translation>
+        <translation>para información: lo que sigue vale para la red con sus válvulas como se leyeron; estos valores no son los que se toman</translation>
     </message>
     <message>
         <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
@@ -6125,7 +6125,7 @@
     </message>
     <message>
         <source>Short by {1} of head at design flow {2w}: do not slow or trim the pump. See that the index path is open and strainers and filters are clean; a larger impeller or pump is for the engineer to decide (section {3})</source>
-        <translation>Faltan {1} de altura a caudal de diseño {2w}: no frene la bomba ni recorte su rodete. Vea si el recorrido desfavorable está abierto y si filtros y coladores están limpios; un rodete o una bomba mayor lo decide el ingeniero (sección {3})</translation>
+        <translation>Faltan {1} de altura a caudal de diseño {2w}: no baje la velocidad de la bomba ni recorte su rodete. Vea si el camino más desfavorable está abierto y los filtros limpios; un rodete o una bomba mayor lo decide el ingeniero (sección {3})</translation>
     </message>
     <message>
         <source>round {1} takes no new readings any more; open the next round (Ctrl+Shift+N), then read</source>
@@ -6243,7 +6243,7 @@
     </message>
     <message>
         <source>curve through the gauges</source>
-        <translation>curva por los manómetros</translation>
+        <translation>curva ajustada a los manómetros</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for.</source>
@@ -6251,7 +6251,7 @@
     </message>
     <message>
         <source>Slowed to %1 % of full speed it meets the head that the decision counts.</source>
-        <translation>A %1 % de la velocidad plena da la altura que cuenta la decisión.</translation>
+        <translation>A %1 % de la velocidad plena da la altura que toma la decisión.</translation>
     </message>
     <message>
         <source>Trimmed it has %1 of impeller.</source>
@@ -6365,7 +6365,7 @@
     </message>
     <message>
         <source>%1, index</source>
-        <translation>%1, desfavorable</translation>
+        <translation>%1, más desfavorable</translation>
     </message>
     <message>
         <source>Valve, in walking order</source>
@@ -6381,7 +6381,7 @@
     </message>
     <message>
         <source>Read-and-set leaves %1 %2 across the index valve %3, a proportional balance with the pump reduced leaves %4 %2.</source>
-        <translation>Leer y ajustar deja %1 %2 en la válvula desfavorable %3, un equilibrado proporcional con la bomba reducida deja %4 %2.</translation>
+        <translation>Leer y ajustar deja %1 %2 en la válvula más desfavorable %3, un equilibrado proporcional con la bomba reducida deja %4 %2.</translation>
     </message>
     <message>
         <source>before the pump</source>
@@ -6790,7 +6790,7 @@
     </message>
     <message>
         <source>index at design</source>
-        <translation>desfavorable en diseño</translation>
+        <translation>más desfavorable en diseño</translation>
     </message>
     <message>
         <source>instrument</source>
@@ -7026,7 +7026,7 @@
     </message>
     <message>
         <source>worst coil</source>
-        <translation>peor batería</translation>
+        <translation>batería más desfavorable</translation>
     </message>
     <message>
         <source>5 % of the plate</source>
@@ -7638,7 +7638,7 @@
     </message>
     <message>
         <source>above the index circuit with open valves</source>
-        <translation>sobre el circuito desfavorable con válvulas abiertas</translation>
+        <translation>sobre el circuito más desfavorable con válvulas abiertas</translation>
     </message>
     <message>
         <source>above the loop with its valves as read</source>
@@ -7842,7 +7842,7 @@
     </message>
     <message>
         <source>by the curve through the gauges of round </source>
-        <translation>según la curva por los manómetros de la ronda </translation>
+        <translation>según la curva ajustada a los manómetros de la ronda </translation>
     </message>
     <message>
         <source>from the pump&apos;s curve</source>
@@ -7850,7 +7850,7 @@
     </message>
     <message>
         <source>from the pump&apos;s curve through the gauges of round </source>
-        <translation>según la curva de la bomba por los manómetros de la ronda </translation>
+        <translation>según la curva de la bomba ajustada a los manómetros de la ronda </translation>
     </message>
     <message>
         <source>without a name</source>
@@ -7967,7 +7967,7 @@
     </message>
     <message>
         <source>%1 stored, %2</source>
-        <translation>%1 guardado, %2</translation>
+        <translation>guardado: %1, %2</translation>
     </message>
     <message>
         <source>last stored %1: %2</source>
@@ -8018,11 +8018,11 @@
     </message>
     <message>
         <source>Short</source>
-        <translation>Bajo</translation>
+        <translation>Bajo cuota</translation>
     </message>
     <message>
         <source>Over</source>
-        <translation>Alto</translation>
+        <translation>Sobre cuota</translation>
     </message>
     <message>
         <source>On share</source>
@@ -8397,7 +8397,7 @@
     </message>
     <message>
         <source>Shut %1 and read the dp across it. Enter stores it, then set the handle back to %2; Esc comes back without it.</source>
-        <translation>Cierre %1 y lea la Δp en ella. Intro la guarda, luego vuelva el mando a %2; Esc vuelve sin ella.</translation>
+        <translation>Cierre %1 y lea la Δp en ella. Intro la guarda, luego vuelva el volante a %2; Esc vuelve sin ella.</translation>
     </message>
     <message>
         <source>shut for a moment</source>
@@ -8614,11 +8614,11 @@
     </message>
     <message>
         <source>The pump makes too little at design flow: see that the index path is open and that strainers and filters are clean, check speed and impeller. How much it lacks: Pump, Decision.</source>
-        <translation>La bomba da demasiado poco a caudal de diseño: compruebe que el camino desfavorable está abierto y los filtros limpios, revise velocidad y rodete. Cuánto falta: Bomba, Decisión.</translation>
+        <translation>La bomba da demasiado poco a caudal de diseño: compruebe que el camino más desfavorable está abierto y los filtros limpios, revise velocidad y rodete. Cuánto falta: Bomba, Decisión.</translation>
     </message>
     <message>
         <source>Whether the pump is short cannot be told: read its gauges and every terminal again once all valves are set. Its figures: Pump, Decision.</source>
-        <translation>No puede decirse si la bomba se queda corta: lea otra vez sus manómetros y cada terminal cuando todas las válvulas estén ajustadas. Sus cifras: Bomba, Decisión.</translation>
+        <translation>No puede decirse si a la bomba le falta altura: lea otra vez sus manómetros y cada terminal cuando todas las válvulas estén ajustadas. Sus cifras: Bomba, Decisión.</translation>
     </message>
     <message>
         <source>The pump makes enough at design flow. How much too much, and by which speed or impeller to take it away: Pump, Decision. Change it after the valves are set, by a licensed person and within the limits of the maker and the local code.</source>
@@ -8676,7 +8676,7 @@
     </message>
     <message>
         <source>The same again</source>
-        <translation>La misma otra vez</translation>
+        <translation>Confírmela</translation>
     </message>
     <message>
         <source>New passphrase</source>
@@ -8684,7 +8684,7 @@
     </message>
     <message>
         <source>The same passphrase again</source>
-        <translation>La misma contraseña otra vez</translation>
+        <translation>Confirme la contraseña</translation>
     </message>
     <message>
         <source>Type the name of the person.</source>
@@ -8723,7 +8723,7 @@
     </message>
     <message>
         <source>Use Own Clock</source>
-        <translation>Usar el reloj propio</translation>
+        <translation>Usar el reloj del portátil</translation>
     </message>
     <message>
         <source>For a clock that is right again: nothing is added to it any more</source>
@@ -8739,7 +8739,7 @@
     </message>
     <message>
         <source>This laptop&apos;s own clock is right; nothing is added to it any more.</source>
-        <translation>El reloj propio de este portátil está bien; no se le suma nada más.</translation>
+        <translation>El reloj de este portátil está bien; no se le suma nada más.</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
@@ -8921,11 +8921,11 @@
     </message>
     <message>
         <source>Go to Ne&amp;xt Open Item</source>
-        <translation>Punto abierto sig&amp;uiente</translation>
+        <translation>Ir al punto abierto sig&amp;uiente</translation>
     </message>
     <message>
         <source>Go to Pre&amp;vious Open Item</source>
-        <translation>Punto abierto an&amp;terior</translation>
+        <translation>Ir al punto abierto an&amp;terior</translation>
     </message>
     <message>
         <source>&amp;Open New Round…</source>
@@ -8997,15 +8997,15 @@
     </message>
     <message>
         <source>Switch to Next &amp;Display</source>
-        <translation>Sigui&amp;ente pantalla</translation>
+        <translation>Cambiar d&amp;e pantalla</translation>
     </message>
     <message>
         <source>Make Text &amp;Larger</source>
-        <translation>Te&amp;xto más grande</translation>
+        <translation>Agrandar te&amp;xto</translation>
     </message>
     <message>
         <source>Show &amp;Full Screen</source>
-        <translation>&amp;Pantalla completa</translation>
+        <translation>Ver a &amp;pantalla completa</translation>
     </message>
     <message>
         <source>&amp;Export Unsigned Draft…</source>
@@ -9025,7 +9025,7 @@
     </message>
     <message>
         <source>Show &amp;Truth against Found (Practice)…</source>
-        <translation>Lo &amp;real y lo hallado (práctica)…</translation>
+        <translation>Comparar lo &amp;real y lo hallado (práctica)…</translation>
     </message>
     <message>
         <source>Show &amp;Keys</source>
@@ -9149,11 +9149,11 @@
     </message>
     <message>
         <source>Make Text S&amp;maller</source>
-        <translation>Texto más pe&amp;queño</translation>
+        <translation>Red&amp;ucir texto</translation>
     </message>
     <message>
         <source>Reset Te&amp;xt Size</source>
-        <translation>Tamaño de texto &amp;normal</translation>
+        <translation>Volver al tamaño &amp;normal</translation>
     </message>
     <message>
         <source>Sh&amp;ow Adjust</source>
@@ -9193,7 +9193,7 @@
     </message>
     <message>
         <source>Use Lar&amp;ge Targets</source>
-        <translation>Bo&amp;tones grandes</translation>
+        <translation>Agrandar bo&amp;tones</translation>
     </message>
     <message>
         <source>Langu&amp;age</source>
@@ -9396,7 +9396,7 @@
     <name>ww::ui::CurvesPage</name>
     <message>
         <source>Index-circuit check</source>
-        <translation>Control del circuito desfavorable</translation>
+        <translation>Control del circuito más desfavorable</translation>
     </message>
     <message>
         <source>Duty and design flow</source>
@@ -9404,7 +9404,7 @@
     </message>
     <message>
         <source>Duty and index-circuit check</source>
-        <translation>Punto de trabajo y control del circuito desfavorable</translation>
+        <translation>Punto de trabajo y control del circuito más desfavorable</translation>
     </message>
     <message>
         <source>Enter two points of the pump&apos;s curve on the page Pump Data (Ctrl+Alt+0), or make the job from tables that have a curve.</source>
@@ -9636,7 +9636,7 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Prueba</translation>
+        <translation>Justificante</translation>
     </message>
     <message>
         <source>Status: open, remedied, closed or left as it is.</source>
@@ -9683,15 +9683,15 @@
     </message>
     <message>
         <source>Before it</source>
-        <translation>Delante</translation>
+        <translation>Aguas arriba</translation>
     </message>
     <message>
         <source>D before</source>
-        <translation>D delante</translation>
+        <translation>D aguas arriba</translation>
     </message>
     <message>
         <source>D behind</source>
-        <translation>D detrás</translation>
+        <translation>D aguas abajo</translation>
     </message>
     <message>
         <source>Height</source>
@@ -9715,7 +9715,7 @@
     </message>
     <message>
         <source>D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word or its first letters.</source>
-        <translation>D: tubo recto en diámetros. Delante: %1. Tratado como: %2. Escriba una palabra o sus primeras letras.</translation>
+        <translation>D: tramo recto en diámetros, aguas arriba y aguas abajo. Aguas arriba: %1. Tratado como: %2. Escriba una palabra o sus primeras letras.</translation>
     </message>
     <message>
         <source>Show Other Columns</source>
@@ -10114,7 +10114,7 @@
     </message>
     <message>
         <source>Old after, &amp;minutes</source>
-        <translation>Antiguo tras, &amp;minutos</translation>
+        <translation>Lectura antigua tras (&amp;min)</translation>
     </message>
     <message>
         <source>Pump energy</source>
@@ -10227,7 +10227,7 @@
     </message>
     <message>
         <source>On</source>
-        <translation>Fecha</translation>
+        <translation>Equipo</translation>
     </message>
     <message>
         <source>What was done</source>
@@ -10251,7 +10251,7 @@
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>Del objetivo, %</translation>
+        <translation>% del objetivo</translation>
     </message>
     <message>
         <source>State</source>
@@ -10382,7 +10382,7 @@
     </message>
     <message>
         <source>In Adjust: follow the hand by one step, by one turn</source>
-        <translation>En Ajustar: seguir la mano un paso, una vuelta</translation>
+        <translation>En Ajustar: seguir el volante un paso, una vuelta</translation>
     </message>
     <message>
         <source>Up, Down; PgUp, PgDn</source>
@@ -10859,7 +10859,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Seed</source>
-        <translation>Semilla</translation>
+        <translation>Número del edificio</translation>
     </message>
     <message>
         <source>What is wrong</source>
@@ -10875,7 +10875,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>&amp;Seed</source>
-        <translation>&amp;Semilla</translation>
+        <translation>Nú&amp;mero del edificio</translation>
     </message>
     <message>
         <source>&amp;Make Job…</source>
@@ -11142,7 +11142,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>%1, index circuit</source>
-        <translation>%1, circuito desfavorable</translation>
+        <translation>%1, circuito más desfavorable</translation>
     </message>
     <message>
         <source>The job has no circuits yet; add branches in System.</source>
@@ -11227,7 +11227,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Must</source>
-        <translation>Exigida</translation>
+        <translation>Obligatoria</translation>
     </message>
     <message>
         <source>State</source>
@@ -11243,7 +11243,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Prueba</translation>
+        <translation>Justificante</translation>
     </message>
     <message>
         <source>Take Usual List</source>
@@ -11515,7 +11515,7 @@ Software libre bajo la GNU General Public License, versión 3 o posterior. Sin g
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>Del objetivo, %</translation>
+        <translation>% del objetivo</translation>
     </message>
     <message>
         <source>Why</source>
@@ -12121,7 +12121,7 @@ desde</translation>
     </message>
     <message>
         <source>Throttled</source>
-        <translation>Estrangulado</translation>
+        <translation>Estrangulada</translation>
     </message>
     <message>
         <source>Final</source>
@@ -12171,7 +12171,7 @@ desde</translation>
     </message>
     <message>
         <source>Practice building %1, seed %2</source>
-        <translation>Edificio de práctica %1, semilla %2</translation>
+        <translation>Edificio de práctica %1, número %2</translation>
     </message>
     <message>
         <source>What the work came to</source>
@@ -12361,7 +12361,7 @@ desde</translation>
     <name>ww::ui::ValvePanel</name>
     <message>
         <source>Of target by round, %</source>
-        <translation>Del objetivo por ronda, %</translation>
+        <translation>% del objetivo por ronda</translation>
     </message>
     <message>
         <source>This reading</source>
@@ -12501,7 +12501,7 @@ desde</translation>
     </message>
     <message>
         <source>%1: NOT proved to be as it was signed</source>
-        <translation>%1: NO probado que esté como se firmó</translation>
+        <translation>%1: NO demostrado que esté como se firmó</translation>
     </message>
     <message>
         <source>Not signed yet.</source>
@@ -12602,8 +12602,8 @@ desde</translation>
     <message>
         <source>Of target
 %</source>
-        <translation>Del objetivo
-%</translation>
+        <translation>% del
+objetivo</translation>
     </message>
     <message>
         <source>State</source>
@@ -12919,11 +12919,11 @@ desde</translation>
     </message>
     <message>
         <source>The changed loop is being solved.</source>
-        <translation>Se resuelve la red cambiada.</translation>
+        <translation>Se calcula la red cambiada.</translation>
     </message>
     <message>
         <source>Type a tag and a flow at the left, and add a zone, remove one or change its flow: the changed loop is solved, and what it does to the balance, the pump and the signed report stands here.</source>
-        <translation>Escriba a la izquierda una etiqueta y un caudal, y añada una zona, quite una o cambie su caudal: la red cambiada se resuelve, y aquí queda lo que eso hace al equilibrado, a la bomba y al informe firmado.</translation>
+        <translation>Escriba a la izquierda una etiqueta y un caudal, y añada una zona, quite una o cambie su caudal: la red cambiada se calcula, y aquí queda lo que eso hace al equilibrado, a la bomba y al informe firmado.</translation>
     </message>
     <message>
         <source>Save St&amp;udy…</source>
@@ -12968,7 +12968,7 @@ desde</translation>
     </message>
     <message>
         <source>, on the index circuit</source>
-        <translation>, en el circuito desfavorable</translation>
+        <translation>, en el circuito más desfavorable</translation>
     </message>
 </context>
 <context>
@@ -13062,11 +13062,11 @@ desde</translation>
     </message>
     <message>
         <source>Of target %</source>
-        <translation>Del objetivo %</translation>
+        <translation>% del objetivo</translation>
     </message>
     <message>
         <source>Of design %</source>
-        <translation>Del diseño %</translation>
+        <translation>% del diseño</translation>
     </message>
     <message>
         <source>Valve dp %1</source>

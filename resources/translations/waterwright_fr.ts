@@ -125,7 +125,7 @@
     </message>
     <message>
         <source>Counted in other ways the aim differs by %1 % of flow: %2.</source>
-        <translation>Comptée autrement la visée diffère de %1&#xa0;% du débit&#xa0;: %2.</translation>
+        <translation>Calculée autrement, la visée diffère de %1&#xa0;% du débit&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Shut: %1 available.</source>
@@ -173,7 +173,7 @@
     </message>
     <message>
         <source>Hold it here: the scale ends. Close the valve of its riser, or fit a smaller one.</source>
-        <translation>Tenez-la ici&#xa0;: l’échelle s’arrête. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
+        <translation>Tenez-la ici&#xa0;: l’échelle est au bout. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
     </message>
     <message>
         <source>Hold it here: it takes more as the others are closed.</source>
@@ -189,7 +189,7 @@
     </message>
     <message>
         <source>Even at %1, where the scale ends, it takes too much: %2 expected there, aim %3. Close the valve of its riser, or fit a smaller one.</source>
-        <translation>Même à %1, où l’échelle s’arrête, elle prend trop&#xa0;: %2 attendus là, visée %3. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
+        <translation>Même à %1, au bout de l’échelle, elle prend trop&#xa0;: %2 attendus là, visée %3. Fermez la vanne de sa colonne, ou montez-en une plus petite.</translation>
     </message>
     <message>
         <source>Open it to %1: the aim here, %2, is above the %3 available.</source>
@@ -205,7 +205,7 @@
     </message>
     <message>
         <source>A setting to try is named once it is read again.</source>
-        <translation>Un réglage à essayer est nommé une fois qu’elle est remesurée.</translation>
+        <translation>Un réglage à essayer sera proposé une fois la vanne remesurée.</translation>
     </message>
     <message>
         <source>Turn it by the word and read it: then the setting to aim at can be told.</source>
@@ -236,7 +236,7 @@
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>De la cible,&#xa0;%</translation>
+        <translation>% de la cible</translation>
     </message>
     <message>
         <source>Round</source>
@@ -272,7 +272,7 @@
     </message>
     <message>
         <source>%1 of %2 terminals on share in round %3.</source>
-        <translation>%1 terminaux sur %2 à leur part au passage %3.</translation>
+        <translation>%1 des %2 terminaux à leur part au passage %3.</translation>
     </message>
     <message>
         <source>No share is known in round %1.</source>
@@ -295,7 +295,7 @@
     </message>
     <message>
         <source>Accuracy, at least</source>
-        <translation>Précision, au moins</translation>
+        <translation>Précision, terme fixe</translation>
     </message>
     <message>
         <source>Accuracy, more shut</source>
@@ -363,7 +363,7 @@
     </message>
     <message>
         <source>Straight pipe behind, diameters</source>
-        <translation>Tube droit en aval, diamètres</translation>
+        <translation>Longueur droite en aval, diamètres</translation>
     </message>
     <message>
         <source>DP</source>
@@ -551,7 +551,7 @@
     </message>
     <message>
         <source>Serves</source>
-        <translation>Dessert</translation>
+        <translation>Desservi</translation>
     </message>
     <message>
         <source>Service factor</source>
@@ -615,7 +615,7 @@
     </message>
     <message>
         <source>Straight pipe before, diameters</source>
-        <translation>Tube droit en amont, diamètres</translation>
+        <translation>Longueur droite en amont, diamètres</translation>
     </message>
     <message>
         <source>Valve</source>
@@ -735,7 +735,7 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Preuve</translation>
+        <translation>Justificatif</translation>
     </message>
     <message>
         <source>Field</source>
@@ -887,7 +887,7 @@
     </message>
     <message>
         <source>Seed of the sample</source>
-        <translation>Graine de l’échantillon</translation>
+        <translation>Numéro de tirage de l’échantillon</translation>
     </message>
     <message>
         <source>Sensor</source>
@@ -993,7 +993,7 @@
     </message>
     <message>
         <source>Again over reported</source>
-        <translation>Nouveau sur rapporté</translation>
+        <translation>Remesuré / rapporté</translation>
     </message>
     <message>
         <source>Amp ratio</source>
@@ -1013,7 +1013,7 @@
     </message>
     <message>
         <source>Balancing devices and straight pipe</source>
-        <translation>Organes d’équilibrage et tube droit</translation>
+        <translation>Organes d’équilibrage et longueurs droites</translation>
     </message>
     <message>
         <source>Balancing valves</source>
@@ -1049,7 +1049,7 @@
     </message>
     <message>
         <source>Caution: the affinity laws are a first estimate, for a loop without static head. A full trim by them tends to cut too much; common practice cuts 70 to 80 % of it, tests, and cuts again. Check the least impeller of the casing before any cut: it cannot be taken back.</source>
-        <translation>Attention&#xa0;: les lois de similitude sont une première estimation, pour une boucle sans hauteur statique. Un rognage complet selon elles coupe souvent trop&#xa0;; l’usage est d’en couper 70 à 80&#xa0;%, d’essayer, puis de recouper. Vérifiez la roue minimale du corps avant toute coupe&#xa0;: elle ne se reprend pas.</translation>
+        <translation>Attention&#xa0;: les lois de similitude sont une première estimation, pour une boucle sans hauteur statique. Un rognage complet selon elles enlève souvent trop&#xa0;; l’usage est d’en faire 70 à 80&#xa0;%, d’essayer, puis de rogner encore. Vérifiez la roue minimale du corps avant tout rognage&#xa0;: il est irréversible.</translation>
     </message>
     <message>
         <source>Certificate</source>
@@ -1081,7 +1081,7 @@
     </message>
     <message>
         <source>Confirmed: {1} of {2} terminals within 10 % of what was reported</source>
-        <translation>Confirmé&#xa0;: {1} terminaux sur {2} à moins de 10&#xa0;% du rapporté</translation>
+        <translation>Confirmé&#xa0;: {1} des {2} terminaux à moins de 10&#xa0;% du rapporté</translation>
     </message>
     <message>
         <source>Cost a year</source>
@@ -1089,7 +1089,7 @@
     </message>
     <message>
         <source>Counts</source>
-        <translation>Compte</translation>
+        <translation>Retenu</translation>
     </message>
     <message>
         <source>Curve range</source>
@@ -1149,7 +1149,7 @@
     </message>
     <message>
         <source>Draft until signed: nobody has signed this report.</source>
-        <translation>Projet jusqu’à signature&#xa0;: personne n’a signé ce rapport.</translation>
+        <translation>Brouillon jusqu’à signature&#xa0;: personne n’a signé ce rapport.</translation>
     </message>
     <message>
         <source>Due</source>
@@ -1213,7 +1213,7 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Preuve</translation>
+        <translation>Justificatif</translation>
     </message>
     <message>
         <source>Exception</source>
@@ -1249,7 +1249,7 @@
     </message>
     <message>
         <source>First cut</source>
-        <translation>Première coupe</translation>
+        <translation>Premier rognage</translation>
     </message>
     <message>
         <source>Flow</source>
@@ -1265,7 +1265,7 @@
     </message>
     <message>
         <source>Flow by every way, and duty</source>
-        <translation>Débit par chaque voie, et point de fonctionnement</translation>
+        <translation>Débit par chaque méthode, et point de fonctionnement</translation>
     </message>
     <message>
         <source>Flow off</source>
@@ -1337,7 +1337,7 @@
     </message>
     <message>
         <source>Head and its parts</source>
-        <translation>La hauteur et ses parts</translation>
+        <translation>La hauteur et ses composantes</translation>
     </message>
     <message>
         <source>Head by the option</source>
@@ -1377,7 +1377,7 @@
     </message>
     <message>
         <source>Index valve ended fully open and its dp is readable: the circuit that governs the pump head is not throttled.</source>
-        <translation>La vanne défavorisée finit ouverte en grand et sa Δp est lisible&#xa0;: le circuit qui commande la hauteur de la pompe n’est pas étranglé.</translation>
+        <translation>La vanne défavorisée finit ouverte en grand et sa Δp est lisible&#xa0;: le circuit qui détermine la hauteur de la pompe n’est pas étranglé.</translation>
     </message>
     <message>
         <source>Index valve {1} at {2} of {3}: fully open</source>
@@ -1465,7 +1465,7 @@
     </message>
     <message>
         <source>Must hold</source>
-        <translation>Exigé</translation>
+        <translation>Obligatoire</translation>
     </message>
     <message>
         <source>NPSH available is {1} and required {2}, a margin below {3}; raise the fill pressure or lower the temperature before the pump is damaged</source>
@@ -1569,7 +1569,7 @@
     </message>
     <message>
         <source>Not confirmed: {1} of {2} terminals within 10 % of what was reported</source>
-        <translation>Non confirmé&#xa0;: {1} terminaux sur {2} à moins de 10&#xa0;% du rapporté</translation>
+        <translation>Non confirmé&#xa0;: {1} des {2} terminaux à moins de 10&#xa0;% du rapporté</translation>
     </message>
     <message>
         <source>Not known: not every terminal has been read; design {1} {2}</source>
@@ -1641,11 +1641,11 @@
     </message>
     <message>
         <source>Pipe before / needs</source>
-        <translation>Tube amont / requis</translation>
+        <translation>Longueur amont / requise</translation>
     </message>
     <message>
         <source>Pipe behind / needs</source>
-        <translation>Tube aval / requis</translation>
+        <translation>Longueur aval / requise</translation>
     </message>
     <message>
         <source>Point</source>
@@ -1701,7 +1701,7 @@
     </message>
     <message>
         <source>Read</source>
-        <translation>Mesurer</translation>
+        <translation>Mesurés</translation>
     </message>
     <message>
         <source>Read again</source>
@@ -1825,7 +1825,7 @@
     </message>
     <message>
         <source>Serves</source>
-        <translation>Dessert</translation>
+        <translation>Desservi</translation>
     </message>
     <message>
         <source>Set-point</source>
@@ -1913,7 +1913,7 @@
     </message>
     <message>
         <source>Standard uncertainties, combined as root of squares (JCGM 100:2008) from instrument, its floor, last digit, valve table and setting; a result whose uncertainty spans a limit is called undecidable</source>
-        <translation>Incertitudes-types, composées en racine des carrés (JCGM 100:2008), de l’instrument, de son plancher, du dernier chiffre, de la table de vanne et du réglage&#xa0;; un résultat dont l’incertitude enjambe une limite est dit indécidable</translation>
+        <translation>Incertitudes-types, composées en racine des carrés (JCGM 100:2008), de l’instrument, de son terme fixe, du dernier chiffre, de la table de vanne et du réglage&#xa0;; un résultat dont l’incertitude enjambe une limite est dit indécidable</translation>
     </message>
     <message>
         <source>State</source>
@@ -1965,7 +1965,7 @@
     </message>
     <message>
         <source>The sample holds the index terminal and those with the highest and the lowest of design, at least one of every group, and others drawn by chance with the seed {1}; the same seed gives the same sample. Confirmed: at most one in ten deviates by more than 10 % (common practice).</source>
-        <translation>L’échantillon comprend le terminal défavorisé, ceux du plus haut et du plus bas du nominal, au moins un par groupe, et d’autres tirés au sort avec la graine {1}&#xa0;; la même graine donne le même échantillon. Confirmé&#xa0;: au plus un sur dix s’écarte de plus de 10&#xa0;% (pratique courante).</translation>
+        <translation>L’échantillon comprend le terminal défavorisé, ceux du plus haut et du plus bas du nominal, au moins un par groupe, et d’autres tirés au sort avec le numéro {1}&#xa0;; le même numéro donne le même échantillon. Confirmé&#xa0;: au plus un sur dix s’écarte de plus de 10&#xa0;% (pratique courante).</translation>
     </message>
     <message>
         <source>The unit of {1} stands at {2} with the pump on and at {3} with it off.</source>
@@ -2021,7 +2021,7 @@
     </message>
     <message>
         <source>Unfinished: {1} of {2} terminals not read again</source>
-        <translation>Inachevé&#xa0;: {1} terminaux sur {2} non remesurés</translation>
+        <translation>Inachevé&#xa0;: {1} des {2} terminaux non remesurés</translation>
     </message>
     <message>
         <source>Units</source>
@@ -2089,7 +2089,7 @@
     </message>
     <message>
         <source>What the balancer cannot mend</source>
-        <translation>Ce que l’équilibreur ne peut réparer</translation>
+        <translation>Ce que l’équilibrage ne peut corriger</translation>
     </message>
     <message>
         <source>What the change does</source>
@@ -2145,7 +2145,7 @@
     </message>
     <message>
         <source>&quot;{1}&quot; is no seed; give a whole number from 1 to 999999999</source>
-        <translation>«&#xa0;{1}&#xa0;» n’est pas une graine&#xa0;; donnez un entier de 1 à 999999999</translation>
+        <translation>«&#xa0;{1}&#xa0;» n’est pas un numéro de bâtiment&#xa0;; donnez un entier de 1 à 999999999</translation>
     </message>
     <message>
         <source>&quot;{1}&quot; is not a date or time; write it as 2026-03-04 or 2026-03-04T14:02</source>
@@ -2185,7 +2185,7 @@
     </message>
     <message>
         <source>a balance by hand valves is right at one flow only: when far circuits close, near ones take less than design; let the control valves do the rest and hold as little dp as the worst circuit needs</source>
-        <translation>un équilibrage par vannes manuelles n’est juste qu’à un débit&#xa0;: quand des circuits lointains ferment, les proches reçoivent moins que le nominal&#xa0;; laissez faire les vannes de régulation et tenez aussi peu de Δp que le pire circuit demande</translation>
+        <translation>un équilibrage par vannes manuelles n’est juste qu’à un débit&#xa0;: quand des circuits lointains ferment, les proches reçoivent moins que le nominal&#xa0;; laissez faire les vannes de régulation et tenez aussi peu de Δp que le circuit défavorisé demande</translation>
     </message>
     <message>
         <source>a branch needs a tag; type one, such as B-05</source>
@@ -2277,7 +2277,7 @@
     </message>
     <message>
         <source>a reading of this valve does not fit the others; read it again as it stands</source>
-        <translation>une mesure de cette vanne ne colle pas aux autres&#xa0;; remesurez-la telle qu’elle est</translation>
+        <translation>une mesure de cette vanne ne concorde pas avec les autres&#xa0;; remesurez-la telle qu’elle est</translation>
     </message>
     <message>
         <source>a round read at the settings that stand has every share within the band; nothing is left to turn</source>
@@ -2309,7 +2309,7 @@
     </message>
     <message>
         <source>a trim cannot be taken back; make sure that no more circuits will be added, and let the pump&apos;s maker or a licensed shop do it</source>
-        <translation>un rognage ne se reprend pas&#xa0;; assurez-vous qu’aucun circuit ne sera ajouté, et confiez-le au fabricant de la pompe ou à un atelier agréé</translation>
+        <translation>un rognage est irréversible&#xa0;; assurez-vous qu’aucun circuit ne sera ajouté, et confiez-le au fabricant de la pompe ou à un atelier agréé</translation>
     </message>
     <message>
         <source>a whole copy is at {1}; work goes on in the first file</source>
@@ -2417,7 +2417,7 @@
     </message>
     <message>
         <source>could not be read: {1} of {2} terminals ({3}); find another way to measure them</source>
-        <translation>n’ont pu être mesurés&#xa0;: {1} terminaux sur {2} ({3})&#xa0;; trouvez un autre moyen de les mesurer</translation>
+        <translation>mesure impossible&#xa0;: {1} des {2} terminaux ({3})&#xa0;; trouvez un autre moyen de les mesurer</translation>
     </message>
     <message>
         <source>could not be read; give the reason</source>
@@ -2469,7 +2469,7 @@
     </message>
     <message>
         <source>every valve of the working order is held; close this round and read all again (Ctrl+Shift+W)</source>
-        <translation>chaque vanne de l’ordre de travail est tenue&#xa0;; closez ce passage et remesurez tout (Ctrl+Maj+W)</translation>
+        <translation>chaque vanne de l’ordre de travail est tenue&#xa0;; clôturez ce passage et remesurez tout (Ctrl+Maj+W)</translation>
     </message>
     <message>
         <source>exception claimed: {1}; keep its proof</source>
@@ -2573,7 +2573,7 @@
     </message>
     <message>
         <source>its design flow is {1}, those below it add up to {2}, {3} % apart; correct the schedule or state the diversity</source>
-        <translation>son débit nominal est {1}, ceux en dessous font {2}, soit {3}&#xa0;% d’écart&#xa0;; corrigez la liste ou déclarez le foisonnement</translation>
+        <translation>son débit nominal est {1}, ceux en aval font {2}, soit {3}&#xa0;% d’écart&#xa0;; corrigez la liste ou déclarez le foisonnement</translation>
     </message>
     <message>
         <source>its flow rose from {1} to {2} when nothing but its own valve was closed, which cannot be; read both again</source>
@@ -2581,7 +2581,7 @@
     </message>
     <message>
         <source>its own reading gives {1}, those below it add up to {2}, {3} times the uncertainty of the difference; read again and look for a branch that is missing</source>
-        <translation>sa propre mesure donne {1}, celles en dessous font {2}, soit {3} fois l’incertitude de l’écart&#xa0;; remesurez et cherchez une branche manquante</translation>
+        <translation>sa propre mesure donne {1}, celles en aval font {2}, soit {3} fois l’incertitude de l’écart&#xa0;; remesurez et cherchez une branche manquante</translation>
     </message>
     <message>
         <source>its reading is dated {1}, before round {2} ended at {3}; check the clock and correct the time</source>
@@ -2617,7 +2617,7 @@
     </message>
     <message>
         <source>losses of {1} branch(es) are restated at their new design flows by the square law, since they are the same pipes; keep the designer&apos;s figures with the former revision</source>
-        <translation>les pertes de {1} branche(s) sont recalculées à leurs nouveaux débits nominaux par la loi du carré, car ce sont les mêmes tuyaux&#xa0;; gardez les chiffres du concepteur avec l’ancienne révision</translation>
+        <translation>pertes recalculées aux nouveaux débits nominaux par la loi du carré, les tuyaux restant les mêmes, branches&#xa0;: {1}&#xa0;; gardez les chiffres du concepteur avec l’ancienne révision</translation>
     </message>
     <message>
         <source>makes {1} at full speed where {2} are needed</source>
@@ -2757,7 +2757,7 @@
     </message>
     <message>
         <source>no terminal has a flow that could be read again; read and close a final round</source>
-        <translation>aucun terminal n’a de débit à remesurer&#xa0;; mesurez et closez un passage final</translation>
+        <translation>aucun terminal n’a de débit à remesurer&#xa0;; mesurez et clôturez un passage final</translation>
     </message>
     <message>
         <source>no valve is in hand; choose one on the place Walk or Review</source>
@@ -2793,7 +2793,7 @@
     </message>
     <message>
         <source>not read in this round: {1} of {2} terminals ({3}); read them</source>
-        <translation>non mesurés à ce passage&#xa0;: {1} terminaux sur {2} ({3})&#xa0;; mesurez-les</translation>
+        <translation>sans mesure à ce passage&#xa0;: {1} des {2} terminaux ({3})&#xa0;; mesurez-les</translation>
     </message>
     <message>
         <source>not read yet; read it, or mark it as unreadable with the reason</source>
@@ -2841,7 +2841,7 @@
     </message>
     <message>
         <source>one of its readings does not fit the others: {1} in round {2}, expected {3} (z {4}); read it again now, that tells which one it is</source>
-        <translation>une de ses mesures ne colle pas aux autres&#xa0;: {1} au passage {2}, attendu {3} (z {4})&#xa0;; remesurez-la maintenant, cela dira laquelle</translation>
+        <translation>une de ses mesures ne concorde pas avec les autres&#xa0;: {1} au passage {2}, attendu {3} (z {4})&#xa0;; remesurez-la maintenant, cela dira laquelle</translation>
     </message>
     <message>
         <source>only a practice job answers by itself; read the meter and type what it shows</source>
@@ -2853,11 +2853,11 @@
     </message>
     <message>
         <source>outside {3} % around their target share: {1} of {2} branches ({4}), the farthest is {5} with {6} % of target; adjust them</source>
-        <translation>hors de {3}&#xa0;% autour de leur part cible&#xa0;: {1} branches sur {2} ({4}), la plus éloignée est {5} avec {6}&#xa0;% de la cible&#xa0;; réglez-les</translation>
+        <translation>hors de {3}&#xa0;% autour de leur part cible&#xa0;: {1} des {2} branches ({4}), la plus éloignée est {5} avec {6}&#xa0;% de la cible&#xa0;; réglez-les</translation>
     </message>
     <message>
         <source>outside {3} to {4} % of design flow: {1} of {2} terminals ({5}), the farthest is {6} with {7} %; bring the total to design flow or record why not</source>
-        <translation>hors de {3} à {4}&#xa0;% du débit nominal&#xa0;: {1} terminaux sur {2} ({5}), le plus éloigné est {6} avec {7}&#xa0;%&#xa0;; amenez le total au nominal ou notez pourquoi non</translation>
+        <translation>hors de {3} à {4}&#xa0;% du débit nominal&#xa0;: {1} des {2} terminaux ({5}), le plus éloigné est {6} avec {7}&#xa0;%&#xa0;; amenez le total au nominal ou notez pourquoi non</translation>
     </message>
     <message>
         <source>power from slip is rough: the plate&apos;s slip may be off by 20 %; use a stroboscope good to 1 rpm</source>
@@ -2925,7 +2925,7 @@
     </message>
     <message>
         <source>round {1} is still open; close it before opening the next</source>
-        <translation>le passage {1} est encore ouvert&#xa0;; closez-le avant d’ouvrir le suivant</translation>
+        <translation>le passage {1} est encore ouvert&#xa0;; clôturez-le avant d’ouvrir le suivant</translation>
     </message>
     <message>
         <source>round {1} stands twice; keep one row for it</source>
@@ -2989,7 +2989,7 @@
     </message>
     <message>
         <source>strong enough at full speed</source>
-        <translation>assez fort à pleine vitesse</translation>
+        <translation>assez puissant à pleine vitesse</translation>
     </message>
     <message>
         <source>terminals nearer to the limit of design flow than they can be read: {1} ({2}); read more accurately</source>
@@ -3037,7 +3037,7 @@
     </message>
     <message>
         <source>the changes of record {1} of the journal do not fit what was stored before; the file was changed by another program, open a copy from before</source>
-        <translation>les changements de l’enregistrement {1} du journal ne collent pas à ce qui précède&#xa0;; le fichier a été changé par un autre programme, ouvrez une copie antérieure</translation>
+        <translation>les changements de l’enregistrement {1} du journal ne concordent pas avec ce qui précède&#xa0;; le fichier a été changé par un autre programme, ouvrez une copie antérieure</translation>
     </message>
     <message>
         <source>the changes of the other copy do not fit together ({1}), so nothing was taken over; verify both files</source>
@@ -3097,11 +3097,11 @@
     </message>
     <message>
         <source>the device has {1} diameters of straight pipe before and {2} behind it and needs {3} and {4}; its flow is {5} % less certain, move it or say so in the report</source>
-        <translation>l’organe a {1} diamètres de tube droit en amont et {2} en aval, il en demande {3} et {4}&#xa0;; son débit est {5}&#xa0;% moins sûr, déplacez-le ou dites-le dans le rapport</translation>
+        <translation>l’organe a {1} diamètres de longueur droite en amont et {2} en aval, il en demande {3} et {4}&#xa0;; son débit est {5}&#xa0;% moins sûr, déplacez-le ou dites-le dans le rapport</translation>
     </message>
     <message>
         <source>the diameter lies beyond the smallest curve of the family; ask the maker before cutting</source>
-        <translation>le diamètre dépasse la plus petite courbe de la famille&#xa0;; demandez au fabricant avant de couper</translation>
+        <translation>le diamètre dépasse la plus petite courbe de la famille&#xa0;; demandez au fabricant avant de rogner</translation>
     </message>
     <message>
         <source>the discharge gauge shows {1} less than the suction gauge; swap the readings, or check that the pump turns the right way and its valves are open</source>
@@ -3241,7 +3241,7 @@
     </message>
     <message>
         <source>the head required is {1} by one way and {2} by another; find out why before the pump is changed</source>
-        <translation>la hauteur requise est {1} par une voie et {2} par une autre&#xa0;; trouvez pourquoi avant de changer la pompe</translation>
+        <translation>la hauteur requise est {1} par une méthode et {2} par une autre&#xa0;; trouvez pourquoi avant de changer la pompe</translation>
     </message>
     <message>
         <source>the head rises from {1} to {2} between {3} and {4}; check these points, the duty is not unique on a rising curve</source>
@@ -3369,7 +3369,7 @@
     </message>
     <message>
         <source>the law of trimming cuts too much, by 15 to 20 % of the change; cut first to {1} (three quarters of the calculated cut), test, and cut again</source>
-        <translation>la loi du rognage coupe trop, de 15 à 20&#xa0;% du changement&#xa0;; coupez d’abord à {1} (trois quarts de la coupe calculée), essayez, puis recoupez</translation>
+        <translation>la loi du rognage enlève trop, de 15 à 20&#xa0;% du changement&#xa0;; rognez d’abord à {1} (trois quarts du rognage calculé), essayez, puis rognez encore</translation>
     </message>
     <message>
         <source>the learning did not settle; look at the doubtful readings and the design losses</source>
@@ -3417,15 +3417,15 @@
     </message>
     <message>
         <source>the motor draws {1} A, above its plate of {2} A and within its service factor; do not leave it there</source>
-        <translation>le moteur tire {1} A, au-dessus de sa plaque de {2} A et dans son facteur de service&#xa0;; ne l’y laissez pas</translation>
+        <translation>le moteur absorbe {1} A, au-dessus de sa plaque de {2} A et dans son facteur de service&#xa0;; ne l’y laissez pas</translation>
     </message>
     <message>
         <source>the motor draws {1} A, more than plate times service factor, {2} A; throttle the pump&apos;s discharge at once and find out why</source>
-        <translation>le moteur tire {1} A, plus que plaque fois facteur de service, {2} A&#xa0;; étranglez aussitôt le refoulement de la pompe et trouvez pourquoi</translation>
+        <translation>le moteur absorbe {1} A, plus que plaque fois facteur de service, {2} A&#xa0;; étranglez aussitôt le refoulement de la pompe et trouvez pourquoi</translation>
     </message>
     <message>
         <source>the motor draws {1}, its plate allows {2}; throttle the pump&apos;s discharge before going on, or the motor may be damaged</source>
-        <translation>le moteur tire {1}, sa plaque permet {2}&#xa0;; étranglez le refoulement de la pompe avant de continuer, sinon le moteur peut s’abîmer</translation>
+        <translation>le moteur absorbe {1}, sa plaque permet {2}&#xa0;; étranglez le refoulement de la pompe avant de continuer, sinon le moteur peut s’abîmer</translation>
     </message>
     <message>
         <source>the motor is {1}: a large pump heats its water within seconds; have the permission of whoever runs the plant</source>
@@ -3473,7 +3473,7 @@
     </message>
     <message>
         <source>the newest round that was read is no final one; read and close a final round</source>
-        <translation>le dernier passage mesuré n’est pas final&#xa0;; mesurez et closez un passage final</translation>
+        <translation>le dernier passage mesuré n’est pas final&#xa0;; mesurez et clôturez un passage final</translation>
     </message>
     <message>
         <source>the next value typed is kept beside the first, the mean counts; type it and press Enter</source>
@@ -3653,7 +3653,7 @@
     </message>
     <message>
         <source>the ratio of amps reads too high at {1} % load; it holds above about 65 %, prefer another way</source>
-        <translation>le rapport d’intensités donne trop haut à {1}&#xa0;% de charge&#xa0;; il vaut au-dessus d’environ 65&#xa0;%, préférez une autre voie</translation>
+        <translation>le rapport d’intensités donne trop haut à {1}&#xa0;% de charge&#xa0;; il vaut au-dessus d’environ 65&#xa0;%, préférez une autre méthode</translation>
     </message>
     <message>
         <source>the readiness list is done</source>
@@ -3661,7 +3661,7 @@
     </message>
     <message>
         <source>the readings and the plate allow none of the five ways to the shaft power; read volts, amps and power factor, or the input power</source>
-        <translation>mesures et plaque ne permettent aucune des cinq voies vers la puissance à l’arbre&#xa0;; lisez tension, intensité et facteur de puissance, ou la puissance absorbée</translation>
+        <translation>mesures et plaque ne permettent aucune des cinq méthodes pour la puissance à l’arbre&#xa0;; lisez tension, intensité et facteur de puissance, ou la puissance absorbée</translation>
     </message>
     <message>
         <source>the reference has not been read; read it first</source>
@@ -3793,7 +3793,7 @@
     </message>
     <message>
         <source>the straight pipe before and behind the device is not recorded; it needs {1} and {2} diameters, look and enter it</source>
-        <translation>le tube droit en amont et en aval de l’organe n’est pas noté&#xa0;; il en faut {1} et {2} diamètres, regardez et saisissez-le</translation>
+        <translation>les longueurs droites en amont et en aval de l’organe ne sont pas notées&#xa0;; il faut {1} et {2} diamètres, regardez et saisissez-les</translation>
     </message>
     <message>
         <source>the sum of minor loss coefficients is {1}; it must not be below 0</source>
@@ -3853,7 +3853,7 @@
     </message>
     <message>
         <source>the valve takes so little here that its side hardly matters for air; what counts is straight pipe</source>
-        <translation>la vanne prend si peu ici que son côté importe peu pour l’air&#xa0;; ce qui compte est le tube droit</translation>
+        <translation>la vanne prend si peu ici que son côté importe peu pour l’air&#xa0;; ce qui compte est la longueur droite</translation>
     </message>
     <message>
         <source>the viscosity is {1} m2/s; it must be above 0</source>
@@ -3873,15 +3873,15 @@
     </message>
     <message>
         <source>the way with no-load amps is chosen: no power factor was measured, and it follows the load down</source>
-        <translation>la voie à intensité à vide est retenue&#xa0;: aucun facteur de puissance mesuré, et elle suit la charge vers le bas</translation>
+        <translation>la méthode à intensité à vide est retenue&#xa0;: aucun facteur de puissance mesuré, et elle reste juste à faible charge</translation>
     </message>
     <message>
         <source>the witness round confirms {1} of {2} terminals</source>
-        <translation>le passage témoin confirme {1} terminaux sur {2}</translation>
+        <translation>le passage témoin confirme {1} des {2} terminaux</translation>
     </message>
     <message>
         <source>the witness round found {1} of {2} terminals more than 10 % off; read all again, or give the reason</source>
-        <translation>le passage témoin trouve {1} terminaux sur {2} à plus de 10&#xa0;%&#xa0;; remesurez tout, ou donnez le motif</translation>
+        <translation>le passage témoin trouve {1} des {2} terminaux à plus de 10&#xa0;%&#xa0;; remesurez tout, ou donnez le motif</translation>
     </message>
     <message>
         <source>the workbook was changed after that report was signed; sign a new report under another name</source>
@@ -4065,7 +4065,7 @@
     </message>
     <message>
         <source>what was read here does not fit the other readings and is left out; read it again</source>
-        <translation>ce qui a été mesuré ici ne colle pas aux autres mesures et est écarté&#xa0;; remesurez</translation>
+        <translation>ce qui a été mesuré ici ne concorde pas avec les autres mesures et est écarté&#xa0;; remesurez</translation>
     </message>
     <message>
         <source>what was signed has been changed since; do not rely on this file, ask for it again</source>
@@ -4125,7 +4125,7 @@
     </message>
     <message>
         <source>{1} actions of {2} were taken over, {3} values are left to decide; undo takes all back at once</source>
-        <translation>{1} actions de {2} ont été reprises, {3} valeurs restent à décider&#xa0;; annuler reprend tout d’un coup</translation>
+        <translation>actions de {2} reprises&#xa0;: {1}, valeurs à décider&#xa0;: {3}&#xa0;; annuler reprend tout d’un coup</translation>
     </message>
     <message>
         <source>{1} answered: &quot;{2}&quot;</source>
@@ -4177,23 +4177,23 @@
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); setting {5} instead of {6} would explain it, look at the handle and read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; un réglage {5} au lieu de {6} l’expliquerait, regardez la poignée et remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; un réglage {5} au lieu de {6} l’expliquerait, regardez la poignée et remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the hoses are probably reversed, swap them and read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; les flexibles sont sans doute inversés, échangez-les et remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; les flexibles sont sans doute inversés, échangez-les et remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); the same digits in {5} would, correct the unit or read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; les mêmes chiffres en {5} iraient, corrigez l’unité ou remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; les mêmes chiffres en {5} iraient, corrigez l’unité ou remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} does not fit the other readings, which expect {3} (z {4}); valve {5} instead of {6} would explain it, look at the valve&apos;s size and read it again</source>
-        <translation>{1} au passage {2} ne colle pas aux autres mesures, qui attendent {3} (z {4})&#xa0;; une vanne {5} au lieu de {6} l’expliquerait, regardez la taille de la vanne et remesurez</translation>
+        <translation>{1} au passage {2} ne concorde pas avec les autres mesures, qui attendent {3} (z {4})&#xa0;; une vanne {5} au lieu de {6} l’expliquerait, regardez la taille de la vanne et remesurez</translation>
     </message>
     <message>
         <source>{1} in round {2} stands out, {3} was expected (z {4}); read it again before anything rests on it, one round alone cannot tell a wrong reading from an obstruction</source>
@@ -4329,15 +4329,15 @@
     </message>
     <message>
         <source>{1} of {2} lines that must hold are done or do not apply.</source>
-        <translation>{1} lignes exigées sur {2} sont faites ou sans objet.</translation>
+        <translation>Lignes obligatoires faites ou sans objet&#xa0;: {1} sur {2}.</translation>
     </message>
     <message>
         <source>{1} of {2} terminals have neither a reading nor a reason; read them or say why not</source>
-        <translation>{1} terminaux sur {2} n’ont ni mesure ni motif&#xa0;; mesurez-les ou dites pourquoi non</translation>
+        <translation>ni mesure ni motif&#xa0;: {1} des {2} terminaux&#xa0;; mesurez-les ou dites pourquoi non</translation>
     </message>
     <message>
         <source>{1} of {2} terminals on share (of target within 100 ± {3} %)</source>
-        <translation>{1} terminaux sur {2} à leur part (de la cible à 100 ± {3}&#xa0;%)</translation>
+        <translation>{1} des {2} terminaux à leur part (de la cible à 100 ± {3}&#xa0;%)</translation>
     </message>
     <message>
         <source>{1} on record, of these open: {2}.</source>
@@ -4473,7 +4473,7 @@
     </message>
     <message>
         <source>the readings do not fit the loop as designed (probability {1w} %); look for a control valve that moves, air, a strainer or a pipe that the schedule lacks, the uncertainties given are too small</source>
-        <translation>les mesures ne collent pas à la boucle prévue (probabilité {1w}&#xa0;%)&#xa0;; cherchez une vanne de régulation mobile, de l’air, un filtre ou un tuyau absent de la liste, les incertitudes sont trop petites</translation>
+        <translation>les mesures ne concordent pas avec la boucle prévue (probabilité {1w}&#xa0;%)&#xa0;; cherchez une vanne de régulation mobile, de l’air, un filtre ou un tuyau absent de la liste, les incertitudes sont trop petites</translation>
     </message>
     <message>
         <source>the signature could not be made ({1w}); nothing was changed, try another key</source>
@@ -4641,7 +4641,7 @@
     </message>
     <message>
         <source>added below {1}, {2} at design</source>
-        <translation>ajouté sous {1}, {2} au nominal</translation>
+        <translation>ajouté en aval de {1}, {2} au nominal</translation>
     </message>
     <message>
         <source>line {1} has no two columns; copy the settings and the coefficients beside them</source>
@@ -4665,7 +4665,7 @@
     </message>
     <message>
         <source>taken away with all below it</source>
-        <translation>supprimé avec tout ce qui est en dessous</translation>
+        <translation>supprimé avec tout ce qui est en aval</translation>
     </message>
     <message>
         <source>the checkpoint &quot;{1}&quot; is stored; Ctrl+Shift+H shows the job as it stood there</source>
@@ -4749,7 +4749,7 @@
     </message>
     <message>
         <source>Not shown that this circuit governs the pump head: the part that is missing is marked above; mend it, or sign with the reason.</source>
-        <translation>Non montré que ce circuit commande la hauteur de la pompe&#xa0;: ce qui manque est marqué ci-dessus&#xa0;; corrigez-le, ou signez avec le motif.</translation>
+        <translation>Non montré que ce circuit détermine la hauteur de la pompe&#xa0;: ce qui manque est marqué ci-dessus&#xa0;; corrigez-le, ou signez avec le motif.</translation>
     </message>
     <message>
         <source>Not shown that {1} is the index: it takes {2} % of design, and fully open too with less are {3}; match groups and risers, read again, or sign with the reason</source>
@@ -4773,11 +4773,11 @@
     </message>
     <message>
         <source>every valve of the walk is read; close the round (Ctrl+Shift+W), or read this one again (Ctrl+R)</source>
-        <translation>chaque vanne de la tournée est mesurée&#xa0;; closez le passage (Ctrl+Maj+W), ou remesurez celle-ci (Ctrl+R)</translation>
+        <translation>chaque vanne de la tournée est mesurée&#xa0;; clôturez le passage (Ctrl+Maj+W), ou remesurez celle-ci (Ctrl+R)</translation>
     </message>
     <message>
         <source>every valve of the working order is held, but {1} of {2} valves are not read in this round, the first is {3}; read them in Walk (Alt+3), then close the round (Ctrl+Shift+W)</source>
-        <translation>chaque vanne de l’ordre de travail est tenue, mais {1} vannes sur {2} ne sont pas mesurées dans ce passage, la première est {3}&#xa0;; mesurez-les dans Tournée (Alt+3), puis closez le passage (Ctrl+Maj+W)</translation>
+        <translation>chaque vanne de l’ordre de travail est tenue, mais il reste à mesurer dans ce passage {1} des {2} vannes, d’abord {3}&#xa0;; mesurez-les dans Tournée (Alt+3), puis clôturez le passage (Ctrl+Maj+W)</translation>
     </message>
     <message>
         <source>every valve on the path to {1} is fully open, but it is not shown to be the index</source>
@@ -4793,7 +4793,7 @@
     </message>
     <message>
         <source>no comment is open and no item waits; close round {1} with Ctrl+Shift+W</source>
-        <translation>aucun commentaire n’est ouvert et rien n’attend&#xa0;; closez le passage {1} avec Ctrl+Maj+W</translation>
+        <translation>aucun commentaire n’est ouvert et rien n’attend&#xa0;; clôturez le passage {1} avec Ctrl+Maj+W</translation>
     </message>
     <message>
         <source>no comment is open and no item waits; open the next round (Ctrl+Shift+N), or go on with the report (Alt+7)</source>
@@ -4809,7 +4809,7 @@
     </message>
     <message>
         <source>read-and-set leaves {1} more across the index valve {2} than its open drop, {3w} at the shaft</source>
-        <translation>mesurer-régler laisse {1} de plus à la vanne défavorisée {2} que sa perte ouverte, {3w} à l’arbre</translation>
+        <translation>mesurer-régler laisse {1} de plus à la vanne défavorisée {2} que sa perte vanne ouverte, {3w} à l’arbre</translation>
     </message>
     <message>
         <source>readings of the final round that name no person: {1} of {2}; choose the person (Round, Person) before reading</source>
@@ -4817,7 +4817,7 @@
     </message>
     <message>
         <source>round {1} opened; close it (Ctrl+Shift+W) once its valves are held and read</source>
-        <translation>passage {1} ouvert&#xa0;; closez-le (Ctrl+Maj+W) quand ses vannes sont tenues et mesurées</translation>
+        <translation>passage {1} ouvert&#xa0;; clôturez-le (Ctrl+Maj+W) quand ses vannes sont tenues et mesurées</translation>
     </message>
     <message>
         <source>round {1} opened; look at this first: {2}</source>
@@ -4865,7 +4865,7 @@
     </message>
     <message>
         <source>Caution: hot or chilled water and pressure. Check rating and fittings of the hoses, open test ports slowly, vent the meter, keep clear of moving and live parts; local codes and the site&apos;s rules come first.</source>
-        <translation>Attention&#xa0;: eau chaude ou glacée et pression. Vérifier la tenue et les raccords des flexibles, ouvrir lentement les prises, purger l’appareil, rester à l’écart des pièces en mouvement et sous tension&#xa0;; les codes locaux et les règles du site priment.</translation>
+        <translation>Attention&#xa0;: eau chaude ou glacée et pression. Vérifiez la tenue et les raccords des flexibles, ouvrez lentement les prises, purgez l’appareil, restez à l’écart des pièces en mouvement et sous tension&#xa0;; les règles locales et celles du site priment.</translation>
     </message>
     <message>
         <source>Change of zones</source>
@@ -5409,7 +5409,7 @@
     </message>
     <message>
         <source>round {1} is still open; close it, send it and have it accepted by a supervisor</source>
-        <translation>le passage {1} est encore ouvert&#xa0;; closez-le, envoyez-le et faites-le accepter par un responsable</translation>
+        <translation>le passage {1} est encore ouvert&#xa0;; clôturez-le, envoyez-le et faites-le accepter par un responsable</translation>
     </message>
     <message>
         <source>round {1} is {2w} and cannot become {3w}; take the steps in turn: close, send, decide</source>
@@ -5497,7 +5497,7 @@
     </message>
     <message>
         <source>Not known: {1} of {2} terminals read in this round</source>
-        <translation>Non connu&#xa0;: {1} terminaux sur {2} mesurés à ce passage</translation>
+        <translation>Inconnu&#xa0;: terminaux mesurés à ce passage&#xa0;: {1} sur {2}</translation>
     </message>
     <message>
         <source>Trim or slow</source>
@@ -5513,7 +5513,7 @@
     </message>
     <message>
         <source>by the loop&apos;s readings the pump makes {1} too much at design flow, {2w}; lower its speed or trim its impeller after the valves are set, by a licensed person and within the limits of the maker and the local code. The number under Decision in Pump is another one: from the pump&apos;s curve, at full speed</source>
-        <translation>d’après les mesures de la boucle la pompe fait {1} de trop au débit nominal, {2w}&#xa0;; réduisez sa vitesse ou faites rogner sa roue une fois les vannes réglées, par une personne habilitée et dans les limites du constructeur et du règlement local. Le nombre de Décision dans Pompe est un autre&#xa0;: d’après la courbe de la pompe, à pleine vitesse</translation>
+        <translation>d’après les mesures de la boucle la pompe fournit {1} de trop au débit nominal, {2w}&#xa0;; réduisez sa vitesse ou faites rogner sa roue une fois les vannes réglées, par une personne habilitée et dans les limites du fabricant et des règles locales. Le nombre de Décision dans Pompe est différent&#xa0;: d’après la courbe de la pompe, à pleine vitesse</translation>
     </message>
     <message>
         <source>by the readings the last round is within tolerance</source>
@@ -5545,7 +5545,7 @@
     </message>
     <message>
         <source>in round {1}, which is open, no valve may be turned; close it first</source>
-        <translation>dans le passage {1}, ouvert, aucune vanne ne se tourne&#xa0;; closez-le d’abord</translation>
+        <translation>dans le passage {1}, ouvert, aucune vanne ne se tourne&#xa0;; clôturez-le d’abord</translation>
     </message>
     <message>
         <source>leave it at {1}; {2} % of target expected here with the others set</source>
@@ -5661,7 +5661,7 @@
     </message>
     <message>
         <source>The loop with its valves as they stood in round {5} takes {1} {4} and the pump makes {2} {4} {7w}: excess {3} {4} {6w}. The decision counts {8} {4} {9w}</source>
-        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w}&#xa0;: excédent {3} {4} {6w}. La décision compte {8} {4} {9w}</translation>
+        <translation>La boucle avec ses vannes telles qu’au passage {5} prend {1} {4} et la pompe fournit {2} {4} {7w}&#xa0;: excédent {3} {4} {6w}. La décision retient {8} {4} {9w}</translation>
     </message>
     <message>
         <source>Undecidable whether {1} is the index: it takes {2} % of design, and fully open too with less are {3}, nearer than these readings tell ({4} %); read them again with a finer meter, or sign with the reason</source>
@@ -5693,11 +5693,11 @@
     </message>
     <message>
         <source>at shutoff one gauge reads {1} % of the curve&apos;s head and at the duty another reads {2} %; which is right is not known, so no excess, trim or speed is proposed: read both taps again with one gauge, and check impeller, speed and direction of turn</source>
-        <translation>à débit nul un manomètre indique {1}&#xa0;% de la hauteur de la courbe et au point de fonctionnement un autre indique {2}&#xa0;%&#xa0;; lequel est juste n’est pas connu, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: remesurer les deux prises avec un seul manomètre, et vérifier roue, vitesse et sens de rotation</translation>
+        <translation>à débit nul un manomètre indique {1}&#xa0;% de la hauteur de la courbe et au point de fonctionnement un autre indique {2}&#xa0;%&#xa0;; lequel est juste n’est pas connu, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: remesurez les deux prises avec un seul manomètre, et vérifiez roue, vitesse et sens de rotation</translation>
     </message>
     <message>
         <source>at shutoff the head is {1} % of the curve&apos;s and at the duty {2} %; the curve counts, as it holds where the loop runs: read the shutoff head again where that is allowed</source>
-        <translation>à débit nul la hauteur est {1}&#xa0;% de celle de la courbe et au point de fonctionnement {2}&#xa0;%&#xa0;; la courbe compte, car elle est juste là où la boucle marche&#xa0;: remesurez la hauteur à débit nul là où c’est permis</translation>
+        <translation>à débit nul la hauteur est {1}&#xa0;% de celle de la courbe et au point de fonctionnement {2}&#xa0;%&#xa0;; la courbe est retenue, car elle est juste là où la boucle marche&#xa0;: remesurez la hauteur à débit nul là où c’est permis</translation>
     </message>
     <message>
         <source>at shutoff the head is {1} % of the curve&apos;s too, so the gauges are right; look for another impeller, wear, a wrong speed or air before the pump is changed</source>
@@ -5705,7 +5705,7 @@
     </message>
     <message>
         <source>at shutoff the same gauge reads {1} % of the curve&apos;s head and at the duty {2} %, so what differs comes with the flow; the duty counts, as it is what the terminals get: look for an open bypass, a strainer between the taps and a wrong valve table</source>
-        <translation>à débit nul le même manomètre indique {1}&#xa0;% de la hauteur de la courbe et au point de fonctionnement {2}&#xa0;%, l’écart vient donc avec le débit&#xa0;; le point de fonctionnement compte, car c’est ce que reçoivent les terminaux&#xa0;: cherchez un bypass ouvert, un filtre entre les prises et une mauvaise table de vanne</translation>
+        <translation>à débit nul le même manomètre indique {1}&#xa0;% de la hauteur de la courbe et au point de fonctionnement {2}&#xa0;%, l’écart vient donc avec le débit&#xa0;; le point de fonctionnement est retenu, car c’est ce que reçoivent les terminaux&#xa0;: cherchez un by-pass ouvert, un filtre entre les prises et une mauvaise table de vanne</translation>
     </message>
     <message>
         <source>done again: {1}</source>
@@ -5777,15 +5777,15 @@
     </message>
     <message>
         <source>the gauges read {1} % of the head of the curve; below {2} or above {3} % a gauge is wrong or the curve is of another impeller, so no excess, trim or speed is proposed: read both taps again with one gauge, test at shutoff where that is allowed, and check impeller, speed and direction of turn</source>
-        <translation>les manomètres indiquent {1}&#xa0;% de la hauteur de la courbe&#xa0;; sous {2} ou au-dessus de {3}&#xa0;% un manomètre est faux ou la courbe est celle d’une autre roue, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: remesurer les deux prises avec un seul manomètre, essayer à débit nul là où c’est permis, et vérifier roue, vitesse et sens de rotation</translation>
+        <translation>les manomètres indiquent {1}&#xa0;% de la hauteur de la courbe&#xa0;; sous {2} ou au-dessus de {3}&#xa0;% un manomètre est faux ou la courbe est celle d’une autre roue, donc ni excédent, ni rognage, ni vitesse ne sont proposés&#xa0;: remesurez les deux prises avec un seul manomètre, essayez à débit nul là où c’est permis, et vérifiez roue, vitesse et sens de rotation</translation>
     </message>
     <message>
         <source>the gauges read {2} % of the curve&apos;s head in round {1} and {4} % in round {3}; something changed or one was misread: read both taps again, and check speed, air and strainers</source>
-        <translation>les manomètres indiquent {2}&#xa0;% de la hauteur de la courbe au passage {1} et {4}&#xa0;% au passage {3}&#xa0;; quelque chose a changé ou l’une des mesures est fausse&#xa0;: remesurer les deux prises, et vérifier vitesse, air et filtres</translation>
+        <translation>les manomètres indiquent {2}&#xa0;% de la hauteur de la courbe au passage {1} et {4}&#xa0;% au passage {3}&#xa0;; quelque chose a changé ou l’une des mesures est fausse&#xa0;: remesurez les deux prises, et vérifiez vitesse, air et filtres</translation>
     </message>
     <message>
         <source>the numbers here rest on the gauges of round {1}: the pump&apos;s curve counts with its head times {2} at every flow, so that it meets them</source>
-        <translation>les nombres ici reposent sur les manomètres du passage {1}&#xa0;: la courbe de la pompe compte avec sa hauteur fois {2} à chaque débit, afin de passer par la mesure</translation>
+        <translation>les nombres ici reposent sur les manomètres du passage {1}&#xa0;: la courbe de la pompe est prise avec sa hauteur multipliée par {2} à chaque débit, afin de passer par la mesure</translation>
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}, {4} more: all circuits end at {3} % of design; see that the index path is open and its strainers and filters are clean, check speed and impeller: a larger impeller or pump is for the engineer to decide</source>
@@ -5793,11 +5793,11 @@
     </message>
     <message>
         <source>the word counts the newest readings of the others</source>
-        <translation>le mot compte les mesures les plus récentes des autres</translation>
+        <translation>mot d’après les mesures les plus récentes des autres</translation>
     </message>
     <message>
         <source>the word counts what the others take once they are set</source>
-        <translation>le mot compte ce que les autres prennent une fois réglées</translation>
+        <translation>mot d’après ce que les autres prennent une fois réglées</translation>
     </message>
     <message>
         <source>the word matches it to the reference {1}, at {2} % of design</source>
@@ -5821,19 +5821,19 @@
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one</source>
-        <translation>{1} {2w}, {3w}&#xa0;: la décision compte celle-ci</translation>
+        <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one (section {4})</source>
-        <translation>{1} {2w}, {3w}&#xa0;: la décision compte celle-ci (section {4})</translation>
+        <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision (section {4})</translation>
     </message>
     <message>
         <source>{1} {2w}, {3w}: the decision counts this one, speed {5} % of full speed takes it away (section {4})</source>
-        <translation>{1} {2w}, {3w}&#xa0;: la décision compte celle-ci, {5}&#xa0;% de la pleine vitesse la supprime (section {4})</translation>
+        <translation>{1} {2w}, {3w}&#xa0;: valeur retenue par la décision, {5}&#xa0;% de la pleine vitesse la supprime (section {4})</translation>
     </message>
     <message>
         <source>{1} {4}, {2} % of the design flow of {3} {4}; {5} doubtful in it</source>
-        <translation>{1} {4}, {2}&#xa0;% du débit nominal de {3} {4}&#xa0;; dont {5} mesure(s) douteuse(s)</translation>
+        <translation>{1} {4}, {2}&#xa0;% du débit nominal de {3} {4}&#xa0;; mesures douteuses comprises&#xa0;: {5}</translation>
     </message>
     <message>
         <source>{1}, who also read or sent it: {2}</source>
@@ -5849,23 +5849,23 @@
     </message>
     <message>
         <source>{2} read or sent round {1}, and no other person of this job is supervisor or engineer; add one on the place Job</source>
-        <translation>{2} a mesuré ou envoyé le passage {1}, et personne d’autre de ce chantier n’est responsable ou ingénieur&#xa0;; ajoutez-en un dans l’espace Chantier</translation>
+        <translation>{2} a mesuré ou envoyé le passage {1}, et personne d’autre de ce chantier n’est responsable ou ingénieur&#xa0;; ajoutez quelqu’un dans l’espace Chantier</translation>
     </message>
     <message>
         <source>readings of {1} rounds and {2} branches are too many to learn the loop from; for advice make a job of each riser</source>
-        <translation>les mesures de {1} passages sur {2} branches sont trop nombreuses pour apprendre la boucle&#xa0;; pour des conseils, faites un dossier par colonne</translation>
+        <translation>les mesures de {1} passages sur {2} branches sont trop nombreuses pour apprendre la boucle&#xa0;; pour des conseils, faites un chantier par colonne</translation>
     </message>
     <message>
         <source>{1} readings taken while valves were being turned are too many for a loop of this size and are left out of the learning; read the next round without turning valves in between</source>
-        <translation>{1} mesures faites pendant le réglage des vannes sont trop nombreuses pour une boucle de cette taille et sont laissées de côté dans l&apos;apprentissage&#xa0;; faites le prochain passage sans tourner de vannes entre les mesures</translation>
+        <translation>{1} mesures faites pendant le réglage des vannes sont trop nombreuses pour une boucle de cette taille et sont laissées de côté dans l’apprentissage&#xa0;; faites le prochain passage sans tourner de vannes entre les mesures</translation>
     </message>
     <message>
         <source>An impeller of {1} with a first cut to {2}: the decision counts this</source>
-        <translation>Une roue de {1} avec un premier rognage à {2}&#xa0;: la décision compte cela</translation>
+        <translation>Une roue de {1} avec un premier rognage à {2}&#xa0;: retenue par la décision</translation>
     </message>
     <message>
         <source>Duty {1} {2} at {3} {4}; {5} % of design. Drawn as the decision counts: speed {6} % of full speed.</source>
-        <translation>Point de fonctionnement {1} {2} à {3} {4}; {5}&#xa0;% du nominal. Tracé selon la décision&#xa0;: vitesse {6}&#xa0;% de la pleine vitesse.</translation>
+        <translation>Point de fonctionnement {1} {2} à {3} {4}&#xa0;; {5}&#xa0;% du nominal. Tracé selon la décision&#xa0;: vitesse {6}&#xa0;% de la pleine vitesse.</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for: the pump makes what the index circuit needs, as near as can be told</source>
@@ -5873,19 +5873,19 @@
     </message>
     <message>
         <source>No change: the pump runs at {1} % of full speed, which the decision counts</source>
-        <translation>Aucun changement&#xa0;: la pompe tourne à {1}&#xa0;% de la pleine vitesse, que compte la décision</translation>
+        <translation>Aucun changement&#xa0;: la pompe tourne à {1}&#xa0;% de la pleine vitesse, valeur retenue par la décision</translation>
     </message>
     <message>
         <source>Order by</source>
-        <translation>Commander selon</translation>
+        <translation>À retenir</translation>
     </message>
     <message>
         <source>Speed {1} % of full speed, or an impeller of {2} with a first cut to {3}: the decision counts this</source>
-        <translation>Vitesse {1}&#xa0;% de la pleine vitesse, ou une roue de {2} avec un premier rognage à {3}&#xa0;: la décision compte cela</translation>
+        <translation>Vitesse {1}&#xa0;% de la pleine vitesse, ou une roue de {2} avec un premier rognage à {3}&#xa0;: valeurs retenues par la décision</translation>
     </message>
     <message>
         <source>Speed {1} % of full speed: the decision counts this</source>
-        <translation>Vitesse {1}&#xa0;% de la pleine vitesse&#xa0;: la décision compte cela</translation>
+        <translation>Vitesse {1}&#xa0;% de la pleine vitesse&#xa0;: valeur retenue par la décision</translation>
     </message>
     <message>
         <source>Valves as read</source>
@@ -5893,19 +5893,19 @@
     </message>
     <message>
         <source>a first look: in round {1}, {2} of {3} terminals are on share and the index circuit is {4w}; balance and prove it before the pump is changed</source>
-        <translation>un premier aperçu&#xa0;: au passage {1}, {2} des {3} terminaux sont à leur part et le circuit défavorisé est {4w}; équilibrer et prouver avant de modifier la pompe</translation>
+        <translation>un premier aperçu&#xa0;: au passage {1}, à leur part&#xa0;: {2} des {3} terminaux, circuit défavorisé {4w}&#xa0;; équilibrez, puis prouvez-le avant de modifier la pompe</translation>
     </message>
     <message>
         <source>it must not be made yet; get the consent that is named below first</source>
-        <translation>il ne peut pas encore se faire; obtenir d’abord l’accord nommé ci-dessous</translation>
+        <translation>il ne peut pas encore être fait&#xa0;; obtenez d’abord l’accord nommé ci-dessous</translation>
     </message>
     <message>
         <source>may be made only once the consent named in the cautions is given</source>
-        <translation>possible seulement une fois donné l’accord nommé dans les mises en garde</translation>
+        <translation>possible seulement une fois donné l’accord nommé dans les précautions</translation>
     </message>
     <message>
         <source>no change: at design flow the pump makes {1} and the index circuit needs {2}, no further apart than can be told; leave impeller and speed as they are</source>
-        <translation>aucun changement&#xa0;: au débit nominal la pompe donne {1} et le circuit défavorisé demande {2}, écart non décelable; laisser la roue et la vitesse telles quelles</translation>
+        <translation>aucun changement&#xa0;: au débit nominal la pompe donne {1} et le circuit défavorisé demande {2}, écart non décelable&#xa0;; laissez la roue et la vitesse telles quelles</translation>
     </message>
     <message>
         <source>no saving that could be told</source>
@@ -5917,7 +5917,7 @@
     </message>
     <message>
         <source>round {1} is open; close it first (Ctrl+Shift+W), then it is sent and decided on</source>
-        <translation>le passage {1} est ouvert&#xa0;; closez-le d’abord (Ctrl+Maj+W), puis il est envoyé et soumis à décision</translation>
+        <translation>le passage {1} est ouvert&#xa0;; clôturez-le d’abord (Ctrl+Maj+W), puis il est envoyé et soumis à décision</translation>
     </message>
     <message>
         <source>Every step of review, round by round</source>
@@ -5961,7 +5961,7 @@
     </message>
     <message>
         <source>Whether the pump is short cannot be told; read its gauges and every terminal again with finer meters (section {1})</source>
-        <translation>Impossible de dire si la pompe est trop petite&#xa0;; remesurez ses manomètres et chaque terminal avec des instruments plus fins (section {1})</translation>
+        <translation>Impossible de dire s’il manque de la hauteur à la pompe&#xa0;; remesurez ses manomètres et chaque terminal avec des instruments plus fins (section {1})</translation>
     </message>
     <message>
         <source>a round read at the settings that stand has every share within the band, but not the proof of the index circuit; turn the valve named, then read a final round</source>
@@ -5985,7 +5985,7 @@
     </message>
     <message>
         <source>the pump makes {1} at design flow, the index circuit needs {2}: whether it is short cannot be told; read its gauges and every terminal again once all valves are set</source>
-        <translation>la pompe donne {1} au débit nominal, le circuit défavorisé demande {2}&#xa0;: impossible de dire si elle est trop petite&#xa0;; remesurez ses manomètres et chaque terminal une fois toutes les vannes réglées</translation>
+        <translation>la pompe donne {1} au débit nominal, le circuit défavorisé demande {2}&#xa0;: impossible de dire s’il lui manque de la hauteur&#xa0;; remesurez ses manomètres et chaque terminal une fois toutes les vannes réglées</translation>
     </message>
     <message>
         <source>the star went from {2} to {3} in round {1}, the index circuit ends there now; see that every valve on its path is fully open</source>
@@ -5997,23 +5997,23 @@
     </message>
     <message>
         <source>whether the pump is short cannot be told: at design flow it makes {1} and the index circuit needs {2}; read its gauges and every terminal again with finer meters, leave impeller and speed until then</source>
-        <translation>impossible de dire si la pompe est trop petite&#xa0;: au débit nominal elle donne {1} et le circuit défavorisé demande {2}&#xa0;; remesurez ses manomètres et chaque terminal avec des instruments plus fins, laissez la roue et la vitesse d’ici là</translation>
+        <translation>impossible de dire s’il manque de la hauteur à la pompe&#xa0;: au débit nominal elle donne {1} et le circuit défavorisé demande {2}&#xa0;; remesurez ses manomètres et chaque terminal avec des instruments plus fins, laissez la roue et la vitesse d’ici là</translation>
     </message>
     <message>
         <source>{3} below it takes {4} % of design, the index {5} {6} %; open it from {1} to {2}, then read</source>
-        <translation>{3} en dessous prend {4}&#xa0;% du nominal, le défavorisé {5} {6}&#xa0;%&#xa0;; ouvrez-la de {1} à {2}, puis mesurez</translation>
+        <translation>{3} en aval prend {4}&#xa0;% du nominal, le défavorisé {5} {6}&#xa0;%&#xa0;; ouvrez-la de {1} à {2}, puis mesurez</translation>
     </message>
     <message>
         <source>At design flow the shaft takes {2} slowed instead of {1} throttled: {3} % less</source>
-        <translation>Au débit nominal l’arbre prend {2} ralenti au lieu de {1} étranglé&#xa0;: {3}&#xa0;% de moins</translation>
+        <translation>Au débit nominal l’arbre demande {2} pompe ralentie au lieu de {1} pompe étranglée&#xa0;: {3}&#xa0;% de moins</translation>
     </message>
     <message>
         <source>Computed, not read: no round was read yet, settings and losses are those entered.</source>
-        <translation>Calculé, non lu&#xa0;: aucun passage lu, réglages et pertes sont ceux saisis.</translation>
+        <translation>Calculé, non mesuré&#xa0;: aucun passage mesuré, réglages et pertes sont ceux saisis.</translation>
     </message>
     <message>
         <source>Computed, not read: settings and pump as in round {1}, losses by the learned loop where the readings taught one, else by the design.</source>
-        <translation>Calculé, non lu&#xa0;: réglages et pompe comme au passage {1}, pertes selon la boucle apprise si les mesures en donnent une, sinon selon le projet.</translation>
+        <translation>Calculé, non mesuré&#xa0;: réglages et pompe comme au passage {1}, pertes selon la boucle apprise si les mesures en donnent une, sinon selon le calcul.</translation>
     </message>
     <message>
         <source>Difference / uncertainty</source>
@@ -6021,7 +6021,7 @@
     </message>
     <message>
         <source>Difference / uncertainty: how far two ways to the flow differ, as a multiple of their uncertainty together; above 2 one of them is wrong.</source>
-        <translation>Écart / incertitude&#xa0;: l’écart de deux voies vers le débit, en multiple de leur incertitude commune&#xa0;; au-dessus de 2 l’une est fausse.</translation>
+        <translation>Écart / incertitude&#xa0;: l’écart de deux méthodes de débit, en multiple de leur incertitude commune&#xa0;; au-dessus de 2 l’une est fausse.</translation>
     </message>
     <message>
         <source>Digits and units exactly as entered. A value that was corrected or struck stays, struck out. A setting that was entered before its reading stands in the row of that reading.</source>
@@ -6033,7 +6033,7 @@
     </message>
     <message>
         <source>For information: {1} % of the speed of the last round {6w} brings {2} {3}: it takes away the excess {4w}, and is not what to order by (section {5})</source>
-        <translation>Pour information&#xa0;: {1}&#xa0;% de la vitesse du dernier passage {6w} donne {2} {3}&#xa0;: cela supprime l’excédent {4w}, et on ne commande pas d’après cela (section {5})</translation>
+        <translation>Pour information&#xa0;: {1}&#xa0;% de la vitesse du dernier passage {6w} donne {2} {3}&#xa0;: cela supprime l’excédent {4w}, et n’est pas la valeur à retenir (section {5})</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for: design flow needs {1} % of the speed of the last round {2w}</source>
@@ -6041,7 +6041,7 @@
     </message>
     <message>
         <source>No gauge was read in round {1}: its duty is drawn as a dashed ring, with the head of the pump&apos;s curve.</source>
-        <translation>Aucun manomètre n’a été lu au passage {1}&#xa0;: son point est un anneau tireté, avec la hauteur de la courbe de la pompe.</translation>
+        <translation>Aucun manomètre n’a été lu au passage {1}&#xa0;: son point est un anneau en tirets, avec la hauteur de la courbe de la pompe.</translation>
     </message>
     <message>
         <source>Reasons</source>
@@ -6057,7 +6057,7 @@
     </message>
     <message>
         <source>Test by each form of the clause</source>
-        <translation>Essai selon chaque forme de la clause</translation>
+        <translation>Test selon chaque forme de l’article</translation>
     </message>
     <message>
         <source>That is {1} rpm where full speed is {2} rpm</source>
@@ -6077,11 +6077,11 @@
     </message>
     <message>
         <source>for information: what follows is for the loop with its valves as they were read; it is not what to order by</source>
-        <translation>pour information&#xa0;: ce qui suit vaut pour la boucle avec ses vannes telles que mesurées&#xa0;; on ne commande pas d’après cela</translation>
+        <translation>pour information&#xa0;: ce qui suit vaut pour la boucle avec ses vannes telles que mesurées&#xa0;; ces valeurs ne sont pas à retenir</translation>
     </message>
     <message>
         <source>fully open, its valve makes only {1} at design flow; it reads well from {2} on and not at all below {3}; choose a smaller valve or another way to measure</source>
-        <translation>grande ouverte, sa vanne ne fait que {1} au débit nominal&#xa0;; elle se lit bien dès {2}, et pas du tout sous {3}&#xa0;; prenez une vanne plus petite ou une autre mesure</translation>
+        <translation>ouverte en grand, sa vanne ne crée que {1} au débit nominal&#xa0;; elle se lit bien dès {2}, et pas du tout sous {3}&#xa0;; prenez une vanne plus petite ou un autre moyen de mesure</translation>
     </message>
     <message>
         <source>lines that would hold up a signature and stand with a reason: {1}, listed in section {2}</source>
@@ -6089,7 +6089,7 @@
     </message>
     <message>
         <source>not turned in this round</source>
-        <translation>non tourné dans ce passage</translation>
+        <translation>non manœuvrée dans ce passage</translation>
     </message>
     <message>
         <source>n₂/n₁ = Q design / Q where system and pump curve meet = {1} / {2} {6} = {3}: {4} % of the speed of round {5}</source>
@@ -6097,7 +6097,7 @@
     </message>
     <message>
         <source>the form of the energy code&apos;s clause is not chosen, the one with {1} and {2} is tested; choose it on the page Energy Code of Pump</source>
-        <translation>la forme de la clause du code énergétique n’est pas choisie, celle avec {1} et {2} est essayée&#xa0;; choisissez-la à la page Code énergétique de Pompe</translation>
+        <translation>la forme de l’article du code énergétique n’est pas choisie, celle avec {1} et {2} est testée&#xa0;; choisissez-la à la page Code énergétique de Pompe</translation>
     </message>
     <message>
         <source>the pump was read at {1} % of full speed; a motor does not run above 100 % without a drive that allows it, check the reading and the rated speed entered</source>
@@ -6109,7 +6109,7 @@
     </message>
     <message>
         <source>valves not turned in round {1}: {2}</source>
-        <translation>vannes non tournées au passage {1}&#xa0;: {2}</translation>
+        <translation>vannes non manœuvrées au passage {1}&#xa0;: {2}</translation>
     </message>
     <message>
         <source>{1} % of the speed of the last round {6w}, or a trim, brings {2} {3}: it takes away the excess {4w} (section {5})</source>
@@ -6243,7 +6243,7 @@
     </message>
     <message>
         <source>curve through the gauges</source>
-        <translation>courbe par les manomètres</translation>
+        <translation>courbe recalée sur les manomètres</translation>
     </message>
     <message>
         <source>No change of speed or impeller called for.</source>
@@ -6251,7 +6251,7 @@
     </message>
     <message>
         <source>Slowed to %1 % of full speed it meets the head that the decision counts.</source>
-        <translation>Ralentie à %1&#xa0;% de la pleine vitesse, elle donne la hauteur que compte la décision.</translation>
+        <translation>Ralentie à %1&#xa0;% de la pleine vitesse, elle donne la hauteur retenue par la décision.</translation>
     </message>
     <message>
         <source>Trimmed it has %1 of impeller.</source>
@@ -6263,7 +6263,7 @@
     </message>
     <message>
         <source>Shaft power at design flow: %1 throttled, %2 slowed.</source>
-        <translation>Puissance à l’arbre au débit nominal&#xa0;: %1 étranglé, %2 ralenti.</translation>
+        <translation>Puissance à l’arbre au débit nominal&#xa0;: %1 étranglée, %2 ralentie.</translation>
     </message>
     <message>
         <source>With these valves %1 % of the speed of the last round gives %2 %3.</source>
@@ -6271,7 +6271,7 @@
     </message>
     <message>
         <source>Dashed ring: no gauge read, head from the pump&apos;s curve.</source>
-        <translation>Anneau tireté&#xa0;: aucun manomètre lu, hauteur tirée de la courbe de la pompe.</translation>
+        <translation>Anneau en tirets&#xa0;: aucun manomètre lu, hauteur tirée de la courbe de la pompe.</translation>
     </message>
 </context>
 <context>
@@ -6633,7 +6633,7 @@
     </message>
     <message>
         <source>DRAFT, NOT SIGNED</source>
-        <translation>PROJET, NON SIGNÉ</translation>
+        <translation>BROUILLON, NON SIGNÉ</translation>
     </message>
     <message>
         <source>round %1</source>
@@ -6645,7 +6645,7 @@
     </message>
     <message>
         <source>draft until signed</source>
-        <translation>projet jusqu’à signature</translation>
+        <translation>brouillon jusqu’à signature</translation>
     </message>
     <message>
         <source>%1, study of a changed zone.pdf</source>
@@ -6665,7 +6665,7 @@
     </message>
     <message>
         <source>%1, balance report, round %2, revision %3 draft.pdf</source>
-        <translation>%1, rapport d’équilibrage, passage %2, révision %3 projet.pdf</translation>
+        <translation>%1, rapport d’équilibrage, passage %2, révision %3 brouillon.pdf</translation>
     </message>
     <message>
         <source>SIMULATED</source>
@@ -7466,7 +7466,7 @@
     </message>
     <message>
         <source>Discharge gauge over shaft</source>
-        <translation>Manomètre de refoulement sur l’axe</translation>
+        <translation>Mano. refoulement, au-dessus de l’axe</translation>
     </message>
     <message>
         <source>Discharge valve at</source>
@@ -7602,7 +7602,7 @@
     </message>
     <message>
         <source>Suction gauge over shaft</source>
-        <translation>Manomètre d’aspiration sur l’axe</translation>
+        <translation>Mano. aspiration, au-dessus de l’axe</translation>
     </message>
     <message>
         <source>Synchronous speed</source>
@@ -7842,7 +7842,7 @@
     </message>
     <message>
         <source>by the curve through the gauges of round </source>
-        <translation>d’après la courbe par les manomètres du passage </translation>
+        <translation>d’après la courbe recalée sur les manomètres du passage </translation>
     </message>
     <message>
         <source>from the pump&apos;s curve</source>
@@ -7850,7 +7850,7 @@
     </message>
     <message>
         <source>from the pump&apos;s curve through the gauges of round </source>
-        <translation>d’après la courbe de la pompe par les manomètres du passage </translation>
+        <translation>d’après la courbe de la pompe recalée sur les manomètres du passage </translation>
     </message>
     <message>
         <source>without a name</source>
@@ -7959,7 +7959,7 @@
     </message>
     <message>
         <source>, calibrated to %1</source>
-        <translation>, étalonné au %1</translation>
+        <translation>, étalonné jusqu’au %1</translation>
     </message>
     <message>
         <source>Not stored: %1</source>
@@ -7967,7 +7967,7 @@
     </message>
     <message>
         <source>%1 stored, %2</source>
-        <translation>%1 enregistré, %2</translation>
+        <translation>enregistré&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>last stored %1: %2</source>
@@ -7995,11 +7995,11 @@
     </message>
     <message>
         <source>read %1 of %2 valves</source>
-        <translation>%1 vannes sur %2 mesurées</translation>
+        <translation>vannes mesurées&#xa0;: %1 sur %2</translation>
     </message>
     <message>
         <source>No person chosen, menu Round, Person: the account %1</source>
-        <translation>Personne n’est choisi, menu Passage, Personne&#xa0;: le compte %1</translation>
+        <translation>Aucune personne choisie, menu Passage, Personne&#xa0;: le compte %1</translation>
     </message>
     <message>
         <source>At this desk: %1</source>
@@ -8018,11 +8018,11 @@
     </message>
     <message>
         <source>Short</source>
-        <translation>Faible</translation>
+        <translation>Sous-débit</translation>
     </message>
     <message>
         <source>Over</source>
-        <translation>Fort</translation>
+        <translation>Surdébit</translation>
     </message>
     <message>
         <source>On share</source>
@@ -8142,7 +8142,7 @@
     </message>
     <message>
         <source>Read, no share</source>
-        <translation>Lu, pas de part</translation>
+        <translation>Mesuré, sans part</translation>
     </message>
 </context>
 <context>
@@ -8618,7 +8618,7 @@
     </message>
     <message>
         <source>Whether the pump is short cannot be told: read its gauges and every terminal again once all valves are set. Its figures: Pump, Decision.</source>
-        <translation>On ne peut dire si la pompe est trop faible&#xa0;: relisez ses manomètres et chaque terminal une fois toutes les vannes réglées. Ses chiffres&#xa0;: Pompe, Décision.</translation>
+        <translation>On ne peut dire s’il manque de la hauteur à la pompe&#xa0;: relisez ses manomètres et chaque terminal une fois toutes les vannes réglées. Ses chiffres&#xa0;: Pompe, Décision.</translation>
     </message>
     <message>
         <source>The pump makes enough at design flow. How much too much, and by which speed or impeller to take it away: Pump, Decision. Change it after the valves are set, by a licensed person and within the limits of the maker and the local code.</source>
@@ -8676,7 +8676,7 @@
     </message>
     <message>
         <source>The same again</source>
-        <translation>La même encore</translation>
+        <translation>Confirmez</translation>
     </message>
     <message>
         <source>New passphrase</source>
@@ -8684,7 +8684,7 @@
     </message>
     <message>
         <source>The same passphrase again</source>
-        <translation>La même phrase secrète encore</translation>
+        <translation>Confirmez la phrase secrète</translation>
     </message>
     <message>
         <source>Type the name of the person.</source>
@@ -8723,7 +8723,7 @@
     </message>
     <message>
         <source>Use Own Clock</source>
-        <translation>Utiliser l’horloge propre</translation>
+        <translation>Utiliser l’horloge du portable</translation>
     </message>
     <message>
         <source>For a clock that is right again: nothing is added to it any more</source>
@@ -8739,7 +8739,7 @@
     </message>
     <message>
         <source>This laptop&apos;s own clock is right; nothing is added to it any more.</source>
-        <translation>L’horloge propre de ce portable est juste&#xa0;; plus rien n’y est ajouté.</translation>
+        <translation>L’horloge de ce portable est juste&#xa0;; plus rien n’y est ajouté.</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
@@ -8758,7 +8758,7 @@
     <name>ww::ui::CloseRoundPanel</name>
     <message>
         <source>Go Back to Grid</source>
-        <translation>Retour à la grille</translation>
+        <translation>Revenir à la grille</translation>
     </message>
     <message>
         <source>Open items of the round</source>
@@ -8809,8 +8809,8 @@
     <message numerus="yes">
         <source>Mark %n as Not Turned</source>
         <translation>
-            <numerusform>Noter %n non tournée</numerusform>
-            <numerusform>Noter %n non tournées</numerusform>
+            <numerusform>Noter %n non manœuvrée</numerusform>
+            <numerusform>Noter %n non manœuvrées</numerusform>
         </translation>
     </message>
 </context>
@@ -8921,11 +8921,11 @@
     </message>
     <message>
         <source>Go to Ne&amp;xt Open Item</source>
-        <translation>Point ouvert &amp;suivant</translation>
+        <translation>Aller au point ouvert &amp;suivant</translation>
     </message>
     <message>
         <source>Go to Pre&amp;vious Open Item</source>
-        <translation>Point ouvert &amp;précédent</translation>
+        <translation>Aller au point ouvert &amp;précédent</translation>
     </message>
     <message>
         <source>&amp;Open New Round…</source>
@@ -8997,19 +8997,19 @@
     </message>
     <message>
         <source>Switch to Next &amp;Display</source>
-        <translation>A&amp;ffichage suivant</translation>
+        <translation>Changer d’a&amp;ffichage</translation>
     </message>
     <message>
         <source>Make Text &amp;Larger</source>
-        <translation>Texte plus gran&amp;d</translation>
+        <translation>Agran&amp;dir le texte</translation>
     </message>
     <message>
         <source>Show &amp;Full Screen</source>
-        <translation>Plein écr&amp;an</translation>
+        <translation>P&amp;asser en plein écran</translation>
     </message>
     <message>
         <source>&amp;Export Unsigned Draft…</source>
-        <translation>&amp;Exporter le projet non signé…</translation>
+        <translation>&amp;Exporter le brouillon non signé…</translation>
     </message>
     <message>
         <source>&amp;Sign Report…</source>
@@ -9025,7 +9025,7 @@
     </message>
     <message>
         <source>Show &amp;Truth against Found (Practice)…</source>
-        <translation>Réel et &amp;trouvé (exercice)…</translation>
+        <translation>Comparer réel et &amp;trouvé (exercice)…</translation>
     </message>
     <message>
         <source>Show &amp;Keys</source>
@@ -9149,11 +9149,11 @@
     </message>
     <message>
         <source>Make Text S&amp;maller</source>
-        <translation>Texte plus pet&amp;it</translation>
+        <translation>Rédu&amp;ire le texte</translation>
     </message>
     <message>
         <source>Reset Te&amp;xt Size</source>
-        <translation>Taille de texte normal&amp;e</translation>
+        <translation>Rétablir la taill&amp;e du texte</translation>
     </message>
     <message>
         <source>Sh&amp;ow Adjust</source>
@@ -9193,7 +9193,7 @@
     </message>
     <message>
         <source>Use Lar&amp;ge Targets</source>
-        <translation>Grands &amp;boutons</translation>
+        <translation>Agrandir les &amp;boutons</translation>
     </message>
     <message>
         <source>Langu&amp;age</source>
@@ -9257,7 +9257,7 @@
     </message>
     <message>
         <source>Mark Rest as Not &amp;Turned</source>
-        <translation>Noter le reste &amp;non tourné</translation>
+        <translation>Noter le reste &amp;non manœuvré</translation>
     </message>
 </context>
 <context>
@@ -9636,7 +9636,7 @@
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Preuve</translation>
+        <translation>Justificatif</translation>
     </message>
     <message>
         <source>Status: open, remedied, closed or left as it is.</source>
@@ -9715,7 +9715,7 @@
     </message>
     <message>
         <source>D: straight pipe in diameters. Before it: %1. Dealt with as: %2. Type a word or its first letters.</source>
-        <translation>D&#xa0;: tube droit en diamètres. En amont&#xa0;: %1. Traité comme&#xa0;: %2. Tapez un mot ou ses premières lettres.</translation>
+        <translation>D&#xa0;: longueur droite en diamètres. En amont&#xa0;: %1. Traité comme&#xa0;: %2. Tapez un mot ou ses premières lettres.</translation>
     </message>
     <message>
         <source>Show Other Columns</source>
@@ -9737,15 +9737,15 @@
     <name>ww::ui::HandbookWindow</name>
     <message>
         <source>&amp;Back</source>
-        <translation>&amp;Retour</translation>
+        <translation>Page &amp;précédente</translation>
     </message>
     <message>
         <source>For&amp;ward</source>
-        <translation>&amp;Avant</translation>
+        <translation>Page &amp;suivante</translation>
     </message>
     <message>
         <source>Find &amp;Next</source>
-        <translation>&amp;Suivant</translation>
+        <translation>&amp;Occurrence suivante</translation>
     </message>
     <message>
         <source>Handbook</source>
@@ -9995,7 +9995,7 @@
     </message>
     <message>
         <source>Floor</source>
-        <translation>Plancher</translation>
+        <translation>Terme fixe</translation>
     </message>
     <message>
         <source>Calibrated</source>
@@ -10114,7 +10114,7 @@
     </message>
     <message>
         <source>Old after, &amp;minutes</source>
-        <translation>Ancien après, &amp;minutes</translation>
+        <translation>Mesure ancienne après (&amp;min)</translation>
     </message>
     <message>
         <source>Pump energy</source>
@@ -10227,7 +10227,7 @@
     </message>
     <message>
         <source>On</source>
-        <translation>Le</translation>
+        <translation>Poste</translation>
     </message>
     <message>
         <source>What was done</source>
@@ -10251,7 +10251,7 @@
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>De la cible,&#xa0;%</translation>
+        <translation>% de la cible</translation>
     </message>
     <message>
         <source>State</source>
@@ -10275,7 +10275,7 @@
     </message>
     <message>
         <source>Round %1, %2 of %3 terminals read.</source>
-        <translation>Passage %1, %2 terminaux sur %3 mesurés.</translation>
+        <translation>Passage %1, terminaux mesurés&#xa0;: %2 sur %3.</translation>
     </message>
     <message>
         <source>No round was open yet.</source>
@@ -10382,7 +10382,7 @@
     </message>
     <message>
         <source>In Adjust: follow the hand by one step, by one turn</source>
-        <translation>Dans Régler&#xa0;: suivre la main d’un pas, d’un tour</translation>
+        <translation>Dans Régler&#xa0;: suivre la poignée d’un cran, d’un tour</translation>
     </message>
     <message>
         <source>Up, Down; PgUp, PgDn</source>
@@ -10859,7 +10859,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Seed</source>
-        <translation>Graine</translation>
+        <translation>Numéro du bâtiment</translation>
     </message>
     <message>
         <source>What is wrong</source>
@@ -10875,7 +10875,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>&amp;Seed</source>
-        <translation>&amp;Graine</translation>
+        <translation>N&amp;uméro du bâtiment</translation>
     </message>
     <message>
         <source>&amp;Make Job…</source>
@@ -10894,7 +10894,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Go Back to Walk</source>
-        <translation>Retour à Tournée</translation>
+        <translation>Revenir à Tournée</translation>
     </message>
     <message>
         <source>Note to this &amp;reading</source>
@@ -10953,11 +10953,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Setting one step down</source>
-        <translation>Réglage un pas plus bas</translation>
+        <translation>Réglage un cran plus bas</translation>
     </message>
     <message>
         <source>Setting one step up</source>
-        <translation>Réglage un pas plus haut</translation>
+        <translation>Réglage un cran plus haut</translation>
     </message>
     <message>
         <source>Point</source>
@@ -11024,7 +11024,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>, calibrated to %1</source>
-        <translation>, étalonné au %1</translation>
+        <translation>, étalonnage valable jusqu’au %1</translation>
     </message>
     <message numerus="yes">
         <source>%n mandatory line(s) of readiness are open, the first: %1. A supervisor may let the survey begin and say why.</source>
@@ -11227,7 +11227,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Must</source>
-        <translation>Exigé</translation>
+        <translation>Obligatoire</translation>
     </message>
     <message>
         <source>State</source>
@@ -11243,7 +11243,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Evidence</source>
-        <translation>Preuve</translation>
+        <translation>Justificatif</translation>
     </message>
     <message>
         <source>Take Usual List</source>
@@ -11345,11 +11345,11 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>&amp;Export Unsigned Draft…</source>
-        <translation>&amp;Exporter le projet non signé…</translation>
+        <translation>&amp;Exporter le brouillon non signé…</translation>
     </message>
     <message>
         <source>Writes these pages as a PDF file; every page says it is a draft</source>
-        <translation>Écrit ces pages en PDF&#xa0;; chaque page dit que c’est un projet</translation>
+        <translation>Écrit ces pages en PDF&#xa0;; chaque page dit que c’est un brouillon</translation>
     </message>
     <message>
         <source>Verif&amp;y a Report…</source>
@@ -11365,7 +11365,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The loop is being learned; the pages follow.</source>
-        <translation>La boucle s’apprend&#xa0;; les pages suivent.</translation>
+        <translation>La boucle est en cours d’apprentissage&#xa0;; les pages suivent.</translation>
     </message>
     <message>
         <source>Page %1</source>
@@ -11381,7 +11381,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Export Unsigned Draft</source>
-        <translation>Exporter le projet non signé</translation>
+        <translation>Exporter le brouillon non signé</translation>
     </message>
     <message>
         <source>PDF files (*.pdf)</source>
@@ -11397,7 +11397,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>The loop is being learned; the file is written when that is done.</source>
-        <translation>La boucle s’apprend&#xa0;; le fichier sera écrit ensuite.</translation>
+        <translation>La boucle est en cours d’apprentissage&#xa0;; le fichier sera écrit ensuite.</translation>
     </message>
     <message>
         <source>Stopped; no file was written.</source>
@@ -11453,7 +11453,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Round %1: draft</source>
-        <translation>Passage %1&#xa0;: projet</translation>
+        <translation>Passage %1&#xa0;: brouillon</translation>
     </message>
     <message>
         <source>Round %1: %2</source>
@@ -11515,7 +11515,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Of target, %</source>
-        <translation>De la cible,&#xa0;%</translation>
+        <translation>% de la cible</translation>
     </message>
     <message>
         <source>Why</source>
@@ -11559,7 +11559,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Nothing to review yet. Read and close a round on the place Walk (Alt+3).</source>
-        <translation>Rien à revoir encore. Mesurez et closez un passage dans Tournée (Alt+3).</translation>
+        <translation>Rien à revoir encore. Mesurez et clôturez un passage dans Tournée (Alt+3).</translation>
     </message>
     <message>
         <source>No job is open. Open one, or make a new job, in the menu File.</source>
@@ -11635,7 +11635,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>%1 of %2 readings changed</source>
-        <translation>%1 mesures sur %2 changées</translation>
+        <translation>mesures changées&#xa0;: %1 sur %2</translation>
     </message>
 </context>
 <context>
@@ -11896,7 +11896,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Keep the Key</source>
-        <translation>Garder la clé</translation>
+        <translation>Enregistrer la clé</translation>
     </message>
     <message>
         <source>Next the supervisor signs this file: Reviewed and accepted by me.</source>
@@ -11927,7 +11927,7 @@ Logiciel libre sous la GNU General Public License, version 3 ou ultérieure. San
     </message>
     <message>
         <source>Serves</source>
-        <translation>Dessert</translation>
+        <translation>Desservi</translation>
     </message>
     <message>
         <source>Fed by</source>
@@ -12121,7 +12121,7 @@ dès</translation>
     </message>
     <message>
         <source>Throttled</source>
-        <translation>Étranglé</translation>
+        <translation>Étranglée</translation>
     </message>
     <message>
         <source>Final</source>
@@ -12171,7 +12171,7 @@ dès</translation>
     </message>
     <message>
         <source>Practice building %1, seed %2</source>
-        <translation>Bâtiment d’exercice %1, graine %2</translation>
+        <translation>Bâtiment d’exercice %1, numéro %2</translation>
     </message>
     <message>
         <source>What the work came to</source>
@@ -12262,7 +12262,7 @@ dès</translation>
     </message>
     <message>
         <source>Serves</source>
-        <translation>Dessert</translation>
+        <translation>Desservi</translation>
     </message>
     <message>
         <source>Last reading</source>
@@ -12361,7 +12361,7 @@ dès</translation>
     <name>ww::ui::ValvePanel</name>
     <message>
         <source>Of target by round, %</source>
-        <translation>De la cible par passage,&#xa0;%</translation>
+        <translation>% de la cible par passage</translation>
     </message>
     <message>
         <source>This reading</source>
@@ -12563,7 +12563,7 @@ dès</translation>
     </message>
     <message>
         <source>Serves</source>
-        <translation>Dessert</translation>
+        <translation>Desservi</translation>
     </message>
     <message>
         <source>Setting</source>
@@ -12602,8 +12602,8 @@ dès</translation>
     <message>
         <source>Of target
 %</source>
-        <translation>De la cible
-%</translation>
+        <translation>% de
+la cible</translation>
     </message>
     <message>
         <source>State</source>
@@ -12806,7 +12806,7 @@ dès</translation>
     </message>
     <message>
         <source>Ctrl+Alt+X marks the rest as not turned</source>
-        <translation>Ctrl+Alt+X reste non tourné</translation>
+        <translation>Ctrl+Alt+X reste non manœuvré</translation>
     </message>
 </context>
 <context>
@@ -12995,7 +12995,7 @@ dès</translation>
     </message>
     <message>
         <source>Computed from design losses. Nothing here is stored as a reading.</source>
-        <translation>Calculé des pertes nominales. Rien ici n’est enregistré comme mesure.</translation>
+        <translation>Calculé d’après les pertes nominales. Rien ici n’est enregistré comme mesure.</translation>
     </message>
     <message>
         <source>What is computed from</source>
@@ -13003,7 +13003,7 @@ dès</translation>
     </message>
     <message>
         <source>Computed from the learned loop. Nothing here is stored as a reading.</source>
-        <translation>Calculé de la boucle apprise. Rien ici n’est enregistré comme mesure.</translation>
+        <translation>Calculé d’après la boucle apprise. Rien ici n’est enregistré comme mesure.</translation>
     </message>
 </context>
 <context>
@@ -13062,11 +13062,11 @@ dès</translation>
     </message>
     <message>
         <source>Of target %</source>
-        <translation>De la cible&#xa0;%</translation>
+        <translation>% de la cible</translation>
     </message>
     <message>
         <source>Of design %</source>
-        <translation>Du nominal&#xa0;%</translation>
+        <translation>% du nominal</translation>
     </message>
     <message>
         <source>Valve dp %1</source>
