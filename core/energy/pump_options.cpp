@@ -34,6 +34,7 @@ class Choice {
         throttle();
         trim();
         slow();
+        sayWaste();
         const bool isPowerKnown = std::all_of(m_out.options.begin(), m_out.options.end(),
                                               [](const PumpOption& option) { return option.shaft; });
         if (!isPowerKnown) {
@@ -81,15 +82,28 @@ class Choice {
         option.head = *m_out.headAvailable;
         option.throttled = std::max(Head(), *m_out.excess);
         price(option, PartLoad::RidesCurve, false);
-        if (option.throttled.si() > 0) {
-            const auto wasted =
-                option.efficiency
-                    ? m_in.units.text(
-                          shaftPower(m_in.designFlow, option.throttled, m_in.density, *option.efficiency), 3)
-                    : std::string(base::term("unknown power"));
-            option.cautions.push_back({&kThrottleWastes, "", {m_in.units.written(option.throttled), wasted}});
-        }
         m_out.options.push_back(std::move(option));
+    }
+
+    /// What the throttle wastes at the shaft is what slowing the pump takes off it; without that option, what
+    /// the throttled head costs at the efficiency of the duty.
+    void sayWaste() {
+        PumpOption& throttled = m_out.options.front();
+        if (throttled.throttled.si() <= 0) {
+            return;
+        }
+        const auto slowed =
+            std::find_if(m_out.options.begin(), m_out.options.end(),
+                         [](const PumpOption& option) { return option.action == PumpAction::Slow; });
+        std::string wasted = base::term("unknown power");
+        if (throttled.shaft && slowed != m_out.options.end() && slowed->shaft) {
+            wasted = m_in.units.text(*throttled.shaft - *slowed->shaft, 3);
+        } else if (throttled.efficiency) {
+            wasted = m_in.units.text(
+                shaftPower(m_in.designFlow, throttled.throttled, m_in.density, *throttled.efficiency), 3);
+        }
+        throttled.cautions.insert(throttled.cautions.begin(),
+                                  {&kThrottleWastes, "", {m_in.units.written(throttled.throttled), wasted}});
     }
 
     /// All pumps with their impellers cut to this fraction: along the family where one is known.
