@@ -101,13 +101,15 @@ ReadingNotice::ReadingNotice(WorkbookBridge& bridge, const LoopAdvisor& advisor,
     connect(&m_rest, &QTimer::timeout, this, &ReadingNotice::tellRest);
 }
 
-bool ReadingNotice::isSaid(const balancing::Assessment& all, const base::Id& branch,
-                           bool hasOpenedRound) const {
+bool ReadingNotice::isSaid(const balancing::Assessment& all, const base::Id& branch, bool hasOpenedRound) {
     const balancing::Finding* doubt = doubtAt(m_bridge, m_advisor, all, branch);
     if (doubt == nullptr) {
         return false;
     }
     base::Fault told = withCure(m_bridge, doubt->fault, branch);
+    if (told.is(kReadAgainOffered)) {
+        m_offeredAgain = branch;
+    }
     if (hasOpenedRound) {
         told = base::Fault{&kRoundOpenedAndDoubt,
                            m_bridge.project().branches().at(branch).tag,
@@ -119,6 +121,7 @@ bool ReadingNotice::isSaid(const balancing::Assessment& all, const base::Id& bra
 
 bool ReadingNotice::tell(const base::Id& branch, bool hasOpenedRound) {
     m_told.reset();
+    m_offeredAgain.reset();
     m_rest.stop();
     const balancing::Assessment& all = m_bridge.assessment();
     if (isSaid(all, branch, hasOpenedRound)) {

@@ -20,6 +20,8 @@ class ReadingNotice : public QObject {
     /// as soon as the hand rests, so that no key waits for them. What the learned loop advises otherwise is
     /// not said. True where there is a doubt.
     bool tell(const base::Id& branch, bool hasOpenedRound = false);
+    /// The branch that the newest message offers to read again with a key; nothing where it offers none.
+    const std::optional<base::Id>& offeredAgain() const { return m_offeredAgain; }
 
   private:
     /// A reading that nothing was said of yet.
@@ -28,13 +30,14 @@ class ReadingNotice : public QObject {
         base::Id reading;
         bool hasOpenedRound = false;
     };
-    bool isSaid(const balancing::Assessment& all, const base::Id& branch, bool hasOpenedRound) const;
+    bool isSaid(const balancing::Assessment& all, const base::Id& branch, bool hasOpenedRound);
     void tellRest();
 
     WorkbookBridge& m_bridge;
     const LoopAdvisor& m_advisor;
     QTimer m_rest;
     std::optional<Told> m_told;
+    std::optional<base::Id> m_offeredAgain;
 };
 
 }  // namespace ww::ui

@@ -57,6 +57,13 @@ SigningPanel::SigningPanel(WorkbookBridge& bridge, MakeReport make, QWidget* par
     m_told->setWordWrap(true);
     m_told->setTextFormat(Qt::PlainText);
     m_told->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    for (QLineEdit* field : {m_key, m_passphrase}) {
+        connect(field, &QLineEdit::textChanged, this, [this] {
+            if (m_isRefused) {
+                tell({}, true);
+            }
+        });
+    }
     m_told->hide();
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -94,6 +101,10 @@ seal::Role SigningPanel::role() const {
 }
 
 void SigningPanel::setObstacles(std::size_t count) {
+    if (count != m_obstacles) {
+        // What was said of the former ones no longer holds.
+        tell({}, true);
+    }
     m_obstacles = count;
     refresh();
 }
@@ -130,6 +141,7 @@ void SigningPanel::tell(const QString& words, bool isGood) {
     QFont font = m_told->font();
     font.setBold(!isGood);
     m_told->setFont(font);
+    m_isRefused = !isGood;
     m_told->setText(words);
     m_told->setVisible(!words.isEmpty());
 }

@@ -82,6 +82,7 @@ class SigningPanel : public QWidget {
     QPushButton* m_sign;
     QLabel* m_why;  ///< below it while it cannot be pressed
     QLabel* m_told;
+    bool m_isRefused = false;  ///< what was told is why nothing was signed
     std::size_t m_obstacles = 0;
     QString m_waitsFor;
 };

@@ -21,6 +21,8 @@ namespace {
 
 /// Digits that the column "Serves" has at least.
 constexpr int kLeastServes = 9;
+constexpr base::MessageForm kNewBranchFlow{
+    "new_branch_flow", "its design flow is {1} to begin with; type its own, and by which branch it is fed"};
 constexpr int kFindWidth = 180;
 constexpr int kLeastFind = 100;
 
@@ -356,6 +358,11 @@ void SystemPlace::addBranch() {
     if (!done) {
         emit m_bridge.messageRaised(done.fault());
         return;
+    }
+    const project::Project& project = m_bridge.project();
+    const project::Branch& made = project.branches().at(id);
+    if (made.designFlow) {
+        emit m_bridge.messageRaised(base::Fault{&kNewBranchFlow, made.tag, {made.designFlow->text()}});
     }
     m_bridge.selectBranch(id);
     m_table->setFocus(Qt::OtherFocusReason);

@@ -30,6 +30,11 @@ constexpr base::MessageForm kNoSettingToStep{
 }  // namespace
 
 void WalkPlace::readAgain() {
+    // Offered for the valve just left, the key goes back to it.
+    if (const auto& offered = m_readingNotice.offeredAgain();
+        offered && m_model->rowOf(*offered) == m_grid->currentRow() - 1) {
+        m_grid->goToRow(m_model->rowOf(*offered), false);
+    }
     const auto branch = branchInHand();
     if (!branch) {
         return;
