@@ -105,7 +105,8 @@ void countTerminals(const Project& project, const RoundNumbers& numbers, Assessm
 }
 
 Assessment judged(const Project& today, const project::Round* round, AssessOptions options) {
-    const auto then = round != nullptr ? project::asJudged(today, *round) : std::nullopt;
+    const auto then =
+        round != nullptr && !options.byDesignOfToday ? project::asJudged(today, *round) : std::nullopt;
     const Project& project = then ? *then : today;
     const auto lookBack = options.fillGaps ? detail::LookBack::ToFillGaps : detail::LookBack::ToCompare;
     RoundNumbers numbers = options.memory != nullptr && round != nullptr

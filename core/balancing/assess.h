@@ -45,6 +45,8 @@ struct AssessOptions {
     bool numbersOnly = false;
     /// Keeps numbers from one call to the next; null: all are computed anew. Not owned.
     RoundMemory* memory = nullptr;
+    /// Judges a closed round by the design and the limits of today: for what is decided from now on.
+    bool byDesignOfToday = false;
 };
 
 /// Shares, groups, index circuit, findings and verdict of a round. `round` must exist.

@@ -8,6 +8,7 @@
 #include "core/balancing/history.h"
 #include "core/balancing/ready_to_sign.h"
 #include "core/balancing/share_count.h"
+#include "core/balancing/stale_reference.h"
 #include "tests/core/balancing/small_loop.h"
 
 namespace ww::balancing {
@@ -120,6 +121,9 @@ TEST(EarlierDesign, theHistoryHasALaterBranchShutUntilItBelongs) {
     History told = history(job.project());
     EXPECT_TRUE(isClosed(stateAfter(job.project(), told, told.readings.front().movesBefore)));
     EXPECT_FALSE(isClosed(stateAfter(job.project(), told, told.moves.size()))) << "it is there now";
+    const auto stale = staleReference(job.project(), told, job.indexOf("A"), std::nullopt);
+    ASSERT_EQ(stale.size(), 1u);
+    EXPECT_EQ(base::english(stale[0]), "C was added after the reference was read; read the reference again");
     job.round(RoundKind::Adjusting, project::RoundState::Open);
     readAs(job, "C", 1.0);
     told = history(job.project());
